@@ -1,0 +1,88 @@
+/**
+ * The nouns of the machine and its rider, as plain readonly data. Formulas live beside this file;
+ * where a bike or rider comes from (preset, form, file) is the business of `level` and the shells.
+ */
+
+/** How the derailleurs are worked. Electronic ones act sooner and can be told to refuse a crossed chain. */
+export type ShifterKind = 'mechanical' | 'electronic';
+
+/** One bike. Lists run from small to big: `chainringsTeeth[0]` is the smallest ring, `sprocketsTeeth[0]` the smallest sprocket. */
+export interface Bike {
+  readonly id: string;
+  /** Teeth of the chainrings, ascending; 1 to 3 of them. */
+  readonly chainringsTeeth: readonly number[];
+  /** Teeth of the sprockets, ascending; 1 to 13 of them. */
+  readonly sprocketsTeeth: readonly number[];
+  /** Tyre width and bead seat diameter of the ISO 5775 mark `width-BSD`. */
+  readonly tyreWidthMm: number;
+  readonly beadSeatMm: number;
+  /** A measured roll-out of the wheel in metres, if somebody measured it; wins over the ISO mark. */
+  readonly measuredCircumferenceM?: number;
+  readonly crankLengthMm: number;
+  readonly chainstayMm: number;
+  /** Distance of the chainrings' middle, and of the cassette's middle, from the bike's mid plane. */
+  readonly frontChainLineMm: number;
+  readonly rearChainLineMm: number;
+  readonly ringSpacingMm: number;
+  readonly sprocketPitchMm: number;
+  readonly shifter: ShifterKind;
+  /** Only meaningful on electronic shifters: crossed gears are not offered. */
+  readonly refusesCrossed: boolean;
+  readonly massKg: number;
+  /** Drag area of bike with rider in its usual position. */
+  readonly cdaM2: number;
+  /** Rolling coefficient on good asphalt. */
+  readonly rollingCoefficient: number;
+  /** Moment of inertia of both wheels together (kg m²). */
+  readonly wheelInertiaKgM2: number;
+}
+
+/** One rider, in numbers. */
+export interface Rider {
+  readonly id: string;
+  readonly massKg: number;
+  /** Power held for as long as the lesson lasts (W). */
+  readonly steadyPowerW: number;
+  /** Comfortable cadence on the flat, lower and upper edge (rpm). */
+  readonly cadenceLowRpm: number;
+  readonly cadenceHighRpm: number;
+  /** Critical power (W) and the work above it (J) that can be spent before it must come back. */
+  readonly criticalPowerW: number;
+  readonly reserveJ: number;
+}
+
+/** What the legs are asked to do. */
+export type Pressure = 'coast' | 'ease' | 'steady' | 'press';
+
+/** One gear, computed once per bike. */
+export interface Gear {
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+  readonly ringTeeth: number;
+  readonly sprocketTeeth: number;
+  readonly ratio: number;
+  /** Metres per crank turn. */
+  readonly developmentM: number;
+  /** Signed: positive when the chain runs inwards (towards the big sprockets) going back. */
+  readonly chainAngleDeg: number;
+  readonly crossed: boolean;
+  /** Share of pedal power that reaches the wheel in this gear, chain angle included. */
+  readonly efficiency: number;
+}
+
+/** Everything the step needs of bike and rider, precomputed. Plain data; `gears[ring * sprockets + sprocket]`. */
+export interface Machine {
+  readonly bike: Bike;
+  readonly rider: Rider;
+  readonly ringCount: number;
+  readonly sprocketCount: number;
+  readonly gears: readonly Gear[];
+  readonly circumferenceM: number;
+  readonly totalMassKg: number;
+  /** Total mass plus the wheels' rotational share. */
+  readonly effectiveMassKg: number;
+  readonly referenceTorqueNm: number;
+  /** Torque of the sustained line at standstill (N m); falls linearly to 0 at `maximumCadenceRpm`. */
+  readonly standstillTorqueNm: number;
+  readonly shiftDelayS: number;
+}

@@ -1,0 +1,213 @@
+/**
+ * The nouns of a ride: what may be commanded, what can happen, the state between two ticks and the
+ * frame a shell is shown. All of it is plain readonly data that survives JSON unchanged.
+ */
+import type { Course } from '../course/types.ts';
+import type { Machine, Pressure } from '../model/types.ts';
+
+export type Derailleur = 'rear' | 'front';
+export type ShiftDirection = 'easier' | 'harder';
+
+/** Everything a player, a driver or a virtual rider can do. */
+export type RideCommand =
+  /** `steps` 1 to 3 sprockets in one push of the lever; always 1 in front and towards harder. */
+  | {
+      readonly kind: 'shift';
+      readonly derailleur: Derailleur;
+      readonly direction: ShiftDirection;
+      readonly steps: number;
+    }
+  | { readonly kind: 'pressure'; readonly pressure: Pressure }
+  | { readonly kind: 'brake'; readonly on: boolean };
+
+/** A command with the tick before which it acts. */
+export interface TimedCommand {
+  readonly tick: number;
+  readonly command: RideCommand;
+}
+
+interface At {
+  readonly tick: number;
+  readonly distanceM: number;
+}
+
+/** What happened in a tick. Few and physical. */
+export type RideEvent =
+  | (At & {
+      readonly kind: 'shift-done';
+      readonly derailleur: Derailleur;
+      readonly direction: ShiftDirection;
+      readonly fromIndex: number;
+      readonly toIndex: number;
+      /** Mean of crank torque over reference torque while the chain moved. */
+      readonly load: number;
+      readonly durationS: number;
+      readonly startedAtM: number;
+    })
+  | (At & { readonly kind: 'shift-hung'; readonly derailleur: Derailleur })
+  | (At & { readonly kind: 'shift-waiting'; readonly derailleur: Derailleur })
+  | (At & {
+      readonly kind: 'shift-refused';
+      readonly derailleur: Derailleur;
+      readonly direction: ShiftDirection;
+      readonly reason: 'no-more' | 'crossed';
+    })
+  | (At & { readonly kind: 'chain-crossed' })
+  | (At & { readonly kind: 'chain-dropped' })
+  | (At & { readonly kind: 'chain-restored' })
+  | (At & { readonly kind: 'foot-down' })
+  | (At & { readonly kind: 'pushed-off' })
+  | (At & { readonly kind: 'stopped-at-line' })
+  | (At & { readonly kind: 'line-missed' })
+  | (At & { readonly kind: 'reserve-empty' })
+  | (At & { readonly kind: 'reserve-back' })
+  | (At & { readonly kind: 'finished' });
+
+/** One chain movement by one derailleur; `index` counts rings or sprockets from the smallest. */
+export interface ShiftInProgress {
+  readonly direction: ShiftDirection;
+  readonly fromIndex: number;
+  readonly toIndex: number;
+  /** Further sprockets of the same push after this one. */
+  readonly stepsLeft: number;
+  /** Crank turns at rate 1 that the movement takes, and how many are done. */
+  readonly neededTurns: number;
+  readonly doneTurns: number;
+  /** Rate of the movement in the last tick, 1 free to 0.06 hanging. */
+  readonly rate: number;
+  /** Time the chain has been moving, and the load summed over it. */
+  readonly movingS: number;
+  readonly loadSecondsSum: number;
+  readonly startedAtM: number;
+  readonly hungReported: boolean;
+  readonly waitReported: boolean;
+}
+
+/** A push of a lever that has not begun to move the chain yet. */
+export interface QueuedShift {
+  readonly derailleur: Derailleur;
+  readonly direction: ShiftDirection;
+  readonly steps: number;
+  /** Delay of cable or motor still to run (s). */
+  readonly delayS: number;
+}
+
+export type RidePhase = 'riding' | 'foot-down' | 'standing' | 'finished';
+
+/** Where the energy went since the start, in joules. `workIn` equals the sum of the rest. */
+export interface EnergyLedger {
+  readonly workInJ: number;
+  readonly pushOffJ: number;
+  readonly kineticJ: number;
+  readonly climbedJ: number;
+  readonly airJ: number;
+  readonly rollingJ: number;
+  readonly bearingsJ: number;
+  readonly drivetrainJ: number;
+  readonly brakesJ: number;
+}
+
+/** The whole truth between two ticks. */
+export interface RideState {
+  readonly tick: number;
+  readonly distanceM: number;
+  readonly speedMps: number;
+  readonly pressure: Pressure;
+  readonly braking: boolean;
+  /** Where the legs are on their way to the commanded pressure (0 to 1.6). */
+  readonly pressureRatio: number;
+  /** Turned since the start, in whole and part turns. */
+  readonly crankTurns: number;
+  readonly cadenceRpm: number;
+  readonly crankTorqueNm: number;
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+  readonly rear: ShiftInProgress | null;
+  readonly front: ShiftInProgress | null;
+  readonly queue: readonly QueuedShift[];
+  readonly reserveJ: number;
+  /** True from an empty reserve until a quarter of it is back: no pressing. */
+  readonly spent: boolean;
+  readonly chainOn: boolean;
+  readonly phase: RidePhase;
+  /** Time left in `foot-down` or `standing`. */
+  readonly phaseLeftS: number;
+  /** True while getting going again after a stop: a slow bike is then no foot down. */
+  readonly startingUp: boolean;
+  readonly nextStopIndex: number;
+  /** How long the chain has been crossed without a break. */
+  readonly crossedS: number;
+  readonly ledger: EnergyLedger;
+}
+
+/** Everything about a ride that does not change while it is ridden. */
+export interface RideWorld {
+  readonly machine: Machine;
+  readonly course: Course;
+  /** Length of a tick; always `TICK_S` except in convergence tests. */
+  readonly tickS: number;
+  /** The game eases for the player while a shift is on its way. */
+  readonly autoEase: boolean;
+  readonly startSpeedMps: number;
+  readonly startRingIndex: number;
+  readonly startSprocketIndex: number;
+  readonly airDensityKgM3: number;
+}
+
+/** The answer of a step. */
+export interface StepResult {
+  readonly state: RideState;
+  readonly events: readonly RideEvent[];
+}
+
+/** What a shell is shown: the state in the words of a screen. Units in the names. */
+export interface RideFrame {
+  readonly tick: number;
+  readonly timeS: number;
+  readonly distanceM: number;
+  readonly lengthM: number;
+  readonly speedMps: number;
+  readonly slopeRatio: number;
+  readonly heightM: number;
+  readonly cadenceRpm: number;
+  readonly bandLowRpm: number;
+  readonly bandHighRpm: number;
+  readonly crankTurns: number;
+  readonly wheelTurns: number;
+  /** Crank torque over reference torque: what the chain feels. */
+  readonly torqueRatio: number;
+  readonly pressure: Pressure;
+  readonly pressureRatio: number;
+  readonly braking: boolean;
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+  readonly ringTeeth: number;
+  readonly sprocketTeeth: number;
+  readonly developmentM: number;
+  /** Where the chain is now, in ring and sprocket indices, fractional during a movement. */
+  readonly chainAtRing: number;
+  readonly chainAtSprocket: number;
+  readonly chainAngleDeg: number;
+  /** Crossed now; `crossedS` says since when. */
+  readonly crossed: boolean;
+  readonly crossedS: number;
+  readonly chainOn: boolean;
+  /** The movement to show, rear first; null when the chain is at rest. */
+  readonly shift: {
+    readonly derailleur: Derailleur;
+    readonly direction: ShiftDirection;
+    readonly progress: number;
+    readonly rate: number;
+  } | null;
+  /** Lever pushes that have not begun to act. */
+  readonly waitingShifts: number;
+  readonly phase: RidePhase;
+  readonly phaseLeftS: number;
+  readonly reserveRatio: number;
+  readonly spent: boolean;
+  readonly windMps: number;
+  readonly rollingFactor: number;
+  readonly sightM: number;
+  /** Distance to the next stop line, or null. */
+  readonly stopInM: number | null;
+}
