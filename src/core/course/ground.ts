@@ -1,0 +1,92 @@
+/**
+ * Ground that is not drawn by hand: seeded waves, seeded pitches, and recorded heights. Each gives one
+ * slope per metre of road; joining and smoothing is done by `build.ts`.
+ */
+import { between, type Random } from '../math/random.ts';
+
+/** Shortest and longest seeded pitch (m). */
+const PITCH_SHORTEST_M = 45;
+const PITCH_LONGEST_M = 80;
+/** Gentle fall that leads from a crest to the next foot. */
+const BETWEEN_PITCHES_RATIO = -0.01;
+
+/**
+ * Waves of ground. Slope runs through knots of alternating sign, 0.55 to 1 times the steepest, about half a
+ * wave apart, joined by smooth cubic steps; it starts and ends level.
+ */
+export function rollerSlopes(
+  lengthM: number,
+  waveM: number,
+  steepestRatio: number,
+  random: Random,
+): number[] {
+  const knots: { atM: number; slope: number }[] = [{ atM: 0, slope: 0 }];
+  let sign = random() < 0.5 ? -1 : 1;
+  let atM = waveM * between(random, 0.2, 0.3);
+  while (atM < lengthM - waveM * 0.2) {
+    knots.push({ atM, slope: sign * steepestRatio * between(random, 0.55, 1) });
+    sign = -sign;
+    atM += waveM * between(random, 0.4, 0.6);
+  }
+  knots.push({ atM: lengthM, slope: 0 });
+  const slopes: number[] = [];
+  let k = 0;
+  for (let i = 0; i < lengthM; i += 1) {
+    const middle = i + 0.5;
+    while (k < knots.length - 2 && middle > (knots[k + 1]?.atM ?? 0)) k += 1;
+    const a = knots[k] as { atM: number; slope: number };
+    const b = knots[k + 1] as { atM: number; slope: number };
+    const t = (middle - a.atM) / (b.atM - a.atM);
+    slopes.push(a.slope + (b.slope - a.slope) * t * t * (3 - 2 * t));
+  }
+  return slopes;
+}
+
+/**
+ * Pitches whose steepness is spread evenly between gentlest and steepest and whose order, length and place
+ * come from the seed. Every seed has the same set of steepnesses and, since long goes with gentle, nearly
+ * the same work: equal difficulty by construction.
+ */
+export function randomPitchSlopes(
+  lengthM: number,
+  pitchCount: number,
+  gentlestRatio: number,
+  steepestRatio: number,
+  random: Random,
+): number[] {
+  const slopes = new Array<number>(lengthM).fill(BETWEEN_PITCHES_RATIO);
+  const sectionM = lengthM / pitchCount;
+  const order = shuffled(pitchCount, random);
+  for (let section = 0; section < pitchCount; section += 1) {
+    const share = pitchCount === 1 ? 1 : (order[section] as number) / (pitchCount - 1);
+    const slope = gentlestRatio + (steepestRatio - gentlestRatio) * share;
+    const wanted = PITCH_LONGEST_M + (PITCH_SHORTEST_M - PITCH_LONGEST_M) * share;
+    const pitchM = Math.round(Math.min(wanted, sectionM * 0.5));
+    const room = sectionM - pitchM;
+    const from = Math.round(section * sectionM + room * between(random, 0.35, 0.75));
+    for (let i = from; i < Math.min(lengthM, from + pitchM); i += 1) slopes[i] = slope;
+  }
+  return slopes;
+}
+
+/** Slopes between recorded heights every `stepM` metres. */
+export function recordedSlopes(heightsM: readonly number[], stepM: number): number[] {
+  const slopes: number[] = [];
+  for (let k = 1; k < heightsM.length; k += 1) {
+    const slope = ((heightsM[k] as number) - (heightsM[k - 1] as number)) / stepM;
+    for (let i = 0; i < stepM; i += 1) slopes.push(slope);
+  }
+  return slopes;
+}
+
+/** The numbers 0 to n − 1 in a seeded order (Fisher–Yates). */
+function shuffled(n: number, random: Random): number[] {
+  const list = Array.from({ length: n }, (_, i) => i);
+  for (let i = n - 1; i > 0; i -= 1) {
+    const j = Math.floor(random() * (i + 1));
+    const a = list[i] as number;
+    list[i] = list[j] as number;
+    list[j] = a;
+  }
+  return list;
+}

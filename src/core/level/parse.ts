@@ -1,0 +1,195 @@
+/**
+ * The door through which levels come in: anything → a level, or problems that each name a place and tell a
+ * person what to do. Inside, levels are trusted. Nothing here changes or repairs what it was given.
+ */
+import * as z from 'zod/mini';
+import { pieceLengthM } from '../course/build.ts';
+import { type Problem, sentenceFor } from './problems.ts';
+import {
+  LEVEL_SCHEMA,
+  type Level,
+  levelSchema,
+  LONGEST_LEVEL_M,
+  SHORTEST_LEVEL_M,
+  STEEPEST_RATIO,
+} from './schema.ts';
+
+/** A level, or why not. */
+export type ParseResult =
+  | { readonly ok: true; readonly level: Level }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const TOO_MANY = 20;
+/** Room a rider needs between two stop lines, and before the first (m). */
+const STOP_SPACING_M = 40;
+
+/** Parses text that should be a level file. */
+export function parseLevelText(text: string): ParseResult {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    return failed([
+      problem(
+        '',
+        'not-json',
+        `This is not readable as JSON (${describe(error)}). Check commas, quotes and brackets near there.`,
+      ),
+    ]);
+  }
+  return parseLevel(value);
+}
+
+/** Parses a value that should be a level. */
+export function parseLevel(value: unknown): ParseResult {
+  const early = checkEnvelope(value);
+  if (early !== null) return failed([early]);
+  const parsed = levelSchema.safeParse(value);
+  if (!parsed.success)
+    return failed(
+      parsed.error.issues.slice(0, TOO_MANY).flatMap((issue) => sentenceFor(issue as z.core.$ZodIssue, value)),
+    );
+  const level = parsed.data;
+  const problems = [...checkRoad(level), ...checkStretches(level), ...checkPlaces(level)];
+  if (Object.values(level.weights).every((weight) => weight === 0))
+    problems.push(problem('weights', 'no-weight', 'At least one mark needs a weight above 0.'));
+  return problems.length > 0 ? failed(problems.slice(0, TOO_MANY)) : { ok: true, level };
+}
+
+/** Length of the road a level describes (m). */
+export function levelLengthM(level: Pick<Level, 'pieces'>): number {
+  return level.pieces.reduce((sum, piece) => sum + pieceLengthM(piece), 0);
+}
+
+function checkEnvelope(value: unknown): Problem | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value))
+    return problem('', 'not-a-level', 'A level file holds one object in braces { … }.');
+  const { schema } = value as { schema?: unknown };
+  if (typeof schema === 'number' && schema > LEVEL_SCHEMA)
+    return problem(
+      'schema',
+      'newer-schema',
+      `This level was made by a newer version (format ${schema}); this one reads up to ${LEVEL_SCHEMA}. Update the game; the file was left as it is.`,
+    );
+  return null;
+}
+
+function checkRoad(level: Level): Problem[] {
+  const lengthM = levelLengthM(level);
+  const problems: Problem[] = [];
+  if (lengthM < SHORTEST_LEVEL_M)
+    problems.push(
+      problem(
+        'pieces',
+        'too-short',
+        `The road is ${lengthM} m long; it needs at least ${SHORTEST_LEVEL_M} m. Lengthen a piece or add one.`,
+      ),
+    );
+  if (lengthM > LONGEST_LEVEL_M)
+    problems.push(
+      problem(
+        'pieces',
+        'too-long',
+        `The road is ${lengthM} m long; at most ${LONGEST_LEVEL_M} m can be ridden. Shorten or remove pieces.`,
+      ),
+    );
+  level.pieces.forEach((piece, i) => {
+    const path = `pieces[${i}]`;
+    if (piece.kind === 'random-pitches' && piece.gentlestRatio > piece.steepestRatio)
+      problems.push(
+        problem(
+          `${path}.gentlestRatio`,
+          'gentler-than-steepest',
+          'The gentlest pitch is steeper than the steepest. Swap the two numbers.',
+        ),
+      );
+    if (piece.kind === 'random-pitches' && piece.lengthM / piece.pitchCount < 80)
+      problems.push(
+        problem(
+          `${path}.pitchCount`,
+          'pitches-too-dense',
+          `${piece.pitchCount} pitches need at least ${piece.pitchCount * 80} m of road; this piece has ${piece.lengthM} m.`,
+        ),
+      );
+    if (piece.kind === 'recorded') problems.push(...checkRecorded(piece, path));
+  });
+  return problems;
+}
+
+function checkRecorded(
+  piece: { stepM: number; heightsM: readonly number[] },
+  path: string,
+): Problem[] {
+  const limit = STEEPEST_RATIO * piece.stepM + 1e-9;
+  const at = piece.heightsM.findIndex(
+    (height, i) => i > 0 && Math.abs(height - (piece.heightsM[i - 1] as number)) > limit,
+  );
+  if (at < 0) return [];
+  return [
+    problem(
+      `${path}.heightsM[${at}]`,
+      'recorded-too-steep',
+      `Here the recorded road is steeper than ${STEEPEST_RATIO * 100} %. Smooth the heights first.`,
+    ),
+  ];
+}
+
+function checkStretches(level: Level): Problem[] {
+  const lengthM = levelLengthM(level);
+  const lists = { winds: level.winds, surfaces: level.surfaces, hidden: level.hidden };
+  return Object.entries(lists).flatMap(([name, list]) => {
+    const problems: Problem[] = [];
+    list.forEach((stretch, i) => {
+      const path = `${name}[${i}]`;
+      if (stretch.toM <= stretch.fromM)
+        problems.push(
+          problem(`${path}.toM`, 'backwards', 'This stretch ends before it begins. "toM" must be more than "fromM".'),
+        );
+      if (stretch.toM > lengthM)
+        problems.push(
+          problem(`${path}.toM`, 'beyond-end', `This stretch ends beyond the road, which is ${lengthM} m long.`),
+        );
+      const twin = list.findIndex((other, j) => j < i && other.fromM < stretch.toM && stretch.fromM < other.toM);
+      if (twin >= 0)
+        problems.push(
+          problem(path, 'overlap', `This stretch overlaps with ${name}[${twin}]. Let one end where the other begins.`),
+        );
+    });
+    return problems;
+  });
+}
+
+function checkPlaces(level: Level): Problem[] {
+  const lengthM = levelLengthM(level);
+  const problems: Problem[] = [];
+  const stops = [...level.stopLinesM].sort((a, b) => a - b);
+  stops.forEach((atM, i) => {
+    if (atM - (stops[i - 1] ?? 0) < STOP_SPACING_M || lengthM - atM < STOP_SPACING_M)
+      problems.push(
+        problem(
+          'stopLinesM',
+          'stop-too-near',
+          `The stop line at ${atM} m needs ${STOP_SPACING_M} m of road before it (from the start or the line before) and after it.`,
+        ),
+      );
+  });
+  level.cues.forEach((cue, i) => {
+    if (cue.atM > lengthM)
+      problems.push(
+        problem(`cues[${i}].atM`, 'beyond-end', `This cue lies beyond the road, which is ${lengthM} m long.`),
+      );
+  });
+  return problems;
+}
+
+function problem(path: string, code: string, sentence: string): Problem {
+  return { path, code, sentence };
+}
+
+function failed(problems: readonly Problem[]): ParseResult {
+  return { ok: false, problems };
+}
+
+function describe(error: unknown): string {
+  return error instanceof Error ? error.message.slice(0, 120) : 'unknown fault';
+}

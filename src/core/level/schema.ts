@@ -1,0 +1,159 @@
+/**
+ * The shape of a level file, as a schema. It only says what may stand where; what makes sense together
+ * (stretches that overlap, a stop line beyond the end) is checked in `parse.ts`.
+ */
+import * as z from 'zod/mini';
+
+/** Version of the level format this build reads and writes. */
+export const LEVEL_SCHEMA = 1;
+
+export const LONGEST_LEVEL_M = 20_000;
+export const SHORTEST_LEVEL_M = 100;
+export const STEEPEST_RATIO = 0.2;
+const MOST_PIECES = 200;
+const MOST_RECORDED = 5_000;
+
+/** What a level teaches; the words for it are in the pages. */
+export const LESSONS = [
+  'levers',
+  'cadence',
+  'easing',
+  'look-ahead',
+  'rolling',
+  'chain-line',
+  'ring-change',
+  'ride-over',
+  'hidden',
+  'stop-gear',
+  'wind-and-gravel',
+  'everything',
+  'check',
+  'free',
+] as const;
+
+/** Things the game can say at a place; the words for them are in the pages. */
+export const CUES = [
+  'hill-ahead',
+  'ease-then-shift',
+  'two-easier-now',
+  'one-at-a-time',
+  'rest-on-the-way-up',
+  'harder-again',
+  'hold-rhythm',
+  'ride-over',
+  'small-ring',
+  'big-ring',
+  'straight-chain',
+  'stop-ahead',
+  'easy-before-stop',
+  'wind-ahead',
+  'gravel-ahead',
+  'look-far',
+  'last-pitch',
+  'easier-lever',
+  'harder-lever',
+] as const;
+
+const metres = z.number().check(z.gte(0), z.lte(LONGEST_LEVEL_M));
+const pieceLength = z.int().check(z.gte(1), z.lte(LONGEST_LEVEL_M));
+const upRatio = z.number().check(z.gte(0), z.lte(STEEPEST_RATIO));
+const anyRatio = z.number().check(z.gte(-STEEPEST_RATIO), z.lte(STEEPEST_RATIO));
+
+const piece = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('flat'), lengthM: pieceLength }),
+  z.strictObject({ kind: z.literal('climb'), lengthM: pieceLength, slopeRatio: anyRatio }),
+  z.strictObject({ kind: z.literal('pitch'), lengthM: pieceLength, slopeRatio: upRatio }),
+  z.strictObject({ kind: z.literal('descent'), lengthM: pieceLength, slopeRatio: anyRatio }),
+  z.strictObject({
+    kind: z.literal('rollers'),
+    lengthM: pieceLength,
+    waveM: z.number().check(z.gte(40), z.lte(2_000)),
+    steepestRatio: upRatio,
+  }),
+  z.strictObject({
+    kind: z.literal('random-pitches'),
+    lengthM: pieceLength,
+    pitchCount: z.int().check(z.gte(1), z.lte(40)),
+    gentlestRatio: upRatio,
+    steepestRatio: upRatio,
+  }),
+  z.strictObject({
+    kind: z.literal('recorded'),
+    stepM: z.int().check(z.gte(1), z.lte(100)),
+    heightsM: z
+      .array(z.number().check(z.gte(-500), z.lte(9_000)))
+      .check(z.minLength(2), z.maxLength(MOST_RECORDED)),
+  }),
+]);
+
+const stretch = { fromM: metres, toM: metres };
+const weight = z.number().check(z.gte(0), z.lte(10));
+const flag = z.boolean();
+
+/** The schema itself. */
+export const levelSchema = z.strictObject({
+  schema: z.literal(LEVEL_SCHEMA),
+  id: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/)),
+  title: z.string().check(z.minLength(1), z.maxLength(80)),
+  sentence: z.string().check(z.minLength(1), z.maxLength(240)),
+  teaches: z.enum(LESSONS),
+  audience: z.enum(['everyone', 'children']),
+  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  joinM: z._default(z.number().check(z.gte(6), z.lte(20)), 10),
+  pieces: z.array(piece).check(z.minLength(1), z.maxLength(MOST_PIECES)),
+  stopLinesM: z._default(z.array(metres).check(z.maxLength(50)), []),
+  winds: z._default(
+    z
+      .array(z.strictObject({ ...stretch, windMps: z.number().check(z.gte(-15), z.lte(15)) }))
+      .check(z.maxLength(100)),
+    [],
+  ),
+  surfaces: z._default(
+    z
+      .array(z.strictObject({ ...stretch, surface: z.enum(['gravel', 'grass', 'cobbles']) }))
+      .check(z.maxLength(100)),
+    [],
+  ),
+  hidden: z._default(
+    z
+      .array(z.strictObject({ ...stretch, sightM: z.number().check(z.gte(5), z.lte(250)) }))
+      .check(z.maxLength(100)),
+    [],
+  ),
+  cues: z._default(
+    z
+      .array(
+        z.union([
+          z.strictObject({ atM: metres, cue: z.enum(CUES) }),
+          z.strictObject({ atM: metres, text: z.string().check(z.minLength(1), z.maxLength(76)) }),
+        ]),
+      )
+      .check(z.maxLength(100)),
+    [],
+  ),
+  aids: z.strictObject({
+    roadAhead: flag,
+    nextStep: flag,
+    clickTrack: flag,
+    pressureHint: flag,
+    liveMarks: flag,
+    chainView: flag,
+    cues: flag,
+  }),
+  weights: z.strictObject({
+    cadence: weight,
+    foresight: weight,
+    easing: weight,
+    chainLine: weight,
+    economy: weight,
+  }),
+  passMark: z.number().check(z.gte(0), z.lte(100)),
+  light: z._default(z.enum(['day', 'evening', 'mist']), 'day'),
+});
+
+/** A level after parsing: every optional part has its value. */
+export type Level = z.infer<typeof levelSchema>;
+export type Lesson = (typeof LESSONS)[number];
+export type CueCode = (typeof CUES)[number];
+export type Aids = Level['aids'];
+export type MarkWeights = Level['weights'];

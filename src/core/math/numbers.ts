@@ -1,0 +1,46 @@
+/**
+ * Small arithmetic used everywhere in the core. Only + − × ÷, square root and comparisons, because
+ * those give the same bits in every browser; anything transcendental is a polynomial of our own.
+ */
+
+/** Circle constant; the literal is the nearest double. */
+export const PI = 3.141592653589793;
+
+/** Limits `value` to the closed range. */
+export function clamp(value: number, low: number, high: number): number {
+  return value < low ? low : value > high ? high : value;
+}
+
+/** Straight line from `a` (t = 0) to `b` (t = 1). */
+export function lerp(a: number, b: number, t: number): number {
+  return a + (b - a) * t;
+}
+
+/** Cosine of the angle whose tangent is `slopeRatio`: horizontal metres per metre along the road. */
+export function cosOfSlope(slopeRatio: number): number {
+  return 1 / Math.sqrt(1 + slopeRatio * slopeRatio);
+}
+
+/**
+ * Arc tangent in degrees for the small angles of a chain (|ratio| below 0.2).
+ * Series to the ninth power: off by less than 2e-8 degrees there.
+ */
+export function smallAtanDeg(ratio: number): number {
+  const q = ratio * ratio;
+  return (180 / PI) * ratio * (1 - q * (1 / 3 - q * (1 / 5 - q * (1 / 7 - q / 9))));
+}
+
+/** Revolutions per minute to radians per second. */
+export function rpmToRadPerS(rpm: number): number {
+  return (rpm * PI) / 30;
+}
+
+/** Linear interpolation in a table sampled at whole metres; ends are held. */
+export function sampleAt(table: ArrayLike<number>, positionM: number): number {
+  const last = table.length - 1;
+  if (positionM <= 0) return table[0] as number;
+  if (positionM >= last) return table[last] as number;
+  const i = Math.floor(positionM);
+  const a = table[i] as number;
+  return a + ((table[i + 1] as number) - a) * (positionM - i);
+}

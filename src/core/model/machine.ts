@@ -1,0 +1,133 @@
+/**
+ * Joins a bike and a rider into the precomputed `Machine` that every step reads, and answers the
+ * steady-state questions (how fast, in which gear) that command line, planner and pages ask.
+ */
+import { PI } from '../math/numbers.ts';
+import { buildGears, wheelCircumferenceM } from './gears.ts';
+import { midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
+import { roadLoad, rotationalMassKg, totalForceN } from './load.ts';
+import type { Bike, Gear, Machine, Rider } from './types.ts';
+
+const SHIFT_DELAY_S = { mechanical: 0.12, electronic: 0.06 } as const;
+
+/** Precomputes gears, masses and torques. Pure; the same bike and rider give the same machine. */
+export function buildMachine(bike: Bike, rider: Rider): Machine {
+  const circumferenceM = wheelCircumferenceM(bike);
+  const totalMassKg = bike.massKg + rider.massKg;
+  return {
+    bike,
+    rider,
+    ringCount: bike.chainringsTeeth.length,
+    sprocketCount: bike.sprocketsTeeth.length,
+    gears: buildGears(bike),
+    circumferenceM,
+    totalMassKg,
+    effectiveMassKg: totalMassKg + rotationalMassKg(bike.wheelInertiaKgM2, circumferenceM / (2 * PI)),
+    referenceTorqueNm: referenceTorqueNm(rider),
+    standstillTorqueNm: standstillTorqueNm(rider),
+    shiftDelayS: SHIFT_DELAY_S[bike.shifter],
+  };
+}
+
+/** The gear on ring `ringIndex` and sprocket `sprocketIndex`; throws on an impossible one (a broken law, not bad input). */
+export function gearAt(machine: Machine, ringIndex: number, sprocketIndex: number): Gear {
+  const gear = machine.gears[ringIndex * machine.sprocketCount + sprocketIndex];
+  if (gear === undefined || sprocketIndex < 0 || sprocketIndex >= machine.sprocketCount)
+    throw new Error(`no gear at ring ${ringIndex}, sprocket ${sprocketIndex}`);
+  return gear;
+}
+
+/** Cadence that a speed means in a gear (rpm). */
+export function cadenceAtRpm(speedMps: number, developmentM: number): number {
+  return (60 * speedMps) / developmentM;
+}
+
+/** What `steadySpeedMps` needs of the road and the rider. */
+export interface SteadyQuestion {
+  readonly powerW: number;
+  readonly slopeRatio: number;
+  readonly windMps: number;
+  readonly massKg: number;
+  readonly cdaM2: number;
+  readonly rollingCoefficient: number;
+  readonly efficiency: number;
+  readonly airDensityKgM3: number;
+  readonly bearings: boolean;
+}
+
+/** Power at the pedals (W) to hold a speed. */
+export function powerForSpeedW(speedMps: number, q: Omit<SteadyQuestion, 'powerW'>): number {
+  const load = roadLoad(
+    speedMps,
+    q.slopeRatio,
+    q.windMps,
+    q.massKg,
+    q.cdaM2,
+    q.rollingCoefficient,
+    q.airDensityKgM3,
+  );
+  const force = totalForceN(load) - (q.bearings ? 0 : load.bearingsN);
+  return (force * speedMps) / q.efficiency;
+}
+
+/**
+ * Speed (m/s) at which the power is just used up; with 0 W downhill, the terminal speed. Bisection between
+ * standstill and 60 m/s, to the last bits; 0 where even standstill asks more.
+ */
+export function steadySpeedMps(question: SteadyQuestion): number {
+  let low = 0;
+  let high = 60;
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    const spare = question.powerW - powerForSpeedW(middle, question);
+    if (spare > 0) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** A gear held steadily, and how it feels. */
+export interface SteadyAnswer {
+  readonly gear: Gear;
+  readonly speedMps: number;
+  readonly cadenceRpm: number;
+}
+
+/**
+ * The gear whose cadence is nearest to mid band when `powerW` is held on this slope, straight chains first.
+ * Efficiency is that of each gear. Rolling factor 1 is good asphalt.
+ */
+export function steadyGear(
+  machine: Machine,
+  powerW: number,
+  slopeRatio: number,
+  windMps: number,
+  airDensityKgM3: number,
+  rollingFactor = 1,
+): SteadyAnswer {
+  const { bike } = machine;
+  const wantedRpm = midBandRpm(machine.rider);
+  let best: SteadyAnswer | undefined;
+  let bestMiss = Number.POSITIVE_INFINITY;
+  for (const gear of machine.gears) {
+    const speedMps = steadySpeedMps({
+      powerW,
+      slopeRatio,
+      windMps,
+      massKg: machine.totalMassKg,
+      cdaM2: bike.cdaM2,
+      rollingCoefficient: bike.rollingCoefficient * rollingFactor,
+      efficiency: gear.efficiency,
+      airDensityKgM3,
+      bearings: true,
+    });
+    const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
+    const miss = Math.abs(cadenceRpm - wantedRpm) + (gear.crossed ? 20 : 0) + Math.abs(gear.chainAngleDeg);
+    if (miss < bestMiss) {
+      bestMiss = miss;
+      best = { gear, speedMps, cadenceRpm };
+    }
+  }
+  if (best === undefined) throw new Error('a machine has at least one gear');
+  return best;
+}

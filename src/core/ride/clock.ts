@@ -1,0 +1,28 @@
+/**
+ * Real time as a guest of the fixed tick: how many ticks are due when a frame arrives. Nothing here reads a
+ * clock; shells pass raw time stamps in.
+ */
+import { TICK_S } from './step.ts';
+
+/** A pause longer than this is dropped, not simulated (s). */
+export const LONGEST_FRAME_S = 0.25;
+
+/** Plain data between two frames. */
+export interface RideClock {
+  /** Raw time of the last frame (ms), null before the first. */
+  readonly lastMs: number | null;
+  /** Real time not yet turned into ticks (s). */
+  readonly carryS: number;
+}
+
+/** A clock that has seen no frame yet. */
+export const FRESH_CLOCK: RideClock = { lastMs: null, carryS: 0 };
+
+/** Ticks due at `nowMs`; `pace` slows or speeds the ride (1 is real time). A frame can hold no tick. */
+export function ticksDue(clock: RideClock, nowMs: number, pace = 1): { clock: RideClock; ticks: number } {
+  if (clock.lastMs === null) return { clock: { lastMs: nowMs, carryS: 0 }, ticks: 0 };
+  const passedS = Math.max(0, (nowMs - clock.lastMs) / 1000);
+  const dueS = clock.carryS + Math.min(passedS, LONGEST_FRAME_S) * pace;
+  const ticks = Math.floor(dueS / TICK_S);
+  return { clock: { lastMs: nowMs, carryS: dueS - ticks * TICK_S }, ticks };
+}

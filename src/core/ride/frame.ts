@@ -1,0 +1,101 @@
+/**
+ * Turns a state into what a screen, a loudspeaker or a listener is shown. Only arithmetic on the state;
+ * words and pictures are the shells' business.
+ */
+import { PI, sampleAt } from '../math/numbers.ts';
+import { chainAngleDeg } from '../model/gears.ts';
+import { bandLowRpm } from '../model/legs.ts';
+import { roadLoad, totalForceN } from '../model/load.ts';
+import { gearAt } from '../model/machine.ts';
+import type { RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
+
+/** The frame of a state. */
+export function frameOf(world: RideWorld, state: RideState): RideFrame {
+  const { machine, course } = world;
+  const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+  const slopeRatio = sampleAt(course.slopeRatio, state.distanceM);
+  const chainAtRing = chainPlace(state.ringIndex, state.front);
+  const chainAtSprocket = chainPlace(state.sprocketIndex, state.rear);
+  return {
+    tick: state.tick,
+    timeS: state.tick * world.tickS,
+    distanceM: state.distanceM,
+    lengthM: course.lengthM,
+    speedMps: state.speedMps,
+    slopeRatio,
+    heightM: sampleAt(course.heightM, state.distanceM),
+    cadenceRpm: state.cadenceRpm,
+    bandLowRpm: bandLowRpm(machine.rider, slopeRatio),
+    bandHighRpm: machine.rider.cadenceHighRpm,
+    crankTurns: state.crankTurns,
+    wheelTurns: state.distanceM / machine.circumferenceM,
+    torqueRatio: state.crankTorqueNm / machine.referenceTorqueNm,
+    pressure: state.pressure,
+    pressureRatio: state.pressureRatio,
+    braking: state.braking,
+    ringIndex: state.ringIndex,
+    sprocketIndex: state.sprocketIndex,
+    ringTeeth: gear.ringTeeth,
+    sprocketTeeth: gear.sprocketTeeth,
+    developmentM: gear.developmentM,
+    chainAtRing,
+    chainAtSprocket,
+    chainAngleDeg: chainAngleDeg(machine.bike, chainAtRing, chainAtSprocket),
+    crossed: gear.crossed,
+    crossedS: state.crossedS,
+    chainOn: state.chainOn,
+    shift: shownShift(state),
+    waitingShifts: state.queue.length,
+    phase: state.phase,
+    phaseLeftS: state.phaseLeftS,
+    reserveRatio: state.reserveJ / machine.rider.reserveJ,
+    spent: state.spent,
+    windMps: sampleAt(course.windMps, state.distanceM),
+    rollingFactor: sampleAt(course.rollingFactor, state.distanceM),
+    sightM: sampleAt(course.sightM, state.distanceM),
+    stopInM: stopInM(world, state),
+  };
+}
+
+/**
+ * Load the road puts on the pedals at the present speed and gear, over reference torque: resisting force ×
+ * development / (2π × efficiency × reference torque). 1 is what steady riding at mid band feels like.
+ */
+export function roadLoadRatio(world: RideWorld, state: RideState): number {
+  const { machine, course } = world;
+  const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+  const force = totalForceN(
+    roadLoad(
+      state.speedMps,
+      sampleAt(course.slopeRatio, state.distanceM),
+      sampleAt(course.windMps, state.distanceM),
+      machine.totalMassKg,
+      machine.bike.cdaM2,
+      machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, state.distanceM),
+      world.airDensityKgM3,
+    ),
+  );
+  return (force * gear.developmentM) / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
+}
+
+function chainPlace(index: number, shift: ShiftInProgress | null): number {
+  if (shift === null) return index;
+  return index + (shift.toIndex - shift.fromIndex) * Math.min(1, shift.doneTurns / shift.neededTurns);
+}
+
+function shownShift(state: RideState): RideFrame['shift'] {
+  const derailleur = state.rear !== null ? 'rear' : 'front';
+  const shift = state.rear ?? state.front;
+  if (shift === null) return null;
+  return {
+    derailleur,
+    direction: shift.direction,
+    progress: Math.min(1, shift.doneTurns / shift.neededTurns),
+    rate: shift.rate,
+  };
+}
+
+function stopInM(world: RideWorld, state: RideState): number | null {
+  const lineM = world.course.stopLinesM[state.nextStopIndex];
+  return lineM === undefined ? null : lineM - state.distanceM;
+}

@@ -1,0 +1,34 @@
+/**
+ * What every rider who is not a person at the controls must do besides shifting: stop at lines.
+ * Shared by virtual riders and by the driver of the reference ride.
+ */
+import { BRAKE_MPS2 } from './step.ts';
+import type { RideCommand, RideState, RideWorld } from './types.ts';
+
+/** Where the wheel should come to rest before a line (m). */
+const AIM_BEFORE_LINE_M = 1.2;
+/** From this far a rider is going to stop (m): no gear is wanted beyond the line. */
+const CREEP_MPS = 1;
+
+/** Distance that firm braking needs from a speed (m). */
+export function brakingDistanceM(speedMps: number): number {
+  return (speedMps * speedMps) / (2 * BRAKE_MPS2);
+}
+
+/** Brakes in time for the next line and lets go when the wait is over. */
+export function brakeForLine(world: RideWorld): (state: RideState) => readonly RideCommand[] {
+  const none: readonly RideCommand[] = [];
+  const on: readonly RideCommand[] = [{ kind: 'brake', on: true }];
+  const off: readonly RideCommand[] = [{ kind: 'brake', on: false }];
+  return (state) => {
+    const lineM = world.course.stopLinesM[state.nextStopIndex];
+    const leftM = lineM === undefined ? Number.POSITIVE_INFINITY : lineM - state.distanceM;
+    const due =
+      state.phase === 'riding' &&
+      (brakingDistanceM(state.speedMps) >= leftM - AIM_BEFORE_LINE_M ||
+        (leftM < 3 && state.speedMps <= CREEP_MPS));
+    if (due && !state.braking) return on;
+    if (!due && state.braking) return off;
+    return none;
+  };
+}

@@ -1,0 +1,155 @@
+/**
+ * A ride is its recording: who rode what, every command with its tick, and a fingerprint of the state every
+ * 600 ticks. Riding it again gives the same bits; everything else (marks, debrief, clinic) is derived.
+ */
+import * as z from 'zod/mini';
+import { createHasher } from '../math/hash.ts';
+import type { Bike, Rider } from '../model/types.ts';
+import type { RideCommand, RideState, TimedCommand } from './types.ts';
+
+export const RECORDING_SCHEMA = 1;
+/** Ticks between two fingerprints. */
+export const CHECKPOINT_TICKS = 600;
+
+/** What must be known to ride it again. */
+export interface RideSetup {
+  readonly levelId: string;
+  readonly levelHash: string;
+  readonly seed: number;
+  readonly bike: Bike;
+  readonly rider: Rider;
+  readonly autoEase: boolean;
+}
+
+/** A whole ride as data. */
+export interface Recording extends RideSetup {
+  readonly schema: typeof RECORDING_SCHEMA;
+  /** Ticks ridden. */
+  readonly ticks: number;
+  readonly commands: readonly TimedCommand[];
+  /** Fingerprints after every 600 ticks and, last, after the final tick. */
+  readonly checkpoints: readonly string[];
+}
+
+/** Fingerprint of a state: everything that decides what comes next. */
+export function hashState(state: RideState): string {
+  const hasher = createHasher();
+  hasher.number(state.tick);
+  hasher.number(state.distanceM);
+  hasher.number(state.speedMps);
+  hasher.number(state.pressureRatio);
+  hasher.number(state.crankTurns);
+  hasher.number(state.cadenceRpm);
+  hasher.number(state.crankTorqueNm);
+  hasher.number(state.reserveJ);
+  hasher.number(state.crossedS);
+  hasher.number(state.phaseLeftS);
+  hasher.number(state.ringIndex * 100 + state.sprocketIndex);
+  hasher.number(state.rear === null ? -1 : state.rear.doneTurns);
+  hasher.number(state.front === null ? -1 : state.front.doneTurns);
+  hasher.text(
+    `${state.phase} ${state.pressure} ${state.braking} ${state.chainOn} ${state.spent} ${state.queue.length}`,
+  );
+  return hasher.digest();
+}
+
+const teeth = z.array(z.int().check(z.gte(5), z.lte(80))).check(z.minLength(1), z.maxLength(14));
+const positive = z.number().check(z.gt(0), z.lte(100_000));
+
+const bikeSchema = z.strictObject({
+  id: z.string().check(z.maxLength(60)),
+  chainringsTeeth: teeth,
+  sprocketsTeeth: teeth,
+  tyreWidthMm: positive,
+  beadSeatMm: positive,
+  measuredCircumferenceM: z.optional(positive),
+  crankLengthMm: positive,
+  chainstayMm: positive,
+  frontChainLineMm: positive,
+  rearChainLineMm: positive,
+  ringSpacingMm: positive,
+  sprocketPitchMm: positive,
+  shifter: z.enum(['mechanical', 'electronic']),
+  refusesCrossed: z.boolean(),
+  massKg: positive,
+  cdaM2: positive,
+  rollingCoefficient: positive,
+  wheelInertiaKgM2: positive,
+});
+
+const riderSchema = z.strictObject({
+  id: z.string().check(z.maxLength(60)),
+  massKg: positive,
+  steadyPowerW: positive,
+  cadenceLowRpm: positive,
+  cadenceHighRpm: positive,
+  criticalPowerW: positive,
+  reserveJ: positive,
+});
+
+const commandSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('shift'),
+    derailleur: z.enum(['rear', 'front']),
+    direction: z.enum(['easier', 'harder']),
+    steps: z.int().check(z.gte(1), z.lte(3)),
+  }),
+  z.strictObject({ kind: z.literal('pressure'), pressure: z.enum(['coast', 'ease', 'steady', 'press']) }),
+  z.strictObject({ kind: z.literal('brake'), on: z.boolean() }),
+]);
+
+/** Longest ride that is read back: four hours. */
+const MOST_TICKS = 4 * 3600 * 120;
+
+const recordingSchema = z.strictObject({
+  schema: z.literal(RECORDING_SCHEMA),
+  levelId: z.string().check(z.maxLength(60)),
+  levelHash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
+  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  bike: bikeSchema,
+  rider: riderSchema,
+  autoEase: z.boolean(),
+  ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
+  commands: z
+    .array(z.strictObject({ tick: z.int().check(z.gte(0), z.lte(MOST_TICKS)), command: commandSchema }))
+    .check(z.maxLength(100_000)),
+  checkpoints: z.array(z.string().check(z.regex(/^[0-9a-f]{16}$/))).check(z.maxLength(10_000)),
+});
+
+/** A recording read from outside, or one sentence that says why not. */
+export function parseRecording(
+  value: unknown,
+): { readonly ok: true; readonly recording: Recording } | { readonly ok: false; readonly sentence: string } {
+  const schema = (value as { schema?: unknown } | null)?.schema;
+  if (typeof schema === 'number' && schema > RECORDING_SCHEMA)
+    return {
+      ok: false,
+      sentence: 'This ride was saved by a newer version. Update the game to read it; it was left as it is.',
+    };
+  const parsed = recordingSchema.safeParse(value);
+  if (!parsed.success) {
+    const where = parsed.error.issues[0]?.path.map(String).join('.') ?? '';
+    return { ok: false, sentence: `This is no recording of a ride (look at "${where}"). Choose a saved ride file.` };
+  }
+  const unordered = parsed.data.commands.some(
+    (item, i, all) => i > 0 && item.tick < (all[i - 1] as { tick: number }).tick,
+  );
+  if (unordered) return { ok: false, sentence: 'The commands of this recording are not in order of time.' };
+  // A measured circumference that is absent must stay absent, which zod's optional type cannot say.
+  return { ok: true, recording: parsed.data as Recording };
+}
+
+/** Commands grouped by their tick, for a loop that asks tick by tick. */
+export function commandsByTick(commands: readonly TimedCommand[]): (tick: number) => readonly RideCommand[] {
+  const none: readonly RideCommand[] = [];
+  let next = 0;
+  return (tick) => {
+    if (commands[next]?.tick !== tick) return none;
+    const due: RideCommand[] = [];
+    while (commands[next]?.tick === tick) {
+      due.push((commands[next] as TimedCommand).command);
+      next += 1;
+    }
+    return due;
+  };
+}

@@ -1,0 +1,79 @@
+/**
+ * What a ride leaves behind for marks and charts: ten samples a second of what matters, and all events.
+ * Collected while riding, so that the debrief need not ride again; a replay collects exactly the same.
+ */
+import { sampleAt } from '../math/numbers.ts';
+import { bandLowRpm } from '../model/legs.ts';
+import { gearAt } from '../model/machine.ts';
+import { roadLoadRatio } from './frame.ts';
+import type { RideEvent, RideState, RideWorld } from './types.ts';
+
+/** Ticks between two samples (a tenth of a second). */
+export const SAMPLE_TICKS = 12;
+
+/** One sample. */
+export interface TraceSample {
+  readonly timeS: number;
+  readonly distanceM: number;
+  readonly speedMps: number;
+  readonly cadenceRpm: number;
+  readonly bandLowRpm: number;
+  readonly bandHighRpm: number;
+  readonly pressureRatio: number;
+  /** Crank torque over reference torque. */
+  readonly torqueRatio: number;
+  /** Load the road puts on the pedals in this gear at this speed, over reference torque. */
+  readonly loadRatio: number;
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+  readonly developmentM: number;
+  readonly crossedS: number;
+  /** True while cranks turn under the rider: not coasting, standing or with a foot down. */
+  readonly pedalling: boolean;
+  /** True while braking, standing, or with a foot down. */
+  readonly held: boolean;
+}
+
+/** A growing list of samples and events. */
+export interface RideTrace {
+  readonly samples: TraceSample[];
+  readonly events: RideEvent[];
+}
+
+/** An empty trace. */
+export function emptyTrace(): RideTrace {
+  return { samples: [], events: [] };
+}
+
+/** Adds a state (every 12th tick) and the events of its tick. */
+export function recordTick(
+  trace: RideTrace,
+  world: RideWorld,
+  state: RideState,
+  events: readonly RideEvent[],
+): void {
+  for (const event of events) trace.events.push(event);
+  if (state.tick % SAMPLE_TICKS === 0) trace.samples.push(sampleOf(world, state));
+}
+
+function sampleOf(world: RideWorld, state: RideState): TraceSample {
+  const { rider } = world.machine;
+  const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
+  return {
+    timeS: state.tick * world.tickS,
+    distanceM: state.distanceM,
+    speedMps: state.speedMps,
+    cadenceRpm: state.cadenceRpm,
+    bandLowRpm: bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM)),
+    bandHighRpm: rider.cadenceHighRpm,
+    pressureRatio: state.pressureRatio,
+    torqueRatio: state.crankTorqueNm / world.machine.referenceTorqueNm,
+    loadRatio: roadLoadRatio(world, state),
+    ringIndex: state.ringIndex,
+    sprocketIndex: state.sprocketIndex,
+    developmentM: gear.developmentM,
+    crossedS: state.crossedS,
+    pedalling: state.phase === 'riding' && state.chainOn && state.cadenceRpm > 0 && state.speedMps > 0.5,
+    held: state.braking || state.phase !== 'riding',
+  };
+}

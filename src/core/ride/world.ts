@@ -1,0 +1,93 @@
+/**
+ * Puts road, bike and rider together for one ride, and makes the state before the first tick.
+ */
+import type { Course } from '../course/types.ts';
+import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
+import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
+import type { Bike, Rider } from '../model/types.ts';
+import { TICK_S } from './step.ts';
+import type { RideState, RideWorld } from './types.ts';
+
+/** Riders roll into a level a little slower than they would ride on the flat. */
+const START_SHARE_OF_STEADY = 0.9;
+
+/** Choices that are not in level, bike or rider. */
+export interface WorldOptions {
+  readonly autoEase?: boolean;
+  /** Only convergence tests change the tick (s). */
+  readonly tickS?: number;
+}
+
+/** Builds the world of a ride. The start gear is the one that suits a steady ride on the flat. */
+export function buildRideWorld(
+  course: Course,
+  bike: Bike,
+  rider: Rider,
+  options: WorldOptions = {},
+): RideWorld {
+  const machine = buildMachine(bike, rider);
+  const start = steadyGear(machine, rider.steadyPowerW, 0, 0, AIR_DENSITY_KG_M3);
+  return {
+    machine,
+    course,
+    tickS: options.tickS ?? TICK_S,
+    autoEase: options.autoEase ?? false,
+    startSpeedMps: start.speedMps * START_SHARE_OF_STEADY,
+    startRingIndex: start.gear.ringIndex,
+    startSprocketIndex: start.gear.sprocketIndex,
+    airDensityKgM3: AIR_DENSITY_KG_M3,
+  };
+}
+
+/** The state before the first tick, or one to ask "what if" from: any place, speed and gear. */
+export function startState(
+  world: RideWorld,
+  at: Partial<Pick<RideState, 'distanceM' | 'speedMps' | 'ringIndex' | 'sprocketIndex'>> = {},
+): RideState {
+  const distanceM = at.distanceM ?? 0;
+  const speedMps = at.speedMps ?? world.startSpeedMps;
+  const ringIndex = at.ringIndex ?? world.startRingIndex;
+  const sprocketIndex = at.sprocketIndex ?? world.startSprocketIndex;
+  const pushJ = (world.machine.effectiveMassKg * speedMps * speedMps) / 2;
+  const gear = gearAt(world.machine, ringIndex, sprocketIndex);
+  return {
+    tick: 0,
+    distanceM,
+    speedMps,
+    pressure: 'steady',
+    braking: false,
+    pressureRatio: 1,
+    crankTurns: 0,
+    cadenceRpm: (60 * speedMps) / gear.developmentM,
+    crankTorqueNm: 0,
+    ringIndex,
+    sprocketIndex,
+    rear: null,
+    front: null,
+    queue: [],
+    reserveJ: world.machine.rider.reserveJ,
+    spent: false,
+    chainOn: true,
+    phase: 'riding',
+    phaseLeftS: 0,
+    startingUp: false,
+    nextStopIndex: nextStop(world.course, distanceM),
+    crossedS: 0,
+    ledger: {
+      workInJ: 0,
+      pushOffJ: pushJ,
+      kineticJ: pushJ,
+      climbedJ: 0,
+      airJ: 0,
+      rollingJ: 0,
+      bearingsJ: 0,
+      drivetrainJ: 0,
+      brakesJ: 0,
+    },
+  };
+}
+
+function nextStop(course: Course, distanceM: number): number {
+  const at = course.stopLinesM.findIndex((lineM) => lineM > distanceM);
+  return at < 0 ? course.stopLinesM.length : at;
+}
