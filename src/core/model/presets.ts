@@ -11,7 +11,7 @@ export const BIKES: readonly Bike[] = [
   {
     id: 'kids-20-1x7',
     chainringsTeeth: [32],
-    sprocketsTeeth: [14, 16, 18, 20, 22, 24, 28],
+    sprocketsTeeth: [12, 14, 16, 18, 21, 26, 32],
     tyreWidthMm: 47,
     beadSeatMm: 406,
     crankLengthMm: 140,

@@ -6,13 +6,18 @@ import { BRAKE_MPS2 } from './step.ts';
 import type { RideCommand, RideState, RideWorld } from './types.ts';
 
 /** Where the wheel should come to rest before a line (m). */
-const AIM_BEFORE_LINE_M = 1.2;
-/** From this far a rider is going to stop (m): no gear is wanted beyond the line. */
+export const AIM_BEFORE_LINE_M = 1.2;
+/** Slower than this in the stop zone there is no reason to roll on (m/s). */
 const CREEP_MPS = 1;
 
 /** Distance that firm braking needs from a speed (m). */
 export function brakingDistanceM(speedMps: number): number {
   return (speedMps * speedMps) / (2 * BRAKE_MPS2);
+}
+
+/** Fastest speed from which firm braking still stops before a line so far ahead (m/s). */
+export function brakingSpeedMps(leftM: number): number {
+  return Math.sqrt(2 * BRAKE_MPS2 * Math.max(0, leftM - AIM_BEFORE_LINE_M));
 }
 
 /** Brakes in time for the next line and lets go when the wait is over. */

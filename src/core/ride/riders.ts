@@ -66,8 +66,11 @@ function habits(part: Partial<Habits>): Habits {
   };
 }
 
-/** Load above which a rider with foresight gets ready. */
-const READY_LOAD = 1.25;
+/** Load ahead, in the present gear, for which a rider with foresight gets ready; lower, and the gear may go back up. */
+const READY_LOAD = 1.9;
+const STAY_READY_LOAD = 1.5;
+/** Above the band, but not further, such a rider lets the legs spin up before a hill (rpm). */
+const SPIN_ROOM_RPM = 8;
 const EASE_BEFORE_S = 0.28;
 const SETTLE_S = 0.35;
 
@@ -162,11 +165,11 @@ function wishOf(world: RideWorld, state: RideState, h: Habits): ShiftDirection |
   const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
   const rpm = cadenceAtRpm(state.speedMps, gear.developmentM);
   const low = bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM));
-  const room = rpm < rider.cadenceHighRpm + 8;
-  if (h.lookAheadM > 0 && room && loadAhead(world, state, h.lookAheadM) > READY_LOAD) return 'easier';
   if (rpm < low - h.slackRpm) return 'easier';
-  const steepSoon = h.lookAheadM > 0 && loadAhead(world, state, h.lookAheadM) > 0.95;
-  if (rpm > rider.cadenceHighRpm + Math.max(2, h.slackRpm * 0.7) && !steepSoon) return 'harder';
+  const ahead = h.lookAheadM > 0 ? loadAhead(world, state, h.lookAheadM) : 0;
+  if (ahead > READY_LOAD && rpm < rider.cadenceHighRpm + SPIN_ROOM_RPM) return 'easier';
+  const patienceRpm = Math.max(3, h.slackRpm * 0.8);
+  if (rpm > rider.cadenceHighRpm + patienceRpm && ahead < STAY_READY_LOAD) return 'harder';
   return null;
 }
 

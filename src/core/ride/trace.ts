@@ -38,11 +38,16 @@ export interface TraceSample {
 export interface RideTrace {
   readonly samples: TraceSample[];
   readonly events: RideEvent[];
+  /** State at the decision point of each pitch passed so far, 30 m before its foot. */
+  readonly beforePitch: RideState[];
 }
+
+/** Where a pitch begins to be judged: this far before its foot (m). */
+export const DECISION_M = 30;
 
 /** An empty trace. */
 export function emptyTrace(): RideTrace {
-  return { samples: [], events: [] };
+  return { samples: [], events: [], beforePitch: [] };
 }
 
 /** Adds a state (every 12th tick) and the events of its tick. */
@@ -53,6 +58,8 @@ export function recordTick(
   events: readonly RideEvent[],
 ): void {
   for (const event of events) trace.events.push(event);
+  const pitch = world.course.pitches[trace.beforePitch.length];
+  if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M) trace.beforePitch.push(state);
   if (state.tick % SAMPLE_TICKS === 0) trace.samples.push(sampleOf(world, state));
 }
 

@@ -1,0 +1,117 @@
+/**
+ * Shifts of a ride as a coach counts them: single chain movements for easing, and manoeuvres (movements
+ * that belong together) for economy.
+ */
+import { clamp } from '../math/numbers.ts';
+import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
+import type { RideTrace } from '../ride/trace.ts';
+import type { RideEvent } from '../ride/types.ts';
+import type { Mark, Reason, ShiftReport } from './types.ts';
+
+type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
+
+const TICKS_PER_S = 120;
+/** Movements nearer than this belong to one manoeuvre. */
+const SAME_MANOEUVRE_S = 1;
+const UNDONE_WITHIN_S = 2;
+const UNDONE_COSTS = 5;
+const FREE_AT_LEAST = 4;
+const FREE_SHARE_OF_REFERENCE = 1.5;
+
+/** All chain movements of a ride, in order. */
+export function shiftsOf(trace: RideTrace): ShiftReport[] {
+  return doneShifts(trace).map((event) => ({
+    derailleur: event.derailleur,
+    direction: event.direction,
+    fromIndex: event.fromIndex,
+    toIndex: event.toIndex,
+    startedAtM: event.startedAtM,
+    distanceM: event.distanceM,
+    timeS: event.tick / TICKS_PER_S,
+    durationS: event.durationS,
+    load: event.load,
+    kind: event.load <= CLEAN_LOAD ? 'clean' : event.load >= HEAVY_LOAD ? 'heavy' : 'fair',
+  }));
+}
+
+/** Manoeuvres: runs of movements with less than a second between them that do not turn back. */
+export function countManoeuvres(trace: RideTrace): number {
+  let count = 0;
+  let last: ShiftDone | undefined;
+  for (const event of doneShifts(trace)) {
+    const startTick = event.tick - event.durationS * TICKS_PER_S;
+    const together =
+      last !== undefined &&
+      startTick - last.tick < SAME_MANOEUVRE_S * TICKS_PER_S &&
+      (event.derailleur !== last.derailleur || event.direction === last.direction);
+    if (!together) count += 1;
+    last = event;
+  }
+  return count;
+}
+
+/** Credit of one shift by its load: 1 when clean, 0 when heavy. */
+export function easingCredit(load: number): number {
+  return clamp((HEAVY_LOAD - load) / (HEAVY_LOAD - CLEAN_LOAD), 0, 1);
+}
+
+/** The easing mark: mean credit, front shifts double. Without a shift there is nothing to judge. */
+export function easingMark(trace: RideTrace, weight: number): Mark {
+  let credit = 0;
+  let weights = 0;
+  const reasons: Reason[] = [];
+  for (const event of doneShifts(trace)) {
+    const share = event.derailleur === 'front' ? 2 : 1;
+    const earned = easingCredit(event.load);
+    credit += share * earned;
+    weights += share;
+    if (earned < 0.5)
+      reasons.push({
+        code: 'heavy-shift',
+        fromM: event.startedAtM,
+        amount: event.load,
+        derailleur: event.derailleur,
+        direction: event.direction,
+      });
+  }
+  reasons.sort((a, b) => b.amount - a.amount);
+  return { value: weights === 0 ? null : (100 * credit) / weights, weight, reasons };
+}
+
+/** The economy mark: free up to max(4, 1.5 × reference), then down to 0 at twice that; undone shifts cost 5 each. */
+export function economyMark(trace: RideTrace, reference: RideTrace, weight: number): Mark {
+  const count = countManoeuvres(trace);
+  const needed = countManoeuvres(reference);
+  const free = Math.max(FREE_AT_LEAST, FREE_SHARE_OF_REFERENCE * needed);
+  const undone = undoneShifts(trace);
+  const value = clamp(100 * (2 - count / free), 0, 100) - UNDONE_COSTS * undone.length;
+  const reasons: Reason[] = undone.map((event) => ({
+    code: 'undone',
+    fromM: event.startedAtM,
+    amount: 1,
+  }));
+  if (count > free) reasons.unshift({ code: 'many-shifts', amount: count, needed });
+  return { value: Math.max(0, value), weight, reasons };
+}
+
+/** Movements that the same derailleur takes back within two seconds, unless a ring change explains it. */
+function undoneShifts(trace: RideTrace): ShiftDone[] {
+  const done = doneShifts(trace);
+  const fronts = done.filter((event) => event.derailleur === 'front');
+  return done.filter((event, i) => {
+    const compensates = fronts.some(
+      (front) => front !== event && Math.abs(front.tick - event.tick) <= UNDONE_WITHIN_S * TICKS_PER_S,
+    );
+    if (compensates) return false;
+    const back = done.slice(i + 1).find((later) => later.derailleur === event.derailleur);
+    return (
+      back !== undefined &&
+      back.direction !== event.direction &&
+      back.tick - event.tick <= UNDONE_WITHIN_S * TICKS_PER_S
+    );
+  });
+}
+
+function doneShifts(trace: RideTrace): ShiftDone[] {
+  return trace.events.filter((event): event is ShiftDone => event.kind === 'shift-done');
+}

@@ -1,0 +1,48 @@
+/**
+ * What a good ride avoids, in one currency. The weights trade spinning against grinding and early against
+ * late: they are a coaching decision of ours, explained in MODEL.md, not a law of nature.
+ */
+
+/** Cost of a second one rpm below the band, and one rpm above it (spinning up before a hill is a small fault). */
+export const BELOW_BAND_PER_RPM_S = 1 / 12;
+export const ABOVE_BAND_PER_RPM_S = 1 / 45;
+/** Legs above this spin out of control: each rpm·s costs this much more. */
+export const SPIN_OUT_ABOVE_BAND_RPM = 30;
+export const SPIN_OUT_PER_RPM_S = 1 / 6;
+/** A second on a crossed chain, and a second at all. */
+export const CROSSED_PER_S = 1;
+export const TIME_PER_S = 0.03;
+/** A shift, each further sprocket of it, and a ring change on top. */
+export const SHIFT = 0.25;
+export const FURTHER_STEP = 0.05;
+export const FRONT_SHIFT = 0.5;
+/** Load of the road on the pedals in the moment of shifting, above which it costs; doubled in front. */
+export const SHIFT_LOAD_FROM = 1.15;
+export const SHIFT_LOAD = 1.6;
+/** Load on the legs above which every second costs: this makes the plan shift before the hill leans on them. */
+export const OVERLOAD_FROM = 1.3;
+export const OVERLOAD_PER_S = 0.7;
+/** A foot on the ground. */
+export const FOOT_DOWN = 8;
+
+/** Cost per second of turning the legs at a cadence (rpm) against a band. */
+export function cadenceCostPerS(rpm: number, lowRpm: number, highRpm: number): number {
+  if (rpm < lowRpm) return (lowRpm - rpm) * BELOW_BAND_PER_RPM_S;
+  if (rpm <= highRpm) return 0;
+  const wild = Math.max(0, rpm - highRpm - SPIN_OUT_ABOVE_BAND_RPM);
+  return (rpm - highRpm) * ABOVE_BAND_PER_RPM_S + wild * SPIN_OUT_PER_RPM_S;
+}
+
+/** Cost per second of the load on the legs. */
+export function overloadCostPerS(loadRatio: number): number {
+  return loadRatio > OVERLOAD_FROM ? (loadRatio - OVERLOAD_FROM) * OVERLOAD_PER_S : 0;
+}
+
+/** Cost of moving the chain by so many rear sprockets and rings at a load. */
+export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: number): number {
+  const steps = Math.abs(rearSteps) + Math.abs(ringSteps);
+  if (steps === 0) return 0;
+  const heavy = Math.max(0, loadRatio - SHIFT_LOAD_FROM) * SHIFT_LOAD;
+  const front = ringSteps === 0 ? 0 : FRONT_SHIFT + heavy;
+  return SHIFT + (steps - 1) * FURTHER_STEP + heavy + front;
+}

@@ -1,0 +1,90 @@
+/**
+ * Rides a policy through the real step like a practised person: looks a moment ahead, eases, pushes the
+ * lever, lets the chain settle, presses on. What comes out is an ordinary ride with an ordinary recording.
+ */
+import { brakeForLine } from '../ride/pilot.ts';
+import { type Controller, type LiveRide, rideThrough } from '../ride/run.ts';
+import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
+import type { Move } from './moves.ts';
+import type { Policy } from './plan.ts';
+
+/** Pedals are eased this long before the lever is pushed (s). */
+const EASE_BEFORE_S = 0.25;
+/** The policy is asked about the state this much later, because easing and cable take time (s). */
+const FORESEE_S = 0.3;
+/** A manoeuvre must save at least this much; keeps the driver from dithering between equals. */
+const WORTH_IT = 0.1;
+/** After a manoeuvre the legs settle for so long before the next (s). */
+const SETTLE_S = 0.3;
+/** Ticks between two questions to the policy. */
+const ASK_EVERY = 4;
+/** Easing is only ended early to push on where the chain has long been waiting (s). */
+const LONGEST_MANOEUVRE_S = 6;
+
+interface Manoeuvre {
+  readonly move: Move;
+  readonly pushTick: number;
+  readonly giveUpTick: number;
+}
+
+/** A controller that follows the policy. */
+export function policyDriver(world: RideWorld, policy: Policy): Controller {
+  const brake = brakeForLine(world);
+  let manoeuvre: Manoeuvre | null = null;
+  let restUntilTick = 0;
+  return (state) => {
+    const commands: RideCommand[] = [...brake(state)];
+    if (manoeuvre !== null) {
+      if (state.tick === manoeuvre.pushTick) commands.push(...pushes(manoeuvre.move));
+      if (isDone(state, manoeuvre)) {
+        commands.push({ kind: 'pressure', pressure: 'steady' });
+        manoeuvre = null;
+        restUntilTick = state.tick + Math.round(SETTLE_S * 120);
+      }
+      return commands;
+    }
+    const braking = state.braking || commands.length > 0;
+    if (state.phase !== 'riding' || braking || state.startingUp) return commands;
+    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return commands;
+    const gear = state.ringIndex * world.machine.sprocketCount + state.sprocketIndex;
+    const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
+    if (advice.move === null || advice.saving < WORTH_IT) return commands;
+    manoeuvre = {
+      move: advice.move,
+      pushTick: state.tick + Math.round(EASE_BEFORE_S * 120),
+      giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * 120),
+    };
+    return [...commands, { kind: 'pressure', pressure: 'ease' }];
+  };
+}
+
+/** Rides the reference: the best ride the planner found, through the real step. */
+export function rideReference(world: RideWorld, policy: Policy): LiveRide {
+  return rideThrough(world, policyDriver(world, policy));
+}
+
+function busy(state: RideState): boolean {
+  return state.rear !== null || state.front !== null || state.queue.length > 0;
+}
+
+function isDone(state: RideState, manoeuvre: Manoeuvre): boolean {
+  if (state.tick > manoeuvre.giveUpTick) return true;
+  return state.tick > manoeuvre.pushTick && !busy(state);
+}
+
+/** Lever pushes of a manoeuvre: rings first, then sprockets; harder one click at a time. */
+export function pushes(move: Move): RideCommand[] {
+  const commands: RideCommand[] = [];
+  if (move.ringSteps !== 0)
+    commands.push({
+      kind: 'shift',
+      derailleur: 'front',
+      direction: move.ringSteps > 0 ? 'harder' : 'easier',
+      steps: 1,
+    });
+  if (move.rearSteps > 0)
+    commands.push({ kind: 'shift', derailleur: 'rear', direction: 'easier', steps: move.rearSteps });
+  for (let n = 0; n < -move.rearSteps; n += 1)
+    commands.push({ kind: 'shift', derailleur: 'rear', direction: 'harder', steps: 1 });
+  return commands;
+}

@@ -1,0 +1,224 @@
+/**
+ * The best gear for every place, speed and gear: dynamic programming backwards from the end of the road,
+ * over distance × speed × gear, interpolated in speed. The answer is a policy that can be asked from any
+ * state; `driver.ts` rides it through the real step.
+ */
+import { FOOT_DOWN_S, PUSH_OFF_MPS } from '../ride/happenings.ts';
+import type { RideWorld } from '../ride/types.ts';
+import { cadenceCostPerS, CROSSED_PER_S, FOOT_DOWN, overloadCostPerS, shiftCost, TIME_PER_S } from './costs.ts';
+import type { Move } from './moves.ts';
+import {
+  emptyPlace,
+  FASTEST_MPS,
+  type Grid,
+  interpolate,
+  type Place,
+  prepareTables,
+  SLOWEST_MPS,
+  speedIndex,
+  type Tables,
+  USUAL_GRID,
+  visitPlace,
+} from './tables.ts';
+
+/** Time step of a start from rest (s), and the cost at which a gear counts as too hard to start in. */
+const RESTART_TICK_S = 0.05;
+const STUCK_COST = 60;
+
+/** Advice for one state. */
+export interface Advice {
+  /** Manoeuvre to make now, or null for staying. */
+  readonly move: Move | null;
+  /** What it saves against staying. */
+  readonly saving: number;
+}
+
+/** The policy: what is best from anywhere. */
+export interface Policy {
+  readonly grid: Grid;
+  /** Cost still to come from a state that stays in its gear for now. */
+  costToGo(distanceM: number, speedMps: number, gear: number): number;
+  advise(distanceM: number, speedMps: number, gear: number): Advice;
+}
+
+/** Runs the whole plan at once. */
+export function planRoad(world: RideWorld, grid: Grid = USUAL_GRID): Policy {
+  const work = planInSteps(world, grid);
+  for (;;) {
+    const next = work.next();
+    if (next.done === true) return next.value;
+  }
+}
+
+/** The same, yielding the share done (0 to 1) now and then, so that a worker can report and be stopped. */
+export function* planInSteps(world: RideWorld, grid: Grid = USUAL_GRID): Generator<number, Policy> {
+  const tables = prepareTables(world, grid);
+  const place = emptyPlace(tables);
+  const stages = Math.ceil(world.course.lengthM / grid.stepM);
+  const size = tables.gears * tables.speeds;
+  const stay = new Float32Array((stages + 1) * size);
+  const best = new Float32Array(size);
+  const eased = new Float32Array(size);
+  for (let stage = stages - 1; stage >= 0; stage -= 1) {
+    visitPlace(world, tables, stage, place);
+    const here = stay.subarray(stage * size, (stage + 1) * size);
+    for (let g = 0; g < tables.gears; g += 1) rideStage(world, tables, place, best, here, g);
+    bestWithShift(tables, place, here, eased, best);
+    if (stage % 64 === 0) yield 1 - stage / stages;
+  }
+  return makePolicy(world, tables, stages, stay);
+}
+
+/** Cost of riding one stage in gear `g` from every speed, plus what is best after it. */
+function rideStage(
+  world: RideWorld,
+  tables: Tables,
+  place: Place,
+  after: Float32Array,
+  out: Float32Array,
+  g: number,
+): void {
+  if (place.restartM !== null) return restartStage(world, tables, place, after, out, g, place.restartM);
+  const { stepM, speedStepMps } = tables.grid;
+  const { resistingN } = place;
+  const row = g * tables.speeds;
+  const perMass = 1 / world.machine.effectiveMassKg;
+  const highRpm = tables.highest[g] === 1 ? Number.POSITIVE_INFINITY : world.machine.rider.cadenceHighRpm;
+  const always = TIME_PER_S + (tables.crossed[g] === 1 ? CROSSED_PER_S : 0);
+  const slowestSquare = SLOWEST_MPS * SLOWEST_MPS;
+  const capIndex = Math.floor(speedIndex(tables, place.capMps));
+  for (let i = 0; i < tables.speeds; i += 1) {
+    const from = i < capIndex ? i : capIndex;
+    const speed = tables.speedMps[from] as number;
+    const first = ((tables.driveN[row + from] as number) - (resistingN[from] as number)) * perMass;
+    const guess = speed * speed + 2 * first * stepM;
+    const there = guess > slowestSquare ? (Math.sqrt(guess) - SLOWEST_MPS) / speedStepMps : 0;
+    const index = there > tables.speeds - 1 ? tables.speeds - 1 : there;
+    const second = (interpolate(tables.driveN, row, index) - interpolate(resistingN, 0, index)) * perMass;
+    const square = speed * speed + (first + second) * stepM;
+    if (square <= slowestSquare) {
+      const restart = interpolate(after, row, speedIndex(tables, PUSH_OFF_MPS));
+      out[row + i] = FOOT_DOWN + FOOT_DOWN_S * TIME_PER_S + restart;
+      continue;
+    }
+    const free = Math.sqrt(square);
+    const end = free > place.capAfterMps ? place.capAfterMps : free > FASTEST_MPS ? FASTEST_MPS : free;
+    const mean = (speed + end) / 2;
+    const seconds = stepM / mean;
+    const next = interpolate(after, row, speedIndex(tables, end));
+    const braking = free > place.capAfterMps || i > from;
+    const load = (tables.loadPerN[g] as number) * interpolate(resistingN, 0, speedIndex(tables, mean));
+    const rpm = mean * (tables.rpmPerMps[g] as number);
+    const perSecond = braking
+      ? TIME_PER_S
+      : always + cadenceCostPerS(rpm, place.bandLowRpm, highRpm) + overloadCostPerS(load);
+    out[row + i] = perSecond * seconds + next;
+  }
+}
+
+/**
+ * At a line everybody starts again from rest, in the gear they stopped in: followed in short steps of time,
+ * because at walking pace everything changes within a metre. The speed of arrival does not matter.
+ */
+function restartStage(
+  world: RideWorld,
+  tables: Tables,
+  place: Place,
+  after: Float32Array,
+  out: Float32Array,
+  g: number,
+  wayM: number,
+): void {
+  const row = g * tables.speeds;
+  let way = 0;
+  let speed = 0;
+  let cost = 0;
+  while (way < wayM && cost < STUCK_COST) {
+    const index = speedIndex(tables, speed);
+    const netN = interpolate(tables.driveN, row, index) - interpolate(place.resistingN, 0, index);
+    const rpm = speed * (tables.rpmPerMps[g] as number);
+    speed = Math.max(0, speed + (netN / world.machine.effectiveMassKg) * RESTART_TICK_S);
+    way += speed * RESTART_TICK_S;
+    const cadence = cadenceCostPerS(rpm, place.bandLowRpm, world.machine.rider.cadenceHighRpm);
+    cost += (TIME_PER_S + cadence) * RESTART_TICK_S;
+  }
+  const next = interpolate(after, row, speedIndex(tables, speed));
+  out.fill(cost + next, row, row + tables.speeds);
+}
+
+/** Cheapest of staying and of every manoeuvre; none while the brakes are on, because the cranks rest. */
+function bestWithShift(
+  tables: Tables,
+  place: Place,
+  stay: Float32Array,
+  eased: Float32Array,
+  best: Float32Array,
+): void {
+  const { speeds, gears } = tables;
+  const braked = place.shiftCapMps >= FASTEST_MPS ? speeds : Math.ceil(speedIndex(tables, place.shiftCapMps));
+  const firstBraked = place.restartM === null ? braked : 0;
+  for (let at = 0; at < stay.length; at += 1) {
+    best[at] = stay[at] as number;
+    eased[at] = interpolate(stay, at - (at % speeds), tables.easedIndex[at] as number);
+  }
+  for (let g = 0; g < gears; g += 1) {
+    const moves = tables.moves[g] as readonly Move[];
+    for (let m = 0; m < moves.length; m += 1) {
+      const move = moves[m] as Move;
+      const to = move.toGear * speeds;
+      for (let i = 0; i < firstBraked; i += 1) {
+        const at = g * speeds + i;
+        if (tables.tooSlow[at] === 1) continue;
+        const load = shiftLoad(tables, place.resistingN[i] as number, g, at);
+        const cost = shiftCost(move.rearSteps, move.ringSteps, load) + (eased[to + i] as number);
+        if (cost < (best[at] as number)) best[at] = cost;
+      }
+    }
+  }
+}
+
+/** What leans on the chain when a shift begins: the road, or the legs pushing off from low cadence. */
+function shiftLoad(tables: Tables, resistingN: number, gear: number, at: number): number {
+  const road = (tables.loadPerN[gear] as number) * resistingN;
+  const legs = tables.torqueRatio[at] as number;
+  return road > legs ? road : legs;
+}
+
+function makePolicy(world: RideWorld, tables: Tables, stages: number, stay: Float32Array): Policy {
+  const size = tables.gears * tables.speeds;
+  const { stepM } = tables.grid;
+  const place = emptyPlace(tables);
+  const at = (distanceM: number, gear: number, index: number): number => {
+    const along = Math.min(stages, Math.max(0, distanceM / stepM));
+    const stage = Math.floor(along);
+    const a = interpolate(stay, stage * size + gear * tables.speeds, index);
+    if (stage >= stages) return a;
+    const b = interpolate(stay, (stage + 1) * size + gear * tables.speeds, index);
+    return a + (b - a) * (along - stage);
+  };
+  return {
+    grid: tables.grid,
+    costToGo: (distanceM, speedMps, gear) => at(distanceM, gear, speedIndex(tables, speedMps)),
+    advise(distanceM, speedMps, gear) {
+      const index = speedIndex(tables, speedMps);
+      const nearest = gear * tables.speeds + Math.round(index);
+      const staying = at(distanceM, gear, index);
+      if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
+      const easedIndex = interpolate(tables.easedIndex, gear * tables.speeds, index);
+      visitPlace(world, tables, Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))), place);
+      const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
+      let move: Move | null = null;
+      let least = staying;
+      for (const candidate of tables.moves[gear] ?? []) {
+        const cost =
+          shiftCost(candidate.rearSteps, candidate.ringSteps, load) +
+          at(distanceM, candidate.toGear, easedIndex);
+        if (cost < least) {
+          least = cost;
+          move = candidate;
+        }
+      }
+      return { move, saving: staying - least };
+    },
+  };
+}

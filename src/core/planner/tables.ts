@@ -1,0 +1,164 @@
+/**
+ * What the planner looks up: per gear and speed (once per ride) and per place (once per stage). Typed
+ * arrays throughout, because these numbers are read some ten million times per kilometre.
+ */
+import { PI, sampleAt } from '../math/numbers.ts';
+import { bandLowRpm, crankTorqueNm } from '../model/legs.ts';
+import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
+import { cadenceAtRpm } from '../model/machine.ts';
+import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
+import type { RideWorld } from '../ride/types.ts';
+import { type Move, possibleMoves } from './moves.ts';
+
+/** Size of the grid. */
+export interface Grid {
+  readonly stepM: number;
+  readonly speedStepMps: number;
+}
+
+/** The usual grid: 3 m by 0.25 m/s. */
+export const USUAL_GRID: Grid = { stepM: 3, speedStepMps: 0.25 };
+
+export const FASTEST_MPS = 14;
+export const SLOWEST_MPS = 0.25;
+/** Drive lost while a rider eases for a shift: this share for this long (s). */
+const EASED_SHARE = 0.6;
+const EASED_S = 0.6;
+/** Cranks slower than this hardly move a chain. */
+const SLOWEST_SHIFT_RPM = 25;
+/** Way that a shift takes at the speed of a rider about to brake (m). */
+const SHIFT_WAY_M = 6;
+
+/** All that does not depend on the place. Tables of two run over `gear * speeds + speedIndex`. */
+export interface Tables {
+  readonly speeds: number;
+  readonly gears: number;
+  readonly grid: Grid;
+  readonly speedMps: Float64Array;
+  readonly airAndBearingsN: Float64Array;
+  readonly driveN: Float64Array;
+  readonly rpmPerMps: Float64Array;
+  /** Road load on the pedals over reference torque, per newton of resistance. */
+  readonly loadPerN: Float64Array;
+  /** Steady crank torque over reference torque. */
+  readonly torqueRatio: Float64Array;
+  /** Speed left after easing through a shift, in grid units. */
+  readonly easedIndex: Float64Array;
+  readonly crossed: Uint8Array;
+  /** 1 for the gear above which the bike has no more. */
+  readonly highest: Uint8Array;
+  /** 1 where cranks are too slow to shift. */
+  readonly tooSlow: Uint8Array;
+  readonly moves: readonly (readonly Move[])[];
+}
+
+/** Fills the tables for a ride. */
+export function prepareTables(world: RideWorld, grid: Grid): Tables {
+  const { machine } = world;
+  const speeds = Math.round((FASTEST_MPS - SLOWEST_MPS) / grid.speedStepMps) + 1;
+  const gears = machine.gears.length;
+  const tables: Tables = {
+    speeds,
+    gears,
+    grid,
+    speedMps: Float64Array.from({ length: speeds }, (_, i) => SLOWEST_MPS + i * grid.speedStepMps),
+    airAndBearingsN: new Float64Array(speeds),
+    driveN: new Float64Array(gears * speeds),
+    rpmPerMps: new Float64Array(gears),
+    loadPerN: new Float64Array(gears),
+    torqueRatio: new Float64Array(gears * speeds),
+    easedIndex: new Float64Array(gears * speeds),
+    crossed: new Uint8Array(gears),
+    highest: new Uint8Array(gears),
+    tooSlow: new Uint8Array(gears * speeds),
+    moves: possibleMoves(machine),
+  };
+  const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);
+  machine.gears.forEach((gear, g) => {
+    tables.rpmPerMps[g] = cadenceAtRpm(1, gear.developmentM);
+    tables.loadPerN[g] = gear.developmentM / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
+    tables.crossed[g] = gear.crossed ? 1 : 0;
+    tables.highest[g] = gear.developmentM === longest ? 1 : 0;
+    for (let i = 0; i < speeds; i += 1) fillSpeed(world, tables, g, i);
+  });
+  return tables;
+}
+
+function fillSpeed(world: RideWorld, tables: Tables, g: number, i: number): void {
+  const { machine } = world;
+  const gear = machine.gears[g] as (typeof machine.gears)[number];
+  const at = g * tables.speeds + i;
+  const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
+  const torqueNm = crankTorqueNm(machine, 1, rpm);
+  const driveN = (2 * PI * torqueNm * gear.efficiency) / gear.developmentM;
+  const lostMps = (driveN * EASED_SHARE * EASED_S) / machine.effectiveMassKg;
+  tables.driveN[at] = driveN;
+  tables.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
+  tables.easedIndex[at] = Math.max(0, i - lostMps / tables.grid.speedStepMps);
+  tables.tooSlow[at] = rpm < SLOWEST_SHIFT_RPM ? 1 : 0;
+}
+
+/** What the road is like in the middle of a stage; `resistingN` runs over the speeds. */
+export interface Place {
+  readonly resistingN: Float64Array;
+  bandLowRpm: number;
+  /** Fastest speed at the stage's start and end from which one can still stop at the next line (m/s). */
+  capMps: number;
+  capAfterMps: number;
+  /** Faster than this there is no time left for a shift before the brakes (m/s). */
+  shiftCapMps: number;
+  /** Way from rest before a stop line in this stage to the stage's end (m); null without a line. */
+  restartM: number | null;
+}
+
+/** An empty place to be filled stage by stage. */
+export function emptyPlace(tables: Tables): Place {
+  return {
+    resistingN: new Float64Array(tables.speeds),
+    bandLowRpm: 0,
+    capMps: 0,
+    capAfterMps: 0,
+    shiftCapMps: 0,
+    restartM: null,
+  };
+}
+
+/** Fills `place` for a stage. */
+export function visitPlace(world: RideWorld, tables: Tables, stage: number, place: Place): void {
+  const { machine, course } = world;
+  const { stepM } = tables.grid;
+  const fromM = stage * stepM;
+  const toM = fromM + stepM;
+  const middleM = fromM + stepM / 2;
+  const slope = sampleAt(course.slopeRatio, middleM);
+  const crr = machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, middleM);
+  const windMps = sampleAt(course.windMps, middleM);
+  const roadN = climbingForceN(machine.totalMassKg, slope) + rollingForceN(machine.totalMassKg, slope, crr);
+  for (let i = 0; i < tables.speeds; i += 1) {
+    const speed = tables.speedMps[i] as number;
+    const air = airForceN(speed, windMps, machine.bike.cdaM2, world.airDensityKgM3);
+    place.resistingN[i] = roadN + air + bearingForceN(speed);
+  }
+  const stopAt = course.stopLinesM.find((lineM) => lineM > fromM);
+  const stops = stopAt !== undefined && stopAt <= toM;
+  place.restartM = stops ? toM - stopAt + AIM_BEFORE_LINE_M : null;
+  place.bandLowRpm = bandLowRpm(machine.rider, slope);
+  place.capMps = stopAt === undefined ? FASTEST_MPS : brakingSpeedMps(stopAt - fromM);
+  place.capAfterMps = stopAt === undefined || stops ? FASTEST_MPS : brakingSpeedMps(stopAt - toM);
+  place.shiftCapMps = stopAt === undefined ? FASTEST_MPS : brakingSpeedMps(stopAt - fromM - SHIFT_WAY_M);
+}
+
+/** Place of a speed on the grid, fractional, held at the ends. */
+export function speedIndex(tables: Tables, speedMps: number): number {
+  const index = (speedMps - SLOWEST_MPS) / tables.grid.speedStepMps;
+  const last = tables.speeds - 1;
+  return index < 0 ? 0 : index > last ? last : index;
+}
+
+/** Linear in speed between two entries of a row. */
+export function interpolate(table: Float32Array | Float64Array, row: number, index: number): number {
+  const i = Math.floor(index);
+  const a = table[row + i] as number;
+  const t = index - i;
+  return t === 0 ? a : a + ((table[row + i + 1] as number) - a) * t;
+}
