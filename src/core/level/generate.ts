@@ -1,0 +1,179 @@
+/**
+ * Levels that nobody draws: the check ride (equal difficulty from every seed), the free ride, and harder or
+ * gentler versions of a level. All of them are ordinary levels that pass `parseLevel`.
+ */
+import { clamp } from '../math/numbers.ts';
+import { courseOfLevel } from './build.ts';
+import { type Aids, type Level, LEVEL_SCHEMA, STEEPEST_RATIO } from './schema.ts';
+
+const NO_AIDS: Aids = {
+  roadAhead: false,
+  nextStep: false,
+  clickTrack: false,
+  pressureHint: false,
+  liveMarks: false,
+  chainView: false,
+  cues: false,
+};
+
+/** Every aid that tells about the machine, none that tells what to do. */
+const FREE_AIDS: Aids = { ...NO_AIDS, roadAhead: true, chainView: true };
+
+/**
+ * The check ride: unaided, on ground nobody has seen. Every seed has the same set of pitches (their
+ * steepness, length and the road between them), in another order and at other places.
+ */
+export function checkLevel(seed: number, audience: Level['audience']): Level {
+  const children = audience === 'children';
+  return {
+    ...blank(),
+    id: children ? 'check-ride-children' : 'check-ride',
+    title: 'Check ride',
+    sentence: 'A road you have not seen, without help.',
+    teaches: 'check',
+    audience,
+    seed,
+    pieces: [
+      { kind: 'flat', lengthM: 100 },
+      {
+        kind: 'random-pitches',
+        lengthM: children ? 780 : 1620,
+        pitchCount: children ? 5 : 9,
+        gentlestRatio: children ? 0.045 : 0.06,
+        steepestRatio: children ? 0.065 : 0.11,
+      },
+      { kind: 'flat', lengthM: 60 },
+    ],
+    aids: NO_AIDS,
+    passMark: 70,
+  };
+}
+
+/** What a free ride may be asked for. */
+export interface FreeRideWish {
+  readonly seed: number;
+  /** 0 nearly flat to 1 very hilly. */
+  readonly hilliness: number;
+  readonly lengthM: number;
+}
+
+export const FREE_RIDE_SHORTEST_M = 500;
+export const FREE_RIDE_LONGEST_M = 10_000;
+
+/** A free ride: rolling ground with pitches, any seed. Numbers out of range are brought into it. */
+export function freeLevel(wish: FreeRideWish): Level {
+  const hilliness = clamp(wish.hilliness, 0, 1);
+  const lengthM = Math.round(clamp(wish.lengthM, FREE_RIDE_SHORTEST_M, FREE_RIDE_LONGEST_M));
+  const middleM = lengthM - 120;
+  const sections = Math.max(1, Math.round(middleM / 700));
+  const pieces: Level['pieces'] = [{ kind: 'flat', lengthM: 80 }];
+  for (let i = 0; i < sections; i += 1) {
+    const sectionM = Math.floor(middleM / sections);
+    const rollersM = Math.floor(sectionM * 0.45);
+    pieces.push(
+      { kind: 'rollers', lengthM: rollersM, waveM: 220, steepestRatio: 0.015 + 0.055 * hilliness },
+      {
+        kind: 'random-pitches',
+        lengthM: sectionM - rollersM,
+        pitchCount: Math.max(1, Math.floor((sectionM - rollersM) / 190)),
+        gentlestRatio: 0.03 + 0.03 * hilliness,
+        steepestRatio: 0.04 + 0.08 * hilliness,
+      },
+    );
+  }
+  pieces.push({ kind: 'flat', lengthM: 40 });
+  return {
+    ...blank(),
+    id: 'free-ride',
+    title: 'Free ride',
+    sentence: 'Any road you like, as long and as hilly as you like.',
+    teaches: 'free',
+    audience: 'everyone',
+    seed: wish.seed >>> 0,
+    pieces,
+    aids: FREE_AIDS,
+    passMark: 60,
+    light: (['day', 'evening', 'mist'] as const)[(wish.seed >>> 0) % 3] ?? 'day',
+  };
+}
+
+/** Gentlest and hardest version of a level. */
+export const GENTLEST_NOTCH = -2;
+export const HARDEST_NOTCH = 3;
+const STEEPER_PER_NOTCH = 0.12;
+const HIDDEN_BEFORE_FOOT_M = 80;
+
+/**
+ * A harder (positive) or gentler (negative) version of a level with another seed: slopes change by 12 % a
+ * notch, and above 0 the feet of pitches come into sight later.
+ */
+export function notchedLevel(level: Level, notch: number, seed: number): Level {
+  const n = Math.round(clamp(notch, GENTLEST_NOTCH, HARDEST_NOTCH));
+  if (n === 0 && seed === level.seed) return level;
+  const factor = 1 + STEEPER_PER_NOTCH * n;
+  const steeper = (ratio: number): number => clamp(ratio * factor, -STEEPEST_RATIO, STEEPEST_RATIO);
+  const changed: Level = {
+    ...level,
+    seed: seed >>> 0,
+    pieces: level.pieces.map((piece) => {
+      switch (piece.kind) {
+        case 'flat':
+        case 'recorded':
+          return piece;
+        case 'climb':
+        case 'pitch':
+        case 'descent':
+          return { ...piece, slopeRatio: steeper(piece.slopeRatio) };
+        case 'rollers':
+          return { ...piece, steepestRatio: steeper(piece.steepestRatio) };
+        case 'random-pitches':
+          return {
+            ...piece,
+            gentlestRatio: steeper(piece.gentlestRatio),
+            steepestRatio: steeper(piece.steepestRatio),
+          };
+      }
+    }),
+  };
+  return n > 0 ? { ...changed, hidden: hideFeet(changed, 75 - 15 * n) } : changed;
+}
+
+/** Next notch after the latest totals (newest last): two good rides in a row go up, two poor ones down. */
+export function nextNotch(notch: number, totals: readonly number[], passMark: number): number {
+  const last = totals.slice(-2);
+  if (last.length < 2) return notch;
+  if (last.every((total) => total >= Math.min(95, passMark + 10))) return Math.min(HARDEST_NOTCH, notch + 1);
+  if (last.every((total) => total < passMark - 15)) return Math.max(GENTLEST_NOTCH, notch - 1);
+  return notch;
+}
+
+function hideFeet(level: Level, sightM: number): Level['hidden'] {
+  const added = courseOfLevel(level)
+    .pitches.map((pitch) => ({
+      fromM: Math.max(0, pitch.footM - HIDDEN_BEFORE_FOOT_M),
+      toM: pitch.footM,
+      sightM,
+    }))
+    .filter((stretch) => stretch.toM > stretch.fromM);
+  return added.reduce<Level['hidden']>(
+    (list, stretch) =>
+      list.some((other) => other.fromM < stretch.toM && stretch.fromM < other.toM)
+        ? list
+        : [...list, stretch],
+    level.hidden,
+  );
+}
+
+function blank(): Omit<Level, 'id' | 'title' | 'sentence' | 'teaches' | 'audience' | 'seed' | 'pieces' | 'aids' | 'passMark'> {
+  return {
+    schema: LEVEL_SCHEMA,
+    joinM: 10,
+    stopLinesM: [],
+    winds: [],
+    surfaces: [],
+    hidden: [],
+    cues: [],
+    weights: { cadence: 1.5, foresight: 2, easing: 1, chainLine: 0.5, economy: 0.5 },
+    light: 'day',
+  };
+}
