@@ -167,6 +167,7 @@ function hideFeet(level: Level, sightM: number): Level['hidden'] {
 function blank(): Omit<Level, 'id' | 'title' | 'sentence' | 'teaches' | 'audience' | 'seed' | 'pieces' | 'aids' | 'passMark'> {
   return {
     schema: LEVEL_SCHEMA,
+    rung: 0,
     joinM: 10,
     stopLinesM: [],
     winds: [],

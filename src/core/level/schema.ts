@@ -98,6 +98,8 @@ export const levelSchema = z.strictObject({
   sentence: z.string().check(z.minLength(1), z.maxLength(240)),
   teaches: z.enum(LESSONS),
   audience: z.enum(['everyone', 'children']),
+  /** Place on the ladder of its audience, from 1; 0 for a level that stands beside the ladder. */
+  rung: z._default(z.int().check(z.gte(0), z.lte(99)), 0),
   seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
   joinM: z._default(z.number().check(z.gte(6), z.lte(20)), 10),
   pieces: z.array(piece).check(z.minLength(1), z.maxLength(MOST_PIECES)),

@@ -1,0 +1,96 @@
+/** Levels made from a seed: valid, repeatable, and equally hard where they must be. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
+import { checkLevel, freeLevel, nextNotch, notchedLevel } from '../../../src/core/level/generate.ts';
+import { levelLengthM, parseLevel } from '../../../src/core/level/parse.ts';
+
+const seeds = fc.integer({ min: 0, max: 4_294_967_295 });
+
+describe('check rides', () => {
+  test('every seed has the same pitches in another order', () => {
+    const steepness = (seed: number) =>
+      courseOfLevel(checkLevel(seed, 'everyone'))
+        .pitches.map((pitch) => Math.round(pitch.steepestRatio * 1000))
+        .sort((a, b) => a - b);
+    const first = steepness(1);
+    expect(first.length).toBeGreaterThanOrEqual(8);
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        expect(steepness(seed)).toEqual(first);
+      }),
+    );
+  });
+
+  test('another seed is another road', () => {
+    const a = courseOfLevel(checkLevel(1, 'everyone')).slopeRatio;
+    const b = courseOfLevel(checkLevel(2, 'everyone')).slopeRatio;
+    expect([...a]).not.toEqual([...b]);
+  });
+
+  test('no aid is on', () => {
+    for (const audience of ['everyone', 'children'] as const)
+      expect(Object.values(checkLevel(5, audience).aids).every((on) => !on)).toBe(true);
+  });
+});
+
+describe('free rides', () => {
+  test('any wish gives a level that the door lets in, of about the length asked for', () => {
+    fc.assert(
+      fc.property(
+        seeds,
+        fc.double({ min: -1, max: 2, noNaN: true }),
+        fc.integer({ min: 0, max: 20_000 }),
+        (seed, hilliness, lengthM) => {
+          const level = freeLevel({ seed, hilliness, lengthM });
+          expect(parseLevel(JSON.parse(JSON.stringify(level)))).toMatchObject({ ok: true });
+          const wanted = Math.min(10_000, Math.max(500, lengthM));
+          expect(Math.abs(levelLengthM(level) - wanted)).toBeLessThan(40);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('hillier means more climbing', () => {
+    const ascent = (hilliness: number) => {
+      const { heightM } = courseOfLevel(freeLevel({ seed: 3, hilliness, lengthM: 3000 }));
+      let up = 0;
+      for (let i = 1; i < heightM.length; i += 1) up += Math.max(0, heightM[i]! - heightM[i - 1]!);
+      return up;
+    };
+    expect(ascent(1)).toBeGreaterThan(ascent(0.5));
+    expect(ascent(0.5)).toBeGreaterThan(ascent(0));
+  });
+});
+
+describe('difficulty that follows the rider', () => {
+  test('two good rides go up one notch, two poor ones down, one of each stays', () => {
+    expect(nextNotch(0, [80, 85], 70)).toBe(1);
+    expect(nextNotch(0, [40, 30], 70)).toBe(-1);
+    expect(nextNotch(0, [85, 30], 70)).toBe(0);
+    expect(nextNotch(0, [85], 70)).toBe(0);
+    expect(nextNotch(3, [99, 99], 70)).toBe(3);
+    expect(nextNotch(-2, [1, 1], 70)).toBe(-2);
+  });
+
+  test('a harder version is steeper and hides the feet of its pitches; a gentler one is flatter', () => {
+    const level = checkLevel(7, 'everyone');
+    const steepest = (notch: number) =>
+      Math.max(...courseOfLevel(notchedLevel(level, notch, 7)).slopeRatio);
+    expect(steepest(2)).toBeGreaterThan(steepest(0) * 1.2);
+    expect(steepest(-2)).toBeLessThan(steepest(0) * 0.8);
+    expect(notchedLevel(level, 2, 7).hidden.length).toBeGreaterThan(0);
+    expect(notchedLevel(level, -2, 7).hidden).toEqual(level.hidden);
+  });
+
+  test('every notch of a valid level is a valid level with a fingerprint of its own', () => {
+    const level = checkLevel(9, 'everyone');
+    const hashes = [-2, -1, 0, 1, 2, 3].map((notch) => {
+      const other = notchedLevel(level, notch, 9);
+      expect(parseLevel(JSON.parse(JSON.stringify(other)))).toMatchObject({ ok: true });
+      return levelHash(other);
+    });
+    expect(new Set(hashes).size).toBe(6);
+  });
+});

@@ -1,0 +1,128 @@
+/**
+ * Levels come in through one door: sound ones unharmed, broken ones with a place and a sentence for a
+ * person, and whatever else somebody may drop in without a crash.
+ */
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { levelHash } from '../../../src/core/level/build.ts';
+import { levelLengthM, parseLevel, parseLevelText } from '../../../src/core/level/parse.ts';
+import { BUNDLED } from '../ride/worlds.ts';
+import { BROKEN_LEVELS } from './brokenLevels.ts';
+
+const first = BUNDLED[0];
+if (first === undefined) throw new Error('there are no bundled levels');
+
+describe('broken levels', () => {
+  it('there are at least thirty', () => {
+    expect(BROKEN_LEVELS.length).toBeGreaterThanOrEqual(30);
+  });
+
+  it.each(BROKEN_LEVELS)('$what is named with place and sentence', ({ text, path, says }) => {
+    const parsed = parseLevelText(text);
+    if (parsed.ok) throw new Error('it was taken for a sound level');
+    const places = parsed.problems.map((problem) => problem.path);
+    expect(places).toContain(path);
+    const problem = parsed.problems.find((candidate) => candidate.path === path);
+    expect(problem?.sentence).toMatch(says);
+    for (const { path: place, sentence, code } of parsed.problems) {
+      expect(sentence).toMatch(/^("|[A-Z0-9-]|null|true|false)[\s\S]*[.…]$/);
+      expect(sentence).not.toMatch(/undefined|NaN|\[object|Infinity|expected/i);
+      expect(sentence.length).toBeLessThan(400);
+      expect(place.length).toBeLessThan(120);
+      expect(code).toMatch(/^[a-z-]+$/);
+    }
+  });
+
+  it('one fault is one problem, not an avalanche', () => {
+    const counts = BROKEN_LEVELS.map(({ text }) => {
+      const parsed = parseLevelText(text);
+      return parsed.ok ? 0 : parsed.problems.length;
+    });
+    expect(counts.filter((count) => count > 3)).toEqual([]);
+  });
+
+  it('many faults are listed together, at most twenty', () => {
+    const level = { ...JSON.parse(first.text), title: 1, seed: 'x', passMark: -1 };
+    const parsed = parseLevel(level);
+    expect(parsed.ok ? [] : parsed.problems.map((p) => p.path).sort()).toEqual(['passMark', 'seed', 'title']);
+    const pieces = Array.from({ length: 100 }, () => ({ kind: 'flat', lengthM: -1 }));
+    const avalanche = parseLevel({ ...JSON.parse(first.text), pieces });
+    expect(avalanche.ok ? 0 : avalanche.problems.length).toBe(20);
+  });
+});
+
+describe('sound levels', () => {
+  it('parts left out get their usual value and the value given is not changed', () => {
+    const value = JSON.parse(first.text) as Record<string, unknown>;
+    for (const key of ['joinM', 'light', 'winds', 'surfaces', 'hidden', 'cues', 'stopLinesM'])
+      delete value[key];
+    const before = JSON.stringify(value);
+    const parsed = parseLevel(value);
+    if (!parsed.ok) throw new Error(parsed.problems.map((p) => p.sentence).join(' '));
+    expect([parsed.level.joinM, parsed.level.light, parsed.level.winds]).toEqual([10, 'day', []]);
+    expect(JSON.stringify(value)).toBe(before);
+  });
+
+  it('a level written out and read again is the same level', () => {
+    for (const { level } of BUNDLED) {
+      const again = parseLevelText(JSON.stringify(level));
+      expect(again).toEqual({ ok: true, level });
+    }
+  });
+
+  it('an invisible mark before the first brace does no harm', () => {
+    expect(parseLevelText(`\uFEFF${first.text}`).ok).toBe(true);
+  });
+
+  it('the fingerprint looks at road and weights, not at title, words or seed', () => {
+    const { level } = first;
+    expect(levelHash({ ...level, title: 'Other', sentence: 'Other.', seed: 1, cues: [] })).toBe(
+      levelHash(level),
+    );
+    expect(levelHash({ ...level, joinM: level.joinM === 6 ? 7 : 6 })).not.toBe(levelHash(level));
+    expect(levelHash({ ...level, weights: { ...level.weights, easing: 9 } })).not.toBe(levelHash(level));
+  });
+
+  it('the length of a level is that of its pieces; recorded ground counts its steps', () => {
+    const pieces = [
+      { kind: 'flat', lengthM: 120 },
+      { kind: 'recorded', stepM: 10, heightsM: [0, 1, 1.5] },
+    ] as const;
+    expect(levelLengthM({ pieces: pieces.map((piece) => ({ ...piece, heightsM: [0, 1, 1.5] })) })).toBe(140);
+  });
+});
+
+describe('anything at all', () => {
+  it('500 random JSON values are refused with sentences, none crashes', () => {
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 4 }), (value) => {
+        const parsed = parseLevel(value);
+        expect(parsed.ok).toBe(false);
+        if (!parsed.ok) for (const { sentence } of parsed.problems) expect(sentence).toMatch(/[.…]$/);
+      }),
+      { seed: 77, numRuns: 500 },
+    );
+  });
+
+  it('2000 sound levels with one part replaced by anything are taken or refused, none crashes', () => {
+    const keys = Object.keys(first.level);
+    fc.assert(
+      fc.property(fc.constantFrom(...keys), fc.jsonValue({ maxDepth: 3 }), (key, value) => {
+        const parsed = parseLevel({ ...first.level, [key]: value });
+        if (parsed.ok) return;
+        // A road that has become shorter or longer is complained about where it matters.
+        expect(parsed.problems.length).toBeGreaterThan(0);
+        for (const { sentence } of parsed.problems) expect(sentence).not.toMatch(/undefined|\[object/);
+      }),
+      { seed: 78, numRuns: 2000 },
+    );
+  });
+
+  it('a list a hundred thousand deep is refused like any other', () => {
+    const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
+    const parsed = parseLevelText(first.text.replace(/"title":\s*"[^"]*"/, `"title": ${deep}`));
+    expect(parsed.ok ? [] : parsed.problems.map((p) => [p.path, p.sentence])).toEqual([
+      ['title', 'A list stands where text in quotes is needed.'],
+    ]);
+  });
+});

@@ -1,0 +1,212 @@
+/**
+ * Is the fixed step fine enough? It is held against half the step and, on rides without shifts, against
+ * an adaptive solver from outside that knows neither the step nor the core's formulas: the equation of
+ * motion is written out once more here, with sines and arc tangents.
+ */
+import { Solver } from 'odex';
+import { describe, expect, it } from 'vitest';
+import type { Course } from '../../../src/core/course/types.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
+import { brakeForLine } from '../../../src/core/ride/pilot.ts';
+import { commandsByTick } from '../../../src/core/ride/recording.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { rideThrough } from '../../../src/core/ride/run.ts';
+import type { RideState, RideWorld, TimedCommand } from '../../../src/core/ride/types.ts';
+import { startState } from '../../../src/core/ride/world.ts';
+import { BUNDLED, eventsOf, handRide, literalCourse, worldOn } from './worlds.ts';
+
+const TICK_S = 1 / 120;
+
+/** Time at which the finish is crossed, between two ticks (s). */
+function finishS(
+  world: RideWorld,
+  controller: (state: RideState) => readonly TimedCommand['command'][],
+): number {
+  let before: RideState | undefined;
+  let after: RideState | undefined;
+  const ride = rideThrough(world, controller, {
+    onTick: (state) => {
+      before = after;
+      after = state;
+    },
+  });
+  expect(ride.state().phase).toBe('finished');
+  const a = before?.distanceM ?? 0;
+  const b = after?.distanceM ?? 0;
+  const share = (world.course.lengthM - a) / (b - a);
+  return (ride.state().tick - 1 + share) * world.tickS;
+}
+
+describe('half the tick', () => {
+  const bikes = BIKES.map((bike) => [bike.id, MATCHING_RIDER[bike.id] ?? 'adult-new'] as const);
+
+  it.each(BUNDLED.map(({ level }) => [level.id, level] as const))(
+    'changes no finish time on %s by 0.1 %, on any bike, without shifts',
+    (_id, level) => {
+      const course = courseOfLevel(level);
+      for (const [bikeId, riderId] of bikes) {
+        const times = [TICK_S, TICK_S / 2].map((tickS) => {
+          const world = worldOn(course, bikeId, riderId, { tickS });
+          return finishS(world, brakeForLine(world));
+        });
+        expect([bikeId, Math.abs((times[1] ?? 0) / (times[0] ?? 1) - 1) < 0.001]).toEqual([bikeId, true]);
+      }
+    },
+  );
+
+  it.each(
+    BUNDLED.filter(({ level }) => level.stopLinesM.length === 0).map(
+      ({ level }) => [level.id, level] as const,
+    ),
+  )('changes no finish time on %s by 0.1 % when the same shifts are made at the same times', (_id, level) => {
+    const course = courseOfLevel(level);
+    for (const [bikeId, riderId] of bikes) {
+      const whole = worldOn(course, bikeId, riderId);
+      const log: TimedCommand[] = [];
+      const shifting = virtualRider(whole, NAMED_HABITS.early, 3);
+      const wholeS = finishS(whole, (state) => {
+        const commands = shifting(state);
+        for (const command of commands) log.push({ tick: state.tick, command });
+        return commands;
+      });
+      const half = worldOn(course, bikeId, riderId, { tickS: TICK_S / 2 });
+      const at = commandsByTick(log.map(({ tick, command }) => ({ tick: tick * 2, command })));
+      const halfS = finishS(half, (state) => at(state.tick));
+      expect(log.length).toBeGreaterThan(0);
+      expect([bikeId, Math.abs(halfS / wholeS - 1) < 0.001]).toEqual([bikeId, true]);
+    }
+  });
+});
+
+function between(table: Float64Array, x: number): number {
+  const i = Math.min(Math.max(Math.floor(x), 0), table.length - 2);
+  const a = table[i] ?? 0;
+  return a + ((table[i + 1] ?? 0) - a) * (x - i);
+}
+
+/** Way and speed of a rider who stays steady in one gear: the equation of motion, from scratch. */
+function motion(world: RideWorld, state: RideState): (t: number, y: number[]) => number[] {
+  const { machine, course } = world;
+  const { bike, rider } = machine;
+  const ring = bike.chainringsTeeth[state.ringIndex] ?? 0;
+  const sprocket = bike.sprocketsTeeth[state.sprocketIndex] ?? 1;
+  const radiusM = (bike.beadSeatMm + 2 * bike.tyreWidthMm) / 2000;
+  const development = (2 * Math.PI * radiusM * ring) / sprocket;
+  const massKg = bike.massKg + rider.massKg;
+  const effectiveKg = massKg + bike.wheelInertiaKgM2 / radiusM ** 2;
+  const efficiency = machine.gears.find(
+    (gear) => gear.ringTeeth === ring && gear.sprocketTeeth === sprocket,
+  )?.efficiency;
+  const midOmega = ((rider.cadenceLowRpm + rider.cadenceHighRpm) / 2 / 60) * 2 * Math.PI;
+  const maxOmega = (150 / 60) * 2 * Math.PI;
+  const standstillNm = rider.steadyPowerW / midOmega / 0.8 / (1 - midOmega / maxOmega);
+  return (_t, [x = 0, v = 0]) => {
+    const omega = (2 * Math.PI * v) / development;
+    const line = Math.max(0, standstillNm * (1 - omega / maxOmega));
+    const driveN =
+      (2 * Math.PI * Math.min(rider.steadyPowerW / omega, line) * (efficiency ?? 0)) / development;
+    const angle = Math.atan(between(course.slopeRatio, x));
+    const wind = v + between(course.windMps, x);
+    const crr = bike.rollingCoefficient * between(course.rollingFactor, x);
+    const loadN =
+      0.5 * 1.225 * bike.cdaM2 * wind * Math.abs(wind) +
+      massKg * 9.80665 * (Math.sin(angle) + crr * Math.cos(angle)) +
+      0.091 +
+      0.0087 * v;
+    return [v, (driveN - loadN) / effectiveKg];
+  };
+}
+
+/** Rides without shifts until the finish, step and solver side by side. */
+function compare(world: RideWorld, from: RideState) {
+  const seconds: { x: number; v: number }[] = [];
+  const ride = handRide(world, from);
+  while (ride.state.phase !== 'finished') {
+    if (ride.state.tick % 120 === 0) seconds.push({ x: ride.state.distanceM, v: ride.state.speedMps });
+    ride.go(TICK_S);
+    if (ride.state.tick > 120 * 1200) throw new Error('the ride does not end');
+  }
+  expect(eventsOf(ride.events, 'foot-down')).toHaveLength(0);
+  const solver = new Solver(2);
+  solver.absoluteTolerance = 1e-8;
+  solver.relativeTolerance = 1e-8;
+  solver.denseOutput = true;
+  // The road has a kink every metre; a long step would jump over a pitch.
+  solver.maxStepSize = 0.25;
+  solver.maxSteps = 1_000_000;
+  const theirs: { x: number; v: number }[] = [];
+  let finish: number | null = null;
+  const onGrid = solver.grid(1, (_t, [x = 0, v = 0]) => {
+    theirs.push({ x, v });
+    return undefined;
+  });
+  solver.solve(
+    motion(world, from),
+    0,
+    [from.distanceM, from.speedMps],
+    seconds.length + 5,
+    (n, t0, t, y, dense) => {
+      onGrid(n, t0, t, y, dense);
+      if ((y[0] ?? 0) < world.course.lengthM) return undefined;
+      finish = crossing(dense, t0, t, world.course.lengthM);
+      return false;
+    },
+  );
+  return { seconds, theirs, finish, ownFinishS: ride.state.tick * TICK_S };
+}
+
+/** When the way reaches the end, inside one step of the solver. */
+function crossing(
+  dense: ((component: number, t: number) => number) | undefined,
+  from: number,
+  to: number,
+  lengthM: number,
+): number {
+  let low = from;
+  let high = to;
+  for (let i = 0; i < 50; i += 1) {
+    const middle = (low + high) / 2;
+    if ((dense?.(0, middle) ?? 0) < lengthM) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+describe('an adaptive solver from outside (odex, tolerance 1e-8) on rides without shifts', () => {
+  const rolling = literalCourse(1500, (x) => 0.04 * Math.sin((2 * Math.PI * x) / 300));
+  const windy: Course = {
+    ...literalCourse(900, (x) => (x > 300 && x < 500 ? 0.03 : 0)),
+    windMps: new Float64Array(901).fill(3).fill(-4, 600),
+    rollingFactor: new Float64Array(901).fill(1).fill(2.5, 100, 250),
+  };
+  const level = (id: string): Course => {
+    const found = BUNDLED.find((bundled) => bundled.level.id === id);
+    if (found === undefined) throw new Error(`no level ${id}`);
+    return courseOfLevel(found.level);
+  };
+  it.each([
+    ['the road bike on waves of 4 %', 'road-2x11', 'adult-weekly', rolling, 0, 4],
+    ['the trekking bike on waves of 4 %', 'trekking-3x8', 'adult-weekly', rolling, 1, 4],
+    ['the child on a gentle climb', 'kids-20-1x7', 'child-9', literalCourse(500, 0.02), 0, 6],
+    ['the strong rider through wind and gravel', 'gravel-1x12', 'adult-strong', windy, 0, 6],
+    ['the town bike up 8 % from a fast start', 'town-1x9', 'adult-new', literalCourse(400, 0.08), 0, 8],
+    ['the road bike over one bundled pitch', 'road-2x11', 'adult-weekly', level('one-pitch-announced'), 0, 8],
+    ['the road bike on the bundled rolling road', 'road-2x11', 'adult-weekly', level('rolling-road'), 0, 6],
+  ] as const)('%s: time and speeds agree within 0.1 %', (_name, bikeId, riderId, course, ring, sprocket) => {
+    const world = worldOn(course, bikeId, riderId);
+    const from = startState(world, { ringIndex: ring, sprocketIndex: sprocket });
+    const { seconds, theirs, finish, ownFinishS } = compare(world, from);
+    expect(seconds.length).toBeGreaterThan(50);
+    expect(theirs.length).toBeGreaterThanOrEqual(seconds.length - 1);
+    seconds.forEach((own, i) => {
+      const other = theirs[i];
+      if (other === undefined) return;
+      expect(Math.abs(own.v / other.v - 1)).toBeLessThan(0.001);
+      expect(Math.abs(own.x - other.x)).toBeLessThan(0.001 * Math.max(own.x, 50));
+    });
+    // The step finishes with the first whole tick behind the line.
+    expect(finish).not.toBeNull();
+    expect(Math.abs(ownFinishS / (finish ?? 0) - 1)).toBeLessThan(0.001);
+  });
+});
