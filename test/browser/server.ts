@@ -1,0 +1,92 @@
+/**
+ * A small web server for a folder of built files, on this computer only and on a free port. It can be
+ * put under any path, because nobody knows under which one a club will publish the site.
+ */
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join, normalize, sep } from 'node:path';
+
+const mimeTypes: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.gpx': 'application/gpx+xml',
+  '.html': 'text/html; charset=utf-8',
+  '.ico': 'image/x-icon',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.map': 'application/json; charset=utf-8',
+  '.mp3': 'audio/mpeg',
+  '.ogg': 'audio/ogg',
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
+  '.wav': 'audio/wav',
+  '.webm': 'audio/webm',
+  '.webmanifest': 'application/manifest+json',
+  '.webp': 'image/webp',
+  '.woff2': 'font/woff2',
+};
+
+/** What was asked of the server, and the answer. */
+export interface ServedRequest {
+  readonly path: string;
+  readonly status: number;
+}
+
+/** A running server. */
+export interface Server {
+  /** Address of the site, with a slash at the end. */
+  readonly url: string;
+  /** Every request so far, in order. */
+  readonly requests: readonly ServedRequest[];
+  /** Stops answering at once, also for connections that are still open. */
+  readonly close: () => Promise<void>;
+}
+
+/** The file for a path below `under`, or null if the path leads outside. */
+function fileFor(folder: string, under: string, path: string): string | null {
+  if (!path.startsWith(under)) return null;
+  const relative = path.slice(under.length);
+  const file = normalize(
+    join(folder, relative === '' || relative.endsWith('/') ? `${relative}index.html` : relative),
+  );
+  return file.startsWith(normalize(folder) + sep) ? file : null;
+}
+
+function pathOf(url: string): string {
+  try {
+    return decodeURIComponent(new URL(url, 'http://localhost').pathname);
+  } catch {
+    return '';
+  }
+}
+
+/** Serves `folder` below the path `under`, which begins and ends with a slash. */
+export async function serveFolder(folder: string, under = '/'): Promise<Server> {
+  const requests: ServedRequest[] = [];
+  const server = createServer((request, response) => {
+    const path = pathOf(request.url ?? '/');
+    const file = fileFor(folder, under, path);
+    const answer = (status: number, type: string, body: string | Buffer): void => {
+      requests.push({ path, status });
+      response.writeHead(status, { 'content-type': type, 'cache-control': 'no-store' });
+      response.end(request.method === 'HEAD' ? undefined : body);
+    };
+    const refuse = (): void => answer(404, 'text/plain; charset=utf-8', 'There is nothing here.');
+    if (file === null) return refuse();
+    const type = mimeTypes[extname(file).toLowerCase()] ?? 'application/octet-stream';
+    readFile(file).then((body) => answer(200, type, body), refuse);
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(0, '127.0.0.1', resolve);
+  });
+  const { port } = server.address() as AddressInfo;
+  const close = (): Promise<void> =>
+    new Promise((resolve) => {
+      server.close(() => resolve());
+      server.closeAllConnections();
+    });
+  return { url: `http://127.0.0.1:${port}${under}`, requests, close };
+}

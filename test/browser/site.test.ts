@@ -1,0 +1,40 @@
+/**
+ * The built site on its first page: it works below any path, stays on its own host, and leaves the game
+ * engine alone until somebody wants to ride.
+ */
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Site } from './site.ts';
+import { builtSiteFolder, openSite } from './site.ts';
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite(builtSiteFolder, '/any/path/');
+});
+
+afterAll(() => site?.close());
+
+const engineFile = /phaser-[\w-]+\.js$/;
+
+describe('the built site', () => {
+  it('has the engine in a file of its own', () => {
+    expect(readdirSync(join(builtSiteFolder, 'assets')).filter((name) => engineFile.test(name))).toHaveLength(
+      1,
+    );
+  });
+
+  it.each([
+    ['laptop', { width: 1280, height: 800, touch: false }],
+    ['phone', { width: 390, height: 844, touch: true }],
+  ])('opens on a %s without a problem, from its own host, without the engine', async (_name, screen) => {
+    const { page, problems, addresses, close } = await site.openPage(screen);
+    await page.waitForSelector('body[data-view="start"]');
+    await page.waitForLoadState('networkidle');
+    expect(problems).toEqual([]);
+    expect(addresses.some((address) => address.endsWith('.js'))).toBe(true);
+    expect(addresses.filter((address) => engineFile.test(address))).toEqual([]);
+    await close();
+  });
+});

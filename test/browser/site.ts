@@ -1,0 +1,127 @@
+/**
+ * Opens the built site in a real browser for a test: one server, one browser with an empty profile,
+ * and pages that remember everything that went wrong in them. What a page should look like is the
+ * business of the tests.
+ */
+import { fileURLToPath } from 'node:url';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { chromium } from 'playwright-core';
+import { findChromium } from './chromium.ts';
+import type { ServedRequest } from './server.ts';
+import { serveFolder } from './server.ts';
+
+/** Where `npm run build` leaves the site. */
+export const builtSiteFolder = fileURLToPath(new URL('../../dist', import.meta.url));
+
+/** Other hosts do not exist for the browser, so a test can neither reach one nor depend on one. */
+const browserArguments = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+];
+
+/** What kind of screen to open. */
+export interface Screen {
+  /** Width and height of the page (CSS pixels). */
+  readonly width: number;
+  readonly height: number;
+  /** A finger instead of a mouse. */
+  readonly touch?: boolean;
+  /** Where to go, relative to the site: `''`, `'?seed=3'`, `'#about'`. */
+  readonly address?: string;
+  /** Anything else playwright can pretend, such as `reducedMotion` or `colorScheme`. */
+  readonly context?: BrowserContextOptions;
+}
+
+/** A page that is open. */
+export interface OpenPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** Console errors, errors nobody caught and requests to other hosts, in order; grows while the page lives. */
+  readonly problems: readonly string[];
+  /** Every address the page asked for, on any host. */
+  readonly addresses: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+/** The site, served and ready to be looked at. */
+export interface Site {
+  readonly url: string;
+  readonly browser: Browser;
+  /** What the server was asked, by all pages together. */
+  readonly requests: readonly ServedRequest[];
+  readonly openPage: (screen: Screen) => Promise<OpenPage>;
+  /** Stops only the server, as a lost network would. */
+  readonly stopServer: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+function watch(context: BrowserContext, siteUrl: string, problems: string[], addresses: string[]): void {
+  const siteHost = new URL(siteUrl).host;
+  const note = (address: string): void => {
+    addresses.push(address);
+    const { protocol, host } = new URL(address);
+    if (!['data:', 'blob:', 'about:'].includes(protocol) && host !== siteHost) {
+      problems.push(`request to another host: ${address}`);
+    }
+  };
+  context.on('request', (request) => note(request.url()));
+  context.on('console', (message) => {
+    if (message.type() === 'error') problems.push(`console: ${message.text()} (${message.location().url})`);
+  });
+  context.on('weberror', (error) => {
+    problems.push(`uncaught: ${error.error().message}`);
+  });
+  context.on('page', (page) => {
+    page.on('websocket', (socket) => note(socket.url()));
+    page.on('crash', () => problems.push('the page crashed'));
+  });
+}
+
+async function openPage(browser: Browser, siteUrl: string, screen: Screen): Promise<OpenPage> {
+  const touch = screen.touch ?? false;
+  const context = await browser.newContext({
+    viewport: { width: screen.width, height: screen.height },
+    hasTouch: touch,
+    isMobile: touch,
+    locale: 'en-GB',
+    ...screen.context,
+  });
+  const problems: string[] = [];
+  const addresses: string[] = [];
+  watch(context, siteUrl, problems, addresses);
+  const page = await context.newPage();
+  await page.goto(new URL(screen.address ?? '', siteUrl).href, { waitUntil: 'load' });
+  return { page, context, problems, addresses, close: () => context.close() };
+}
+
+/**
+ * Serves the site and starts a browser; close it in `afterAll`.
+ * @param folder built files, `dist` unless a test brings its own
+ * @param under path of the site on its server, beginning and ending with a slash
+ */
+export async function openSite(folder = builtSiteFolder, under = '/'): Promise<Site> {
+  const server = await serveFolder(folder, under);
+  const browser = await chromium
+    .launch({ executablePath: findChromium(), headless: true, args: browserArguments })
+    .catch(async (cause: unknown) => {
+      await server.close();
+      throw cause;
+    });
+  return {
+    url: server.url,
+    browser,
+    requests: server.requests,
+    openPage: (screen) => openPage(browser, server.url, screen),
+    stopServer: server.close,
+    close: async () => {
+      await browser.close();
+      await server.close();
+    },
+  };
+}

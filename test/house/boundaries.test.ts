@@ -1,0 +1,33 @@
+/**
+ * Holds the sources against the import table, the length of files and the list at the top. The checker
+ * itself is tested next door, with sources that are wrong on purpose.
+ */
+import { describe, expect, it } from 'vitest';
+import { checkBoundaries, findLongFiles } from './boundaries.ts';
+import { checkTopLevel, findPrivatePlaces, listFiles, readTexts } from './files.ts';
+
+const files = listFiles();
+const texts = readTexts(files);
+
+describe('the house', () => {
+  it('is looked at: the core and its tests are among the files read', () => {
+    expect([...texts.keys()]).toContain('src/core/ride/types.ts');
+    expect([...texts.keys()]).toContain('test/house/boundaries.test.ts');
+  });
+
+  it('keeps every room to the import table, free of cycles, and the core pure', () => {
+    expect(checkBoundaries(texts)).toEqual([]);
+  });
+
+  it('has no file longer than 300 lines', () => {
+    expect(findLongFiles(texts)).toEqual([]);
+  });
+
+  it('has at its top what belongs there and nothing else', () => {
+    expect(checkTopLevel(files)).toEqual([]);
+  });
+
+  it('names no path of one computer and no host packages came from', () => {
+    expect(findPrivatePlaces(texts)).toEqual([]);
+  });
+});

@@ -1,0 +1,93 @@
+/**
+ * Adds up what the checks said. It knows the JSON report of vitest and nothing else about the tools;
+ * starting them is the work of `test/run.mjs`. A suite that ran no test has failed: silence is no proof.
+ */
+
+/**
+ * @typedef {{ passed: number, failed: number, skipped: number, problems: string[] }} Count
+ */
+
+/**
+ * The sum of two counts.
+ * @param {Count} a
+ * @param {Count} b
+ * @returns {Count}
+ */
+export function add(a, b) {
+  return {
+    passed: a.passed + b.passed,
+    failed: a.failed + b.failed,
+    skipped: a.skipped + b.skipped,
+    problems: [...a.problems, ...b.problems],
+  };
+}
+
+/**
+ * A tool that either likes what it sees or does not.
+ * @param {string} name
+ * @param {number} exitCode
+ * @returns {Count}
+ */
+export function countTool(name, exitCode) {
+  return exitCode === 0
+    ? { passed: 1, failed: 0, skipped: 0, problems: [] }
+    : { passed: 0, failed: 1, skipped: 0, problems: [`${name}: exit code ${exitCode}`] };
+}
+
+/**
+ * The files of a vitest report; an unreadable report has none.
+ * @param {string | null} reportText
+ * @returns {{ name: string, status: string, message?: string, assertionResults: { status: string, fullName: string }[] }[]}
+ */
+function filesOf(reportText) {
+  if (reportText === null) return [];
+  try {
+    return JSON.parse(reportText).testResults ?? [];
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * One vitest project, from its exit code and its JSON report.
+ * @param {string} name
+ * @param {number} exitCode
+ * @param {string | null} reportText null if no report was written
+ * @param {string} [reason] why there is none, if that is known
+ * @returns {Count}
+ */
+export function countSuite(name, exitCode, reportText, reason) {
+  const count = { passed: 0, failed: 0, skipped: 0, problems: /** @type {string[]} */ ([]) };
+  for (const file of filesOf(reportText)) {
+    const failed = file.assertionResults.filter((test) => test.status === 'failed');
+    count.passed += file.assertionResults.filter((test) => test.status === 'passed').length;
+    count.failed += failed.length;
+    count.problems.push(...failed.map((test) => `${name}: ${test.fullName}`));
+    // A file that could not be loaded, or whose hook broke, has failed without a failed test.
+    if (file.status === 'failed' && failed.length === 0) {
+      count.failed += 1;
+      count.problems.push(`${name}: ${file.name}`);
+    }
+    count.skipped += file.assertionResults.filter(
+      (test) => !['passed', 'failed'].includes(test.status),
+    ).length;
+  }
+  if (count.failed === 0 && count.passed === 0) {
+    count.failed += 1;
+    count.problems.push(`${name}: ${reason ?? 'no test ran'}`);
+  } else if (count.failed === 0 && exitCode !== 0) {
+    count.failed += 1;
+    count.problems.push(`${name}: exit code ${exitCode} although every test passed`);
+  }
+  return count;
+}
+
+/**
+ * The line that ends a run.
+ * @param {Count} total
+ * @returns {string}
+ */
+export function lastLine(total) {
+  const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
+  return `${total.passed} passed, ${total.failed} failed${skipped}`;
+}

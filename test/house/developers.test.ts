@@ -1,0 +1,90 @@
+/**
+ * Keeps the contributor's page true where it can be checked: its import table, its list of packages and
+ * the commands it names.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { listFiles, readTexts, repository } from './files.ts';
+import { importTable } from './table.ts';
+
+interface Manifest {
+  readonly scripts: Readonly<Record<string, string>>;
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly devDependencies: Readonly<Record<string, string>>;
+}
+
+const text = readFileSync(join(repository, 'DEVELOPERS.md'), 'utf8');
+const manifest = JSON.parse(readFileSync(join(repository, 'package.json'), 'utf8')) as Manifest;
+
+/** The cells of all table rows below a heading. */
+function rowsBelow(heading: string): string[][] {
+  const section = text.split(/^## /m).find((part) => part.startsWith(heading)) ?? '';
+  const lines = section.split('\n').filter((line) => line.startsWith('| `'));
+  return lines.map((line) =>
+    line
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  );
+}
+
+function codesIn(cell: string | undefined): string[] {
+  return [...(cell ?? '').matchAll(/`([^`]+)`/g)].map((match) => match[1] as string);
+}
+
+/** Rooms as the page words them: names of core rooms without `core/`, `core` for all of them. */
+function roomsIn(cell: string): string[] {
+  const core = [...importTable.keys()].filter((room) => room.startsWith('core/'));
+  if (cell === 'core') return core;
+  if (cell === 'core and every other room but `cli`') {
+    return [...importTable.keys()].filter((room) => room !== 'cli' && room !== 'main');
+  }
+  return codesIn(cell).map((name) => `core/${name}`);
+}
+
+describe('the contributor page', () => {
+  it('shows the import table that is checked', () => {
+    const shown = rowsBelow('Who may import whom').map(([room, rooms, packages]) => ({
+      room: codesIn(room)[0],
+      rooms: roomsIn(rooms as string).toSorted(),
+      packages: codesIn(packages),
+    }));
+    const checked = [...importTable].map(([room, { rooms, packages }]) => ({
+      room,
+      rooms: rooms.toSorted(),
+      packages: [...packages],
+    }));
+    expect(shown).toEqual(checked);
+  });
+
+  it('says of every package why it is here, and of no other', () => {
+    const explained = rowsBelow('Why each package is here').map(([name]) => codesIn(name)[0] ?? '');
+    const installed = [...Object.keys(manifest.dependencies), ...Object.keys(manifest.devDependencies)];
+    expect(explained.toSorted()).toEqual(installed.toSorted());
+  });
+
+  it('explains packages that are really used, in the game or in its tests', () => {
+    const texts = [...readTexts(listFiles())];
+    const isUsed = (name: string, belongs: (path: string) => boolean): boolean =>
+      texts.some(([path, source]) => belongs(path) && new RegExp(`['"]${name}(/[^'"]*)?['"]`).test(source));
+    const inGame = (path: string): boolean => /^src\/.*\.tsx?$/.test(path);
+    const inTests = (path: string): boolean => path === 'vite.config.ts' || /^test\/(?!house\/)/.test(path);
+    const forTests = ['axe-core', 'fast-check', 'happy-dom', 'odex', 'playwright-core', 'vitest'];
+    expect(Object.keys(manifest.dependencies).filter((name) => !isUsed(name, inGame))).toEqual([]);
+    expect(forTests.filter((name) => !isUsed(name, inTests))).toEqual([]);
+  });
+
+  it('names every command of the project and none that is not there', () => {
+    const named = [...text.matchAll(/npm (?:run (?:-s )?)?([a-z][a-z:]*)/g)].map(
+      (match) => match[1] as string,
+    );
+    const ours = named.filter((name) => name !== 'ci');
+    expect([...new Set(ours)].toSorted()).toEqual(Object.keys(manifest.scripts).toSorted());
+  });
+
+  it('lets no package float: every version is exact', () => {
+    const versions = Object.values({ ...manifest.dependencies, ...manifest.devDependencies });
+    expect(versions.filter((version) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+});

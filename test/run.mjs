@@ -1,0 +1,110 @@
+/**
+ * Runs every check of the house in order and keeps going after a failure, so that one run shows all
+ * problems. The last line counts them. What each check looks at is written in its own configuration;
+ * this file only starts them and adds up.
+ *
+ * `npm test` runs all; `npm test -- lint unit` runs those two.
+ */
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { add, countSuite, countTool, lastLine } from './house/count.mjs';
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const outputFolder = join(root, 'test-output');
+const siteFolder = join(root, 'dist');
+/** A check that hangs is a failed check; the slowest one takes minutes, not an hour. */
+const PATIENCE_MS = 30 * 60_000;
+
+/** Runs a command at the top of the repository with nothing to read; answers with its exit code. */
+function run(command, args) {
+  return new Promise((resolve) => {
+    const child = spawn(command, args, {
+      cwd: root,
+      stdio: ['ignore', 'inherit', 'inherit'],
+      detached: process.platform !== 'win32',
+      shell: process.platform === 'win32',
+    });
+    const giveUp = setTimeout(() => {
+      console.error(`Gave up on ${args.join(' ')} after ${PATIENCE_MS / 60_000} minutes.`);
+      // The whole group, or a browser would outlive the check that started it.
+      if (child.pid !== undefined && process.platform !== 'win32') process.kill(-child.pid, 'SIGKILL');
+      else child.kill('SIGKILL');
+    }, PATIENCE_MS);
+    const finish = (code) => {
+      clearTimeout(giveUp);
+      resolve(code ?? 1);
+    };
+    child.on('error', () => finish(1));
+    child.on('close', finish);
+  });
+}
+
+/** A tool counts as one check: passed on exit code 0. */
+async function tool(script) {
+  return countTool(script, await run('npm', ['run', '--silent', script]));
+}
+
+/** Types are one check, but every project is looked at even if the first one is wrong. */
+async function types() {
+  const codes = [];
+  for (const project of ['src/core', 'src', 'src/cli', 'test']) {
+    codes.push(await run('node', [join('node_modules', 'typescript', 'bin', 'tsc'), '-p', project]));
+  }
+  return countTool('types', Math.max(...codes));
+}
+
+/** A vitest project counts every test in it; its report is what is believed, not its absence. */
+async function suite(project) {
+  const reportFile = join(outputFolder, `${project}.json`);
+  const vitest = join('node_modules', 'vitest', 'vitest.mjs');
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`];
+  const exitCode = await run('node', [vitest, 'run', '--project', project, ...reporters]);
+  return countSuite(project, exitCode, existsSync(reportFile) ? readFileSync(reportFile, 'utf8') : null);
+}
+
+/** Builds from nothing, so that a failed build cannot leave yesterday's site to be tested. */
+async function build() {
+  rmSync(siteFolder, { recursive: true, force: true });
+  return tool('build');
+}
+
+/** The real browser needs the built site. */
+async function browser() {
+  if (existsSync(join(siteFolder, 'index.html'))) return suite('browser');
+  return countSuite('browser', 1, null, 'there is no built site to open');
+}
+
+const steps = {
+  types,
+  lint: () => tool('lint'),
+  format: () => tool('format:check'),
+  unit: () => suite('unit'),
+  dom: () => suite('dom'),
+  build,
+  browser,
+};
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !(name in steps));
+if (unknown.length > 0) {
+  console.error(
+    `There is no check called ${unknown.join(', ')}; there are ${Object.keys(steps).join(', ')}.`,
+  );
+  process.exit(2);
+}
+
+rmSync(outputFolder, { recursive: true, force: true });
+mkdirSync(outputFolder, { recursive: true });
+/** @type {import('./house/count.mjs').Count} */
+let total = { passed: 0, failed: 0, skipped: 0, problems: [] };
+for (const [name, step] of Object.entries(steps)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  console.log(`\n== ${name}`);
+  total = add(total, await step());
+}
+console.log('');
+for (const problem of total.problems) console.log(`FAILED ${problem}`);
+console.log(lastLine(total));
+process.exit(total.failed > 0 ? 1 : 0);

@@ -1,0 +1,84 @@
+/**
+ * How the site is built and how the tests are grouped. Pages, levels and sounds keep relative
+ * addresses so that the built folder works under any path; which room may import what is not
+ * decided here but checked in `test/house`.
+ */
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** `src/game/engine.ts` takes single files of the engine, which its package does not offer by name. */
+const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
+
+/** Switches the engine's sources ask for: canvas only, no sound of their own. */
+const engineSwitches = {
+  'typeof CANVAS_RENDERER': '"true"',
+  'typeof WEBGL_RENDERER': 'undefined',
+  'typeof WEBGL_DEBUG': 'undefined',
+  'typeof FEATURE_SOUND': 'undefined',
+  'typeof PLUGIN_CAMERA3D': 'undefined',
+  'typeof PLUGIN_FBINSTANT': 'undefined',
+};
+
+/** Rooms whose tests need a document; every other test runs in plain Node. */
+const roomsWithDocument = 'test/{pages,input,audio,game,storage,main}';
+const testFiles = '**/*.test.{ts,tsx}';
+
+export default defineConfig({
+  base: './',
+  define: engineSwitches,
+  resolve: { alias: { 'phaser/src': engineSources } },
+  // The development server bundles packages on its own and must be told the same.
+  optimizeDeps: { rolldownOptions: { transform: { define: engineSwitches } } },
+  build: {
+    target: 'es2022',
+    // A sound inside a script would be fetched before anybody wants to hear it.
+    assetsInlineLimit: 0,
+    // The engine is big and loaded only when a ride starts; the usual warning would hide real ones.
+    chunkSizeWarningLimit: 1600,
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'phaser', test: /node_modules[\\/]phaser[\\/]/ }] } },
+    },
+  },
+  worker: { format: 'es' },
+  test: {
+    allowOnly: false,
+    passWithNoTests: false,
+    coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: [`test/${testFiles}`],
+          exclude: [`${roomsWithDocument}/**`, 'test/browser/**', 'test/bench/**'],
+          benchmark: { include: ['test/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'dom',
+          environment: 'happy-dom',
+          include: [`${roomsWithDocument}/${testFiles}`],
+          benchmark: { include: [] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: [`test/browser/${testFiles}`],
+          globalSetup: ['test/browser/prepare.ts'],
+          // One browser at a time: two of them on a small machine make each other late.
+          fileParallelism: false,
+          maxWorkers: 1,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          benchmark: { include: [] },
+        },
+      },
+    ],
+  },
+});
