@@ -1,0 +1,63 @@
+/**
+ * Which sounds an event makes at once. Pure: an event in, a list of sounds out; whether they can be
+ * played at the moment is the player's business.
+ */
+import type { RideEvent } from '../core/ride/types.ts';
+import type { ShotName } from './sounds.ts';
+
+/** `gain` 0 to 1 before the player's volumes; `rate` 1 as recorded. */
+export interface Shot {
+  readonly name: ShotName;
+  readonly gain: number;
+  readonly rate: number;
+}
+
+/** Loads (crank torque over reference torque) up to which a shift sounds clean and from which it only crunches. */
+const CLEAN_LOAD = 0.65;
+const HEAVY_LOAD = 1.05;
+
+type ShiftDone = Extract<RideEvent, { readonly kind: 'shift-done' }>;
+
+function once(name: ShotName): readonly Shot[] {
+  return [{ name, gain: 1, rate: 1 }];
+}
+
+/** Clean: the click alone. In between the crunch comes up under it. Heavy: the crunch, the click only a remainder. */
+function shiftShots(event: ShiftDone): readonly Shot[] {
+  const crunch = Math.min(1, Math.max(0, (event.load - CLEAN_LOAD) / (HEAVY_LOAD - CLEAN_LOAD)));
+  // A bigger sprocket is a bigger bell: an ear learns where on the cassette it is.
+  const rate = event.derailleur === 'rear' ? Math.max(0.9, 1.07 - 0.015 * event.toIndex) : 1;
+  const seat: Shot = {
+    name: event.derailleur === 'rear' ? 'shift-click' : 'front-clunk',
+    gain: 1 - 0.7 * crunch,
+    rate,
+  };
+  if (crunch === 0) return [seat];
+  return [seat, { name: 'shift-crunch', gain: crunch, rate: event.derailleur === 'rear' ? 1 : 0.88 }];
+}
+
+/** The sounds of an event; most events are seen only. */
+export function shotsOf(event: RideEvent): readonly Shot[] {
+  switch (event.kind) {
+    case 'shift-done':
+      return shiftShots(event);
+    case 'chain-dropped':
+      return once('chain-drop');
+    case 'chain-restored':
+      return once('chain-back');
+    case 'foot-down':
+      return once('foot-down');
+    case 'finished':
+      return once('finish');
+    case 'shift-hung':
+    case 'shift-waiting':
+    case 'shift-refused':
+    case 'chain-crossed':
+    case 'pushed-off':
+    case 'stopped-at-line':
+    case 'line-missed':
+    case 'reserve-empty':
+    case 'reserve-back':
+      return [];
+  }
+}
