@@ -1,0 +1,212 @@
+/**
+ * The instruments over the picture: builds them, writes text at most four times a second, moves the cadence
+ * marker and the drivetrain with every frame. Words and aids come from the caller; nothing is decided here.
+ */
+import './hud.css';
+import './hud-legs.css';
+import './hud-touch.css';
+import { HEAVY_LOAD } from '../../core/model/shift.ts';
+import type { Machine, Pressure } from '../../core/model/types.ts';
+import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
+import { ChainTopView } from '../views/chainTop.ts';
+import { DrivetrainView } from '../views/drivetrain.ts';
+import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
+import { RoadAheadView } from './roadAhead.ts';
+import { readTones } from './tones.ts';
+import type { HudAids, HudOptions, HudWords } from './words.ts';
+
+export type { HudAids, HudOptions, HudWords } from './words.ts';
+
+/** The running instruments. */
+export interface Hud {
+  update(frame: RideFrame): void;
+  /** The chain shudders for a moment after a shift under load. */
+  applyEvents(events: readonly RideEvent[]): void;
+  setCue(text: string | null): void;
+  setRemark(text: string | null): void;
+  /** Hides what a level does not want shown. */
+  setAids(aids: HudAids): void;
+  destroy(): void;
+}
+
+/** Text is renewed this often (s of ride time, or sooner when the ride jumps). */
+const TEXT_EVERY_S = 0.25;
+const SHUDDER_S = 0.4;
+const PRESSURES: readonly Pressure[] = ['coast', 'ease', 'steady', 'press'];
+/** From this distance on a stop line is counted down (m). */
+const STOP_SHOWN_M = 120;
+
+class HudView implements Hud {
+  readonly #elements: HudElements;
+  readonly #words: HudWords;
+  readonly #still: boolean;
+  readonly #road: RoadAheadView;
+  readonly #machine: Machine;
+  #drive: DrivetrainView;
+  #top: ChainTopView;
+  #boxKey = '';
+  readonly #sizes: ResizeObserver;
+  #laneWidth = 0;
+  #textAtS = Number.NEGATIVE_INFINITY;
+  #shudderUntilS = Number.NEGATIVE_INFINITY;
+  #timeS = 0;
+  #gearShown = true;
+  #chainKey = Number.NaN;
+
+  constructor(host: HTMLElement, words: HudWords, options: HudOptions) {
+    this.#elements = buildHud(host, words, options);
+    this.#words = words;
+    this.#still = options.reducedMotion;
+    const { root, roadCanvas, driveCanvas, topCanvas } = this.#elements;
+    this.#road = new RoadAheadView(
+      roadCanvas,
+      options.course,
+      readTones(root),
+      words.percent,
+      words.metres,
+      words.outOfSight,
+    );
+    this.#machine = options.machine;
+    this.#drive = this.#makeDrive(driveCanvas);
+    this.#top = this.#makeTop(topCanvas);
+    this.#sizes = new ResizeObserver(() => this.#measure());
+    this.#sizes.observe(root);
+    this.#measure();
+    this.setCue(null);
+    this.setRemark(null);
+  }
+
+  #makeDrive(canvas: HTMLCanvasElement): DrivetrainView {
+    const { width, height } = boxOf(canvas, 220, 112);
+    return new DrivetrainView(canvas, this.#machine.bike, readTones(canvas), width, height);
+  }
+
+  #makeTop(canvas: HTMLCanvasElement): ChainTopView {
+    const { width, height } = boxOf(canvas, 104, 40);
+    return new ChainTopView(canvas, this.#machine.bike, readTones(canvas), width, height);
+  }
+
+  /** Sizes are read here and nowhere else: reading them while riding would cost a layout per frame. */
+  #measure(): void {
+    this.#laneWidth = this.#elements.marker.parentElement?.clientWidth ?? 0;
+    this.#road.fit();
+    const { driveCanvas, topCanvas } = this.#elements;
+    const drive = boxOf(driveCanvas, 220, 112);
+    const boxKey = `${drive.width} ${drive.height}`;
+    if (this.#boxKey !== '' && boxKey !== this.#boxKey) {
+      this.#drive = this.#makeDrive(driveCanvas);
+      this.#top = this.#makeTop(topCanvas);
+      this.#chainKey = Number.NaN;
+    }
+    this.#boxKey = boxKey;
+    this.#textAtS = Number.NEGATIVE_INFINITY;
+  }
+
+  update(frame: RideFrame): void {
+    this.#timeS = frame.timeS;
+    this.#moveMarker(frame.cadenceRpm);
+    if (this.#gearShown) this.#drawMachine(frame);
+    if (Math.abs(frame.timeS - this.#textAtS) < TEXT_EVERY_S) return;
+    this.#textAtS = frame.timeS;
+    this.#writeText(frame);
+    this.#writeStates(frame);
+    this.#road.draw(frame);
+  }
+
+  #drawMachine(frame: RideFrame): void {
+    const left = (this.#shudderUntilS - frame.timeS) / SHUDDER_S;
+    const grinding = frame.shift !== null && frame.shift.rate < 0.6 ? 0.5 : 0;
+    const shudder = this.#still ? 0 : Math.max(grinding, Math.min(1, left));
+    this.#drive.draw(frame, Math.max(0, shudder));
+    const key =
+      frame.chainAtRing * 100 + frame.chainAtSprocket + (frame.crossed ? 1e4 : 0) + (frame.chainOn ? 1e5 : 0);
+    if (key === this.#chainKey) return;
+    this.#chainKey = key;
+    this.#top.draw(frame);
+  }
+
+  #moveMarker(cadenceRpm: number): void {
+    const share = (cadenceRpm - SCALE_LOW_RPM) / (SCALE_HIGH_RPM - SCALE_LOW_RPM);
+    const held = Math.max(0, Math.min(1, share));
+    this.#elements.marker.style.transform = `translateX(${(held * this.#laneWidth).toFixed(1)}px)`;
+  }
+
+  #writeText(frame: RideFrame): void {
+    const { cadence, gear, speed, distance, pressure, stop, stopText } = this.#elements;
+    write(cadence, String(Math.round(frame.cadenceRpm)));
+    write(gear, this.#words.gearPair(frame.ringTeeth, frame.sprocketTeeth));
+    write(speed, this.#words.speed(frame.speedMps));
+    write(distance, this.#words.metres(Math.round(frame.distanceM)));
+    write(pressure, frame.pressure);
+    const near = frame.stopInM !== null && frame.stopInM <= STOP_SHOWN_M;
+    stop.hidden = !near;
+    if (near) write(stopText, this.#words.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
+  }
+
+  #writeStates(frame: RideFrame): void {
+    const { band, steps, pressure, reserve, reserveFill, chainNote, root } = this.#elements;
+    const span = SCALE_HIGH_RPM - SCALE_LOW_RPM;
+    band.style.left = `${((frame.bandLowRpm - SCALE_LOW_RPM) / span) * 100}%`;
+    band.style.width = `${((frame.bandHighRpm - frame.bandLowRpm) / span) * 100}%`;
+    const level = PRESSURES.indexOf(frame.pressure);
+    pressure.dataset['value'] = frame.pressure;
+    for (let i = 0; i < steps.children.length; i++) {
+      (steps.children[i] as HTMLElement).dataset['on'] = String(i <= level);
+    }
+    reserve.hidden = frame.reserveRatio > 0.995;
+    reserveFill.style.width = `${(frame.reserveRatio * 100).toFixed(1)}%`;
+    reserve.dataset['spent'] = String(frame.spent);
+    root.dataset['crossed'] = String(frame.crossed);
+    const outside = frame.cadenceRpm < frame.bandLowRpm || frame.cadenceRpm > frame.bandHighRpm;
+    root.dataset['outside'] = String(outside);
+    write(chainNote, frame.crossed ? this.#words.crossed : this.#words.widened(this.#top.widening));
+  }
+
+  applyEvents(events: readonly RideEvent[]): void {
+    for (const event of events) {
+      const heavy = event.kind === 'shift-done' && event.load >= HEAVY_LOAD;
+      if (heavy || event.kind === 'shift-hung') this.#shudderUntilS = this.#timeS + SHUDDER_S;
+    }
+  }
+
+  setCue(text: string | null): void {
+    this.#elements.cue.classList.toggle('hud-empty', text === null);
+    write(this.#elements.cue, text ?? '');
+  }
+
+  setRemark(text: string | null): void {
+    this.#elements.remark.classList.toggle('hud-empty', text === null);
+    write(this.#elements.remark, text ?? '');
+  }
+
+  setAids(aids: HudAids): void {
+    this.#gearShown = aids.gear;
+    for (const element of this.#elements.root.querySelectorAll<HTMLElement>('[data-aid]')) {
+      const aid = element.dataset['aid'] as keyof HudAids;
+      element.classList.toggle('hud-off', !aids[aid]);
+    }
+  }
+
+  destroy(): void {
+    this.#sizes.disconnect();
+    this.#elements.root.remove();
+  }
+}
+
+/** The size a canvas was given by the style sheet, or a sensible one before styles apply. */
+function boxOf(canvas: HTMLCanvasElement, width: number, height: number): { width: number; height: number } {
+  const style = getComputedStyle(canvas);
+  return {
+    width: Number.parseFloat(style.getPropertyValue('--w')) || width,
+    height: Number.parseFloat(style.getPropertyValue('--h')) || height,
+  };
+}
+
+function write(element: HTMLElement, text: string): void {
+  if (element.textContent !== text) element.textContent = text;
+}
+
+/** Puts the instruments into `root`. */
+export function createHud(root: HTMLElement, words: HudWords, options: HudOptions): Hud {
+  return new HudView(root, words, options);
+}

@@ -1,0 +1,146 @@
+/**
+ * The instruments' elements, made once. Only structure and names here; what they show is written by
+ * `createHud.ts`, where they stand is said by `hud.css`.
+ */
+import { VERTICAL_EXAGGERATION } from '../types.ts';
+import type { HudOptions, HudWords } from './words.ts';
+
+/** Every element the instruments write to. */
+export interface HudElements {
+  readonly root: HTMLElement;
+  readonly roadCanvas: HTMLCanvasElement;
+  readonly driveCanvas: HTMLCanvasElement;
+  readonly topCanvas: HTMLCanvasElement;
+  readonly gear: HTMLElement;
+  readonly chainNote: HTMLElement;
+  readonly cadence: HTMLElement;
+  readonly band: HTMLElement;
+  readonly marker: HTMLElement;
+  readonly speed: HTMLElement;
+  readonly distance: HTMLElement;
+  readonly pressure: HTMLElement;
+  readonly steps: HTMLElement;
+  readonly reserve: HTMLElement;
+  readonly reserveFill: HTMLElement;
+  readonly stop: HTMLElement;
+  readonly stopText: HTMLElement;
+  readonly cue: HTMLElement;
+  readonly remark: HTMLElement;
+}
+
+/** An element with a class, inside `parent`. */
+export function put<Tag extends keyof HTMLElementTagNameMap>(
+  parent: HTMLElement,
+  tag: Tag,
+  className: string,
+  text = '',
+): HTMLElementTagNameMap[Tag] {
+  const element = document.createElement(tag);
+  element.className = className;
+  if (text) element.textContent = text;
+  parent.append(element);
+  return element;
+}
+
+/** Lowest and highest cadence on the scale (rpm). */
+export const SCALE_LOW_RPM = 40;
+export const SCALE_HIGH_RPM = 120;
+
+/** Builds the instruments into `host`. */
+export function buildHud(host: HTMLElement, words: HudWords, options: HudOptions): HudElements {
+  const root = put(host, 'div', 'hud');
+  root.dataset['touch'] = String(options.touch);
+  root.dataset['still'] = String(options.reducedMotion);
+  return {
+    root,
+    ...buildHead(root, words),
+    ...buildDrive(root, words),
+    ...buildCadence(root, words),
+    ...buildLegs(root, words),
+  };
+}
+
+function buildHead(root: HTMLElement, words: HudWords) {
+  const head = put(root, 'div', 'hud-head');
+  const road = put(head, 'section', 'hud-card hud-road');
+  road.dataset['aid'] = 'roadAhead';
+  const roadCanvas = put(road, 'canvas', 'hud-road-canvas');
+  roadCanvas.setAttribute('role', 'img');
+  roadCanvas.setAttribute('aria-label', words.roadAhead);
+  put(road, 'span', 'hud-steeper', words.steeper(VERTICAL_EXAGGERATION));
+  const stop = put(road, 'div', 'hud-stop');
+  stop.hidden = true;
+  put(stop, 'span', 'hud-stop-mark').setAttribute('aria-hidden', 'true');
+  put(stop, 'span', 'hud-label', words.stopLine);
+  const stopText = put(stop, 'span', 'hud-stop-text');
+  const cue = put(head, 'p', 'hud-card hud-cue');
+  cue.dataset['hud'] = 'cue';
+  cue.dataset['aid'] = 'cue';
+  cue.setAttribute('role', 'status');
+  const remark = put(head, 'p', 'hud-card hud-remark');
+  remark.dataset['hud'] = 'remark';
+  remark.setAttribute('role', 'status');
+  return { roadCanvas, stop, stopText, cue, remark };
+}
+
+function buildDrive(root: HTMLElement, words: HudWords) {
+  const card = put(root, 'section', 'hud-card hud-drive');
+  card.dataset['aid'] = 'gear';
+  const driveCanvas = put(card, 'canvas', 'hud-drive-canvas');
+  driveCanvas.setAttribute('aria-hidden', 'true');
+  const side = put(card, 'div', 'hud-drive-side');
+  put(side, 'span', 'hud-label', words.gear);
+  const gear = put(side, 'span', 'hud-gear');
+  gear.dataset['hud'] = 'gear';
+  const chain = put(side, 'div', 'hud-chain');
+  chain.dataset['aid'] = 'chainLine';
+  const topCanvas = put(chain, 'canvas', 'hud-top-canvas');
+  topCanvas.setAttribute('role', 'img');
+  topCanvas.setAttribute('aria-label', words.chainFromAbove);
+  const chainNote = put(chain, 'span', 'hud-note');
+  return { driveCanvas, gear, topCanvas, chainNote };
+}
+
+function buildCadence(root: HTMLElement, words: HudWords) {
+  const card = put(root, 'section', 'hud-card hud-cadence');
+  const line = put(card, 'div', 'hud-line');
+  const left = put(line, 'div', 'hud-cadence-number');
+  left.dataset['aid'] = 'cadence';
+  put(left, 'span', 'hud-label', words.cadence);
+  const cadence = put(left, 'span', 'hud-big');
+  cadence.dataset['hud'] = 'cadence';
+  put(left, 'span', 'hud-label hud-unit', words.perMinute);
+  const right = put(line, 'div', 'hud-pace');
+  const speed = put(right, 'span', 'hud-speed');
+  speed.dataset['hud'] = 'speed';
+  const way = put(right, 'span', 'hud-label hud-way', `${words.distance} `);
+  const distance = put(way, 'span', 'hud-distance');
+  distance.dataset['hud'] = 'distance';
+  const scale = put(card, 'div', 'hud-scale');
+  scale.dataset['aid'] = 'cadence';
+  scale.setAttribute('aria-hidden', 'true');
+  const track = put(scale, 'div', 'hud-track');
+  const band = put(track, 'div', 'hud-band');
+  const lane = put(scale, 'div', 'hud-lane');
+  const marker = put(lane, 'div', 'hud-marker');
+  const numbers = put(scale, 'div', 'hud-numbers');
+  for (let rpm = SCALE_LOW_RPM; rpm <= SCALE_HIGH_RPM; rpm += 20) put(numbers, 'span', '', String(rpm));
+  return { cadence, speed, distance, band, marker };
+}
+
+function buildLegs(root: HTMLElement, words: HudWords) {
+  const card = put(root, 'section', 'hud-card hud-legs');
+  card.dataset['aid'] = 'pressure';
+  put(card, 'span', 'hud-label', words.pressure);
+  const pressure = put(card, 'span', 'hud-pressure');
+  pressure.dataset['hud'] = 'pressure';
+  const steps = put(card, 'div', 'hud-steps');
+  steps.setAttribute('aria-hidden', 'true');
+  for (let i = 0; i < 4; i++) put(steps, 'i', '');
+  const reserve = put(card, 'div', 'hud-reserve');
+  reserve.hidden = true;
+  put(reserve, 'span', 'hud-label', words.reserve);
+  const bar = put(reserve, 'div', 'hud-reserve-bar');
+  const reserveFill = put(bar, 'div', 'hud-reserve-fill');
+  return { pressure, steps, reserve, reserveFill };
+}

@@ -1,0 +1,299 @@
+/**
+ * The next 250 m as an inked strip: profile, hatching by gradient, the percent of steep parts, stop lines, and
+ * a torn edge where sight ends. Redrawn a few times a second on a small canvas.
+ */
+import type { Course } from '../../core/course/types.ts';
+import type { RideFrame } from '../../core/ride/types.ts';
+import type { MachineTones } from '../paint/palette.ts';
+import { roadHeightM, sampleAt } from '../views/layout.ts';
+import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
+
+type Context = CanvasRenderingContext2D;
+
+/** Length of the strip (m) and how much of it lies behind the rider. */
+export const STRIP_M = 250;
+const BEHIND_M = 12;
+/** Slope from which a stretch carries its percent. */
+const STEEP_RATIO = 0.03;
+
+/** A stretch with a number on it. */
+export interface SteepPart {
+  readonly fromM: number;
+  readonly toM: number;
+  /** Steepest slope in it, signed. */
+  readonly slopeRatio: number;
+}
+
+/** Stretches between two distances that are steeper than 3 % up or down for at least 12 m. */
+export function steepParts(course: Course, fromM: number, toM: number): SteepPart[] {
+  const parts: SteepPart[] = [];
+  const last = Math.min(course.lengthM, Math.ceil(toM));
+  let start = -1;
+  let steepest = 0;
+  for (let m = Math.max(0, Math.floor(fromM)); m <= last + 1; m++) {
+    const slope = m <= last ? (course.slopeRatio[m] ?? 0) : 0;
+    const steep = Math.abs(slope) >= STEEP_RATIO;
+    const turns = start >= 0 && slope * steepest < 0;
+    if (start >= 0 && (!steep || turns)) {
+      if (m - start >= 12) parts.push({ fromM: start, toM: m, slopeRatio: steepest });
+      start = -1;
+    }
+    if (steep && start < 0) {
+      start = m;
+      steepest = slope;
+    }
+    if (steep && Math.abs(slope) > Math.abs(steepest)) steepest = slope;
+  }
+  return parts;
+}
+
+export class RoadAheadView {
+  readonly #canvas: HTMLCanvasElement;
+  readonly #course: Course;
+  readonly #tones: MachineTones;
+  readonly #percent: (slopeRatio: number) => string;
+  readonly #metres: (metres: number) => string;
+  readonly #outOfSight: string;
+  readonly #parts: readonly SteepPart[];
+  #strokes: Float64Array;
+  #width = 0;
+  #height = 0;
+  #deviceScale = 1;
+  #pxPerM = 1;
+  #heightPxPerM = 1;
+
+  constructor(
+    canvas: HTMLCanvasElement,
+    course: Course,
+    tones: MachineTones,
+    percent: (slopeRatio: number) => string,
+    metres: (metres: number) => string,
+    outOfSight: string,
+  ) {
+    this.#canvas = canvas;
+    this.#course = course;
+    this.#tones = tones;
+    this.#percent = percent;
+    this.#metres = metres;
+    this.#outOfSight = outOfSight;
+    this.#parts = steepParts(course, 0, course.lengthM);
+    this.#strokes = new Float64Array(0);
+  }
+
+  /** Takes the canvas' laid-out size; call it when that may have changed. */
+  fit(): void {
+    const width = this.#canvas.clientWidth;
+    const height = this.#canvas.clientHeight;
+    if (width === this.#width && height === this.#height) return;
+    this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    this.#width = width;
+    this.#height = height;
+    this.#canvas.width = Math.round(width * this.#deviceScale);
+    this.#canvas.height = Math.round(height * this.#deviceScale);
+    this.#pxPerM = width / (STRIP_M + BEHIND_M);
+    this.#strokes = strokesBefore(this.#course, this.#pxPerM * 1.5);
+    this.#heightPxPerM = Math.min(this.#pxPerM * 5, (height - 44) / Math.max(4, this.#largestRise()));
+  }
+
+  #largestRise(): number {
+    let largest = 0;
+    for (let from = 0; from < this.#course.lengthM; from += 20) {
+      let low = Number.POSITIVE_INFINITY;
+      let high = Number.NEGATIVE_INFINITY;
+      for (let m = from; m <= Math.min(this.#course.lengthM, from + STRIP_M); m += 5) {
+        const height = roadHeightM(this.#course, m);
+        low = Math.min(low, height);
+        high = Math.max(high, height);
+      }
+      largest = Math.max(largest, high - low);
+    }
+    return largest;
+  }
+
+  draw(frame: RideFrame): void {
+    const canvas = this.#canvas.getContext('2d');
+    if (!canvas || this.#width === 0) return;
+    canvas.setTransform(this.#deviceScale, 0, 0, this.#deviceScale, 0, 0);
+    canvas.clearRect(0, 0, this.#width, this.#height);
+    const fromM = frame.distanceM - BEHIND_M;
+    const seenM = Math.min(
+      frame.distanceM + frame.sightM,
+      fromM + STRIP_M + BEHIND_M,
+      this.#course.lengthM + 6,
+    );
+    const middle = this.#middleHeight(fromM, fromM + STRIP_M + BEHIND_M);
+    const baseY = this.#height - 17;
+    const line = (m: number) =>
+      (baseY + 22) / 2 - (roadHeightM(this.#course, m) - middle) * this.#heightPxPerM;
+    const column = (m: number) => (m - fromM) * this.#pxPerM;
+    this.#fillGround(canvas, fromM, seenM, column, line, baseY);
+    this.#hatch(canvas, fromM, seenM, column, line, baseY);
+    this.#tear(canvas, seenM, column, baseY, fromM);
+    this.#profile(canvas, fromM, seenM, column, line);
+    this.#marks(canvas, frame, seenM, column, line, baseY);
+    this.#percents(canvas, frame, seenM, column, line);
+  }
+
+  #middleHeight(fromM: number, toM: number): number {
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let m = fromM; m <= toM; m += 6) {
+      const height = roadHeightM(this.#course, Math.min(m, this.#course.lengthM));
+      low = Math.min(low, height);
+      high = Math.max(high, height);
+    }
+    return (low + high) / 2;
+  }
+
+  #fillGround(
+    canvas: Context,
+    fromM: number,
+    seenM: number,
+    column: (m: number) => number,
+    line: (m: number) => number,
+    baseY: number,
+  ): void {
+    canvas.fillStyle = this.#tones.sand;
+    canvas.beginPath();
+    canvas.moveTo(column(fromM), baseY);
+    for (let m = fromM; m < seenM; m += 2) canvas.lineTo(column(m), line(m));
+    canvas.lineTo(column(seenM), line(seenM));
+    canvas.lineTo(column(seenM), baseY);
+    canvas.closePath();
+    canvas.fill();
+  }
+
+  #hatch(
+    canvas: Context,
+    fromM: number,
+    seenM: number,
+    column: (m: number) => number,
+    line: (m: number) => number,
+    baseY: number,
+  ): void {
+    canvas.strokeStyle = this.#tones.ink;
+    canvas.lineWidth = 1.1;
+    canvas.beginPath();
+    for (const m of strokesBetween(this.#strokes, fromM, seenM)) {
+      const uphill = sampleAt(this.#course.slopeRatio, m) > 0;
+      const x = column(m);
+      const y = line(m) + 3;
+      canvas.moveTo(x, y);
+      canvas.lineTo(x, uphill ? baseY : Math.min(baseY, y + 7));
+    }
+    canvas.stroke();
+  }
+
+  #profile(
+    canvas: Context,
+    fromM: number,
+    seenM: number,
+    column: (m: number) => number,
+    line: (m: number) => number,
+  ): void {
+    canvas.strokeStyle = this.#tones.ink;
+    canvas.lineWidth = 2.6;
+    canvas.lineJoin = 'round';
+    canvas.beginPath();
+    for (let m = fromM; m < seenM; m += 2) canvas.lineTo(column(m), line(m));
+    canvas.lineTo(column(seenM), line(seenM));
+    canvas.stroke();
+  }
+
+  /** Beyond sight a blank sheet with a torn edge lies over the strip. */
+  #tear(canvas: Context, seenM: number, column: (m: number) => number, baseY: number, fromM: number): void {
+    if (seenM >= Math.min(fromM + STRIP_M + BEHIND_M, this.#course.lengthM)) return;
+    const x = column(seenM);
+    canvas.beginPath();
+    for (let y = 4, i = 0; y <= baseY + 2; y += 5, i++)
+      canvas.lineTo(x + (i % 2 === 0 ? -3 : 3) + ((i * 7) % 5) - 2, y);
+    canvas.strokeStyle = this.#tones.sandDark;
+    canvas.lineWidth = 1.4;
+    canvas.stroke();
+    canvas.lineTo(this.#width, baseY + 2);
+    canvas.lineTo(this.#width, 4);
+    canvas.globalAlpha = 0.42;
+    canvas.fillStyle = this.#tones.sand;
+    canvas.fill();
+    canvas.globalAlpha = 1;
+    canvas.fillStyle = this.#tones.ink;
+    canvas.font = '600 13px system-ui, sans-serif';
+    canvas.textAlign = 'center';
+    canvas.textBaseline = 'middle';
+    if (this.#width - x > 110) canvas.fillText(this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2);
+  }
+
+  #marks(
+    canvas: Context,
+    frame: RideFrame,
+    seenM: number,
+    column: (m: number) => number,
+    line: (m: number) => number,
+    baseY: number,
+  ): void {
+    canvas.fillStyle = this.#tones.ink;
+    canvas.font = '600 11px system-ui, sans-serif';
+    canvas.textAlign = 'center';
+    canvas.textBaseline = 'top';
+    for (let ahead = 50; ahead <= 200; ahead += 50) {
+      const x = column(frame.distanceM + ahead);
+      canvas.fillRect(x - 0.6, baseY, 1.2, ahead % 100 === 0 ? 4 : 3);
+      if (ahead % 100 === 0) canvas.fillText(this.#metres(ahead), x, baseY + 5);
+    }
+    for (const lineM of this.#course.stopLinesM) {
+      if (lineM < frame.distanceM || lineM > seenM) continue;
+      octagon(canvas, column(lineM), line(lineM) - 8, 7, this.#tones.ink, this.#tones.attention);
+    }
+    const x = column(frame.distanceM);
+    canvas.beginPath();
+    canvas.arc(x, line(frame.distanceM) - 6, 6.5, 0, Math.PI * 2);
+    canvas.fillStyle = this.#tones.rider;
+    canvas.fill();
+    canvas.lineWidth = 2;
+    canvas.strokeStyle = this.#tones.paper;
+    canvas.stroke();
+  }
+
+  #percents(
+    canvas: Context,
+    frame: RideFrame,
+    seenM: number,
+    column: (m: number) => number,
+    line: (m: number) => number,
+  ): void {
+    canvas.font = '800 14px system-ui, sans-serif';
+    canvas.textAlign = 'center';
+    canvas.textBaseline = 'bottom';
+    canvas.fillStyle = this.#tones.ink;
+    canvas.strokeStyle = this.#tones.paper;
+    canvas.lineWidth = 4;
+    for (const part of this.#parts) {
+      const from = Math.max(part.fromM, frame.distanceM + 8);
+      const to = Math.min(part.toM, seenM - 4, frame.distanceM + STRIP_M - 8);
+      if (to - from < 10) continue;
+      const m = (from + to) / 2;
+      const text = this.#percent(part.slopeRatio);
+      const shift = part.slopeRatio > 0 ? -10 : 10;
+      const y = Math.max(17, line(m) - 6);
+      canvas.strokeText(text, column(m) + shift, y);
+      canvas.fillText(text, column(m) + shift, y);
+    }
+  }
+}
+
+/** The sign of a stop line in small. */
+function octagon(canvas: Context, x: number, y: number, radius: number, edge: string, fill: string): void {
+  canvas.beginPath();
+  for (let corner = 0; corner < 8; corner++) {
+    const turn = ((corner + 0.5) / 8) * Math.PI * 2;
+    canvas.lineTo(x + Math.cos(turn) * radius, y + Math.sin(turn) * radius);
+  }
+  canvas.closePath();
+  canvas.fillStyle = fill;
+  canvas.fill();
+  canvas.lineWidth = 1.8;
+  canvas.strokeStyle = edge;
+  canvas.stroke();
+  canvas.fillStyle = edge;
+  canvas.fillRect(x - 3.6, y - 1.2, 7.2, 2.4);
+}

@@ -1,0 +1,52 @@
+/**
+ * What the instruments need to be told: their words and number formats, and which of them are shown. The
+ * sentences themselves belong to the pages; nothing readable is written in this room.
+ */
+import type { Course } from '../../core/course/types.ts';
+import type { Machine } from '../../core/model/types.ts';
+
+/** Words and formats, handed in by the caller. */
+export interface HudWords {
+  readonly cadence: string;
+  readonly perMinute: string;
+  readonly gear: string;
+  readonly pressure: string;
+  readonly reserve: string;
+  readonly roadAhead: string;
+  readonly distance: string;
+  readonly chainFromAbove: string;
+  /** Shown under the chain from above; gets how many times the sideways measure is widened. */
+  readonly widened: (times: number) => string;
+  /** Said next to the crossed chain, so that colour is not alone. */
+  readonly crossed: string;
+  readonly stopLine: string;
+  readonly outOfSight: string;
+  /** "34 × 17". */
+  readonly gearPair: (ringTeeth: number, sprocketTeeth: number) => string;
+  /** Speed with its unit. */
+  readonly speed: (speedMps: number) => string;
+  /** Metres with their unit. */
+  readonly metres: (metres: number) => string;
+  /** Says how much steeper than life heights are drawn in the picture. */
+  readonly steeper: (times: number) => string;
+  /** A slope as people say it, "8 %". */
+  readonly percent: (slopeRatio: number) => string;
+}
+
+/** Which instruments are shown; all of them unless switched off. */
+export interface HudAids {
+  readonly roadAhead: boolean;
+  readonly gear: boolean;
+  readonly chainLine: boolean;
+  readonly cadence: boolean;
+  readonly pressure: boolean;
+  readonly cue: boolean;
+}
+
+export interface HudOptions {
+  readonly course: Course;
+  readonly machine: Machine;
+  /** Thumb pads are on screen: their corners stay free. */
+  readonly touch: boolean;
+  readonly reducedMotion: boolean;
+}

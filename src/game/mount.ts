@@ -1,0 +1,101 @@
+/**
+ * The door of the ride picture: puts a Phaser game on Canvas into an element and keeps its size. The caller
+ * owns clock, commands and stepping and hands over a frame whenever one is asked for.
+ */
+import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
+import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine.ts';
+import { RideScene } from './scenes/RideScene.ts';
+import type { Look, Scenery } from './types.ts';
+
+export type { Look, Scenery } from './types.ts';
+export { VERTICAL_EXAGGERATION } from './types.ts';
+
+/** What a ride picture needs. */
+export interface RideMountOptions {
+  readonly parent: HTMLElement;
+  readonly world: RideWorld;
+  readonly scenery: Scenery;
+  readonly look: Look;
+  /** Asked once per picture with the browser's raw time (ms); must not keep the frame it returned alive. */
+  readonly nextFrame: (timeMs: number) => RideFrame;
+}
+
+/** A running ride picture. */
+export interface RideMount {
+  /** Show what happened since the last call. */
+  applyEvents(events: readonly RideEvent[]): void;
+  /** A paused picture stands still and asks for no frames. */
+  setPaused(paused: boolean): void;
+  destroy(): void;
+}
+
+/** Finer canvases cost more than the eye gains. */
+const MOST_DEVICE_SCALE = 2;
+const RESIZE_REST_MS = 120;
+
+function deviceScale(): number {
+  return Math.max(1, Math.min(MOST_DEVICE_SCALE, window.devicePixelRatio || 1));
+}
+
+/** Mounts the picture into `parent`, which must have a size. */
+export function mountRide(options: RideMountOptions): RideMount {
+  const { parent, world, scenery, look, nextFrame } = options;
+  const scene = new RideScene({ world, scenery, look, nextFrame, deviceScale });
+  const scale = deviceScale();
+  const game = new Game({
+    type: CANVAS,
+    parent,
+    width: Math.max(1, Math.round(parent.clientWidth * scale)),
+    height: Math.max(1, Math.round(parent.clientHeight * scale)),
+    scale: { mode: SCALE_NONE, zoom: 1 / scale },
+    banner: false,
+    audio: { noAudio: true },
+    input: { keyboard: false, mouse: false, touch: false, gamepad: false },
+    disableContextMenu: false,
+    render: { clearBeforeRender: false, antialias: true },
+    scene,
+  });
+  game.events.once(CoreEvents.READY, () => game.canvas.setAttribute('aria-hidden', 'true'));
+  const stopWatching = watchSize(parent, () => fitGame(game, parent));
+  return {
+    applyEvents: (events) => scene.applyEvents(events),
+    setPaused: (paused) => {
+      if (paused) game.scene.pause('ride');
+      else game.scene.resume('ride');
+    },
+    destroy: () => {
+      stopWatching();
+      game.destroy(true);
+    },
+  };
+}
+
+/** Device pixels for the engine, CSS pixels for the page: without a scale mode the engine leaves the latter alone. */
+function fitGame(game: Phaser.Game, parent: HTMLElement): void {
+  const scale = deviceScale();
+  const width = parent.clientWidth;
+  const height = parent.clientHeight;
+  game.scale.setZoom(1 / scale);
+  game.scale.resize(Math.round(width * scale), Math.round(height * scale));
+  game.canvas.style.width = `${width}px`;
+  game.canvas.style.height = `${height}px`;
+}
+
+/** Calls back once the size of `element` has come to rest. */
+function watchSize(element: HTMLElement, onRest: () => void): () => void {
+  let timer = 0;
+  let width = element.clientWidth;
+  let height = element.clientHeight;
+  const observer = new ResizeObserver(() => {
+    if (element.clientWidth === width && element.clientHeight === height) return;
+    width = element.clientWidth;
+    height = element.clientHeight;
+    window.clearTimeout(timer);
+    if (width > 0 && height > 0) timer = window.setTimeout(onRest, RESIZE_REST_MS);
+  });
+  observer.observe(element);
+  return () => {
+    window.clearTimeout(timer);
+    observer.disconnect();
+  };
+}

@@ -1,0 +1,193 @@
+/**
+ * The few tones a scene is cut from, per light and theme. Rider and attention colours are the only loud
+ * ones; gradient is never told by colour, so no tone here depends on the road.
+ */
+import type { Look, Scenery } from '../types.ts';
+
+/** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
+export interface Palette {
+  readonly skyTop: string;
+  readonly skyMiddle: string;
+  readonly skyLow: string;
+  readonly sun: string;
+  readonly cloud: string;
+  readonly hills: readonly [string, string, string, string];
+  /** Haze over the lower part of a hill sheet, so the next one stands out. */
+  readonly haze: string;
+  readonly verge: string;
+  readonly vergeDark: string;
+  readonly earth: string;
+  readonly earthDeep: string;
+  readonly road: string;
+  readonly roadEdge: string;
+  readonly sand: string;
+  readonly hatch: string;
+  readonly paper: string;
+  readonly ink: string;
+  readonly inkSoft: string;
+  readonly attention: string;
+  /** Colour of the shadow a sheet throws on the one behind it. */
+  readonly shadow: string;
+  /** How strong sheets shade each other, 0 to 1. */
+  readonly shadowAlpha: number;
+  readonly grainAlpha: number;
+}
+
+const DAY: Palette = {
+  skyTop: '#dfe6dc',
+  skyMiddle: '#f1e9d6',
+  skyLow: '#f7dcb8',
+  sun: '#fbf1d8',
+  cloud: '#fbf5e6',
+  hills: ['#cdd4c4', '#aec2b3', '#86a698', '#5d8479'],
+  haze: '#f3e6cd',
+  verge: '#6f9480',
+  vergeDark: '#3f6a60',
+  earth: '#335b54',
+  earthDeep: '#284a46',
+  road: '#f4e9d3',
+  roadEdge: '#fffaf0',
+  sand: '#d9c8a8',
+  hatch: '#22303a',
+  paper: '#fff8ec',
+  ink: '#22303a',
+  inkSoft: '#3c4b54',
+  attention: '#f0a51e',
+  shadow: '#1d2f2f',
+  shadowAlpha: 0.34,
+  grainAlpha: 0.11,
+};
+
+const EVENING: Palette = {
+  ...DAY,
+  skyTop: '#6f6880',
+  skyMiddle: '#c98d78',
+  skyLow: '#f2bd84',
+  sun: '#fbdca4',
+  cloud: '#d9a48c',
+  hills: ['#b98a80', '#8d7079', '#685d70', '#4a4d64'],
+  haze: '#dc9c7c',
+  verge: '#566078',
+  vergeDark: '#363f56',
+  earth: '#2b3449',
+  earthDeep: '#20283a',
+  road: '#edd5b4',
+  roadEdge: '#fbe8c9',
+  sand: '#c7a988',
+  hatch: '#1c2330',
+  ink: '#1c2330',
+  inkSoft: '#333a4a',
+  shadow: '#1a1626',
+  shadowAlpha: 0.42,
+};
+
+const MIST: Palette = {
+  ...DAY,
+  skyTop: '#e4e6e1',
+  skyMiddle: '#ebeae3',
+  skyLow: '#f1ece0',
+  sun: '#f8f4e8',
+  cloud: '#f3f1ea',
+  hills: ['#dfe2db', '#d0d7d0', '#b9c6bf', '#9aafa7'],
+  haze: '#eeece4',
+  verge: '#8aa197',
+  vergeDark: '#5f7c74',
+  earth: '#4f6c67',
+  earthDeep: '#425d59',
+  sand: '#d6cbb5',
+  shadow: '#3a4c4c',
+  shadowAlpha: 0.22,
+};
+
+const FIELD: Palette = {
+  ...DAY,
+  skyTop: '#ffffff',
+  skyMiddle: '#ffffff',
+  skyLow: '#fbf8f0',
+  sun: '#f3efe2',
+  cloud: '#f1f1ec',
+  hills: ['#eceeea', '#d8ded9', '#bcc9c3', '#96aaa3'],
+  haze: '#ffffff',
+  verge: '#5c7d72',
+  vergeDark: '#2e4a46',
+  earth: '#22373a',
+  earthDeep: '#192a2d',
+  road: '#ffffff',
+  roadEdge: '#ffffff',
+  sand: '#eadfc6',
+  hatch: '#101a20',
+  ink: '#101a20',
+  inkSoft: '#2a363d',
+  shadowAlpha: 0.26,
+  grainAlpha: 0.05,
+};
+
+/** The tones for a light; the field theme stays white whatever the hour, for the sake of sunlight. */
+export function paletteFor(light: Scenery['light'], theme: Look['theme']): Palette {
+  if (theme === 'field') return FIELD;
+  if (light === 'evening') return EVENING;
+  return light === 'mist' ? MIST : DAY;
+}
+
+/** Tones of the person on the bike. */
+export interface RiderTones {
+  readonly jersey: string;
+  readonly jerseyDark: string;
+  readonly jerseyLight: string;
+  readonly shorts: string;
+  readonly shortsDark: string;
+  readonly skin: string;
+  readonly skinDark: string;
+  readonly sock: string;
+  readonly shoe: string;
+  readonly helmet: string;
+  readonly helmetBand: string;
+  readonly hair: string;
+  readonly frame: string;
+  readonly frameLight: string;
+}
+
+const ADULT: RiderTones = {
+  jersey: '#e2552c',
+  jerseyDark: '#b93f1e',
+  jerseyLight: '#f0764a',
+  shorts: '#2a3741',
+  shortsDark: '#1b262e',
+  skin: '#d9a27c',
+  skinDark: '#b37d5b',
+  sock: '#fff8ec',
+  shoe: '#f3e6cf',
+  helmet: '#fff8ec',
+  helmetBand: '#e2552c',
+  hair: '#4a352b',
+  frame: '#22303a',
+  frameLight: '#51626d',
+};
+
+const CHILD: RiderTones = {
+  ...ADULT,
+  shorts: '#3d6f8a',
+  shortsDark: '#2c5268',
+  skin: '#c78d66',
+  skinDark: '#a06c4a',
+  sock: '#f6cf6b',
+  helmet: '#f6cf6b',
+  helmetBand: '#2c5268',
+  frame: '#2f6f78',
+  frameLight: '#69a5a8',
+};
+
+/** Tones of the rider; the jersey stays the one strong accent in both. */
+export function riderTones(child: boolean): RiderTones {
+  return child ? CHILD : ADULT;
+}
+
+/** Tones of the instruments' machine drawings, read from the page's theme. */
+export interface MachineTones {
+  readonly paper: string;
+  readonly ink: string;
+  readonly sand: string;
+  readonly sandDark: string;
+  readonly rider: string;
+  readonly attention: string;
+}

@@ -1,0 +1,153 @@
+/**
+ * Helpers for drawing-once canvases: make a sheet in device pixels, give a shape a paper edge and a soft
+ * shadow, lay grain over it. Used while textures are built, never per frame.
+ */
+import { seededStream } from './seeded.ts';
+
+/** A canvas with its context, measured in CSS pixels and scaled to device pixels. */
+export interface Sheet {
+  readonly canvas: HTMLCanvasElement;
+  readonly context: CanvasRenderingContext2D;
+  readonly width: number;
+  readonly height: number;
+  readonly scale: number;
+}
+
+/** Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each. */
+export function createSheet(width: number, height: number, scale: number): Sheet {
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.max(1, Math.round(width * scale));
+  canvas.height = Math.max(1, Math.round(height * scale));
+  const context = canvas.getContext('2d');
+  if (!context) throw new Error('This browser offers no 2D canvas.');
+  context.scale(scale, scale);
+  return { canvas, context, width, height, scale };
+}
+
+/** A finished sheet: only drawn from now on. */
+export interface Picture {
+  readonly image: CanvasImageSource;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Ends the painting of a sheet; browsers draw a bitmap with less ado than a canvas that might still change. */
+export function finish(sheet: Sheet): Picture {
+  const { canvas, width, height } = sheet;
+  if (typeof OffscreenCanvas === 'undefined') return { image: canvas, width, height };
+  const copy = new OffscreenCanvas(canvas.width, canvas.height);
+  const context = copy.getContext('2d');
+  if (!context) return { image: canvas, width, height };
+  context.drawImage(canvas, 0, 0);
+  const image = copy.transferToImageBitmap();
+  canvas.width = 0;
+  return { image, width, height };
+}
+
+/** Nearest place that falls on a device pixel. */
+export function snap(px: number, deviceScale: number): number {
+  return Math.round(px * deviceScale) / deviceScale;
+}
+
+/** Shadow settings for the next fill; blur and offsets in CSS pixels (contexts ignore their own scale here). */
+export function castShadow(
+  sheet: Sheet,
+  colour: string,
+  alpha: number,
+  blur: number,
+  dx: number,
+  dy: number,
+): void {
+  const { context, scale } = sheet;
+  context.shadowColor = withAlpha(colour, alpha);
+  context.shadowBlur = blur * scale;
+  context.shadowOffsetX = dx * scale;
+  context.shadowOffsetY = dy * scale;
+}
+
+export function dropShadow(context: CanvasRenderingContext2D): void {
+  context.shadowColor = 'transparent';
+  context.shadowBlur = 0;
+  context.shadowOffsetX = 0;
+  context.shadowOffsetY = 0;
+}
+
+/** `#rrggbb` with an alpha from 0 to 1. */
+export function withAlpha(hex: string, alpha: number): string {
+  const value = Number.parseInt(hex.slice(1), 16);
+  return `rgba(${value >> 16},${(value >> 8) & 255},${value & 255},${alpha})`;
+}
+
+/** Mix of two `#rrggbb` colours; `share` 0 is the first, 1 the second. */
+export function mix(first: string, second: string, share: number): string {
+  const a = Number.parseInt(first.slice(1), 16);
+  const b = Number.parseInt(second.slice(1), 16);
+  const part = (shift: number) => {
+    const from = (a >> shift) & 255;
+    return Math.round(from + (((b >> shift) & 255) - from) * share);
+  };
+  return `#${((1 << 24) | (part(16) << 16) | (part(8) << 8) | part(0)).toString(16).slice(1)}`;
+}
+
+let grainTile: HTMLCanvasElement | null = null;
+
+/** Size of the repeating grain tile (device pixels); sheet widths that are multiples of it stay seamless. */
+export const GRAIN_TILE_PX = 256;
+
+function buildGrain(): HTMLCanvasElement {
+  const canvas = document.createElement('canvas');
+  canvas.width = GRAIN_TILE_PX;
+  canvas.height = GRAIN_TILE_PX;
+  const context = canvas.getContext('2d');
+  if (!context) return canvas;
+  const random = seededStream(71);
+  const image = context.createImageData(GRAIN_TILE_PX, GRAIN_TILE_PX);
+  for (let i = 0; i < image.data.length; i += 4) {
+    const light = random() > 0.5 ? 255 : 0;
+    image.data[i] = light;
+    image.data[i + 1] = light;
+    image.data[i + 2] = light;
+    image.data[i + 3] = random() * random() * 150;
+  }
+  context.putImageData(image, 0, 0);
+  context.lineWidth = 0.7;
+  for (let i = 0; i < 260; i++) drawFibre(context, random);
+  return canvas;
+}
+
+/** One paper fibre, drawn at its wrapped places too so that the tile repeats without a seam. */
+function drawFibre(context: CanvasRenderingContext2D, random: () => number): void {
+  const x = random() * GRAIN_TILE_PX;
+  const y = random() * GRAIN_TILE_PX;
+  const turn = random() * Math.PI * 2;
+  const length = 5 + random() * 16;
+  context.strokeStyle = random() > 0.5 ? 'rgba(255,255,255,0.34)' : 'rgba(0,0,0,0.24)';
+  for (let wrap = 0; wrap < 9; wrap++) {
+    const ox = x + ((wrap % 3) - 1) * GRAIN_TILE_PX;
+    const oy = y + (Math.floor(wrap / 3) - 1) * GRAIN_TILE_PX;
+    context.beginPath();
+    context.moveTo(ox, oy);
+    context.quadraticCurveTo(
+      ox + Math.cos(turn) * length * 0.5 + 3,
+      oy + Math.sin(turn) * length * 0.5,
+      ox + Math.cos(turn) * length,
+      oy + Math.sin(turn) * length,
+    );
+    context.stroke();
+  }
+}
+
+/** Lays paper grain over what is already painted (never outside it). */
+export function layGrain(sheet: Sheet, alpha: number): void {
+  grainTile ??= buildGrain();
+  const { context, canvas } = sheet;
+  const pattern = context.createPattern(grainTile, 'repeat');
+  if (!pattern) return;
+  context.save();
+  context.setTransform(1, 0, 0, 1, 0, 0);
+  context.globalCompositeOperation = 'source-atop';
+  context.globalAlpha = alpha;
+  context.fillStyle = pattern;
+  context.fillRect(0, 0, canvas.width, canvas.height);
+  context.restore();
+}

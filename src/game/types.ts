@@ -1,0 +1,26 @@
+/**
+ * What the ride picture is asked to show: light and look, chosen by the level and the settings.
+ * Nothing here knows physics; the ride itself arrives as one `RideFrame` per update.
+ */
+
+/** Time of day and the seed that places hills, trees and clouds. */
+export interface Scenery {
+  readonly light: 'day' | 'evening' | 'mist';
+  readonly seed: number;
+}
+
+/** How the player likes to see it. */
+export interface Look {
+  /** `indoor` is calm cut paper, `field` white paper with strong ink for sunlight. */
+  readonly theme: 'indoor' | 'field';
+  /** No bobbing, swaying, drifting or camera nudges. */
+  readonly reducedMotion: boolean;
+  /** A small rider with a big head and playful colours. */
+  readonly childRider: boolean;
+}
+
+/** Heights are drawn this much steeper than life, so that 4 % looks like something. */
+export const VERTICAL_EXAGGERATION = 2.2;
+
+/** Bike and rider are drawn this much larger than the road under them at 1280 pixels width (about). */
+export const RIDER_ENLARGEMENT = 5;

@@ -1,0 +1,234 @@
+/**
+ * The parts of the bike that keep their shape: wheel, frame, fork, saddle, bars, bottle, painted once into
+ * sprites by `bike.ts`. Metres, origin at the crank axle, y down.
+ */
+import type { Palette, RiderTones } from '../paint/palette.ts';
+import type { BikeShape } from './bikeShape.ts';
+import type { Spot } from './legs.ts';
+
+type Context = CanvasRenderingContext2D;
+
+const SPOKE_PAIRS = 9;
+
+/** What the painters need to know. */
+export interface StillParts {
+  readonly shape: BikeShape;
+  readonly palette: Palette;
+  readonly tones: RiderTones;
+  /** Strength of the paper rim round wheels and frame, 0 to 1. */
+  readonly haloAlpha: number;
+}
+
+/** Everything but wheels, cranks and chain. */
+export function paintStill(context: Context, parts: StillParts): void {
+  drawHalo(context, parts);
+  drawFrame(context, parts);
+}
+
+/** A thin rim of paper round wheels and frame lifts the bike off dark woods. */
+function drawHalo(context: Context, parts: StillParts): void {
+  const { rear, front, seatTubeTop, saddle, headTop, headLow, stem, bar, wheelRadius } = parts.shape;
+  context.globalAlpha = parts.haloAlpha;
+  context.strokeStyle = parts.palette.paper;
+  context.lineCap = 'round';
+  context.lineJoin = 'round';
+  context.lineWidth = 0.03;
+  context.beginPath();
+  context.arc(rear.x, rear.y, wheelRadius, 0, Math.PI * 2);
+  context.moveTo(front.x + wheelRadius, front.y);
+  context.arc(front.x, front.y, wheelRadius, 0, Math.PI * 2);
+  context.stroke();
+  context.lineWidth = 0.056;
+  context.beginPath();
+  context.moveTo(seatTubeTop.x, seatTubeTop.y);
+  context.lineTo(0, 0);
+  context.lineTo(headLow.x, headLow.y);
+  context.lineTo(headTop.x, headTop.y + 0.03);
+  context.lineTo(seatTubeTop.x, seatTubeTop.y);
+  context.stroke();
+  context.lineWidth = 0.038;
+  context.beginPath();
+  context.moveTo(0, 0);
+  context.lineTo(rear.x, rear.y);
+  context.lineTo(seatTubeTop.x, seatTubeTop.y);
+  context.lineTo(saddle.x, saddle.y);
+  context.moveTo(front.x, front.y);
+  context.lineTo(headLow.x, headLow.y);
+  context.lineTo(stem.x, stem.y);
+  context.lineTo(bar.x, bar.y);
+  context.stroke();
+  context.globalAlpha = 1;
+}
+
+/** A wheel round the origin, its valve to the right. */
+export function paintWheel(context: Context, parts: StillParts): void {
+  const radius = parts.shape.wheelRadius;
+  const tyre = Math.max(0.026, parts.shape.tyre * 0.92);
+  const rim = radius - tyre;
+  context.strokeStyle = parts.palette.ink;
+  context.lineWidth = 0.0052;
+  context.globalAlpha = 0.75;
+  context.beginPath();
+  for (let i = 0; i < SPOKE_PAIRS; i++) {
+    const turn = (i / SPOKE_PAIRS) * Math.PI * 2;
+    for (let side = -1; side <= 1; side += 2) {
+      const hubTurn = turn + side * 1.25;
+      context.moveTo(Math.cos(hubTurn) * 0.021, Math.sin(hubTurn) * 0.021);
+      context.lineTo(Math.cos(turn + side * 0.1) * rim, Math.sin(turn + side * 0.1) * rim);
+    }
+  }
+  context.stroke();
+  context.globalAlpha = 1;
+  context.lineWidth = 0.02;
+  context.strokeStyle = parts.palette.sand;
+  ring(context, ORIGIN, rim - 0.006);
+  context.lineWidth = tyre;
+  context.strokeStyle = parts.palette.ink;
+  ring(context, ORIGIN, radius - tyre / 2);
+  context.fillStyle = parts.palette.ink;
+  disc(context, 0, 0, 0.024);
+  context.fillStyle = parts.palette.paper;
+  disc(context, rim - 0.02, 0, 0.0085);
+}
+
+function drawFrame(context: Context, parts: StillParts): void {
+  const { rear, front, seatTubeTop, saddle, headTop, headLow } = parts.shape;
+  const thick = parts.shape.wheelRadius > 0.3 ? 1 : 1.12;
+  context.lineCap = 'round';
+  context.lineJoin = 'round';
+  context.strokeStyle = parts.tones.frame;
+  context.lineWidth = 0.019 * thick;
+  context.beginPath();
+  context.moveTo(seatTubeTop.x, seatTubeTop.y + 0.03);
+  context.lineTo(rear.x, rear.y);
+  context.lineTo(0, 0);
+  context.stroke();
+  context.lineWidth = 0.03 * thick;
+  context.beginPath();
+  context.moveTo(headLow.x, headLow.y);
+  context.quadraticCurveTo(front.x - 0.052, front.y - 0.12, front.x, front.y);
+  context.stroke();
+  context.lineWidth = 0.037 * thick;
+  context.beginPath();
+  context.moveTo(0, 0);
+  context.lineTo(seatTubeTop.x, seatTubeTop.y);
+  context.lineTo(headTop.x + 0.008, headTop.y + 0.03);
+  context.moveTo(0, 0);
+  context.lineTo(headLow.x - 0.008, headLow.y - 0.03);
+  context.stroke();
+  context.lineWidth = 0.046 * thick;
+  line(context, headTop, headLow);
+  context.strokeStyle = parts.tones.frameLight;
+  context.lineWidth = 0.008;
+  context.beginPath();
+  context.moveTo(0.014, -0.026);
+  context.lineTo(headLow.x - 0.024, headLow.y - 0.028);
+  context.moveTo(seatTubeTop.x + 0.03, seatTubeTop.y - 0.01);
+  context.lineTo(headTop.x - 0.012, headTop.y + 0.022);
+  context.stroke();
+  context.strokeStyle = parts.palette.inkSoft;
+  context.lineWidth = 0.025;
+  line(context, seatTubeTop, saddle);
+  drawBottle(context, parts);
+  drawSaddle(context, parts);
+  drawBars(context, parts);
+}
+
+/** A bottle on the down tube; on a small frame it stays away. */
+function drawBottle(context: Context, parts: StillParts): void {
+  const { headLow } = parts.shape;
+  if (parts.shape.wheelRadius < 0.3) return;
+  const length = Math.sqrt(headLow.x * headLow.x + headLow.y * headLow.y);
+  context.save();
+  context.transform(headLow.x / length, headLow.y / length, -headLow.y / length, headLow.x / length, 0, 0);
+  context.translate(0.16, -0.052);
+  context.fillStyle = parts.palette.paper;
+  context.beginPath();
+  context.roundRect(0, -0.032, 0.15, 0.064, 0.014);
+  context.roundRect(0.146, -0.018, 0.04, 0.036, 0.01);
+  context.fill();
+  context.fillStyle = parts.tones.jersey;
+  context.fillRect(0.05, -0.032, 0.034, 0.064);
+  context.restore();
+}
+
+function drawSaddle(context: Context, parts: StillParts): void {
+  const { saddle } = parts.shape;
+  context.fillStyle = parts.palette.ink;
+  context.beginPath();
+  context.moveTo(saddle.x - 0.125, saddle.y - 0.022);
+  context.quadraticCurveTo(saddle.x - 0.02, saddle.y - 0.012, saddle.x + 0.15, saddle.y - 0.006);
+  context.quadraticCurveTo(saddle.x + 0.155, saddle.y + 0.018, saddle.x + 0.04, saddle.y + 0.018);
+  context.quadraticCurveTo(saddle.x - 0.06, saddle.y + 0.05, saddle.x - 0.125, saddle.y + 0.016);
+  context.closePath();
+  context.fill();
+}
+
+function drawBars(context: Context, parts: StillParts): void {
+  const { headTop, stem, bar, grip, flatBar } = parts.shape;
+  context.strokeStyle = parts.palette.inkSoft;
+  context.lineWidth = 0.03;
+  context.beginPath();
+  context.moveTo(headTop.x, headTop.y);
+  context.lineTo(stem.x, stem.y + 0.008);
+  context.lineTo(bar.x, bar.y);
+  context.stroke();
+  context.strokeStyle = parts.palette.ink;
+  context.lineWidth = 0.027;
+  context.beginPath();
+  context.moveTo(bar.x, bar.y);
+  if (flatBar) {
+    context.quadraticCurveTo(bar.x + 0.01, bar.y - 0.02, grip.x - 0.045, grip.y + 0.008);
+  } else {
+    context.lineTo(bar.x + 0.05, bar.y - 0.002);
+    context.bezierCurveTo(
+      bar.x + 0.15,
+      bar.y + 0.005,
+      bar.x + 0.12,
+      bar.y + 0.135,
+      bar.x + 0.01,
+      bar.y + 0.125,
+    );
+  }
+  context.stroke();
+  context.lineWidth = flatBar ? 0.014 : 0.034;
+  context.beginPath();
+  if (flatBar) {
+    context.moveTo(bar.x + 0.01, bar.y - 0.006);
+    context.lineTo(bar.x + 0.05, bar.y + 0.035);
+  } else {
+    context.moveTo(bar.x + 0.06, bar.y + 0.002);
+    context.lineTo(grip.x + 0.018, grip.y - 0.018);
+    context.moveTo(grip.x + 0.016, grip.y + 0.005);
+  }
+  context.stroke();
+  if (!flatBar) {
+    context.lineWidth = 0.013;
+    context.beginPath();
+    context.moveTo(grip.x + 0.016, grip.y);
+    context.quadraticCurveTo(grip.x + 0.045, grip.y + 0.07, grip.x + 0.012, grip.y + 0.125);
+    context.stroke();
+  }
+}
+
+/** The crank axle. */
+export const ORIGIN: Readonly<Spot> = { x: 0, y: 0 };
+
+export function ring(context: Context, centre: Readonly<Spot>, radius: number): void {
+  context.beginPath();
+  context.arc(centre.x, centre.y, radius, 0, Math.PI * 2);
+  context.stroke();
+}
+
+export function disc(context: Context, x: number, y: number, radius: number): void {
+  context.beginPath();
+  context.arc(x, y, radius, 0, Math.PI * 2);
+  context.fill();
+}
+
+function line(context: Context, from: Readonly<Spot>, to: Readonly<Spot>): void {
+  context.beginPath();
+  context.moveTo(from.x, from.y);
+  context.lineTo(to.x, to.y);
+  context.stroke();
+}

@@ -1,0 +1,33 @@
+/**
+ * One stretch of road to be painted, and where its places lie on the sheet. Shared by everything that paints
+ * onto it.
+ */
+import type { Course } from '../../core/course/types.ts';
+import type { Palette } from '../paint/palette.ts';
+import type { Sheet } from '../paint/sheet.ts';
+import { type Layout, roadHeightM } from './layout.ts';
+
+/** Everything a painter needs to know about the stretch it works on. */
+export interface ChunkJob {
+  readonly sheet: Sheet;
+  readonly layout: Layout;
+  readonly palette: Palette;
+  readonly course: Course;
+  readonly strokes: Float64Array;
+  readonly fromM: number;
+  readonly toM: number;
+  /** Height (m) of the sheet's line `roomPx`. */
+  readonly topM: number;
+  readonly roomPx: number;
+  readonly seed: number;
+}
+
+/** Sheet column of a distance. */
+export function columnOf(job: ChunkJob, distanceM: number): number {
+  return (distanceM - job.fromM) * job.layout.pxPerM;
+}
+
+/** Sheet line of the road at a distance. */
+export function lineOf(job: ChunkJob, distanceM: number): number {
+  return job.roomPx + (job.topM - roadHeightM(job.course, distanceM)) * job.layout.heightPxPerM;
+}

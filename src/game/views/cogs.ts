@@ -1,0 +1,92 @@
+/**
+ * Chainrings and sprockets painted once, each with its own teeth, openings and soft edge, so that a frame only
+ * turns and lays them. Sizes in millimetres of the machine.
+ */
+import type { MachineTones } from '../paint/palette.ts';
+import { pitchRadiusMm, toothOutline, traceTeeth } from './toothing.ts';
+
+/** A painted wheel; `halfMm` is half the side of its square canvas in millimetres. */
+export interface Cog {
+  readonly canvas: HTMLCanvasElement;
+  readonly halfMm: number;
+}
+
+/**
+ * Paints wheels of one hub over each other, big ones at the back, at `pxPerMm` device pixels. `lit` is the
+ * index of the one that carries the chain, -1 for none; `ring` says whether they are chainrings.
+ */
+export function paintCogs(
+  teeth: readonly number[],
+  pxPerMm: number,
+  tones: MachineTones,
+  lit: number,
+  ring: boolean,
+): Cog {
+  const halfMm = pitchRadiusMm(Math.max(...teeth)) + 10;
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.ceil(halfMm * 2 * pxPerMm);
+  canvas.height = canvas.width;
+  const context = canvas.getContext('2d');
+  if (!context) return { canvas, halfMm };
+  const scale = canvas.width / (halfMm * 2);
+  context.setTransform(scale, 0, 0, scale, canvas.width / 2, canvas.height / 2);
+  const order = teeth.map((_, index) => index);
+  if (!ring) order.reverse();
+  for (const index of order) paintOne(context, teeth[index] ?? 11, scale, tones, index === lit, ring);
+  return { canvas, halfMm };
+}
+
+function paintOne(
+  context: CanvasRenderingContext2D,
+  teeth: number,
+  scale: number,
+  tones: MachineTones,
+  lit: boolean,
+  ring: boolean,
+): void {
+  const radius = pitchRadiusMm(teeth);
+  const shape = new Path2D();
+  traceTeeth(shape, toothOutline(teeth), 0, 0, 1);
+  if (ring) cutRing(shape, radius);
+  else cutSprocket(shape, radius, teeth);
+  context.shadowColor = 'rgba(20,28,32,0.3)';
+  context.shadowBlur = 4 * scale;
+  context.fillStyle = lit ? tones.rider : tones.sand;
+  context.fill(shape, 'evenodd');
+  context.shadowColor = 'transparent';
+  context.strokeStyle = lit || ring ? tones.ink : tones.sandDark;
+  context.lineWidth = Math.max(0.9 / scale, 1.5);
+  context.stroke(shape);
+}
+
+/** A chainring is a hoop held by four arms. */
+function cutRing(shape: Path2D, radius: number): void {
+  const hoop = radius - 15;
+  const hub = 22;
+  for (let window = 0; window < 4; window++) {
+    const from = (window / 4) * Math.PI * 2 + 0.2;
+    const to = from + Math.PI / 2 - 0.4;
+    if (hoop - hub < 6) continue;
+    shape.moveTo(Math.cos(from) * hoop, Math.sin(from) * hoop);
+    shape.arc(0, 0, hoop, from, to);
+    shape.arc(0, 0, hub, to - 0.15, from + 0.15, true);
+    shape.closePath();
+  }
+}
+
+/** A sprocket has round openings if it is big enough, and a hole for the hub. */
+function cutSprocket(shape: Path2D, radius: number, teeth: number): void {
+  const hole = Math.min(11, radius * 0.42);
+  shape.moveTo(hole, 0);
+  shape.arc(0, 0, hole, 0, Math.PI * 2);
+  if (radius < 40) return;
+  const openings = Math.max(5, Math.round(teeth / 4));
+  const middle = radius - 16;
+  for (let i = 0; i < openings; i++) {
+    const turn = (i / openings) * Math.PI * 2;
+    const x = Math.cos(turn) * middle;
+    const y = Math.sin(turn) * middle;
+    shape.moveTo(x + 5, y);
+    shape.arc(x, y, 5, 0, Math.PI * 2);
+  }
+}

@@ -1,0 +1,256 @@
+/**
+ * The drivetrain close-up, drawn true to scale from the drive side on a canvas of its own: every ring and
+ * sprocket with its real teeth, turning at the real ratio, and the chain with its links on its real way.
+ */
+import type { Bike } from '../../core/model/types.ts';
+import type { RideFrame } from '../../core/ride/types.ts';
+import type { MachineTones } from '../paint/palette.ts';
+import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
+import { type Cog, paintCogs } from './cogs.ts';
+import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
+
+type Context = CanvasRenderingContext2D;
+
+const NO_DASH: number[] = [];
+
+/** The close-up of one bike on one canvas. */
+export class DrivetrainView {
+  readonly #canvas: HTMLCanvasElement;
+  readonly #context: Context;
+  readonly #bike: Bike;
+  readonly #tones: MachineTones;
+  readonly #route: ChainRoute;
+  readonly #cassettes: (Cog | null)[];
+  readonly #ringsBehind: (Cog | null)[];
+  readonly #ringsFront: (Cog | null)[];
+  readonly #pulley: Cog;
+  readonly #scale: number;
+  readonly #originX: number;
+  readonly #originY: number;
+  readonly #deviceScale: number;
+  readonly #plateDash: number[];
+  readonly #pinDash: number[];
+  #chainLine = new Path2D();
+  #ringAt = Number.NaN;
+  #sprocketAt = Number.NaN;
+
+  /** `width` and `height` in CSS pixels. */
+  constructor(canvas: HTMLCanvasElement, bike: Bike, tones: MachineTones, width: number, height: number) {
+    this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    canvas.width = Math.round(width * this.#deviceScale);
+    canvas.height = Math.round(height * this.#deviceScale);
+    canvas.style.width = `${width}px`;
+    canvas.style.height = `${height}px`;
+    const context = canvas.getContext('2d');
+    if (!context) throw new Error('This browser offers no 2D canvas.');
+    this.#canvas = canvas;
+    this.#context = context;
+    this.#bike = bike;
+    this.#tones = tones;
+    this.#route = new ChainRoute(bike);
+    const bigRing = pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) + 5;
+    const bigSprocket = pitchRadiusMm(bike.sprocketsTeeth.at(-1) ?? 20) + 5;
+    const top = Math.max(bigSprocket, bigRing - this.#route.ring.y);
+    const low = Math.max(bigRing + this.#route.ring.y, bigSprocket + this.#route.cageMm + 58);
+    this.#scale = Math.min(
+      (width - 6) / (bike.chainstayMm + bigRing + bigSprocket),
+      (height - 6) / (top + low),
+    );
+    const used = (bike.chainstayMm + bigRing + bigSprocket) * this.#scale;
+    this.#originX = (width - used) / 2 + bigSprocket * this.#scale;
+    this.#originY = (height - (top + low) * this.#scale) / 2 + top * this.#scale;
+    this.#cassettes = bike.sprocketsTeeth.map(() => null);
+    this.#ringsBehind = bike.chainringsTeeth.map(() => null);
+    this.#ringsFront = bike.chainringsTeeth.map(() => null);
+    this.#pulley = paintCogs([PULLEY_TEETH], this.#scale * this.#deviceScale, tones, -1, false);
+    this.#plateDash = [CHAIN_PITCH_MM * 0.98, CHAIN_PITCH_MM * 1.02];
+    this.#pinDash = [0.01, CHAIN_PITCH_MM - 0.01];
+  }
+
+  /** Draws the machine of this frame. `shudder` 0 to 1 shakes the chain. */
+  draw(frame: RideFrame, shudder: number): void {
+    const context = this.#context;
+    this.#layChain(frame);
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.clearRect(0, 0, this.#canvas.width, this.#canvas.height);
+    const scale = this.#scale * this.#deviceScale;
+    context.setTransform(
+      scale,
+      0,
+      0,
+      scale,
+      this.#originX * this.#deviceScale,
+      this.#originY * this.#deviceScale,
+    );
+    const ratio = frame.ringTeeth / frame.sprocketTeeth;
+    const sprocketTurn = frame.crankTurns * ratio * Math.PI * 2;
+    this.#drawCog(this.#cassette(Math.round(frame.chainAtSprocket)), 0, 0, sprocketTurn);
+    this.#drawPulleys(frame);
+    this.#drawRings(frame, false);
+    if (frame.chainOn) this.#drawChain(frame, shudder);
+    else this.#drawDropped();
+    this.#drawRings(frame, true);
+    this.#drawCage();
+    this.#drawCrank(frame.crankTurns * Math.PI * 2 - Math.PI / 2);
+  }
+
+  /** The route only changes while a derailleur works. */
+  #layChain(frame: RideFrame): void {
+    if (frame.chainAtRing === this.#ringAt && frame.chainAtSprocket === this.#sprocketAt) return;
+    this.#ringAt = frame.chainAtRing;
+    this.#sprocketAt = frame.chainAtSprocket;
+    const easier = frame.shift?.direction === 'easier';
+    const ring = placeDuring(frame.chainAtRing, !easier);
+    const sprocket = placeDuring(frame.chainAtSprocket, easier);
+    this.#route.place(ring.on, ring.off, sprocket.on, sprocket.off);
+    this.#chainLine = new Path2D();
+    this.#traceRoute(this.#chainLine, 0);
+  }
+
+  #drawCog(cog: Cog, x: number, y: number, turn: number): void {
+    const context = this.#context;
+    context.translate(x, y);
+    context.rotate(turn);
+    context.drawImage(cog.canvas, -cog.halfMm, -cog.halfMm, cog.halfMm * 2, cog.halfMm * 2);
+    context.rotate(-turn);
+    context.translate(-x, -y);
+  }
+
+  /** All sprockets turn as one, so they are one picture for each that can carry the chain. */
+  #cassette(lit: number): Cog {
+    const known = this.#cassettes[lit];
+    if (known) return known;
+    const cog = paintCogs(
+      this.#bike.sprocketsTeeth,
+      this.#scale * this.#deviceScale,
+      this.#tones,
+      lit,
+      false,
+    );
+    this.#cassettes[lit] = cog;
+    return cog;
+  }
+
+  /** Rings up to the one that carries the chain lie behind it, bigger ones in front. */
+  #drawRings(frame: RideFrame, inFront: boolean): void {
+    const now = Math.round(frame.chainAtRing);
+    const { x, y } = this.#route.ring;
+    const turn = frame.crankTurns * Math.PI * 2 - Math.PI / 2;
+    const store = inFront ? this.#ringsFront : this.#ringsBehind;
+    const teeth = this.#bike.chainringsTeeth;
+    if (inFront && now >= teeth.length - 1) return;
+    let cog = store[now];
+    if (!cog) {
+      const shown = inFront ? teeth.slice(now + 1) : teeth.slice(0, now + 1);
+      cog = paintCogs(shown, this.#scale * this.#deviceScale, this.#tones, inFront ? -1 : now, true);
+      store[now] = cog;
+    }
+    this.#drawCog(cog, x, y, turn);
+  }
+
+  #drawPulleys(frame: RideFrame): void {
+    const turn = (frame.crankTurns * frame.ringTeeth * Math.PI * 2) / PULLEY_TEETH;
+    this.#drawCog(this.#pulley, this.#route.tension.x, this.#route.tension.y, turn);
+    this.#drawCog(this.#pulley, this.#route.guide.x, this.#route.guide.y, -turn);
+  }
+
+  #drawCage(): void {
+    const context = this.#context;
+    const { guide, tension } = this.#route;
+    context.lineCap = 'round';
+    for (const [width, tone] of [
+      [15, this.#tones.ink],
+      [9, this.#tones.sandDark],
+    ] as const) {
+      context.strokeStyle = tone;
+      context.lineWidth = width;
+      context.beginPath();
+      context.moveTo(guide.x, guide.y);
+      context.lineTo(tension.x, tension.y);
+      context.stroke();
+    }
+    context.fillStyle = this.#tones.ink;
+    context.beginPath();
+    context.arc(guide.x, guide.y, 4, 0, Math.PI * 2);
+    context.arc(tension.x, tension.y, 4, 0, Math.PI * 2);
+    context.fill();
+  }
+
+  #drawChain(frame: RideFrame, shudder: number): void {
+    const context = this.#context;
+    let line = this.#chainLine;
+    if (shudder > 0) {
+      line = new Path2D();
+      this.#traceRoute(line, Math.sin(frame.timeS * 95) * 3.2 * shudder);
+    }
+    const travelled = frame.crankTurns * frame.ringTeeth * CHAIN_PITCH_MM;
+    context.lineJoin = 'round';
+    context.lineCap = 'butt';
+    context.strokeStyle = this.#tones.ink;
+    context.lineWidth = 6.4;
+    context.stroke(line);
+    context.lineWidth = 9.6;
+    context.setLineDash(this.#plateDash);
+    context.lineDashOffset = -(travelled % (2 * CHAIN_PITCH_MM));
+    context.stroke(line);
+    context.lineCap = 'round';
+    context.strokeStyle = this.#tones.paper;
+    context.lineWidth = 3.6;
+    context.setLineDash(this.#pinDash);
+    context.lineDashOffset = -(travelled % CHAIN_PITCH_MM);
+    context.stroke(line);
+    context.setLineDash(NO_DASH);
+  }
+
+  #traceRoute(line: Path2D, shake: number): void {
+    const { xs, ys, count } = this.#route;
+    line.moveTo(xs[0] ?? 0, ys[0] ?? 0);
+    for (let i = 1; i < count; i++) {
+      const jitter = i % 2 === 0 ? shake : -shake;
+      line.lineTo((xs[i] ?? 0) + jitter * 0.3, (ys[i] ?? 0) + jitter);
+    }
+  }
+
+  /** A chain that has come off hangs from the sprocket and lies on the bottom bracket. */
+  #drawDropped(): void {
+    const context = this.#context;
+    const { sprocket, ring, tension } = this.#route;
+    context.strokeStyle = this.#tones.ink;
+    context.lineCap = 'round';
+    for (const dashed of [false, true]) {
+      context.lineWidth = dashed ? 9.6 : 6.4;
+      context.setLineDash(dashed ? this.#plateDash : NO_DASH);
+      context.beginPath();
+      context.moveTo(tension.x, tension.y + tension.radiusOn);
+      context.quadraticCurveTo(ring.x * 0.55, tension.y + 120, ring.x - 12, ring.y + 34);
+      context.quadraticCurveTo(ring.x + 34, ring.y + 12, ring.x - 6, ring.y - 26);
+      context.quadraticCurveTo(ring.x * 0.5, ring.y + 26, 0, -sprocket.radiusOff);
+      context.arc(0, 0, sprocket.radiusOff, -Math.PI / 2, Math.PI * 0.7, true);
+      context.stroke();
+    }
+    context.setLineDash(NO_DASH);
+  }
+
+  #drawCrank(turn: number): void {
+    const context = this.#context;
+    const { x, y } = this.#route.ring;
+    const reach = pitchRadiusMm(this.#bike.chainringsTeeth.at(-1) ?? 30) * 0.78;
+    context.lineCap = 'round';
+    for (const [width, tone] of [
+      [24, this.#tones.paper],
+      [18, this.#tones.ink],
+    ] as const) {
+      context.strokeStyle = tone;
+      context.lineWidth = width;
+      context.beginPath();
+      context.moveTo(x, y);
+      context.lineTo(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach);
+      context.stroke();
+    }
+    context.fillStyle = this.#tones.paper;
+    context.beginPath();
+    context.arc(x, y, 5, 0, Math.PI * 2);
+    context.arc(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach, 3.4, 0, Math.PI * 2);
+    context.fill();
+  }
+}

@@ -1,0 +1,152 @@
+/**
+ * Small answers of the picture to what just happened: a crisp ring and tick for a clean shift, dark crumbs of
+ * paper for one under load, streaks at speed. A fixed set of bits is reused; nothing is created per frame.
+ */
+import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
+import type { RideEvent } from '../../core/ride/types.ts';
+import type { Palette } from '../paint/palette.ts';
+
+type Context = CanvasRenderingContext2D;
+
+interface Crumb {
+  x: number;
+  y: number;
+  speedX: number;
+  speedY: number;
+  turn: number;
+  size: number;
+  leftS: number;
+}
+
+const CRUMBS = 18;
+const TICK_S = 0.55;
+/** Feedback of one ride, drawn around the rear sprockets. */
+export class Feedback {
+  readonly #palette: Palette;
+  readonly #still: boolean;
+  readonly #crumbs: Crumb[] = [];
+  #tickLeftS = 0;
+  #shudderLeftS = 0;
+  #nextCrumb = 0;
+
+  constructor(palette: Palette, reducedMotion: boolean) {
+    this.#palette = palette;
+    this.#still = reducedMotion;
+    for (let i = 0; i < CRUMBS; i++) {
+      this.#crumbs.push({
+        x: 0,
+        y: 0,
+        speedX: 0,
+        speedY: 0,
+        turn: 0,
+        size: 0,
+        leftS: 0,
+      });
+    }
+  }
+
+  apply(event: RideEvent): void {
+    switch (event.kind) {
+      case 'shift-done':
+        if (event.load >= HEAVY_LOAD) this.#grind(9);
+        else if (event.load <= CLEAN_LOAD) this.#tickLeftS = TICK_S;
+        return;
+      case 'shift-hung':
+        this.#grind(5);
+        return;
+      case 'chain-dropped':
+        this.#grind(CRUMBS);
+        return;
+      case 'shift-waiting':
+      case 'shift-refused':
+      case 'chain-crossed':
+      case 'chain-restored':
+      case 'foot-down':
+      case 'pushed-off':
+      case 'stopped-at-line':
+      case 'line-missed':
+      case 'reserve-empty':
+      case 'reserve-back':
+      case 'finished':
+        return;
+    }
+  }
+
+  /** Shift of the rider forwards after a clean shift (CSS pixels). */
+  get nudgePx(): number {
+    const share = this.#tickLeftS / TICK_S;
+    return this.#still ? 0 : 2 * share * share;
+  }
+
+  /** 1 just after a heavy shift, falling to 0. */
+  get shudder(): number {
+    return this.#shudderLeftS / 0.4;
+  }
+
+  #grind(count: number): void {
+    this.#shudderLeftS = 0.4;
+    for (let i = 0; i < count; i++) {
+      const crumb = this.#crumbs[this.#nextCrumb];
+      this.#nextCrumb = (this.#nextCrumb + 1) % CRUMBS;
+      if (!crumb) continue;
+      const spread = i / count;
+      crumb.x = (spread - 0.5) * 14;
+      crumb.y = 4;
+      crumb.speedX = (spread - 0.7) * 120;
+      crumb.speedY = -40 - ((i * 37) % 60);
+      crumb.turn = i;
+      crumb.size = 3 + ((i * 13) % 5);
+      crumb.leftS = 0.7;
+    }
+  }
+
+  /** Draws around (x, y), the rear axle on screen (CSS pixels). */
+  draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
+    this.#shudderLeftS = Math.max(0, this.#shudderLeftS - elapsedS);
+    if (this.#tickLeftS > 0) this.#drawTick(context, x, y, scale, elapsedS);
+    context.fillStyle = this.#palette.ink;
+    for (const crumb of this.#crumbs) {
+      if (crumb.leftS <= 0) continue;
+      crumb.leftS -= elapsedS;
+      if (this.#still) continue;
+      crumb.speedY += 420 * elapsedS;
+      crumb.x += crumb.speedX * elapsedS;
+      crumb.y += crumb.speedY * elapsedS;
+      crumb.turn += elapsedS * 7;
+      const cos = Math.cos(crumb.turn) * crumb.size * scale;
+      const sin = Math.sin(crumb.turn) * crumb.size * scale;
+      const cx = x + crumb.x * scale;
+      const cy = y + crumb.y * scale;
+      context.beginPath();
+      context.moveTo(cx + cos, cy + sin);
+      context.lineTo(cx - sin, cy + cos);
+      context.lineTo(cx - cos * 0.5, cy - sin);
+      context.closePath();
+      context.fill();
+    }
+  }
+
+  #drawTick(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
+    const share = this.#tickLeftS / TICK_S;
+    this.#tickLeftS = Math.max(0, this.#tickLeftS - elapsedS);
+    const radius = (this.#still ? 20 : 16 + (1 - share) * 16) * scale;
+    context.globalAlpha = Math.min(1, share * 1.6);
+    context.strokeStyle = this.#palette.paper;
+    context.lineWidth = 4.5 * scale;
+    traceTick(context, x, y, radius, scale);
+    context.stroke();
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = 2 * scale;
+    traceTick(context, x, y, radius, scale);
+    context.stroke();
+    context.globalAlpha = 1;
+  }
+}
+
+function traceTick(context: Context, x: number, y: number, radius: number, scale: number): void {
+  context.beginPath();
+  context.arc(x, y, radius, 0, Math.PI * 2);
+  context.moveTo(x - 5 * scale, y - radius - 12 * scale);
+  context.lineTo(x - 1 * scale, y - radius - 7 * scale);
+  context.lineTo(x + 7 * scale, y - radius - 17 * scale);
+}

@@ -1,0 +1,134 @@
+/**
+ * The road as a ring of textures, each a 24 m stretch painted ahead of time, one step per frame. Decides
+ * which stretch sits in which slot; what a stretch looks like is `chunkPaint.ts`.
+ */
+import type { Course } from '../../core/course/types.ts';
+import type { Palette } from '../paint/palette.ts';
+import { createSheet, type Sheet, snap } from '../paint/sheet.ts';
+import type { ChunkJob } from './chunkJob.ts';
+import { PAINT_STEPS } from './chunkPaint.ts';
+import { type Camera, CHUNK_M, type Layout, roadHeightM } from './layout.ts';
+import { strokesBefore } from './roadInk.ts';
+import { firstChunk, slotOf, slotsNeeded } from './tiles.ts';
+
+interface Slot {
+  readonly sheet: Sheet;
+  chunk: number;
+  topM: number;
+  job: ChunkJob | null;
+  /** Painting steps done; the stretch is complete when there are none left. */
+  steps: number;
+}
+
+/** Draws the road; `prepare` before the first frame fills every slot at once. */
+export class Ground {
+  readonly #layout: Layout;
+  readonly #palette: Palette;
+  readonly #course: Course;
+  readonly #seed: number;
+  readonly #slots: Slot[] = [];
+  readonly #strokes: Float64Array;
+  readonly #roomPx: number;
+  readonly #depthPx: number;
+
+  constructor(layout: Layout, palette: Palette, course: Course, seed: number) {
+    this.#layout = layout;
+    this.#palette = palette;
+    this.#course = course;
+    this.#seed = seed;
+    this.#strokes = strokesBefore(course, layout.pxPerM);
+    this.#roomPx = Math.round(190 * layout.propScale);
+    this.#depthPx = Math.round(190 * layout.propScale);
+    const height = this.#roomPx + Math.ceil(largestRangeM(course) * layout.heightPxPerM) + this.#depthPx;
+    const count = slotsNeeded(layout.width / layout.pxPerM, CHUNK_M);
+    for (let i = 0; i < count; i++) {
+      const sheet = createSheet(CHUNK_M * layout.pxPerM, height, layout.deviceScale);
+      this.#slots.push({ sheet, chunk: Number.NaN, topM: 0, job: null, steps: 0 });
+    }
+  }
+
+  /** Paints what can be seen and the next stretch now, so that the ride does not begin with painting. */
+  prepare(camera: Camera): void {
+    const last = firstChunk(this.#rightM(camera), CHUNK_M);
+    for (let chunk = this.#firstVisible(camera); chunk <= last + 1; chunk++)
+      this.#paint(chunk, PAINT_STEPS.length);
+  }
+
+  draw(context: CanvasRenderingContext2D, camera: Camera): void {
+    const layout = this.#layout;
+    const first = this.#firstVisible(camera);
+    const last = firstChunk(this.#rightM(camera), CHUNK_M);
+    this.#paint(last + 1, 1);
+    context.fillStyle = this.#palette.earthDeep;
+    for (let chunk = first; chunk <= last; chunk++) {
+      const slot = this.#paint(chunk, PAINT_STEPS.length);
+      if (!slot) continue;
+      const x = camera.screenX(layout, chunk * CHUNK_M);
+      const y = snap(camera.screenY(layout, slot.topM) - this.#roomPx, layout.deviceScale);
+      const { width, height, canvas } = slot.sheet;
+      const bottom = y + height - 2;
+      if (bottom < layout.height) context.fillRect(x, bottom, width, layout.height - bottom);
+      context.drawImage(canvas, x, y, width, height);
+    }
+  }
+
+  #firstVisible(camera: Camera): number {
+    return firstChunk(camera.distanceM - camera.riderX / this.#layout.pxPerM, CHUNK_M);
+  }
+
+  #rightM(camera: Camera): number {
+    return camera.distanceM + (this.#layout.width - camera.riderX) / this.#layout.pxPerM;
+  }
+
+  /** Does at most `most` of the steps that are left of a stretch, and returns its slot. */
+  #paint(chunk: number, most: number): Slot | undefined {
+    const slot = this.#slots[slotOf(chunk, this.#slots.length)];
+    if (!slot) return undefined;
+    if (slot.chunk !== chunk) this.#assign(slot, chunk);
+    for (let done = 0; done < most && slot.steps < PAINT_STEPS.length && slot.job; done++) {
+      PAINT_STEPS[slot.steps]?.(slot.job);
+      slot.steps++;
+    }
+    return slot;
+  }
+
+  #assign(slot: Slot, chunk: number): void {
+    const line = this.#layout.heightPxPerM * this.#layout.deviceScale;
+    slot.chunk = chunk;
+    slot.steps = 0;
+    // On whole device pixels, so that neighbouring stretches round alike and meet without a step.
+    slot.topM = Math.ceil(highestM(this.#course, chunk) * line) / line;
+    slot.job = {
+      sheet: slot.sheet,
+      layout: this.#layout,
+      palette: this.#palette,
+      course: this.#course,
+      strokes: this.#strokes,
+      fromM: chunk * CHUNK_M,
+      toM: (chunk + 1) * CHUNK_M,
+      topM: slot.topM,
+      roomPx: this.#roomPx,
+      seed: this.#seed,
+    };
+  }
+}
+
+function highestM(course: Course, chunk: number): number {
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let m = chunk * CHUNK_M; m <= (chunk + 1) * CHUNK_M; m++)
+    highest = Math.max(highest, roadHeightM(course, m));
+  return highest;
+}
+
+/** Largest difference of height within any one stretch (m). */
+function largestRangeM(course: Course): number {
+  let largest = 0.5;
+  const last = firstChunk(course.lengthM, CHUNK_M) + 2;
+  for (let chunk = -2; chunk <= last; chunk++) {
+    const top = highestM(course, chunk);
+    for (let m = chunk * CHUNK_M; m <= (chunk + 1) * CHUNK_M; m++) {
+      largest = Math.max(largest, top - roadHeightM(course, m));
+    }
+  }
+  return largest;
+}

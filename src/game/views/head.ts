@@ -1,0 +1,151 @@
+/**
+ * The rider's head in profile: neck, hair, friendly face and helmet. Drawn in units of the head's radius and
+ * turned by the pose, so adult and child share one cut.
+ */
+import type { RiderTones } from '../paint/palette.ts';
+import type { Pose } from './pose.ts';
+import { paintSprite, type Sprite } from './sprite.ts';
+
+type Context = CanvasRenderingContext2D;
+
+/** The head of one rider: face and helmet are painted once, neck and hair move. */
+export class HeadView {
+  readonly #radius: number;
+  readonly #tones: RiderTones;
+  readonly #child: boolean;
+  readonly #sprite: Sprite;
+
+  /** `radius` in metres, `pxPerM` in device pixels. */
+  constructor(radius: number, tones: RiderTones, child: boolean, pxPerM: number) {
+    this.#radius = radius;
+    this.#tones = tones;
+    this.#child = child;
+    this.#sprite = paintSprite(-1.35, -1.35, 2.7, 2.6, radius * pxPerM, (context) => {
+      drawFace(context, tones, child);
+      drawHelmet(context, tones, child);
+    });
+  }
+
+  draw(context: Context, pose: Pose): void {
+    const radius = this.#radius;
+    context.strokeStyle = this.#tones.skinDark;
+    context.lineCap = 'round';
+    context.lineWidth = radius * 0.78;
+    context.beginPath();
+    context.moveTo(pose.shoulder.x + radius * 0.1, pose.shoulder.y - radius * 0.15);
+    context.lineTo(pose.head.x - radius * 0.12, pose.head.y + radius * 0.45);
+    context.stroke();
+    context.translate(pose.head.x, pose.head.y);
+    context.rotate(pose.faceRad);
+    context.scale(radius, radius);
+    if (this.#child) drawPonytail(context, pose, this.#tones);
+    this.#sprite.draw(context);
+    context.scale(1 / radius, 1 / radius);
+    context.rotate(-pose.faceRad);
+    context.translate(-pose.head.x, -pose.head.y);
+  }
+}
+
+function drawFace(context: Context, tones: RiderTones, child: boolean): void {
+  context.fillStyle = tones.skin;
+  context.beginPath();
+  context.moveTo(-0.72, -0.3);
+  context.bezierCurveTo(-0.8, 0.5, -0.45, 0.86, 0.06, 0.96);
+  context.bezierCurveTo(0.5, 1.06, 0.72, 0.84, 0.74, 0.56);
+  context.lineTo(0.8, 0.3);
+  context.quadraticCurveTo(1.08, 0.28, 1, 0.1);
+  context.quadraticCurveTo(0.86, -0.1, 0.84, -0.36);
+  context.closePath();
+  context.fill();
+  context.fillStyle = tones.hair;
+  context.beginPath();
+  context.moveTo(-0.78, -0.3);
+  context.quadraticCurveTo(-0.92, 0.5, -0.52, 0.62);
+  context.quadraticCurveTo(-0.34, 0.5, -0.36, 0.06);
+  context.lineTo(-0.2, -0.3);
+  context.closePath();
+  context.fill();
+  context.fillStyle = tones.skinDark;
+  context.beginPath();
+  context.ellipse(-0.22, 0.22, 0.12, 0.17, -0.1, 0, Math.PI * 2);
+  context.fill();
+  context.fillStyle = tones.shortsDark;
+  context.beginPath();
+  context.ellipse(0.56, 0.06, child ? 0.1 : 0.08, child ? 0.13 : 0.11, 0, 0, Math.PI * 2);
+  context.fill();
+  context.strokeStyle = tones.shortsDark;
+  context.lineWidth = 0.085;
+  context.beginPath();
+  context.moveTo(0.4, 0.56);
+  context.quadraticCurveTo(0.56, 0.7, 0.72, 0.54);
+  context.stroke();
+  context.globalAlpha = 0.5;
+  context.fillStyle = tones.jerseyLight;
+  context.beginPath();
+  context.ellipse(0.26, 0.44, 0.17, 0.12, 0, 0, Math.PI * 2);
+  context.fill();
+  context.globalAlpha = 1;
+}
+
+function drawHelmet(context: Context, tones: RiderTones, child: boolean): void {
+  context.strokeStyle = tones.shortsDark;
+  context.lineWidth = 0.07;
+  context.beginPath();
+  context.moveTo(-0.34, -0.16);
+  context.lineTo(0.02, 0.9);
+  context.moveTo(0.16, -0.16);
+  context.lineTo(0.02, 0.9);
+  context.stroke();
+  context.fillStyle = 'rgba(18,24,30,0.22)';
+  traceShell(context, 0.09);
+  context.fill();
+  context.fillStyle = tones.helmet;
+  traceShell(context, 0);
+  context.fill();
+  context.fillStyle = tones.helmetBand;
+  context.beginPath();
+  context.moveTo(-1.1, -0.34);
+  context.quadraticCurveTo(-0.1, -0.06, 1.06, -0.34);
+  context.lineTo(1.1, -0.2);
+  context.quadraticCurveTo(0, 0.1, -1.1, -0.16);
+  context.closePath();
+  context.fill();
+  context.fillStyle = child ? tones.jersey : tones.frame;
+  for (let vent = 0; vent < 3; vent++) {
+    context.beginPath();
+    context.ellipse(
+      -0.5 + vent * 0.46,
+      -0.68 - (vent === 1 ? 0.08 : 0),
+      0.17,
+      child ? 0.12 : 0.07,
+      -0.28 + vent * 0.3,
+      0,
+      Math.PI * 2,
+    );
+    context.fill();
+  }
+}
+
+function traceShell(context: Context, drop: number): void {
+  context.beginPath();
+  context.moveTo(-1.14, -0.22 + drop);
+  context.bezierCurveTo(-1.2, -0.86 + drop, -0.6, -1.2 + drop, 0, -1.18 + drop);
+  context.bezierCurveTo(0.66, -1.16 + drop, 1.06, -0.8 + drop, 1.14, -0.24 + drop);
+  context.quadraticCurveTo(0, 0.06 + drop, -1.14, -0.22 + drop);
+  context.closePath();
+}
+
+function drawPonytail(context: Context, pose: Pose, tones: RiderTones): void {
+  const swing = pose.standing * 0.2 + pose.breath * 20;
+  context.fillStyle = tones.hair;
+  context.beginPath();
+  context.moveTo(-0.6, 0.1);
+  context.bezierCurveTo(-1.3, 0 + swing, -1.7, 0.3 + swing, -1.66, 0.86 + swing);
+  context.bezierCurveTo(-1.3, 0.8 + swing, -0.9, 0.66, -0.56, 0.5);
+  context.closePath();
+  context.fill();
+  context.fillStyle = tones.jersey;
+  context.beginPath();
+  context.ellipse(-0.74, 0.28, 0.12, 0.22, 0.2, 0, Math.PI * 2);
+  context.fill();
+}

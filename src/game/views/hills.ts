@@ -1,0 +1,202 @@
+/**
+ * Four sheets of hills with woods, lanes and a village, each a seamless tile painted once. Every frame they
+ * only slide: far ones slowly, near ones faster, and a little up and down with the road.
+ */
+import type { Palette } from '../paint/palette.ts';
+import { seededStream } from '../paint/seeded.ts';
+import {
+  castShadow,
+  createSheet,
+  dropShadow,
+  finish,
+  layGrain,
+  mix,
+  type Picture,
+  type Sheet,
+  snap,
+  withAlpha,
+} from '../paint/sheet.ts';
+import type { Scenery } from '../types.ts';
+import type { Layout } from './layout.ts';
+import { outlineAt, type Wave, wrapOffset } from './tiles.ts';
+import { paintGrove, paintVillage, paintWoods } from './woods.ts';
+
+const TILE_PX = 1792;
+
+interface HillSheet {
+  readonly picture: Picture;
+  readonly topY: number;
+  readonly slide: number;
+  readonly sink: number;
+  readonly tone: string;
+}
+
+interface Recipe {
+  /** Mean height of the crest above the ground line, as a share of it. */
+  readonly crest: number;
+  readonly rough: number;
+  readonly slide: number;
+  readonly sink: number;
+}
+
+const RECIPES: readonly [Recipe, Recipe, Recipe, Recipe] = [
+  { crest: 0.44, rough: 0.105, slide: 0.05, sink: 0.03 },
+  { crest: 0.3, rough: 0.085, slide: 0.11, sink: 0.07 },
+  { crest: 0.165, rough: 0.066, slide: 0.22, sink: 0.15 },
+  { crest: 0.03, rough: 0.045, slide: 0.42, sink: 0.3 },
+];
+
+/** Draws the hill sheets from far to near. */
+export class Hills {
+  readonly #layers: readonly HillSheet[];
+
+  constructor(layout: Layout, palette: Palette, scenery: Scenery) {
+    this.#layers = RECIPES.map((recipe, depth) => paintHill(layout, palette, scenery, recipe, depth));
+  }
+
+  /** `riseM` is how far the camera stands above the start of the road. */
+  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, riseM: number): void {
+    for (const layer of this.#layers) {
+      const { width, height, image } = layer.picture;
+      const sunk =
+        layout.height * 0.16 * softened(riseM * layer.sink * layout.heightPxPerM, layout.height * 0.3);
+      const y = snap(layer.topY + sunk, layout.deviceScale);
+      for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width) {
+        context.drawImage(image, snap(x, layout.deviceScale), y, width, height);
+      }
+      const below = y + height - 1;
+      if (below < layout.height) {
+        context.fillStyle = layer.tone;
+        context.fillRect(0, below, layout.width, layout.height - below);
+      }
+    }
+  }
+}
+
+/** Grows like its input and levels off at 1, so that a long climb cannot push a sheet off the picture. */
+function softened(px: number, limitPx: number): number {
+  return px / (limitPx + Math.abs(px));
+}
+
+function wavesFor(random: () => number, roughPx: number, depth: number): Wave[] {
+  const waves: Wave[] = [];
+  for (let i = 0; i < 5; i++) {
+    const turnsPerTile = [2, 3, 5, 7, 11][i] ?? 2;
+    const share = [0.62, 0.5, 0.24, 0.13, 0.06][i] ?? 0;
+    waves.push({
+      turnsPerTile: turnsPerTile + (depth === 0 && i > 2 ? 2 : 0),
+      heightPx: roughPx * share * (0.75 + random() * 0.5),
+      startTurns: random(),
+    });
+  }
+  return waves;
+}
+
+function paintHill(
+  layout: Layout,
+  palette: Palette,
+  scenery: Scenery,
+  recipe: Recipe,
+  depth: number,
+): HillSheet {
+  const random = seededStream(scenery.seed * 7 + depth * 131 + 3);
+  const waves = wavesFor(random, layout.groundY * recipe.rough, depth);
+  const crestRoom = layout.groundY * recipe.rough * 2.1 + 90 * layout.propScale;
+  const height = Math.round(crestRoom + layout.groundY * 0.42);
+  const sheet = createSheet(TILE_PX, height, Math.min(layout.deviceScale, 1.5));
+  const tone = palette.hills[depth] ?? palette.hills[3];
+  const crestY = (x: number) => crestRoom - outlineAt(waves, x, TILE_PX);
+  const behind = mix(tone, palette.hills[Math.max(0, depth - 1)] ?? tone, 0.55);
+  paintWoods(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.02 : 0.1));
+  if (depth === 1) paintVillage(sheet, layout, random, crestY, palette, tone);
+  paintStrip(sheet, palette, (x) => crestY(x), tone, 0.5 + depth * 0.14, 15);
+  paintFolds(sheet, palette, waves, crestRoom, tone, behind, layout);
+  paintGrove(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.06 : 0.18));
+  veilFoot(sheet, palette, crestRoom, tone, depth);
+  layGrain(sheet, palette.grainAlpha);
+  const topY = layout.groundY * (1 - recipe.crest) - crestRoom;
+  return {
+    picture: finish(sheet),
+    topY,
+    slide: recipe.slide,
+    sink: recipe.sink,
+    tone: mix(tone, palette.haze, hazeOf(depth)),
+  };
+}
+
+function hazeOf(depth: number): number {
+  return [0.5, 0.38, 0.3, 0.3][depth] ?? 0;
+}
+
+/** One sheet of paper with a lit cut edge and the shadow it throws behind itself. */
+function paintStrip(
+  sheet: Sheet,
+  palette: Palette,
+  edgeY: (x: number) => number,
+  tone: string,
+  strength: number,
+  blur: number,
+): void {
+  const { context, height } = sheet;
+  castShadow(sheet, palette.shadow, palette.shadowAlpha * strength, blur, -2, -2);
+  context.fillStyle = tone;
+  context.beginPath();
+  traceEdge(context, edgeY);
+  context.lineTo(TILE_PX + 80, height + 60);
+  context.lineTo(-80, height + 60);
+  context.closePath();
+  context.fill();
+  dropShadow(context);
+  context.strokeStyle = withAlpha(mix(tone, '#ffffff', 0.55), 0.7);
+  context.lineWidth = 1.5;
+  context.beginPath();
+  traceEdge(context, (x) => edgeY(x) + 0.7);
+  context.stroke();
+}
+
+function traceEdge(context: CanvasRenderingContext2D, edgeY: (x: number) => number): void {
+  context.moveTo(-80, edgeY(-80));
+  for (let x = -72; x <= TILE_PX + 80; x += 8) context.lineTo(x, edgeY(x));
+}
+
+/** Two lower sheets of the same hill, glued on in front with their own soft edges. */
+function paintFolds(
+  sheet: Sheet,
+  palette: Palette,
+  waves: readonly Wave[],
+  crestRoom: number,
+  tone: string,
+  behind: string,
+  layout: Layout,
+): void {
+  for (let fold = 1; fold <= 2; fold++) {
+    const own = waves.map((wave, i) => ({
+      ...wave,
+      startTurns: wave.startTurns + 0.13 * fold * (i + 1),
+      heightPx: wave.heightPx * 0.7,
+    }));
+    const drop = layout.groundY * 0.075 * fold;
+    const edge = (x: number) => crestRoom + drop - outlineAt(own, x, TILE_PX);
+    paintStrip(
+      sheet,
+      palette,
+      edge,
+      mix(tone, fold === 1 ? behind : palette.shadow, fold === 1 ? 0.3 : 0.07),
+      0.42,
+      10,
+    );
+  }
+}
+
+/** Pale air gathers at the foot of a sheet, which lifts the next one off it. */
+function veilFoot(sheet: Sheet, palette: Palette, crestRoom: number, tone: string, depth: number): void {
+  const { context, height } = sheet;
+  const gradient = context.createLinearGradient(0, crestRoom, 0, height);
+  const foot = mix(tone, palette.haze, hazeOf(depth));
+  gradient.addColorStop(0, withAlpha(foot, 0));
+  gradient.addColorStop(1, withAlpha(foot, 1));
+  context.globalCompositeOperation = 'source-atop';
+  context.fillStyle = gradient;
+  context.fillRect(0, 0, TILE_PX, height);
+  context.globalCompositeOperation = 'source-over';
+}

@@ -1,0 +1,127 @@
+/**
+ * Where things sit for a given canvas size, and the camera that follows the road. Pure numbers: it turns
+ * metres along the road into CSS pixels and leaves all drawing to the views.
+ */
+import type { Course } from '../../core/course/types.ts';
+import { VERTICAL_EXAGGERATION } from '../types.ts';
+
+/** Fixed measures of a picture of `width` x `height` CSS pixels. */
+export interface Layout {
+  readonly width: number;
+  readonly height: number;
+  readonly deviceScale: number;
+  readonly pxPerM: number;
+  readonly heightPxPerM: number;
+  /** Size of bike and rider: CSS pixels per metre of theirs. */
+  readonly riderPxPerM: number;
+  /** Scale of roadside things, 1 at 1280 x 720. */
+  readonly propScale: number;
+  readonly riderX: number;
+  readonly groundY: number;
+}
+
+/** Length of road on one texture (m); whole pixels wide, so that textures meet without a seam. */
+export const CHUNK_M = 24;
+const AHEAD_WIDE_M = 40;
+const AHEAD_NARROW_M = 26;
+
+function clamp(value: number, low: number, high: number): number {
+  return value < low ? low : value > high ? high : value;
+}
+
+/** Measures for a canvas; a child is drawn nearer than an adult so that its face can be seen; a portrait screen keeps its lower half for instruments and pads. */
+export function layoutFor(width: number, height: number, deviceScale: number, childRider = false): Layout {
+  const portrait = height > width;
+  const riderX = width * (portrait ? 0.31 : 0.32);
+  const narrow = clamp((1280 - width) / 890, 0, 1);
+  const aheadM = AHEAD_WIDE_M + (AHEAD_NARROW_M - AHEAD_WIDE_M) * narrow;
+  const chunkPx = Math.round(((width - riderX) / aheadM) * CHUNK_M);
+  const pxPerM = chunkPx / CHUNK_M;
+  const riderPxPerM = clamp(
+    Math.min(width / (portrait ? 5.9 : 9.2), height / (portrait ? 8.8 : 5.5)),
+    58,
+    150,
+  );
+  return {
+    width,
+    height,
+    deviceScale,
+    pxPerM,
+    heightPxPerM: pxPerM * VERTICAL_EXAGGERATION,
+    riderPxPerM: riderPxPerM * (childRider ? 1.22 : 1),
+    propScale: clamp(riderPxPerM / 126, 0.62, 1.2),
+    riderX,
+    groundY: height * (portrait ? 0.45 : 0.665),
+  };
+}
+
+/** Value of a per-metre array at a fractional distance, ends held. */
+export function sampleAt(values: Float64Array, distanceM: number): number {
+  const last = values.length - 1;
+  if (distanceM <= 0) return values[0] ?? 0;
+  if (distanceM >= last) return values[last] ?? 0;
+  const index = Math.floor(distanceM);
+  const low = values[index] ?? 0;
+  return low + ((values[index + 1] ?? low) - low) * (distanceM - index);
+}
+
+/** Road height with the road carried on straight before its start and past its end (m). */
+export function roadHeightM(course: Course, distanceM: number): number {
+  const height = sampleAt(course.heightM, distanceM);
+  if (distanceM < 0) return height + distanceM * (course.slopeRatio[0] ?? 0) * 0.4;
+  const over = distanceM - (course.heightM.length - 1);
+  return over > 0 ? height + over * sampleAt(course.slopeRatio, course.heightM.length) * 0.4 : height;
+}
+
+/** Follows the rider: height smoothly, a little ahead of slope and speed. One per picture, changed in place. */
+export class Camera {
+  distanceM = 0;
+  heightM = 0;
+  /** Where the rider stands on screen (CSS pixels). */
+  riderX = 0;
+  /** Road left of the picture (CSS pixels), on whole device pixels: unfiltered drawing is crisper and cheaper. */
+  scrollPx = 0;
+  #settled = false;
+  readonly #course: Course;
+  readonly #reducedMotion: boolean;
+
+  constructor(course: Course, reducedMotion: boolean) {
+    this.#course = course;
+    this.#reducedMotion = reducedMotion;
+  }
+
+  /** Forget the smoothing, so the next update jumps into place. */
+  settle(): void {
+    this.#settled = false;
+  }
+
+  update(layout: Layout, distanceM: number, speedMps: number, elapsedS: number): void {
+    const here = roadHeightM(this.#course, distanceM);
+    const ahead =
+      (roadHeightM(this.#course, distanceM + 12) + roadHeightM(this.#course, distanceM + 30)) * 0.5 - here;
+    const targetHeight = here + ahead * (ahead < 0 ? 0.8 : 0.45);
+    const speedShare = clamp(speedMps / 14, 0, 1);
+    const targetX = layout.riderX - (this.#reducedMotion ? 0 : layout.width * 0.045 * (speedShare - 0.4));
+    const share = this.#settled ? 1 - 1 / (1 + elapsedS * 3.2) : 1;
+    const shareX = this.#settled ? 1 - 1 / (1 + elapsedS * 0.9) : 1;
+    this.distanceM = distanceM;
+    this.heightM += (targetHeight - this.heightM) * share;
+    this.riderX = this.#settled ? this.riderX + (targetX - this.riderX) * shareX : targetX;
+    const scale = layout.deviceScale;
+    this.scrollPx = Math.round((distanceM * layout.pxPerM - this.riderX) * scale) / scale;
+    this.#settled = true;
+  }
+
+  screenX(layout: Layout, distanceM: number): number {
+    return distanceM * layout.pxPerM - this.scrollPx;
+  }
+
+  screenY(layout: Layout, heightM: number): number {
+    return layout.groundY - (heightM - this.heightM) * layout.heightPxPerM;
+  }
+
+  /** Road under a screen column (CSS pixels from the top). */
+  roadY(layout: Layout, x: number): number {
+    return this.screenY(layout, roadHeightM(this.#course, (x + this.scrollPx) / layout.pxPerM));
+  }
+}

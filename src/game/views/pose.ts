@@ -1,0 +1,170 @@
+/**
+ * How the rider holds themselves in this frame: hips, back, head, hands and feet, from pressure, slope, speed
+ * and the cranks. Smooths between moods; knows nothing of colours or canvases.
+ */
+import type { RideFrame } from '../../core/ride/types.ts';
+import type { BikeShape, BodyShape } from './bikeShape.ts';
+import { bendTwoBones, footAngle, pedalAt, type Spot } from './legs.ts';
+
+/** One leg, changed in place. */
+export interface LegPose {
+  readonly knee: Spot;
+  readonly ankle: Spot;
+  readonly pedal: Spot;
+  toeDownRad: number;
+}
+
+/** The whole body, changed in place; metres, origin at the crank axle, y down. */
+export interface Pose {
+  readonly hip: Spot;
+  readonly shoulder: Spot;
+  readonly head: Spot;
+  readonly elbow: Spot;
+  readonly hand: Spot;
+  readonly near: LegPose;
+  readonly far: LegPose;
+  /** Direction of the face, clockwise from looking straight ahead (rad). */
+  faceRad: number;
+  /** How far the bike rocks under a standing rider (rad). */
+  rockRad: number;
+  /** 0 seated to 1 standing on the pedals. */
+  standing: number;
+  breath: number;
+}
+
+function spot(): Spot {
+  return { x: 0, y: 0 };
+}
+
+function leg(): LegPose {
+  return { knee: spot(), ankle: spot(), pedal: spot(), toeDownRad: 0 };
+}
+
+function approach(from: number, to: number, elapsedS: number, perS: number): number {
+  return from + (to - from) * (1 - 1 / (1 + elapsedS * perS));
+}
+
+/** Keeps the pose of one rider from frame to frame. */
+export class Poser {
+  readonly pose: Pose = {
+    hip: spot(),
+    shoulder: spot(),
+    head: spot(),
+    elbow: spot(),
+    hand: spot(),
+    near: leg(),
+    far: leg(),
+    faceRad: 0,
+    rockRad: 0,
+    standing: 0,
+    breath: 0,
+  };
+  readonly #bike: BikeShape;
+  readonly #body: BodyShape;
+  readonly #still: boolean;
+  #lean = 0;
+  #tuck = 0;
+  #footDown = 0;
+
+  constructor(bike: BikeShape, body: BodyShape, reducedMotion: boolean) {
+    this.#bike = bike;
+    this.#body = body;
+    this.#still = reducedMotion;
+  }
+
+  /** `slopeRad` is the slope as drawn; `elapsedS` the time since the last frame. */
+  update(frame: RideFrame, slopeRad: number, elapsedS: number): void {
+    this.#moods(frame, elapsedS);
+    this.#placeBody(frame, slopeRad);
+    this.#placeLeg(this.pose.near, frame.crankTurns, this.#footDown);
+    this.#placeLeg(this.pose.far, frame.crankTurns + 0.5, 0);
+  }
+
+  #moods(frame: RideFrame, elapsedS: number): void {
+    const riding = frame.phase === 'riding';
+    const rises = riding && frame.pressureRatio > 1.2 && frame.slopeRatio > 0.035;
+    const tucks = riding && frame.slopeRatio < -0.025 && frame.speedMps > 7.5;
+    const stopped = frame.phase === 'foot-down' || frame.phase === 'standing';
+    const push = Math.max(0, Math.min(1, (frame.pressureRatio - 0.5) / 1.1));
+    const climb = Math.max(0, Math.min(1, frame.slopeRatio / 0.12));
+    this.pose.standing = approach(this.pose.standing, rises ? 1 : 0, elapsedS, 4.5);
+    this.#tuck = approach(this.#tuck, tucks ? (frame.pressure === 'coast' ? 1 : 0.6) : 0, elapsedS, 2.5);
+    this.#lean = approach(this.#lean, riding ? push * 0.45 + climb * 0.75 : 0, elapsedS, 3.5);
+    this.#footDown = approach(this.#footDown, stopped ? 1 : 0, elapsedS, 7);
+  }
+
+  #placeBody(frame: RideFrame, slopeRad: number): void {
+    const { pose } = this;
+    const bike = this.#bike;
+    const body = this.#body;
+    const scale = body.torso / 0.5;
+    const turn = frame.crankTurns * Math.PI * 2;
+    const effort = frame.phase === 'riding' ? Math.min(1.3, frame.pressureRatio) : 0;
+    const beat = this.#still ? 0 : Math.sin(turn * 2 + 0.6) * effort;
+    const sway = this.#still ? 0 : Math.sin(turn + 0.4) * pose.standing;
+    pose.breath = this.#still ? 0 : Math.sin(frame.timeS * (2.1 + effort * 1.6)) * 0.006;
+    pose.rockRad = sway * 0.03;
+    const up = pose.standing * (0.085 + 0.022 * beat) * scale;
+    pose.hip.x =
+      bike.hip.x +
+      (pose.standing * 0.15 + this.#lean * 0.018 - this.#footDown * -0.13 - this.#tuck * 0.025) * scale;
+    pose.hip.y = bike.hip.y - up + beat * 0.0035 + this.#footDown * 0.1 * scale;
+    const upright = bike.flatBar ? 1.06 : 0.8;
+    const angle =
+      upright -
+      this.#lean * 0.15 -
+      this.#tuck * (bike.flatBar ? 0.34 : 0.36) -
+      pose.standing * 0.03 +
+      this.#footDown * 0.26 +
+      slopeRad * -0.12;
+    const length = body.torso + pose.breath;
+    pose.shoulder.x = pose.hip.x + Math.cos(angle) * length + sway * 0.012;
+    pose.shoulder.y = pose.hip.y - Math.sin(angle) * length + beat * 0.006;
+    this.#placeHead(angle, slopeRad, beat);
+    pose.hand.x = bike.grip.x;
+    pose.hand.y = bike.grip.y;
+    const reach = bendTwoBones(pose.shoulder, pose.hand, body.upperArm, body.forearm, -1, pose.elbow);
+    if (reach > 0.97) this.#bringShoulder(body, 0.97);
+  }
+
+  /** Long arms only reach so far: the shoulder comes down to the bar instead of the arm coming off. */
+  #bringShoulder(body: BodyShape, share: number): void {
+    const { pose } = this;
+    const dx = pose.shoulder.x - pose.hand.x;
+    const dy = pose.shoulder.y - pose.hand.y;
+    const distance = Math.sqrt(dx * dx + dy * dy);
+    const most = (body.upperArm + body.forearm) * share;
+    pose.shoulder.x = pose.hand.x + (dx / distance) * most;
+    pose.shoulder.y = pose.hand.y + (dy / distance) * most;
+    bendTwoBones(pose.shoulder, pose.hand, body.upperArm, body.forearm, -1, pose.elbow);
+  }
+
+  #placeHead(angle: number, slopeRad: number, beat: number): void {
+    const { pose } = this;
+    const { head } = this.#body;
+    const neck = angle * 0.62 + 0.42 - this.#tuck * 0.12;
+    pose.head.x = pose.shoulder.x + Math.cos(neck) * head * 1.55;
+    pose.head.y = pose.shoulder.y - Math.sin(neck) * head * 1.62 + beat * 0.003;
+    pose.faceRad = -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1;
+  }
+
+  #placeLeg(target: LegPose, turns: number, footDown: number): void {
+    const body = this.#body;
+    pedalAt(turns, this.#bike.crank, target.pedal);
+    target.toeDownRad = footAngle(turns) + this.pose.standing * 0.14;
+    if (footDown > 0.01) {
+      const groundX = 0.1;
+      const groundY = this.#bike.axleHeight - 0.012;
+      target.pedal.x += (groundX - target.pedal.x) * footDown;
+      target.pedal.y += (groundY - target.pedal.y) * footDown;
+      target.toeDownRad *= 1 - footDown;
+    }
+    const back = 0.112 * body.girth;
+    const up = 0.088 * body.girth;
+    const cos = Math.cos(target.toeDownRad);
+    const sin = Math.sin(target.toeDownRad);
+    target.ankle.x = target.pedal.x - back * cos + up * sin;
+    target.ankle.y = target.pedal.y - back * sin - up * cos;
+    bendTwoBones(this.pose.hip, target.ankle, body.thigh, body.shank, 1, target.knee);
+  }
+}

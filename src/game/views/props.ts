@@ -1,0 +1,189 @@
+/**
+ * What stands beside the road, painted into its chunk: trees, plain posts every 50 m, a sign with the percent
+ * where a pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
+ */
+import { drawConifer, drawLeafTree } from '../paint/plants.ts';
+import { seededStream } from '../paint/seeded.ts';
+import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
+import { type ChunkJob, columnOf, lineOf } from './chunkJob.ts';
+import { nearBoard, postPlaces } from './posts.ts';
+
+/** Things this close to a chunk still reach into it (m). */
+const REACH_M = 9;
+
+/** Trees, posts and boards: everything the rider passes in front of. */
+export function paintPropsBehind(job: ChunkJob): void {
+  paintTrees(job);
+  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+  for (const m of postPlaces(job.course)) if (inReach(job, m)) paintPost(job, m, 44);
+  for (const pitch of job.course.pitches) {
+    if (inReach(job, pitch.footM)) paintPitchSign(job, pitch.footM, pitch.steepestRatio);
+  }
+  for (const lineM of job.course.stopLinesM) if (inReach(job, lineM)) paintStopBoard(job, lineM);
+  if (inReach(job, job.course.lengthM)) paintFinish(job);
+  dropShadow(job.sheet.context);
+}
+
+/** Marks that lie on the road itself. */
+export function paintPropsInFront(job: ChunkJob): void {
+  const { context } = job.sheet;
+  const size = job.layout.propScale;
+  for (const lineM of job.course.stopLinesM) {
+    if (!inReach(job, lineM)) continue;
+    context.lineCap = 'butt';
+    context.strokeStyle = job.palette.ink;
+    context.lineWidth = 3 * size;
+    context.setLineDash([5 * size, 4 * size]);
+    context.beginPath();
+    for (let m = lineM - 3; m <= lineM; m += 0.5) context.lineTo(columnOf(job, m), lineOf(job, m) + 4 * size);
+    context.stroke();
+    context.setLineDash([]);
+    context.lineWidth = 6 * size;
+    context.beginPath();
+    context.moveTo(columnOf(job, lineM) + 3 * size, lineOf(job, lineM) - 3 * size);
+    context.lineTo(columnOf(job, lineM) - 1 * size, lineOf(job, lineM) + 9 * size);
+    context.stroke();
+  }
+}
+
+function inReach(job: ChunkJob, distanceM: number): boolean {
+  return distanceM > job.fromM - REACH_M && distanceM < job.toM + REACH_M;
+}
+
+/** Trees grow by 12 m cells whose luck depends only on the seed and the place. */
+function paintTrees(job: ChunkJob): void {
+  const { palette, layout } = job;
+  const size = layout.propScale;
+  castShadow(job.sheet, palette.shadow, 0.28, 8, 4, 2);
+  const cellM = 12;
+  for (let cell = Math.floor((job.fromM - REACH_M) / cellM); cell * cellM < job.toM + REACH_M; cell++) {
+    const random = seededStream(job.seed * 101 + cell * 977);
+    if (random() > 0.42) continue;
+    const m = (cell + 0.2 + random() * 0.6) * cellM;
+    const crowded = nearBoard(job.course, m);
+    const height = (66 + random() * 74) * size;
+    const tone = mix(palette.verge, palette.vergeDark, 0.35 + random() * 0.5);
+    const kind = random();
+    if (!inReach(job, m) || crowded) continue;
+    const x = columnOf(job, m);
+    const y = lineOf(job, m) - 6 * size;
+    if (kind < 0.5) drawLeafTree(job.sheet.context, x, y, height, tone);
+    else {
+      drawConifer(job.sheet.context, x, y, height * 1.05, tone);
+      if (kind > 0.75)
+        drawConifer(job.sheet.context, x + height * 0.32, y, height * 0.66, mix(tone, palette.verge, 0.3));
+    }
+  }
+  dropShadow(job.sheet.context);
+}
+
+function paintPost(job: ChunkJob, distanceM: number, heightPx: number): void {
+  const { context } = job.sheet;
+  const size = job.layout.propScale;
+  const x = columnOf(job, distanceM);
+  const y = lineOf(job, distanceM) - 2 * size;
+  const tall = heightPx * size;
+  const wide = 9 * size;
+  context.fillStyle = job.palette.paper;
+  context.beginPath();
+  context.moveTo(x - wide / 2, y + 4);
+  context.lineTo(x - wide / 2, y - tall + 4 * size);
+  context.lineTo(x + wide / 2, y - tall);
+  context.lineTo(x + wide / 2, y + 4);
+  context.closePath();
+  context.fill();
+  context.shadowColor = 'transparent';
+  context.fillStyle = job.palette.ink;
+  context.fillRect(x - wide / 2, y - tall * 0.78, wide, tall * 0.2);
+  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+}
+
+/** A board on a stout post at the foot of a pitch: a wedge of ink and the percent. */
+function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): void {
+  const { context } = job.sheet;
+  const size = Math.max(0.8, job.layout.propScale);
+  const x = columnOf(job, footM);
+  const y = lineOf(job, footM) - 2;
+  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillRect(x - 4 * size, y - 74 * size, 8 * size, 78 * size);
+  const wide = (steepestRatio >= 0.095 ? 96 : 82) * size;
+  const tall = 38 * size;
+  const top = y - 104 * size;
+  context.fillStyle = job.palette.paper;
+  context.beginPath();
+  context.roundRect(x - wide / 2, top, wide, tall, 5 * size);
+  context.fill();
+  context.shadowColor = 'transparent';
+  context.strokeStyle = job.palette.ink;
+  context.lineWidth = 2.2 * size;
+  context.beginPath();
+  context.roundRect(x - wide / 2 + 3 * size, top + 3 * size, wide - 6 * size, tall - 6 * size, 3 * size);
+  context.stroke();
+  context.fillStyle = job.palette.ink;
+  const rise = Math.min(15, steepestRatio * 110) * size;
+  context.beginPath();
+  context.moveTo(x - wide / 2 + 9 * size, top + tall - 10 * size);
+  context.lineTo(x - wide / 2 + 28 * size, top + tall - 10 * size);
+  context.lineTo(x - wide / 2 + 28 * size, top + tall - 10 * size - rise);
+  context.closePath();
+  context.fill();
+  context.font = `800 ${Math.round(19 * size)}px system-ui, sans-serif`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.fillText(`${Math.round(steepestRatio * 100)} %`, x + 14 * size, top + tall / 2 + 1);
+  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+}
+
+/** An eight-sided board with a bar across: attention colour, and a shape nobody mistakes. */
+function paintStopBoard(job: ChunkJob, lineM: number): void {
+  const { context } = job.sheet;
+  const size = Math.max(0.8, job.layout.propScale);
+  const x = columnOf(job, lineM) + 16 * size;
+  const y = lineOf(job, lineM + 0.7) - 2;
+  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillRect(x - 3.5 * size, y - 74 * size, 7 * size, 78 * size);
+  for (const [radius, tone] of [
+    [28, job.palette.ink],
+    [24.5, job.palette.attention],
+  ] as const) {
+    context.fillStyle = tone;
+    context.beginPath();
+    for (let corner = 0; corner < 8; corner++) {
+      const turn = ((corner + 0.5) / 8) * Math.PI * 2;
+      context.lineTo(x + Math.cos(turn) * radius * size, y - 86 * size + Math.sin(turn) * radius * size);
+    }
+    context.closePath();
+    context.fill();
+    context.shadowColor = 'transparent';
+  }
+  context.fillStyle = job.palette.ink;
+  context.fillRect(x - 15 * size, y - 91 * size, 30 * size, 10 * size);
+  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+}
+
+/** Two tall posts with a chequered ribbon where the ride ends. */
+function paintFinish(job: ChunkJob): void {
+  const { context } = job.sheet;
+  const size = job.layout.propScale;
+  const x = columnOf(job, job.course.lengthM);
+  const y = lineOf(job, job.course.lengthM) - 2;
+  const wide = 92 * size;
+  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillRect(x - wide / 2 - 3 * size, y - 176 * size, 7 * size, 180 * size);
+  context.fillRect(x + wide / 2 - 3 * size, y - 176 * size, 7 * size, 180 * size);
+  context.fillStyle = job.palette.paper;
+  context.fillRect(x - wide / 2, y - 172 * size, wide, 30 * size);
+  context.shadowColor = 'transparent';
+  context.fillStyle = job.palette.ink;
+  const cell = 10 * size;
+  for (let row = 0; row < 3; row++) {
+    for (let column = row % 2; column * cell < wide - 1; column += 2) {
+      context.fillRect(
+        x - wide / 2 + column * cell,
+        y - 172 * size + row * cell,
+        Math.min(cell, wide - column * cell),
+        cell,
+      );
+    }
+  }
+}

@@ -1,0 +1,112 @@
+/**
+ * The sheet behind everything: a graded sky with a paper sun in cut rings, and clouds that drift. The sky is
+ * painted once per size, the clouds once as a seamless tile.
+ */
+import type { Palette } from '../paint/palette.ts';
+import { seededStream } from '../paint/seeded.ts';
+import {
+  castShadow,
+  createSheet,
+  dropShadow,
+  finish,
+  layGrain,
+  mix,
+  type Picture,
+  type Sheet,
+  snap,
+  withAlpha,
+} from '../paint/sheet.ts';
+import type { Scenery } from '../types.ts';
+import type { Layout } from './layout.ts';
+import { wrapOffset } from './tiles.ts';
+
+const CLOUD_TILE_PX = 1792;
+
+/** Draws sky and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
+export class Sky {
+  readonly #sky: Picture;
+  readonly #clouds: Picture;
+  readonly #drift: boolean;
+
+  constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
+    this.#sky = finish(paintSky(layout, palette, scenery));
+    this.#clouds = finish(paintClouds(layout, palette, scenery));
+    this.#drift = !reducedMotion;
+  }
+
+  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, timeS: number): void {
+    context.drawImage(this.#sky.image, 0, 0, layout.width, layout.height);
+    const travelled = scrollPx * 0.018 + (this.#drift ? timeS * 3 : 0);
+    const { width, height, image } = this.#clouds;
+    for (let x = wrapOffset(travelled, width); x < layout.width; x += width) {
+      context.drawImage(image, snap(x, layout.deviceScale), 0, width, height);
+    }
+  }
+}
+
+function paintSky(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
+  const sheet = createSheet(layout.width, layout.height, Math.min(layout.deviceScale, 1.5));
+  const { context } = sheet;
+  const gradient = context.createLinearGradient(0, 0, 0, layout.groundY);
+  gradient.addColorStop(0, palette.skyTop);
+  gradient.addColorStop(0.5, palette.skyMiddle);
+  gradient.addColorStop(1, palette.skyLow);
+  context.fillStyle = gradient;
+  context.fillRect(0, 0, layout.width, layout.height);
+  const low = scenery.light === 'evening';
+  const x = layout.width * (low ? 0.7 : 0.76);
+  const y = layout.groundY * (low ? 0.66 : 0.42);
+  const size = Math.max(34, Math.min(layout.width, layout.height) * (low ? 0.1 : 0.085));
+  const rings = scenery.light === 'mist' ? 1 : 4;
+  for (let ring = rings; ring >= 0; ring--) {
+    const radius = size * (1 + ring * 0.62);
+    castShadow(sheet, palette.shadow, ring === 0 ? 0.2 : 0.07, 12, 1, 3);
+    context.fillStyle = ring === 0 ? palette.sun : withAlpha(mix(palette.sun, palette.skyLow, 0.25), 0.26);
+    context.beginPath();
+    context.arc(x, y, radius, 0, Math.PI * 2);
+    context.fill();
+  }
+  dropShadow(context);
+  layGrain(sheet, palette.grainAlpha);
+  return sheet;
+}
+
+function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
+  const height = Math.round(layout.groundY * 0.72);
+  const sheet = createSheet(CLOUD_TILE_PX, height, 1);
+  const random = seededStream(scenery.seed + 5);
+  const count = scenery.light === 'mist' ? 3 : 5;
+  for (let i = 0; i < count; i++) {
+    const x = ((i + 0.2 + random() * 0.6) / count) * CLOUD_TILE_PX;
+    const y = height * (0.24 + random() * 0.56);
+    const size = layout.propScale * (26 + random() * 30) * (0.6 + (y / height) * 0.4);
+    const lobes = 3 + Math.floor(random() * 3);
+    for (const wrap of [-CLOUD_TILE_PX, 0, CLOUD_TILE_PX])
+      paintCloud(sheet, palette, x + wrap, y, size, lobes);
+  }
+  dropShadow(sheet.context);
+  layGrain(sheet, palette.grainAlpha * 0.8);
+  return sheet;
+}
+
+/** A cloud cut from one strip: flat below, lobes above, with a second thinner strip tucked behind. */
+function paintCloud(sheet: Sheet, palette: Palette, x: number, y: number, size: number, lobes: number): void {
+  const { context } = sheet;
+  for (const front of [false, true]) {
+    const shift = front ? 0 : size * 0.7;
+    const lift = front ? 0 : -size * 0.16;
+    castShadow(sheet, palette.shadow, 0.13, 9, 0, 4);
+    context.fillStyle = front ? palette.cloud : mix(palette.cloud, palette.skyMiddle, 0.45);
+    context.beginPath();
+    const step = size * 0.82;
+    const start = x + shift - (lobes * step) / 2;
+    context.moveTo(start - size * 0.5, y + lift);
+    for (let lobe = 0; lobe < lobes; lobe++) {
+      const middle = 1 - Math.abs(lobe - (lobes - 1) / 2) / lobes;
+      context.arc(start + (lobe + 0.5) * step, y + lift, size * (0.34 + middle * 0.34), Math.PI, 0);
+    }
+    context.lineTo(start + lobes * step + size * 0.5, y + lift);
+    context.quadraticCurveTo(start + lobes * step * 0.5, y + lift + size * 0.2, start - size * 0.5, y + lift);
+    context.fill();
+  }
+}

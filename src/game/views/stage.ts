@@ -1,0 +1,170 @@
+/**
+ * The whole picture for one canvas size: builds the views and draws one frame from back to front with plain
+ * Canvas 2D. Knows nothing of the engine that calls it; a new size means a new stage.
+ */
+import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
+import { paletteFor, riderTones } from '../paint/palette.ts';
+import { createSheet, finish, type Picture } from '../paint/sheet.ts';
+import type { Look, Scenery } from '../types.ts';
+import { BikeView } from './bike.ts';
+import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
+import { Feedback } from './feedback.ts';
+import { Foreground } from './foreground.ts';
+import { Ground } from './ground.ts';
+import { Hills } from './hills.ts';
+import { Camera, type Layout } from './layout.ts';
+import { Poser } from './pose.ts';
+import { RiderView } from './rider.ts';
+import { Sky } from './sky.ts';
+import { Veil } from './veil.ts';
+import { Wind } from './wind.ts';
+
+/** Steepest tilt of the bike on the exaggerated road (rad). */
+const MOST_TILT_RAD = 0.42;
+
+export class Stage {
+  readonly #layout: Layout;
+  readonly #camera: Camera;
+  readonly #sky: Sky;
+  readonly #hills: Hills;
+  readonly #ground: Ground;
+  readonly #foreground: Foreground;
+  readonly #veil: Veil;
+  readonly #wind: Wind;
+  readonly #feedback: Feedback;
+  readonly #shape: BikeShape;
+  readonly #bike: BikeView;
+  readonly #rider: RiderView;
+  readonly #poser: Poser;
+  readonly #contact: Picture;
+  readonly #startHeightM: number;
+  #slopeRad = 0;
+  #ready = false;
+
+  constructor(layout: Layout, world: RideWorld, scenery: Scenery, look: Look) {
+    const palette = paletteFor(scenery.light, look.theme);
+    const tones = riderTones(look.childRider);
+    const body = bodyFor(look.childRider);
+    this.#layout = layout;
+    this.#camera = new Camera(world.course, look.reducedMotion);
+    this.#sky = new Sky(layout, palette, scenery, look.reducedMotion);
+    this.#hills = new Hills(layout, palette, scenery);
+    this.#ground = new Ground(layout, palette, world.course, scenery.seed);
+    this.#foreground = new Foreground(layout, palette, scenery.seed);
+    this.#veil = new Veil(layout, palette, scenery);
+    this.#wind = new Wind(palette, world.course, look.reducedMotion);
+    this.#feedback = new Feedback(palette, look.reducedMotion);
+    this.#shape = bikeShapeFor(world.machine.bike, body);
+    this.#bike = new BikeView(
+      this.#shape,
+      world.machine.bike,
+      palette,
+      tones,
+      scenery.light === 'evening' ? 0.6 : 0.34,
+      layout.riderPxPerM * layout.deviceScale,
+    );
+    this.#rider = new RiderView(body, tones, look.childRider, layout.riderPxPerM * layout.deviceScale);
+    this.#poser = new Poser(this.#shape, body, look.reducedMotion);
+    this.#contact = paintContact(layout, scenery.light === 'evening');
+    this.#startHeightM = world.course.heightM[0] ?? 0;
+  }
+
+  applyEvents(events: readonly RideEvent[]): void {
+    for (const event of events) this.#feedback.apply(event);
+  }
+
+  /** Moves everything to this frame; `elapsedS` since the last one. */
+  update(frame: RideFrame, elapsedS: number): void {
+    this.#camera.update(this.#layout, frame.distanceM, frame.speedMps, elapsedS);
+    if (!this.#ready) this.#ground.prepare(this.#camera);
+    this.#ready = true;
+    this.#slopeRad = this.#tilt();
+    this.#poser.update(frame, this.#slopeRad, elapsedS);
+  }
+
+  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+    const layout = this.#layout;
+    const camera = this.#camera;
+    context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
+    context.globalAlpha = 1;
+    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS);
+    this.#hills.draw(context, layout, camera.scrollPx, camera.heightM - this.#startHeightM);
+    this.#ground.draw(context, camera);
+    this.#wind.drawPennants(context, layout, camera, frame);
+    this.#drawRider(context, frame, elapsedS);
+    this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
+    this.#foreground.draw(context, layout, camera.scrollPx);
+  }
+
+  /** Slope under both wheels as drawn (rad, clockwise positive). */
+  #tilt(): number {
+    const { rear, front } = this.#shape;
+    const scale = this.#layout.riderPxPerM;
+    const x = this.#camera.riderX;
+    const rearY = this.#camera.roadY(this.#layout, x + rear.x * scale);
+    const frontY = this.#camera.roadY(this.#layout, x + front.x * scale);
+    const tilt = Math.atan2(frontY - rearY, (front.x - rear.x) * scale);
+    return Math.max(-MOST_TILT_RAD, Math.min(MOST_TILT_RAD, tilt));
+  }
+
+  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+    const layout = this.#layout;
+    const scale = layout.riderPxPerM;
+    const { rear, front, wheelRadius, axleHeight } = this.#shape;
+    const { pose } = this.#poser;
+    const x = this.#camera.riderX + this.#feedback.nudgePx;
+    const rearY = this.#camera.roadY(layout, x + rear.x * scale);
+    const frontY = this.#camera.roadY(layout, x + front.x * scale);
+    const share = -rear.x / (front.x - rear.x);
+    const roadY = rearY + (frontY - rearY) * share + 2.5 * layout.propScale;
+    this.#wind.drawStreaks(context, layout, x, roadY, frame);
+    context.save();
+    context.translate(x, roadY);
+    context.rotate(this.#slopeRad);
+    const shadowWide = (front.x - rear.x + wheelRadius * 2.4) * scale;
+    context.drawImage(
+      this.#contact.image,
+      rear.x * scale - wheelRadius * 1.3 * scale,
+      -9 * layout.propScale,
+      shadowWide,
+      20 * layout.propScale,
+    );
+    context.rotate(pose.rockRad);
+    context.scale(scale, scale);
+    context.translate(0, -axleHeight);
+    this.#rider.drawFar(context, pose);
+    this.#bike.drawFar(context, frame);
+    this.#bike.drawNear(context, frame);
+    this.#rider.drawNear(context, pose);
+    context.restore();
+    const cos = Math.cos(this.#slopeRad);
+    const sin = Math.sin(this.#slopeRad);
+    const axleX = rear.x * scale;
+    const axleY = -wheelRadius * scale;
+    this.#feedback.draw(
+      context,
+      x + axleX * cos - axleY * sin,
+      roadY + axleX * sin + axleY * cos,
+      layout.propScale,
+      elapsedS,
+    );
+  }
+}
+
+/** The soft shadow under both wheels; longer to the left in the evening. */
+function paintContact(layout: Layout, evening: boolean): Picture {
+  const sheet = createSheet(220, 20, layout.deviceScale);
+  const { context } = sheet;
+  const gradient = context.createRadialGradient(110, 10, 2, 110, 10, 104);
+  gradient.addColorStop(0, `rgba(16,24,28,${evening ? 0.62 : 0.5})`);
+  gradient.addColorStop(0.7, 'rgba(16,24,28,0.28)');
+  gradient.addColorStop(1, 'rgba(16,24,28,0)');
+  context.translate(0, 9);
+  context.scale(1, 0.085);
+  context.translate(0, -10);
+  context.fillStyle = gradient;
+  context.beginPath();
+  context.arc(110, 10, 104, 0, Math.PI * 2);
+  context.fill();
+  return finish(sheet);
+}

@@ -1,0 +1,143 @@
+/**
+ * Where the road cannot be seen: a hedge that stands over it from the end of sight onwards, or torn sheets of
+ * tissue in mist. Follows the sight of the frame smoothly; draws nothing while sight reaches past the picture.
+ */
+import type { Palette } from '../paint/palette.ts';
+import { seededStream } from '../paint/seeded.ts';
+import {
+  castShadow,
+  createSheet,
+  dropShadow,
+  finish,
+  layGrain,
+  mix,
+  type Picture,
+  type Sheet,
+  withAlpha,
+} from '../paint/sheet.ts';
+import type { Scenery } from '../types.ts';
+import type { Camera, Layout } from './layout.ts';
+
+const STEP_PX = 46;
+
+/** Hides what the rider cannot see yet. */
+export class Veil {
+  readonly #mist: boolean;
+  readonly #first: Picture;
+  readonly #second: Picture;
+  #edgeM = Number.POSITIVE_INFINITY;
+
+  constructor(layout: Layout, palette: Palette, scenery: Scenery) {
+    this.#mist = scenery.light === 'mist';
+    if (this.#mist) {
+      this.#first = finish(paintTissue(layout, palette));
+      this.#second = this.#first;
+      return;
+    }
+    this.#first = finish(paintHedge(layout, palette, scenery.seed));
+    this.#second = finish(paintHedge(layout, palette, scenery.seed + 1));
+  }
+
+  draw(
+    context: CanvasRenderingContext2D,
+    layout: Layout,
+    camera: Camera,
+    sightM: number,
+    elapsedS: number,
+  ): void {
+    const visibleM = (layout.width - camera.riderX) / layout.pxPerM + 6;
+    const target = Math.min(sightM, visibleM);
+    if (!Number.isFinite(this.#edgeM)) this.#edgeM = target;
+    this.#edgeM += (target - this.#edgeM) * (1 - 1 / (1 + elapsedS * 3));
+    if (this.#edgeM >= visibleM - 1) return;
+    const edgeX = camera.screenX(layout, camera.distanceM + this.#edgeM);
+    if (this.#mist) {
+      context.drawImage(this.#first.image, edgeX, 0, this.#first.width, layout.height);
+      return;
+    }
+    this.#drawHedge(context, layout, camera, edgeX);
+  }
+
+  /** Bushes stand at fixed places of the road, so the hedge scrolls with it; the first ones are lower. */
+  #drawHedge(context: CanvasRenderingContext2D, layout: Layout, camera: Camera, edgeX: number): void {
+    const step = STEP_PX * layout.propScale;
+    const scrolled = camera.distanceM * layout.pxPerM - camera.riderX;
+    const first = Math.ceil((edgeX + scrolled) / step);
+    const last = Math.ceil((layout.width + scrolled) / step) + 2;
+    for (let bush = last; bush >= first; bush--) {
+      const x = bush * step - scrolled;
+      const { width, height, image } = bush % 2 === 0 ? this.#first : this.#second;
+      const grown = Math.min(1, 0.62 + ((x - edgeX) / step) * 0.13) * (0.93 + ((bush * 37) % 11) * 0.012);
+      const foot = camera.roadY(layout, x) + 54 * layout.propScale;
+      context.drawImage(image, x - width * 0.2, foot - height * grown, width, height * grown);
+    }
+  }
+}
+
+/** One bush of the hedge: a tall folded lobe with a few cut leaves. */
+function paintHedge(layout: Layout, palette: Palette, seed: number): Sheet {
+  const size = layout.propScale;
+  const sheet = createSheet(150 * size, 268 * size, Math.min(layout.deviceScale, 1.5));
+  const { context } = sheet;
+  const random = seededStream(seed + 77);
+  const tone = mix(palette.verge, palette.vergeDark, 0.62 + random() * 0.18);
+  castShadow(sheet, palette.shadow, 0.42, 10, -4, 1);
+  context.fillStyle = tone;
+  context.beginPath();
+  context.roundRect(16 * size, 26 * size, 104 * size, 232 * size, [
+    52 * size,
+    52 * size,
+    26 * size,
+    26 * size,
+  ]);
+  context.fill();
+  dropShadow(context);
+  context.globalCompositeOperation = 'source-atop';
+  context.fillStyle = mix(tone, '#10222a', 0.15);
+  context.fillRect(68 * size, 24 * size, 90 * size, 240 * size);
+  context.lineWidth = 1.6 * size;
+  for (let leaf = 0; leaf < 13; leaf++) {
+    const x = (26 + random() * 84) * size;
+    const y = (44 + random() * 196) * size;
+    const turn = -0.6 - random() * 0.9;
+    context.fillStyle = withAlpha(mix(palette.verge, palette.paper, random() * 0.22), 0.75);
+    context.beginPath();
+    context.moveTo(x, y);
+    context.quadraticCurveTo(
+      x - 3 * size,
+      y - 9 * size,
+      x + Math.cos(turn) * 13 * size,
+      y + Math.sin(turn) * 13 * size,
+    );
+    context.quadraticCurveTo(x + 9 * size, y - 2 * size, x, y);
+    context.fill();
+  }
+  context.globalCompositeOperation = 'source-over';
+  layGrain(sheet, palette.grainAlpha);
+  return sheet;
+}
+
+/** Torn sheets of tissue, one over the other, until nothing shows through. */
+function paintTissue(layout: Layout, palette: Palette): Sheet {
+  const width = layout.width;
+  const sheet = createSheet(width, layout.height, 1);
+  const { context } = sheet;
+  const random = seededStream(19);
+  for (let layer = 0; layer < 8; layer++) {
+    castShadow(sheet, palette.shadow, 0.05, 9, -2, 0);
+    context.fillStyle = withAlpha(mix(palette.skyMiddle, palette.skyLow, 0.3), 0.26 + layer * 0.08);
+    context.beginPath();
+    const left = 14 + layer * 30;
+    context.moveTo(left, -20);
+    for (let y = -20; y <= layout.height + 20; y += 9) {
+      context.lineTo(left + Math.sin(y * 0.013 + layer * 2) * 13 + random() * 5, y);
+    }
+    context.lineTo(width + 40, layout.height + 20);
+    context.lineTo(width + 40, -20);
+    context.closePath();
+    context.fill();
+  }
+  dropShadow(context);
+  layGrain(sheet, palette.grainAlpha);
+  return sheet;
+}

@@ -1,0 +1,89 @@
+/**
+ * What the wind moves: pennants on the roadside posts, long grass in front of the road, and a few pale streaks
+ * past the rider on a fast descent. Drawn each frame with a handful of curves.
+ */
+import type { Course } from '../../core/course/types.ts';
+import type { RideFrame } from '../../core/ride/types.ts';
+import type { Palette } from '../paint/palette.ts';
+import type { Camera, Layout } from './layout.ts';
+import { roadHeightM } from './layout.ts';
+import { postPlaces } from './posts.ts';
+
+type Context = CanvasRenderingContext2D;
+
+/** Everything that sways. */
+export class Wind {
+  readonly #palette: Palette;
+  readonly #course: Course;
+  readonly #posts: readonly number[];
+  readonly #still: boolean;
+
+  constructor(palette: Palette, course: Course, reducedMotion: boolean) {
+    this.#palette = palette;
+    this.#course = course;
+    this.#posts = postPlaces(course);
+    this.#still = reducedMotion;
+  }
+
+  /** Pennants stream away from the wind: a head wind blows them towards the rider. */
+  drawPennants(context: Context, layout: Layout, camera: Camera, frame: RideFrame): void {
+    const left = camera.distanceM - camera.riderX / layout.pxPerM;
+    const right = camera.distanceM + (layout.width - camera.riderX) / layout.pxPerM;
+    const strength = Math.min(1, Math.abs(frame.windMps) / 6);
+    const direction = frame.windMps > 0 ? -1 : 1;
+    const size = layout.propScale;
+    context.fillStyle = this.#palette.ink;
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = 1.3 * size;
+    if (strength < 0.08) return;
+    for (const m of this.#posts) {
+      if (m < left || m > right) continue;
+      const x = camera.screenX(layout, m);
+      const y = camera.screenY(layout, roadHeightM(this.#course, m)) - 62 * size;
+      context.fillRect(x - size, y - 2 * size, 2 * size, 24 * size);
+      const wave = this.#still ? 0 : Math.sin(frame.timeS * (3 + strength * 7) + m) * 4 * size;
+      const length = (12 + 20 * strength) * size;
+      const sag = (1 - strength) * 16 * size;
+      context.fillStyle = this.#palette.paper;
+      context.beginPath();
+      context.moveTo(x, y);
+      context.quadraticCurveTo(
+        x + direction * length * 0.5,
+        y + sag * 0.4 + wave,
+        x + direction * length,
+        y + sag + 6 * size - wave,
+      );
+      context.quadraticCurveTo(
+        x + direction * length * 0.5,
+        y + sag * 0.6 + 9 * size + wave,
+        x,
+        y + 12 * size,
+      );
+      context.closePath();
+      context.fill();
+      context.stroke();
+      context.fillStyle = this.#palette.ink;
+    }
+  }
+
+  /** Streaks of air at the rider's back above 8 m/s; none when motion is reduced. */
+  drawStreaks(context: Context, layout: Layout, riderX: number, roadY: number, frame: RideFrame): void {
+    const strength = Math.min(1, (frame.speedMps - 8) / 8);
+    if (this.#still || strength <= 0) return;
+    const scale = layout.riderPxPerM;
+    context.strokeStyle = this.#palette.paper;
+    context.lineCap = 'round';
+    context.lineWidth = Math.max(1.2, 0.016 * scale);
+    context.globalAlpha = 0.55 * strength;
+    context.beginPath();
+    for (let i = 0; i < 4; i++) {
+      const run = (frame.timeS * (1.1 + i * 0.13) + i * 0.37) % 1;
+      const x = riderX - (0.5 + run * 1.3) * scale;
+      const y = roadY - (0.35 + i * 0.33) * scale;
+      context.moveTo(x, y);
+      context.lineTo(x - (0.16 + strength * 0.3) * scale * (1 - run * 0.6), y);
+    }
+    context.stroke();
+    context.globalAlpha = 1;
+  }
+}
