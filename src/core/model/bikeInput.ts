@@ -26,14 +26,23 @@ export function readChainrings(text: string): Reading<readonly number[]> {
   if (teeth === null || teeth.length === 0)
     return no('rings-unreadable', 'Write the teeth of the chainrings, for example 50/34 or 32.');
   if (teeth.length > MOST_RINGS)
-    return no('too-many-rings', `${teeth.length} chainrings are more than a bike has. Write one to three numbers, like 48/36/26.`);
+    return no(
+      'too-many-rings',
+      `${teeth.length} chainrings are more than a bike has. Write one to three numbers, like 48/36/26.`,
+    );
   const odd = teeth.find((n) => n < SMALLEST_RING || n > BIGGEST_RING);
   if (odd !== undefined)
-    return no('ring-size', `A chainring of ${odd} teeth is not made. Usual ones have ${SMALLEST_RING} to ${BIGGEST_RING}; count again or look for the number stamped on it.`);
+    return no(
+      'ring-size',
+      `A chainring of ${odd} teeth is not made. Usual ones have ${SMALLEST_RING} to ${BIGGEST_RING}; count again or look for the number stamped on it.`,
+    );
   const falling = teeth.every((n, i) => i === 0 || n < (teeth[i - 1] as number));
   const rising = teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
   if (!falling && !rising)
-    return no('rings-order', 'The chainrings are out of order. Write them from big to small or from small to big, each only once.');
+    return no(
+      'rings-order',
+      'The chainrings are out of order. Write them from big to small or from small to big, each only once.',
+    );
   return { ok: true, value: [...teeth].sort((a, b) => a - b) };
 }
 
@@ -44,12 +53,21 @@ export function readChainrings(text: string): Reading<readonly number[]> {
 export function readSprockets(text: string, count: number): Reading<readonly number[]> {
   const teeth = numbersIn(text);
   if (teeth === null || teeth.length === 0)
-    return no('sprockets-unreadable', 'Write the teeth of the sprockets, for example 11-32, or each one: 11 13 15 18 21 24 28 32.');
+    return no(
+      'sprockets-unreadable',
+      'Write the teeth of the sprockets, for example 11-32, or each one: 11 13 15 18 21 24 28 32.',
+    );
   const odd = teeth.find((n) => n < SMALLEST_SPROCKET || n > BIGGEST_SPROCKET);
   if (odd !== undefined)
-    return no('sprocket-size', `A sprocket of ${odd} teeth is not made. Usual ones have ${SMALLEST_SPROCKET} to ${BIGGEST_SPROCKET}; count again or look for the number stamped on it.`);
+    return no(
+      'sprocket-size',
+      `A sprocket of ${odd} teeth is not made. Usual ones have ${SMALLEST_SPROCKET} to ${BIGGEST_SPROCKET}; count again or look for the number stamped on it.`,
+    );
   if (teeth.length > MOST_SPROCKETS)
-    return no('too-many-sprockets', `${teeth.length} sprockets are more than a cassette has. Write at most ${MOST_SPROCKETS}.`);
+    return no(
+      'too-many-sprockets',
+      `${teeth.length} sprockets are more than a cassette has. Write at most ${MOST_SPROCKETS}.`,
+    );
   const sorted = [...teeth].sort((a, b) => a - b);
   if (sorted.some((n, i) => i > 0 && n === sorted[i - 1]))
     return no('sprocket-twice', 'One number stands twice. Every sprocket of a cassette is different.');
@@ -62,19 +80,30 @@ export function readSprockets(text: string, count: number): Reading<readonly num
   if (!Number.isInteger(count) || count < 2 || count > MOST_SPROCKETS)
     return no('sprocket-count', `Say how many sprockets there are, from 2 to ${MOST_SPROCKETS}.`);
   if (big - small < count - 1)
-    return no('too-narrow', `${count} sprockets do not fit between ${small} and ${big} teeth. Write each one, or fewer.`);
+    return no(
+      'too-narrow',
+      `${count} sprockets do not fit between ${small} and ${big} teeth. Write each one, or fewer.`,
+    );
   return { ok: true, value: cassetteFor(small, big, count) };
 }
 
 /** Tyre width and bead seat diameter (mm) from an ISO 5775 mark such as `28-622`. */
-export function readTyre(text: string): Reading<{ readonly tyreWidthMm: number; readonly beadSeatMm: number }> {
+export function readTyre(
+  text: string,
+): Reading<{ readonly tyreWidthMm: number; readonly beadSeatMm: number }> {
   const match = /^\s*(\d{2,3})\s*[-–]\s*(\d{3})\s*$/.exec(text);
   if (match === null)
-    return no('tyre-unreadable', 'Write the ISO mark from the side of the tyre, for example 28-622 or 47-406.');
+    return no(
+      'tyre-unreadable',
+      'Write the ISO mark from the side of the tyre, for example 28-622 or 47-406.',
+    );
   const tyreWidthMm = Number(match[1]);
   const beadSeatMm = Number(match[2]);
   if (tyreWidthMm < 18 || tyreWidthMm > 125 || beadSeatMm < 200 || beadSeatMm > 700)
-    return no('tyre-size', `${tyreWidthMm}-${beadSeatMm} is no bicycle tyre. The first number is the width (18 to 125 mm), the second the rim (200 to 700 mm).`);
+    return no(
+      'tyre-size',
+      `${tyreWidthMm}-${beadSeatMm} is no bicycle tyre. The first number is the width (18 to 125 mm), the second the rim (200 to 700 mm).`,
+    );
   return { ok: true, value: { tyreWidthMm, beadSeatMm } };
 }
 

@@ -240,7 +240,15 @@ function bookEnergy(
   const bearingsJ = h.bearingsN * h.stepM;
   const drivetrainJ = workInJ - h.driveN * h.stepM;
   const balanceJ =
-    ledger.kineticJ + workInJ + s.pushOffJ - kineticJ - climbedNowJ - airJ - rollingJ - bearingsJ - drivetrainJ;
+    ledger.kineticJ +
+    workInJ +
+    s.pushOffJ -
+    kineticJ -
+    climbedNowJ -
+    airJ -
+    rollingJ -
+    bearingsJ -
+    drivetrainJ;
   return {
     workInJ: ledger.workInJ + workInJ,
     pushOffJ: ledger.pushOffJ + s.pushOffJ,

@@ -129,7 +129,10 @@ export function parseRecording(
   const parsed = recordingSchema.safeParse(value);
   if (!parsed.success) {
     const where = parsed.error.issues[0]?.path.map(String).join('.') ?? '';
-    return { ok: false, sentence: `This is no recording of a ride (look at "${where}"). Choose a saved ride file.` };
+    return {
+      ok: false,
+      sentence: `This is no recording of a ride (look at "${where}"). Choose a saved ride file.`,
+    };
   }
   const unordered = parsed.data.commands.some(
     (item, i, all) => i > 0 && item.tick < (all[i - 1] as { tick: number }).tick,

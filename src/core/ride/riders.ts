@@ -4,11 +4,12 @@
  */
 import { clamp, PI, sampleAt } from '../math/numbers.ts';
 import { between, deriveSeed, type Random, seededRandom } from '../math/random.ts';
-import { bandLowRpm } from '../model/legs.ts';
+import { bandLowRpm, midBandRpm } from '../model/legs.ts';
 import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
 import { roadLoadRatio } from './frame.ts';
-import { brakeForLine } from './pilot.ts';
+import { shiftCommands } from './levers.ts';
+import { brakeForLine, brakingDistanceM } from './pilot.ts';
 import type { Controller } from './run.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from './types.ts';
 
@@ -28,6 +29,10 @@ export interface Habits {
   readonly fidgetsPerMinute: number;
   /** Changes rings before the chain gets crossed. */
   readonly minds: boolean;
+  /** Sprockets such a rider moves at one go where the road asks for it; 1 clicks one by one. */
+  readonly sweepSteps: number;
+  /** Rises shorter than this are left to momentum (m). */
+  readonly rideOverM: number;
 }
 
 /** The named riders of the command line. */
@@ -35,7 +40,15 @@ export const NAMED_HABITS = {
   never: habits({ shifts: false }),
   late: habits({ slackRpm: 14, reactionS: 0.6 }),
   'late-easing': habits({ slackRpm: 14, reactionS: 0.6, easingShare: 1 }),
-  early: habits({ lookAheadM: 26, slackRpm: 2, reactionS: 0.25, easingShare: 1, minds: true }),
+  early: habits({
+    lookAheadM: 26,
+    slackRpm: 2,
+    reactionS: 0.25,
+    easingShare: 1,
+    minds: true,
+    sweepSteps: 3,
+    rideOverM: 20,
+  }),
 } as const satisfies Record<string, Habits>;
 
 export type NamedRider = keyof typeof NAMED_HABITS;
@@ -50,6 +63,8 @@ export function habitsForSkill(skill: number): Habits {
     easingShare: s,
     fidgetsPerMinute: 3 * (1 - s),
     minds: s > 0.5,
+    sweepSteps: s > 0.75 ? 3 : s > 0.4 ? 2 : 1,
+    rideOverM: 20 * s,
   });
 }
 
@@ -62,15 +77,25 @@ function habits(part: Partial<Habits>): Habits {
     easingShare: 0,
     fidgetsPerMinute: 0,
     minds: false,
+    sweepSteps: 1,
+    rideOverM: 0,
     ...part,
   };
 }
 
 /** Load ahead, in the present gear, for which a rider with foresight gets ready; lower, and the gear may go back up. */
-const READY_LOAD = 1.9;
-const STAY_READY_LOAD = 1.5;
+const READY_LOAD = 1.7;
+const STAY_READY_LOAD = 1.0;
 /** Above the band, but not further, such a rider lets the legs spin up before a hill (rpm). */
 const SPIN_ROOM_RPM = 8;
+/** Riders who sweep do not chase every click harder: they let the legs spin so long per further sprocket (s). */
+const SPIN_WAIT_S = 1;
+/** A gear suits a start if it brings the legs into the band at this share of the usual speed. */
+const START_SPEED_SHARE = 0.5;
+/** So far above the band the legs follow for the few metres before a stop line (rpm). */
+const LINE_SPIN_RPM = 20;
+/** Nobody lets up when the pedals hardly turn: the bike would stop (rpm). */
+const STALLS_BELOW_RPM = 50;
 const EASE_BEFORE_S = 0.28;
 const SETTLE_S = 0.35;
 
@@ -153,7 +178,8 @@ function consider(
     mind.wish = wish;
     mind.wishSinceTick = state.tick;
   }
-  const patience = Math.round(h.reactionS * between(random, 0.8, 1.2) * 120);
+  const waitS = h.reactionS + (wish === 'harder' ? SPIN_WAIT_S * (h.sweepSteps - 1) : 0);
+  const patience = Math.round(waitS * between(random, 0.8, 1.2) * 120);
   if (wish !== null && state.tick - mind.wishSinceTick >= patience)
     plan(world, state, h, mind, random, wish, commands);
 }
@@ -166,23 +192,41 @@ function wishOf(world: RideWorld, state: RideState, h: Habits): ShiftDirection |
   const rpm = cadenceAtRpm(state.speedMps, gear.developmentM);
   const low = bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM));
   if (rpm < low - h.slackRpm) return 'easier';
-  const ahead = h.lookAheadM > 0 ? loadAhead(world, state, h.lookAheadM) : 0;
+  if (nearLine(world, state, h)) return readyForLine(world, rpm, gear.developmentM);
+  const ahead = h.lookAheadM > 0 ? loadAhead(world, state, h) : 0;
   if (ahead > READY_LOAD && rpm < rider.cadenceHighRpm + SPIN_ROOM_RPM) return 'easier';
   const patienceRpm = Math.max(3, h.slackRpm * 0.8);
   if (rpm > rider.cadenceHighRpm + patienceRpm && ahead < STAY_READY_LOAD) return 'harder';
   return null;
 }
 
-/** Load in the present gear on the steepest of the road ahead that can be seen. */
-function loadAhead(world: RideWorld, state: RideState, lookAheadM: number): number {
+/** True where a rider with foresight gets ready for a stop line. */
+function nearLine(world: RideWorld, state: RideState, h: Habits): boolean {
+  const lineM = world.course.stopLinesM[state.nextStopIndex];
+  if (lineM === undefined || h.lookAheadM <= 0) return false;
+  return lineM - state.distanceM <= brakingDistanceM(state.speedMps) + h.lookAheadM;
+}
+
+/** Before a line: down to a gear to start in, as far as the legs can follow, and no harder again. */
+function readyForLine(world: RideWorld, rpm: number, developmentM: number): 'easier' | null {
+  const { rider } = world.machine;
+  const startRpm = cadenceAtRpm(world.startSpeedMps * START_SPEED_SHARE, developmentM);
+  return startRpm < rider.cadenceLowRpm && rpm < rider.cadenceHighRpm + LINE_SPIN_RPM ? 'easier' : null;
+}
+
+/** Load in the present gear on the steepest of the road ahead that can be seen; short rises count by their mean. */
+function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
   const { machine, course } = world;
   const here = sampleAt(course.slopeRatio, state.distanceM);
-  const reach = Math.min(lookAheadM, sampleAt(course.sightM, state.distanceM));
+  const sight = sampleAt(course.sightM, state.distanceM);
   const stop = course.stopLinesM[state.nextStopIndex];
   let steepest = here;
-  for (let ahead = 4; ahead <= reach; ahead += 4) {
-    if (stop !== undefined && state.distanceM + ahead > stop) break;
-    steepest = Math.max(steepest, sampleAt(course.slopeRatio, state.distanceM + ahead));
+  for (let ahead = 4; ahead <= Math.min(h.lookAheadM, sight); ahead += 4) {
+    const fromM = state.distanceM + ahead;
+    if (stop !== undefined && fromM > stop) break;
+    const overM = Math.max(1, Math.min(h.rideOverM, sight - ahead));
+    const rise = sampleAt(course.heightM, fromM + overM) - sampleAt(course.heightM, fromM);
+    steepest = Math.max(steepest, rise / overM);
   }
   const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
   const moreN = climbingForceN(machine.totalMassKg, steepest) - climbingForceN(machine.totalMassKg, here);
@@ -199,68 +243,51 @@ function plan(
   direction: ShiftDirection,
   commands: RideCommand[],
 ): void {
-  const act = shiftCommands(world, state, direction, h.minds);
+  const rpm = cadenceAtRpm(
+    state.speedMps,
+    gearAt(world.machine, state.ringIndex, state.sprocketIndex).developmentM,
+  );
+  // With the pedals nearly still nobody thinks of the chain line: just easier.
+  const minds = h.minds && (direction === 'harder' || rpm > STALLS_BELOW_RPM);
+  const act = shiftCommands(world, state, direction, minds, stepsAtOnce(world, state, h, direction));
   if (act.length === 0) {
     mind.restUntilTick = state.tick + 60;
     return;
   }
   mind.wish = null;
   mind.act = act;
-  mind.easing = random() < h.easingShare;
+  // Drawn in any case, so that the dice fall alike for riders who differ in one habit.
+  const eases = random() < h.easingShare;
+  mind.easing = eases && rpm > STALLS_BELOW_RPM;
   mind.actTick = state.tick + 1 + (mind.easing ? Math.round(EASE_BEFORE_S * 120) : 0);
   if (mind.easing) commands.push({ kind: 'pressure', pressure: 'ease' });
 }
 
-/** The lever pushes for one step easier or harder; those who mind the chain line change rings in good time. */
-export function shiftCommands(
-  world: RideWorld,
-  state: RideState,
-  direction: ShiftDirection,
-  minds: boolean,
-): RideCommand[] {
+/**
+ * How many sprockets to move at one go: as many as the habit allows while the legs would still have room,
+ * and while the road ahead or the cadence still asks for more.
+ */
+function stepsAtOnce(world: RideWorld, state: RideState, h: Habits, direction: ShiftDirection): number {
   const { machine } = world;
-  const step = direction === 'easier' ? 1 : -1;
-  const next = state.sprocketIndex + step;
-  const inside = next >= 0 && next < machine.sprocketCount;
-  const rear: RideCommand = { kind: 'shift', derailleur: 'rear', direction, steps: 1 };
-  if (inside && !(minds && gearAt(machine, state.ringIndex, next).crossed)) return [rear];
-  const ring = state.ringIndex - step;
-  if (ring < 0 || ring >= machine.ringCount) return inside ? [rear] : [];
-  const front: RideCommand = { kind: 'shift', derailleur: 'front', direction, steps: 1 };
-  return [front, ...compensation(world, state, ring, direction, minds)];
-}
-
-/** Sprockets to move the other way, so that a ring change is one small step and not a big one. */
-function compensation(
-  world: RideWorld,
-  state: RideState,
-  ring: number,
-  direction: ShiftDirection,
-  minds: boolean,
-): RideCommand[] {
-  if (!minds) return [];
-  const { machine } = world;
+  const { rider } = machine;
+  if (direction === 'easier' && nearLine(world, state, h)) return h.sweepSteps;
   const now = gearAt(machine, state.ringIndex, state.sprocketIndex).developmentM;
-  const wanted = direction === 'easier' ? now * 0.9 : now * 1.1;
-  const back = direction === 'easier' ? -1 : 1;
-  let best = 0;
-  let bestMiss = Number.POSITIVE_INFINITY;
-  for (let count = 0; count <= 3; count += 1) {
-    const sprocket = state.sprocketIndex + back * count;
-    if (sprocket < 0 || sprocket >= machine.sprocketCount) break;
-    const miss = Math.abs(gearAt(machine, ring, sprocket).developmentM - wanted);
-    if (miss < bestMiss) {
-      bestMiss = miss;
-      best = count;
-    }
+  const ahead = h.lookAheadM > 0 ? loadAhead(world, state, h) : 0;
+  let steps = 1;
+  while (steps < h.sweepSteps) {
+    const sprocket = state.sprocketIndex + (direction === 'easier' ? steps : -steps);
+    const further = sprocket + (direction === 'easier' ? 1 : -1);
+    if (further < 0 || further >= machine.sprocketCount) break;
+    const { developmentM } = gearAt(machine, state.ringIndex, sprocket);
+    const rpm = cadenceAtRpm(state.speedMps, developmentM);
+    const rpmFurther = cadenceAtRpm(state.speedMps, gearAt(machine, state.ringIndex, further).developmentM);
+    const more =
+      direction === 'harder'
+        ? rpm > rider.cadenceHighRpm && rpmFurther > midBandRpm(rider)
+        : rpmFurther < rider.cadenceHighRpm + SPIN_ROOM_RPM &&
+          (rpm < midBandRpm(rider) || (ahead * developmentM) / now > READY_LOAD);
+    if (!more) break;
+    steps += 1;
   }
-  const other: ShiftDirection = direction === 'easier' ? 'harder' : 'easier';
-  if (best === 0) return [];
-  if (other === 'easier') return [{ kind: 'shift', derailleur: 'rear', direction: other, steps: best }];
-  return Array.from({ length: best }, () => ({
-    kind: 'shift' as const,
-    derailleur: 'rear' as const,
-    direction: other,
-    steps: 1,
-  }));
+  return steps;
 }

@@ -44,9 +44,10 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
     trace,
     state: () => state,
     step(commands) {
+      // What is pressed behind the finish is no part of the ride.
+      if (state.phase === 'finished') return [];
       for (const command of commands) commandLog.push({ tick: state.tick, command });
       const result = stepRide(world, state, commands);
-      if (result.state === state) return result.events;
       state = result.state;
       recordTick(trace, world, state, result.events);
       if (state.tick % CHECKPOINT_TICKS === 0) checkpoints.push(hashState(state));
@@ -112,7 +113,10 @@ export function replayRecording(
     if (ride.state().tick % CHECKPOINT_TICKS === 0) compare();
   }
   compare();
-  if (firstDifferentTick === null && (ride.state().tick !== recording.ticks || checked !== recording.checkpoints.length))
+  if (
+    firstDifferentTick === null &&
+    (ride.state().tick !== recording.ticks || checked !== recording.checkpoints.length)
+  )
     firstDifferentTick = ride.state().tick;
   return { ride, same: firstDifferentTick === null, firstDifferentTick };
 }

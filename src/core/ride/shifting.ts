@@ -148,8 +148,7 @@ function move(
   events: RideEvent[],
 ): void {
   const at = { tick: state.tick, distanceM: state.distanceM };
-  const blocked =
-    !chain.chainOn && (derailleur === 'rear' || state.pressureRatio > RESTORE_PRESSURE);
+  const blocked = !chain.chainOn && (derailleur === 'rear' || state.pressureRatio > RESTORE_PRESSURE);
   if (state.cadenceRpm <= 0 || blocked) {
     if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...at });
     chain[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
@@ -224,19 +223,13 @@ function finishMovement(
 function plannedIndex(chain: ChainDraft, derailleur: Derailleur): number {
   const shift = chain[derailleur];
   let index = derailleur === 'rear' ? chain.sprocketIndex : chain.ringIndex;
-  if (shift !== null)
-    index = shift.toIndex + shift.stepsLeft * indexStep(derailleur, shift.direction);
+  if (shift !== null) index = shift.toIndex + shift.stepsLeft * indexStep(derailleur, shift.direction);
   for (const push of chain.queue)
     if (push.derailleur === derailleur) index += push.steps * indexStep(derailleur, push.direction);
   return index;
 }
 
-function roomFor(
-  machine: Machine,
-  index: number,
-  derailleur: Derailleur,
-  direction: ShiftDirection,
-): number {
+function roomFor(machine: Machine, index: number, derailleur: Derailleur, direction: ShiftDirection): number {
   const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
   return indexStep(derailleur, direction) === 1 ? last - index : index;
 }
@@ -246,6 +239,7 @@ function wouldCross(machine: Machine, chain: ChainDraft, derailleur: Derailleur,
   if (machine.bike.shifter !== 'electronic' || !machine.bike.refusesCrossed) return false;
   const ring = derailleur === 'front' ? index : plannedIndex(chain, 'front');
   const sprocket = derailleur === 'rear' ? index : plannedIndex(chain, 'rear');
-  if (ring < 0 || ring >= machine.ringCount || sprocket < 0 || sprocket >= machine.sprocketCount) return false;
+  if (ring < 0 || ring >= machine.ringCount || sprocket < 0 || sprocket >= machine.sprocketCount)
+    return false;
   return gearAt(machine, ring, sprocket).crossed;
 }

@@ -4,7 +4,13 @@
  */
 import { PI, sampleAt } from '../math/numbers.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
-import { crankTorqueNm, LEG_LAG_S, MAXIMUM_CADENCE_RPM, pressureTarget, reserveAfterJ } from '../model/legs.ts';
+import {
+  crankTorqueNm,
+  LEG_LAG_S,
+  MAXIMUM_CADENCE_RPM,
+  pressureTarget,
+  reserveAfterJ,
+} from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { FREE_LEGS_RPM } from '../model/shift.ts';
 import type { Gear, Pressure } from '../model/types.ts';
@@ -32,11 +38,7 @@ interface Forces {
 }
 
 /** Advances by one tick. Commands act at its beginning. */
-export function stepRide(
-  world: RideWorld,
-  state: RideState,
-  commands: readonly RideCommand[],
-): StepResult {
+export function stepRide(world: RideWorld, state: RideState, commands: readonly RideCommand[]): StepResult {
   if (state.phase === 'finished') return { state, events: [] };
   const events: RideEvent[] = [];
   const chain: ChainDraft = {

@@ -42,11 +42,11 @@ describe('broken levels', () => {
   });
 
   it('many faults are listed together, at most twenty', () => {
-    const level = { ...JSON.parse(first.text), title: 1, seed: 'x', passMark: -1 };
+    const level = { ...first.level, title: 1, seed: 'x', passMark: -1 };
     const parsed = parseLevel(level);
     expect(parsed.ok ? [] : parsed.problems.map((p) => p.path).sort()).toEqual(['passMark', 'seed', 'title']);
     const pieces = Array.from({ length: 100 }, () => ({ kind: 'flat', lengthM: -1 }));
-    const avalanche = parseLevel({ ...JSON.parse(first.text), pieces });
+    const avalanche = parseLevel({ ...first.level, pieces });
     expect(avalanche.ok ? 0 : avalanche.problems.length).toBe(20);
   });
 });

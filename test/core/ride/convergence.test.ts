@@ -4,17 +4,19 @@
  * motion is written out once more here, with sines and arc tangents.
  */
 import { Solver } from 'odex';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Course } from '../../../src/core/course/types.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
 import { brakeForLine } from '../../../src/core/ride/pilot.ts';
 import { commandsByTick } from '../../../src/core/ride/recording.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
-import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideState, RideWorld, TimedCommand } from '../../../src/core/ride/types.ts';
 import { startState } from '../../../src/core/ride/world.ts';
-import { BUNDLED, eventsOf, handRide, literalCourse, worldOn } from './worlds.ts';
+import { BUNDLED, eventsOf, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';
+
+// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const TICK_S = 1 / 120;
 
@@ -23,19 +25,10 @@ function finishS(
   world: RideWorld,
   controller: (state: RideState) => readonly TimedCommand['command'][],
 ): number {
-  let before: RideState | undefined;
-  let after: RideState | undefined;
-  const ride = rideThrough(world, controller, {
-    onTick: (state) => {
-      before = after;
-      after = state;
-    },
-  });
-  expect(ride.state().phase).toBe('finished');
-  const a = before?.distanceM ?? 0;
-  const b = after?.distanceM ?? 0;
-  const share = (world.course.lengthM - a) / (b - a);
-  return (ride.state().tick - 1 + share) * world.tickS;
+  const { before, last } = rideBare(world, controller);
+  expect(last.phase).toBe('finished');
+  const share = (world.course.lengthM - before.distanceM) / (last.distanceM - before.distanceM);
+  return (before.tick + share) * world.tickS;
 }
 
 describe('half the tick', () => {

@@ -2,7 +2,7 @@
  * A ride is its recording: whatever the screen did meanwhile, the same commands at the same ticks give the
  * same fingerprints, and a recording survives being written and read.
  */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
 import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
@@ -10,7 +10,10 @@ import { commandsByTick, parseRecording, type Recording } from '../../../src/cor
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/ride/riders.ts';
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
-import { BUNDLED, bike, rider } from './worlds.ts';
+import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
+
+// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 /** A virtual rider's ride on a bundled level, as a recording. */
 function record(levelIndex: number, name: NamedRider, bikeId: string, riderId: string) {
@@ -100,6 +103,15 @@ describe.each(RIDES)('ride %d: %s on %s', (levelIndex, name, bikeId, riderId) =>
     expect(replay.same).toBe(false);
     expect(replay.firstDifferentTick).toBeGreaterThan(recording.commands[k]?.tick ?? 0);
   });
+});
+
+it('what is pressed behind the finish is no part of the recording', () => {
+  const world = worldOn(literalCourse(60, 0));
+  const ride = rideThrough(world, () => []);
+  const setup = { ...record(0, 'never', 'road-2x11', 'adult-weekly').recording };
+  const before = ride.recording(setup);
+  expect(ride.step([PRESS, EASIER])).toEqual([]);
+  expect(ride.recording(setup)).toEqual(before);
 });
 
 describe('recordings from outside', () => {

@@ -2,14 +2,16 @@
  * Every joule is accounted for: what the legs put in is what speed, height, air, rolling, bearings,
  * drivetrain and brakes took, on every bundled level, bike and named rider.
  */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { GRAVITY } from '../../../src/core/model/load.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/ride/riders.ts';
-import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { EnergyLedger } from '../../../src/core/ride/types.ts';
-import { BUNDLED, COAST, EASE, handRide, literalCourse, worldOn } from './worlds.ts';
+import { BUNDLED, COAST, EASE, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';
+
+// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const names = Object.keys(NAMED_HABITS) as NamedRider[];
 
@@ -25,8 +27,8 @@ describe.each(BUNDLED.map(({ level }) => [level.id, level] as const))('energy on
   it.each(BIKES.map((bike) => bike.id))('%s loses no joule with any named rider (0.1 %)', (bikeId) => {
     for (const name of names) {
       const world = worldOn(course, bikeId, MATCHING_RIDER[bikeId] ?? 'adult-new');
-      const ride = rideThrough(world, virtualRider(world, NAMED_HABITS[name], 7));
-      const { ledger, speedMps, phase, distanceM } = ride.state();
+      const { last } = rideBare(world, virtualRider(world, NAMED_HABITS[name], 7));
+      const { ledger, speedMps, phase, distanceM } = last;
       expect([name, phase]).toEqual([name, 'finished']);
       expect(Math.abs(missingShare(ledger))).toBeLessThan(0.001);
       // Two entries again from outside the ledger: height from the road, speed from the state.

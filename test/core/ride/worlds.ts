@@ -121,6 +121,25 @@ export function handRide(world: RideWorld, from: RideState = startState(world)):
   return ride;
 }
 
+/** Rides to the finish without keeping anything but what happened; for many rides in a row. */
+export function rideBare(
+  world: RideWorld,
+  controller: (state: RideState) => readonly RideCommand[],
+  from: RideState = startState(world),
+): { readonly before: RideState; readonly last: RideState; readonly events: readonly RideEvent[] } {
+  const events: RideEvent[] = [];
+  let before = from;
+  let last = from;
+  // An hour at any tick; a ride that takes longer hangs.
+  while (last.phase !== 'finished' && last.tick * world.tickS < 3600) {
+    before = last;
+    const result = stepRide(world, before, controller(before));
+    if (result.events.length > 0) events.push(...result.events);
+    last = result.state;
+  }
+  return { before, last, events };
+}
+
 /** Events of one kind, with their own type. */
 export function eventsOf<K extends RideEvent['kind']>(
   events: readonly RideEvent[],

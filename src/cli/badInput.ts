@@ -1,0 +1,4 @@
+/** The one kind of fault that is the fault of what was given: it ends in a sentence and exit code 2. */
+
+/** Something a person gave is no good. The message is a whole sentence that says what to do. */
+export class BadInput extends Error {}

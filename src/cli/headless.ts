@@ -1,0 +1,104 @@
+/**
+ * Rides without a screen and sums up what happened: shifts with the speed they were made at, feet down,
+ * chains dropped, time. Judging a ride is the coach's business, not this file's.
+ */
+import { frameOf, roadLoadRatio } from '../core/ride/frame.ts';
+import { type Controller, LONGEST_RIDE_TICKS, type LiveRide, startRide } from '../core/ride/run.ts';
+import type { RideEvent, RideState, RideWorld } from '../core/ride/types.ts';
+import type { LineFile } from './files.ts';
+
+/** One shift of a ride as it is printed. */
+export interface ShiftLine {
+  readonly derailleur: string;
+  readonly direction: string;
+  readonly fromIndex: number;
+  readonly toIndex: number;
+  readonly load: number;
+  readonly durationS: number;
+  readonly distanceM: number;
+  readonly startedAtM: number;
+  readonly speedMps: number;
+}
+
+/** What a ride comes to, apart from marks. */
+export interface RideSummary {
+  readonly shifts: readonly ShiftLine[];
+  readonly pitches: readonly {
+    readonly footM: number;
+    readonly endM: number;
+    readonly steepestRatio: number;
+  }[];
+  readonly footDowns: number;
+  readonly chainDrops: number;
+  /** Time of the finish, or null if the rider never got there. */
+  readonly finishedS: number | null;
+}
+
+/** Listens to a ride and keeps what the summary needs. */
+export interface Tally {
+  note(state: RideState, events: readonly RideEvent[]): void;
+  summary(world: RideWorld, last: RideState): RideSummary;
+}
+
+/** A tally that has heard nothing yet. */
+export function startTally(): Tally {
+  const shifts: ShiftLine[] = [];
+  let footDowns = 0;
+  let chainDrops = 0;
+  return {
+    note(state, events) {
+      for (const event of events) {
+        if (event.kind === 'foot-down') footDowns += 1;
+        else if (event.kind === 'chain-dropped') chainDrops += 1;
+        else if (event.kind === 'shift-done') shifts.push(shiftLine(event, state.speedMps));
+      }
+    },
+    summary: (world, last) => ({
+      shifts,
+      pitches: world.course.pitches,
+      footDowns,
+      chainDrops,
+      finishedS: last.phase === 'finished' ? last.tick * world.tickS : null,
+    }),
+  };
+}
+
+function shiftLine(event: Extract<RideEvent, { kind: 'shift-done' }>, speedMps: number): ShiftLine {
+  const { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM } = event;
+  return { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM, speedMps };
+}
+
+/** Rides to the finish, or for an hour; the trace gets one line for the state after every tick. */
+export function rideHeadless(
+  world: RideWorld,
+  controller: Controller,
+  trace: LineFile | null,
+): { ride: LiveRide; summary: RideSummary } {
+  const ride = startRide(world);
+  const tally = startTally();
+  while (ride.state().phase !== 'finished' && ride.state().tick < LONGEST_RIDE_TICKS) {
+    const events = ride.step(controller(ride.state()));
+    tally.note(ride.state(), events);
+    trace?.line(JSON.stringify(traceLine(world, ride.state())));
+  }
+  return { ride, summary: tally.summary(world, ride.state()) };
+}
+
+function traceLine(world: RideWorld, state: RideState): Readonly<Record<string, number | string | boolean>> {
+  const frame = frameOf(world, state);
+  return {
+    tick: state.tick,
+    distanceM: state.distanceM,
+    speedMps: state.speedMps,
+    slopeRatio: frame.slopeRatio,
+    cadenceRpm: state.cadenceRpm,
+    crankTorqueNm: state.crankTorqueNm,
+    pressure: state.pressure,
+    ringIndex: state.ringIndex,
+    sprocketIndex: state.sprocketIndex,
+    loadRatio: roadLoadRatio(world, state),
+    torqueRatio: frame.torqueRatio,
+    chainAngleDeg: frame.chainAngleDeg,
+    crossed: frame.crossed,
+  };
+}

@@ -1,0 +1,175 @@
+/**
+ * `clinic`: puts together what tablets handed over, rides it again where recordings came along, and prints
+ * the group's table or its picture. What could not be used is named, never dropped.
+ */
+import { fileURLToPath } from 'node:url';
+import { groupPicture, type GroupPicture } from '../../core/clinic/group.ts';
+import type { GroupRide } from '../../core/clinic/groupRide.ts';
+import { mergeSets, sortOut } from '../../core/clinic/merge.ts';
+import { deviceStatus, type Heard } from '../../core/clinic/missing.ts';
+import { type ClinicPlan, parsePlanText } from '../../core/clinic/plan.ts';
+import type { RideRecord } from '../../core/clinic/record.ts';
+import { type ApartCode, createRemarker, type Remark } from '../../core/clinic/remark.ts';
+import { csvReport, jsonReport } from '../../core/clinic/report.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { needed } from '../args.ts';
+import { BadInput } from '../badInput.ts';
+import { levelFromFile } from '../choose.ts';
+import { bundledLevelFiles, readJson, readText } from '../files.ts';
+import { counted, fixed, table } from '../print.ts';
+import type { Verb } from '../verb.ts';
+import { planLevel, readRides } from './clinicRides.ts';
+
+const PACKAGE_FILE = fileURLToPath(new URL('../../../package.json', import.meta.url));
+
+interface Gathered {
+  readonly rides: readonly GroupRide[];
+  readonly apart: readonly {
+    readonly recordId: string;
+    readonly code: ApartCode;
+    readonly tick: number | null;
+  }[];
+  readonly sorted: ReturnType<typeof sortOut>;
+  readonly devices: ReturnType<typeof deviceStatus>;
+  readonly otherPlan: readonly RideRecord[];
+}
+
+export const clinic: Verb = {
+  usage: '--plan FILE --rides FILE [FILE …] [--csv]',
+  summary: 'puts the rides of a group together and reports on them',
+  flags: { plan: 'text', rides: 'text', csv: 'switch' },
+  takesFiles: true,
+  run(args) {
+    const levels = bundledLevelFiles().map(levelFromFile);
+    const plan = readPlan(needed(args, 'plan', 'the file of a plan'), levels);
+    const files = [needed(args, 'rides', 'a file of rides; more may follow'), ...args.files];
+    const gathered = gather(plan, files, levels);
+    const records = gathered.rides.map((ride) => ride.record);
+    const picture = groupPicture(gathered.rides);
+    const json = {
+      planId: plan.id,
+      rides: jsonReport(records),
+      picture: plainPicture(picture),
+      apart: gathered.apart,
+      damaged: gathered.sorted.damaged,
+      conflicts: gathered.sorted.conflicts.map(({ code, records: several }) => ({
+        code,
+        recordIds: several.map((record) => record.id),
+      })),
+      withdrawn: gathered.sorted.withdrawn.map((record) => record.id),
+      otherPlan: gathered.otherPlan.map((record) => record.id),
+      devices: gathered.devices.map(({ deviceId, have, lastSeq, missing }) => ({
+        deviceId,
+        have,
+        lastSeq,
+        missing,
+      })),
+    };
+    return {
+      json,
+      text: args.switches.has('csv') ? csvReport(records).trimEnd() : sentences(picture, gathered),
+    };
+  },
+};
+
+function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
+  const parsed = parsePlanText(readText(path), new Set(levels.map((level) => level.id)));
+  if (parsed.ok) return parsed.plan;
+  const [first] = parsed.problems;
+  const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
+  throw new BadInput(`"${path}" is no plan that can be used${place}: ${first?.sentence ?? ''}`);
+}
+
+function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]): Gathered {
+  const { version } = readJson(PACKAGE_FILE) as { version: string };
+  const remarker = createRemarker(
+    (record) => planLevel(plan, record.rideIndex, record.seed, levels),
+    version,
+  );
+  const read = readRides({ plan, levels, remarker, version }, paths);
+  const set = mergeSets(...read.map((file) => file.set));
+  if (set.records.length === 0 && set.damaged.length === 0)
+    throw new BadInput(`There are no rides in ${paths.map((path) => `"${path}"`).join(', ')}.`);
+  const heard: Heard[] = read.flatMap((file) => file.heard.map((item) => ({ ...item, atMs: 0 })));
+  const sorted = sortOut(set);
+  const remarks = sorted.rides
+    .filter((record) => record.planId === plan.id)
+    .map((record): Remark => remarker.remark(record));
+  return {
+    rides: remarks.flatMap(usable),
+    apart: remarks.flatMap((remark) =>
+      remark.kind === 'apart' ? [{ recordId: remark.record.id, code: remark.code, tick: remark.tick }] : [],
+    ),
+    sorted,
+    devices: deviceStatus(set, heard),
+    otherPlan: sorted.rides.filter((record) => record.planId !== plan.id),
+  };
+}
+
+/** Rides that came out the same, and marks whose recording stayed behind. */
+function usable(remark: Remark): GroupRide[] {
+  if (remark.kind === 'same')
+    return [{ record: remark.record, line: remark.line, reference: remark.reference }];
+  return remark.code === 'no-recording' ? [{ record: remark.record, line: null, reference: null }] : [];
+}
+
+/** Series as plain lists, so that they print as JSON. */
+function plainPicture(picture: GroupPicture): unknown {
+  return JSON.parse(
+    JSON.stringify(picture, (_key, value: unknown) =>
+      value instanceof Uint8Array || value instanceof Uint16Array || value instanceof Uint32Array
+        ? Array.from(value)
+        : value,
+    ),
+  ) as unknown;
+}
+
+function sentences(picture: GroupPicture, gathered: Gathered): string {
+  const rows = picture.roads.map((road) => [
+    road.levelId,
+    String(road.rides),
+    String(road.riders),
+    road.totals === null ? '' : fixed(road.totals.middle, 1),
+    String(road.timing.tooEarly),
+    String(road.timing.aboutRight),
+    String(road.timing.tooLate),
+    road.caughtPitch === null ? '' : String(road.caughtPitch + 1),
+  ]);
+  const head = [
+    'level',
+    'rides',
+    'riders',
+    'middle total',
+    'too early',
+    'about right',
+    'too late',
+    'worst pitch',
+  ];
+  const { attempts } = picture;
+  const lines = [
+    table(head, rows),
+    `${counted(picture.rides, 'ride')} by ${counted(picture.riders, 'rider')}.`,
+    ...(attempts.change === null
+      ? []
+      : [
+          `From first to last attempt the middle change is ${fixed(attempts.change.middle, 1)} points: ${attempts.better} better, ${attempts.worse} worse, ${attempts.withinChance} within chance.`,
+        ]),
+    ...gathered.apart
+      .filter(({ code }) => code !== 'no-recording')
+      .map(({ recordId, code }) => `Set apart: ${recordId} (${code}).`),
+    ...gathered.sorted.conflicts.map(
+      ({ code, records }) => `Conflict (${code}): ${records.map((r) => r.id).join(', ')}.`,
+    ),
+    ...gathered.sorted.damaged.map(
+      ({ code, recordId }) => `Damaged: ${recordId ?? 'a piece without a name'} (${code}).`,
+    ),
+    ...gathered.otherPlan.map((record) => `Of another plan: ${record.id}.`),
+    ...gathered.devices
+      .filter((device) => device.missingCount > 0)
+      .map(
+        (device) =>
+          `Missing from ${device.deviceId}: ${device.missing.map(([a, b]) => (a === b ? a : `${a} to ${b}`)).join(', ')}.`,
+      ),
+  ];
+  return lines.join('\n');
+}

@@ -1,0 +1,66 @@
+/**
+ * `replay`: rides a recording again and compares fingerprints, so that anybody can check that a ride is
+ * what it says it is.
+ */
+import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { parseRecording, type Recording } from '../../core/ride/recording.ts';
+import { replayRecording } from '../../core/ride/run.ts';
+import { buildRideWorld } from '../../core/ride/world.ts';
+import { type Args, needed } from '../args.ts';
+import { levelFromFile } from '../choose.ts';
+import { bundledLevelFiles, readJson } from '../files.ts';
+import { startTally } from '../headless.ts';
+import { unwrapRecording } from '../players.ts';
+import { BadInput } from '../badInput.ts';
+import type { Verb } from '../verb.ts';
+import { report } from './ride.ts';
+
+export const replay: Verb = {
+  usage: '--recording FILE [--level FILE]',
+  summary: 'rides a recording again and compares every fingerprint',
+  flags: { recording: 'text', level: 'text' },
+  takesFiles: false,
+  run(args) {
+    const path = needed(args, 'recording', 'the file of a recording');
+    const parsed = parseRecording(unwrapRecording(readJson(path)));
+    if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${parsed.sentence}`);
+    const { recording } = parsed;
+    const level = findLevel(args, recording);
+    const { bike, rider, seed, autoEase } = recording;
+    const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
+    const tally = startTally();
+    const { ride, same, firstDifferentTick } = replayRecording(world, recording, (state, events) =>
+      tally.note(state, events),
+    );
+    const summary = tally.summary(world, ride.state());
+    const setup = { levelId: level.id, bikeId: bike.id, riderId: rider.id, seed };
+    const counts = { ticks: recording.ticks, checkpoints: recording.checkpoints.length };
+    const verdict = same
+      ? `All ${counts.checkpoints} fingerprints are the same.`
+      : `The fingerprints differ, first at tick ${firstDifferentTick}; this is not the ride that was recorded.`;
+    const answer = {
+      json: { same, firstDifferentTick, ...counts, ...setup, lengthM: world.course.lengthM, ...summary },
+      text: `${report(summary, world)}\n${verdict}`,
+    };
+    return same ? answer : { ...answer, complaint: verdict };
+  },
+};
+
+/** The level a recording was ridden on: the one that is named, else the bundled one with its fingerprint. */
+function findLevel(args: Args, recording: Recording): Level {
+  const named = args.values.get('level');
+  if (named !== undefined) {
+    const level = levelFromFile(named);
+    if (levelHash(level) === recording.levelHash) return level;
+    throw new BadInput(
+      `"${named}" is not the road this ride was recorded on ("${recording.levelId}"), or it was changed since.`,
+    );
+  }
+  const bundled = bundledLevelFiles().map(levelFromFile);
+  const level = bundled.find((candidate) => levelHash(candidate) === recording.levelHash);
+  if (level !== undefined) return level;
+  throw new BadInput(
+    `The level "${recording.levelId}" of this ride does not come with the game as it was ridden. Name its file with --level.`,
+  );
+}

@@ -1,0 +1,112 @@
+/**
+ * `ride`: rides a level without a screen, with a virtual rider or with commands from a file, and prints
+ * what came of it together with the recording.
+ */
+import { resolve } from 'node:path';
+import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import type { RideSetup } from '../../core/ride/recording.ts';
+import type { Controller } from '../../core/ride/run.ts';
+import { buildRideWorld } from '../../core/ride/world.ts';
+import type { RideWorld } from '../../core/ride/types.ts';
+import { type Args, needed, numberOf } from '../args.ts';
+import { bikeFrom, levelFromFile, riderFrom } from '../choose.ts';
+import { type LineFile, openLines } from '../files.ts';
+import { type RideSummary, rideHeadless } from '../headless.ts';
+import { commandsFromFile, PLAYERS, playCommands } from '../players.ts';
+import { counted, fixed, table } from '../print.ts';
+import { BadInput } from '../badInput.ts';
+import type { Verb } from '../verb.ts';
+
+const SEED = { low: 0, high: 4_294_967_295, what: 'the seed (0 to 4294967295)', whole: true };
+const TRACE_ENDING = '.ndjson';
+
+export const ride: Verb = {
+  usage: `--level FILE --bike ID --rider ID --player ${Object.keys(PLAYERS).join('|')}|FILE [--seed N] [--trace OUT.ndjson]`,
+  summary: 'rides a level without a screen and prints the ride',
+  flags: { level: 'text', bike: 'text', rider: 'text', player: 'text', seed: 'text', trace: 'text' },
+  takesFiles: false,
+  run(args) {
+    const { world, setup, controller, player } = prepare(args);
+    const trace = openTrace(args);
+    const { ride: ridden, summary } = rideHeadless(world, controller, trace);
+    trace?.close();
+    return {
+      json: {
+        levelId: setup.levelId,
+        bikeId: setup.bike.id,
+        riderId: setup.rider.id,
+        player,
+        seed: setup.seed,
+        lengthM: world.course.lengthM,
+        ...summary,
+        recording: ridden.recording(setup),
+      },
+      text: report(summary, world),
+    };
+  },
+};
+
+function prepare(args: Args): { world: RideWorld; setup: RideSetup; controller: Controller; player: string } {
+  const level = levelFromFile(needed(args, 'level', 'the file of a level'));
+  const bike = bikeFrom(args);
+  const rider = riderFrom(args);
+  const player = needed(
+    args,
+    'player',
+    `who rides: ${Object.keys(PLAYERS).join(', ')}, or a file of commands`,
+  );
+  const seed = numberOf(args, 'seed', SEED, level.seed);
+  const setup = { levelId: level.id, levelHash: levelHash(level), seed, bike, rider, autoEase: false };
+  const build = (s: RideSetup): RideWorld =>
+    buildRideWorld(courseOfLevel(level, s.seed), bike, rider, { autoEase: s.autoEase });
+  const known = Object.hasOwn(PLAYERS, player) ? PLAYERS[player] : undefined;
+  if (known !== undefined) {
+    const world = build(setup);
+    return { world, setup, controller: known(world, seed), player };
+  }
+  const file = readPlayerFile(player, setup);
+  // A recording brings its own road unless another is asked for.
+  const own = { seed: args.values.has('seed') ? seed : (file.recorded?.seed ?? seed) };
+  const asRidden = { ...setup, ...own, autoEase: file.recorded?.autoEase ?? false };
+  return { world: build(asRidden), setup: asRidden, controller: playCommands(file.commands), player };
+}
+
+function readPlayerFile(player: string, setup: RideSetup): ReturnType<typeof commandsFromFile> {
+  if (/^[a-z][a-z-]*$/.test(player))
+    throw new BadInput(
+      `There is no player "${player}". Choose one of ${Object.keys(PLAYERS).join(', ')}, or name a file of commands.`,
+    );
+  return commandsFromFile(player, setup);
+}
+
+function openTrace(args: Args): LineFile | null {
+  const path = args.values.get('trace');
+  if (path === undefined) return null;
+  const inputs = [args.values.get('level'), args.values.get('player')];
+  if (inputs.some((input) => input !== undefined && resolve(input) === resolve(path)))
+    throw new BadInput(`"${path}" is read in this ride, so the trace cannot go there.`);
+  return openLines(path, TRACE_ENDING);
+}
+
+/** A ride in sentences and a table of its shifts. */
+export function report(summary: RideSummary, world: RideWorld): string {
+  const { shifts, footDowns, chainDrops, finishedS } = summary;
+  const end = finishedS === null ? 'Never reached the end of' : `Finished after ${fixed(finishedS, 1)} s:`;
+  const count = `${counted(shifts.length, 'shift')}, ${counted(footDowns, 'foot down', 'feet down')}, ${counted(chainDrops, 'dropped chain')}`;
+  const sentence = `${end} ${fixed(world.course.lengthM, 0)} m, ${count}.`;
+  if (shifts.length === 0) return sentence;
+  const rows = shifts.map((shift) => [
+    `${shift.derailleur} ${shift.direction}`,
+    fixed(shift.startedAtM, 1),
+    `${teethAt(world, shift.derailleur, shift.fromIndex)} to ${teethAt(world, shift.derailleur, shift.toIndex)}`,
+    fixed(shift.load, 2),
+    fixed(shift.durationS, 2),
+    fixed(shift.speedMps * 3.6, 1),
+  ]);
+  return `${table(['shift', 'at m', 'teeth', 'load', 'took s', 'km/h'], rows)}\n${sentence}`;
+}
+
+function teethAt(world: RideWorld, derailleur: string, index: number): string {
+  const { chainringsTeeth, sprocketsTeeth } = world.machine.bike;
+  return String((derailleur === 'rear' ? sprocketsTeeth : chainringsTeeth)[index] ?? '?');
+}

@@ -1,0 +1,37 @@
+/** What `gpx` answers: the promised keys for a road, a sentence and exit code 2 for everything else. */
+import { describe, expect, it } from 'vitest';
+import { gpxText, plainClimb } from '../core/level/gpx/files.ts';
+import { json, run, workshop } from './workshop.ts';
+
+const shop = workshop();
+
+describe('gpx', () => {
+  it('says length, ascent, steepest and quality of a road', () => {
+    const file = shop.write('climb.gpx', plainClimb);
+    const answer = json('gpx', '--file', file);
+    expect(answer).toMatchObject({ quality: 'good', problems: [], questions: [], points: 101 });
+    expect(answer['lengthM']).toBeCloseTo(1_000, -1);
+    expect(answer['ascentM']).toBeCloseTo(50, 0);
+    expect(answer['steepestPercent']).toBeCloseTo(5, 1);
+    expect(run('gpx', '--file', file).out).toMatch(/^1\.00 km with 50 m of ascent, up to 5\.0 %/);
+  });
+
+  it.each([
+    ['a file without a road', gpxText('<wpt lat="1" lon="1"/>'), /waypoints/],
+    ['something else', 'lat,lon', /not a GPX file/],
+    ['nothing', '', /empty/],
+  ])('of %s says why, with exit code 2', (_, text, reason) => {
+    const file = shop.write('other.gpx', text);
+    const { exitCode, out, err } = run('gpx', '--file', file, '--json');
+    expect(exitCode).toBe(2);
+    expect(err).toMatch(reason);
+    const answer = JSON.parse(out) as { lengthM: unknown; problems: unknown[]; questions: unknown[] };
+    expect([answer.lengthM, answer.problems.length, answer.questions]).toEqual([null, 1, []]);
+  });
+
+  it('wants a file that is there', () => {
+    expect(run('gpx').exitCode).toBe(2);
+    expect(run('gpx', '--file', shop.path('none.gpx')).err).toMatch(/no file/);
+    expect(run('gpx', '--file', shop.folder).err).toMatch(/folder/);
+  });
+});
