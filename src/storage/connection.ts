@@ -1,0 +1,95 @@
+/**
+ * Transactions that either complete or say why not: a lost connection is opened anew once and the work done
+ * again, and a transaction that hangs is given up. What is read and written is decided by others.
+ */
+import type { IDBPDatabase, IDBPTransaction } from 'idb';
+import { clearAll, databaseDesk, type Desk, SHELVES } from './desk.ts';
+import { Fault, faultWhileUsing, isLost, within } from './faults.ts';
+import { createOpener, type OpenerOptions } from './opener.ts';
+
+/** A transaction may take this many times as long as opening before it counts as hanging. */
+const PATIENCE = 5;
+
+type Mode = 'readonly' | 'readwrite';
+type Transaction<M extends Mode = Mode> = IDBPTransaction<unknown, string[], M>;
+type Work<T> = (transaction: Transaction) => Promise<T>;
+
+/** The connection. */
+export interface Connection {
+  /**
+   * Runs `work` in a transaction over all stores and answers after the transaction has completed. `work` may be
+   * called twice; what the first call wrote is then undone.
+   * @throws Fault
+   */
+  run<T>(mode: Mode, work: (desk: Desk) => Promise<T>): Promise<T>;
+  /** Empties the whole database. @throws Fault */
+  clear(): Promise<void>;
+  /** Lets go of the database; the next use opens it again. */
+  close(): void;
+}
+
+/** Makes a connection; nothing is opened before the first use. */
+export function createConnection(options: OpenerOptions): Connection {
+  const opener = createOpener(options);
+  const attempt = async <T>(mode: Mode, work: Work<T>): Promise<T> => {
+    const database = await opener.database();
+    try {
+      return await transact(database, mode, work, options.timeoutMs * PATIENCE);
+    } catch (error) {
+      if (error instanceof Fault || isLost(error)) opener.drop();
+      throw error;
+    }
+  };
+  const run = async <T>(mode: Mode, work: Work<T>): Promise<T> => {
+    try {
+      return await attempt(mode, work).catch((error: unknown) => {
+        if (isLost(error)) return attempt(mode, work);
+        throw error;
+      });
+    } catch (error) {
+      throw faultWhileUsing(error);
+    }
+  };
+  return {
+    close: opener.close,
+    run: (mode, work) => run(mode, (transaction) => work(databaseDesk(transaction))),
+    clear: () => run('readwrite', (transaction) => clearAll(transaction as Transaction<'readwrite'>)),
+  };
+}
+
+/** One transaction, which completes, fails or is aborted when it takes too long. */
+function transact<T>(database: IDBPDatabase, mode: Mode, work: Work<T>, limitMs: number): Promise<T> {
+  // `strict`: completed means on the disk, not in a buffer. Browsers that do not know it ignore it.
+  const transaction = database.transaction([...SHELVES], mode, { durability: 'strict' });
+  return within(finish(transaction, work), limitMs, () => {
+    abort(transaction);
+    return new Fault('hangs');
+  });
+}
+
+/** The transaction's own error says more than that of a request in it, which is only told "aborted". */
+async function finish<T>(transaction: Transaction, work: Work<T>): Promise<T> {
+  const end = transaction.done.then(
+    () => null,
+    (error: unknown) => error,
+  );
+  let result: T;
+  try {
+    result = await work(transaction);
+  } catch (error) {
+    abort(transaction);
+    const reason = await end;
+    throw reason instanceof Error && reason.name !== 'AbortError' ? reason : error;
+  }
+  const reason = await end;
+  if (reason !== null) throw reason;
+  return result;
+}
+
+function abort(transaction: Transaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It had ended by itself.
+  }
+}

@@ -1,0 +1,84 @@
+/**
+ * Deletes everything of ours on this device and looks whether it is gone. What is in memory is emptied by the
+ * caller.
+ */
+import type { Connection } from './connection.ts';
+import { Fault, faultWhileOpening, within } from './faults.ts';
+import { DATABASE_NAME } from './opener.ts';
+import { OWN_PREFIX } from './smallCopy.ts';
+import type { DeleteAnswer, ProblemCode } from './types.ts';
+
+/** The places things of ours can be. Each may be missing or throw. */
+export interface Places {
+  readonly factory: () => IDBFactory | null;
+  readonly simpleStore: () => globalThis.Storage | null;
+  readonly caches: () => CacheStorage | null;
+  readonly timeoutMs: number;
+}
+
+/** Deletes the database, our names in the simple store and our caches, and verifies each. */
+export async function erase(places: Places, connection: Connection): Promise<DeleteAnswer> {
+  const problems = {
+    database: await codeOf(() => eraseDatabase(places, connection)),
+    'small-copy': await codeOf(() => eraseSimpleStore(places.simpleStore())),
+    caches: await codeOf(() => eraseCaches(places.caches())),
+  };
+  const left = (['database', 'small-copy', 'caches'] as const).filter((place) => problems[place] !== null);
+  const code = left.map((place) => problems[place])[0] ?? null;
+  return code === null ? { deleted: true } : { deleted: false, code, left };
+}
+
+async function eraseDatabase(places: Places, connection: Connection): Promise<void> {
+  const factory = places.factory();
+  // Where there is no database there is nothing in it.
+  if (factory === null) return;
+  // Emptied first, so that nothing is left to read even where another tab delays the deletion. A database that cannot
+  // be opened, or is of a newer version, is still deleted.
+  await connection.clear().catch(() => undefined);
+  connection.close();
+  let blocked = false;
+  const request = factory.deleteDatabase(DATABASE_NAME);
+  const gone = new Promise<void>((resolve, reject) => {
+    request.addEventListener('success', () => resolve());
+    request.addEventListener('error', () => reject(request.error ?? new Fault('connection-lost')));
+    request.addEventListener('blocked', () => {
+      blocked = true;
+    });
+  });
+  await within(gone, places.timeoutMs, () => new Fault(blocked ? 'blocked' : 'hangs'));
+  // Some browsers cannot list their databases; there the answer to the deletion has to do.
+  const names = await factory.databases?.();
+  if (names?.some(({ name }) => name === DATABASE_NAME) === true) throw new Fault('connection-lost');
+}
+
+function eraseSimpleStore(store: globalThis.Storage | null): Promise<void> {
+  if (store === null) return Promise.resolve();
+  const ours = (): string[] =>
+    Array.from({ length: store.length }, (_, i) => store.key(i) ?? '').filter((key) =>
+      key.startsWith(OWN_PREFIX),
+    );
+  for (const key of ours()) store.removeItem(key);
+  return ours().length === 0 ? Promise.resolve() : Promise.reject(new Fault('connection-lost'));
+}
+
+async function eraseCaches(caches: CacheStorage | null): Promise<void> {
+  if (caches === null) return;
+  const ours = async (): Promise<string[]> =>
+    (await caches.keys()).filter((name) => name.startsWith(OWN_PREFIX));
+  for (const name of await ours()) await caches.delete(name);
+  if ((await ours()).length > 0) throw new Fault('connection-lost');
+}
+
+/**
+ * The code of what went wrong, or null. A place that the browser does not give at all holds nothing of ours: the
+ * same browser would not have taken it either.
+ */
+async function codeOf(work: () => Promise<void>): Promise<ProblemCode | null> {
+  try {
+    await work();
+    return null;
+  } catch (error) {
+    const { code } = faultWhileOpening(error);
+    return code === 'private-window' ? null : code;
+  }
+}

@@ -1,0 +1,90 @@
+/**
+ * Everything on the device as one value, and back: pure functions. A broken piece of an import is named and left
+ * out, the good ones around it are taken; where the pieces go is decided by others.
+ */
+import { hashJson } from '../core/math/hash.ts';
+import { climbFields, type Fields, isFields } from './ladder.ts';
+import type { Piece } from './settle.ts';
+import { keyOf, LADDERS, READERS } from './shapes.ts';
+import { type Damaged, EXPORT_SCHEMA, type ExportFile, type Refused, type StoreName } from './types.ts';
+import { type Contents, STORES } from './vault.ts';
+
+/** Puts everything readable into one value. What a newer version wrote goes along as it is. */
+export function buildExport(contents: Contents, exportedAtMs: number, complete: boolean): ExportFile {
+  const leftOut: Damaged[] = [];
+  const take = (store: StoreName): unknown[] =>
+    [...contents[store]]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .flatMap(([key, value]) => {
+        // The whole ride is there, so its result alone is not needed.
+        if (store === 'results' && contents.rides.has(key)) return [];
+        const reading = READERS[store](value);
+        if (reading.ok) return [reading.value];
+        if (reading.code === 'newer-version') return [value];
+        leftOut.push({ store, id: key, code: reading.code });
+        return [];
+      });
+  const rest = {
+    schema: EXPORT_SCHEMA,
+    exportedAtMs,
+    rides: take('rides'),
+    results: take('results'),
+    levels: take('levels'),
+    settings: take('settings')[0] ?? null,
+    records: take('records'),
+    leftOut,
+    complete,
+  } as const;
+  // Only what JSON can carry, so that the fingerprint is the same after a file.
+  const plain = JSON.parse(JSON.stringify(rest)) as typeof rest;
+  return { ...plain, checksum: hashJson(plain) };
+}
+
+/** The good pieces of an import and the refused ones. */
+export interface OpenedImport {
+  readonly pieces: readonly Piece[];
+  readonly refused: readonly Refused[];
+}
+
+/** Opens an import. A newer one is refused whole, because what its pieces mean is not known here. */
+export function openImport(value: unknown): OpenedImport {
+  const climbed = climbFields(LADDERS.export, value);
+  if (!climbed.ok) return { pieces: [], refused: [{ code: climbed.code }] };
+  const file = climbed.value;
+  const { checksum, ...rest } = value as Fields;
+  const refused: Refused[] = checksum === hashJson(rest) ? [] : [{ code: 'checksum' }];
+  const pieces = new Map<string, Piece>();
+  for (const [store, item] of items(file, refused)) {
+    const reading = READERS[store](item);
+    if (!reading.ok) {
+      const id = idOf(item);
+      refused.push(id === null ? { code: reading.code } : { id, code: reading.code });
+      continue;
+    }
+    const key = keyOf(store, reading.value);
+    pieces.set(`${store} ${key} ${hashJson(reading.value)}`, {
+      store,
+      key,
+      value: reading.value,
+      mine: false,
+    });
+  }
+  return { pieces: [...pieces.values()], refused };
+}
+
+function items(file: Fields, refused: Refused[]): readonly (readonly [StoreName, unknown])[] {
+  return STORES.flatMap((store): (readonly [StoreName, unknown])[] => {
+    const list = file[store];
+    if (list === undefined || list === null) return [];
+    if (store === 'settings') return [[store, list]];
+    if (Array.isArray(list)) return list.map((item: unknown) => [store, item]);
+    refused.push({ id: store, code: 'corrupt' });
+    return [];
+  });
+}
+
+/** The id of a broken piece, where it still has one, short enough to be shown. */
+function idOf(item: unknown): string | null {
+  const id = isFields(item) ? item['id'] : undefined;
+  return typeof id === 'string' ? id.slice(0, 64) : null;
+}

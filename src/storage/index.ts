@@ -1,0 +1,105 @@
+/**
+ * The door of the room: opens the keeping and puts its parts together. It always opens: without a database it
+ * goes on with the small copy, without that in memory, and says so.
+ */
+import { environmentOf, type Environment, type StorageOptions } from './environment.ts';
+import { erase } from './erase.ts';
+import { buildExport, openImport } from './exchange.ts';
+import { rideShelf } from './rides.ts';
+import { createRoom, type Room } from './room.ts';
+import { thingShelf } from './things.ts';
+import type {
+  ExportFile,
+  ImportReport,
+  Persistence,
+  Refused,
+  RideResult,
+  SavedRide,
+  Storage,
+} from './types.ts';
+import type { Outcome } from './place.ts';
+
+export { newRideId } from './ids.ts';
+export type { Shape, Step } from './ladder.ts';
+export type { StorageOptions } from './environment.ts';
+export type * from './types.ts';
+
+/** Pieces of an import in one transaction: few enough that one which does not fit does not take many with it. */
+const PIECES_AT_ONCE = 25;
+
+/** Opens the keeping. Never rejects; `health` of the answer says where things are kept. */
+export async function openStorage(options: StorageOptions = {}): Promise<Storage> {
+  const environment = environmentOf(options);
+  const room = createRoom(environment);
+  // Brings back what a lost database had, and opens it in the same breath.
+  await room.vault.write(room.smallCopy.pieces());
+  return {
+    get health() {
+      return room.health();
+    },
+    get damaged() {
+      return room.damaged();
+    },
+    subscribe: room.subscribe,
+    ...rideShelf(room),
+    ...thingShelf(room),
+    exportAll: () => exportAll(room),
+    importAll: (value) => importAll(room, value),
+    async deleteEverything() {
+      room.empty();
+      const answer = await erase(environment, room.vault.connection);
+      room.empty();
+      return answer;
+    },
+    requestPersistence: () => requestPersistence(environment),
+    estimate: () => estimate(environment),
+  };
+}
+
+async function exportAll(room: Room): Promise<ExportFile> {
+  const { contents, complete } = await room.vault.readEverything();
+  return buildExport(contents, room.nowMs(), complete);
+}
+
+async function importAll(room: Room, value: unknown): Promise<ImportReport> {
+  const opened = openImport(value);
+  const count = { added: 0, already: 0, unsaved: 0 };
+  const refused: Refused[] = [...opened.refused];
+  const taken: (SavedRide | RideResult)[] = [];
+  let problem: ImportReport['problem'] = null;
+  for (let i = 0; i < opened.pieces.length; i += PIECES_AT_ONCE) {
+    const some = opened.pieces.slice(i, i + PIECES_AT_ONCE);
+    const { outcomes, code } = await room.vault.write(some);
+    problem ??= code;
+    some.forEach((piece, k) => {
+      const outcome = outcomes[k] as Outcome;
+      if (outcome === 'already') count.already += 1;
+      else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
+      else refused.push({ id: piece.key, code: outcome });
+      if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))
+        taken.push(piece.value as SavedRide | RideResult);
+    });
+  }
+  room.smallCopy.addRides(taken);
+  return { ...count, refused, problem };
+}
+
+async function requestPersistence(environment: Environment): Promise<Persistence> {
+  try {
+    const manager = environment.storageManager();
+    if (manager === null || typeof manager.persist !== 'function') return 'unknown';
+    return (await manager.persist()) ? 'granted' : 'refused';
+  } catch {
+    return 'unknown';
+  }
+}
+
+async function estimate(environment: Environment): ReturnType<Storage['estimate']> {
+  try {
+    const found = await environment.storageManager()?.estimate();
+    if (found?.usage === undefined || found.quota === undefined) return null;
+    return { usageBytes: found.usage, quotaBytes: found.quota };
+  } catch {
+    return null;
+  }
+}

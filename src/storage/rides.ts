@@ -1,0 +1,60 @@
+/**
+ * Keeping, listing and giving back rides. Where they are written is the business of the vault and the small copy.
+ */
+import { answerOf, type Room } from './room.ts';
+import { readResultOfRide, READERS } from './shapes.ts';
+import {
+  type ListedRide,
+  type NewRide,
+  RIDE_SCHEMA,
+  type RideResult,
+  type SaveAnswer,
+  type Storage,
+} from './types.ts';
+
+/** The part of the storage that knows rides. */
+export function rideShelf(room: Room): Pick<Storage, 'saveRide' | 'listRides' | 'getRide'> {
+  return {
+    saveRide: (ride) => saveRide(room, ride),
+    listRides: () => listRides(room),
+    async getRide(id) {
+      const value = await room.vault.readOne('rides', id);
+      return value === undefined ? null : room.checked('rides', id, READERS.rides(value));
+    },
+  };
+}
+
+async function saveRide(room: Room, ride: NewRide): Promise<SaveAnswer> {
+  // Read as it would be read later: what could not be read back must not count as saved.
+  const plain: unknown = JSON.parse(
+    JSON.stringify({ ...ride, schema: RIDE_SCHEMA, savedAtMs: room.nowMs() }),
+  );
+  const reading = READERS.rides(plain);
+  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  const written = await room.vault.write([
+    { store: 'rides', key: ride.id, value: reading.value, mine: true },
+  ]);
+  // A second attempt to keep the same ride differs in its time only; the first one counts.
+  const isAgain = written.outcomes[0] === 'differs' && (await isKept(room, reading.value));
+  const outcomes = isAgain ? (['already'] as const) : written.outcomes;
+  return answerOf({ ...written, outcomes }, () => room.smallCopy.addRides([reading.value]));
+}
+
+async function isKept(room: Room, ride: RideResult & { readonly recording: unknown }): Promise<boolean> {
+  const there = READERS.rides(await room.vault.readOne('rides', ride.id));
+  return there.ok && room.isSame({ ...there.value, savedAtMs: 0 }, { ...ride, savedAtMs: 0 });
+}
+
+async function listRides(room: Room): Promise<readonly ListedRide[]> {
+  const byId = new Map<string, ListedRide>();
+  const { vault } = room;
+  for (const [key, value] of await vault.readAll('results')) {
+    const result = room.checked('results', key, READERS.results(value));
+    if (result !== null) byId.set(key, { ...result, hasRecording: false });
+  }
+  for (const [key, value] of await vault.readAll('rides')) {
+    const result = room.checked('rides', key, readResultOfRide(value));
+    if (result !== null) byId.set(key, { ...result, hasRecording: true });
+  }
+  return [...byId.values()].sort((a, b) => b.savedAtMs - a.savedAtMs || (a.id < b.id ? -1 : 1));
+}

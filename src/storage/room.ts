@@ -1,0 +1,80 @@
+/**
+ * What the parts of the storage share: vault, small copy, clock and the list of what was found unreadable.
+ */
+import { canonicalJson } from '../core/math/hash.ts';
+import type { Environment } from './environment.ts';
+import type { Reading } from './ladder.ts';
+import { createSmallCopy, type SmallCopy } from './smallCopy.ts';
+import type { Damaged, Health, SaveAnswer, StoreName } from './types.ts';
+import { createVault, type Vault, type Written } from './vault.ts';
+
+/** The shared things. */
+export interface Room {
+  readonly vault: Vault;
+  readonly smallCopy: SmallCopy;
+  readonly nowMs: () => number;
+  health(): Health;
+  damaged(): readonly Damaged[];
+  /** The value that was read, or null after noting what is wrong with it. */
+  checked<T>(store: StoreName, id: string, reading: Reading<T>): T | null;
+  isSame(one: unknown, other: unknown): boolean;
+  readonly subscribe: (listener: (health: Health) => void) => () => void;
+  /** Forgets what was in memory and what was found. */
+  empty(): void;
+}
+
+/** Makes the shared things. */
+export function createRoom(environment: Environment): Room {
+  const listeners = new Set<(health: Health) => void>();
+  const damaged = new Map<string, Damaged>();
+  const smallCopy = createSmallCopy(environment.simpleStore);
+  let told = '';
+  const health = (): Health => {
+    const fault = vault.fault();
+    if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
+    const codes = [...damaged.values()].map(({ code }) => code);
+    return { kind: 'kept', problem: codes.includes('corrupt') ? 'corrupt' : (codes[0] ?? null) };
+  };
+  const tell = (): void => {
+    const now = health();
+    if (canonicalJson(now) === told) return;
+    told = canonicalJson(now);
+    for (const listener of listeners) listener(now);
+  };
+  const vault = createVault({ factory: environment.factory, timeoutMs: environment.timeoutMs }, tell);
+  return {
+    vault,
+    smallCopy,
+    nowMs: environment.nowMs,
+    health,
+    damaged: () => [...damaged.values()],
+    checked(store, id, reading) {
+      const name = `${store} ${id}`;
+      if (reading.ok) {
+        damaged.delete(name);
+        return reading.value;
+      }
+      damaged.set(name, { store, id, code: reading.code });
+      tell();
+      return null;
+    },
+    isSame: (one, other) => canonicalJson(one) === canonicalJson(other),
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    empty() {
+      damaged.clear();
+      vault.letGo();
+    },
+  };
+}
+
+/** What the person is told after writing one thing; `copy` writes the small copy and says whether it is there. */
+export function answerOf(written: Written, copy: () => boolean): SaveAnswer {
+  const outcome = written.outcomes[0];
+  if (outcome === 'newer-version') return { saved: false, code: 'newer-version', smallCopy: false };
+  if (outcome === 'differs') return { saved: false, code: 'corrupt', smallCopy: false };
+  const smallCopy = copy();
+  return written.code === null ? { saved: true } : { saved: false, code: written.code, smallCopy };
+}

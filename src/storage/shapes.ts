@@ -1,0 +1,164 @@
+/**
+ * The doors of what is kept: anything → a ride, a result, an own level, settings or a record of the present
+ * version, or the reason why not. Inside, kept things are trusted. A reader changes nothing it was given.
+ */
+import * as z from 'zod/mini';
+import { parseLevel } from '../core/level/parse.ts';
+import { LEVEL_SCHEMA } from '../core/level/schema.ts';
+import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
+import { CORRUPT, climbFields, type Fields, isFields, NEWER, type Reading, type Step } from './ladder.ts';
+import type { KeptRecord, KeptSettings, OwnLevel, RideResult, SavedRide, StoreName } from './types.ts';
+
+/** The steps of each kind of kept thing; the first leads from version 1 to 2. Older steps are never changed. */
+export const LADDERS = {
+  rides: [],
+  results: [],
+  levels: [],
+  settings: [],
+  export: [],
+  smallCopy: [],
+} as const satisfies Readonly<Record<string, readonly Step[]>>;
+
+const ratioOf100 = z.number().check(z.gte(0), z.lte(100));
+const mark = z.nullable(ratioOf100);
+const shortText = z.string().check(z.maxLength(80));
+const id = z.string().check(z.regex(/^[\w-]{1,64}$/));
+const timeMs = z.number().check(z.gte(0));
+const version = z.int().check(z.gte(1));
+
+const resultFields = {
+  schema: z.literal(1),
+  id,
+  savedAtMs: timeMs,
+  levelId: shortText,
+  levelTitle: shortText,
+  levelHash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
+  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  bikeId: shortText,
+  riderId: shortText,
+  kind: z.enum(['ride', 'check', 'clinic']),
+  total: ratioOf100,
+  marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
+  passed: z.boolean(),
+};
+const resultSchema = z.strictObject(resultFields);
+const levelSchema = z.strictObject({
+  schema: z.literal(1),
+  id,
+  savedAtMs: timeMs,
+  deleted: z.boolean(),
+  level: z.unknown(),
+});
+const settingsSchema = z.strictObject({
+  schema: z.literal(1),
+  savedAtMs: timeMs,
+  version,
+  value: z.unknown(),
+});
+const recordSchema = z.strictObject({
+  kind: z.string().check(z.regex(/^[a-z][a-z-]{0,39}$/)),
+  id,
+  schema: version,
+  savedAtMs: timeMs,
+  data: z.unknown(),
+});
+
+/** The result part of a ride: everything but what makes it a whole one. */
+export function withoutRide(ride: Fields): Fields {
+  return Object.fromEntries(
+    Object.entries(ride).filter(([name]) => name !== 'recording' && name !== 'level'),
+  );
+}
+
+/** Reads the result part of a whole ride without looking into its recording, for long lists. */
+export function readResultOfRide(value: unknown): Reading<RideResult> {
+  const climbed = climbFields(LADDERS.rides, value);
+  if (!climbed.ok) return climbed;
+  if (!isFields(climbed.value['recording'])) return CORRUPT;
+  const parsed = resultSchema.safeParse(withoutRide(climbed.value));
+  return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
+}
+
+/** Reads a whole ride with everything in it. */
+export function readRide(value: unknown): Reading<SavedRide> {
+  const result = readResultOfRide(value);
+  if (!result.ok) return result;
+  const climbed = climbFields(LADDERS.rides, value);
+  if (!climbed.ok) return climbed;
+  const { recording: rawRecording, level: rawLevel } = climbed.value;
+  const recording = parseRecording(rawRecording);
+  if (!recording.ok) return isNewer(rawRecording, RECORDING_SCHEMA) ? NEWER : CORRUPT;
+  if (rawLevel === undefined) return { ok: true, value: { ...result.value, recording: recording.recording } };
+  const level = parseLevel(rawLevel);
+  if (!level.ok) return isNewer(rawLevel, LEVEL_SCHEMA) ? NEWER : CORRUPT;
+  return { ok: true, value: { ...result.value, recording: recording.recording, level: level.level } };
+}
+
+function readResult(value: unknown): Reading<RideResult> {
+  const climbed = climbFields(LADDERS.results, value);
+  if (!climbed.ok) return climbed;
+  const parsed = resultSchema.safeParse(climbed.value);
+  return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
+}
+
+function readLevel(value: unknown): Reading<OwnLevel> {
+  const climbed = climbFields(LADDERS.levels, value);
+  if (!climbed.ok) return climbed;
+  const parsed = levelSchema.safeParse(climbed.value);
+  if (!parsed.success) return CORRUPT;
+  const level = parseLevel(parsed.data.level);
+  if (!level.ok) return isNewer(parsed.data.level, LEVEL_SCHEMA) ? NEWER : CORRUPT;
+  return level.level.id === parsed.data.id
+    ? { ok: true, value: { ...parsed.data, level: level.level } }
+    : CORRUPT;
+}
+
+function readSettings(value: unknown): Reading<KeptSettings> {
+  const climbed = climbFields(LADDERS.settings, value);
+  if (!climbed.ok) return climbed;
+  const parsed = settingsSchema.safeParse(climbed.value);
+  return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
+}
+
+/** The envelope has no version of its own: `schema` counts the data, whose steps belong to their owner. */
+function readRecord(value: unknown): Reading<KeptRecord> {
+  const parsed = recordSchema.safeParse(value);
+  return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
+}
+
+/** What each store holds. */
+export interface Kept {
+  readonly rides: SavedRide;
+  readonly results: RideResult;
+  readonly levels: OwnLevel;
+  readonly settings: KeptSettings;
+  readonly records: KeptRecord;
+}
+
+/** The reader of each store. */
+export const READERS: { readonly [S in StoreName]: (value: unknown) => Reading<Kept[S]> } = {
+  rides: readRide,
+  results: readResult,
+  levels: readLevel,
+  settings: readSettings,
+  records: readRecord,
+};
+
+/** Key of the one settings record. */
+export const SETTINGS_KEY = 'settings';
+
+/** The key a readable value has in its store. */
+export function keyOf(store: StoreName, value: unknown): string {
+  if (store === 'settings') return SETTINGS_KEY;
+  const { id: key, kind } = value as { id: string; kind?: string };
+  return store === 'records' ? recordKey(kind ?? '', key) : key;
+}
+
+/** Key of a record: a blank is in neither kind nor id. */
+export function recordKey(kind: string, recordId: string): string {
+  return `${kind} ${recordId}`;
+}
+
+function isNewer(value: unknown, known: number): boolean {
+  return isFields(value) && typeof value['schema'] === 'number' && value['schema'] > known;
+}

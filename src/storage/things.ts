@@ -1,0 +1,113 @@
+/**
+ * Keeping what changes: settings, own levels and records of other kinds. Of two versions the later one stays.
+ */
+import type { Level } from '../core/level/schema.ts';
+import { readShaped } from './ladder.ts';
+import { answerOf, type Room } from './room.ts';
+import { READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
+import type { KeptSettings, OwnLevel, SaveAnswer, Storage, StoreName } from './types.ts';
+
+type Things = Pick<
+  Storage,
+  | 'saveSettings'
+  | 'loadSettings'
+  | 'saveLevel'
+  | 'deleteLevel'
+  | 'restoreLevel'
+  | 'listLevels'
+  | 'putRecord'
+  | 'listRecords'
+  | 'deleteRecords'
+>;
+
+/** The part of the storage that knows things that change. */
+export function thingShelf(room: Room): Things {
+  return { ...settingsShelf(room), ...levelShelf(room), ...recordShelf(room) };
+}
+
+function settingsShelf(room: Room): Pick<Things, 'saveSettings' | 'loadSettings'> {
+  return {
+    saveSettings(value, version) {
+      const settings = { schema: 1, savedAtMs: room.nowMs(), version, value } as const;
+      return keep(room, 'settings', SETTINGS_KEY, settings, (kept) =>
+        room.smallCopy.keepSettings(kept as KeptSettings),
+      );
+    },
+    async loadSettings(shape) {
+      const value = await room.vault.readOne('settings', SETTINGS_KEY);
+      if (value === undefined) return null;
+      const envelope = room.checked('settings', SETTINGS_KEY, READERS.settings(value));
+      if (envelope === null) return null;
+      return room.checked('settings', SETTINGS_KEY, readShaped(shape, envelope.version, envelope.value));
+    },
+  };
+}
+
+function levelShelf(room: Room): Pick<Things, 'saveLevel' | 'deleteLevel' | 'restoreLevel' | 'listLevels'> {
+  const put = (level: Level, deleted: boolean): Promise<SaveAnswer> =>
+    keep(room, 'levels', level.id, { schema: 1, id: level.id, savedAtMs: room.nowMs(), deleted, level });
+  const mark = async (id: string, deleted: boolean): Promise<SaveAnswer | null> => {
+    const value = await room.vault.readOne('levels', id);
+    const own = value === undefined ? null : room.checked('levels', id, READERS.levels(value));
+    return own === null ? null : put(own.level, deleted);
+  };
+  return {
+    saveLevel: (level) => put(level, false),
+    deleteLevel: (id) => mark(id, true),
+    restoreLevel: (id) => mark(id, false),
+    async listLevels() {
+      const all: OwnLevel[] = [];
+      for (const [id, value] of await room.vault.readAll('levels')) {
+        const own = room.checked('levels', id, READERS.levels(value));
+        if (own !== null && !own.deleted) all.push(own);
+      }
+      return all.sort(lastSavedFirst);
+    },
+  };
+}
+
+function recordShelf(room: Room): Pick<Things, 'putRecord' | 'listRecords' | 'deleteRecords'> {
+  return {
+    putRecord: (record) =>
+      keep(room, 'records', recordKey(record.kind, record.id), { ...record, savedAtMs: room.nowMs() }),
+    async listRecords<T>(kind: string, shape: Parameters<typeof readShaped<T>>[0]) {
+      const all: { id: string; savedAtMs: number; data: T }[] = [];
+      for (const [key, value] of await room.vault.readAll('records')) {
+        if (!key.startsWith(`${kind} `)) continue;
+        const record = room.checked('records', key, READERS.records(value));
+        if (record === null) continue;
+        const { id, savedAtMs } = record;
+        const data = room.checked('records', key, readShaped(shape, record.schema, record.data));
+        if (data !== null) all.push({ id, savedAtMs, data });
+      }
+      return all.sort(lastSavedFirst);
+    },
+    deleteRecords: (kind, ids) =>
+      room.vault.remove('records', (all) =>
+        ids === undefined
+          ? all.filter((key) => key.startsWith(`${kind} `))
+          : ids.map((id) => recordKey(kind, id)),
+      ),
+  };
+}
+
+/** Writes one thing of this person; without a small copy of its own, nothing of it survives a failure. */
+async function keep(
+  room: Room,
+  store: StoreName,
+  key: string,
+  value: unknown,
+  copy: (kept: unknown) => boolean = () => false,
+): Promise<SaveAnswer> {
+  const reading = READERS[store](JSON.parse(JSON.stringify(value)));
+  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  const written = await room.vault.write([{ store, key, value: reading.value, mine: true }]);
+  return answerOf(written, () => copy(reading.value));
+}
+
+function lastSavedFirst(
+  a: { readonly id: string; readonly savedAtMs: number },
+  b: { readonly id: string; readonly savedAtMs: number },
+): number {
+  return b.savedAtMs - a.savedAtMs || (a.id < b.id ? -1 : 1);
+}
