@@ -1,0 +1,66 @@
+/**
+ * Buttons of gamepads with the standard layout become actions. Gamepads send no events for buttons, so they
+ * are asked once a picture; what changed since the last time goes to the hub.
+ */
+import type { InputAction } from './actions.ts';
+import type { InputHub } from './hub.ts';
+
+/** Button numbers of the standard layout (W3C Gamepad). */
+const BUTTONS: readonly (readonly [number, InputAction])[] = [
+  [5, 'rear-easier'],
+  [7, 'rear-harder'],
+  [4, 'front-smaller'],
+  [6, 'front-bigger'],
+  [0, 'ease'],
+  [2, 'press'],
+  [1, 'brake'],
+  [9, 'pause'],
+];
+
+/** A trigger counts as pushed from here on (0 to 1). */
+const TRIGGER_AT = 0.4;
+
+/** The part of a gamepad that is looked at. */
+export interface PadState {
+  readonly index: number;
+  readonly buttons: readonly { readonly pressed: boolean; readonly value: number }[];
+}
+
+/** Sources that are down on these pads, with what they mean. Pure. */
+export function buttonsDown(pads: readonly (PadState | null)[]): ReadonlyMap<string, InputAction> {
+  const down = new Map<string, InputAction>();
+  for (const pad of pads) {
+    if (pad === null) continue;
+    for (const [number, action] of BUTTONS) {
+      const button = pad.buttons[number];
+      if (button !== undefined && (button.pressed || button.value >= TRIGGER_AT))
+        down.set(`pad${pad.index}:${number}`, action);
+    }
+  }
+  return down;
+}
+
+/** Looks at the gamepads when told to and reports changes. */
+export function createGamepads(
+  hub: InputHub,
+  read: () => readonly (PadState | null)[] = readGamepads,
+): { poll(timeMs: number): void } {
+  let before: ReadonlyMap<string, InputAction> = new Map();
+  return {
+    poll(timeMs) {
+      const now = buttonsDown(read());
+      for (const source of before.keys()) if (!now.has(source)) hub.up(source);
+      for (const [source, action] of now) if (!before.has(source)) hub.down(action, source, timeMs);
+      before = now;
+    },
+  };
+}
+
+/** Gamepads of this browser; none where it does not know them or forbids asking. */
+function readGamepads(): readonly (PadState | null)[] {
+  try {
+    return navigator.getGamepads?.() ?? [];
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,182 @@
+/**
+ * Pads for thumbs: rings on one side, gears on the other, legs and brake between, pause in a corner. Builds
+ * the buttons and turns fingers into actions; where things sit is decided in `pads.css`. Words are handed in.
+ */
+import type { Pressure } from '../core/model/types.ts';
+import type { HoldMode, InputAction } from './actions.ts';
+import type { InputHub } from './hub.ts';
+import { drawPadShape, type PadShape } from './padShapes.ts';
+
+/** What is written on the pads, and what a screen reader says where that is longer. */
+export interface PadWords {
+  readonly group: string;
+  readonly labels: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
+  readonly spoken: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
+}
+
+/** How the pads are laid out. */
+export interface PadOptions {
+  readonly ringCount: number;
+  /** The side of the gear pads. */
+  readonly hand: 'right' | 'left';
+  readonly mode: () => HoldMode;
+}
+
+/** Pads on a screen. */
+export interface Pads {
+  /** Shows what the hands ask for, whichever device they use. */
+  show(now: { readonly pressure: Pressure; readonly braking: boolean }): void;
+  destroy(): void;
+}
+
+type PadAction = Exclude<InputAction, 'coast'>;
+
+/** A finger that slides up this far on the legs' pad presses (px). */
+export const SLIDE_TO_PRESS_PX = 28;
+
+/** What the legs' pad means for a finger: its upper half or a slide upwards press, the rest eases. Pure. */
+export function legsAction(startShare: number, movedUpPx: number): 'press' | 'ease' {
+  if (movedUpPx >= SLIDE_TO_PRESS_PX) return 'press';
+  return startShare < 0.5 && movedUpPx > -SLIDE_TO_PRESS_PX ? 'press' : 'ease';
+}
+
+/** Builds the pads into `root`. */
+export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, options: PadOptions): Pads {
+  const box = element('div', 'pads');
+  box.setAttribute('role', 'group');
+  box.setAttribute('aria-label', words.group);
+  box.dataset['hand'] = options.hand;
+  box.dataset['rings'] = options.ringCount > 1 ? 'many' : 'one';
+
+  const make = (action: PadAction, shape: PadShape): HTMLButtonElement => {
+    const pad = padButton(action, shape, words);
+    tie(pad, hub, () => action);
+    return pad;
+  };
+  if (options.ringCount > 1) {
+    const rings = element('div', 'pads-rings');
+    rings.append(make('front-bigger', 'big-ring'), make('front-smaller', 'small-ring'));
+    box.append(rings);
+  }
+  const middle = element('div', 'pads-middle');
+  const legs = legsPad(words, hub, options.mode);
+  const brake = make('brake', 'brake');
+  middle.append(legs, brake);
+  const gears = element('div', 'pads-gears');
+  gears.append(make('rear-harder', 'small-sprocket'), make('rear-easier', 'big-sprocket'));
+  const pause = make('pause', 'pause');
+  box.append(middle, gears);
+  root.append(pause, box);
+  const noMenu = (event: Event): void => event.preventDefault();
+  box.addEventListener('contextmenu', noMenu);
+
+  let shown = '';
+  return {
+    show({ pressure, braking }) {
+      const next = `${pressure} ${braking}`;
+      if (next === shown) return;
+      shown = next;
+      legs.dataset['asks'] = pressure;
+      brake.setAttribute('aria-pressed', String(braking));
+    },
+    destroy() {
+      box.remove();
+      pause.remove();
+    },
+  };
+}
+
+function padButton(action: PadAction, shape: PadShape, words: PadWords): HTMLButtonElement {
+  const pad = element('button', 'pad') as HTMLButtonElement;
+  pad.type = 'button';
+  pad.dataset['pad'] = action;
+  pad.setAttribute('aria-label', words.spoken[action]);
+  const label = element('span', 'pad-label');
+  label.textContent = words.labels[action];
+  pad.append(drawPadShape(shape), label);
+  return pad;
+}
+
+/** One pad with two halves, because a thumb slides from ease to press and back without looking. */
+function legsPad(words: PadWords, hub: InputHub, mode: () => HoldMode): HTMLButtonElement {
+  const pad = element('button', 'pad') as HTMLButtonElement;
+  pad.type = 'button';
+  pad.dataset['pad'] = 'legs';
+  pad.setAttribute('aria-label', words.spoken.ease);
+  for (const action of ['press', 'ease'] as const) {
+    const half = element('span', 'pad-half');
+    half.dataset['half'] = action;
+    const label = element('span', 'pad-label');
+    label.textContent = words.labels[action];
+    half.append(drawPadShape(action), label);
+    pad.append(half);
+  }
+  let startY = 0;
+  let startShare = 1;
+  tie(pad, hub, (event) => {
+    if (event === null) return 'ease';
+    const box = pad.getBoundingClientRect();
+    startY = event.clientY;
+    startShare = (event.clientY - box.top) / Math.max(1, box.height);
+    return legsAction(startShare, 0);
+  });
+  pad.addEventListener('pointermove', (event) => {
+    if (mode() === 'switch' || !pad.hasPointerCapture(event.pointerId)) return;
+    const action = legsAction(startShare, startY - event.clientY);
+    if (pad.dataset['doing'] === action) return;
+    pad.dataset['doing'] = action;
+    hub.up(sourceOf(event));
+    hub.down(action, sourceOf(event), event.timeStamp);
+  });
+  return pad;
+}
+
+/** Fingers, several at once, each its own source; keyboard and assistive clicks push and let go. */
+function tie(
+  pad: HTMLButtonElement,
+  hub: InputHub,
+  actionFor: (event: PointerEvent | null) => PadAction,
+): void {
+  pad.addEventListener('pointerdown', (event) => {
+    if (event.button !== 0) return;
+    event.preventDefault();
+    pad.setPointerCapture(event.pointerId);
+    pad.dataset['down'] = 'true';
+    const action = actionFor(event);
+    pad.dataset['doing'] = action;
+    hub.down(action, sourceOf(event), event.timeStamp);
+  });
+  const lift = (event: PointerEvent): void => {
+    delete pad.dataset['down'];
+    delete pad.dataset['doing'];
+    hub.up(sourceOf(event));
+  };
+  pad.addEventListener('pointerup', lift);
+  pad.addEventListener('pointercancel', lift);
+  pad.addEventListener('lostpointercapture', lift);
+  pad.addEventListener('click', (event) => {
+    // A click that no finger or mouse made; those have been dealt with above.
+    if (event.detail !== 0) return;
+    const source = `click:${pad.dataset['pad'] ?? ''}`;
+    hub.down(actionFor(null), source, event.timeStamp);
+    if (pad.dataset['held'] === undefined && isLasting(pad)) pad.dataset['held'] = 'true';
+    else {
+      delete pad.dataset['held'];
+      hub.up(source);
+    }
+  });
+}
+
+function isLasting(pad: HTMLButtonElement): boolean {
+  return pad.dataset['pad'] === 'legs' || pad.dataset['pad'] === 'brake';
+}
+
+function sourceOf(event: PointerEvent): string {
+  return `finger:${event.pointerId}`;
+}
+
+function element(tag: 'div' | 'button' | 'span', className: string): HTMLElement {
+  const made = document.createElement(tag);
+  made.className = className;
+  return made;
+}

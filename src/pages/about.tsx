@@ -1,0 +1,42 @@
+/** How to play, why it feels like riding, privacy, and care. */
+import type { Page } from './page.ts';
+import { KeyList } from './keyList.tsx';
+import { Sheet } from './parts.tsx';
+import { words } from './words.ts';
+
+export const aboutPage: Page = (state, send) => {
+  const { about } = words;
+  return (
+    <Sheet title={about.title} send={send}>
+      <div class="about">
+        <section class="paper">
+          <h2>{about.playTitle}</h2>
+          <ol class="steps">
+            {about.play.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ol>
+        </section>
+        <section class="paper">
+          <h2>{words.ride.controls}</h2>
+          <KeyList keys={state.settings.keys} />
+        </section>
+        <section class="paper">
+          <h2>{about.privacyTitle}</h2>
+          <p>{about.privacy}</p>
+          <h2>{about.modelTitle}</h2>
+          <p>{about.model}</p>
+          <p>{about.honest}</p>
+        </section>
+        <section class="paper care">
+          <h2>{about.careTitle}</h2>
+          <ul>
+            {about.care.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      </div>
+    </Sheet>
+  );
+};

@@ -1,0 +1,18 @@
+/** The page of the moment with what may lie over it. */
+import type { JSX } from 'preact';
+import { Cautions } from './cautions.tsx';
+import { PAGES } from './pageTable.ts';
+import { SettingsDialog } from './settingsDialog.tsx';
+import { startPage } from './start.tsx';
+import type { Send, State } from './store.ts';
+
+export function App({ state, send }: { readonly state: State; readonly send: Send }): JSX.Element {
+  const page = PAGES[state.view] ?? startPage;
+  return (
+    <>
+      {page(state, send)}
+      {state.dialog === 'settings' && <SettingsDialog state={state} send={send} />}
+      {state.dialog === 'cautions' && <Cautions send={send} />}
+    </>
+  );
+}

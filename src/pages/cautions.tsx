@@ -1,0 +1,34 @@
+/** What is said once before the very first ride; the tap that confirms it also begins the ride. */
+import type { JSX } from 'preact';
+import { Dialog, Icon } from './parts.tsx';
+import type { Send } from './store.ts';
+import { words } from './words.ts';
+
+export function Cautions({ send }: { readonly send: Send }): JSX.Element {
+  const { cautions } = words;
+  return (
+    <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
+      <p class="lead">{cautions.intro}</p>
+      <ul>
+        {cautions.short.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <div class="buttons">
+        <button
+          type="button"
+          class="button strong"
+          data-accept
+          autofocus
+          onClick={() => send({ kind: 'accept-cautions' })}
+        >
+          <Icon name="go" />
+          {cautions.accept}
+        </button>
+        <a class="button" href="#about" onClick={() => send({ kind: 'close-dialog' })}>
+          {cautions.more}
+        </a>
+      </div>
+    </Dialog>
+  );
+}

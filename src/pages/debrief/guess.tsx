@@ -1,0 +1,86 @@
+/**
+ * Guess first: the question, its three buttons, and then the answer. Judging one's own error before being told
+ * helps learning, so nothing on the page gives the answer away before.
+ */
+import type { JSX } from 'preact';
+import type { RideReport } from '../../core/coach/types.ts';
+import { guessPitchOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
+import type { Guess } from './types.ts';
+
+export interface GuessProps {
+  readonly report: RideReport | null;
+  readonly share: number | null;
+  readonly guess: Guess | null;
+  readonly speech: Speech;
+  readonly onGuess: (guess: Guess) => void;
+}
+
+/** The card. */
+export function GuessCard(props: GuessProps): JSX.Element {
+  const { report, guess, speech } = props;
+  const { words } = speech;
+  if (guess === null) return <Question {...props} />;
+  const pitch = report === null ? undefined : guessPitchOf(report);
+  return (
+    <section class="paper-card guess" aria-labelledby="guess-title">
+      <h2 id="guess-title">
+        {pitch === undefined ? words.guess.title : words.pitchTitle(pitch.index, speech.pitchCount)}
+      </h2>
+      <output class="answers" data-debrief="answer">
+        {report === null ? (
+          <Working {...props} />
+        ) : (
+          sayAnswer(guess, pitch, speech).map((sentence, i) => (
+            <span key={sentence} class={i === 0 ? 'answer' : ''}>
+              {sentence}{' '}
+            </span>
+          ))
+        )}
+      </output>
+    </section>
+  );
+}
+
+function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element {
+  const { words, pitchCount } = speech;
+  const pitch = report === null ? undefined : guessPitchOf(report);
+  return (
+    <section class="paper-card guess" aria-labelledby="guess-title">
+      <h2 id="guess-title">{words.guess.title}</h2>
+      <p class="question">
+        {pitch === undefined
+          ? words.guess.openQuestion
+          : words.guess.question(words.pitch(pitch.index, pitchCount))}
+      </p>
+      <div class="guess-buttons">
+        {TIMINGS.map((timing) => (
+          <button key={timing} type="button" class="big" data-guess={timing} onClick={() => onGuess(timing)}>
+            {words.guess.timings[timing]}
+          </button>
+        ))}
+      </div>
+      <p class="quiet">
+        {words.guess.why}{' '}
+        <button type="button" class="link" data-guess="skipped" onClick={() => onGuess('skipped')}>
+          {words.guess.skip}
+        </button>
+      </p>
+      {report === null && <Working {...{ report, speech, onGuess, ...rest }} />}
+    </section>
+  );
+}
+
+/** The best ride is still being looked for. */
+export function Working({ share, speech }: Pick<GuessProps, 'share' | 'speech'>): JSX.Element {
+  const { words, format } = speech;
+  return (
+    <span class="quiet working">
+      {words.guess.working}
+      {share !== null && (
+        <progress value={share} max="1">
+          {words.guess.share(format.percent(share))}
+        </progress>
+      )}
+    </span>
+  );
+}

@@ -1,0 +1,102 @@
+/** The ladder of levels with what each teaches, and the children's row. Choosing one begins its ride. */
+import type { JSX } from 'preact';
+import type { Course } from '../core/course/types.ts';
+import { courseOfLevel } from '../core/level/build.ts';
+import type { Level } from '../core/level/schema.ts';
+import { hashOf } from './address.ts';
+import { createFormat, type Format } from './format.ts';
+import { rowsOf } from './ladder.ts';
+import type { Page } from './page.ts';
+import { Icon, Sheet } from './parts.tsx';
+import { Profile } from './pictures/profile.tsx';
+import { levelForButton } from './nextRide.ts';
+import type { State } from './store.ts';
+import { words } from './words.ts';
+
+/** Roads do not change while the game is open, and drawing all of them anew for a settings dialog would be felt. */
+const courses = new WeakMap<Level, Course>();
+
+function courseFor(level: Level): Course {
+  const known = courses.get(level) ?? courseOfLevel(level);
+  courses.set(level, known);
+  return known;
+}
+
+export const levelsPage: Page = (state, send) => {
+  const { everyone, children } = rowsOf(state.levels);
+  const format = createFormat(state.settings.units);
+  return (
+    <Sheet title={words.levels.title} intro={words.levels.intro} send={send}>
+      {state.levels.length === 0 && <p>{words.levels.none}</p>}
+      <Row title={words.levels.everyone} levels={everyone} state={state} format={format} />
+      {children.length > 0 && (
+        <Row title={words.levels.children} levels={children} state={state} format={format} />
+      )}
+    </Sheet>
+  );
+};
+
+function Row(props: {
+  readonly title: string;
+  readonly levels: readonly Level[];
+  readonly state: State;
+  readonly format: Format;
+}): JSX.Element {
+  const { title, levels, state, format } = props;
+  const nextId = levelForButton(state)?.id;
+  return (
+    <section class="level-row" aria-label={title}>
+      <h2>{title}</h2>
+      <ol class="level-list">
+        {levels.map((level, i) => (
+          <li key={level.id}>
+            <LevelCard
+              level={level}
+              number={i + 1}
+              done={state.doneIds.includes(level.id)}
+              next={level.id === nextId}
+              format={format}
+            />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function LevelCard(props: {
+  readonly level: Level;
+  readonly number: number;
+  readonly done: boolean;
+  readonly next: boolean;
+  readonly format: Format;
+}): JSX.Element {
+  const { level, number, done, next, format } = props;
+  const course = courseFor(level);
+  const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
+  return (
+    <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
+      <Profile course={course} label={words.levels.profile(format.percent(steepest))} />
+      <span class="level-words">
+        <span class="level-number" aria-hidden="true">
+          {number}
+        </span>
+        <span class="lesson">{words.lessons[level.teaches]}</span>
+        <strong>{level.title}</strong>
+        <span>{level.sentence}</span>
+        <span class="level-facts">
+          {words.levels.length(format.road(course.lengthM))}
+          {course.pitches.length > 0 && ` · ${words.levels.pitches(course.pitches.length)}`}
+          {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
+        </span>
+      </span>
+      {done && (
+        <span class="flag">
+          <Icon name="done" />
+          {words.levels.ridden}
+        </span>
+      )}
+      {next && !done && <span class="flag next">{words.levels.next}</span>}
+    </a>
+  );
+}

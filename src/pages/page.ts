@@ -1,0 +1,5 @@
+/** What a page is: a function of the state that answers with what to draw. */
+import type { JSX } from 'preact';
+import type { Send, State } from './store.ts';
+
+export type Page = (state: State, send: Send) => JSX.Element;

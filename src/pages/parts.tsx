@@ -1,0 +1,191 @@
+/**
+ * Pieces every page is built from: the head with its hills, dialogs, icons, choices. They hold no state; what is
+ * in them comes from the page.
+ */
+import type { ComponentChildren, JSX } from 'preact';
+import { hashOf, type View } from './address.ts';
+import { HillStrip } from './pictures/profile.tsx';
+import type { Send } from './store.ts';
+import { words } from './words.ts';
+
+const ICONS = {
+  gear: 'M12 8.2a3.8 3.8 0 1 0 0 7.6 3.8 3.8 0 0 0 0-7.6ZM10.2 2h3.6l.6 2.6 1.9.8L18.6 4l2.5 2.5-1.5 2.3.8 1.900L23 11.300v3.500l-2.6.6-.8 1.9 1.4 2.2-2.5 2.5-2.2-1.4-1.9.8-.6 2.600h-3.600l-.6-2.6-1.9-.8-2.2 1.4-2.5-2.5 1.4-2.2-.8-1.900L1 14.800v-3.500l2.6-.6.8-1.900L3 6.5 5.5 4l2.2 1.4 1.9-.8Z',
+  back: 'M14.5 4.5 7 12l7.5 7.5 2.2-2.200L11.4 12l5.3-5.300Z',
+  go: 'M6 3.5 21 12 6 20.500Z',
+  close:
+    'M5.6 3.5 12 9.900l6.4-6.4 2.1 2.100L14.1 12l6.4 6.4-2.1 2.100L12 14.100l-6.4 6.4-2.1-2.100L9.9 12 3.5 5.600Z',
+  done: 'M3 12.5 5.5 10l4.2 4.200L18.5 5 21 7.5 9.7 19.200Z',
+} as const;
+
+/** A small drawing in the colour of the text. */
+export function Icon({ name }: { readonly name: keyof typeof ICONS }): JSX.Element {
+  return (
+    <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+      <path d={ICONS[name]} fill="currentColor" fill-rule="evenodd" />
+    </svg>
+  );
+}
+
+/** A link to a page. */
+export function PageLink(props: {
+  readonly to: View;
+  readonly class?: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <a class={props.class} href={hashOf({ view: props.to, rest: '' })}>
+      {props.children}
+    </a>
+  );
+}
+
+/** The button that opens the settings, wherever one is. */
+export function SettingsButton({ send }: { readonly send: Send }): JSX.Element {
+  return (
+    <button
+      type="button"
+      class="round"
+      aria-label={words.nav.settings}
+      title={words.nav.settings}
+      onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}
+    >
+      <Icon name="gear" />
+    </button>
+  );
+}
+
+/** A page below the start page: way back, title, a line, and its content on the ground. */
+export function Sheet(props: {
+  readonly title: string;
+  readonly intro?: string;
+  readonly send: Send;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <>
+      <header class="sheet-head">
+        <div class="sheet-bar">
+          <PageLink to="start" class="round with-word">
+            <Icon name="back" />
+            {words.nav.home}
+          </PageLink>
+          <SettingsButton send={props.send} />
+        </div>
+        <div class="sheet-title">
+          <h1 tabIndex={-1}>{props.title}</h1>
+          {props.intro !== undefined && <p>{props.intro}</p>}
+        </div>
+        <HillStrip />
+      </header>
+      <main class="sheet">{props.children}</main>
+    </>
+  );
+}
+
+/** A modal dialog that is open as long as it is drawn; Esc and the cross close it. */
+export function Dialog(props: {
+  readonly title: string;
+  readonly class?: string;
+  readonly onClose?: () => void;
+  readonly onKey?: (event: KeyboardEvent) => void;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { title, onClose, onKey, children } = props;
+  const open = (element: HTMLDialogElement | null): void => {
+    if (element !== null && !element.open) element.showModal();
+  };
+  return (
+    <dialog
+      ref={open}
+      class={`paper-dialog ${props.class ?? ''}`}
+      aria-labelledby="dialog-title"
+      onCancel={(event) => {
+        // The state says whether a dialog is open, not the browser.
+        event.preventDefault();
+        onClose?.();
+      }}
+      onKeyDown={(event) => onKey?.(event)}
+    >
+      <div class="dialog-head">
+        <h2 id="dialog-title">{title}</h2>
+        {onClose !== undefined && (
+          <button type="button" class="round" aria-label={words.nav.close} onClick={onClose}>
+            <Icon name="close" />
+          </button>
+        )}
+      </div>
+      {children}
+    </dialog>
+  );
+}
+
+/** One of a few, as radio buttons that look like paper tabs. */
+export function Choice<Value extends string>(props: {
+  readonly legend: string;
+  readonly name: string;
+  readonly value: Value;
+  readonly options: readonly (readonly [Value, string])[];
+  readonly onChoose: (value: Value) => void;
+}): JSX.Element {
+  return (
+    <fieldset class="choice">
+      <legend>{props.legend}</legend>
+      <div class="choice-row">
+        {props.options.map(([value, label]) => (
+          <label key={value}>
+            <input
+              type="radio"
+              name={props.name}
+              checked={props.value === value}
+              onChange={() => props.onChoose(value)}
+            />
+            <span>{label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+/** On or off. */
+export function Tick(props: {
+  readonly label: string;
+  readonly checked: boolean;
+  readonly onChange: (checked: boolean) => void;
+}): JSX.Element {
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={props.checked}
+        onChange={(event) => props.onChange(event.currentTarget.checked)}
+      />
+      <span>{props.label}</span>
+    </label>
+  );
+}
+
+/** A share from `low` to 1 with its number beside it. */
+export function Slider(props: {
+  readonly label: string;
+  readonly value: number;
+  readonly low: number;
+  readonly shown: string;
+  readonly onInput: (value: number) => void;
+}): JSX.Element {
+  return (
+    <label class="slider">
+      <span>{props.label}</span>
+      <input
+        type="range"
+        min={props.low}
+        max="1"
+        step="0.05"
+        value={props.value}
+        aria-valuetext={props.shown}
+        onInput={(event) => props.onInput(event.currentTarget.valueAsNumber)}
+      />
+      <output>{props.shown}</output>
+    </label>
+  );
+}

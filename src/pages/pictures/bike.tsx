@@ -1,0 +1,200 @@
+/**
+ * A bike from the side, cut from paper: wheels, rings and sprockets in true proportion. Pure drawing, in
+ * millimetres; a `BikeCardPicture` puts it on a ground, the start page puts a rider on it.
+ */
+import type { ComponentChildren, JSX } from 'preact';
+import { PI } from '../../core/math/numbers.ts';
+import type { Bike } from '../../core/model/types.ts';
+import { type BikeFrame, frameOfBike, type Point, pitchRadiusMm } from './frame.ts';
+
+/** `M x y L x y …` through points. */
+export function pathThrough(points: readonly Point[]): string {
+  return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
+}
+
+function Wheel({ at, frame, tyreMm }: { at: Point; frame: BikeFrame; tyreMm: number }): JSX.Element {
+  const spokes = Array.from({ length: 14 }, (_, i) => {
+    const angle = (2 * PI * i) / 14;
+    const [x, y] = [Math.cos(angle), Math.sin(angle)];
+    const side = i % 2 === 0 ? 16 : -16;
+    return `M${(-y * side).toFixed(1)} ${(x * side).toFixed(1)}L${(x * frame.rimRadiusMm).toFixed(1)} ${(y * frame.rimRadiusMm).toFixed(1)}`;
+  }).join('');
+  return (
+    <g transform={`translate(${at[0].toFixed(1)} ${at[1].toFixed(1)})`}>
+      <path d={spokes} stroke="var(--ink-soft)" stroke-width="5" opacity="0.6" />
+      <circle r={frame.rimRadiusMm} fill="none" stroke="var(--sand-dark)" stroke-width="14" />
+      <circle
+        r={frame.wheelRadiusMm - tyreMm / 2}
+        fill="none"
+        stroke="var(--ink)"
+        stroke-width={Math.max(26, tyreMm)}
+      />
+      <circle r="22" fill="var(--ink)" />
+    </g>
+  );
+}
+
+/** Rings or sprockets one over the other, biggest behind. */
+function Cluster({ at, teeth }: { at: Point; teeth: readonly number[] }): JSX.Element {
+  const shown = teeth.toReversed();
+  return (
+    <g transform={`translate(${at[0].toFixed(1)} ${at[1].toFixed(1)})`}>
+      {shown.map((count, i) => (
+        <circle
+          r={pitchRadiusMm(count)}
+          fill={i % 2 === 0 ? 'var(--sand)' : 'var(--paper-shade)'}
+          stroke="var(--ink)"
+          stroke-width="7"
+        />
+      ))}
+      <circle r="9" fill="var(--ink)" />
+    </g>
+  );
+}
+
+/** Upper and lower run of the chain, round the biggest ring and a middle sprocket. */
+function chainPath(bike: Bike, frame: BikeFrame): string {
+  const ring = pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 36);
+  const sprocket = pitchRadiusMm(bike.sprocketsTeeth[Math.floor(bike.sprocketsTeeth.length / 2)] ?? 18);
+  const [x, y] = frame.rear;
+  return `M${x} ${y - sprocket}L0 ${-ring}M0 ${ring}L${x + 22} ${y + sprocket + 62}`;
+}
+
+/** The bike alone, in millimetres round its bottom bracket. `turn` is where the cranks point (radians from upright). */
+export function BikeDrawing(props: {
+  readonly bike: Bike;
+  readonly turn?: number;
+  readonly children?: ComponentChildren;
+}): JSX.Element {
+  const { bike, turn = 1.9, children } = props;
+  const frame = frameOfBike(bike);
+  const small = bike.beadSeatMm < 560;
+  const tube = bike.massKg > 12 || small ? 40 : 34;
+  const paint = small ? 'var(--leaf-deep)' : 'var(--ink)';
+  const crank: Point = [Math.sin(turn) * bike.crankLengthMm, -Math.cos(turn) * bike.crankLengthMm];
+  const lines = [
+    [frame.rear, [0, 0], frame.headLow],
+    [frame.rear, frame.seatTop, frame.headTop],
+    [[0, 0], frame.saddle],
+    [frame.headTop, frame.headLow],
+  ] as readonly (readonly Point[])[];
+  return (
+    <g stroke-linecap="round" stroke-linejoin="round" fill="none">
+      <path
+        d={pathThrough([
+          [0, 0],
+          [-crank[0], -crank[1]],
+        ])}
+        stroke="var(--ink-soft)"
+        stroke-width="26"
+      />
+      <Wheel at={frame.rear} frame={frame} tyreMm={bike.tyreWidthMm} />
+      <Wheel at={frame.front} frame={frame} tyreMm={bike.tyreWidthMm} />
+      <Fork frame={frame} paint={paint} width={tube - 8} />
+      {lines.map((points) => (
+        <path d={pathThrough(points)} stroke={paint} stroke-width={tube} />
+      ))}
+      <Cluster at={frame.rear} teeth={bike.sprocketsTeeth} />
+      <Cluster at={[0, 0]} teeth={bike.chainringsTeeth} />
+      <path d={chainPath(bike, frame)} stroke="var(--ink)" stroke-width="9" stroke-dasharray="13 8" />
+      <CageAndSaddle frame={frame} />
+      <Bar frame={frame} />
+      {children}
+      <path d={pathThrough([[0, 0], crank])} stroke="var(--ink)" stroke-width="28" />
+      <path
+        d={pathThrough([
+          [crank[0] - 46, crank[1]],
+          [crank[0] + 46, crank[1]],
+        ])}
+        stroke="var(--ink)"
+        stroke-width="22"
+      />
+    </g>
+  );
+}
+
+function CageAndSaddle({ frame }: { frame: BikeFrame }): JSX.Element {
+  return (
+    <>
+      <path
+        d={pathThrough([
+          [frame.rear[0] + 14, frame.rear[1] + 40],
+          [frame.rear[0] + 26, frame.rear[1] + 96],
+        ])}
+        stroke="var(--ink)"
+        stroke-width="24"
+      />
+      <path
+        d={pathThrough([
+          [frame.saddle[0] - 120, frame.saddle[1] - 8],
+          [frame.saddle[0] + 110, frame.saddle[1]],
+        ])}
+        stroke="var(--ink)"
+        stroke-width="40"
+      />
+    </>
+  );
+}
+
+function Fork({ frame, paint, width }: { frame: BikeFrame; paint: string; width: number }): JSX.Element {
+  const [x, y] = frame.headLow;
+  const [fx, fy] = frame.front;
+  const d = `M${x} ${y}Q${(x + fx) / 2 - 6} ${(y + fy) / 2 + 60} ${fx} ${fy}`;
+  return <path d={d} stroke={paint} stroke-width={width} />;
+}
+
+function Bar({ frame }: { frame: BikeFrame }): JSX.Element {
+  const [hx, hy] = frame.headTop;
+  const [sx, sy] = frame.stem;
+  const [gx, gy] = frame.grip;
+  const d = frame.dropBar
+    ? `M${hx} ${hy}L${sx} ${sy}L${gx} ${gy}q46 30 14 92q-22 36 -74 34`
+    : `M${hx} ${hy}L${sx} ${sy}L${gx} ${gy}L${gx - 40} ${gy + 6}`;
+  return <path d={d} stroke="var(--ink)" stroke-width="32" />;
+}
+
+/** A bike on its ground, all bikes to one scale, so that a child's bike is small. */
+export function BikePicture({ bike, label }: { readonly bike: Bike; readonly label: string }): JSX.Element {
+  const { groundY } = frameOfBike(bike);
+  return (
+    <svg class="bike-picture" viewBox="-860 -860 1900 1180" role="img" aria-label={label}>
+      <ellipse cx="90" cy="262" rx="820" ry="26" fill="var(--sand)" />
+      <g transform={`translate(0 ${(258 - groundY).toFixed(1)})`}>
+        <BikeDrawing bike={bike} />
+      </g>
+    </svg>
+  );
+}
+
+/** Every ring and every sprocket as a bar as high as its teeth, the way a cassette is laid on a table. */
+export function GearStacks({ bike, label }: { readonly bike: Bike; readonly label: string }): JSX.Element {
+  const bars = [
+    ...bike.chainringsTeeth.map((teeth) => ({ teeth, ring: true })),
+    ...bike.sprocketsTeeth.toReversed().map((teeth) => ({ teeth, ring: false })),
+  ];
+  const rings = bike.chainringsTeeth.length;
+  return (
+    <svg class="gear-stacks" viewBox="0 0 300 66" role="img" aria-label={label}>
+      {bars.map(({ teeth, ring }, i) => {
+        const x = i < rings ? 4 + i * 16 : 78 + (i - rings) * 16;
+        return (
+          <>
+            <rect
+              x={x}
+              y={52 - teeth}
+              width="10"
+              height={teeth}
+              rx="3"
+              fill={ring ? 'var(--rider)' : 'var(--leaf)'}
+              stroke="var(--ink)"
+              stroke-width="1.6"
+            />
+            <text x={x + 5} y="64" text-anchor="middle">
+              {teeth}
+            </text>
+          </>
+        );
+      })}
+    </svg>
+  );
+}

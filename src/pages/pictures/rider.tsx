@@ -1,0 +1,124 @@
+/**
+ * The rider of the start page, cut from paper and bent to fit any bike: hips on the saddle, hands on the bar,
+ * one foot on each pedal. Millimetres round the bottom bracket, like the bike.
+ */
+import type { JSX } from 'preact';
+import type { Bike } from '../../core/model/types.ts';
+import { BikeDrawing, pathThrough } from './bike.tsx';
+import { frameOfBike, type Point } from './frame.ts';
+
+/** Lengths of a grown-up (mm); a child is the same drawing, smaller. */
+const THIGH = 440;
+const SHANK = 445;
+const TRUNK = 560;
+const UPPER_ARM = 300;
+const LOWER_ARM = 285;
+
+/**
+ * The joint between two bones that join `from` to `to`; `side` says which way it bends. Bones too short for
+ * the way are drawn straight.
+ */
+export function jointBetween(from: Point, to: Point, first: number, second: number, side: 1 | -1): Point {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const way = Math.max(1, Math.sqrt(dx * dx + dy * dy));
+  const reach = Math.min(way, first + second);
+  const along = (first * first - second * second + reach * reach) / (2 * reach);
+  const off = side * Math.sqrt(Math.max(0, first * first - along * along));
+  return [from[0] + (dx * along - dy * off) / way, from[1] + (dy * along + dx * off) / way];
+}
+
+function Leg(props: { readonly hip: Point; readonly pedal: Point; readonly far: boolean }): JSX.Element {
+  const { hip, pedal, far } = props;
+  const ankle: Point = [pedal[0] - 74, pedal[1] - 86];
+  const knee = jointBetween(hip, ankle, THIGH, SHANK - 60, -1);
+  const middle: Point = [hip[0] + (knee[0] - hip[0]) * 0.74, hip[1] + (knee[1] - hip[1]) * 0.74];
+  return (
+    <g class={far ? 'far' : undefined}>
+      <path d={pathThrough([hip, knee])} stroke="var(--skin)" stroke-width="104" />
+      <path d={pathThrough([knee, ankle])} stroke="var(--skin)" stroke-width="78" />
+      <path d={pathThrough([hip, middle])} stroke="var(--shorts)" stroke-width="142" />
+      <path
+        d={`M${ankle[0] - 34} ${ankle[1] - 26}L${ankle[0] - 44} ${pedal[1] - 8}L${pedal[0] + 96} ${pedal[1] - 8}q14 -34 -30 -50L${ankle[0] + 40} ${ankle[1] - 26}Z`}
+        fill="var(--paper)"
+        stroke="var(--paper)"
+        stroke-width="12"
+      />
+    </g>
+  );
+}
+
+/** A rider on a bike. */
+export function RiderDrawing({ bike, turn }: { readonly bike: Bike; readonly turn: number }): JSX.Element {
+  const frame = frameOfBike(bike);
+  const [sx, sy] = frame.saddle;
+  const hip: Point = [sx + 20, sy - 86];
+  const shoulder: Point = [hip[0] + TRUNK * 0.74, hip[1] - TRUNK * 0.672];
+  const hand: Point = [frame.grip[0] + 16, frame.grip[1] - 26];
+  const elbow = jointBetween(shoulder, hand, UPPER_ARM, LOWER_ARM, 1);
+  const head: Point = [shoulder[0] + 118, shoulder[1] - 172];
+  const crank = bike.crankLengthMm;
+  const near: Point = [Math.sin(turn) * crank, -Math.cos(turn) * crank];
+  const far: Point = [-near[0], -near[1]];
+  return (
+    <g class="rider" stroke-linecap="round" stroke-linejoin="round" fill="none">
+      <Leg hip={hip} pedal={far} far={true} />
+      <BikeDrawing bike={bike} turn={turn} />
+      <path
+        d={`M${hip[0] - 104} ${hip[1] + 36}C${hip[0] - 118} ${hip[1] - 210} ${shoulder[0] - 250} ${shoulder[1] - 40} ${shoulder[0] - 20} ${shoulder[1] - 58}C${shoulder[0] + 66} ${shoulder[1] - 48} ${shoulder[0] + 82} ${shoulder[1] + 50} ${shoulder[0] + 22} ${shoulder[1] + 92}C${shoulder[0] - 90} ${shoulder[1] + 170} ${hip[0] + 130} ${hip[1] - 90} ${hip[0] + 96} ${hip[1] + 62}Z`}
+        fill="var(--rider)"
+      />
+      <path
+        d={`M${shoulder[0] - 60} ${shoulder[1] + 70}C${shoulder[0] - 130} ${shoulder[1] + 170} ${hip[0] + 130} ${hip[1] - 90} ${hip[0] + 96} ${hip[1] + 62}L${hip[0] + 10} ${hip[1] + 50}C${hip[0] + 60} ${hip[1] - 100} ${shoulder[0] - 190} ${shoulder[1] + 110} ${shoulder[0] - 60} ${shoulder[1] + 70}Z`}
+        fill="var(--rider-deep)"
+        opacity="0.55"
+      />
+      <Leg hip={hip} pedal={near} far={false} />
+      <path d={pathThrough([shoulder, elbow])} stroke="var(--rider-deep)" stroke-width="98" />
+      <path d={pathThrough([elbow, hand])} stroke="var(--skin)" stroke-width="66" />
+      <path
+        d={pathThrough([
+          [hand[0] - 16, hand[1]],
+          [hand[0] + 26, hand[1] + 6],
+        ])}
+        stroke="var(--ink)"
+        stroke-width="66"
+      />
+      <Head at={head} neck={shoulder} />
+    </g>
+  );
+}
+
+function Head({ at, neck }: { readonly at: Point; readonly neck: Point }): JSX.Element {
+  const [x, y] = at;
+  return (
+    <g>
+      <path
+        d={pathThrough([
+          [neck[0] + 18, neck[1] - 24],
+          [x - 8, y + 24],
+        ])}
+        stroke="var(--skin)"
+        stroke-width="96"
+      />
+      <path
+        d={`M${x - 104} ${y - 10}C${x - 100} ${y + 92} ${x - 22} ${y + 126} ${x + 44} ${y + 118}C${x + 84} ${y + 112} ${x + 92} ${y + 78} ${x + 96} ${y + 48}L${x + 122} ${y + 34}L${x + 102} ${y - 14}Z`}
+        fill="var(--skin)"
+      />
+      <path
+        d={`M${x - 132} ${y + 16}C${x - 150} ${y - 122} ${x - 20} ${y - 176} ${x + 66} ${y - 128}C${x + 122} ${y - 98} ${x + 150} ${y - 48} ${x + 146} ${y - 6}Q${x + 20} ${y - 30} ${x - 132} ${y + 16}Z`}
+        fill="var(--helmet)"
+      />
+      <path
+        d={`M${x - 128} ${y - 22}Q${x + 10} ${y - 78} ${x + 142} ${y - 40}`}
+        stroke="var(--rider)"
+        stroke-width="22"
+      />
+      <path
+        d={`M${x - 36} ${y - 10}Q${x - 20} ${y + 80} ${x + 34} ${y + 116}`}
+        stroke="var(--ink)"
+        stroke-width="11"
+      />
+    </g>
+  );
+}

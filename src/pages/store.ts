@@ -1,0 +1,210 @@
+/**
+ * The state of all pages and the one reducer that changes it. Pure data and pure functions, plus a tiny store
+ * that tells listeners; drawing, address bar, engine and keeping are done by those who listen.
+ */
+import type { Level } from '../core/level/schema.ts';
+import type { Recording } from '../core/ride/recording.ts';
+import type { RideTrace } from '../core/ride/trace.ts';
+import { type Address, parseAddress, type View } from './address.ts';
+import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
+
+export type RidePhaseShown = 'ready' | 'riding' | 'paused' | 'finished';
+
+/** A ride that is on the screen. */
+export interface RideShown {
+  readonly levelId: string;
+  /** Grows with every attempt, so that "ride again" is another ride. */
+  readonly attempt: number;
+  readonly phase: RidePhaseShown;
+  /** Seconds left before the pedals turn, or null. */
+  readonly countdownS: number | null;
+  /** The picture could not be loaded. */
+  readonly failed: boolean;
+}
+
+/** A ride that is over. */
+export interface RideResult {
+  readonly levelId: string;
+  readonly recording: Recording;
+  readonly trace: RideTrace;
+}
+
+export type DialogName = 'settings' | 'cautions';
+
+/** Everything pages are drawn from. */
+export interface State {
+  readonly view: View;
+  /** What stands behind the page's name in the address. */
+  readonly rest: string;
+  readonly levels: readonly Level[];
+  readonly settings: Settings;
+  readonly cautionsSeen: boolean;
+  readonly dialog: DialogName | null;
+  /** The ride that waits until the cautions have been read. */
+  readonly waitingLevelId: string | null;
+  /** The action whose new key is being asked for. */
+  readonly keyAsked: KeyAction | null;
+  readonly ride: RideShown | null;
+  readonly last: RideResult | null;
+  readonly doneIds: readonly string[];
+}
+
+export type Action =
+  | { readonly kind: 'address'; readonly address: Address }
+  | { readonly kind: 'ask-ride'; readonly levelId: string }
+  | { readonly kind: 'accept-cautions' }
+  | { readonly kind: 'open-dialog'; readonly dialog: DialogName }
+  | { readonly kind: 'close-dialog' }
+  | { readonly kind: 'set'; readonly settings: Partial<Settings> }
+  | { readonly kind: 'choose-bike'; readonly bike: Settings['bike'] }
+  | { readonly kind: 'choose-rider'; readonly rider: Settings['rider'] }
+  | { readonly kind: 'ask-key'; readonly action: KeyAction | null }
+  | { readonly kind: 'set-key'; readonly action: KeyAction; readonly code: string }
+  | { readonly kind: 'ride-phase'; readonly phase: RidePhaseShown; readonly countdownS: number | null }
+  | { readonly kind: 'ride-failed' }
+  | { readonly kind: 'ride-finished'; readonly result: RideResult };
+
+export type Send = (action: Action) => void;
+
+/** The state of a browser that opens the game at `hash`. */
+export function initialState(levels: readonly Level[], keys: Keys, hash: string): State {
+  const empty: State = {
+    view: 'start',
+    rest: '',
+    levels,
+    settings: defaultSettings(keys),
+    cautionsSeen: false,
+    dialog: null,
+    waitingLevelId: null,
+    keyAsked: null,
+    ride: null,
+    last: null,
+    doneIds: [],
+  };
+  return reduce(empty, { kind: 'address', address: parseAddress(hash) });
+}
+
+/** The next state. Switched over completely. */
+export function reduce(state: State, action: Action): State {
+  switch (action.kind) {
+    case 'address':
+      return goTo(state, action.address);
+    case 'ask-ride':
+      return askRide(state, action.levelId);
+    case 'accept-cautions': {
+      const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingLevelId: null };
+      return state.waitingLevelId === null ? seen : askRide(seen, state.waitingLevelId);
+    }
+    case 'open-dialog':
+      return { ...state, dialog: action.dialog };
+    case 'close-dialog':
+      return { ...state, dialog: null, waitingLevelId: null, keyAsked: null };
+    case 'set':
+      return { ...state, settings: { ...state.settings, ...action.settings } };
+    case 'choose-bike':
+      return { ...state, settings: withBike(state.settings, action.bike) };
+    case 'choose-rider':
+      return { ...state, settings: { ...state.settings, rider: action.rider, riderChosen: true } };
+    case 'ask-key':
+      return { ...state, keyAsked: action.action };
+    case 'set-key':
+      return {
+        ...state,
+        keyAsked: null,
+        settings: { ...state.settings, keys: withKey(state.settings.keys, action.action, action.code) },
+      };
+    case 'ride-phase':
+      return changeRide(state, { phase: action.phase, countdownS: action.countdownS });
+    case 'ride-failed':
+      return changeRide(state, { failed: true });
+    case 'ride-finished':
+      return finish(state, action.result);
+  }
+}
+
+/** Where the state belongs in the address bar. */
+export function addressOf(state: State): Address {
+  return { view: state.view, rest: state.rest };
+}
+
+/** Going to the place where one already is changes nothing, or a ride would begin anew under the rider. */
+function goTo(state: State, address: Address): State {
+  if (address.view === 'ride')
+    return state.view === 'ride' && state.rest === address.rest ? state : askRide(state, address.rest);
+  if (address.view === 'debrief' && state.last === null)
+    return { ...state, view: 'start', rest: '', ride: null };
+  return { ...state, view: address.view, rest: address.rest, dialog: null, waitingLevelId: null, ride: null };
+}
+
+function askRide(state: State, levelId: string): State {
+  if (!state.levels.some((level) => level.id === levelId))
+    return { ...state, view: 'levels', rest: '', ride: null };
+  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: levelId };
+  return {
+    ...state,
+    view: 'ride',
+    rest: levelId,
+    dialog: null,
+    ride: {
+      levelId,
+      attempt: (state.ride?.attempt ?? 0) + 1,
+      phase: 'ready',
+      countdownS: null,
+      failed: false,
+    },
+  };
+}
+
+function changeRide(state: State, change: Partial<RideShown>): State {
+  return state.ride === null ? state : { ...state, ride: { ...state.ride, ...change } };
+}
+
+function finish(state: State, result: RideResult): State {
+  const { levelId } = result;
+  return {
+    ...state,
+    view: 'debrief',
+    rest: '',
+    dialog: null,
+    ride: state.ride === null ? null : { ...state.ride, phase: 'finished', countdownS: null },
+    last: result,
+    doneIds: state.doneIds.includes(levelId) ? state.doneIds : [...state.doneIds, levelId],
+  };
+}
+
+/** State, and a way to be told when it has changed. */
+export interface Store {
+  state(): State;
+  readonly send: Send;
+  /** Calls back after every change; the answer stops it. */
+  subscribe(listener: (state: State) => void): () => void;
+}
+
+/** Makes the store. An action sent by a listener is handled after the listeners of the one before. */
+export function createStore(first: State): Store {
+  let state = first;
+  const listeners = new Set<(state: State) => void>();
+  const waiting: Action[] = [];
+  let busy = false;
+  return {
+    state: () => state,
+    send(action) {
+      waiting.push(action);
+      if (busy) return;
+      busy = true;
+      try {
+        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+          const before = state;
+          state = reduce(state, next);
+          if (state !== before) for (const listener of listeners) listener(state);
+        }
+      } finally {
+        busy = false;
+      }
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

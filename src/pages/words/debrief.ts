@@ -1,0 +1,216 @@
+/**
+ * Every sentence of the debrief for grown-ups, and the type that other audiences and languages fill. Numbers
+ * with units come in already written; plain counts come in as numbers, because words bend round them.
+ */
+import type { MarkName, Timing } from '../../core/coach/types.ts';
+import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from './counting.ts';
+import { stripWords } from './debriefStrip.ts';
+
+const aim = (place: FootPlace): string =>
+  place.side === 'before'
+    ? `about ${near(place)}`
+    : place.side === 'at'
+      ? near(place)
+      : 'just as it gets steep';
+
+const TIMINGS: Record<Timing, string> = {
+  'too-early': 'too early',
+  'about-right': 'about right',
+  'too-late': 'too late',
+};
+
+const MARKS: Record<MarkName, string> = {
+  cadence: 'Cadence',
+  foresight: 'Foresight',
+  easing: 'Easing',
+  chainLine: 'Chain line',
+  economy: 'Economy',
+};
+
+/** English, for grown-ups. */
+export const debriefWords = {
+  guess: {
+    title: 'Guess first',
+    question: (name: string): string => `On ${name}, your shifting was …`,
+    openQuestion: 'On the pitch that cost your legs most, your shifting was …',
+    why: 'Then the ride is explained.',
+    timings: TIMINGS,
+    skip: 'Just tell me',
+    working: 'The best ride on your bike is being worked out …',
+    share: (percent: string): string => `${percent} done`,
+    matched: (timing: string): string => `You felt it: ${timing}.`,
+    differed: (guess: string, timing: string): string => `You felt “${guess}”; it was ${timing}.`,
+    told: (timing: string): string => `It was ${timing}.`,
+    matchedKind: 'Noticing it yourself is how it gets better.',
+    differedKind: 'Hard to feel while riding. The strip shows where.',
+    noPitch: 'No pitch on this road was steep enough to need a shift.',
+    youFirst: (place: FootPlace): string => `Your first easier gear came ${near(place)}`,
+    youNever: 'You stayed in your gear',
+    bestFirst: (place: FootPlace): string => `the best ride shifted ${near(place)}.`,
+    bestNever: 'the best ride did not shift at all.',
+    join: (you: string, best: string): string => `${you}; ${best}`,
+    stepsBefore: (own: number, best: number): string =>
+      `Before the foot you had made ${own === 0 ? 'no shift' : `${gears(own)} easier`}; the best ride ${best === 1 ? 'one' : count(best)}.`,
+    slowest: (own: string, best: string): string =>
+      `Your legs slowed to ${own} rpm; the best ride kept ${best}.`,
+  },
+  pitch,
+  pitchTitle: (index: number, all: number): string =>
+    all === 1 ? 'The pitch' : capital(pitch(index, all).replace(/^the /, '')),
+  well: {
+    title: 'Went well',
+    finished: 'You rode it to the end.',
+    cadence: 'Your legs kept a good rhythm nearly all the way.',
+    foresight: 'You were in the right gear before the road asked for it.',
+    easing: 'You let the pedals go light while the chain moved.',
+    chainLine: 'You kept the chain running straight.',
+    economy: 'You shifted when it was needed and left it alone otherwise.',
+  } satisfies Record<MarkName | 'finished' | 'title', string>,
+  change: {
+    title: 'Change one thing',
+    late: (name: string, steps: number, at: FootPlace): string =>
+      `On ${name} your legs had to push before you shifted. Shift ${gears(steps)} easier ${aim(at)}.`,
+    early: (name: string, at: FootPlace): string =>
+      `On ${name} you shifted so soon that your legs spun. Wait, and shift easier ${aim(at)}.`,
+    footDown: (name: string, steps: number, at: FootPlace): string =>
+      `On ${name} the gear was too hard and a foot went down. Shift ${gears(steps)} easier ${aim(at)}.`,
+    ease: (heavy: number, all: number): string =>
+      heavy === 0
+        ? 'Push the pedals more lightly while the chain moves, just for a moment.'
+        : `${capital(count(heavy))} of ${count(all)} shifts were made while pushing hard. Go light on the pedals for a moment, then shift.`,
+    slowLegs: (n: number, place: string): string =>
+      `Your legs turned slowly for ${seconds(n)} from ${place}. An easier gear there keeps them going round.`,
+    fastLegs: (n: number, place: string): string =>
+      `Your legs spun fast for ${seconds(n)} from ${place}. A harder gear there calms them.`,
+    crossed: (n: number, place: string): string =>
+      `The chain ran at a slant for ${seconds(n)} from ${place}. Change the chainring, and a gear at the back to match.`,
+    fidget: (made: number, needed: number): string =>
+      `You shifted ${times(made)}; the best ride needed ${count(needed)}. Wait a breath before the next one.`,
+    nothing: 'Nothing. Do it again just like that.',
+  },
+  next: {
+    title: 'Ride next',
+    again: 'This road again: one more try, with only that in mind.',
+    onwards: (level: string): string => `On to “${level}”.`,
+    onwardsNone: 'Any level you like: this one is yours.',
+    easier: 'A gentler road first, then come back to this one.',
+  },
+  ...stripWords,
+  cards: {
+    title: 'Pitch by pitch',
+    steep: (percent: string, length: string): string => `${percent} for ${length}`,
+    needed: 'Easier gears needed',
+    before: 'Yours before the foot',
+    ofMade: (before: number, made: number): string => `${before} of ${made} made`,
+    worst: 'Slowest legs',
+    worstPair: (own: string, best: string): string => `${own} rpm (best ${best})`,
+    bestDoes: (steps: number, before: number, place: FootPlace): string =>
+      `The best ride went ${gears(steps)} easier, ${before === steps ? 'all' : before === 0 ? 'none' : count(before)} before the foot, the first ${near(place)}.`,
+    bestStays: 'The best ride stayed in its gear.',
+    asksNothing: 'At your speed this pitch asked for no shift.',
+    footDown: 'A foot went down here.',
+    timing: (timing: Timing): string => capital(TIMINGS[timing]),
+    watch: 'Watch this pitch',
+    picture: (name: string): string => `Where both rides shifted on ${name}`,
+    pictureDesc: 'The road from the side. Above it your shifts, below it those of the best ride.',
+    table: 'Shifts on this pitch',
+    who: 'Who',
+    you: 'you',
+    best: 'best',
+    where: 'Where',
+    nearFoot: near,
+  },
+  marks: {
+    title: 'Marks',
+    total: 'All together',
+    passed: (pass: string): string => `Passed (from ${pass})`,
+    notYet: (pass: string): string => `Not yet (passed from ${pass})`,
+    names: MARKS,
+    asks: {
+      cadence: 'Legs inside your band',
+      foresight: 'The gear ready before the hill',
+      easing: 'Light pedals while shifting',
+      chainLine: 'A straight chain',
+      economy: 'No needless shifts',
+    } satisfies Record<MarkName, string>,
+    none: 'no mark',
+    noMark: {
+      cadence: 'You did not pedal long enough to judge.',
+      foresight: 'No pitch asked for a shift at your speed.',
+      easing: 'You did not shift, so there was nothing to ease.',
+      chainLine: 'One chainring: the chain cannot be crossed by choice.',
+      economy: 'There was nothing to count.',
+    } satisfies Record<MarkName, string>,
+    levels: (value: number): string =>
+      value >= 85 ? 'strong' : value >= 70 ? 'good' : value >= 45 ? 'on the way' : 'start here',
+    perfect: 'Nothing was lost here.',
+    small: 'Only little things were lost here.',
+    more: (n: number): string => `${capital(count(n))} more`,
+    better: 'Better:',
+  },
+  reasons: {
+    belowBand: {
+      why: (from: string, n: number, rpm: string): string =>
+        `Slow legs for ${seconds(n)} from ${from}, down to ${rpm} rpm.`,
+      better: 'shift easier as soon as the legs begin to slow.',
+    },
+    aboveBand: {
+      why: (from: string, n: number, rpm: string): string =>
+        `Fast legs for ${seconds(n)} from ${from}, up to ${rpm} rpm.`,
+      better: 'shift harder when the road lets you go.',
+    },
+    overloaded: {
+      why: (name: string, percent: string): string =>
+        `${capital(name)} leaned on your legs: ${percent} of what good timing saves was lost.`,
+      better: 'begin to shift before the foot.',
+    },
+    footDown: {
+      why: (name: string): string => `A foot went down on ${name}.`,
+      better: 'have an easy gear before it gets steep.',
+    },
+    heavy: {
+      why: (from: string, percent: string, front: boolean): string =>
+        `Heavy ${front ? 'ring change' : 'shift'} at ${from}, at ${percent} of steady pressure.`,
+      better: 'ease the pedals for half a turn, then shift.',
+    },
+    crossed: {
+      why: (from: string, n: number): string => `The chain ran at a slant for ${seconds(n)} from ${from}.`,
+      better: 'change the chainring sooner.',
+    },
+    many: {
+      why: (made: number, needed: number): string =>
+        `You shifted ${times(made)}; the best ride ${times(needed)}.`,
+      better: 'let short rises roll by.',
+    },
+    undone: {
+      why: (from: string): string => `A shift at ${from} was taken back at once.`,
+      better: 'give a new gear three turns of the pedals.',
+    },
+  },
+  doing: {
+    title: 'And now',
+    again: 'Ride again',
+    next: (level: string): string => `Next: ${level}`,
+    watch: 'Watch from the start',
+    print: 'Print',
+    saveRide: 'Save the ride',
+    savePicture: 'Save a picture',
+    saved: {
+      saving: 'Keeping the ride …',
+      saved: 'This ride is kept on this device.',
+      'not-saved': 'This ride was not kept.',
+    },
+    pictureFailed: 'This browser could not draw the picture. Printing works too.',
+  },
+  differs: 'Ridden again, this recording came out a little differently. The picture may be off.',
+  closed: 'The rest opens when you have guessed.',
+  print: {
+    title: 'Before the Hill: a ride',
+    subtitle: (level: string, bike: string, rider: string): string => `${level} · ${bike} · ${rider}`,
+    legend:
+      'Black: you. Grey: the best ride found for this bike and rider. Dot: clean shift; half: a bit heavy; triangle: heavy. Cross: a foot went down.',
+  },
+};
+
+/** What the debrief needs of a language or an audience. */
+export type DebriefWords = typeof debriefWords;

@@ -1,0 +1,261 @@
+/**
+ * One ride from loading to finish: joins core, input, picture, instruments and sound around the loop, pauses when
+ * nobody looks, and hands back the recording. Knows no pages beyond the places it fills.
+ */
+import { courseOfLevel, levelHash } from './core/level/build.ts';
+import type { Level } from './core/level/schema.ts';
+import { type LiveRide, startRide } from './core/ride/run.ts';
+import { buildRideWorld } from './core/ride/world.ts';
+import { createGamepads } from './input/gamepad.ts';
+import { shake } from './input/haptic.ts';
+import { createInputHub, type InputHub } from './input/hub.ts';
+import { listenToKeys } from './input/keyboard.ts';
+import type { RidePhaseShown, RideResult } from './pages/store.ts';
+import { createRideLoop, type RideLoop } from './rideLoop.ts';
+import {
+  buildViews,
+  loadRideRooms,
+  type RideLook,
+  type RidePlaces,
+  type RideRooms,
+  type RideViews,
+} from './rideViews.ts';
+
+declare global {
+  interface Window {
+    /** Set by tests before a ride: multiplies ride time and shortens countdowns. */
+    __rideTestSpeed?: number;
+  }
+}
+
+/** What a session needs. */
+export interface SessionOptions {
+  readonly places: RidePlaces;
+  readonly level: Level;
+  /** Looks now; asked again when a ride goes on. */
+  readonly look: () => RideLook;
+  readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
+  readonly onFailed: () => void;
+  readonly onFinished: (result: RideResult) => void;
+}
+
+/** A ride on the screen. */
+export interface RideSession {
+  /** Paused, and somebody wants to ride on. */
+  isPaused(): boolean;
+  resume(): void;
+  /** Volumes, mute, hold or switch have been changed. */
+  settingsChanged(): void;
+  destroy(): void;
+}
+
+type Ears = Awaited<ReturnType<typeof loadEars>>;
+
+/** Asked for while paused, when no picture asks (ms). */
+const PAUSED_POLL_MS = 100;
+
+/** Starts loading; the ride begins as soon as everything is there. */
+export function startRideSession(options: SessionOptions): RideSession {
+  const session = new Session(options);
+  void session.load();
+  return session;
+}
+
+async function loadEars(look: RideLook) {
+  const { createRideAudio, soundUrl } = await import('./audio/index.ts');
+  const { volumes, muted } = look.settings;
+  return createRideAudio({ volumes, muted, soundUrl });
+}
+
+class Session implements RideSession {
+  readonly #options: SessionOptions;
+  readonly #ride: LiveRide;
+  readonly #loop: RideLoop;
+  readonly #hub: InputHub;
+  readonly #stops: (() => void)[] = [];
+  #look: RideLook;
+  #rooms: RideRooms | null = null;
+  #views: RideViews | null = null;
+  #ears: Ears | null = null;
+  #destroyed = false;
+  #begun = false;
+
+  constructor(options: SessionOptions) {
+    this.#options = options;
+    this.#look = options.look();
+    const { bike, rider, autoEase, holdMode } = this.#look.settings;
+    this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
+    const speed = window.__rideTestSpeed ?? 1;
+    this.#hub = createInputHub(holdMode, (command) => {
+      if (command.kind === 'pause') this.#togglePause();
+      else this.#loop.command(command);
+    });
+    this.#loop = createRideLoop({
+      ride: this.#ride,
+      level: options.level,
+      pace: () => this.#look.settings.paceRatio * speed,
+      countPace: speed,
+      brakesAtLines: () => autoEase && !this.#hub.now().braking,
+      listeners: {
+        frame: (frame) => {
+          this.#views?.frame(frame);
+          if (this.#loop.mode() === 'riding') this.#ears?.frame(frame);
+        },
+        events: (events) => {
+          this.#views?.events(events);
+          this.#ears?.events(events);
+          shake(events);
+          if (events.some((event) => event.kind === 'stopped-at-line')) this.#hub.letGoBrake();
+          if (events.some((event) => event.kind === 'finished')) options.onPhase('finished', null);
+        },
+        say: (cue, remark) => this.#views?.say(cue, remark),
+        beat: () => this.#ears?.cueTick(),
+        count: (secondsLeft) => {
+          if (secondsLeft === null) this.#begun = true;
+          options.onPhase(this.#begun ? 'riding' : 'ready', secondsLeft);
+        },
+        over: () => this.#finish(),
+      },
+    });
+  }
+
+  async load(): Promise<void> {
+    // A ride without sound is a ride; without a picture it is none.
+    void loadEars(this.#look).then(
+      (ears) => {
+        if (this.#destroyed) ears.stop();
+        else this.#ears = ears;
+      },
+      () => undefined,
+    );
+    try {
+      this.#rooms = await loadRideRooms();
+      if (!this.#destroyed) this.#begin();
+    } catch (error) {
+      if (!this.#destroyed) this.#options.onFailed();
+      // Told to the player above; whoever looks at the console should see the cause.
+      throw error;
+    }
+  }
+
+  isPaused(): boolean {
+    return this.#loop.mode() === 'paused';
+  }
+
+  resume(): void {
+    if (!this.isPaused() || this.#destroyed) return;
+    if (this.#looksDifferent()) this.#build();
+    this.#loop.resume();
+    this.#views?.setPaused(false);
+  }
+
+  settingsChanged(): void {
+    const { volumes, muted, holdMode } = this.#options.look().settings;
+    this.#ears?.setVolumes(volumes);
+    this.#ears?.setMuted(muted);
+    this.#hub.setMode(holdMode);
+  }
+
+  destroy(): void {
+    if (this.#destroyed) return;
+    this.#destroyed = true;
+    for (const stop of this.#stops) stop();
+    this.#views?.destroy();
+    this.#views = null;
+    this.#ears?.stop();
+    this.#ears = null;
+  }
+
+  #begin(): void {
+    this.#build();
+    const gamepads = createGamepads(this.#hub);
+    const onHidden = (): void => {
+      if (document.hidden) this.#pause();
+    };
+    const onBlur = (): void => this.#pause();
+    const poll = window.setInterval(
+      () => this.isPaused() && gamepads.poll(performance.now()),
+      PAUSED_POLL_MS,
+    );
+    document.addEventListener('visibilitychange', onHidden);
+    window.addEventListener('blur', onBlur);
+    this.#stops.push(
+      listenToKeys({
+        target: window,
+        hub: this.#hub,
+        keys: () => this.#options.look().settings.keys,
+        active: () => this.#loop.mode() === 'riding' || this.#loop.mode() === 'counting',
+      }),
+      () => document.removeEventListener('visibilitychange', onHidden),
+      () => window.removeEventListener('blur', onBlur),
+      () => window.clearInterval(poll),
+    );
+    this.#pollPads = (timeMs) => gamepads.poll(timeMs);
+    if (document.hidden) this.#pause();
+  }
+
+  #pollPads: (timeMs: number) => void = () => undefined;
+
+  #build(): void {
+    if (this.#rooms === null) return;
+    this.#views?.destroy();
+    this.#look = this.#options.look();
+    this.#views = buildViews({
+      rooms: this.#rooms,
+      places: this.#options.places,
+      level: this.#options.level,
+      world: this.#ride.world,
+      look: this.#look,
+      hub: this.#hub,
+      nextFrame: (timeMs) => {
+        this.#pollPads(timeMs);
+        this.#hub.poll(timeMs);
+        return this.#loop.nextFrame(timeMs);
+      },
+    });
+  }
+
+  /** Bike, rider and easing stay those the ride began with; the rest may change in a pause. */
+  #looksDifferent(): boolean {
+    const next = this.#options.look();
+    const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
+      [
+        settings.theme,
+        settings.units,
+        settings.hand,
+        settings.holdMode,
+        settings.paceRatio,
+        reducedMotion,
+        showPads,
+      ].join();
+    return seen(next) !== seen(this.#look);
+  }
+
+  #togglePause(): void {
+    if (this.isPaused()) this.resume();
+    else this.#pause();
+  }
+
+  #pause(): void {
+    if (this.#loop.mode() === 'over' || this.isPaused() || this.#destroyed) return;
+    this.#hub.releaseAll();
+    this.#loop.pause();
+    this.#views?.setPaused(true);
+    this.#ears?.pause();
+    this.#options.onPhase('paused', null);
+  }
+
+  #finish(): void {
+    const { level } = this.#options;
+    const { bike, rider } = this.#ride.world.machine;
+    const recording = this.#ride.recording({
+      levelId: level.id,
+      levelHash: levelHash(level),
+      seed: level.seed,
+      bike,
+      rider,
+      autoEase: this.#ride.world.autoEase,
+    });
+    this.#options.onFinished({ levelId: level.id, recording, trace: this.#ride.trace });
+  }
+}

@@ -1,0 +1,115 @@
+/**
+ * Everything of a ride that is seen, made and taken away together: picture, instruments, pads. The engine is
+ * loaded here, at the first ride; words go from the pages to the rooms that have none.
+ */
+import type { Level } from './core/level/schema.ts';
+import type { RideEvent, RideFrame, RideWorld } from './core/ride/types.ts';
+import type { HudWords } from './game/hud/words.ts';
+import type { InputHub } from './input/hub.ts';
+import { createPads } from './input/pads.ts';
+import { createFormat } from './pages/format.ts';
+import type { RidePlace } from './pages/ride.tsx';
+import { isChild, type Settings } from './pages/settings.ts';
+import { words } from './pages/words.ts';
+
+/** Elements of the ride page to fill. */
+export type RidePlaces = Readonly<Record<RidePlace, HTMLElement>>;
+
+/** What a ride looks like for this player on this device. */
+export interface RideLook {
+  readonly settings: Settings;
+  readonly reducedMotion: boolean;
+  readonly showPads: boolean;
+}
+
+/** Seen things of a running ride. */
+export interface RideViews {
+  frame(frame: RideFrame): void;
+  events(events: readonly RideEvent[]): void;
+  say(cue: string | null, remark: string | null): void;
+  setPaused(paused: boolean): void;
+  destroy(): void;
+}
+
+/** Code that is loaded only when somebody rides. */
+export type RideRooms = Awaited<ReturnType<typeof loadRideRooms>>;
+
+/** Loads picture and instruments; rejects when they cannot be fetched. */
+export async function loadRideRooms() {
+  const [picture, hud] = await Promise.all([import('./game/mount.ts'), import('./game/hud/createHud.ts')]);
+  return { mountRide: picture.mountRide, createHud: hud.createHud };
+}
+
+/** What `buildViews` needs. */
+export interface ViewOptions {
+  readonly rooms: RideRooms;
+  readonly places: RidePlaces;
+  readonly level: Level;
+  readonly world: RideWorld;
+  readonly look: RideLook;
+  readonly hub: InputHub;
+  readonly nextFrame: (timeMs: number) => RideFrame;
+}
+
+/** Builds all views into their places. */
+export function buildViews({ rooms, places, level, world, look, hub, nextFrame }: ViewOptions): RideViews {
+  const { settings, reducedMotion, showPads } = look;
+  const hud = rooms.createHud(places.hud, hudWords(settings), {
+    course: world.course,
+    machine: world.machine,
+    touch: showPads,
+    reducedMotion,
+  });
+  hud.setAids({
+    roadAhead: level.aids.roadAhead,
+    gear: true,
+    chainLine: level.aids.chainView,
+    cadence: true,
+    pressure: level.aids.pressureHint,
+    cue: level.aids.cues,
+  });
+  places.pads.dataset['pads'] = showPads ? 'on' : 'off';
+  const pads = createPads(places.pads, words.pads, hub, {
+    ringCount: world.machine.ringCount,
+    hand: settings.hand,
+    mode: () => settings.holdMode,
+  });
+  const picture = rooms.mountRide({
+    parent: places.picture,
+    world,
+    scenery: { light: level.light, seed: level.seed },
+    look: { theme: settings.theme, reducedMotion, childRider: isChild(settings.rider) },
+    nextFrame,
+  });
+  return {
+    frame(frame) {
+      hud.update(frame);
+      pads.show(hub.now());
+    },
+    events(events) {
+      picture.applyEvents(events);
+      hud.applyEvents(events);
+    },
+    say(cue, remark) {
+      hud.setCue(cue);
+      hud.setRemark(remark);
+    },
+    setPaused: (paused) => picture.setPaused(paused),
+    destroy() {
+      picture.destroy();
+      hud.destroy();
+      pads.destroy();
+    },
+  };
+}
+
+function hudWords(settings: Settings): HudWords {
+  const format = createFormat(settings.units);
+  return {
+    ...words.hud,
+    gearPair: format.gear,
+    speed: format.speed,
+    metres: format.distance,
+    percent: format.percent,
+  };
+}

@@ -1,0 +1,163 @@
+/**
+ * The page's side of planning and judging: asks with promises, answers come from a worker, or from this
+ * thread where there is no worker or it does not start. Touches nothing of the page.
+ */
+import type { Level } from '../core/level/schema.ts';
+import type { Recording } from '../core/ride/recording.ts';
+import {
+  type Answer,
+  jobOfRecording,
+  type Judged,
+  keyOfJob,
+  type Reference,
+  type Request,
+  type RideJob,
+} from './messages.ts';
+import type { Workshop } from './workshop.ts';
+
+export type { Judged, Reference, RideJob } from './messages.ts';
+export { jobOfRecording, keyOfJob } from './messages.ts';
+
+/** Somebody gave up on this request; no fault. */
+export class PlannerCancelled extends Error {
+  override readonly name = 'PlannerCancelled';
+}
+
+/** Told the share of the planning that is done, 0 to 1. */
+export type OnShare = (share: number) => void;
+
+/** Plans and judges off the main thread. All promises reject with `PlannerCancelled` after a cancel or stop. */
+export interface Planner {
+  /** Plans a job, or answers at once if it was planned before. */
+  prepare(job: RideJob, onShare?: OnShare): Promise<Reference>;
+  /** Judges a recording against the reference ride of its own bike, rider and seed. */
+  judge(level: Level, recording: Recording, onShare?: OnShare): Promise<Judged>;
+  /** Stops all work on a key (`keyOfJob`). */
+  cancel(key: string): void;
+  /** Ends the worker; the planner cannot be used afterwards. */
+  stop(): void;
+}
+
+interface Waiting {
+  readonly request: Request;
+  readonly key: string;
+  readonly onShare: OnShare | undefined;
+  readonly onAnswer: (answer: Answer) => void;
+  readonly onError: (error: Error) => void;
+}
+
+/** Starts a worker, or answers null where that cannot be done. */
+export type StartWorker = () => Worker | null;
+
+/** Starts the planner. Nothing is loaded before the first request. */
+export function createPlanner(startWorker: StartWorker = startJudgeWorker): Planner {
+  const waiting = new Map<number, Waiting>();
+  let line: Line | null = null;
+  let lastId = 0;
+  let stopped = false;
+
+  const receive = (answer: Answer): void => {
+    const one = waiting.get(answer.id);
+    if (one === undefined) return;
+    if (answer.kind === 'progress') return one.onShare?.(answer.share);
+    waiting.delete(answer.id);
+    if (answer.kind === 'cancelled') one.onError(new PlannerCancelled());
+    else if (answer.kind === 'failed') one.onError(new Error(answer.reason));
+    else one.onAnswer(answer);
+  };
+
+  const ask = <Kind extends Answer['kind']>(
+    kind: Kind,
+    key: string,
+    requestOf: (id: number) => Request,
+    onShare: OnShare | undefined,
+  ): Promise<Extract<Answer, { kind: Kind }>> =>
+    new Promise((resolve, reject) => {
+      if (stopped) return reject(new PlannerCancelled());
+      lastId += 1;
+      const request = requestOf(lastId);
+      const onAnswer = (answer: Answer): void =>
+        answer.kind === kind
+          ? resolve(answer as Extract<Answer, { kind: Kind }>)
+          : reject(new Error(`expected ${kind}, was told ${answer.kind}`));
+      waiting.set(lastId, { request, key, onShare, onAnswer, onError: reject });
+      line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
+      line.send(request);
+    });
+
+  return {
+    async prepare(job, onShare) {
+      const answer = await ask('reference', keyOfJob(job), (id) => ({ kind: 'plan', id, job }), onShare);
+      return answer.reference;
+    },
+    async judge(level, recording, onShare) {
+      const key = keyOfJob(jobOfRecording(level, recording));
+      const answer = await ask('judged', key, (id) => ({ kind: 'judge', id, level, recording }), onShare);
+      return answer.judged;
+    },
+    cancel(key) {
+      for (const [id, one] of waiting) if (one.key === key) giveUp(waiting, id);
+      line?.send({ kind: 'cancel', key });
+    },
+    stop() {
+      stopped = true;
+      for (const [id, one] of waiting) {
+        line?.send({ kind: 'cancel', key: one.key });
+        giveUp(waiting, id);
+      }
+      line?.close();
+    },
+  };
+}
+
+/** A line to whoever does the work. */
+interface Line {
+  send(request: Request): void;
+  close(): void;
+}
+
+/** Connects to a worker, or to this thread where there is none or it breaks down. */
+function connect(
+  startWorker: StartWorker,
+  receive: (answer: Answer) => void,
+  unanswered: () => readonly Request[],
+): Line {
+  let worker = startWorker();
+  const workHere = (): ((request: Request) => void) => {
+    const workshop = openHere(receive);
+    return (request) => void workshop.then((take) => take(request));
+  };
+  let send = worker === null ? workHere() : (request: Request) => worker?.postMessage(request);
+  worker?.addEventListener('message', (event: MessageEvent<Answer>) => receive(event.data));
+  worker?.addEventListener('error', () => {
+    // A worker that fails to load or breaks down loses everything it was asked: ask again here.
+    worker?.terminate();
+    worker = null;
+    send = workHere();
+    for (const request of unanswered()) send(request);
+  });
+  return {
+    send: (request) => send(request),
+    close: () => worker?.terminate(),
+  };
+}
+
+function giveUp(waiting: Map<number, Waiting>, id: number): void {
+  waiting.get(id)?.onError(new PlannerCancelled());
+  waiting.delete(id);
+}
+
+/** The workshop in this thread, loaded only where it is needed. */
+async function openHere(post: (answer: Answer) => void): Promise<Workshop> {
+  const { openWorkshop } = await import('./workshop.ts');
+  return openWorkshop(post, () => new Promise((resolve) => setTimeout(resolve, 0)));
+}
+
+function startJudgeWorker(): Worker | null {
+  if (typeof Worker === 'undefined') return null;
+  try {
+    return new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module' });
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,72 @@
+/**
+ * What the page and the worker say to each other: plain messages with ids, nothing that cannot be cloned.
+ * A job is everything that decides the reference ride; its key is a fingerprint of exactly that.
+ */
+import type { RideReport } from '../core/coach/types.ts';
+import { levelHash } from '../core/level/build.ts';
+import type { Level } from '../core/level/schema.ts';
+import { hashJson } from '../core/math/hash.ts';
+import type { Bike, Rider } from '../core/model/types.ts';
+import type { Recording } from '../core/ride/recording.ts';
+import type { RideTrace } from '../core/ride/trace.ts';
+
+/** One ride to be planned: this road, on this bike, by this rider. */
+export interface RideJob {
+  readonly level: Level;
+  readonly seed: number;
+  readonly bike: Bike;
+  readonly rider: Rider;
+  readonly autoEase: boolean;
+}
+
+/** The reference ride of a job. */
+export interface Reference {
+  readonly key: string;
+  readonly recording: Recording;
+  readonly trace: RideTrace;
+  /** The reference ride judged by its own measure. */
+  readonly report: RideReport;
+}
+
+/** A ride that was judged. */
+export interface Judged {
+  readonly key: string;
+  readonly report: RideReport;
+  /** The ride, ridden again from its recording. */
+  readonly trace: RideTrace;
+  readonly reference: Reference;
+  /** False if riding it again gave other fingerprints than the recording holds. */
+  readonly same: boolean;
+  /** First tick whose fingerprint differs, or null. */
+  readonly firstDifferentTick: number | null;
+  /** False if the recording was made on another version of the level. */
+  readonly sameLevel: boolean;
+}
+
+/** Page to worker. */
+export type Request =
+  | { readonly kind: 'plan'; readonly id: number; readonly job: RideJob }
+  | { readonly kind: 'judge'; readonly id: number; readonly level: Level; readonly recording: Recording }
+  /** Stops all work on a key; every request that waits for it is answered with `cancelled`. */
+  | { readonly kind: 'cancel'; readonly key: string };
+
+/** Worker to page. */
+export type Answer =
+  /** Share of the planning that is done, 0 to 1. */
+  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | { readonly kind: 'reference'; readonly id: number; readonly reference: Reference }
+  | { readonly kind: 'judged'; readonly id: number; readonly judged: Judged }
+  | { readonly kind: 'cancelled'; readonly id: number }
+  | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
+
+/** Fingerprint of everything that decides the reference ride of a job. */
+export function keyOfJob(job: RideJob): string {
+  const { level, seed, bike, rider, autoEase } = job;
+  return hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
+}
+
+/** The job whose reference ride a recording is judged against. */
+export function jobOfRecording(level: Level, recording: Recording): RideJob {
+  const { seed, bike, rider, autoEase } = recording;
+  return { level, seed, bike, rider, autoEase };
+}

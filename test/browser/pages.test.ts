@@ -1,0 +1,117 @@
+/**
+ * The pages in a real browser: barriers found by axe in both themes, nothing wider than a narrow screen, nothing
+ * too small for a thumb, and addresses that lead somewhere and back.
+ */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Site } from './site.ts';
+import { openSite } from './site.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const addresses = ['#start', '#levels', '#bike', '#about'];
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+async function chooseTheme(page: Page, theme: string): Promise<void> {
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await page
+    .locator('input[name=theme]')
+    .nth(theme === 'field' ? 1 : 0)
+    .check({ force: true });
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('dialog').count()).toBe(0);
+}
+
+async function go(page: Page, address: string): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, address);
+  await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe(address.slice(1));
+}
+
+/** What axe finds, in words that name the element. Movement is over before it looks. */
+async function barriers(page: Page): Promise<string[]> {
+  await page.waitForFunction(() =>
+    document
+      .getAnimations()
+      .every(({ effect }) => effect?.getTiming().iterations === Number.POSITIVE_INFINITY),
+  );
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: run } = window as unknown as {
+      axe: {
+        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
+    };
+    const { violations } = await run.run();
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
+    );
+  });
+}
+
+describe.each(['indoor', 'field'])('the %s theme', (theme) => {
+  it('has no barriers that axe can find, on any page and in its dialogs', async () => {
+    const { page, problems, close } = await site.openPage({
+      width: 1024,
+      height: 768,
+      context: { reducedMotion: 'reduce' },
+    });
+    await chooseTheme(page, theme);
+    for (const address of addresses) {
+      await go(page, address);
+      expect(await barriers(page)).toEqual([]);
+    }
+    await page.getByRole('button', { name: 'Settings' }).click();
+    expect(await barriers(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await go(page, '#start');
+    await page.click('[data-ride-next]');
+    expect(await barriers(page)).toEqual([]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it.each([320, 390])('fits %d px, with nothing smaller than 44 px to hit', async (width) => {
+    const { page, close } = await site.openPage({ width, height: 700, touch: true });
+    await chooseTheme(page, theme);
+    for (const address of addresses) {
+      await go(page, address);
+      const found = await page.evaluate(() => ({
+        tooWide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        tooSmall: [...document.querySelectorAll('button, a, label')]
+          .filter((one) => {
+            const { width: w, height: h } = one.getBoundingClientRect();
+            return Math.min(w, h) < 44;
+          })
+          .map((one) => one.outerHTML.slice(0, 120)),
+      }));
+      expect(found).toEqual({ tooWide: 0, tooSmall: [] });
+    }
+    await close();
+  });
+});
+
+describe('the address', () => {
+  it('leads back to where one was, and nowhere is the start', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#nowhere' });
+    const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
+    expect(await view()).toBe('start');
+    await page.getByRole('link', { name: /All levels/ }).click();
+    await expect.poll(view).toBe('levels');
+    await page.goBack();
+    await expect.poll(view).toBe('start');
+    expect(problems).toEqual([]);
+    await close();
+  });
+});

@@ -1,0 +1,237 @@
+/**
+ * A level ridden to its end in a real browser: with real keys, and with real fingers on an upright phone. Looks
+ * only at what anybody could look at: instruments, buttons, the page's marks, the network and the console.
+ */
+import type { CDPSession, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { OpenPage, Site } from './site.ts';
+import { openSite } from './site.ts';
+
+/** Ride time over real time; a kilometre then takes about twenty seconds. */
+const SPEED = 6;
+const patient = { timeout: 20_000, interval: 50 };
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+const hud = async (page: Page, name: string): Promise<string> =>
+  (await page.locator(`[data-hud="${name}"]`).textContent()) ?? '';
+const mark = (page: Page, name: 'view' | 'rideState'): Promise<string | undefined> =>
+  page.evaluate((key) => document.body.dataset[key], name);
+const loadedEngine = (open: OpenPage): boolean => open.addresses.some((address) => /phaser/i.test(address));
+
+async function setSpeed(page: Page, speed: number): Promise<void> {
+  await page.evaluate((value) => {
+    Object.assign(window, { __rideTestSpeed: value });
+  }, speed);
+}
+
+/** What the instruments say until the ride is over, every text once. */
+async function watchToTheEnd(page: Page): Promise<Record<string, Set<string>>> {
+  const seen: Record<string, Set<string>> = {
+    cadence: new Set(),
+    speed: new Set(),
+    distance: new Set(),
+    cue: new Set(),
+  };
+  for (;;) {
+    const now = await page.evaluate(() => ({
+      view: document.body.dataset['view'],
+      texts: [...document.querySelectorAll<HTMLElement>('[data-hud]')].map((one) => [
+        one.dataset['hud'] ?? '',
+        one.textContent ?? '',
+      ]),
+    }));
+    if (now.view !== 'ride') return seen;
+    for (const [name, text] of now.texts) seen[name as string]?.add(text as string);
+    await page.waitForTimeout(60);
+  }
+}
+
+describe('the start page', () => {
+  it('lives without the engine, which comes with the first ride', async () => {
+    const open = await site.openPage({ width: 1280, height: 720 });
+    const { page } = open;
+    await page.getByRole('button', { name: /Ride/ }).waitFor();
+    await page.waitForLoadState('networkidle');
+    expect(loadedEngine(open)).toBe(false);
+    expect(open.addresses.filter((address) => /\.(webm|mp3)/.test(address))).toEqual([]);
+    await page.click('[data-ride-next]');
+    await page.click('[data-accept]');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    expect(loadedEngine(open)).toBe(true);
+    expect(open.problems).toEqual([]);
+    await open.close();
+  });
+});
+
+describe('a ride with keys', () => {
+  it('goes from the start page to the debrief without a mouse', async () => {
+    const open = await site.openPage({ width: 1280, height: 720 });
+    const { page } = open;
+    await setSpeed(page, SPEED);
+    await page.focus('[data-ride-next]');
+    await page.keyboard.press('Enter');
+    await page.locator('[data-accept]').waitFor();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+
+    const gear = await hud(page, 'gear');
+    expect(gear).toMatch(/^\d+ × \d+$/);
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(gear);
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => hud(page, 'gear'), patient).toBe(gear);
+    await page.keyboard.down('Space');
+    await expect.poll(() => hud(page, 'pressure'), patient).toBe('ease');
+    await page.keyboard.up('Space');
+    await expect.poll(() => hud(page, 'pressure'), patient).toBe('steady');
+    await page.keyboard.press('KeyS');
+    await expect
+      .poll(async () => (await hud(page, 'gear')).split(' ')[0], patient)
+      .not.toBe(gear.split(' ')[0]);
+    await page.keyboard.press('KeyW');
+
+    const seen = await watchToTheEnd(page);
+    expect(seen['cadence']?.size).toBeGreaterThan(5);
+    expect(seen['speed']?.size).toBeGreaterThan(3);
+    expect(seen['distance']?.size).toBeGreaterThan(20);
+    expect(seen['cue']?.size).toBeGreaterThan(1);
+    expect([await mark(page, 'view'), await mark(page, 'rideState')]).toEqual(['debrief', 'finished']);
+    expect(await page.locator('canvas').count()).toBe(0);
+    expect(open.problems).toEqual([]);
+    await open.close();
+  });
+
+  it('stops when the window loses the keyboard, holds still, and goes on at a push of the button', async () => {
+    const open = await site.openPage({ width: 1024, height: 768 });
+    const { page } = open;
+    await setSpeed(page, 2);
+    await page.click('[data-ride-next]');
+    await page.click('[data-accept]');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect
+      .poll(async () => Number.parseInt(await hud(page, 'distance'), 10), patient)
+      .toBeGreaterThan(5);
+    await page.keyboard.down('Space');
+    await page.evaluate(() => window.dispatchEvent(new Event('blur')));
+    expect(await mark(page, 'rideState')).toBe('paused');
+    await page.keyboard.up('Space');
+    const distance = await hud(page, 'distance');
+    await page.waitForTimeout(700);
+    expect(await hud(page, 'distance')).toBe(distance);
+    await page.click('[data-ride-on]');
+    await expect.poll(() => page.locator('[data-countdown]').count(), patient).toBe(1);
+    await expect.poll(() => hud(page, 'distance'), patient).not.toBe(distance);
+    expect(await hud(page, 'pressure')).toBe('steady');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
+    await page.keyboard.press('KeyP');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    expect(open.problems).toEqual([]);
+    await open.close();
+  });
+});
+
+/** Fingers as the browser's own input knows them; several can be down at once. */
+function fingers(cdp: CDPSession) {
+  const down = new Map<number, { x: number; y: number }>();
+  const touchPoints = () => [...down].map(([id, { x, y }]) => ({ id, x, y }));
+  return {
+    async put(id: number, at: { x: number; y: number }) {
+      const type = down.has(id) ? 'touchMove' : 'touchStart';
+      down.set(id, at);
+      await cdp.send('Input.dispatchTouchEvent', { type, touchPoints: touchPoints() });
+    },
+    async lift(id: number) {
+      down.delete(id);
+      await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: touchPoints() });
+    },
+  };
+}
+
+async function placeOn(page: Page, pad: string, share: number): Promise<{ x: number; y: number }> {
+  const box = await page.locator(`[data-pad="${pad}"]`).boundingBox();
+  if (box === null) throw new Error(`the pad ${pad} is not on the screen`);
+  return { x: box.x + box.width / 2, y: box.y + box.height * share };
+}
+
+describe('a ride with thumbs on an upright phone', () => {
+  it('shifts with taps, eases and shifts at once with two fingers, and arrives', async () => {
+    const open = await site.openPage({ width: 390, height: 844, touch: true });
+    const { page } = open;
+    await setSpeed(page, SPEED);
+    await page.tap('[data-ride-next]');
+    await page.tap('[data-accept]');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    const gear = await hud(page, 'gear');
+    await page.tap('[data-pad="rear-easier"]');
+    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(gear);
+
+    const hand = fingers(await open.context.newCDPSession(page));
+    const easier = await hud(page, 'gear');
+    await hand.put(1, await placeOn(page, 'legs', 0.8));
+    await expect.poll(() => hud(page, 'pressure'), patient).toBe('ease');
+    await hand.put(2, await placeOn(page, 'rear-harder', 0.5));
+    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(easier);
+    expect(await hud(page, 'pressure')).toBe('ease');
+    await hand.lift(2);
+    await hand.put(1, await placeOn(page, 'legs', 0.2));
+    await expect.poll(() => hud(page, 'pressure'), patient).toBe('press');
+    await hand.lift(1);
+    await expect.poll(() => hud(page, 'pressure'), patient).toBe('steady');
+
+    const seen = await watchToTheEnd(page);
+    expect(seen['distance']?.size).toBeGreaterThan(20);
+    expect(await mark(page, 'view')).toBe('debrief');
+    expect(Number(await page.locator('[data-debrief="shifts"]').textContent())).toBeGreaterThanOrEqual(2);
+    await page.tap('[data-ride-again]');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await page.tap('[data-pad="pause"]');
+    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
+    expect(open.problems).toEqual([]);
+    await open.close();
+  });
+
+  it.each([
+    [390, 844],
+    [320, 640],
+    [844, 390],
+    [1024, 768],
+  ])(
+    'at %d × %d every pad is on the screen, 64 px or more, and none covers another',
+    async (width, height) => {
+      const open = await site.openPage({ width, height, touch: true });
+      const { page } = open;
+      await page.tap('[data-ride-next]');
+      await page.tap('[data-accept]');
+      await expect.poll(() => page.locator('[data-pad]').count(), patient).toBe(7);
+      const boxes = await page.locator('[data-pad]').evaluateAll((pads) =>
+        pads.map((pad) => {
+          const { left, top, right, bottom } = pad.getBoundingClientRect();
+          return { left, top, right, bottom };
+        }),
+      );
+      for (const [i, a] of boxes.entries()) {
+        expect(Math.min(a.right - a.left, a.bottom - a.top)).toBeGreaterThanOrEqual(64);
+        expect([a.left >= 0, a.top >= 0, a.right <= width, a.bottom <= height]).toEqual([
+          true,
+          true,
+          true,
+          true,
+        ]);
+        for (const b of boxes.slice(i + 1)) {
+          expect(a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom).toBe(false);
+        }
+      }
+      await open.close();
+    },
+  );
+});

@@ -1,0 +1,202 @@
+/** Keys, fingers and gamepad buttons as they arrive in a document, up to the commands that come out. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { ACTIONS, DEFAULT_KEYS, type InputCommand } from '../../src/input/actions.ts';
+import { buttonsDown, createGamepads, type PadState } from '../../src/input/gamepad.ts';
+import { shakeFor } from '../../src/input/haptic.ts';
+import { createInputHub, type InputHub } from '../../src/input/hub.ts';
+import { listenToKeys } from '../../src/input/keyboard.ts';
+import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
+
+const labels = {
+  'rear-easier': 'easier',
+  'rear-harder': 'harder',
+  'front-smaller': 'smaller',
+  'front-bigger': 'bigger',
+  ease: 'ease',
+  press: 'press',
+  brake: 'brake',
+  pause: 'pause',
+};
+const words = { group: 'Pads', labels, spoken: labels };
+
+let sent: InputCommand[];
+let hub: InputHub;
+
+beforeEach(() => {
+  sent = [];
+  hub = createInputHub('hold', (command) => sent.push(command));
+});
+
+describe('keys', () => {
+  let active: boolean;
+  let stop: () => void;
+  const key = (type: 'keydown' | 'keyup', code: string, more: KeyboardEventInit = {}): KeyboardEvent => {
+    const event = new KeyboardEvent(type, { code, bubbles: true, cancelable: true, ...more });
+    document.body.dispatchEvent(event);
+    return event;
+  };
+
+  beforeEach(() => {
+    active = true;
+    stop = listenToKeys({ target: window, hub, keys: () => DEFAULT_KEYS, active: () => active });
+  });
+  afterEach(() => stop());
+
+  it('no key has two actions', () => {
+    const codes = ACTIONS.flatMap((action) => DEFAULT_KEYS[action]);
+    expect(new Set(codes).size).toBe(codes.length);
+  });
+
+  it('arrow down is one sprocket easier, without scrolling and without repeating', () => {
+    expect(key('keydown', 'ArrowDown').defaultPrevented).toBe(true);
+    key('keydown', 'ArrowDown', { repeat: true });
+    expect(sent).toEqual([{ kind: 'shift', derailleur: 'rear', direction: 'easier', steps: 1 }]);
+  });
+
+  it('space held eases and comes back to steady', () => {
+    key('keydown', 'Space');
+    key('keyup', 'Space');
+    expect(sent).toEqual([
+      { kind: 'pressure', pressure: 'ease' },
+      { kind: 'pressure', pressure: 'steady' },
+    ]);
+  });
+
+  it('keys without an action and combinations with Ctrl stay with the browser', () => {
+    expect(key('keydown', 'KeyQ').defaultPrevented).toBe(false);
+    expect(key('keydown', 'KeyS', { ctrlKey: true }).defaultPrevented).toBe(false);
+    expect(sent).toEqual([]);
+  });
+
+  it('typing in a field is no riding', () => {
+    const field = document.createElement('input');
+    document.body.append(field);
+    const event = new KeyboardEvent('keydown', { code: 'KeyS', bubbles: true, cancelable: true });
+    field.dispatchEvent(event);
+    field.remove();
+    expect([event.defaultPrevented, sent]).toEqual([false, []]);
+  });
+
+  it('a key let go after the ride was paused is not stuck', () => {
+    key('keydown', 'Space');
+    active = false;
+    key('keyup', 'Space');
+    expect(hub.now().pressure).toBe('steady');
+  });
+});
+
+describe('pads', () => {
+  let root: HTMLElement;
+  let pads: Pads;
+  const build = (ringCount: number): void => {
+    root = document.createElement('div');
+    document.body.append(root);
+    pads = createPads(root, words, hub, { ringCount, hand: 'right', mode: () => 'hold' });
+  };
+  const pad = (name: string): HTMLElement => root.querySelector(`[data-pad="${name}"]`) as HTMLElement;
+  const finger = (name: string, type: string, pointerId: number): void => {
+    pad(name).dispatchEvent(new PointerEvent(type, { pointerId, button: 0, bubbles: true, clientY: 0 }));
+  };
+
+  beforeEach(() => build(2));
+  afterEach(() => {
+    pads.destroy();
+    root.remove();
+  });
+
+  it('two fingers brake and shift at once', () => {
+    finger('brake', 'pointerdown', 1);
+    finger('rear-easier', 'pointerdown', 2);
+    expect(pad('brake').dataset['down']).toBe('true');
+    finger('rear-easier', 'pointerup', 2);
+    finger('brake', 'pointerup', 1);
+    expect(sent.map((command) => command.kind)).toEqual(['brake', 'shift', 'brake']);
+    expect(pad('brake').dataset['down']).toBeUndefined();
+  });
+
+  it('a finger the system takes away lets go', () => {
+    finger('brake', 'pointerdown', 1);
+    finger('brake', 'pointercancel', 1);
+    expect(hub.now().braking).toBe(false);
+  });
+
+  it('a bike with one ring has no ring pads', () => {
+    expect(pad('front-bigger')).not.toBeNull();
+    pads.destroy();
+    root.remove();
+    build(1);
+    expect([pad('front-bigger'), pad('front-smaller')]).toEqual([null, null]);
+    expect(pad('rear-easier')).not.toBeNull();
+  });
+
+  it('every pad has a name for a screen reader', () => {
+    const names = [...root.querySelectorAll('button')].map((one) => one.getAttribute('aria-label'));
+    expect(names.every((name) => name !== null && name.length > 0)).toBe(true);
+    expect(names).toHaveLength(7);
+  });
+
+  it('the upper half and a slide upwards press, the lower half eases', () => {
+    expect([legsAction(0.2, 0), legsAction(0.8, 0), legsAction(0.8, 30), legsAction(0.2, -40)]).toEqual([
+      'press',
+      'ease',
+      'press',
+      'ease',
+    ]);
+  });
+
+  it('shows what another hand does', () => {
+    pads.show({ pressure: 'ease', braking: true });
+    expect([pad('legs').dataset['asks'], pad('brake').getAttribute('aria-pressed')]).toEqual([
+      'ease',
+      'true',
+    ]);
+  });
+});
+
+describe('gamepads', () => {
+  const padWith = (...numbers: number[]): PadState => ({
+    index: 0,
+    buttons: Array.from({ length: 16 }, (_, i) => ({ pressed: numbers.includes(i), value: 0 })),
+  });
+
+  it('bumper and trigger shift the rear, start pauses', () => {
+    expect([...buttonsDown([null, padWith(5, 7, 9)]).values()]).toEqual([
+      'rear-easier',
+      'rear-harder',
+      'pause',
+    ]);
+  });
+
+  it('a trigger counts from a good part of its way on', () => {
+    const half = { index: 1, buttons: Array.from({ length: 8 }, () => ({ pressed: false, value: 0.3 })) };
+    expect(buttonsDown([half]).size).toBe(0);
+  });
+
+  it('a button held over many pictures acts once and lets go once', () => {
+    let now: readonly PadState[] = [padWith(0)];
+    const gamepads = createGamepads(hub, () => now);
+    for (let timeMs = 0; timeMs < 100; timeMs += 16) gamepads.poll(timeMs);
+    now = [];
+    gamepads.poll(116);
+    expect(sent).toEqual([
+      { kind: 'pressure', pressure: 'ease' },
+      { kind: 'pressure', pressure: 'steady' },
+    ]);
+  });
+});
+
+describe('shaking', () => {
+  const done = {
+    kind: 'shift-done',
+    derailleur: 'rear',
+    direction: 'easier',
+    fromIndex: 1,
+    toIndex: 2,
+  } as const;
+  const rest = { durationS: 0.4, startedAtM: 1, tick: 1, distanceM: 1 };
+
+  it('marks a heavy shift and leaves a clean one alone', () => {
+    expect(shakeFor({ ...done, ...rest, load: 1.3 })).not.toBeNull();
+    expect(shakeFor({ ...done, ...rest, load: 0.5 })).toBeNull();
+  });
+});

@@ -1,0 +1,96 @@
+/** A late ride that was really ridden and really judged, and the page that shows it, for the debrief's tests. */
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { judgeRide } from '../../../src/core/coach/judge.ts';
+import type { RideReport } from '../../../src/core/coach/types.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { parseLevelText } from '../../../src/core/level/parse.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { bikeById, riderById } from '../../../src/core/model/presets.ts';
+import type { Bike, Rider } from '../../../src/core/model/types.ts';
+import { rideReference } from '../../../src/core/planner/driver.ts';
+import { planRoad } from '../../../src/core/planner/plan.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { rideThrough } from '../../../src/core/ride/run.ts';
+import type { RideTrace } from '../../../src/core/ride/trace.ts';
+import { buildRideWorld } from '../../../src/core/ride/world.ts';
+import { DebriefPage } from '../../../src/pages/debrief/page.tsx';
+import type { DebriefProps } from '../../../src/pages/debrief/types.ts';
+import { debriefWords } from '../../../src/pages/words/debrief.ts';
+import { childrenDebriefWords } from '../../../src/pages/words/debriefChildren.ts';
+
+export interface LateRide {
+  readonly level: Level;
+  readonly bike: Bike;
+  readonly rider: Rider;
+  readonly trace: RideTrace;
+  readonly reference: RideTrace;
+  readonly report: RideReport;
+}
+
+/** The late virtual rider on the road bike, judged. */
+export function lateRide(): LateRide {
+  const parsed = parseLevelText(
+    readFileSync(join(process.cwd(), 'levels/stops-wind-and-a-secret.json'), 'utf8'),
+  );
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  const { level } = parsed;
+  const bike = bikeById('road-2x11') as Bike;
+  const rider = riderById('adult-weekly') as Rider;
+  const world = buildRideWorld(courseOfLevel(level), bike, rider);
+  const { trace } = rideThrough(world, virtualRider(world, NAMED_HABITS.late, 3));
+  const policy = planRoad(world);
+  const reference = rideReference(world, policy).trace;
+  const { weights, passMark } = level;
+  const report = judgeRide({ world, trace, reference, policy, weights, passMark });
+  return { level, bike, rider, trace, reference, report };
+}
+
+/** Props of the page for a ride; callbacks only remember. */
+export function propsFor(
+  ride: LateRide,
+  change: Partial<DebriefProps> = {},
+): DebriefProps & { calls: unknown[] } {
+  const calls: unknown[] = [];
+  return {
+    ...ride,
+    seed: ride.level.seed,
+    share: null,
+    same: true,
+    units: 'metric',
+    words: debriefWords,
+    childrenWords: childrenDebriefWords,
+    bikeName: 'Road',
+    riderName: 'Weekly',
+    cautions: ['A game teaches timing, not traffic.'],
+    saved: { state: 'saved' },
+    guess: null,
+    nextLevelTitle: 'Another road',
+    onGuess: (guess) => calls.push(['guess', guess]),
+    onWatch: (distanceM) => calls.push(['watch', distanceM]),
+    onRideAgain: () => calls.push(['again']),
+    onNextLevel: () => calls.push(['next']),
+    onPrint: () => calls.push(['print']),
+    onSaveRide: () => calls.push(['save']),
+    onSavePicture: () => calls.push(['picture']),
+    ...change,
+    calls,
+  };
+}
+
+/** Draws the page into the document. */
+export async function show(props: DebriefProps): Promise<HTMLElement> {
+  document.body.innerHTML = '<div id="app"></div>';
+  const app = document.getElementById('app') as HTMLElement;
+  await act(() => render(<DebriefPage {...props} />, app));
+  return app;
+}
+
+/** Pushes a key on the strip. */
+export async function push(app: HTMLElement, key: string, times = 1): Promise<void> {
+  const paper = app.querySelector('.strip-scrubber') as HTMLElement;
+  for (let i = 0; i < times; i += 1)
+    await act(() => void paper.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true })));
+}

@@ -1,0 +1,204 @@
+/** The pages as a document: what is on them, what their buttons send, that every choice can be reached and has a name. */
+import { render } from 'preact';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { parseLevel } from '../../src/core/level/parse.ts';
+import { CUES, LESSONS } from '../../src/core/level/schema.ts';
+import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
+import type { RideEvent } from '../../src/core/ride/types.ts';
+import { App } from '../../src/pages/app.tsx';
+import { countRide } from '../../src/pages/debrief.tsx';
+import { PAGES } from '../../src/pages/pageTable.ts';
+import { frameOfBike } from '../../src/pages/pictures/frame.ts';
+import { profilePaths } from '../../src/pages/pictures/profile.tsx';
+import { jointBetween } from '../../src/pages/pictures/rider.tsx';
+import { courseOfLevel } from '../../src/core/level/build.ts';
+import { KEY_ACTIONS, type Keys } from '../../src/pages/settings.ts';
+import { type Action, initialState, reduce, type State } from '../../src/pages/store.ts';
+import { words } from '../../src/pages/words.ts';
+import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+
+const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
+const parsed = parseLevel(file);
+if (!parsed.ok) throw new Error('the level of this test does not parse');
+const { level } = parsed;
+
+let root: HTMLElement;
+let state: State;
+
+function send(action: Action): void {
+  state = reduce(state, action);
+  draw();
+}
+
+function draw(): void {
+  render(<App state={state} send={send} />, root);
+}
+
+function go(view: keyof typeof PAGES): void {
+  send({ kind: 'address', address: { view, rest: '' } });
+}
+
+const all = <Kind extends Element = HTMLElement>(selector: string): Kind[] => [
+  ...root.querySelectorAll<Kind>(selector),
+];
+
+beforeEach(() => {
+  root = document.createElement('div');
+  document.body.append(root);
+  state = initialState([level], keys, '');
+  draw();
+});
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+});
+
+describe('the start page', () => {
+  it('rides in two taps', () => {
+    all<HTMLButtonElement>('[data-ride-next]')[0]?.click();
+    expect(state.dialog).toBe('cautions');
+    all<HTMLButtonElement>('[data-accept]')[0]?.click();
+    expect([state.view, state.rest]).toEqual(['ride', level.id]);
+  });
+
+  it('leads to every page that stands in the table', () => {
+    const targets = all<HTMLAnchorElement>('a').map((link) => link.getAttribute('href'));
+    expect(targets).toEqual(expect.arrayContaining(['#levels', '#bike', '#about']));
+  });
+});
+
+describe('every page', () => {
+  it.each(Object.keys(PAGES).filter((view) => view !== 'ride' && view !== 'debrief'))(
+    '%s has one heading, and every button, link, field and picture has a name',
+    (view) => {
+      go(view as keyof typeof PAGES);
+      send({ kind: 'open-dialog', dialog: 'settings' });
+      expect(all('h1')).toHaveLength(1);
+      const nameless = all('button, a, svg[role=img], input').filter((element) => {
+        const label = element.closest('label')?.textContent ?? '';
+        return `${element.getAttribute('aria-label') ?? ''}${element.textContent}${label}`.trim() === '';
+      });
+      expect(nameless.map((element) => element.outerHTML)).toEqual([]);
+    },
+  );
+});
+
+describe('bike and rider', () => {
+  it('shows every bundled bike and rider, with the chosen ones marked', () => {
+    go('bike');
+    expect(all('input[name=bike]')).toHaveLength(BIKES.length);
+    expect(all('input[name=rider]')).toHaveLength(RIDERS.length);
+    const chosen = all<HTMLInputElement>('input:checked').map((input) => input.value);
+    expect(chosen).toEqual([state.settings.bike.id, state.settings.rider.id]);
+  });
+
+  it('choosing keeps the whole bike', () => {
+    go('bike');
+    all<HTMLInputElement>('input[value="road-2x11"]')[0]?.click();
+    expect(state.settings.bike).toEqual(bikeById('road-2x11'));
+  });
+
+  it('every bundled bike and rider has a name and every lesson and cue its words', () => {
+    expect(BIKES.filter(({ id }) => words.bike.names[id] === undefined)).toEqual([]);
+    expect(
+      RIDERS.filter(
+        ({ id }) => words.bike.riderNames[id] === undefined || words.bike.riderHints[id] === undefined,
+      ),
+    ).toEqual([]);
+    expect([...LESSONS].toSorted()).toEqual(Object.keys(words.lessons).toSorted());
+    expect([...CUES].toSorted()).toEqual(Object.keys(words.cues).toSorted());
+  });
+});
+
+describe('the settings', () => {
+  beforeEach(() => send({ kind: 'open-dialog', dialog: 'settings' }));
+
+  it('change theme, sound and hands', () => {
+    all<HTMLInputElement>('input[name=theme]')[1]?.click();
+    all<HTMLInputElement>('.tick input')[0]?.click();
+    all<HTMLInputElement>('input[name=hold-mode]')[1]?.click();
+    expect([state.settings.theme, state.settings.muted, state.settings.holdMode]).toEqual([
+      'field',
+      true,
+      'switch',
+    ]);
+  });
+
+  it('a key is asked for and taken', () => {
+    const button = (): HTMLElement => all('[data-key-action="ease"]')[0]!;
+    button().click();
+    expect(button().getAttribute('aria-pressed')).toBe('true');
+    button().dispatchEvent(new KeyboardEvent('keydown', { code: 'KeyE', bubbles: true, cancelable: true }));
+    expect([state.settings.keys.ease, state.keyAsked]).toEqual([['KeyE'], null]);
+    expect(button().textContent).toContain('E');
+  });
+});
+
+describe('a paused ride', () => {
+  beforeEach(() => {
+    send({ kind: 'ask-ride', levelId: level.id });
+    send({ kind: 'accept-cautions' });
+    send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
+  });
+
+  it('rides on at a push of the button', () => {
+    all<HTMLButtonElement>('[data-ride-on]')[0]?.click();
+    expect(state.ride?.phase).toBe('riding');
+  });
+
+  it('keeps the places of the ride when the settings open over it', () => {
+    const before = all('[data-place]');
+    send({ kind: 'open-dialog', dialog: 'settings' });
+    expect(all('[data-place]')).toEqual(before);
+    expect(before).toHaveLength(3);
+  });
+});
+
+describe('pictures', () => {
+  it('a wheel of 40-622 has a radius of 351 mm, one of 47-406 of 250 mm', () => {
+    const radius = (id: string): number => frameOfBike(bikeById(id)!).wheelRadiusMm;
+    expect([radius('trekking-3x8'), radius('kids-20-1x7')]).toEqual([351, 250]);
+  });
+
+  it('a joint keeps both bones at their length, and a far hand pulls the arm straight', () => {
+    const [x, y] = jointBetween([0, 0], [6, 0], 5, 5, 1);
+    expect([Math.hypot(x, y), Math.hypot(x - 6, y)].map((length) => Math.round(length * 1e6) / 1e6)).toEqual([
+      5, 5,
+    ]);
+    expect(jointBetween([0, 0], [100, 0], 5, 5, 1)).toEqual([5, 0]);
+  });
+
+  it('hatching stands only under the steep part of a road', () => {
+    const course = courseOfLevel(level);
+    const places = [...profilePaths(course).hatching.matchAll(/M(\d+)/g)].map(
+      ([, px]) => (Number(px) / 320) * course.lengthM,
+    );
+    expect(places.length).toBeGreaterThan(5);
+    expect(places.every((m) => m > 260 && m < 380)).toBe(true);
+  });
+});
+
+describe('counting a ride', () => {
+  it('heavy shifts are those at or above the heavy load', () => {
+    const shift = (load: number): RideEvent => ({
+      kind: 'shift-done',
+      derailleur: 'rear',
+      direction: 'easier',
+      fromIndex: 0,
+      toIndex: 1,
+      load,
+      durationS: 0.5,
+      startedAtM: 1,
+      tick: 1,
+      distanceM: 1,
+    });
+    const events: RideEvent[] = [
+      shift(0.4),
+      shift(1.04),
+      shift(1.05),
+      { kind: 'foot-down', tick: 2, distanceM: 2 },
+    ];
+    expect(countRide({ events })).toEqual({ shiftCount: 3, heavyCount: 1, footDownCount: 1 });
+  });
+});

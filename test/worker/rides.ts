@@ -1,0 +1,39 @@
+/** Jobs and recordings the worker's tests share: a short bundled road, and a late rider on it. */
+import { readFileSync } from 'node:fs';
+import { courseOfLevel, levelHash } from '../../src/core/level/build.ts';
+import { parseLevelText } from '../../src/core/level/parse.ts';
+import type { Level } from '../../src/core/level/schema.ts';
+import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import type { Bike, Rider } from '../../src/core/model/types.ts';
+import type { Recording } from '../../src/core/ride/recording.ts';
+import { NAMED_HABITS, virtualRider } from '../../src/core/ride/riders.ts';
+import { rideThrough } from '../../src/core/ride/run.ts';
+import { buildRideWorld } from '../../src/core/ride/world.ts';
+import type { RideJob } from '../../src/worker/messages.ts';
+
+/** A bundled level by its id. */
+export function levelById(id: string): Level {
+  const file = new URL(`../../levels/${id}.json`, import.meta.url);
+  const parsed = parseLevelText(readFileSync(file, 'utf8'));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  return parsed.level;
+}
+
+/** The road bike on a level with one pitch. */
+export function someJob(): RideJob {
+  const level = levelById('one-pitch-announced');
+  return {
+    level,
+    seed: level.seed,
+    bike: bikeById('kids-24-1x8') as Bike,
+    rider: riderById('child-9') as Rider,
+    autoEase: false,
+  };
+}
+
+/** A late rider's recording of a job. */
+export function lateRecording({ level, seed, bike, rider, autoEase }: RideJob): Recording {
+  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
+  const ride = rideThrough(world, virtualRider(world, NAMED_HABITS.late, seed));
+  return ride.recording({ levelId: level.id, levelHash: levelHash(level), seed, bike, rider, autoEase });
+}
