@@ -2,7 +2,7 @@
 import { parseLevel } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 
-const files = import.meta.glob('../levels/*.json', { eager: true, import: 'default' });
+const files = import.meta.glob('../levels/!(level.schema).json', { eager: true, import: 'default' });
 
 /** Every level of `levels/` that parses. */
 export function bundledLevels(): readonly Level[] {

@@ -53,7 +53,7 @@ export function readJson(path: string): unknown {
  */
 export function bundledLevelFiles(): string[] {
   const found = existsSync(LEVELS_FOLDER) ? readdirSync(LEVELS_FOLDER) : [];
-  const files = found.filter((name) => name.endsWith('.json')).sort();
+  const files = found.filter((name) => name.endsWith('.json') && name !== 'level.schema.json').sort();
   if (files.length === 0)
     throw new BadInput(
       'There are no levels here. Start this at the top of the repository, or name the files.',

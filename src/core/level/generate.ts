@@ -164,7 +164,10 @@ function hideFeet(level: Level, sightM: number): Level['hidden'] {
   );
 }
 
-function blank(): Omit<Level, 'id' | 'title' | 'sentence' | 'teaches' | 'audience' | 'seed' | 'pieces' | 'aids' | 'passMark'> {
+function blank(): Omit<
+  Level,
+  'id' | 'title' | 'sentence' | 'teaches' | 'audience' | 'seed' | 'pieces' | 'aids' | 'passMark'
+> {
   return {
     schema: LEVEL_SCHEMA,
     rung: 0,

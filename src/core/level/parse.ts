@@ -2,7 +2,7 @@
  * The door through which levels come in: anything → a level, or problems that each name a place and tell a
  * person what to do. Inside, levels are trusted. Nothing here changes or repairs what it was given.
  */
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import { pieceLengthM } from '../course/build.ts';
 import { type Problem, sentenceFor } from './problems.ts';
 import {
@@ -25,16 +25,19 @@ const STOP_SPACING_M = 40;
 
 /** Parses text that should be a level file. */
 export function parseLevelText(text: string): ParseResult {
+  // Some editors put an invisible mark before the first brace.
+  const bare = text.replace(/^\uFEFF/, '');
+  if (bare.trim() === '')
+    return failed([
+      problem('', 'empty', 'This file is empty. A level file holds one object in braces { … }.'),
+    ]);
   let value: unknown;
   try {
-    value = JSON.parse(text);
+    value = JSON.parse(bare);
   } catch (error) {
+    const place = faultPlace(error, bare);
     return failed([
-      problem(
-        '',
-        'not-json',
-        `This is not readable as JSON (${describe(error)}). Check commas, quotes and brackets near there.`,
-      ),
+      problem('', 'not-json', `This is not readable as JSON${place}. Check commas, quotes and brackets.`),
     ]);
   }
   return parseLevel(value);
@@ -47,7 +50,9 @@ export function parseLevel(value: unknown): ParseResult {
   const parsed = levelSchema.safeParse(value);
   if (!parsed.success)
     return failed(
-      parsed.error.issues.slice(0, TOO_MANY).flatMap((issue) => sentenceFor(issue as z.core.$ZodIssue, value)),
+      parsed.error.issues
+        .slice(0, TOO_MANY)
+        .flatMap((issue) => sentenceFor(issue as z.core.$ZodIssue, value)),
     );
   const level = parsed.data;
   const problems = [...checkRoad(level), ...checkStretches(level), ...checkPlaces(level)];
@@ -116,10 +121,7 @@ function checkRoad(level: Level): Problem[] {
   return problems;
 }
 
-function checkRecorded(
-  piece: { stepM: number; heightsM: readonly number[] },
-  path: string,
-): Problem[] {
+function checkRecorded(piece: { stepM: number; heightsM: readonly number[] }, path: string): Problem[] {
   const limit = STEEPEST_RATIO * piece.stepM + 1e-9;
   const at = piece.heightsM.findIndex(
     (height, i) => i > 0 && Math.abs(height - (piece.heightsM[i - 1] as number)) > limit,
@@ -143,16 +145,30 @@ function checkStretches(level: Level): Problem[] {
       const path = `${name}[${i}]`;
       if (stretch.toM <= stretch.fromM)
         problems.push(
-          problem(`${path}.toM`, 'backwards', 'This stretch ends before it begins. "toM" must be more than "fromM".'),
+          problem(
+            `${path}.toM`,
+            'backwards',
+            'This stretch ends before it begins. "toM" must be more than "fromM".',
+          ),
         );
       if (stretch.toM > lengthM)
         problems.push(
-          problem(`${path}.toM`, 'beyond-end', `This stretch ends beyond the road, which is ${lengthM} m long.`),
+          problem(
+            `${path}.toM`,
+            'beyond-end',
+            `This stretch ends beyond the road, which is ${lengthM} m long.`,
+          ),
         );
-      const twin = list.findIndex((other, j) => j < i && other.fromM < stretch.toM && stretch.fromM < other.toM);
+      const twin = list.findIndex(
+        (other, j) => j < i && other.fromM < stretch.toM && stretch.fromM < other.toM,
+      );
       if (twin >= 0)
         problems.push(
-          problem(path, 'overlap', `This stretch overlaps with ${name}[${twin}]. Let one end where the other begins.`),
+          problem(
+            path,
+            'overlap',
+            `This stretch overlaps with ${name}[${twin}]. Let one end where the other begins.`,
+          ),
         );
     });
     return problems;
@@ -162,16 +178,10 @@ function checkStretches(level: Level): Problem[] {
 function checkPlaces(level: Level): Problem[] {
   const lengthM = levelLengthM(level);
   const problems: Problem[] = [];
-  const stops = [...level.stopLinesM].sort((a, b) => a - b);
-  stops.forEach((atM, i) => {
-    if (atM - (stops[i - 1] ?? 0) < STOP_SPACING_M || lengthM - atM < STOP_SPACING_M)
-      problems.push(
-        problem(
-          'stopLinesM',
-          'stop-too-near',
-          `The stop line at ${atM} m needs ${STOP_SPACING_M} m of road before it (from the start or the line before) and after it.`,
-        ),
-      );
+  level.stopLinesM.forEach((atM, i) => {
+    const sentence = stopLineTrouble(level.stopLinesM, i, lengthM);
+    if (sentence !== null)
+      problems.push(problem(`stopLinesM[${i}]`, 'stop-too-near', `The stop line at ${atM} m ${sentence}`));
   });
   level.cues.forEach((cue, i) => {
     if (cue.atM > lengthM)
@@ -182,6 +192,20 @@ function checkPlaces(level: Level): Problem[] {
   return problems;
 }
 
+/** What is wrong with the place of a stop line, as the rest of a sentence, or null. */
+function stopLineTrouble(stopLinesM: readonly number[], index: number, lengthM: number): string | null {
+  const atM = stopLinesM[index] as number;
+  // Of two lines at one place the later one in the file counts as the second.
+  const before = stopLinesM.filter((other, j) => other < atM || (other === atM && j < index));
+  const last = before.length === 0 ? 0 : Math.max(...before);
+  if (atM > lengthM) return `lies beyond the road, which is ${lengthM} m long.`;
+  if (lengthM - atM < STOP_SPACING_M)
+    return `needs ${STOP_SPACING_M} m of road behind it; the road ends at ${lengthM} m.`;
+  if (atM - last >= STOP_SPACING_M) return null;
+  const from = before.length === 0 ? 'the start' : `the stop line at ${last} m`;
+  return `needs ${STOP_SPACING_M} m of road between it and ${from}.`;
+}
+
 function problem(path: string, code: string, sentence: string): Problem {
   return { path, code, sentence };
 }
@@ -190,6 +214,13 @@ function failed(problems: readonly Problem[]): ParseResult {
   return { ok: false, problems };
 }
 
-function describe(error: unknown): string {
-  return error instanceof Error ? error.message.slice(0, 120) : 'unknown fault';
+/** Where reading stopped, as far as this engine tells: some name a line, some a position, some neither. */
+function faultPlace(error: unknown, text: string): string {
+  const message = error instanceof Error ? error.message : '';
+  const line = /line (\d+)/.exec(message)?.[1];
+  const position = /position (\d+)/.exec(message)?.[1];
+  if (line !== undefined) return `; the fault is near line ${line}`;
+  if (position !== undefined)
+    return `; the fault is near line ${text.slice(0, Number(position)).split('\n').length}`;
+  return /end of/i.test(message) ? '; it ends too early' : '';
 }

@@ -16,68 +16,109 @@ type Issue = z.core.$ZodIssue;
 /** One or more problems for a finding of the schema. */
 export function sentenceFor(issue: Issue, root: unknown): Problem[] {
   const path = pathText(issue.path);
-  const found = shown(valueAt(root, issue.path));
+  const value = valueAt(root, issue.path);
+  const one = (code: string, sentence: string): Problem[] => [{ path, code, sentence }];
   switch (issue.code) {
     case 'invalid_type':
-      return [{ path, code: 'wrong-type', sentence: wrongType(issue.expected, valueAt(root, issue.path), found) }];
+      return one(value === undefined ? 'missing' : 'wrong-type', wrongType(issue.expected, value));
     case 'invalid_value':
-      return [
-        {
-          path,
-          code: 'not-allowed',
-          sentence: `${found} is not known here. Use one of: ${issue.values.map(String).join(', ')}.`,
-        },
-      ];
+      return one(
+        value === undefined ? 'missing' : 'not-allowed',
+        notAllowed(issue.values.map(String), value),
+      );
     case 'too_big':
-      return [{ path, code: 'too-big', sentence: limit(issue.origin, 'at most', issue.maximum, found) }];
+      return one('too-big', limit(issue.origin, 'at most', issue.maximum, value) + percentHint(path, value));
     case 'too_small':
-      return [{ path, code: 'too-small', sentence: limit(issue.origin, 'at least', issue.minimum, found) }];
+      return one(
+        'too-small',
+        limit(issue.origin, 'at least', issue.minimum, value) + percentHint(path, value),
+      );
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        path: path === '' ? key : `${path}.${key}`,
+        path: path === '' ? short(key) : `${path}.${short(key)}`,
         code: 'unknown-key',
         sentence: `"${short(key)}" is not a part of a level here. Remove it or check its spelling.`,
       }));
     case 'invalid_union':
-      return [{ path, code: 'unknown-kind', sentence: unknownKind(path, root, issue) }];
+      return unionProblems(issue, path, value, root);
     case 'invalid_format':
-      return [
-        {
-          path,
-          code: 'bad-format',
-          sentence: `${found} does not fit. Use small letters, digits and dashes only, for example "two-pitches".`,
-        },
-      ];
+      return one(
+        'bad-format',
+        `${shown(value)} does not fit. Use small letters, digits and dashes only, for example "two-pitches".`,
+      );
     default:
-      return [{ path, code: 'invalid', sentence: `${found} does not fit here. Compare with a bundled level.` }];
+      return one('invalid', `${shown(value)} does not fit here. Compare with a bundled level.`);
   }
 }
 
-function unknownKind(path: string, root: unknown, issue: Issue): string {
-  const value = valueAt(root, issue.path);
-  const kind = value !== null && typeof value === 'object' ? (value as { kind?: unknown }).kind : value;
-  if (path.endsWith('.kind') || path.startsWith('pieces'))
-    return `${shown(kind)} is no kind of piece. Use flat, climb, pitch, descent, rollers, random-pitches or recorded.`;
-  return 'This cue needs "atM" and either a known "cue" or a "text" of up to 76 characters.';
+/** A piece is told apart by its kind, a cue by what it carries. */
+function unionProblems(
+  issue: Extract<Issue, { code: 'invalid_union' }>,
+  path: string,
+  value: unknown,
+  root: unknown,
+): Problem[] {
+  if (path.endsWith('.kind')) {
+    const wrong =
+      value === undefined ? 'The kind of this piece is missing.' : `${shown(value)} is no kind of piece.`;
+    const sentence = `${wrong} Use flat, climb, pitch, descent, rollers, random-pitches or recorded.`;
+    return [{ path, code: 'unknown-kind', sentence }];
+  }
+  const carries = (key: string): boolean => value !== null && typeof value === 'object' && key in value;
+  // The schema knows cues by code first and cues in words second.
+  const branch = carries('cue') ? issue.errors[0] : carries('text') ? issue.errors[1] : undefined;
+  if (branch !== undefined)
+    return branch.flatMap((inner) => sentenceFor({ ...inner, path: [...issue.path, ...inner.path] }, root));
+  const sentence = 'This cue needs "atM" and either a known "cue" or a "text" of up to 76 characters.';
+  return [{ path, code: 'unknown-kind', sentence }];
 }
 
-function wrongType(expected: string, value: unknown, found: string): string {
-  if (value === undefined) return `This is missing. Add a value of the kind "${expected}".`;
-  const plain: Record<string, string> = {
-    number: 'a number',
-    int: 'a whole number',
-    string: 'text in quotes',
-    boolean: 'true or false',
-    array: 'a list in [ ]',
-    object: 'an object in { }',
-  };
-  return `${found} stands where ${plain[expected] ?? expected} is needed.`;
+const PLAIN: Readonly<Record<string, string>> = {
+  number: 'a number',
+  int: 'a whole number',
+  string: 'text in quotes',
+  boolean: 'true or false',
+  array: 'a list in [ ]',
+  object: 'an object in { }',
+};
+
+function wrongType(expected: string, value: unknown): string {
+  const needed = PLAIN[expected] ?? expected;
+  if (value === undefined) return `This is missing. Add ${needed}.`;
+  if (value === Infinity || value === -Infinity) return `This number is too big to be read. Write ${needed}.`;
+  return `${shown(value)} stands where ${needed} is needed.`;
 }
 
-function limit(origin: string, word: string, bound: number | bigint, found: string): string {
-  if (origin === 'string') return `The text may have ${word} ${bound} characters.`;
-  if (origin === 'array') return `The list may have ${word} ${bound} entries.`;
-  return `${found} is out of range: ${word} ${bound}.`;
+function notAllowed(allowed: readonly string[], value: unknown): string {
+  const [only] = allowed;
+  if (allowed.length === 1)
+    return value === undefined
+      ? `This is missing. Write ${only}.`
+      : `${shown(value)} stands where ${only} is needed.`;
+  const list = `Use one of: ${allowed.join(', ')}.`;
+  return value === undefined ? `This is missing. ${list}` : `${shown(value)} is not known here. ${list}`;
+}
+
+/** Verbs for a limit from above and from below. */
+const MAY = { 'at most': 'may have', 'at least': 'needs' } as const;
+
+function limit(origin: string, word: keyof typeof MAY, bound: number | bigint, value: unknown): string {
+  if (origin === 'string' && typeof value === 'string')
+    return `This text ${MAY[word]} ${word} ${counted(bound, 'character', 'characters')}; it has ${value.length}.`;
+  if (origin === 'array' && Array.isArray(value))
+    return `This list ${MAY[word]} ${word} ${counted(bound, 'entry', 'entries')}; it has ${value.length}.`;
+  return `${shown(value)} is out of range; it must be ${word} ${bound}.`;
+}
+
+/** People write gradients in percent. */
+function percentHint(path: string, value: unknown): string {
+  if (!path.endsWith('Ratio') || typeof value !== 'number' || Math.abs(value) < 1 || Math.abs(value) > 100)
+    return '';
+  return ` Slopes are rise over run here: ${value} % is written ${Number((value / 100).toPrecision(6))}.`;
+}
+
+function counted(count: number | bigint, one: string, many: string): string {
+  return `${count} ${Number(count) === 1 ? one : many}`;
 }
 
 function pathText(path: readonly PropertyKey[]): string {
@@ -90,16 +131,19 @@ function pathText(path: readonly PropertyKey[]): string {
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, key) =>
-      value !== null && typeof value === 'object' ? (value as Record<PropertyKey, unknown>)[key] : undefined,
+      value !== null && typeof value === 'object' && Object.hasOwn(value, key)
+        ? (value as Record<PropertyKey, unknown>)[key]
+        : undefined,
     root,
   );
 }
 
-/** A value as a person would recognise it, never longer than a line. */
+/** A value as a person would recognise it, never longer than a line and never unfolded, however deep it is. */
 function shown(value: unknown): string {
-  if (value === undefined) return 'Nothing';
-  if (typeof value === 'number') return String(value);
-  return short(JSON.stringify(value) ?? String(value));
+  if (typeof value === 'string') return short(JSON.stringify(value));
+  if (Array.isArray(value)) return 'A list';
+  if (value !== null && typeof value === 'object') return 'An object';
+  return value === undefined ? 'Nothing' : String(value as number | boolean | null);
 }
 
 function short(text: string): string {

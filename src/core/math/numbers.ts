@@ -22,8 +22,8 @@ export function cosOfSlope(slopeRatio: number): number {
 }
 
 /**
- * Arc tangent in degrees for the small angles of a chain (|ratio| below 0.2).
- * Series to the ninth power: off by less than 2e-8 degrees there.
+ * Arc tangent in degrees for the small angles of a chain (|ratio| up to 0.2).
+ * Series to the ninth power: off by less than 1.1e-7 degrees there.
  */
 export function smallAtanDeg(ratio: number): number {
   const q = ratio * ratio;

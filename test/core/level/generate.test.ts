@@ -76,8 +76,7 @@ describe('difficulty that follows the rider', () => {
 
   test('a harder version is steeper and hides the feet of its pitches; a gentler one is flatter', () => {
     const level = checkLevel(7, 'everyone');
-    const steepest = (notch: number) =>
-      Math.max(...courseOfLevel(notchedLevel(level, notch, 7)).slopeRatio);
+    const steepest = (notch: number) => Math.max(...courseOfLevel(notchedLevel(level, notch, 7)).slopeRatio);
     expect(steepest(2)).toBeGreaterThan(steepest(0) * 1.2);
     expect(steepest(-2)).toBeLessThan(steepest(0) * 0.8);
     expect(notchedLevel(level, 2, 7).hidden.length).toBeGreaterThan(0);

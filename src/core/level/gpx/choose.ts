@@ -1,0 +1,109 @@
+/**
+ * Decides which tracks of a file make the road: its only one, all of them end to end, or the longest. A person
+ * may decide otherwise. The points themselves are not judged here.
+ */
+import { distanceM, globePoint } from './globe.ts';
+import { indexOfLargest } from './lists.ts';
+import {
+  emptyColumns,
+  type GpxFile,
+  type GpxTrack,
+  type PointColumns,
+  refused,
+  type RoadNote,
+  type RoadQuestion,
+} from './types.ts';
+
+/** What a person has decided; what is left out is decided by the rules of the house. */
+export interface RoadAnswers {
+  /** All tracks end to end, or the one with this number, counted from 1. */
+  readonly tracks?: 'join' | number;
+  /** Holes: ridden in a straight line, or only the longest part without one. */
+  readonly holes?: 'straight' | 'longest-part';
+}
+
+/** Tracks that follow one another this closely were one ride (m). */
+const FOLLOWS_WITHIN_M = 200;
+
+/** The points to make a road of, or why there are none. */
+export type Chosen =
+  | {
+      readonly ok: true;
+      readonly points: PointColumns;
+      readonly questions: readonly RoadQuestion[];
+      readonly notes: readonly RoadNote[];
+    }
+  | ReturnType<typeof refused>;
+
+/** Picks the tracks, or the routes where there is no track. */
+export function choosePoints(file: GpxFile, answers: RoadAnswers): Chosen {
+  const filled = file.tracks.map(flatten).filter(({ points }) => points.latDeg.length > 0);
+  const tracks = filled.filter(({ kind }) => kind === 'track');
+  const candidates = (tracks.length > 0 ? tracks : filled).map(({ points }) => points);
+  const [first] = candidates;
+  if (first === undefined) return nothingIn(file);
+  if (candidates.length === 1) return { ok: true, points: first, questions: [], notes: [] };
+  const taken = answers.tracks ?? defaultFor(candidates);
+  const numbers = candidates.map((_, i) => `${i + 1}`);
+  if (taken !== 'join' && !numbers.includes(`${taken}`))
+    return refused('no-such-track', `There is no track ${taken}; the file has ${candidates.length}.`);
+  const question: RoadQuestion = {
+    path: 'tracks',
+    code: 'several-tracks',
+    sentence: `The file holds ${candidates.length} tracks. ${taken === 'join' ? 'They were joined end to end' : `Track ${taken} was taken`}. Is that the road?`,
+    values: { trackCount: candidates.length },
+    options: ['join', ...numbers],
+    taken: `${taken}`,
+  };
+  const points = taken === 'join' ? concatenated(candidates) : (candidates[taken - 1] ?? first);
+  return { ok: true, points, questions: answers.tracks === undefined ? [question] : [], notes: [] };
+}
+
+function nothingIn(file: GpxFile): ReturnType<typeof refused> {
+  if (file.unreadablePoints > 0)
+    return refused(
+      'no-readable-points',
+      `None of the ${file.pointCount} points has a place on the globe that can be read.`,
+    );
+  if (file.waypointCount > 0)
+    return refused(
+      'only-waypoints',
+      `The file holds ${file.waypointCount} single places (waypoints) but no track and no route. Export the ride itself.`,
+    );
+  return refused('no-points', 'The file holds no track and no route with points in it.');
+}
+
+/** Joined if they follow one another, else the longest one. */
+function defaultFor(candidates: readonly PointColumns[]): 'join' | number {
+  const follows = candidates.every((next, i) => {
+    const before = candidates[i - 1];
+    if (before === undefined) return true;
+    return distanceM(placeAt(before, before.latDeg.length - 1), placeAt(next, 0)) <= FOLLOWS_WITHIN_M;
+  });
+  if (follows) return 'join';
+  return indexOfLargest(candidates.map(roughLengthM)) + 1;
+}
+
+function roughLengthM(points: PointColumns): number {
+  let sumM = 0;
+  for (let i = 1; i < points.latDeg.length; i += 1)
+    sumM += distanceM(placeAt(points, i - 1), placeAt(points, i));
+  return sumM;
+}
+
+function placeAt(points: PointColumns, index: number) {
+  return globePoint(points.latDeg[index] ?? 0, points.lonDeg[index] ?? 0);
+}
+
+function flatten({ kind, segments }: GpxTrack) {
+  return { kind, points: concatenated(segments) };
+}
+
+function concatenated(parts: readonly PointColumns[]): PointColumns {
+  const [only] = parts;
+  if (parts.length === 1 && only !== undefined) return only;
+  const all = emptyColumns();
+  for (const key of Object.keys(all) as (keyof PointColumns)[])
+    for (const part of parts) for (const value of part[key]) all[key].push(value);
+  return all;
+}

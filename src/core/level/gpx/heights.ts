@@ -1,0 +1,93 @@
+/**
+ * Judges the heights along a line before they are smoothed: lone spikes, missing ones, noise, whole metres. Takes
+ * the spikes out; everything else is only measured, so that the quality of a road has its reasons.
+ */
+import type { CleanLine } from './line.ts';
+import { median } from './lists.ts';
+
+/** A height is a lone spike if the ground would be steeper than a road on both sides, up and down again… */
+const IMPOSSIBLE_RATIO = 0.35;
+/** …and by more than noise (m). */
+const SPIKE_M = 3;
+/** Between points further apart than this the ground may bend, so noise cannot be told (m). */
+const NEIGHBOURS_WITHIN_M = 60;
+/** So many heights tell whether a device writes whole metres only. */
+const ENOUGH_HEIGHTS = 10;
+
+/** Heights with what is known about them. */
+export interface JudgedHeights {
+  /** NaN where unknown. */
+  readonly heightM: readonly number[];
+  readonly knownCount: number;
+  readonly spikeCount: number;
+  /** Share of the line's length that lies between points of unknown height (0 to 1). */
+  readonly missingShare: number;
+  /** Standard deviation of the heights from point to point (m). */
+  readonly noiseM: number;
+  readonly wholeMetres: boolean;
+  readonly allEqual: boolean;
+}
+
+/** Measures the heights of a line. */
+export function judgeHeights(line: CleanLine): JudgedHeights {
+  const { heightM, spikeCount } = withoutSpikes(line);
+  const known = heightM.filter((height) => !Number.isNaN(height));
+  return {
+    heightM,
+    knownCount: known.length,
+    spikeCount,
+    missingShare: missingShare(line, heightM),
+    noiseM: noiseOf(line.atM, heightM),
+    wholeMetres: known.length >= ENOUGH_HEIGHTS && known.every(Number.isInteger),
+    allEqual: known.every((height) => height === known[0]),
+  };
+}
+
+function withoutSpikes(line: CleanLine): { heightM: number[]; spikeCount: number } {
+  const heightM = [...line.heightM];
+  const known = heightM.map((_, i) => i).filter((i) => !Number.isNaN(heightM[i]));
+  let spikeCount = 0;
+  for (let k = 1; k + 1 < known.length; k += 1) {
+    const [a, b, c] = [known[k - 1], known[k], known[k + 1]] as [number, number, number];
+    const up = (heightM[b] as number) - (line.heightM[a] as number);
+    const down = (heightM[b] as number) - (line.heightM[c] as number);
+    const steep = (rise: number, i: number, j: number): boolean =>
+      Math.abs(rise) > SPIKE_M + IMPOSSIBLE_RATIO * ((line.atM[j] as number) - (line.atM[i] as number));
+    if (up * down <= 0 || !steep(up, a, b) || !steep(down, b, c)) continue;
+    heightM[b] = Number.NaN;
+    spikeCount += 1;
+    // The point behind a spike is compared with the point before it by the next round.
+    k += 1;
+  }
+  return { heightM, spikeCount };
+}
+
+function missingShare(line: CleanLine, heightM: readonly number[]): number {
+  if (line.lengthM === 0) return 0;
+  let missingM = 0;
+  for (let i = 1; i < heightM.length; i += 1) {
+    const isKnown = !Number.isNaN(line.heightM[i] as number) && !Number.isNaN(line.heightM[i - 1] as number);
+    if (!isKnown) missingM += (line.atM[i] as number) - (line.atM[i - 1] as number);
+  }
+  return missingM / line.lengthM;
+}
+
+/**
+ * How far heights stray from the straight line between their neighbours, as a standard deviation: from the
+ * median, which a few wild ones do not move, and from the 90th percentile, which many wild ones do; the larger.
+ */
+function noiseOf(atM: readonly number[], heightM: readonly number[]): number {
+  const strays: number[] = [];
+  for (let i = 1; i + 1 < atM.length; i += 1) {
+    const fromM = atM[i - 1] as number;
+    const spanM = (atM[i + 1] as number) - fromM;
+    const t = ((atM[i] as number) - fromM) / spanM;
+    const line = (heightM[i - 1] as number) * (1 - t) + (heightM[i + 1] as number) * t;
+    const stray = Math.abs((heightM[i] as number) - line) / Math.sqrt(1 + t * t + (1 - t) * (1 - t));
+    if (spanM <= NEIGHBOURS_WITHIN_M && !Number.isNaN(stray)) strays.push(stray);
+  }
+  const sorted = Float64Array.from(strays).sort();
+  const often = median(strays) / 0.6745;
+  const seldom = (sorted[Math.floor(sorted.length * 0.9)] ?? 0) / 1.645;
+  return Math.max(often, seldom);
+}

@@ -1,0 +1,194 @@
+/**
+ * From points to a clean line: places that cannot be are dropped, points on one spot are merged, holes are
+ * found. Distances come out along the line; heights are handed on as they are.
+ */
+import type { RoadAnswers } from './choose.ts';
+import { distanceM, type GlobePoint, globePoint } from './globe.ts';
+import { indexOfLargest, median } from './lists.ts';
+import type { PointColumns, RoadNote, RoadQuestion } from './types.ts';
+
+/** Points nearer than this to the one before are the same place (m). */
+const SAME_PLACE_M = 0.5;
+/** A gap longer than this is asked about (m)… */
+const HOLE_M = 200;
+/** …unless the whole file is that sparse: then only gaps of several usual steps are holes. */
+const HOLE_STEPS = 5;
+/** A place is impossible if the line jumps there and back within a few points: faster than anybody rides (m, m/s)… */
+const FAST_JUMP_M = 50;
+const IMPOSSIBLE_MPS = 40;
+/** …or, where no times tell, this far (m). */
+const JUMP_M = 300;
+const JUMP_STEPS = 12;
+const JUMP_POINTS = 5;
+
+/** A stretch without points, straight from one to the next (m along the line). */
+export interface Hole {
+  readonly fromM: number;
+  readonly toM: number;
+}
+
+/** Points along the line; unknown heights, times and cadences are NaN. */
+export interface CleanLine {
+  readonly lengthM: number;
+  readonly atM: readonly number[];
+  readonly heightM: readonly number[];
+  readonly timeS: readonly number[];
+  readonly cadenceRpm: readonly number[];
+  readonly holes: readonly Hole[];
+  /** Usual distance between points (m). */
+  readonly medianStepM: number;
+  readonly mergedPoints: number;
+  readonly questions: readonly RoadQuestion[];
+  readonly notes: readonly RoadNote[];
+}
+
+/** Cleans the points of one road. */
+export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine {
+  const places = points.latDeg.map((latDeg, i) => globePoint(latDeg, points.lonDeg[i] ?? 0));
+  const steps = places.slice(1).map((place, i) => distanceM(places[i] as GlobePoint, place));
+  const usualM = median(steps.filter((stepM) => stepM >= SAME_PLACE_M));
+  const possible = possiblePoints(places, points.timeS, usualM);
+  const dropped = places.length - possible.length;
+  const merged = mergePlaces(places, points, possible);
+  const holeM = Math.max(HOLE_M, HOLE_STEPS * usualM);
+  const holes = findHoles(merged.atM, holeM);
+  const cut = answers.holes === 'longest-part' ? longestPart(merged, holes) : merged;
+  return {
+    ...cut,
+    lengthM: cut.atM.at(-1) ?? 0,
+    holes: cut === merged ? holes : [],
+    medianStepM: usualM,
+    mergedPoints: possible.length - merged.atM.length,
+    questions: holes.length > 0 && answers.holes === undefined ? [holeQuestion(holes)] : [],
+    notes: dropped === 0 ? [] : [droppedNote(dropped)],
+  };
+}
+
+/** Indices of the points that are left after jumps out and back are taken away. */
+function possiblePoints(places: readonly GlobePoint[], timeS: readonly number[], usualM: number): number[] {
+  const jumpM = Math.max(JUMP_M, JUMP_STEPS * usualM);
+  const kept: number[] = [];
+  let i = firstPossible(places, jumpM);
+  while (i < places.length) {
+    const before = kept.at(-1);
+    const back = before === undefined ? i : whereItReturns(places, timeS, before, i, jumpM);
+    // A jump that the file ends with leads nowhere.
+    if (back === places.length) break;
+    kept.push(back);
+    i = back + 1;
+  }
+  return kept;
+}
+
+/** A few points far from all the rest, before the first fix was good, are not where the road begins. */
+function firstPossible(places: readonly GlobePoint[], jumpM: number): number {
+  for (let i = Math.min(3, places.length - 4); i >= 1; i -= 1) {
+    if (distanceM(places[i - 1] as GlobePoint, places[i] as GlobePoint) > jumpM) return i;
+  }
+  return 0;
+}
+
+/** The first point from `i` on that can follow point `before`: `i` itself, or the one where a jump is back. */
+function whereItReturns(
+  places: readonly GlobePoint[],
+  timeS: readonly number[],
+  before: number,
+  i: number,
+  jumpM: number,
+): number {
+  const from = places[before] as GlobePoint;
+  const outM = distanceM(from, places[i] as GlobePoint);
+  const tookS = (timeS[i] ?? Number.NaN) - (timeS[before] ?? Number.NaN);
+  const isJump = tookS > 0 ? outM > FAST_JUMP_M && outM / tookS > IMPOSSIBLE_MPS : outM > jumpM;
+  if (!isJump) return i;
+  const limit = Math.min(places.length, i + 1 + JUMP_POINTS);
+  for (let j = i + 1; j < limit; j += 1) {
+    if (distanceM(from, places[j] as GlobePoint) < outM / 3) return j;
+  }
+  return limit === places.length && places.length - i <= 3 && places.length > 10 ? places.length : i;
+}
+
+type Merged = Pick<CleanLine, 'atM' | 'heightM' | 'timeS' | 'cadenceRpm'>;
+
+/** Points on one spot become one, with the mean of their heights and the time of arrival. */
+function mergePlaces(
+  places: readonly GlobePoint[],
+  points: PointColumns,
+  indices: readonly number[],
+): Merged {
+  const atM: number[] = [];
+  const heightM: number[] = [];
+  const timeS: number[] = [];
+  const cadenceRpm: number[] = [];
+  let last: GlobePoint | null = null;
+  let heights = { sumM: 0, count: 0 };
+  for (const i of indices) {
+    const place = places[i] as GlobePoint;
+    const stepM = last === null ? Number.POSITIVE_INFINITY : distanceM(last, place);
+    const height = points.heightM[i] ?? Number.NaN;
+    const known = Number.isNaN(height) ? { sumM: 0, count: 0 } : { sumM: height, count: 1 };
+    if (stepM < SAME_PLACE_M) {
+      heights = { sumM: heights.sumM + known.sumM, count: heights.count + known.count };
+      heightM[heightM.length - 1] = heights.sumM / heights.count;
+      continue;
+    }
+    atM.push(last === null ? 0 : (atM.at(-1) ?? 0) + stepM);
+    heights = known;
+    heightM.push(height);
+    timeS.push(points.timeS[i] ?? Number.NaN);
+    cadenceRpm.push(points.cadenceRpm[i] ?? Number.NaN);
+    last = place;
+  }
+  return { atM, heightM, timeS, cadenceRpm };
+}
+
+function findHoles(atM: readonly number[], holeM: number): Hole[] {
+  const holes: Hole[] = [];
+  for (let i = 1; i < atM.length; i += 1) {
+    const fromM = atM[i - 1] as number;
+    const toM = atM[i] as number;
+    if (toM - fromM > holeM) holes.push({ fromM, toM });
+  }
+  return holes;
+}
+
+function longestPart(line: Merged, holes: readonly Hole[]): Merged {
+  if (holes.length === 0) return line;
+  const starts = [0, ...holes.map((hole) => hole.toM)];
+  const ends = [...holes.map((hole) => hole.fromM), line.atM.at(-1) ?? 0];
+  const lengths = starts.map((startM, i) => (ends[i] ?? startM) - startM);
+  const best = indexOfLargest(lengths);
+  const first = line.atM.indexOf(starts[best] ?? 0);
+  const last = line.atM.indexOf(ends[best] ?? 0);
+  const part = (column: readonly number[]): number[] => column.slice(first, last + 1);
+  const startM = line.atM[first] ?? 0;
+  return {
+    atM: part(line.atM).map((atM) => atM - startM),
+    heightM: part(line.heightM),
+    timeS: part(line.timeS),
+    cadenceRpm: part(line.cadenceRpm),
+  };
+}
+
+function holeQuestion(holes: readonly Hole[]): RoadQuestion {
+  const longest = holes.reduce((a, b) => (b.toM - b.fromM > a.toM - a.fromM ? b : a));
+  const longestM = Math.round(longest.toM - longest.fromM);
+  const atM = Math.round(longest.fromM);
+  return {
+    path: 'holes',
+    code: 'holes',
+    sentence: `The track has ${holes.length === 1 ? 'a hole' : `${holes.length} holes`}; the longest is ${longestM} m, ${atM} m from the start. It was crossed in a straight line. Keep that, or take only the longest part without a hole?`,
+    values: { holeCount: holes.length, longestM, atM },
+    options: ['straight', 'longest-part'],
+    taken: 'straight',
+  };
+}
+
+function droppedNote(count: number): RoadNote {
+  return {
+    path: 'points',
+    code: 'impossible-points',
+    sentence: `${count === 1 ? '1 point was' : `${count} points were`} left out: nobody can have been there.`,
+    values: { pointCount: count },
+  };
+}

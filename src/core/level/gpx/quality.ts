@@ -1,0 +1,129 @@
+/**
+ * How far the elevations of an imported road can be trusted: a grade and its reasons, each with its number. The
+ * limits are ours; they say how much of a road, or how much of its slope, may be made up or noise.
+ */
+import type { RoadNote } from './types.ts';
+
+export type QualityGrade = 'good' | 'fair' | 'poor';
+
+/** The grade is that of the worst reason. */
+export interface Quality {
+  readonly grade: QualityGrade;
+  readonly reasons: readonly (RoadNote & { readonly grade: QualityGrade })[];
+}
+
+/** What the grade is made from. */
+export interface QualityFacts {
+  readonly medianStepM: number;
+  /** Shares of the road's length (0 to 1). */
+  readonly missingShare: number;
+  readonly holeShare: number;
+  readonly bridgedShare: number;
+  readonly noiseM: number;
+  readonly halfWidthM: number;
+  /** Standard deviation of the fitted slopes through that noise (rise over run). */
+  readonly slopeNoiseRatio: number;
+  readonly spikeCount: number;
+  readonly pointCount: number;
+  readonly wholeMetres: boolean;
+  readonly allEqual: boolean;
+}
+
+interface Rule {
+  readonly code: string;
+  /** The number that is judged, and from where on it makes a road fair or poor. */
+  readonly of: (facts: QualityFacts) => number;
+  readonly fairFrom: number;
+  readonly poorFrom: number;
+  /** Name of the number in the values of the reason. */
+  readonly unit: string | null;
+  readonly sentence: (value: number, facts: QualityFacts) => string;
+}
+
+const percent = (share: number): string =>
+  `${share < 0.0095 ? (share * 100).toFixed(1) : Math.round(share * 100)} %`;
+
+const RULES: readonly Rule[] = [
+  {
+    code: 'sparse',
+    of: (facts) => facts.medianStepM,
+    fairFrom: 30,
+    poorFrom: 90,
+    unit: 'stepM',
+    sentence: (value) => `The points are ${Math.round(value)} m apart: too few for hills in between.`,
+  },
+  {
+    code: 'elevation-missing',
+    of: (facts) => facts.missingShare,
+    fairFrom: 0.01,
+    poorFrom: 0.5,
+    unit: 'share',
+    sentence: (value) =>
+      `Elevations are missing on ${percent(value)} of the road; straight lines stand in for them.`,
+  },
+  {
+    code: 'holes',
+    of: (facts) => facts.holeShare,
+    fairFrom: 1e-9,
+    poorFrom: 0.15,
+    unit: 'share',
+    sentence: (value) => `${percent(value)} of the road are holes crossed in a straight line.`,
+  },
+  {
+    code: 'bridged',
+    of: (facts) => facts.bridgedShare,
+    fairFrom: 1e-9,
+    poorFrom: 0.02,
+    unit: 'share',
+    sentence: (value) =>
+      `On ${percent(value)} of the road the elevations jump as no road does; that was bridged.`,
+  },
+  {
+    code: 'noisy',
+    of: (facts) => facts.slopeNoiseRatio,
+    fairFrom: 0.004,
+    poorFrom: 0.009,
+    unit: 'slopeNoiseRatio',
+    sentence: (value, facts) =>
+      `The elevations stray by ${facts.noiseM.toFixed(1)} m from point to point; slopes may be off by ${(value * 100).toFixed(1)} points although they were averaged over ${2 * facts.halfWidthM} m.`,
+  },
+  {
+    code: 'spikes',
+    of: (facts) => facts.spikeCount / Math.max(1, facts.pointCount),
+    fairFrom: 0.01,
+    poorFrom: 0.1,
+    unit: 'share',
+    sentence: (value) => `${percent(value)} of the elevations are lone spikes; they were left out.`,
+  },
+  {
+    code: 'whole-metres',
+    of: (facts) => (facts.wholeMetres ? 1 : 0),
+    fairFrom: 1,
+    poorFrom: 2,
+    unit: 'heightStepM',
+    sentence: () => 'The elevations are whole metres, so small rises are blurred.',
+  },
+  {
+    code: 'all-equal',
+    of: (facts) => (facts.allEqual ? 1 : 0),
+    fairFrom: 1,
+    poorFrom: 1,
+    unit: null,
+    sentence: () =>
+      'All elevations are equal. Either the road is level like water, or they were never measured.',
+  },
+];
+
+/** Judges a road. */
+export function qualityOf(facts: QualityFacts): Quality {
+  const reasons = RULES.flatMap((rule) => {
+    const value = rule.of(facts);
+    if (value < rule.fairFrom) return [];
+    const grade: QualityGrade = value >= rule.poorFrom ? 'poor' : 'fair';
+    const sentence = rule.sentence(value, facts);
+    const values: RoadNote['values'] = rule.unit === null ? {} : { [rule.unit]: value };
+    return [{ path: 'elevation', code: rule.code, sentence, values, grade }];
+  });
+  const worst = (['poor', 'fair'] as const).find((grade) => reasons.some((reason) => reason.grade === grade));
+  return { grade: worst ?? 'good', reasons };
+}
