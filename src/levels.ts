@@ -2,7 +2,10 @@
 import { parseLevel } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 
-const files = import.meta.glob('../levels/!(level.schema).json', { eager: true, import: 'default' });
+const files = import.meta.glob(['../levels/*.json', '!**/level.schema.json'], {
+  eager: true,
+  import: 'default',
+});
 
 /** Every level of `levels/` that parses. */
 export function bundledLevels(): readonly Level[] {

@@ -11,17 +11,23 @@ import './pages/ride.css';
 import './input/pads.css';
 import { render } from 'preact';
 import { DEFAULT_KEYS } from './input/actions.ts';
+import { joinJudging } from './judging.ts';
+import { joinKeeping } from './keeping.ts';
 import { bundledLevels } from './levels.ts';
 import { hashOf, parseAddress } from './pages/address.ts';
 import { App } from './pages/app.tsx';
-import { PAGES } from './pages/pageTable.ts';
+import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
 import { RIDE_PLACES } from './pages/ride.tsx';
 import { addressOf, createStore, initialState, type State } from './pages/store.ts';
 import { words } from './pages/words.ts';
+import { joinServices } from './services.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';
 import type { RideLook, RidePlaces } from './rideViews.ts';
 
 const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, reachableHash()));
+const keeping = joinKeeping(store, DEFAULT_KEYS);
+const judging = joinJudging(store, keeping);
+const services = joinServices(keeping);
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
@@ -85,31 +91,41 @@ function stopSession(): void {
 }
 
 /** The ride on the screen is the ride of the state. */
-function followRide({ view, ride, levels }: State): void {
-  const key = view === 'ride' && ride !== null ? `${ride.levelId} ${ride.attempt}` : '';
-  if (key !== sessionKey) {
-    stopSession();
-    const level = levels.find((one) => one.id === ride?.levelId);
-    const places = key === '' || level === undefined ? null : ridePlaces();
-    if (level === undefined || places === null) return;
-    sessionKey = key;
-    session = startRideSession({
-      places,
-      level,
-      look,
-      onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
-      onFailed: () => store.send({ kind: 'ride-failed' }),
-      onFinished: (result) => store.send({ kind: 'ride-finished', result }),
-    });
+function followRide({ view, rest, ride, settings, last }: State): void {
+  const key = view === 'ride' && ride !== null ? `${rest} ${ride.attempt}` : '';
+  if (key === sessionKey) {
+    session?.settingsChanged();
+    if (ride?.phase === 'riding' && session?.isPaused() === true) session.resume();
     return;
   }
-  session?.settingsChanged();
-  if (ride?.phase === 'riding' && session?.isPaused() === true) session.resume();
+  stopSession();
+  const places = key === '' ? null : ridePlaces();
+  if (ride === null || places === null) return;
+  sessionKey = key;
+  const { level, watchFromM } = ride;
+  const { bike, rider, autoEase } = settings;
+  const watching =
+    watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
+  session = startRideSession({
+    places,
+    level,
+    rest,
+    watching,
+    look,
+    onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
+    onFailed: () => store.send({ kind: 'ride-failed' }),
+    onFinished: (result) => {
+      store.send({ kind: 'ride-finished', result });
+      if (watching === null) void judging.judge(result);
+    },
+  });
+  if (watching === null) judging.expect({ level, seed: level.seed, bike, rider, autoEase });
+  preloadAfterRide();
 }
 
 function show(state: State): void {
   mark(state);
-  render(<App state={state} send={store.send} />, root);
+  render(<App state={state} send={store.send} services={services} />, root);
   writeAddress(state);
   arrive(state);
   followRide(state);

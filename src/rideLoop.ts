@@ -38,6 +38,8 @@ export interface LoopOptions {
   readonly countPace: number;
   /** The game brakes at lines for this rider; never while they brake themselves. */
   readonly brakesAtLines: () => boolean;
+  /** Commands of a ride that is watched again, tick by tick; null while somebody rides. */
+  readonly script: ((tick: number) => readonly RideCommand[]) | null;
 }
 
 /** The loop. */
@@ -143,7 +145,11 @@ class Loop implements RideLoop {
 
   /** Commands wait where a frame holds no tick; all of them act at the beginning of the next one. */
   #tick(events: RideEvent[]): void {
-    const { ride, brakesAtLines } = this.#options;
+    const { ride, brakesAtLines, script } = this.#options;
+    if (script !== null) {
+      for (const event of ride.step(script(ride.state().tick))) events.push(event);
+      return;
+    }
     const commands = brakesAtLines() ? [...this.#queue, ...this.#pilot(ride.state())] : this.#queue;
     this.#queue = [];
     for (const event of ride.step(commands)) events.push(event);

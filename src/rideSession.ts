@@ -4,13 +4,16 @@
  */
 import { courseOfLevel, levelHash } from './core/level/build.ts';
 import type { Level } from './core/level/schema.ts';
+import { commandsByTick, type Recording } from './core/ride/recording.ts';
 import { type LiveRide, startRide } from './core/ride/run.ts';
+import type { RideCommand } from './core/ride/types.ts';
 import { buildRideWorld } from './core/ride/world.ts';
 import { createGamepads } from './input/gamepad.ts';
 import { shake } from './input/haptic.ts';
 import { createInputHub, type InputHub } from './input/hub.ts';
 import { listenToKeys } from './input/keyboard.ts';
-import type { RidePhaseShown, RideResult } from './pages/store.ts';
+import type { RideResult } from './pages/afterRide.ts';
+import type { RidePhaseShown } from './pages/store.ts';
 import { createRideLoop, type RideLoop } from './rideLoop.ts';
 import {
   buildViews,
@@ -32,6 +35,10 @@ declare global {
 export interface SessionOptions {
   readonly places: RidePlaces;
   readonly level: Level;
+  /** Address of this ride, handed on with the result. */
+  readonly rest: string;
+  /** A finished ride to be watched from a place on, or null for riding. */
+  readonly watching: { readonly recording: Recording; readonly fromM: number } | null;
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
@@ -83,19 +90,23 @@ class Session implements RideSession {
   constructor(options: SessionOptions) {
     this.#options = options;
     this.#look = options.look();
-    const { bike, rider, autoEase, holdMode } = this.#look.settings;
+    const { holdMode } = this.#look.settings;
+    const { watching } = options;
+    const { bike, rider, autoEase } = watching?.recording ?? this.#look.settings;
     this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
+    const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
     const speed = window.__rideTestSpeed ?? 1;
     this.#hub = createInputHub(holdMode, (command) => {
       if (command.kind === 'pause') this.#togglePause();
-      else this.#loop.command(command);
+      else if (watching === null) this.#loop.command(command);
     });
     this.#loop = createRideLoop({
       ride: this.#ride,
       level: options.level,
       pace: () => this.#look.settings.paceRatio * speed,
       countPace: speed,
-      brakesAtLines: () => autoEase && !this.#hub.now().braking,
+      brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
+      script,
       listeners: {
         frame: (frame) => {
           this.#views?.frame(frame);
@@ -246,7 +257,7 @@ class Session implements RideSession {
   }
 
   #finish(): void {
-    const { level } = this.#options;
+    const { level, rest } = this.#options;
     const { bike, rider } = this.#ride.world.machine;
     const recording = this.#ride.recording({
       levelId: level.id,
@@ -256,6 +267,20 @@ class Session implements RideSession {
       rider,
       autoEase: this.#ride.world.autoEase,
     });
-    this.#options.onFinished({ levelId: level.id, recording, trace: this.#ride.trace });
+    this.#options.onFinished({ level, rest, recording, trace: this.#ride.trace });
   }
+}
+
+/** Rides a recording silently up to a place and hands over the commands of the rest. */
+function playTo(
+  ride: LiveRide,
+  recording: Recording,
+  fromM: number,
+): (tick: number) => readonly RideCommand[] {
+  const commandsAt = commandsByTick(recording.commands);
+  // A place beyond the finish would leave nothing to watch.
+  const stopM = Math.min(fromM, ride.world.course.lengthM - 5);
+  while (ride.state().distanceM < stopM && ride.state().phase !== 'finished')
+    ride.step(commandsAt(ride.state().tick));
+  return commandsAt;
 }

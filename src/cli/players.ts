@@ -3,6 +3,8 @@
  * A new kind of rider is one more line in `PLAYERS`.
  */
 import { commandsByTick, parseRecording, RECORDING_SCHEMA, type RideSetup } from '../core/ride/recording.ts';
+import { policyDriver } from '../core/planner/driver.ts';
+import { planRoad } from '../core/planner/plan.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/ride/riders.ts';
 import type { Controller } from '../core/ride/run.ts';
 import type { RideWorld, TimedCommand } from '../core/ride/types.ts';
@@ -15,12 +17,15 @@ export type Player = (world: RideWorld, seed: number) => Controller;
 const named = Object.keys(NAMED_HABITS) as NamedRider[];
 
 /** Riders that are asked for by name. */
-export const PLAYERS: Readonly<Record<string, Player>> = Object.fromEntries(
-  named.map((name): [string, Player] => [
-    name,
-    (world, seed) => virtualRider(world, NAMED_HABITS[name], seed),
-  ]),
-);
+export const PLAYERS: Readonly<Record<string, Player>> = {
+  ...Object.fromEntries(
+    named.map((name): [string, Player] => [
+      name,
+      (world, seed) => virtualRider(world, NAMED_HABITS[name], seed),
+    ]),
+  ),
+  reference: (world) => policyDriver(world, planRoad(world)),
+};
 
 /** Commands read from a file, and what the file says about the ride they belong to. */
 export interface RiddenFile {

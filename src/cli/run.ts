@@ -9,12 +9,22 @@ import { clinic } from './verbs/clinic.ts';
 import { gears } from './verbs/gears.ts';
 import { gpx } from './verbs/gpx.ts';
 import { levels } from './verbs/levels.ts';
+import { plan } from './verbs/plan.ts';
 import { replay } from './verbs/replay.ts';
 import { ride } from './verbs/ride.ts';
 import { steady } from './verbs/steady.ts';
 
 /** Every verb there is; a new one is one more line here. */
-export const VERBS: Readonly<Record<string, Verb>> = { levels, gears, steady, ride, replay, gpx, clinic };
+export const VERBS: Readonly<Record<string, Verb>> = {
+  levels,
+  gears,
+  steady,
+  plan,
+  ride,
+  replay,
+  gpx,
+  clinic,
+};
 
 /** What goes to the two streams, and how the process ends. */
 export interface Outcome {

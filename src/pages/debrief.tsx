@@ -1,81 +1,73 @@
-/** After a ride: its time, its shifts, and where to go from here. */
-import type { JSX } from 'preact';
-import { HEAVY_LOAD } from '../core/model/shift.ts';
-import type { RideTrace } from '../core/ride/trace.ts';
-import { TICK_S } from '../core/ride/step.ts';
-import { createFormat } from './format.ts';
+/** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
+import { offerFile } from './charts/picture.ts';
+import { DebriefPage } from './debrief/page.tsx';
+import type { AfterRide, Kept } from './afterRide.ts';
 import { levelForButton } from './nextRide.ts';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
+import type { Send } from './store.ts';
 import { words } from './words.ts';
-
-/** What can be counted without judging. */
-export interface RideCounts {
-  readonly shiftCount: number;
-  readonly heavyCount: number;
-  readonly footDownCount: number;
-}
-
-/** Counts the events of a ride. */
-export function countRide(trace: Pick<RideTrace, 'events'>): RideCounts {
-  const shifts = trace.events.filter((event) => event.kind === 'shift-done');
-  return {
-    shiftCount: shifts.length,
-    heavyCount: shifts.filter((event) => event.load >= HEAVY_LOAD).length,
-    footDownCount: trace.events.filter((event) => event.kind === 'foot-down').length,
-  };
-}
 
 export const debriefPage: Page = (state, send) => {
   const { last, settings } = state;
-  const level = state.levels.find((one) => one.id === last?.levelId);
-  if (last === null || level === undefined)
+  if (last === null)
     return (
-      <Sheet title={words.debrief.title} send={send}>
+      <Sheet title={words.after.title} send={send}>
         {null}
       </Sheet>
     );
-  const format = createFormat(settings.units);
-  const { shiftCount, heavyCount, footDownCount } = countRide(last.trace);
+  const { bike, rider } = last.recording;
   const next = levelForButton(state);
-  const ride = (levelId: string): void => send({ kind: 'ask-ride', levelId });
   return (
-    <Sheet title={words.debrief.title} intro={level.title} send={send}>
-      <section class="paper debrief">
-        <dl class="numbers">
-          <Number name="time" term={words.debrief.time} value={format.time(last.recording.ticks * TICK_S)} />
-          <Number name="shifts" term={words.debrief.shifts} value={format.number(shiftCount)} />
-          <Number name="heavy" term={words.debrief.heavy} value={format.number(heavyCount)} />
-          <Number name="feet" term={words.debrief.footDowns} value={format.number(footDownCount)} />
-        </dl>
-        {shiftCount > 0 && <p>{words.debrief.heavyHint(heavyCount)}</p>}
-        <div class="buttons">
-          <button type="button" class="button strong" data-ride-again onClick={() => ride(last.levelId)}>
-            {words.debrief.again}
-          </button>
-          {next !== null && next.id !== last.levelId && (
-            <button type="button" class="button" onClick={() => ride(next.id)}>
-              {words.debrief.next(next.title)}
-            </button>
-          )}
-          <a class="button" href="#levels">
-            {words.debrief.levels}
-          </a>
-        </div>
-      </section>
+    <Sheet title={words.after.title} intro={last.level.title} send={send}>
+      <DebriefPage
+        // Another ride is another page: cursor and zoom begin anew.
+        key={last.recording.checkpoints.at(-1)}
+        level={last.level}
+        seed={last.recording.seed}
+        bike={bike}
+        rider={rider}
+        trace={last.trace}
+        reference={last.reference}
+        report={last.report}
+        share={last.share}
+        same={last.same}
+        units={settings.units}
+        words={words.review}
+        childrenWords={words.reviewForChildren}
+        bikeName={words.bike.names[bike.id] ?? words.bike.own}
+        riderName={words.bike.riderNames[rider.id] ?? words.bike.ownRider}
+        cautions={words.cautions.short}
+        saved={savedWords(last.kept)}
+        guess={last.guess}
+        nextLevelTitle={next?.title ?? null}
+        {...wishes(last, next?.id ?? null, send)}
+      />
     </Sheet>
   );
 };
 
-function Number(props: {
-  readonly name: string;
-  readonly term: string;
-  readonly value: string;
-}): JSX.Element {
-  return (
-    <div>
-      <dt>{props.term}</dt>
-      <dd data-debrief={props.name}>{props.value}</dd>
-    </div>
-  );
+function wishes(last: AfterRide, nextId: string | null, send: Send) {
+  const { recording } = last;
+  return {
+    onGuess: (guess: NonNullable<AfterRide['guess']>) =>
+      send({ kind: 'after-ride', recording, change: { guess } }),
+    onWatch: (fromM: number) => send({ kind: 'watch', fromM }),
+    onRideAgain: () => send({ kind: 'ask-ride', levelId: last.rest }),
+    onNextLevel: () => send({ kind: 'ask-ride', levelId: nextId ?? last.rest }),
+    onPrint: () => window.print(),
+    onSaveRide: () =>
+      offerFile(
+        new Blob([JSON.stringify(recording)], { type: 'application/json' }),
+        `${last.level.id}.ride.json`,
+      ),
+    onSavePicture: (picture: Blob) => offerFile(picture, `${last.level.id}.png`),
+  };
+}
+
+function savedWords(kept: Kept): { state: Kept['state']; sentence?: string } {
+  if (kept.state === 'saving') return { state: 'saving' };
+  if (kept.state === 'saved') return { state: 'saved' };
+  const why = words.after.notSaved[kept.code] ?? words.after.notSaved['hangs'] ?? '';
+  return { state: 'not-saved', sentence: kept.smallCopy ? `${why} ${words.after.smallCopy}` : why };
 }

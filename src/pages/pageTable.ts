@@ -2,17 +2,23 @@
 import { aboutPage } from './about.tsx';
 import type { View } from './address.ts';
 import { bikePage } from './bike.tsx';
-import { debriefPage } from './debrief.tsx';
+import { lazyPage } from './lazy.tsx';
 import { levelsPage } from './levels.tsx';
 import type { Page } from './page.ts';
 import { ridePage } from './ride.tsx';
 import { startPage } from './start.tsx';
+import { words } from './words.ts';
+
+const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
+
+/** What is wanted when a ride ends is fetched while it is ridden. */
+export const preloadAfterRide = debrief.preload;
 
 export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   start: startPage,
   levels: levelsPage,
   bike: bikePage,
   ride: ridePage,
-  debrief: debriefPage,
+  debrief: debrief.page,
   about: aboutPage,
 };

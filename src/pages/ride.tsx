@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
-import type { RideShown, Send, State } from './store.ts';
+import type { Action, RideShown, Send, State } from './store.ts';
 import { words } from './words.ts';
 
 /** Elements the ride is put into, by their `data-place`. */
@@ -15,10 +15,10 @@ export type RidePlace = (typeof RIDE_PLACES)[number];
 
 export const ridePage: Page = (state, send) => {
   const { ride } = state;
-  const level = state.levels.find((one) => one.id === ride?.levelId);
-  if (ride === null || level === undefined) return <main class="ride" />;
+  if (ride === null) return <main class="ride" />;
+  const { level } = ride;
   return (
-    <main class="ride" key={`${ride.levelId} ${ride.attempt}`}>
+    <main class="ride" key={`${state.rest} ${ride.attempt}`}>
       <h1 class="unseen">{words.ride.title(level.title)}</h1>
       {RIDE_PLACES.map((place) => (
         <div key={place} class={`ride-${place}`} data-place={place} />
@@ -27,9 +27,10 @@ export const ridePage: Page = (state, send) => {
         <output class="ride-ready">
           <div class="paper">
             <strong>{level.title}</strong>
-            <p>{level.sentence}</p>
+            <p>{ride.watchFromM === null ? level.sentence : words.after.watching}</p>
+            {ride.notch !== 0 && <p>{ride.notch > 0 ? words.after.steeper : words.after.gentler}</p>}
             {ride.failed ? (
-              <Failed ride={ride} send={send} />
+              <Failed rest={state.rest} send={send} />
             ) : (
               <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
                 {ride.countdownS ?? words.ride.loading}
@@ -50,16 +51,12 @@ export const ridePage: Page = (state, send) => {
   );
 };
 
-function Failed({ ride, send }: { readonly ride: RideShown; readonly send: Send }): JSX.Element {
+function Failed({ rest, send }: { readonly rest: string; readonly send: Send }): JSX.Element {
   return (
     <>
       <p>{words.ride.failed}</p>
       <div class="buttons">
-        <button
-          type="button"
-          class="button strong"
-          onClick={() => send({ kind: 'ask-ride', levelId: ride.levelId })}
-        >
+        <button type="button" class="button strong" onClick={() => send({ kind: 'ask-ride', levelId: rest })}>
           {words.ride.again}
         </button>
         <a class="button" href="#levels">
@@ -77,6 +74,10 @@ function Paused(props: {
 }): JSX.Element {
   const { state, ride, send } = props;
   const rideOn = (): void => send({ kind: 'ride-phase', phase: 'riding', countdownS: null });
+  const watching = ride.watchFromM !== null;
+  const again: Action = watching
+    ? { kind: 'watch', fromM: ride.watchFromM }
+    : { kind: 'ask-ride', levelId: state.rest };
   return (
     <Dialog
       title={words.ride.paused}
@@ -94,11 +95,7 @@ function Paused(props: {
         <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
           {words.ride.on}
         </button>
-        <button
-          type="button"
-          class="button"
-          onClick={() => send({ kind: 'ask-ride', levelId: ride.levelId })}
-        >
+        <button type="button" class="button" onClick={() => send(again)}>
           {words.ride.restart}
         </button>
         <button
@@ -108,8 +105,8 @@ function Paused(props: {
         >
           {words.nav.settings}
         </button>
-        <a class="button" href="#levels">
-          {words.ride.leave}
+        <a class="button" href={watching ? '#debrief' : '#levels'}>
+          {watching ? words.after.backToDebrief : words.ride.leave}
         </a>
       </div>
       <h3>{words.ride.controls}</h3>

@@ -3,16 +3,20 @@
  * that tells listeners; drawing, address bar, engine and keeping are done by those who listen.
  */
 import type { Level } from '../core/level/schema.ts';
-import type { Recording } from '../core/ride/recording.ts';
-import type { RideTrace } from '../core/ride/trace.ts';
 import { type Address, parseAddress, type View } from './address.ts';
+import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
+import { rideRoad } from './rideLevel.ts';
 import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
 
 export type RidePhaseShown = 'ready' | 'riding' | 'paused' | 'finished';
 
 /** A ride that is on the screen. */
 export interface RideShown {
-  readonly levelId: string;
+  readonly level: Level;
+  /** How much steeper (positive) or gentler than drawn, after how the last rides went. */
+  readonly notch: number;
+  /** Set while a finished ride is watched again: from where. */
+  readonly watchFromM: number | null;
   /** Grows with every attempt, so that "ride again" is another ride. */
   readonly attempt: number;
   readonly phase: RidePhaseShown;
@@ -20,13 +24,6 @@ export interface RideShown {
   readonly countdownS: number | null;
   /** The picture could not be loaded. */
   readonly failed: boolean;
-}
-
-/** A ride that is over. */
-export interface RideResult {
-  readonly levelId: string;
-  readonly recording: Recording;
-  readonly trace: RideTrace;
 }
 
 export type DialogName = 'settings' | 'cautions';
@@ -45,8 +42,12 @@ export interface State {
   /** The action whose new key is being asked for. */
   readonly keyAsked: KeyAction | null;
   readonly ride: RideShown | null;
-  readonly last: RideResult | null;
+  readonly last: AfterRide | null;
+  /** Results kept on this device, newest first. */
+  readonly results: readonly KeptResult[];
   readonly doneIds: readonly string[];
+  /** Something about the keeping a person should know, as a code; null while all is well. */
+  readonly keeping: string | null;
 }
 
 export type Action =
@@ -62,7 +63,17 @@ export type Action =
   | { readonly kind: 'set-key'; readonly action: KeyAction; readonly code: string }
   | { readonly kind: 'ride-phase'; readonly phase: RidePhaseShown; readonly countdownS: number | null }
   | { readonly kind: 'ride-failed' }
-  | { readonly kind: 'ride-finished'; readonly result: RideResult };
+  | { readonly kind: 'ride-finished'; readonly result: RideResult }
+  /** Something became of the ride that is being debriefed. */
+  | {
+      readonly kind: 'after-ride';
+      readonly recording: RideResult['recording'];
+      readonly change: Partial<AfterRide>;
+    }
+  | { readonly kind: 'watch'; readonly fromM: number }
+  | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
+  | { readonly kind: 'keeping'; readonly code: string | null }
+  | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean };
 
 export type Send = (action: Action) => void;
 
@@ -79,7 +90,9 @@ export function initialState(levels: readonly Level[], keys: Keys, hash: string)
     keyAsked: null,
     ride: null,
     last: null,
+    results: [],
     doneIds: [],
+    keeping: null,
   };
   return reduce(empty, { kind: 'address', address: parseAddress(hash) });
 }
@@ -119,6 +132,22 @@ export function reduce(state: State, action: Action): State {
       return changeRide(state, { failed: true });
     case 'ride-finished':
       return finish(state, action.result);
+    case 'after-ride':
+      return state.last === null || state.last.recording !== action.recording
+        ? state
+        : { ...state, last: { ...state.last, ...action.change } };
+    case 'watch':
+      return watch(state, action.fromM);
+    case 'results':
+      return { ...state, results: action.results, doneIds: withDone(state.doneIds, action.results) };
+    case 'keeping':
+      return { ...state, keeping: action.code };
+    case 'restore':
+      return {
+        ...state,
+        settings: action.settings,
+        cautionsSeen: state.cautionsSeen || action.cautionsSeen,
+      };
   }
 }
 
@@ -136,22 +165,33 @@ function goTo(state: State, address: Address): State {
   return { ...state, view: address.view, rest: address.rest, dialog: null, waitingLevelId: null, ride: null };
 }
 
-function askRide(state: State, levelId: string): State {
-  if (!state.levels.some((level) => level.id === levelId))
-    return { ...state, view: 'levels', rest: '', ride: null };
-  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: levelId };
+/** Starts the ride behind an address: a level's id, a check ride, a free ride. */
+function askRide(state: State, rest: string): State {
+  const road = rideRoad(state, rest);
+  if (road === null) return { ...state, view: 'levels', rest: '', ride: null };
+  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
+  return onTheRoad(state, rest, { level: road.level, notch: road.notch, watchFromM: null });
+}
+
+/** The ride that is being debriefed, once more, from a place on. */
+function watch(state: State, fromM: number): State {
+  const { last } = state;
+  if (last === null) return state;
+  return onTheRoad(state, last.rest, { level: last.level, notch: 0, watchFromM: fromM });
+}
+
+function onTheRoad(
+  state: State,
+  rest: string,
+  ride: Pick<RideShown, 'level' | 'notch' | 'watchFromM'>,
+): State {
+  const attempt = (state.ride?.attempt ?? 0) + 1;
   return {
     ...state,
     view: 'ride',
-    rest: levelId,
+    rest,
     dialog: null,
-    ride: {
-      levelId,
-      attempt: (state.ride?.attempt ?? 0) + 1,
-      phase: 'ready',
-      countdownS: null,
-      failed: false,
-    },
+    ride: { ...ride, attempt, phase: 'ready', countdownS: null, failed: false },
   };
 }
 
@@ -160,16 +200,20 @@ function changeRide(state: State, change: Partial<RideShown>): State {
 }
 
 function finish(state: State, result: RideResult): State {
-  const { levelId } = result;
+  const ride: RideShown | null =
+    state.ride === null ? null : { ...state.ride, phase: 'finished', countdownS: null };
+  const shown = { ...state, view: 'debrief', rest: '', dialog: null, ride } as const;
+  // Watching again is not another ride.
+  if (state.ride !== null && state.ride.watchFromM !== null) return shown;
   return {
-    ...state,
-    view: 'debrief',
-    rest: '',
-    dialog: null,
-    ride: state.ride === null ? null : { ...state.ride, phase: 'finished', countdownS: null },
-    last: result,
-    doneIds: state.doneIds.includes(levelId) ? state.doneIds : [...state.doneIds, levelId],
+    ...shown,
+    last: justFinished(result),
+    doneIds: state.doneIds.includes(result.level.id) ? state.doneIds : [...state.doneIds, result.level.id],
   };
+}
+
+function withDone(doneIds: readonly string[], results: readonly KeptResult[]): readonly string[] {
+  return [...new Set([...doneIds, ...results.map((result) => result.levelId)])];
 }
 
 /** State, and a way to be told when it has changed. */

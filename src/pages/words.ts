@@ -3,10 +3,18 @@
  * numbers and units are put into words by `format.ts`, codes come from the core.
  */
 import type { CueCode, Lesson } from '../core/level/schema.ts';
+import { afterWords } from './words/after.ts';
+import { debriefWords } from './words/debrief.ts';
+import { childrenDebriefWords } from './words/debriefChildren.ts';
+import { serviceWords } from './words/services.ts';
 
 /** English. */
 export const words = {
   name: 'Before the Hill',
+  after: afterWords,
+  review: debriefWords,
+  services: serviceWords,
+  reviewForChildren: childrenDebriefWords,
   promise: 'Be in the right gear before you need it.',
   start: {
     intro: 'The road goes up. Your legs notice late, your gears notice later. Here you learn to be early.',
@@ -227,20 +235,6 @@ export const words = {
     'foot-down': 'Foot down. The gear was too hard.',
     'line-missed': 'Over the line. Brake sooner.',
     'reserve-empty': 'Out of breath. No pressing for a while.',
-  },
-  debrief: {
-    title: 'Your ride',
-    time: 'Time',
-    shifts: 'Shifts',
-    heavy: 'Heavy shifts',
-    footDowns: 'Feet down',
-    heavyHint: (count: number): string =>
-      count === 0
-        ? 'Every shift was made with light legs.'
-        : 'Ease the pedals for a moment while the chain moves.',
-    again: 'Ride again',
-    next: (title: string): string => `Next: ${title}`,
-    levels: 'Levels',
   },
   cautions: {
     title: 'Before the first ride',

@@ -107,7 +107,11 @@ function referencesAt(node: SyntaxNode): { kind: ReferenceKind; names: readonly 
 
 function patternNames(argument: unknown): readonly unknown[] {
   const isList = isNode(argument) && argument.type === 'ArrayExpression';
-  return isList ? (argument['elements'] as readonly unknown[]) : [argument];
+  const all = isList ? (argument['elements'] as readonly unknown[]) : [argument];
+  // A pattern that begins with "!" leaves files out; it brings none in.
+  return all.filter(
+    (one) => !(isNode(one) && typeof one['value'] === 'string' && one['value'].startsWith('!')),
+  );
 }
 
 /** Parses a file; JSX counts as an import of preact, because the build writes that import. */

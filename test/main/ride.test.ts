@@ -31,6 +31,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
     pace: () => 1,
     countPace: 1,
     brakesAtLines: () => autoEase,
+    script: null,
     listeners: {
       frame: () => undefined,
       events: (list) => events.push(...list),

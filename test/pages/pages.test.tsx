@@ -4,14 +4,13 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { parseLevel } from '../../src/core/level/parse.ts';
 import { CUES, LESSONS } from '../../src/core/level/schema.ts';
 import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
-import type { RideEvent } from '../../src/core/ride/types.ts';
 import { App } from '../../src/pages/app.tsx';
-import { countRide } from '../../src/pages/debrief.tsx';
 import { PAGES } from '../../src/pages/pageTable.ts';
 import { frameOfBike } from '../../src/pages/pictures/frame.ts';
 import { profilePaths } from '../../src/pages/pictures/profile.tsx';
 import { jointBetween } from '../../src/pages/pictures/rider.tsx';
 import { courseOfLevel } from '../../src/core/level/build.ts';
+import type { Services } from '../../src/pages/services.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/pages/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/pages/store.ts';
 import { words } from '../../src/pages/words.ts';
@@ -22,6 +21,9 @@ const parsed = parseLevel(file);
 if (!parsed.ok) throw new Error('the level of this test does not parse');
 const { level } = parsed;
 
+const told = async () => ({ ok: true, sentence: 'Done.' });
+const services: Services = { saveEverything: told, takeBack: told, deleteEverything: told };
+
 let root: HTMLElement;
 let state: State;
 
@@ -31,7 +33,7 @@ function send(action: Action): void {
 }
 
 function draw(): void {
-  render(<App state={state} send={send} />, root);
+  render(<App state={state} send={send} services={services} />, root);
 }
 
 function go(view: keyof typeof PAGES): void {
@@ -176,29 +178,5 @@ describe('pictures', () => {
     );
     expect(places.length).toBeGreaterThan(5);
     expect(places.every((m) => m > 260 && m < 380)).toBe(true);
-  });
-});
-
-describe('counting a ride', () => {
-  it('heavy shifts are those at or above the heavy load', () => {
-    const shift = (load: number): RideEvent => ({
-      kind: 'shift-done',
-      derailleur: 'rear',
-      direction: 'easier',
-      fromIndex: 0,
-      toIndex: 1,
-      load,
-      durationS: 0.5,
-      startedAtM: 1,
-      tick: 1,
-      distanceM: 1,
-    });
-    const events: RideEvent[] = [
-      shift(0.4),
-      shift(1.04),
-      shift(1.05),
-      { kind: 'foot-down', tick: 2, distanceM: 2 },
-    ];
-    expect(countRide({ events })).toEqual({ shiftCount: 3, heavyCount: 1, footDownCount: 1 });
   });
 });

@@ -4,16 +4,11 @@ import { parseLevel } from '../../src/core/level/parse.ts';
 import type { Level } from '../../src/core/level/schema.ts';
 import { BIKES, riderById } from '../../src/core/model/presets.ts';
 import { hashOf, parseAddress } from '../../src/pages/address.ts';
+import type { KeptResult, RideResult } from '../../src/pages/afterRide.ts';
 import { nextLevel, rowsOf } from '../../src/pages/ladder.ts';
+import { checkAddress, notchAfter, rideRoad } from '../../src/pages/rideLevel.ts';
 import { KEY_ACTIONS, type Keys, withKey } from '../../src/pages/settings.ts';
-import {
-  type Action,
-  createStore,
-  initialState,
-  type RideResult,
-  reduce,
-  type State,
-} from '../../src/pages/store.ts';
+import { type Action, createStore, initialState, reduce, type State } from '../../src/pages/store.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
@@ -35,7 +30,25 @@ const levels = [
 const after = (state: State, ...actions: Action[]): State => actions.reduce(reduce, state);
 const start = initialState(levels, keys, '');
 const riding = after(start, { kind: 'ask-ride', levelId: 'first' }, { kind: 'accept-cautions' });
-const result = { levelId: 'first' } as RideResult;
+const recording = { checkpoints: ['0'] } as unknown as RideResult['recording'];
+const result: RideResult = {
+  level: levels[1]!,
+  rest: 'first',
+  recording,
+  trace: { samples: [], events: [], beforePitch: [] },
+};
+
+const kept = (levelId: string, total: number, atMs: number): KeptResult => ({
+  id: `${levelId} ${atMs}`,
+  atMs,
+  levelId,
+  levelTitle: levelId,
+  kind: 'ride',
+  bikeId: 'town-1x9',
+  total,
+  marks: { cadence: total, foresight: total, easing: total, chainLine: null, economy: total },
+  passed: total > 60,
+});
 
 describe('addresses', () => {
   it.each([
@@ -59,7 +72,7 @@ describe('the first ride', () => {
   it('asks for the cautions first and rides with the tap that confirms them', () => {
     const asked = reduce(start, { kind: 'ask-ride', levelId: 'first' });
     expect([asked.view, asked.dialog, asked.waitingLevelId]).toEqual(['start', 'cautions', 'first']);
-    expect([riding.view, riding.dialog, riding.ride?.levelId, riding.ride?.phase]).toEqual([
+    expect([riding.view, riding.dialog, riding.ride?.level.id, riding.ride?.phase]).toEqual([
       'ride',
       null,
       'first',
@@ -101,12 +114,39 @@ describe('a ride', () => {
 
   it('finished, it leads to the debrief and is kept', () => {
     const done = after(riding, { kind: 'ride-finished', result }, { kind: 'ride-finished', result });
-    expect([done.view, done.last, done.doneIds, done.ride?.phase]).toEqual([
+    expect([done.view, done.last?.level.id, done.doneIds, done.ride?.phase]).toEqual([
       'debrief',
-      result,
+      'first',
       ['first'],
       'finished',
     ]);
+    expect(done.last).toMatchObject({ report: null, guess: null, kept: { state: 'saving' } });
+  });
+
+  it('what becomes of it reaches its own debrief and no other', () => {
+    const done = reduce(riding, { kind: 'ride-finished', result });
+    const guessed = reduce(done, { kind: 'after-ride', recording, change: { guess: 'too-late' } });
+    expect(guessed.last?.guess).toBe('too-late');
+    const other = { ...recording };
+    expect(reduce(guessed, { kind: 'after-ride', recording: other, change: { guess: 'too-early' } })).toBe(
+      guessed,
+    );
+  });
+
+  it('watched again it leads back to the same debrief, and counts once', () => {
+    const done = reduce(riding, { kind: 'ride-finished', result });
+    const watching = reduce(done, { kind: 'watch', fromM: 120 });
+    expect([watching.view, watching.ride?.watchFromM, watching.ride?.level.id]).toEqual([
+      'ride',
+      120,
+      'first',
+    ]);
+    const back = reduce(watching, { kind: 'ride-finished', result: { ...result, rest: 'other' } });
+    expect([back.view, back.last]).toEqual(['debrief', done.last]);
+  });
+
+  it('there is nothing to watch before the first ride', () => {
+    expect(reduce(start, { kind: 'watch', fromM: 0 })).toBe(start);
   });
 
   it('leaving ends it, and words about it change nothing any more', () => {
@@ -117,6 +157,25 @@ describe('a ride', () => {
 
   it('a debrief without a ride is the start page', () => {
     expect(reduce(start, { kind: 'address', address: { view: 'debrief', rest: '' } }).view).toBe('start');
+  });
+});
+
+describe('the road of a ride', () => {
+  it('a check ride is a fresh road without aids, the same for the same seed', () => {
+    const address = checkAddress('everyone', 77);
+    const road = rideRoad(start, address);
+    expect(road?.level.teaches).toBe('check');
+    expect(road).toEqual(rideRoad(start, address));
+    expect(rideRoad(start, 'check-everyone-x')).toBeNull();
+  });
+
+  it('two good rides make it steeper, two poor ones gentler, others leave it', () => {
+    const level = levels[1]!;
+    expect(notchAfter(level, [kept('first', 99, 1), kept('first', 99, 2)])).toBe(1);
+    expect(notchAfter(level, [kept('first', 5, 1), kept('first', 5, 2)])).toBe(-1);
+    expect(notchAfter(level, [kept('second', 99, 1), kept('second', 99, 2)])).toBe(0);
+    const results = [kept('first', 99, 2), kept('first', 99, 1)];
+    expect(rideRoad({ levels, results }, 'first')).toMatchObject({ notch: 1 });
   });
 });
 

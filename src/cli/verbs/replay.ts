@@ -11,6 +11,7 @@ import { type Args, needed } from '../args.ts';
 import { levelFromFile } from '../choose.ts';
 import { bundledLevelFiles, readJson } from '../files.ts';
 import { startTally } from '../headless.ts';
+import { markLine, markRide, markSentence } from '../marking.ts';
 import { unwrapRecording } from '../players.ts';
 import { BadInput } from '../badInput.ts';
 import type { Verb } from '../verb.ts';
@@ -34,14 +35,23 @@ export const replay: Verb = {
       tally.note(state, events),
     );
     const summary = tally.summary(world, ride.state());
+    const marks = markLine(markRide(world, level, ride.trace));
     const setup = { levelId: level.id, bikeId: bike.id, riderId: rider.id, seed };
     const counts = { ticks: recording.ticks, checkpoints: recording.checkpoints.length };
     const verdict = same
       ? `All ${counts.checkpoints} fingerprints are the same.`
       : `The fingerprints differ, first at tick ${firstDifferentTick}; this is not the ride that was recorded.`;
     const answer = {
-      json: { same, firstDifferentTick, ...counts, ...setup, lengthM: world.course.lengthM, ...summary },
-      text: `${report(summary, world)}\n${verdict}`,
+      json: {
+        same,
+        firstDifferentTick,
+        ...counts,
+        ...setup,
+        lengthM: world.course.lengthM,
+        ...marks,
+        ...summary,
+      },
+      text: `${report(summary, world)}\n${markSentence(marks)}\n${verdict}`,
     };
     return same ? answer : { ...answer, complaint: verdict };
   },

@@ -4,6 +4,7 @@
  */
 import { resolve } from 'node:path';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
 import type { RideSetup } from '../../core/ride/recording.ts';
 import type { Controller } from '../../core/ride/run.ts';
 import { buildRideWorld } from '../../core/ride/world.ts';
@@ -12,6 +13,7 @@ import { type Args, needed, numberOf } from '../args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../choose.ts';
 import { type LineFile, openLines } from '../files.ts';
 import { type RideSummary, rideHeadless } from '../headless.ts';
+import { markLine, markRide, markSentence } from '../marking.ts';
 import { commandsFromFile, PLAYERS, playCommands } from '../players.ts';
 import { counted, fixed, table } from '../print.ts';
 import { BadInput } from '../badInput.ts';
@@ -26,10 +28,11 @@ export const ride: Verb = {
   flags: { level: 'text', bike: 'text', rider: 'text', player: 'text', seed: 'text', trace: 'text' },
   takesFiles: false,
   run(args) {
-    const { world, setup, controller, player } = prepare(args);
+    const { world, level, setup, controller, player } = prepare(args);
     const trace = openTrace(args);
     const { ride: ridden, summary } = rideHeadless(world, controller, trace);
     trace?.close();
+    const marks = markLine(markRide(world, level, ridden.trace));
     return {
       json: {
         levelId: setup.levelId,
@@ -38,15 +41,25 @@ export const ride: Verb = {
         player,
         seed: setup.seed,
         lengthM: world.course.lengthM,
+        ...marks,
         ...summary,
         recording: ridden.recording(setup),
       },
-      text: report(summary, world),
+      text: `${report(summary, world)}\n${markSentence(marks)}`,
     };
   },
 };
 
-function prepare(args: Args): { world: RideWorld; setup: RideSetup; controller: Controller; player: string } {
+/** A ride that is ready to begin. */
+interface Prepared {
+  readonly world: RideWorld;
+  readonly level: Level;
+  readonly setup: RideSetup;
+  readonly controller: Controller;
+  readonly player: string;
+}
+
+function prepare(args: Args): Prepared {
   const level = levelFromFile(needed(args, 'level', 'the file of a level'));
   const bike = bikeFrom(args);
   const rider = riderFrom(args);
@@ -62,13 +75,13 @@ function prepare(args: Args): { world: RideWorld; setup: RideSetup; controller: 
   const known = Object.hasOwn(PLAYERS, player) ? PLAYERS[player] : undefined;
   if (known !== undefined) {
     const world = build(setup);
-    return { world, setup, controller: known(world, seed), player };
+    return { world, level, setup, controller: known(world, seed), player };
   }
   const file = readPlayerFile(player, setup);
   // A recording brings its own road unless another is asked for.
   const own = { seed: args.values.has('seed') ? seed : (file.recorded?.seed ?? seed) };
   const asRidden = { ...setup, ...own, autoEase: file.recorded?.autoEase ?? false };
-  return { world: build(asRidden), setup: asRidden, controller: playCommands(file.commands), player };
+  return { world: build(asRidden), level, setup: asRidden, controller: playCommands(file.commands), player };
 }
 
 function readPlayerFile(player: string, setup: RideSetup): ReturnType<typeof commandsFromFile> {

@@ -6,6 +6,7 @@ import { gearAt } from '../model/machine.ts';
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
+import { leftAlone } from './shifts.ts';
 import type { Mark, Reason } from './types.ts';
 
 /** Outside the band credit falls to 0 over this many rpm. */
@@ -48,9 +49,17 @@ export function cadenceMark(world: RideWorld, trace: RideTrace, reference: RideT
   return { value, weight, reasons: cadenceReasons(world, trace) };
 }
 
-/** The chain line mark: share of pedalling time not crossed beyond the grace. One ring has none. */
-export function chainLineMark(world: RideWorld, trace: RideTrace, weight: number): Mark {
-  if (world.machine.ringCount < 2) return { value: null, weight, reasons: [] };
+/**
+ * The chain line mark: share of pedalling time not crossed beyond the grace. One ring has none, and neither
+ * has a ride that left all levers alone where they were needed: its chain line was not chosen.
+ */
+export function chainLineMark(
+  world: RideWorld,
+  trace: RideTrace,
+  reference: RideTrace,
+  weight: number,
+): Mark {
+  if (world.machine.ringCount < 2 || leftAlone(trace, reference)) return { value: null, weight, reasons: [] };
   const samples = pedallingSamples(trace);
   if (samples.length === 0) return { value: null, weight, reasons: [] };
   const crossed = samples.filter((sample) => sample.crossedS > CROSSED_GRACE_S);

@@ -150,13 +150,7 @@ function worstCadence(samples: readonly TraceSample[], fromM: number, toM: numbe
 }
 
 /** Too late if the hill leaned on the legs, too early if they spun long before it came. */
-function timingOf(
-  trace: RideTrace,
-  best: RideTrace,
-  pitch: Pitch,
-  credit: number,
-  asked: boolean,
-): Timing {
+function timingOf(trace: RideTrace, best: RideTrace, pitch: Pitch, credit: number, asked: boolean): Timing {
   if (asked && credit < ABOUT_RIGHT_CREDIT) return 'too-late';
   const spun = spinRpmS(trace, pitch) - spinRpmS(best, pitch);
   return spun > TOO_EARLY_RPM_S ? 'too-early' : 'about-right';
@@ -169,4 +163,3 @@ function spinRpmS(trace: RideTrace, pitch: Pitch): number {
     return inside && s.pedalling && over > 0 ? sum + over * 0.1 : sum;
   }, 0);
 }
-

@@ -66,7 +66,14 @@ export interface GearOutcome {
 }
 
 /** What a candidate trades, against the rider's own bike. */
-export type TradeOff = 'easier-lowest' | 'harder-highest' | 'loses-highest' | 'bigger-steps' | 'smaller-steps' | 'more-shifts' | 'more-capacity';
+export type TradeOff =
+  | 'easier-lowest'
+  | 'harder-highest'
+  | 'loses-highest'
+  | 'bigger-steps'
+  | 'smaller-steps'
+  | 'more-shifts'
+  | 'more-capacity';
 
 /** A bike with other parts, computed on the same road. */
 export interface GearCandidate {

@@ -30,7 +30,7 @@ export function judgeRide(input: JudgeInput): RideReport {
     cadence: cadenceMark(world, trace, reference, weights.cadence),
     foresight: foresightMark(pitches, weights.foresight),
     easing: easingMark(trace, weights.easing),
-    chainLine: chainLineMark(world, trace, weights.chainLine),
+    chainLine: chainLineMark(world, trace, reference, weights.chainLine),
     economy: economyMark(trace, reference, weights.economy),
   };
   const total = totalOf(marks);

@@ -78,8 +78,17 @@ export function easingMark(trace: RideTrace, weight: number): Mark {
   return { value: weights === 0 ? null : (100 * credit) / weights, weight, reasons };
 }
 
-/** The economy mark: free up to max(4, 1.5 × reference), then down to 0 at twice that; undone shifts cost 5 each. */
+/** True if a ride left all levers alone on a road where the reference ride needed them. */
+export function leftAlone(trace: RideTrace, reference: RideTrace): boolean {
+  return doneShifts(trace).length === 0 && doneShifts(reference).length > 0;
+}
+
+/**
+ * The economy mark: free up to max(4, 1.5 × reference), then down to 0 at twice that; undone shifts cost 5
+ * each. Who left all levers alone where they were needed has not been thrifty: nothing to judge.
+ */
 export function economyMark(trace: RideTrace, reference: RideTrace, weight: number): Mark {
+  if (leftAlone(trace, reference)) return { value: null, weight, reasons: [] };
   const count = countManoeuvres(trace);
   const needed = countManoeuvres(reference);
   const free = Math.max(FREE_AT_LEAST, FREE_SHARE_OF_REFERENCE * needed);

@@ -9,11 +9,28 @@ export type MarkName = (typeof MARK_NAMES)[number];
 /** Why a mark is what it is; `amount` is explained by the code. */
 export type Reason =
   /** Seconds below or above the band between two places; `amount` is seconds, `worstRpm` the extreme cadence. */
-  | { readonly code: 'below-band' | 'above-band'; readonly fromM: number; readonly toM: number; readonly amount: number; readonly worstRpm: number }
+  | {
+      readonly code: 'below-band' | 'above-band';
+      readonly fromM: number;
+      readonly toM: number;
+      readonly amount: number;
+      readonly worstRpm: number;
+    }
   /** A pitch that leaned on the legs; `amount` is the credit lost, 0 to 1. */
-  | { readonly code: 'overloaded-pitch' | 'foot-down-pitch'; readonly pitch: number; readonly fromM: number; readonly amount: number }
+  | {
+      readonly code: 'overloaded-pitch' | 'foot-down-pitch';
+      readonly pitch: number;
+      readonly fromM: number;
+      readonly amount: number;
+    }
   /** A shift under load; `amount` is its load over steady pressure. */
-  | { readonly code: 'heavy-shift'; readonly fromM: number; readonly amount: number; readonly derailleur: Derailleur; readonly direction: ShiftDirection }
+  | {
+      readonly code: 'heavy-shift';
+      readonly fromM: number;
+      readonly amount: number;
+      readonly derailleur: Derailleur;
+      readonly direction: ShiftDirection;
+    }
   /** Seconds on a crossed chain from a place on. */
   | { readonly code: 'crossed'; readonly fromM: number; readonly toM: number; readonly amount: number }
   /** `amount` shifts where the reference needed `needed`. */
@@ -79,7 +96,15 @@ export interface ShiftReport {
 export interface Verdict {
   readonly well: { readonly code: MarkName | 'finished'; readonly value: number };
   readonly change:
-    | { readonly code: 'late-pitch' | 'early-pitch' | 'foot-down'; readonly pitch: number; readonly steps: number; readonly beforeFootM: number }
+    | {
+        readonly code: 'late-pitch' | 'early-pitch' | 'foot-down';
+        readonly pitch: number;
+        /** Steps easier that the reference made, and how many of them before the foot. */
+        readonly steps: number;
+        readonly stepsBeforeFoot: number;
+        /** Where the reference began (m before the foot). */
+        readonly beforeFootM: number;
+      }
     | { readonly code: 'ease'; readonly heavy: number; readonly shifts: number }
     | { readonly code: 'slow-legs' | 'fast-legs'; readonly seconds: number; readonly atM: number }
     | { readonly code: 'crossed'; readonly seconds: number; readonly atM: number }

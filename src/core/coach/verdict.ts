@@ -93,7 +93,11 @@ function foresightChange(pitches: readonly PitchReport[]): Verdict['change'] {
 function cadenceChange(reason: Reason | undefined, pitches: readonly PitchReport[]): Verdict['change'] {
   if (reason?.code === 'below-band' || reason?.code === 'above-band') {
     const early = pitches.find(
-      (pitch) => pitch.timing === 'too-early' && reason.code === 'above-band' && reason.toM > pitch.footM - 90 && reason.fromM < pitch.footM,
+      (pitch) =>
+        pitch.timing === 'too-early' &&
+        reason.code === 'above-band' &&
+        reason.toM > pitch.footM - 90 &&
+        reason.fromM < pitch.footM,
     );
     if (early !== undefined) return pitchChange('early-pitch', early);
     return {
@@ -105,11 +109,15 @@ function cadenceChange(reason: Reason | undefined, pitches: readonly PitchReport
   return { code: 'nothing' };
 }
 
-function pitchChange(code: 'late-pitch' | 'early-pitch' | 'foot-down', pitch: PitchReport): Verdict['change'] {
+function pitchChange(
+  code: 'late-pitch' | 'early-pitch' | 'foot-down',
+  pitch: PitchReport,
+): Verdict['change'] {
   return {
     code,
     pitch: pitch.index,
-    steps: Math.max(1, pitch.stepsNeeded - pitch.stepsBeforeFoot),
+    steps: pitch.stepsNeeded,
+    stepsBeforeFoot: pitch.referenceStepsBeforeFoot,
     beforeFootM: pitch.referenceFirstShiftBeforeFootM ?? 10,
   };
 }

@@ -98,6 +98,18 @@ const commandSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('brake'), on: z.boolean() }),
 ]);
 
+/** A bike from outside (a kept setting, a file), or null. */
+export function readBike(value: unknown): Bike | null {
+  const parsed = bikeSchema.safeParse(value);
+  return parsed.success ? (parsed.data as Bike) : null;
+}
+
+/** A rider from outside, or null. */
+export function readRider(value: unknown): Rider | null {
+  const parsed = riderSchema.safeParse(value);
+  return parsed.success ? parsed.data : null;
+}
+
 /** Longest ride that is read back: four hours. */
 const MOST_TICKS = 4 * 3600 * 120;
 

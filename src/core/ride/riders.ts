@@ -47,7 +47,7 @@ export const NAMED_HABITS = {
     easingShare: 1,
     minds: true,
     sweepSteps: 3,
-    rideOverM: 20,
+    rideOverM: 30,
   }),
 } as const satisfies Record<string, Habits>;
 
@@ -64,7 +64,7 @@ export function habitsForSkill(skill: number): Habits {
     fidgetsPerMinute: 3 * (1 - s),
     minds: s > 0.5,
     sweepSteps: s > 0.75 ? 3 : s > 0.4 ? 2 : 1,
-    rideOverM: 20 * s,
+    rideOverM: 30 * s,
   });
 }
 
@@ -84,12 +84,12 @@ function habits(part: Partial<Habits>): Habits {
 }
 
 /** Load ahead, in the present gear, for which a rider with foresight gets ready; lower, and the gear may go back up. */
-const READY_LOAD = 1.7;
-const STAY_READY_LOAD = 1.0;
+const READY_LOAD = 1.9;
+const STAY_READY_LOAD = 0.9;
 /** Above the band, but not further, such a rider lets the legs spin up before a hill (rpm). */
 const SPIN_ROOM_RPM = 8;
 /** Riders who sweep do not chase every click harder: they let the legs spin so long per further sprocket (s). */
-const SPIN_WAIT_S = 1;
+const SPIN_WAIT_S = 1.4;
 /** A gear suits a start if it brings the legs into the band at this share of the usual speed. */
 const START_SPEED_SHARE = 0.5;
 /** So far above the band the legs follow for the few metres before a stop line (rpm). */

@@ -31,7 +31,7 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'late-pitch':
       return say.late(
         words.pitch(change.pitch, pitchCount),
-        change.steps,
+        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
         footPlace(change.beforeFootM, format),
       );
     case 'early-pitch':
@@ -39,7 +39,7 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'foot-down':
       return say.footDown(
         words.pitch(change.pitch, pitchCount),
-        change.steps,
+        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
         footPlace(change.beforeFootM, format),
       );
     case 'ease':

@@ -27,6 +27,18 @@ const MARKS: Record<MarkName, string> = {
   economy: 'Economy',
 };
 
+/** Gears easier in all, and how many of them before the foot. */
+export interface StepPlan {
+  readonly all: number;
+  readonly beforeFoot: number;
+}
+
+/** What the best ride did, as something to try. */
+function advice({ all, beforeFoot }: StepPlan, at: FootPlace): string {
+  if (beforeFoot <= 0 || beforeFoot >= all) return `Shift ${gears(Math.max(1, all))} easier ${aim(at)}.`;
+  return `Shift ${gears(beforeFoot)} easier ${aim(at)}, the rest on the way up.`;
+}
+
 /** English, for grown-ups. */
 export const debriefWords = {
   guess: {
@@ -68,12 +80,12 @@ export const debriefWords = {
   } satisfies Record<MarkName | 'finished' | 'title', string>,
   change: {
     title: 'Change one thing',
-    late: (name: string, steps: number, at: FootPlace): string =>
-      `On ${name} your legs had to push before you shifted. Shift ${gears(steps)} easier ${aim(at)}.`,
+    late: (name: string, steps: StepPlan, at: FootPlace): string =>
+      `On ${name} your legs had to push before you shifted. ${advice(steps, at)}`,
     early: (name: string, at: FootPlace): string =>
       `On ${name} you shifted so soon that your legs spun. Wait, and shift easier ${aim(at)}.`,
-    footDown: (name: string, steps: number, at: FootPlace): string =>
-      `On ${name} the gear was too hard and a foot went down. Shift ${gears(steps)} easier ${aim(at)}.`,
+    footDown: (name: string, steps: StepPlan, at: FootPlace): string =>
+      `On ${name} the gear was too hard and a foot went down. ${advice(steps, at)}`,
     ease: (heavy: number, all: number): string =>
       heavy === 0
         ? 'Push the pedals more lightly while the chain moves, just for a moment.'
@@ -138,7 +150,7 @@ export const debriefWords = {
       cadence: 'You did not pedal long enough to judge.',
       foresight: 'No pitch asked for a shift at your speed.',
       easing: 'You did not shift, so there was nothing to ease.',
-      chainLine: 'One chainring: the chain cannot be crossed by choice.',
+      chainLine: 'Nothing to judge: one chainring, or no shift at all.',
       economy: 'There was nothing to count.',
     } satisfies Record<MarkName, string>,
     levels: (value: number): string =>

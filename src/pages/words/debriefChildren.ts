@@ -50,9 +50,11 @@ export const childrenDebriefWords: DebriefWords = {
   },
   change: {
     title: 'Try this',
-    late: (name, steps, at) => `You waited too long on ${name}. Go ${gears(steps)} easier, ${aim(at)}.`,
+    late: (name, steps, at) =>
+      `You waited too long on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
     early: (name, at) => `You shifted too soon on ${name}. Wait, and shift ${aim(at)}.`,
-    footDown: (name, steps, at) => `The gear was too hard on ${name}. Go ${gears(steps)} easier, ${aim(at)}.`,
+    footDown: (name, steps, at) =>
+      `The gear was too hard on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
     ease: (heavy) =>
       heavy === 0
         ? 'Push a bit softer while you shift.'
@@ -107,7 +109,7 @@ export const childrenDebriefWords: DebriefWords = {
       cadence: 'You did not pedal long enough.',
       foresight: 'There was no steep hill for you.',
       easing: 'You did not shift at all.',
-      chainLine: 'You have one front ring. Your chain is fine.',
+      chainLine: 'There was nothing to look at here.',
       economy: 'There was nothing to count.',
     },
     levels: (value) =>

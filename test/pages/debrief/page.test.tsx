@@ -167,7 +167,7 @@ describe('cards, marks and buttons', () => {
     expect(app.querySelector('[data-mark="easing"] [data-reason="heavy-shift"]')).not.toBeNull();
     const missing = app.querySelector('[data-mark="chainLine"]')?.textContent;
     expect(missing).toContain('no mark');
-    expect(missing).toContain('One chainring');
+    expect(missing).toContain('one chainring');
   });
 
   it('call back', async () => {

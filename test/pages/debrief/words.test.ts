@@ -38,9 +38,9 @@ const reasons: { readonly [Code in Reason['code']]: Extract<Reason, { code: Code
 };
 
 const changes: { readonly [Code in Verdict['change']['code']]: Verdict['change'] } = {
-  'late-pitch': { code: 'late-pitch', pitch: 0, steps: 2, beforeFootM: 12 },
-  'early-pitch': { code: 'early-pitch', pitch: 1, steps: 1, beforeFootM: -4 },
-  'foot-down': { code: 'foot-down', pitch: 1, steps: 6, beforeFootM: 0.4 },
+  'late-pitch': { code: 'late-pitch', pitch: 0, steps: 2, stepsBeforeFoot: 1, beforeFootM: 12 },
+  'early-pitch': { code: 'early-pitch', pitch: 1, steps: 1, stepsBeforeFoot: 1, beforeFootM: -4 },
+  'foot-down': { code: 'foot-down', pitch: 1, steps: 6, stepsBeforeFoot: 0, beforeFootM: 0.4 },
   ease: { code: 'ease', heavy: 5, shifts: 9 },
   'slow-legs': { code: 'slow-legs', seconds: 12, atM: 231 },
   'fast-legs': { code: 'fast-legs', seconds: 1, atM: 90 },

@@ -1,0 +1,113 @@
+/**
+ * Joins the store to the keeping: choices come back at the start and are kept when they change, rides are kept
+ * when they have been judged. The keeping is loaded after the first picture; nothing waits for it.
+ */
+import type { Judged } from './worker/client.ts';
+import { levelHash } from './core/level/build.ts';
+import type { Keys } from './pages/settings.ts';
+import type { AfterRide, Kept, KeptResult } from './pages/afterRide.ts';
+import { readChoices, SETTINGS_VERSION } from './pages/keptSettings.ts';
+import type { Store } from './pages/store.ts';
+import type { ListedRide, Storage } from './storage/index.ts';
+
+/** Choices are kept this long after the last change (ms), so that dragging a slider writes once. */
+const REST_MS = 400;
+
+/** The keeping, joined. */
+export interface Keeping {
+  /** The storage, once it is open. */
+  readonly storage: Promise<Storage>;
+  /** Keeps a judged ride and says what became of it. */
+  keepRide(last: AfterRide, judged: Judged): Promise<Kept>;
+  /** Reads the results anew. */
+  refresh(): Promise<void>;
+}
+
+/** Opens the keeping and follows the store. */
+export function joinKeeping(store: Store, keys: Keys): Keeping {
+  const opened = open();
+  const storage = opened.then((rooms) => rooms.storage);
+  const refresh = async (): Promise<void> => {
+    const rides = await (await storage).listRides();
+    store.send({ kind: 'results', results: rides.map(resultOf) });
+  };
+  void storage.then(async (kept) => {
+    const tellHealth = (): void =>
+      store.send({ kind: 'keeping', code: kept.health.kind === 'kept' ? null : kept.health.kind });
+    kept.subscribe(tellHealth);
+    tellHealth();
+    const choices = await kept.loadSettings({
+      schema: SETTINGS_VERSION,
+      steps: [],
+      read: (value) => readChoices(value, keys),
+    });
+    if (choices !== null) store.send({ kind: 'restore', ...choices });
+    followChoices(store, kept);
+    await refresh();
+  });
+  return {
+    storage,
+    refresh,
+    async keepRide(last, judged) {
+      const { storage: kept, newRideId } = await opened;
+      const { level, recording } = last;
+      const { report } = judged;
+      const answer = await kept.saveRide({
+        id: newRideId(),
+        levelId: level.id,
+        levelTitle: level.title,
+        levelHash: levelHash(level),
+        seed: recording.seed,
+        bikeId: recording.bike.id,
+        riderId: recording.rider.id,
+        kind: level.teaches === 'check' ? 'check' : 'ride',
+        total: report.total,
+        marks: {
+          cadence: report.marks.cadence.value,
+          foresight: report.marks.foresight.value,
+          easing: report.marks.easing.value,
+          chainLine: report.marks.chainLine.value,
+          economy: report.marks.economy.value,
+        },
+        passed: report.passed,
+        recording,
+        level,
+      });
+      await refresh();
+      if (!answer.saved) return { state: 'not-saved', code: answer.code, smallCopy: answer.smallCopy };
+      // Now the person has something to lose, and the browser a reason to agree.
+      void kept.requestPersistence();
+      return { state: 'saved' };
+    },
+  };
+}
+
+async function open() {
+  const { openStorage, newRideId } = await import('./storage/index.ts');
+  return { storage: await openStorage(), newRideId };
+}
+
+/** Keeps choices when they have changed and rested, and at the latest when the page is left. */
+function followChoices(store: Store, storage: Storage): void {
+  const now = () => ({ settings: store.state().settings, cautionsSeen: store.state().cautionsSeen });
+  let kept = now();
+  let timer = 0;
+  const keep = (): void => {
+    window.clearTimeout(timer);
+    const next = now();
+    if (next.settings === kept.settings && next.cautionsSeen === kept.cautionsSeen) return;
+    kept = next;
+    void storage.saveSettings(next, SETTINGS_VERSION);
+  };
+  store.subscribe(() => {
+    window.clearTimeout(timer);
+    timer = window.setTimeout(keep, REST_MS);
+  });
+  window.addEventListener('pagehide', keep);
+  keep();
+}
+
+function resultOf(ride: ListedRide): KeptResult {
+  const { id, savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed } = ride;
+  return { id, atMs: savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed };
+}

@@ -1,0 +1,73 @@
+/**
+ * Settings as they are kept on the device: what is written, and how it is read back by a version that may know
+ * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
+ */
+import { readBike, readRider } from '../core/ride/recording.ts';
+import {
+  defaultSettings,
+  KEY_ACTIONS,
+  type Keys,
+  type Settings,
+  SLOWEST_PACE_RATIO,
+  VOLUMES,
+} from './settings.ts';
+
+/** Version of what is written. */
+export const SETTINGS_VERSION = 1;
+
+/** What is kept. */
+export interface KeptChoices {
+  readonly settings: Settings;
+  readonly cautionsSeen: boolean;
+}
+
+/** Reads kept choices; null only where they are no object at all. */
+export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
+  if (!isRecord(value) || !isRecord(value['settings'])) return null;
+  const kept = value['settings'];
+  const usual = defaultSettings(keys);
+  const pick = <K extends keyof Settings>(key: K, allowed: readonly Settings[K][]): Settings[K] =>
+    allowed.find((one) => one === kept[key]) ?? usual[key];
+  const settings: Settings = {
+    bike: readBike(kept['bike']) ?? usual.bike,
+    rider: readRider(kept['rider']) ?? usual.rider,
+    riderChosen: kept['riderChosen'] === true,
+    theme: pick('theme', ['indoor', 'field']),
+    units: pick('units', ['metric', 'imperial']),
+    volumes: readVolumes(kept['volumes'], usual.volumes),
+    muted: kept['muted'] === true,
+    paceRatio: within(kept['paceRatio'], SLOWEST_PACE_RATIO, 1, usual.paceRatio),
+    holdMode: pick('holdMode', ['hold', 'switch']),
+    autoEase: kept['autoEase'] === true,
+    motion: pick('motion', ['system', 'reduced', 'full']),
+    hand: pick('hand', ['right', 'left']),
+    pads: pick('pads', ['auto', 'always', 'never']),
+    keys: readKeys(kept['keys'], keys),
+  };
+  return { settings, cautionsSeen: value['cautionsSeen'] === true };
+}
+
+function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volumes'] {
+  if (!isRecord(value)) return usual;
+  const entries = VOLUMES.map((name) => [name, within(value[name], 0, 1, usual[name])]);
+  return Object.fromEntries(entries) as Settings['volumes'];
+}
+
+/** Every action must have a key, or nobody could pause. */
+function readKeys(value: unknown, usual: Keys): Keys {
+  if (!isRecord(value)) return usual;
+  const entries = KEY_ACTIONS.map((action) => {
+    const codes = value[action];
+    const good = Array.isArray(codes) && codes.length > 0 && codes.every((code) => typeof code === 'string');
+    return [action, good ? codes : usual[action]];
+  });
+  return Object.fromEntries(entries) as Keys;
+}
+
+function within(value: unknown, low: number, high: number, usual: number): number {
+  return typeof value === 'number' && value >= low && value <= high ? value : usual;
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,18 @@
+/** Words about saving, taking back and deleting what is kept on the device. */
+
+export const serviceWords = {
+  savedAll: (rides: number): string =>
+    rides === 1 ? 'Saved: 1 ride and your choices.' : `Saved: ${rides} rides and your choices.`,
+  savedPart: 'Saved what could be read. The browser did not give everything; try again before you delete.',
+  notAFile: 'This is not a file saved by this game. Choose one that ends in .json.',
+  newerFile: 'This file was saved by a newer version. Load the page anew to update; nothing was changed.',
+  takenBack: (added: number, already: number, refused: number): string =>
+    [
+      `${added} taken back, ${already} were already here.`,
+      refused > 0 ? `${refused} could not be read and were left out.` : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  deleted: 'Everything of this game is deleted from this device.',
+  notDeleted: 'Not everything could be deleted. Close other tabs of the game, then try again.',
+} as const;
