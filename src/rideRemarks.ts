@@ -49,16 +49,22 @@ export interface RemarkBoard {
 
 export const EMPTY_BOARD: RemarkBoard = { code: null, untilS: 0, saidS: {} };
 
+/** A dropped chain is told about until it is back on: nothing else can be done meanwhile. */
+function shownS(code: RemarkCode): number {
+  return code === 'chain-dropped' ? Number.MAX_SAFE_INTEGER : REMARK_SHOWN_S;
+}
+
 /** The board after these events at this ride time (s). */
 export function afterEvents(board: RemarkBoard, events: readonly RideEvent[], timeS: number): RemarkBoard {
   let next: RemarkBoard = timeS >= board.untilS && board.code !== null ? { ...board, code: null } : board;
   for (const event of events) {
+    if (event.kind === 'chain-restored' && next.code === 'chain-dropped') next = { ...next, code: null };
     const code = remarkOf(event);
     if (code === null) continue;
     const saidS = next.saidS[code];
     if (saidS !== undefined && timeS - saidS < REMARK_REST_S) continue;
     if (next.code !== null && (!URGENT.includes(code) || URGENT.includes(next.code))) continue;
-    next = { code, untilS: timeS + REMARK_SHOWN_S, saidS: { ...next.saidS, [code]: timeS } };
+    next = { code, untilS: timeS + shownS(code), saidS: { ...next.saidS, [code]: timeS } };
   }
   return next;
 }

@@ -1,4 +1,3 @@
-/// <reference path="./phaserSources.d.ts" />
 /**
  * The parts of Phaser this game draws with, and no more: game loop, scene, scale and display list on the
  * canvas renderer. About a third of the whole engine, so a first ride starts sooner; a browser test that

@@ -52,8 +52,8 @@ function Coming(props: {
   useEffect(fetchAndShow, [title]);
   return (
     <Sheet title={title} send={send}>
-      <section class="paper debrief" role="status">
-        <p>{failed ? words.after.loadFailed : words.after.loading}</p>
+      <section class="paper debrief">
+        <output>{failed ? words.after.loadFailed : words.after.loading}</output>
         {failed && (
           <button type="button" class="button strong" onClick={fetchAndShow}>
             {words.after.tryAgain}

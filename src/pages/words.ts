@@ -197,6 +197,7 @@ export const words = {
     chainFromAbove: 'The chain from above',
     widened: (times: number): string => `width × ${times}`,
     crossed: 'chain crossed',
+    chainOff: 'chain off',
     steeper: (times: number): string => `heights × ${times}`,
     stopLine: 'stop in',
     outOfSight: 'out of sight',

@@ -163,6 +163,14 @@ describe('remarks', () => {
     expect(afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10), [foot], 11).code).toBe('foot-down');
   });
 
+  it('a dropped chain is told about until it is back on', () => {
+    const off: RideEvent = { kind: 'chain-dropped', tick: 1, distanceM: 1 };
+    const on: RideEvent = { kind: 'chain-restored', tick: 9, distanceM: 9 };
+    const board = afterEvents(EMPTY_BOARD, [off], 10);
+    expect(afterEvents(board, [], 60).code).toBe('chain-dropped');
+    expect(afterEvents(board, [on], 61).code).toBeNull();
+  });
+
   it('the same is not said again for a while', () => {
     const once = afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10), [], 14);
     expect(afterEvents(once, [crossed], 15).code).toBeNull();

@@ -156,10 +156,15 @@ class HudView implements Hud {
     reserve.hidden = frame.reserveRatio > 0.995;
     reserveFill.style.width = `${(frame.reserveRatio * 100).toFixed(1)}%`;
     reserve.dataset['spent'] = String(frame.spent);
-    root.dataset['crossed'] = String(frame.crossed);
+    root.dataset['crossed'] = String(frame.crossed && frame.chainOn);
     const outside = frame.cadenceRpm < frame.bandLowRpm || frame.cadenceRpm > frame.bandHighRpm;
     root.dataset['outside'] = String(outside);
-    write(chainNote, frame.crossed ? this.#words.crossed : this.#words.widened(this.#top.widening));
+    write(chainNote, this.#chainNote(frame));
+  }
+
+  #chainNote(frame: RideFrame): string {
+    if (!frame.chainOn) return this.#words.chainOff;
+    return frame.crossed ? this.#words.crossed : this.#words.widened(this.#top.widening);
   }
 
   applyEvents(events: readonly RideEvent[]): void {

@@ -19,6 +19,8 @@ export interface HudWords {
   readonly widened: (times: number) => string;
   /** Said next to the crossed chain, so that colour is not alone. */
   readonly crossed: string;
+  /** Said where the chain is drawn while it is off. */
+  readonly chainOff: string;
   readonly stopLine: string;
   readonly outOfSight: string;
   /** "34 × 17". */

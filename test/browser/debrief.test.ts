@@ -1,0 +1,139 @@
+/**
+ * A badly ridden level and its debrief in a real browser: guess, three sentences, the late shift found in the
+ * strip by keyboard alone, watched again, printed on one page, and still there after a reload.
+ */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { OpenPage, Site } from './site.ts';
+import { openSite } from './site.ts';
+
+const patient = { timeout: 30_000, interval: 50 };
+const SPEED = 4;
+/** Well after the foot of the pitch at 280 m: the legs have slowed by then. */
+const LATE_M = 300;
+
+let site: Site;
+let open: OpenPage;
+let page: Page;
+
+const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
+const rideState = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['rideState']);
+const distanceM = async (): Promise<number> =>
+  Number.parseInt((await page.locator('[data-hud="distance"]').textContent()) ?? '', 10);
+const text = async (selector: string): Promise<string> => (await page.locator(selector).textContent()) ?? '';
+
+/** Rides to the debrief, shifting only when it is too late. */
+async function rideBadly(): Promise<void> {
+  await expect.poll(distanceM, patient).toBeGreaterThan(LATE_M);
+  for (let i = 0; i < 3; i += 1) {
+    await page.keyboard.press('ArrowDown');
+    await page.waitForTimeout(150);
+  }
+  await expect.poll(view, { timeout: 90_000, interval: 100 }).toBe('debrief');
+}
+
+beforeAll(async () => {
+  site = await openSite();
+  open = await site.openPage({ width: 1280, height: 720, address: '#ride/one-pitch-announced' });
+  page = open.page;
+  await page.evaluate((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
+  await page.click('[data-accept]');
+}, 60_000);
+
+afterAll(async () => {
+  await open?.close();
+  await site?.close();
+});
+
+describe('the debrief of a ride that shifted too late', () => {
+  it('asks before it tells', async () => {
+    await rideBadly();
+    await expect.poll(() => page.locator('[data-guess]').count(), patient).toBe(4);
+    expect(await page.locator('[data-mark]').count()).toBe(0);
+    expect(await page.locator('[data-pitch]').count()).toBe(0);
+    await page.focus('[data-guess="too-late"]');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
+    expect(await text('[data-debrief="answer"]')).toMatch(/too late/i);
+  });
+
+  it('says what went well, the one thing to change, and what to ride next', async () => {
+    for (const name of ['well', 'change', 'next'])
+      expect((await text(`.debrief-top [data-debrief="${name}"]`)).length).toBeGreaterThan(15);
+    expect(await text('.debrief-top [data-debrief="change"]')).toMatch(/pitch/);
+    expect(
+      Number.parseInt(await text('[data-mark="foresight"]').then((t) => /\d+/.exec(t)?.[0] ?? ''), 10),
+    ).toBeLessThan(60);
+  });
+
+  it('shows the late shift to somebody who has only a keyboard', async () => {
+    const slider = page.locator('[role="slider"], input[type="range"]').first();
+    await slider.focus();
+    let found = '';
+    for (let jumps = 0; jumps < 12 && found === ''; jumps += 1) {
+      await page.keyboard.press('n');
+      const read = await text('.strip-readout');
+      const at = Number.parseInt((await slider.getAttribute('aria-valuetext')) ?? '', 10);
+      if (at >= LATE_M && at < 361) found = read;
+    }
+    expect(found).toMatch(/\d+ × \d+/);
+    await page.keyboard.press('ArrowRight');
+    expect(await text('.strip-readout')).not.toBe(found);
+  });
+
+  it('keeps the ride and says so only when it is kept', async () => {
+    await expect.poll(() => page.locator('[data-saved="saved"]').count(), patient).toBe(1);
+  });
+
+  it('prints on one page', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'debrief-'));
+    try {
+      const file = join(folder, 'debrief.pdf');
+      writeFileSync(file, await page.pdf({ format: 'A4' }));
+      // Every page of a PDF is an object of its own, and the tree says how many there are.
+      const pdf = readFileSync(file, 'latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+      expect(pdf).toMatch(/\/Count 1\b/);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+
+  it('can be watched again from the pitch, and leads back to the same debrief', async () => {
+    await page.locator('[data-pitch="0"]').getByRole('button').first().click();
+    await expect.poll(rideState, patient).toBe('riding');
+    await expect.poll(distanceM, patient).toBeGreaterThan(200);
+    const before = await text('[data-hud="gear"]');
+    // Watching is watching: keys do not change the ride.
+    await page.keyboard.press('ArrowUp');
+    await page.waitForTimeout(200);
+    expect(before).toMatch(/\d+ × \d+/);
+    await expect.poll(view, { timeout: 90_000, interval: 100 }).toBe('debrief');
+    expect(await page.locator('[data-mark]').count()).toBe(5);
+  });
+
+  it('is counted once and still known after a reload', async () => {
+    await page.goto(`${site.url}#levels`);
+    await page.reload();
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/Ridden/);
+    const kept = await page.evaluate(
+      () =>
+        new Promise<number>((resolve, reject) => {
+          const request = indexedDB.open('before-the-hill');
+          request.onerror = () => reject(request.error);
+          request.onsuccess = () => {
+            const count = request.result.transaction('rides').objectStore('rides').count();
+            count.onsuccess = () => resolve(count.result);
+          };
+        }),
+    );
+    expect(kept).toBe(1);
+  });
+
+  it('asked no other host and met no error', () => {
+    expect(open.problems).toEqual([]);
+  });
+});
