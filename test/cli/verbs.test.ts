@@ -25,7 +25,9 @@ describe('levels', () => {
       levels: { file: string; ok: boolean }[];
       problems: unknown[];
     };
-    const files = readdirSync(join(repository, 'levels')).filter((name) => name.endsWith('.json') && name !== 'level.schema.json');
+    const files = readdirSync(join(repository, 'levels')).filter(
+      (name) => name.endsWith('.json') && name !== 'level.schema.json',
+    );
     expect([answer.ok, answer.problems]).toEqual([true, []]);
     expect(answer.levels).toHaveLength(files.length);
     expect(answer.levels.every((line) => line.ok)).toBe(true);

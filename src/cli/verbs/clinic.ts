@@ -2,25 +2,22 @@
  * `clinic`: puts together what tablets handed over, rides it again where recordings came along, and prints
  * the group's table or its picture. What could not be used is named, never dropped.
  */
-import { fileURLToPath } from 'node:url';
 import { groupPicture, type GroupPicture } from '../../core/clinic/group.ts';
 import type { GroupRide } from '../../core/clinic/groupRide.ts';
 import { mergeSets, sortOut } from '../../core/clinic/merge.ts';
 import { deviceStatus, type Heard } from '../../core/clinic/missing.ts';
 import { type ClinicPlan, parsePlanText } from '../../core/clinic/plan.ts';
-import type { RideRecord } from '../../core/clinic/record.ts';
+import { type RideRecord, RULES_VERSION } from '../../core/clinic/record.ts';
 import { type ApartCode, createRemarker, type Remark } from '../../core/clinic/remark.ts';
 import { csvReport, jsonReport } from '../../core/clinic/report.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { needed } from '../args.ts';
 import { BadInput } from '../badInput.ts';
 import { levelFromFile } from '../choose.ts';
-import { bundledLevelFiles, readJson, readText } from '../files.ts';
+import { bundledLevelFiles, readText } from '../files.ts';
 import { counted, fixed, table } from '../print.ts';
 import type { Verb } from '../verb.ts';
 import { planLevel, readRides } from './clinicRides.ts';
-
-const PACKAGE_FILE = fileURLToPath(new URL('../../../package.json', import.meta.url));
 
 interface Gathered {
   readonly rides: readonly GroupRide[];
@@ -81,12 +78,11 @@ function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
 }
 
 function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]): Gathered {
-  const { version } = readJson(PACKAGE_FILE) as { version: string };
   const remarker = createRemarker(
     (record) => planLevel(plan, record.rideIndex, record.seed, levels),
-    version,
+    RULES_VERSION,
   );
-  const read = readRides({ plan, levels, remarker, version }, paths);
+  const read = readRides({ plan, levels, remarker }, paths);
   const set = mergeSets(...read.map((file) => file.set));
   if (set.records.length === 0 && set.damaged.length === 0)
     throw new BadInput(`There are no rides in ${paths.map((path) => `"${path}"`).join(', ')}.`);

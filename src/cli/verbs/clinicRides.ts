@@ -6,7 +6,7 @@ import { basename } from 'node:path';
 import { ownNickname } from '../../core/clinic/nicknames.ts';
 import type { ClinicPlan } from '../../core/clinic/plan.ts';
 import { MOST_ATTEMPTS } from '../../core/clinic/plan.ts';
-import { makeRecord, type RideRecord, usualRecordId } from '../../core/clinic/record.ts';
+import { makeRecord, type RideRecord, RULES_VERSION, usualRecordId } from '../../core/clinic/record.ts';
 import type { Remarker } from '../../core/clinic/remark.ts';
 import { type ReadFile, readRideFile } from '../../core/clinic/rideFile.ts';
 import { levelOfRide } from '../../core/clinic/turn.ts';
@@ -22,7 +22,6 @@ export interface RideReader {
   readonly plan: ClinicPlan;
   readonly levels: readonly Level[];
   readonly remarker: Remarker;
-  readonly version: string;
 }
 
 /** The device that stands for recordings without one. */
@@ -63,7 +62,7 @@ function recordFrom(reader: RideReader, path: string, text: string, seq: number)
   const parsed = parseRecording(value);
   if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${parsed.sentence}`);
   const { recording } = parsed;
-  const { plan, levels, remarker, version } = reader;
+  const { plan, levels, remarker } = reader;
   const places = plan.rides.map((_, i) => planLevel(plan, i, recording.seed, levels));
   const rideIndex = places.findIndex(
     (candidate) => candidate !== undefined && levelHash(candidate) === recording.levelHash,
@@ -80,7 +79,7 @@ function recordFrom(reader: RideReader, path: string, text: string, seq: number)
   const id = usualRecordId(FILES, seq);
   const nickname = ownNickname(name) ?? `~${seq}`;
   const who = { id, planId: plan.id, deviceId: FILES, seq, nickname, attempt, rideIndex };
-  return makeRecord({ ...who, version, recording, report });
+  return makeRecord({ ...who, version: RULES_VERSION, recording, report });
 }
 
 function nameFrom(path: string): { name: string; attempt: number } {

@@ -1,0 +1,85 @@
+/**
+ * What is still missing from which device. Devices count their records from 1 without gaps and say how far
+ * they have counted whenever they hand something over, so a missing ride can be named by its number.
+ */
+import type { RecordSet } from './merge.ts';
+
+/** A device has said how far it has counted; `atMs` is when that was heard, by the listener's clock. */
+export interface Heard {
+  readonly deviceId: string;
+  readonly lastSeq: number;
+  readonly atMs: number;
+}
+
+/** One device as seen from the coach's. */
+export interface DeviceStatus {
+  readonly deviceId: string;
+  readonly have: number;
+  /** Highest number known to exist. */
+  readonly lastSeq: number;
+  /** Numbers that are missing, as closed ranges in order; at most so many as are shown. */
+  readonly missing: readonly (readonly [number, number])[];
+  readonly missingCount: number;
+  /** When it was first heard of the longest missing one; null where that was never said, only shown by a gap. */
+  readonly missingSinceMs: number | null;
+  readonly lastHeardMs: number | null;
+}
+
+/** Highest number of rides a device can claim; more is not believed. */
+const MOST_CLAIMED = 1_000_000;
+const MOST_RANGES = 100;
+
+/** Every device that was expected, heard of, or has handed something over; by name. */
+export function deviceStatus(
+  set: RecordSet,
+  heard: readonly Heard[],
+  expectedDeviceIds: readonly string[] = [],
+): DeviceStatus[] {
+  const present = new Map<string, Set<number>>();
+  const said = new Map<string, Heard[]>();
+  for (const id of expectedDeviceIds) present.set(id, new Set());
+  for (const { deviceId, seq } of set.records) {
+    const known = present.get(deviceId);
+    if (known === undefined) present.set(deviceId, new Set([seq]));
+    else known.add(seq);
+  }
+  for (const item of heard) {
+    if (!present.has(item.deviceId)) present.set(item.deviceId, new Set());
+    said.set(item.deviceId, [...(said.get(item.deviceId) ?? []), item]);
+  }
+  return [...present]
+    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+    .map(([deviceId, seqs]) => statusOf(deviceId, seqs, said.get(deviceId) ?? []));
+}
+
+function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly Heard[]): DeviceStatus {
+  let lastSeq = 0;
+  for (const seq of seqs) lastSeq = Math.max(lastSeq, seq);
+  for (const { lastSeq: claimed } of heard)
+    if (Number.isInteger(claimed) && claimed <= MOST_CLAIMED) lastSeq = Math.max(lastSeq, claimed);
+  const missing: (readonly [number, number])[] = [];
+  let from = 1;
+  let count = 0;
+  const close = (to: number): void => {
+    if (to < from) return;
+    count += to - from + 1;
+    if (missing.length < MOST_RANGES) missing.push([from, to]);
+  };
+  for (const seq of [...seqs].sort((a, b) => a - b)) {
+    close(seq - 1);
+    from = seq + 1;
+  }
+  close(lastSeq);
+  const first = missing[0]?.[0];
+  const told = heard.filter((item) => first !== undefined && item.lastSeq >= first).map((item) => item.atMs);
+  const times = heard.map((item) => item.atMs);
+  return {
+    deviceId,
+    have: seqs.size,
+    lastSeq,
+    missing,
+    missingCount: count,
+    missingSinceMs: told.length === 0 ? null : told.reduce((a, b) => Math.min(a, b)),
+    lastHeardMs: times.length === 0 ? null : times.reduce((a, b) => Math.max(a, b)),
+  };
+}

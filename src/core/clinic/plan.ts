@@ -1,0 +1,173 @@
+/**
+ * The plan of a group session: what is ridden, on what, how often, with which help, and what the group is
+ * shown. This file is its shape and its door; which road a turn gets is decided in `turn.ts`.
+ */
+import * as z from 'zod/mini';
+import { parseLevel } from '../level/parse.ts';
+import type { Problem } from '../level/problems.ts';
+import type { Level } from '../level/schema.ts';
+import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
+import { planSentence } from './planProblems.ts';
+import { isCleanText } from './texts.ts';
+
+/** Version of the plan format this build reads and writes. */
+export const PLAN_SCHEMA = 1;
+export const MOST_RIDES = 12;
+export const MOST_ATTEMPTS = 10;
+const TITLE_CHARACTERS = 80;
+const TOO_MANY = 20;
+
+const AUDIENCES = ['everyone', 'children'] as const;
+const idText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
+
+const planRide = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('bundled'), levelId: idText }),
+  // The level inside has a door of its own.
+  z.strictObject({ kind: z.literal('own'), level: z.unknown() }),
+  z.strictObject({ kind: z.literal('check'), audience: z.enum(AUDIENCES) }),
+]);
+
+const planSchema = z.strictObject({
+  schema: z.literal(PLAN_SCHEMA),
+  id: idText,
+  title: z.string().check(z.minLength(1), z.maxLength(TITLE_CHARACTERS)),
+  rides: z.array(planRide).check(z.minLength(1), z.maxLength(MOST_RIDES)),
+  seedRule: z.enum(['same', 'fresh']),
+  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  bike: z.string().check(z.maxLength(60)),
+  riderId: z.string().check(z.maxLength(60)),
+  attempts: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
+  aids: z.enum(['as-level', 'none', 'all']),
+  shows: z.enum(['own-marks', 'group-picture', 'table']),
+  order: z.enum(['rotate', 'free']),
+  audience: z.enum(AUDIENCES),
+});
+
+/** One thing to ride. */
+export type PlanRide =
+  | { readonly kind: 'bundled'; readonly levelId: string }
+  | { readonly kind: 'own'; readonly level: Level }
+  | { readonly kind: 'check'; readonly audience: Level['audience'] };
+
+/** A plan after parsing. */
+export interface ClinicPlan {
+  readonly schema: typeof PLAN_SCHEMA;
+  readonly id: string;
+  readonly title: string;
+  readonly rides: readonly PlanRide[];
+  /** `same`: every attempt on one road. `fresh`: another road of the same kind each attempt. */
+  readonly seedRule: 'same' | 'fresh';
+  readonly seed: number;
+  /** `own`: each rider on the bike set on the device; else a bundled bike for all. */
+  readonly bike: string;
+  /** `by-bike`: the rider that suits the bike; `by-feel`: each chooses; else a bundled rider for all. */
+  readonly riderId: string;
+  /** How often everybody rides each of the rides. */
+  readonly attempts: number;
+  readonly aids: 'as-level' | 'none' | 'all';
+  readonly shows: 'own-marks' | 'group-picture' | 'table';
+  readonly order: 'rotate' | 'free';
+  readonly audience: Level['audience'];
+}
+
+/** A plan, or why not. */
+export type ParsePlanResult =
+  | { readonly ok: true; readonly plan: ClinicPlan }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Parses text that should be a plan file. */
+export function parsePlanText(text: string, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
+  let value: unknown;
+  try {
+    // Some editors put an invisible mark before the first brace.
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return failed([
+      problem('', 'not-json', 'This is not readable as JSON. Check commas, quotes and brackets.'),
+    ]);
+  }
+  return parsePlan(value, knownLevelIds);
+}
+
+/** Parses a value that should be a plan; bundled levels are looked up only where their ids are handed in. */
+export function parsePlan(value: unknown, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
+  const early = checkEnvelope(value);
+  if (early !== null) return failed([early]);
+  const parsed = planSchema.safeParse(value);
+  if (!parsed.success)
+    return failed(
+      parsed.error.issues
+        .slice(0, TOO_MANY)
+        .flatMap((issue) => planSentence(issue as z.core.$ZodIssue, value)),
+    );
+  const problems = [...checkTexts(parsed.data), ...checkWho(parsed.data)];
+  const rides = parsed.data.rides.flatMap((ride, i) => readRide(ride, i, knownLevelIds, problems));
+  if (problems.length > 0) return failed(problems.slice(0, TOO_MANY));
+  return { ok: true, plan: { ...parsed.data, rides } };
+}
+
+function checkEnvelope(value: unknown): Problem | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value))
+    return problem('', 'not-a-plan', 'A plan file holds one object in braces { … }.');
+  const { schema } = value as { schema?: unknown };
+  if (typeof schema === 'number' && schema > PLAN_SCHEMA)
+    return problem(
+      'schema',
+      'newer-schema',
+      `This plan was made by a newer version (format ${schema}); this one reads up to ${PLAN_SCHEMA}. Update the game; the file was left as it is.`,
+    );
+  if (Object.hasOwn(value, '__proto__'))
+    return problem('__proto__', 'unknown-key', '"__proto__" is not a part of a plan. Remove it.');
+  return null;
+}
+
+function checkTexts(plan: { title: string }): Problem[] {
+  if (isCleanText(plan.title, TITLE_CHARACTERS)) return [];
+  const sentence = 'The title has invisible characters, or spaces at its ends. Type it again.';
+  return [problem('title', 'dirty-text', sentence)];
+}
+
+function checkWho(plan: { bike: string; riderId: string }): Problem[] {
+  const problems: Problem[] = [];
+  if (plan.bike !== 'own' && bikeById(plan.bike) === undefined) {
+    const list = BIKES.map((bike) => bike.id).join(', ');
+    problems.push(problem('bike', 'unknown-bike', `There is no such bike. Use own, or one of: ${list}.`));
+  }
+  if (!['by-bike', 'by-feel'].includes(plan.riderId) && riderById(plan.riderId) === undefined) {
+    const list = RIDERS.map((rider) => rider.id).join(', ');
+    const sentence = `There is no such rider. Use by-bike, by-feel, or one of: ${list}.`;
+    problems.push(problem('riderId', 'unknown-rider', sentence));
+  }
+  return problems;
+}
+
+function readRide(
+  ride: z.infer<typeof planRide>,
+  index: number,
+  knownLevelIds: ReadonlySet<string> | undefined,
+  problems: Problem[],
+): PlanRide[] {
+  const path = `rides[${index}]`;
+  if (ride.kind === 'check') return [ride];
+  if (ride.kind === 'bundled') {
+    if (knownLevelIds === undefined || knownLevelIds.has(ride.levelId)) return [ride];
+    const sentence = `There is no level "${ride.levelId}" here. Choose another, or put the level itself in the plan.`;
+    problems.push(problem(`${path}.levelId`, 'unknown-level', sentence));
+    return [];
+  }
+  const parsed = parseLevel(ride.level);
+  if (parsed.ok) return [{ kind: 'own', level: parsed.level }];
+  for (const inner of parsed.problems) {
+    const at = inner.path === '' ? `${path}.level` : `${path}.level.${inner.path}`;
+    problems.push({ ...inner, path: at });
+  }
+  return [];
+}
+
+function problem(path: string, code: string, sentence: string): Problem {
+  return { path, code, sentence };
+}
+
+function failed(problems: readonly Problem[]): ParsePlanResult {
+  return { ok: false, problems };
+}

@@ -1,0 +1,75 @@
+/**
+ * Plans to begin with: one evening with adults, one hour with children, and a check for either. Data only;
+ * a coach changes a copy.
+ */
+import type { ClinicPlan } from './plan.ts';
+
+/** Plans that come with the game. */
+export const READY_PLANS: readonly ClinicPlan[] = [
+  {
+    schema: 1,
+    id: 'children-first-hour',
+    title: 'Click before the hill',
+    rides: [
+      { kind: 'bundled', levelId: 'click-before-the-hill' },
+      { kind: 'bundled', levelId: 'three-little-hills' },
+    ],
+    seedRule: 'same',
+    seed: 1,
+    bike: 'kids-24-1x8',
+    riderId: 'by-bike',
+    attempts: 3,
+    aids: 'as-level',
+    shows: 'group-picture',
+    order: 'rotate',
+    audience: 'children',
+  },
+  {
+    schema: 1,
+    id: 'adults-first-evening',
+    title: 'Look ahead',
+    rides: [
+      { kind: 'bundled', levelId: 'one-pitch-announced' },
+      { kind: 'bundled', levelId: 'rolling-road' },
+    ],
+    seedRule: 'same',
+    seed: 1,
+    bike: 'own',
+    riderId: 'by-feel',
+    attempts: 2,
+    aids: 'as-level',
+    shows: 'group-picture',
+    order: 'rotate',
+    audience: 'everyone',
+  },
+  {
+    schema: 1,
+    id: 'children-check',
+    title: 'Check ride for children',
+    rides: [{ kind: 'check', audience: 'children' }],
+    seedRule: 'fresh',
+    seed: 7,
+    bike: 'kids-24-1x8',
+    riderId: 'by-bike',
+    attempts: 1,
+    aids: 'none',
+    shows: 'own-marks',
+    order: 'free',
+    audience: 'children',
+  },
+  {
+    schema: 1,
+    id: 'adults-check',
+    title: 'Check ride',
+    rides: [{ kind: 'check', audience: 'everyone' }],
+    seedRule: 'fresh',
+    seed: 7,
+    bike: 'own',
+    riderId: 'by-feel',
+    attempts: 1,
+    aids: 'none',
+    shows: 'own-marks',
+    order: 'free',
+    audience: 'everyone',
+  },
+];
