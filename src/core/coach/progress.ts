@@ -35,8 +35,9 @@ export type ProgressFinding =
     };
 
 /**
- * Two check rides of the same rider differ by chance. Twice the standard deviation of the difference that
- * virtual riders of unchanged skill showed on two fresh roads (see MARKS.md), in points of the total.
+ * Two check rides of the same rider differ by chance (points of the total). Virtual riders of unchanged skill
+ * differed by 3.3 points (root mean square) on two fresh roads, which would make 7 of it; people vary more from
+ * day to day than they do, so the bound is ours and wider.
  */
 export const CHANCE_POINTS = 10;
 

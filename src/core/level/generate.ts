@@ -37,8 +37,8 @@ export function checkLevel(seed: number, audience: Level['audience']): Level {
       { kind: 'flat', lengthM: 100 },
       {
         kind: 'random-pitches',
-        lengthM: children ? 780 : 1620,
-        pitchCount: children ? 5 : 9,
+        lengthM: children ? 960 : 2160,
+        pitchCount: children ? 6 : 12,
         gentlestRatio: children ? 0.045 : 0.06,
         steepestRatio: children ? 0.065 : 0.11,
       },
