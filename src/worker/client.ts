@@ -2,12 +2,15 @@
  * The page's side of planning and judging: asks with promises, answers come from a worker, or from this
  * thread where there is no worker or it does not start. Touches nothing of the page.
  */
+import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import {
   type Answer,
+  type GearJob,
   jobOfRecording,
   type Judged,
+  keyOfGearJob,
   keyOfJob,
   type Reference,
   type Request,
@@ -15,8 +18,8 @@ import {
 } from './messages.ts';
 import type { Workshop } from './workshop.ts';
 
-export type { Judged, Reference, RideJob } from './messages.ts';
-export { jobOfRecording, keyOfJob } from './messages.ts';
+export type { GearJob, Judged, Reference, RideJob } from './messages.ts';
+export { jobOfRecording, keyOfGearJob, keyOfJob } from './messages.ts';
 
 /** Somebody gave up on this request; no fault. */
 export class PlannerCancelled extends Error {
@@ -26,13 +29,22 @@ export class PlannerCancelled extends Error {
 /** Told the share of the planning that is done, 0 to 1. */
 export type OnShare = (share: number) => void;
 
+/** Told what a gear check has found so far. */
+export interface GearTell {
+  /** The own bike; if it comes again, everything before it is to be forgotten. */
+  readonly onOwn: (outcome: GearOutcome) => void;
+  readonly onCandidate: (candidate: GearCandidate) => void;
+}
+
 /** Plans and judges off the main thread. All promises reject with `PlannerCancelled` after a cancel or stop. */
 export interface Planner {
   /** Plans a job, or answers at once if it was planned before. */
   prepare(job: RideJob, onShare?: OnShare): Promise<Reference>;
   /** Judges a recording against the reference ride of its own bike, rider and seed. */
   judge(level: Level, recording: Recording, onShare?: OnShare): Promise<Judged>;
-  /** Stops all work on a key (`keyOfJob`). */
+  /** Rides the own bike and all other parts over a road; answers with how many other parts there were. */
+  checkGears(job: GearJob, tell: GearTell): Promise<number>;
+  /** Stops all work on a key (`keyOfJob`, `keyOfGearJob`). */
   cancel(key: string): void;
   /** Ends the worker; the planner cannot be used afterwards. */
   stop(): void;
@@ -41,7 +53,8 @@ export interface Planner {
 interface Waiting {
   readonly request: Request;
   readonly key: string;
-  readonly onShare: OnShare | undefined;
+  /** Takes what comes before the last answer. */
+  readonly onPart: (answer: Answer) => void;
   readonly onAnswer: (answer: Answer) => void;
   readonly onError: (error: Error) => void;
 }
@@ -51,6 +64,28 @@ export type StartWorker = () => Worker | null;
 
 /** Starts the planner. Nothing is loaded before the first request. */
 export function createPlanner(startWorker: StartWorker = startJudgeWorker): Planner {
+  const { ask, cancel, stop } = openCounter(startWorker);
+  return {
+    async prepare(job, onShare) {
+      const toRequest = (id: number): Request => ({ kind: 'plan', id, job });
+      return (await ask('reference', keyOfJob(job), toRequest, shareOf(onShare))).reference;
+    },
+    async judge(level, recording, onShare) {
+      const key = keyOfJob(jobOfRecording(level, recording));
+      const toRequest = (id: number): Request => ({ kind: 'judge', id, level, recording });
+      return (await ask('judged', key, toRequest, shareOf(onShare))).judged;
+    },
+    async checkGears(job, tell) {
+      const toRequest = (id: number): Request => ({ kind: 'gears', id, job });
+      return (await ask('gears', keyOfGearJob(job), toRequest, partsOf(tell))).count;
+    },
+    cancel,
+    stop,
+  };
+}
+
+/** Keeps the questions that wait for an answer, and the line to whoever answers. */
+function openCounter(startWorker: StartWorker) {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
@@ -59,47 +94,37 @@ export function createPlanner(startWorker: StartWorker = startJudgeWorker): Plan
   const receive = (answer: Answer): void => {
     const one = waiting.get(answer.id);
     if (one === undefined) return;
-    if (answer.kind === 'progress') return one.onShare?.(answer.share);
+    if (isPart(answer)) return one.onPart(answer);
     waiting.delete(answer.id);
     if (answer.kind === 'cancelled') one.onError(new PlannerCancelled());
     else if (answer.kind === 'failed') one.onError(new Error(answer.reason));
     else one.onAnswer(answer);
   };
 
-  const ask = <Kind extends Answer['kind']>(
-    kind: Kind,
-    key: string,
-    requestOf: (id: number) => Request,
-    onShare: OnShare | undefined,
-  ): Promise<Extract<Answer, { kind: Kind }>> =>
-    new Promise((resolve, reject) => {
-      if (stopped) return reject(new PlannerCancelled());
-      lastId += 1;
-      const request = requestOf(lastId);
-      const onAnswer = (answer: Answer): void =>
-        answer.kind === kind
-          ? resolve(answer as Extract<Answer, { kind: Kind }>)
-          : reject(new Error(`expected ${kind}, was told ${answer.kind}`));
-      waiting.set(lastId, { request, key, onShare, onAnswer, onError: reject });
-      line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
-      line.send(request);
-    });
-
   return {
-    async prepare(job, onShare) {
-      const answer = await ask('reference', keyOfJob(job), (id) => ({ kind: 'plan', id, job }), onShare);
-      return answer.reference;
-    },
-    async judge(level, recording, onShare) {
-      const key = keyOfJob(jobOfRecording(level, recording));
-      const answer = await ask('judged', key, (id) => ({ kind: 'judge', id, level, recording }), onShare);
-      return answer.judged;
-    },
-    cancel(key) {
+    ask: <Kind extends Answer['kind']>(
+      kind: Kind,
+      key: string,
+      toRequest: (id: number) => Request,
+      onPart: (answer: Answer) => void,
+    ): Promise<Extract<Answer, { kind: Kind }>> =>
+      new Promise((resolve, reject) => {
+        if (stopped) return reject(new PlannerCancelled());
+        lastId += 1;
+        const request = toRequest(lastId);
+        const onAnswer = (answer: Answer): void =>
+          answer.kind === kind
+            ? resolve(answer as Extract<Answer, { kind: Kind }>)
+            : reject(new Error(`expected ${kind}, was told ${answer.kind}`));
+        waiting.set(lastId, { request, key, onPart, onAnswer, onError: reject });
+        line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
+        line.send(request);
+      }),
+    cancel: (key: string): void => {
       for (const [id, one] of waiting) if (one.key === key) giveUp(waiting, id);
       line?.send({ kind: 'cancel', key });
     },
-    stop() {
+    stop: (): void => {
       stopped = true;
       for (const [id, one] of waiting) {
         line?.send({ kind: 'cancel', key: one.key });
@@ -107,6 +132,22 @@ export function createPlanner(startWorker: StartWorker = startJudgeWorker): Plan
       }
       line?.close();
     },
+  };
+}
+
+/** Whether more answers to the same question will come. */
+function isPart({ kind }: Answer): boolean {
+  return kind === 'progress' || kind === 'gear-own' || kind === 'gear-candidate';
+}
+
+function shareOf(onShare: OnShare | undefined): (answer: Answer) => void {
+  return (answer) => answer.kind === 'progress' && onShare?.(answer.share);
+}
+
+function partsOf({ onOwn, onCandidate }: GearTell): (answer: Answer) => void {
+  return (answer) => {
+    if (answer.kind === 'gear-own') onOwn(answer.outcome);
+    else if (answer.kind === 'gear-candidate') onCandidate(answer.candidate);
   };
 }
 

@@ -2,6 +2,7 @@
  * What the page and the worker say to each other: plain messages with ids, nothing that cannot be cloned.
  * A job is everything that decides the reference ride; its key is a fingerprint of exactly that.
  */
+import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
 import type { RideReport } from '../core/coach/types.ts';
 import { levelHash } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
@@ -17,6 +18,14 @@ export interface RideJob {
   readonly bike: Bike;
   readonly rider: Rider;
   readonly autoEase: boolean;
+}
+
+/** One gear check: which parts would suit this rider on this road, starting from this bike. */
+export interface GearJob {
+  readonly level: Level;
+  readonly seed: number;
+  readonly bike: Bike;
+  readonly rider: Rider;
 }
 
 /** The reference ride of a job. */
@@ -47,6 +56,7 @@ export interface Judged {
 export type Request =
   | { readonly kind: 'plan'; readonly id: number; readonly job: RideJob }
   | { readonly kind: 'judge'; readonly id: number; readonly level: Level; readonly recording: Recording }
+  | { readonly kind: 'gears'; readonly id: number; readonly job: GearJob }
   /** Stops all work on a key; every request that waits for it is answered with `cancelled`. */
   | { readonly kind: 'cancel'; readonly key: string };
 
@@ -56,6 +66,12 @@ export type Answer =
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
   | { readonly kind: 'reference'; readonly id: number; readonly reference: Reference }
   | { readonly kind: 'judged'; readonly id: number; readonly judged: Judged }
+  /** How the own bike does; comes first. */
+  | { readonly kind: 'gear-own'; readonly id: number; readonly outcome: GearOutcome }
+  /** Other parts, as soon as they have been ridden. */
+  | { readonly kind: 'gear-candidate'; readonly id: number; readonly candidate: GearCandidate }
+  /** All parts have been ridden; `count` of them. */
+  | { readonly kind: 'gears'; readonly id: number; readonly count: number }
   | { readonly kind: 'cancelled'; readonly id: number }
   | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
 
@@ -63,6 +79,12 @@ export type Answer =
 export function keyOfJob(job: RideJob): string {
   const { level, seed, bike, rider, autoEase } = job;
   return hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
+}
+
+/** Fingerprint of everything that decides a gear check; never the key of a ride. */
+export function keyOfGearJob(job: GearJob): string {
+  const { level, seed, bike, rider } = job;
+  return hashJson({ check: 'gears', level: levelHash(level), seed, bike, rider });
 }
 
 /** The job whose reference ride a recording is judged against. */

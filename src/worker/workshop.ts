@@ -14,6 +14,7 @@ import { replayRecording } from '../core/ride/run.ts';
 import type { RideTrace } from '../core/ride/trace.ts';
 import type { RideWorld } from '../core/ride/types.ts';
 import { buildRideWorld } from '../core/ride/world.ts';
+import { openGearDesk } from './gearDesk.ts';
 import {
   type Answer,
   jobOfRecording,
@@ -58,6 +59,7 @@ export type Workshop = (request: Request) => void;
  */
 export function openWorkshop(post: (answer: Answer) => void, pause: () => Promise<void>): Workshop {
   const works = new Map<string, Work>();
+  const gears = openGearDesk(post, pause);
   const start = (key: string, job: RideJob): Work => {
     const interest: Interest = { waitingIds: new Set(), cancelled: false };
     return { interest, done: prepare(key, job, interest, post, pause) };
@@ -101,7 +103,11 @@ export function openWorkshop(post: (answer: Answer) => void, pause: () => Promis
         }));
         return;
       }
+      case 'gears':
+        void gears.ask(request.id, request.job);
+        return;
       case 'cancel': {
+        gears.cancel(request.key);
         const work = works.get(request.key);
         if (work === undefined) return;
         work.interest.cancelled = true;

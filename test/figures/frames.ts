@@ -41,7 +41,11 @@ async function measure(page: Page, slowdown: number): Promise<Cost> {
   const after = await read();
   const frames = (await framesSoFar()) - startFrames;
   const per = (name: string): number => (((after[name] ?? 0) - (before[name] ?? 0)) * 1000) / frames;
-  return { scriptMs: per('ScriptDuration'), taskMs: per('TaskDuration'), framesPerS: (frames * 1000) / WATCH_MS };
+  return {
+    scriptMs: per('ScriptDuration'),
+    taskMs: per('TaskDuration'),
+    framesPerS: (frames * 1000) / WATCH_MS,
+  };
 }
 
 function median(list: readonly number[]): number {

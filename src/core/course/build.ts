@@ -89,8 +89,7 @@ function smoothJoins(steps: readonly number[], joinM: number): Float64Array {
   const slopes = new Float64Array(n + 1);
   for (let i = 0; i <= n; i += 1) {
     let sum = 0;
-    for (let j = i - half; j < i + half; j += 1)
-      sum += j < 0 ? first : j >= n ? last : (steps[j] as number);
+    for (let j = i - half; j < i + half; j += 1) sum += j < 0 ? first : j >= n ? last : (steps[j] as number);
     slopes[i] = sum / (2 * half);
   }
   return slopes;

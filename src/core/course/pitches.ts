@@ -59,6 +59,7 @@ function extreme(
 ): number {
   const first = Math.max(0, from);
   let value = table[first] as number;
-  for (let i = first + 1; i <= Math.min(to, table.length - 1); i += 1) value = pick(value, table[i] as number);
+  for (let i = first + 1; i <= Math.min(to, table.length - 1); i += 1)
+    value = pick(value, table[i] as number);
   return value;
 }

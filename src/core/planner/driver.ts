@@ -12,8 +12,11 @@ import type { Policy } from './plan.ts';
 const EASE_BEFORE_S = 0.25;
 /** The policy is asked about the state this much later, because easing and cable take time (s). */
 const FORESEE_S = 0.3;
-/** A manoeuvre must save at least this much; keeps the driver from dithering between equals. */
-const WORTH_IT = 0.1;
+/**
+ * A manoeuvre must save at least this much per metre against waiting; keeps the driver from dithering between
+ * equals. The policy tells what is saved against waiting one stage, so the length of a stage comes in.
+ */
+const WORTH_IT_PER_M = 0.033;
 /** After a manoeuvre the legs settle for so long before the next (s). */
 const SETTLE_S = 0.3;
 /** Ticks between two questions to the policy. */
@@ -48,7 +51,7 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
     if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return commands;
     const gear = state.ringIndex * world.machine.sprocketCount + state.sprocketIndex;
     const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
-    if (advice.move === null || advice.saving < WORTH_IT) return commands;
+    if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return commands;
     manoeuvre = {
       move: advice.move,
       pushTick: state.tick + Math.round(EASE_BEFORE_S * 120),

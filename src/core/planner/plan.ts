@@ -5,13 +5,21 @@
  */
 import { FOOT_DOWN_S, PUSH_OFF_MPS } from '../ride/happenings.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { cadenceCostPerS, CROSSED_PER_S, FOOT_DOWN, overloadCostPerS, shiftCost, TIME_PER_S } from './costs.ts';
+import {
+  cadenceCostPerS,
+  CROSSED_PER_S,
+  FOOT_DOWN,
+  overloadCostPerS,
+  shiftCost,
+  TIME_PER_S,
+} from './costs.ts';
 import type { Move } from './moves.ts';
 import {
   emptyPlace,
   FASTEST_MPS,
   type Grid,
   interpolate,
+  interpolateBent,
   type Place,
   prepareTables,
   SLOWEST_MPS,
@@ -105,7 +113,7 @@ function rideStage(
     const end = free > place.capAfterMps ? place.capAfterMps : free > FASTEST_MPS ? FASTEST_MPS : free;
     const mean = (speed + end) / 2;
     const seconds = stepM / mean;
-    const next = interpolate(after, row, speedIndex(tables, end));
+    const next = interpolateBent(after, row, speedIndex(tables, end), tables.speeds - 1);
     const braking = free > place.capAfterMps || i > from;
     const load = (tables.loadPerN[g] as number) * interpolate(resistingN, 0, speedIndex(tables, mean));
     const rpm = mean * (tables.rpmPerMps[g] as number);
@@ -159,7 +167,7 @@ function bestWithShift(
   const firstBraked = place.restartM === null ? braked : 0;
   for (let at = 0; at < stay.length; at += 1) {
     best[at] = stay[at] as number;
-    eased[at] = interpolate(stay, at - (at % speeds), tables.easedIndex[at] as number);
+    eased[at] = interpolateBent(stay, at - (at % speeds), tables.easedIndex[at] as number, speeds - 1);
   }
   for (let g = 0; g < gears; g += 1) {
     const moves = tables.moves[g] as readonly Move[];

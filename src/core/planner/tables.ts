@@ -162,3 +162,22 @@ export function interpolate(table: Float32Array | Float64Array, row: number, ind
   const t = index - i;
   return t === 0 ? a : a + ((table[row + i + 1] as number) - a) * t;
 }
+
+/**
+ * Between two entries of a row along a curve: a straight line would hold a value that bends upwards too high, and
+ * in a plan of hundreds of stages that adds up. Where the bend changes its sign the line is kept.
+ */
+export function interpolateBent(table: Float32Array, row: number, index: number, last: number): number {
+  const i = Math.floor(index);
+  const t = index - i;
+  const b = table[row + i] as number;
+  if (t === 0) return b;
+  const c = table[row + i + 1] as number;
+  const straight = b + (c - b) * t;
+  if (i === 0 || i + 2 > last) return straight;
+  const low = (table[row + i - 1] as number) - 2 * b + c;
+  const high = b - 2 * c + (table[row + i + 2] as number);
+  if (low * high <= 0) return straight;
+  const bend = Math.abs(low) < Math.abs(high) ? low : high;
+  return straight - (t * (1 - t) * bend) / 2;
+}

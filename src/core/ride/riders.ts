@@ -85,11 +85,11 @@ function habits(part: Partial<Habits>): Habits {
 
 /** Load ahead, in the present gear, for which a rider with foresight gets ready; lower, and the gear may go back up. */
 const READY_LOAD = 1.9;
-const STAY_READY_LOAD = 0.9;
+const STAY_READY_LOAD = 1.1;
 /** Above the band, but not further, such a rider lets the legs spin up before a hill (rpm). */
 const SPIN_ROOM_RPM = 8;
 /** Riders who sweep do not chase every click harder: they let the legs spin so long per further sprocket (s). */
-const SPIN_WAIT_S = 1.4;
+const SPIN_WAIT_S = 1;
 /** A gear suits a start if it brings the legs into the band at this share of the usual speed. */
 const START_SPEED_SHARE = 0.5;
 /** So far above the band the legs follow for the few metres before a stop line (rpm). */

@@ -46,8 +46,7 @@ describe('a new rider on 300 m of 8 % with 34 × 28 as the lowest gear', () => {
     const cos = 1 / Math.sqrt(1 + 0.08 ** 2);
     let v = 1;
     for (let i = 0; i < 200; i += 1) {
-      const force =
-        83.5 * 9.80665 * cos * (0.08 + 0.004) + 0.5 * 1.225 * 0.32 * v * v + 0.091 + 0.0087 * v;
+      const force = 83.5 * 9.80665 * cos * (0.08 + 0.004) + 0.5 * 1.225 * 0.32 * v * v + 0.091 + 0.0087 * v;
       v = (130 * efficiency) / force;
     }
     const rpm = (60 * v) / (2.1112 * (34 / 28));

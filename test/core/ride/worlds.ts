@@ -18,7 +18,7 @@ const levelsFolder = fileURLToPath(new URL('../../../levels/', import.meta.url))
 /** Every bundled level with the name of its file. */
 export const BUNDLED: readonly { readonly file: string; readonly text: string; readonly level: Level }[] =
   readdirSync(levelsFolder)
-    .filter((name) => name.endsWith('.json'))
+    .filter((name) => name.endsWith('.json') && name !== 'level.schema.json')
     .sort()
     .map((file) => {
       const text = readFileSync(levelsFolder + file, 'utf8');

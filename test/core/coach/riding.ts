@@ -1,0 +1,118 @@
+/**
+ * Rides and judges for the tests of marks and plans: one place that puts level, bike, rider, plan and reference
+ * together and keeps them, because planning the same road again and again would take most of the time.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { judgeRide } from '../../../src/core/coach/judge.ts';
+import type { RideReport } from '../../../src/core/coach/types.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { parseLevelText } from '../../../src/core/level/parse.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { bikeById, riderById } from '../../../src/core/model/presets.ts';
+import { rideReference } from '../../../src/core/planner/driver.ts';
+import { type Policy, planRoad } from '../../../src/core/planner/plan.ts';
+import { type Habits, NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
+import type { RideTrace } from '../../../src/core/ride/trace.ts';
+import type { RideWorld } from '../../../src/core/ride/types.ts';
+import { buildRideWorld } from '../../../src/core/ride/world.ts';
+
+/** The pairs that every level is looked at with. */
+export const PAIRS = [
+  { bikeId: 'kids-20-1x7', riderId: 'child-9' },
+  { bikeId: 'road-2x11', riderId: 'adult-new' },
+  { bikeId: 'gravel-1x12', riderId: 'adult-strong' },
+] as const;
+
+/** Names of the named riders, from the worst to the best. */
+export const NAMES = ['never', 'late', 'late-easing', 'early', 'reference'] as const;
+export type Name = (typeof NAMES)[number];
+
+const folder = fileURLToPath(new URL('../../../levels/', import.meta.url));
+
+/** All bundled levels by id. */
+export const LEVELS: readonly Level[] = readdirSync(folder)
+  .filter((name) => name.endsWith('.json') && name !== 'level.schema.json')
+  .sort()
+  .map((name) => {
+    const parsed = parseLevelText(readFileSync(folder + name, 'utf8'));
+    if (!parsed.ok) throw new Error(`${name} does not parse`);
+    return parsed.level;
+  });
+
+/** A road, ready to be ridden and judged. */
+export interface Ground {
+  readonly level: Level;
+  readonly world: RideWorld;
+  readonly policy: Policy;
+  readonly reference: RideTrace;
+  judge(trace: RideTrace): RideReport;
+  ride(habits: Habits, seed?: number): RideReport;
+  follow(controller: Controller): RideReport;
+  named(name: Name): RideReport;
+}
+
+const grounds = new Map<string, Ground>();
+
+/** Plans a road once. */
+export function groundOf(level: Level, bikeId: string, riderId: string, seed: number = level.seed): Ground {
+  const key = `${level.id} ${bikeId} ${riderId} ${seed}`;
+  const known = grounds.get(key);
+  if (known !== undefined) return known;
+  const bike = bikeById(bikeId);
+  const rider = riderById(riderId);
+  if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
+  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider);
+  const policy = planRoad(world);
+  const reference = rideReference(world, policy).trace;
+  const { weights, passMark } = level;
+  const judge = (trace: RideTrace): RideReport =>
+    judgeRide({ world, trace, reference, policy, weights, passMark });
+  const follow = (controller: Controller): RideReport => judge(rideThrough(world, controller).trace);
+  const ride = (habits: Habits, riderSeed = 1): RideReport => follow(virtualRider(world, habits, riderSeed));
+  const ground: Ground = {
+    level,
+    world,
+    policy,
+    reference,
+    judge,
+    follow,
+    ride,
+    named: (name) => (name === 'reference' ? judge(reference) : ride(NAMED_HABITS[name])),
+  };
+  grounds.set(key, ground);
+  return ground;
+}
+
+/** Spearman's rank correlation, ties sharing their mean rank. */
+export function spearman(a: readonly number[], b: readonly number[]): number {
+  return pearson(ranks(a), ranks(b));
+}
+
+function ranks(list: readonly number[]): number[] {
+  const order = list.map((value, i) => ({ value, i })).sort((x, y) => x.value - y.value);
+  const result = new Array<number>(list.length).fill(0);
+  for (let from = 0; from < order.length; ) {
+    let to = from;
+    while (to < order.length && order[to]!.value === order[from]!.value) to += 1;
+    for (let k = from; k < to; k += 1) result[order[k]!.i] = (from + to - 1) / 2;
+    from = to;
+  }
+  return result;
+}
+
+function pearson(a: readonly number[], b: readonly number[]): number {
+  const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
+  const meanA = mean(a);
+  const meanB = mean(b);
+  let ab = 0;
+  let aa = 0;
+  let bb = 0;
+  a.forEach((x, i) => {
+    ab += (x - meanA) * (b[i]! - meanB);
+    aa += (x - meanA) ** 2;
+    bb += (b[i]! - meanB) ** 2;
+  });
+  return ab / Math.sqrt(aa * bb);
+}

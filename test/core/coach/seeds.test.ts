@@ -1,0 +1,38 @@
+/** The same skill on other seeds of the same level comes out the same: the marks judge the rider, not the road. */
+import { describe, expect, test } from 'vitest';
+import { habitsForSkill } from '../../../src/core/ride/riders.ts';
+import { checkLevel } from '../../../src/core/level/generate.ts';
+import { groundOf, LEVELS, PAIRS } from './riding.ts';
+
+const SEEDS = Array.from({ length: 8 }, (_, i) => 100 + i * 37);
+const bySeed = LEVELS.filter((level) =>
+  level.pieces.some((piece) => piece.kind === 'rollers' || piece.kind === 'random-pitches'),
+);
+const levels = [...bySeed, checkLevel(1, 'everyone'), checkLevel(1, 'children')];
+const skills = [0.2, 0.6, 1];
+
+/** Mean total of a few rides of one skill, so that chance in the rider does not look like chance in the road. */
+function meanTotal(level: (typeof levels)[number], seed: number, skill: number): number {
+  const { bikeId, riderId } = PAIRS[0];
+  const ground = groundOf(level, bikeId, riderId, seed);
+  const rides = [1, 2, 3].map((rider) => ground.ride(habitsForSkill(skill), rider).total);
+  return rides.reduce((sum, total) => sum + total, 0) / rides.length;
+}
+
+describe.each(levels.flatMap((level) => skills.map((skill) => [level.id, skill, level] as const)))(
+  '%s ridden with skill %d on eight seeds',
+  (_, skill, level) => {
+    const totals = SEEDS.map((seed) => meanTotal(level, seed, skill));
+
+    test('totals lie within 8 points of their mean, with a standard deviation of 4 at most', () => {
+      const mean = totals.reduce((sum, total) => sum + total, 0) / totals.length;
+      const variance = totals.reduce((sum, total) => sum + (total - mean) ** 2, 0) / totals.length;
+      expect(Math.max(...totals.map((total) => Math.abs(total - mean)))).toBeLessThanOrEqual(8);
+      expect(Math.sqrt(variance)).toBeLessThanOrEqual(4);
+    });
+  },
+);
+
+test('there are levels with a seed to be looked at', () => {
+  expect(bySeed.length).toBeGreaterThan(0);
+});
