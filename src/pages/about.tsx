@@ -1,10 +1,11 @@
-/** How to play, why it feels like riding, privacy, and care. */
+/** How to play, why it feels like riding, privacy, what is kept, and care. */
 import type { Page } from './page.ts';
+import { Kept } from './kept.tsx';
 import { KeyList } from './keyList.tsx';
 import { Sheet } from './parts.tsx';
 import { words } from './words.ts';
 
-export const aboutPage: Page = (state, send) => {
+export const aboutPage: Page = (state, send, services) => {
   const { about } = words;
   return (
     <Sheet title={about.title} send={send}>
@@ -28,6 +29,7 @@ export const aboutPage: Page = (state, send) => {
           <p>{about.model}</p>
           <p>{about.honest}</p>
         </section>
+        <Kept services={services} rides={state.results.length} />
         <section class="paper care">
           <h2>{about.careTitle}</h2>
           <ul>

@@ -26,6 +26,11 @@ export const startPage: Page = (state, send) => {
       <div class="start-words">
         <h1 class="name">{words.name}</h1>
         <p class="promise">{words.promise}</p>
+        {state.keeping !== null && (
+          <p class="start-notice" role="note">
+            {words.after.health[state.keeping]}
+          </p>
+        )}
       </div>
       {next !== null && (
         <button

@@ -25,6 +25,23 @@ const distanceM = async (): Promise<number> =>
   Number.parseInt((await page.locator('[data-hud="distance"]').textContent()) ?? '', 10);
 const text = async (selector: string): Promise<string> => (await page.locator(selector).textContent()) ?? '';
 
+/** How many rides the browser's own database holds. */
+const ridesKept = (): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const request = indexedDB.open('before-the-hill');
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const count = request.result.transaction('rides').objectStore('rides').count();
+          count.onsuccess = () => {
+            request.result.close();
+            resolve(count.result);
+          };
+        };
+      }),
+  );
+
 /** Rides to the debrief, shifting only when it is too late. */
 async function rideBadly(): Promise<void> {
   await expect.poll(distanceM, patient).toBeGreaterThan(LATE_M);
@@ -119,18 +136,24 @@ describe('the debrief of a ride that shifted too late', () => {
     await page.goto(`${site.url}#levels`);
     await page.reload();
     await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/Ridden/);
-    const kept = await page.evaluate(
-      () =>
-        new Promise<number>((resolve, reject) => {
-          const request = indexedDB.open('before-the-hill');
-          request.onerror = () => reject(request.error);
-          request.onsuccess = () => {
-            const count = request.result.transaction('rides').objectStore('rides').count();
-            count.onsuccess = () => resolve(count.result);
-          };
-        }),
-    );
-    expect(kept).toBe(1);
+    expect(await ridesKept()).toBe(1);
+  });
+
+  it('can be saved as a file, deleted with everything, and taken back, twice as once', async () => {
+    await page.goto(`${site.url}#about`);
+    const download = page.waitForEvent('download');
+    await page.click('[data-save-everything]');
+    const file = await (await download).path();
+    await page.click('[data-delete-everything]');
+    await page.click('[data-delete-sure]');
+    await expect.poll(() => text('.kept-told'), patient).toMatch(/deleted/);
+    for (let times = 0; times < 2; times += 1) {
+      await page.setInputFiles('[data-take-back]', file);
+      await expect
+        .poll(() => text('.kept-told'), patient)
+        .toMatch(times === 0 ? /[1-9]\d* taken back/ : /^0 taken back/);
+      expect(await ridesKept()).toBe(1);
+    }
   });
 
   it('asked no other host and met no error', () => {

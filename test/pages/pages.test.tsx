@@ -22,7 +22,15 @@ if (!parsed.ok) throw new Error('the level of this test does not parse');
 const { level } = parsed;
 
 const told = async () => ({ ok: true, sentence: 'Done.' });
-const services: Services = { saveEverything: told, takeBack: told, deleteEverything: told };
+let deleted = 0;
+const services: Services = {
+  saveEverything: told,
+  takeBack: told,
+  async deleteEverything() {
+    deleted += 1;
+    return told();
+  },
+};
 
 let root: HTMLElement;
 let state: State;
@@ -134,6 +142,24 @@ describe('the settings', () => {
     button().dispatchEvent(new KeyboardEvent('keydown', { code: 'KeyE', bubbles: true, cancelable: true }));
     expect([state.settings.keys.ease, state.keyAsked]).toEqual([['KeyE'], null]);
     expect(button().textContent).toContain('E');
+  });
+});
+
+describe('what is kept', () => {
+  it('is deleted only after asking, and the answer is told', async () => {
+    go('about');
+    all<HTMLButtonElement>('[data-delete-everything]')[0]?.click();
+    await expect.poll(() => all('[data-delete-sure]').length).toBe(1);
+    expect(deleted).toBe(0);
+    all<HTMLButtonElement>('[data-delete-sure]')[0]?.click();
+    await expect.poll(() => all('[data-told="true"]')[0]?.textContent).toBe('Done.');
+    expect(deleted).toBe(1);
+  });
+
+  it('a window that keeps nothing says so on the first page', () => {
+    expect(all('.start-notice')).toHaveLength(0);
+    send({ kind: 'keeping', code: 'memory' });
+    expect(all('.start-notice')[0]?.textContent).toMatch(/keeps nothing/);
   });
 });
 

@@ -1,6 +1,21 @@
 /** Words about saving, taking back and deleting what is kept on the device. */
 
 export const serviceWords = {
+  title: 'What is kept here',
+  count: (rides: number): string =>
+    rides === 0
+      ? 'No ride is kept yet. Rides and your choices stay on this device.'
+      : `${rides === 1 ? '1 ride is' : `${rides} rides are`} kept on this device, with your choices. Browsers sometimes clear what was long unused, so save a file now and then.`,
+  save: 'Save everything as a file',
+  takeBack: 'Take a file back',
+  remove: 'Delete everything here',
+  sureTitle: 'Delete everything?',
+  sure: (rides: number): string =>
+    `${rides === 1 ? '1 ride' : `${rides} rides`} and all your choices will be gone from this device. This cannot be undone.`,
+  keep: 'Keep it',
+  saveFirst: 'Save a file first',
+  removeSure: 'Delete it all',
+  failed: 'That did not work. Load the page anew, then try again.',
   savedAll: (rides: number): string =>
     rides === 1 ? 'Saved: 1 ride and your choices.' : `Saved: ${rides} rides and your choices.`,
   savedPart: 'Saved what could be read. The browser did not give everything; try again before you delete.',

@@ -1,0 +1,85 @@
+/**
+ * What is kept on this device, in a person's hands: save everything as a file, take a file back, delete it all.
+ * Asks before it deletes, and offers the file first.
+ */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { Dialog } from './parts.tsx';
+import type { Services, Told } from './services.ts';
+import { words } from './words.ts';
+
+/** The section about what is kept. */
+export function Kept({
+  services,
+  rides,
+}: {
+  readonly services: Services;
+  readonly rides: number;
+}): JSX.Element {
+  const say = words.services;
+  const [told, setTold] = useState<Told | null>(null);
+  const [asking, setAsking] = useState(false);
+  const tell = (doing: Promise<Told>): void => {
+    doing.then(setTold, () => setTold({ ok: false, sentence: say.failed }));
+  };
+  return (
+    <section class="paper kept">
+      <h2>{say.title}</h2>
+      <p>{say.count(rides)}</p>
+      <div class="buttons">
+        <button
+          type="button"
+          class="button"
+          data-save-everything
+          onClick={() => tell(services.saveEverything())}
+        >
+          {say.save}
+        </button>
+        <label class="button file-button">
+          {say.takeBack}
+          <input
+            type="file"
+            accept=".json,application/json"
+            data-take-back
+            onChange={({ currentTarget }) => {
+              const file = currentTarget.files?.[0];
+              if (file !== undefined) tell(services.takeBack(file));
+              // The same file can be chosen again.
+              currentTarget.value = '';
+            }}
+          />
+        </label>
+        <button type="button" class="button" data-delete-everything onClick={() => setAsking(true)}>
+          {say.remove}
+        </button>
+      </div>
+      <output class="kept-told" data-told={told === null ? '' : String(told.ok)}>
+        {told?.sentence}
+      </output>
+      {asking && (
+        <Dialog title={say.sureTitle} onClose={() => setAsking(false)}>
+          <p>{say.sure(rides)}</p>
+          <div class="buttons">
+            <button type="button" class="button strong" autofocus onClick={() => setAsking(false)}>
+              {say.keep}
+            </button>
+            <button type="button" class="button" onClick={() => tell(services.saveEverything())}>
+              {say.saveFirst}
+            </button>
+            <button
+              type="button"
+              class="button"
+              data-delete-sure
+              onClick={() => {
+                setAsking(false);
+                tell(services.deleteEverything());
+              }}
+            >
+              {say.removeSure}
+            </button>
+          </div>
+        </Dialog>
+      )}
+    </section>
+  );
+}
