@@ -38,11 +38,19 @@ export function overloadCostPerS(loadRatio: number): number {
   return loadRatio > OVERLOAD_FROM ? (loadRatio - OVERLOAD_FROM) * OVERLOAD_PER_S : 0;
 }
 
+/** Part of a shift's cost that only its steps decide. */
+export function stepsCost(rearSteps: number, ringSteps: number): number {
+  return SHIFT + (Math.abs(rearSteps) + Math.abs(ringSteps) - 1) * FURTHER_STEP;
+}
+
+/** Part of a shift's cost that only its load decides; it counts twice in front. */
+export function heavyCost(loadRatio: number): number {
+  return Math.max(0, loadRatio - SHIFT_LOAD_FROM) * SHIFT_LOAD;
+}
+
 /** Cost of moving the chain by so many rear sprockets and rings at a load. */
 export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: number): number {
-  const steps = Math.abs(rearSteps) + Math.abs(ringSteps);
-  if (steps === 0) return 0;
-  const heavy = Math.max(0, loadRatio - SHIFT_LOAD_FROM) * SHIFT_LOAD;
-  const front = ringSteps === 0 ? 0 : FRONT_SHIFT + heavy;
-  return SHIFT + (steps - 1) * FURTHER_STEP + heavy + front;
+  if (rearSteps === 0 && ringSteps === 0) return 0;
+  const heavy = heavyCost(loadRatio);
+  return stepsCost(rearSteps, ringSteps) + heavy + (ringSteps === 0 ? 0 : FRONT_SHIFT + heavy);
 }

@@ -9,8 +9,11 @@ import {
   cadenceCostPerS,
   CROSSED_PER_S,
   FOOT_DOWN,
+  FRONT_SHIFT,
+  heavyCost,
   overloadCostPerS,
   shiftCost,
+  stepsCost,
   TIME_PER_S,
 } from './costs.ts';
 import type { Move } from './moves.ts';
@@ -67,11 +70,12 @@ export function* planInSteps(world: RideWorld, grid: Grid = USUAL_GRID): Generat
   const stay = new Float32Array((stages + 1) * size);
   const best = new Float32Array(size);
   const eased = new Float32Array(size);
+  const heavy = new Float64Array(tables.speeds);
   for (let stage = stages - 1; stage >= 0; stage -= 1) {
     visitPlace(world, tables, stage, place);
     const here = stay.subarray(stage * size, (stage + 1) * size);
     for (let g = 0; g < tables.gears; g += 1) rideStage(world, tables, place, best, here, g);
-    bestWithShift(tables, place, here, eased, best);
+    bestWithShift(tables, place, here, eased, best, heavy);
     if (stage % 64 === 0) yield 1 - stage / stages;
   }
   return makePolicy(world, tables, stages, stay);
@@ -161,6 +165,7 @@ function bestWithShift(
   stay: Float32Array,
   eased: Float32Array,
   best: Float32Array,
+  heavy: Float64Array,
 ): void {
   const { speeds, gears } = tables;
   const braked = place.shiftCapMps >= FASTEST_MPS ? speeds : Math.ceil(speedIndex(tables, place.shiftCapMps));
@@ -170,16 +175,23 @@ function bestWithShift(
     eased[at] = interpolateBent(stay, at - (at % speeds), tables.easedIndex[at] as number, speeds - 1);
   }
   for (let g = 0; g < gears; g += 1) {
-    const moves = tables.moves[g] as readonly Move[];
-    for (let m = 0; m < moves.length; m += 1) {
-      const move = moves[m] as Move;
+    const row = g * speeds;
+    // What all manoeuvres from here have in common is worked out once; cranks too slow to shift cost for ever.
+    for (let i = 0; i < firstBraked; i += 1) {
+      const at = row + i;
+      const load = shiftLoad(tables, place.resistingN[i] as number, g, at);
+      heavy[i] = tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
+    }
+    for (const move of tables.moves[g] as readonly Move[]) {
       const to = move.toGear * speeds;
+      const steps = stepsCost(move.rearSteps, move.ringSteps);
+      const front = move.ringSteps !== 0;
+      // A local: unbundled, an imported constant is looked up anew in every turn of the loop.
+      const ringChange = FRONT_SHIFT;
       for (let i = 0; i < firstBraked; i += 1) {
-        const at = g * speeds + i;
-        if (tables.tooSlow[at] === 1) continue;
-        const load = shiftLoad(tables, place.resistingN[i] as number, g, at);
-        const cost = shiftCost(move.rearSteps, move.ringSteps, load) + (eased[to + i] as number);
-        if (cost < (best[at] as number)) best[at] = cost;
+        const load = heavy[i] as number;
+        const cost = steps + load + (front ? ringChange + load : 0) + (eased[to + i] as number);
+        if (cost < (best[row + i] as number)) best[row + i] = cost;
       }
     }
   }

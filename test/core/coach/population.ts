@@ -14,8 +14,8 @@ const random = seededRandom(2_026);
 export const SKILLS: readonly number[] = Array.from({ length: POPULATION }, () => random());
 
 /**
- * Where a strong rider on twelve sprockets hardly has to shift, skill shows less (Spearman 0.75 to 0.80 there),
- * and a single pitch on 22 gears hardly tells apart those who are past it (0.79). These levels keep to a pair
+ * Where a strong rider on twelve sprockets hardly has to shift, skill shows less (Spearman 0.80 to 0.85 there),
+ * and a single pitch on 22 gears hardly tells apart those who are past it (0.85). These levels keep to a pair
  * that has to shift; MARKS.md has the figures of all pairs, the weak ones too.
  */
 const KEPT_TO: Readonly<Record<string, (typeof PAIRS)[number]>> = {
