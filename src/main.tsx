@@ -7,6 +7,7 @@ import './pages/parts.css';
 import './pages/dialogs.css';
 import './pages/start.css';
 import './pages/pages.css';
+import './pages/kept.css';
 import './pages/ride.css';
 import './input/pads.css';
 import { render } from 'preact';

@@ -57,29 +57,42 @@ export function Kept({
         {told?.sentence}
       </output>
       {asking && (
-        <Dialog title={say.sureTitle} onClose={() => setAsking(false)}>
-          <p>{say.sure(rides)}</p>
-          <div class="buttons">
-            <button type="button" class="button strong" autofocus onClick={() => setAsking(false)}>
-              {say.keep}
-            </button>
-            <button type="button" class="button" onClick={() => tell(services.saveEverything())}>
-              {say.saveFirst}
-            </button>
-            <button
-              type="button"
-              class="button"
-              data-delete-sure
-              onClick={() => {
-                setAsking(false);
-                tell(services.deleteEverything());
-              }}
-            >
-              {say.removeSure}
-            </button>
-          </div>
-        </Dialog>
+        <AskBeforeDeleting
+          rides={rides}
+          onKeep={() => setAsking(false)}
+          onSave={() => tell(services.saveEverything())}
+          onDelete={() => {
+            setAsking(false);
+            tell(services.deleteEverything());
+          }}
+        />
       )}
     </section>
+  );
+}
+
+/** Says what would go, and makes keeping the easy answer. */
+function AskBeforeDeleting(props: {
+  readonly rides: number;
+  readonly onKeep: () => void;
+  readonly onSave: () => void;
+  readonly onDelete: () => void;
+}): JSX.Element {
+  const say = words.services;
+  return (
+    <Dialog title={say.sureTitle} onClose={props.onKeep}>
+      <p>{say.sure(props.rides)}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" autofocus onClick={props.onKeep}>
+          {say.keep}
+        </button>
+        <button type="button" class="button" onClick={props.onSave}>
+          {say.saveFirst}
+        </button>
+        <button type="button" class="button" data-delete-sure onClick={props.onDelete}>
+          {say.removeSure}
+        </button>
+      </div>
+    </Dialog>
   );
 }

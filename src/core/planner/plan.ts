@@ -12,11 +12,11 @@ import {
   FRONT_SHIFT,
   heavyCost,
   overloadCostPerS,
-  shiftCost,
   stepsCost,
   TIME_PER_S,
 } from './costs.ts';
 import type { Move } from './moves.ts';
+import { makePolicy, type Policy, shiftLoad } from './policy.ts';
 import {
   emptyPlace,
   FASTEST_MPS,
@@ -36,21 +36,7 @@ import {
 const RESTART_TICK_S = 0.05;
 const STUCK_COST = 60;
 
-/** Advice for one state. */
-export interface Advice {
-  /** Manoeuvre to make now, or null for staying. */
-  readonly move: Move | null;
-  /** What it saves against staying. */
-  readonly saving: number;
-}
-
-/** The policy: what is best from anywhere. */
-export interface Policy {
-  readonly grid: Grid;
-  /** Cost still to come from a state that stays in its gear for now. */
-  costToGo(distanceM: number, speedMps: number, gear: number): number;
-  advise(distanceM: number, speedMps: number, gear: number): Advice;
-}
+export type { Advice, Policy } from './policy.ts';
 
 /** Runs the whole plan at once. */
 export function planRoad(world: RideWorld, grid: Grid = USUAL_GRID): Policy {
@@ -195,50 +181,4 @@ function bestWithShift(
       }
     }
   }
-}
-
-/** What leans on the chain when a shift begins: the road, or the legs pushing off from low cadence. */
-function shiftLoad(tables: Tables, resistingN: number, gear: number, at: number): number {
-  const road = (tables.loadPerN[gear] as number) * resistingN;
-  const legs = tables.torqueRatio[at] as number;
-  return road > legs ? road : legs;
-}
-
-function makePolicy(world: RideWorld, tables: Tables, stages: number, stay: Float32Array): Policy {
-  const size = tables.gears * tables.speeds;
-  const { stepM } = tables.grid;
-  const place = emptyPlace(tables);
-  const at = (distanceM: number, gear: number, index: number): number => {
-    const along = Math.min(stages, Math.max(0, distanceM / stepM));
-    const stage = Math.floor(along);
-    const a = interpolate(stay, stage * size + gear * tables.speeds, index);
-    if (stage >= stages) return a;
-    const b = interpolate(stay, (stage + 1) * size + gear * tables.speeds, index);
-    return a + (b - a) * (along - stage);
-  };
-  return {
-    grid: tables.grid,
-    costToGo: (distanceM, speedMps, gear) => at(distanceM, gear, speedIndex(tables, speedMps)),
-    advise(distanceM, speedMps, gear) {
-      const index = speedIndex(tables, speedMps);
-      const nearest = gear * tables.speeds + Math.round(index);
-      const staying = at(distanceM, gear, index);
-      if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
-      const easedIndex = interpolate(tables.easedIndex, gear * tables.speeds, index);
-      visitPlace(world, tables, Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))), place);
-      const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
-      let move: Move | null = null;
-      let least = staying;
-      for (const candidate of tables.moves[gear] ?? []) {
-        const cost =
-          shiftCost(candidate.rearSteps, candidate.ringSteps, load) +
-          at(distanceM, candidate.toGear, easedIndex);
-        if (cost < least) {
-          least = cost;
-          move = candidate;
-        }
-      }
-      return { move, saving: staying - least };
-    },
-  };
 }

@@ -1,0 +1,71 @@
+/**
+ * The answer of a plan: asked from any place, speed and gear, it tells what is still to come and what to do now.
+ * How the numbers behind it are worked out is the business of `plan.ts`.
+ */
+import type { RideWorld } from '../ride/types.ts';
+import { shiftCost } from './costs.ts';
+import type { Move } from './moves.ts';
+import { emptyPlace, type Grid, interpolate, speedIndex, type Tables, visitPlace } from './tables.ts';
+
+/** Advice for one state. */
+export interface Advice {
+  /** Manoeuvre to make now, or null for staying. */
+  readonly move: Move | null;
+  /** What it saves against staying. */
+  readonly saving: number;
+}
+
+/** The policy: what is best from anywhere. */
+export interface Policy {
+  readonly grid: Grid;
+  /** Cost still to come from a state that stays in its gear for now. */
+  costToGo(distanceM: number, speedMps: number, gear: number): number;
+  advise(distanceM: number, speedMps: number, gear: number): Advice;
+}
+
+/** What leans on the chain when a shift begins: the road, or the legs pushing off from low cadence. */
+export function shiftLoad(tables: Tables, resistingN: number, gear: number, at: number): number {
+  const road = (tables.loadPerN[gear] as number) * resistingN;
+  const legs = tables.torqueRatio[at] as number;
+  return road > legs ? road : legs;
+}
+
+/** Makes the policy of a finished plan; `stay` holds the cost of staying for every stage, gear and speed. */
+export function makePolicy(world: RideWorld, tables: Tables, stages: number, stay: Float32Array): Policy {
+  const size = tables.gears * tables.speeds;
+  const { stepM } = tables.grid;
+  const place = emptyPlace(tables);
+  const at = (distanceM: number, gear: number, index: number): number => {
+    const along = Math.min(stages, Math.max(0, distanceM / stepM));
+    const stage = Math.floor(along);
+    const a = interpolate(stay, stage * size + gear * tables.speeds, index);
+    if (stage >= stages) return a;
+    const b = interpolate(stay, (stage + 1) * size + gear * tables.speeds, index);
+    return a + (b - a) * (along - stage);
+  };
+  return {
+    grid: tables.grid,
+    costToGo: (distanceM, speedMps, gear) => at(distanceM, gear, speedIndex(tables, speedMps)),
+    advise(distanceM, speedMps, gear) {
+      const index = speedIndex(tables, speedMps);
+      const nearest = gear * tables.speeds + Math.round(index);
+      const staying = at(distanceM, gear, index);
+      if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
+      const easedIndex = interpolate(tables.easedIndex, gear * tables.speeds, index);
+      visitPlace(world, tables, Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))), place);
+      const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
+      let move: Move | null = null;
+      let least = staying;
+      for (const candidate of tables.moves[gear] ?? []) {
+        const cost =
+          shiftCost(candidate.rearSteps, candidate.ringSteps, load) +
+          at(distanceM, candidate.toGear, easedIndex);
+        if (cost < least) {
+          least = cost;
+          move = candidate;
+        }
+      }
+      return { move, saving: staying - least };
+    },
+  };
+}
