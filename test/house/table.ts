@@ -44,7 +44,7 @@ const coreRooms = Object.keys(coreTable);
 
 const shellPackages = {
   game: ['phaser'],
-  pages: ['preact'],
+  pages: ['jsqr', 'lean-qr', 'preact'],
   input: [],
   audio: ['howler'],
   storage: ['idb', 'zod'],
