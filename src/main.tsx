@@ -20,15 +20,18 @@ import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
 import { RIDE_PLACES } from './pages/ride.tsx';
 import { addressOf, createStore, initialState, type State } from './pages/store.ts';
+import { unitsOf } from './pages/settings.ts';
 import { words } from './pages/words.ts';
 import { joinServices } from './services.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';
 import type { RideLook, RidePlaces } from './rideViews.ts';
 
-const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, reachableHash()));
+const store = createStore(
+  initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), unitsOf(navigator.language)),
+);
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
-const services = joinServices(keeping);
+const services = joinServices(keeping, judging.planner);
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
@@ -121,7 +124,7 @@ function followRide({ view, rest, ride, settings, last }: State): void {
     },
   });
   if (watching === null) judging.expect({ level, seed: level.seed, bike, rider, autoEase });
-  preloadAfterRide();
+  void preloadAfterRide();
 }
 
 function show(state: State): void {

@@ -3,11 +3,18 @@ import type { Keeping } from './keeping.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
+import { keyOfGearJob, type Planner, PlannerCancelled } from './worker/client.ts';
 
 /** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping): Services {
+export function joinServices(keeping: Keeping, planner: Planner): Services {
   const { services } = words;
   return {
+    checkGears: (question, told) => {
+      planner.checkGears(question, told).then(told.onDone, (error: unknown) => {
+        if (!(error instanceof PlannerCancelled)) told.onFailed();
+      });
+      return () => planner.cancel(keyOfGearJob(question));
+    },
     async saveEverything() {
       const file = await (await keeping.storage).exportAll();
       offerFile(

@@ -30,6 +30,14 @@ export const aboutPage: Page = (state, send, services) => {
           <p>{about.honest}</p>
         </section>
         <Kept services={services} rides={state.results.length} />
+        <section class="paper">
+          <h2>{about.creditsTitle}</h2>
+          <ul>
+            {about.credits.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
         <section class="paper care">
           <h2>{about.careTitle}</h2>
           <ul>

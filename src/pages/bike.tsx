@@ -1,16 +1,25 @@
-/** Choosing bike and rider: the bundled ones, drawn; the choice is kept as whole objects in the settings. */
+/**
+ * Choosing bike and rider: the bundled bikes, drawn, or one of one's own; the rider by feel or by numbers. The
+ * choice is kept as whole objects in the settings.
+ */
 import type { JSX } from 'preact';
-import { BIKES, RIDERS } from '../core/model/presets.ts';
-import type { Bike, Rider } from '../core/model/types.ts';
+import { BIKES } from '../core/model/presets.ts';
+import type { Bike } from '../core/model/types.ts';
 import { createFormat, type Format } from './format.ts';
+import { OwnBikeForm } from './ownbike/bikeForm.tsx';
+import { RiderForm } from './ownbike/riderForm.tsx';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
 import { BikePicture, GearStacks } from './pictures/bike.tsx';
 import { levelForButton } from './nextRide.ts';
 import { words } from './words.ts';
+import { ownBikeWords } from './words/ownBike.ts';
+
+/** Id of a bike that is not one of the bundled ones. */
+const OWN = 'own';
 
 export const bikePage: Page = (state, send) => {
-  const { bike, rider, units } = state.settings;
+  const { bike, rider, riderChosen, units } = state.settings;
   const format = createFormat(units);
   const next = levelForButton(state);
   return (
@@ -27,34 +36,68 @@ export const bikePage: Page = (state, send) => {
               onChoose={() => send({ kind: 'choose-bike', bike: one })}
             />
           ))}
+          <OwnCard
+            chosen={bike.id === OWN}
+            onChoose={() => send({ kind: 'choose-bike', bike: { ...bike, id: OWN } })}
+          />
         </fieldset>
-        <fieldset class="cards riders">
-          <legend>
-            {words.bike.riders} <small>{words.bike.ridersHint}</small>
-          </legend>
-          {RIDERS.map((one) => (
-            <RiderCard
-              key={one.id}
-              rider={one}
-              chosen={one.id === rider.id}
-              format={format}
-              onChoose={() => send({ kind: 'choose-rider', rider: one })}
-            />
-          ))}
-        </fieldset>
+        {bike.id === OWN && (
+          <OwnBikeForm
+            bike={bike}
+            onChange={(own) => send({ kind: 'choose-bike', bike: own })}
+            words={ownBikeWords}
+          />
+        )}
+        <RiderForm
+          // As long as nobody has chosen, the rider follows the bike and the form begins anew.
+          key={riderChosen ? 'chosen' : rider.id}
+          rider={rider}
+          onChange={(one) => send({ kind: 'choose-rider', rider: one })}
+          names={words.bike.riderNames}
+          hints={words.bike.riderHints}
+          words={ownBikeWords}
+          format={format}
+        />
         {next !== null && (
-          <button
-            type="button"
-            class="button strong"
-            onClick={() => send({ kind: 'ask-ride', levelId: next.id })}
-          >
-            {words.bike.done}
-          </button>
+          <p class="go-bar">
+            <button
+              type="button"
+              class="button strong"
+              data-ride-this
+              onClick={() => send({ kind: 'ask-ride', levelId: next.id })}
+            >
+              {words.bike.done}
+            </button>
+          </p>
         )}
       </form>
     </Sheet>
   );
 };
+
+/** The way to a bike of one's own; it begins as the bike chosen before. */
+function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
+  return (
+    <label class="card" aria-label={`${words.bike.own}. ${words.bike.ownHint}`}>
+      <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
+      <span class="card-body own-card">
+        <strong>{words.bike.own}</strong>
+        <span>{words.bike.ownHint}</span>
+        <svg viewBox="0 0 96 48" aria-hidden="true">
+          {[10, 15, 20, 26, 33].map((height, i) => (
+            <path
+              key={height}
+              d={`M${14 + i * 17} ${44 - height}V44`}
+              stroke="var(--ink)"
+              stroke-width="9"
+              stroke-dasharray="6 2"
+            />
+          ))}
+        </svg>
+      </span>
+    </label>
+  );
+}
 
 function BikeCard(props: {
   readonly bike: Bike;
@@ -79,28 +122,6 @@ function BikeCard(props: {
           </span>
         </span>
         <GearStacks bike={bike} label={teeth} />
-      </span>
-    </label>
-  );
-}
-
-function RiderCard(props: {
-  readonly rider: Rider;
-  readonly chosen: boolean;
-  readonly format: Format;
-  readonly onChoose: () => void;
-}): JSX.Element {
-  const { rider, chosen, format, onChoose } = props;
-  const name = words.bike.riderNames[rider.id] ?? words.bike.ownRider;
-  const hint = words.bike.riderHints[rider.id];
-  const cadence = words.bike.cadence(format.number(rider.cadenceLowRpm), format.number(rider.cadenceHighRpm));
-  return (
-    <label class="card" aria-label={`${name}. ${hint} ${cadence}`}>
-      <input type="radio" name="rider" value={rider.id} checked={chosen} onChange={onChoose} />
-      <span class="card-body">
-        <strong>{name}</strong>
-        <span>{hint}</span>
-        <span class="card-facts">{cadence}</span>
       </span>
     </label>
   );

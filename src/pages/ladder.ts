@@ -3,6 +3,7 @@
  * beyond whether its level was finished.
  */
 import { LESSONS, type Level } from '../core/level/schema.ts';
+import type { KeptResult } from './afterRide.ts';
 
 /** Levels in learning order: by rung, those without one last, then by what they teach and by name. */
 export function inLearningOrder(levels: readonly Level[]): readonly Level[] {
@@ -43,4 +44,12 @@ export function nextLevel(
   const row = child && rows.children.length > 0 ? rows.children : rows.everyone;
   const fitting = row.filter((level) => ringCount > 1 || !NEEDS_RINGS.includes(level.teaches));
   return fitting.find((level) => !doneIds.includes(level.id)) ?? fitting.at(-1) ?? null;
+}
+
+/** The best total of a level among kept rides, or null while there is none. */
+export function bestTotal(results: readonly KeptResult[], levelId: string): number | null {
+  const totals = results
+    .filter((one) => one.levelId === levelId && one.kind === 'ride')
+    .map(({ total }) => total);
+  return totals.length === 0 ? null : Math.max(...totals);
 }

@@ -13,7 +13,7 @@ import { words } from './words.ts';
 export interface LazyPage {
   readonly page: Page;
   /** Fetches it now, because it will be wanted soon. */
-  readonly preload: () => void;
+  readonly preload: () => Promise<void>;
 }
 
 /** Makes a page out of a way to fetch one. */
@@ -30,7 +30,7 @@ export function lazyPage(title: string, fetchPage: () => Promise<Page>): LazyPag
         fetched(state, send, services)
       ),
     // A page that did not come now is asked for again when it is opened.
-    preload: () => void get().catch(() => undefined),
+    preload: () => get().catch(() => undefined),
   };
 }
 
@@ -52,7 +52,7 @@ function Coming(props: {
   useEffect(fetchAndShow, [title]);
   return (
     <Sheet title={title} send={send}>
-      <section class="paper debrief">
+      <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
         <output>{failed ? words.after.loadFailed : words.after.loading}</output>
         {failed && (
           <button type="button" class="button strong" onClick={fetchAndShow}>

@@ -1,17 +1,26 @@
-/** The ladder of levels with what each teaches, and the children's row. Choosing one begins its ride. */
+/**
+ * The ladder of levels with what each teaches and the best mark so far, the children's row, and free rides.
+ * Choosing one begins its ride.
+ */
 import type { JSX } from 'preact';
 import type { Course } from '../core/course/types.ts';
 import { courseOfLevel } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
 import { hashOf } from './address.ts';
 import { createFormat, type Format } from './format.ts';
-import { rowsOf } from './ladder.ts';
+import { FreeRideForm } from './freeride/form.tsx';
+import { decodeFreeRide, encodeFreeRide, isFreeRide } from './freeride/link.ts';
+import { bestTotal, rowsOf } from './ladder.ts';
 import type { Page } from './page.ts';
 import { Icon, Sheet } from './parts.tsx';
 import { Profile } from './pictures/profile.tsx';
 import { levelForButton } from './nextRide.ts';
-import type { State } from './store.ts';
+import type { Send, State } from './store.ts';
 import { words } from './words.ts';
+import { freeRideWords } from './words/freeRide.ts';
+
+/** What the form for a free ride begins with. */
+const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };
 
 /** Roads do not change while the game is open, and drawing all of them anew for a settings dialog would be felt. */
 const courses = new WeakMap<Level, Course>();
@@ -32,9 +41,31 @@ export const levelsPage: Page = (state, send) => {
       {children.length > 0 && (
         <Row title={words.levels.children} levels={children} state={state} format={format} />
       )}
+      <FreeRide state={state} send={send} format={format} />
     </Sheet>
   );
 };
+
+function FreeRide(props: {
+  readonly state: State;
+  readonly send: Send;
+  readonly format: Format;
+}): JSX.Element {
+  const { state, send, format } = props;
+  const { rest } = state;
+  const linked = decodeFreeRide(rest);
+  return (
+    <FreeRideForm
+      key={rest}
+      wish={linked.ok ? linked.wish : USUAL_WISH}
+      badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
+      onRide={(wish) => send({ kind: 'ask-ride', levelId: encodeFreeRide(wish) })}
+      onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
+      words={freeRideWords}
+      format={format}
+    />
+  );
+}
 
 function Row(props: {
   readonly title: string;
@@ -54,6 +85,7 @@ function Row(props: {
               level={level}
               number={i + 1}
               done={state.doneIds.includes(level.id)}
+              best={bestTotal(state.results, level.id)}
               next={level.id === nextId}
               format={format}
             />
@@ -68,10 +100,12 @@ function LevelCard(props: {
   readonly level: Level;
   readonly number: number;
   readonly done: boolean;
+  /** Best total of this level so far, or null. */
+  readonly best: number | null;
   readonly next: boolean;
   readonly format: Format;
 }): JSX.Element {
-  const { level, number, done, next, format } = props;
+  const { level, number, done, best, next, format } = props;
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   return (
@@ -93,7 +127,7 @@ function LevelCard(props: {
       {done && (
         <span class="flag">
           <Icon name="done" />
-          {words.levels.ridden}
+          {best === null ? words.levels.ridden : words.levels.best(format.number(best))}
         </span>
       )}
       {next && !done && <span class="flag next">{words.levels.next}</span>}

@@ -1,24 +1,33 @@
 /** The pages there are, one line each. An address without a page here leads to the start page. */
 import { aboutPage } from './about.tsx';
 import type { View } from './address.ts';
-import { bikePage } from './bike.tsx';
 import { lazyPage } from './lazy.tsx';
-import { levelsPage } from './levels.tsx';
 import type { Page } from './page.ts';
 import { ridePage } from './ride.tsx';
 import { startPage } from './start.tsx';
 import { words } from './words.ts';
 
+const levels = lazyPage(words.levels.title, async () => (await import('./levels.tsx')).levelsPage);
+const bike = lazyPage(words.bike.title, async () => (await import('./bike.tsx')).bikePage);
+const progress = lazyPage(words.nav.progress, async () => (await import('./progress.tsx')).progressPage);
+const gearCheck = lazyPage(words.nav.gearCheck, async () => (await import('./gearcheck.tsx')).gearCheckPage);
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
 
+/** Fetches every page now; settles when all are there or cannot be had. */
+export const preloadAllPages = async (): Promise<void> => {
+  await Promise.all([levels, bike, progress, gearCheck, debrief].map((one) => one.preload()));
+};
+
 export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   start: startPage,
-  levels: levelsPage,
-  bike: bikePage,
+  levels: levels.page,
+  bike: bike.page,
   ride: ridePage,
   debrief: debrief.page,
+  progress: progress.page,
+  gearcheck: gearCheck.page,
   about: aboutPage,
 };

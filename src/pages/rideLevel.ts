@@ -2,9 +2,10 @@
  * Which road stands behind `#ride/…`: a bundled or own level (made steeper or gentler by how the last rides
  * went), a check ride, or a free ride. Pure; the same address and results give the same road.
  */
-import { checkLevel, nextNotch, notchedLevel } from '../core/level/generate.ts';
+import { checkLevel, freeLevel, nextNotch, notchedLevel } from '../core/level/generate.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { KeptResult } from './afterRide.ts';
+import { decodeFreeRide, isFreeRide } from './freeride/link.ts';
 
 /** A road to ride, and how much harder (positive) or gentler it is than the level as it was drawn. */
 export interface RideRoad {
@@ -28,6 +29,10 @@ export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
       level: checkLevel(Number(check[2]) >>> 0, check[1] === 'children' ? 'children' : 'everyone'),
       notch: 0,
     };
+  if (isFreeRide(rest)) {
+    const free = decodeFreeRide(rest);
+    return free.ok ? { level: freeLevel(free.wish), notch: 0 } : null;
+  }
   const level = known.levels.find((one) => one.id === rest);
   if (level === undefined) return null;
   const notch = notchAfter(level, known.results);

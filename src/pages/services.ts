@@ -3,6 +3,8 @@
  * tests give their own. Nothing here leaves the device unless a person saves a file and carries it.
  */
 
+import type { GearQuestion, GearTold } from './gearcheck/types.ts';
+
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
   readonly ok: boolean;
@@ -11,6 +13,8 @@ export interface Told {
 
 /** The services. */
 export interface Services {
+  /** Works on a gear check; the answer gives it up. */
+  readonly checkGears: (question: GearQuestion, told: GearTold) => () => void;
   /** Everything kept on this device as one file, offered for saving. */
   saveEverything(): Promise<Told>;
   /** Takes back a file made by `saveEverything`; what is already here stays once. */

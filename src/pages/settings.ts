@@ -50,15 +50,28 @@ export interface Settings {
 /** Slowest pace a ride can have. */
 export const SLOWEST_PACE_RATIO = 0.5;
 
+/** Regions whose road signs count in miles. */
+const MILES_IN = ['GB', 'LR', 'MM', 'US'];
+
+/** Units people of a language tag such as `en-US` read on their roads; metric where the tag names none. */
+export function unitsOf(locale: string): Settings['units'] {
+  try {
+    const { region } = new Intl.Locale(locale);
+    return region !== undefined && MILES_IN.includes(region) ? 'imperial' : 'metric';
+  } catch {
+    return 'metric';
+  }
+}
+
 /** What a new player finds. */
-export function defaultSettings(keys: Keys): Settings {
+export function defaultSettings(keys: Keys, units: Settings['units'] = 'metric'): Settings {
   const bike = BIKES.find((one) => one.id === 'trekking-3x8') ?? (BIKES[0] as Bike);
   return {
     bike,
     rider: riderFor(bike),
     riderChosen: false,
     theme: 'indoor',
-    units: 'metric',
+    units,
     volumes: { machine: 0.8, road: 0.6, cues: 0.7 },
     muted: false,
     paceRatio: 1,

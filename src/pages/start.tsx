@@ -13,7 +13,10 @@ import { words } from './words.ts';
 const LEVER = 'M8 14H50q12 0 14 8';
 
 /** Ways to further pages; a page that joins the game gets its line here. */
-const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [];
+const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
+  { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
+  { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
+];
 
 export const startPage: Page = (state, send) => {
   const next = levelForButton(state);
@@ -61,11 +64,13 @@ export const startPage: Page = (state, send) => {
             />
           </svg>
         </PageLink>
-        {moreWays.map(({ view, title, hint }) => (
-          <PageLink key={view} to={view} class="way">
-            <WayWords title={title} hint={hint} />
-          </PageLink>
-        ))}
+        <div class="more-ways">
+          {moreWays.map(({ view, title, hint }) => (
+            <PageLink key={view} to={view} class="way">
+              <WayWords title={title} hint={hint} />
+            </PageLink>
+          ))}
+        </div>
       </nav>
     </main>
   );

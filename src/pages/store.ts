@@ -5,6 +5,7 @@
 import type { Level } from '../core/level/schema.ts';
 import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
+import { isFreeRide } from './freeride/link.ts';
 import { rideRoad } from './rideLevel.ts';
 import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
 
@@ -78,12 +79,17 @@ export type Action =
 export type Send = (action: Action) => void;
 
 /** The state of a browser that opens the game at `hash`. */
-export function initialState(levels: readonly Level[], keys: Keys, hash: string): State {
+export function initialState(
+  levels: readonly Level[],
+  keys: Keys,
+  hash: string,
+  units: Settings['units'] = 'metric',
+): State {
   const empty: State = {
     view: 'start',
     rest: '',
     levels,
-    settings: defaultSettings(keys),
+    settings: defaultSettings(keys, units),
     cautionsSeen: false,
     dialog: null,
     waitingLevelId: null,
@@ -168,7 +174,8 @@ function goTo(state: State, address: Address): State {
 /** Starts the ride behind an address: a level's id, a check ride, a free ride. */
 function askRide(state: State, rest: string): State {
   const road = rideRoad(state, rest);
-  if (road === null) return { ...state, view: 'levels', rest: '', ride: null };
+  // A link to a free ride that cannot be read is shown where another one can be made.
+  if (road === null) return { ...state, view: 'levels', rest: isFreeRide(rest) ? rest : '', ride: null };
   if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
   return onTheRoad(state, rest, { level: road.level, notch: road.notch, watchFromM: null });
 }

@@ -3,6 +3,7 @@
  * numbers and units are put into words by `format.ts`, codes come from the core.
  */
 import type { CueCode, Lesson } from '../core/level/schema.ts';
+import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { debriefWords } from './words/debrief.ts';
 import { childrenDebriefWords } from './words/debriefChildren.ts';
@@ -26,6 +27,10 @@ export const words = {
     bike: 'My bike',
     about: 'How to play',
     aboutHint: 'and care, and privacy',
+    progress: 'Progress',
+    progressHint: 'Check rides, your marks, and what is kept',
+    gearCheck: 'Gear check',
+    gearCheckHint: 'Would other sprockets get me up this hill?',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {
@@ -33,6 +38,8 @@ export const words = {
     levels: 'Levels',
     bike: 'Bike and rider',
     about: 'About and care',
+    progress: 'Progress',
+    gearCheck: 'Gear check',
     settings: 'Settings',
     close: 'Close',
     skip: 'Skip to the page',
@@ -43,6 +50,7 @@ export const words = {
     everyone: 'The ladder',
     children: 'For children',
     ridden: 'Ridden',
+    best: (total: string): string => `Best: ${total} of 100`,
     next: 'Next',
     length: (length: string): string => `${length} long`,
     pitches: (count: number): string => (count === 1 ? '1 pitch' : `${count} pitches`),
@@ -69,8 +77,6 @@ export const words = {
     title: 'Bike and rider',
     intro: 'Take the bike that is most like yours. It rides as its gears, wheels and weight say.',
     bikes: 'Bike',
-    riders: 'Rider',
-    ridersHint: 'By feel is good enough.',
     names: {
       'kids-20-1x7': 'Children’s 20 inch',
       'kids-24-1x8': 'Children’s 24 inch',
@@ -80,6 +86,7 @@ export const words = {
       'gravel-1x12': 'Gravel',
     } as Readonly<Record<string, string>>,
     own: 'Own bike',
+    ownHint: 'Your own tooth counts and tyres',
     gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
     rings: 'Chainring',
     sprockets: 'Sprockets',
@@ -237,47 +244,8 @@ export const words = {
     'line-missed': 'Over the line. Brake sooner.',
     'reserve-empty': 'Out of breath. No pressing for a while.',
   },
-  cautions: {
-    title: 'Before the first ride',
-    intro: 'A game teaches timing, not traffic.',
-    short: [
-      'On a real bike practise on a quiet, flat, closed place first.',
-      'Eyes on the road, not on the chain. Brakes, helmet and the law of your place come first.',
-      'Children ride with an adult in charge.',
-      'Pain in knees or chest: stop, and ask a doctor.',
-    ],
-    accept: 'Understood, ride',
-    more: 'More on care',
-  },
-  about: {
-    title: 'About and care',
-    playTitle: 'How to play',
-    play: [
-      'You pedal by yourself. Your hands shift, your eyes look ahead.',
-      'The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.',
-      'Shift before the hill, one gear at a time, and ease the pedals while the chain moves.',
-      'Keep your legs turning at a pace you like. A short rise can simply be ridden over.',
-    ],
-    modelTitle: 'Why it feels like riding',
-    model:
-      'Weight, slope, wind, rolling and the chain’s friction are worked out 120 times a second with published formulas. Nothing is left to luck: the same pushes give the same ride.',
-    privacyTitle: 'Privacy',
-    privacy:
-      'This game does not ask who you are. It has no account and no counter, and it talks to no other computer. What you do stays on this device.',
-    careTitle: 'Care',
-    care: [
-      'A game teaches timing, not traffic.',
-      'Practise on a quiet, flat, closed place first. Eyes on the road and not on the chain.',
-      'Brakes, helmet and the law of your place come first.',
-      'Children ride with an adult in charge.',
-      'Pain in knees or chest means stop and ask a doctor.',
-      'What sprockets, rings and chains can be changed is limited by what the derailleurs can take: ask a qualified mechanic and read the maker’s documents.',
-      'Keep fingers away from a moving chain.',
-      'Follow what your federation, school or licensed instructor says.',
-    ],
-    honest:
-      'Nobody has shown yet that a game makes better shifters on the road. This one measures what you learn inside it, and says no more.',
-  },
+  cautions: cautionsWords,
+  about: aboutWords,
 };
 
 export type Words = typeof words;

@@ -10,7 +10,7 @@ import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const addresses = ['#start', '#levels', '#bike', '#about'];
+const addresses = ['#start', '#levels', '#bike', '#progress', '#gearcheck', '#about'];
 
 let site: Site;
 
@@ -37,6 +37,7 @@ async function go(page: Page, address: string): Promise<void> {
     location.hash = hash;
   }, address);
   await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe(address.slice(1));
+  await expect.poll(() => page.locator('[data-coming]').count()).toBe(0);
 }
 
 /** What axe finds, in words that name the element. Movement is over before it looks. */
@@ -89,7 +90,7 @@ describe.each(['indoor', 'field'])('the %s theme', (theme) => {
       await go(page, address);
       const found = await page.evaluate(() => ({
         tooWide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        tooSmall: [...document.querySelectorAll('button, a, label')]
+        tooSmall: [...document.querySelectorAll('button, a, label:not([for]), select, input[type=text]')]
           .filter((one) => {
             const { width: w, height: h } = one.getBoundingClientRect();
             return Math.min(w, h) < 44;

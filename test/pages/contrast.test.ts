@@ -16,6 +16,10 @@ const sheets = [
   'pages/start',
   'pages/pages',
   'pages/ride',
+  'pages/gearcheck/gearcheck',
+  'pages/ownbike/ownbike',
+  'pages/progress/progress',
+  'pages/freeride/freeride',
   'input/pads',
 ].map((name) => read(`${name}.css`));
 const themeSheet = sheets[0] as string;

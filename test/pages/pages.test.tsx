@@ -1,11 +1,11 @@
 /** The pages as a document: what is on them, what their buttons send, that every choice can be reached and has a name. */
 import { render } from 'preact';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { parseLevel } from '../../src/core/level/parse.ts';
 import { CUES, LESSONS } from '../../src/core/level/schema.ts';
 import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
 import { App } from '../../src/pages/app.tsx';
-import { PAGES } from '../../src/pages/pageTable.ts';
+import { PAGES, preloadAllPages } from '../../src/pages/pageTable.ts';
 import { frameOfBike } from '../../src/pages/pictures/frame.ts';
 import { profilePaths } from '../../src/pages/pictures/profile.tsx';
 import { jointBetween } from '../../src/pages/pictures/rider.tsx';
@@ -24,6 +24,7 @@ const { level } = parsed;
 const told = async () => ({ ok: true, sentence: 'Done.' });
 let deleted = 0;
 const services: Services = {
+  checkGears: () => () => undefined,
   saveEverything: told,
   takeBack: told,
   async deleteEverything() {
@@ -52,6 +53,8 @@ const all = <Kind extends Element = HTMLElement>(selector: string): Kind[] => [
   ...root.querySelectorAll<Kind>(selector),
 ];
 
+beforeAll(preloadAllPages);
+
 beforeEach(() => {
   root = document.createElement('div');
   document.body.append(root);
@@ -74,7 +77,9 @@ describe('the start page', () => {
 
   it('leads to every page that stands in the table', () => {
     const targets = all<HTMLAnchorElement>('a').map((link) => link.getAttribute('href'));
-    expect(targets).toEqual(expect.arrayContaining(['#levels', '#bike', '#about']));
+    expect(targets).toEqual(
+      expect.arrayContaining(['#levels', '#bike', '#about', '#progress', '#gearcheck']),
+    );
   });
 });
 
@@ -86,7 +91,13 @@ describe('every page', () => {
       send({ kind: 'open-dialog', dialog: 'settings' });
       expect(all('h1')).toHaveLength(1);
       const nameless = all('button, a, svg[role=img], input').filter((element) => {
-        const label = element.closest('label')?.textContent ?? '';
+        const ids = element.getAttribute('aria-labelledby')?.split(' ') ?? [];
+        const labels = [
+          element.closest('label'),
+          element.id === '' ? null : root.querySelector(`label[for="${element.id}"]`),
+          ...ids.map((id) => root.querySelector(`[id="${id}"]`)),
+        ];
+        const label = labels.map((one) => one?.textContent ?? '').join('');
         return `${element.getAttribute('aria-label') ?? ''}${element.textContent}${label}`.trim() === '';
       });
       expect(nameless.map((element) => element.outerHTML)).toEqual([]);
@@ -97,10 +108,23 @@ describe('every page', () => {
 describe('bike and rider', () => {
   it('shows every bundled bike and rider, with the chosen ones marked', () => {
     go('bike');
-    expect(all('input[name=bike]')).toHaveLength(BIKES.length);
-    expect(all('input[name=rider]')).toHaveLength(RIDERS.length);
-    const chosen = all<HTMLInputElement>('input:checked').map((input) => input.value);
+    expect(all('input[name=bike]')).toHaveLength(BIKES.length + 1);
+    expect(all('input[name=rider-feel]')).toHaveLength(RIDERS.length);
+    const chosen = all<HTMLInputElement>('input[name=bike]:checked, input[name=rider-feel]:checked').map(
+      (input) => input.value,
+    );
     expect(chosen).toEqual([state.settings.bike.id, state.settings.rider.id]);
+  });
+
+  it('an own bike begins as the one chosen before and is taken as it is typed', () => {
+    go('bike');
+    all<HTMLInputElement>('input[value="town-1x9"]')[0]?.click();
+    all<HTMLInputElement>('input[value="own"]')[0]?.click();
+    expect(state.settings.bike).toEqual({ ...bikeById('town-1x9'), id: 'own' });
+    const rings = all<HTMLInputElement>('.own-bike input')[0] as HTMLInputElement;
+    rings.value = '36';
+    rings.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    expect(state.settings.bike.chainringsTeeth).toEqual([36]);
   });
 
   it('choosing keeps the whole bike', () => {

@@ -1,0 +1,24 @@
+/** The gear check as a page of the game: rider, bike and roads of the state go in, wishes go to the store. */
+import { createFormat } from './format.ts';
+import { GearCheckPage } from './gearcheck/page.tsx';
+import { levelForButton } from './nextRide.ts';
+import type { Page } from './page.ts';
+import { Sheet } from './parts.tsx';
+import { gearCheckWords } from './words/gearCheck.ts';
+
+export const gearCheckPage: Page = (state, send, services) => (
+  <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro} send={send}>
+    <GearCheckPage
+      bike={state.settings.bike}
+      rider={state.settings.rider}
+      levels={state.levels}
+      ownLevels={[]}
+      chosenLevelId={state.rest || (levelForButton(state)?.id ?? '')}
+      onCompute={services.checkGears}
+      onChooseLevel={(rest) => send({ kind: 'address', address: { view: 'gearcheck', rest } })}
+      onTakeBike={(bike) => send({ kind: 'choose-bike', bike })}
+      words={gearCheckWords}
+      format={createFormat(state.settings.units)}
+    />
+  </Sheet>
+);

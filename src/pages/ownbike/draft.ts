@@ -1,0 +1,120 @@
+/**
+ * What a person has typed about a bike, exactly as typed, and what it means: a bike, or what is wrong in which field.
+ * Nothing typed is ever changed or thrown away here.
+ */
+import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
+import type { Bike, ShifterKind } from '../../core/model/types.ts';
+import { bikeOf } from './build.ts';
+
+/** Everything in the form. */
+export interface BikeDraft {
+  readonly rings: string;
+  /** How the sprockets are told. Both ways keep what was typed in them. */
+  readonly way: 'range' | 'each';
+  readonly range: string;
+  readonly count: string;
+  readonly each: readonly string[];
+  /** The range `each` was last filled from; while it is the same, `each` is not filled again. */
+  readonly filledFrom: string;
+  readonly tyre: string;
+  readonly crank: string;
+  readonly mass: string;
+  readonly shifter: ShifterKind;
+  readonly refusesCrossed: boolean;
+}
+
+/** One change to what has been typed. */
+export type EditDraft = (draft: BikeDraft) => BikeDraft;
+
+export type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass';
+
+/** What can be wrong besides tooth counts and tyres, which the core has sentences for. */
+export interface DraftSentences {
+  readonly emptySprocket: (place: number) => string;
+  readonly crankWrong: string;
+  readonly massWrong: string;
+}
+
+/** What a draft means. */
+export interface DraftReading {
+  /** The bike, or null while something is wrong. */
+  readonly bike: Bike | null;
+  readonly problems: Readonly<Partial<Record<FieldName, string>>>;
+  /** The sprockets as they are understood, or null. */
+  readonly sprocketsTeeth: readonly number[] | null;
+}
+
+export const MOST_SPROCKETS = 13;
+const CRANK_MM = [90, 200] as const;
+const MASS_KG = [5, 40] as const;
+
+/** The draft of a bike. */
+export function draftOf(bike: Bike): BikeDraft {
+  const { sprocketsTeeth: teeth } = bike;
+  const range = teeth.length > 1 ? `${teeth[0]}-${teeth.at(-1)}` : String(teeth[0] ?? '');
+  const count = String(teeth.length);
+  const asRange = readSprockets(range, teeth.length);
+  const usual = asRange.ok && asRange.value.join() === teeth.join();
+  return {
+    rings: bike.chainringsTeeth.toReversed().join('/'),
+    way: usual ? 'range' : 'each',
+    range,
+    count,
+    each: teeth.map(String),
+    filledFrom: `${range}:${count}`,
+    tyre: `${bike.tyreWidthMm}-${bike.beadSeatMm}`,
+    crank: String(bike.crankLengthMm),
+    mass: String(bike.massKg),
+    shifter: bike.shifter,
+    refusesCrossed: bike.refusesCrossed,
+  };
+}
+
+/** The other way to tell sprockets; a list nobody has touched follows the range. */
+export function withWay(draft: BikeDraft, way: BikeDraft['way']): BikeDraft {
+  const filledFrom = `${draft.range}:${draft.count}`;
+  if (way === 'range' || filledFrom === draft.filledFrom) return { ...draft, way };
+  const reading = readSprockets(draft.range, readWhole(draft.count) ?? 0);
+  return reading.ok ? { ...draft, way, each: reading.value.map(String), filledFrom } : { ...draft, way };
+}
+
+/** Reads a draft; `base` gives what the form does not ask for. */
+export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): DraftReading {
+  const rings = readChainrings(draft.rings);
+  const sprockets = readSprocketFields(draft, say);
+  const tyre = readTyre(draft.tyre);
+  const crankLengthMm = readNumber(draft.crank, CRANK_MM);
+  const massKg = readNumber(draft.mass, MASS_KG);
+  const problems = {
+    ...(rings.ok ? {} : { rings: rings.sentence }),
+    ...(sprockets.ok ? {} : { sprockets: sprockets.sentence }),
+    ...(tyre.ok ? {} : { tyre: tyre.sentence }),
+    ...(crankLengthMm === null ? { crank: say.crankWrong } : {}),
+    ...(massKg === null ? { mass: say.massWrong } : {}),
+  };
+  const sprocketsTeeth = sprockets.ok ? sprockets.value : null;
+  if (!rings.ok || sprocketsTeeth === null || !tyre.ok || crankLengthMm === null || massKg === null)
+    return { bike: null, problems, sprocketsTeeth };
+  const { shifter, refusesCrossed } = draft;
+  const told = { chainringsTeeth: rings.value, sprocketsTeeth, ...tyre.value, crankLengthMm, massKg };
+  return { bike: bikeOf(base, { ...told, shifter, refusesCrossed }), problems, sprocketsTeeth };
+}
+
+function readSprocketFields(draft: BikeDraft, say: DraftSentences): ReturnType<typeof readSprockets> {
+  if (draft.way === 'range') return readSprockets(draft.range, readWhole(draft.count) ?? 0);
+  const empty = draft.each.findIndex((teeth) => teeth.trim() === '');
+  return empty >= 0
+    ? { ok: false, code: 'sprocket-empty', sentence: say.emptySprocket(empty + 1) }
+    : readSprockets(draft.each.join(' '), draft.each.length);
+}
+
+function readWhole(text: string): number | null {
+  return /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : null;
+}
+
+/** A number with a decimal point or comma between two limits, or null. */
+export function readNumber(text: string, [low, high]: readonly [low: number, high: number]): number | null {
+  if (!/^\s*\d{1,3}([.,]\d{1,2})?\s*$/.test(text)) return null;
+  const value = Number(text.trim().replace(',', '.'));
+  return value >= low && value <= high ? value : null;
+}

@@ -1,0 +1,42 @@
+/** A field with its name, a hint, and the sentence that says what is wrong in it. */
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+
+export interface FieldProps {
+  readonly name: string;
+  readonly label: string;
+  readonly hint: string;
+  readonly value: string;
+  /** What is wrong, or undefined. */
+  readonly problem: string | undefined;
+  readonly inputMode: 'text' | 'numeric' | 'decimal';
+  readonly onType: (value: string) => void;
+}
+
+/** The field; hint and problem are read out with it. */
+export function Field({ name, label, hint, value, problem, inputMode, onType }: FieldProps): JSX.Element {
+  const id = useId();
+  return (
+    <div class="own-field">
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        name={name}
+        type="text"
+        inputMode={inputMode}
+        autocomplete="off"
+        spellcheck={false}
+        value={value}
+        aria-invalid={problem !== undefined}
+        aria-describedby={`${id}-hint ${id}-problem`}
+        onInput={(event) => onType(event.currentTarget.value)}
+      />
+      <span id={`${id}-hint`} class="hint">
+        {hint}
+      </span>
+      <span id={`${id}-problem`} class="field-problem">
+        {problem ?? ''}
+      </span>
+    </div>
+  );
+}

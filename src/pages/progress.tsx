@@ -1,0 +1,25 @@
+/** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
+import { createFormat } from './format.ts';
+import type { Page } from './page.ts';
+import { Sheet } from './parts.tsx';
+import { ProgressPage } from './progress/page.tsx';
+import { checkAddress } from './rideLevel.ts';
+import { words } from './words.ts';
+import { progressWords } from './words/progress.ts';
+
+/** A road nobody has seen. */
+const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+
+export const progressPage: Page = (state, send, services) => (
+  <Sheet title={progressWords.title} intro={progressWords.intro} send={send}>
+    <ProgressPage
+      rides={state.results}
+      health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}
+      services={services}
+      bikeName={(id) => words.bike.names[id] ?? words.bike.own}
+      onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
+      words={progressWords}
+      format={createFormat(state.settings.units)}
+    />
+  </Sheet>
+);
