@@ -5,13 +5,14 @@
 import { type Planner, createPlanner, type RideJob } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
 import type { AfterRide, RideResult } from './pages/afterRide.ts';
+import type { RideTrace } from './core/ride/trace.ts';
 import type { Store } from './pages/store.ts';
 
 /** Planning and judging, joined. */
 export interface Judging {
   readonly planner: Planner;
-  /** A ride begins: its reference will be wanted. */
-  expect(job: RideJob): void;
+  /** A ride begins: its reference will be wanted. The answer tells it as soon as it is known, null before. */
+  expect(job: RideJob): () => RideTrace | null;
   /** A ride is over: judges it and keeps it. */
   judge(result: RideResult): Promise<void>;
 }
@@ -26,7 +27,14 @@ export function joinJudging(store: Store, keeping: Keeping): Judging {
     planner,
     expect: (job) => {
       // If planning fails now, judging asks again and tells what became of it.
-      planner.prepare(job).catch(() => undefined);
+      let known: RideTrace | null = null;
+      planner.prepare(job).then(
+        ({ trace }) => {
+          known = trace;
+        },
+        () => undefined,
+      );
+      return () => known;
     },
     async judge(result) {
       const { recording } = result;

@@ -110,11 +110,14 @@ function followRide({ view, rest, ride, settings, last }: State): void {
   const { bike, rider, autoEase } = settings;
   const watching =
     watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
+  const reference =
+    watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null;
   session = startRideSession({
     places,
     level,
     rest,
     watching,
+    reference,
     look,
     onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
     onFailed: () => store.send({ kind: 'ride-failed' }),
@@ -123,7 +126,6 @@ function followRide({ view, rest, ride, settings, last }: State): void {
       if (watching === null) void judging.judge(result);
     },
   });
-  if (watching === null) judging.expect({ level, seed: level.seed, bike, rider, autoEase });
   void preloadAfterRide();
 }
 

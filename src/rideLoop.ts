@@ -2,7 +2,7 @@
  * The time of a ride: counting down, riding tick by tick, paused, over. Owns clock, command queue and what is
  * said; draws and sounds nothing itself but tells those who do.
  */
-import type { Level } from './core/level/schema.ts';
+import type { Aids, Level } from './core/level/schema.ts';
 import { midBandRpm } from './core/model/legs.ts';
 import { FRESH_CLOCK, ticksDue } from './core/ride/clock.ts';
 import { frameOf } from './core/ride/frame.ts';
@@ -31,6 +31,8 @@ export interface RideListeners {
 export interface LoopOptions {
   readonly ride: LiveRide;
   readonly level: Level;
+  /** Help that is shown now. */
+  readonly aids: () => Aids;
   readonly listeners: RideListeners;
   /** Ride time over real time. */
   readonly pace: () => number;
@@ -156,19 +158,19 @@ class Loop implements RideLoop {
   }
 
   #say(events: readonly RideEvent[]): void {
-    const { ride, level, listeners } = this.#options;
+    const { ride, level, aids, listeners } = this.#options;
     const { tick, distanceM } = ride.state();
     this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);
-    const cue = level.aids.cues ? cueAt(level.cues, distanceM) : null;
+    const cue = aids().cues ? cueAt(level.cues, distanceM) : null;
     const cueText = cue === null ? null : 'text' in cue ? cue.text : words.cues[cue.cue];
     const { code } = this.#board;
     listeners.say(cueText, code === null ? null : words.remarks[code]);
   }
 
   #beat(): void {
-    const { ride, level, listeners } = this.#options;
+    const { ride, aids, listeners } = this.#options;
     const { tick, phase } = ride.state();
-    if (!level.aids.clickTrack || phase !== 'riding') return;
+    if (!aids().clickTrack || phase !== 'riding') return;
     const { rider } = ride.world.machine;
     const now = Math.floor((tick * ride.world.tickS * midBandRpm(rider)) / 60);
     if (now > this.#beats) listeners.beat();

@@ -6,6 +6,7 @@ import { courseOfLevel, levelHash } from './core/level/build.ts';
 import type { Level } from './core/level/schema.ts';
 import { commandsByTick, type Recording } from './core/ride/recording.ts';
 import { type LiveRide, startRide } from './core/ride/run.ts';
+import type { RideTrace } from './core/ride/trace.ts';
 import type { RideCommand } from './core/ride/types.ts';
 import { buildRideWorld } from './core/ride/world.ts';
 import { createGamepads } from './input/gamepad.ts';
@@ -14,6 +15,7 @@ import { createInputHub, type InputHub } from './input/hub.ts';
 import { listenToKeys } from './input/keyboard.ts';
 import type { RideResult } from './pages/afterRide.ts';
 import type { RidePhaseShown } from './pages/store.ts';
+import { aidsFor, createRideHelp } from './rideAids.ts';
 import { createRideLoop, type RideLoop } from './rideLoop.ts';
 import {
   buildViews,
@@ -39,6 +41,8 @@ export interface SessionOptions {
   readonly rest: string;
   /** A finished ride to be watched from a place on, or null for riding. */
   readonly watching: { readonly recording: Recording; readonly fromM: number } | null;
+  /** The best ride, once it is known; null while it is not. */
+  readonly reference: () => RideTrace | null;
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
@@ -100,9 +104,12 @@ class Session implements RideSession {
       if (command.kind === 'pause') this.#togglePause();
       else if (watching === null) this.#loop.command(command);
     });
+    const help = createRideHelp(this.#ride, options.reference);
+    const aids = () => aidsFor(options.level, this.#look.settings);
     this.#loop = createRideLoop({
       ride: this.#ride,
       level: options.level,
+      aids,
       pace: () => this.#look.settings.paceRatio * speed,
       countPace: speed,
       brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
@@ -110,6 +117,7 @@ class Session implements RideSession {
       listeners: {
         frame: (frame) => {
           this.#views?.frame(frame);
+          if (this.#views !== null) help.frame(frame, aids(), this.#views.help, this.#look.settings.units);
           if (this.#loop.mode() === 'riding') this.#ears?.frame(frame);
         },
         events: (events) => {
@@ -120,7 +128,10 @@ class Session implements RideSession {
           if (events.some((event) => event.kind === 'finished')) options.onPhase('finished', null);
         },
         say: (cue, remark) => this.#views?.say(cue, remark),
-        beat: () => this.#ears?.cueTick(),
+        beat: () => {
+          this.#views?.help.beat();
+          this.#ears?.cueTick();
+        },
         count: (secondsLeft) => {
           if (secondsLeft === null) this.#begun = true;
           options.onPhase(this.#begun ? 'riding' : 'ready', secondsLeft);
@@ -215,6 +226,7 @@ class Session implements RideSession {
       rooms: this.#rooms,
       places: this.#options.places,
       level: this.#options.level,
+      aids: aidsFor(this.#options.level, this.#look.settings),
       world: this.#ride.world,
       look: this.#look,
       hub: this.#hub,
@@ -236,6 +248,7 @@ class Session implements RideSession {
         settings.hand,
         settings.holdMode,
         settings.paceRatio,
+        settings.aidsOn.join(),
         reducedMotion,
         showPads,
       ].join();

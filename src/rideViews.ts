@@ -2,9 +2,10 @@
  * Everything of a ride that is seen, made and taken away together: picture, instruments, pads. The engine is
  * loaded here, at the first ride; words go from the pages to the rooms that have none.
  */
-import type { Level } from './core/level/schema.ts';
+import type { Aids, Level } from './core/level/schema.ts';
 import type { RideEvent, RideFrame, RideWorld } from './core/ride/types.ts';
-import type { HudWords } from './game/hud/words.ts';
+import type { HudHelp } from './game/hud/help.ts';
+import type { HudAids, HudWords } from './game/hud/words.ts';
 import type { InputHub } from './input/hub.ts';
 import { createPads } from './input/pads.ts';
 import { createFormat } from './pages/format.ts';
@@ -27,6 +28,7 @@ export interface RideViews {
   frame(frame: RideFrame): void;
   events(events: readonly RideEvent[]): void;
   say(cue: string | null, remark: string | null): void;
+  readonly help: HudHelp;
   setPaused(paused: boolean): void;
   destroy(): void;
 }
@@ -45,6 +47,7 @@ export interface ViewOptions {
   readonly rooms: RideRooms;
   readonly places: RidePlaces;
   readonly level: Level;
+  readonly aids: Aids;
   readonly world: RideWorld;
   readonly look: RideLook;
   readonly hub: InputHub;
@@ -52,7 +55,16 @@ export interface ViewOptions {
 }
 
 /** Builds all views into their places. */
-export function buildViews({ rooms, places, level, world, look, hub, nextFrame }: ViewOptions): RideViews {
+export function buildViews({
+  rooms,
+  places,
+  level,
+  aids,
+  world,
+  look,
+  hub,
+  nextFrame,
+}: ViewOptions): RideViews {
   const { settings, reducedMotion, showPads } = look;
   const hud = rooms.createHud(places.hud, hudWords(settings), {
     course: world.course,
@@ -60,14 +72,7 @@ export function buildViews({ rooms, places, level, world, look, hub, nextFrame }
     touch: showPads,
     reducedMotion,
   });
-  hud.setAids({
-    roadAhead: level.aids.roadAhead,
-    gear: true,
-    chainLine: level.aids.chainView,
-    cadence: true,
-    pressure: level.aids.pressureHint,
-    cue: level.aids.cues,
-  });
+  hud.setAids(hudAids(aids));
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
   const pads = createPads(places.pads, words.pads, hub, {
     ringCount: world.machine.ringCount,
@@ -94,6 +99,7 @@ export function buildViews({ rooms, places, level, world, look, hub, nextFrame }
       hud.setCue(cue);
       hud.setRemark(remark);
     },
+    help: hud.help,
     setPaused: (paused) => picture.setPaused(paused),
     destroy() {
       picture.destroy();
@@ -103,13 +109,30 @@ export function buildViews({ rooms, places, level, world, look, hub, nextFrame }
   };
 }
 
+/** Gear and cadence are always shown: without them there would be nothing to ride by. */
+function hudAids(aids: Aids): HudAids {
+  return {
+    roadAhead: aids.roadAhead,
+    gear: true,
+    chainLine: aids.chainView,
+    cadence: true,
+    pressure: aids.pressureHint,
+    cue: aids.cues,
+    nextStep: aids.nextStep,
+    liveMarks: aids.liveMarks,
+    clickTrack: aids.clickTrack,
+  };
+}
+
 function hudWords(settings: Settings): HudWords {
   const format = createFormat(settings.units);
+  const plain = createFormat('metric', 'en');
   return {
     ...words.hud,
     gearPair: format.gear,
     speed: format.speed,
     metres: format.distance,
     percent: format.percent,
+    plain: settings.units === 'metric' ? null : { speed: plain.speed, metres: plain.distance },
   };
 }

@@ -4,6 +4,7 @@
  */
 import { readBike, readRider } from '../core/ride/recording.ts';
 import {
+  AIDS,
   defaultSettings,
   KEY_ACTIONS,
   type Keys,
@@ -43,6 +44,7 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
     hand: pick('hand', ['right', 'left']),
     pads: pick('pads', ['auto', 'always', 'never']),
     keys: readKeys(kept['keys'], keys),
+    aidsOn: readAids(kept['aidsOn']),
   };
   return { settings, cautionsSeen: value['cautionsSeen'] === true };
 }
@@ -51,6 +53,10 @@ function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volu
   if (!isRecord(value)) return usual;
   const entries = VOLUMES.map((name) => [name, within(value[name], 0, 1, usual[name])]);
   return Object.fromEntries(entries) as Settings['volumes'];
+}
+
+function readAids(value: unknown): Settings['aidsOn'] {
+  return Array.isArray(value) ? AIDS.filter((aid) => value.includes(aid)) : [];
 }
 
 /** Every action must have a key, or nobody could pause. */

@@ -3,6 +3,7 @@
  * kept is not decided here; what the keys do is known to the input room and handed in.
  */
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../core/model/presets.ts';
+import type { Aids } from '../core/level/schema.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
 
 /** Actions a key can be tied to, in the order of the settings page. */
@@ -23,6 +24,19 @@ export type KeyAction = (typeof KEY_ACTIONS)[number];
 export type Keys = Readonly<Record<KeyAction, readonly string[]>>;
 export type VolumeName = 'machine' | 'road' | 'cues';
 export const VOLUMES = ['machine', 'road', 'cues'] as const satisfies readonly VolumeName[];
+
+/** Help on the road, in the order of the settings page. */
+export const AIDS = [
+  'roadAhead',
+  'nextStep',
+  'cues',
+  'pressureHint',
+  'chainView',
+  'clickTrack',
+  'liveMarks',
+] as const satisfies readonly (keyof Aids)[];
+
+export type AidName = (typeof AIDS)[number];
 
 /** All choices. */
 export interface Settings {
@@ -45,6 +59,8 @@ export interface Settings {
   readonly hand: 'right' | 'left';
   readonly pads: 'auto' | 'always' | 'never';
   readonly keys: Keys;
+  /** Help that is shown even where a level leaves it out; never in check rides. */
+  readonly aidsOn: readonly AidName[];
 }
 
 /** Slowest pace a ride can have. */
@@ -81,6 +97,7 @@ export function defaultSettings(keys: Keys, units: Settings['units'] = 'metric')
     hand: 'right',
     pads: 'auto',
     keys,
+    aidsOn: [],
   };
 }
 

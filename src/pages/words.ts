@@ -140,6 +140,17 @@ export const words = {
     auto: 'On touch screens',
     always: 'Always',
     never: 'Never',
+    help: 'Help on the road',
+    helpHint: 'Levels show less of it as you learn. Ticked help is always there, but not in check rides.',
+    aids: {
+      roadAhead: 'The next 250 metres',
+      nextStep: 'What to do next',
+      cues: 'Short sentences on the way',
+      pressureHint: 'How hard the legs press',
+      chainView: 'The chain from above',
+      clickTrack: 'Clicks at your cadence',
+      liveMarks: 'Marks so far',
+    },
     keys: 'Keys',
     keysHint: 'Choose an action, then push the key you want for it.',
     pushKey: 'Push a key …',
@@ -208,6 +219,16 @@ export const words = {
     steeper: (times: number): string => `heights × ${times}`,
     stopLine: 'stop in',
     outOfSight: 'out of sight',
+    marksSoFar: 'so far, of 100',
+    marks: { cadence: 'cadence', easing: 'easing', chainLine: 'chain line' },
+    step: (derailleur: 'front' | 'rear', direction: 'easier' | 'harder', steps: number): string =>
+      derailleur === 'front'
+        ? direction === 'easier'
+          ? 'Smaller chainring'
+          : 'Bigger chainring'
+        : `${direction === 'easier' ? 'Easier' : 'Harder'}${steps > 1 ? `, ${steps} steps` : ''}`,
+    stepNow: 'now',
+    stepIn: (distance: string): string => `in ${distance}`,
   },
   cues: {
     'hill-ahead': 'Hill ahead.',

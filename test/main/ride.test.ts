@@ -28,6 +28,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
   const loop = createRideLoop({
     ride,
     level: ridden,
+    aids: () => ridden.aids,
     pace: () => 1,
     countPace: 1,
     brakesAtLines: () => autoEase,

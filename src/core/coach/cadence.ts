@@ -21,14 +21,24 @@ const WORTH_TELLING_S = 1.5;
 export function pedallingSamples(trace: RideTrace): TraceSample[] {
   let standingAtS = Number.NEGATIVE_INFINITY;
   return trace.samples.filter((sample) => {
-    if (sample.held || sample.speedMps < 0.5) standingAtS = sample.timeS;
-    return (
-      sample.pedalling &&
-      !sample.held &&
-      sample.timeS >= NOT_AT_START_S &&
-      sample.timeS - standingAtS > NOT_AFTER_STOP_S
-    );
+    standingAtS = standingSinceS(sample, standingAtS);
+    return countsForMarks(sample, standingAtS);
   });
+}
+
+/** Last time at which a rider was held or nearly stood (s), after this sample. */
+export function standingSinceS(sample: TraceSample, beforeS: number): number {
+  return sample.held || sample.speedMps < 0.5 ? sample.timeS : beforeS;
+}
+
+/** Whether a sample counts for marks: pedalling, not at the start, not just after standing still. */
+export function countsForMarks(sample: TraceSample, standingAtS: number): boolean {
+  return (
+    sample.pedalling &&
+    !sample.held &&
+    sample.timeS >= NOT_AT_START_S &&
+    sample.timeS - standingAtS > NOT_AFTER_STOP_S
+  );
 }
 
 /** Credit of a cadence: 1 in the band; 1 also where the bike has no gear that would help. */

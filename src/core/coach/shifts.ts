@@ -15,6 +15,8 @@ const TICKS_PER_S = 120;
 const SAME_MANOEUVRE_S = 1;
 const UNDONE_WITHIN_S = 2;
 const UNDONE_COSTS = 5;
+/** A front shift counts as this many rear ones for easing. */
+export const FRONT_SHARE = 2;
 const FREE_AT_LEAST = 4;
 const FREE_SHARE_OF_REFERENCE = 1.5;
 
@@ -61,7 +63,7 @@ export function easingMark(trace: RideTrace, weight: number): Mark {
   let weights = 0;
   const reasons: Reason[] = [];
   for (const event of doneShifts(trace)) {
-    const share = event.derailleur === 'front' ? 2 : 1;
+    const share = event.derailleur === 'front' ? FRONT_SHARE : 1;
     const earned = easingCredit(event.load);
     credit += share * earned;
     weights += share;

@@ -11,6 +11,7 @@ import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import { ChainTopView } from '../views/chainTop.ts';
 import { DrivetrainView } from '../views/drivetrain.ts';
 import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
+import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
 import { readTones } from './tones.ts';
 import type { HudAids, HudOptions, HudWords } from './words.ts';
@@ -24,6 +25,8 @@ export interface Hud {
   applyEvents(events: readonly RideEvent[]): void;
   setCue(text: string | null): void;
   setRemark(text: string | null): void;
+  /** Next step, marks so far, and the beat. */
+  readonly help: HudHelp;
   /** Hides what a level does not want shown. */
   setAids(aids: HudAids): void;
   destroy(): void;
@@ -37,6 +40,7 @@ const PRESSURES: readonly Pressure[] = ['coast', 'ease', 'steady', 'press'];
 const STOP_SHOWN_M = 120;
 
 class HudView implements Hud {
+  readonly help: HudHelp;
   readonly #elements: HudElements;
   readonly #words: HudWords;
   readonly #still: boolean;
@@ -57,7 +61,8 @@ class HudView implements Hud {
     this.#elements = buildHud(host, words, options);
     this.#words = words;
     this.#still = options.reducedMotion;
-    const { root, roadCanvas, driveCanvas, topCanvas } = this.#elements;
+    const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
+    this.help = buildHelp(head, cadenceNumber, words.marksSoFar);
     this.#road = new RoadAheadView(
       roadCanvas,
       options.course,
@@ -132,11 +137,17 @@ class HudView implements Hud {
   }
 
   #writeText(frame: RideFrame): void {
-    const { cadence, gear, speed, distance, pressure, stop, stopText } = this.#elements;
+    const { cadence, gear, speed, distance, pressure, stop, stopText, plainSpeed, plainDistance } =
+      this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
     write(gear, this.#words.gearPair(frame.ringTeeth, frame.sprocketTeeth));
     write(speed, this.#words.speed(frame.speedMps));
     write(distance, this.#words.metres(Math.round(frame.distanceM)));
+    const { plain } = this.#words;
+    if (plain !== null) {
+      write(plainSpeed, plain.speed(frame.speedMps));
+      write(plainDistance, plain.metres(Math.round(frame.distanceM)));
+    }
     write(pressure, frame.pressure);
     const near = frame.stopInM !== null && frame.stopInM <= STOP_SHOWN_M;
     stop.hidden = !near;

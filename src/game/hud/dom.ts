@@ -8,6 +8,9 @@ import type { HudOptions, HudWords } from './words.ts';
 /** Every element the instruments write to. */
 export interface HudElements {
   readonly root: HTMLElement;
+  readonly head: HTMLElement;
+  /** Where the cadence stands as a number. */
+  readonly cadenceNumber: HTMLElement;
   readonly roadCanvas: HTMLCanvasElement;
   readonly driveCanvas: HTMLCanvasElement;
   readonly topCanvas: HTMLCanvasElement;
@@ -18,6 +21,9 @@ export interface HudElements {
   readonly marker: HTMLElement;
   readonly speed: HTMLElement;
   readonly distance: HTMLElement;
+  /** The same in km/h and m; the very elements above where these are shown anyway. */
+  readonly plainSpeed: HTMLElement;
+  readonly plainDistance: HTMLElement;
   readonly pressure: HTMLElement;
   readonly steps: HTMLElement;
   readonly reserve: HTMLElement;
@@ -80,7 +86,7 @@ function buildHead(root: HTMLElement, words: HudWords) {
   const remark = put(head, 'p', 'hud-card hud-remark');
   remark.dataset['hud'] = 'remark';
   remark.setAttribute('role', 'status');
-  return { roadCanvas, stop, stopText, cue, remark };
+  return { head, roadCanvas, stop, stopText, cue, remark };
 }
 
 function buildDrive(root: HTMLElement, words: HudWords) {
@@ -112,10 +118,12 @@ function buildCadence(root: HTMLElement, words: HudWords) {
   put(left, 'span', 'hud-label hud-unit', words.perMinute);
   const right = put(line, 'div', 'hud-pace');
   const speed = put(right, 'span', 'hud-speed');
-  speed.dataset['hud'] = 'speed';
+  const plainSpeed = words.plain === null ? speed : putPlain(right);
+  plainSpeed.dataset['hud'] = 'speed';
   const way = put(right, 'span', 'hud-label hud-way', `${words.distance} `);
   const distance = put(way, 'span', 'hud-distance');
-  distance.dataset['hud'] = 'distance';
+  const plainDistance = words.plain === null ? distance : putPlain(way);
+  plainDistance.dataset['hud'] = 'distance';
   const scale = put(card, 'div', 'hud-scale');
   scale.dataset['aid'] = 'cadence';
   scale.setAttribute('aria-hidden', 'true');
@@ -125,7 +133,14 @@ function buildCadence(root: HTMLElement, words: HudWords) {
   const marker = put(lane, 'div', 'hud-marker');
   const numbers = put(scale, 'div', 'hud-numbers');
   for (let rpm = SCALE_LOW_RPM; rpm <= SCALE_HIGH_RPM; rpm += 20) put(numbers, 'span', '', String(rpm));
-  return { cadence, speed, distance, band, marker };
+  return { cadenceNumber: left, cadence, speed, plainSpeed, distance, plainDistance, band, marker };
+}
+
+/** Not seen, and not read aloud beside what is seen. */
+function putPlain(parent: HTMLElement): HTMLElement {
+  const element = put(parent, 'span', 'hud-plain');
+  element.setAttribute('aria-hidden', 'true');
+  return element;
 }
 
 function buildLegs(root: HTMLElement, words: HudWords) {

@@ -22,6 +22,8 @@ export interface HudWords {
   /** Said where the chain is drawn while it is off. */
   readonly chainOff: string;
   readonly stopLine: string;
+  /** Over the marks so far. */
+  readonly marksSoFar: string;
   readonly outOfSight: string;
   /** "34 × 17". */
   readonly gearPair: (ringTeeth: number, sprocketTeeth: number) => string;
@@ -29,6 +31,11 @@ export interface HudWords {
   readonly speed: (speedMps: number) => string;
   /** Metres with their unit. */
   readonly metres: (metres: number) => string;
+  /** Speed and distance in km/h and m for those who read the page by program, where people read other units. */
+  readonly plain: {
+    readonly speed: (speedMps: number) => string;
+    readonly metres: (metres: number) => string;
+  } | null;
   /** Says how much steeper than life heights are drawn in the picture. */
   readonly steeper: (times: number) => string;
   /** A slope as people say it, "8 %". */
@@ -43,6 +50,9 @@ export interface HudAids {
   readonly cadence: boolean;
   readonly pressure: boolean;
   readonly cue: boolean;
+  readonly nextStep: boolean;
+  readonly liveMarks: boolean;
+  readonly clickTrack: boolean;
 }
 
 export interface HudOptions {

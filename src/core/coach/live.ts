@@ -1,0 +1,83 @@
+/**
+ * Marks while a ride is still going on, for levels that show them: what can be known without the reference ride,
+ * which is cadence, easing and chain line so far. The marks of the debrief are worked out by `judge.ts`.
+ */
+import { CROSSED_GRACE_S } from '../ride/happenings.ts';
+import type { RideTrace } from '../ride/trace.ts';
+import type { RideWorld } from '../ride/types.ts';
+import { cadenceCredit, countsForMarks, standingSinceS } from './cadence.ts';
+import { easingCredit, FRONT_SHARE } from './shifts.ts';
+
+/** What has been counted of a trace so far. Plain data. */
+export interface LiveCount {
+  readonly samplesSeen: number;
+  readonly eventsSeen: number;
+  readonly standingAtS: number;
+  /** Samples that count, their credit for cadence, and those with the chain crossed. */
+  readonly pedalled: number;
+  readonly cadenceCredit: number;
+  readonly crossed: number;
+  /** Shifts by their share, and their credit. */
+  readonly shifts: number;
+  readonly easingCredit: number;
+}
+
+export const NOTHING_COUNTED: LiveCount = {
+  samplesSeen: 0,
+  eventsSeen: 0,
+  standingAtS: Number.NEGATIVE_INFINITY,
+  pedalled: 0,
+  cadenceCredit: 0,
+  crossed: 0,
+  shifts: 0,
+  easingCredit: 0,
+};
+
+/** Marks so far, 0 to 100 each; null where there is nothing to judge yet. */
+export interface LiveMarks {
+  readonly cadence: number | null;
+  readonly easing: number | null;
+  /** Null on bikes with one chainring. */
+  readonly chainLine: number | null;
+}
+
+/** Counts on from where `before` ended. */
+export function countLive(world: RideWorld, trace: RideTrace, before: LiveCount): LiveCount {
+  let { standingAtS, pedalled, cadenceCredit: credit, crossed, shifts, easingCredit: eased } = before;
+  for (let i = before.samplesSeen; i < trace.samples.length; i += 1) {
+    const sample = trace.samples[i];
+    if (sample === undefined) break;
+    standingAtS = standingSinceS(sample, standingAtS);
+    if (!countsForMarks(sample, standingAtS)) continue;
+    pedalled += 1;
+    credit += cadenceCredit(world, sample);
+    if (sample.crossedS > CROSSED_GRACE_S) crossed += 1;
+  }
+  for (let i = before.eventsSeen; i < trace.events.length; i += 1) {
+    const event = trace.events[i];
+    if (event?.kind !== 'shift-done') continue;
+    const share = event.derailleur === 'front' ? FRONT_SHARE : 1;
+    shifts += share;
+    eased += share * easingCredit(event.load);
+  }
+  return {
+    samplesSeen: trace.samples.length,
+    eventsSeen: trace.events.length,
+    standingAtS,
+    pedalled,
+    cadenceCredit: credit,
+    crossed,
+    shifts,
+    easingCredit: eased,
+  };
+}
+
+/** The marks of a count. */
+export function liveMarks(world: RideWorld, count: LiveCount): LiveMarks {
+  const { pedalled, crossed, shifts } = count;
+  return {
+    cadence: pedalled === 0 ? null : (100 * count.cadenceCredit) / pedalled,
+    easing: shifts === 0 ? null : (100 * count.easingCredit) / shifts,
+    chainLine: pedalled === 0 || world.machine.ringCount < 2 ? null : 100 * (1 - crossed / pedalled),
+  };
+}

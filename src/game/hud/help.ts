@@ -1,0 +1,93 @@
+/**
+ * Help on the road that fades as a rider learns: the next step for the hands, the marks so far, and a dot that beats
+ * with the click track. Shows what it is told; whether it is shown at all is the level's and the player's choice.
+ */
+import './hud-help.css';
+import { put } from './dom.ts';
+
+/** A hint in words. */
+export interface HudStep {
+  /** What to do: "Easier, 2 steps". Changes seldom, so that it can be read aloud. */
+  readonly action: string;
+  /** When: "now", "in 24 m". */
+  readonly when: string;
+  readonly now: boolean;
+  readonly direction: 'easier' | 'harder';
+}
+
+/** One mark so far. */
+export interface HudMark {
+  readonly name: string;
+  /** 0 to 100, or null while there is nothing to judge. */
+  readonly value: number | null;
+}
+
+/** The elements and what can be told to them. */
+export interface HudHelp {
+  setStep(step: HudStep | null): void;
+  setMarks(marks: readonly HudMark[] | null): void;
+  /** The click track clicks; seen as well as heard. */
+  beat(): void;
+}
+
+/** Builds the help into the head of the instruments and beside the cadence. */
+export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: string): HudHelp {
+  const card = put(head, 'div', 'hud-card hud-step hud-empty');
+  card.dataset['aid'] = 'nextStep';
+  put(card, 'i', 'hud-step-arrow').setAttribute('aria-hidden', 'true');
+  const action = put(card, 'span', 'hud-step-action');
+  action.dataset['hud'] = 'next-step';
+  action.setAttribute('role', 'status');
+  const when = put(card, 'span', 'hud-step-when');
+  when.setAttribute('aria-hidden', 'true');
+  const dot = put(cadence, 'i', 'hud-beat');
+  dot.dataset['aid'] = 'clickTrack';
+  dot.setAttribute('aria-hidden', 'true');
+  const marks = buildMarks(head, marksLabel);
+  return {
+    setStep(step) {
+      card.classList.toggle('hud-empty', step === null);
+      if (step === null) return;
+      card.dataset['direction'] = step.direction;
+      card.dataset['now'] = String(step.now);
+      if (action.textContent !== step.action) action.textContent = step.action;
+      if (when.textContent !== step.when) when.textContent = step.when;
+    },
+    setMarks: marks,
+    beat() {
+      dot.dataset['beat'] = dot.dataset['beat'] === 'on' ? 'off' : 'on';
+    },
+  };
+}
+
+function buildMarks(head: HTMLElement, label: string): HudHelp['setMarks'] {
+  const card = put(head, 'section', 'hud-card hud-marks hud-empty');
+  card.dataset['aid'] = 'liveMarks';
+  put(card, 'span', 'hud-label', label);
+  const list = put(card, 'dl', '');
+  const rows = new Map<
+    string,
+    { readonly row: HTMLElement; readonly value: HTMLElement; readonly fill: HTMLElement }
+  >();
+  const rowOf = (name: string) => {
+    const known = rows.get(name);
+    if (known !== undefined) return known;
+    const row = put(list, 'div', '');
+    put(row, 'dt', '', name);
+    const value = put(row, 'dd', '');
+    value.dataset['liveMark'] = name;
+    const made = { row, value, fill: put(put(row, 'dd', 'hud-mark-bar'), 'i', '') };
+    rows.set(name, made);
+    return made;
+  };
+  return (marks) => {
+    card.classList.toggle('hud-empty', marks === null);
+    for (const { name, value } of marks ?? []) {
+      const row = rowOf(name);
+      const text = value === null ? '–' : String(Math.round(value));
+      if (row.value.textContent === text) continue;
+      row.value.textContent = text;
+      row.fill.style.width = `${value ?? 0}%`;
+    }
+  };
+}
