@@ -135,7 +135,7 @@ describe('the debrief of a ride that shifted too late', () => {
   it('is counted once and still known after a reload', async () => {
     await page.goto(`${site.url}#levels`);
     await page.reload();
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/Ridden/);
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/Best: \d+ of 100/);
     expect(await ridesKept()).toBe(1);
   });
 

@@ -89,7 +89,8 @@ async function openPage(browser: Browser, siteUrl: string, screen: Screen): Prom
     viewport: { width: screen.width, height: screen.height },
     hasTouch: touch,
     isMobile: touch,
-    locale: 'en-GB',
+    // English, in kilometres.
+    locale: 'en-IE',
     ...screen.context,
   });
   const problems: string[] = [];
