@@ -18,7 +18,7 @@ import { bundledLevels } from './levels.ts';
 import { hashOf, parseAddress } from './pages/address.ts';
 import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
-import { RIDE_PLACES } from './pages/ride.tsx';
+import { RIDE_PLACES } from './pages/ridePlaces.ts';
 import { addressOf, createStore, initialState, type State } from './pages/store.ts';
 import { unitsOf } from './pages/settings.ts';
 import { words } from './pages/words.ts';
@@ -31,7 +31,7 @@ const store = createStore(
 );
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
-const services = joinServices(keeping, judging.planner);
+const services = joinServices(keeping, judging, look);
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');

@@ -4,18 +4,18 @@
  */
 import { courseOfLevel, levelHash } from './core/level/build.ts';
 import type { Level } from './core/level/schema.ts';
-import { commandsByTick, type Recording } from './core/ride/recording.ts';
+import type { Recording } from './core/ride/recording.ts';
 import { type LiveRide, startRide } from './core/ride/run.ts';
 import type { RideTrace } from './core/ride/trace.ts';
-import type { RideCommand } from './core/ride/types.ts';
 import { buildRideWorld } from './core/ride/world.ts';
 import { createGamepads } from './input/gamepad.ts';
 import { shake } from './input/haptic.ts';
 import { createInputHub, type InputHub } from './input/hub.ts';
 import { listenToKeys } from './input/keyboard.ts';
 import type { RideResult } from './pages/afterRide.ts';
-import type { RidePhaseShown } from './pages/store.ts';
+import type { RidePhaseShown } from './pages/ridePlaces.ts';
 import { aidsFor, createRideHelp } from './rideAids.ts';
+import { playTo } from './rideReplay.ts';
 import { createRideLoop, type RideLoop } from './rideLoop.ts';
 import {
   buildViews,
@@ -43,6 +43,8 @@ export interface SessionOptions {
   readonly watching: { readonly recording: Recording; readonly fromM: number } | null;
   /** The best ride, once it is known; null while it is not. */
   readonly reference: () => RideTrace | null;
+  /** Number of the only gamepad that counts; any of them without it. */
+  readonly gamepad?: number;
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
@@ -190,7 +192,7 @@ class Session implements RideSession {
 
   #begin(): void {
     this.#build();
-    const gamepads = createGamepads(this.#hub);
+    const gamepads = createGamepads(this.#hub, undefined, this.#options.gamepad);
     const onHidden = (): void => {
       if (document.hidden) this.#pause();
     };
@@ -282,18 +284,4 @@ class Session implements RideSession {
     });
     this.#options.onFinished({ level, rest, recording, trace: this.#ride.trace });
   }
-}
-
-/** Rides a recording silently up to a place and hands over the commands of the rest. */
-function playTo(
-  ride: LiveRide,
-  recording: Recording,
-  fromM: number,
-): (tick: number) => readonly RideCommand[] {
-  const commandsAt = commandsByTick(recording.commands);
-  // A place beyond the finish would leave nothing to watch.
-  const stopM = Math.min(fromM, ride.world.course.lengthM - 5);
-  while (ride.state().distanceM < stopM && ride.state().phase !== 'finished')
-    ride.step(commandsAt(ride.state().tick));
-  return commandsAt;
 }

@@ -9,7 +9,7 @@ import type { HudAids, HudWords } from './game/hud/words.ts';
 import type { InputHub } from './input/hub.ts';
 import { createPads } from './input/pads.ts';
 import { createFormat } from './pages/format.ts';
-import type { RidePlace } from './pages/ride.tsx';
+import type { RidePlace } from './pages/ridePlaces.ts';
 import { isChild, type Settings } from './pages/settings.ts';
 import { words } from './pages/words.ts';
 

@@ -1,14 +1,23 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
+import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
-import { keyOfGearJob, type Planner, PlannerCancelled } from './worker/client.ts';
+import type { RideLook } from './rideViews.ts';
+import { startTwoRides } from './twoRides.ts';
+import { keyOfGearJob, PlannerCancelled } from './worker/client.ts';
 
 /** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping, planner: Planner): Services {
+export function joinServices(keeping: Keeping, judging: Judging, look: () => RideLook): Services {
+  const { planner } = judging;
   const { services } = words;
   return {
+    rideTwo: (wish) => startTwoRides(wish, look, judging),
+    async judgeRide(result) {
+      const { report, reference } = await planner.judge(result.level, result.recording);
+      return { result, report, reference: reference.trace };
+    },
     checkGears: (question, told) => {
       planner.checkGears(question, told).then(told.onDone, (error: unknown) => {
         if (!(error instanceof PlannerCancelled)) told.onFailed();

@@ -40,15 +40,16 @@ export function buttonsDown(pads: readonly (PadState | null)[]): ReadonlyMap<str
   return down;
 }
 
-/** Looks at the gamepads when told to and reports changes. */
+/** Looks at the gamepads when told to and reports changes; at one of them only if it is named by its number. */
 export function createGamepads(
   hub: InputHub,
   read: () => readonly (PadState | null)[] = readGamepads,
+  only?: number,
 ): { poll(timeMs: number): void } {
   let before: ReadonlyMap<string, InputAction> = new Map();
   return {
     poll(timeMs) {
-      const now = buttonsDown(read());
+      const now = buttonsDown(read().filter((pad) => only === undefined || pad?.index === only));
       for (const source of before.keys()) if (!now.has(source)) hub.up(source);
       for (const [source, action] of now) if (!before.has(source)) hub.down(action, source, timeMs);
       before = now;

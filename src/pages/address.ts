@@ -13,6 +13,7 @@ export const VIEWS = [
   'clinic',
   'bench',
   'gearcheck',
+  'two',
   'about',
 ] as const;
 

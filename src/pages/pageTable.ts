@@ -11,6 +11,7 @@ const levels = lazyPage(words.levels.title, async () => (await import('./levels.
 const bike = lazyPage(words.bike.title, async () => (await import('./bike.tsx')).bikePage);
 const progress = lazyPage(words.nav.progress, async () => (await import('./progress.tsx')).progressPage);
 const gearCheck = lazyPage(words.nav.gearCheck, async () => (await import('./gearcheck.tsx')).gearCheckPage);
+const two = lazyPage(words.start.two, async () => (await import('./two.tsx')).twoPage);
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */
@@ -18,7 +19,7 @@ export const preloadAfterRide = debrief.preload;
 
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
-  await Promise.all([levels, bike, progress, gearCheck, debrief].map((one) => one.preload()));
+  await Promise.all([levels, bike, progress, gearCheck, two, debrief].map((one) => one.preload()));
 };
 
 export const PAGES: Readonly<Partial<Record<View, Page>>> = {
@@ -29,5 +30,6 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   debrief: debrief.page,
   progress: progress.page,
   gearcheck: gearCheck.page,
+  two: two.page,
   about: aboutPage,
 };

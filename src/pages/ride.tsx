@@ -6,12 +6,9 @@ import type { JSX } from 'preact';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
+import { RIDE_PLACES } from './ridePlaces.ts';
 import type { Action, RideShown, Send, State } from './store.ts';
 import { words } from './words.ts';
-
-/** Elements the ride is put into, by their `data-place`. */
-export const RIDE_PLACES = ['picture', 'hud', 'pads'] as const;
-export type RidePlace = (typeof RIDE_PLACES)[number];
 
 export const ridePage: Page = (state, send) => {
   const { ride } = state;

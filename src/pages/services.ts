@@ -3,6 +3,8 @@
  * tests give their own. Nothing here leaves the device unless a person saves a file and carries it.
  */
 
+import type { RideResult } from './afterRide.ts';
+import type { JudgedRide, TwoRides, TwoWish } from './two/types.ts';
 import type { GearQuestion, GearTold } from './gearcheck/types.ts';
 
 /** Outcome of an action that a page tells about in words. */
@@ -15,6 +17,10 @@ export interface Told {
 export interface Services {
   /** Works on a gear check; the answer gives it up. */
   readonly checkGears: (question: GearQuestion, told: GearTold) => () => void;
+  /** Two rides side by side; they go on until they are stopped. */
+  readonly rideTwo: (wish: TwoWish) => TwoRides;
+  /** Marks a ride that is over; rejects where it cannot be done. */
+  readonly judgeRide: (result: RideResult) => Promise<JudgedRide>;
   /** Everything kept on this device as one file, offered for saving. */
   saveEverything(): Promise<Told>;
   /** Takes back a file made by `saveEverything`; what is already here stays once. */

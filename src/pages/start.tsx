@@ -16,6 +16,7 @@ const LEVER = 'M8 14H50q12 0 14 8';
 const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
   { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
   { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
+  { view: 'two', title: words.start.two, hint: words.start.twoHint },
 ];
 
 export const startPage: Page = (state, send) => {

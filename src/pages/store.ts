@@ -7,9 +7,9 @@ import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
 import { isFreeRide } from './freeride/link.ts';
 import { rideRoad } from './rideLevel.ts';
+import type { RidePhaseShown } from './ridePlaces.ts';
+import type { JudgedRide } from './two/types.ts';
 import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
-
-export type RidePhaseShown = 'ready' | 'riding' | 'paused' | 'finished';
 
 /** A ride that is on the screen. */
 export interface RideShown {
@@ -71,6 +71,8 @@ export type Action =
       readonly recording: RideResult['recording'];
       readonly change: Partial<AfterRide>;
     }
+  /** The debrief of a ride that was judged elsewhere. */
+  | { readonly kind: 'look-at'; readonly ride: JudgedRide }
   | { readonly kind: 'watch'; readonly fromM: number }
   | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
   | { readonly kind: 'keeping'; readonly code: string | null }
@@ -142,6 +144,8 @@ export function reduce(state: State, action: Action): State {
       return state.last === null || state.last.recording !== action.recording
         ? state
         : { ...state, last: { ...state.last, ...action.change } };
+    case 'look-at':
+      return lookAt(state, action.ride);
     case 'watch':
       return watch(state, action.fromM);
     case 'results':
@@ -185,6 +189,18 @@ function watch(state: State, fromM: number): State {
   const { last } = state;
   if (last === null) return state;
   return onTheRoad(state, last.rest, { level: last.level, notch: 0, watchFromM: fromM });
+}
+
+/** Such a ride is not kept among the rides of whoever owns this device. */
+function lookAt(state: State, { result, report, reference }: JudgedRide): State {
+  const last: AfterRide = {
+    ...justFinished(result),
+    report,
+    reference,
+    share: null,
+    kept: { state: 'not-saved', code: 'somebody-else', smallCopy: false },
+  };
+  return { ...state, view: 'debrief', rest: '', dialog: null, ride: null, last };
 }
 
 function onTheRoad(

@@ -31,6 +31,8 @@ export const words = {
     progressHint: 'Check rides, your marks, and what is kept',
     gearCheck: 'Gear check',
     gearCheckHint: 'Would other sprockets get me up this hill?',
+    two: 'Two at once',
+    twoHint: 'Side by side on the same road',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {

@@ -10,7 +10,7 @@ import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const addresses = ['#start', '#levels', '#bike', '#progress', '#gearcheck', '#about'];
+const addresses = ['#start', '#levels', '#bike', '#progress', '#gearcheck', '#two', '#about'];
 
 let site: Site;
 

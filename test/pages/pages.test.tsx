@@ -25,6 +25,8 @@ const told = async () => ({ ok: true, sentence: 'Done.' });
 let deleted = 0;
 const services: Services = {
   checkGears: () => () => undefined,
+  rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
+  judgeRide: () => Promise.reject(new Error('nobody rides here')),
   saveEverything: told,
   takeBack: told,
   async deleteEverything() {

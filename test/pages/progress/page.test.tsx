@@ -47,6 +47,8 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     health: null,
     services: {
       checkGears: () => () => undefined,
+      rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
+      judgeRide: () => Promise.reject(new Error('nobody rides here')),
       saveEverything: told('save'),
       takeBack: told('take back'),
       deleteEverything: told('delete'),

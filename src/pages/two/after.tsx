@@ -1,0 +1,94 @@
+/** After two rides: for each what it came to and the one thing to change, with the way to its debrief. */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { courseOfLevel } from '../../core/level/build.ts';
+import type { RideResult } from '../afterRide.ts';
+import { sayChange, type Speech } from '../debrief/say.ts';
+import { createFormat } from '../format.ts';
+import type { Services } from '../services.ts';
+import type { Settings } from '../settings.ts';
+import type { Send } from '../store.ts';
+import { words } from '../words.ts';
+import { twoWords } from '../words/two.ts';
+import type { Pair, TwoChoice } from './choice.ts';
+import { type Side, SIDES } from './keys.ts';
+import type { JudgedRide } from './types.ts';
+
+interface Props {
+  readonly choice: TwoChoice;
+  readonly services: Services;
+  readonly send: Send;
+  readonly units: Settings['units'];
+  readonly rides: Pair;
+  readonly onAgain: () => void;
+  readonly onSwap: () => void;
+  readonly onOther: () => void;
+}
+
+/** The two cards. */
+export function After(props: Props): JSX.Element {
+  const { rides, onAgain, onSwap, onOther } = props;
+  return (
+    <section aria-label={twoWords.afterTitle}>
+      <div class="two-sides">
+        {SIDES.map((side) => (
+          <Card key={side} side={side} result={rides[side]} {...props} />
+        ))}
+      </div>
+      <div class="buttons">
+        <button type="button" class="button strong" data-again-two onClick={onAgain}>
+          {twoWords.again}
+        </button>
+        <button type="button" class="button" onClick={onSwap}>
+          {twoWords.swap}
+        </button>
+        <button type="button" class="button" onClick={onOther}>
+          {twoWords.other}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Card(props: Props & { readonly side: Side; readonly result: RideResult }): JSX.Element {
+  const { side, result, services, send, units } = props;
+  const [judged, setJudged] = useState<JudgedRide | 'failed' | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    services.judgeRide(result).then(
+      (one) => wanted && setJudged(one),
+      () => wanted && setJudged('failed'),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [result, services]);
+  const speech: Speech = {
+    words: result.level.audience === 'children' ? words.reviewForChildren : words.review,
+    format: createFormat(units),
+    pitchCount: courseOfLevel(result.level).pitches.length,
+  };
+  return (
+    <section class="paper two-side" data-after={side} aria-label={twoWords.sides[side]}>
+      <h2>{twoWords.sides[side]}</h2>
+      {judged === null && <output>{twoWords.judging}</output>}
+      {judged === 'failed' && <output>{twoWords.notJudged}</output>}
+      {judged !== null && judged !== 'failed' && (
+        <>
+          <p class="two-total" data-total>
+            {twoWords.total(Math.round(judged.report.total))}
+          </p>
+          <p>{sayChange(judged.report.verdict.change, speech)}</p>
+          <button
+            type="button"
+            class="button"
+            data-look={side}
+            onClick={() => send({ kind: 'look-at', ride: judged })}
+          >
+            {twoWords.look}
+          </button>
+        </>
+      )}
+    </section>
+  );
+}

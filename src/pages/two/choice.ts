@@ -1,0 +1,15 @@
+/** What two riders chose, and what became of it. Plain data. */
+import type { Level } from '../../core/level/schema.ts';
+import type { RideResult } from '../afterRide.ts';
+import type { Side } from './keys.ts';
+import type { SideChoice } from './types.ts';
+
+export interface TwoChoice {
+  /** Null only where the game has no levels at all. */
+  readonly level: Level | null;
+  readonly sides: Readonly<Record<Side, SideChoice>>;
+  readonly autoEase: boolean;
+}
+
+/** Both rides, finished. */
+export type Pair = Readonly<Record<Side, RideResult>>;

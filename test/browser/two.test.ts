@@ -1,0 +1,60 @@
+/** Two riders at once in a real browser: their own keys, their own recordings, and the debrief of each. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Site } from './site.ts';
+import { openSite } from './site.ts';
+
+const SPEED = 8;
+const patient = { timeout: 90_000, interval: 100 };
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+describe('two at once', () => {
+  it('each has keys and a ride of their own, a pause is for both, and both can be looked at', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#two' });
+    await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+    await page.locator('[data-ride-two]').waitFor();
+    const [left, right] = ['left', 'right'].map((side) => page.locator(`[data-side="${side}"]`)) as [
+      ReturnType<typeof page.locator>,
+      ReturnType<typeof page.locator>,
+    ];
+    for (const side of [0, 1]) await page.locator('.two-side select').nth(side).selectOption('kids-24-1x8');
+    await page.locator('.two-road select').selectOption('click-before-the-hill');
+    await page.click('[data-ride-two]');
+    const phase = (side: typeof left): Promise<string | null> => side.getAttribute('data-phase');
+    const gear = (side: typeof left): Promise<string | null> =>
+      side.locator('[data-hud="gear"]').textContent();
+    await expect.poll(() => phase(left), patient).toBe('riding');
+    await expect.poll(() => phase(right), patient).toBe('riding');
+    const first = await gear(left);
+    expect(await gear(right)).toBe(first);
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => gear(right), patient).not.toBe(first);
+    expect(await gear(left)).toBe(first);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => phase(left), patient).toBe('paused');
+    expect(await phase(right)).toBe('paused');
+    await page.click('[data-ride-on]');
+    await expect.poll(() => phase(right), patient).toBe('riding');
+    await page.keyboard.press('KeyS');
+    await expect.poll(() => gear(left), patient).not.toBe(first);
+    await expect.poll(() => page.locator('[data-total]').count(), patient).toBe(2);
+    await page.click('[data-look="right"]');
+    await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('debrief');
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/two at once/);
+    // Nothing of two riders is counted among the rides of whoever owns this device.
+    await page.evaluate(() => {
+      location.hash = '#progress';
+    });
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/No ride is kept here yet/);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
