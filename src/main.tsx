@@ -19,8 +19,9 @@ import { hashOf, parseAddress } from './pages/address.ts';
 import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
 import { RIDE_PLACES } from './pages/ridePlaces.ts';
+import { startScanning } from './pages/scanning.ts';
 import { addressOf, createStore, initialState, type State } from './pages/store.ts';
-import { unitsOf } from './pages/settings.ts';
+import { onRoad, unitsOf } from './pages/settings.ts';
 import { words } from './pages/words.ts';
 import { joinServices } from './services.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';
@@ -72,6 +73,24 @@ function writeAddress(state: State): void {
   else history.pushState(null, '', hash);
 }
 
+let scanned = '';
+let stopScanning = (): void => undefined;
+
+/** Menus with one switch, for those who asked for it; never during a ride. */
+function followScanning({ settings }: State): void {
+  const key = settings.scanning ? String(settings.scanS) : '';
+  if (key === scanned) return;
+  scanned = key;
+  stopScanning();
+  stopScanning =
+    key === ''
+      ? () => undefined
+      : startScanning({
+          everyS: settings.scanS,
+          active: () => !['ready', 'riding'].includes(document.body.dataset['rideState'] ?? ''),
+        });
+}
+
 /** A new page begins at its top, with its heading in focus and in the title. */
 function arrive(state: State): void {
   const heading = root.querySelector('h1');
@@ -107,7 +126,7 @@ function followRide({ view, rest, ride, settings, last }: State): void {
   if (ride === null || places === null) return;
   sessionKey = key;
   const { level, watchFromM } = ride;
-  const { bike, rider, autoEase } = settings;
+  const { bike, rider, autoEase } = onRoad(settings);
   const watching =
     watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
   const reference =
@@ -135,6 +154,7 @@ function show(state: State): void {
   writeAddress(state);
   arrive(state);
   followRide(state);
+  followScanning(state);
 }
 
 store.subscribe(show);

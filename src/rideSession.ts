@@ -13,13 +13,18 @@ import { shake } from './input/haptic.ts';
 import { createInputHub, type InputHub } from './input/hub.ts';
 import { listenToKeys } from './input/keyboard.ts';
 import type { RideResult } from './pages/afterRide.ts';
+import { createFormat } from './pages/format.ts';
 import type { RidePhaseShown } from './pages/ridePlaces.ts';
 import { aidsFor, createRideHelp } from './rideAids.ts';
+import { onRoad } from './pages/settings.ts';
 import { playTo } from './rideReplay.ts';
+import { createRideEar, type RideEar } from './rideEar.ts';
+import { type Ears, loadEars } from './rideEars.ts';
 import { createRideLoop, type RideLoop } from './rideLoop.ts';
 import {
   buildViews,
   loadRideRooms,
+  looksDifferent,
   type RideLook,
   type RidePlaces,
   type RideRooms,
@@ -62,8 +67,6 @@ export interface RideSession {
   destroy(): void;
 }
 
-type Ears = Awaited<ReturnType<typeof loadEars>>;
-
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
@@ -72,12 +75,6 @@ export function startRideSession(options: SessionOptions): RideSession {
   const session = new Session(options);
   void session.load();
   return session;
-}
-
-async function loadEars(look: RideLook) {
-  const { createRideAudio, soundUrl } = await import('./audio/index.ts');
-  const { volumes, muted } = look.settings;
-  return createRideAudio({ volumes, muted, soundUrl });
 }
 
 class Session implements RideSession {
@@ -90,6 +87,7 @@ class Session implements RideSession {
   #rooms: RideRooms | null = null;
   #views: RideViews | null = null;
   #ears: Ears | null = null;
+  #ear: RideEar | null = null;
   #destroyed = false;
   #begun = false;
 
@@ -98,7 +96,7 @@ class Session implements RideSession {
     this.#look = options.look();
     const { holdMode } = this.#look.settings;
     const { watching } = options;
-    const { bike, rider, autoEase } = watching?.recording ?? this.#look.settings;
+    const { bike, rider, autoEase } = watching?.recording ?? onRoad(this.#look.settings);
     this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
     const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
     const speed = window.__rideTestSpeed ?? 1;
@@ -120,7 +118,9 @@ class Session implements RideSession {
         frame: (frame) => {
           this.#views?.frame(frame);
           if (this.#views !== null) help.frame(frame, aids(), this.#views.help, this.#look.settings.units);
-          if (this.#loop.mode() === 'riding') this.#ears?.frame(frame);
+          if (this.#loop.mode() !== 'riding') return;
+          this.#ears?.frame(frame);
+          this.#ear?.frame(frame);
         },
         events: (events) => {
           this.#views?.events(events);
@@ -168,7 +168,7 @@ class Session implements RideSession {
 
   resume(): void {
     if (!this.isPaused() || this.#destroyed) return;
-    if (this.#looksDifferent()) this.#build();
+    if (looksDifferent(this.#look, this.#options.look())) this.#build();
     this.#loop.resume();
     this.#views?.setPaused(false);
   }
@@ -186,13 +186,19 @@ class Session implements RideSession {
     for (const stop of this.#stops) stop();
     this.#views?.destroy();
     this.#views = null;
+    this.#ear?.stop();
     this.#ears?.stop();
     this.#ears = null;
   }
 
   #begin(): void {
     this.#build();
-    const gamepads = createGamepads(this.#hub, undefined, this.#options.gamepad);
+    const gamepads = createGamepads(
+      this.#hub,
+      () => this.#look.settings.padButtons,
+      undefined,
+      this.#options.gamepad,
+    );
     const onHidden = (): void => {
       if (document.hidden) this.#pause();
     };
@@ -224,6 +230,7 @@ class Session implements RideSession {
     if (this.#rooms === null) return;
     this.#views?.destroy();
     this.#look = this.#options.look();
+    this.#listen();
     this.#views = buildViews({
       rooms: this.#rooms,
       places: this.#options.places,
@@ -240,21 +247,20 @@ class Session implements RideSession {
     });
   }
 
-  /** Bike, rider and easing stay those the ride began with; the rest may change in a pause. */
-  #looksDifferent(): boolean {
-    const next = this.#options.look();
-    const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
-      [
-        settings.theme,
-        settings.units,
-        settings.hand,
-        settings.holdMode,
-        settings.paceRatio,
-        settings.aidsOn.join(),
-        reducedMotion,
-        showPads,
-      ].join();
-    return seen(next) !== seen(this.#look);
+  /** For those who ride by ear; a ride by eye says nothing of it. */
+  #listen(): void {
+    const { settings } = this.#look;
+    const { places, level, reference } = this.#options;
+    this.#ear?.stop();
+    this.#ear = settings.byEar
+      ? createRideEar({
+          world: this.#ride.world,
+          reference: aidsFor(level, settings).nextStep ? reference : () => null,
+          format: createFormat(settings.units),
+          place: places.ear,
+          tone: (hz) => this.#ears?.tone(hz, this.#options.look().settings),
+        })
+      : null;
   }
 
   #togglePause(): void {
@@ -268,6 +274,7 @@ class Session implements RideSession {
     this.#loop.pause();
     this.#views?.setPaused(true);
     this.#ears?.pause();
+    this.#ear?.stop();
     this.#options.onPhase('paused', null);
   }
 

@@ -23,6 +23,24 @@ export interface RideLook {
   readonly showPads: boolean;
 }
 
+/** Whether the picture must be built anew. Bike, rider and easing stay those the ride began with. */
+export function looksDifferent(a: RideLook, b: RideLook): boolean {
+  const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
+    [
+      settings.theme,
+      settings.units,
+      settings.hand,
+      settings.oneHand,
+      settings.byEar,
+      settings.holdMode,
+      settings.paceRatio,
+      settings.aidsOn.join(),
+      reducedMotion,
+      showPads,
+    ].join();
+  return seen(a) !== seen(b);
+}
+
 /** Seen things of a running ride. */
 export interface RideViews {
   frame(frame: RideFrame): void;
@@ -77,6 +95,7 @@ export function buildViews({
   const pads = createPads(places.pads, words.pads, hub, {
     ringCount: world.machine.ringCount,
     hand: settings.hand,
+    oneHand: settings.oneHand,
     mode: () => settings.holdMode,
   });
   const picture = rooms.mountRide({

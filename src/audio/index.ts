@@ -4,4 +4,5 @@
  */
 export { createRideAudio, type RideAudio, type RideAudioOptions } from './player.ts';
 export { type Channel, soundTwins, type TwinCode, type Volumes } from './sounds.ts';
+export { createTone, type Tone } from './tone.ts';
 export { soundUrl } from './urls.ts';

@@ -5,17 +5,8 @@
 import type { InputAction } from './actions.ts';
 import type { InputHub } from './hub.ts';
 
-/** Button numbers of the standard layout (W3C Gamepad). */
-const BUTTONS: readonly (readonly [number, InputAction])[] = [
-  [5, 'rear-easier'],
-  [7, 'rear-harder'],
-  [4, 'front-smaller'],
-  [6, 'front-bigger'],
-  [0, 'ease'],
-  [2, 'press'],
-  [1, 'brake'],
-  [9, 'pause'],
-];
+/** The number of the button of each action (W3C standard layout). */
+export type PadBindings = Readonly<Partial<Record<InputAction, number>>>;
 
 /** A trigger counts as pushed from here on (0 to 1). */
 const TRIGGER_AT = 0.4;
@@ -27,11 +18,14 @@ export interface PadState {
 }
 
 /** Sources that are down on these pads, with what they mean. Pure. */
-export function buttonsDown(pads: readonly (PadState | null)[]): ReadonlyMap<string, InputAction> {
+export function buttonsDown(
+  pads: readonly (PadState | null)[],
+  bindings: PadBindings,
+): ReadonlyMap<string, InputAction> {
   const down = new Map<string, InputAction>();
   for (const pad of pads) {
     if (pad === null) continue;
-    for (const [number, action] of BUTTONS) {
+    for (const [action, number] of Object.entries(bindings) as [InputAction, number][]) {
       const button = pad.buttons[number];
       if (button !== undefined && (button.pressed || button.value >= TRIGGER_AT))
         down.set(`pad${pad.index}:${number}`, action);
@@ -43,13 +37,17 @@ export function buttonsDown(pads: readonly (PadState | null)[]): ReadonlyMap<str
 /** Looks at the gamepads when told to and reports changes; at one of them only if it is named by its number. */
 export function createGamepads(
   hub: InputHub,
+  bindings: () => PadBindings,
   read: () => readonly (PadState | null)[] = readGamepads,
   only?: number,
 ): { poll(timeMs: number): void } {
   let before: ReadonlyMap<string, InputAction> = new Map();
   return {
     poll(timeMs) {
-      const now = buttonsDown(read().filter((pad) => only === undefined || pad?.index === only));
+      const now = buttonsDown(
+        read().filter((pad) => only === undefined || pad?.index === only),
+        bindings(),
+      );
       for (const source of before.keys()) if (!now.has(source)) hub.up(source);
       for (const [source, action] of now) if (!before.has(source)) hub.down(action, source, timeMs);
       before = now;

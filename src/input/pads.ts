@@ -19,6 +19,8 @@ export interface PadOptions {
   readonly ringCount: number;
   /** The side of the gear pads. */
   readonly hand: 'right' | 'left';
+  /** All pads on that side. */
+  readonly oneHand: boolean;
   readonly mode: () => HoldMode;
 }
 
@@ -46,6 +48,7 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   box.setAttribute('role', 'group');
   box.setAttribute('aria-label', words.group);
   box.dataset['hand'] = options.hand;
+  box.dataset['one'] = options.oneHand ? 'yes' : 'no';
   box.dataset['rings'] = options.ringCount > 1 ? 'many' : 'one';
 
   const make = (action: PadAction, shape: PadShape): HTMLButtonElement => {

@@ -8,6 +8,9 @@ import {
   defaultSettings,
   KEY_ACTIONS,
   type Keys,
+  type PadButtons,
+  QUICKEST_SCAN_S,
+  SLOWEST_SCAN_S,
   type Settings,
   SLOWEST_PACE_RATIO,
   VOLUMES,
@@ -44,6 +47,12 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
     hand: pick('hand', ['right', 'left']),
     pads: pick('pads', ['auto', 'always', 'never']),
     keys: readKeys(kept['keys'], keys),
+    oneHand: kept['oneHand'] === true,
+    byEar: kept['byEar'] === true,
+    widerBand: kept['widerBand'] === true,
+    scanning: kept['scanning'] === true,
+    scanS: within(kept['scanS'], QUICKEST_SCAN_S, SLOWEST_SCAN_S, usual.scanS),
+    padButtons: readPadButtons(kept['padButtons'], usual.padButtons),
     aidsOn: readAids(kept['aidsOn']),
   };
   return { settings, cautionsSeen: value['cautionsSeen'] === true };
@@ -53,6 +62,16 @@ function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volu
   if (!isRecord(value)) return usual;
   const entries = VOLUMES.map((name) => [name, within(value[name], 0, 1, usual[name])]);
   return Object.fromEntries(entries) as Settings['volumes'];
+}
+
+/** Every action keeps a button, and no two the same one. */
+function readPadButtons(value: unknown, usual: PadButtons): PadButtons {
+  if (!isRecord(value)) return usual;
+  const names = Object.keys(usual) as (keyof PadButtons)[];
+  const buttons = names.map((name) => value[name]);
+  const good = buttons.every((one) => Number.isInteger(one) && (one as number) >= 0 && (one as number) < 32);
+  if (!good || new Set(buttons).size !== names.length) return usual;
+  return Object.fromEntries(names.map((name) => [name, value[name]])) as unknown as PadButtons;
 }
 
 function readAids(value: unknown): Settings['aidsOn'] {

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
-import { RIDE_PLACES } from './ridePlaces.ts';
+import { RIDE_PLACES, type RidePlace } from './ridePlaces.ts';
 import type { Action, RideShown, Send, State } from './store.ts';
 import { words } from './words.ts';
 
@@ -18,7 +18,7 @@ export const ridePage: Page = (state, send) => {
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
       <h1 class="unseen">{words.ride.title(level.title)}</h1>
       {RIDE_PLACES.map((place) => (
-        <div key={place} class={`ride-${place}`} data-place={place} />
+        <RideSpot key={place} place={place} />
       ))}
       {ride.phase === 'ready' && (
         <output class="ride-ready">
@@ -47,6 +47,15 @@ export const ridePage: Page = (state, send) => {
     </main>
   );
 };
+
+/** One of the places; what is said for the ear is read aloud and not seen. */
+export function RideSpot({ place }: { readonly place: RidePlace }): JSX.Element {
+  return place === 'ear' ? (
+    <div class="unseen" data-place={place} aria-live="assertive" />
+  ) : (
+    <div class={`ride-${place}`} data-place={place} />
+  );
+}
 
 function Failed({ rest, send }: { readonly rest: string; readonly send: Send }): JSX.Element {
   return (

@@ -22,6 +22,21 @@ export const KEY_ACTIONS = [
 export type KeyAction = (typeof KEY_ACTIONS)[number];
 /** `KeyboardEvent.code`s of each action. */
 export type Keys = Readonly<Record<KeyAction, readonly string[]>>;
+/** The number of a gamepad's button for each action; coasting has none of its own. */
+export type PadButtons = Readonly<Record<Exclude<KeyAction, 'coast'>, number>>;
+
+/** Buttons as they lie in the hand, by the numbers of the W3C standard layout: gears on the right. */
+export const USUAL_PAD_BUTTONS: PadButtons = {
+  'rear-easier': 5,
+  'rear-harder': 7,
+  'front-smaller': 4,
+  'front-bigger': 6,
+  ease: 0,
+  press: 2,
+  brake: 1,
+  pause: 9,
+};
+
 export type VolumeName = 'machine' | 'road' | 'cues';
 export const VOLUMES = ['machine', 'road', 'cues'] as const satisfies readonly VolumeName[];
 
@@ -58,10 +73,77 @@ export interface Settings {
   /** Side of the gear pads. */
   readonly hand: 'right' | 'left';
   readonly pads: 'auto' | 'always' | 'never';
+  /** All pads on the side of the gear pads. */
+  readonly oneHand: boolean;
+  /** The road is said aloud and a tone tells the cadence. */
+  readonly byEar: boolean;
+  /** The cadence band is wider by `WIDER_RPM` on both sides. */
+  readonly widerBand: boolean;
+  /** Menus move on by themselves and one switch chooses. */
+  readonly scanning: boolean;
+  /** Seconds each choice is offered while scanning. */
+  readonly scanS: number;
   readonly keys: Keys;
+  /** Button numbers of a gamepad with the standard layout. */
+  readonly padButtons: PadButtons;
   /** Help that is shown even where a level leaves it out; never in check rides. */
   readonly aidsOn: readonly AidName[];
 }
+
+/** Keys that one hand reaches, on either side of the keyboard. */
+export const KEYS_FOR_ONE_HAND: Readonly<Record<'left' | 'right', Keys>> = {
+  left: {
+    'rear-easier': ['KeyS'],
+    'rear-harder': ['KeyW'],
+    'front-smaller': ['KeyA'],
+    'front-bigger': ['KeyD'],
+    ease: ['Space'],
+    press: ['KeyE'],
+    coast: ['KeyC'],
+    brake: ['KeyQ'],
+    pause: ['Escape'],
+  },
+  right: {
+    'rear-easier': ['ArrowDown'],
+    'rear-harder': ['ArrowUp'],
+    'front-smaller': ['ArrowLeft'],
+    'front-bigger': ['ArrowRight'],
+    ease: ['Enter'],
+    press: ['KeyP'],
+    coast: ['KeyO'],
+    brake: ['KeyL'],
+    pause: ['Backspace', 'Escape'],
+  },
+};
+
+/** How much wider the band can be made, on both sides (rpm). */
+export const WIDER_RPM = 8;
+
+/** The rider of these settings, with the band that was asked for. */
+export function riderOnRoad({ rider, widerBand }: Pick<Settings, 'rider' | 'widerBand'>): Rider {
+  if (!widerBand) return rider;
+  return {
+    ...rider,
+    cadenceLowRpm: rider.cadenceLowRpm - WIDER_RPM,
+    cadenceHighRpm: rider.cadenceHighRpm + WIDER_RPM,
+  };
+}
+
+/** What a ride begins with. */
+export function onRoad(settings: Settings): Pick<Settings, 'bike' | 'rider' | 'autoEase'> {
+  return { bike: settings.bike, rider: riderOnRoad(settings), autoEase: settings.autoEase };
+}
+
+/** Gives an action a button and takes it from the one that had it, which gets the old one. */
+export function withPadButton(buttons: PadButtons, action: keyof PadButtons, button: number): PadButtons {
+  const holder = (Object.keys(buttons) as (keyof PadButtons)[]).find((one) => buttons[one] === button);
+  const old = buttons[action];
+  return { ...buttons, ...(holder === undefined ? {} : { [holder]: old }), [action]: button };
+}
+
+/** Seconds a choice is offered while scanning, at least and at most. */
+export const QUICKEST_SCAN_S = 0.6;
+export const SLOWEST_SCAN_S = 6;
 
 /** Slowest pace a ride can have. */
 export const SLOWEST_PACE_RATIO = 0.5;
@@ -96,7 +178,13 @@ export function defaultSettings(keys: Keys, units: Settings['units'] = 'metric')
     motion: 'system',
     hand: 'right',
     pads: 'auto',
+    oneHand: false,
+    byEar: false,
+    widerBand: false,
+    scanning: false,
+    scanS: 2,
     keys,
+    padButtons: USUAL_PAD_BUTTONS,
     aidsOn: [],
   };
 }

@@ -2,7 +2,8 @@
 import type { JSX } from 'preact';
 import { createFormat } from './format.ts';
 import { Choice, Dialog, Slider, Tick } from './parts.tsx';
-import { AIDS, KEY_ACTIONS, type KeyAction, SLOWEST_PACE_RATIO, VOLUMES } from './settings.ts';
+import { KEY_ACTIONS, type KeyAction, SLOWEST_PACE_RATIO, VOLUMES } from './settings.ts';
+import { Help, PadChoices, Ways } from './settingsWays.tsx';
 import type { Send, State } from './store.ts';
 import { keyName, words } from './words.ts';
 
@@ -19,7 +20,9 @@ export function SettingsDialog({ state, send }: Props): JSX.Element {
         <Sound state={state} send={send} />
         <RideChoices state={state} send={send} />
         <Help state={state} send={send} />
+        <Ways state={state} send={send} />
         <KeyChoices state={state} send={send} />
+        <PadChoices state={state} send={send} />
       </form>
     </Dialog>
   );
@@ -137,31 +140,6 @@ function RideChoices({ state, send }: Props): JSX.Element {
         ]}
         onChoose={(value) => set({ pads: value })}
       />
-    </section>
-  );
-}
-
-/** Levels take help away as a rider learns; here it can be had back. */
-function Help({ state, send }: Props): JSX.Element {
-  const text = words.settings;
-  const { aidsOn } = state.settings;
-  return (
-    <section>
-      <h3>{text.help}</h3>
-      <p class="hint">{text.helpHint}</p>
-      {AIDS.map((aid) => (
-        <Tick
-          key={aid}
-          label={text.aids[aid]}
-          checked={aidsOn.includes(aid)}
-          onChange={(on) =>
-            send({
-              kind: 'set',
-              settings: { aidsOn: AIDS.filter((one) => (one === aid ? on : aidsOn.includes(one))) },
-            })
-          }
-        />
-      ))}
     </section>
   );
 }

@@ -6,6 +6,8 @@ import type { CueCode, Lesson } from '../core/level/schema.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { debriefWords } from './words/debrief.ts';
+import { padWords, waysWords } from './words/ways.ts';
+import { earWords } from './words/ear.ts';
 import { childrenDebriefWords } from './words/debriefChildren.ts';
 import { serviceWords } from './words/services.ts';
 
@@ -153,6 +155,8 @@ export const words = {
       clickTrack: 'Clicks at your cadence',
       liveMarks: 'Marks so far',
     },
+    ways: waysWords,
+    pad: padWords,
     keys: 'Keys',
     keysHint: 'Choose an action, then push the key you want for it.',
     pushKey: 'Push a key …',
@@ -232,6 +236,7 @@ export const words = {
     stepNow: 'now',
     stepIn: (distance: string): string => `in ${distance}`,
   },
+  ear: earWords,
   cues: {
     'hill-ahead': 'Hill ahead.',
     'ease-then-shift': 'Ease the pedals, then shift.',

@@ -5,6 +5,7 @@ import { buttonsDown, createGamepads, type PadState } from '../../src/input/game
 import { shakeFor } from '../../src/input/haptic.ts';
 import { createInputHub, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
+import { USUAL_PAD_BUTTONS, withPadButton } from '../../src/pages/settings.ts';
 import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
 
 const labels = {
@@ -91,7 +92,7 @@ describe('pads', () => {
   const build = (ringCount: number): void => {
     root = document.createElement('div');
     document.body.append(root);
-    pads = createPads(root, words, hub, { ringCount, hand: 'right', mode: () => 'hold' });
+    pads = createPads(root, words, hub, { ringCount, hand: 'right', oneHand: false, mode: () => 'hold' });
   };
   const pad = (name: string): HTMLElement => root.querySelector(`[data-pad="${name}"]`) as HTMLElement;
   const finger = (name: string, type: string, pointerId: number): void => {
@@ -160,21 +161,44 @@ describe('gamepads', () => {
   });
 
   it('bumper and trigger shift the rear, start pauses', () => {
-    expect([...buttonsDown([null, padWith(5, 7, 9)]).values()]).toEqual([
+    expect([...buttonsDown([null, padWith(5, 7, 9)], USUAL_PAD_BUTTONS).values()]).toEqual([
       'rear-easier',
       'rear-harder',
       'pause',
     ]);
   });
 
+  it('buttons can be tied to other actions, and none is lost', () => {
+    const swapped = withPadButton(USUAL_PAD_BUTTONS, 'rear-easier', 7);
+    expect([...buttonsDown([padWith(7)], swapped).values()]).toEqual(['rear-easier']);
+    expect(swapped['rear-harder']).toBe(5);
+    expect(new Set(Object.values(swapped)).size).toBe(Object.keys(USUAL_PAD_BUTTONS).length);
+  });
+
+  it('only the named pad counts where two people ride', () => {
+    const first = { ...padWith(5), index: 0 };
+    const second = { ...padWith(7), index: 1 };
+    createGamepads(
+      hub,
+      () => USUAL_PAD_BUTTONS,
+      () => [first, second],
+      1,
+    ).poll(0);
+    expect(sent).toEqual([{ kind: 'shift', derailleur: 'rear', direction: 'harder', steps: 1 }]);
+  });
+
   it('a trigger counts from a good part of its way on', () => {
     const half = { index: 1, buttons: Array.from({ length: 8 }, () => ({ pressed: false, value: 0.3 })) };
-    expect(buttonsDown([half]).size).toBe(0);
+    expect(buttonsDown([half], USUAL_PAD_BUTTONS).size).toBe(0);
   });
 
   it('a button held over many pictures acts once and lets go once', () => {
     let now: readonly PadState[] = [padWith(0)];
-    const gamepads = createGamepads(hub, () => now);
+    const gamepads = createGamepads(
+      hub,
+      () => USUAL_PAD_BUTTONS,
+      () => now,
+    );
     for (let timeMs = 0; timeMs < 100; timeMs += 16) gamepads.poll(timeMs);
     now = [];
     gamepads.poll(116);

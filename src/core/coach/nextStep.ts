@@ -45,7 +45,7 @@ export function nextStep(machine: Machine, reference: RideTrace, rider: Rider): 
   const here = sampleIndexAt(samples, rider.distanceM + leadM);
   const now = stepTowards(machine, rider, samples[here] as TraceSample);
   if (isDragging(rider) && now?.direction !== 'easier') return easierNow(machine, rider);
-  if (now !== null) return { ...now, inM: 0 };
+  if (now !== null) return { ...wholeStep(machine, rider, samples, here, now), inM: 0 };
   for (let i = here + 1; i < samples.length; i += 1) {
     const ahead = samples[i] as TraceSample;
     const inM = ahead.distanceM - rider.distanceM - leadM;

@@ -1,30 +1,12 @@
-/** Keys for two people on one keyboard: one has the letters on the left, the other the arrows. Pause is shared. */
-import type { Keys } from '../settings.ts';
+/** Keys for two people on one keyboard: what one hand reaches on either side. Pause is shared. */
+import { type Keys, KEYS_FOR_ONE_HAND } from '../settings.ts';
 
 export type Side = 'left' | 'right';
 export const SIDES = ['left', 'right'] as const satisfies readonly Side[];
 
+const PAUSE = ['Escape'];
+
 export const KEYS_FOR_TWO: Readonly<Record<Side, Keys>> = {
-  left: {
-    'rear-easier': ['KeyS'],
-    'rear-harder': ['KeyW'],
-    'front-smaller': ['KeyA'],
-    'front-bigger': ['KeyD'],
-    ease: ['KeyE'],
-    press: ['KeyR'],
-    coast: ['KeyC'],
-    brake: ['KeyQ'],
-    pause: ['Escape'],
-  },
-  right: {
-    'rear-easier': ['ArrowDown'],
-    'rear-harder': ['ArrowUp'],
-    'front-smaller': ['ArrowLeft'],
-    'front-bigger': ['ArrowRight'],
-    ease: ['Enter'],
-    press: ['KeyP'],
-    coast: ['KeyO'],
-    brake: ['KeyL'],
-    pause: ['Escape'],
-  },
+  left: { ...KEYS_FOR_ONE_HAND.left, pause: PAUSE },
+  right: { ...KEYS_FOR_ONE_HAND.right, pause: PAUSE },
 };

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RideResult } from '../afterRide.ts';
 import { Dialog } from '../parts.tsx';
+import { RideSpot } from '../ride.tsx';
 import { RIDE_PLACES, type RidePhaseShown, type RidePlace } from '../ridePlaces.ts';
 import type { Services } from '../services.ts';
 import type { Send } from '../store.ts';
@@ -109,7 +110,7 @@ function Half(props: {
   return (
     <section class="two-half" data-side={side} data-phase={phase} aria-label={twoWords.sides[side]}>
       {RIDE_PLACES.map((place) => (
-        <div key={place} class={`ride-${place}`} data-place={place} />
+        <RideSpot key={place} place={place} />
       ))}
       {phase === 'ready' && !failed && (
         <output class="two-over">

@@ -1,0 +1,91 @@
+/**
+ * Riding by ear: a rider who hears only what is said and the tone, and sees nothing, passes the level with the
+ * announced pitch; and what is said comes before its place, in order.
+ */
+import { describe, expect, test } from 'vitest';
+import { earCues, hintsByEar, TONE_HZ, toneHz } from '../../../src/core/coach/byEar.ts';
+import { frameOf } from '../../../src/core/ride/frame.ts';
+import type { Controller } from '../../../src/core/ride/run.ts';
+import type { RideCommand } from '../../../src/core/ride/types.ts';
+import { type Ground, groundOf, LEVELS } from './riding.ts';
+
+/** Does what the hint says once, then goes by the tone. Knows neither gear, cadence nor road. */
+function listens({ world, reference }: Ground): Controller {
+  const ear = hintsByEar(world.machine, () => reference);
+  let wanted = 0;
+  let pushTick = -1;
+  let restUntil = 400;
+  let toneSince = 0;
+  return (state) => {
+    const frame = frameOf(world, state);
+    const hint = state.tick % 30 === 0 ? ear(frame) : null;
+    // Only the rear lever: a listener with one hand is to pass as well.
+    if (hint?.derailleur === 'rear') wanted = hint.direction === 'easier' ? hint.steps : -hint.steps;
+    const tone = toneHz(frame);
+    if (tone === 0) toneSince = state.tick;
+    const lasting = state.tick - toneSince > 120;
+    if (wanted === 0 && state.tick > restUntil && lasting) wanted = tone < TONE_HZ ? 1 : -1;
+    const commands: RideCommand[] = [];
+    if (pushTick < 0 && wanted !== 0) {
+      pushTick = state.tick + 50;
+      commands.push({ kind: 'pressure', pressure: 'ease' });
+    } else if (state.tick === pushTick) {
+      const direction = wanted > 0 ? 'easier' : 'harder';
+      commands.push({ kind: 'shift', derailleur: 'rear', direction, steps: 1 });
+    } else if (pushTick > 0 && state.tick > pushTick + 60) {
+      wanted -= Math.sign(wanted);
+      pushTick = wanted === 0 ? -1 : state.tick + 12;
+      if (wanted === 0) {
+        restUntil = state.tick + 300;
+        commands.push({ kind: 'pressure', pressure: 'steady' });
+      }
+    }
+    return commands;
+  };
+}
+
+describe('a rider who only listens', () => {
+  test.each([
+    ['kids-20-1x7', 'child-9'],
+    ['town-1x9', 'adult-new'],
+    ['road-2x11', 'adult-weekly'],
+    ['gravel-1x12', 'adult-strong'],
+  ])('passes the announced pitch on %s with %s', (bikeId, riderId) => {
+    const ground = groundOf(LEVELS.find(({ id }) => id === 'one-pitch-announced')!, bikeId, riderId);
+    const report = ground.follow(listens(ground));
+    expect(report.total).toBeGreaterThanOrEqual(ground.level.passMark);
+    expect(report.footDowns).toBe(0);
+  });
+});
+
+describe('what is said', () => {
+  test.each(LEVELS.map((level) => [level.id, level] as const))(
+    'comes in order and before its place on %s',
+    (_, level) => {
+      const { course } = groundOf(level, 'town-1x9', 'adult-new').world;
+      const cues = earCues(course);
+      expect(cues.map(({ atM }) => atM)).toEqual(cues.map(({ atM }) => atM).toSorted((a, b) => a - b));
+      const near = cues.filter(({ code }) => code === 'pitch-ahead').map(({ atM, inM }) => atM + inM);
+      expect(near.length).toBe(course.pitches.length);
+      near.forEach((placeM, i) => expect(placeM).toBeCloseTo(course.pitches[i]!.footM, 6));
+      expect(cues.filter(({ code }) => code === 'stop-soon').length).toBe(course.stopLinesM.length);
+    },
+  );
+
+  test('the tone is silent in the band, low and lower below it, high and higher above it', () => {
+    const at = (cadenceRpm: number): number =>
+      toneHz({
+        cadenceRpm,
+        bandLowRpm: 70,
+        bandHighRpm: 90,
+        pressure: 'steady',
+        braking: false,
+        phase: 'riding',
+      });
+    expect([at(70), at(80), at(90)]).toEqual([0, 0, 0]);
+    expect(at(60)).toBeLessThan(TONE_HZ);
+    expect(at(50)).toBeLessThan(at(60));
+    expect(at(95)).toBeGreaterThan(2 * TONE_HZ);
+    expect(at(110)).toBeGreaterThan(at(95));
+  });
+});
