@@ -1,0 +1,187 @@
+/**
+ * Rides for those who play otherwise, passed by scripts that may use only what these riders have: two buttons, the
+ * keys of one hand, or nothing but what is said and the pitch of a tone. And menus with one switch.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { OpenPage, Site } from './site.ts';
+import { openSite } from './site.ts';
+
+const SPEED = 3;
+const LEVEL = 'one-pitch-announced';
+const patient = { timeout: 120_000, interval: 100 };
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+/** Opens the game, makes choices in the settings and begins the level. */
+async function begin(choose: (page: Page) => Promise<void>): Promise<OpenPage> {
+  const open = await site.openPage({ width: 1024, height: 768 });
+  const { page } = open;
+  await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await choose(page);
+  await page.keyboard.press('Escape');
+  await page.evaluate((id) => {
+    location.hash = `#ride/${id}`;
+  }, LEVEL);
+  await page.click('[data-accept]');
+  await expect.poll(() => page.evaluate(() => document.body.dataset['rideState']), patient).toBe('riding');
+  return open;
+}
+
+const tick = (page: Page, name: RegExp): Promise<void> => page.getByRole('checkbox', { name }).check();
+const rideState = (page: Page): Promise<string | undefined> =>
+  page.evaluate(() =>
+    document.body.dataset['view'] === 'ride' ? document.body.dataset['rideState'] : 'over',
+  );
+
+/** What the debrief says a ride came to, of 100. */
+async function total(page: Page): Promise<number> {
+  await page.locator('[data-guess="skipped"]').click({ timeout: 60_000 });
+  return Number(await page.locator('[data-debrief="total"] b').first().textContent({ timeout: 60_000 }));
+}
+
+/** Follows a hint for the rear lever until the ride is over; `ease` is the key that eases, or none. */
+async function obey(
+  page: Page,
+  hint: () => Promise<string>,
+  keys: { readonly easier: string; readonly harder: string; readonly ease: string | null },
+): Promise<void> {
+  while ((await rideState(page)) === 'riding') {
+    const text = await hint();
+    const wanted = /^(?:now: )?(easier|harder)(?:, (\d))?/i.exec(text);
+    if (wanted === null) {
+      await page.waitForTimeout(40);
+      continue;
+    }
+    const steps = Number(wanted[2] ?? 1);
+    const key = wanted[1]?.toLowerCase() === 'easier' ? keys.easier : keys.harder;
+    if (keys.ease !== null) await page.keyboard.down(keys.ease);
+    await page.waitForTimeout(400 / SPEED);
+    for (let i = 0; i < steps; i += 1) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(450 / SPEED);
+    }
+    await page.waitForTimeout(300 / SPEED);
+    if (keys.ease !== null) await page.keyboard.up(keys.ease);
+    await page.waitForTimeout(300 / SPEED);
+    // What was said while the hands were busy is about a gear that is no longer there.
+    await hint();
+  }
+}
+
+/** The hint on the screen, if it is for now. */
+const seenHint = (page: Page) => (): Promise<string> =>
+  page.evaluate(() => {
+    const card = document.querySelector<HTMLElement>('.hud-step');
+    const now = card !== null && !card.classList.contains('hud-empty') && card.dataset['now'] === 'true';
+    return now ? (card.querySelector('[data-hud="next-step"]')?.textContent ?? '') : '';
+  });
+
+/** What was said since the last time, or what the tone asks for when it has lasted a second of the ride. */
+async function listen(page: Page): Promise<() => Promise<string>> {
+  await page.evaluate(() => {
+    const ear = document.querySelector<HTMLElement>('[data-place="ear"]');
+    const heard = { said: '', since: 0, now: 0 };
+    Object.assign(window, { heard });
+    if (ear === null) return;
+    new MutationObserver(() => {
+      if (/^Now:/.test(ear.textContent ?? '')) heard.said = ear.textContent ?? '';
+    }).observe(ear, { childList: true, subtree: true });
+  });
+  let toneSince = 0;
+  return async () => {
+    const { said, hz } = await page.evaluate(() => {
+      const { heard } = window as unknown as { heard: { said: string } };
+      const one = heard.said;
+      heard.said = '';
+      return {
+        said: one,
+        hz: Number(document.querySelector<HTMLElement>('[data-place="ear"]')?.dataset['toneHz'] ?? 0),
+      };
+    });
+    if (said !== '') return said;
+    if (hz === 0) toneSince = Date.now();
+    if (Date.now() - toneSince < 1500 / SPEED) return '';
+    toneSince = Date.now();
+    return hz < 400 ? 'easier' : 'harder';
+  };
+}
+
+describe('the announced pitch is passed', () => {
+  it('with two buttons, the game easing by itself', async () => {
+    const { page, problems, close } = await begin((opened) => tick(opened, /Two buttons are enough/));
+    await obey(page, seenHint(page), { easier: 'ArrowDown', harder: 'ArrowUp', ease: null });
+    expect(await total(page)).toBeGreaterThanOrEqual(70);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('with the left hand alone', async () => {
+    const { page, problems, close } = await begin((opened) => opened.click('[data-keys-for="left"]'));
+    await obey(page, seenHint(page), { easier: 'KeyS', harder: 'KeyW', ease: 'Space' });
+    expect(await total(page)).toBeGreaterThanOrEqual(70);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('blindfolded, by what is said and the pitch of the tone', async () => {
+    const { page, problems, close } = await begin((opened) => tick(opened, /By ear/));
+    const hear = await listen(page);
+    await obey(page, hear, { easier: 'ArrowDown', harder: 'ArrowUp', ease: 'Space' });
+    expect(await total(page)).toBeGreaterThanOrEqual(70);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
+describe('one switch', () => {
+  it('gets from the start page on the road', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1024, height: 768 });
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await tick(page, /One switch in menus/);
+    await page
+      .locator('input[type=range]')
+      .last()
+      .evaluate((one: HTMLInputElement) => {
+        one.value = '0.6';
+        one.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      });
+    await page.keyboard.press('Escape');
+    const offered = (selector: string): Promise<boolean> =>
+      page.evaluate((css) => document.activeElement?.matches(css) === true, selector);
+    for (const wanted of ['[data-ride-next]', '[data-accept]']) {
+      await expect.poll(() => offered(wanted), { timeout: 30_000, interval: 50 }).toBe(true);
+      await page.keyboard.press('Space');
+    }
+    await expect.poll(() => page.evaluate(() => document.body.dataset['view']), patient).toBe('ride');
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
+describe('text at twice its size', () => {
+  it('stays within the page', async () => {
+    const { page, close } = await site.openPage({ width: 1280, height: 720 });
+    await page.addStyleTag({ content: 'html { font-size: 200% }' });
+    for (const name of ['start', 'levels', 'bike', 'progress', 'gearcheck', 'two', 'about']) {
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, `#${name}`);
+      await expect.poll(() => page.locator('[data-coming]').count()).toBe(0);
+      const tooWide = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect([name, tooWide]).toEqual([name, 0]);
+    }
+    await close();
+  });
+});
