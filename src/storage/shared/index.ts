@@ -5,6 +5,7 @@
 export { fetchRides, testStore } from './fetch.ts';
 export type { Fetch } from './http.ts';
 export { databaseUrl } from './http.ts';
+export { ADDRESS_SHAPE, PROGRESS_SHAPE } from './kept.ts';
 export { piecesOf } from './pieces.ts';
 export { progressFor, sendPieces, type SendTools } from './send.ts';
 export type * from './types.ts';
