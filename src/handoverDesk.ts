@@ -36,7 +36,7 @@ export interface HandoverDesk {
   take(read: ReadFile): Promise<boolean>;
   /** A ride of this device is taken back: it stays counted, is no longer a ride, and others are told. */
   withdraw(record: RideRecord): Promise<boolean>;
-  /** Deletes what is kept here of the session, except the rides, which belong to the clinic. */
+  /** Deletes everything of the session, with the rides of all devices. */
   drop(): Promise<boolean>;
   /** Reads anew what the clinic has kept, such as a new ride. */
   reload(): Promise<void>;
@@ -57,6 +57,7 @@ class Desk implements HandoverDesk {
   readonly #remarks = new Map<string, Remark>();
   #kept: ShelfOfPlan = NOTHING_KEPT;
   #collected: Collected = { ...NOTHING_KEPT, remarks: [], toCheck: 0 };
+  readonly #handOvers = new Map<string, HandOver>();
   #line: Promise<unknown> = Promise.resolve();
   #checking = false;
 
@@ -74,11 +75,18 @@ class Desk implements HandoverDesk {
     return () => this.#listeners.delete(listener);
   }
 
-  async reload(): Promise<void> {
-    this.#settle(await this.#options.shelf.load(this.#plan.id));
+  reload(): Promise<void> {
+    return this.#inLine(async () => this.#settle(await this.#options.shelf.load(this.#plan.id)));
   }
 
+  /** The very same until something changes, so that pages need not pack it anew. */
   handOver(deviceId: string): HandOver {
+    const made = this.#handOvers.get(deviceId) ?? this.#handOverOf(deviceId);
+    this.#handOvers.set(deviceId, made);
+    return made;
+  }
+
+  #handOverOf(deviceId: string): HandOver {
     const { set, heard } = this.#kept;
     const records = set.records.filter((record) => record.deviceId === deviceId);
     const lastSeq = [...records.map(({ seq }) => seq), ...heardOf(heard, deviceId)].reduce(
@@ -88,11 +96,8 @@ class Desk implements HandoverDesk {
     return { planId: this.#plan.id, deviceId, lastSeq, withdrawn: set.withdrawn, records };
   }
 
-  /** One after the other: two readings at once must not each keep only their own half. */
   take(read: ReadFile): Promise<boolean> {
-    const taken = this.#line.then(() => this.#take(read));
-    this.#line = taken.catch(() => undefined);
-    return taken;
+    return this.#inLine(() => this.#take(read));
   }
 
   withdraw({ id, deviceId, seq }: RideRecord): Promise<boolean> {
@@ -106,6 +111,13 @@ class Desk implements HandoverDesk {
     const done = await this.#options.shelf.drop(this.#plan.id);
     this.#remarks.clear();
     await this.reload();
+    return done;
+  }
+
+  /** One after the other: two readings at once must not each keep only their own half. */
+  #inLine<T>(doing: () => Promise<T>): Promise<T> {
+    const done = this.#line.then(doing);
+    this.#line = done.catch(() => undefined);
     return done;
   }
 
@@ -123,6 +135,7 @@ class Desk implements HandoverDesk {
 
   #settle(kept: ShelfOfPlan): void {
     this.#kept = kept;
+    this.#handOvers.clear();
     this.#show();
     void this.#check();
   }

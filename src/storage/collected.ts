@@ -7,6 +7,7 @@ import { EMPTY_SET, mergeSets, type RecordSet } from '../core/clinic/merge.ts';
 import type { Heard } from '../core/clinic/missing.ts';
 import { RECORD_SCHEMA, type RideRecord } from '../core/clinic/record.ts';
 import { type DamagedPiece, parseRecord } from '../core/clinic/recordFile.ts';
+import { hashJson } from '../core/math/hash.ts';
 import type { Shape } from './ladder.ts';
 import type { Storage } from './types.ts';
 
@@ -30,7 +31,7 @@ export interface HandoverShelf {
   load(planId: string): Promise<ShelfOfPlan>;
   /** Keeps what is new in `after`; true once all of it is in the database. */
   keep(planId: string, before: ShelfOfPlan, after: ShelfOfPlan): Promise<boolean>;
-  /** Removes what was said; the rides belong to the clinic. */
+  /** Removes everything of the session: rides of all devices, and what they said. */
   drop(planId: string): Promise<boolean>;
 }
 
@@ -94,16 +95,15 @@ export function createHandoverShelf(storage: Storage): HandoverShelf {
     },
     async keep(planId, before, after) {
       const known = new Set(before.set.records);
-      const ids = new Map<string, string>();
-      for (const record of before.set.records) ids.set(record.id, ids.get(record.id) ?? record.checksum);
       let kept = true;
       for (const record of after.set.records) {
         if (known.has(record)) continue;
-        const first = ids.get(record.id) ?? record.checksum;
-        ids.set(record.id, first);
-        // Two different rides under one id are both kept; the first one has the plain name.
-        const id = first === record.checksum ? record.id : `${record.id}~${record.checksum}`;
-        const answer = await storage.putRecord({ kind: RECORD, id, schema: RECORD_SCHEMA, data: record });
+        const answer = await storage.putRecord({
+          kind: RECORD,
+          id: keyOf(record),
+          schema: RECORD_SCHEMA,
+          data: record,
+        });
         kept = answer.saved && kept;
       }
       const { withdrawn, damaged } = after.set;
@@ -111,6 +111,20 @@ export function createHandoverShelf(storage: Storage): HandoverShelf {
       const answer = await storage.putRecord({ kind: SAID, id: planId, schema: SAID_SCHEMA, data });
       return answer.saved && kept;
     },
-    drop: async (planId) => (await storage.deleteRecords(SAID, [planId])) === null,
+    async drop(planId) {
+      const rides = await storage.listRecords(RECORD, records);
+      const keys = rides.filter(({ data }) => data.planId === planId).map(({ id }) => id);
+      // What was said goes last: should this break off, there is still something to delete.
+      const gone = await storage.deleteRecords(RECORD, keys);
+      return gone === null && (await storage.deleteRecords(SAID, [planId])) === null;
+    },
   };
+}
+
+/**
+ * Under its content, because a stranger's id may hold signs a key may not, and two different rides under one id must
+ * both be kept. The same ride with its recording takes the place of the one without.
+ */
+function keyOf({ id, checksum }: RideRecord): string {
+  return `from-${hashJson([id, checksum])}`;
 }

@@ -7,7 +7,7 @@ import { type CameraProblem, openCamera, type Camera } from './camera.ts';
 type Phase = 'off' | 'loading' | 'on' | 'no-reader' | CameraProblem;
 
 interface UsedCamera {
-  readonly video: RefObject<HTMLVideoElement>;
+  readonly video: RefObject<HTMLVideoElement | null>;
   readonly phase: Phase;
   readonly start: () => void;
   readonly stop: () => void;

@@ -39,7 +39,7 @@ export async function parcelOfRides(handOver: HandOver, site: string): Promise<P
 /** Frames and other lines in a text that came by link, paste, code or file. */
 export function framesIn(text: string): string[] {
   // Mail programs break long lines, and some write signs of a link as %2B.
-  const whole = text.replace(/%[0-9a-f]{2}/gi, unescaped);
+  const whole = unescaped(text);
   const links = whole.split(/[a-z][a-z0-9+.-]*:\/\/[^#\s]*#\/?[a-z]+\/|#\/?(?:join|collect)\//i);
   return links
     .flatMap((link) => link.split(JOINT))
@@ -49,16 +49,15 @@ export function framesIn(text: string): string[] {
 
 /** Whether a text holds frames rather than a file's lines. */
 export function looksLikeFrames(text: string): boolean {
-  const start = text.slice(0, 4_000).trimStart();
+  const start = unescaped(text.slice(0, 4_000)).trimStart();
   return /^B\d[0-9A-F]{16}/.test(start) || /#\/?(join|collect)\//i.test(start);
 }
 
-function unescaped(sign: string): string {
-  try {
-    return decodeURIComponent(sign);
-  } catch {
-    return sign;
-  }
+/** Only signs of one byte; anything longer is no part of a frame. */
+function unescaped(text: string): string {
+  return text.replace(/%([0-7][0-9a-f])/gi, (_, hex: string) =>
+    String.fromCharCode(Number.parseInt(hex, 16)),
+  );
 }
 
 function parcelOf(bytes: Uint8Array, prefix: string, file: Parcel['file']): Parcel | null {
