@@ -115,8 +115,9 @@ export function createHandoverShelf(storage: Storage): HandoverShelf {
       const rides = await storage.listRecords(RECORD, records);
       const keys = rides.filter(({ data }) => data.planId === planId).map(({ id }) => id);
       // What was said goes last: should this break off, there is still something to delete.
-      const gone = await storage.deleteRecords(RECORD, keys);
-      return gone === null && (await storage.deleteRecords(SAID, [planId])) === null;
+      const ridesGone = await storage.deleteRecords(RECORD, keys);
+      const saidGone = await storage.deleteRecords(SAID, [planId]);
+      return ridesGone === null && saidGone === null;
     },
   };
 }

@@ -25,21 +25,23 @@ export interface CodeShowProps {
 
 /** The codes. */
 export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
-  const [at, setAt] = useState(0);
+  const [place, setPlace] = useState({ frames, at: 0 });
   const [playing, setPlaying] = useState(() => !wantsStillness());
   const [speed, setSpeed] = useState<Speed>('usual');
   const [big, setBig] = useState(false);
   const all = frames.length;
-  const index = Math.min(at, all - 1);
-  useEffect(() => setAt(0), [frames]);
+  // Other codes begin at their first one.
+  const index = place.frames === frames ? Math.min(place.at, all - 1) : 0;
   useEffect(() => {
     if (!playing || all < 2) return undefined;
-    const timer = window.setInterval(() => setAt((now) => (now + 1) % all), PERIODS_MS[speed]);
+    const timer = window.setInterval(() => {
+      setPlace((now) => ({ frames, at: now.frames === frames ? (now.at + 1) % all : 0 }));
+    }, PERIODS_MS[speed]);
     return () => window.clearInterval(timer);
-  }, [playing, speed, all]);
+  }, [playing, speed, all, frames]);
   const go = (to: number): void => {
     setPlaying(false);
-    setAt((to + all) % all);
+    setPlace({ frames, at: (to + all) % all });
   };
   const picture = <Picture text={frames[index] ?? ''} label={words.codes.picture(name, index + 1, all)} />;
   const buttons = (

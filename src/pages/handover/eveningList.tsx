@@ -81,7 +81,9 @@ function Line(props: {
           {check.title}
           {answer !== null && <span class="evening-state"> · {say[answer]}</span>}
         </strong>
-        {answer !== null && <span>{answer === 'done' ? check.done : check.todo}</span>}
+        {answer !== null && (
+          <span>{answer === 'done' ? check.done : answer === 'wrong' ? check.wrong : check.todo}</span>
+        )}
         {props.children}
       </span>
     </li>

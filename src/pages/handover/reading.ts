@@ -10,7 +10,13 @@ import {
   takeFrame,
 } from '../../core/clinic/frames.ts';
 import { unpack } from '../../core/clinic/pack.ts';
-import { type ClinicPlan, parsePlan, type ParsePlanResult, parsePlanText } from '../../core/clinic/plan.ts';
+import {
+  type ClinicPlan,
+  type ParsePlanResult,
+  parsePlanText,
+  type PlanRide,
+} from '../../core/clinic/plan.ts';
+import { cleanText } from '../../core/clinic/texts.ts';
 import type { HandOver, ReadFile } from '../../core/clinic/rideFile.ts';
 import { readRideFile } from '../../core/clinic/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
@@ -116,9 +122,16 @@ async function openPacket(bytes: Uint8Array): Promise<Arrival> {
 
 function ofPlan(result: ParsePlanResult): Arrival {
   if (!result.ok) return { kind: 'plan-problems', problems: result.problems };
-  // Once more, so that a plan from outside is never more than its own parts.
-  const again = parsePlan(result.plan);
-  return again.ok ? { kind: 'plan', plan: again.plan } : { kind: 'plan-problems', problems: again.problems };
+  return { kind: 'plan', plan: { ...result.plan, rides: result.plan.rides.map(plainRide) } };
+}
+
+/** A level's own door lets any signs into its title; on a tablet that joins they must not turn a line round. */
+function plainRide(ride: PlanRide): PlanRide {
+  if (ride.kind !== 'own') return ride;
+  const { level } = ride;
+  const title = cleanText(level.title, 80) || level.id;
+  const sentence = cleanText(level.sentence, 240) || title;
+  return { kind: 'own', level: { ...level, title, sentence } };
 }
 
 function asRead({ deviceId, lastSeq, withdrawn, records }: HandOver): ReadFile {

@@ -23,7 +23,7 @@ export const handoverWords = {
     speed: 'Speed',
     speeds: { slow: 'slow', usual: 'usual', fast: 'fast' },
     big: 'Big',
-    close: 'Close the big code',
+    close: 'Close',
     jump: (n: number): string => `Show code ${n}`,
     hint: 'The codes follow one another. Where the camera begins does not matter; it says what is missing.',
   },
@@ -61,24 +61,30 @@ export const handoverWords = {
     again: 'Check again',
     checks: {
       secure: {
-        title: 'Opened over https',
+        title: 'Opened over https or at localhost',
         done: 'This page was opened in a way that allows camera and offline use.',
         todo: 'This page was opened over plain http. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
+        wrong:
+          'This page was opened over plain http. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
       },
       offline: {
         title: 'A copy for offline',
         done: 'The game is on this device and opens without a network.',
         todo: 'Load this page once more and wait a moment. Best put it on the home screen with the browser’s menu.',
+        wrong: 'Without https this browser keeps no copy. Open the game over https at home.',
       },
       camera: {
         title: 'Camera allowed',
         done: 'The camera can be used.',
-        todo: 'Allow the camera now, so that nobody is asked in the field. Without one, use the link or the file.',
+        todo: 'Allow the camera now, so that nobody is asked in the field.',
+        wrong:
+          'There is no camera this page may use. If there is one, allow it in the browser’s settings for this page; else use the link or the file.',
       },
       keeping: {
         title: 'Kept for good',
         done: 'The browser will not clear rides by itself.',
         todo: 'The browser may clear rides when it needs room. Ask it not to; putting the game on the home screen helps. Hand results back the same day.',
+        wrong: 'This browser keeps nothing for good. Hand results back the same day.',
       },
     },
     allowCamera: 'Allow the camera',
@@ -109,7 +115,7 @@ export const handoverWords = {
       `No code could be read in ${name}. Take the picture from closer, straight on, without a reflection.`,
     paste: 'Paste the link, or the text of a code or file',
     take: 'Read it',
-    read: (n: number, count: number): string => `${n} of ${count} codes read`,
+    read: (n: number, count: number): string => `${n} of ${count} codes read.`,
     missing: (numbers: readonly number[]): string =>
       numbers.length === 1 ? `Code ${list(numbers)} is missing.` : `Codes ${list(numbers)} are missing.`,
     damaged: ({ code, number }: DamagedFrame): string => {
