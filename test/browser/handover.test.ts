@@ -8,8 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RideRecord, sealRecord } from '../../src/core/clinic/record.ts';
 import { canonicalJson } from '../../src/core/math/hash.ts';
 import { madeUpRecord, planWith, realRecord } from '../core/clinic/rides.ts';
-import { ownPlan, shuffled } from '../pages/handover/given.ts';
-import { startStore, type StoreServer } from '../storage/shared/server.ts';
+import { shuffled } from '../pages/handover/given.ts';
 import {
   buildHandoverPage,
   type BuiltPage,
@@ -24,17 +23,14 @@ import { type OpenPage, openSite, type Site } from './site.ts';
 
 let built: BuiltPage;
 let site: Site;
-let store: StoreServer;
 
 beforeAll(async () => {
   built = await buildHandoverPage();
   site = await openSite(built.folder);
-  store = await startStore();
 });
 
 afterAll(async () => {
   await site?.close();
-  await store?.close();
   built?.remove();
 });
 

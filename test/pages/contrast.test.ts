@@ -16,6 +16,8 @@ const sheets = [
   'pages/start',
   'pages/pages',
   'pages/ride',
+  'pages/handover/handover',
+  'pages/handover/tablets',
   'input/pads',
 ].map((name) => read(`${name}.css`));
 const themeSheet = sheets[0] as string;

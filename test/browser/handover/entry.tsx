@@ -49,7 +49,7 @@ const levels = parsed.ok ? [parsed.level] : [];
 const storage = await openStorage();
 const shelf = createHandoverShelf(storage);
 const read = <T,>(key: string, otherwise: T): T =>
-  JSON.parse(sessionStorage.getItem(key) ?? 'null') ?? otherwise;
+  (JSON.parse(sessionStorage.getItem(key) ?? 'null') as T | null) ?? otherwise;
 let plan = read<ClinicPlan>('plan', READY_PLANS[0] as ClinicPlan);
 let deviceId = read('device', 'coach');
 let joined: readonly ClinicPlan[] = [];
