@@ -20,6 +20,8 @@ const sheets = [
   'pages/ownbike/ownbike',
   'pages/progress/progress',
   'pages/freeride/freeride',
+  'pages/handover/handover',
+  'pages/handover/tablets',
   'input/pads',
 ].map((name) => read(`${name}.css`));
 const themeSheet = sheets[0] as string;

@@ -3,7 +3,7 @@
  * and small loops around the step. No expectation lives here.
  */
 import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import type { Course } from '../../../src/core/course/types.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -13,7 +13,8 @@ import { stepRide } from '../../../src/core/ride/step.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld, startState, type WorldOptions } from '../../../src/core/ride/world.ts';
 
-const levelsFolder = fileURLToPath(new URL('../../../levels/', import.meta.url));
+// Not by address: in tests with a document that would be an address of the page.
+const levelsFolder = join(import.meta.dirname, '../../../levels/');
 
 /** Every bundled level with the name of its file. */
 export const BUNDLED: readonly { readonly file: string; readonly text: string; readonly level: Level }[] =

@@ -1,0 +1,70 @@
+/**
+ * A plan or results made ready to be carried: frames for codes, one link, one file. All three are made of the same
+ * frames or lines, so that one reader takes them all.
+ */
+import { toFrames } from '../../core/clinic/frames.ts';
+import { packPlan, packRecords } from '../../core/clinic/pack.ts';
+import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import { type HandOver, writeRideFile } from '../../core/clinic/rideFile.ts';
+import { deflate } from './packing.ts';
+
+/** Between the frames in a link; no frame has it. */
+const JOINT = '_';
+/** What stands behind `#` in links. */
+export const JOIN = 'join';
+export const COLLECT = 'collect';
+
+/** Ready to be carried. */
+export interface Parcel {
+  readonly frames: readonly string[];
+  readonly link: string;
+  readonly file: { readonly name: string; readonly text: string };
+  /** Bytes of the packed thing, before it is cut into frames. */
+  readonly bytes: number;
+}
+
+/** A plan; `site` is the address of the game without what stands behind `#`. Null where it is too big. */
+export async function parcelOfPlan(plan: ClinicPlan, site: string): Promise<Parcel | null> {
+  const file = { name: `${plan.id}.plan.json`, text: `${JSON.stringify(plan)}\n` };
+  return parcelOf(await packPlan(plan, deflate), `${site}#${JOIN}/`, file);
+}
+
+/** Results: marks in codes and link, everything in the file. Null where it takes too many codes. */
+export async function parcelOfRides(handOver: HandOver, site: string): Promise<Parcel | null> {
+  const name = `${handOver.planId}.${fileName(handOver.deviceId)}.rides.jsonl`;
+  const file = { name, text: writeRideFile(handOver) };
+  return parcelOf(await packRecords(handOver, deflate), `${site}#${COLLECT}/`, file);
+}
+
+/** Frames and other lines in a text that came by link, paste, code or file. */
+export function framesIn(text: string): string[] {
+  // Mail programs break long lines, and some write signs of a link as %2B.
+  const whole = unescaped(text);
+  const links = whole.split(/[a-z][a-z0-9+.-]*:\/\/[^#\s]*#\/?[a-z]+\/|#\/?(?:join|collect)\//i);
+  return links
+    .flatMap((link) => link.split(JOINT))
+    .map((frame) => frame.replace(/\s+/g, ''))
+    .filter((frame) => frame !== '');
+}
+
+/** Whether a text holds frames rather than a file's lines. */
+export function looksLikeFrames(text: string): boolean {
+  const start = unescaped(text.slice(0, 4_000)).trimStart();
+  return /^B\d[0-9A-F]{16}/.test(start) || /#\/?(join|collect)\//i.test(start);
+}
+
+/** Only signs of one byte; anything longer is no part of a frame. */
+function unescaped(text: string): string {
+  return text.replace(/%([0-7][0-9a-f])/gi, (_, hex: string) =>
+    String.fromCharCode(Number.parseInt(hex, 16)),
+  );
+}
+
+function parcelOf(bytes: Uint8Array, prefix: string, file: Parcel['file']): Parcel | null {
+  const frames = toFrames(bytes);
+  return frames === null ? null : { frames, link: prefix + frames.join(JOINT), file, bytes: bytes.length };
+}
+
+function fileName(text: string): string {
+  return text.replace(/[^A-Za-z0-9_-]+/g, '-').slice(0, 40);
+}

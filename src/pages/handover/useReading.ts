@@ -1,0 +1,102 @@
+/**
+ * Reading as a page keeps it: one text after another goes in, what becomes complete comes out, sentences about what
+ * went wrong stay until something new is read. The decoder is fetched when the first picture is looked at.
+ */
+import { useCallback, useRef, useState } from 'preact/hooks';
+import type { HandoverWords } from '../words/handover.ts';
+import { pictureOfFile } from './camera.ts';
+import { type Arrival, NOTHING_READ, type Reading, readText } from './reading.ts';
+
+/** Reading, for a component. */
+export interface UsedReading {
+  readonly reading: Reading;
+  readonly sentences: readonly string[];
+  readonly busy: boolean;
+  /** Takes in a text that came by any way. */
+  readonly take: (text: string) => void;
+  readonly takeFiles: (files: readonly File[]) => void;
+  readonly say: (sentences: readonly string[]) => void;
+}
+
+/** Uses a reading; what arrives is handed on, and a sentence that comes back is shown. */
+export function useReading(
+  words: HandoverWords,
+  onArrival: (arrival: Arrival) => string | null,
+): UsedReading {
+  const [reading, setReading] = useState(NOTHING_READ);
+  const [sentences, say] = useState<readonly string[]>([]);
+  const [waiting, setWaiting] = useState(0);
+  const now = useRef(NOTHING_READ);
+  const line = useRef<Promise<unknown>>(Promise.resolve());
+  const arrive = useRef(onArrival);
+  arrive.current = onArrival;
+  /** One after the other, so that two texts at once cannot lose each other. */
+  const inLine = useCallback((doing: () => Promise<void>): void => {
+    setWaiting((n) => n + 1);
+    line.current = line.current
+      .then(doing)
+      .catch(() => undefined)
+      .finally(() => setWaiting((n) => n - 1));
+  }, []);
+  const takeNow = useCallback(
+    async (text: string): Promise<string[]> => {
+      const after = await readText(now.current, text);
+      now.current = after.reading;
+      setReading(after.reading);
+      return after.arrivals.flatMap((arrival) => sentenceFor(arrival, words, arrive.current));
+    },
+    [words],
+  );
+  const take = useCallback(
+    (text: string): void =>
+      inLine(async () => {
+        const told = await takeNow(text);
+        if (told.length > 0) say(told);
+      }),
+    [inLine, takeNow],
+  );
+  const takeFiles = useCallback(
+    (files: readonly File[]): void =>
+      inLine(async () => {
+        const told: string[] = [];
+        for (const file of files) {
+          const text = await textOfFile(file, words);
+          told.push(...(text.ok ? await takeNow(text.text) : [text.sentence]));
+        }
+        say(told);
+      }),
+    [inLine, takeNow, words],
+  );
+  return { reading, sentences, busy: waiting > 0, take, takeFiles, say };
+}
+
+type FileText =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly sentence: string };
+
+/** The text in a file: its own, or that of the code in a picture. */
+async function textOfFile(file: File, words: HandoverWords): Promise<FileText> {
+  if (!file.type.startsWith('image/')) return { ok: true, text: await file.text() };
+  const picture = await pictureOfFile(file);
+  try {
+    const { decodePicture } = await import('./decode.ts');
+    const text = picture === null ? null : decodePicture(picture);
+    return text === null
+      ? { ok: false, sentence: words.reader.noCode(file.name.slice(0, 60)) }
+      : { ok: true, text };
+  } catch {
+    return { ok: false, sentence: words.reader.noReader };
+  }
+}
+
+function sentenceFor(
+  arrival: Arrival,
+  words: HandoverWords,
+  onArrival: (arrival: Arrival) => string | null,
+): string[] {
+  if (arrival.kind === 'unreadable') return [words.reader.unreadable[arrival.code]];
+  if (arrival.kind === 'plan-problems')
+    return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map((problem) => problem.sentence)];
+  const told = onArrival(arrival);
+  return told === null ? [] : [told];
+}

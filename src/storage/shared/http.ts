@@ -1,0 +1,89 @@
+/**
+ * One question to a shared store over HTTP and what its answer means. Only the address the coach gave is ever
+ * asked: redirections are refused, no cookies are sent, nothing is cached.
+ */
+import type { SharedAddress, SharedProblem } from './types.ts';
+
+/** An answer, or why there is none. */
+export type Answer =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly problem: SharedProblem; readonly status: number };
+
+/** The part of `fetch` that is used. */
+export type Fetch = (url: string, init: RequestInit) => Promise<Response>;
+
+/** A question. `path` is what stands behind the database, encoded. */
+export interface Question {
+  readonly method: 'GET' | 'POST' | 'PUT';
+  readonly path: string;
+  readonly body?: unknown;
+}
+
+/** A server that says nothing for so long is taken for gone. */
+const PATIENCE_MS = 30_000;
+
+/** The address of the database, or null where none can be made. */
+export function databaseUrl({ url, database }: SharedAddress): string | null {
+  // Names as the store itself allows them; anything else would reach into its other parts.
+  if (!/^[a-z][a-z0-9_$()+/-]{0,200}$/.test(database)) return null;
+  try {
+    const parsed = new URL(url.trim());
+    if (!['http:', 'https:'].includes(parsed.protocol) || parsed.username !== '' || parsed.hostname === '')
+      return null;
+    return `${parsed.origin}${parsed.pathname.replace(/\/+$/, '')}/${encodeURIComponent(database)}`;
+  } catch {
+    return null;
+  }
+}
+
+/** Asks once. Never rejects. */
+export async function ask(address: SharedAddress, question: Question, fetch: Fetch): Promise<Answer> {
+  const base = databaseUrl(address);
+  if (base === null) return { ok: false, problem: 'bad-address', status: 0 };
+  const { method, path, body } = question;
+  try {
+    const response = await fetch(`${base}${path}`, {
+      method,
+      headers: headersFor(address),
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      credentials: 'omit',
+      redirect: 'error',
+      cache: 'no-store',
+      referrerPolicy: 'no-referrer',
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+    const text = await response.text();
+    if (!response.ok) return { ok: false, problem: meaning(response.status, text), status: response.status };
+    return readJson(text);
+  } catch {
+    return { ok: false, problem: 'unreachable', status: 0 };
+  }
+}
+
+function readJson(text: string): Answer {
+  try {
+    return { ok: true, value: JSON.parse(text) as unknown };
+  } catch {
+    return { ok: false, problem: 'not-a-store', status: 200 };
+  }
+}
+
+function headersFor({ name, password }: SharedAddress): Record<string, string> {
+  const headers: Record<string, string> = { accept: 'application/json', 'content-type': 'application/json' };
+  if (name !== '') {
+    const bytes = new TextEncoder().encode(`${name}:${password}`);
+    headers['authorization'] = `Basic ${btoa(String.fromCharCode(...bytes))}`;
+  }
+  return headers;
+}
+
+/** A full disk has a number of its own, but is also told as a fault with a reason. */
+function meaning(status: number, text: string): SharedProblem {
+  if (status === 401) return 'wrong-password';
+  if (status === 403) return 'not-allowed';
+  if (status === 404) return 'no-database';
+  if (status === 507 || (status >= 500 && /enospc|no space|disk|quota/i.test(text.slice(0, 2_000))))
+    return 'disk-full';
+  if (status === 408 || status === 429 || status >= 500) return 'busy';
+  return 'not-a-store';
+}

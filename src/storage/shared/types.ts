@@ -1,0 +1,74 @@
+/**
+ * A club's own store, as plain types: where it is, what goes there, how far it has come. Off unless a coach gives
+ * an address. States are codes; the sentences for them are found by the pages.
+ */
+import type { ReadFile } from '../../core/clinic/rideFile.ts';
+
+/** Where the store is. Kept on this device and sent to nobody but the store. */
+export interface SharedAddress {
+  /** `https://host[:port][/path]`, without the name of the database. */
+  readonly url: string;
+  readonly database: string;
+  /** Empty for a store that asks for none. */
+  readonly name: string;
+  readonly password: string;
+}
+
+/** What stands in the way. */
+export type SharedProblem =
+  /** No answer: no network, the server is down, or it does not let this page in. */
+  | 'unreachable'
+  /** It answers, but has no time now. */
+  | 'busy'
+  | 'disk-full'
+  | 'wrong-password'
+  | 'not-allowed'
+  | 'no-database'
+  /** The address cannot be one. */
+  | 'bad-address'
+  /** Something answers that is no such store. */
+  | 'not-a-store'
+  /** Single rides were refused; the others went through. */
+  | 'some-refused';
+
+/** How it stands. */
+export interface SharedState {
+  readonly phase: 'sending' | 'waiting' | 'stopped' | 'done';
+  /** Pieces that are there for certain. */
+  readonly there: number;
+  readonly left: number;
+  readonly problem: SharedProblem | null;
+  /** Milliseconds until the next try, while waiting. */
+  readonly nextTryMs: number | null;
+}
+
+/** One thing that goes there, never changed afterwards. */
+export interface SharedPiece {
+  readonly id: string;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** How far this device has come with one store. Plain data for the owner to keep; losing it costs only time. */
+export interface SharedProgress {
+  readonly schema: 1;
+  /** Which store this is about. */
+  readonly store: string;
+  /** Ids of pieces that are there for certain. */
+  readonly there: readonly string[];
+  /** Ids of pieces the store did not take the last time; they are offered again with every new start. */
+  readonly refused: readonly string[];
+  /** How far has been read for each plan, in the store's own words. */
+  readonly since: Readonly<Record<string, string>>;
+}
+
+/** What was fetched; `problem` is null where everything was read to the end. */
+export interface Fetched {
+  readonly read: ReadFile;
+  readonly progress: SharedProgress;
+  readonly problem: SharedProblem | null;
+}
+
+/** Problems that go away by themselves; for the others a person has to do something. */
+export function passes(problem: SharedProblem): boolean {
+  return problem === 'unreachable' || problem === 'busy' || problem === 'disk-full';
+}

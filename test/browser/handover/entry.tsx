@@ -1,0 +1,147 @@
+/**
+ * The pages that carry plans and results, joined to a real storage and nothing else: `#plan`, `#join/…`, `#tablet`,
+ * `#collect/…` and `#store`. What tests put in and look at hangs on `window.lab`.
+ */
+import '../../../src/pages/theme.css';
+import '../../../src/pages/parts.css';
+import '../../../src/pages/dialogs.css';
+import '../../../src/pages/kept.css';
+import { render } from 'preact';
+import type { ClinicPlan } from '../../../src/core/clinic/plan.ts';
+import { READY_PLANS } from '../../../src/core/clinic/readyPlans.ts';
+import type { RideRecord } from '../../../src/core/clinic/record.ts';
+import { parseLevel } from '../../../src/core/level/parse.ts';
+import { localCheck } from '../../../src/handoverCheck.ts';
+import { openHandoverDesk } from '../../../src/handoverDesk.ts';
+import { createFormat } from '../../../src/pages/format.ts';
+import { offerFile } from '../../../src/pages/charts/picture.ts';
+import { thisHost } from '../../../src/pages/handover/evening.ts';
+import { Collect } from '../../../src/pages/handover/collect.tsx';
+import { HandBack } from '../../../src/pages/handover/handBack.tsx';
+import { HandOut } from '../../../src/pages/handover/handOut.tsx';
+import { Join } from '../../../src/pages/handover/join.tsx';
+import { StorePage } from '../../../src/pages/handover/storePage.tsx';
+import { handoverWords as words } from '../../../src/pages/words/handover.ts';
+import { sharedWords, storeSentence } from '../../../src/pages/words/shared.ts';
+import { openSharedDesk } from '../../../src/sharedDesk.ts';
+import { createHandoverShelf } from '../../../src/storage/collected.ts';
+import { openStorage } from '../../../src/storage/index.ts';
+import onePitch from '../../../levels/one-pitch-announced.json' with { type: 'json' };
+
+/** What tests can do. */
+export interface Lab {
+  /** Makes this device one that has ridden these. */
+  ride(plan: ClinicPlan, deviceId: string, records: readonly RideRecord[]): Promise<void>;
+  /** Everything collected here. */
+  collected(): ReturnType<Awaited<ReturnType<typeof openHandoverDesk>>['collected']>;
+  sync(): Promise<void>;
+  joined(): readonly ClinicPlan[];
+}
+
+declare global {
+  interface Window {
+    lab: Lab;
+  }
+}
+
+const parsed = parseLevel(onePitch);
+const levels = parsed.ok ? [parsed.level] : [];
+const storage = await openStorage();
+const shelf = createHandoverShelf(storage);
+const read = <T,>(key: string, otherwise: T): T =>
+  (JSON.parse(sessionStorage.getItem(key) ?? 'null') as T | null) ?? otherwise;
+let plan = read<ClinicPlan>('plan', READY_PLANS[0] as ClinicPlan);
+let deviceId = read('device', 'coach');
+let joined: readonly ClinicPlan[] = [];
+const open = () =>
+  openHandoverDesk(plan, { shelf, check: localCheck(levels), now: () => Date.now(), onChanged: draw });
+let desk = await open();
+const shared = await openSharedDesk({
+  storage,
+  fetch: (url, init) => fetch(url, init),
+  sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms / 20)),
+});
+
+window.lab = {
+  async ride(next, device, records) {
+    sessionStorage.setItem('plan', JSON.stringify(next));
+    sessionStorage.setItem('device', JSON.stringify(device));
+    plan = next;
+    deviceId = device;
+    for (const data of records)
+      await storage.putRecord({
+        kind: 'clinic-record',
+        id: `own-${data.deviceId}-${data.seq}`,
+        schema: 1,
+        data,
+      });
+    desk = await open();
+    desk.subscribe(draw);
+    draw();
+  },
+  collected: () => desk.collected(),
+  sync: () =>
+    shared.sync(
+      () => desk.handOver(deviceId),
+      (found) => desk.take(found),
+    ),
+  joined: () => joined,
+};
+
+function draw(): void {
+  const [view = '', rest = ''] = location.hash.slice(1).split(/\/(.*)/s);
+  const send = (): void => undefined;
+  const site = location.href.replace(/#.*/, '');
+  const onSaveFile = (name: string, text: string): void => offerFile(new Blob([text]), name);
+  const carry = { site, words, send, onSaveFile, onCopy: async () => false };
+  const format = createFormat('metric', 'en-GB');
+  const app = document.getElementById('app') as HTMLElement;
+  if (view === 'plan') render(<HandOut {...carry} plan={plan} host={thisHost()} />, app);
+  else if (view === 'tablet')
+    render(<HandBack {...carry} plan={plan} handOver={desk.handOver(deviceId)} />, app);
+  else if (view === 'join')
+    render(
+      <Join
+        {...{ words, send, levels, format, joined }}
+        arrived={rest}
+        onJoin={(next) => {
+          joined = [...joined, next];
+          draw();
+        }}
+        onGo={() => undefined}
+      />,
+      app,
+    );
+  else if (view === 'store')
+    render(
+      <StorePage
+        address={shared.address()}
+        standing={shared.state()}
+        overHttps={location.protocol === 'https:'}
+        words={sharedWords}
+        send={send}
+        onTest={(address) => shared.test(address)}
+        onSave={(address) => void shared.setAddress(address)}
+      />,
+      app,
+    );
+  else
+    render(
+      <Collect
+        {...{ plan, words, format, send }}
+        collected={desk.collected()}
+        arrived={rest}
+        nameOf={(nickname) => nickname.replace(/^~/, '')}
+        now={() => Date.now()}
+        onTake={(found) => desk.take(found)}
+        store={shared.address() === null ? null : storeSentence(sharedWords, shared.state())}
+      />,
+      app,
+    );
+}
+
+desk.subscribe(draw);
+shared.subscribe(draw);
+window.addEventListener('hashchange', draw);
+draw();
+document.body.dataset['ready'] = 'true';

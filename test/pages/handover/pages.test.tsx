@@ -1,0 +1,281 @@
+/**
+ * The pages that carry plans and results as a document: codes and their buttons, the list for the evening before,
+ * what is told in one sentence, and that texts from outside stay texts.
+ */
+import { render } from 'preact';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { EMPTY_SET, mergeSets } from '../../../src/core/clinic/merge.ts';
+import { parsePlan } from '../../../src/core/clinic/plan.ts';
+import { sealRecord } from '../../../src/core/clinic/record.ts';
+import { readRideFile } from '../../../src/core/clinic/rideFile.ts';
+import { createFormat } from '../../../src/pages/format.ts';
+import { CodeShow } from '../../../src/pages/handover/codeShow.tsx';
+import { Collect } from '../../../src/pages/handover/collect.tsx';
+import type { Collected } from '../../../src/pages/handover/collected.ts';
+import { checkEvening, type EveningHost } from '../../../src/pages/handover/evening.ts';
+import { PlanCard } from '../../../src/pages/handover/planCard.tsx';
+import { NOTHING_READ, readText } from '../../../src/pages/handover/reading.ts';
+import { isPlainHttp, StorePage } from '../../../src/pages/handover/storePage.tsx';
+import { handoverWords as words } from '../../../src/pages/words/handover.ts';
+import { sharedWords, storeSentence, type StoreProblem } from '../../../src/pages/words/shared.ts';
+import { madeUpRecord, planWith } from '../../core/clinic/rides.ts';
+import { ownLevel } from './given.ts';
+
+const format = createFormat('metric', 'en-GB');
+const send = (): void => undefined;
+let root: HTMLElement;
+
+beforeEach(() => {
+  root = document.createElement('div');
+  document.body.append(root);
+});
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+  delete document.documentElement.dataset['motion'];
+});
+
+const find = <Kind extends Element = HTMLElement>(selector: string): Kind => {
+  const found = root.querySelector<Kind>(selector);
+  if (found === null) throw new Error(`no ${selector}`);
+  return found;
+};
+const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 40));
+
+describe('codes', () => {
+  const show = (frames: string[]): void =>
+    render(<CodeShow frames={frames} name="3 rides" words={words} />, root);
+
+  it('stand still where less movement is wanted, go back and forth, and say which one is shown', async () => {
+    document.documentElement.dataset['motion'] = 'reduced';
+    show(['A1', 'B2', 'C3']);
+    expect(find('[data-play]').textContent).toBe(words.codes.play);
+    expect(find('svg.code').getAttribute('aria-label')).toBe('Code 1 of 3: 3 rides');
+    find<HTMLButtonElement>(`[aria-label="${words.codes.back}"]`).click();
+    await redrawn();
+    expect(find('.code-number').textContent).toBe('3 of 3');
+    find<HTMLButtonElement>(`[aria-label="${words.codes.jump(2)}"]`).click();
+    await redrawn();
+    expect(find('svg.code').getAttribute('aria-label')).toBe('Code 2 of 3: 3 rides');
+  });
+
+  it('follow one another by themselves until somebody says pause', async () => {
+    show(['A1', 'B2', 'C3']);
+    await redrawn();
+    find<HTMLInputElement>('.choice-row label:nth-child(3) input').click();
+    await new Promise((resolve) => setTimeout(resolve, 800));
+    expect(find('.code-show').dataset['code']).not.toBe('1');
+    find<HTMLButtonElement>('[data-play]').click();
+    await redrawn();
+    const stopped = find('.code-show').dataset['code'];
+    await new Promise((resolve) => setTimeout(resolve, 800));
+    expect(find('.code-show').dataset['code']).toBe(stopped);
+  });
+
+  it('are black on white with white round them, whatever the theme', () => {
+    show(['A1']);
+    expect(find('svg.code rect').getAttribute('fill')).toBe('#fff');
+    expect(find('svg.code path').getAttribute('fill')).toBe('#000');
+    expect(find('svg.code').getAttribute('viewBox')).toMatch(/^-4 -4 29 29$/);
+  });
+});
+
+describe('the evening before', () => {
+  const host = (navigator: EveningHost['navigator'], isSecureContext = true): EveningHost => ({
+    isSecureContext,
+    navigator,
+  });
+  const camera = (label: string): MediaDeviceInfo[] => [{ kind: 'videoinput', label } as MediaDeviceInfo];
+  const media = (label: string) => ({
+    getUserMedia: async () => new MediaStream(),
+    enumerateDevices: async () => camera(label),
+  });
+  const kept = (yes: boolean) => ({ persisted: async () => yes, persist: async () => yes });
+
+  it('over plain http camera and offline copy cannot work', async () => {
+    expect(await checkEvening(host({}, false))).toEqual({
+      secure: 'wrong',
+      offline: 'wrong',
+      camera: 'wrong',
+      keeping: 'unknown',
+    });
+  });
+
+  it('all done is all done', async () => {
+    const navigator = {
+      serviceWorker: { getRegistration: async () => ({ active: {} }) as ServiceWorkerRegistration },
+      permissions: { query: async () => ({ state: 'granted' }) },
+      mediaDevices: media('Back camera'),
+      storage: kept(true),
+    };
+    expect(Object.values(await checkEvening(host(navigator)))).toEqual(['done', 'done', 'done', 'done']);
+  });
+
+  it.each([
+    ['prompt', '', 'open'],
+    ['denied', '', 'wrong'],
+  ])('a camera whose permission is %s is %s%s', async (state, label, answer) => {
+    const navigator = { permissions: { query: async () => ({ state }) }, mediaDevices: media(label) };
+    expect((await checkEvening(host(navigator))).camera).toBe(answer);
+  });
+
+  it('a browser that does not know the question is asked another way; one that throws says nothing', async () => {
+    const permissions = {
+      query: async (): Promise<never> => {
+        throw new TypeError('camera is no name');
+      },
+    };
+    expect((await checkEvening(host({ permissions, mediaDevices: media('Cam') }))).camera).toBe('done');
+    expect((await checkEvening(host({ permissions, mediaDevices: media('') }))).camera).toBe('open');
+    const storage = {
+      ...kept(true),
+      persisted: async (): Promise<never> => {
+        throw new Error('no');
+      },
+    };
+    expect((await checkEvening(host({ storage }))).keeping).toBe('unknown');
+  });
+});
+
+/** Signs that are not seen or turn the direction of reading round. */
+const UNSEEN = /[\p{Cc}\u200B-\u200F\u202A-\u202E\u2066-\u2069]/u;
+
+const HOSTILE = [
+  '<img src=x onerror=alert(1)>',
+  '<script>alert(1)</script>',
+  '"><b>bold</b>',
+  '=HYPERLINK("http://x")',
+  '&lt;i&gt;',
+];
+
+describe('texts from outside', () => {
+  it('a plan with a title of code shows the code', () => {
+    for (const title of HOSTILE) {
+      const level = { ...ownLevel(), title };
+      const plan = planWith({ title, rides: [{ kind: 'own', level }] });
+      expect(parsePlan(plan).ok).toBe(true);
+      render(<PlanCard {...{ plan, format, words }} levels={[]} />, root);
+      expect(find('h2').textContent).toBe(title);
+      expect(root.querySelectorAll('img, script, b, i')).toHaveLength(0);
+    }
+  });
+
+  it('titles with turning signs, control characters or 10,000 characters are refused at the door, or made plain', async () => {
+    for (const title of ['\u202Eevil', 'a\u0000b', 'x'.repeat(10_000), 'a\u200Bb', '\u2066x']) {
+      expect(parsePlan(planWith({ title })).ok).toBe(false);
+      const plan = planWith({ rides: [{ kind: 'own', level: { ...ownLevel(), title, sentence: title } }] });
+      const [arrival] = (await readText(NOTHING_READ, JSON.stringify(plan))).arrivals;
+      if (arrival?.kind !== 'plan') {
+        expect([title.length, arrival?.kind]).toEqual([10_000, 'plan-problems']);
+        continue;
+      }
+      render(<PlanCard {...{ plan: arrival.plan, format, words }} levels={[]} />, root);
+      expect(root.textContent).not.toMatch(UNSEEN);
+      expect(JSON.stringify(arrival.plan)).not.toMatch(UNSEEN);
+    }
+  });
+
+  it('nicknames and names of damaged pieces are shown as what they are, short and without turning signs', () => {
+    const record = madeUpRecord({ deviceId: 't1', seq: 1, nickname: '~<b>x</b>' });
+    const other = sealRecord({ ...record, total: 1 });
+    const damaged = [...HOSTILE, '\u202E'.repeat(50), 'y'.repeat(10_000), '\u0007']
+      .map((text) => JSON.stringify({ id: text, deviceId: text, seq: 3, recordingHash: text }))
+      .join('\n');
+    const collected: Collected = {
+      set: mergeSets({ ...EMPTY_SET, records: [record, other] }, readRideFile(damaged).set),
+      heard: [],
+      remarks: [{ kind: 'apart', record, code: 'other-marks', tick: null, total: 2 }],
+      toCheck: 0,
+    };
+    render(
+      <Collect
+        {...{ words, format, send, collected }}
+        plan={planWith()}
+        arrived=""
+        nameOf={(nickname) => nickname.slice(1)}
+        now={() => 0}
+        onTake={async () => true}
+        store={null}
+      />,
+      root,
+    );
+    expect(root.querySelectorAll('[data-damaged]').length).toBeGreaterThanOrEqual(5);
+    expect(root.querySelectorAll('img, script, b')).toHaveLength(0);
+    expect(find('[data-apart]').textContent).toContain('<b>x</b>');
+    expect(root.textContent).not.toMatch(UNSEEN);
+    for (const line of root.querySelectorAll('[data-damaged]'))
+      expect(line.textContent?.length ?? 0).toBeLessThan(160);
+  });
+});
+
+describe('a store of the club', () => {
+  const PROBLEMS = Object.keys(sharedWords.problems) as StoreProblem[];
+
+  it('every problem is one line that says that nothing is lost', () => {
+    for (const problem of PROBLEMS) {
+      const text = storeSentence(sharedWords, {
+        phase: 'waiting',
+        there: 3,
+        left: 2,
+        problem,
+        nextTryMs: 4_000,
+      });
+      expect(text).toContain(sharedWords.problems[problem]);
+      expect(text).toContain('safe on this device');
+    }
+    expect(storeSentence(sharedWords, null)).toBe(sharedWords.off);
+  });
+
+  it('plain http to another computer is warned of, to this one not', () => {
+    expect(['http://club.example', 'http://192.168.1.4:5984', ' HTTP://x '].map(isPlainHttp)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(
+      ['https://club.example', 'http://localhost:5984', 'http://127.0.0.1', 'http://[::1]:1', 'club'].map(
+        isPlainHttp,
+      ),
+    ).toEqual([false, false, false, false, false]);
+  });
+
+  it('is off until it is turned on, tests before it saves, and tells in words', async () => {
+    const saved: unknown[] = [];
+    render(
+      <StorePage
+        address={null}
+        standing={null}
+        overHttps={false}
+        words={sharedWords}
+        send={send}
+        onTest={async ({ password }) => (password === 'right' ? null : 'wrong-password')}
+        onSave={(address) => saved.push(address)}
+      />,
+      root,
+    );
+    expect(root.querySelectorAll('input')).toHaveLength(1);
+    find<HTMLInputElement>('.tick input').click();
+    await redrawn();
+    const type = async (name: string, text: string): Promise<void> => {
+      const field = find<HTMLInputElement>(`[name="${name}"]`);
+      field.value = text;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      await redrawn();
+    };
+    await type('url', ' http://club.example ');
+    expect(find('[role="alert"]').textContent).toBe(sharedWords.plainHttp);
+    await type('database', 'rides');
+    await type('password', 'wrong');
+    find<HTMLButtonElement>('[data-test-store]').click();
+    await redrawn();
+    expect(find('[data-store-told]').textContent).toBe(sharedWords.problems['wrong-password']);
+    await type('password', 'right');
+    find<HTMLButtonElement>('[data-test-store]').click();
+    await redrawn();
+    expect(find('[data-store-told]').textContent).toBe(sharedWords.works);
+    expect(saved).toEqual([]);
+    find('form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    expect(saved).toEqual([{ url: 'http://club.example', database: 'rides', name: '', password: 'right' }]);
+  });
+});
