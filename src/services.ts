@@ -1,11 +1,12 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
+import type { Clinic } from './clinic.ts';
 import type { Keeping } from './keeping.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
 
 /** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping): Services {
+export function joinServices(keeping: Keeping, clinic: Clinic): Services {
   const { services } = words;
   return {
     async saveEverything() {
@@ -19,6 +20,7 @@ export function joinServices(keeping: Keeping): Services {
         sentence: file.complete ? services.savedAll(file.rides.length) : services.savedPart,
       };
     },
+    clinic: () => clinic.desk(),
     async takeBack(file) {
       let value: unknown;
       try {
@@ -28,6 +30,7 @@ export function joinServices(keeping: Keeping): Services {
       }
       const report = await (await keeping.storage).importAll(value);
       await keeping.refresh();
+      await clinic.reload();
       if (report.refused.some((one) => one.code === 'newer-version'))
         return { ok: false, sentence: services.newerFile };
       const good = report.refused.length === 0 && report.unsaved === 0 && report.problem === null;
@@ -40,6 +43,7 @@ export function joinServices(keeping: Keeping): Services {
     async deleteEverything() {
       const answer = await (await keeping.storage).deleteEverything();
       await keeping.refresh();
+      await clinic.reload();
       return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
     },
   };

@@ -11,6 +11,8 @@ import { words } from './words.ts';
 
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
+const clinic = lazyPage(words.start.clinic, async () => (await import('./clinic/site.tsx')).clinicPage);
+
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
 
@@ -21,4 +23,5 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   ride: ridePage,
   debrief: debrief.page,
   about: aboutPage,
+  clinic: clinic.page,
 };

@@ -26,6 +26,8 @@ export const words = {
     bike: 'My bike',
     about: 'How to play',
     aboutHint: 'and care, and privacy',
+    clinic: 'Clinic',
+    clinicHint: 'a group, one device, no names',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {
