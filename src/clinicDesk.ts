@@ -65,6 +65,7 @@ class Desk {
   readonly #listeners = new Set<() => void>();
   #place = '';
   #counting = 0;
+  #writing: Promise<unknown> = Promise.resolve();
   state: ClinicState;
 
   constructor(options: DeskOptions) {
@@ -102,24 +103,24 @@ class Desk {
   async savePlan(plan: ClinicPlan): Promise<void> {
     const { plans } = this.state.saved;
     this.#save({ plans: [plan, ...plans.filter(({ id }) => id !== plan.id)] });
-    this.#keptIf(await this.#options.shelf.putPlan(plan));
+    await this.#write((shelf) => shelf.putPlan(plan));
   }
 
   async deletePlan(planId: string): Promise<void> {
     this.#save({ plans: this.state.saved.plans.filter(({ id }) => id !== planId) });
-    this.#keptIf(await this.#options.shelf.dropPlan(planId));
+    await this.#write((shelf) => shelf.dropPlan(planId));
   }
 
   async saveRound(saved: SavedRound): Promise<void> {
     const { rounds } = this.state.saved;
     this.#save({ rounds: [saved, ...rounds.filter(({ plan }) => plan.id !== saved.plan.id)] });
     if (this.state.marking?.failed === true) this.#change({ marking: null });
-    this.#keptIf(await this.#options.shelf.putRound(saved));
+    await this.#write((shelf) => shelf.putRound(saved));
   }
 
   async takeBack(recordId: string): Promise<void> {
     this.#save({ records: this.state.saved.records.filter(({ id }) => id !== recordId) });
-    this.#keptIf(await this.#options.shelf.dropRecords([recordId]));
+    await this.#write((shelf) => shelf.dropRecords([recordId]));
   }
 
   /** Rides go first and the round last: should this break off, the session is still there to be deleted. */
@@ -131,10 +132,9 @@ class Desk {
       records: records.filter((record) => record.planId !== planId),
     });
     this.#change({ picture: null, debriefOf: null, marking: null });
-    const { shelf } = this.#options;
-    this.#keptIf(await shelf.dropRecords(gone.map(({ id }) => id)));
-    this.#keptIf(await shelf.dropFinished(planId));
-    this.#keptIf(await shelf.dropRound(planId));
+    await this.#write((shelf) => shelf.dropRecords(gone.map(({ id }) => id)));
+    await this.#write((shelf) => shelf.dropFinished(planId));
+    await this.#write((shelf) => shelf.dropRound(planId));
   }
 
   async take(turn: FinishedTurn, mark: MarkRide): Promise<void> {
@@ -142,7 +142,7 @@ class Desk {
     const marking = { planId, nickname, failed: false };
     this.#change({ marking, debriefOf: null });
     // Marking takes a while; a reload meanwhile must not cost the rider their ride.
-    this.#keptIf(await this.#options.shelf.putFinished(turn));
+    await this.#write((shelf) => shelf.putFinished(turn));
     try {
       await mark((judged) => this.#keep(turn, judged));
     } catch {
@@ -153,7 +153,7 @@ class Desk {
 
   /** Makes the record of a marked ride; the round moves on in the same breath. */
   async #keep(turn: FinishedTurn, judged: Judged): Promise<Kept> {
-    const { shelf, newId } = this.#options;
+    const { newId } = this.#options;
     const saved = this.state.saved.rounds.find((one) => awaits(one, turn));
     if (saved === undefined) return { state: 'not-saved', code: 'not-judged', smallCopy: false };
     const { planId, nickname, rideIndex, attempt, recording } = turn;
@@ -173,16 +173,19 @@ class Desk {
     const { rounds, records } = this.state.saved;
     this.#save({ records: [...records, record], rounds: rounds.map((one) => (one === saved ? moved : one)) });
     this.#change({ marking: null, debriefOf: record.id });
-    const kept = (await shelf.putRecord(record)) && (await shelf.putRound(moved));
-    this.#keptIf(kept);
-    if (kept) await shelf.dropFinished(planId);
     this.#count();
+    const kept = await this.#write(
+      async (shelf) =>
+        (await shelf.putRecord(record)) &&
+        (await shelf.putRound(moved)) &&
+        (await shelf.dropFinished(planId)),
+    );
     return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
   }
 
   /** Brings together what a crash may have left apart: records, rounds, and rides that were never marked. */
   async #settle({ rounds, records, finished }: ShelfContents): Promise<void> {
-    const { shelf, markLater } = this.#options;
+    const { markLater } = this.#options;
     for (const saved of rounds) {
       const named = new Set(saved.round.rides.map(({ recordId }) => recordId));
       const loose = records.filter((one) => one.deviceId === saved.deviceId && !named.has(one.id));
@@ -193,7 +196,7 @@ class Desk {
     for (const turn of finished) {
       if (this.state.saved.rounds.some((one) => awaits(one, turn)))
         void this.take(turn, async (keep) => void (await keep(await markLater(turn))));
-      else await shelf.dropFinished(turn.planId);
+      else await this.#write((shelf) => shelf.dropFinished(turn.planId));
     }
   }
 
@@ -213,8 +216,15 @@ class Desk {
     );
   }
 
-  #keptIf(kept: boolean): void {
-    if (kept !== this.state.kept) this.#change({ kept });
+  /** One write after the other, in the order they were asked for: an older round must not land on a newer one. */
+  #write(work: (shelf: ClinicShelf) => Promise<boolean>): Promise<boolean> {
+    const written = this.#writing.then(async () => {
+      const kept = await work(this.#options.shelf);
+      if (kept !== this.state.kept) this.#change({ kept });
+      return kept;
+    });
+    this.#writing = written;
+    return written;
   }
 
   #save(part: Partial<ClinicState['saved']>): void {

@@ -2,6 +2,9 @@
 import { px } from '../charts/lines.ts';
 import { NARROW_PX, type Track } from '../charts/stripLayout.ts';
 
+/** Room above the names, for the frame round the worst pitch (px). */
+const NAMES_TOP = 9;
+
 /** The paper. */
 export interface GroupLayout {
   readonly width: number;
@@ -28,7 +31,7 @@ export function groupLayout(width: number, tracks: 'road' | 'caught' | 'shifts' 
   const left = narrow ? 8 : font * 8;
   const right = width - (narrow ? 8 : 14);
   const label = narrow ? 20 : 0;
-  let at = 4;
+  let at = NAMES_TOP;
   let first = true;
   const take = (height: number): Track => {
     const top = at + (first ? 0 : label);
@@ -39,10 +42,10 @@ export function groupLayout(width: number, tracks: 'road' | 'caught' | 'shifts' 
   // Names of the pitches stand above the road, how many were caught in a second line.
   const names = font * (tracks === 'caught' ? 2.6 : 1.4);
   at += names;
-  const road = take(tracks === 'road' ? 220 : tracks === 'caught' ? 110 : tracks === 'shifts' ? 140 : 78);
+  const road = take(tracks === 'road' ? 220 : tracks === 'caught' ? 110 : tracks === 'shifts' ? 140 : 72);
   const shifts = tracks === 'all' || tracks === 'shifts' ? take(tracks === 'shifts' ? 140 : 70) : null;
-  const gear = tracks === 'all' ? take(76) : null;
-  const cadence = tracks === 'all' ? take(76) : null;
+  const gear = tracks === 'all' ? take(70) : null;
+  const cadence = tracks === 'all' ? take(70) : null;
   return {
     width,
     height: at + 20,
@@ -50,7 +53,7 @@ export function groupLayout(width: number, tracks: 'road' | 'caught' | 'shifts' 
     right,
     narrow,
     font,
-    namesTop: 4,
+    namesTop: NAMES_TOP,
     road,
     shifts,
     gear,

@@ -112,9 +112,9 @@ function Road(props: GroupStripProps & Placed & { readonly domain: Domain }): JS
               <rect
                 class="strip-worst"
                 x={x(footM) - 8}
-                y={layout.namesTop}
+                y={2}
                 width={x(endM) - x(footM) + 16}
-                height={layout.height - layout.namesTop - 30}
+                height={layout.height - 32}
                 rx="8"
               />
             )}

@@ -111,10 +111,11 @@ function PlanCard(props: {
         class="plan-choose"
         data-plan={plan.id}
         disabled={!here}
-        aria-label={words.home.choose(plan.title)}
         onClick={() => onPlace(`go/${plan.id}`)}
       >
-        {course === null ? <span class="profile" /> : <Profile course={course} label="" />}
+        <span class="plan-picture" aria-hidden="true">
+          {course !== null && <Profile course={course} label={plan.title} />}
+        </span>
         <span class="plan-words">
           <span class="lesson">
             {plan.audience === 'children' ? words.home.children : words.home.everyone}

@@ -4,8 +4,8 @@ import type { RoadPicture } from '../../core/clinic/group.ts';
 import { BOARDS, headlineOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
-import { RideTable } from './rideTable.tsx';
 import { dayOf, planFacts } from './say.ts';
+import { Totals } from './totals.tsx';
 import type { ClinicProps, SavedRound } from './types.ts';
 
 /** Width of the drawing on paper (px). */
@@ -18,7 +18,7 @@ export function ReportSheet(props: {
   readonly named: boolean;
 }): JSX.Element {
   const { session, named } = props;
-  const { words, format, picture, saved } = props.props;
+  const { words, format, picture } = props.props;
   const [road] = picture?.roads ?? [];
   const course = road === undefined ? null : courseOfRoad(road, session, props.props);
   return (
@@ -60,7 +60,7 @@ export function ReportSheet(props: {
       {named && (
         <>
           <h3>{words.report.all}</h3>
-          <RideTable {...{ session, words, format, records: saved.records }} />
+          <Totals {...{ session }} props={props.props} />
         </>
       )}
       <footer>{words.report.footer}</footer>

@@ -28,7 +28,6 @@ export const clinicWords = {
     sessions: 'Sessions on this device',
     session: (date: string, ridersCount: number, ridesCount: number): string =>
       `${date} · ${riders(ridersCount)} · ${rides(ridesCount)}`,
-    choose: (title: string): string => `Choose ${title}`,
     change: 'Change a copy',
     forget: 'Delete plan',
     children: 'For children',

@@ -124,7 +124,7 @@ export const clinicPictureWords = {
     before: (metres: string): string => `${metres} before the foot`,
     after: (metres: string): string => `${metres} after the foot`,
     attempts: 'First and last attempt',
-    all: 'Rides',
+    all: 'Totals, attempt by attempt',
     footer:
       'Marks come from a model of riding. They tell the timing of shifts on these roads, not the worth of a rider.',
   },
