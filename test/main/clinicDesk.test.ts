@@ -1,5 +1,5 @@
 /** The owner of group sessions: every ride is kept once, whatever moment the page dies in, and what is deleted is gone. */
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readRound } from '../../src/clinicShelf.ts';
 import { handRound } from '../../src/core/clinic/handRound.ts';
 import { parseRecord } from '../../src/core/clinic/recordFile.ts';
@@ -15,6 +15,10 @@ import {
   sessionOfThree,
   turnOf,
 } from './clinicGiven.ts';
+
+/** A busy computer needs longer; nothing here is about speed. */
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+const patient = { timeout: 30_000 };
 
 let shelf: MemoryShelf;
 
@@ -81,11 +85,11 @@ describe('a page that dies', () => {
     const desk = await openDesk(shelf);
     await desk.onSaveRound(sessionOfThree());
     void desk.take(await due('red-fox', desk), () => new Promise(() => undefined));
-    await expect.poll(() => keys('finished').length).toBe(1);
+    await expect.poll(() => keys('finished').length, patient).toBe(1);
     const again = await openDesk(shelf);
     expect(again.state().marking).toMatchObject({ nickname: 'red-fox', failed: false });
-    await expect.poll(() => again.state().saved.records.length).toBe(1);
-    await expect.poll(() => keys('finished').length).toBe(0);
+    await expect.poll(() => again.state().saved.records.length, patient).toBe(1);
+    await expect.poll(() => keys('finished').length, patient).toBe(0);
     expect(roundKept()?.round.rides).toHaveLength(1);
   });
 
@@ -98,7 +102,7 @@ describe('a page that dies', () => {
     shelf.kept.set('round session-1', before);
     shelf.kept.set('finished session-1', JSON.stringify(turn));
     const again = await openDesk(shelf);
-    await expect.poll(() => roundKept()?.round.rides.length).toBe(1);
+    await expect.poll(() => roundKept()?.round.rides.length, patient).toBe(1);
     expect(again.state().saved.records).toHaveLength(1);
     expect([keys('record').length, keys('finished')]).toEqual([1, []]);
   });
@@ -166,7 +170,7 @@ describe('deleting a session', () => {
       round: { ...other.round, planId: 'session-2' },
     });
     desk.onDeleteSession('session-1');
-    await expect.poll(() => keys('round')).toEqual(['round session-2']);
+    await expect.poll(() => keys('round'), patient).toEqual(['round session-2']);
     expect([keys('record'), keys('finished')]).toEqual([[], []]);
     expect(desk.state().saved.rounds.map(({ plan }) => plan.id)).toEqual(['session-2']);
   });
@@ -180,7 +184,7 @@ describe('deleting a session', () => {
       desk.onDeleteSession('session-1');
       expect((await keep(judged)).state).toBe('not-saved');
     });
-    await expect.poll(() => [...shelf.kept.keys()]).toEqual([]);
+    await expect.poll(() => [...shelf.kept.keys()], patient).toEqual([]);
     expect(desk.state().marking).toBeNull();
   });
 });
@@ -192,11 +196,11 @@ describe('the group picture', () => {
     await rideNext(desk);
     expect(desk.state().picture).toBeNull();
     desk.look('s/session-1/picture');
-    await expect.poll(() => desk.state().picture?.rides).toBe(1);
+    await expect.poll(() => desk.state().picture?.rides, patient).toBe(1);
     expect(desk.state().picture?.roads[0]?.strip).not.toBeNull();
     await desk.onSaveRound(after(desk.state().saved.rounds[0]!, { kind: 'next' }));
     await rideNext(desk);
-    await expect.poll(() => desk.state().picture?.rides).toBe(2);
+    await expect.poll(() => desk.state().picture?.rides, patient).toBe(2);
     desk.look('');
     expect(desk.state().picture).toBeNull();
   });
@@ -211,7 +215,7 @@ describe('the group picture', () => {
     shelf.kept.set(key!, JSON.stringify(sealRecord({ ...record, total: 99.9 })));
     await desk.reload();
     desk.look('s/session-1/report');
-    await expect.poll(() => desk.state().apart).toBe(1);
+    await expect.poll(() => desk.state().apart, patient).toBe(1);
     expect(desk.state().picture?.rides).toBe(0);
   });
 });
