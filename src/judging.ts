@@ -2,19 +2,22 @@
  * Joins the store to the planner: the reference ride is planned while the player rides, and a finished ride is
  * judged, told to its debrief, and kept.
  */
-import { type Planner, createPlanner, type RideJob } from './worker/client.ts';
+import { type Judged, type Planner, createPlanner, type RideJob } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
-import type { AfterRide, RideResult } from './pages/afterRide.ts';
+import type { AfterRide, Kept, RideResult } from './pages/afterRide.ts';
 import type { RideTrace } from './core/ride/trace.ts';
-import type { Store } from './pages/store.ts';
+import type { Store } from './pages/createStore.ts';
+
+/** Keeps a judged ride and says what became of it. */
+export type KeepRide = (result: RideResult, judged: Judged) => Promise<Kept>;
 
 /** Planning and judging, joined. */
 export interface Judging {
   readonly planner: Planner;
   /** A ride begins: its reference will be wanted. The answer tells it as soon as it is known, null before. */
   expect(job: RideJob): () => RideTrace | null;
-  /** A ride is over: judges it and keeps it. */
-  judge(result: RideResult): Promise<void>;
+  /** A ride is over: judges it and keeps it, as one of the device's owner where nothing else is said. */
+  judge(result: RideResult, keep?: KeepRide): Promise<void>;
 }
 
 /** Share of planning is told in steps no finer than this; each one draws the page. */
@@ -36,7 +39,7 @@ export function joinJudging(store: Store, keeping: Keeping): Judging {
       );
       return () => known;
     },
-    async judge(result) {
+    async judge(result, keep = (ridden, judged) => keeping.keepRide(ridden, judged)) {
       const { recording } = result;
       const tell = (change: Partial<AfterRide>): void =>
         store.send({ kind: 'after-ride', recording, change });
@@ -53,8 +56,8 @@ export function joinJudging(store: Store, keeping: Keeping): Judging {
           same: judged.same,
           share: null,
         });
-        const { last } = store.state();
-        if (last?.recording === recording) tell({ kept: await keeping.keepRide(last, judged) });
+        // Also where another ride is debriefed by now: this one is done all the same.
+        tell({ kept: await keep(result, judged) });
       } catch {
         tell({ share: null, kept: { state: 'not-saved', code: 'not-judged', smallCopy: false } });
       }

@@ -5,9 +5,9 @@
 import type { Judged } from './worker/client.ts';
 import { levelHash } from './core/level/build.ts';
 import type { Keys } from './pages/settings.ts';
-import type { AfterRide, Kept, KeptResult } from './pages/afterRide.ts';
+import type { Kept, KeptResult, RideResult } from './pages/afterRide.ts';
 import { readChoices, SETTINGS_VERSION } from './pages/keptSettings.ts';
-import type { Store } from './pages/store.ts';
+import type { Store } from './pages/createStore.ts';
 import type { ListedRide, Storage } from './storage/index.ts';
 
 /** Choices are kept this long after the last change (ms), so that dragging a slider writes once. */
@@ -18,7 +18,7 @@ export interface Keeping {
   /** The storage, once it is open. */
   readonly storage: Promise<Storage>;
   /** Keeps a judged ride and says what became of it. */
-  keepRide(last: AfterRide, judged: Judged): Promise<Kept>;
+  keepRide(last: RideResult, judged: Judged): Promise<Kept>;
   /** Reads the results anew. */
   refresh(): Promise<void>;
 }

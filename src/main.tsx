@@ -12,6 +12,7 @@ import './pages/ride.css';
 import './input/pads.css';
 import { render } from 'preact';
 import { DEFAULT_KEYS } from './input/actions.ts';
+import { joinClinic } from './clinic.ts';
 import { joinJudging } from './judging.ts';
 import { joinKeeping } from './keeping.ts';
 import { bundledLevels } from './levels.ts';
@@ -20,7 +21,8 @@ import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
 import { RIDE_PLACES } from './pages/ridePlaces.ts';
 import { startScanning } from './pages/scanning.ts';
-import { addressOf, createStore, initialState, type State } from './pages/store.ts';
+import { createStore } from './pages/createStore.ts';
+import { addressOf, initialState, type State } from './pages/store.ts';
 import { onRoad, unitsOf } from './pages/settings.ts';
 import { words } from './pages/words.ts';
 import { joinServices } from './services.ts';
@@ -32,7 +34,8 @@ const store = createStore(
 );
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
-const services = joinServices(keeping, judging, look);
+const clinic = joinClinic(store, keeping, judging);
+const services = joinServices(keeping, judging, clinic, look);
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
@@ -114,7 +117,7 @@ function stopSession(): void {
 }
 
 /** The ride on the screen is the ride of the state. */
-function followRide({ view, rest, ride, settings, last }: State): void {
+function followRide({ view, rest, ride, last }: State): void {
   const key = view === 'ride' && ride !== null ? `${rest} ${ride.attempt}` : '';
   if (key === sessionKey) {
     session?.settingsChanged();
@@ -125,8 +128,15 @@ function followRide({ view, rest, ride, settings, last }: State): void {
   const places = key === '' ? null : ridePlaces();
   if (ride === null || places === null) return;
   sessionKey = key;
-  const { level, watchFromM } = ride;
-  const { bike, rider, autoEase } = onRoad(settings);
+  const { level, watchFromM, group } = ride;
+  // On a turn of a group its plan says who rides on what; everything else is as on the device.
+  const lookNow = (): RideLook => {
+    const now = look();
+    return group === null
+      ? now
+      : { ...now, settings: { ...now.settings, bike: group.bike, rider: group.rider } };
+  };
+  const { bike, rider, autoEase } = onRoad(lookNow().settings);
   const watching =
     watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
   const reference =
@@ -137,12 +147,13 @@ function followRide({ view, rest, ride, settings, last }: State): void {
     rest,
     watching,
     reference,
-    look,
+    look: lookNow,
     onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
     onFailed: () => store.send({ kind: 'ride-failed' }),
     onFinished: (result) => {
       store.send({ kind: 'ride-finished', result });
-      if (watching === null) void judging.judge(result);
+      if (group !== null) void clinic.finished(group, result);
+      else if (watching === null) void judging.judge(result);
     },
   });
   void preloadAfterRide();

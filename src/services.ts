@@ -1,4 +1,5 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
+import type { Clinic } from './clinic.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import { offerFile } from './pages/charts/picture.ts';
@@ -9,7 +10,12 @@ import { startTwoRides } from './twoRides.ts';
 import { keyOfGearJob, PlannerCancelled } from './worker/client.ts';
 
 /** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping, judging: Judging, look: () => RideLook): Services {
+export function joinServices(
+  keeping: Keeping,
+  judging: Judging,
+  clinic: Clinic,
+  look: () => RideLook,
+): Services {
   const { planner } = judging;
   const { services } = words;
   return {
@@ -35,6 +41,7 @@ export function joinServices(keeping: Keeping, judging: Judging, look: () => Rid
         sentence: file.complete ? services.savedAll(file.rides.length) : services.savedPart,
       };
     },
+    clinic: () => clinic.desk(),
     async takeBack(file) {
       let value: unknown;
       try {
@@ -44,6 +51,7 @@ export function joinServices(keeping: Keeping, judging: Judging, look: () => Rid
       }
       const report = await (await keeping.storage).importAll(value);
       await keeping.refresh();
+      await clinic.reload();
       if (report.refused.some((one) => one.code === 'newer-version'))
         return { ok: false, sentence: services.newerFile };
       const good = report.refused.length === 0 && report.unsaved === 0 && report.problem === null;
@@ -56,6 +64,7 @@ export function joinServices(keeping: Keeping, judging: Judging, look: () => Rid
     async deleteEverything() {
       const answer = await (await keeping.storage).deleteEverything();
       await keeping.refresh();
+      await clinic.reload();
       return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
     },
   };

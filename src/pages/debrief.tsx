@@ -2,6 +2,7 @@
 import { offerFile } from './charts/picture.ts';
 import { DebriefPage } from './debrief/page.tsx';
 import type { AfterRide, Kept } from './afterRide.ts';
+import { placeOfRest } from './groupTurn.ts';
 import { levelForButton } from './nextRide.ts';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
@@ -18,6 +19,7 @@ export const debriefPage: Page = (state, send) => {
     );
   const { bike, rider } = last.recording;
   const next = levelForButton(state);
+  const inGroup = placeOfRest(last.rest) !== null;
   return (
     <Sheet title={words.after.title} intro={last.level.title} send={send}>
       <DebriefPage
@@ -40,7 +42,9 @@ export const debriefPage: Page = (state, send) => {
         cautions={words.cautions.short}
         saved={savedWords(last.kept)}
         guess={last.guess}
-        nextLevelTitle={next?.title ?? null}
+        {...(inGroup
+          ? { nextLevelTitle: null, againLabel: words.after.backToGroup }
+          : { nextLevelTitle: next?.title ?? null })}
         {...wishes(last, next?.id ?? null, send)}
       />
     </Sheet>

@@ -14,6 +14,8 @@ const gearCheck = lazyPage(words.nav.gearCheck, async () => (await import('./gea
 const two = lazyPage(words.start.two, async () => (await import('./two.tsx')).twoPage);
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
+const clinic = lazyPage(words.start.clinic, async () => (await import('./clinic/site.tsx')).clinicPage);
+
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
 
@@ -32,4 +34,5 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   gearcheck: gearCheck.page,
   two: two.page,
   about: aboutPage,
+  clinic: clinic.page,
 };

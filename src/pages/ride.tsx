@@ -3,6 +3,8 @@
  * while nobody rides (loading, counting down, paused).
  */
 import type { JSX } from 'preact';
+import { hashOf } from './address.ts';
+import { sessionPlace } from './groupTurn.ts';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
@@ -27,7 +29,7 @@ export const ridePage: Page = (state, send) => {
             <p>{ride.watchFromM === null ? level.sentence : words.after.watching}</p>
             {ride.notch !== 0 && <p>{ride.notch > 0 ? words.after.steeper : words.after.gentler}</p>}
             {ride.failed ? (
-              <Failed rest={state.rest} send={send} />
+              <Failed again={againOf(state, ride)} send={send} />
             ) : (
               <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
                 {ride.countdownS ?? words.ride.loading}
@@ -57,12 +59,25 @@ export function RideSpot({ place }: { readonly place: RidePlace }): JSX.Element 
   );
 }
 
-function Failed({ rest, send }: { readonly rest: string; readonly send: Send }): JSX.Element {
+/** The same ride from its beginning. */
+function againOf(state: State, ride: RideShown): Action {
+  if (ride.watchFromM !== null) return { kind: 'watch', fromM: ride.watchFromM };
+  if (ride.group !== null) return { kind: 'ride-turn', turn: ride.group };
+  return { kind: 'ask-ride', levelId: state.rest };
+}
+
+/** Where somebody goes who leaves a ride. */
+function wayOut({ watchFromM, group }: RideShown): string {
+  if (watchFromM !== null) return '#debrief';
+  return group === null ? '#levels' : hashOf({ view: 'clinic', rest: sessionPlace(group.planId) });
+}
+
+function Failed({ again, send }: { readonly again: Action; readonly send: Send }): JSX.Element {
   return (
     <>
       <p>{words.ride.failed}</p>
       <div class="buttons">
-        <button type="button" class="button strong" onClick={() => send({ kind: 'ask-ride', levelId: rest })}>
+        <button type="button" class="button strong" onClick={() => send(again)}>
           {words.ride.again}
         </button>
         <a class="button" href="#levels">
@@ -81,9 +96,6 @@ function Paused(props: {
   const { state, ride, send } = props;
   const rideOn = (): void => send({ kind: 'ride-phase', phase: 'riding', countdownS: null });
   const watching = ride.watchFromM !== null;
-  const again: Action = watching
-    ? { kind: 'watch', fromM: ride.watchFromM }
-    : { kind: 'ask-ride', levelId: state.rest };
   return (
     <Dialog
       title={words.ride.paused}
@@ -101,7 +113,7 @@ function Paused(props: {
         <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
           {words.ride.on}
         </button>
-        <button type="button" class="button" onClick={() => send(again)}>
+        <button type="button" class="button" onClick={() => send(againOf(state, ride))}>
           {words.ride.restart}
         </button>
         <button
@@ -111,7 +123,7 @@ function Paused(props: {
         >
           {words.nav.settings}
         </button>
-        <a class="button" href={watching ? '#debrief' : '#levels'}>
+        <a class="button" href={wayOut(ride)}>
           {watching ? words.after.backToDebrief : words.ride.leave}
         </a>
       </div>

@@ -6,6 +6,7 @@
 import type { RideResult } from './afterRide.ts';
 import type { JudgedRide, TwoRides, TwoWish } from './two/types.ts';
 import type { GearQuestion, GearTold } from './gearcheck/types.ts';
+import type { ClinicDesk } from './clinic/types.ts';
 
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
@@ -27,4 +28,6 @@ export interface Services {
   takeBack(file: Blob): Promise<Told>;
   /** Deletes everything of the game on this device. */
   deleteEverything(): Promise<Told>;
+  /** The owner of group sessions, fetched when it is first wanted. */
+  clinic(): Promise<ClinicDesk>;
 }

@@ -17,6 +17,7 @@ const moreWays: readonly { readonly view: View; readonly title: string; readonly
   { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
   { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
   { view: 'two', title: words.start.two, hint: words.start.twoHint },
+  { view: 'clinic', title: words.start.clinic, hint: words.start.clinicHint },
 ];
 
 export const startPage: Page = (state, send) => {

@@ -6,6 +6,7 @@ import type { Level } from '../core/level/schema.ts';
 import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
 import { isFreeRide } from './freeride/link.ts';
+import { type GroupTurn, placeOfRest, restOfTurn, sessionPlace } from './groupTurn.ts';
 import { rideRoad } from './rideLevel.ts';
 import type { RidePhaseShown } from './ridePlaces.ts';
 import type { JudgedRide } from './two/types.ts';
@@ -18,6 +19,8 @@ export interface RideShown {
   readonly notch: number;
   /** Set while a finished ride is watched again: from where. */
   readonly watchFromM: number | null;
+  /** Set while somebody of a group rides their turn. */
+  readonly group: GroupTurn | null;
   /** Grows with every attempt, so that "ride again" is another ride. */
   readonly attempt: number;
   readonly phase: RidePhaseShown;
@@ -40,6 +43,8 @@ export interface State {
   readonly dialog: DialogName | null;
   /** The ride that waits until the cautions have been read. */
   readonly waitingLevelId: string | null;
+  /** The turn of a group that waits until then. */
+  readonly waitingTurn: GroupTurn | null;
   /** The action whose new key is being asked for. */
   readonly keyAsked: KeyAction | null;
   readonly ride: RideShown | null;
@@ -54,6 +59,7 @@ export interface State {
 export type Action =
   | { readonly kind: 'address'; readonly address: Address }
   | { readonly kind: 'ask-ride'; readonly levelId: string }
+  | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
   | { readonly kind: 'accept-cautions' }
   | { readonly kind: 'open-dialog'; readonly dialog: DialogName }
   | { readonly kind: 'close-dialog' }
@@ -95,6 +101,7 @@ export function initialState(
     cautionsSeen: false,
     dialog: null,
     waitingLevelId: null,
+    waitingTurn: null,
     keyAsked: null,
     ride: null,
     last: null,
@@ -112,14 +119,14 @@ export function reduce(state: State, action: Action): State {
       return goTo(state, action.address);
     case 'ask-ride':
       return askRide(state, action.levelId);
-    case 'accept-cautions': {
-      const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingLevelId: null };
-      return state.waitingLevelId === null ? seen : askRide(seen, state.waitingLevelId);
-    }
+    case 'ride-turn':
+      return rideTurn(state, action.turn);
+    case 'accept-cautions':
+      return acceptCautions(state);
     case 'open-dialog':
       return { ...state, dialog: action.dialog };
     case 'close-dialog':
-      return { ...state, dialog: null, waitingLevelId: null, keyAsked: null };
+      return { ...state, dialog: null, waitingLevelId: null, waitingTurn: null, keyAsked: null };
     case 'set':
       return { ...state, settings: { ...state.settings, ...action.settings } };
     case 'choose-bike':
@@ -172,23 +179,41 @@ function goTo(state: State, address: Address): State {
     return state.view === 'ride' && state.rest === address.rest ? state : askRide(state, address.rest);
   if (address.view === 'debrief' && state.last === null)
     return { ...state, view: 'start', rest: '', ride: null };
-  return { ...state, view: address.view, rest: address.rest, dialog: null, waitingLevelId: null, ride: null };
+  const { view, rest } = address;
+  return { ...state, view, rest, dialog: null, waitingLevelId: null, waitingTurn: null, ride: null };
 }
 
-/** Starts the ride behind an address: a level's id, a check ride, a free ride. */
+/** Starts the ride behind an address: a level's id, a check ride, a free ride. Turns of a group begin in their session. */
 function askRide(state: State, rest: string): State {
+  const place = placeOfRest(rest);
+  if (place !== null) return goTo(state, { view: 'clinic', rest: place });
   const road = rideRoad(state, rest);
   // A link to a free ride that cannot be read is shown where another one can be made.
   if (road === null) return { ...state, view: 'levels', rest: isFreeRide(rest) ? rest : '', ride: null };
   if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
-  return onTheRoad(state, rest, { level: road.level, notch: road.notch, watchFromM: null });
+  return onTheRoad(state, rest, { level: road.level, notch: road.notch, watchFromM: null, group: null });
+}
+
+function acceptCautions(state: State): State {
+  const { waitingLevelId, waitingTurn } = state;
+  const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingLevelId: null, waitingTurn: null };
+  if (waitingTurn !== null) return rideTurn(seen, waitingTurn);
+  return waitingLevelId === null ? seen : askRide(seen, waitingLevelId);
+}
+
+function rideTurn(state: State, turn: GroupTurn): State {
+  // A second tap on the same button while the ride is being loaded.
+  if (state.view === 'ride' && state.ride?.phase === 'ready' && !state.ride.failed) return state;
+  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingTurn: turn };
+  const { level } = turn;
+  return onTheRoad(state, restOfTurn(turn.planId), { level, notch: 0, watchFromM: null, group: turn });
 }
 
 /** The ride that is being debriefed, once more, from a place on. */
 function watch(state: State, fromM: number): State {
   const { last } = state;
   if (last === null) return state;
-  return onTheRoad(state, last.rest, { level: last.level, notch: 0, watchFromM: fromM });
+  return onTheRoad(state, last.rest, { level: last.level, notch: 0, watchFromM: fromM, group: null });
 }
 
 /** Such a ride is not kept among the rides of whoever owns this device. */
@@ -206,7 +231,7 @@ function lookAt(state: State, { result, report, reference }: JudgedRide): State 
 function onTheRoad(
   state: State,
   rest: string,
-  ride: Pick<RideShown, 'level' | 'notch' | 'watchFromM'>,
+  ride: Pick<RideShown, 'level' | 'notch' | 'watchFromM' | 'group'>,
 ): State {
   const attempt = (state.ride?.attempt ?? 0) + 1;
   return {
@@ -228,6 +253,10 @@ function finish(state: State, result: RideResult): State {
   const shown = { ...state, view: 'debrief', rest: '', dialog: null, ride } as const;
   // Watching again is not another ride.
   if (state.ride !== null && state.ride.watchFromM !== null) return shown;
+  const turn = state.ride?.group ?? null;
+  // What a group rides on this device says nothing about what its owner has done.
+  if (turn !== null)
+    return { ...shown, view: 'clinic', rest: sessionPlace(turn.planId), last: justFinished(result) };
   return {
     ...shown,
     last: justFinished(result),
@@ -237,41 +266,4 @@ function finish(state: State, result: RideResult): State {
 
 function withDone(doneIds: readonly string[], results: readonly KeptResult[]): readonly string[] {
   return [...new Set([...doneIds, ...results.map((result) => result.levelId)])];
-}
-
-/** State, and a way to be told when it has changed. */
-export interface Store {
-  state(): State;
-  readonly send: Send;
-  /** Calls back after every change; the answer stops it. */
-  subscribe(listener: (state: State) => void): () => void;
-}
-
-/** Makes the store. An action sent by a listener is handled after the listeners of the one before. */
-export function createStore(first: State): Store {
-  let state = first;
-  const listeners = new Set<(state: State) => void>();
-  const waiting: Action[] = [];
-  let busy = false;
-  return {
-    state: () => state,
-    send(action) {
-      waiting.push(action);
-      if (busy) return;
-      busy = true;
-      try {
-        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-          const before = state;
-          state = reduce(state, next);
-          if (state !== before) for (const listener of listeners) listener(state);
-        }
-      } finally {
-        busy = false;
-      }
-    },
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-  };
 }

@@ -6,7 +6,7 @@ import type { CueCode, Lesson } from '../core/level/schema.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { debriefWords } from './words/debrief.ts';
-import { padWords, waysWords } from './words/ways.ts';
+import { settingsWords } from './words/settings.ts';
 import { earWords } from './words/ear.ts';
 import { childrenDebriefWords } from './words/debriefChildren.ts';
 import { serviceWords } from './words/services.ts';
@@ -35,6 +35,8 @@ export const words = {
     gearCheckHint: 'Would other sprockets get me up this hill?',
     two: 'Two at once',
     twoHint: 'Side by side on the same road',
+    clinic: 'Clinic',
+    clinicHint: 'a group, one device, no names',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {
@@ -114,54 +116,7 @@ export const words = {
     cadence: (low: string, high: string): string => `turns the pedals ${low} to ${high} times a minute`,
     done: 'Ride this bike',
   },
-  settings: {
-    title: 'Settings',
-    look: 'Look',
-    theme: 'Theme',
-    indoor: 'Indoor: calm paper',
-    field: 'Field: white, for sunlight',
-    units: 'Units',
-    metric: 'km/h and metres',
-    imperial: 'mph and feet',
-    motion: 'Movement on the screen',
-    system: 'As this device says',
-    reduced: 'Less',
-    full: 'All of it',
-    sound: 'Sound',
-    volumes: { machine: 'Chain and gears', road: 'Tyres and wind', cues: 'Signals' },
-    muted: 'No sound',
-    ride: 'Ride',
-    pace: 'Pace of time',
-    autoEase: 'Two buttons are enough: the game eases during a shift and brakes at lines',
-    hands: 'Hands',
-    holdMode: 'Ease, press, coast and brake',
-    hold: 'Hold',
-    switch: 'Push on, push off',
-    hand: 'Gear pads on the',
-    right: 'right',
-    left: 'left',
-    pads: 'Pads on the screen',
-    auto: 'On touch screens',
-    always: 'Always',
-    never: 'Never',
-    help: 'Help on the road',
-    helpHint: 'Levels show less of it as you learn. Ticked help is always there, but not in check rides.',
-    aids: {
-      roadAhead: 'The next 250 metres',
-      nextStep: 'What to do next',
-      cues: 'Short sentences on the way',
-      pressureHint: 'How hard the legs press',
-      chainView: 'The chain from above',
-      clickTrack: 'Clicks at your cadence',
-      liveMarks: 'Marks so far',
-    },
-    ways: waysWords,
-    pad: padWords,
-    keys: 'Keys',
-    keysHint: 'Choose an action, then push the key you want for it.',
-    pushKey: 'Push a key …',
-    changeKey: (action: string, key: string): string => `${action}: ${key}. Change the key`,
-  },
+  settings: settingsWords,
   keys: {
     'rear-easier': 'Rear: easier',
     'rear-harder': 'Rear: harder',

@@ -94,7 +94,7 @@ async function listen(page: Page): Promise<() => Promise<string>> {
     Object.assign(window, { heard });
     if (ear === null) return;
     new MutationObserver(() => {
-      if (/^Now:/.test(ear.textContent ?? '')) heard.said = ear.textContent ?? '';
+      if (ear.textContent?.startsWith('Now:') === true) heard.said = ear.textContent ?? '';
     }).observe(ear, { childList: true, subtree: true });
   });
   let toneSince = 0;

@@ -8,7 +8,8 @@ import type { KeptResult, RideResult } from '../../src/pages/afterRide.ts';
 import { nextLevel, rowsOf } from '../../src/pages/ladder.ts';
 import { checkAddress, notchAfter, rideRoad } from '../../src/pages/rideLevel.ts';
 import { KEY_ACTIONS, type Keys, withKey } from '../../src/pages/settings.ts';
-import { type Action, createStore, initialState, reduce, type State } from '../../src/pages/store.ts';
+import { createStore } from '../../src/pages/createStore.ts';
+import { type Action, initialState, reduce, type State } from '../../src/pages/store.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;

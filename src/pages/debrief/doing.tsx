@@ -6,7 +6,14 @@ import type { DebriefProps } from './types.ts';
 
 type DoingProps = Pick<
   DebriefProps,
-  'saved' | 'nextLevelTitle' | 'onRideAgain' | 'onNextLevel' | 'onWatch' | 'onPrint' | 'onSaveRide'
+  | 'saved'
+  | 'nextLevelTitle'
+  | 'againLabel'
+  | 'onRideAgain'
+  | 'onNextLevel'
+  | 'onWatch'
+  | 'onPrint'
+  | 'onSaveRide'
 > & {
   readonly words: DebriefWords;
   /** False until the guess has been made: the printed sheet would tell. */
@@ -30,7 +37,7 @@ export function Doing(props: DoingProps): JSX.Element {
     <section class="paper-card doing" aria-label={doing.title}>
       <div class="doing-row">
         <button type="button" class={onwards ? '' : 'strong'} data-ride-again onClick={props.onRideAgain}>
-          {doing.again}
+          {props.againLabel ?? doing.again}
         </button>
         {nextLevelTitle !== null && (
           <button type="button" class={onwards ? 'strong' : ''} data-next-level onClick={props.onNextLevel}>

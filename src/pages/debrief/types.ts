@@ -40,6 +40,8 @@ export interface DebriefProps {
   };
   readonly guess: Guess | null;
   readonly nextLevelTitle: string | null;
+  /** What the first button says instead of riding again, where it leads somewhere else. */
+  readonly againLabel?: string;
   readonly onGuess: (guess: Guess) => void;
   readonly onWatch: (distanceM: number) => void;
   readonly onRideAgain: () => void;

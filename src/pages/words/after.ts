@@ -3,6 +3,7 @@
 export const afterWords = {
   watching: 'Your ride, once more.',
   backToDebrief: 'Back to your ride',
+  backToGroup: 'Back to the group',
   steeper: 'A little steeper than before: you have it.',
   gentler: 'A little gentler than before.',
   title: 'Your ride',

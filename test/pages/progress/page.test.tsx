@@ -47,6 +47,7 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     health: null,
     services: {
       checkGears: () => () => undefined,
+      clinic: () => Promise.reject(new Error('no group here')),
       rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
       judgeRide: () => Promise.reject(new Error('nobody rides here')),
       saveEverything: told('save'),

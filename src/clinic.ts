@@ -1,0 +1,83 @@
+/**
+ * Joins group sessions to the game: fetches their owner when somebody wants it, begins the rides it asks for and
+ * hands it the ones that came to their end.
+ */
+import type { OwnedDesk } from './clinicDesk.ts';
+import type { Judging } from './judging.ts';
+import type { Keeping } from './keeping.ts';
+import { bikeById, riderById } from './core/model/presets.ts';
+import type { RideResult } from './pages/afterRide.ts';
+import type { RideStart } from './pages/clinic/types.ts';
+import type { GroupTurn } from './pages/groupTurn.ts';
+import { riderFor, type Settings } from './pages/settings.ts';
+import type { Store } from './pages/createStore.ts';
+
+/** Group sessions, joined. */
+export interface Clinic {
+  /** The owner, fetched once. */
+  desk(): Promise<OwnedDesk>;
+  /** A turn of a group came to its end. */
+  finished(turn: GroupTurn, result: RideResult): Promise<void>;
+  /** What is kept was changed or deleted by somebody else. */
+  reload(): Promise<void>;
+}
+
+/** Nothing is fetched yet. */
+export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
+  let opened: Promise<OwnedDesk> | null = null;
+  const open = async (): Promise<OwnedDesk> => {
+    const [room, shelves, counters] = await Promise.all([
+      import('./clinicDesk.ts'),
+      import('./clinicShelf.ts'),
+      import('./worker/groupClient.ts'),
+    ]);
+    const storage = await keeping.storage;
+    return room.openClinicDesk({
+      shelf: shelves.createClinicShelf(storage),
+      counter: counters.createGroupCounter(),
+      levels: store.state().levels,
+      ownLevels: (await storage.listLevels()).map(({ level }) => level),
+      ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),
+      markLater: ({ level, recording }) => judging.planner.judge(level, recording),
+      newId,
+      newSeed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
+      now: () => Date.now(),
+    });
+  };
+  const desk = (): Promise<OwnedDesk> => {
+    opened ??= open();
+    // What could not be fetched is asked for again.
+    opened.catch(() => {
+      opened = null;
+    });
+    return opened;
+  };
+  return {
+    desk,
+    async finished(turn, result) {
+      const { planId, nickname, rideIndex, attempt } = turn;
+      const { level, recording } = result;
+      await (await desk()).take({ planId, nickname, rideIndex, attempt, level, recording }, (keep) =>
+        judging.judge(result, (_, judged) => keep(judged)),
+      );
+    },
+    async reload() {
+      if (opened !== null) await (await opened).reload();
+    },
+  };
+}
+
+/** The turn with bike and rider whole; what the plan leaves to the device is taken from its settings. */
+function turnOf(start: RideStart, settings: Settings): GroupTurn {
+  const { planId, nickname, rideIndex, attempt, level } = start;
+  const bundled = bikeById(start.bikeId);
+  const bike = bundled ?? settings.bike;
+  const suiting = bundled === undefined ? settings.rider : riderFor(bundled);
+  return { planId, nickname, rideIndex, attempt, level, bike, rider: riderById(start.riderId) ?? suiting };
+}
+
+/** Sixteen random bytes as small letters and digits; a page that is not served securely has no `randomUUID`. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

@@ -1,0 +1,247 @@
+/**
+ * The owner of group sessions on this device: what the pages of the clinic know and ask for, kept at every step so
+ * that a reload or a crash at any moment finds each ride once. Draws nothing and rides nothing itself.
+ */
+import type { ClinicPlan } from './core/clinic/plan.ts';
+import { makeRecord, type RideRecord, RULES_VERSION } from './core/clinic/record.ts';
+import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
+import type { Kept } from './pages/afterRide.ts';
+import { after, awaits } from './pages/clinic/session.ts';
+import type { ClinicDesk, ClinicState, RideStart, SavedRound } from './pages/clinic/types.ts';
+import type { Level } from './core/level/schema.ts';
+import type { Judged } from './worker/client.ts';
+import type { GroupCounter } from './worker/groupClient.ts';
+
+/** Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked. */
+export type MarkRide = (keep: (judged: Judged) => Promise<Kept>) => Promise<void>;
+
+/** What the desk is given. */
+export interface DeskOptions {
+  readonly shelf: ClinicShelf;
+  readonly counter: GroupCounter;
+  readonly levels: readonly Level[];
+  readonly ownLevels: readonly Level[];
+  /** Begins a ride. */
+  readonly ride: (start: RideStart) => void;
+  /** Marks a ride that was finished before the page was closed. */
+  readonly markLater: (turn: FinishedTurn) => Promise<Judged>;
+  readonly newId: () => string;
+  readonly newSeed: () => number;
+  readonly now: () => number;
+}
+
+/** The desk, with what only the owner of the ride asks of it. */
+export interface OwnedDesk extends ClinicDesk {
+  /** A turn came to its end. */
+  take(turn: FinishedTurn, mark: MarkRide): Promise<void>;
+  /** Reads everything anew: something else has changed or deleted what is kept. */
+  reload(): Promise<void>;
+}
+
+/** Opens the desk on what was kept. */
+export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
+  const desk = new Desk(options);
+  await desk.reload();
+  return {
+    state: () => desk.state,
+    subscribe: (listener) => desk.subscribe(listener),
+    look: (place) => desk.look(place),
+    take: (turn, mark) => desk.take(turn, mark),
+    reload: () => desk.reload(),
+    onSavePlan: (plan) => void desk.savePlan(plan),
+    onDeletePlan: (planId) => void desk.deletePlan(planId),
+    onSaveRound: (saved) => desk.saveRound(saved),
+    onRide: options.ride,
+    onTakeBack: (recordId) => void desk.takeBack(recordId),
+    onDeleteSession: (planId) => void desk.deleteSession(planId),
+    newId: options.newId,
+    newSeed: options.newSeed,
+    now: options.now,
+  };
+}
+
+class Desk {
+  readonly #options: DeskOptions;
+  readonly #listeners = new Set<() => void>();
+  #place = '';
+  #counting = 0;
+  #writing: Promise<unknown> = Promise.resolve();
+  state: ClinicState;
+
+  constructor(options: DeskOptions) {
+    this.#options = options;
+    this.state = {
+      saved: { plans: [], rounds: [], records: [] },
+      ownLevels: options.ownLevels,
+      kept: true,
+      marking: null,
+      debriefOf: null,
+      picture: null,
+      apart: 0,
+    };
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async reload(): Promise<void> {
+    const contents = await this.#options.shelf.load();
+    const { plans, rounds, records } = contents;
+    this.#change({ saved: { plans, rounds, records }, marking: null, debriefOf: null, picture: null });
+    await this.#settle(contents);
+    this.#count();
+  }
+
+  look(place: string): void {
+    if (sessionOf(place) !== sessionOf(this.#place)) this.#change({ picture: null, apart: 0 });
+    this.#place = place;
+    this.#count();
+  }
+
+  async savePlan(plan: ClinicPlan): Promise<void> {
+    const { plans } = this.state.saved;
+    this.#save({ plans: [plan, ...plans.filter(({ id }) => id !== plan.id)] });
+    await this.#write((shelf) => shelf.putPlan(plan));
+  }
+
+  async deletePlan(planId: string): Promise<void> {
+    this.#save({ plans: this.state.saved.plans.filter(({ id }) => id !== planId) });
+    await this.#write((shelf) => shelf.dropPlan(planId));
+  }
+
+  async saveRound(saved: SavedRound): Promise<void> {
+    const { rounds } = this.state.saved;
+    this.#save({ rounds: [saved, ...rounds.filter(({ plan }) => plan.id !== saved.plan.id)] });
+    if (this.state.marking?.failed === true) this.#change({ marking: null });
+    await this.#write((shelf) => shelf.putRound(saved));
+  }
+
+  async takeBack(recordId: string): Promise<void> {
+    this.#save({ records: this.state.saved.records.filter(({ id }) => id !== recordId) });
+    await this.#write((shelf) => shelf.dropRecords([recordId]));
+  }
+
+  /** Rides go first and the round last: should this break off, the session is still there to be deleted. */
+  async deleteSession(planId: string): Promise<void> {
+    const { rounds, records } = this.state.saved;
+    const gone = records.filter((record) => record.planId === planId);
+    this.#save({
+      rounds: rounds.filter(({ plan }) => plan.id !== planId),
+      records: records.filter((record) => record.planId !== planId),
+    });
+    this.#change({ picture: null, debriefOf: null, marking: null });
+    await this.#write((shelf) => shelf.dropRecords(gone.map(({ id }) => id)));
+    await this.#write((shelf) => shelf.dropFinished(planId));
+    await this.#write((shelf) => shelf.dropRound(planId));
+  }
+
+  async take(turn: FinishedTurn, mark: MarkRide): Promise<void> {
+    const { planId, nickname } = turn;
+    const marking = { planId, nickname, failed: false };
+    this.#change({ marking, debriefOf: null });
+    // Marking takes a while; a reload meanwhile must not cost the rider their ride.
+    await this.#write((shelf) => shelf.putFinished(turn));
+    try {
+      await mark((judged) => this.#keep(turn, judged));
+    } catch {
+      // Told below, as for a promise that ended without a result.
+    }
+    if (this.state.marking === marking) this.#change({ marking: { ...marking, failed: true } });
+  }
+
+  /** Makes the record of a marked ride; the round moves on in the same breath. */
+  async #keep(turn: FinishedTurn, judged: Judged): Promise<Kept> {
+    const { newId } = this.#options;
+    const saved = this.state.saved.rounds.find((one) => awaits(one, turn));
+    if (saved === undefined) return { state: 'not-saved', code: 'not-judged', smallCopy: false };
+    const { planId, nickname, rideIndex, attempt, recording } = turn;
+    const record = makeRecord({
+      id: newId(),
+      planId,
+      deviceId: saved.deviceId,
+      seq: nextSeq(this.state.saved.records, saved.deviceId),
+      nickname,
+      attempt,
+      rideIndex,
+      version: RULES_VERSION,
+      recording,
+      report: judged.report,
+    });
+    const moved = after(saved, { kind: 'finish', recordId: record.id });
+    const { rounds, records } = this.state.saved;
+    this.#save({ records: [...records, record], rounds: rounds.map((one) => (one === saved ? moved : one)) });
+    this.#change({ marking: null, debriefOf: record.id });
+    this.#count();
+    const kept = await this.#write(
+      async (shelf) =>
+        (await shelf.putRecord(record)) &&
+        (await shelf.putRound(moved)) &&
+        (await shelf.dropFinished(planId)),
+    );
+    return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+  }
+
+  /** Brings together what a crash may have left apart: records, rounds, and rides that were never marked. */
+  async #settle({ rounds, records, finished }: ShelfContents): Promise<void> {
+    const { markLater } = this.#options;
+    for (const saved of rounds) {
+      const named = new Set(saved.round.rides.map(({ recordId }) => recordId));
+      const loose = records.filter((one) => one.deviceId === saved.deviceId && !named.has(one.id));
+      const awaited = loose.find((one) => awaits(saved, one));
+      if (awaited !== undefined) await this.saveRound(after(saved, { kind: 'finish', recordId: awaited.id }));
+      for (const record of loose) if (record !== awaited) await this.takeBack(record.id);
+    }
+    for (const turn of finished) {
+      if (this.state.saved.rounds.some((one) => awaits(one, turn)))
+        void this.take(turn, async (keep) => void (await keep(await markLater(turn))));
+      else await this.#write((shelf) => shelf.dropFinished(turn.planId));
+    }
+  }
+
+  /** Counts the picture of the session that is looked at, if it is on the screen. */
+  #count(): void {
+    const planId = sessionOf(this.#place);
+    const saved = this.state.saved.rounds.find(({ plan }) => plan.id === planId);
+    this.#counting += 1;
+    const mine = this.#counting;
+    if (saved === undefined || !/\/(picture|report)$/.test(this.#place)) return;
+    const { counter, levels } = this.#options;
+    const records = this.state.saved.records.filter((record) => record.planId === planId);
+    counter.count({ plan: saved.plan, levels, records }).then(
+      (counted) => this.#counting === mine && this.#change(counted),
+      // Another question came first, or it cannot be counted; then it stays as it is.
+      () => undefined,
+    );
+  }
+
+  /** One write after the other, in the order they were asked for: an older round must not land on a newer one. */
+  #write(work: (shelf: ClinicShelf) => Promise<boolean>): Promise<boolean> {
+    const written = this.#writing.then(async () => {
+      const kept = await work(this.#options.shelf);
+      if (kept !== this.state.kept) this.#change({ kept });
+      return kept;
+    });
+    this.#writing = written;
+    return written;
+  }
+
+  #save(part: Partial<ClinicState['saved']>): void {
+    this.#change({ saved: { ...this.state.saved, ...part } });
+  }
+
+  #change(part: Partial<ClinicState>): void {
+    this.state = { ...this.state, ...part };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function sessionOf(place: string): string {
+  const [kind, id] = place.split('/');
+  return kind === 's' ? (id ?? '') : '';
+}
+
+function nextSeq(records: readonly RideRecord[], deviceId: string): number {
+  return records.reduce((seq, one) => (one.deviceId === deviceId ? Math.max(seq, one.seq) : seq), 0) + 1;
+}

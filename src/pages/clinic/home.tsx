@@ -1,0 +1,198 @@
+/** The first page of the clinic: go on with a session, or choose a plan. Ready plans come first. */
+import type { JSX } from 'preact';
+import { isDone, nextUp } from '../../core/clinic/handRound.ts';
+import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import { READY_PLANS } from '../../core/clinic/readyPlans.ts';
+import { levelOfRide } from '../../core/clinic/turn.ts';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { Icon, Sheet } from '../parts.tsx';
+import { Profile } from '../pictures/profile.tsx';
+import { words as siteWords } from '../words.ts';
+import { AnimalPicture } from './animal.tsx';
+import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
+import { counts, ridesOf } from './session.ts';
+import { placeOf } from './stage.tsx';
+import type { ClinicProps, SavedRound } from './types.ts';
+
+/** The page. */
+export function Home(props: ClinicProps): JSX.Element {
+  const { words, saved, onPlace, send } = props;
+  const sessions = saved.rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs);
+  const open = sessions.find(({ round }) => !isDone(round));
+  return (
+    <Sheet title={words.title} intro={words.intro} send={send}>
+      <div class="clinic clinic-home">
+        {open !== undefined && <GoOn session={open} props={props} />}
+        <Plans title={words.home.ready} plans={READY_PLANS} props={props} />
+        <Plans title={words.home.saved} plans={saved.plans} props={props} own={true}>
+          <li>
+            <button type="button" class="plan-new" data-new-plan onClick={() => onPlace('plan')}>
+              <span aria-hidden="true">+</span>
+              <strong>{words.home.own}</strong>
+              <span class="hint">{words.home.ownHint}</span>
+            </button>
+          </li>
+        </Plans>
+        {sessions.length > 0 && <Sessions sessions={sessions} props={props} />}
+      </div>
+    </Sheet>
+  );
+}
+
+function GoOn({
+  session,
+  props,
+}: {
+  readonly session: SavedRound;
+  readonly props: ClinicProps;
+}): JSX.Element {
+  const { words, onPlace } = props;
+  const next = nextUp(session.round);
+  const { ridden, all } = counts(session.round);
+  return (
+    <button
+      type="button"
+      class="big-button go-on"
+      data-go-on
+      onClick={() => onPlace(placeOf(session, 'round'))}
+    >
+      {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
+      <span>
+        <strong>
+          {words.home.goOn}: {session.plan.title}
+        </strong>
+        <span class="big-button-level">
+          {next.kind === 'rider'
+            ? words.home.next(nameOf(next.nickname, words), ridden, all)
+            : words.home.waiting(ridden, all)}
+        </span>
+      </span>
+    </button>
+  );
+}
+
+function Plans(props: {
+  readonly title: string;
+  readonly plans: readonly ClinicPlan[];
+  readonly props: ClinicProps;
+  readonly own?: boolean;
+  readonly children?: JSX.Element;
+}): JSX.Element {
+  return (
+    <section aria-label={props.title}>
+      <h2>{props.title}</h2>
+      <ul class="plan-list">
+        {props.plans.map((plan) => (
+          <li key={plan.id}>
+            <PlanCard plan={plan} props={props.props} own={props.own === true} />
+          </li>
+        ))}
+        {props.children}
+      </ul>
+    </section>
+  );
+}
+
+function PlanCard(props: {
+  readonly plan: ClinicPlan;
+  readonly props: ClinicProps;
+  readonly own: boolean;
+}): JSX.Element {
+  const { plan, own } = props;
+  const { words, levels, onPlace, onDeletePlan } = props.props;
+  const titles = plan.rides.map((ride) => rideTitle(ride, levels, words));
+  const here = titles.every((title) => title !== null);
+  const course = courseOf(plan, props.props);
+  return (
+    <article class="plan-card">
+      <button
+        type="button"
+        class="plan-choose"
+        data-plan={plan.id}
+        disabled={!here}
+        onClick={() => onPlace(`go/${plan.id}`)}
+      >
+        <span class="plan-picture" aria-hidden="true">
+          {course !== null && <Profile course={course} label={plan.title} />}
+        </span>
+        <span class="plan-words">
+          <span class="lesson">
+            {plan.audience === 'children' ? words.home.children : words.home.everyone}
+          </span>
+          <strong>{plan.title}</strong>
+          {/* A check ride alone would only say its own title again. */}
+          {titles.length > 1 && <span>{titles.map((title) => title ?? '?').join(' · ')}</span>}
+          {!here && <span class="plan-missing">{words.home.missing}</span>}
+          <span class="level-facts">{planFacts(plan, words)}</span>
+        </span>
+      </button>
+      <span class="plan-tools">
+        <button type="button" class="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
+          {words.home.change}
+        </button>
+        {own && (
+          <button type="button" class="quiet-button" onClick={() => onDeletePlan(plan.id)}>
+            {words.home.forget}
+          </button>
+        )}
+      </span>
+    </article>
+  );
+}
+
+/** Roads do not change, and drawing them anew with every change of the page would be felt. */
+const courses = new Map<string, Course>();
+
+function courseOf(plan: ClinicPlan, props: ClinicProps): Course | null {
+  const [ride] = plan.rides;
+  if (ride === undefined) return null;
+  const level = levelOfRide(ride, plan.seed, (id) => props.levels.find((one) => one.id === id));
+  if (level === null) return null;
+  const key = `${plan.id} ${level.id} ${level.seed}`;
+  const course = courses.get(key) ?? courseOfLevel(level);
+  courses.set(key, course);
+  return course;
+}
+
+function Sessions(props: {
+  readonly sessions: readonly SavedRound[];
+  readonly props: ClinicProps;
+}): JSX.Element {
+  const { words, onPlace, saved } = props.props;
+  return (
+    <section aria-label={words.home.sessions}>
+      <h2>{words.home.sessions}</h2>
+      <ul class="session-list">
+        {props.sessions.map((session) => (
+          <li key={session.plan.id} class="paper">
+            <span class="session-words">
+              <strong>{session.plan.title}</strong>
+              <span class="hint">
+                {words.home.session(
+                  dayOf(session.startedAtMs),
+                  session.round.riders.length,
+                  ridesOf(session, saved.records).length,
+                )}
+              </span>
+            </span>
+            {(['round', 'picture', 'report'] as const).map((tab) => (
+              <button
+                key={tab}
+                type="button"
+                class="quiet-button"
+                aria-label={`${words.tabs[tab]}: ${session.plan.title}`}
+                onClick={() => onPlace(placeOf(session, tab))}
+              >
+                {words.tabs[tab]}
+              </button>
+            ))}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Names of bikes are the site's; kept here so that forms and cards say the same. */
+export const bikeName = (bikeId: string): string => siteWords.bike.names[bikeId] ?? bikeId;

@@ -1,0 +1,173 @@
+/** Everybody in the round: who waits, who comes back later, who has gone home, and what a coach can do with each. */
+import type { JSX } from 'preact';
+import { refusalOf, type RoundAction, turnsLeft } from '../../core/clinic/handRound.ts';
+import { AnimalPicture } from './animal.tsx';
+import { nameOf } from './say.ts';
+import { counts } from './session.ts';
+import type { ClinicProps, SavedRound } from './types.ts';
+
+interface LineProps {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly act: (action: RoundAction) => void;
+  readonly chosen: string | null;
+  /** Chooses who rides next; null where the order is fixed. */
+  readonly onChoose: ((nickname: string) => void) | null;
+  readonly onAdd: () => void;
+  readonly onUndo: () => void;
+}
+
+/** The list. */
+export function Line(props: LineProps): JSX.Element {
+  const { session, onAdd, onUndo } = props;
+  const { round } = session;
+  const { words } = props.props;
+  const { ridden, all } = counts(round);
+  const away = round.riders.filter((rider) => rider.presence === 'later').map((rider) => rider.nickname);
+  const gone = round.riders.filter((rider) => rider.presence === 'gone').map((rider) => rider.nickname);
+  return (
+    <section class="paper line" aria-label={words.round.line}>
+      <div class="line-head">
+        <h2>{words.round.line}</h2>
+        <span class="hint">{words.home.waiting(ridden, all)}</span>
+      </div>
+      <progress
+        class="line-progress"
+        max={Math.max(1, all)}
+        value={ridden}
+        aria-label={words.home.waiting(ridden, all)}
+      />
+      <ol class="line-list">
+        {round.line.map((nickname) => (
+          <Waiting key={nickname} {...props} nickname={nickname} />
+        ))}
+        {round.line.length === 0 && <li class="hint">{words.round.nobodyInLine}</li>}
+      </ol>
+      <Absent {...props} title={words.round.away} nicknames={away} kind="back" />
+      <Absent {...props} title={words.round.gone} nicknames={gone} kind="add" />
+      <div class="buttons">
+        <button type="button" class="button" data-add onClick={onAdd}>
+          + {words.round.add}
+        </button>
+        <button
+          type="button"
+          class="button"
+          data-undo
+          disabled={refusalOf(round, { kind: 'undo' }) !== null}
+          onClick={onUndo}
+        >
+          {words.round.undo}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element {
+  const { nickname, session, act, chosen, onChoose } = props;
+  const { words } = props.props;
+  const name = nameOf(nickname, words);
+  const who = (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <span class="line-name">
+        {name}
+        <small>{words.round.left(turnsLeft(session.round, nickname))}</small>
+      </span>
+    </>
+  );
+  const tool = (kind: 'later' | 'remove') => ({
+    kind,
+    disabled: refusalOf(session.round, { kind, nickname }) !== null,
+    onClick: (): void => act({ kind, nickname }),
+  });
+  return (
+    <li data-line={nickname}>
+      {onChoose === null ? (
+        <span class="line-who">{who}</span>
+      ) : (
+        <button
+          type="button"
+          class="line-who"
+          aria-pressed={chosen === nickname}
+          aria-label={words.round.chooseWho(name)}
+          onClick={() => onChoose(nickname)}
+        >
+          {who}
+        </button>
+      )}
+      <LineTool name={words.round.laterWho(name)} title={words.round.later} {...tool('later')}>
+        <path
+          d="M12 3a9 9 0 1 0 0 18a9 9 0 0 0 0-18ZM12 7v5.500l4 2.500"
+          fill="none"
+          stroke="currentColor"
+          stroke-width="2.5"
+        />
+      </LineTool>
+      <LineTool name={words.round.removeWho(name)} title={words.round.remove} {...tool('remove')}>
+        <path d="M5 5L19 19M19 5L5 19" stroke="currentColor" stroke-width="3" />
+      </LineTool>
+    </li>
+  );
+}
+
+function LineTool(props: {
+  readonly kind: string;
+  readonly name: string;
+  readonly title: string;
+  readonly disabled: boolean;
+  readonly onClick: () => void;
+  readonly children: JSX.Element;
+}): JSX.Element {
+  return (
+    <button
+      type="button"
+      class="line-tool"
+      data-tool={props.kind}
+      disabled={props.disabled}
+      aria-label={props.name}
+      title={props.title}
+      onClick={props.onClick}
+    >
+      <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+        {props.children}
+      </svg>
+    </button>
+  );
+}
+
+function Absent(
+  props: LineProps & {
+    readonly title: string;
+    readonly nicknames: readonly string[];
+    readonly kind: 'back' | 'add';
+  },
+): JSX.Element | null {
+  const { title, nicknames, kind, act } = props;
+  const { words } = props.props;
+  if (nicknames.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul class="line-list">
+        {nicknames.map((nickname) => (
+          <li key={nickname}>
+            <span class="line-who">
+              <AnimalPicture nickname={nickname} />
+              <span class="line-name">{nameOf(nickname, words)}</span>
+            </span>
+            <button
+              type="button"
+              class="quiet-button"
+              data-back={nickname}
+              aria-label={words.round.backWho(nameOf(nickname, words))}
+              onClick={() => act({ kind, nickname })}
+            >
+              {words.round.back}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

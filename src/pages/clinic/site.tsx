@@ -1,0 +1,87 @@
+/** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { offerFile } from '../charts/picture.ts';
+import { createFormat } from '../format.ts';
+import type { Page } from '../page.ts';
+import { Sheet } from '../parts.tsx';
+import type { Services } from '../services.ts';
+import type { Send, State } from '../store.ts';
+import { clinicWords } from '../words/clinic.ts';
+import { ClinicPage } from './page.tsx';
+import type { ClinicDesk, ClinicProps } from './types.ts';
+
+export const clinicPage: Page = (state, send, services) => <Site {...{ state, send, services }} />;
+
+interface SiteProps {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: Services;
+}
+
+function Site({ state, send, services }: SiteProps): JSX.Element {
+  const [desk, failed] = useDesk(services);
+  if (desk !== null) return <Open {...{ state, send, desk }} />;
+  return (
+    <Sheet title={clinicWords.title} send={send}>
+      <section class="paper">
+        <output>{failed ? clinicWords.openFailed : clinicWords.opening}</output>
+      </section>
+    </Sheet>
+  );
+}
+
+function Open({
+  state,
+  send,
+  desk,
+}: Omit<SiteProps, 'services'> & { readonly desk: ClinicDesk }): JSX.Element {
+  const [known, setKnown] = useState(() => desk.state());
+  const { units } = state.settings;
+  const format = useMemo(() => createFormat(units), [units]);
+  useEffect(() => {
+    const follow = (): void => setKnown(desk.state());
+    follow();
+    return desk.subscribe(follow);
+  }, [desk]);
+  useEffect(() => desk.look(state.rest), [desk, state.rest]);
+  const props: ClinicProps = {
+    ...desk,
+    ...known,
+    ...wishes(send),
+    place: state.rest,
+    levels: state.levels,
+    words: clinicWords,
+    format,
+    send,
+  };
+  return <ClinicPage {...props} />;
+}
+
+function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDebrief' | 'onPlace'> {
+  const type = (name: string): string =>
+    name.endsWith('.csv') ? 'text/csv;charset=utf-8' : 'application/json';
+  return {
+    onSaveFile: (name, text) => offerFile(new Blob([text], { type: type(name) }), name),
+    onPrint: () => window.print(),
+    onDebrief: () => send({ kind: 'address', address: { view: 'debrief', rest: '' } }),
+    onPlace: (place) => send({ kind: 'address', address: { view: 'clinic', rest: place } }),
+  };
+}
+
+/** The owner, once it is there, and whether it could not be fetched. */
+function useDesk(services: Services): [ClinicDesk | null, boolean] {
+  const [desk, setDesk] = useState<ClinicDesk | null>(null);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    let wanted = true;
+    services.clinic().then(
+      (opened) => wanted && setDesk(opened),
+      () => wanted && setFailed(true),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [services]);
+  return [desk, failed];
+}

@@ -1,0 +1,37 @@
+/** A small whole number between two buttons. */
+import type { JSX } from 'preact';
+
+/** The number; `fewer` and `more` name the buttons. */
+export function Stepper(props: {
+  readonly label: string;
+  readonly fewer: string;
+  readonly more: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly onChange: (value: number) => void;
+}): JSX.Element {
+  const { label, value, low, high, onChange } = props;
+  return (
+    <fieldset class="stepper" aria-label={label}>
+      <span class="stepper-label">{label}</span>
+      <button
+        type="button"
+        aria-label={props.fewer}
+        disabled={value <= low}
+        onClick={() => onChange(value - 1)}
+      >
+        −
+      </button>
+      <output>{value}</output>
+      <button
+        type="button"
+        aria-label={props.more}
+        disabled={value >= high}
+        onClick={() => onChange(value + 1)}
+      >
+        +
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,37 @@
+/**
+ * One turn of a group session as the ride knows it: whose, which, on what road, bike and rider. Kept apart from the
+ * pages of the session, which are fetched only when they are wanted.
+ */
+import type { Level } from '../core/level/schema.ts';
+import type { Bike, Rider } from '../core/model/types.ts';
+
+/** A turn that is being ridden, or was. */
+export interface GroupTurn {
+  /** Id of the session. */
+  readonly planId: string;
+  readonly nickname: string;
+  readonly rideIndex: number;
+  /** Counts from 1. */
+  readonly attempt: number;
+  /** With seed and aids of this turn. */
+  readonly level: Level;
+  readonly bike: Bike;
+  readonly rider: Rider;
+}
+
+const BEFORE_PLACE = 'clinic/';
+
+/** Place of a session within the clinic's pages. */
+export function sessionPlace(planId: string): string {
+  return `s/${planId}`;
+}
+
+/** What stands behind `#ride/` while a turn of a session is ridden. */
+export function restOfTurn(planId: string): string {
+  return BEFORE_PLACE + sessionPlace(planId);
+}
+
+/** The clinic's place an address of a ride belongs to, or null where it is no ride of a session. */
+export function placeOfRest(rest: string): string | null {
+  return rest.startsWith(`${BEFORE_PLACE}s/`) ? rest.slice(BEFORE_PLACE.length) : null;
+}

@@ -1,0 +1,138 @@
+/**
+ * Words of a group session: plans, handing the device round, the group picture, the report. English; another
+ * language is another object of this type. Names and titles of people are never in here.
+ */
+import type { Animal, Colour } from '../../core/clinic/nicknames.ts';
+import { clinicPictureWords } from './clinicPicture.ts';
+import { clinicRoundWords } from './clinicRound.ts';
+import { capital, count } from './counting.ts';
+
+const riders = (n: number): string => (n === 1 ? '1 rider' : `${n} riders`);
+const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
+
+/** English. */
+export const clinicWords = {
+  title: 'Clinic',
+  intro: 'A group, one road, and something to talk about. No names, no accounts: animals will do.',
+  back: 'Clinic',
+  opening: 'The sessions on this device are being opened …',
+  openFailed: 'The clinic could not be fetched. Load the page anew, then try again.',
+  home: {
+    goOn: 'Go on',
+    next: (name: string, ridden: number, all: number): string => `Next: ${name} · ${ridden} of ${all} ridden`,
+    waiting: (ridden: number, all: number): string => `${ridden} of ${all} ridden`,
+    ready: 'Ready plans',
+    saved: 'Your plans',
+    own: 'Make a plan',
+    ownHint: 'levels, attempts, help, order',
+    sessions: 'Sessions on this device',
+    session: (date: string, ridersCount: number, ridesCount: number): string =>
+      `${date} · ${riders(ridersCount)} · ${rides(ridesCount)}`,
+    change: 'Change a copy',
+    forget: 'Delete plan',
+    children: 'For children',
+    everyone: 'For everyone',
+    missing: 'A level of this plan is not on this device.',
+  },
+  facts: {
+    attempts: (n: number): string => (n === 1 ? 'one attempt each' : `${count(n)} attempts each`),
+    check: 'check ride',
+    ownBike: 'bike set on this device',
+  },
+  go: {
+    title: 'Who rides?',
+    intro: 'Say how many; everybody gets an animal. Tap one to swap it. Late-comers can join at any time.',
+    count: 'Riders',
+    fewer: 'One rider fewer',
+    more: 'One rider more',
+    swap: (name: string): string => `${name}: swap for another`,
+    start: 'Go',
+    startHint: (n: number): string => `${riders(n)}, one after the other`,
+  },
+  form: {
+    title: 'Your plan',
+    name: 'Title',
+    nameHint: 'for example: Tuesday, first hills',
+    rides: 'What is ridden',
+    ridesHint: 'In the order you choose them.',
+    check: 'Check ride',
+    checkChildren: 'Check ride for children',
+    ownLevels: 'Your own levels',
+    attempts: 'Attempts each',
+    attemptsFewer: 'One attempt fewer',
+    attemptsMore: 'One attempt more',
+    seed: 'The road',
+    seeds: { same: 'the same each time', fresh: 'another one of its kind each attempt' },
+    bike: 'Bike',
+    ownBike: 'The one set on this device',
+    rider: 'Rider',
+    byBike: 'The one that suits the bike',
+    byFeel: 'Everybody chooses by feel',
+    aids: 'Help while riding',
+    aidsNames: { 'as-level': 'as in the level', none: 'none', all: 'all of it' },
+    shows: 'The group sees',
+    showsNames: {
+      'own-marks': 'own marks only',
+      'group-picture': 'the group picture',
+      table: 'a table as well',
+    },
+    order: 'Order',
+    orders: { rotate: 'in turn', free: 'whoever wants' },
+    save: 'Save plan',
+    saveAndGo: 'Save and choose riders',
+    problems: 'Not yet:',
+    noRide: 'Choose at least one thing to ride.',
+    noTitle: 'Give the plan a title.',
+  },
+  tabs: { round: 'Hand round', picture: 'Group picture', report: 'Report', label: 'Session' },
+  ...clinicRoundWords,
+  ...clinicPictureWords,
+  colours: {
+    amber: 'amber',
+    blue: 'blue',
+    brown: 'brown',
+    green: 'green',
+    grey: 'grey',
+    red: 'red',
+    violet: 'violet',
+    white: 'white',
+  } as Readonly<Record<Colour, string>>,
+  animals: {
+    badger: 'badger',
+    beaver: 'beaver',
+    bee: 'bee',
+    crane: 'crane',
+    crow: 'crow',
+    deer: 'deer',
+    duck: 'duck',
+    fox: 'fox',
+    frog: 'frog',
+    goat: 'goat',
+    hare: 'hare',
+    hedgehog: 'hedgehog',
+    heron: 'heron',
+    horse: 'horse',
+    lizard: 'lizard',
+    lynx: 'lynx',
+    marten: 'marten',
+    mole: 'mole',
+    mouse: 'mouse',
+    otter: 'otter',
+    owl: 'owl',
+    seal: 'seal',
+    snail: 'snail',
+    squirrel: 'squirrel',
+    stork: 'stork',
+    swan: 'swan',
+    swift: 'swift',
+    toad: 'toad',
+    trout: 'trout',
+    weasel: 'weasel',
+    wolf: 'wolf',
+    wren: 'wren',
+  } as Readonly<Record<Animal, string>>,
+  /** "Red fox". */
+  listed: (colour: string, animal: string): string => capital(`${colour} ${animal}`),
+};
+
+export type ClinicWords = typeof clinicWords;

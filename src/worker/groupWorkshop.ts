@@ -1,0 +1,93 @@
+/**
+ * Counts the picture of a group: every ride is ridden again, then all are laid over each other. Knows no worker and
+ * no clock; where answers go and how to pause is handed in. Only the newest question is answered.
+ */
+import { type GroupPicture, groupPicture } from '../core/clinic/group.ts';
+import type { GroupRide } from '../core/clinic/groupRide.ts';
+import type { ClinicPlan } from '../core/clinic/plan.ts';
+import { type RideRecord, RULES_VERSION } from '../core/clinic/record.ts';
+import { createRemarker, type Remark, type Remarker } from '../core/clinic/remark.ts';
+import { levelOfRide } from '../core/clinic/turn.ts';
+import type { Level } from '../core/level/schema.ts';
+
+/** What is to be counted. */
+export interface GroupJob {
+  readonly plan: ClinicPlan;
+  /** Levels that come with the game. */
+  readonly levels: readonly Level[];
+  readonly records: readonly RideRecord[];
+}
+
+/** What was counted. */
+export interface GroupCount {
+  readonly picture: GroupPicture;
+  /** Rides that were left out, because they did not come out as their marks say. */
+  readonly apart: number;
+}
+
+export interface GroupQuestion extends GroupJob {
+  readonly id: number;
+}
+
+export type GroupAnswer =
+  | { readonly kind: 'counted'; readonly id: number; readonly count: GroupCount }
+  | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
+
+/** Rides between two pauses. */
+const RIDES_AT_ONCE = 4;
+
+/** Opens a workshop; `pause` ends when messages that came in meanwhile have been received. */
+export function openGroupWorkshop(
+  post: (answer: GroupAnswer) => void,
+  pause: () => Promise<void>,
+): (question: GroupQuestion) => void {
+  let newest = 0;
+  let remarker: Remarker | null = null;
+  let key = '';
+  // Every message brings copies; marks are remembered for the ones that were seen first.
+  const seen = new Map<string, RideRecord>();
+
+  const remarkerFor = ({ plan, levels }: GroupJob): Remarker => {
+    if (remarker !== null && key === plan.id) return remarker;
+    key = plan.id;
+    seen.clear();
+    remarker = createRemarker((record) => {
+      const ride = plan.rides[record.rideIndex];
+      const found = (id: string): Level | undefined => levels.find((level) => level.id === id);
+      return ride === undefined ? undefined : (levelOfRide(ride, record.seed, found) ?? undefined);
+    }, RULES_VERSION);
+    return remarker;
+  };
+
+  const count = async (question: GroupQuestion): Promise<GroupCount | null> => {
+    const marker = remarkerFor(question);
+    const rides: GroupRide[] = [];
+    for (const [i, record] of question.records.entries()) {
+      if (i % RIDES_AT_ONCE === 0) await pause();
+      if (newest !== question.id) return null;
+      const known = seen.get(record.checksum) ?? record;
+      seen.set(record.checksum, known);
+      const ride = rideOf(marker.remark(known));
+      if (ride !== null) rides.push(ride);
+    }
+    return { picture: groupPicture(rides), apart: question.records.length - rides.length };
+  };
+
+  return (question) => {
+    newest = question.id;
+    const { id } = question;
+    count(question).then(
+      (counted) => counted !== null && post({ kind: 'counted', id, count: counted }),
+      (error: unknown) => post({ kind: 'failed', id, reason: String(error) }),
+    );
+  };
+}
+
+/** What a ride gives to the picture: its line, only its marks, or nothing. */
+function rideOf(remark: Remark): GroupRide | null {
+  const { record } = remark;
+  if (remark.kind === 'same') return { record, line: remark.line, reference: remark.reference };
+  // Marks that came without their ride, or from a road that is not here, are still somebody's marks.
+  if (remark.code !== 'no-recording' && remark.code !== 'unknown-level') return null;
+  return { record, line: null, reference: null };
+}

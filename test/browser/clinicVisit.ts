@@ -1,0 +1,105 @@
+/**
+ * What the tests of group sessions need in a real browser: a short road, a name meant to do harm, a look into the
+ * browser's own database, and what a checker of accessibility says about the page as it is.
+ */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+
+/** Longer than any name or title may be once it is repeated, with markup, a turned direction and a bell. */
+export const HARM = '<img src=x onerror="window.harmed=1"><script>window.harmed=1</script>\u202Eevil\u0007';
+
+const shortLevel = {
+  schema: 1,
+  id: 'short-and-steep',
+  title: 'Short and steep',
+  sentence: 'One small pitch.',
+  teaches: 'levers',
+  audience: 'everyone',
+  rung: 0,
+  seed: 3,
+  joinM: 10,
+  pieces: [
+    { kind: 'flat', lengthM: 60 },
+    { kind: 'pitch', lengthM: 30, slopeRatio: 0.06 },
+    { kind: 'flat', lengthM: 20 },
+  ],
+  cues: [],
+  aids: {
+    roadAhead: true,
+    nextStep: true,
+    clickTrack: false,
+    pressureHint: true,
+    liveMarks: true,
+    chainView: true,
+    cues: true,
+  },
+  weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
+  passMark: 60,
+  light: 'day',
+};
+
+/** The part of a kept record that is looked at. */
+export interface KeptRecord {
+  readonly id: string;
+  readonly planId: string;
+  readonly deviceId: string;
+  readonly seq: number;
+  readonly nickname: string;
+  readonly attempt: number;
+  readonly recording: object | null;
+}
+
+/** Everything of a kind in the browser's own database. */
+export const keptIn = <T>(page: Page, kind: string): Promise<T[]> =>
+  page.evaluate(
+    (wanted) =>
+      new Promise<T[]>((resolve, reject) => {
+        const request = indexedDB.open('before-the-hill');
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const all = request.result.transaction('records').objectStore('records').getAll();
+          all.onsuccess = () => {
+            request.result.close();
+            const records = all.result as { kind: string; data: T }[];
+            resolve(records.filter((one) => one.kind === wanted).map((one) => one.data));
+          };
+        };
+      }),
+    kind,
+  );
+
+/** An own level, as one that was made on this device. */
+export async function putShortLevel(page: Page): Promise<void> {
+  await page.evaluate(
+    (level) =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open('before-the-hill');
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const work = request.result.transaction('levels', 'readwrite');
+          work
+            .objectStore('levels')
+            .put({ schema: 1, id: level.id, savedAtMs: 1, deleted: false, level }, level.id);
+          work.oncomplete = () => {
+            request.result.close();
+            resolve();
+          };
+        };
+      }),
+    shortLevel,
+  );
+}
+
+/** What axe finds on the page as it is. */
+export async function faultsOf(page: Page): Promise<string[]> {
+  const source = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+  await page.evaluate(readFileSync(source, 'utf8'));
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run: (where: Document) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run(document);
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
+  });
+}
