@@ -207,7 +207,7 @@ describe('a paused ride', () => {
     const before = all('[data-place]');
     send({ kind: 'open-dialog', dialog: 'settings' });
     expect(all('[data-place]')).toEqual(before);
-    expect(before).toHaveLength(3);
+    expect(before).toHaveLength(4);
   });
 });
 
