@@ -5,6 +5,8 @@
  */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { siteHeaders } from './.ci/policy.mjs';
+import { sitePlugin } from './.ci/sitePlugin.ts';
 
 /** `src/game/engine.ts` takes single files of the engine, which its package does not offer by name. */
 const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
@@ -25,6 +27,8 @@ const testFiles = '**/*.test.{ts,tsx}';
 
 export default defineConfig({
   base: './',
+  plugins: [sitePlugin()],
+  preview: { headers: siteHeaders },
   define: engineSwitches,
   resolve: { alias: { 'phaser/src': engineSources } },
   // The development server bundles packages on its own and must be told the same.

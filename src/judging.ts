@@ -2,10 +2,11 @@
  * Joins the store to the planner: the reference ride is planned while the player rides, and a finished ride is
  * judged, told to its debrief, and kept.
  */
-import { type Planner, createPlanner, type RideJob } from './worker/client.ts';
+import { type Planner, createPlanner, type RideJob, startJudgeWorker } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
 import type { AfterRide, RideResult } from './pages/afterRide.ts';
 import type { Store } from './pages/store.ts';
+import { trustedScript } from './trusted.ts';
 
 /** Planning and judging, joined. */
 export interface Judging {
@@ -21,7 +22,7 @@ const SHARE_STEP = 0.1;
 
 /** Starts nothing yet; the worker is loaded with the first ride. */
 export function joinJudging(store: Store, keeping: Keeping): Judging {
-  const planner = createPlanner();
+  const planner = createPlanner(() => startJudgeWorker(trustedScript));
   return {
     planner,
     expect: (job) => {

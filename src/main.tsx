@@ -11,10 +11,12 @@ import './pages/kept.css';
 import './pages/ride.css';
 import './input/pads.css';
 import { render } from 'preact';
+import { keepAwake } from './awake.ts';
 import { DEFAULT_KEYS } from './input/actions.ts';
 import { joinJudging } from './judging.ts';
 import { joinKeeping } from './keeping.ts';
 import { bundledLevels } from './levels.ts';
+import { joinOffline } from './newer.ts';
 import { hashOf, parseAddress } from './pages/address.ts';
 import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
@@ -28,7 +30,8 @@ import type { RideLook, RidePlaces } from './rideViews.ts';
 const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, reachableHash()));
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
-const services = joinServices(keeping);
+const services = joinServices(keeping, joinOffline(store));
+const awake = keepAwake();
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
@@ -56,8 +59,17 @@ function mark(state: State): void {
   document.body.dataset['view'] = state.view;
   if (state.ride === null) delete document.body.dataset['rideState'];
   else document.body.dataset['rideState'] = state.ride.phase;
-  document.documentElement.dataset['theme'] = state.settings.theme;
+  markTheme(state.settings.theme);
   document.documentElement.dataset['motion'] = look().reducedMotion ? 'reduced' : 'full';
+}
+
+/** The browser's own frame takes the colour of the paper. */
+function markTheme(theme: string): void {
+  const { documentElement } = document;
+  if (documentElement.dataset['theme'] === theme) return;
+  documentElement.dataset['theme'] = theme;
+  const paper = getComputedStyle(documentElement).getPropertyValue('--paper').trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
 }
 
 /** The address follows the state. Leaving a ride replaces it, or "back" would begin another. */
@@ -130,6 +142,8 @@ function show(state: State): void {
   writeAddress(state);
   arrive(state);
   followRide(state);
+  const { view, ride } = state;
+  awake.want(view === 'ride' && (ride?.phase === 'ready' || ride?.phase === 'riding'));
 }
 
 store.subscribe(show);

@@ -1,13 +1,15 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
 import type { Keeping } from './keeping.ts';
+import type { Newer } from './newer.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
 
 /** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping): Services {
+export function joinServices(keeping: Keeping, newer: Newer): Services {
   const { services } = words;
   return {
+    loadNewer: () => newer.load(),
     async saveEverything() {
       const file = await (await keeping.storage).exportAll();
       offerFile(
@@ -38,6 +40,7 @@ export function joinServices(keeping: Keeping): Services {
       };
     },
     async deleteEverything() {
+      await newer.forget();
       const answer = await (await keeping.storage).deleteEverything();
       await keeping.refresh();
       return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };

@@ -17,4 +17,6 @@ export interface Services {
   takeBack(file: Blob): Promise<Told>;
   /** Deletes everything of the game on this device. */
   deleteEverything(): Promise<Told>;
+  /** Loads the newer version that waits on this device. */
+  loadNewer(): void;
 }

@@ -48,6 +48,8 @@ export interface State {
   readonly doneIds: readonly string[];
   /** Something about the keeping a person should know, as a code; null while all is well. */
   readonly keeping: string | null;
+  /** A newer version of the game is on this device and waits. */
+  readonly newer: boolean;
 }
 
 export type Action =
@@ -73,6 +75,7 @@ export type Action =
   | { readonly kind: 'watch'; readonly fromM: number }
   | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
   | { readonly kind: 'keeping'; readonly code: string | null }
+  | { readonly kind: 'newer-version' }
   | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean };
 
 export type Send = (action: Action) => void;
@@ -93,6 +96,7 @@ export function initialState(levels: readonly Level[], keys: Keys, hash: string)
     results: [],
     doneIds: [],
     keeping: null,
+    newer: false,
   };
   return reduce(empty, { kind: 'address', address: parseAddress(hash) });
 }
@@ -142,6 +146,8 @@ export function reduce(state: State, action: Action): State {
       return { ...state, results: action.results, doneIds: withDone(state.doneIds, action.results) };
     case 'keeping':
       return { ...state, keeping: action.code };
+    case 'newer-version':
+      return { ...state, newer: true };
     case 'restore':
       return {
         ...state,

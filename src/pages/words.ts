@@ -26,6 +26,8 @@ export const words = {
     bike: 'My bike',
     about: 'How to play',
     aboutHint: 'and care, and privacy',
+    newer: 'A newer version is here.',
+    loadNewer: 'Use it',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {

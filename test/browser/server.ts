@@ -62,15 +62,22 @@ function pathOf(url: string): string {
   }
 }
 
-/** Serves `folder` below the path `under`, which begins and ends with a slash. */
-export async function serveFolder(folder: string, under = '/'): Promise<Server> {
+/**
+ * Serves `folder` below the path `under`, which begins and ends with a slash.
+ * @param headers sent with every answer
+ */
+export async function serveFolder(
+  folder: string,
+  under = '/',
+  headers: Readonly<Record<string, string>> = {},
+): Promise<Server> {
   const requests: ServedRequest[] = [];
   const server = createServer((request, response) => {
     const path = pathOf(request.url ?? '/');
     const file = fileFor(folder, under, path);
     const answer = (status: number, type: string, body: string | Buffer): void => {
       requests.push({ path, status });
-      response.writeHead(status, { 'content-type': type, 'cache-control': 'no-store' });
+      response.writeHead(status, { ...headers, 'content-type': type, 'cache-control': 'no-store' });
       response.end(request.method === 'HEAD' ? undefined : body);
     };
     const refuse = (): void => answer(404, 'text/plain; charset=utf-8', 'There is nothing here.');
