@@ -55,7 +55,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: [`test/${testFiles}`],
-          exclude: [`${roomsWithDocument}/**`, 'test/browser/**', 'test/bench/**'],
+          exclude: [`${roomsWithDocument}/**`, 'test/browser/**', 'test/engines/**', 'test/bench/**'],
           benchmark: { include: ['test/bench/**/*.bench.ts'] },
         },
       },
@@ -78,6 +78,18 @@ export default defineConfig({
           // One browser at a time: two of them on a small machine make each other late.
           fileParallelism: false,
           maxWorkers: 1,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          benchmark: { include: [] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'engines',
+          environment: 'node',
+          include: [`test/engines/${testFiles}`],
+          globalSetup: ['test/engines/prepare.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
           benchmark: { include: [] },

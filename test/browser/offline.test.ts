@@ -257,7 +257,7 @@ describe.each([
         refused(() => new Worker('data:text/javascript,1')),
         // From a task of the page: what a test evaluates itself may write code.
         await new Promise<string>((resolve) =>
-          setTimeout(() => resolve(refused(() => new Function('return 1'))), 100),
+          setTimeout(() => resolve(refused(() => Reflect.construct(Function, ['return 1']))), 100),
         ),
       ];
     });
