@@ -5,6 +5,8 @@
  */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { siteHeaders } from './.ci/policy.mjs';
+import { sitePlugin } from './.ci/sitePlugin.ts';
 
 /** `src/game/engine.ts` takes single files of the engine, which its package does not offer by name. */
 const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
@@ -25,6 +27,8 @@ const testFiles = '**/*.test.{ts,tsx}';
 
 export default defineConfig({
   base: './',
+  plugins: [sitePlugin()],
+  preview: { headers: siteHeaders },
   define: engineSwitches,
   resolve: { alias: { 'phaser/src': engineSources } },
   // The development server bundles packages on its own and must be told the same.
@@ -51,7 +55,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: [`test/${testFiles}`],
-          exclude: [`${roomsWithDocument}/**`, 'test/browser/**', 'test/bench/**'],
+          exclude: [`${roomsWithDocument}/**`, 'test/browser/**', 'test/engines/**', 'test/bench/**'],
           benchmark: { include: ['test/bench/**/*.bench.ts'] },
         },
       },
@@ -74,6 +78,18 @@ export default defineConfig({
           // One browser at a time: two of them on a small machine make each other late.
           fileParallelism: false,
           maxWorkers: 1,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          benchmark: { include: [] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'engines',
+          environment: 'node',
+          include: [`test/engines/${testFiles}`],
+          globalSetup: ['test/engines/prepare.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
           benchmark: { include: [] },

@@ -2,11 +2,12 @@
  * Joins the store to the planner: the reference ride is planned while the player rides, and a finished ride is
  * judged, told to its debrief, and kept.
  */
-import { type Judged, type Planner, createPlanner, type RideJob } from './worker/client.ts';
+import { type Judged, type Planner, createPlanner, type RideJob, startJudgeWorker } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
 import type { AfterRide, Kept, RideResult } from './pages/afterRide.ts';
 import type { RideTrace } from './core/ride/trace.ts';
 import type { Store } from './pages/createStore.ts';
+import { trustedScript } from './trusted.ts';
 
 /** Keeps a judged ride and says what became of it. */
 export type KeepRide = (result: RideResult, judged: Judged) => Promise<Kept>;
@@ -25,7 +26,7 @@ const SHARE_STEP = 0.1;
 
 /** Starts nothing yet; the worker is loaded with the first ride. */
 export function joinJudging(store: Store, keeping: Keeping): Judging {
-  const planner = createPlanner();
+  const planner = createPlanner(() => startJudgeWorker(trustedScript));
   return {
     planner,
     expect: (job) => {

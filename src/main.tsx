@@ -11,11 +11,13 @@ import './pages/kept.css';
 import './pages/ride.css';
 import './input/pads.css';
 import { render } from 'preact';
+import { keepAwake } from './awake.ts';
 import { DEFAULT_KEYS } from './input/actions.ts';
 import { joinClinic } from './clinic.ts';
 import { joinJudging } from './judging.ts';
 import { joinKeeping } from './keeping.ts';
 import { bundledLevels } from './levels.ts';
+import { joinOffline } from './newer.ts';
 import { hashOf, parseAddress } from './pages/address.ts';
 import { App } from './pages/app.tsx';
 import { PAGES, preloadAfterRide } from './pages/pageTable.ts';
@@ -35,7 +37,8 @@ const store = createStore(
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
 const clinic = joinClinic(store, keeping, judging);
-const services = joinServices(keeping, judging, clinic, look);
+const services = joinServices({ keeping, judging, clinic, newer: joinOffline(store), look });
+const awake = keepAwake();
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
@@ -63,8 +66,17 @@ function mark(state: State): void {
   document.body.dataset['view'] = state.view;
   if (state.ride === null) delete document.body.dataset['rideState'];
   else document.body.dataset['rideState'] = state.ride.phase;
-  document.documentElement.dataset['theme'] = state.settings.theme;
+  markTheme(state.settings.theme);
   document.documentElement.dataset['motion'] = look().reducedMotion ? 'reduced' : 'full';
+}
+
+/** The browser's own frame takes the colour of the paper. */
+function markTheme(theme: string): void {
+  const { documentElement } = document;
+  if (documentElement.dataset['theme'] === theme) return;
+  documentElement.dataset['theme'] = theme;
+  const paper = getComputedStyle(documentElement).getPropertyValue('--paper').trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
 }
 
 /** The address follows the state. Leaving a ride replaces it, or "back" would begin another. */
@@ -166,6 +178,8 @@ function show(state: State): void {
   arrive(state);
   followRide(state);
   followScanning(state);
+  const { view, ride } = state;
+  awake.want(view === 'ride' && (ride?.phase === 'ready' || ride?.phase === 'riding'));
 }
 
 store.subscribe(show);

@@ -2,6 +2,7 @@
 import type { Clinic } from './clinic.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
+import type { Newer } from './newer.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
@@ -9,16 +10,21 @@ import type { RideLook } from './rideViews.ts';
 import { startTwoRides } from './twoRides.ts';
 import { keyOfGearJob, PlannerCancelled } from './worker/client.ts';
 
-/** Joins the services to the keeping. */
-export function joinServices(
-  keeping: Keeping,
-  judging: Judging,
-  clinic: Clinic,
-  look: () => RideLook,
-): Services {
+/** Those who do the work. */
+export interface Joined {
+  readonly keeping: Keeping;
+  readonly judging: Judging;
+  readonly clinic: Clinic;
+  readonly newer: Newer;
+  readonly look: () => RideLook;
+}
+
+/** Joins the services to them. */
+export function joinServices({ keeping, judging, clinic, newer, look }: Joined): Services {
   const { planner } = judging;
   const { services } = words;
   return {
+    loadNewer: () => newer.load(),
     rideTwo: (wish) => startTwoRides(wish, look, judging),
     async judgeRide(result) {
       const { report, reference } = await planner.judge(result.level, result.recording);
@@ -62,6 +68,7 @@ export function joinServices(
       };
     },
     async deleteEverything() {
+      await newer.forget();
       const answer = await (await keeping.storage).deleteEverything();
       await keeping.refresh();
       await clinic.reload();

@@ -65,6 +65,8 @@ export function mountRide(options: RideMountOptions): RideMount {
     },
     destroy: () => {
       stopWatching();
+      // The engine forgets this one, and through its canvas a whole ride would stay in memory.
+      (game.textures.tileSprite as Phaser.GameObjects.TileSprite | undefined)?.destroy();
       game.destroy(true);
     },
   };

@@ -30,4 +30,6 @@ export interface Services {
   deleteEverything(): Promise<Told>;
   /** The owner of group sessions, fetched when it is first wanted. */
   clinic(): Promise<ClinicDesk>;
+  /** Loads the newer version that waits on this device. */
+  loadNewer(): void;
 }

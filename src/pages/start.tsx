@@ -6,6 +6,7 @@ import type { Page } from './page.ts';
 import { Icon, PageLink, SettingsButton } from './parts.tsx';
 import { BikePicture } from './pictures/bike.tsx';
 import { Hero } from './pictures/hero.tsx';
+import type { Services } from './services.ts';
 import type { State } from './store.ts';
 import { words } from './words.ts';
 
@@ -20,7 +21,7 @@ const moreWays: readonly { readonly view: View; readonly title: string; readonly
   { view: 'clinic', title: words.start.clinic, hint: words.start.clinicHint },
 ];
 
-export const startPage: Page = (state, send) => {
+export const startPage: Page = (state, send, services) => {
   const next = levelForButton(state);
   return (
     <main class="start">
@@ -36,6 +37,7 @@ export const startPage: Page = (state, send) => {
             {words.after.health[state.keeping]}
           </p>
         )}
+        <Newer state={state} services={services} />
       </div>
       {next !== null && (
         <button
@@ -77,6 +79,20 @@ export const startPage: Page = (state, send) => {
     </main>
   );
 };
+
+/** Says that a newer version waits. Not while a ride is still being kept: it would be lost. */
+function Newer(props: { readonly state: State; readonly services: Services }): JSX.Element | null {
+  const { newer, last } = props.state;
+  if (!newer || last?.kept.state === 'saving') return null;
+  return (
+    <output class="start-newer">
+      {words.start.newer}{' '}
+      <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
+        {words.start.loadNewer}
+      </button>
+    </output>
+  );
+}
 
 function WayWords({ title, hint }: { readonly title: string; readonly hint: string }): JSX.Element {
   return (

@@ -54,6 +54,8 @@ export interface State {
   readonly doneIds: readonly string[];
   /** Something about the keeping a person should know, as a code; null while all is well. */
   readonly keeping: string | null;
+  /** A newer version of the game is on this device and waits. */
+  readonly newer: boolean;
 }
 
 export type Action =
@@ -82,6 +84,7 @@ export type Action =
   | { readonly kind: 'watch'; readonly fromM: number }
   | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
   | { readonly kind: 'keeping'; readonly code: string | null }
+  | { readonly kind: 'newer-version' }
   | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean };
 
 export type Send = (action: Action) => void;
@@ -108,6 +111,7 @@ export function initialState(
     results: [],
     doneIds: [],
     keeping: null,
+    newer: false,
   };
   return reduce(empty, { kind: 'address', address: parseAddress(hash) });
 }
@@ -159,6 +163,8 @@ export function reduce(state: State, action: Action): State {
       return { ...state, results: action.results, doneIds: withDone(state.doneIds, action.results) };
     case 'keeping':
       return { ...state, keeping: action.code };
+    case 'newer-version':
+      return { ...state, newer: true };
     case 'restore':
       return {
         ...state,

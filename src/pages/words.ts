@@ -37,6 +37,8 @@ export const words = {
     twoHint: 'Side by side on the same road',
     clinic: 'Clinic',
     clinicHint: 'a group, one device, no names',
+    newer: 'A newer version is here.',
+    loadNewer: 'Use it',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
   nav: {

@@ -16,6 +16,7 @@ import {
   type Request,
   type RideJob,
 } from './messages.ts';
+import judgeWorkerAddress from './judge.worker.ts?worker&url';
 import type { Workshop } from './workshop.ts';
 
 export type { GearJob, Judged, Reference, RideJob } from './messages.ts';
@@ -63,7 +64,7 @@ interface Waiting {
 export type StartWorker = () => Worker | null;
 
 /** Starts the planner. Nothing is loaded before the first request. */
-export function createPlanner(startWorker: StartWorker = startJudgeWorker): Planner {
+export function createPlanner(startWorker: StartWorker): Planner {
   const { ask, cancel, stop } = openCounter(startWorker);
   return {
     async prepare(job, onShare) {
@@ -194,10 +195,14 @@ async function openHere(post: (answer: Answer) => void): Promise<Workshop> {
   return openWorkshop(post, () => new Promise((resolve) => setTimeout(resolve, 0)));
 }
 
-function startJudgeWorker(): Worker | null {
+/**
+ * Starts the worker the build made, or answers null.
+ * @param trust turns its address into one that this page may run
+ */
+export function startJudgeWorker(trust: (address: string) => string): Worker | null {
   if (typeof Worker === 'undefined') return null;
   try {
-    return new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module' });
+    return new Worker(trust(judgeWorkerAddress), { type: 'module' });
   } catch {
     return null;
   }

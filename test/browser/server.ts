@@ -1,11 +1,13 @@
 /**
  * A small web server for a folder of built files, on this computer only and on a free port. It can be
- * put under any path, because nobody knows under which one a club will publish the site.
+ * put under any path, because nobody knows under which one a club will publish the site. Text is sent packed to
+ * those who accept it, as usual hosts do.
  */
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize, sep } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const mimeTypes: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
@@ -28,10 +30,15 @@ const mimeTypes: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
 };
 
+/** Types that are sent packed. */
+const packable = /^text\/|json|svg/;
+
 /** What was asked of the server, and the answer. */
 export interface ServedRequest {
   readonly path: string;
   readonly status: number;
+  /** Size of the body on its way (bytes). */
+  readonly bodyBytes: number;
 }
 
 /** A running server. */
@@ -62,16 +69,30 @@ function pathOf(url: string): string {
   }
 }
 
-/** Serves `folder` below the path `under`, which begins and ends with a slash. */
-export async function serveFolder(folder: string, under = '/'): Promise<Server> {
+/**
+ * Serves `folder` below the path `under`, which begins and ends with a slash.
+ * @param headers sent with every answer
+ */
+export async function serveFolder(
+  folder: string,
+  under = '/',
+  headers: Readonly<Record<string, string>> = {},
+): Promise<Server> {
   const requests: ServedRequest[] = [];
   const server = createServer((request, response) => {
     const path = pathOf(request.url ?? '/');
     const file = fileFor(folder, under, path);
     const answer = (status: number, type: string, body: string | Buffer): void => {
-      requests.push({ path, status });
-      response.writeHead(status, { 'content-type': type, 'cache-control': 'no-store' });
-      response.end(request.method === 'HEAD' ? undefined : body);
+      const packs = packable.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+      const sent = packs ? gzipSync(body) : Buffer.from(body);
+      requests.push({ path, status, bodyBytes: sent.length });
+      response.writeHead(status, {
+        ...headers,
+        ...(packs ? { 'content-encoding': 'gzip', vary: 'accept-encoding' } : {}),
+        'content-type': type,
+        'cache-control': 'no-store',
+      });
+      response.end(request.method === 'HEAD' ? undefined : sent);
     };
     const refuse = (): void => answer(404, 'text/plain; charset=utf-8', 'There is nothing here.');
     if (file === null) return refuse();

@@ -6,6 +6,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
+import { siteHeaders } from '../../.ci/policy.mjs';
 import { findChromium } from './chromium.ts';
 import type { ServedRequest } from './server.ts';
 import { serveFolder } from './server.ts';
@@ -105,9 +106,14 @@ async function openPage(browser: Browser, siteUrl: string, screen: Screen): Prom
  * Serves the site and starts a browser; close it in `afterAll`.
  * @param folder built files, `dist` unless a test brings its own
  * @param under path of the site on its server, beginning and ending with a slash
+ * @param headers sent with every answer; those of the built site belong to no other
  */
-export async function openSite(folder = builtSiteFolder, under = '/'): Promise<Site> {
-  const server = await serveFolder(folder, under);
+export async function openSite(
+  folder = builtSiteFolder,
+  under = '/',
+  headers: Readonly<Record<string, string>> = folder === builtSiteFolder ? siteHeaders : {},
+): Promise<Site> {
+  const server = await serveFolder(folder, under, headers);
   const browser = await chromium
     .launch({ executablePath: findChromium(), headless: true, args: browserArguments })
     .catch(async (cause: unknown) => {

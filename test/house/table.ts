@@ -49,6 +49,7 @@ const shellPackages = {
   audio: ['howler'],
   storage: ['idb', 'zod'],
   worker: [],
+  offline: [],
   cli: ['node:'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

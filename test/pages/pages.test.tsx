@@ -14,6 +14,7 @@ import type { Services } from '../../src/pages/services.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/pages/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/pages/store.ts';
 import { words } from '../../src/pages/words.ts';
+import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
@@ -24,17 +25,13 @@ const { level } = parsed;
 const told = async () => ({ ok: true, sentence: 'Done.' });
 let deleted = 0;
 const services: Services = {
-  checkGears: () => () => undefined,
-  rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
-  judgeRide: () => Promise.reject(new Error('nobody rides here')),
+  ...noServices,
   saveEverything: told,
   takeBack: told,
   async deleteEverything() {
     deleted += 1;
     return told();
   },
-  // The pages of group sessions have tests of their own.
-  clinic: () => new Promise(() => undefined),
 };
 
 let root: HTMLElement;

@@ -51,6 +51,7 @@ class HudView implements Hud {
   #boxKey = '';
   readonly #sizes: ResizeObserver;
   #laneWidth = 0;
+  #handsKey = -1;
   #textAtS = Number.NEGATIVE_INFINITY;
   #shudderUntilS = Number.NEGATIVE_INFINITY;
   #timeS = 0;
@@ -111,7 +112,11 @@ class HudView implements Hud {
     this.#timeS = frame.timeS;
     this.#moveMarker(frame.cadenceRpm);
     if (this.#gearShown) this.#drawMachine(frame);
-    if (Math.abs(frame.timeS - this.#textAtS) < TEXT_EVERY_S) return;
+    // What the hands have just done is answered at once; the rest may be read four times a second.
+    const handsKey = frame.ringTeeth * 1000 + frame.sprocketTeeth * 10 + PRESSURES.indexOf(frame.pressure);
+    const isDue = Math.abs(frame.timeS - this.#textAtS) >= TEXT_EVERY_S;
+    if (!isDue && handsKey === this.#handsKey) return;
+    this.#handsKey = handsKey;
     this.#textAtS = frame.timeS;
     this.#writeText(frame);
     this.#writeStates(frame);

@@ -4,6 +4,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CHANCE_POINTS } from '../../../src/core/coach/progress.ts';
 import type { KeptResult } from '../../../src/pages/afterRide.ts';
+import { noServices } from '../noServices.ts';
 import { createFormat } from '../../../src/pages/format.ts';
 import { checkGroups } from '../../../src/pages/progress/checks.ts';
 import { ProgressPage, type ProgressProps } from '../../../src/pages/progress/page.tsx';
@@ -46,10 +47,7 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     rides,
     health: null,
     services: {
-      checkGears: () => () => undefined,
-      clinic: () => Promise.reject(new Error('no group here')),
-      rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
-      judgeRide: () => Promise.reject(new Error('nobody rides here')),
+      ...noServices,
       saveEverything: told('save'),
       takeBack: told('take back'),
       deleteEverything: told('delete'),

@@ -1,0 +1,15 @@
+/** Services for tests of pages that ask for nothing: each says that nobody is there. */
+import type { Services } from '../../src/pages/services.ts';
+
+const nobody = (): Promise<never> => Promise.reject(new Error('nobody is there in this test'));
+
+export const noServices: Services = {
+  checkGears: () => () => undefined,
+  rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
+  judgeRide: nobody,
+  clinic: () => new Promise(() => undefined),
+  loadNewer: () => undefined,
+  saveEverything: nobody,
+  takeBack: nobody,
+  deleteEverything: nobody,
+};
