@@ -5,6 +5,7 @@
 import { type Planner, createPlanner, type RideJob } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
 import type { AfterRide, RideResult } from './pages/afterRide.ts';
+import { TRIAL } from './pages/rideLevel.ts';
 import type { Store } from './pages/store.ts';
 
 /** Planning and judging, joined. */
@@ -46,7 +47,8 @@ export function joinJudging(store: Store, keeping: Keeping): Judging {
           share: null,
         });
         const { last } = store.state();
-        if (last?.recording === recording) tell({ kept: await keeping.keepRide(last, judged) });
+        if (result.rest === TRIAL) tell({ kept: { state: 'not-saved', code: 'trial', smallCopy: false } });
+        else if (last?.recording === recording) tell({ kept: await keeping.keepRide(last, judged) });
       } catch {
         tell({ share: null, kept: { state: 'not-saved', code: 'not-judged', smallCopy: false } });
       }

@@ -28,7 +28,7 @@ import type { RideLook, RidePlaces } from './rideViews.ts';
 const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, reachableHash()));
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);
-const services = joinServices(keeping);
+const services = joinServices(keeping, judging);
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');

@@ -1,11 +1,12 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
+import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import { offerFile } from './pages/charts/picture.ts';
 import type { Services } from './pages/services.ts';
 import { words } from './pages/words.ts';
 
-/** Joins the services to the keeping. */
-export function joinServices(keeping: Keeping): Services {
+/** Joins the services to the keeping and to the planner. */
+export function joinServices(keeping: Keeping, judging: Judging): Services {
   const { services } = words;
   return {
     async saveEverything() {
@@ -37,6 +38,7 @@ export function joinServices(keeping: Keeping): Services {
         sentence: services.takenBack(report.added, report.already, report.refused.length + report.unsaved),
       };
     },
+    bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
       const answer = await (await keeping.storage).deleteEverything();
       await keeping.refresh();

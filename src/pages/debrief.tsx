@@ -5,6 +5,7 @@ import type { AfterRide, Kept } from './afterRide.ts';
 import { levelForButton } from './nextRide.ts';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
+import { TRIAL } from './rideLevel.ts';
 import type { Send } from './store.ts';
 import { words } from './words.ts';
 
@@ -20,6 +21,11 @@ export const debriefPage: Page = (state, send) => {
   const next = levelForButton(state);
   return (
     <Sheet title={words.after.title} intro={last.level.title} send={send}>
+      {last.rest === TRIAL && (
+        <a class="button back-to-bench" href="#bench/edit">
+          {words.bench.back}
+        </a>
+      )}
       <DebriefPage
         // Another ride is another page: cursor and zoom begin anew.
         key={last.recording.checkpoints.at(-1)}

@@ -11,6 +11,8 @@ import { words } from './words.ts';
 
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
+const bench = lazyPage(words.bench.title, async () => (await import('./bench/page.tsx')).benchPage);
+
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
 
@@ -20,5 +22,6 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   bike: bikePage,
   ride: ridePage,
   debrief: debrief.page,
+  bench: bench.page,
   about: aboutPage,
 };

@@ -6,6 +6,7 @@ import type { JSX } from 'preact';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
+import { TRIAL } from './rideLevel.ts';
 import type { Action, RideShown, Send, State } from './store.ts';
 import { words } from './words.ts';
 
@@ -105,7 +106,7 @@ function Paused(props: {
         >
           {words.nav.settings}
         </button>
-        <a class="button" href={watching ? '#debrief' : '#levels'}>
+        <a class="button" href={watching ? '#debrief' : state.rest === TRIAL ? '#bench/edit' : '#levels'}>
           {watching ? words.after.backToDebrief : words.ride.leave}
         </a>
       </div>

@@ -3,6 +3,8 @@
  * tests give their own. Nothing here leaves the device unless a person saves a file and carries it.
  */
 
+import type { BenchServices } from './bench/types.ts';
+
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
   readonly ok: boolean;
@@ -17,4 +19,6 @@ export interface Services {
   takeBack(file: Blob): Promise<Told>;
   /** Deletes everything of the game on this device. */
   deleteEverything(): Promise<Told>;
+  /** What the level bench needs; fetched when it is opened. */
+  bench(): Promise<BenchServices>;
 }

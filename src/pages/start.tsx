@@ -13,7 +13,9 @@ import { words } from './words.ts';
 const LEVER = 'M8 14H50q12 0 14 8';
 
 /** Ways to further pages; a page that joins the game gets its line here. */
-const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [];
+const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
+  { view: 'bench', title: words.bench.title, hint: words.bench.hint },
+];
 
 export const startPage: Page = (state, send) => {
   const next = levelForButton(state);

@@ -5,7 +5,7 @@
 import type { Level } from '../core/level/schema.ts';
 import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
-import { rideRoad } from './rideLevel.ts';
+import { rideRoad, TRIAL } from './rideLevel.ts';
 import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
 
 export type RidePhaseShown = 'ready' | 'riding' | 'paused' | 'finished';
@@ -34,6 +34,10 @@ export interface State {
   /** What stands behind the page's name in the address. */
   readonly rest: string;
   readonly levels: readonly Level[];
+  /** Levels made or imported on this device, last saved first. */
+  readonly ownLevels: readonly Level[];
+  /** The level that is being tried from the level bench; never kept. */
+  readonly trial: Level | null;
   readonly settings: Settings;
   readonly cautionsSeen: boolean;
   readonly dialog: DialogName | null;
@@ -53,6 +57,8 @@ export interface State {
 export type Action =
   | { readonly kind: 'address'; readonly address: Address }
   | { readonly kind: 'ask-ride'; readonly levelId: string }
+  | { readonly kind: 'try-level'; readonly level: Level }
+  | { readonly kind: 'own-levels'; readonly levels: readonly Level[] }
   | { readonly kind: 'accept-cautions' }
   | { readonly kind: 'open-dialog'; readonly dialog: DialogName }
   | { readonly kind: 'close-dialog' }
@@ -83,6 +89,8 @@ export function initialState(levels: readonly Level[], keys: Keys, hash: string)
     view: 'start',
     rest: '',
     levels,
+    ownLevels: [],
+    trial: null,
     settings: defaultSettings(keys),
     cautionsSeen: false,
     dialog: null,
@@ -104,6 +112,10 @@ export function reduce(state: State, action: Action): State {
       return goTo(state, action.address);
     case 'ask-ride':
       return askRide(state, action.levelId);
+    case 'try-level':
+      return askRide({ ...state, trial: action.level }, TRIAL);
+    case 'own-levels':
+      return { ...state, ownLevels: action.levels };
     case 'accept-cautions': {
       const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingLevelId: null };
       return state.waitingLevelId === null ? seen : askRide(seen, state.waitingLevelId);
@@ -208,7 +220,10 @@ function finish(state: State, result: RideResult): State {
   return {
     ...shown,
     last: justFinished(result),
-    doneIds: state.doneIds.includes(result.level.id) ? state.doneIds : [...state.doneIds, result.level.id],
+    doneIds:
+      result.rest === TRIAL || state.doneIds.includes(result.level.id)
+        ? state.doneIds
+        : [...state.doneIds, result.level.id],
   };
 }
 
