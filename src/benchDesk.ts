@@ -14,7 +14,7 @@ import { createGpxImporter } from './worker/gpxClient.ts';
 const RECORDED = 'recorded-ride';
 const RECORDED_SCHEMA = 1;
 
-/** Opens the desk. The worker that reads files starts with the first file. */
+/** Opens the desk. */
 export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices {
   const importer = createGpxImporter();
   const levels = {
@@ -35,6 +35,7 @@ export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices
       }
     },
     cancelPlan: (job) => planner.cancel(keyOfJob(rideJob(job))),
+    prepareRoad: () => importer.prepare(),
     readRoad: (file, onShare) => importer.read(file, onShare),
     answerRoad: (answers) => importer.answer(answers),
     cutRoad: (wishes) => importer.cut(wishes),

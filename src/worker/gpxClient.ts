@@ -19,6 +19,8 @@ export interface GpxReading {
 
 /** Reads files one at a time; questions are about the one read last. */
 export interface GpxImporter {
+  /** Fetches the worker, so that nothing is fetched while a file is read. */
+  prepare(): void;
   read(file: Blob, onShare: (share: number) => void): GpxReading;
   answer(answers: RoadAnswers): Promise<GpxOutcome>;
   cut(wishes: LevelWishes): Promise<ParseResult>;
@@ -33,12 +35,16 @@ interface Waiting {
   readonly take: (answer: GpxAnswer) => void;
 }
 
-/** Starts nothing before the first file. */
+/** Starts nothing before it is asked for. */
 export function createGpxImporter(startWorker: () => Worker | null = startGpxWorker): GpxImporter {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
   const receive = (answer: GpxAnswer): void => waiting.get(answer.id)?.take(answer);
+  const lineNow = (): Line => {
+    line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
+    return line;
+  };
   const ask = <Result>(
     toRequest: (id: number) => GpxRequest,
     pick: (answer: GpxAnswer) => Result | undefined,
@@ -55,13 +61,13 @@ export function createGpxImporter(startWorker: () => Worker | null = startGpxWor
       };
       waiting.set(id, { request, take });
     });
-    line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
-    line(request);
+    lineNow()(request);
     return { id, result };
   };
   const outcomeOf = (answer: GpxAnswer): GpxOutcome | undefined =>
     answer.kind === 'outcome' ? answer.outcome : undefined;
   return {
+    prepare: () => void lineNow(),
     read(file, onShare) {
       const { id, result } = ask<GpxOutcome>(
         (one) => ({ kind: 'read', id: one, file }),

@@ -43,8 +43,8 @@ export interface Desk {
   undo(): void;
   redo(): void;
   change(change: Partial<Pick<Draft, 'selection' | 'tryFromM' | 'recorded'>>): void;
-  /** The level is kept now, under this id. */
-  markKept(level: Level): void;
+  /** This level has been kept, in this form. What was changed while it was being kept stays changed. */
+  markKept(level: Level, kept: Level): void;
   close(): void;
   subscribe(listener: () => void): () => void;
 }
@@ -78,8 +78,11 @@ export function createDesk(): Desk {
     undo: () => onHistory(undo),
     redo: () => onHistory(redo),
     change: (change) => draft !== null && set({ ...draft, ...change }),
-    markKept: (level) =>
-      draft !== null && set({ ...draft, kept: level, history: { ...draft.history, present: level } }),
+    markKept(level, kept) {
+      if (draft === null) return;
+      const { history } = draft;
+      set({ ...draft, kept, history: history.present === level ? { ...history, present: kept } : history });
+    },
     close: () => set(null),
     subscribe(listener) {
       listeners.add(listener);

@@ -3,11 +3,14 @@
  * what can be done with it. Every change goes through the desk, so that it can be taken back.
  */
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { levelFrom } from '../../core/level/cut.ts';
+import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
 import { type LevelWarning, lintLevel } from '../../core/level/lint.ts';
 import { parseLevel } from '../../core/level/parse.ts';
+import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Machine } from '../../core/model/types.ts';
@@ -26,8 +29,8 @@ import { ReferencePanel } from './referencePanel.tsx';
 import { SharePanel } from './sharePanel.tsx';
 import { Things } from './things.tsx';
 import { Toolbar } from './toolbar.tsx';
-import type { BenchServices, Who } from './types.ts';
-import { usePlanning } from './usePlanning.ts';
+import type { BenchServices, ReferenceRide, Who } from './types.ts';
+import { type Planning, usePlanning } from './usePlanning.ts';
 
 /** The road has rested for so long before it is looked at for warnings (ms). */
 const LINT_REST_MS = 250;
@@ -41,44 +44,23 @@ export interface EditorProps {
   readonly send: Send;
 }
 
-export function Editor({ draft, state, services, send }: EditorProps): JSX.Element {
-  const { settings } = state;
+export function Editor(props: EditorProps): JSX.Element {
+  const { draft, state, services, send } = props;
+  const { bike, rider } = state.settings;
   const level = draft.history.present;
-  const { bike, rider } = settings;
   const own = useMemo(() => ({ bike, rider }), [bike, rider]);
   const [chosen, setWho] = useState<Who | null>(null);
   const who = chosen ?? own;
   const machine = useMemo(() => buildMachine(who.bike, who.rider), [who]);
   const course = useRoad(level);
-  const problems = useMemo(() => {
-    const parsed = parseLevel(level);
-    return parsed.ok ? [] : parsed.problems;
-  }, [level]);
+  const problems = useProblems(level);
   const rideable = problems.length === 0 ? level : null;
-  const warnings = useWarnings(rideable, machine);
   const { planning, ask } = usePlanning(services, rideable, who);
   const reference = planning.kind === 'done' ? planning.ride : null;
-  const top = useRef<HTMLDivElement | null>(null);
+  const samples = samplesFor(draft);
   useGuard(draft);
-
-  const goTo = (path: string, fromM: number | null): void => {
-    const selection = selectionAt(path);
-    if (selection !== null) desk.change({ selection });
-    const place = selection === null ? null : placeOf(level, selection);
-    const atM = fromM ?? place?.fromM ?? null;
-    if (atM !== null) desk.change({ tryFromM: Math.max(0, Math.round(atM - RUN_UP_M)) });
-    top.current?.scrollIntoView({ block: 'start' });
-    // The thing opens with the next drawing; then its first number takes the focus.
-    setTimeout(() => {
-      const thing = selection === null ? null : `[data-thing="${selection.list}[${selection.index}]"]`;
-      const field = thing === null ? '[data-level-title]' : `${thing} input, ${thing} button`;
-      document.querySelector<HTMLElement>(field)?.focus();
-    }, 0);
-  };
-  const { recorded } = draft;
-  const samples = recorded !== null && samePieces(recorded.pieces, level.pieces) ? recorded.samples : null;
   return (
-    <div class="bench" ref={top}>
+    <div class="bench">
       <Toolbar
         {...{ draft, course, services }}
         faulty={rideable === null}
@@ -107,28 +89,92 @@ export function Editor({ draft, state, services, send }: EditorProps): JSX.Eleme
           />
           <MorePanel level={level} onEdit={(edit, gesture) => desk.edit(edit, gesture)} />
         </div>
-        <div>
-          <Checks
-            problems={problems}
-            warnings={warnings}
-            onGo={(finding) => goTo(finding.path, 'fromM' in finding ? Number(finding.fromM) : null)}
-          />
-          <ReferencePanel {...{ who, own, machine, planning }} onWho={setWho} onAsk={ask} />
-          {samples !== null && (
-            <ComparePanel
-              {...{ samples, course, machine, services }}
-              ride={reference}
-              keptId={draft.kept?.id ?? null}
-              format={createFormat(settings.units)}
-              onForgotten={() => desk.change({ recorded: null })}
-            />
-          )}
-          <SharePanel level={rideable} />
-          <JsonPanel level={level} onLevel={(next, gesture) => desk.replace(next, gesture)} />
-        </div>
+        <Panels
+          {...props}
+          {...{ who, own, machine, course, problems, rideable, planning, reference, samples }}
+          onWho={setWho}
+          onAsk={ask}
+        />
       </div>
     </div>
   );
+}
+
+/** What is said about the level, and the ways it leaves the bench. */
+function Panels(
+  props: EditorProps & {
+    readonly who: Who;
+    readonly own: Who;
+    readonly machine: Machine;
+    readonly course: Course;
+    readonly problems: readonly Problem[];
+    readonly rideable: Level | null;
+    readonly planning: Planning;
+    readonly reference: ReferenceRide | null;
+    readonly samples: readonly RecordedSample[] | null;
+    readonly onWho: (who: Who) => void;
+    readonly onAsk: () => void;
+  },
+): JSX.Element {
+  const { draft, machine, problems, rideable, samples } = props;
+  const level = draft.history.present;
+  const warnings = useWarnings(rideable, machine);
+  return (
+    <div>
+      <Checks
+        problems={problems}
+        warnings={warnings}
+        onGo={(finding) => goTo(level, finding.path, 'fromM' in finding ? Number(finding.fromM) : null)}
+      />
+      <ReferencePanel {...props} />
+      {samples !== null && (
+        <ComparePanel
+          {...props}
+          samples={samples}
+          ride={props.reference}
+          keptId={draft.kept?.id ?? null}
+          format={createFormat(props.state.settings.units)}
+          onForgotten={() => desk.change({ recorded: null })}
+        />
+      )}
+      <SharePanel level={rideable} />
+      <JsonPanel level={level} onLevel={(next, gesture) => desk.replace(next, gesture)} />
+    </div>
+  );
+}
+
+/** Opens the thing a finding is about, puts the flag of the test ride before it, and gives its first field the focus. */
+function goTo(level: Level, path: string, fromM: number | null): void {
+  const selection = selectionAt(path);
+  const place = selection === null ? null : placeOf(level, selection);
+  const atM = fromM ?? place?.fromM ?? null;
+  desk.change({
+    ...(selection === null ? {} : { selection }),
+    ...(atM === null ? {} : { tryFromM: Math.max(0, Math.round(atM - RUN_UP_M)) }),
+  });
+  // What was opened is there after the next drawing.
+  setTimeout(() => {
+    const thing = selection === null ? '' : `[data-thing="${selection.list}[${selection.index}]"]`;
+    const there = document.querySelector<HTMLElement>(
+      thing === '' ? '[data-level-title]' : `${thing} input, ${thing} select`,
+    );
+    const shown = there ?? document.querySelector<HTMLElement>(`${thing} button`);
+    shown?.focus({ preventScroll: true });
+    shown?.scrollIntoView({ block: 'center' });
+  }, 0);
+}
+
+/** Why a level cannot be ridden. */
+function useProblems(level: Level): readonly Problem[] {
+  return useMemo(() => {
+    const parsed = parseLevel(level);
+    return parsed.ok ? [] : parsed.problems;
+  }, [level]);
+}
+
+/** What was ridden on this road; null once the road is another. */
+function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
+  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
 }
 
 /** The course of a level, built anew only when its road has changed. */

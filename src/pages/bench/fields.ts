@@ -90,78 +90,87 @@ function pieceFields(level: Level, index: number): readonly Field[] {
     edit: (lengthM) => change({ ...piece, lengthM: Math.round(lengthM) }),
     handle: { axis: 'along', atM: startM + piece.lengthM },
   };
-  const middle = { axis: 'up', atM: startM + piece.lengthM / 2 } as const;
-  const percent = (
-    name: FieldName,
-    ratio: number,
-    low: number,
-    handle: Field['handle'],
-    next: (ratio: number) => LevelPiece,
-  ): Field => ({
+  return [length, ...shapeFields(piece, startM + piece.lengthM / 2, change)];
+}
+
+/** What makes a piece steep or wavy. */
+function shapeFields(
+  piece: Exclude<LevelPiece, { kind: 'recorded' }>,
+  middleM: number,
+  change: (next: LevelPiece) => LevelEdit,
+): readonly Field[] {
+  const up = { axis: 'up', atM: middleM } as const;
+  const low = 0;
+  switch (piece.kind) {
+    case 'flat':
+      return [];
+    case 'climb':
+    case 'pitch':
+      return [
+        percentField(
+          'slope',
+          piece.slopeRatio,
+          piece.kind === 'pitch' ? low : -STEEPEST_PERCENT,
+          up,
+          (slopeRatio) => change({ ...piece, slopeRatio }),
+        ),
+      ];
+    case 'descent':
+      return [
+        percentField('slope', Math.abs(piece.slopeRatio), low, up, (slopeRatio) =>
+          change({ ...piece, slopeRatio }),
+        ),
+      ];
+    case 'rollers':
+      return [
+        plainField('waveM', 'm', piece.waveM, [40, 2_000, 10], (waveM) => change({ ...piece, waveM })),
+        percentField('steepest', piece.steepestRatio, low, up, (steepestRatio) =>
+          change({ ...piece, steepestRatio }),
+        ),
+      ];
+    case 'random-pitches':
+      return [
+        plainField('pitchCount', 'count', piece.pitchCount, [1, 40, 1], (value) =>
+          change({ ...piece, pitchCount: Math.round(value) }),
+        ),
+        percentField('gentlest', piece.gentlestRatio, low, null, (gentlestRatio) =>
+          change({ ...piece, gentlestRatio }),
+        ),
+        percentField('steepest', piece.steepestRatio, low, up, (steepestRatio) =>
+          change({ ...piece, steepestRatio }),
+        ),
+      ];
+  }
+}
+
+/** A number without a handle. */
+function plainField(
+  name: FieldName,
+  unit: Field['unit'],
+  value: number,
+  [low, high, step]: readonly [low: number, high: number, step: number],
+  edit: Field['edit'],
+): Field {
+  return { name, unit, value, low, high, step, edit, handle: null };
+}
+
+function percentField(
+  name: FieldName,
+  ratio: number,
+  low: number,
+  handle: Field['handle'],
+  edit: (ratio: number) => LevelEdit,
+): Field {
+  return {
     name,
     unit: 'percent',
     value: rounded(ratio * 100, 1),
     low,
     high: STEEPEST_PERCENT,
     step: 0.5,
-    edit: (value) => change(next(rounded(value / 100, 4))),
+    edit: (value) => edit(rounded(value / 100, 4)),
     handle,
-  });
-  switch (piece.kind) {
-    case 'flat':
-      return [length];
-    case 'climb':
-    case 'pitch':
-      return [
-        length,
-        percent(
-          'slope',
-          piece.slopeRatio,
-          piece.kind === 'pitch' ? 0 : -STEEPEST_PERCENT,
-          middle,
-          (ratio) => ({
-            ...piece,
-            slopeRatio: ratio,
-          }),
-        ),
-      ];
-    case 'descent':
-      return [
-        length,
-        percent('slope', Math.abs(piece.slopeRatio), 0, middle, (ratio) => ({ ...piece, slopeRatio: ratio })),
-      ];
-    case 'rollers':
-      return [
-        length,
-        {
-          name: 'waveM',
-          unit: 'm',
-          value: piece.waveM,
-          low: 40,
-          high: 2_000,
-          step: 10,
-          edit: (waveM) => change({ ...piece, waveM }),
-          handle: null,
-        },
-        percent('steepest', piece.steepestRatio, 0, middle, (ratio) => ({ ...piece, steepestRatio: ratio })),
-      ];
-    case 'random-pitches':
-      return [
-        length,
-        {
-          name: 'pitchCount',
-          unit: 'count',
-          value: piece.pitchCount,
-          low: 1,
-          high: 40,
-          step: 1,
-          edit: (value) => change({ ...piece, pitchCount: Math.round(value) }),
-          handle: null,
-        },
-        percent('gentlest', piece.gentlestRatio, 0, null, (ratio) => ({ ...piece, gentlestRatio: ratio })),
-        percent('steepest', piece.steepestRatio, 0, middle, (ratio) => ({ ...piece, steepestRatio: ratio })),
-      ];
-  }
+  };
 }
 
 function placedFields(

@@ -51,10 +51,7 @@ export function Home(props: HomeProps): JSX.Element {
 
 function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
   const say = benchWords.home;
-  const ordered = useMemo(() => inLearningOrder(levels), [levels]);
-  const [copyId, setCopyId] = useState(ordered[0]?.id ?? '');
   const [told, setTold] = useState('');
-  const copied = ordered.find((level) => level.id === copyId);
   const read = async (file: Blob): Promise<void> => {
     if (file.size > BIGGEST_FILE) return setTold(say.tooBig);
     onFile(parseLevelText(await file.text()));
@@ -65,7 +62,7 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
         type="button"
         class="paper way-card"
         data-new
-        onClick={() => onOpen(freshLevel(say.fresh, say.freshHint), false)}
+        onClick={() => onOpen(freshLevel(say.fresh, say.freshSentence), false)}
       >
         <strong>{say.fresh}</strong>
         <span>{say.freshHint}</span>
@@ -88,32 +85,42 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
           }}
         />
       </label>
-      {copied !== undefined && (
-        <div class="paper way-card">
-          <strong>{say.copy}</strong>
-          <span>{say.copyHint}</span>
-          <label class="select-field">
-            <span class="unseen">{say.choose}</span>
-            <select value={copyId} onChange={({ currentTarget }) => setCopyId(currentTarget.value)}>
-              {ordered.map((level) => (
-                <option key={level.id} value={level.id}>
-                  {level.title}
-                </option>
-              ))}
-            </select>
-          </label>
-          <button
-            type="button"
-            class="small-button"
-            data-copy
-            onClick={() => onOpen(copyOf(copied, copied.title), false)}
-          >
-            {say.copyButton}
-          </button>
-        </div>
-      )}
+      <CopyCard levels={levels} onOpen={onOpen} />
       <output class="told on-ground">{told}</output>
     </section>
+  );
+}
+
+/** Begins with one of the game's own levels. */
+function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX.Element | null {
+  const say = benchWords.home;
+  const ordered = useMemo(() => inLearningOrder(levels), [levels]);
+  const [copyId, setCopyId] = useState(ordered[0]?.id ?? '');
+  const copied = ordered.find((level) => level.id === copyId);
+  if (copied === undefined) return null;
+  return (
+    <div class="paper way-card">
+      <strong>{say.copy}</strong>
+      <span>{say.copyHint}</span>
+      <label class="select-field">
+        <span class="unseen">{say.choose}</span>
+        <select value={copyId} onChange={({ currentTarget }) => setCopyId(currentTarget.value)}>
+          {ordered.map((level) => (
+            <option key={level.id} value={level.id}>
+              {level.title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button
+        type="button"
+        class="small-button"
+        data-copy
+        onClick={() => onOpen(copyOf(copied, copied.title), false)}
+      >
+        {say.copyButton}
+      </button>
+    </div>
   );
 }
 

@@ -13,10 +13,7 @@ const REST_MS = 250;
 
 let typings = 0;
 
-export function JsonPanel(props: {
-  readonly level: Level;
-  readonly onLevel: (level: Level, gesture: string) => void;
-}): JSX.Element {
+export function JsonPanel(props: BoxProps): JSX.Element {
   const [open, setOpen] = useState(false);
   const say = benchWords.json;
   return (
@@ -29,34 +26,15 @@ export function JsonPanel(props: {
   );
 }
 
-function JsonBox(props: {
+interface BoxProps {
   readonly level: Level;
   readonly onLevel: (level: Level, gesture: string) => void;
-}): JSX.Element {
-  const { level, onLevel } = props;
+}
+
+function JsonBox(props: BoxProps): JSX.Element {
   const say = benchWords.json;
-  const [text, setText] = useState(() => levelToJson(level));
-  const [problems, setProblems] = useState<readonly PlacedProblem[]>([]);
+  const { text, problems, begin, type } = useLevelText(props);
   const box = useRef<HTMLTextAreaElement | null>(null);
-  const gesture = useRef('');
-  /** The level that was made of the text; any other comes from elsewhere and is written anew. */
-  const mine = useRef(level);
-  const timer = useRef(0);
-  useEffect(() => {
-    if (level === mine.current) return;
-    mine.current = level;
-    clearTimeout(timer.current);
-    setText(levelToJson(level));
-    setProblems([]);
-  }, [level]);
-  useEffect(() => () => clearTimeout(timer.current), []);
-  const read = (typed: string): void => {
-    const result = levelFromJson(typed);
-    setProblems(result.ok ? [] : result.problems);
-    if (!result.ok) return;
-    mine.current = result.level;
-    onLevel(result.level, gesture.current);
-  };
   return (
     <>
       <p>{say.intro}</p>
@@ -69,16 +47,8 @@ function JsonBox(props: {
         wrap="off"
         rows={18}
         value={text}
-        onFocus={() => {
-          typings += 1;
-          gesture.current = `text ${typings}`;
-        }}
-        onInput={({ currentTarget }) => {
-          const { value } = currentTarget;
-          setText(value);
-          clearTimeout(timer.current);
-          timer.current = window.setTimeout(() => read(value), REST_MS);
-        }}
+        onFocus={begin}
+        onInput={({ currentTarget }) => type(currentTarget.value)}
       />
       <div aria-live="polite">
         <p>{problems.length === 0 ? say.good : say.bad}</p>
@@ -101,6 +71,41 @@ function JsonBox(props: {
       </div>
     </>
   );
+}
+
+/** The text of a level that follows the level, and is followed by it as soon as it is good. */
+function useLevelText({ level, onLevel }: BoxProps) {
+  const [text, setText] = useState(() => levelToJson(level));
+  const [problems, setProblems] = useState<readonly PlacedProblem[]>([]);
+  const gesture = useRef('');
+  /** The level that was made of the text; any other comes from elsewhere and is written anew. */
+  const mine = useRef(level);
+  const timer = useRef(0);
+  useEffect(() => {
+    if (level === mine.current) return;
+    mine.current = level;
+    clearTimeout(timer.current);
+    setText(levelToJson(level));
+    setProblems([]);
+  }, [level]);
+  useEffect(() => () => clearTimeout(timer.current), []);
+  const read = (typed: string): void => {
+    const result = levelFromJson(typed);
+    setProblems(result.ok ? [] : result.problems);
+    if (!result.ok) return;
+    mine.current = result.level;
+    onLevel(result.level, gesture.current);
+  };
+  const begin = (): void => {
+    typings += 1;
+    gesture.current = `text ${typings}`;
+  };
+  const type = (value: string): void => {
+    setText(value);
+    clearTimeout(timer.current);
+    timer.current = window.setTimeout(() => read(value), REST_MS);
+  };
+  return { text, problems, begin, type } as const;
 }
 
 /** Selects a line and scrolls it into the middle of the box. */

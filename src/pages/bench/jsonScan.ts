@@ -11,7 +11,8 @@ export interface JsonScan {
 
 /** Nobody nests a level this deep. */
 const DEEPEST = 60;
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+/** From one quote to the next that is not escaped; what is between them is judged by the browser. */
+const STRING = /"(?:[^"\\\n]|\\.)*"/y;
 const PLAIN = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
 const SPACE = /[ \t\r\n\ufeff]*/y;
 
@@ -62,7 +63,7 @@ class Walk {
         this.value(`${path}[${index}]`, depth + 1);
         index += 1;
       });
-    } else if (next === '"') this.#take(STRING);
+    } else if (next === '"') this.#string();
     else this.#take(PLAIN);
   }
 
@@ -72,7 +73,7 @@ class Walk {
   }
 
   #member(path: string, depth: number): void {
-    const key = JSON.parse(this.#take(STRING)) as string;
+    const key = this.#string();
     const inner = path === '' ? key : `${path}.${key}`;
     this.#lines.set(inner, this.line());
     this.#skip();
@@ -96,6 +97,17 @@ class Walk {
       this.#sign(',');
     }
     this.#at += 1;
+  }
+
+  #string(): string {
+    const at = this.#at;
+    const text = this.#take(STRING);
+    try {
+      return JSON.parse(text) as string;
+    } catch {
+      this.#at = at;
+      throw new Fault();
+    }
   }
 
   #sign(sign: string): void {

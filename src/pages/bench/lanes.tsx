@@ -8,6 +8,7 @@ import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
 import type { TraceSample } from '../../core/ride/trace.ts';
 import { px } from '../charts/lines.ts';
 import { benchWords } from '../words/bench.ts';
+import { isRolling } from './rolling.ts';
 import { metric } from './say.ts';
 import { SIDE } from './profile.tsx';
 import { useWidth } from './width.ts';
@@ -33,7 +34,7 @@ export function Lanes(props: {
     const ridden = recorded ?? [];
     return {
       cadence: [
-        best(reference, (one) => (one.pedalling ? one.cadenceRpm : null)),
+        best(reference, (one, rolls) => (rolls ? one.cadenceRpm : null)),
         { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.cadenceRpm || null] as const) },
       ] satisfies Curve[],
       speed: [
@@ -65,8 +66,13 @@ export function Lanes(props: {
   );
 }
 
-function best(reference: readonly TraceSample[], value: (one: TraceSample) => number | null): Curve {
-  return { kind: 'best', points: reference.map((one) => [one.distanceM, value(one)] as const) };
+function best(
+  reference: readonly TraceSample[],
+  value: (one: TraceSample, rolls: boolean) => number | null,
+): Curve {
+  const rolls = isRolling(reference);
+  const points = reference.map((one, index) => [one.distanceM, value(one, rolls[index] === true)] as const);
+  return { kind: 'best', points };
 }
 
 function Lane(props: {

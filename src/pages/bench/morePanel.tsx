@@ -9,44 +9,23 @@ import { NumberField } from './numberField.tsx';
 
 const BIGGEST_SEED = 4_294_967_295;
 
+type Values = Extract<LevelEdit, { kind: 'set' }>['values'];
+type Set = (values: Values, gesture?: string | null) => void;
+
 export function MorePanel(props: {
   readonly level: Level;
   readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
 }): JSX.Element {
   const { level, onEdit } = props;
   const say = benchWords.edit;
-  type Values = Extract<LevelEdit, { kind: 'set' }>['values'];
-  const set = (values: Values, gesture: string | null = null): void =>
-    onEdit({ kind: 'set', values }, gesture);
+  const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
   return (
     <details class="paper">
       <summary>
         <h2>{say.more}</h2>
       </summary>
       <div class="thing-fields">
-        <label class="select-field">
-          <span>{say.lesson}</span>
-          <select
-            value={level.teaches}
-            onChange={({ currentTarget }) => set({ teaches: currentTarget.value as Level['teaches'] })}
-          >
-            {LESSONS.map((lesson) => (
-              <option key={lesson} value={lesson}>
-                {words.lessons[lesson]}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label class="select-field">
-          <span>{say.audience}</span>
-          <select
-            value={level.audience}
-            onChange={({ currentTarget }) => set({ audience: currentTarget.value as Level['audience'] })}
-          >
-            <option value="everyone">{say.everyone}</option>
-            <option value="children">{say.children}</option>
-          </select>
-        </label>
+        <Purpose level={level} set={set} />
         <NumberField
           label={say.seed}
           unit=""
@@ -81,5 +60,37 @@ export function MorePanel(props: {
         ))}
       </fieldset>
     </details>
+  );
+}
+
+/** What a level teaches, and whom. */
+function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): JSX.Element {
+  const say = benchWords.edit;
+  return (
+    <>
+      <label class="select-field">
+        <span>{say.lesson}</span>
+        <select
+          value={level.teaches}
+          onChange={({ currentTarget }) => set({ teaches: currentTarget.value as Level['teaches'] })}
+        >
+          {LESSONS.map((lesson) => (
+            <option key={lesson} value={lesson}>
+              {words.lessons[lesson]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label class="select-field">
+        <span>{say.audience}</span>
+        <select
+          value={level.audience}
+          onChange={({ currentTarget }) => set({ audience: currentTarget.value as Level['audience'] })}
+        >
+          <option value="everyone">{say.everyone}</option>
+          <option value="children">{say.children}</option>
+        </select>
+      </label>
+    </>
   );
 }

@@ -3,7 +3,8 @@
  * what is selected. Draws and reports; edits are done by those who use it.
  */
 import type { JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { pieceLengthM } from '../../core/course/build.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Machine } from '../../core/model/types.ts';
@@ -13,19 +14,21 @@ import type { Selection } from './desk.ts';
 import { type Field, fieldsOf, pieceStartM, placeOf } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';
-import { ShiftMarks } from './shiftMarks.tsx';
 import { fieldValue, metric, pieceNumbers } from './say.ts';
+import { ShiftMarks } from './shiftMarks.tsx';
 import type { ReferenceRide } from './types.ts';
 import { useWidth } from './width.ts';
 
 const HEIGHT = 268;
 const TOP = 46;
-const BOTTOM = 206;
+const BOTTOM = 196;
 export const SIDE = 24;
 /** A pixel of dragging up is a tenth of a point of gradient. */
 const PERCENT_PER_PX = 0.1;
 /** Numbers stand over pieces at least this wide (px). */
 const WIDE_ENOUGH = 46;
+/** Least road of a test ride (m). */
+const LEAST_TRY_M = 100;
 
 export interface ProfileProps {
   readonly level: Level;
@@ -39,39 +42,35 @@ export interface ProfileProps {
   readonly onTryFrom: (atM: number) => void;
 }
 
+type Across = (atM: number) => number;
+
 export function Profile(props: ProfileProps): JSX.Element {
-  const { level, course, selection } = props;
+  const { level, course, selection, reference } = props;
   const { ref, width } = useWidth<HTMLDivElement>(960);
   // While a handle is dragged the scale stays, or the road would run away from the finger.
   const [heldPxPerM, setHeld] = useState<number | null>(null);
   const pxPerM = heldPxPerM ?? (width - 2 * SIDE) / course.lengthM;
-  const x = (atM: number): number => SIDE + atM * pxPerM;
+  const x: Across = (atM) => SIDE + atM * pxPerM;
   const right = x(course.lengthM);
   const paths = useMemo(
     () => roadPaths(course, { fromM: 0, toM: course.lengthM, left: SIDE, right, top: TOP, bottom: BOTTOM }),
     [course, right],
   );
-  const y = (atM: number): number => paths.y(Math.min(course.lengthM, atM));
-  const fields = selection === null ? [] : fieldsOf(level, selection);
-  const onDrag = (dragging: boolean): void => setHeld(dragging ? pxPerM : null);
-  const select = (event: MouseEvent): void => {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    const atM = (event.clientX - box.left - SIDE) / pxPerM;
+  const y: Across = (atM) => paths.y(Math.min(course.lengthM, atM));
+  useClick(ref, (atPx) => {
+    const atM = (atPx - SIDE) / pxPerM;
     const index = level.pieces.findLastIndex((_, i) => pieceStartM(level, i) <= atM);
     if (index >= 0 && atM <= course.lengthM) props.onSelect({ list: 'pieces', index });
-  };
-  const tryFrom = Math.min(props.tryFromM, course.lengthM);
+  });
   return (
-    <div class="bench-profile" ref={ref}>
+    <div class="bench-profile" ref={ref} data-profile>
       <svg
         width={width}
         height={HEIGHT}
         viewBox={`0 0 ${width} ${HEIGHT}`}
-        role="group"
+        role="img"
         aria-label={benchWords.edit.profile}
-        data-profile
       >
-        <rect class="catcher" width={width} height={HEIGHT} onClick={select} />
         <Selected {...{ level, selection, x }} />
         <path class="ground" d={paths.ground} />
         <path class="hatching" d={paths.hatching} />
@@ -79,46 +78,82 @@ export function Profile(props: ProfileProps): JSX.Element {
         <PieceNumbers {...{ level, x, y }} />
         <Bands level={level} x={x} y={y} top={BOTTOM + 4} selection={selection} />
         <Axis lengthM={course.lengthM} x={x} />
-        {props.reference !== null && (
-          <ShiftMarks report={props.reference.report} machine={props.machine} x={x} y={y} />
-        )}
-        {fields.map((field) =>
-          field.handle === null ? null : (
-            <Handle
-              key={`${selection?.list} ${selection?.index} ${field.name}`}
-              label={benchWords.fields[field.name]}
-              {...field}
-              shown={fieldValue(field)}
-              axis={field.handle.axis}
-              x={x(field.handle.atM)}
-              y={y(field.handle.atM) - (field.handle.axis === 'up' ? 6 : 0)}
-              perPx={field.handle.axis === 'up' ? PERCENT_PER_PX : 1 / pxPerM}
-              kind="edge"
-              onValue={(value, gesture) => props.onField(field, value, gesture)}
-              onDrag={onDrag}
-            />
-          ),
-        )}
-        <Handle
-          label={benchWords.tryOut.start}
-          value={Math.round(tryFrom)}
-          low={0}
-          high={Math.max(0, course.lengthM - 100)}
-          step={course.lengthM > 2_000 ? 50 : 10}
-          shown={metric.distance(tryFrom)}
-          axis="along"
-          x={x(tryFrom)}
-          y={y(tryFrom) - 17}
-          perPx={1 / pxPerM}
-          kind="flag"
-          onValue={props.onTryFrom}
-        />
+        {reference !== null && <ShiftMarks report={reference.report} x={x} y={y} />}
       </svg>
+      <Handles
+        {...props}
+        x={x}
+        y={y}
+        pxPerM={pxPerM}
+        onDrag={(dragging) => setHeld(dragging ? pxPerM : null)}
+      />
     </div>
   );
 }
 
-type Across = (atM: number) => number;
+/** A click on the drawing itself, for those with a mouse; everybody can do the same in the list. */
+function useClick(ref: { readonly current: HTMLElement | null }, onClick: (atPx: number) => void): void {
+  const take = useRef(onClick);
+  take.current = onClick;
+  useEffect(() => {
+    const element = ref.current;
+    const click = (event: MouseEvent): void => {
+      if (element === null || event.target instanceof HTMLInputElement) return;
+      take.current(event.clientX - element.getBoundingClientRect().left);
+    };
+    element?.addEventListener('click', click);
+    return () => element?.removeEventListener('click', click);
+  }, []);
+}
+
+/** One handle for each number of the selected thing that has one, and the flag where test rides begin. */
+function Handles(
+  props: ProfileProps & {
+    readonly x: Across;
+    readonly y: Across;
+    readonly pxPerM: number;
+    readonly onDrag: (dragging: boolean) => void;
+  },
+): JSX.Element {
+  const { level, course, selection, x, y, pxPerM } = props;
+  const fields = selection === null ? [] : fieldsOf(level, selection);
+  const tryFromM = Math.min(props.tryFromM, course.lengthM);
+  return (
+    <>
+      <Handle
+        label={benchWords.tryOut.start}
+        value={Math.round(tryFromM)}
+        low={0}
+        high={Math.max(0, course.lengthM - LEAST_TRY_M)}
+        step={course.lengthM > 2_000 ? 50 : 10}
+        shown={metric.distance(tryFromM)}
+        axis="along"
+        x={x(tryFromM)}
+        y={y(tryFromM) - 17}
+        perPx={1 / pxPerM}
+        kind="begin"
+        onValue={props.onTryFrom}
+      />
+      {fields.map(({ handle, ...field }) =>
+        handle === null ? null : (
+          <Handle
+            key={`${selection?.list} ${selection?.index} ${field.name}`}
+            {...field}
+            label={benchWords.fields[field.name]}
+            shown={fieldValue(field)}
+            axis={handle.axis}
+            x={x(handle.atM)}
+            y={y(handle.atM) - (handle.axis === 'up' ? 6 : 0)}
+            perPx={handle.axis === 'up' ? PERCENT_PER_PX : 1 / pxPerM}
+            kind="edge"
+            onValue={(value, gesture) => props.onField({ ...field, handle }, value, gesture)}
+            onDrag={props.onDrag}
+          />
+        ),
+      )}
+    </>
+  );
+}
 
 /** The selected piece or stretch as a lighter strip behind the road. */
 function Selected(props: {
@@ -138,20 +173,18 @@ function Selected(props: {
 /** Gradients over the pieces that have one, where there is room. */
 function PieceNumbers(props: { readonly level: Level; readonly x: Across; readonly y: Across }): JSX.Element {
   const { level, x, y } = props;
-  let fromM = 0;
+  let endM = 0;
   return (
     <g class="piece-numbers" aria-hidden="true">
       {level.pieces.map((piece, index) => {
-        const startM = fromM;
-        const lengthM = piece.kind === 'recorded' ? piece.stepM * (piece.heightsM.length - 1) : piece.lengthM;
-        fromM += lengthM;
+        const startM = endM;
+        endM += pieceLengthM(piece);
         if (piece.kind === 'flat' || piece.kind === 'recorded') return null;
-        if (x(fromM) - x(startM) < WIDE_ENOUGH) return null;
-        const middleM = startM + lengthM / 2;
-        const text = pieceNumbers(piece).split(', ').at(-1);
+        if (x(endM) - x(startM) < WIDE_ENOUGH) return null;
+        const middleM = (startM + endM) / 2;
         return (
           <text key={index} x={x(middleM)} y={Math.max(16, y(middleM) - 30)} text-anchor="middle">
-            {text}
+            {pieceNumbers(piece).split(', ').at(-1)}
           </text>
         );
       })}
@@ -159,17 +192,25 @@ function PieceNumbers(props: { readonly level: Level; readonly x: Across; readon
   );
 }
 
+const AXIS_STEPS_M = [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000] as const;
+const AXIS_GAP_PX = 90;
+
+/** Numbers at the ends stay inside of the drawing. */
+function anchorOf(atM: number, lengthM: number): 'start' | 'middle' | 'end' {
+  if (atM === 0) return 'start';
+  return atM > lengthM * 0.97 ? 'end' : 'middle';
+}
+
 /** Distances along the lower edge. */
 function Axis({ lengthM, x }: { readonly lengthM: number; readonly x: Across }): JSX.Element {
-  const wanted = ((x(lengthM) - x(0)) / 90) | 0;
-  const stepM =
-    [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000].find((step) => lengthM / step <= wanted) ?? 5_000;
+  const most = (x(lengthM) - x(0)) / AXIS_GAP_PX;
+  const stepM = AXIS_STEPS_M.find((step) => lengthM / step <= most) ?? 5_000;
   const marks: number[] = [];
   for (let atM = 0; atM <= lengthM; atM += stepM) marks.push(atM);
   return (
     <g class="axis" aria-hidden="true">
       {marks.map((atM) => (
-        <text key={atM} x={x(atM)} y={HEIGHT - 6} text-anchor={atM === 0 ? 'start' : 'middle'}>
+        <text key={atM} x={x(atM)} y={HEIGHT - 6} text-anchor={anchorOf(atM, lengthM)}>
           {metric.distance(atM)}
         </text>
       ))}

@@ -25,49 +25,13 @@ let files = 0;
 
 export function RoadImport(props: { readonly services: BenchServices; readonly send: Send }): JSX.Element {
   const { services, send } = props;
+  const { stage, questions, answers, read, answer, cancel } = useReading(services);
   const say = benchWords.road;
-  const [stage, setStage] = useState<Stage>({ kind: 'empty' });
-  const [questions, setQuestions] = useState<readonly RoadQuestion[]>([]);
-  const [answers, setAnswers] = useState<RoadAnswers>({});
-  const reading = useRef<RoadReading | null>(null);
-  useEffect(() => () => reading.current?.cancel(), []);
-
-  const read = async (file: Blob): Promise<void> => {
-    reading.current?.cancel();
-    files += 1;
-    const number = files;
-    setQuestions([]);
-    setAnswers({});
-    setStage({ kind: 'reading', share: 0 });
-    const mine = services.readRoad(file, (share) => {
-      if (number === files) setStage({ kind: 'reading', share });
-    });
-    reading.current = mine;
-    const outcome = await mine.outcome;
-    if (number !== files) return;
-    if (outcome.kind === 'road') setQuestions(outcome.road.questions);
-    setStage(stageOf(outcome, number));
-  };
-  const answer = async (more: RoadAnswers): Promise<void> => {
-    const all = { ...answers, ...more };
-    setAnswers(all);
-    const number = files;
-    const outcome = await services.answerRoad(all);
-    if (number === files) setStage(stageOf(outcome, number));
-  };
   return (
     <>
       <Picker onFile={(file) => void read(file)} />
       <section class="paper" data-road={stage.kind} aria-live="polite" hidden={stage.kind === 'empty'}>
-        {stage.kind === 'reading' && (
-          <>
-            <progress value={stage.share} max={1} aria-label={say.reading(metric.percent(stage.share))} />
-            <p>{say.reading(metric.percent(stage.share))}</p>
-            <button type="button" class="button" data-cancel onClick={() => reading.current?.cancel()}>
-              {say.cancel}
-            </button>
-          </>
-        )}
+        {stage.kind === 'reading' && <Reading share={stage.share} onCancel={cancel} />}
         {stage.kind === 'cancelled' && <p>{say.cancelled}</p>}
         {stage.kind === 'refused' && (
           <>
@@ -96,6 +60,64 @@ export function RoadImport(props: { readonly services: BenchServices; readonly s
   );
 }
 
+/** Reads one file at a time; a newer one takes the place of an older one. */
+function useReading(services: BenchServices) {
+  const [stage, setStage] = useState<Stage>({ kind: 'empty' });
+  const [questions, setQuestions] = useState<readonly RoadQuestion[]>([]);
+  const [answers, setAnswers] = useState<RoadAnswers>({});
+  const reading = useRef<RoadReading | null>(null);
+  const cancel = (): void => reading.current?.cancel();
+  useEffect(() => {
+    services.prepareRoad();
+    return cancel;
+  }, []);
+  const read = async (file: Blob): Promise<void> => {
+    cancel();
+    files += 1;
+    const number = files;
+    setQuestions([]);
+    setAnswers({});
+    setStage({ kind: 'reading', share: 0 });
+    const mine = services.readRoad(file, (share) => {
+      if (number === files && reading.current === mine) setStage({ kind: 'reading', share });
+    });
+    reading.current = mine;
+    const outcome = await mine.outcome;
+    if (number !== files) return;
+    reading.current = null;
+    if (outcome.kind === 'road') setQuestions(outcome.road.questions);
+    setStage(stageOf(outcome, number));
+  };
+  const answer = async (more: RoadAnswers): Promise<void> => {
+    const all = { ...answers, ...more };
+    setAnswers(all);
+    const number = files;
+    const outcome = await services.answerRoad(all);
+    if (number === files) setStage(stageOf(outcome, number));
+  };
+  return { stage, questions, answers, read, answer, cancel } as const;
+}
+
+function Reading({
+  share,
+  onCancel,
+}: {
+  readonly share: number;
+  readonly onCancel: () => void;
+}): JSX.Element {
+  const say = benchWords.road;
+  const shown = say.reading(metric.percent(share));
+  return (
+    <>
+      <progress value={share} max={1} aria-label={shown} />
+      <p>{shown}</p>
+      <button type="button" class="button" data-cancel onClick={onCancel}>
+        {say.cancel}
+      </button>
+    </>
+  );
+}
+
 function stageOf(outcome: GpxOutcome, file: number): Stage {
   switch (outcome.kind) {
     case 'road':
@@ -110,24 +132,9 @@ function stageOf(outcome: GpxOutcome, file: number): Stage {
 /** A place to drop a file on, with a button for those who would rather choose one. */
 function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Element {
   const say = benchWords.road;
-  const [over, setOver] = useState(false);
+  const { place, over } = useDrop(onFile);
   return (
-    <section
-      class={`paper drop-place ${over ? 'over' : ''}`}
-      aria-label={say.title}
-      data-drop
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        setOver(false);
-        const file = event.dataTransfer?.files[0];
-        if (file !== undefined) onFile(file);
-      }}
-    >
+    <section ref={place} class={`paper drop-place ${over ? 'over' : ''}`} aria-label={say.title} data-drop>
       <label class="button strong file-button">
         {say.choose}
         <input
@@ -144,6 +151,40 @@ function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Elem
       <span>{say.drop}</span>
     </section>
   );
+}
+
+/** An element that takes dropped files, and whether one hangs over it. */
+function useDrop(onFile: (file: Blob) => void) {
+  const place = useRef<HTMLElement | null>(null);
+  const [over, setOver] = useState(false);
+  const take = useRef(onFile);
+  take.current = onFile;
+  useEffect(() => {
+    const element = place.current;
+    const ends = new AbortController();
+    const { signal } = ends;
+    element?.addEventListener(
+      'dragover',
+      (event) => {
+        event.preventDefault();
+        setOver(true);
+      },
+      { signal },
+    );
+    element?.addEventListener('dragleave', () => setOver(false), { signal });
+    element?.addEventListener(
+      'drop',
+      (event) => {
+        event.preventDefault();
+        setOver(false);
+        const file = event.dataTransfer?.files[0];
+        if (file !== undefined) take.current(file);
+      },
+      { signal },
+    );
+    return () => ends.abort();
+  }, []);
+  return { place, over } as const;
 }
 
 /** What only a person can decide. */

@@ -38,7 +38,6 @@ export function shiftWords({ shift, easier, gear }: ShownShift): string {
 
 export function ShiftMarks(props: {
   readonly report: RideReport;
-  readonly machine: Machine;
   readonly x: (atM: number) => number;
   readonly y: (atM: number) => number;
 }): JSX.Element {

@@ -11,22 +11,22 @@ import { useWidth } from './width.ts';
 
 const HEIGHT = 230;
 const TOP = 24;
-const BOTTOM = 186;
+const BOTTOM = 176;
 const SIDE = 24;
 /** A road never looks hillier than this many metres over the whole height (m). */
 const LEAST_RISE_M = 20;
 
-export function StretchProfile(props: {
+interface StretchProps {
   readonly road: RoadSummary;
   readonly stretch: RoadStretch;
   readonly onMove: (change: Partial<RoadStretch>) => void;
-}): JSX.Element {
-  const { road, stretch, onMove } = props;
+}
+
+export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
   const { ref, width } = useWidth<HTMLDivElement>(960);
   const endM = (road.heightsM.length - 1) * road.stepM;
   const pxPerM = (width - 2 * SIDE) / endM;
   const x = (atM: number): number => SIDE + atM * pxPerM;
-  const outline = useMemo(() => outlineOf(road, width - 2 * SIDE), [road, width]);
   const handle = (end: 'fromM' | 'toM', label: string): JSX.Element => (
     <Handle
       label={label}
@@ -37,7 +37,7 @@ export function StretchProfile(props: {
       shown={metric.distance(stretch[end])}
       axis="along"
       x={x(stretch[end])}
-      y={BOTTOM + 16}
+      y={BOTTOM + 22}
       perPx={1 / pxPerM}
       kind="edge"
       onValue={(value) => onMove({ [end]: value })}
@@ -45,45 +45,51 @@ export function StretchProfile(props: {
   );
   return (
     <div class="bench-profile" ref={ref}>
-      <svg
-        width={width}
-        height={HEIGHT}
-        viewBox={`0 0 ${width} ${HEIGHT}`}
-        role="group"
-        aria-label={benchWords.road.profile}
-      >
-        <rect
-          class="selected"
-          x={x(stretch.fromM)}
-          y={6}
-          width={Math.max(2, (stretch.toM - stretch.fromM) * pxPerM)}
-          height={BOTTOM - 6}
-        />
-        <path class="ground" d={`M${SIDE} ${BOTTOM}L${outline}L${px(width - SIDE)} ${BOTTOM}Z`} />
-        <path class="outline" d={`M${outline}`} />
-        {road.holes.map((hole) => (
-          <path
-            key={hole.fromM}
-            class="hole"
-            d={`M${px(x(hole.fromM))} ${BOTTOM - 8}H${px(x(Math.min(endM, hole.toM)))}`}
-          />
-        ))}
-        <path
-          class="stretch-ends"
-          d={`M${px(x(stretch.fromM))} 6V${BOTTOM + 4}M${px(x(stretch.toM))} 6V${BOTTOM + 4}`}
-        />
-        <g class="axis" aria-hidden="true">
-          <text x={SIDE} y={HEIGHT - 4}>
-            {metric.road(0)}
-          </text>
-          <text x={width - SIDE} y={HEIGHT - 4} text-anchor="end">
-            {metric.road(endM)}
-          </text>
-        </g>
-        {handle('fromM', benchWords.road.from)}
-        {handle('toM', benchWords.road.to)}
-      </svg>
+      <Drawing {...{ road, stretch, width, endM, x }} />
+      {handle('fromM', benchWords.road.from)}
+      {handle('toM', benchWords.road.to)}
     </div>
+  );
+}
+
+function Drawing(props: {
+  readonly road: RoadSummary;
+  readonly stretch: RoadStretch;
+  readonly width: number;
+  readonly endM: number;
+  readonly x: (atM: number) => number;
+}): JSX.Element {
+  const { road, stretch, width, endM, x } = props;
+  const outline = useMemo(() => outlineOf(road, width - 2 * SIDE), [road, width]);
+  const [left, right] = [x(stretch.fromM), x(stretch.toM)];
+  return (
+    <svg
+      width={width}
+      height={HEIGHT}
+      viewBox={`0 0 ${width} ${HEIGHT}`}
+      role="img"
+      aria-label={benchWords.road.profile}
+    >
+      <rect class="selected" x={left} y={6} width={Math.max(2, right - left)} height={BOTTOM - 6} />
+      <path class="ground" d={`M${SIDE} ${BOTTOM}L${outline}L${px(width - SIDE)} ${BOTTOM}Z`} />
+      <path class="outline" d={`M${outline}`} />
+      {road.holes.map((hole) => (
+        <path
+          key={hole.fromM}
+          class="hole"
+          d={`M${px(x(hole.fromM))} ${BOTTOM - 8}H${px(x(Math.min(endM, hole.toM)))}`}
+        />
+      ))}
+      <path class="stretch-ends" d={`M${px(left)} 6V${BOTTOM + 6}M${px(right)} 6V${BOTTOM + 6}`} />
+      <g class="axis" aria-hidden="true">
+        <text x={SIDE} y={HEIGHT - 4}>
+          {metric.road(0)}
+        </text>
+        <text x={width - SIDE} y={HEIGHT - 4} text-anchor="end">
+          {metric.road(endM)}
+        </text>
+      </g>
+    </svg>
   );
 }
 

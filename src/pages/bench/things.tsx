@@ -13,6 +13,9 @@ import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers } from './say.ts';
 
+/** Where things come to lie while nothing is selected (m). */
+const USUAL_PLACE_M = 60;
+
 export interface ThingsProps {
   readonly level: Level;
   readonly selection: Selection | null;
@@ -21,14 +24,7 @@ export interface ThingsProps {
 }
 
 export function Things(props: ThingsProps): JSX.Element {
-  const { level, selection } = props;
-  const add = (edit: LevelEdit, made: Selection): void => {
-    props.onEdit(edit);
-    props.onSelect(made);
-  };
-  const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
-  const place = selection === null ? null : placeOf(level, selection);
-  const nearM = place === null ? 60 : (place.fromM + place.toM) / 2;
+  const { level } = props;
   return (
     <>
       <section class="paper" aria-labelledby="bench-road">
@@ -44,25 +40,7 @@ export function Things(props: ThingsProps): JSX.Element {
             />
           ))}
         </ol>
-        <fieldset class="adders">
-          <legend>{benchWords.edit.addPiece}</legend>
-          {PIECE_KINDS.map((kind) => (
-            <button
-              key={kind}
-              type="button"
-              class="small-button"
-              data-add={kind}
-              onClick={() =>
-                add(
-                  { kind: 'add-piece', index: behind, piece: freshPiece(kind), follow: true },
-                  { list: 'pieces', index: behind },
-                )
-              }
-            >
-              + {benchWords.pieces[kind]}
-            </button>
-          ))}
-        </fieldset>
+        <PieceAdders {...props} />
       </section>
       <section class="paper" aria-labelledby="bench-placed">
         <h2 id="bench-placed">{benchWords.edit.placed}</h2>
@@ -80,22 +58,58 @@ export function Things(props: ThingsProps): JSX.Element {
             )),
           )}
         </ul>
-        <fieldset class="adders">
-          <legend>{benchWords.edit.addPlaced}</legend>
-          {PLACED_LISTS.map((list) => (
-            <button
-              key={list}
-              type="button"
-              class="small-button"
-              data-add={list}
-              onClick={() => add(addPlaced(level, list, nearM), { list, index: level[list].length })}
-            >
-              + {benchWords.places[list]}
-            </button>
-          ))}
-        </fieldset>
+        <PlacedAdders {...props} />
       </section>
     </>
+  );
+}
+
+/** New pieces come behind the selected one, or at the end. */
+function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+  const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
+  return (
+    <fieldset class="adders">
+      <legend>{benchWords.edit.addPiece}</legend>
+      {PIECE_KINDS.map((kind) => (
+        <button
+          key={kind}
+          type="button"
+          class="small-button"
+          data-add={kind}
+          onClick={() => {
+            onEdit({ kind: 'add-piece', index: behind, piece: freshPiece(kind), follow: true });
+            onSelect({ list: 'pieces', index: behind });
+          }}
+        >
+          + {benchWords.pieces[kind]}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What is added comes to lie near what is selected. */
+function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+  const place = selection === null ? null : placeOf(level, selection);
+  const nearM = place === null ? USUAL_PLACE_M : (place.fromM + place.toM) / 2;
+  return (
+    <fieldset class="adders">
+      <legend>{benchWords.edit.addPlaced}</legend>
+      {PLACED_LISTS.map((list) => (
+        <button
+          key={list}
+          type="button"
+          class="small-button"
+          data-add={list}
+          onClick={() => {
+            onEdit(addPlaced(level, list, nearM));
+            onSelect({ list, index: level[list].length });
+          }}
+        >
+          + {benchWords.places[list]}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 

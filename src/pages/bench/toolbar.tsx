@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/level/gpx/smooth.ts';
-import { levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from '../words/bench.ts';
 import { type Draft, desk, isUnsaved } from './desk.ts';
 import { freshId } from './fresh.ts';
@@ -11,107 +11,123 @@ import { NumberField } from './numberField.tsx';
 import { metric } from './say.ts';
 import type { BenchServices } from './types.ts';
 
-export function Toolbar(props: {
+/** Least road of a test ride (m). */
+const LEAST_TRY_M = 100;
+
+interface ToolbarProps {
   readonly draft: Draft;
   readonly course: Course;
   readonly services: BenchServices;
   /** The level cannot be ridden, so it is not saved either. */
   readonly faulty: boolean;
   readonly onTry: () => void;
-}): JSX.Element {
-  const { draft, course, services, faulty, onTry } = props;
-  const { history } = draft;
-  const level = history.present;
-  const say = benchWords.edit;
-  const [failed, setFailed] = useState('');
-  const save = async (): Promise<void> => {
-    if (faulty) return;
-    // What is kept has its own id for good, whatever the text beside the form says.
-    const mine = { ...level, id: draft.kept?.id ?? freshId(level.title), rung: 0 };
-    const answer = await services.keep(mine);
-    setFailed(answer.saved ? '' : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
-    if (answer.saved) desk.markKept(mine);
-  };
-  useShortcuts(() => void save());
-  const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
-    desk.edit({ kind: 'set', values }, gesture);
+}
+
+export function Toolbar(props: ToolbarProps): JSX.Element {
+  const { draft, course } = props;
+  const level = draft.history.present;
   return (
-    <section class="paper bench-tools" data-hash={levelHash(level)}>
-      <div class="bench-names">
-        <label class="text-field">
-          <span>{say.titleField}</span>
-          <input
-            type="text"
-            maxLength={80}
-            data-level-title
-            value={level.title}
-            onInput={({ currentTarget }) => set({ title: currentTarget.value }, 'title')}
-          />
-        </label>
-        <label class="text-field">
-          <span>{say.sentenceField}</span>
-          <input
-            type="text"
-            maxLength={240}
-            value={level.sentence}
-            onInput={({ currentTarget }) => set({ sentence: currentTarget.value }, 'sentence')}
-          />
-        </label>
-      </div>
-      <div class="bench-buttons">
-        <button type="button" class="button strong" data-save disabled={faulty} onClick={() => void save()}>
-          {benchWords.keep.save}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-undo
-          disabled={history.past.length === 0}
-          onClick={() => desk.undo()}
-        >
-          {say.undo}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-redo
-          disabled={history.future.length === 0}
-          onClick={() => desk.redo()}
-        >
-          {say.redo}
-        </button>
-        <a class="button" href="#bench">
-          {say.list}
-        </a>
-        <output class="told" data-keep-state={isUnsaved(draft) ? 'unsaved' : 'saved'}>
-          {failed === '' ? keepWords(draft, faulty) : failed}
-        </output>
-      </div>
+    <section class="paper bench-tools">
+      <Names level={level} />
+      <Doing {...props} />
       <p class="quiet" data-road-sum>
-        {say.facts(
+        {benchWords.edit.facts(
           metric.road(course.lengthM),
           metric.distance(ascentM(course.heightM)),
           course.pitches.length,
         )}
       </p>
-      <fieldset class="try-out">
-        <legend>{benchWords.tryOut.title}</legend>
-        <NumberField
-          label={benchWords.tryOut.from}
-          unit={benchWords.units.m}
-          name="try-from"
-          value={Math.min(draft.tryFromM, course.lengthM)}
-          low={0}
-          high={Math.max(0, course.lengthM - 100)}
-          step={10}
-          onValue={(tryFromM) => desk.change({ tryFromM })}
-        />
-        <button type="button" class="button" data-try disabled={faulty} onClick={onTry}>
-          {benchWords.tryOut.ride}
-        </button>
-        <span class="quiet">{benchWords.tryOut.hint}</span>
-      </fieldset>
+      <TryOut {...props} />
     </section>
+  );
+}
+
+function Names({ level }: { readonly level: Level }): JSX.Element {
+  const say = benchWords.edit;
+  const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
+    desk.edit({ kind: 'set', values }, gesture);
+  return (
+    <div class="bench-names">
+      <label class="text-field">
+        <span>{say.titleField}</span>
+        <input
+          type="text"
+          maxLength={80}
+          data-level-title
+          value={level.title}
+          onInput={({ currentTarget }) => set({ title: currentTarget.value }, 'title')}
+        />
+      </label>
+      <label class="text-field">
+        <span>{say.sentenceField}</span>
+        <input
+          type="text"
+          maxLength={240}
+          value={level.sentence}
+          onInput={({ currentTarget }) => set({ sentence: currentTarget.value }, 'sentence')}
+        />
+      </label>
+    </div>
+  );
+}
+
+/** Save, undo, redo, and whether it is kept. */
+function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
+  const { history } = draft;
+  const say = benchWords.edit;
+  const [failed, setFailed] = useState('');
+  const save = async (): Promise<void> => {
+    if (faulty) return;
+    const level = history.present;
+    // What is kept has its own id for good, whatever the text beside the form says.
+    const mine = { ...level, id: draft.kept?.id ?? freshId(level.title), rung: 0 };
+    const answer = await services.keep(mine);
+    setFailed(answer.saved ? '' : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
+    if (answer.saved) desk.markKept(level, mine);
+  };
+  useShortcuts(() => void save());
+  const step = (label: string, count: number, doing: () => void, name: object): JSX.Element => (
+    <button type="button" class="button" {...name} disabled={count === 0} onClick={doing}>
+      {label}
+    </button>
+  );
+  return (
+    <div class="bench-buttons">
+      <button type="button" class="button strong" data-save disabled={faulty} onClick={() => void save()}>
+        {benchWords.keep.save}
+      </button>
+      {step(say.undo, history.past.length, () => desk.undo(), { 'data-undo': '' })}
+      {step(say.redo, history.future.length, () => desk.redo(), { 'data-redo': '' })}
+      <a class="button" href="#bench">
+        {say.list}
+      </a>
+      <output class="told" data-keep-state={isUnsaved(draft) ? 'unsaved' : 'saved'}>
+        {failed === '' ? keepWords(draft, faulty) : failed}
+      </output>
+    </div>
+  );
+}
+
+function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
+  const say = benchWords.tryOut;
+  return (
+    <fieldset class="try-out">
+      <legend>{say.title}</legend>
+      <NumberField
+        label={say.from}
+        unit={benchWords.units.m}
+        name="try-from"
+        value={Math.min(draft.tryFromM, course.lengthM)}
+        low={0}
+        high={Math.max(0, course.lengthM - LEAST_TRY_M)}
+        step={10}
+        onValue={(tryFromM) => desk.change({ tryFromM })}
+      />
+      <button type="button" class="button" data-try disabled={faulty} onClick={onTry}>
+        {say.ride}
+      </button>
+      <span class="quiet">{say.hint}</span>
+    </fieldset>
   );
 }
 

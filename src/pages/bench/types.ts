@@ -55,6 +55,8 @@ export interface BenchServices {
   /** Plans the reference ride; null where it was cancelled. Rejects where it cannot be planned. */
   plan(job: ReferenceJob, onShare: (share: number) => void): Promise<ReferenceRide | null>;
   cancelPlan(job: ReferenceJob): void;
+  /** A file is going to be read: fetches what is needed for that. */
+  prepareRoad(): void;
   readRoad(file: Blob, onShare: (share: number) => void): RoadReading;
   answerRoad(answers: RoadAnswers): Promise<GpxOutcome>;
   cutRoad(wishes: LevelWishes): Promise<ParseResult>;

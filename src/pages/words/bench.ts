@@ -10,6 +10,7 @@ export const benchWords = {
   home: {
     make: 'Make a level',
     fresh: 'A new road',
+    freshSentence: 'Made at the level bench.',
     freshHint: 'Flat, pitch, flat: change it from there.',
     road: 'A road from a GPX file',
     roadHint: 'Sunday’s ride, or its hardest two kilometres.',
@@ -157,7 +158,8 @@ export const benchWords = {
     worst: 'Hardest pitch',
     worstIs: (percent: string, at: string, rpm: string): string =>
       `${percent} at ${at}: the legs go down to ${rpm} a minute`,
-    noPitch: 'no pitch',
+    noPitch: (percent: string, at: string): string => `no short pitch; steepest at ${at}, ${percent}`,
+    level: 'none, the road is level',
     feet: 'Foot down',
     cadenceLane: 'Cadence, turns a minute',
     speedLane: 'Speed',
@@ -259,7 +261,7 @@ export const benchWords = {
     to: 'To',
     hardest: 'The hardest 2 km',
     whole: 'The whole road',
-    longest: (length: string): string => `A level can be ${length} long at most.`,
+    longest: (length: string): string => `The first ${length}`,
     chosen: (length: string, climbed: string, steepest: string): string =>
       `Chosen: ${length}, ${climbed} climbed, up to ${steepest}.`,
     titleField: 'Title of the level',
