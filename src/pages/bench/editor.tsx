@@ -66,7 +66,7 @@ export function Editor(props: EditorProps): JSX.Element {
         faulty={rideable === null}
         onTry={() => send({ kind: 'try-level', level: levelFrom(level, draft.tryFromM) })}
       />
-      <section class="paper road-view" aria-label={benchWords.edit.profile}>
+      <section class="paper road-view pinned" aria-label={benchWords.edit.profile}>
         <Profile
           {...{ level, course, machine, reference }}
           selection={draft.selection}
@@ -75,10 +75,12 @@ export function Editor(props: EditorProps): JSX.Element {
           onField={(field, value, gesture) => desk.edit(field.edit(value), gesture)}
           onTryFrom={(tryFromM) => desk.change({ tryFromM })}
         />
-        {reference !== null && (
-          <Lanes lengthM={course.lengthM} reference={reference.trace.samples} recorded={samples} />
-        )}
       </section>
+      {reference !== null && (
+        <section class="paper road-view" aria-label={benchWords.reference.best}>
+          <Lanes lengthM={course.lengthM} reference={reference.trace.samples} recorded={samples} />
+        </section>
+      )}
       <div class="bench-columns">
         <div>
           <Things

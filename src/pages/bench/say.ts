@@ -12,7 +12,11 @@ export const metric: Format = createFormat('metric');
 
 /** `80 m, 7 %`. */
 export function pieceNumbers(piece: LevelPiece): string {
-  const percent = (ratio: number): string => `${metric.number(ratio * 100, decimals(ratio * 100))} %`;
+  const percent = (ratio: number): string => {
+    // A hundred times 0.07 is a little more than 7.
+    const value = Number((ratio * 100).toFixed(1));
+    return `${metric.number(value, decimals(value))} %`;
+  };
   switch (piece.kind) {
     case 'flat':
       return metric.distance(piece.lengthM);
