@@ -35,8 +35,8 @@ interface Waiting {
   readonly take: (answer: GpxAnswer) => void;
 }
 
-/** Starts nothing before it is asked for. */
-export function createGpxImporter(startWorker: () => Worker | null = startGpxWorker): GpxImporter {
+/** Keeps the questions that wait for an answer, and the line to whoever answers. */
+function openCounter(startWorker: () => Worker | null) {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
@@ -64,6 +64,12 @@ export function createGpxImporter(startWorker: () => Worker | null = startGpxWor
     lineNow()(request);
     return { id, result };
   };
+  return { ask, receive, lineNow } as const;
+}
+
+/** Starts nothing before it is asked for. */
+export function createGpxImporter(startWorker: () => Worker | null = startGpxWorker): GpxImporter {
+  const { ask, receive, lineNow } = openCounter(startWorker);
   const outcomeOf = (answer: GpxAnswer): GpxOutcome | undefined =>
     answer.kind === 'outcome' ? answer.outcome : undefined;
   return {
@@ -77,7 +83,7 @@ export function createGpxImporter(startWorker: () => Worker | null = startGpxWor
         },
       );
       const cancel = (): void => {
-        line?.({ kind: 'cancel', id });
+        lineNow()({ kind: 'cancel', id });
         receive({ kind: 'outcome', id, outcome: { kind: 'cancelled' } });
       };
       return { outcome: result, cancel };

@@ -3,6 +3,8 @@
  * it, `#bench/road` a road from a file, `#bench/level.…` a level that came by link.
  */
 import './bench.css';
+import './forms.css';
+import './road.css';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ParseResult } from '../../core/level/parse.ts';

@@ -19,9 +19,9 @@ import { ShiftMarks } from './shiftMarks.tsx';
 import type { ReferenceRide } from './types.ts';
 import { useWidth } from './width.ts';
 
-const HEIGHT = 268;
+const HEIGHT = 276;
 const TOP = 46;
-const BOTTOM = 196;
+const BOTTOM = 194;
 export const SIDE = 24;
 /** A pixel of dragging up is a tenth of a point of gradient. */
 const PERCENT_PER_PX = 0.1;

@@ -5,7 +5,9 @@ import { benchWords } from '../words/bench.ts';
 import type { Selection } from './desk.ts';
 import { metric, windWords } from './say.ts';
 
-const BAND = 20;
+const BAND = 18;
+/** Kinds lie in rows of their own, because they may lie over one another. */
+const ROWS = { surfaces: 0, winds: 1, hidden: 2 } as const;
 /** Average width of a letter in a band (px). */
 const LETTER = 7.4;
 
@@ -31,12 +33,12 @@ export function Bands(props: {
     <g aria-hidden="true">
       {bandsOf(level).map((band) => {
         const width = Math.max(4, x(band.toM) - x(band.fromM));
-        const row = band.list === 'surfaces' ? 0 : 1;
+        const bandTop = top + ROWS[band.list] * (BAND + 1);
         return (
           <g key={`${band.list} ${band.index}`} class={`band ${band.list}${chosen(band.list, band.index)}`}>
-            <rect x={x(band.fromM)} y={top + row * (BAND + 1)} width={width} height={BAND} rx="4" />
+            <rect x={x(band.fromM)} y={bandTop} width={width} height={BAND} rx="4" />
             {band.text.length * LETTER < width && (
-              <text x={x(band.fromM) + 6} y={top + row * (BAND + 1) + 15}>
+              <text x={x(band.fromM) + 6} y={bandTop + 14}>
                 {band.text}
               </text>
             )}

@@ -1,5 +1,6 @@
 /** What the road would feel like: the reference ride of a chosen rider on a chosen bike, in a few facts. */
 import type { JSX } from 'preact';
+import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Machine } from '../../core/model/types.ts';
@@ -104,14 +105,18 @@ function Facts(props: {
   const { ride, machine, course } = props;
   const say = benchWords.reference;
   const { report, trace } = ride;
-  const lowest = rolling(trace.samples).toSorted((a, b) => a.cadenceRpm - b.cadenceRpm)[0] ?? null;
+  const worst = worstPitch(ride);
+  // A start on a pitch is no ordinary start: what it does to the legs counts.
+  const slow = rolling(trace.samples).map(({ cadenceRpm, distanceM }) => ({ cadenceRpm, distanceM }));
+  if (worst !== null) slow.push({ cadenceRpm: worst.worstCadenceRpm, distanceM: worst.footM });
+  const lowest = slow.toSorted((a, b) => a.cadenceRpm - b.cadenceRpm)[0] ?? null;
   const start = trace.samples[0];
   const list = start === undefined ? [] : shownShifts(report.shifts, machine, start);
   const lowestWords =
     lowest === null ? '–' : say.lowestAt(metric.number(lowest.cadenceRpm), metric.distance(lowest.distanceM));
   const facts: readonly (readonly [string, string])[] = [
     [say.time, metric.time(report.finishedS)],
-    [say.worst, worstWords(ride, course)],
+    [say.worst, worstWords(worst, course)],
     [say.lowest, lowestWords],
     [say.shifts, metric.number(report.shiftCount)],
     ...(report.footDowns > 0 ? [[say.feet, metric.number(report.footDowns)] as const] : []),
@@ -141,11 +146,15 @@ function Facts(props: {
   );
 }
 
-/** The pitch that slows the legs most, or, where there is none, the steepest place. */
-function worstWords({ report }: ReferenceRide, course: Course): string {
+/** The pitch that slows the legs most. */
+function worstPitch({ report }: ReferenceRide): PitchReport | null {
+  return report.pitches.toSorted((a, b) => a.worstCadenceRpm - b.worstCadenceRpm)[0] ?? null;
+}
+
+/** That pitch in words, or, where there is none, the steepest place. */
+function worstWords(worst: PitchReport | null, course: Course): string {
   const say = benchWords.reference;
-  const worst = report.pitches.toSorted((a, b) => a.worstCadenceRpm - b.worstCadenceRpm)[0];
-  if (worst !== undefined)
+  if (worst !== null)
     return say.worstIs(
       metric.percent(worst.steepestRatio),
       metric.distance(worst.footM),
