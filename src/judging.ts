@@ -7,6 +7,7 @@ import type { Keeping } from './keeping.ts';
 import type { AfterRide, Kept, RideResult } from './pages/afterRide.ts';
 import type { RideTrace } from './core/ride/trace.ts';
 import type { Store } from './pages/createStore.ts';
+import { TRIAL } from './pages/rideLevel.ts';
 import { trustedScript } from './trusted.ts';
 
 /** Keeps a judged ride and says what became of it. */
@@ -57,8 +58,9 @@ export function joinJudging(store: Store, keeping: Keeping): Judging {
           same: judged.same,
           share: null,
         });
+        if (result.rest === TRIAL) tell({ kept: { state: 'not-saved', code: 'trial', smallCopy: false } });
         // Also where another ride is debriefed by now: this one is done all the same.
-        tell({ kept: await keep(result, judged) });
+        else tell({ kept: await keep(result, judged) });
       } catch {
         tell({ share: null, kept: { state: 'not-saved', code: 'not-judged', smallCopy: false } });
       }

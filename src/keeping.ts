@@ -28,8 +28,11 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
   const opened = open();
   const storage = opened.then((rooms) => rooms.storage);
   const refresh = async (): Promise<void> => {
-    const rides = await (await storage).listRides();
+    const kept = await storage;
+    const rides = await kept.listRides();
     store.send({ kind: 'results', results: rides.map(resultOf) });
+    const own = await kept.listLevels();
+    store.send({ kind: 'own-levels', levels: own.map((one) => one.level) });
   };
   void storage.then(async (kept) => {
     const tellHealth = (): void =>

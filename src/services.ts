@@ -67,6 +67,7 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
         sentence: services.takenBack(report.added, report.already, report.refused.length + report.unsaved),
       };
     },
+    bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
       await newer.forget();
       const answer = await (await keeping.storage).deleteEverything();

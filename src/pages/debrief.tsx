@@ -6,6 +6,7 @@ import { placeOfRest } from './groupTurn.ts';
 import { levelForButton } from './nextRide.ts';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
+import { TRIAL } from './rideLevel.ts';
 import type { Send } from './store.ts';
 import { words } from './words.ts';
 
@@ -22,6 +23,11 @@ export const debriefPage: Page = (state, send) => {
   const inGroup = placeOfRest(last.rest) !== null;
   return (
     <Sheet title={words.after.title} intro={last.level.title} send={send}>
+      {last.rest === TRIAL && (
+        <a class="button back-to-bench" href="#bench/edit">
+          {words.bench.back}
+        </a>
+      )}
       <DebriefPage
         // Another ride is another page: cursor and zoom begin anew.
         key={last.recording.checkpoints.at(-1)}

@@ -12,7 +12,7 @@ export const gearCheckPage: Page = (state, send, services) => (
       bike={state.settings.bike}
       rider={state.settings.rider}
       levels={state.levels}
-      ownLevels={[]}
+      ownLevels={state.ownLevels}
       chosenLevelId={state.rest || (levelForButton(state)?.id ?? '')}
       onCompute={services.checkGears}
       onChooseLevel={(rest) => send({ kind: 'address', address: { view: 'gearcheck', rest } })}

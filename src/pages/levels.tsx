@@ -41,6 +41,9 @@ export const levelsPage: Page = (state, send) => {
       {children.length > 0 && (
         <Row title={words.levels.children} levels={children} state={state} format={format} />
       )}
+      {state.ownLevels.length > 0 && (
+        <Row title={words.levels.own} levels={state.ownLevels} state={state} format={format} />
+      )}
       <FreeRide state={state} send={send} format={format} />
     </Sheet>
   );

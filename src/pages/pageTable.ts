@@ -15,6 +15,7 @@ const two = lazyPage(words.start.two, async () => (await import('./two.tsx')).tw
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
 const clinic = lazyPage(words.start.clinic, async () => (await import('./clinic/site.tsx')).clinicPage);
+const bench = lazyPage(words.bench.title, async () => (await import('./bench/page.tsx')).benchPage);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
@@ -33,6 +34,7 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   progress: progress.page,
   gearcheck: gearCheck.page,
   two: two.page,
+  bench: bench.page,
   about: aboutPage,
   clinic: clinic.page,
 };

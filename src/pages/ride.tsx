@@ -8,6 +8,7 @@ import { sessionPlace } from './groupTurn.ts';
 import { KeyList } from './keyList.tsx';
 import type { Page } from './page.ts';
 import { Dialog } from './parts.tsx';
+import { TRIAL } from './rideLevel.ts';
 import { RIDE_PLACES, type RidePlace } from './ridePlaces.ts';
 import type { Action, RideShown, Send, State } from './store.ts';
 import { words } from './words.ts';
@@ -67,8 +68,9 @@ function againOf(state: State, ride: RideShown): Action {
 }
 
 /** Where somebody goes who leaves a ride. */
-function wayOut({ watchFromM, group }: RideShown): string {
+function wayOut({ watchFromM, group }: RideShown, rest: string): string {
   if (watchFromM !== null) return '#debrief';
+  if (rest === TRIAL) return '#bench/edit';
   return group === null ? '#levels' : hashOf({ view: 'clinic', rest: sessionPlace(group.planId) });
 }
 
@@ -123,7 +125,7 @@ function Paused(props: {
         >
           {words.nav.settings}
         </button>
-        <a class="button" href={wayOut(ride)}>
+        <a class="button" href={wayOut(ride, state.rest)}>
           {watching ? words.after.backToDebrief : words.ride.leave}
         </a>
       </div>

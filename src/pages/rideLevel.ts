@@ -1,6 +1,6 @@
 /**
- * Which road stands behind `#ride/…`: a bundled or own level (made steeper or gentler by how the last rides
- * went), a check ride, or a free ride. Pure; the same address and results give the same road.
+ * Which road stands behind `#ride/…`: a bundled level (made steeper or gentler by how the last rides went), an
+ * own level as it is, a level that is being tried, or a check ride. Pure; the same address and results give the same road.
  */
 import { checkLevel, freeLevel, nextNotch, notchedLevel } from '../core/level/generate.ts';
 import type { Level } from '../core/level/schema.ts';
@@ -16,8 +16,13 @@ export interface RideRoad {
 /** What is looked into. */
 export interface KnownRoads {
   readonly levels: readonly Level[];
+  readonly ownLevels?: readonly Level[];
+  readonly trial?: Level | null;
   readonly results: readonly KeptResult[];
 }
+
+/** Address of the level that is being tried from the level bench. */
+export const TRIAL = 'trial';
 
 const CHECK = /^check-(everyone|children)-(\d{1,10})$/;
 
@@ -33,6 +38,13 @@ export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
     const free = decodeFreeRide(rest);
     return free.ok ? { level: freeLevel(free.wish), notch: 0 } : null;
   }
+  if (rest === TRIAL) {
+    const { trial = null } = known;
+    return trial === null ? null : { level: trial, notch: 0 };
+  }
+  // An own road is ridden as it was drawn: a group is going to ride it just so.
+  const own = known.ownLevels?.find((one) => one.id === rest);
+  if (own !== undefined) return { level: own, notch: 0 };
   const level = known.levels.find((one) => one.id === rest);
   if (level === undefined) return null;
   const notch = notchAfter(level, known.results);

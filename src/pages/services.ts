@@ -7,6 +7,7 @@ import type { RideResult } from './afterRide.ts';
 import type { JudgedRide, TwoRides, TwoWish } from './two/types.ts';
 import type { GearQuestion, GearTold } from './gearcheck/types.ts';
 import type { ClinicDesk } from './clinic/types.ts';
+import type { BenchServices } from './bench/types.ts';
 
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
@@ -32,4 +33,6 @@ export interface Services {
   clinic(): Promise<ClinicDesk>;
   /** Loads the newer version that waits on this device. */
   loadNewer(): void;
+  /** What the level bench needs; fetched when it is opened. */
+  bench(): Promise<BenchServices>;
 }

@@ -15,10 +15,11 @@ const LEVER = 'M8 14H50q12 0 14 8';
 
 /** Ways to further pages; a page that joins the game gets its line here. */
 const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
-  { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
-  { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
-  { view: 'two', title: words.start.two, hint: words.start.twoHint },
   { view: 'clinic', title: words.start.clinic, hint: words.start.clinicHint },
+  { view: 'two', title: words.start.two, hint: words.start.twoHint },
+  { view: 'bench', title: words.bench.title, hint: words.bench.hint },
+  { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
+  { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
 ];
 
 export const startPage: Page = (state, send, services) => {

@@ -7,7 +7,7 @@ import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished, type KeptResult, type RideResult } from './afterRide.ts';
 import { isFreeRide } from './freeride/link.ts';
 import { type GroupTurn, placeOfRest, restOfTurn, sessionPlace } from './groupTurn.ts';
-import { rideRoad } from './rideLevel.ts';
+import { rideRoad, TRIAL } from './rideLevel.ts';
 import type { RidePhaseShown } from './ridePlaces.ts';
 import type { JudgedRide } from './two/types.ts';
 import { defaultSettings, type KeyAction, type Keys, type Settings, withBike, withKey } from './settings.ts';
@@ -38,6 +38,10 @@ export interface State {
   /** What stands behind the page's name in the address. */
   readonly rest: string;
   readonly levels: readonly Level[];
+  /** Levels made or imported on this device, last saved first. */
+  readonly ownLevels: readonly Level[];
+  /** The level that is being tried from the level bench; never kept. */
+  readonly trial: Level | null;
   readonly settings: Settings;
   readonly cautionsSeen: boolean;
   readonly dialog: DialogName | null;
@@ -62,6 +66,8 @@ export type Action =
   | { readonly kind: 'address'; readonly address: Address }
   | { readonly kind: 'ask-ride'; readonly levelId: string }
   | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
+  | { readonly kind: 'try-level'; readonly level: Level }
+  | { readonly kind: 'own-levels'; readonly levels: readonly Level[] }
   | { readonly kind: 'accept-cautions' }
   | { readonly kind: 'open-dialog'; readonly dialog: DialogName }
   | { readonly kind: 'close-dialog' }
@@ -100,6 +106,8 @@ export function initialState(
     view: 'start',
     rest: '',
     levels,
+    ownLevels: [],
+    trial: null,
     settings: defaultSettings(keys, units),
     cautionsSeen: false,
     dialog: null,
@@ -125,6 +133,10 @@ export function reduce(state: State, action: Action): State {
       return askRide(state, action.levelId);
     case 'ride-turn':
       return rideTurn(state, action.turn);
+    case 'try-level':
+      return askRide({ ...state, trial: action.level }, TRIAL);
+    case 'own-levels':
+      return { ...state, ownLevels: action.levels };
     case 'accept-cautions':
       return acceptCautions(state);
     case 'open-dialog':
@@ -266,7 +278,10 @@ function finish(state: State, result: RideResult): State {
   return {
     ...shown,
     last: justFinished(result),
-    doneIds: state.doneIds.includes(result.level.id) ? state.doneIds : [...state.doneIds, result.level.id],
+    doneIds:
+      result.rest === TRIAL || state.doneIds.includes(result.level.id)
+        ? state.doneIds
+        : [...state.doneIds, result.level.id],
   };
 }
 

@@ -74,7 +74,7 @@ function Two({ state, send, services }: Props): JSX.Element {
 }
 
 function roads(state: State): readonly Level[] {
-  return inLearningOrder(state.levels);
+  return [...inLearningOrder(state.levels), ...state.ownLevels];
 }
 
 /** Both on the bike of the device, on the first road that suits it; children are spared the easing. */

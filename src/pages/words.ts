@@ -41,6 +41,12 @@ export const words = {
     loadNewer: 'Use it',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
   },
+  /** The rest of the level bench's words comes with the bench. */
+  bench: {
+    title: 'Level bench',
+    hint: 'build a road, or bring one you rode',
+    back: 'Back to the level bench',
+  },
   nav: {
     home: 'Start',
     levels: 'Levels',
@@ -57,6 +63,7 @@ export const words = {
     intro: 'From top to bottom, or wherever you like. Each one teaches one thing.',
     everyone: 'The ladder',
     children: 'For children',
+    own: 'Your own',
     ridden: 'Ridden',
     best: (total: string): string => `Best: ${total} of 100`,
     next: 'Next',

@@ -8,6 +8,7 @@ export const noServices: Services = {
   rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
   judgeRide: nobody,
   clinic: () => new Promise(() => undefined),
+  bench: () => new Promise(() => undefined),
   loadNewer: () => undefined,
   saveEverything: nobody,
   takeBack: nobody,

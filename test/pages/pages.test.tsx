@@ -32,6 +32,7 @@ const services: Services = {
     deleted += 1;
     return told();
   },
+  bench: () => Promise.reject(new Error('the level bench has tests of its own')),
 };
 
 let root: HTMLElement;

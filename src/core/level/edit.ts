@@ -60,7 +60,15 @@ export function applyEdit(
   edit: LevelEdit,
   gesture: string | null = null,
 ): LevelHistory {
-  const present = edited(history.present, edit);
+  return replaceLevel(history, edited(history.present, edit), gesture);
+}
+
+/** Puts another level in the place of the present one, for instance one that was typed as text. */
+export function replaceLevel(
+  history: LevelHistory,
+  present: Level,
+  gesture: string | null = null,
+): LevelHistory {
   if (present === history.present) return history;
   const goesOn = gesture !== null && gesture === history.gesture && history.past.length > 0;
   const past = goesOn ? history.past : [...history.past, history.present];

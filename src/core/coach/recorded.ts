@@ -1,0 +1,106 @@
+/**
+ * Puts what somebody really rode on a road beside the reference ride over the same road: the place where the two
+ * differ most in cadence while climbing. Codes and numbers; the sentence is found by the shells.
+ */
+import type { RecordedSample } from '../level/gpx/recorded.ts';
+import type { TraceSample } from '../ride/trace.ts';
+
+/** Means of both rides over one stretch. */
+export interface RecordedComparison {
+  readonly fromM: number;
+  readonly toM: number;
+  /** Mean slope of the stretch (rise over run). */
+  readonly slopeRatio: number;
+  readonly recordedSpeedMps: number;
+  /** Null where no cadence was recorded. */
+  readonly recordedCadenceRpm: number | null;
+  readonly referenceSpeedMps: number;
+  readonly referenceCadenceRpm: number;
+  /** The gear the reference ride was in for most of the stretch. */
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+}
+
+/** Length over which the two are compared (m). */
+const WINDOW_M = 100;
+const STEP_M = 50;
+/** A stretch counts as climbing from here on (rise over run). */
+const CLIMB_RATIO = 0.02;
+
+/**
+ * Compares, or answers null where the two rides share no stretch.
+ * @param heightM height at a distance from the start of both rides (m)
+ */
+export function compareRecorded(
+  recorded: readonly RecordedSample[],
+  reference: readonly TraceSample[],
+  heightM: (distanceM: number) => number,
+): RecordedComparison | null {
+  const endM = Math.min(recorded.at(-1)?.distanceM ?? 0, reference.at(-1)?.distanceM ?? 0);
+  const windows: RecordedComparison[] = [];
+  for (let fromM = recorded[0]?.distanceM ?? 0; fromM + WINDOW_M <= endM; fromM += STEP_M) {
+    const one = compareWindow(recorded, reference, fromM, heightM);
+    if (one !== null) windows.push(one);
+  }
+  const climbing = windows.filter((one) => one.slopeRatio >= CLIMB_RATIO);
+  return largest(climbing.length > 0 ? climbing : windows);
+}
+
+function compareWindow(
+  recorded: readonly RecordedSample[],
+  reference: readonly TraceSample[],
+  fromM: number,
+  heightM: (distanceM: number) => number,
+): RecordedComparison | null {
+  const toM = fromM + WINDOW_M;
+  const within = (one: { readonly distanceM: number }): boolean =>
+    one.distanceM >= fromM && one.distanceM < toM;
+  const mine = recorded.filter(within);
+  const best = reference.filter(within);
+  const turning = best.filter((one) => one.pedalling);
+  const gear = usualGear(turning);
+  if (mine.length === 0 || gear === null) return null;
+  const cadences = mine.flatMap(({ cadenceRpm }) =>
+    cadenceRpm !== null && cadenceRpm > 0 ? [cadenceRpm] : [],
+  );
+  return {
+    fromM,
+    toM,
+    slopeRatio: (heightM(toM) - heightM(fromM)) / WINDOW_M,
+    recordedSpeedMps: mean(mine.map((one) => one.speedMps)),
+    recordedCadenceRpm: cadences.length === 0 ? null : mean(cadences),
+    referenceSpeedMps: mean(best.map((one) => one.speedMps)),
+    referenceCadenceRpm: mean(turning.map((one) => one.cadenceRpm)),
+    ...gear,
+  };
+}
+
+function usualGear(samples: readonly TraceSample[]) {
+  const counts = new Map<string, { count: number; ringIndex: number; sprocketIndex: number }>();
+  for (const { ringIndex, sprocketIndex } of samples) {
+    const key = `${ringIndex} ${sprocketIndex}`;
+    const known = counts.get(key) ?? { count: 0, ringIndex, sprocketIndex };
+    known.count += 1;
+    counts.set(key, known);
+  }
+  let most: { count: number; ringIndex: number; sprocketIndex: number } | null = null;
+  for (const one of counts.values()) if (most === null || one.count > most.count) most = one;
+  return most === null ? null : { ringIndex: most.ringIndex, sprocketIndex: most.sprocketIndex };
+}
+
+/** By cadence where both are known, else by slope. */
+function largest(windows: readonly RecordedComparison[]): RecordedComparison | null {
+  const counted = windows.filter((one) => one.recordedCadenceRpm !== null);
+  const worth = (one: RecordedComparison): number =>
+    counted.length > 0
+      ? Math.abs((one.recordedCadenceRpm ?? one.referenceCadenceRpm) - one.referenceCadenceRpm)
+      : one.slopeRatio;
+  return windows.reduce<RecordedComparison | null>(
+    (best, one) => (best === null || worth(one) > worth(best) ? one : best),
+    null,
+  );
+}
+
+function mean(values: readonly number[]): number {
+  return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
+}
