@@ -8,7 +8,8 @@ import type { Keeping } from './keeping.ts';
 import type { BenchServices, KeepAnswer, ReferenceJob } from './pages/bench/types.ts';
 import type { SaveAnswer } from './storage/index.ts';
 import { keyOfJob, type Planner, PlannerCancelled, type RideJob } from './worker/client.ts';
-import { createGpxImporter } from './worker/gpxClient.ts';
+import { trustedScript } from './trusted.ts';
+import { createGpxImporter, startGpxWorker } from './worker/gpxClient.ts';
 
 /** Kind and version of kept records of what was ridden. */
 const RECORDED = 'recorded-ride';
@@ -16,7 +17,7 @@ const RECORDED_SCHEMA = 1;
 
 /** Opens the desk. */
 export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices {
-  const importer = createGpxImporter();
+  const importer = createGpxImporter(() => startGpxWorker(trustedScript));
   const levels = {
     keep: (level: Level) => changed(keeping, async () => (await keeping.storage).saveLevel(level)),
     remove: (id: string) => changed(keeping, async () => (await keeping.storage).deleteLevel(id)),

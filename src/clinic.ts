@@ -11,6 +11,7 @@ import type { RideStart } from './pages/clinic/types.ts';
 import type { GroupTurn } from './pages/groupTurn.ts';
 import { riderFor, type Settings } from './pages/settings.ts';
 import type { Store } from './pages/createStore.ts';
+import { trustedScript } from './trusted.ts';
 
 /** Group sessions, joined. */
 export interface Clinic {
@@ -34,7 +35,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     const storage = await keeping.storage;
     return room.openClinicDesk({
       shelf: shelves.createClinicShelf(storage),
-      counter: counters.createGroupCounter(),
+      counter: counters.createGroupCounter(() => counters.startGroupWorker(trustedScript)),
       levels: store.state().levels,
       ownLevels: (await storage.listLevels()).map(({ level }) => level),
       ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),

@@ -17,6 +17,7 @@ import {
   type RideJob,
 } from './messages.ts';
 import judgeWorkerAddress from './judge.worker.ts?worker&url';
+import { startWorker, type Trust } from './startWorker.ts';
 import type { Workshop } from './workshop.ts';
 
 export type { GearJob, Judged, Reference, RideJob } from './messages.ts';
@@ -64,8 +65,8 @@ interface Waiting {
 export type StartWorker = () => Worker | null;
 
 /** Starts the planner. Nothing is loaded before the first request. */
-export function createPlanner(startWorker: StartWorker): Planner {
-  const { ask, cancel, stop } = openCounter(startWorker);
+export function createPlanner(start: StartWorker): Planner {
+  const { ask, cancel, stop } = openCounter(start);
   return {
     async prepare(job, onShare) {
       const toRequest = (id: number): Request => ({ kind: 'plan', id, job });
@@ -86,7 +87,7 @@ export function createPlanner(startWorker: StartWorker): Planner {
 }
 
 /** Keeps the questions that wait for an answer, and the line to whoever answers. */
-function openCounter(startWorker: StartWorker) {
+function openCounter(start: StartWorker) {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
@@ -118,7 +119,7 @@ function openCounter(startWorker: StartWorker) {
             ? resolve(answer as Extract<Answer, { kind: Kind }>)
             : reject(new Error(`expected ${kind}, was told ${answer.kind}`));
         waiting.set(lastId, { request, key, onPart, onAnswer, onError: reject });
-        line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
+        line ??= connect(start, receive, () => [...waiting.values()].map((one) => one.request));
         line.send(request);
       }),
     cancel: (key: string): void => {
@@ -160,11 +161,11 @@ interface Line {
 
 /** Connects to a worker, or to this thread where there is none or it breaks down. */
 function connect(
-  startWorker: StartWorker,
+  start: StartWorker,
   receive: (answer: Answer) => void,
   unanswered: () => readonly Request[],
 ): Line {
-  let worker = startWorker();
+  let worker = start();
   const workHere = (): ((request: Request) => void) => {
     const workshop = openHere(receive);
     return (request) => void workshop.then((take) => take(request));
@@ -199,11 +200,6 @@ async function openHere(post: (answer: Answer) => void): Promise<Workshop> {
  * Starts the worker the build made, or answers null.
  * @param trust turns its address into one that this page may run
  */
-export function startJudgeWorker(trust: (address: string) => string): Worker | null {
-  if (typeof Worker === 'undefined') return null;
-  try {
-    return new Worker(trust(judgeWorkerAddress), { type: 'module' });
-  } catch {
-    return null;
-  }
+export function startJudgeWorker(trust: Trust): Worker | null {
+  return startWorker(judgeWorkerAddress, trust);
 }

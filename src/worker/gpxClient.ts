@@ -2,6 +2,8 @@
  * The page's side of reading GPX files: promises over a worker, or over this thread where there is none. Holds no
  * file itself.
  */
+import workerAddress from './gpx.worker.ts?worker&url';
+import { startWorker, type Trust } from './startWorker.ts';
 import type { RoadAnswers } from '../core/level/gpx/choose.ts';
 import type { RoadStretch } from '../core/level/gpx/hardest.ts';
 import type { LevelWishes } from '../core/level/gpx/level.ts';
@@ -36,13 +38,13 @@ interface Waiting {
 }
 
 /** Keeps the questions that wait for an answer, and the line to whoever answers. */
-function openCounter(startWorker: () => Worker | null) {
+function openCounter(start: () => Worker | null) {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
   const receive = (answer: GpxAnswer): void => waiting.get(answer.id)?.take(answer);
   const lineNow = (): Line => {
-    line ??= connect(startWorker, receive, () => [...waiting.values()].map((one) => one.request));
+    line ??= connect(start, receive, () => [...waiting.values()].map((one) => one.request));
     return line;
   };
   const ask = <Result>(
@@ -68,8 +70,8 @@ function openCounter(startWorker: () => Worker | null) {
 }
 
 /** Starts nothing before it is asked for. */
-export function createGpxImporter(startWorker: () => Worker | null = startGpxWorker): GpxImporter {
-  const { ask, receive, lineNow } = openCounter(startWorker);
+export function createGpxImporter(start: () => Worker | null): GpxImporter {
+  const { ask, receive, lineNow } = openCounter(start);
   const outcomeOf = (answer: GpxAnswer): GpxOutcome | undefined =>
     answer.kind === 'outcome' ? answer.outcome : undefined;
   return {
@@ -106,11 +108,11 @@ export function createGpxImporter(startWorker: () => Worker | null = startGpxWor
 
 /** Connects to a worker; where it does not start or breaks down, what it did not answer is asked again here. */
 function connect(
-  startWorker: () => Worker | null,
+  start: () => Worker | null,
   receive: (answer: GpxAnswer) => void,
   unanswered: () => readonly GpxRequest[],
 ): Line {
-  const worker = startWorker();
+  const worker = start();
   if (worker === null) return workHere(receive);
   let send: Line = (request) => worker.postMessage(request);
   worker.addEventListener('message', (event: MessageEvent<GpxAnswer>) => receive(event.data));
@@ -129,11 +131,7 @@ function workHere(receive: (answer: GpxAnswer) => void): Line {
   return (request) => void desk.then((take) => take(request));
 }
 
-function startGpxWorker(): Worker | null {
-  if (typeof Worker === 'undefined') return null;
-  try {
-    return new Worker(new URL('./gpx.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return null;
-  }
+/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
+export function startGpxWorker(trust: Trust): Worker | null {
+  return startWorker(workerAddress, trust);
 }

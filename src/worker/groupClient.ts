@@ -2,6 +2,8 @@
  * The page's side of counting a group picture: a promise, answered by a worker of its own, so that marking a ride
  * that was just finished never waits for it. Where there is no worker this thread counts, with pauses.
  */
+import workerAddress from './group.worker.ts?worker&url';
+import { startWorker, type Trust } from './startWorker.ts';
 import type { GroupAnswer, GroupCount, GroupJob, GroupQuestion } from './groupWorkshop.ts';
 
 export type { GroupCount, GroupJob } from './groupWorkshop.ts';
@@ -13,7 +15,7 @@ export interface GroupCounter {
 }
 
 /** Starts the counter; nothing is loaded before the first question. */
-export function createGroupCounter(startWorker: () => Worker | null = startGroupWorker): GroupCounter {
+export function createGroupCounter(start: () => Worker | null): GroupCounter {
   let ask: ((question: GroupQuestion) => void) | null = null;
   let lastId = 0;
   let waiting: {
@@ -31,7 +33,7 @@ export function createGroupCounter(startWorker: () => Worker | null = startGroup
   };
 
   const connect = (): ((question: GroupQuestion) => void) => {
-    const worker = startWorker();
+    const worker = start();
     if (worker === null) return workHere(receive);
     worker.addEventListener('message', (event: MessageEvent<GroupAnswer>) => receive(event.data));
     worker.addEventListener('error', () => {
@@ -62,11 +64,7 @@ function workHere(receive: (answer: GroupAnswer) => void): (question: GroupQuest
   return (question) => void workshop.then((take) => take(question));
 }
 
-function startGroupWorker(): Worker | null {
-  if (typeof Worker === 'undefined') return null;
-  try {
-    return new Worker(new URL('./group.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return null;
-  }
+/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
+export function startGroupWorker(trust: Trust): Worker | null {
+  return startWorker(workerAddress, trust);
 }

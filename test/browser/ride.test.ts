@@ -114,7 +114,8 @@ describe('help on the road', () => {
 
 describe('the start page', () => {
   it('lives without the engine, which comes with the first ride', async () => {
-    const open = await site.openPage({ width: 1280, height: 720 });
+    // Without the copy for journeys without a network, which fetches everything in the background.
+    const open = await site.openPage({ width: 1280, height: 720, context: { serviceWorkers: 'block' } });
     const { page } = open;
     await page.getByRole('button', { name: /Ride/ }).waitFor();
     await page.waitForLoadState('networkidle');
