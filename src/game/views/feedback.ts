@@ -20,6 +20,7 @@ interface Crumb {
 
 const CRUMBS = 18;
 const TICK_S = 0.55;
+const CRUMB_S = 0.7;
 /** Feedback of one ride, drawn around the rear sprockets. */
 export class Feedback {
   readonly #palette: Palette;
@@ -27,6 +28,7 @@ export class Feedback {
   readonly #crumbs: Crumb[] = [];
   #tickLeftS = 0;
   #shudderLeftS = 0;
+  #crumbsLeftS = 0;
   #nextCrumb = 0;
 
   constructor(palette: Palette, reducedMotion: boolean) {
@@ -85,6 +87,7 @@ export class Feedback {
 
   #grind(count: number): void {
     this.#shudderLeftS = 0.4;
+    this.#crumbsLeftS = CRUMB_S;
     for (let i = 0; i < count; i++) {
       const crumb = this.#crumbs[this.#nextCrumb];
       this.#nextCrumb = (this.#nextCrumb + 1) % CRUMBS;
@@ -96,7 +99,7 @@ export class Feedback {
       crumb.speedY = -40 - ((i * 37) % 60);
       crumb.turn = i;
       crumb.size = 3 + ((i * 13) % 5);
-      crumb.leftS = 0.7;
+      crumb.leftS = CRUMB_S;
     }
   }
 
@@ -104,6 +107,8 @@ export class Feedback {
   draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     this.#shudderLeftS = Math.max(0, this.#shudderLeftS - elapsedS);
     if (this.#tickLeftS > 0) this.#drawTick(context, x, y, scale, elapsedS);
+    if (this.#crumbsLeftS <= 0) return;
+    this.#crumbsLeftS -= elapsedS;
     context.fillStyle = this.#palette.ink;
     for (const crumb of this.#crumbs) {
       if (crumb.leftS <= 0) continue;

@@ -13,6 +13,7 @@ import { Foreground } from './foreground.ts';
 import { Ground } from './ground.ts';
 import { Hills } from './hills.ts';
 import { Camera, type Layout } from './layout.ts';
+import { Place } from './place.ts';
 import { Poser } from './pose.ts';
 import { RiderView } from './rider.ts';
 import { Sky } from './sky.ts';
@@ -38,6 +39,7 @@ export class Stage {
   readonly #poser: Poser;
   readonly #contact: Picture;
   readonly #startHeightM: number;
+  readonly #place = new Place();
   #slopeRad = 0;
   #ready = false;
 
@@ -109,6 +111,7 @@ export class Stage {
 
   #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
     const layout = this.#layout;
+    const place = this.#place;
     const scale = layout.riderPxPerM;
     const { rear, front, wheelRadius, axleHeight } = this.#shape;
     const { pose } = this.#poser;
@@ -118,25 +121,21 @@ export class Stage {
     const share = -rear.x / (front.x - rear.x);
     const roadY = rearY + (frontY - rearY) * share + 2.5 * layout.propScale;
     this.#wind.drawStreaks(context, layout, x, roadY, frame);
-    context.save();
-    context.translate(x, roadY);
-    context.rotate(this.#slopeRad);
-    const shadowWide = (front.x - rear.x + wheelRadius * 2.4) * scale;
-    context.drawImage(
-      this.#contact.image,
-      rear.x * scale - wheelRadius * 1.3 * scale,
-      -9 * layout.propScale,
-      shadowWide,
-      20 * layout.propScale,
-    );
-    context.rotate(pose.rockRad);
-    context.scale(scale, scale);
-    context.translate(0, -axleHeight);
-    this.#rider.drawFar(context, pose);
-    this.#bike.drawFar(context, frame);
-    this.#bike.drawNear(context, frame);
-    this.#rider.drawNear(context, pose);
-    context.restore();
+    const device = layout.deviceScale;
+    place.set(x * device, roadY * device, this.#slopeRad, scale * device);
+    place.home(context);
+    const tall = (20 * layout.propScale) / scale;
+    const shadowX = rear.x - wheelRadius * 1.3;
+    context.drawImage(this.#contact.image, shadowX, tall * -0.45, front.x - rear.x + wheelRadius * 2.4, tall);
+    const lean = this.#slopeRad + pose.rockRad;
+    const upX = Math.sin(lean) * axleHeight * scale;
+    const upY = -Math.cos(lean) * axleHeight * scale;
+    place.set((x + upX) * device, (roadY + upY) * device, lean, scale * device);
+    this.#rider.drawFar(context, place, pose);
+    this.#bike.drawFar(context, place, frame);
+    this.#bike.drawNear(context, place, frame);
+    this.#rider.drawNear(context, place, pose);
+    context.setTransform(device, 0, 0, device, 0, 0);
     const cos = Math.cos(this.#slopeRad);
     const sin = Math.sin(this.#slopeRad);
     const axleX = rear.x * scale;
