@@ -83,7 +83,12 @@ export function buildViews({
     parent: places.picture,
     world,
     scenery: { light: level.light, seed: level.seed },
-    look: { theme: settings.theme, reducedMotion, childRider: isChild(settings.rider) },
+    look: {
+      theme: settings.theme,
+      reducedMotion,
+      childRider: isChild(settings.rider),
+      dog: level.audience === 'children',
+    },
     nextFrame,
   });
   return {

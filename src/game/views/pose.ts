@@ -166,8 +166,7 @@ export class Poser {
     pose.head.x = pose.shoulder.x + Math.cos(neck) * head * 1.55;
     pose.head.y = pose.shoulder.y - Math.sin(neck) * head * 1.62 + beat * 0.003;
     const nod = this.#winded * 0.16 - pose.breath * this.#winded * 6;
-    pose.faceRad =
-      -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1 + nod;
+    pose.faceRad = -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1 + nod;
   }
 
   #placeLeg(target: LegPose, turns: number, footDown: number): void {

@@ -54,13 +54,7 @@ export class RiderView {
     this.#drawArm(context, place, pose, this.#near, 0, 0);
   }
 
-  #drawLeg(
-    context: Context,
-    place: Place,
-    leg: LegPose,
-    hip: Readonly<Spot>,
-    pieces: SidePieces,
-  ): void {
+  #drawLeg(context: Context, place: Place, leg: LegPose, hip: Readonly<Spot>, pieces: SidePieces): void {
     const { thigh, shank } = this.#body;
     place.turn(context, leg.pedal.x, leg.pedal.y, leg.toeDownRad);
     pieces.foot.draw(context);

@@ -57,12 +57,5 @@ export function paintLimb(
   pxPerM: number,
   paint: (context: CanvasRenderingContext2D, sheet: Sheet) => void,
 ): Sprite {
-  return paintSprite(
-    -halfWidth,
-    -halfWidth,
-    length + halfWidth * 2,
-    halfWidth * 2,
-    pxPerM * FINER,
-    paint,
-  );
+  return paintSprite(-halfWidth, -halfWidth, length + halfWidth * 2, halfWidth * 2, pxPerM * FINER, paint);
 }

@@ -8,6 +8,7 @@ import { createSheet, finish, type Picture } from '../paint/sheet.ts';
 import type { Look, Scenery } from '../types.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
+import { DogView } from './dog.ts';
 import { Feedback } from './feedback.ts';
 import { Foreground } from './foreground.ts';
 import { Ground } from './ground.ts';
@@ -38,6 +39,7 @@ export class Stage {
   readonly #rider: RiderView;
   readonly #poser: Poser;
   readonly #contact: Picture;
+  readonly #dog: DogView | null;
   readonly #startHeightM: number;
   readonly #place = new Place();
   #slopeRad = 0;
@@ -68,6 +70,7 @@ export class Stage {
     this.#rider = new RiderView(body, tones, look.childRider, layout.riderPxPerM * layout.deviceScale);
     this.#poser = new Poser(this.#shape, body, look.reducedMotion);
     this.#contact = paintContact(layout, scenery.light === 'evening');
+    this.#dog = look.dog ? new DogView(layout, palette, 0, look.reducedMotion) : null;
     this.#startHeightM = world.course.heightM[0] ?? 0;
   }
 
@@ -82,6 +85,7 @@ export class Stage {
     this.#ready = true;
     this.#slopeRad = this.#tilt();
     this.#poser.update(frame, this.#slopeRad, elapsedS);
+    this.#dog?.update(frame, elapsedS);
   }
 
   draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
@@ -93,6 +97,7 @@ export class Stage {
     this.#hills.draw(context, layout, camera.scrollPx, camera.heightM - this.#startHeightM);
     this.#ground.draw(context, camera);
     this.#wind.drawPennants(context, layout, camera, frame);
+    this.#dog?.draw(context, layout, camera, frame.timeS);
     this.#drawRider(context, frame, elapsedS);
     this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
     this.#foreground.draw(context, layout, camera.scrollPx);
