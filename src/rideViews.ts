@@ -93,7 +93,7 @@ export function buildViews({
   });
   return {
     frame(frame) {
-      hud.update(frame);
+      hud.update(frame, picture.quality() < 2);
       pads.show(hub.now());
     },
     events(events) {

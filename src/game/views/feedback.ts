@@ -1,6 +1,6 @@
 /**
  * Small answers of the picture to what just happened: a crisp ring and tick for a clean shift, dark crumbs of
- * paper for one under load, streaks at speed. A fixed set of bits is reused; nothing is created per frame.
+ * paper for one under load, a bar where a lever met its stop. A fixed set of bits is reused; nothing is created per frame.
  */
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent } from '../../core/ride/types.ts';
@@ -21,6 +21,8 @@ interface Crumb {
 const CRUMBS = 18;
 const TICK_S = 0.55;
 const CRUMB_S = 0.7;
+const STOP_S = 0.5;
+
 /** Feedback of one ride, drawn around the rear sprockets. */
 export class Feedback {
   readonly #palette: Palette;
@@ -29,6 +31,8 @@ export class Feedback {
   #tickLeftS = 0;
   #shudderLeftS = 0;
   #crumbsLeftS = 0;
+  #stopLeftS = 0;
+  #stopSide = 1;
   #nextCrumb = 0;
 
   constructor(palette: Palette, reducedMotion: boolean) {
@@ -59,8 +63,11 @@ export class Feedback {
       case 'chain-dropped':
         this.#grind(CRUMBS);
         return;
-      case 'shift-waiting':
       case 'shift-refused':
+        this.#stopLeftS = STOP_S;
+        this.#stopSide = event.direction === 'easier' ? -1 : 1;
+        return;
+      case 'shift-waiting':
       case 'chain-crossed':
       case 'chain-restored':
       case 'foot-down':
@@ -107,6 +114,7 @@ export class Feedback {
   draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     this.#shudderLeftS = Math.max(0, this.#shudderLeftS - elapsedS);
     if (this.#tickLeftS > 0) this.#drawTick(context, x, y, scale, elapsedS);
+    if (this.#stopLeftS > 0) this.#drawStop(context, x, y, scale, elapsedS);
     if (this.#crumbsLeftS <= 0) return;
     this.#crumbsLeftS -= elapsedS;
     context.fillStyle = this.#palette.ink;
@@ -131,6 +139,23 @@ export class Feedback {
     }
   }
 
+  #drawStop(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
+    const share = this.#stopLeftS / STOP_S;
+    this.#stopLeftS = Math.max(0, this.#stopLeftS - elapsedS);
+    const push = this.#still ? 0 : this.#stopSide * share * share * 3 * scale;
+    const top = y - 46 * scale;
+    context.globalAlpha = Math.min(1, share * 2.5);
+    context.lineCap = 'round';
+    context.lineJoin = 'round';
+    for (let pass = 0; pass < 2; pass++) {
+      context.strokeStyle = pass === 0 ? this.#palette.paper : this.#palette.ink;
+      context.lineWidth = (pass === 0 ? 7 : 3) * scale;
+      traceStop(context, x + push, top, this.#stopSide, scale);
+      context.stroke();
+    }
+    context.globalAlpha = 1;
+  }
+
   #drawTick(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     const share = this.#tickLeftS / TICK_S;
     this.#tickLeftS = Math.max(0, this.#tickLeftS - elapsedS);
@@ -146,6 +171,18 @@ export class Feedback {
     context.stroke();
     context.globalAlpha = 1;
   }
+}
+
+/** An arrow against a bar: no sprocket further that way. */
+function traceStop(context: Context, x: number, y: number, side: number, scale: number): void {
+  context.beginPath();
+  context.moveTo(x + 13 * side * scale, y - 10 * scale);
+  context.lineTo(x + 13 * side * scale, y + 10 * scale);
+  context.moveTo(x - 12 * side * scale, y);
+  context.lineTo(x + 7 * side * scale, y);
+  context.moveTo(x + 1 * side * scale, y - 6 * scale);
+  context.lineTo(x + 7 * side * scale, y);
+  context.lineTo(x + 1 * side * scale, y + 6 * scale);
 }
 
 function traceTick(context: Context, x: number, y: number, radius: number, scale: number): void {

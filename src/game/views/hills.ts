@@ -54,9 +54,18 @@ export class Hills {
     this.#layers = RECIPES.map((recipe, depth) => paintHill(layout, palette, scenery, recipe, depth));
   }
 
-  /** `riseM` is how far the camera stands above the start of the road. */
-  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, riseM: number): void {
-    for (const layer of this.#layers) this.#drawSheet(layer, context, layout, scrollPx, riseM);
+  /** `riseM` is how far the camera stands above the start of the road; `from` is the farthest sheet to draw. */
+  draw(
+    context: CanvasRenderingContext2D,
+    layout: Layout,
+    scrollPx: number,
+    riseM: number,
+    from: number,
+  ): void {
+    for (let i = from; i < this.#layers.length; i++) {
+      const layer = this.#layers[i];
+      if (layer) this.#drawSheet(layer, context, layout, scrollPx, riseM);
+    }
   }
 
   #topY(layer: HillSheet, layout: Layout, riseM: number): number {

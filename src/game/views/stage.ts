@@ -5,6 +5,7 @@
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
 import { createSheet, finish, type Picture } from '../paint/sheet.ts';
+import type { Quality } from '../quality.ts';
 import type { Look, Scenery } from '../types.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
@@ -88,19 +89,20 @@ export class Stage {
     this.#dog?.update(frame, elapsedS);
   }
 
-  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: Quality): void {
     const layout = this.#layout;
     const camera = this.#camera;
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
     context.globalAlpha = 1;
-    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS);
-    this.#hills.draw(context, layout, camera.scrollPx, camera.heightM - this.#startHeightM);
+    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0);
+    const riseM = camera.heightM - this.#startHeightM;
+    this.#hills.draw(context, layout, camera.scrollPx, riseM, quality > 0 ? 0 : 1);
     this.#ground.draw(context, camera);
     this.#wind.drawPennants(context, layout, camera, frame);
     this.#dog?.draw(context, layout, camera, frame.timeS);
-    this.#drawRider(context, frame, elapsedS);
+    this.#drawRider(context, frame, elapsedS, quality > 1);
     this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
-    this.#foreground.draw(context, layout, camera.scrollPx);
+    if (quality > 1) this.#foreground.draw(context, layout, camera.scrollPx);
   }
 
   /** Slope under both wheels as drawn (rad, clockwise positive). */
@@ -114,7 +116,7 @@ export class Stage {
     return Math.max(-MOST_TILT_RAD, Math.min(MOST_TILT_RAD, tilt));
   }
 
-  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, streaks: boolean): void {
     const layout = this.#layout;
     const place = this.#place;
     const scale = layout.riderPxPerM;
@@ -125,7 +127,7 @@ export class Stage {
     const frontY = this.#camera.roadY(layout, x + front.x * scale);
     const share = -rear.x / (front.x - rear.x);
     const roadY = rearY + (frontY - rearY) * share + 2.5 * layout.propScale;
-    this.#wind.drawStreaks(context, layout, x, roadY, frame);
+    if (streaks) this.#wind.drawStreaks(context, layout, x, roadY, frame);
     const device = layout.deviceScale;
     place.set(x * device, roadY * device, this.#slopeRad, scale * device);
     place.home(context);
