@@ -102,12 +102,17 @@ export function buildViews({
     parent: places.picture,
     world,
     scenery: { light: level.light, seed: level.seed },
-    look: { theme: settings.theme, reducedMotion, childRider: isChild(settings.rider) },
+    look: {
+      theme: settings.theme,
+      reducedMotion,
+      childRider: isChild(settings.rider),
+      dog: level.audience === 'children',
+    },
     nextFrame,
   });
   return {
     frame(frame) {
-      hud.update(frame);
+      hud.update(frame, picture.quality() < 2);
       pads.show(hub.now());
     },
     events(events) {

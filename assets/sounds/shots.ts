@@ -65,6 +65,14 @@ const shiftCrunch: Recipe = (chance) => {
   return filter(soften(out, 1.4), 'low', 4200, 0.707, false);
 };
 
+/** The lever meets its stop: a short dull knock with no steel in it. */
+const shiftStop: Recipe = (chance) => {
+  const out = silence(0.16);
+  add(out, strike(modes([210, 0.07, 0.8], [395, 0.045, 0.4], [720, 0.02, 0.15]), 0.0016), 0.004);
+  add(out, puff(250, 1100, 0.0012, 0.03, chance), 0.004, 0.5);
+  return filter(out, 'low', 1800, 0.707, false);
+};
+
 /** A chain link knocking on tube or cage. */
 function link(tone: number, chance: Chance): Float64Array {
   const out = strike(
@@ -163,6 +171,7 @@ const RECIPES: Readonly<Record<ShotName, readonly [Recipe, number]>> = {
   'shift-click': [shiftClick, 0.84],
   'front-clunk': [frontClunk, 0.44],
   'shift-crunch': [shiftCrunch, 0.42],
+  'shift-stop': [shiftStop, 0.36],
   'chain-drop': [chainDrop, 0.42],
   'chain-back': [chainBack, 0.5],
   'foot-down': [footDown, 0.4],

@@ -41,6 +41,8 @@ export function shotsOf(event: RideEvent): readonly Shot[] {
   switch (event.kind) {
     case 'shift-done':
       return shiftShots(event);
+    case 'shift-refused':
+      return once('shift-stop');
     case 'chain-dropped':
       return once('chain-drop');
     case 'chain-restored':
@@ -51,7 +53,6 @@ export function shotsOf(event: RideEvent): readonly Shot[] {
       return once('finish');
     case 'shift-hung':
     case 'shift-waiting':
-    case 'shift-refused':
     case 'chain-crossed':
     case 'pushed-off':
     case 'stopped-at-line':

@@ -34,6 +34,7 @@ export const SHOTS = {
   'shift-click': { channel: 'machine' },
   'front-clunk': { channel: 'machine' },
   'shift-crunch': { channel: 'machine' },
+  'shift-stop': { channel: 'machine' },
   'chain-drop': { channel: 'machine' },
   'chain-back': { channel: 'machine' },
   'foot-down': { channel: 'road' },
@@ -84,6 +85,7 @@ export type TwinCode =
   | 'shift-clean'
   | 'shift-front'
   | 'shift-heavy'
+  | 'shift-refused'
   | 'chain-dropped'
   | 'chain-restored'
   | 'foot-down'
@@ -106,6 +108,7 @@ export const soundTwins: Readonly<Record<SoundName, TwinCode>> = {
   'shift-click': 'shift-clean',
   'front-clunk': 'shift-front',
   'shift-crunch': 'shift-heavy',
+  'shift-stop': 'shift-refused',
   'chain-drop': 'chain-dropped',
   'chain-back': 'chain-restored',
   'foot-down': 'foot-down',

@@ -4,6 +4,7 @@
  */
 import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
 import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine.ts';
+import type { Quality } from './quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
 import type { Look, Scenery } from './types.ts';
 
@@ -26,6 +27,8 @@ export interface RideMount {
   applyEvents(events: readonly RideEvent[]): void;
   /** A paused picture stands still and asks for no frames. */
   setPaused(paused: boolean): void;
+  /** How much of the picture there is time to draw: 2 everything, 0 the least. */
+  quality(): Quality;
   destroy(): void;
 }
 
@@ -63,6 +66,7 @@ export function mountRide(options: RideMountOptions): RideMount {
       if (paused) game.scene.pause('ride');
       else game.scene.resume('ride');
     },
+    quality: () => scene.quality,
     destroy: () => {
       stopWatching();
       // The engine forgets this one, and through its canvas a whole ride would stay in memory.

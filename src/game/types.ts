@@ -17,6 +17,8 @@ export interface Look {
   readonly reducedMotion: boolean;
   /** A small rider with a big head and playful colours. */
   readonly childRider: boolean;
+  /** A dog keeps the rider company. */
+  readonly dog: boolean;
 }
 
 /** Heights are drawn this much steeper than life, so that 4 % looks like something. */

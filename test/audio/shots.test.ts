@@ -60,6 +60,10 @@ describe('other events', () => {
       [{ ...at, kind: 'chain-restored' }, ['chain-back']],
       [{ ...at, kind: 'foot-down' }, ['foot-down']],
       [{ ...at, kind: 'finished' }, ['finish']],
+      [
+        { ...at, kind: 'shift-refused', derailleur: 'rear', direction: 'easier', reason: 'no-more' },
+        ['shift-stop'],
+      ],
       [{ ...at, kind: 'pushed-off' }, []],
       [{ ...at, kind: 'chain-crossed' }, []],
       [{ ...at, kind: 'shift-hung', derailleur: 'rear' }, []],

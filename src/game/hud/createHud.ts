@@ -5,7 +5,7 @@
 import './hud.css';
 import './hud-legs.css';
 import './hud-touch.css';
-import { HEAVY_LOAD } from '../../core/model/shift.ts';
+import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { Machine, Pressure } from '../../core/model/types.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import { ChainTopView } from '../views/chainTop.ts';
@@ -20,7 +20,8 @@ export type { HudAids, HudOptions, HudWords } from './words.ts';
 
 /** The running instruments. */
 export interface Hud {
-  update(frame: RideFrame): void;
+  /** With `unhurried` the machine is drawn in every second frame only. */
+  update(frame: RideFrame, unhurried: boolean): void;
   /** The chain shudders for a moment after a shift under load. */
   applyEvents(events: readonly RideEvent[]): void;
   setCue(text: string | null): void;
@@ -35,6 +36,8 @@ export interface Hud {
 /** Text is renewed this often (s of ride time, or sooner when the ride jumps). */
 const TEXT_EVERY_S = 0.25;
 const SHUDDER_S = 0.4;
+/** So long the sprocket shows that it took the chain cleanly (s). */
+const SEATED_S = 0.35;
 const PRESSURES: readonly Pressure[] = ['coast', 'ease', 'steady', 'press'];
 /** From this distance on a stop line is counted down (m). */
 const STOP_SHOWN_M = 120;
@@ -56,6 +59,9 @@ class HudView implements Hud {
   #shudderUntilS = Number.NEGATIVE_INFINITY;
   #timeS = 0;
   #gearShown = true;
+  #skipped = false;
+  #seatedUntilS = Number.NEGATIVE_INFINITY;
+  #markerPx = Number.NaN;
   #chainKey = Number.NaN;
 
   constructor(host: HTMLElement, words: HudWords, options: HudOptions) {
@@ -84,7 +90,7 @@ class HudView implements Hud {
 
   #makeDrive(canvas: HTMLCanvasElement): DrivetrainView {
     const { width, height } = boxOf(canvas, 220, 112);
-    return new DrivetrainView(canvas, this.#machine.bike, readTones(canvas), width, height);
+    return new DrivetrainView(canvas, this.#machine.bike, readTones(canvas), width, height, this.#still);
   }
 
   #makeTop(canvas: HTMLCanvasElement): ChainTopView {
@@ -108,10 +114,11 @@ class HudView implements Hud {
     this.#textAtS = Number.NEGATIVE_INFINITY;
   }
 
-  update(frame: RideFrame): void {
+  update(frame: RideFrame, unhurried: boolean): void {
     this.#timeS = frame.timeS;
     this.#moveMarker(frame.cadenceRpm);
-    if (this.#gearShown) this.#drawMachine(frame);
+    this.#skipped = unhurried && !this.#skipped;
+    if (this.#gearShown && !this.#skipped) this.#drawMachine(frame);
     // What the hands have just done is answered at once; the rest may be read four times a second.
     const handsKey = frame.ringTeeth * 1000 + frame.sprocketTeeth * 10 + PRESSURES.indexOf(frame.pressure);
     const isDue = Math.abs(frame.timeS - this.#textAtS) >= TEXT_EVERY_S;
@@ -127,7 +134,8 @@ class HudView implements Hud {
     const left = (this.#shudderUntilS - frame.timeS) / SHUDDER_S;
     const grinding = frame.shift !== null && frame.shift.rate < 0.6 ? 0.5 : 0;
     const shudder = this.#still ? 0 : Math.max(grinding, Math.min(1, left));
-    this.#drive.draw(frame, Math.max(0, shudder));
+    const seated = this.#still ? 0 : (this.#seatedUntilS - frame.timeS) / SEATED_S;
+    this.#drive.draw(frame, Math.max(0, shudder), Math.max(0, Math.min(1, seated)));
     const key =
       frame.chainAtRing * 100 + frame.chainAtSprocket + (frame.crossed ? 1e4 : 0) + (frame.chainOn ? 1e5 : 0);
     if (key === this.#chainKey) return;
@@ -138,7 +146,11 @@ class HudView implements Hud {
   #moveMarker(cadenceRpm: number): void {
     const share = (cadenceRpm - SCALE_LOW_RPM) / (SCALE_HIGH_RPM - SCALE_LOW_RPM);
     const held = Math.max(0, Math.min(1, share));
-    this.#elements.marker.style.transform = `translateX(${(held * this.#laneWidth).toFixed(1)}px)`;
+    // Half pixels are as fine as can be seen; an unchanged place is not written again.
+    const px = Math.round(held * this.#laneWidth * 2) / 2;
+    if (px === this.#markerPx) return;
+    this.#markerPx = px;
+    this.#elements.marker.style.transform = `translateX(${px}px)`;
   }
 
   #writeText(frame: RideFrame): void {
@@ -185,6 +197,8 @@ class HudView implements Hud {
 
   applyEvents(events: readonly RideEvent[]): void {
     for (const event of events) {
+      if (event.kind === 'shift-done' && event.derailleur === 'rear' && event.load <= CLEAN_LOAD)
+        this.#seatedUntilS = this.#timeS + SEATED_S;
       const heavy = event.kind === 'shift-done' && event.load >= HEAVY_LOAD;
       if (heavy || event.kind === 'shift-hung') this.#shudderUntilS = this.#timeS + SHUDDER_S;
     }

@@ -5,6 +5,7 @@
 import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine.ts';
+import { type Quality, QualityWatch } from '../quality.ts';
 import type { Look, Scenery } from '../types.ts';
 import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
@@ -42,6 +43,7 @@ export class RideScene extends Scene {
   #frame: RideFrame | null = null;
   #lastTimeS = Number.NaN;
   #elapsedS = 0;
+  readonly #quality = new QualityWatch();
 
   constructor(options: RideSceneOptions) {
     super({ key: 'ride' });
@@ -62,6 +64,7 @@ export class RideScene extends Scene {
     const frame = this.#options.nextFrame(timeMs);
     const timeS = timeMs / 1000;
     const passed = Number.isNaN(this.#lastTimeS) ? 0 : timeS - this.#lastTimeS;
+    this.#quality.frame(passed);
     this.#elapsedS = Math.max(0, Math.min(LONGEST_STEP_S, passed));
     this.#lastTimeS = timeS;
     this.#frame = frame;
@@ -72,8 +75,13 @@ export class RideScene extends Scene {
     this.#stage?.applyEvents(events);
   }
 
+  /** How much of the picture there is time to draw. */
+  get quality(): Quality {
+    return this.#quality.level;
+  }
+
   #draw(context: CanvasRenderingContext2D): void {
-    if (this.#frame) this.#stage?.draw(context, this.#frame, this.#elapsedS);
+    if (this.#frame) this.#stage?.draw(context, this.#frame, this.#elapsedS, this.#quality.level);
     // A paused scene is still rendered; without an update no time has passed.
     this.#elapsedS = 0;
   }

@@ -9,6 +9,8 @@ import type { Spot } from './legs.ts';
 type Context = CanvasRenderingContext2D;
 
 const SPOKE_PAIRS = 9;
+/** Roller chain pitch (m). */
+const LINK_M = 0.0127;
 
 /** What the painters need to know. */
 export interface StillParts {
@@ -211,16 +213,70 @@ function drawBars(context: Context, parts: StillParts): void {
   }
 }
 
-/** The crank axle. */
-export const ORIGIN: Readonly<Spot> = { x: 0, y: 0 };
+/** The biggest sprocket, seen as a hoop with a few spokes behind the chain. */
+export function paintCassette(context: Context, palette: Palette, radius: number): void {
+  context.strokeStyle = palette.inkSoft;
+  context.lineWidth = 0.012;
+  ring(context, ORIGIN, radius - 0.006);
+  context.lineWidth = 0.006;
+  context.beginPath();
+  for (let arm = 0; arm < 5; arm++) {
+    const turn = (arm / 5) * Math.PI * 2;
+    context.moveTo(0, 0);
+    context.lineTo(Math.cos(turn) * (radius - 0.008), Math.sin(turn) * (radius - 0.008));
+  }
+  context.stroke();
+}
 
-export function ring(context: Context, centre: Readonly<Spot>, radius: number): void {
+/** A chainring with the links that lie on it, its arms and the axle. */
+export function paintRing(context: Context, palette: Palette, radius: number): void {
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 0.011;
+  ring(context, ORIGIN, radius - 0.008);
+  context.lineWidth = 0.007;
+  context.setLineDash([LINK_M, LINK_M]);
+  ring(context, ORIGIN, radius + 0.002);
+  context.setLineDash([]);
+  context.lineWidth = 0.014;
+  context.beginPath();
+  for (let arm = 0; arm < 4; arm++) {
+    const turn = (arm / 4) * Math.PI * 2 + 0.4;
+    context.moveTo(0, 0);
+    context.lineTo(Math.cos(turn) * (radius - 0.01), Math.sin(turn) * (radius - 0.01));
+  }
+  context.stroke();
+  context.fillStyle = palette.ink;
+  disc(context, 0, 0, 0.027);
+  context.fillStyle = palette.sand;
+  disc(context, 0, 0, 0.01);
+}
+
+/** A crank arm that points up. */
+export function paintCrank(context: Context, palette: Palette, lengthM: number, far: boolean): void {
+  context.lineCap = 'round';
+  context.strokeStyle = far ? palette.inkSoft : palette.ink;
+  context.lineWidth = far ? 0.022 : 0.028;
+  line(context, ORIGIN, { x: 0, y: -lengthM });
+}
+
+/** A pedal round its spindle; it stays level. */
+export function paintPedal(context: Context, palette: Palette): void {
+  context.lineCap = 'round';
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 0.024;
+  line(context, { x: -0.036, y: 0.012 }, { x: 0.04, y: 0.006 });
+}
+
+/** The crank axle. */
+const ORIGIN: Readonly<Spot> = { x: 0, y: 0 };
+
+function ring(context: Context, centre: Readonly<Spot>, radius: number): void {
   context.beginPath();
   context.arc(centre.x, centre.y, radius, 0, Math.PI * 2);
   context.stroke();
 }
 
-export function disc(context: Context, x: number, y: number, radius: number): void {
+function disc(context: Context, x: number, y: number, radius: number): void {
   context.beginPath();
   context.arc(x, y, radius, 0, Math.PI * 2);
   context.fill();

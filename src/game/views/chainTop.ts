@@ -6,7 +6,7 @@ import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
-import { pitchRadiusM } from './bike.ts';
+import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
 

@@ -7,6 +7,7 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { type Cog, paintCogs } from './cogs.ts';
+import { drawSeated } from './seated.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -30,12 +31,22 @@ export class DrivetrainView {
   readonly #deviceScale: number;
   readonly #plateDash: number[];
   readonly #pinDash: number[];
+  readonly #goalDash = [9, 11];
+  readonly #still: boolean;
   #chainLine = new Path2D();
   #ringAt = Number.NaN;
   #sprocketAt = Number.NaN;
 
-  /** `width` and `height` in CSS pixels. */
-  constructor(canvas: HTMLCanvasElement, bike: Bike, tones: MachineTones, width: number, height: number) {
+  /** `width` and `height` in CSS pixels; `still` when motion is reduced. */
+  constructor(
+    canvas: HTMLCanvasElement,
+    bike: Bike,
+    tones: MachineTones,
+    width: number,
+    height: number,
+    still: boolean,
+  ) {
+    this.#still = still;
     this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
     canvas.width = Math.round(width * this.#deviceScale);
     canvas.height = Math.round(height * this.#deviceScale);
@@ -67,8 +78,11 @@ export class DrivetrainView {
     this.#pinDash = [0.01, CHAIN_PITCH_MM - 0.01];
   }
 
-  /** Draws the machine of this frame. `shudder` 0 to 1 shakes the chain. */
-  draw(frame: RideFrame, shudder: number): void {
+  /**
+   * Draws the machine of this frame. `shudder` 0 to 1 shakes the chain; `seated` 1 to 0 is how fresh a clean
+   * shift is: the wheel that took the chain stands out for a moment.
+   */
+  draw(frame: RideFrame, shudder: number, seated: number): void {
     const context = this.#context;
     this.#layChain(frame);
     context.setTransform(1, 0, 0, 1, 0, 0);
@@ -88,8 +102,10 @@ export class DrivetrainView {
     this.#drawPulleys(frame);
     this.#drawRings(frame, false);
     if (frame.chainOn) this.#drawChain(frame, shudder);
-    else this.#drawDropped();
+    else this.#drawDropped(frame.timeS);
     this.#drawRings(frame, true);
+    if (frame.shift !== null) this.#drawGoal(frame);
+    if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones.ink, seated);
     this.#drawCage();
     this.#drawCrank(frame.crankTurns * Math.PI * 2 - Math.PI / 2);
   }
@@ -158,12 +174,9 @@ export class DrivetrainView {
     const context = this.#context;
     const { guide, tension } = this.#route;
     context.lineCap = 'round';
-    for (const [width, tone] of [
-      [15, this.#tones.ink],
-      [9, this.#tones.sandDark],
-    ] as const) {
-      context.strokeStyle = tone;
-      context.lineWidth = width;
+    for (let pass = 0; pass < 2; pass++) {
+      context.strokeStyle = pass === 0 ? this.#tones.ink : this.#tones.sandDark;
+      context.lineWidth = pass === 0 ? 15 : 9;
       context.beginPath();
       context.moveTo(guide.x, guide.y);
       context.lineTo(tension.x, tension.y);
@@ -211,20 +224,45 @@ export class DrivetrainView {
     }
   }
 
-  /** A chain that has come off hangs from the sprocket and lies on the bottom bracket. */
-  #drawDropped(): void {
+  /** While the chain moves, the wheel it is on its way to is ringed by a broken line. */
+  #drawGoal(frame: RideFrame): void {
+    const { shift } = frame;
+    if (shift === null) return;
+    const context = this.#context;
+    const rear = shift.derailleur === 'rear';
+    const at = rear ? frame.chainAtSprocket : frame.chainAtRing;
+    const climbs = rear === (shift.direction === 'easier');
+    const teeth = rear ? this.#bike.sprocketsTeeth : this.#bike.chainringsTeeth;
+    const goal = teeth[climbs ? Math.ceil(at) : Math.floor(at)];
+    if (goal === undefined) return;
+    context.strokeStyle = this.#tones.rider;
+    context.lineWidth = 5;
+    context.lineCap = 'round';
+    context.setLineDash(this.#goalDash);
+    context.beginPath();
+    const { x, y } = rear ? this.#route.sprocket : this.#route.ring;
+    context.arc(x, y, pitchRadiusMm(goal) + 1, 0, Math.PI * 2);
+    context.stroke();
+    context.setLineDash(NO_DASH);
+  }
+
+  /** A chain that has come off lies on the bottom bracket, hangs below the cage and swings. */
+  #drawDropped(timeS: number): void {
     const context = this.#context;
     const { sprocket, ring, tension } = this.#route;
+    const swing = this.#still ? 0 : Math.sin(timeS * 4.4) * 16 + Math.sin(timeS * 9.1) * 5;
+    const bounce = this.#still ? 0 : Math.sin(timeS * 11) * 5;
     context.strokeStyle = this.#tones.ink;
     context.lineCap = 'round';
-    for (const dashed of [false, true]) {
-      context.lineWidth = dashed ? 9.6 : 6.4;
-      context.setLineDash(dashed ? this.#plateDash : NO_DASH);
+    for (let pass = 0; pass < 2; pass++) {
+      context.lineWidth = pass === 1 ? 9.6 : 6.4;
+      context.setLineDash(pass === 1 ? this.#plateDash : NO_DASH);
       context.beginPath();
       context.moveTo(tension.x, tension.y + tension.radiusOn);
-      context.quadraticCurveTo(ring.x * 0.55, tension.y + 120, ring.x - 12, ring.y + 34);
-      context.quadraticCurveTo(ring.x + 34, ring.y + 12, ring.x - 6, ring.y - 26);
-      context.quadraticCurveTo(ring.x * 0.5, ring.y + 26, 0, -sprocket.radiusOff);
+      context.quadraticCurveTo(ring.x * 0.5 + swing, tension.y + 96, ring.x - 42 + swing, ring.y + 84);
+      context.quadraticCurveTo(ring.x - 4 + swing * 0.4, ring.y + 40, ring.x + 26, ring.y + 12);
+      context.quadraticCurveTo(ring.x + 30, ring.y - 14, ring.x - 6, ring.y - 26);
+      context.quadraticCurveTo(ring.x * 0.5, ring.y + 30 + bounce, 0, -sprocket.radiusOff);
       context.arc(0, 0, sprocket.radiusOff, -Math.PI / 2, Math.PI * 0.7, true);
       context.stroke();
     }
@@ -236,12 +274,9 @@ export class DrivetrainView {
     const { x, y } = this.#route.ring;
     const reach = pitchRadiusMm(this.#bike.chainringsTeeth.at(-1) ?? 30) * 0.78;
     context.lineCap = 'round';
-    for (const [width, tone] of [
-      [24, this.#tones.paper],
-      [18, this.#tones.ink],
-    ] as const) {
-      context.strokeStyle = tone;
-      context.lineWidth = width;
+    for (let pass = 0; pass < 2; pass++) {
+      context.strokeStyle = pass === 0 ? this.#tones.paper : this.#tones.ink;
+      context.lineWidth = pass === 0 ? 24 : 18;
       context.beginPath();
       context.moveTo(x, y);
       context.lineTo(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach);

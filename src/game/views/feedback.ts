@@ -1,6 +1,6 @@
 /**
  * Small answers of the picture to what just happened: a crisp ring and tick for a clean shift, dark crumbs of
- * paper for one under load, streaks at speed. A fixed set of bits is reused; nothing is created per frame.
+ * paper for one under load, a bar where a lever met its stop. A fixed set of bits is reused; nothing is created per frame.
  */
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent } from '../../core/ride/types.ts';
@@ -20,6 +20,9 @@ interface Crumb {
 
 const CRUMBS = 18;
 const TICK_S = 0.55;
+const CRUMB_S = 0.7;
+const STOP_S = 0.5;
+
 /** Feedback of one ride, drawn around the rear sprockets. */
 export class Feedback {
   readonly #palette: Palette;
@@ -27,6 +30,9 @@ export class Feedback {
   readonly #crumbs: Crumb[] = [];
   #tickLeftS = 0;
   #shudderLeftS = 0;
+  #crumbsLeftS = 0;
+  #stopLeftS = 0;
+  #stopSide = 1;
   #nextCrumb = 0;
 
   constructor(palette: Palette, reducedMotion: boolean) {
@@ -57,8 +63,11 @@ export class Feedback {
       case 'chain-dropped':
         this.#grind(CRUMBS);
         return;
-      case 'shift-waiting':
       case 'shift-refused':
+        this.#stopLeftS = STOP_S;
+        this.#stopSide = event.direction === 'easier' ? -1 : 1;
+        return;
+      case 'shift-waiting':
       case 'chain-crossed':
       case 'chain-restored':
       case 'foot-down':
@@ -85,6 +94,7 @@ export class Feedback {
 
   #grind(count: number): void {
     this.#shudderLeftS = 0.4;
+    this.#crumbsLeftS = CRUMB_S;
     for (let i = 0; i < count; i++) {
       const crumb = this.#crumbs[this.#nextCrumb];
       this.#nextCrumb = (this.#nextCrumb + 1) % CRUMBS;
@@ -96,7 +106,7 @@ export class Feedback {
       crumb.speedY = -40 - ((i * 37) % 60);
       crumb.turn = i;
       crumb.size = 3 + ((i * 13) % 5);
-      crumb.leftS = 0.7;
+      crumb.leftS = CRUMB_S;
     }
   }
 
@@ -104,6 +114,9 @@ export class Feedback {
   draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     this.#shudderLeftS = Math.max(0, this.#shudderLeftS - elapsedS);
     if (this.#tickLeftS > 0) this.#drawTick(context, x, y, scale, elapsedS);
+    if (this.#stopLeftS > 0) this.#drawStop(context, x, y, scale, elapsedS);
+    if (this.#crumbsLeftS <= 0) return;
+    this.#crumbsLeftS -= elapsedS;
     context.fillStyle = this.#palette.ink;
     for (const crumb of this.#crumbs) {
       if (crumb.leftS <= 0) continue;
@@ -126,6 +139,23 @@ export class Feedback {
     }
   }
 
+  #drawStop(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
+    const share = this.#stopLeftS / STOP_S;
+    this.#stopLeftS = Math.max(0, this.#stopLeftS - elapsedS);
+    const push = this.#still ? 0 : this.#stopSide * share * share * 3 * scale;
+    const top = y - 46 * scale;
+    context.globalAlpha = Math.min(1, share * 2.5);
+    context.lineCap = 'round';
+    context.lineJoin = 'round';
+    for (let pass = 0; pass < 2; pass++) {
+      context.strokeStyle = pass === 0 ? this.#palette.paper : this.#palette.ink;
+      context.lineWidth = (pass === 0 ? 7 : 3) * scale;
+      traceStop(context, x + push, top, this.#stopSide, scale);
+      context.stroke();
+    }
+    context.globalAlpha = 1;
+  }
+
   #drawTick(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     const share = this.#tickLeftS / TICK_S;
     this.#tickLeftS = Math.max(0, this.#tickLeftS - elapsedS);
@@ -141,6 +171,18 @@ export class Feedback {
     context.stroke();
     context.globalAlpha = 1;
   }
+}
+
+/** An arrow against a bar: no sprocket further that way. */
+function traceStop(context: Context, x: number, y: number, side: number, scale: number): void {
+  context.beginPath();
+  context.moveTo(x + 13 * side * scale, y - 10 * scale);
+  context.lineTo(x + 13 * side * scale, y + 10 * scale);
+  context.moveTo(x - 12 * side * scale, y);
+  context.lineTo(x + 7 * side * scale, y);
+  context.moveTo(x + 1 * side * scale, y - 6 * scale);
+  context.lineTo(x + 7 * side * scale, y);
+  context.lineTo(x + 1 * side * scale, y + 6 * scale);
 }
 
 function traceTick(context: Context, x: number, y: number, radius: number, scale: number): void {

@@ -3,47 +3,56 @@
  * turned by the pose, so adult and child share one cut.
  */
 import type { RiderTones } from '../paint/palette.ts';
+import type { Place } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 
 type Context = CanvasRenderingContext2D;
 
-/** The head of one rider: face and helmet are painted once, neck and hair move. */
+/** The head of one rider: neck, face and hair are painted once and laid where the pose holds them. */
 export class HeadView {
   readonly #radius: number;
-  readonly #tones: RiderTones;
-  readonly #child: boolean;
-  readonly #sprite: Sprite;
+  readonly #face: Sprite;
+  readonly #tail: Sprite | null;
 
   /** `radius` in metres, `pxPerM` in device pixels. */
   constructor(radius: number, tones: RiderTones, child: boolean, pxPerM: number) {
     this.#radius = radius;
-    this.#tones = tones;
-    this.#child = child;
-    this.#sprite = paintSprite(-1.35, -1.35, 2.7, 2.6, radius * pxPerM, (context) => {
+    this.#face = paintSprite(-1.35, -1.35, 2.7, 3.2, radius * pxPerM * 1.15, (context) => {
+      drawNeck(context, tones);
       drawFace(context, tones, child);
       drawHelmet(context, tones, child);
     });
+    this.#tail = child
+      ? paintSprite(-1.5, -0.5, 1.8, 1.5, radius * pxPerM * 1.25, (context) => drawPonytail(context, tones))
+      : null;
   }
 
-  draw(context: Context, pose: Pose): void {
+  draw(context: Context, place: Place, pose: Pose): void {
     const radius = this.#radius;
-    context.strokeStyle = this.#tones.skinDark;
-    context.lineCap = 'round';
-    context.lineWidth = radius * 0.78;
-    context.beginPath();
-    context.moveTo(pose.shoulder.x + radius * 0.1, pose.shoulder.y - radius * 0.15);
-    context.lineTo(pose.head.x - radius * 0.12, pose.head.y + radius * 0.45);
-    context.stroke();
-    context.translate(pose.head.x, pose.head.y);
-    context.rotate(pose.faceRad);
-    context.scale(radius, radius);
-    if (this.#child) drawPonytail(context, pose, this.#tones);
-    this.#sprite.draw(context);
-    context.scale(1 / radius, 1 / radius);
-    context.rotate(-pose.faceRad);
-    context.translate(-pose.head.x, -pose.head.y);
+    const cos = Math.cos(pose.faceRad) * radius;
+    const sin = Math.sin(pose.faceRad) * radius;
+    if (this.#tail) {
+      const x = pose.head.x - 0.62 * cos - 0.28 * sin;
+      const y = pose.head.y - 0.62 * sin + 0.28 * cos;
+      const turn = pose.faceRad + pose.hairRad;
+      place.aim(context, x, y, Math.cos(turn) * radius, Math.sin(turn) * radius, radius);
+      this.#tail.draw(context);
+    }
+    place.aim(context, pose.head.x, pose.head.y, cos, sin, radius);
+    this.#face.draw(context);
   }
+}
+
+/** From under the ear down and back to the collar. */
+function drawNeck(context: Context, tones: RiderTones): void {
+  context.strokeStyle = tones.skinDark;
+  context.lineCap = 'round';
+  context.lineWidth = 0.78;
+  context.beginPath();
+  context.moveTo(-0.7, 1.3);
+  context.lineTo(-0.12, 0.45);
+  context.stroke();
 }
 
 function drawFace(context: Context, tones: RiderTones, child: boolean): void {
@@ -135,17 +144,17 @@ function traceShell(context: Context, drop: number): void {
   context.closePath();
 }
 
-function drawPonytail(context: Context, pose: Pose, tones: RiderTones): void {
-  const swing = pose.standing * 0.2 + pose.breath * 20;
+/** A ponytail round its tie, hanging back and down. */
+function drawPonytail(context: Context, tones: RiderTones): void {
   context.fillStyle = tones.hair;
   context.beginPath();
-  context.moveTo(-0.6, 0.1);
-  context.bezierCurveTo(-1.3, 0 + swing, -1.7, 0.3 + swing, -1.66, 0.86 + swing);
-  context.bezierCurveTo(-1.3, 0.8 + swing, -0.9, 0.66, -0.56, 0.5);
+  context.moveTo(0, -0.18);
+  context.bezierCurveTo(-0.7, -0.3, -1.1, 0, -1.06, 0.6);
+  context.bezierCurveTo(-0.7, 0.52, -0.3, 0.36, 0.06, 0.22);
   context.closePath();
   context.fill();
   context.fillStyle = tones.jersey;
   context.beginPath();
-  context.ellipse(-0.74, 0.28, 0.12, 0.22, 0.2, 0, Math.PI * 2);
+  context.ellipse(-0.12, 0.02, 0.12, 0.22, 0.2, 0, Math.PI * 2);
   context.fill();
 }

@@ -54,22 +54,42 @@ export class Hills {
     this.#layers = RECIPES.map((recipe, depth) => paintHill(layout, palette, scenery, recipe, depth));
   }
 
-  /** `riseM` is how far the camera stands above the start of the road. */
-  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, riseM: number): void {
-    for (const layer of this.#layers) {
-      const { width, height, image } = layer.picture;
-      const sunk =
-        layout.height * 0.16 * softened(riseM * layer.sink * layout.heightPxPerM, layout.height * 0.3);
-      const y = snap(layer.topY + sunk, layout.deviceScale);
-      for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width) {
-        context.drawImage(image, snap(x, layout.deviceScale), y, width, height);
-      }
-      const below = y + height - 1;
-      if (below < layout.height) {
-        context.fillStyle = layer.tone;
-        context.fillRect(0, below, layout.width, layout.height - below);
-      }
+  /** `riseM` is how far the camera stands above the start of the road; `from` is the farthest sheet to draw. */
+  draw(
+    context: CanvasRenderingContext2D,
+    layout: Layout,
+    scrollPx: number,
+    riseM: number,
+    from: number,
+  ): void {
+    for (let i = from; i < this.#layers.length; i++) {
+      const layer = this.#layers[i];
+      if (layer) this.#drawSheet(layer, context, layout, scrollPx, riseM);
     }
+  }
+
+  #topY(layer: HillSheet, layout: Layout, riseM: number): number {
+    const risePx = riseM * layer.sink * layout.heightPxPerM;
+    return layer.topY + layout.height * 0.16 * softened(risePx, layout.height * 0.3);
+  }
+
+  #drawSheet(
+    layer: HillSheet,
+    context: CanvasRenderingContext2D,
+    layout: Layout,
+    scrollPx: number,
+    riseM: number,
+  ): void {
+    const { width, height, image } = layer.picture;
+    const y = snap(this.#topY(layer, layout, riseM), layout.deviceScale);
+    for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width) {
+      context.drawImage(image, snap(x, layout.deviceScale), y, width, height);
+    }
+    const below = y + height - 1;
+    // The road's own sheets reach lower than this from its line on.
+    if (below >= layout.groundY) return;
+    context.fillStyle = layer.tone;
+    context.fillRect(0, below, layout.width, layout.height - below);
   }
 }
 

@@ -29,7 +29,10 @@ export interface Pose {
   rockRad: number;
   /** 0 seated to 1 standing on the pedals. */
   standing: number;
+  /** How far the chest is out (m); deeper and faster when little is left in the legs. */
   breath: number;
+  /** Swing of long hair, clockwise (rad). */
+  hairRad: number;
 }
 
 function spot(): Spot {
@@ -58,6 +61,7 @@ export class Poser {
     rockRad: 0,
     standing: 0,
     breath: 0,
+    hairRad: 0,
   };
   readonly #bike: BikeShape;
   readonly #body: BodyShape;
@@ -65,6 +69,8 @@ export class Poser {
   #lean = 0;
   #tuck = 0;
   #footDown = 0;
+  #winded = 0;
+  #breathTurns = 0;
 
   constructor(bike: BikeShape, body: BodyShape, reducedMotion: boolean) {
     this.#bike = bike;
@@ -91,6 +97,19 @@ export class Poser {
     this.#tuck = approach(this.#tuck, tucks ? (frame.pressure === 'coast' ? 1 : 0.6) : 0, elapsedS, 2.5);
     this.#lean = approach(this.#lean, riding ? push * 0.45 + climb * 0.75 : 0, elapsedS, 3.5);
     this.#footDown = approach(this.#footDown, stopped ? 1 : 0, elapsedS, 7);
+    // Winded from a third of the reserve downwards; a spent rider stays so until some is back.
+    const winded = frame.spent ? 1 : Math.max(0, Math.min(1, (0.35 - frame.reserveRatio) / 0.3));
+    this.#winded = approach(this.#winded, winded, elapsedS, 1.5);
+    const effort = riding ? Math.min(1.3, frame.pressureRatio) : 0;
+    this.#breathTurns = (this.#breathTurns + elapsedS * (0.34 + effort * 0.25 + this.#winded * 0.5)) % 1;
+    this.pose.hairRad = this.#still
+      ? 0
+      : Math.min(0.9, frame.speedMps * 0.055) + Math.sin(frame.crankTurns * Math.PI * 4) * 0.09;
+  }
+
+  #breath(effort: number): number {
+    const depth = 0.005 + effort * 0.003 + this.#winded * 0.014;
+    return Math.sin(this.#breathTurns * Math.PI * 2) * depth * (this.#body.torso / 0.5);
   }
 
   #placeBody(frame: RideFrame, slopeRad: number): void {
@@ -102,7 +121,7 @@ export class Poser {
     const effort = frame.phase === 'riding' ? Math.min(1.3, frame.pressureRatio) : 0;
     const beat = this.#still ? 0 : Math.sin(turn * 2 + 0.6) * effort;
     const sway = this.#still ? 0 : Math.sin(turn + 0.4) * pose.standing;
-    pose.breath = this.#still ? 0 : Math.sin(frame.timeS * (2.1 + effort * 1.6)) * 0.006;
+    pose.breath = this.#still ? 0 : this.#breath(effort);
     pose.rockRad = sway * 0.03;
     const up = pose.standing * (0.085 + 0.022 * beat) * scale;
     pose.hip.x =
@@ -115,7 +134,8 @@ export class Poser {
       this.#lean * 0.15 -
       this.#tuck * (bike.flatBar ? 0.34 : 0.36) -
       pose.standing * 0.03 +
-      this.#footDown * 0.26 +
+      this.#footDown * 0.26 -
+      this.#winded * 0.06 +
       slopeRad * -0.12;
     const length = body.torso + pose.breath;
     pose.shoulder.x = pose.hip.x + Math.cos(angle) * length + sway * 0.012;
@@ -145,7 +165,8 @@ export class Poser {
     const neck = angle * 0.62 + 0.42 - this.#tuck * 0.12;
     pose.head.x = pose.shoulder.x + Math.cos(neck) * head * 1.55;
     pose.head.y = pose.shoulder.y - Math.sin(neck) * head * 1.62 + beat * 0.003;
-    pose.faceRad = -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1;
+    const nod = this.#winded * 0.16 - pose.breath * this.#winded * 6;
+    pose.faceRad = -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1 + nod;
   }
 
   #placeLeg(target: LegPose, turns: number, footDown: number): void {

@@ -28,6 +28,7 @@ export function paintPropsBehind(job: ChunkJob): void {
 export function paintPropsInFront(job: ChunkJob): void {
   const { context } = job.sheet;
   const size = job.layout.propScale;
+  for (const pitch of job.course.pitches) if (inReach(job, pitch.footM)) paintFoot(job, pitch.footM, size);
   for (const lineM of job.course.stopLinesM) {
     if (!inReach(job, lineM)) continue;
     context.lineCap = 'butt';
@@ -44,6 +45,36 @@ export function paintPropsInFront(job: ChunkJob): void {
     context.lineTo(columnOf(job, lineM) - 1 * size, lineOf(job, lineM) + 9 * size);
     context.stroke();
   }
+}
+
+/**
+ * Where a pitch begins, the road says so itself: blocks of ink on the surface that draw together towards the
+ * foot, and there a row of kerb stones down through the band.
+ */
+function paintFoot(job: ChunkJob, footM: number, size: number): void {
+  const { context } = job.sheet;
+  const { palette } = job;
+  context.lineCap = 'butt';
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 4.6 * size;
+  let m = footM - 0.5;
+  for (let block = 0; block < 5; block++) {
+    context.beginPath();
+    context.moveTo(columnOf(job, m), lineOf(job, m) + 3 * size);
+    context.lineTo(columnOf(job, m - 0.42), lineOf(job, m - 0.42) + 3 * size);
+    context.stroke();
+    m -= 0.85 + block * 0.32;
+  }
+  const x = columnOf(job, footM);
+  const y = lineOf(job, footM) - 4 * size;
+  const tall = 9.5 * size;
+  for (let stone = 0; stone < 4; stone++) {
+    context.fillStyle = stone % 2 === 0 ? palette.ink : palette.paper;
+    context.fillRect(x - 4 * size, y + stone * tall, 8 * size, tall);
+  }
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 1.6 * size;
+  context.strokeRect(x - 4 * size, y, 8 * size, tall * 4);
 }
 
 function inReach(job: ChunkJob, distanceM: number): boolean {

@@ -34,8 +34,15 @@ export class Sky {
     this.#drift = !reducedMotion;
   }
 
-  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, timeS: number): void {
+  draw(
+    context: CanvasRenderingContext2D,
+    layout: Layout,
+    scrollPx: number,
+    timeS: number,
+    clouds: boolean,
+  ): void {
     context.drawImage(this.#sky.image, 0, 0, layout.width, layout.height);
+    if (!clouds) return;
     const travelled = scrollPx * 0.018 + (this.#drift ? timeS * 3 : 0);
     const { width, height, image } = this.#clouds;
     for (let x = wrapOffset(travelled, width); x < layout.width; x += width) {

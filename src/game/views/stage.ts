@@ -5,14 +5,17 @@
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
 import { createSheet, finish, type Picture } from '../paint/sheet.ts';
+import type { Quality } from '../quality.ts';
 import type { Look, Scenery } from '../types.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
+import { DogView } from './dog.ts';
 import { Feedback } from './feedback.ts';
 import { Foreground } from './foreground.ts';
 import { Ground } from './ground.ts';
 import { Hills } from './hills.ts';
 import { Camera, type Layout } from './layout.ts';
+import { Place } from './place.ts';
 import { Poser } from './pose.ts';
 import { RiderView } from './rider.ts';
 import { Sky } from './sky.ts';
@@ -37,7 +40,9 @@ export class Stage {
   readonly #rider: RiderView;
   readonly #poser: Poser;
   readonly #contact: Picture;
+  readonly #dog: DogView | null;
   readonly #startHeightM: number;
+  readonly #place = new Place();
   #slopeRad = 0;
   #ready = false;
 
@@ -66,6 +71,7 @@ export class Stage {
     this.#rider = new RiderView(body, tones, look.childRider, layout.riderPxPerM * layout.deviceScale);
     this.#poser = new Poser(this.#shape, body, look.reducedMotion);
     this.#contact = paintContact(layout, scenery.light === 'evening');
+    this.#dog = look.dog ? new DogView(layout, palette, 0, look.reducedMotion) : null;
     this.#startHeightM = world.course.heightM[0] ?? 0;
   }
 
@@ -80,20 +86,23 @@ export class Stage {
     this.#ready = true;
     this.#slopeRad = this.#tilt();
     this.#poser.update(frame, this.#slopeRad, elapsedS);
+    this.#dog?.update(frame, elapsedS);
   }
 
-  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: Quality): void {
     const layout = this.#layout;
     const camera = this.#camera;
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
     context.globalAlpha = 1;
-    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS);
-    this.#hills.draw(context, layout, camera.scrollPx, camera.heightM - this.#startHeightM);
+    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0);
+    const riseM = camera.heightM - this.#startHeightM;
+    this.#hills.draw(context, layout, camera.scrollPx, riseM, quality > 0 ? 0 : 1);
     this.#ground.draw(context, camera);
     this.#wind.drawPennants(context, layout, camera, frame);
-    this.#drawRider(context, frame, elapsedS);
+    this.#dog?.draw(context, layout, camera, frame.timeS);
+    this.#drawRider(context, frame, elapsedS, quality > 1);
     this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
-    this.#foreground.draw(context, layout, camera.scrollPx);
+    if (quality > 1) this.#foreground.draw(context, layout, camera.scrollPx);
   }
 
   /** Slope under both wheels as drawn (rad, clockwise positive). */
@@ -107,8 +116,9 @@ export class Stage {
     return Math.max(-MOST_TILT_RAD, Math.min(MOST_TILT_RAD, tilt));
   }
 
-  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number): void {
+  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, streaks: boolean): void {
     const layout = this.#layout;
+    const place = this.#place;
     const scale = layout.riderPxPerM;
     const { rear, front, wheelRadius, axleHeight } = this.#shape;
     const { pose } = this.#poser;
@@ -117,26 +127,22 @@ export class Stage {
     const frontY = this.#camera.roadY(layout, x + front.x * scale);
     const share = -rear.x / (front.x - rear.x);
     const roadY = rearY + (frontY - rearY) * share + 2.5 * layout.propScale;
-    this.#wind.drawStreaks(context, layout, x, roadY, frame);
-    context.save();
-    context.translate(x, roadY);
-    context.rotate(this.#slopeRad);
-    const shadowWide = (front.x - rear.x + wheelRadius * 2.4) * scale;
-    context.drawImage(
-      this.#contact.image,
-      rear.x * scale - wheelRadius * 1.3 * scale,
-      -9 * layout.propScale,
-      shadowWide,
-      20 * layout.propScale,
-    );
-    context.rotate(pose.rockRad);
-    context.scale(scale, scale);
-    context.translate(0, -axleHeight);
-    this.#rider.drawFar(context, pose);
-    this.#bike.drawFar(context, frame);
-    this.#bike.drawNear(context, frame);
-    this.#rider.drawNear(context, pose);
-    context.restore();
+    if (streaks) this.#wind.drawStreaks(context, layout, x, roadY, frame);
+    const device = layout.deviceScale;
+    place.set(x * device, roadY * device, this.#slopeRad, scale * device);
+    place.home(context);
+    const tall = (20 * layout.propScale) / scale;
+    const shadowX = rear.x - wheelRadius * 1.3;
+    context.drawImage(this.#contact.image, shadowX, tall * -0.45, front.x - rear.x + wheelRadius * 2.4, tall);
+    const lean = this.#slopeRad + pose.rockRad;
+    const upX = Math.sin(lean) * axleHeight * scale;
+    const upY = -Math.cos(lean) * axleHeight * scale;
+    place.set((x + upX) * device, (roadY + upY) * device, lean, scale * device);
+    this.#rider.drawFar(context, place, pose);
+    this.#bike.drawFar(context, place, frame);
+    this.#bike.drawNear(context, place, frame);
+    this.#rider.drawNear(context, place, pose);
+    context.setTransform(device, 0, 0, device, 0, 0);
     const cos = Math.cos(this.#slopeRad);
     const sin = Math.sin(this.#slopeRad);
     const axleX = rear.x * scale;

@@ -12,6 +12,11 @@ export function pitchRadiusMm(teeth: number): number {
   return CHAIN_PITCH_MM / (2 * Math.sin(Math.PI / teeth));
 }
 
+/** The same in metres. */
+export function pitchRadiusM(teeth: number): number {
+  return pitchRadiusMm(teeth) / 1000;
+}
+
 const SEAT_STEPS = 6;
 const CROWN_RISE_MM = 3.3;
 const CROWN_HALF_MM = 1.15;

@@ -27,15 +27,15 @@ export class Wind {
 
   /** Pennants stream away from the wind: a head wind blows them towards the rider. */
   drawPennants(context: Context, layout: Layout, camera: Camera, frame: RideFrame): void {
+    const strength = Math.min(1, Math.abs(frame.windMps) / 6);
+    if (strength < 0.08) return;
+    const direction = frame.windMps > 0 ? -1 : 1;
     const left = camera.distanceM - camera.riderX / layout.pxPerM;
     const right = camera.distanceM + (layout.width - camera.riderX) / layout.pxPerM;
-    const strength = Math.min(1, Math.abs(frame.windMps) / 6);
-    const direction = frame.windMps > 0 ? -1 : 1;
     const size = layout.propScale;
     context.fillStyle = this.#palette.ink;
     context.strokeStyle = this.#palette.ink;
     context.lineWidth = 1.3 * size;
-    if (strength < 0.08) return;
     for (const m of this.#posts) {
       if (m < left || m > right) continue;
       const x = camera.screenX(layout, m);

@@ -43,7 +43,7 @@ function showRide(): void {
     parent: picture,
     world,
     scenery: { light: 'day', seed: 1 },
-    look: { theme: 'indoor', reducedMotion: false, childRider: false },
+    look: { theme: 'indoor', reducedMotion: false, childRider: false, dog: false },
     nextFrame(timeMs) {
       const due = ticksDue(clock, timeMs);
       clock = due.clock;

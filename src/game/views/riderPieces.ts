@@ -1,0 +1,189 @@
+/**
+ * The pieces of paper a rider is made of, each painted once along its own bone: from the origin, x towards the
+ * next joint, in metres. How they are laid together is `rider.ts`, how they move is `pose.ts`.
+ */
+import type { RiderTones } from '../paint/palette.ts';
+import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
+import type { BodyShape } from './bikeShape.ts';
+import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
+
+type Context = CanvasRenderingContext2D;
+
+const SHADOW = '#12181e';
+
+/** Everything one side of the body needs. */
+export interface SidePieces {
+  readonly thigh: Sprite;
+  readonly shank: Sprite;
+  readonly foot: Sprite;
+  readonly upperArm: Sprite;
+  readonly forearm: Sprite;
+}
+
+/** A limb along x that tapers from `startRadius` to `endRadius`. */
+export function traceTaper(
+  context: Context,
+  fromX: number,
+  toX: number,
+  startRadius: number,
+  endRadius: number,
+): void {
+  context.beginPath();
+  context.arc(fromX, 0, startRadius, Math.PI / 2, -Math.PI / 2);
+  context.arc(toX, 0, endRadius, -Math.PI / 2, Math.PI / 2);
+  context.closePath();
+}
+
+function taper(
+  context: Context,
+  fromX: number,
+  toX: number,
+  startRadius: number,
+  endRadius: number,
+  tone: string,
+): void {
+  traceTaper(context, fromX, toX, startRadius, endRadius);
+  context.fillStyle = tone;
+  context.fill();
+}
+
+/** The shadow near pieces throw on what lies under them, fallen to the lower right when the piece points `boneRad` down. */
+export function throwShadow(sheet: Sheet, boneRad: number): void {
+  const x = 0.012;
+  const y = 0.017;
+  const cos = Math.cos(boneRad);
+  const sin = Math.sin(boneRad);
+  castShadow(sheet, SHADOW, 0.34, 0.016, x * cos + y * sin, y * cos - x * sin);
+}
+
+/** All pieces of the near or the far side. */
+export function paintSide(body: BodyShape, tones: RiderTones, far: boolean, pxPerM: number): SidePieces {
+  const { girth } = body;
+  const room = 0.13 * girth + 0.03;
+  const arm = 0.085 * girth + 0.03;
+  return {
+    thigh: paintLimb(body.thigh, room, pxPerM, (context, sheet) => {
+      if (!far) throwShadow(sheet, 0.7);
+      taper(context, 0, body.thigh, 0.094 * girth, 0.057 * girth, far ? tones.skinDark : tones.skin);
+      dropShadow(context);
+      const shorts = far ? tones.shortsDark : tones.shorts;
+      taper(context, 0, body.thigh * 0.72, 0.1 * girth, 0.073 * girth, shorts);
+    }),
+    shank: paintLimb(body.shank, room, pxPerM, (context, sheet) =>
+      paintShank(context, sheet, body, tones, far),
+    ),
+    foot: paintSprite(-0.2 * girth, -0.13 * girth, 0.34 * girth, 0.17 * girth, pxPerM * 1.25, (context) => {
+      context.scale(girth, girth);
+      paintFoot(context, tones, far);
+    }),
+    upperArm: paintLimb(body.upperArm, arm, pxPerM, (context, sheet) => {
+      if (!far) throwShadow(sheet, 1.1);
+      taper(context, 0, body.upperArm, 0.056 * girth, 0.042 * girth, far ? tones.skinDark : tones.skin);
+      dropShadow(context);
+      const sleeve = far ? tones.jerseyDark : tones.jersey;
+      taper(context, 0, body.upperArm * 0.62, 0.072 * girth, 0.058 * girth, sleeve);
+    }),
+    forearm: paintLimb(body.forearm, arm, pxPerM, (context, sheet) => {
+      if (!far) throwShadow(sheet, 0.5);
+      taper(context, 0, body.forearm, 0.042 * girth, 0.03 * girth, far ? tones.skinDark : tones.skin);
+      dropShadow(context);
+      context.fillStyle = far ? tones.shortsDark : tones.shorts;
+      context.beginPath();
+      context.ellipse(body.forearm + 0.004, 0, 0.046 * girth, 0.035 * girth, 0, 0, Math.PI * 2);
+      context.fill();
+    }),
+  };
+}
+
+/** Shin, the belly of the calf a little behind the bone, and a sock. */
+function paintShank(context: Context, sheet: Sheet, body: BodyShape, tones: RiderTones, far: boolean): void {
+  const { girth, shank } = body;
+  const skin = far ? tones.skinDark : tones.skin;
+  if (!far) throwShadow(sheet, 1.6);
+  taper(context, 0, shank, 0.054 * girth, 0.034 * girth, skin);
+  dropShadow(context);
+  context.beginPath();
+  context.ellipse(shank * 0.36, 0.017 * girth, shank * 0.3, 0.05 * girth, 0, 0, Math.PI * 2);
+  context.fill();
+  taper(context, shank * 0.78, shank, 0.041 * girth, 0.037 * girth, far ? tones.skinDark : tones.sock);
+}
+
+/** A shoe round its pedal spindle. */
+function paintFoot(context: Context, tones: RiderTones, far: boolean): void {
+  context.fillStyle = far ? tones.shortsDark : tones.shoe;
+  context.beginPath();
+  context.moveTo(-0.152, -0.012);
+  context.quadraticCurveTo(-0.162, -0.086, -0.112, -0.096);
+  context.lineTo(-0.072, -0.088);
+  context.quadraticCurveTo(-0.02, -0.05, 0.062, -0.046);
+  context.quadraticCurveTo(0.098, -0.034, 0.09, -0.008);
+  context.closePath();
+  context.fill();
+  context.fillStyle = far ? tones.shortsDark : tones.frame;
+  context.fillRect(-0.154, -0.014, 0.244, 0.02);
+  // The pedal under the sole moves with it.
+  context.fillStyle = tones.shortsDark;
+  context.beginPath();
+  context.roundRect(-0.05, 0.002, 0.1, 0.024, 0.012);
+  context.fill();
+  if (far) return;
+  context.fillStyle = tones.jersey;
+  context.fillRect(-0.06, -0.066, 0.022, 0.052);
+}
+
+/** The trunk from hip (origin) to shoulder (`body.torso`, 0) with the hips under it. */
+export function paintTrunk(body: BodyShape, tones: RiderTones, pxPerM: number): Sprite {
+  const room = 0.24 * Math.max(body.girth, body.torso * 2);
+  return paintLimb(body.torso, room, pxPerM, (context, sheet) => {
+    throwShadow(sheet, -0.9);
+    context.save();
+    context.scale(body.torso, body.girth);
+    traceTrunk(context);
+    context.fillStyle = tones.jersey;
+    context.fill();
+    dropShadow(context);
+    context.fillStyle = tones.jerseyDark;
+    context.beginPath();
+    context.moveTo(-0.14, 0.1);
+    context.quadraticCurveTo(0.4, 0.075, 0.93, 0.11);
+    context.quadraticCurveTo(0.5, 0.165, 0.02, 0.13);
+    context.fill();
+    context.fillStyle = tones.jerseyLight;
+    context.beginPath();
+    context.moveTo(-0.2, -0.075);
+    context.quadraticCurveTo(0.28, -0.2, 0.82, -0.122);
+    context.quadraticCurveTo(0.3, -0.155, -0.18, -0.03);
+    context.fill();
+    paintPocket(context, tones);
+    context.restore();
+    context.fillStyle = tones.shorts;
+    context.beginPath();
+    context.ellipse(-0.014, -0.004, 0.122 * body.girth, 0.104 * body.girth, 0.4, 0, Math.PI * 2);
+    context.fill();
+  });
+}
+
+/** Along the spine x runs 0 to 1 from hip to shoulder; y is minus towards the back, in metres. */
+function traceTrunk(context: Context): void {
+  context.beginPath();
+  context.moveTo(-0.2, -0.07);
+  context.bezierCurveTo(0.08, -0.165, 0.62, -0.185, 0.98, -0.092);
+  context.quadraticCurveTo(1.14, -0.05, 1.1, 0.03);
+  context.quadraticCurveTo(1.04, 0.115, 0.86, 0.118);
+  context.quadraticCurveTo(0.45, 0.135, 0.06, 0.105);
+  context.lineTo(-0.16, 0.09);
+  context.closePath();
+}
+
+function paintPocket(context: Context, tones: RiderTones): void {
+  context.fillStyle = tones.jerseyDark;
+  context.beginPath();
+  context.moveTo(-0.1, -0.092);
+  context.lineTo(0.2, -0.12);
+  context.lineTo(0.19, -0.03);
+  context.lineTo(-0.1, -0.01);
+  context.closePath();
+  context.globalAlpha = 0.55;
+  context.fill();
+  context.globalAlpha = 1;
+}
