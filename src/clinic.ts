@@ -3,11 +3,12 @@
  * hands it the ones that came to their end.
  */
 import type { OwnedDesk } from './clinicDesk.ts';
+import { type Carrying, joinCarrying } from './carrying.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import { bikeById, riderById } from './core/model/presets.ts';
 import type { RideResult } from './pages/afterRide.ts';
-import type { RideStart } from './pages/clinic/types.ts';
+import type { RideStart, SavedRound } from './pages/clinic/types.ts';
 import type { GroupTurn } from './pages/groupTurn.ts';
 import { riderFor, type Settings } from './pages/settings.ts';
 import type { Store } from './pages/createStore.ts';
@@ -19,13 +20,28 @@ export interface Clinic {
   desk(): Promise<OwnedDesk>;
   /** A turn of a group came to its end. */
   finished(turn: GroupTurn, result: RideResult): Promise<void>;
+  /** Plans and rides that go from device to device. */
+  readonly carrying: Carrying;
   /** What is kept was changed or deleted by somebody else. */
   reload(): Promise<void>;
 }
 
+/** So many sessions, the newest ones, are looked after when the network is back. */
+const MOST_SYNCED = 3;
+
 /** Nothing is fetched yet. */
 export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
   let opened: Promise<OwnedDesk> | null = null;
+  const carrying = joinCarrying(store, keeping, (planId, records) => {
+    void opened?.then((desk) => desk.collected(planId, records));
+  });
+  const sync = ({ plan, deviceId }: SavedRound): void => {
+    // What could not be sent is sent after the next ride; the store's own state says what is wrong.
+    carrying.sync(plan, deviceId).catch(() => undefined);
+  };
+  window.addEventListener('online', () => {
+    void opened?.then((desk) => desk.state().saved.rounds.slice(0, MOST_SYNCED).forEach(sync));
+  });
   const open = async (): Promise<OwnedDesk> => {
     const [room, shelves, counters] = await Promise.all([
       import('./clinicDesk.ts'),
@@ -40,6 +56,8 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       ownLevels: (await storage.listLevels()).map(({ level }) => level),
       ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),
       markLater: ({ level, recording }) => judging.planner.judge(level, recording),
+      carry: carrying.session,
+      onKept: sync,
       newId,
       newSeed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
       now: () => Date.now(),
@@ -55,6 +73,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
   };
   return {
     desk,
+    carrying,
     async finished(turn, result) {
       const { planId, nickname, rideIndex, attempt } = turn;
       const { level, recording } = result;
@@ -63,6 +82,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       );
     },
     async reload() {
+      carrying.forget();
       if (opened !== null) await (await opened).reload();
     },
   };

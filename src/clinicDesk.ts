@@ -5,6 +5,7 @@
 import type { ClinicPlan } from './core/clinic/plan.ts';
 import { makeRecord, type RideRecord, RULES_VERSION } from './core/clinic/record.ts';
 import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
+import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from './pages/afterRide.ts';
 import { after, awaits } from './pages/clinic/session.ts';
 import type { ClinicDesk, ClinicState, RideStart, SavedRound } from './pages/clinic/types.ts';
@@ -14,6 +15,9 @@ import type { GroupCounter } from './worker/groupClient.ts';
 
 /** Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked. */
 export type MarkRide = (keep: (judged: Judged) => Promise<Kept>) => Promise<void>;
+
+/** The rides of a session on all devices. */
+export type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdraw' | 'drop' | 'reload'>;
 
 /** What the desk is given. */
 export interface DeskOptions {
@@ -25,6 +29,10 @@ export interface DeskOptions {
   readonly ride: (start: RideStart) => void;
   /** Marks a ride that was finished before the page was closed. */
   readonly markLater: (turn: FinishedTurn) => Promise<Judged>;
+  /** What is carried between devices in a session: counts rides for good, and tells others what was taken back. */
+  readonly carry: (plan: ClinicPlan) => Promise<CarriedRides>;
+  /** A ride of this device was kept or taken back. */
+  readonly onKept: (saved: SavedRound) => void;
   readonly newId: () => string;
   readonly newSeed: () => number;
   readonly now: () => number;
@@ -34,6 +42,8 @@ export interface DeskOptions {
 export interface OwnedDesk extends ClinicDesk {
   /** A turn came to its end. */
   take(turn: FinishedTurn, mark: MarkRide): Promise<void>;
+  /** All rides of a session, when some have come from other devices or gone. */
+  collected(planId: string, records: readonly RideRecord[]): void;
   /** Reads everything anew: something else has changed or deleted what is kept. */
   reload(): Promise<void>;
 }
@@ -47,6 +57,7 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
     subscribe: (listener) => desk.subscribe(listener),
     look: (place) => desk.look(place),
     take: (turn, mark) => desk.take(turn, mark),
+    collected: (planId, records) => desk.collected(planId, records),
     reload: () => desk.reload(),
     onSavePlan: (plan) => void desk.savePlan(plan),
     onDeletePlan: (planId) => void desk.deletePlan(planId),
@@ -98,6 +109,22 @@ class Desk {
     if (sessionOf(place) !== sessionOf(this.#place)) this.#change({ picture: null, apart: 0 });
     this.#place = place;
     this.#count();
+    const session = this.state.saved.rounds.find(({ plan }) => plan.id === sessionOf(place));
+    if (session !== undefined) void this.#follow(session.plan);
+  }
+
+  /** Rides of other devices as they count now: each once, and none that was taken back. */
+  async #follow(plan: ClinicPlan): Promise<void> {
+    await this.#writing;
+    const carried = await this.#options.carry(plan);
+    await carried.reload();
+    this.collected(plan.id, carried.collected().set.records);
+  }
+
+  collected(planId: string, records: readonly RideRecord[]): void {
+    const others = this.state.saved.records.filter((record) => record.planId !== planId);
+    this.#save({ records: [...others, ...records] });
+    this.#count();
   }
 
   async savePlan(plan: ClinicPlan): Promise<void> {
@@ -119,20 +146,29 @@ class Desk {
   }
 
   async takeBack(recordId: string): Promise<void> {
-    this.#save({ records: this.state.saved.records.filter(({ id }) => id !== recordId) });
+    const { records, rounds } = this.state.saved;
+    const record = records.find(({ id }) => id === recordId);
+    const saved = rounds.find(({ plan }) => plan.id === record?.planId);
+    this.#save({ records: records.filter(({ id }) => id !== recordId) });
+    // Its number stays used, and whoever has it already will be told.
+    if (record !== undefined && saved !== undefined)
+      await (await this.#options.carry(saved.plan)).withdraw(record);
     await this.#write((shelf) => shelf.dropRecords([recordId]));
+    if (saved !== undefined) this.#options.onKept(saved);
   }
 
   /** Rides go first and the round last: should this break off, the session is still there to be deleted. */
   async deleteSession(planId: string): Promise<void> {
     const { rounds, records } = this.state.saved;
     const gone = records.filter((record) => record.planId === planId);
+    const session = rounds.find(({ plan }) => plan.id === planId);
     this.#save({
       rounds: rounds.filter(({ plan }) => plan.id !== planId),
       records: records.filter((record) => record.planId !== planId),
     });
     this.#change({ picture: null, debriefOf: null, marking: null });
     await this.#write((shelf) => shelf.dropRecords(gone.map(({ id }) => id)));
+    if (session !== undefined) await (await this.#options.carry(session.plan)).drop();
     await this.#write((shelf) => shelf.dropFinished(planId));
     await this.#write((shelf) => shelf.dropRound(planId));
   }
@@ -154,6 +190,7 @@ class Desk {
   /** Makes the record of a marked ride; the round moves on in the same breath. */
   async #keep(turn: FinishedTurn, judged: Judged): Promise<Kept> {
     const { newId } = this.#options;
+    const lastSeq = await this.#lastSeq(turn.planId);
     const saved = this.state.saved.rounds.find((one) => awaits(one, turn));
     if (saved === undefined) return { state: 'not-saved', code: 'not-judged', smallCopy: false };
     const { planId, nickname, rideIndex, attempt, recording } = turn;
@@ -161,7 +198,7 @@ class Desk {
       id: newId(),
       planId,
       deviceId: saved.deviceId,
-      seq: nextSeq(this.state.saved.records, saved.deviceId),
+      seq: Math.max(lastSeq + 1, nextSeq(this.state.saved.records, saved.deviceId)),
       nickname,
       attempt,
       rideIndex,
@@ -180,7 +217,17 @@ class Desk {
         (await shelf.putRound(moved)) &&
         (await shelf.dropFinished(planId)),
     );
+    await (await this.#options.carry(saved.plan)).reload();
+    this.#options.onKept(moved);
     return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+  }
+
+  /** The last number this device has used in a session, also for rides that were taken back. */
+  async #lastSeq(planId: string): Promise<number> {
+    const saved = this.state.saved.rounds.find(({ plan }) => plan.id === planId);
+    if (saved === undefined) return 0;
+    const carried = await this.#options.carry(saved.plan);
+    return carried.handOver(saved.deviceId).lastSeq;
   }
 
   /** Brings together what a crash may have left apart: records, rounds, and rides that were never marked. */

@@ -48,6 +48,7 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
       };
     },
     clinic: () => clinic.desk(),
+    carry: { session: clinic.carrying.session, store: clinic.carrying.store },
     async takeBack(file) {
       let value: unknown;
       try {

@@ -14,6 +14,8 @@ export const VIEWS = [
   'bench',
   'gearcheck',
   'two',
+  'join',
+  'collect',
   'about',
 ] as const;
 

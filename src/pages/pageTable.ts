@@ -14,6 +14,9 @@ const gearCheck = lazyPage(words.nav.gearCheck, async () => (await import('./gea
 const two = lazyPage(words.start.two, async () => (await import('./two.tsx')).twoPage);
 const debrief = lazyPage(words.after.title, async () => (await import('./debrief.tsx')).debriefPage);
 
+const carry = () => import('./handover/site.tsx');
+const join = lazyPage(words.start.join, async () => (await carry()).joinPage);
+const collect = lazyPage(words.start.collect, async () => (await carry()).collectPage);
 const clinic = lazyPage(words.start.clinic, async () => (await import('./clinic/site.tsx')).clinicPage);
 const bench = lazyPage(words.bench.title, async () => (await import('./bench/page.tsx')).benchPage);
 
@@ -37,4 +40,6 @@ export const PAGES: Readonly<Partial<Record<View, Page>>> = {
   bench: bench.page,
   about: aboutPage,
   clinic: clinic.page,
+  join: join.page,
+  collect: collect.page,
 };

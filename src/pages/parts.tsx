@@ -2,7 +2,8 @@
  * Pieces every page is built from: the head with its hills, dialogs, icons, choices. They hold no state; what is
  * in them comes from the page.
  */
-import type { ComponentChildren, JSX } from 'preact';
+import { type ComponentChildren, createContext, type JSX } from 'preact';
+import { useContext } from 'preact/hooks';
 import { hashOf, type View } from './address.ts';
 import { HillStrip } from './pictures/profile.tsx';
 import type { Send } from './store.ts';
@@ -54,6 +55,9 @@ export function SettingsButton({ send }: { readonly send: Send }): JSX.Element {
   );
 }
 
+/** Where the head of a page leads back to, on pages that lie deeper; to the start page without it. */
+export const BackWay = createContext<{ readonly href: string; readonly word: string } | null>(null);
+
 /** A page below the start page: way back, title, a line, and its content on the ground. */
 export function Sheet(props: {
   readonly title: string;
@@ -61,14 +65,15 @@ export function Sheet(props: {
   readonly send: Send;
   readonly children: ComponentChildren;
 }): JSX.Element {
+  const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: words.nav.home };
   return (
     <>
       <header class="sheet-head">
         <div class="sheet-bar">
-          <PageLink to="start" class="round with-word">
+          <a href={back.href} class="round with-word">
             <Icon name="back" />
-            {words.nav.home}
-          </PageLink>
+            {back.word}
+          </a>
           <SettingsButton send={props.send} />
         </div>
         <div class="sheet-title">

@@ -6,6 +6,7 @@
 import type { RideResult } from './afterRide.ts';
 import type { JudgedRide, TwoRides, TwoWish } from './two/types.ts';
 import type { GearQuestion, GearTold } from './gearcheck/types.ts';
+import type { CarryServices } from './handover/types.ts';
 import type { ClinicDesk } from './clinic/types.ts';
 import type { BenchServices } from './bench/types.ts';
 
@@ -31,6 +32,8 @@ export interface Services {
   deleteEverything(): Promise<Told>;
   /** The owner of group sessions, fetched when it is first wanted. */
   clinic(): Promise<ClinicDesk>;
+  /** Plans and rides that are carried between devices. */
+  readonly carry: CarryServices;
   /** Loads the newer version that waits on this device. */
   loadNewer(): void;
   /** What the level bench needs; fetched when it is opened. */

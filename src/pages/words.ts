@@ -35,6 +35,8 @@ export const words = {
     gearCheckHint: 'Would other sprockets get me up this hill?',
     two: 'Two at once',
     twoHint: 'Side by side on the same road',
+    join: 'Join a session',
+    collect: 'Collect rides',
     clinic: 'Clinic',
     clinicHint: 'a group, one device, no names',
     newer: 'A newer version is here.',

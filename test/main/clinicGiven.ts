@@ -4,6 +4,9 @@
  */
 import type { ClinicShelf, FinishedTurn } from '../../src/clinicShelf.ts';
 import { readRound } from '../../src/clinicShelf.ts';
+import { type HandoverDesk, openHandoverDesk } from '../../src/handoverDesk.ts';
+import { mergeSets } from '../../src/core/clinic/merge.ts';
+import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from '../../src/storage/collected.ts';
 import { openClinicDesk, type OwnedDesk } from '../../src/clinicDesk.ts';
 import { READY_PLANS } from '../../src/core/clinic/readyPlans.ts';
 import type { ClinicPlan } from '../../src/core/clinic/plan.ts';
@@ -102,6 +105,43 @@ export function markTurn({ level, recording }: FinishedTurn): ReturnType<typeof 
   return known;
 }
 
+const saidOn = new WeakMap<ClinicShelf, Map<string, ShelfOfPlan>>();
+
+/** The owner of what is carried, over the same shelf: what was said outlives the desk, as on a device. */
+function carriedOn(shelf: ClinicShelf): (plan: ClinicPlan) => Promise<HandoverDesk> {
+  const said = saidOn.get(shelf) ?? new Map<string, ShelfOfPlan>();
+  saidOn.set(shelf, said);
+  const desks = new Map<string, Promise<HandoverDesk>>();
+  const onShelf: HandoverShelf = {
+    async load(planId) {
+      const { set, heard } = said.get(planId) ?? NOTHING_KEPT;
+      const records = (await shelf.load()).records.filter((record) => record.planId === planId);
+      return { set: mergeSets({ ...set, records }), heard };
+    },
+    async keep(planId, _before, after) {
+      said.set(planId, after);
+      return true;
+    },
+    async drop(planId) {
+      said.delete(planId);
+      const { records } = await shelf.load();
+      return shelf.dropRecords(records.filter((one) => one.planId === planId).map(({ id }) => id));
+    },
+  };
+  return (plan) => {
+    const desk =
+      desks.get(plan.id) ??
+      openHandoverDesk(plan, {
+        shelf: onShelf,
+        check: async () => [],
+        now: () => 1_700_000_000_000,
+        onChanged: () => undefined,
+      });
+    desks.set(plan.id, desk);
+    return desk;
+  };
+}
+
 /** A desk on a shelf; rides that are asked for are collected. */
 export async function openDesk(
   shelf: ClinicShelf,
@@ -120,6 +160,8 @@ export async function openDesk(
       ids += 1;
       return `id-${shelfNumber(shelf)}-${ids}`;
     },
+    carry: carriedOn(shelf),
+    onKept: () => undefined,
     newSeed: () => 7,
     now: () => 1_700_000_000_000,
   });

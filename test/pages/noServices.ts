@@ -7,6 +7,7 @@ export const noServices: Services = {
   checkGears: () => () => undefined,
   rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
   judgeRide: nobody,
+  carry: { session: nobody, store: nobody },
   clinic: () => new Promise(() => undefined),
   bench: () => new Promise(() => undefined),
   loadNewer: () => undefined,

@@ -34,9 +34,37 @@ export function Home(props: ClinicProps): JSX.Element {
             </button>
           </li>
         </Plans>
+        <Others props={props} />
         {sessions.length > 0 && <Sessions sessions={sessions} props={props} />}
       </div>
     </Sheet>
+  );
+}
+
+/** Ways that need another device. */
+function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
+  const { words, onPlace } = props;
+  return (
+    <div class="tablet-ways">
+      <a class="way" href="#join" data-join aria-label={`${words.home.join} ${words.home.joinHint}`}>
+        <span class="way-words">
+          <strong>{words.home.join}</strong>
+          <span>{words.home.joinHint}</span>
+        </span>
+      </a>
+      <button
+        type="button"
+        class="way"
+        data-club-store
+        aria-label={`${words.home.store} ${words.home.storeHint}`}
+        onClick={() => onPlace('store')}
+      >
+        <span class="way-words">
+          <strong>{words.home.store}</strong>
+          <span>{words.home.storeHint}</span>
+        </span>
+      </button>
+    </div>
   );
 }
 

@@ -12,6 +12,7 @@ import { Riders } from './riders.tsx';
 import { Round } from './round.tsx';
 import { planById } from './session.ts';
 import { Stage, type Tab } from './stage.tsx';
+import { Tablets } from './tablets.tsx';
 import type { ClinicProps } from './types.ts';
 import './clinic.css';
 import './form.css';
@@ -48,12 +49,13 @@ function Session({
       {tab === 'round' && <Round props={props} session={session} />}
       {tab === 'picture' && <Picture props={props} session={session} />}
       {tab === 'report' && <Report props={props} session={session} />}
+      {tab === 'tablets' && <Tablets props={props} session={session} />}
     </Stage>
   );
 }
 
 function tabOf(text: string): Tab {
-  return text === 'picture' || text === 'report' ? text : 'round';
+  return text === 'picture' || text === 'report' || text === 'tablets' ? text : 'round';
 }
 
 /** Another place begins at its top, with its heading in focus, as another page does. */

@@ -8,8 +8,10 @@ import { Sheet } from '../parts.tsx';
 import type { Services } from '../services.ts';
 import type { Send, State } from '../store.ts';
 import { clinicWords } from '../words/clinic.ts';
+import { Carry, ClubStorePage } from '../handover/site.tsx';
 import { ClinicPage } from './page.tsx';
-import type { ClinicDesk, ClinicProps } from './types.ts';
+import { CARRY_TABS, type CarryTab } from './tablets.tsx';
+import type { ClinicDesk, ClinicProps, SavedRound } from './types.ts';
 
 export const clinicPage: Page = (state, send, services) => <Site {...{ state, send, services }} />;
 
@@ -21,6 +23,9 @@ interface SiteProps {
 
 function Site({ state, send, services }: SiteProps): JSX.Element {
   const [desk, failed] = useDesk(services);
+  if (state.rest === 'store') return <ClubStorePage {...{ send, services }} />;
+  const carried = desk === null ? null : carriedOf(desk, state.rest);
+  if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
   if (desk !== null) return <Open {...{ state, send, desk }} />;
   return (
     <Sheet title={clinicWords.title} send={send}>
@@ -29,6 +34,17 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
       </section>
     </Sheet>
   );
+}
+
+/** A place of a session that carries something, or null. */
+function carriedOf(
+  desk: ClinicDesk,
+  place: string,
+): { readonly session: SavedRound; readonly tab: CarryTab } | null {
+  const [kind = '', id = '', name = ''] = place.split('/');
+  const tab = CARRY_TABS.find((one) => one === name);
+  const session = desk.state().saved.rounds.find(({ plan }) => plan.id === id);
+  return kind !== 's' || tab === undefined || session === undefined ? null : { session, tab };
 }
 
 function Open({

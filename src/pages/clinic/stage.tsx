@@ -3,8 +3,8 @@ import type { ComponentChildren, JSX } from 'preact';
 import { Icon, SettingsButton } from '../parts.tsx';
 import type { ClinicProps, SavedRound } from './types.ts';
 
-export type Tab = 'round' | 'picture' | 'report';
-const TABS: readonly Tab[] = ['round', 'picture', 'report'];
+export type Tab = 'round' | 'picture' | 'report' | 'tablets';
+const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];
 
 /** Where a session's tab is found. */
 export function placeOf(session: SavedRound, tab: Tab): string {

@@ -24,6 +24,10 @@ export const clinicWords = {
     ready: 'Ready plans',
     saved: 'Your plans',
     own: 'Make a plan',
+    join: 'Join a session',
+    joinHint: 'Take a plan from another device',
+    store: 'A club’s own store',
+    storeHint: 'Off unless you give an address',
     ownHint: 'levels, attempts, help, order',
     sessions: 'Sessions on this device',
     session: (date: string, ridersCount: number, ridesCount: number): string =>
@@ -84,7 +88,19 @@ export const clinicWords = {
     noRide: 'Choose at least one thing to ride.',
     noTitle: 'Give the plan a title.',
   },
-  tabs: { round: 'Hand round', picture: 'Group picture', report: 'Report', label: 'Session' },
+  tabs: {
+    round: 'Hand round',
+    picture: 'Group picture',
+    report: 'Report',
+    tablets: 'Tablets',
+    label: 'Session',
+  },
+  tablets: {
+    intro: 'With several devices each one rides for itself. Nothing needs a network.',
+    out: { title: 'Hand out the plan', hint: 'Other devices take it by code, link or file.' },
+    back: { title: 'Hand back the rides', hint: 'What was ridden on this device, for the coach.' },
+    collect: { title: 'Collect the rides', hint: 'What came back, from where, and what is missing.' },
+  },
   ...clinicRoundWords,
   ...clinicPictureWords,
   colours: {

@@ -180,6 +180,8 @@ export const handoverWords = {
       'Hold the camera at each tablet’s codes, or take its link or file. Order and repeats do not matter.',
     tablets: 'What has come from whom',
     nobody: 'Nothing has come yet.',
+    noSession:
+      'There is no session on this device that these rides belong to. Open them on the coach’s device.',
     columns: {
       tablet: 'Tablet',
       here: 'Here',
