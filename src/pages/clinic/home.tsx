@@ -48,8 +48,7 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
     <div class="tablet-ways">
       <a class="way" href="#join" data-join aria-label={`${words.home.join} ${words.home.joinHint}`}>
         <span class="way-words">
-          <strong>{words.home.join}</strong>
-          <span>{words.home.joinHint}</span>
+          <strong>{words.home.join}</strong> <span>{words.home.joinHint}</span>
         </span>
       </a>
       <button
@@ -60,8 +59,7 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
         onClick={() => onPlace('store')}
       >
         <span class="way-words">
-          <strong>{words.home.store}</strong>
-          <span>{words.home.storeHint}</span>
+          <strong>{words.home.store}</strong> <span>{words.home.storeHint}</span>
         </span>
       </button>
     </div>

@@ -28,8 +28,7 @@ export function Tablets({
           onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
         >
           <span class="way-words">
-            <strong>{words.tablets[tab].title}</strong>
-            <span>{words.tablets[tab].hint}</span>
+            <strong>{words.tablets[tab].title}</strong> <span>{words.tablets[tab].hint}</span>
           </span>
         </button>
       ))}
