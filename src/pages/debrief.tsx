@@ -1,13 +1,16 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
 import { offerFile } from './charts/picture.ts';
 import { DebriefPage } from './debrief/page.tsx';
+import type { JSX } from 'preact';
 import type { AfterRide, Kept } from './afterRide.ts';
 import { placeOfRest } from './groupTurn.ts';
 import { levelForButton } from './nextRide.ts';
 import type { Page } from './page.ts';
 import { Sheet } from './parts.tsx';
 import { TRIAL } from './rideLevel.ts';
-import type { Send } from './store.ts';
+import { Patch } from './pictures/patch.tsx';
+import './patches.css';
+import type { Send, State } from './store.ts';
 import { words } from './words.ts';
 
 export const debriefPage: Page = (state, send) => {
@@ -28,6 +31,7 @@ export const debriefPage: Page = (state, send) => {
           {words.bench.back}
         </a>
       )}
+      <NewPatch state={state} last={last} />
       <DebriefPage
         // Another ride is another page: cursor and zoom begin anew.
         key={last.recording.checkpoints.at(-1)}
@@ -56,6 +60,20 @@ export const debriefPage: Page = (state, send) => {
     </Sheet>
   );
 };
+
+/** A lesson of a children's level that was ridden to its end for the first time. */
+function NewPatch({ state, last }: { readonly state: State; readonly last: AfterRide }): JSX.Element | null {
+  const { teaches, audience, id } = last.level;
+  const rides = state.results.filter(({ levelId }) => levelId === id).length;
+  if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
+  const name = words.lessons[teaches];
+  return (
+    <section class="patch-new" aria-live="polite">
+      <Patch lesson={teaches} name={name} index={0} />
+      <p>{words.patches.fresh(name)}</p>
+    </section>
+  );
+}
 
 function wishes(last: AfterRide, nextId: string | null, send: Send) {
   const { recording } = last;

@@ -13,6 +13,7 @@ import { decodeFreeRide, encodeFreeRide, isFreeRide } from './freeride/link.ts';
 import { bestTotal, rowsOf } from './ladder.ts';
 import type { Page } from './page.ts';
 import { Icon, Sheet } from './parts.tsx';
+import { earnedPatches, PatchRow } from './patches.tsx';
 import { Profile } from './pictures/profile.tsx';
 import { levelForButton } from './nextRide.ts';
 import type { Send, State } from './store.ts';
@@ -41,6 +42,7 @@ export const levelsPage: Page = (state, send) => {
       {children.length > 0 && (
         <Row title={words.levels.children} levels={children} state={state} format={format} />
       )}
+      <PatchRow lessons={earnedPatches(state.levels, state.results)} />
       {state.ownLevels.length > 0 && (
         <Row title={words.levels.own} levels={state.ownLevels} state={state} format={format} />
       )}

@@ -38,7 +38,7 @@ export const words = {
     join: 'Join a session',
     collect: 'Collect rides',
     clinic: 'Clinic',
-    clinicHint: 'a group, one device, no names',
+    clinicHint: 'A group on one device or many, no names',
     newer: 'A newer version is here.',
     loadNewer: 'Use it',
     picture: 'A rider on a bicycle comes to the foot of a hill.',
@@ -46,7 +46,7 @@ export const words = {
   /** The rest of the level bench's words comes with the bench. */
   bench: {
     title: 'Level bench',
-    hint: 'build a road, or bring one you rode',
+    hint: 'Build a road, or bring one you rode',
     back: 'Back to the level bench',
   },
   nav: {
@@ -73,6 +73,10 @@ export const words = {
     pitches: (count: number): string => (count === 1 ? '1 pitch' : `${count} pitches`),
     profile: (steepest: string): string => `Profile of the road, at most ${steepest} steep`,
     none: 'No levels were found in this copy of the game.',
+  },
+  patches: {
+    title: 'Patches',
+    fresh: (lesson: string): string => `A new patch is yours: ${lesson}.`,
   },
   lessons: {
     levers: 'The two levers',

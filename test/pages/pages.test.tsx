@@ -147,6 +147,30 @@ describe('bike and rider', () => {
   });
 });
 
+describe('patches', () => {
+  const child = { ...level, id: 'small-hill', audience: 'children' as const, teaches: 'easing' as const };
+  const result = (levelId: string, atMs: number): State['results'][number] => ({
+    id: `${levelId}-${atMs}`,
+    atMs,
+    levelId,
+    levelTitle: 'A level',
+    kind: 'ride',
+    bikeId: 'kids-20-1x7',
+    total: 12,
+    marks: { cadence: 12, foresight: 0, easing: null, chainLine: null, economy: null },
+    passed: false,
+  });
+
+  it('are earned once for a lesson of a children’s level, however well it was ridden', () => {
+    state = { ...state, levels: [level, child] };
+    go('levels');
+    expect(all('[data-patch]')).toHaveLength(0);
+    send({ kind: 'results', results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)] });
+    expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
+    expect(all('.patch figcaption')[0]?.textContent).toBe(words.lessons.easing);
+  });
+});
+
 describe('the settings', () => {
   beforeEach(() => send({ kind: 'open-dialog', dialog: 'settings' }));
 

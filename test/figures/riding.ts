@@ -1,0 +1,127 @@
+/**
+ * Prints how a ride answers and what it costs while it lasts: key press to changed gear text on a slow processor,
+ * long tasks, growth of memory in ten minutes. Run `npm run build` first, then `npx tsx test/figures/riding.ts`.
+ * Times belong to this machine; on a busy one the longest task is longer than it would be.
+ */
+import type { CDPSession, Page } from 'playwright-core';
+import { openSite, type Site } from '../browser/site.ts';
+
+const LEVEL = 'only-you-and-the-road';
+const SCREEN = { width: 1280, height: 720 };
+const MEGABYTE = 1024 * 1024;
+/** Ride time over real time where a key press is measured twice, so that the ride's own part can be taken out. */
+const PACES = [8, 4] as const;
+const PRESSES = 16;
+
+function median(list: readonly number[]): number {
+  return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
+}
+
+async function until(page: Page, expression: string): Promise<void> {
+  while ((await page.evaluate(`Boolean(${expression})`)) !== true) await page.waitForTimeout(50);
+}
+
+interface Riding {
+  readonly page: Page;
+  readonly session: CDPSession;
+  readonly close: () => Promise<void>;
+}
+
+async function ride(site: Site, pace: number): Promise<Riding> {
+  const open = await site.openPage({ ...SCREEN, address: `#ride/${LEVEL}` });
+  const { page, context } = open;
+  const session = await context.newCDPSession(page);
+  await page.evaluate(`window.__rideTestSpeed = ${pace}`);
+  await page.click('[data-accept]');
+  await until(page, `document.body.dataset.rideState === 'riding'`);
+  return { page, session, close: open.close };
+}
+
+/** From a key press to the first change of the gear's text (ms). */
+async function keyToText(site: Site, pace: number, slowdown: number): Promise<number> {
+  const { page, session, close } = await ride(site, pace);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  await page.waitForTimeout(1500);
+  const times: number[] = [];
+  for (let i = 0; i < PRESSES; i += 1) {
+    const ms = await page.evaluate(`new Promise((resolve) => {
+      const gear = document.querySelector('[data-hud="gear"]');
+      const before = gear.textContent;
+      const started = performance.now();
+      const observer = new MutationObserver(() => {
+        if (gear.textContent === before) return;
+        observer.disconnect();
+        resolve(performance.now() - started);
+      });
+      observer.observe(gear, { childList: true, characterData: true, subtree: true });
+      setTimeout(() => resolve(null), 3000);
+      for (const kind of ['keydown', 'keyup'])
+        window.dispatchEvent(new KeyboardEvent(kind, { code: '${i % 2 === 0 ? 'ArrowDown' : 'ArrowUp'}', bubbles: true }));
+    })`);
+    if (typeof ms === 'number') times.push(ms);
+    await page.waitForTimeout(300);
+  }
+  await close();
+  return median(times);
+}
+
+async function keys(site: Site): Promise<void> {
+  for (const slowdown of [1, 6]) {
+    const [fast, slow] = [
+      await keyToText(site, PACES[0], slowdown),
+      await keyToText(site, PACES[1], slowdown),
+    ];
+    console.log(
+      `Key press to changed gear text, CPU ${slowdown}× slower: ${fast.toFixed(0)} ms at ${PACES[0]}× ride time, ${slow.toFixed(0)} ms at ${PACES[1]}× (medians of ${PRESSES}); cable and chain have ${((slow - fast) * PACES[0]).toFixed(0)} ms of ride time in it, so the page itself takes ${(2 * fast - slow).toFixed(0)} ms.`,
+    );
+  }
+}
+
+async function longTasks(site: Site, slowdown: number): Promise<void> {
+  const { page, session, close } = await ride(site, 1);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  // The first seconds still fetch what the debrief will want.
+  await page.waitForTimeout(5000);
+  await page.evaluate(`window.tasks = [];
+    new PerformanceObserver((list) => list.getEntries().forEach(({ duration }) => window.tasks.push(duration)))
+      .observe({ type: 'longtask' });`);
+  await page.waitForTimeout(25_000);
+  const tasks = (await page.evaluate('window.tasks')) as number[];
+  console.log(
+    `Tasks over 50 ms in 25 s of riding at ordinary speed, CPU ${slowdown}× slower: ${tasks.length}${tasks.length > 0 ? `, the longest ${Math.max(...tasks).toFixed(0)} ms` : ''}.`,
+  );
+  await close();
+}
+
+async function heap(site: Site): Promise<void> {
+  const { page, session, close } = await ride(site, 8);
+  await session.send('Performance.enable');
+  const read = async (): Promise<number> => {
+    await session.send('HeapProfiler.collectGarbage');
+    const { metrics } = await session.send('Performance.getMetrics');
+    return (metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? Number.NaN) / MEGABYTE;
+  };
+  await page.waitForTimeout(4000);
+  const startedMs = Date.now();
+  const first = await read();
+  let last = first;
+  let minutes = 0;
+  while ((await page.evaluate('document.body.dataset.rideState')) === 'riding' && minutes < 10) {
+    last = await read();
+    minutes = ((Date.now() - startedMs) / 60_000) * 8;
+    await page.waitForTimeout(2000);
+  }
+  console.log(
+    `Heap after collecting: ${first.toFixed(2)} MB, ${last.toFixed(2)} MB after ${minutes.toFixed(1)} more minutes of one ride: ${(((last - first) / minutes) * 10).toFixed(2)} MB in ten minutes.`,
+  );
+  await close();
+}
+
+const site = await openSite();
+try {
+  await keys(site);
+  for (const slowdown of [1, 4]) await longTasks(site, slowdown);
+  await heap(site);
+} finally {
+  await site.close();
+}
