@@ -3,7 +3,8 @@
  * the ride is in `tracks.tsx`; nothing here judges.
  */
 import type { JSX, TargetedPointerEvent } from 'preact';
-import { useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useWidth } from './useWidth.ts';
 import type { Format } from '../format.ts';
 import type { DebriefWords } from '../words/debrief.ts';
 import { CursorInk } from './cursorInk.tsx';
@@ -25,7 +26,6 @@ export interface StripProps {
   readonly onWatch: (distanceM: number) => void;
 }
 
-const FIRST_WIDTH_PX = 960;
 /** Width of the scrubber's handle, as in the style sheet (px). */
 const THUMB_PX = 22;
 
@@ -209,23 +209,4 @@ function Readout({
       ))}
     </output>
   );
-}
-
-/** Width of an element, measured before it is painted and whenever it changes. */
-function useWidth(): [number, { current: HTMLDivElement | null }] {
-  const element = useRef<HTMLDivElement | null>(null);
-  const [width, setWidth] = useState(FIRST_WIDTH_PX);
-  useLayoutEffect(() => {
-    const { current } = element;
-    if (current === null) return undefined;
-    const read = (): void => {
-      if (current.clientWidth > 0) setWidth(current.clientWidth);
-    };
-    read();
-    if (typeof ResizeObserver === 'undefined') return undefined;
-    const observer = new ResizeObserver(read);
-    observer.observe(current);
-    return () => observer.disconnect();
-  }, []);
-  return [width, element];
 }

@@ -3,7 +3,8 @@
  * and cadence. Single rides are faint, the middle half of the group is a band, its middle a strong line.
  */
 import type { JSX } from 'preact';
-import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
+import { useWidth } from '../charts/useWidth.ts';
 import { type RoadPicture, SHIFT_BIN_M, type Strip } from '../../core/clinic/group.ts';
 import type { RideLine } from '../../core/clinic/rideLine.ts';
 import type { SpreadSeries } from '../../core/clinic/spread.ts';
@@ -23,7 +24,6 @@ import {
 
 /** More single lines than this only make a grey cloud. */
 const MOST_LINES = 40;
-const FIRST_WIDTH_PX = 1180;
 
 export interface GroupStripProps {
   readonly course: Course;
@@ -251,23 +251,4 @@ function Legend({ words, lines }: { readonly words: ClinicWords; readonly lines:
       )}
     </ul>
   );
-}
-
-/** Width of an element, measured before it is painted and whenever it changes. */
-function useWidth(): [number, { current: HTMLDivElement | null }] {
-  const element = useRef<HTMLDivElement | null>(null);
-  const [width, setWidth] = useState(FIRST_WIDTH_PX);
-  useLayoutEffect(() => {
-    const { current } = element;
-    if (current === null) return undefined;
-    const read = (): void => {
-      if (current.clientWidth > 0) setWidth(current.clientWidth);
-    };
-    read();
-    if (typeof ResizeObserver === 'undefined') return undefined;
-    const observer = new ResizeObserver(read);
-    observer.observe(current);
-    return () => observer.disconnect();
-  }, []);
-  return [width, element];
 }
