@@ -32,7 +32,11 @@ import { type RideSession, startRideSession } from './rideSession.ts';
 import type { RideLook, RidePlaces } from './rideViews.ts';
 
 const store = createStore(
-  initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), unitsOf(navigator.language)),
+  initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
+    units: unitsOf(navigator.language),
+    // Whoever asks every page for more contrast gets the theme made for sunlight.
+    theme: window.matchMedia('(prefers-contrast: more)').matches ? 'field' : 'indoor',
+  }),
 );
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping);

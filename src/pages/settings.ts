@@ -162,13 +162,16 @@ export function unitsOf(locale: string): Settings['units'] {
 }
 
 /** What a new player finds. */
-export function defaultSettings(keys: Keys, units: Settings['units'] = 'metric'): Settings {
+export function defaultSettings(
+  keys: Keys,
+  { units = 'metric', theme = 'indoor' }: Partial<Pick<Settings, 'units' | 'theme'>> = {},
+): Settings {
   const bike = BIKES.find((one) => one.id === 'trekking-3x8') ?? (BIKES[0] as Bike);
   return {
     bike,
     rider: riderFor(bike),
     riderChosen: false,
-    theme: 'indoor',
+    theme,
     units,
     volumes: { machine: 0.8, road: 0.6, cues: 0.7 },
     muted: false,

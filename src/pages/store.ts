@@ -100,7 +100,7 @@ export function initialState(
   levels: readonly Level[],
   keys: Keys,
   hash: string,
-  units: Settings['units'] = 'metric',
+  given: Partial<Pick<Settings, 'units' | 'theme'>> = {},
 ): State {
   const empty: State = {
     view: 'start',
@@ -108,7 +108,7 @@ export function initialState(
     levels,
     ownLevels: [],
     trial: null,
-    settings: defaultSettings(keys, units),
+    settings: defaultSettings(keys, given),
     cautionsSeen: false,
     dialog: null,
     waitingLevelId: null,

@@ -103,6 +103,14 @@ describe.each(['indoor', 'field'])('the %s theme', (theme) => {
   });
 });
 
+describe('a device that asks for more contrast', () => {
+  it('begins in the theme for sunlight', async () => {
+    const { page, close } = await site.openPage({ width: 1024, height: 768, context: { contrast: 'more' } });
+    await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe('field');
+    await close();
+  });
+});
+
 describe('the address', () => {
   it('leads back to where one was, and nowhere is the start', async () => {
     const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#nowhere' });
