@@ -35,6 +35,12 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
   const size = tables.gears * tables.speeds;
   const { stepM } = tables.grid;
   const place = emptyPlace(tables);
+  // Somebody who rides asks many times in one stage.
+  let visited = -1;
+  const visit = (stage: number): void => {
+    if (stage !== visited) visitPlace(world, tables, stage, place);
+    visited = stage;
+  };
   const at = (distanceM: number, gear: number, index: number): number => {
     const along = Math.min(stages, Math.max(0, distanceM / stepM));
     const stage = Math.floor(along);
@@ -52,7 +58,7 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
       const staying = at(distanceM, gear, index);
       if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
       const easedIndex = interpolate(tables.easedIndex, gear * tables.speeds, index);
-      visitPlace(world, tables, Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))), place);
+      visit(Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))));
       const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
       let move: Move | null = null;
       let least = staying;

@@ -40,6 +40,10 @@ export interface TickWork {
   cadenceRpm: number;
   crankTorqueNm: number;
   reserveJ: number;
+  /** The road under the wheel. */
+  slopeRatio: number;
+  rollingFactor: number;
+  windMps: number;
   driveN: number;
   airN: number;
   rollingN: number;

@@ -2,7 +2,8 @@
  * One tick of a ride: the only place where time passes. Player, planner, virtual riders, command line and
  * tests all call `stepRide`; it is pure, and given the same state and commands gives the same bits.
  */
-import { PI, sampleAt } from '../math/numbers.ts';
+import type { Course } from '../course/types.ts';
+import { PI } from '../math/numbers.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
 import {
   crankTorqueNm,
@@ -39,6 +40,9 @@ const work: TickWork = {
   cadenceRpm: 0,
   crankTorqueNm: 0,
   reserveJ: 0,
+  slopeRatio: 0,
+  rollingFactor: 0,
+  windMps: 0,
   driveN: 0,
   airN: 0,
   rollingN: 0,
@@ -129,18 +133,31 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
 }
 
 function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {
-  const { machine, course } = world;
-  const { distanceM, speedMps } = ride;
-  const slope = sampleAt(course.slopeRatio, distanceM);
-  const crr = machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM);
-  const wind = sampleAt(course.windMps, distanceM);
+  const { machine } = world;
+  const { speedMps } = ride;
+  roadUnder(world.course, ride.distanceM, w);
+  const crr = machine.bike.rollingCoefficient * w.rollingFactor;
   const tooFast = Math.max(0, speedMps - FASTEST_MPS);
   const pulled = ride.braking || ride.phase === 'overrun' ? BRAKE_MPS2 : 0;
-  w.airN = airForceN(speedMps, wind, machine.bike.cdaM2, world.airDensityKgM3);
-  w.rollingN = rollingForceN(machine.totalMassKg, slope, crr);
-  w.climbingN = climbingForceN(machine.totalMassKg, slope);
+  w.airN = airForceN(speedMps, w.windMps, machine.bike.cdaM2, world.airDensityKgM3);
+  w.rollingN = rollingForceN(machine.totalMassKg, w.slopeRatio, crr);
+  w.climbingN = climbingForceN(machine.totalMassKg, w.slopeRatio);
   w.bearingsN = bearingForceN(speedMps);
   w.brakeN = machine.effectiveMassKg * (pulled + tooFast / 0.3);
+}
+
+/** Slope, surface and wind at a place, looked up together: the same bits as `sampleAt` gives one by one. */
+function roadUnder(course: Course, distanceM: number, w: TickWork): void {
+  const last = course.slopeRatio.length - 1;
+  const i = distanceM <= 0 ? 0 : distanceM >= last ? last : Math.floor(distanceM);
+  const next = i < last ? i + 1 : i;
+  const share = i < last && distanceM > 0 ? distanceM - i : 0;
+  const slope = course.slopeRatio[i] as number;
+  const rolling = course.rollingFactor[i] as number;
+  const wind = course.windMps[i] as number;
+  w.slopeRatio = slope + ((course.slopeRatio[next] as number) - slope) * share;
+  w.rollingFactor = rolling + ((course.rollingFactor[next] as number) - rolling) * share;
+  w.windMps = wind + ((course.windMps[next] as number) - wind) * share;
 }
 
 /**
