@@ -40,10 +40,11 @@ export interface TickWork {
   cadenceRpm: number;
   crankTorqueNm: number;
   reserveJ: number;
-  /** The road under the wheel. */
+  /** The road where the tick begins. */
   slopeRatio: number;
   rollingFactor: number;
   windMps: number;
+  heightM: number;
   driveN: number;
   airN: number;
   rollingN: number;
@@ -173,25 +174,23 @@ function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
   const { machine, course } = world;
   const workInJ = (w.driveN / gear.efficiency) * w.stepM;
   const kineticJ = (machine.effectiveMassKg * w.speedMps * w.speedMps) / 2;
-  const rest = w.reachedMps <= 0 || w.speedMps !== w.reachedMps;
-  const climbedNowJ =
-    machine.totalMassKg *
-    GRAVITY *
-    (sampleAt(course.heightM, w.distanceM) - sampleAt(course.heightM, ride.distanceM));
+  const set = w.reachedMps <= 0 || w.speedMps !== w.reachedMps;
+  const climbedNowJ = machine.totalMassKg * GRAVITY * (sampleAt(course.heightM, w.distanceM) - w.heightM);
   const airJ = w.airN * w.stepM;
   const rollingJ = w.rollingN * w.stepM;
   const bearingsJ = w.bearingsN * w.stepM;
   const drivetrainJ = workInJ - w.driveN * w.stepM;
-  const balanceJ =
-    ledger.kineticJ +
-    workInJ +
-    w.pushOffJ -
-    kineticJ -
-    climbedNowJ -
-    airJ -
-    rollingJ -
-    bearingsJ -
-    drivetrainJ;
+  ledger.brakesJ += set
+    ? ledger.kineticJ +
+      workInJ +
+      w.pushOffJ -
+      kineticJ -
+      climbedNowJ -
+      airJ -
+      rollingJ -
+      bearingsJ -
+      drivetrainJ
+    : w.brakeN * w.stepM;
   ledger.workInJ += workInJ;
   ledger.pushOffJ += w.pushOffJ;
   ledger.kineticJ = kineticJ;
@@ -200,5 +199,4 @@ function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
   ledger.rollingJ += rollingJ;
   ledger.bearingsJ += bearingsJ;
   ledger.drivetrainJ += drivetrainJ;
-  ledger.brakesJ += rest ? balanceJ : w.brakeN * w.stepM;
 }

@@ -36,10 +36,13 @@ export type Controller = (state: RideState) => readonly RideCommand[];
 /** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
 export const LONGEST_RIDE_TICKS = 3600 * 120;
 
+const NOTHING: readonly RideEvent[] = [];
+
 /** Starts a ride. */
 export function startRide(world: RideWorld, from: RideState = startState(world)): LiveRide {
   const now = copyOfState(from);
   let kept: RideState | null = from;
+  let fresh: RideEvent[] = [];
   const trace = emptyTrace();
   const commandLog: TimedCommand[] = [];
   const checkpoints: string[] = [];
@@ -54,11 +57,13 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
     },
     step(commands) {
       // What is pressed behind the finish is no part of the ride.
-      if (now.phase === 'finished') return [];
-      for (const command of commands) commandLog.push({ tick: now.tick, command });
-      const events: RideEvent[] = [];
-      advanceRide(world, now, commands, events);
+      if (now.phase === 'finished') return NOTHING;
+      if (commands.length > 0) for (const command of commands) commandLog.push({ tick: now.tick, command });
+      advanceRide(world, now, commands, fresh);
       kept = null;
+      // Most ticks bring nothing; those share one empty list.
+      const events = fresh.length > 0 ? fresh : NOTHING;
+      if (fresh.length > 0) fresh = [];
       recordTick(trace, world, now, events);
       if (now.tick % CHECKPOINT_TICKS === 0) checkpoints.push(hashState(now));
       return events;

@@ -43,6 +43,7 @@ const work: TickWork = {
   slopeRatio: 0,
   rollingFactor: 0,
   windMps: 0,
+  heightM: 0,
   driveN: 0,
   airN: 0,
   rollingN: 0,
@@ -146,7 +147,7 @@ function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {
   w.brakeN = machine.effectiveMassKg * (pulled + tooFast / 0.3);
 }
 
-/** Slope, surface and wind at a place, looked up together: the same bits as `sampleAt` gives one by one. */
+/** What the road is like at a place, looked up together: the same bits as `sampleAt` gives one by one. */
 function roadUnder(course: Course, distanceM: number, w: TickWork): void {
   const last = course.slopeRatio.length - 1;
   const i = distanceM <= 0 ? 0 : distanceM >= last ? last : Math.floor(distanceM);
@@ -155,9 +156,11 @@ function roadUnder(course: Course, distanceM: number, w: TickWork): void {
   const slope = course.slopeRatio[i] as number;
   const rolling = course.rollingFactor[i] as number;
   const wind = course.windMps[i] as number;
+  const height = course.heightM[i] as number;
   w.slopeRatio = slope + ((course.slopeRatio[next] as number) - slope) * share;
   w.rollingFactor = rolling + ((course.rollingFactor[next] as number) - rolling) * share;
   w.windMps = wind + ((course.windMps[next] as number) - wind) * share;
+  w.heightM = height + ((course.heightM[next] as number) - height) * share;
 }
 
 /**

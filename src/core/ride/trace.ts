@@ -67,13 +67,14 @@ export function recordTick(
 
 function sampleOf(world: RideWorld, state: RideState): TraceSample {
   const { rider } = world.machine;
+  const slopeRatio = sampleAt(world.course.slopeRatio, state.distanceM);
   const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
   return {
     timeS: state.tick * world.tickS,
     distanceM: state.distanceM,
     speedMps: state.speedMps,
     cadenceRpm: state.cadenceRpm,
-    bandLowRpm: bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM)),
+    bandLowRpm: bandLowRpm(rider, slopeRatio),
     bandHighRpm: rider.cadenceHighRpm,
     pressureRatio: state.pressureRatio,
     torqueRatio: state.crankTorqueNm / world.machine.referenceTorqueNm,
