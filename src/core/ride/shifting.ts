@@ -18,6 +18,7 @@ import type {
   Derailleur,
   RideCommand,
   RideEvent,
+  QueuedShift,
   RideWorld,
   ShiftDirection,
   ShiftInProgress,
@@ -70,9 +71,7 @@ export function queueShift(
 /** Lets delays run, starts what is due and moves the chain by one tick. */
 export function advanceShift(world: RideWorld, ride: RideDraft, events: RideEvent[]): void {
   if (ride.queue.length > 0) {
-    ride.queue = ride.queue.map((push) =>
-      push.delayS > 0 ? { ...push, delayS: push.delayS - world.tickS } : push,
-    );
+    ride.queue = runDelays(ride.queue, world.tickS);
     startDue(ride, 'rear');
     startDue(ride, 'front');
   }
@@ -80,12 +79,26 @@ export function advanceShift(world: RideWorld, ride: RideDraft, events: RideEven
   if (ride.front !== null) move(world, ride, 'front', ride.front, events);
 }
 
+/** Pushes whose delay has run out wait unchanged; while nothing changes the queue stays the same one. */
+function runDelays(queue: readonly QueuedShift[], tickS: number): readonly QueuedShift[] {
+  let changed: QueuedShift[] | null = null;
+  for (let i = 0; i < queue.length; i += 1) {
+    const { derailleur, direction, steps, delayS } = queue[i] as QueuedShift;
+    if (delayS <= 0) continue;
+    changed ??= queue.slice();
+    changed[i] = { derailleur, direction, steps, delayS: delayS - tickS };
+  }
+  return changed ?? queue;
+}
+
 function startDue(ride: RideDraft, derailleur: Derailleur): void {
   if (ride[derailleur] !== null) return;
-  const at = ride.queue.findIndex((push) => push.derailleur === derailleur);
-  const push = ride.queue[at];
+  const { queue } = ride;
+  let at = 0;
+  while (at < queue.length && queue[at]?.derailleur !== derailleur) at += 1;
+  const push = queue[at];
   if (push === undefined || push.delayS > 0) return;
-  ride.queue = ride.queue.filter((_, i) => i !== at);
+  ride.queue = queue.filter((_, i) => i !== at);
   const fromIndex = derailleur === 'rear' ? ride.sprocketIndex : ride.ringIndex;
   ride[derailleur] = beginMovement(
     ride,
@@ -129,10 +142,9 @@ function move(
   shift: ShiftInProgress,
   events: RideEvent[],
 ): void {
-  const at = { tick: ride.tick, distanceM: ride.distanceM };
   const blocked = !ride.chainOn && (derailleur === 'rear' || ride.pressureRatio > RESTORE_PRESSURE);
   if (ride.cadenceRpm <= 0 || blocked) {
-    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...at });
+    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...placeOf(ride) });
     ride[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
     return;
   }
@@ -140,7 +152,7 @@ function move(
   const rate = shiftRate(loadRatio);
   const movingS = shift.movingS + world.tickS;
   const hung = rate < HUNG_RATE && movingS > HUNG_AFTER_S;
-  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...at });
+  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...placeOf(ride) });
   const next: ShiftInProgress = {
     direction: shift.direction,
     fromIndex: shift.fromIndex,
@@ -156,7 +168,11 @@ function move(
     waitReported: shift.waitReported,
   };
   if (next.doneTurns < next.neededTurns) ride[derailleur] = next;
-  else finishMovement(world, ride, derailleur, next, at, events);
+  else finishMovement(world, ride, derailleur, next, events);
+}
+
+function placeOf(ride: RideDraft): { tick: number; distanceM: number } {
+  return { tick: ride.tick, distanceM: ride.distanceM };
 }
 
 function finishMovement(
@@ -164,10 +180,10 @@ function finishMovement(
   ride: RideDraft,
   derailleur: Derailleur,
   shift: ShiftInProgress,
-  at: { tick: number; distanceM: number },
   events: RideEvent[],
 ): void {
   const { machine } = world;
+  const at = placeOf(ride);
   const load = shift.loadSecondsSum / shift.movingS;
   const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
   const toIndex = Math.min(last, Math.max(0, shift.toIndex));
