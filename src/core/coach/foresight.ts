@@ -7,9 +7,10 @@ import type { Pitch } from '../course/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { OVERLOAD_FROM } from '../planner/costs.ts';
 import type { Policy } from '../planner/plan.ts';
+import { copyOfState } from '../ride/draft.ts';
 import { type Controller, rideThrough } from '../ride/run.ts';
 import { type RideTrace, type TraceSample } from '../ride/trace.ts';
-import type { RideState, RideWorld } from '../ride/types.ts';
+import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 import { shiftsOf } from './shifts.ts';
 import type { Mark, PitchReport, Reason, ShiftReport, Timing } from './types.ts';
 
@@ -25,6 +26,7 @@ const SPIN_BEFORE_M = 90;
 const TOO_EARLY_RPM_S = 25;
 /** A counterfactual that has not got through after this long stops counting (s). */
 const LONGEST_WHAT_IF_S = 120;
+const NO_COMMANDS: readonly RideCommand[] = [];
 
 /** Reports on all pitches the ride went over. */
 export function judgePitches(world: RideWorld, trace: RideTrace, policy: Policy): PitchReport[] {
@@ -54,11 +56,12 @@ export function foresightMark(pitches: readonly PitchReport[], weight: number): 
 /** Leg overload of a ride over a stretch: ∫ max(0, load − 1.3) dx (load × metres). */
 export function overloadM(samples: readonly TraceSample[], fromM: number, toM: number): number {
   let sum = 0;
-  for (let i = 1; i < samples.length; i += 1) {
+  for (let i = Math.max(1, indexFrom(samples, fromM)); i < samples.length; i += 1) {
     const a = samples[i - 1] as TraceSample;
     const b = samples[i] as TraceSample;
+    if (a.distanceM >= toM) break;
     const wayM = b.distanceM - a.distanceM;
-    if (b.distanceM <= fromM || a.distanceM >= toM || wayM <= 0) continue;
+    if (b.distanceM <= fromM || wayM <= 0) continue;
     const start = Math.max(a.distanceM, fromM);
     const end = Math.min(b.distanceM, toM);
     const load = lerp(a.loadRatio, b.loadRatio, ((start + end) / 2 - a.distanceM) / wayM);
@@ -77,10 +80,9 @@ function judgePitch(
 ): PitchReport {
   const fromM = before.distanceM;
   const toM = Math.min(pitch.endM, pitch.footM + JUDGED_M);
-  const none = whatIf(world, before, () => [], toM);
-  const best = whatIf(world, before, policyDriver(world, policy), toM);
+  const { best, none } = whatIfs(world, before, policy, toM);
   const own = overloadM(trace.samples, fromM, toM);
-  const overloadNoneM = overloadM(none.samples, fromM, toM);
+  const overloadNoneM = overloadM(none, fromM, toM);
   const overloadReferenceM = overloadM(best.samples, fromM, toM);
   const span = overloadNoneM - overloadReferenceM;
   const footDown = trace.events.some(
@@ -113,21 +115,55 @@ function judgePitch(
   };
 }
 
-/** Rides on from the player's own state, legs steady, levers at rest, until the end of the stretch. */
-function whatIf(world: RideWorld, before: RideState, controller: Controller, toM: number): RideTrace {
-  const from: RideState = {
-    ...before,
-    pressure: 'steady',
-    braking: false,
-    queue: [],
-    rear: null,
-    front: null,
-  };
+/**
+ * Rides on from the player's own state, legs steady, levers at rest, until the end of the stretch: as the
+ * reference would, and without any shift. Until the reference first acts the two are one ride, ridden once.
+ */
+function whatIfs(
+  world: RideWorld,
+  before: RideState,
+  policy: Policy,
+  toM: number,
+): { readonly best: RideTrace; readonly none: readonly TraceSample[] } {
   const lastTick = before.tick + LONGEST_WHAT_IF_S * 120;
-  return rideThrough(world, controller, {
-    from,
-    stopWhen: (state) => state.distanceM >= toM || state.tick >= lastTick,
-  }).trace;
+  const stopWhen = (state: RideState): boolean => state.distanceM >= toM || state.tick >= lastTick;
+  const driver = policyDriver(world, policy);
+  let parting: RideState | null = null;
+  const untilParting: Controller = (state) => {
+    const commands = driver(state);
+    if (parting === null && commands.length > 0) parting = copyOfState(state);
+    return commands;
+  };
+  const best = rideThrough(world, untilParting, { from: atRest(before), stopWhen }).trace;
+  const from = parting as RideState | null;
+  if (from === null) return { best, none: best.samples };
+  const partedS = from.tick * world.tickS;
+  const together = best.samples.filter((sample) => sample.timeS < partedS);
+  const alone = rideThrough(world, () => NO_COMMANDS, { from, stopWhen }).trace;
+  return { best, none: [...together, ...alone.samples] };
+}
+
+function atRest(state: RideState): RideState {
+  return { ...state, pressure: 'steady', braking: false, queue: [], rear: null, front: null };
+}
+
+/** Index of the first sample at or beyond a place, found by halving: the way ridden never shrinks. */
+function indexFrom(samples: readonly TraceSample[], placeM: number): number {
+  let low = 0;
+  let high = samples.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((samples[middle] as TraceSample).distanceM < placeM) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Samples from one place to another, both included. */
+function samplesBetween(samples: readonly TraceSample[], fromM: number, toM: number): TraceSample[] {
+  let end = indexFrom(samples, toM);
+  while (end < samples.length && (samples[end] as TraceSample).distanceM <= toM) end += 1;
+  return samples.slice(indexFrom(samples, fromM), end);
 }
 
 function easierShifts(shifts: readonly ShiftReport[], fromM: number, toM: number): ShiftReport[] {
@@ -142,9 +178,8 @@ function firstBefore(shifts: readonly ShiftReport[], pitch: Pitch): number | nul
 }
 
 function worstCadence(samples: readonly TraceSample[], fromM: number, toM: number): number {
-  return samples.reduce(
-    (worst, s) =>
-      s.pedalling && s.distanceM >= fromM && s.distanceM <= toM ? Math.min(worst, s.cadenceRpm) : worst,
+  return samplesBetween(samples, fromM, toM).reduce(
+    (worst, s) => (s.pedalling ? Math.min(worst, s.cadenceRpm) : worst),
     200,
   );
 }
@@ -157,9 +192,9 @@ function timingOf(trace: RideTrace, best: RideTrace, pitch: Pitch, credit: numbe
 }
 
 function spinRpmS(trace: RideTrace, pitch: Pitch): number {
-  return trace.samples.reduce((sum, s) => {
-    const inside = s.distanceM >= pitch.footM - SPIN_BEFORE_M && s.distanceM <= pitch.footM;
+  const before = samplesBetween(trace.samples, pitch.footM - SPIN_BEFORE_M, pitch.footM);
+  return before.reduce((sum, s) => {
     const over = s.cadenceRpm - s.bandHighRpm - SPIN_MARGIN_RPM;
-    return inside && s.pedalling && over > 0 ? sum + over * 0.1 : sum;
+    return s.pedalling && over > 0 ? sum + over * 0.1 : sum;
   }, 0);
 }

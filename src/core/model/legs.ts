@@ -14,11 +14,18 @@ const STEADY_SHARE_OF_LINE = 0.8;
 /** Below a few rpm power over cadence means nothing; torque is then limited by the line anyway. */
 const SMALLEST_OMEGA = 0.05;
 
-const PRESSURE_RATIO: Readonly<Record<Pressure, number>> = { coast: 0, ease: 0.4, steady: 1, press: 1.6 };
-
 /** Where the legs go for a pressure, as a share of steady. */
 export function pressureTarget(pressure: Pressure): number {
-  return PRESSURE_RATIO[pressure];
+  switch (pressure) {
+    case 'steady':
+      return 1;
+    case 'ease':
+      return 0.4;
+    case 'press':
+      return 1.6;
+    case 'coast':
+      return 0;
+  }
 }
 
 /** Middle of the rider's flat-road cadence band (rpm). */

@@ -36,8 +36,9 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
   let manoeuvre: Manoeuvre | null = null;
   let restUntilTick = 0;
   return (state) => {
-    const commands: RideCommand[] = [...brake(state)];
+    const braked = brake(state);
     if (manoeuvre !== null) {
+      const commands: RideCommand[] = [...braked];
       if (state.tick === manoeuvre.pushTick) commands.push(...pushes(manoeuvre.move));
       if (isDone(state, manoeuvre)) {
         commands.push({ kind: 'pressure', pressure: 'steady' });
@@ -46,18 +47,18 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
       }
       return commands;
     }
-    const braking = state.braking || commands.length > 0;
-    if (state.phase !== 'riding' || braking || state.startingUp) return commands;
-    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return commands;
+    const braking = state.braking || braked.length > 0;
+    if (state.phase !== 'riding' || braking || state.startingUp) return braked;
+    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return braked;
     const gear = state.ringIndex * world.machine.sprocketCount + state.sprocketIndex;
     const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
-    if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return commands;
+    if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return braked;
     manoeuvre = {
       move: advice.move,
       pushTick: state.tick + Math.round(EASE_BEFORE_S * 120),
       giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * 120),
     };
-    return [...commands, { kind: 'pressure', pressure: 'ease' }];
+    return [...braked, { kind: 'pressure', pressure: 'ease' }];
   };
 }
 

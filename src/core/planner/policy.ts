@@ -35,31 +35,49 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
   const size = tables.gears * tables.speeds;
   const { stepM } = tables.grid;
   const place = emptyPlace(tables);
-  const at = (distanceM: number, gear: number, index: number): number => {
+  // Somebody who rides asks many times in one stage.
+  let visited = -1;
+  const visit = (stage: number): void => {
+    if (stage !== visited) visitPlace(world, tables, stage, place);
+    visited = stage;
+  };
+  // Kept between the calls, because a question looks from one spot at many gears.
+  const spot = { row: 0, share: 0, last: false, index: 0 };
+  const standAt = (distanceM: number): void => {
     const along = Math.min(stages, Math.max(0, distanceM / stepM));
     const stage = Math.floor(along);
-    const a = interpolate(stay, stage * size + gear * tables.speeds, index);
-    if (stage >= stages) return a;
-    const b = interpolate(stay, (stage + 1) * size + gear * tables.speeds, index);
-    return a + (b - a) * (along - stage);
+    spot.row = stage * size;
+    spot.share = along - stage;
+    spot.last = stage >= stages;
+  };
+  const costIn = (gear: number): number => {
+    const row = spot.row + gear * tables.speeds;
+    const a = interpolate(stay, row, spot.index);
+    if (spot.last) return a;
+    const b = interpolate(stay, row + size, spot.index);
+    return a + (b - a) * spot.share;
   };
   return {
     grid: tables.grid,
-    costToGo: (distanceM, speedMps, gear) => at(distanceM, gear, speedIndex(tables, speedMps)),
+    costToGo(distanceM, speedMps, gear) {
+      standAt(distanceM);
+      spot.index = speedIndex(tables, speedMps);
+      return costIn(gear);
+    },
     advise(distanceM, speedMps, gear) {
       const index = speedIndex(tables, speedMps);
       const nearest = gear * tables.speeds + Math.round(index);
-      const staying = at(distanceM, gear, index);
+      standAt(distanceM);
+      spot.index = index;
+      const staying = costIn(gear);
       if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
-      const easedIndex = interpolate(tables.easedIndex, gear * tables.speeds, index);
-      visitPlace(world, tables, Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))), place);
+      spot.index = interpolate(tables.easedIndex, gear * tables.speeds, index);
+      visit(Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))));
       const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
       let move: Move | null = null;
       let least = staying;
       for (const candidate of tables.moves[gear] ?? []) {
-        const cost =
-          shiftCost(candidate.rearSteps, candidate.ringSteps, load) +
-          at(distanceM, candidate.toGear, easedIndex);
+        const cost = shiftCost(candidate.rearSteps, candidate.ringSteps, load) + costIn(candidate.toGear);
         if (cost < least) {
           least = cost;
           move = candidate;

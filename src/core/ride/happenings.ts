@@ -1,12 +1,12 @@
 /**
  * The last part of a step: what the new speed and place mean (foot down, stop lines, crossed chain,
- * reserve, finish), the energy ledger, and the fresh state literal.
+ * reserve, finish), the energy ledger, and the draft that takes over all of it.
  */
 import { sampleAt } from '../math/numbers.ts';
 import { GRAVITY } from '../model/load.ts';
-import type { Gear, Pressure } from '../model/types.ts';
-import type { ChainDraft } from './shifting.ts';
-import type { EnergyLedger, RideEvent, RidePhase, RideState, RideWorld } from './types.ts';
+import type { Gear } from '../model/types.ts';
+import type { RideDraft } from './draft.ts';
+import type { RideEvent, RideWorld } from './types.ts';
 
 /** Below this speed without drive a foot goes down (m/s, ours). */
 const FOOT_DOWN_MPS = 0.4;
@@ -28,236 +28,175 @@ const ROLLING_MPS = 0.8;
 /** Legs that change by less than this in a tick have reached what they were asked for. */
 const LEGS_SETTLED = 0.0005;
 
-/** Everything the earlier parts of a step found out. */
-export interface Happening {
-  readonly speedMps: number;
-  readonly stepM: number;
-  readonly chain: ChainDraft;
-  readonly gear: Gear;
-  readonly pressure: Pressure;
-  readonly braking: boolean;
-  readonly pressureRatio: number;
-  readonly cadenceRpm: number;
-  readonly crankTorqueNm: number;
-  readonly driveN: number;
-  readonly airN: number;
-  readonly rollingN: number;
-  readonly bearingsN: number;
-  readonly brakeN: number;
-  readonly reserveJ: number;
-}
-
-interface Situation {
-  phase: RidePhase;
-  phaseLeftS: number;
-  startingUp: boolean;
-  nextStopIndex: number;
+/** What the parts of a step find out for those after them, while the draft still holds the tick before. */
+export interface TickWork {
+  tick: number;
+  distanceM: number;
+  stepM: number;
+  /** Speed the forces lead to, and the one the tick ends with: a foot or a push may set another. */
+  reachedMps: number;
   speedMps: number;
+  pressureRatio: number;
+  cadenceRpm: number;
+  crankTorqueNm: number;
+  reserveJ: number;
+  /** The road where the tick begins. */
+  slopeRatio: number;
+  rollingFactor: number;
+  windMps: number;
+  heightM: number;
+  driveN: number;
+  airN: number;
+  rollingN: number;
+  climbingN: number;
+  bearingsN: number;
+  brakeN: number;
   pushOffJ: number;
 }
 
-/** Settles the tick and returns the new state; events are appended. */
-export function detectEvents(
+/** Settles the tick: the draft becomes the new state; events are appended. */
+export function settleTick(
   world: RideWorld,
-  state: RideState,
-  h: Happening,
-  events: RideEvent[],
-): RideState {
-  const tick = state.tick + 1;
-  const distanceM = state.distanceM + h.stepM;
-  const at = { tick, distanceM };
-  const situation: Situation = {
-    phase: state.phase,
-    phaseLeftS: state.phaseLeftS > 0 ? Math.max(0, state.phaseLeftS - world.tickS) : 0,
-    startingUp: state.startingUp && h.speedMps < ROLLING_MPS,
-    nextStopIndex: state.nextStopIndex,
-    speedMps: h.speedMps,
-    pushOffJ: 0,
-  };
-  if (state.phase === 'riding') {
-    stopLine(world, situation, h, at, events);
-    if (situation.phase === 'riding') footDown(world, state, situation, h, at, events);
-  } else getGoing(world, state, situation, at, events);
-  const crossedS = crossing(world, state, h, at, events);
-  const spent = reserve(world, state, h, at, events);
-  if (distanceM >= world.course.lengthM) {
-    situation.phase = 'finished';
-    events.push({ kind: 'finished', ...at });
-  }
-  return {
-    tick,
-    distanceM,
-    speedMps: situation.speedMps,
-    pressure: h.pressure,
-    braking: h.braking,
-    pressureRatio: h.pressureRatio,
-    crankTurns: state.crankTurns + (h.cadenceRpm / 60) * world.tickS,
-    cadenceRpm: h.cadenceRpm,
-    crankTorqueNm: h.crankTorqueNm,
-    ringIndex: h.chain.ringIndex,
-    sprocketIndex: h.chain.sprocketIndex,
-    rear: h.chain.rear,
-    front: h.chain.front,
-    queue: h.chain.queue,
-    reserveJ: h.reserveJ,
-    spent,
-    chainOn: h.chain.chainOn,
-    phase: situation.phase,
-    phaseLeftS: situation.phaseLeftS,
-    startingUp: situation.startingUp,
-    nextStopIndex: situation.nextStopIndex,
-    crossedS,
-    ledger: bookEnergy(world, state, h, situation, distanceM),
-  };
-}
-
-function stopLine(
-  world: RideWorld,
-  s: Situation,
-  h: Happening,
-  at: { tick: number; distanceM: number },
+  ride: RideDraft,
+  gear: Gear,
+  w: TickWork,
   events: RideEvent[],
 ): void {
-  const lineM = world.course.stopLinesM[s.nextStopIndex];
-  if (lineM === undefined || at.distanceM < lineM - STOP_ZONE_M) return;
-  if (at.distanceM > lineM) {
-    events.push({ kind: 'line-missed', ...at });
-    s.phase = 'overrun';
-    s.nextStopIndex += 1;
-  } else if (h.speedMps <= 0) {
-    events.push({ kind: 'stopped-at-line', ...at });
-    s.phase = 'standing';
-    s.phaseLeftS = STANDING_S;
-    s.nextStopIndex += 1;
+  w.speedMps = w.reachedMps;
+  w.pushOffJ = 0;
+  if (ride.phaseLeftS > 0) ride.phaseLeftS = Math.max(0, ride.phaseLeftS - world.tickS);
+  if (w.reachedMps >= ROLLING_MPS) ride.startingUp = false;
+  if (ride.phase === 'riding') {
+    stopLine(world, ride, w, events);
+    if (ride.phase === 'riding') footDown(world, ride, w, events);
+  } else getGoing(world, ride, w, events);
+  crossing(world, ride, gear, w, events);
+  reserve(world, ride, w, events);
+  if (w.distanceM >= world.course.lengthM) {
+    ride.phase = 'finished';
+    events.push({ kind: 'finished', ...at(w) });
+  }
+  bookEnergy(world, ride, gear, w);
+  ride.tick = w.tick;
+  ride.distanceM = w.distanceM;
+  ride.speedMps = w.speedMps;
+  ride.pressureRatio = w.pressureRatio;
+  ride.crankTurns += (w.cadenceRpm / 60) * world.tickS;
+  ride.cadenceRpm = w.cadenceRpm;
+  ride.crankTorqueNm = w.crankTorqueNm;
+  ride.reserveJ = w.reserveJ;
+}
+
+function at(w: TickWork): { tick: number; distanceM: number } {
+  return { tick: w.tick, distanceM: w.distanceM };
+}
+
+function stopLine(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
+  const lineM = world.course.stopLinesM[ride.nextStopIndex];
+  if (lineM === undefined || w.distanceM < lineM - STOP_ZONE_M) return;
+  if (w.distanceM > lineM) {
+    events.push({ kind: 'line-missed', ...at(w) });
+    ride.phase = 'overrun';
+    ride.nextStopIndex += 1;
+  } else if (w.reachedMps <= 0) {
+    events.push({ kind: 'stopped-at-line', ...at(w) });
+    ride.phase = 'standing';
+    ride.phaseLeftS = STANDING_S;
+    ride.nextStopIndex += 1;
   }
 }
 
 /** Too slow and not getting faster: the foot goes down. Braking to rest or starting from rest is no foot down. */
-function footDown(
-  world: RideWorld,
-  state: RideState,
-  s: Situation,
-  h: Happening,
-  at: { tick: number; distanceM: number },
-  events: RideEvent[],
-): void {
-  if (h.braking) {
-    if (h.speedMps <= 0) s.startingUp = true;
+function footDown(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
+  if (ride.braking) {
+    if (w.reachedMps <= 0) ride.startingUp = true;
     return;
   }
-  if (h.speedMps >= FOOT_DOWN_MPS || h.speedMps > state.speedMps) return;
+  if (w.reachedMps >= FOOT_DOWN_MPS || w.reachedMps > ride.speedMps) return;
   // From rest, legs that are not yet asked to push, or only begin to, are no failure.
-  const rising = h.pressureRatio - state.pressureRatio > LEGS_SETTLED;
-  if (s.startingUp && (rising || h.pressureRatio < LEGS_SETTLED)) return;
-  events.push({ kind: 'foot-down', ...at });
-  s.phase = 'foot-down';
-  s.phaseLeftS = FOOT_DOWN_S;
-  s.speedMps = 0;
+  const rising = w.pressureRatio - ride.pressureRatio > LEGS_SETTLED;
+  if (ride.startingUp && (rising || w.pressureRatio < LEGS_SETTLED)) return;
+  events.push({ kind: 'foot-down', ...at(w) });
+  ride.phase = 'foot-down';
+  ride.phaseLeftS = FOOT_DOWN_S;
+  w.speedMps = 0;
   const last = world.machine.sprocketCount - 1;
-  h.chain.sprocketIndex = Math.min(last, h.chain.sprocketIndex + EASIER_AFTER_FOOT_DOWN);
-  h.chain.rear = null;
-  h.chain.front = null;
-  h.chain.queue = [];
-  h.chain.chainOn = true;
+  ride.sprocketIndex = Math.min(last, ride.sprocketIndex + EASIER_AFTER_FOOT_DOWN);
+  ride.rear = null;
+  ride.front = null;
+  ride.queue = [];
+  ride.chainOn = true;
 }
 
 /** Waiting times end; after a foot down the rider is pushed off, at a line the legs must do it. */
-function getGoing(
-  world: RideWorld,
-  state: RideState,
-  s: Situation,
-  at: { tick: number; distanceM: number },
-  events: RideEvent[],
-): void {
-  if (state.phase === 'overrun') {
-    if (s.speedMps > 0) return;
-    s.phase = 'standing';
-    s.phaseLeftS = OVERRUN_STANDING_S;
-  } else if (s.phaseLeftS <= 0) {
-    if (state.phase === 'foot-down') {
-      s.speedMps = PUSH_OFF_MPS;
-      s.pushOffJ = (world.machine.effectiveMassKg * PUSH_OFF_MPS * PUSH_OFF_MPS) / 2;
-      events.push({ kind: 'pushed-off', ...at });
-    } else s.startingUp = true;
-    s.phase = 'riding';
+function getGoing(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
+  if (ride.phase === 'overrun') {
+    if (w.reachedMps > 0) return;
+    ride.phase = 'standing';
+    ride.phaseLeftS = OVERRUN_STANDING_S;
+  } else if (ride.phaseLeftS <= 0) {
+    if (ride.phase === 'foot-down') {
+      w.speedMps = PUSH_OFF_MPS;
+      w.pushOffJ = (world.machine.effectiveMassKg * PUSH_OFF_MPS * PUSH_OFF_MPS) / 2;
+      events.push({ kind: 'pushed-off', ...at(w) });
+    } else ride.startingUp = true;
+    ride.phase = 'riding';
   }
 }
 
-function crossing(
-  world: RideWorld,
-  state: RideState,
-  h: Happening,
-  at: { tick: number; distanceM: number },
-  events: RideEvent[],
-): number {
-  if (!h.gear.crossed || !h.chain.chainOn) return 0;
-  const crossedS = state.crossedS + (h.cadenceRpm > 0 ? world.tickS : 0);
-  if (crossedS > CROSSED_GRACE_S && state.crossedS <= CROSSED_GRACE_S)
-    events.push({ kind: 'chain-crossed', ...at });
-  return crossedS;
+function crossing(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork, events: RideEvent[]): void {
+  const beforeS = ride.crossedS;
+  if (!gear.crossed || !ride.chainOn) {
+    ride.crossedS = 0;
+    return;
+  }
+  ride.crossedS = beforeS + (w.cadenceRpm > 0 ? world.tickS : 0);
+  if (ride.crossedS > CROSSED_GRACE_S && beforeS <= CROSSED_GRACE_S)
+    events.push({ kind: 'chain-crossed', ...at(w) });
 }
 
-function reserve(
-  world: RideWorld,
-  state: RideState,
-  h: Happening,
-  at: { tick: number; distanceM: number },
-  events: RideEvent[],
-): boolean {
-  if (!state.spent && h.reserveJ <= 0) {
-    events.push({ kind: 'reserve-empty', ...at });
-    return true;
+function reserve(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
+  if (!ride.spent && w.reserveJ <= 0) {
+    events.push({ kind: 'reserve-empty', ...at(w) });
+    ride.spent = true;
+  } else if (ride.spent && w.reserveJ >= RESERVE_BACK * world.machine.rider.reserveJ) {
+    events.push({ kind: 'reserve-back', ...at(w) });
+    ride.spent = false;
   }
-  if (state.spent && h.reserveJ >= RESERVE_BACK * world.machine.rider.reserveJ) {
-    events.push({ kind: 'reserve-back', ...at });
-    return false;
-  }
-  return state.spent;
 }
 
 /**
  * Books every joule of the tick. What the brakes (or the ground under a foot) take is what is missing where
  * a speed was set rather than reached; everything else is force times way.
  */
-function bookEnergy(
-  world: RideWorld,
-  state: RideState,
-  h: Happening,
-  s: Situation,
-  distanceM: number,
-): EnergyLedger {
-  const { ledger } = state;
+function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork): void {
+  const { ledger } = ride;
   const { machine, course } = world;
-  const workInJ = (h.driveN / h.gear.efficiency) * h.stepM;
-  const kineticJ = (machine.effectiveMassKg * s.speedMps * s.speedMps) / 2;
-  const rest = h.speedMps <= 0 || s.speedMps !== h.speedMps;
-  const climbedNowJ =
-    machine.totalMassKg *
-    GRAVITY *
-    (sampleAt(course.heightM, distanceM) - sampleAt(course.heightM, state.distanceM));
-  const airJ = h.airN * h.stepM;
-  const rollingJ = h.rollingN * h.stepM;
-  const bearingsJ = h.bearingsN * h.stepM;
-  const drivetrainJ = workInJ - h.driveN * h.stepM;
-  const balanceJ =
-    ledger.kineticJ +
-    workInJ +
-    s.pushOffJ -
-    kineticJ -
-    climbedNowJ -
-    airJ -
-    rollingJ -
-    bearingsJ -
-    drivetrainJ;
-  return {
-    workInJ: ledger.workInJ + workInJ,
-    pushOffJ: ledger.pushOffJ + s.pushOffJ,
-    kineticJ,
-    climbedJ: ledger.climbedJ + climbedNowJ,
-    airJ: ledger.airJ + airJ,
-    rollingJ: ledger.rollingJ + rollingJ,
-    bearingsJ: ledger.bearingsJ + bearingsJ,
-    drivetrainJ: ledger.drivetrainJ + drivetrainJ,
-    brakesJ: ledger.brakesJ + (rest ? balanceJ : h.brakeN * h.stepM),
-  };
+  const workInJ = (w.driveN / gear.efficiency) * w.stepM;
+  const kineticJ = (machine.effectiveMassKg * w.speedMps * w.speedMps) / 2;
+  const set = w.reachedMps <= 0 || w.speedMps !== w.reachedMps;
+  const climbedNowJ = machine.totalMassKg * GRAVITY * (sampleAt(course.heightM, w.distanceM) - w.heightM);
+  const airJ = w.airN * w.stepM;
+  const rollingJ = w.rollingN * w.stepM;
+  const bearingsJ = w.bearingsN * w.stepM;
+  const drivetrainJ = workInJ - w.driveN * w.stepM;
+  ledger.brakesJ += set
+    ? ledger.kineticJ +
+      workInJ +
+      w.pushOffJ -
+      kineticJ -
+      climbedNowJ -
+      airJ -
+      rollingJ -
+      bearingsJ -
+      drivetrainJ
+    : w.brakeN * w.stepM;
+  ledger.workInJ += workInJ;
+  ledger.pushOffJ += w.pushOffJ;
+  ledger.kineticJ = kineticJ;
+  ledger.climbedJ += climbedNowJ;
+  ledger.airJ += airJ;
+  ledger.rollingJ += rollingJ;
+  ledger.bearingsJ += bearingsJ;
+  ledger.drivetrainJ += drivetrainJ;
 }

@@ -1,7 +1,8 @@
 /**
  * Rides: live (a player or a virtual rider gives commands) and again (from a recording). A thin holder
- * around `stepRide` that keeps commands, trace and fingerprints; it adds no rule of its own.
+ * around the step that keeps commands, trace and fingerprints; it adds no rule of its own.
  */
+import { copyOfState } from './draft.ts';
 import {
   CHECKPOINT_TICKS,
   commandsByTick,
@@ -10,7 +11,7 @@ import {
   type Recording,
   type RideSetup,
 } from './recording.ts';
-import { stepRide } from './step.ts';
+import { advanceRide } from './step.ts';
 import { emptyTrace, type RideTrace, recordTick } from './trace.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld, TimedCommand } from './types.ts';
 import { startState } from './world.ts';
@@ -19,46 +20,60 @@ import { startState } from './world.ts';
 export interface LiveRide {
   readonly world: RideWorld;
   readonly trace: RideTrace;
+  /** The state now, to keep: it stays as it is while the ride goes on. */
   state(): RideState;
+  /** The same without a copy: it changes with every step, so it is read at once and never kept. */
+  readonly now: RideState;
   /** Steps once with these commands; returns what happened. */
   step(commands: readonly RideCommand[]): readonly RideEvent[];
   /** The recording so far. */
   recording(setup: RideSetup): Recording;
 }
 
-/** Somebody who rides: asked before every tick, answers with commands. */
+/** Somebody who rides: asked before every tick, answers with commands. Reads the state, but never keeps it. */
 export type Controller = (state: RideState) => readonly RideCommand[];
 
 /** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
 export const LONGEST_RIDE_TICKS = 3600 * 120;
 
+const NOTHING: readonly RideEvent[] = [];
+
 /** Starts a ride. */
 export function startRide(world: RideWorld, from: RideState = startState(world)): LiveRide {
-  let state = from;
+  const now = copyOfState(from);
+  let kept: RideState | null = from;
+  let fresh: RideEvent[] = [];
   const trace = emptyTrace();
   const commandLog: TimedCommand[] = [];
   const checkpoints: string[] = [];
-  recordTick(trace, world, state, []);
+  recordTick(trace, world, now, []);
   return {
     world,
     trace,
-    state: () => state,
+    now,
+    state: () => {
+      kept ??= copyOfState(now);
+      return kept;
+    },
     step(commands) {
       // What is pressed behind the finish is no part of the ride.
-      if (state.phase === 'finished') return [];
-      for (const command of commands) commandLog.push({ tick: state.tick, command });
-      const result = stepRide(world, state, commands);
-      state = result.state;
-      recordTick(trace, world, state, result.events);
-      if (state.tick % CHECKPOINT_TICKS === 0) checkpoints.push(hashState(state));
-      return result.events;
+      if (now.phase === 'finished') return NOTHING;
+      if (commands.length > 0) for (const command of commands) commandLog.push({ tick: now.tick, command });
+      advanceRide(world, now, commands, fresh);
+      kept = null;
+      // Most ticks bring nothing; those share one empty list.
+      const events = fresh.length > 0 ? fresh : NOTHING;
+      if (fresh.length > 0) fresh = [];
+      recordTick(trace, world, now, events);
+      if (now.tick % CHECKPOINT_TICKS === 0) checkpoints.push(hashState(now));
+      return events;
     },
     recording: (setup) => ({
       schema: RECORDING_SCHEMA,
       ...setup,
-      ticks: state.tick,
+      ticks: now.tick,
       commands: [...commandLog],
-      checkpoints: [...checkpoints, hashState(state)],
+      checkpoints: [...checkpoints, hashState(now)],
     }),
   };
 }
@@ -74,11 +89,12 @@ export function rideThrough(
   } = {},
 ): LiveRide {
   const ride = startRide(world, options.from);
-  const lastTick = ride.state().tick + LONGEST_RIDE_TICKS;
-  while (ride.state().phase !== 'finished' && ride.state().tick < lastTick) {
-    ride.step(controller(ride.state()));
+  const { now } = ride;
+  const lastTick = now.tick + LONGEST_RIDE_TICKS;
+  while (now.phase !== 'finished' && now.tick < lastTick) {
+    ride.step(controller(now));
     options.onTick?.(ride.state());
-    if (options.stopWhen?.(ride.state()) === true) break;
+    if (options.stopWhen?.(now) === true) break;
   }
   return ride;
 }
@@ -99,24 +115,25 @@ export function replayRecording(
   onTick?: (state: RideState, events: readonly RideEvent[]) => void,
 ): Replay {
   const ride = startRide(world);
+  const { now } = ride;
   const commandsAt = commandsByTick(recording.commands);
   let firstDifferentTick: number | null = null;
   let checked = 0;
   const compare = (): void => {
-    if (firstDifferentTick === null && recording.checkpoints[checked] !== hashState(ride.state()))
-      firstDifferentTick = ride.state().tick;
+    if (firstDifferentTick === null && recording.checkpoints[checked] !== hashState(now))
+      firstDifferentTick = now.tick;
     checked += 1;
   };
-  while (ride.state().tick < recording.ticks && ride.state().phase !== 'finished') {
-    const events = ride.step(commandsAt(ride.state().tick));
+  while (now.tick < recording.ticks && now.phase !== 'finished') {
+    const events = ride.step(commandsAt(now.tick));
     onTick?.(ride.state(), events);
-    if (ride.state().tick % CHECKPOINT_TICKS === 0) compare();
+    if (now.tick % CHECKPOINT_TICKS === 0) compare();
   }
   compare();
   if (
     firstDifferentTick === null &&
-    (ride.state().tick !== recording.ticks || checked !== recording.checkpoints.length)
+    (now.tick !== recording.ticks || checked !== recording.checkpoints.length)
   )
-    firstDifferentTick = ride.state().tick;
+    firstDifferentTick = now.tick;
   return { ride, same: firstDifferentTick === null, firstDifferentTick };
 }

@@ -13,12 +13,12 @@ import {
   shiftRate,
 } from '../model/shift.ts';
 import type { Machine } from '../model/types.ts';
+import type { RideDraft } from './draft.ts';
 import type {
   Derailleur,
-  QueuedShift,
   RideCommand,
   RideEvent,
-  RideState,
+  QueuedShift,
   RideWorld,
   ShiftDirection,
   ShiftInProgress,
@@ -29,16 +29,6 @@ const QUEUE_LIMIT = 8;
 /** Legs up to here may lift a dropped chain back on. */
 const RESTORE_PRESSURE = 0.5;
 
-/** The changing half of the drivetrain while one tick is worked out. */
-export interface ChainDraft {
-  ringIndex: number;
-  sprocketIndex: number;
-  rear: ShiftInProgress | null;
-  front: ShiftInProgress | null;
-  queue: readonly QueuedShift[];
-  chainOn: boolean;
-}
-
 /** Index change of a direction: easier is a bigger sprocket, but a smaller ring. */
 export function indexStep(derailleur: Derailleur, direction: ShiftDirection): 1 | -1 {
   return (derailleur === 'rear') === (direction === 'easier') ? 1 : -1;
@@ -47,16 +37,15 @@ export function indexStep(derailleur: Derailleur, direction: ShiftDirection): 1 
 /** Queues a lever push, or says why not. */
 export function queueShift(
   world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
+  ride: RideDraft,
   command: Extract<RideCommand, { kind: 'shift' }>,
   events: RideEvent[],
 ): void {
   const { derailleur, direction } = command;
   const { machine } = world;
-  const restoring = !chain.chainOn && derailleur === 'front';
+  const restoring = !ride.chainOn && derailleur === 'front';
   const wanted = direction === 'easier' && derailleur === 'rear' ? command.steps : 1;
-  const planned = plannedIndex(chain, derailleur);
+  const planned = plannedIndex(ride, derailleur);
   const room = roomFor(machine, planned, derailleur, direction);
   const steps = Math.min(Math.max(1, Math.round(wanted)), SWEEP_SPROCKETS, room);
   const refuse = (reason: 'no-more' | 'crossed'): void => {
@@ -65,64 +54,71 @@ export function queueShift(
       derailleur,
       direction,
       reason,
-      tick: state.tick,
-      distanceM: state.distanceM,
+      tick: ride.tick,
+      distanceM: ride.distanceM,
     });
   };
   if (steps < 1 && !restoring) return refuse('no-more');
-  if (wouldCross(machine, chain, derailleur, planned + steps * indexStep(derailleur, direction)))
+  if (wouldCross(machine, ride, derailleur, planned + steps * indexStep(derailleur, direction)))
     return refuse('crossed');
-  if (chain.queue.length >= QUEUE_LIMIT) return;
-  chain.queue = [
-    ...chain.queue,
+  if (ride.queue.length >= QUEUE_LIMIT) return;
+  ride.queue = [
+    ...ride.queue,
     { derailleur, direction, steps: Math.max(1, steps), delayS: machine.shiftDelayS },
   ];
 }
 
 /** Lets delays run, starts what is due and moves the chain by one tick. */
-export function advanceShift(
-  world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
-  events: RideEvent[],
-): void {
-  if (chain.queue.length > 0) {
-    chain.queue = chain.queue.map((push) =>
-      push.delayS > 0 ? { ...push, delayS: push.delayS - world.tickS } : push,
-    );
-    startDue(state, chain, 'rear');
-    startDue(state, chain, 'front');
+export function advanceShift(world: RideWorld, ride: RideDraft, events: RideEvent[]): void {
+  if (ride.queue.length > 0) {
+    ride.queue = runDelays(ride.queue, world.tickS);
+    startDue(ride, 'rear');
+    startDue(ride, 'front');
   }
-  if (chain.rear !== null) move(world, state, chain, 'rear', chain.rear, events);
-  if (chain.front !== null) move(world, state, chain, 'front', chain.front, events);
+  if (ride.rear !== null) move(world, ride, 'rear', ride.rear, events);
+  if (ride.front !== null) move(world, ride, 'front', ride.front, events);
 }
 
-function startDue(state: RideState, chain: ChainDraft, derailleur: Derailleur): void {
-  if (chain[derailleur] !== null) return;
-  const at = chain.queue.findIndex((push) => push.derailleur === derailleur);
-  const push = chain.queue[at];
+/** Pushes whose delay has run out wait unchanged; while nothing changes the queue stays the same one. */
+function runDelays(queue: readonly QueuedShift[], tickS: number): readonly QueuedShift[] {
+  let changed: QueuedShift[] | null = null;
+  for (let i = 0; i < queue.length; i += 1) {
+    const { derailleur, direction, steps, delayS } = queue[i] as QueuedShift;
+    if (delayS <= 0) continue;
+    changed ??= queue.slice();
+    changed[i] = { derailleur, direction, steps, delayS: delayS - tickS };
+  }
+  return changed ?? queue;
+}
+
+function startDue(ride: RideDraft, derailleur: Derailleur): void {
+  if (ride[derailleur] !== null) return;
+  const { queue } = ride;
+  let at = 0;
+  while (at < queue.length && queue[at]?.derailleur !== derailleur) at += 1;
+  const push = queue[at];
   if (push === undefined || push.delayS > 0) return;
-  chain.queue = chain.queue.filter((_, i) => i !== at);
-  const fromIndex = derailleur === 'rear' ? chain.sprocketIndex : chain.ringIndex;
-  chain[derailleur] = beginMovement(
-    chain,
+  ride.queue = queue.filter((_, i) => i !== at);
+  const fromIndex = derailleur === 'rear' ? ride.sprocketIndex : ride.ringIndex;
+  ride[derailleur] = beginMovement(
+    ride,
     derailleur,
     push.direction,
     fromIndex,
     push.steps - 1,
-    state.distanceM,
+    ride.distanceM,
   );
 }
 
 function beginMovement(
-  chain: ChainDraft,
+  ride: RideDraft,
   derailleur: Derailleur,
   direction: ShiftDirection,
   fromIndex: number,
   stepsLeft: number,
   startedAtM: number,
 ): ShiftInProgress {
-  const restoring = !chain.chainOn && derailleur === 'front';
+  const restoring = !ride.chainOn && derailleur === 'front';
   return {
     direction,
     fromIndex,
@@ -141,31 +137,29 @@ function beginMovement(
 
 function move(
   world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
+  ride: RideDraft,
   derailleur: Derailleur,
   shift: ShiftInProgress,
   events: RideEvent[],
 ): void {
-  const at = { tick: state.tick, distanceM: state.distanceM };
-  const blocked = !chain.chainOn && (derailleur === 'rear' || state.pressureRatio > RESTORE_PRESSURE);
-  if (state.cadenceRpm <= 0 || blocked) {
-    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...at });
-    chain[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
+  const blocked = !ride.chainOn && (derailleur === 'rear' || ride.pressureRatio > RESTORE_PRESSURE);
+  if (ride.cadenceRpm <= 0 || blocked) {
+    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...placeOf(ride) });
+    ride[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
     return;
   }
-  const loadRatio = state.crankTorqueNm / world.machine.referenceTorqueNm;
+  const loadRatio = ride.crankTorqueNm / world.machine.referenceTorqueNm;
   const rate = shiftRate(loadRatio);
   const movingS = shift.movingS + world.tickS;
   const hung = rate < HUNG_RATE && movingS > HUNG_AFTER_S;
-  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...at });
+  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...placeOf(ride) });
   const next: ShiftInProgress = {
     direction: shift.direction,
     fromIndex: shift.fromIndex,
     toIndex: shift.toIndex,
     stepsLeft: shift.stepsLeft,
     neededTurns: shift.neededTurns,
-    doneTurns: shift.doneTurns + (state.cadenceRpm / 60) * world.tickS * rate,
+    doneTurns: shift.doneTurns + (ride.cadenceRpm / 60) * world.tickS * rate,
     rate,
     movingS,
     loadSecondsSum: shift.loadSecondsSum + loadRatio * world.tickS,
@@ -173,31 +167,35 @@ function move(
     hungReported: shift.hungReported || hung,
     waitReported: shift.waitReported,
   };
-  if (next.doneTurns < next.neededTurns) chain[derailleur] = next;
-  else finishMovement(world, chain, derailleur, next, at, events);
+  if (next.doneTurns < next.neededTurns) ride[derailleur] = next;
+  else finishMovement(world, ride, derailleur, next, events);
+}
+
+function placeOf(ride: RideDraft): { tick: number; distanceM: number } {
+  return { tick: ride.tick, distanceM: ride.distanceM };
 }
 
 function finishMovement(
   world: RideWorld,
-  chain: ChainDraft,
+  ride: RideDraft,
   derailleur: Derailleur,
   shift: ShiftInProgress,
-  at: { tick: number; distanceM: number },
   events: RideEvent[],
 ): void {
   const { machine } = world;
+  const at = placeOf(ride);
   const load = shift.loadSecondsSum / shift.movingS;
   const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
   const toIndex = Math.min(last, Math.max(0, shift.toIndex));
-  const crossedBefore = gearAt(machine, chain.ringIndex, chain.sprocketIndex).crossed;
-  if (derailleur === 'rear') chain.sprocketIndex = toIndex;
-  else chain.ringIndex = toIndex;
-  chain[derailleur] =
+  const crossedBefore = gearAt(machine, ride.ringIndex, ride.sprocketIndex).crossed;
+  if (derailleur === 'rear') ride.sprocketIndex = toIndex;
+  else ride.ringIndex = toIndex;
+  ride[derailleur] =
     shift.stepsLeft > 0 && toIndex !== last
-      ? beginMovement(chain, derailleur, shift.direction, toIndex, shift.stepsLeft - 1, at.distanceM)
+      ? beginMovement(ride, derailleur, shift.direction, toIndex, shift.stepsLeft - 1, at.distanceM)
       : null;
-  if (!chain.chainOn) {
-    chain.chainOn = true;
+  if (!ride.chainOn) {
+    ride.chainOn = true;
     events.push({ kind: 'chain-restored', ...at });
     return;
   }
@@ -212,19 +210,19 @@ function finishMovement(
     startedAtM: shift.startedAtM,
     ...at,
   });
-  const crossed = crossedBefore || gearAt(machine, chain.ringIndex, chain.sprocketIndex).crossed;
+  const crossed = crossedBefore || gearAt(machine, ride.ringIndex, ride.sprocketIndex).crossed;
   if (derailleur === 'front' && load > DROP_LOAD && crossed) {
-    chain.chainOn = false;
+    ride.chainOn = false;
     events.push({ kind: 'chain-dropped', ...at });
   }
 }
 
 /** Where the derailleur will be when everything asked for is done. */
-function plannedIndex(chain: ChainDraft, derailleur: Derailleur): number {
-  const shift = chain[derailleur];
-  let index = derailleur === 'rear' ? chain.sprocketIndex : chain.ringIndex;
+function plannedIndex(ride: RideDraft, derailleur: Derailleur): number {
+  const shift = ride[derailleur];
+  let index = derailleur === 'rear' ? ride.sprocketIndex : ride.ringIndex;
   if (shift !== null) index = shift.toIndex + shift.stepsLeft * indexStep(derailleur, shift.direction);
-  for (const push of chain.queue)
+  for (const push of ride.queue)
     if (push.derailleur === derailleur) index += push.steps * indexStep(derailleur, push.direction);
   return index;
 }
@@ -235,10 +233,10 @@ function roomFor(machine: Machine, index: number, derailleur: Derailleur, direct
 }
 
 /** Electronic derailleurs can be told not to offer crossed gears. */
-function wouldCross(machine: Machine, chain: ChainDraft, derailleur: Derailleur, index: number): boolean {
+function wouldCross(machine: Machine, ride: RideDraft, derailleur: Derailleur, index: number): boolean {
   if (machine.bike.shifter !== 'electronic' || !machine.bike.refusesCrossed) return false;
-  const ring = derailleur === 'front' ? index : plannedIndex(chain, 'front');
-  const sprocket = derailleur === 'rear' ? index : plannedIndex(chain, 'rear');
+  const ring = derailleur === 'front' ? index : plannedIndex(ride, 'front');
+  const sprocket = derailleur === 'rear' ? index : plannedIndex(ride, 'rear');
   if (ring < 0 || ring >= machine.ringCount || sprocket < 0 || sprocket >= machine.sprocketCount)
     return false;
   return gearAt(machine, ring, sprocket).crossed;

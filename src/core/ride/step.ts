@@ -2,7 +2,8 @@
  * One tick of a ride: the only place where time passes. Player, planner, virtual riders, command line and
  * tests all call `stepRide`; it is pure, and given the same state and commands gives the same bits.
  */
-import { PI, sampleAt } from '../math/numbers.ts';
+import type { Course } from '../course/types.ts';
+import { PI } from '../math/numbers.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
 import {
   crankTorqueNm,
@@ -13,9 +14,10 @@ import {
 } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { FREE_LEGS_RPM } from '../model/shift.ts';
-import type { Gear, Pressure } from '../model/types.ts';
-import { detectEvents, type Happening } from './happenings.ts';
-import { advanceShift, type ChainDraft, queueShift } from './shifting.ts';
+import type { Gear } from '../model/types.ts';
+import { copyOfState, type RideDraft } from './draft.ts';
+import { settleTick, type TickWork } from './happenings.ts';
+import { advanceShift, queueShift } from './shifting.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
 
 /** Fixed length of a tick (s). */
@@ -27,155 +29,150 @@ export const FASTEST_MPS = 50 / 3.6;
 /** Legs lighter than this have stopped turning the cranks. */
 const LEGS_STILL = 0.05;
 
-/** Forces of one tick (N) and what they do. */
-interface Forces {
-  readonly driveN: number;
-  readonly airN: number;
-  readonly rollingN: number;
-  readonly climbingN: number;
-  readonly bearingsN: number;
-  readonly brakeN: number;
-}
+/** Numbers of the tick that is being worked out. Each is written before it is read, so one will do for all. */
+const work: TickWork = {
+  tick: 0,
+  distanceM: 0,
+  stepM: 0,
+  reachedMps: 0,
+  speedMps: 0,
+  pressureRatio: 0,
+  cadenceRpm: 0,
+  crankTorqueNm: 0,
+  reserveJ: 0,
+  slopeRatio: 0,
+  rollingFactor: 0,
+  windMps: 0,
+  heightM: 0,
+  driveN: 0,
+  airN: 0,
+  rollingN: 0,
+  climbingN: 0,
+  bearingsN: 0,
+  brakeN: 0,
+  pushOffJ: 0,
+};
 
-/** Advances by one tick. Commands act at its beginning. */
+/** Advances by one tick. Commands act at its beginning. Pure: the state given is left as it is. */
 export function stepRide(world: RideWorld, state: RideState, commands: readonly RideCommand[]): StepResult {
   if (state.phase === 'finished') return { state, events: [] };
+  const next = copyOfState(state);
   const events: RideEvent[] = [];
-  const chain: ChainDraft = {
-    ringIndex: state.ringIndex,
-    sprocketIndex: state.sprocketIndex,
-    rear: state.rear,
-    front: state.front,
-    queue: state.queue,
-    chainOn: state.chainOn,
-  };
-  const asked = commands.length > 0 ? applyCommands(world, state, chain, commands, events) : state;
-  if (chain.queue.length > 0 || chain.rear !== null || chain.front !== null)
-    advanceShift(world, state, chain, events);
-  const pressureRatio = riderEffort(world, state, chain, asked);
-  const gear = gearAt(world.machine, chain.ringIndex, chain.sprocketIndex);
-  const cadenceRpm = cadence(state, chain, gear, pressureRatio);
-  const torqueNm = drivetrainTorque(world, state, chain, gear, pressureRatio);
-  const forces = roadForces(world, state, gear, torqueNm, asked.braking);
-  const moved = integrate(world, state, forces);
-  const happening: Happening = {
-    speedMps: moved.speedMps,
-    stepM: moved.stepM,
-    chain,
-    gear,
-    pressure: asked.pressure,
-    braking: asked.braking,
-    pressureRatio,
-    cadenceRpm,
-    crankTorqueNm: torqueNm,
-    driveN: forces.driveN,
-    airN: forces.airN,
-    rollingN: forces.rollingN,
-    bearingsN: forces.bearingsN,
-    brakeN: forces.brakeN,
-    reserveJ: reserveAfterJ(
-      state.reserveJ,
-      (torqueNm * cadenceRpm * PI) / 30,
-      world.machine.rider,
-      world.tickS,
-    ),
-  };
-  return { state: detectEvents(world, state, happening, events), events };
+  advanceRide(world, next, commands, events);
+  return { state: next, events };
+}
+
+/** The same in place, for rides that keep no state of every tick; what happens is added to `events`. */
+export function advanceRide(
+  world: RideWorld,
+  ride: RideDraft,
+  commands: readonly RideCommand[],
+  events: RideEvent[],
+): void {
+  if (ride.phase === 'finished') return;
+  if (commands.length > 0) applyCommands(world, ride, commands, events);
+  if (isShifting(ride)) advanceShift(world, ride, events);
+  const gear = gearAt(world.machine, ride.ringIndex, ride.sprocketIndex);
+  riderEffort(world, ride, work);
+  drivetrain(world, ride, gear, work);
+  roadForces(world, ride, work);
+  integrate(world, ride, work);
+  settleTick(world, ride, gear, work, events);
 }
 
 function applyCommands(
   world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
+  ride: RideDraft,
   commands: readonly RideCommand[],
   events: RideEvent[],
-): { pressure: Pressure; braking: boolean } {
-  let { pressure, braking } = state;
+): void {
   for (const command of commands) {
     switch (command.kind) {
       case 'shift':
-        queueShift(world, state, chain, command, events);
+        queueShift(world, ride, command, events);
         break;
       case 'pressure':
-        pressure = command.pressure;
+        ride.pressure = command.pressure;
         break;
       case 'brake':
-        braking = command.on;
+        ride.braking = command.on;
         break;
     }
   }
-  return { pressure, braking };
+}
+
+function isShifting(ride: RideDraft): boolean {
+  return ride.rear !== null || ride.front !== null || ride.queue.length > 0;
 }
 
 /** The legs follow what is asked with a lag. Braking stops them, unless the rider eases meanwhile. */
-function riderEffort(
-  world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
-  asked: { pressure: Pressure; braking: boolean },
-): number {
-  let target = pressureTarget(asked.pressure);
-  const ease = pressureTarget('ease');
-  const shifting = chain.rear !== null || chain.front !== null || chain.queue.length > 0;
-  if (asked.braking) target = asked.pressure === 'ease' || (world.autoEase && shifting) ? ease : 0;
-  else if (world.autoEase && shifting) target = Math.min(target, ease);
-  if (target > 1 && state.spent) target = 1;
-  if (state.phase !== 'riding') target = 0;
+function riderEffort(world: RideWorld, ride: RideDraft, w: TickWork): void {
+  let target = pressureTarget(ride.pressure);
+  const helped = world.autoEase && isShifting(ride);
+  if (ride.braking) target = ride.pressure === 'ease' || helped ? pressureTarget('ease') : 0;
+  else if (helped) target = Math.min(target, pressureTarget('ease'));
+  if (target > 1 && ride.spent) target = 1;
+  if (ride.phase !== 'riding') target = 0;
   const share = world.tickS / LEG_LAG_S;
-  return state.pressureRatio + (target - state.pressureRatio) * share;
+  w.pressureRatio = ride.pressureRatio + (target - ride.pressureRatio) * share;
 }
 
-/** Cranks turn with the wheel while the legs push; they rest when coasting and run free when the chain is off. */
-function cadence(state: RideState, chain: ChainDraft, gear: Gear, pressureRatio: number): number {
-  if (state.phase !== 'riding' || pressureRatio < LEGS_STILL) return 0;
-  if (!chain.chainOn) return FREE_LEGS_RPM;
-  return Math.min(MAXIMUM_CADENCE_RPM, cadenceAtRpm(state.speedMps, gear.developmentM));
+/**
+ * Cranks turn with the wheel while the legs push; they rest when coasting and run free when the chain is off.
+ * What the legs give goes through the chain to the wheel and comes out of the reserve.
+ */
+function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork): void {
+  const { machine } = world;
+  const pedalling = ride.phase === 'riding' && w.pressureRatio >= LEGS_STILL;
+  const wheelRpm = cadenceAtRpm(ride.speedMps, gear.developmentM);
+  if (!pedalling) w.cadenceRpm = 0;
+  else w.cadenceRpm = ride.chainOn ? Math.min(MAXIMUM_CADENCE_RPM, wheelRpm) : FREE_LEGS_RPM;
+  w.crankTorqueNm = pedalling && ride.chainOn ? crankTorqueNm(machine, w.pressureRatio, wheelRpm) : 0;
+  w.driveN = (2 * PI * w.crankTorqueNm * gear.efficiency) / gear.developmentM;
+  const powerW = (w.crankTorqueNm * w.cadenceRpm * PI) / 30;
+  w.reserveJ = reserveAfterJ(ride.reserveJ, powerW, machine.rider, world.tickS);
 }
 
-function drivetrainTorque(
-  world: RideWorld,
-  state: RideState,
-  chain: ChainDraft,
-  gear: Gear,
-  pressureRatio: number,
-): number {
-  if (!chain.chainOn || state.phase !== 'riding' || pressureRatio < LEGS_STILL) return 0;
-  return crankTorqueNm(world.machine, pressureRatio, cadenceAtRpm(state.speedMps, gear.developmentM));
-}
-
-function roadForces(
-  world: RideWorld,
-  state: RideState,
-  gear: Gear,
-  torqueNm: number,
-  braking: boolean,
-): Forces {
-  const { machine, course } = world;
-  const { distanceM, speedMps } = state;
-  const slope = sampleAt(course.slopeRatio, distanceM);
-  const crr = machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM);
-  const wind = sampleAt(course.windMps, distanceM);
+function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {
+  const { machine } = world;
+  const { speedMps } = ride;
+  roadUnder(world.course, ride.distanceM, w);
+  const crr = machine.bike.rollingCoefficient * w.rollingFactor;
   const tooFast = Math.max(0, speedMps - FASTEST_MPS);
-  const pulled = braking || state.phase === 'overrun' ? BRAKE_MPS2 : 0;
-  return {
-    driveN: (2 * PI * torqueNm * gear.efficiency) / gear.developmentM,
-    airN: airForceN(speedMps, wind, machine.bike.cdaM2, world.airDensityKgM3),
-    rollingN: rollingForceN(machine.totalMassKg, slope, crr),
-    climbingN: climbingForceN(machine.totalMassKg, slope),
-    bearingsN: bearingForceN(speedMps),
-    brakeN: machine.effectiveMassKg * (pulled + tooFast / 0.3),
-  };
+  const pulled = ride.braking || ride.phase === 'overrun' ? BRAKE_MPS2 : 0;
+  w.airN = airForceN(speedMps, w.windMps, machine.bike.cdaM2, world.airDensityKgM3);
+  w.rollingN = rollingForceN(machine.totalMassKg, w.slopeRatio, crr);
+  w.climbingN = climbingForceN(machine.totalMassKg, w.slopeRatio);
+  w.bearingsN = bearingForceN(speedMps);
+  w.brakeN = machine.effectiveMassKg * (pulled + tooFast / 0.3);
+}
+
+/** What the road is like at a place, looked up together: the same bits as `sampleAt` gives one by one. */
+function roadUnder(course: Course, distanceM: number, w: TickWork): void {
+  const last = course.slopeRatio.length - 1;
+  const i = distanceM <= 0 ? 0 : distanceM >= last ? last : Math.floor(distanceM);
+  const next = i < last ? i + 1 : i;
+  const share = i < last && distanceM > 0 ? distanceM - i : 0;
+  const slope = course.slopeRatio[i] as number;
+  const rolling = course.rollingFactor[i] as number;
+  const wind = course.windMps[i] as number;
+  const height = course.heightM[i] as number;
+  w.slopeRatio = slope + ((course.slopeRatio[next] as number) - slope) * share;
+  w.rollingFactor = rolling + ((course.rollingFactor[next] as number) - rolling) * share;
+  w.windMps = wind + ((course.windMps[next] as number) - wind) * share;
+  w.heightM = height + ((course.heightM[next] as number) - height) * share;
 }
 
 /**
  * New speed from the forces, distance from the mean of both speeds: kinetic energy then changes by exactly
  * force times way, which is what keeps the ledger honest. A standing bike does not roll backwards.
  */
-function integrate(world: RideWorld, state: RideState, f: Forces): { speedMps: number; stepM: number } {
-  const held = state.phase === 'foot-down' || state.phase === 'standing';
-  if (held) return { speedMps: 0, stepM: 0 };
-  const netN = f.driveN - f.airN - f.rollingN - f.climbingN - f.bearingsN - f.brakeN;
+function integrate(world: RideWorld, ride: RideDraft, w: TickWork): void {
+  const held = ride.phase === 'foot-down' || ride.phase === 'standing';
+  const netN = w.driveN - w.airN - w.rollingN - w.climbingN - w.bearingsN - w.brakeN;
   const accelerationMps2 = netN / world.machine.effectiveMassKg;
-  const speedMps = Math.max(0, state.speedMps + accelerationMps2 * world.tickS);
-  return { speedMps, stepM: ((state.speedMps + speedMps) / 2) * world.tickS };
+  w.reachedMps = held ? 0 : Math.max(0, ride.speedMps + accelerationMps2 * world.tickS);
+  w.stepM = held ? 0 : ((ride.speedMps + w.reachedMps) / 2) * world.tickS;
+  w.tick = ride.tick + 1;
+  w.distanceM = ride.distanceM + w.stepM;
 }

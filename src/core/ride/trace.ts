@@ -5,6 +5,7 @@
 import { sampleAt } from '../math/numbers.ts';
 import { bandLowRpm } from '../model/legs.ts';
 import { gearAt } from '../model/machine.ts';
+import { copyOfState } from './draft.ts';
 import { roadLoadRatio } from './frame.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
@@ -50,28 +51,30 @@ export function emptyTrace(): RideTrace {
   return { samples: [], events: [], beforePitch: [] };
 }
 
-/** Adds a state (every 12th tick) and the events of its tick. */
+/** Adds a state (every 12th tick) and the events of its tick. The state may be a draft that rides on. */
 export function recordTick(
   trace: RideTrace,
   world: RideWorld,
   state: RideState,
   events: readonly RideEvent[],
 ): void {
-  for (const event of events) trace.events.push(event);
+  if (events.length > 0) trace.events.push(...events);
   const pitch = world.course.pitches[trace.beforePitch.length];
-  if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M) trace.beforePitch.push(state);
+  if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M)
+    trace.beforePitch.push(copyOfState(state));
   if (state.tick % SAMPLE_TICKS === 0) trace.samples.push(sampleOf(world, state));
 }
 
 function sampleOf(world: RideWorld, state: RideState): TraceSample {
   const { rider } = world.machine;
+  const slopeRatio = sampleAt(world.course.slopeRatio, state.distanceM);
   const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
   return {
     timeS: state.tick * world.tickS,
     distanceM: state.distanceM,
     speedMps: state.speedMps,
     cadenceRpm: state.cadenceRpm,
-    bandLowRpm: bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM)),
+    bandLowRpm: bandLowRpm(rider, slopeRatio),
     bandHighRpm: rider.cadenceHighRpm,
     pressureRatio: state.pressureRatio,
     torqueRatio: state.crankTorqueNm / world.machine.referenceTorqueNm,

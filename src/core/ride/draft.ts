@@ -1,0 +1,53 @@
+/**
+ * A state that may be changed in place: the form in which a tick is worked out, and in which whole rides are
+ * ridden without leaving a state behind for every tick. What a tick does is `step.ts`.
+ */
+import type { EnergyLedger, RideState } from './types.ts';
+
+type Changeable<T> = { -readonly [K in keyof T]: T[K] };
+
+/** A ride state in the making. Shifts and queue are replaced, never changed, so copies may share them. */
+export interface RideDraft extends Changeable<Omit<RideState, 'ledger'>> {
+  readonly ledger: Changeable<EnergyLedger>;
+}
+
+/** A copy that shares nothing changeable with its original: a draft to ride on from, or a state to keep. */
+export function copyOfState(state: RideState): RideDraft {
+  const { ledger } = state;
+  // Written out, because every copy then has the same layout in memory, which spreading would not promise.
+  return {
+    tick: state.tick,
+    distanceM: state.distanceM,
+    speedMps: state.speedMps,
+    pressure: state.pressure,
+    braking: state.braking,
+    pressureRatio: state.pressureRatio,
+    crankTurns: state.crankTurns,
+    cadenceRpm: state.cadenceRpm,
+    crankTorqueNm: state.crankTorqueNm,
+    ringIndex: state.ringIndex,
+    sprocketIndex: state.sprocketIndex,
+    rear: state.rear,
+    front: state.front,
+    queue: state.queue,
+    reserveJ: state.reserveJ,
+    spent: state.spent,
+    chainOn: state.chainOn,
+    phase: state.phase,
+    phaseLeftS: state.phaseLeftS,
+    startingUp: state.startingUp,
+    nextStopIndex: state.nextStopIndex,
+    crossedS: state.crossedS,
+    ledger: {
+      workInJ: ledger.workInJ,
+      pushOffJ: ledger.pushOffJ,
+      kineticJ: ledger.kineticJ,
+      climbedJ: ledger.climbedJ,
+      airJ: ledger.airJ,
+      rollingJ: ledger.rollingJ,
+      bearingsJ: ledger.bearingsJ,
+      drivetrainJ: ledger.drivetrainJ,
+      brakesJ: ledger.brakesJ,
+    },
+  };
+}
