@@ -99,7 +99,7 @@ class Loop implements RideLoop {
       this.#overAtMs = null;
       listeners.over();
     }
-    const frame = frameOf(ride.world, ride.state());
+    const frame = frameOf(ride.world, ride.now);
     listeners.frame(frame);
     return frame;
   }
@@ -136,11 +136,11 @@ class Loop implements RideLoop {
     const due = ticksDue(this.#clock, timeMs, pace());
     this.#clock = due.clock;
     const events: RideEvent[] = [];
-    for (let i = 0; i < due.ticks && ride.state().phase !== 'finished'; i += 1) this.#tick(events);
+    for (let i = 0; i < due.ticks && ride.now.phase !== 'finished'; i += 1) this.#tick(events);
     if (events.length > 0) listeners.events(events);
     this.#say(events);
     this.#beat();
-    if (ride.state().phase !== 'finished') return;
+    if (ride.now.phase !== 'finished') return;
     this.#mode = 'over';
     this.#overAtMs = timeMs + AFTER_FINISH_MS / countPace;
   }
@@ -149,17 +149,17 @@ class Loop implements RideLoop {
   #tick(events: RideEvent[]): void {
     const { ride, brakesAtLines, script } = this.#options;
     if (script !== null) {
-      for (const event of ride.step(script(ride.state().tick))) events.push(event);
+      for (const event of ride.step(script(ride.now.tick))) events.push(event);
       return;
     }
-    const commands = brakesAtLines() ? [...this.#queue, ...this.#pilot(ride.state())] : this.#queue;
+    const commands = brakesAtLines() ? [...this.#queue, ...this.#pilot(ride.now)] : this.#queue;
     this.#queue = [];
     for (const event of ride.step(commands)) events.push(event);
   }
 
   #say(events: readonly RideEvent[]): void {
     const { ride, level, aids, listeners } = this.#options;
-    const { tick, distanceM } = ride.state();
+    const { tick, distanceM } = ride.now;
     this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);
     const cue = aids().cues ? cueAt(level.cues, distanceM) : null;
     const cueText = cue === null ? null : 'text' in cue ? cue.text : words.cues[cue.cue];
@@ -169,7 +169,7 @@ class Loop implements RideLoop {
 
   #beat(): void {
     const { ride, aids, listeners } = this.#options;
-    const { tick, phase } = ride.state();
+    const { tick, phase } = ride.now;
     if (!aids().clickTrack || phase !== 'riding') return;
     const { rider } = ride.world.machine;
     const now = Math.floor((tick * ride.world.tickS * midBandRpm(rider)) / 60);

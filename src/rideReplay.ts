@@ -12,7 +12,6 @@ export function playTo(
   const commandsAt = commandsByTick(recording.commands);
   // A place beyond the finish would leave nothing to watch.
   const stopM = Math.min(fromM, ride.world.course.lengthM - 5);
-  while (ride.state().distanceM < stopM && ride.state().phase !== 'finished')
-    ride.step(commandsAt(ride.state().tick));
+  while (ride.now.distanceM < stopM && ride.now.phase !== 'finished') ride.step(commandsAt(ride.now.tick));
   return commandsAt;
 }

@@ -30,7 +30,9 @@ export function registerOffline({ worker, onNewer }: OfflineOptions): Offline {
   let registration: ServiceWorkerRegistration | null = null;
   let lastLookMs = Date.now();
 
-  const follow = (found: ServiceWorkerRegistration): void => {
+  const follow = (found: ServiceWorkerRegistration | undefined): void => {
+    // Some browsers pretend to register where the person or a policy has forbidden it.
+    if (found === undefined) return;
     registration = found;
     // Without a controller this is the first visit, and nothing is being replaced.
     const tell = (): void => {

@@ -55,63 +55,6 @@ async function watchToTheEnd(page: Page): Promise<Record<string, Set<string>>> {
   }
 }
 
-describe('somebody whose roads are signed in miles', () => {
-  it('reads miles an hour, and km/h and metres stay readable for programs', async () => {
-    const { page, problems, close } = await site.openPage({
-      width: 1280,
-      height: 720,
-      context: { locale: 'en-US' },
-    });
-    await setSpeed(page, SPEED);
-    await page.click('[data-ride-next]');
-    await page.click('[data-accept]');
-    await expect.poll(() => hud(page, 'speed'), patient).toMatch(/^[1-9]\d* km\/h$/);
-    const seen = await page.locator('.hud-speed').textContent();
-    expect(seen).toMatch(/^[1-9]\d* mph$/);
-    expect(await hud(page, 'distance')).toMatch(/^\d+ m$/);
-    expect(problems).toEqual([]);
-    await close();
-  });
-});
-
-describe('help on the road', () => {
-  it('is there on the first level, gone in a check ride, and back where it is switched on', async () => {
-    const { page, problems, close } = await site.openPage({ width: 1280, height: 720 });
-    await setSpeed(page, SPEED);
-    await page.click('[data-ride-next]');
-    await page.click('[data-accept]');
-    await expect.poll(() => hud(page, 'next-step'), patient).toMatch(/easier|harder|chainring/i);
-    await expect.poll(() => page.locator('[data-live-mark]').count(), patient).toBe(3);
-    const shown = (): Promise<string[]> =>
-      page.evaluate(() =>
-        [...document.querySelectorAll<HTMLElement>('[data-aid]')]
-          .filter((one) => !one.classList.contains('hud-off'))
-          .map((one) => one.dataset['aid'] ?? ''),
-      );
-    expect(await shown()).toEqual(expect.arrayContaining(['nextStep', 'liveMarks', 'clickTrack']));
-    await page.evaluate(() => {
-      location.hash = '#ride/check-everyone-11';
-    });
-    await expect
-      .poll(async () => (await shown()).toSorted(), patient)
-      .toEqual(['cadence', 'cadence', 'gear']);
-    await page.evaluate(() => {
-      location.hash = '#ride/only-you-and-the-road';
-    });
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
-    expect(await shown()).not.toContain('liveMarks');
-    await page.keyboard.press('Escape');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
-    await page.getByRole('button', { name: 'Settings' }).click();
-    await page.getByRole('checkbox', { name: 'Marks so far' }).check();
-    await page.keyboard.press('Escape');
-    await page.getByRole('button', { name: 'Ride on' }).click();
-    await expect.poll(shown, patient).toContain('liveMarks');
-    expect(problems).toEqual([]);
-    await close();
-  });
-});
-
 describe('the start page', () => {
   it('lives without the engine, which comes with the first ride', async () => {
     // Without the copy for journeys without a network, which fetches everything in the background.
