@@ -88,7 +88,7 @@ class Desk {
       marking: null,
       debriefOf: null,
       picture: null,
-      apart: 0,
+      apart: [],
     };
   }
 
@@ -106,7 +106,7 @@ class Desk {
   }
 
   look(place: string): void {
-    if (sessionOf(place) !== sessionOf(this.#place)) this.#change({ picture: null, apart: 0 });
+    if (sessionOf(place) !== sessionOf(this.#place)) this.#change({ picture: null, apart: [] });
     this.#place = place;
     this.#count();
     const session = this.state.saved.rounds.find(({ plan }) => plan.id === sessionOf(place));

@@ -21,8 +21,8 @@ export interface GroupJob {
 /** What was counted. */
 export interface GroupCount {
   readonly picture: GroupPicture;
-  /** Rides that were left out, because they did not come out as their marks say. */
-  readonly apart: number;
+  /** Checksums of rides that were left out, because they did not come out as their marks say. */
+  readonly apart: readonly string[];
 }
 
 export interface GroupQuestion extends GroupJob {
@@ -62,15 +62,17 @@ export function openGroupWorkshop(
   const count = async (question: GroupQuestion): Promise<GroupCount | null> => {
     const marker = remarkerFor(question);
     const rides: GroupRide[] = [];
+    const apart: string[] = [];
     for (const [i, record] of question.records.entries()) {
       if (i % RIDES_AT_ONCE === 0) await pause();
       if (newest !== question.id) return null;
       const known = seen.get(record.checksum) ?? record;
       seen.set(record.checksum, known);
       const ride = rideOf(marker.remark(known));
-      if (ride !== null) rides.push(ride);
+      if (ride === null) apart.push(record.checksum);
+      else rides.push(ride);
     }
-    return { picture: groupPicture(rides), apart: question.records.length - rides.length };
+    return { picture: groupPicture(rides), apart };
   };
 
   return (question) => {

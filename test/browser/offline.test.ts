@@ -226,7 +226,7 @@ describe.each([
 ])('the policy, %s,', (_where, headers) => {
   it('stops nothing of a ride and its debrief, and everything that does not belong here', async () => {
     const guarded = await openSite(tamperedSite, '/', headers);
-    const untouched = readFileSync(join(builtSiteFolder, 'index.html'), 'utf8');
+    const untouched = readFileSync(join(tamperedSite, 'index.html'), 'utf8');
     writeFileSync(
       join(tamperedSite, 'tampered.html'),
       untouched.replace('<body>', '<body><script>window.slippedIn = true</script>'),

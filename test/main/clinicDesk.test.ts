@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readRound } from '../../src/clinicShelf.ts';
 import { handRound } from '../../src/core/clinic/handRound.ts';
 import { parseRecord } from '../../src/core/clinic/recordFile.ts';
-import { after, startOf } from '../../src/pages/clinic/session.ts';
+import { after, startOf, ridesOf } from '../../src/pages/clinic/session.ts';
 import type { SavedRound } from '../../src/pages/clinic/types.ts';
 import {
   markTurn,
@@ -215,8 +215,13 @@ describe('the group picture', () => {
     shelf.kept.set(key!, JSON.stringify(sealRecord({ ...record, total: 99.9 })));
     await desk.reload();
     desk.look('s/session-1/report');
-    await expect.poll(() => desk.state().apart, patient).toBe(1);
+    await expect.poll(() => desk.state().apart.length, patient).toBe(1);
     expect(desk.state().picture?.rides).toBe(0);
+    // It is kept all the same, and counts in no list of the session either.
+    const { saved, apart } = desk.state();
+    const [session] = saved.rounds;
+    expect(ridesOf(session!, saved.records)).toHaveLength(1);
+    expect(ridesOf(session!, saved.records, apart)).toEqual([]);
   });
 });
 

@@ -11,6 +11,7 @@ import { answerOf, BOARDS, type Board, headlineOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { RideTable } from './rideTable.tsx';
+import { ridesOf } from './session.ts';
 import type { ClinicProps, SavedRound } from './types.ts';
 
 interface PictureProps {
@@ -32,7 +33,9 @@ export function Picture({ props, session }: PictureProps): JSX.Element {
     );
   if (picture === null) return <Note line={words.picture.working} />;
   if (picture.rides === 0)
-    return <Note line={props.apart > 0 ? words.picture.apart(props.apart) : words.picture.none} />;
+    return (
+      <Note line={props.apart.length > 0 ? words.picture.apart(props.apart.length) : words.picture.none} />
+    );
   return <Boards {...{ props, session, picture }} />;
 }
 
@@ -79,7 +82,9 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
         <div class="board-body">
           <Body {...{ props, session, board, picture, road, talk, closed }} />
         </div>
-        {props.apart > 0 && !talk && <p class="board-hint board-apart">{words.picture.apart(props.apart)}</p>}
+        {props.apart.length > 0 && !talk && (
+          <p class="board-hint board-apart">{words.picture.apart(props.apart.length)}</p>
+        )}
       </div>
     </section>
   );
@@ -127,7 +132,11 @@ function Body(
   const { session, board, picture, road, talk, closed } = props;
   const { words, format, saved } = props.props;
   if (board === 'table')
-    return closed ? null : <RideTable {...{ session, words, format, records: saved.records }} />;
+    return closed ? null : (
+      <RideTable
+        {...{ session, words, format, records: ridesOf(session, saved.records, props.props.apart) }}
+      />
+    );
   if (board === 'timing') return <Timing timing={picture.timing} {...{ words, format, closed }} />;
   if (board === 'change')
     return closed ? null : <Change attempts={picture.attempts} {...{ words, format, talk }} />;

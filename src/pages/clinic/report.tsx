@@ -15,10 +15,10 @@ export function Report({
   readonly props: ClinicProps;
   readonly session: SavedRound;
 }): JSX.Element {
-  const { words, saved, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
+  const { words, saved, apart, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
   const [named, setNamed] = useState(false);
   const [asking, setAsking] = useState(false);
-  const rides = ridesOf(session, saved.records);
+  const rides = ridesOf(session, saved.records, apart);
   const name = fileName(session.plan.title);
   const csv = (): void => onSaveFile(`${name}.csv`, csvReport(rides));
   const json = (): void => onSaveFile(`${name}.json`, `${JSON.stringify(jsonReport(rides), null, 1)}\n`);
@@ -27,6 +27,7 @@ export function Report({
       <section class="paper report-tools">
         <h2>{words.report.title}</h2>
         <p>{words.report.intro}</p>
+        {apart.length > 0 && <p role="note">{words.picture.apart(apart.length)}</p>}
         <Tick label={words.report.names} checked={named} onChange={setNamed} />
         <p class="hint">{words.report.namesHint}</p>
         <div class="buttons">

@@ -45,9 +45,16 @@ export function after(saved: SavedRound, action: RoundAction): SavedRound {
   return round === saved.round ? saved : { ...saved, round };
 }
 
-/** Rides that count in a session, in the order they were ridden here; then those of other devices. */
-export function ridesOf(saved: SavedRound, records: readonly RideRecord[]): readonly RideRecord[] {
-  return records.filter((record) => record.planId === saved.plan.id);
+/**
+ * Rides that count in a session, in the order they were ridden here; then those of other devices. `apart` holds the
+ * checksums of those that are kept but count nowhere.
+ */
+export function ridesOf(
+  saved: SavedRound,
+  records: readonly RideRecord[],
+  apart: readonly string[] = [],
+): readonly RideRecord[] {
+  return records.filter((record) => record.planId === saved.plan.id && !apart.includes(record.checksum));
 }
 
 /** What is needed to tell whose turn a ride was. */

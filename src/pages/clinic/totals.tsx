@@ -8,8 +8,8 @@ import type { ClinicProps, SavedRound } from './types.ts';
 /** The table. Riders of several devices may share a nickname; each has a row of their own. */
 export function Totals(props: { readonly props: ClinicProps; readonly session: SavedRound }): JSX.Element {
   const { session } = props;
-  const { words, saved, levels } = props.props;
-  const records = ridesOf(session, saved.records);
+  const { words, saved, apart, levels } = props.props;
+  const records = ridesOf(session, saved.records, apart);
   const riders = new Map<string, RideRecord[]>();
   for (const record of records) {
     const rider = `${record.nickname} ${record.deviceId}`;

@@ -59,8 +59,8 @@ export interface ClinicState {
   readonly debriefOf: string | null;
   /** Picture of the session that is looked at; null while it is being counted. */
   readonly picture: GroupPicture | null;
-  /** Rides that are not in the picture, because they did not come out as their marks say. */
-  readonly apart: number;
+  /** Checksums of rides that count nowhere, because they did not come out as their marks say. */
+  readonly apart: readonly string[];
 }
 
 /** Everything a session can ask of its owner. */

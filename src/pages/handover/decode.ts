@@ -11,7 +11,6 @@ const LONGEST_SIDE = 1_000;
 /** Ways to look at a picture, the cheapest and luckiest first. */
 const VIEWS: readonly ((grey: Grey) => Grey)[] = [
   (grey) => grey,
-  (grey) => evenLight(grey),
   (grey) => scaled(grey, 1.5),
   (grey) => gathered(grey, 2, 5),
   (grey) => scaled(grey, 2),
@@ -20,6 +19,7 @@ const VIEWS: readonly ((grey: Grey) => Grey)[] = [
   (grey) => gathered(scaled(grey, 1.5), 2, 3),
   (grey) => turned(scaled(grey, 1.5), 0.8),
   (grey) => scaled(grey, 0.7),
+  (grey) => evenLight(grey),
   (grey) => gathered(scaled(grey, 2), 4, 4),
 ];
 
