@@ -29,7 +29,11 @@ describe('the built site', () => {
     ['laptop', { width: 1280, height: 800, touch: false }],
     ['phone', { width: 390, height: 844, touch: true }],
   ])('opens on a %s without a problem, from its own host, without the engine', async (_name, screen) => {
-    const { page, problems, addresses, close } = await site.openPage(screen);
+    // Without the copy for journeys without a network: it fetches everything once the page is there.
+    const { page, problems, addresses, close } = await site.openPage({
+      ...screen,
+      context: { serviceWorkers: 'block' },
+    });
     await page.waitForSelector('body[data-view="start"]');
     await page.waitForLoadState('networkidle');
     expect(problems).toEqual([]);
