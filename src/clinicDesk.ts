@@ -122,8 +122,14 @@ class Desk {
   }
 
   collected(planId: string, records: readonly RideRecord[]): void {
-    const others = this.state.saved.records.filter((record) => record.planId !== planId);
-    this.#save({ records: [...others, ...records] });
+    const own = this.state.saved.rounds.find(({ plan }) => plan.id === planId)?.deviceId;
+    // Rides of this device are known here first: the newest may not have reached the shelf yet.
+    const here = this.state.saved.records.filter(
+      (record, i, all) =>
+        (record.planId !== planId || record.deviceId === own) &&
+        all.findIndex(({ checksum }) => checksum === record.checksum) === i,
+    );
+    this.#save({ records: [...here, ...records.filter(({ deviceId }) => deviceId !== own)] });
     this.#count();
   }
 

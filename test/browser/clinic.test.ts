@@ -41,6 +41,8 @@ async function start(): Promise<void> {
 /** Waits for the one line after a ride and hands the device on. */
 async function handOn(): Promise<void> {
   await page.locator('[data-next-rider]').waitFor({ timeout: 30_000 });
+  // The one line about the ride stands there and stays.
+  expect(await page.locator('[data-remark]').textContent()).not.toBe('');
   await page.click('[data-next-rider]');
 }
 

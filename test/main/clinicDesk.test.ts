@@ -225,6 +225,24 @@ describe('the group picture', () => {
   });
 });
 
+describe('rides of other devices', () => {
+  it('never push aside the ride of this one that has just been kept', async () => {
+    const desk = await openDesk(shelf);
+    await desk.onSaveRound(sessionOfThree());
+    await rideNext(desk);
+    const [own] = desk.state().saved.records;
+    const { sealRecord } = await import('../../src/core/clinic/record.ts');
+    const other = sealRecord({ ...own!, id: 'from-elsewhere', deviceId: 'other-tablet' });
+    // What the shelf knew before the ride, and one ride of somebody else.
+    desk.collected('session-1', [other]);
+    expect(desk.state().saved.records).toEqual([own, other]);
+    desk.collected('session-1', [own!, other]);
+    expect(desk.state().saved.records).toEqual([own, other]);
+    desk.collected('session-1', []);
+    expect(desk.state().saved.records).toEqual([own]);
+  });
+});
+
 describe('a kept session', () => {
   it('comes back as it was, and not at all where its parts contradict each other', () => {
     const saved = { ...sessionOfThree(), feels: { 'red-fox': 'child-9' } };
