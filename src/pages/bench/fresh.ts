@@ -2,6 +2,7 @@
  * Levels to begin with, ids for new ones, and sensible first values for what is added to a road. Pure but for the
  * chance in an id.
  */
+import { OWN_LEVEL } from '../../core/level/own.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LEVEL_SCHEMA, type Level } from '../../core/level/schema.ts';
@@ -30,10 +31,8 @@ export function freshLevel(title: string, sentence: string): Level {
     id: freshId(title),
     title,
     sentence,
-    teaches: 'everything',
-    audience: 'everyone',
+    ...OWN_LEVEL,
     rung: 0,
-    seed: 1,
     joinM: 10,
     pieces: [
       { kind: 'flat', lengthM: 120 },
@@ -45,17 +44,6 @@ export function freshLevel(title: string, sentence: string): Level {
     surfaces: [],
     hidden: [],
     cues: [],
-    aids: {
-      roadAhead: true,
-      nextStep: false,
-      clickTrack: false,
-      pressureHint: true,
-      liveMarks: false,
-      chainView: true,
-      cues: true,
-    },
-    weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
-    passMark: 70,
     light: 'day',
   };
 }

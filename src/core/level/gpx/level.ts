@@ -2,6 +2,7 @@
  * Cuts a level out of an imported road. It holds heights and distances only: no place, no time, no name that
  * was in the file. Title and sentence are what the person at the level bench wrote.
  */
+import { OWN_LEVEL } from '../own.ts';
 import { type ParseResult, parseLevel } from '../parse.ts';
 import { LEVEL_SCHEMA, type Level, LONGEST_LEVEL_M, STEEPEST_RATIO } from '../schema.ts';
 import type { Road } from './road.ts';
@@ -31,20 +32,7 @@ export function levelFromRoad(road: Road, wishes: LevelWishes): ParseResult {
   return parseLevel({
     schema: LEVEL_SCHEMA,
     id: idFrom(own.title),
-    teaches: 'everything',
-    audience: 'everyone',
-    seed: 1,
-    aids: {
-      roadAhead: true,
-      nextStep: false,
-      clickTrack: false,
-      pressureHint: true,
-      liveMarks: false,
-      chainView: true,
-      cues: true,
-    },
-    weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
-    passMark: 70,
+    ...OWN_LEVEL,
     ...own,
     pieces: [{ kind: 'recorded', stepM, heightsM: limitedHeights(road, from, to) }],
   });
