@@ -35,6 +35,8 @@ export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
     chainOn: true,
     shift: null,
     waitingShifts: 0,
+    leverRingTeeth: 34,
+    leverSprocketTeeth: 17,
     phase: 'riding',
     phaseLeftS: 0,
     reserveRatio: 1,

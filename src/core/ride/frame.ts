@@ -7,13 +7,18 @@ import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
 import { gearAt } from '../model/machine.ts';
-import type { RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
+import { plannedIndex } from './shifting.ts';
+import type { Derailleur, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
 
 /** The frame of a state. */
 export function frameOf(world: RideWorld, state: RideState): RideFrame {
   const { machine, course } = world;
   const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
   const slopeRatio = sampleAt(course.slopeRatio, state.distanceM);
+  const atRest = state.rear === null && state.front === null && state.queue.length === 0;
+  const lever = atRest
+    ? gear
+    : gearAt(machine, leverIndex(world, state, 'front'), leverIndex(world, state, 'rear'));
   const chainAtRing = chainPlace(state.ringIndex, state.front);
   const chainAtSprocket = chainPlace(state.sprocketIndex, state.rear);
   return {
@@ -46,6 +51,8 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     chainOn: state.chainOn,
     shift: shownShift(state),
     waitingShifts: state.queue.length,
+    leverRingTeeth: lever.ringTeeth,
+    leverSprocketTeeth: lever.sprocketTeeth,
     phase: state.phase,
     phaseLeftS: state.phaseLeftS,
     reserveRatio: state.reserveJ / machine.rider.reserveJ,
@@ -61,7 +68,10 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
  * Load the road puts on the pedals at the present speed and gear, over reference torque: resisting force ×
  * development / (2π × efficiency × reference torque). 1 is what steady riding at mid band feels like.
  */
-export function roadLoadRatio(world: RideWorld, state: RideState): number {
+export function roadLoadRatio(
+  world: RideWorld,
+  state: Pick<RideState, 'distanceM' | 'speedMps' | 'ringIndex' | 'sprocketIndex'>,
+): number {
   const { machine, course } = world;
   const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
   const force = totalForceN(
@@ -76,6 +86,12 @@ export function roadLoadRatio(world: RideWorld, state: RideState): number {
     ),
   );
   return (force * gear.developmentM) / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
+}
+
+/** A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there. */
+function leverIndex({ machine }: RideWorld, state: RideState, derailleur: Derailleur): number {
+  const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
+  return Math.max(0, Math.min(last, plannedIndex(state, derailleur)));
 }
 
 function chainPlace(index: number, shift: ShiftInProgress | null): number {

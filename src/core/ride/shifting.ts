@@ -19,6 +19,7 @@ import type {
   RideCommand,
   RideEvent,
   QueuedShift,
+  RideState,
   RideWorld,
   ShiftDirection,
   ShiftInProgress,
@@ -218,7 +219,10 @@ function finishMovement(
 }
 
 /** Where the derailleur will be when everything asked for is done. */
-function plannedIndex(ride: RideDraft, derailleur: Derailleur): number {
+export function plannedIndex(
+  ride: Pick<RideState, 'sprocketIndex' | 'ringIndex' | 'rear' | 'front' | 'queue'>,
+  derailleur: Derailleur,
+): number {
   const shift = ride[derailleur];
   let index = derailleur === 'rear' ? ride.sprocketIndex : ride.ringIndex;
   if (shift !== null) index = shift.toIndex + shift.stepsLeft * indexStep(derailleur, shift.direction);

@@ -202,6 +202,9 @@ export interface RideFrame {
   } | null;
   /** Lever pushes that have not begun to act. */
   readonly waitingShifts: number;
+  /** The gear the levers stand for: where the chain will be when every push has acted. */
+  readonly leverRingTeeth: number;
+  readonly leverSprocketTeeth: number;
   readonly phase: RidePhase;
   readonly phaseLeftS: number;
   readonly reserveRatio: number;

@@ -20,7 +20,7 @@ export type { HudAids, HudOptions, HudWords } from './words.ts';
 
 /** The running instruments. */
 export interface Hud {
-  /** With `unhurried` the machine is drawn in every second frame only. */
+  /** With `unhurried` the machine is drawn less often. */
   update(frame: RideFrame, unhurried: boolean): void;
   /** The chain shudders for a moment after a shift under load. */
   applyEvents(events: readonly RideEvent[]): void;
@@ -59,9 +59,12 @@ class HudView implements Hud {
   #shudderUntilS = Number.NEGATIVE_INFINITY;
   #timeS = 0;
   #gearShown = true;
-  #skipped = false;
+  #skippedFrames = 0;
   #seatedUntilS = Number.NEGATIVE_INFINITY;
+  #livelyUntilS = Number.NEGATIVE_INFINITY;
   #markerPx = Number.NaN;
+  #cueText = '';
+  #remarkText = '';
   #chainKey = Number.NaN;
 
   constructor(host: HTMLElement, words: HudWords, options: HudOptions) {
@@ -84,8 +87,8 @@ class HudView implements Hud {
     this.#sizes = new ResizeObserver(() => this.#measure());
     this.#sizes.observe(root);
     this.#measure();
-    this.setCue(null);
-    this.setRemark(null);
+    say(this.#elements.cue, '');
+    say(this.#elements.remark, '');
   }
 
   #makeDrive(canvas: HTMLCanvasElement): DrivetrainView {
@@ -117,10 +120,9 @@ class HudView implements Hud {
   update(frame: RideFrame, unhurried: boolean): void {
     this.#timeS = frame.timeS;
     this.#moveMarker(frame.cadenceRpm);
-    this.#skipped = unhurried && !this.#skipped;
-    if (this.#gearShown && !this.#skipped) this.#drawMachine(frame);
+    if (this.#gearShown && this.#isMachineDue(frame, unhurried)) this.#drawMachine(frame);
     // What the hands have just done is answered at once; the rest may be read four times a second.
-    const handsKey = frame.ringTeeth * 1000 + frame.sprocketTeeth * 10 + PRESSURES.indexOf(frame.pressure);
+    const handsKey = handsKeyOf(frame);
     const isDue = Math.abs(frame.timeS - this.#textAtS) >= TEXT_EVERY_S;
     if (!isDue && handsKey === this.#handsKey) return;
     this.#handsKey = handsKey;
@@ -128,6 +130,14 @@ class HudView implements Hud {
     this.#writeText(frame);
     this.#writeStates(frame);
     this.#road.draw(frame);
+  }
+
+  /** A chain that only runs round is shown in every second frame; one that moves across, shudders or dangles in all. */
+  #isMachineDue(frame: RideFrame, unhurried: boolean): boolean {
+    const lively = frame.shift !== null || !frame.chainOn || frame.timeS < this.#livelyUntilS;
+    const skips = (lively ? 0 : 1) + (unhurried ? 1 : 0);
+    this.#skippedFrames = this.#skippedFrames < skips ? this.#skippedFrames + 1 : 0;
+    return this.#skippedFrames === 0;
   }
 
   #drawMachine(frame: RideFrame): void {
@@ -146,8 +156,8 @@ class HudView implements Hud {
   #moveMarker(cadenceRpm: number): void {
     const share = (cadenceRpm - SCALE_LOW_RPM) / (SCALE_HIGH_RPM - SCALE_LOW_RPM);
     const held = Math.max(0, Math.min(1, share));
-    // Half pixels are as fine as can be seen; an unchanged place is not written again.
-    const px = Math.round(held * this.#laneWidth * 2) / 2;
+    // Whole pixels are as fine as can be seen here; an unchanged place is not written again.
+    const px = Math.round(held * this.#laneWidth);
     if (px === this.#markerPx) return;
     this.#markerPx = px;
     this.#elements.marker.style.transform = `translateX(${px}px)`;
@@ -157,7 +167,9 @@ class HudView implements Hud {
     const { cadence, gear, speed, distance, pressure, stop, stopText, plainSpeed, plainDistance } =
       this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
-    write(gear, this.#words.gearPair(frame.ringTeeth, frame.sprocketTeeth));
+    // The number is the lever's, as on a bike's own display; until the chain has followed it is underlined.
+    write(gear, this.#words.gearPair(frame.leverRingTeeth, frame.leverSprocketTeeth));
+    gear.dataset['moving'] = String(isOnTheWay(frame));
     write(speed, this.#words.speed(frame.speedMps));
     write(distance, this.#words.metres(Math.round(frame.distanceM)));
     const { plain } = this.#words;
@@ -201,17 +213,20 @@ class HudView implements Hud {
         this.#seatedUntilS = this.#timeS + SEATED_S;
       const heavy = event.kind === 'shift-done' && event.load >= HEAVY_LOAD;
       if (heavy || event.kind === 'shift-hung') this.#shudderUntilS = this.#timeS + SHUDDER_S;
+      this.#livelyUntilS = Math.max(this.#shudderUntilS, this.#seatedUntilS);
     }
   }
 
   setCue(text: string | null): void {
-    this.#elements.cue.classList.toggle('hud-empty', text === null);
-    write(this.#elements.cue, text ?? '');
+    if (this.#cueText === (text ?? '')) return;
+    this.#cueText = text ?? '';
+    say(this.#elements.cue, this.#cueText);
   }
 
   setRemark(text: string | null): void {
-    this.#elements.remark.classList.toggle('hud-empty', text === null);
-    write(this.#elements.remark, text ?? '');
+    if (this.#remarkText === (text ?? '')) return;
+    this.#remarkText = text ?? '';
+    say(this.#elements.remark, this.#remarkText);
   }
 
   setAids(aids: HudAids): void {
@@ -228,6 +243,16 @@ class HudView implements Hud {
   }
 }
 
+function isOnTheWay(frame: RideFrame): boolean {
+  return frame.leverRingTeeth !== frame.ringTeeth || frame.leverSprocketTeeth !== frame.sprocketTeeth;
+}
+
+/** Changes with every push of a lever, every gear that has come in, and every change of pressure. */
+function handsKeyOf(frame: RideFrame): number {
+  const lever = frame.leverRingTeeth * 100 + frame.leverSprocketTeeth;
+  return (lever * 2 + (isOnTheWay(frame) ? 1 : 0)) * 10 + PRESSURES.indexOf(frame.pressure);
+}
+
 /** The size a canvas was given by the style sheet, or a sensible one before styles apply. */
 function boxOf(canvas: HTMLCanvasElement, width: number, height: number): { width: number; height: number } {
   const style = getComputedStyle(canvas);
@@ -239,6 +264,11 @@ function boxOf(canvas: HTMLCanvasElement, width: number, height: number): { widt
 
 function write(element: HTMLElement, text: string): void {
   if (element.textContent !== text) element.textContent = text;
+}
+
+function say(element: HTMLElement, text: string): void {
+  element.classList.toggle('hud-empty', text === '');
+  write(element, text);
 }
 
 /** Puts the instruments into `root`. */
