@@ -12,13 +12,14 @@ import {
   type RideSetup,
 } from './recording.ts';
 import { advanceRide } from './step.ts';
-import { emptyTrace, type RideTrace, recordTick } from './trace.ts';
+import { type RideTrace, TraceLog } from './trace.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld, TimedCommand } from './types.ts';
 import { startState } from './world.ts';
 
 /** A ride that is going on. */
 export interface LiveRide {
   readonly world: RideWorld;
+  /** Samples and events up to this moment; read it anew for later ones. */
   readonly trace: RideTrace;
   /** The state now, to keep: it stays as it is while the ride goes on. */
   state(): RideState;
@@ -43,13 +44,15 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
   const now = copyOfState(from);
   let kept: RideState | null = from;
   let fresh: RideEvent[] = [];
-  const trace = emptyTrace();
+  const log = new TraceLog(world);
   const commandLog: TimedCommand[] = [];
   const checkpoints: string[] = [];
-  recordTick(trace, world, now, []);
+  log.record(now, NOTHING);
   return {
     world,
-    trace,
+    get trace() {
+      return log.trace;
+    },
     now,
     state: () => {
       kept ??= copyOfState(now);
@@ -64,7 +67,7 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
       // Most ticks bring nothing; those share one empty list.
       const events = fresh.length > 0 ? fresh : NOTHING;
       if (fresh.length > 0) fresh = [];
-      recordTick(trace, world, now, events);
+      log.record(now, events);
       if (now.tick % CHECKPOINT_TICKS === 0) checkpoints.push(hashState(now));
       return events;
     },

@@ -46,44 +46,98 @@ export interface RideTrace {
 /** Where a pitch begins to be judged: this far before its foot (m). */
 export const DECISION_M = 30;
 
-/** An empty trace. */
-export function emptyTrace(): RideTrace {
-  return { samples: [], events: [], beforePitch: [] };
+/** Numbers kept of a sample until somebody asks; the rest of it follows from these and the world. */
+const COLUMNS = 7;
+/** Samples of one block: a minute of riding. */
+const BLOCK_SAMPLES = 600;
+/** More rings and sprockets than any bike has, so that gear, flags and tick fit into one whole number. */
+const MOST_RINGS = 8;
+const MOST_SPROCKETS = 32;
+
+/**
+ * Collects the trace of one ride. Samples wait as plain numbers in blocks, a quarter of the memory of objects, and
+ * become objects when the trace is asked for, which most rides do once, at the end.
+ */
+export class TraceLog {
+  readonly #world: RideWorld;
+  readonly #trace: RideTrace = { samples: [], events: [], beforePitch: [] };
+  #blocks: Float64Array[] = [];
+  #waiting = 0;
+
+  constructor(world: RideWorld) {
+    this.#world = world;
+  }
+
+  /** Everything up to now; always the same lists, which are complete when this is read and not between. */
+  get trace(): RideTrace {
+    for (let i = 0; i < this.#waiting; i += 1) this.#trace.samples.push(this.#unpack(i));
+    this.#waiting = 0;
+    this.#blocks = [];
+    return this.#trace;
+  }
+
+  /** Adds a state (every 12th tick) and the events of its tick. The state may be a draft that rides on. */
+  record(state: RideState, events: readonly RideEvent[]): void {
+    const { course } = this.#world;
+    const { beforePitch } = this.#trace;
+    if (events.length > 0) this.#trace.events.push(...events);
+    const pitch = course.pitches[beforePitch.length];
+    if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M)
+      beforePitch.push(copyOfState(state));
+    if (state.tick % SAMPLE_TICKS === 0) this.#pack(state);
+  }
+
+  #pack(state: RideState): void {
+    const block = Math.floor(this.#waiting / BLOCK_SAMPLES);
+    const numbers = (this.#blocks[block] ??= new Float64Array(BLOCK_SAMPLES * COLUMNS));
+    const at = (this.#waiting % BLOCK_SAMPLES) * COLUMNS;
+    const gear = (state.tick * MOST_RINGS + state.ringIndex) * MOST_SPROCKETS + state.sprocketIndex;
+    numbers[at] = state.distanceM;
+    numbers[at + 1] = state.speedMps;
+    numbers[at + 2] = state.cadenceRpm;
+    numbers[at + 3] = state.pressureRatio;
+    numbers[at + 4] = state.crankTorqueNm;
+    numbers[at + 5] = state.crossedS;
+    numbers[at + 6] = gear * 4 + (isPedalling(state) ? 2 : 0) + (isHeld(state) ? 1 : 0);
+    this.#waiting += 1;
+  }
+
+  #unpack(index: number): TraceSample {
+    const world = this.#world;
+    const { machine, course, tickS } = world;
+    const numbers = this.#blocks[Math.floor(index / BLOCK_SAMPLES)] as Float64Array;
+    const at = (index % BLOCK_SAMPLES) * COLUMNS;
+    const number = (column: number): number => numbers[at + column] as number;
+    const distanceM = number(0);
+    const speedMps = number(1);
+    const flags = number(6) % 4;
+    const gear = Math.floor(number(6) / 4);
+    const sprocketIndex = gear % MOST_SPROCKETS;
+    const ringIndex = Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS;
+    return {
+      timeS: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)) * tickS,
+      distanceM,
+      speedMps,
+      cadenceRpm: number(2),
+      bandLowRpm: bandLowRpm(machine.rider, sampleAt(course.slopeRatio, distanceM)),
+      bandHighRpm: machine.rider.cadenceHighRpm,
+      pressureRatio: number(3),
+      torqueRatio: number(4) / machine.referenceTorqueNm,
+      loadRatio: roadLoadRatio(world, { distanceM, speedMps, ringIndex, sprocketIndex }),
+      ringIndex,
+      sprocketIndex,
+      developmentM: gearAt(machine, ringIndex, sprocketIndex).developmentM,
+      crossedS: number(5),
+      pedalling: flags >= 2,
+      held: flags % 2 === 1,
+    };
+  }
 }
 
-/** Adds a state (every 12th tick) and the events of its tick. The state may be a draft that rides on. */
-export function recordTick(
-  trace: RideTrace,
-  world: RideWorld,
-  state: RideState,
-  events: readonly RideEvent[],
-): void {
-  if (events.length > 0) trace.events.push(...events);
-  const pitch = world.course.pitches[trace.beforePitch.length];
-  if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M)
-    trace.beforePitch.push(copyOfState(state));
-  if (state.tick % SAMPLE_TICKS === 0) trace.samples.push(sampleOf(world, state));
+function isHeld(state: RideState): boolean {
+  return state.braking || state.phase !== 'riding';
 }
 
-function sampleOf(world: RideWorld, state: RideState): TraceSample {
-  const { rider } = world.machine;
-  const slopeRatio = sampleAt(world.course.slopeRatio, state.distanceM);
-  const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
-  return {
-    timeS: state.tick * world.tickS,
-    distanceM: state.distanceM,
-    speedMps: state.speedMps,
-    cadenceRpm: state.cadenceRpm,
-    bandLowRpm: bandLowRpm(rider, slopeRatio),
-    bandHighRpm: rider.cadenceHighRpm,
-    pressureRatio: state.pressureRatio,
-    torqueRatio: state.crankTorqueNm / world.machine.referenceTorqueNm,
-    loadRatio: roadLoadRatio(world, state),
-    ringIndex: state.ringIndex,
-    sprocketIndex: state.sprocketIndex,
-    developmentM: gear.developmentM,
-    crossedS: state.crossedS,
-    pedalling: state.phase === 'riding' && state.chainOn && state.cadenceRpm > 0 && state.speedMps > 0.5,
-    held: state.braking || state.phase !== 'riding',
-  };
+function isPedalling(state: RideState): boolean {
+  return state.phase === 'riding' && state.chainOn && state.cadenceRpm > 0 && state.speedMps > 0.5;
 }
