@@ -23,6 +23,16 @@ export function aidsFor(level: Level, { aidsOn }: Pick<Settings, 'aidsOn'>): Aid
   return { ...level.aids, ...switched };
 }
 
+/** The same, worked out again only when the settings have become others. */
+export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
+  let known: { readonly of: Settings; readonly aids: Aids } | null = null;
+  return () => {
+    const now = settings();
+    if (known?.of !== now) known = { of: now, aids: aidsFor(level, now) };
+    return known.aids;
+  };
+}
+
 /** What is asked with every frame. */
 export interface RideHelp {
   frame(frame: RideFrame, aids: Aids, shown: HudHelp, units: Settings['units']): void;

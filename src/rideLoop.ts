@@ -58,6 +58,8 @@ export interface RideLoop {
 
 /** Seconds of countdown before the pedals turn. */
 const COUNT_S = 3;
+/** What is said is looked at this often, and at once when something happens (ms). */
+const SAY_EVERY_MS = 100;
 /** The picture stays this long after the finish (ms). */
 const AFTER_FINISH_MS = 1200;
 
@@ -77,6 +79,7 @@ class Loop implements RideLoop {
   #queue: RideCommand[] = [];
   #board = EMPTY_BOARD;
   #beats = 0;
+  #saidAtMs = Number.NEGATIVE_INFINITY;
 
   constructor(options: LoopOptions) {
     this.#options = options;
@@ -138,7 +141,7 @@ class Loop implements RideLoop {
     const events: RideEvent[] = [];
     for (let i = 0; i < due.ticks && ride.now.phase !== 'finished'; i += 1) this.#tick(events);
     if (events.length > 0) listeners.events(events);
-    this.#say(events);
+    if (events.length > 0 || Math.abs(timeMs - this.#saidAtMs) >= SAY_EVERY_MS) this.#say(events, timeMs);
     this.#beat();
     if (ride.now.phase !== 'finished') return;
     this.#mode = 'over';
@@ -157,7 +160,8 @@ class Loop implements RideLoop {
     for (const event of ride.step(commands)) events.push(event);
   }
 
-  #say(events: readonly RideEvent[]): void {
+  #say(events: readonly RideEvent[], timeMs: number): void {
+    this.#saidAtMs = timeMs;
     const { ride, level, aids, listeners } = this.#options;
     const { tick, distanceM } = ride.now;
     this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);

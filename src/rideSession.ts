@@ -15,7 +15,7 @@ import { listenToKeys } from './input/keyboard.ts';
 import type { RideResult } from './pages/afterRide.ts';
 import { createFormat } from './pages/format.ts';
 import type { RidePhaseShown } from './pages/ridePlaces.ts';
-import { aidsFor, createRideHelp } from './rideAids.ts';
+import { aidsFor, aidsWhile, createRideHelp } from './rideAids.ts';
 import { onRoad } from './pages/settings.ts';
 import { playTo } from './rideReplay.ts';
 import { createRideEar, type RideEar } from './rideEar.ts';
@@ -105,7 +105,7 @@ class Session implements RideSession {
       else if (watching === null) this.#loop.command(command);
     });
     const help = createRideHelp(this.#ride, options.reference);
-    const aids = () => aidsFor(options.level, this.#look.settings);
+    const aids = aidsWhile(options.level, () => this.#look.settings);
     this.#loop = createRideLoop({
       ride: this.#ride,
       level: options.level,

@@ -65,6 +65,9 @@ function mapNames<Name extends string, Value>(names: readonly Name[], value: (na
   return Object.fromEntries(names.map((name) => [name, value(name)])) as Record<Name, Value>;
 }
 
+/** The mix is renewed this often (s of ride time); the voices slide from one to the next. */
+const MIX_EVERY_S = 0.03;
+
 /** Loads the sounds and returns the ears of a ride. Silent until the page has had a gesture. */
 export function createRideAudio(options: RideAudioOptions): RideAudio {
   // Left to itself the library sleeps after a silent half minute and would not hear the next shot.
@@ -98,6 +101,7 @@ export function createRideAudio(options: RideAudioOptions): RideAudio {
   return {
     frame: (frame) => {
       framesSeen += 1;
+      if (Math.abs(frame.timeS - lastTimeS) < MIX_EVERY_S) return;
       // Sleeping, the mix stays at silence, so that waking up begins softly.
       const wanted = muted || !isAwake() ? SILENT_MIX : mixOf(frame);
       mix = approachMix(mix, wanted, frame.timeS - lastTimeS);

@@ -50,7 +50,8 @@ export function mountRide(options: RideMountOptions): RideMount {
     parent,
     width: Math.max(1, Math.round(parent.clientWidth * scale)),
     height: Math.max(1, Math.round(parent.clientHeight * scale)),
-    scale: { mode: SCALE_NONE, zoom: 1 / scale },
+    // Its own look at the size every half second would cost a layout; `watchSize` tells it instead.
+    scale: { mode: SCALE_NONE, zoom: 1 / scale, resizeInterval: Number.MAX_SAFE_INTEGER },
     banner: false,
     audio: { noAudio: true },
     input: { keyboard: false, mouse: false, touch: false, gamepad: false },

@@ -44,8 +44,10 @@ export function createGamepads(
   let before: ReadonlyMap<string, InputAction> = new Map();
   return {
     poll(timeMs) {
+      const pads = read();
+      if (pads.length === 0 && before.size === 0) return;
       const now = buttonsDown(
-        read().filter((pad) => only === undefined || pad?.index === only),
+        pads.filter((pad) => only === undefined || pad?.index === only),
         bindings(),
       );
       for (const source of before.keys()) if (!now.has(source)) hub.up(source);
@@ -55,11 +57,32 @@ export function createGamepads(
   };
 }
 
+const NO_PADS: readonly (PadState | null)[] = [];
+
+/**
+ * Asks for the gamepads of a window, but only once there is one: asking costs the same with none, in every
+ * picture. A browser shows a pad when one of its buttons is pushed, and says so with an event.
+ */
+export function padsOf(target: Window): () => readonly (PadState | null)[] {
+  const ask = (): readonly (PadState | null)[] => {
+    try {
+      return target.navigator.getGamepads?.() ?? NO_PADS;
+    } catch {
+      // Forbidden by a policy of the site around this one.
+      return NO_PADS;
+    }
+  };
+  let met = ask().some((pad) => pad !== null);
+  target.addEventListener('gamepadconnected', () => {
+    met = true;
+  });
+  return () => (met ? ask() : NO_PADS);
+}
+
+let ofThisPage: (() => readonly (PadState | null)[]) | null = null;
+
 /** Gamepads of this browser; none where it does not know them or forbids asking. */
 function readGamepads(): readonly (PadState | null)[] {
-  try {
-    return navigator.getGamepads?.() ?? [];
-  } catch {
-    return [];
-  }
+  ofThisPage ??= padsOf(window);
+  return ofThisPage();
 }

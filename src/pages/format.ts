@@ -26,11 +26,25 @@ export interface Format {
   readonly tyre: (bike: Pick<Bike, 'tyreWidthMm' | 'beadSeatMm'>) => string;
 }
 
+const writers = new Map<string, Intl.NumberFormat>();
+
+/** Kept: making one costs a hundred times as much as using it, and instruments write many times a second. */
+function writerFor(locale: string | undefined, decimals: number): Intl.NumberFormat {
+  const key = `${locale ?? ''} ${decimals}`;
+  const known = writers.get(key);
+  if (known !== undefined) return known;
+  const made = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  });
+  writers.set(key, made);
+  return made;
+}
+
 /** Formats for a language tag such as `de-CH`; no tag means the browser's own. */
 export function createFormat(units: 'metric' | 'imperial', locale?: string): Format {
   const metric = units === 'metric';
-  const write = (value: number, decimals = 0): string =>
-    value.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const write = (value: number, decimals = 0): string => writerFor(locale, decimals).format(value);
   return {
     number: write,
     speed: (mps) => (metric ? `${write(mps * KMH_PER_MPS)} km/h` : `${write(mps * MPH_PER_MPS)} mph`),

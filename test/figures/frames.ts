@@ -1,6 +1,7 @@
 /**
- * Prints what a frame of the ride costs in script beside an empty scene on the same engine: both in one run,
- * in turns, each several times. Needs no graphics card; figures are ratios, the times belong to this machine.
+ * Prints what a frame costs: an empty scene of the engine, the picture of the ride in that engine, the same
+ * picture by a bare loop without one, and the whole game with instruments, help, input and sound. All in one
+ * run, in turns, each several times. Needs no graphics card; the times belong to this machine.
  * Run with `npx tsx test/figures/frames.ts`.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -9,15 +10,28 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
-import { openSite } from '../browser/site.ts';
+import { openSite, type Site } from '../browser/site.ts';
 
 const ROUNDS = 3;
-const WATCH_MS = 4_000;
+const SETTLE_MS = 6_000;
+const WATCH_MS = 6_000;
+const LEVEL = 'rolling-road';
+const SHOWS = ['empty', 'bare', 'ride', 'game'] as const;
+type Show = (typeof SHOWS)[number];
+const NAMES: Readonly<Record<Show, string>> = {
+  empty: 'empty scene',
+  bare: 'picture without an engine',
+  ride: 'picture of the ride',
+  game: 'whole game',
+};
 const root = fileURLToPath(new URL('frames', import.meta.url));
-const folder = mkdtempSync(join(tmpdir(), 'frame-figures-'));
+const picturesFolder = mkdtempSync(join(tmpdir(), 'frame-figures-'));
+const gameFolder = mkdtempSync(join(tmpdir(), 'frame-game-'));
+const configFile = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
 
 interface Cost {
   readonly scriptMs: number;
+  readonly layoutMs: number;
   readonly taskMs: number;
   readonly framesPerS: number;
 }
@@ -25,6 +39,8 @@ interface Cost {
 async function measure(page: Page, slowdown: number): Promise<Cost> {
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  // Fetching, compiling and painting in advance are over before it is watched.
+  await page.waitForTimeout(SETTLE_MS);
   await session.send('Performance.enable');
   const read = async (): Promise<Record<string, number>> => {
     const { metrics } = await session.send('Performance.getMetrics');
@@ -43,6 +59,7 @@ async function measure(page: Page, slowdown: number): Promise<Cost> {
   const per = (name: string): number => (((after[name] ?? 0) - (before[name] ?? 0)) * 1000) / frames;
   return {
     scriptMs: per('ScriptDuration'),
+    layoutMs: per('LayoutDuration') + per('RecalcStyleDuration'),
     taskMs: per('TaskDuration'),
     framesPerS: (frames * 1000) / WATCH_MS,
   };
@@ -52,25 +69,43 @@ function median(list: readonly number[]): number {
   return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
 }
 
-async function compare(width: number, height: number, slowdown: number): Promise<void> {
-  const site = await openSite(folder);
-  const costs: Record<string, Cost[]> = { empty: [], ride: [] };
-  for (let round = 0; round < ROUNDS; round += 1) {
-    for (const show of ['empty', 'ride']) {
-      const open = await site.openPage({ width, height, address: `?show=${show}` });
-      await open.page.waitForSelector('canvas');
-      await open.page.waitForTimeout(2_000);
-      costs[show]?.push(await measure(open.page, slowdown));
-      await open.close();
-    }
-  }
-  await site.close();
-  const of = (show: string, pick: (cost: Cost) => number): number => median((costs[show] ?? []).map(pick));
+async function costOf(
+  { pictures, game }: Sites,
+  show: Show,
+  size: { width: number; height: number },
+  slowdown: number,
+): Promise<Cost> {
+  const open = await (show === 'game'
+    ? game.openPage({ ...size, address: `#ride/${LEVEL}` })
+    : pictures.openPage({ ...size, address: `?show=${show}` }));
+  const { page } = open;
+  if (show === 'game') {
+    await page.click('[data-accept]');
+    await page.waitForFunction(() => document.body.dataset['rideState'] === 'riding');
+  } else await page.waitForSelector('canvas');
+  const cost = await measure(page, slowdown);
+  await open.close();
+  return cost;
+}
+
+interface Sites {
+  readonly pictures: Site;
+  readonly game: Site;
+}
+
+async function compare(sites: Sites, width: number, height: number, slowdown: number): Promise<void> {
+  const costs = new Map<Show, Cost[]>(SHOWS.map((show) => [show, []]));
+  for (let round = 0; round < ROUNDS; round += 1)
+    for (const show of SHOWS) costs.get(show)?.push(await costOf(sites, show, { width, height }, slowdown));
+  const of = (show: Show, pick: (cost: Cost) => number): number => median((costs.get(show) ?? []).map(pick));
   const empty = of('empty', (cost) => cost.scriptMs);
-  const ride = of('ride', (cost) => cost.scriptMs);
-  console.log(
-    `${width}×${height}, CPU ${slowdown}× slower: script per frame ${ride.toFixed(2)} ms, empty scene ${empty.toFixed(2)} ms, ratio ${(ride / empty).toFixed(2)}; all tasks ${of('ride', (cost) => cost.taskMs).toFixed(1)} against ${of('empty', (cost) => cost.taskMs).toFixed(1)} ms; ${of('ride', (cost) => cost.framesPerS).toFixed(0)} frames a second`,
-  );
+  console.log(`${width}×${height}, CPU ${slowdown}× slower, per frame:`);
+  for (const show of SHOWS) {
+    const script = of(show, (cost) => cost.scriptMs);
+    console.log(
+      `  ${NAMES[show]}: script ${script.toFixed(2)} ms (${(script / empty).toFixed(2)} × the empty scene), style and layout ${of(show, (cost) => cost.layoutMs).toFixed(2)} ms, all tasks ${of(show, (cost) => cost.taskMs).toFixed(1)} ms, ${of(show, (cost) => cost.framesPerS).toFixed(0)} frames a second`,
+    );
+  }
 }
 
 try {
@@ -78,12 +113,16 @@ try {
     root,
     base: './',
     logLevel: 'warn',
-    configFile: fileURLToPath(new URL('../../vite.config.ts', import.meta.url)),
-    build: { outDir: folder, emptyOutDir: true },
+    configFile,
+    build: { outDir: picturesFolder, emptyOutDir: true },
   });
-  await compare(1280, 720, 1);
-  await compare(390, 844, 1);
-  await compare(1280, 720, 4);
+  await build({ logLevel: 'error', configFile, build: { outDir: gameFolder, emptyOutDir: true } });
+  const sites = { pictures: await openSite(picturesFolder), game: await openSite(gameFolder) };
+  await compare(sites, 1280, 720, 1);
+  await compare(sites, 390, 844, 1);
+  await compare(sites, 1280, 720, 4);
+  await sites.pictures.close();
+  await sites.game.close();
 } finally {
-  rmSync(folder, { recursive: true, force: true });
+  for (const folder of [picturesFolder, gameFolder]) rmSync(folder, { recursive: true, force: true });
 }

@@ -1,7 +1,7 @@
 /** Keys, fingers and gamepad buttons as they arrive in a document, up to the commands that come out. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ACTIONS, DEFAULT_KEYS, type InputCommand } from '../../src/input/actions.ts';
-import { buttonsDown, createGamepads, type PadState } from '../../src/input/gamepad.ts';
+import { buttonsDown, createGamepads, padsOf, type PadState } from '../../src/input/gamepad.ts';
 import { shakeFor } from '../../src/input/haptic.ts';
 import { createInputHub, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
@@ -185,6 +185,26 @@ describe('gamepads', () => {
       1,
     ).poll(0);
     expect(sent).toEqual([{ kind: 'shift', derailleur: 'rear', direction: 'harder', steps: 1 }]);
+  });
+
+  it('pads are asked for once one has shown itself, and from then on', () => {
+    const target = new EventTarget() as Window;
+    let asked = 0;
+    let pads: readonly (PadState | null)[] = [null, null];
+    const navigator = {
+      getGamepads: () => {
+        asked += 1;
+        return pads;
+      },
+    };
+    Object.assign(target, { navigator });
+    const read = padsOf(target);
+    for (let i = 0; i < 10; i += 1) expect(read()).toEqual([]);
+    expect(asked).toBe(1);
+    pads = [padWith(4)];
+    target.dispatchEvent(new Event('gamepadconnected'));
+    expect(read()).toEqual([padWith(4)]);
+    expect(padsOf(target)(), 'one that is there already').toEqual([padWith(4)]);
   });
 
   it('a trigger counts from a good part of its way on', () => {

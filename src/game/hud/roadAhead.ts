@@ -7,6 +7,7 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { roadHeightM, sampleAt } from '../views/layout.ts';
 import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
+import { InkLabels } from './inkLabels.ts';
 
 type Context = CanvasRenderingContext2D;
 
@@ -47,6 +48,16 @@ export function steepParts(course: Course, fromM: number, toM: number): SteepPar
   return parts;
 }
 
+type Labels = Readonly<Record<'percent' | 'metres' | 'sight', InkLabels>>;
+
+function labelsFor({ ink, paper }: MachineTones, deviceScale: number): Labels {
+  return {
+    percent: new InkLabels({ sizePx: 14, weight: 800, ink, rim: paper }, deviceScale),
+    metres: new InkLabels({ sizePx: 11, weight: 600, ink, rim: null }, deviceScale),
+    sight: new InkLabels({ sizePx: 13, weight: 600, ink, rim: null }, deviceScale),
+  };
+}
+
 export class RoadAheadView {
   readonly #canvas: HTMLCanvasElement;
   readonly #course: Course;
@@ -56,6 +67,7 @@ export class RoadAheadView {
   readonly #outOfSight: string;
   readonly #parts: readonly SteepPart[];
   #strokes: Float64Array;
+  #labels: Labels;
   #width = 0;
   #height = 0;
   #deviceScale = 1;
@@ -78,6 +90,7 @@ export class RoadAheadView {
     this.#outOfSight = outOfSight;
     this.#parts = steepParts(course, 0, course.lengthM);
     this.#strokes = new Float64Array(0);
+    this.#labels = labelsFor(tones, 1);
   }
 
   /** Takes the canvas' laid-out size; call it when that may have changed. */
@@ -86,6 +99,7 @@ export class RoadAheadView {
     const height = this.#canvas.clientHeight;
     if (width === this.#width && height === this.#height) return;
     this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    this.#labels = labelsFor(this.#tones, this.#deviceScale);
     this.#width = width;
     this.#height = height;
     this.#canvas.width = Math.round(width * this.#deviceScale);
@@ -216,11 +230,8 @@ export class RoadAheadView {
     canvas.fillStyle = this.#tones.sand;
     canvas.fill();
     canvas.globalAlpha = 1;
-    canvas.fillStyle = this.#tones.ink;
-    canvas.font = '600 13px system-ui, sans-serif';
-    canvas.textAlign = 'center';
-    canvas.textBaseline = 'middle';
-    if (this.#width - x > 110) canvas.fillText(this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2);
+    if (this.#width - x > 110)
+      this.#labels.sight.draw(canvas, this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2);
   }
 
   #marks(
@@ -232,13 +243,10 @@ export class RoadAheadView {
     baseY: number,
   ): void {
     canvas.fillStyle = this.#tones.ink;
-    canvas.font = '600 11px system-ui, sans-serif';
-    canvas.textAlign = 'center';
-    canvas.textBaseline = 'top';
     for (let ahead = 50; ahead <= 200; ahead += 50) {
       const x = column(frame.distanceM + ahead);
       canvas.fillRect(x - 0.6, baseY, 1.2, ahead % 100 === 0 ? 4 : 3);
-      if (ahead % 100 === 0) canvas.fillText(this.#metres(ahead), x, baseY + 5);
+      if (ahead % 100 === 0) this.#labels.metres.draw(canvas, this.#metres(ahead), x, baseY + 11);
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;
@@ -261,22 +269,14 @@ export class RoadAheadView {
     column: (m: number) => number,
     line: (m: number) => number,
   ): void {
-    canvas.font = '800 14px system-ui, sans-serif';
-    canvas.textAlign = 'center';
-    canvas.textBaseline = 'bottom';
-    canvas.fillStyle = this.#tones.ink;
-    canvas.strokeStyle = this.#tones.paper;
-    canvas.lineWidth = 4;
     for (const part of this.#parts) {
       const from = Math.max(part.fromM, frame.distanceM + 8);
       const to = Math.min(part.toM, seenM - 4, frame.distanceM + STRIP_M - 8);
       if (to - from < 10) continue;
       const m = (from + to) / 2;
-      const text = this.#percent(part.slopeRatio);
       const shift = part.slopeRatio > 0 ? -10 : 10;
-      const y = Math.max(17, line(m) - 6);
-      canvas.strokeText(text, column(m) + shift, y);
-      canvas.fillText(text, column(m) + shift, y);
+      const y = Math.max(9, line(m) - 14);
+      this.#labels.percent.draw(canvas, this.#percent(part.slopeRatio), column(m) + shift, y);
     }
   }
 }

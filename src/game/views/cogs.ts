@@ -1,15 +1,12 @@
 /**
- * Chainrings and sprockets painted once, each with its own teeth, openings and soft edge, so that a frame only
- * turns and lays them. Sizes in millimetres of the machine.
+ * The parts of the close-up that keep their shape, painted once: chainrings and sprockets with their own teeth,
+ * openings and soft edge, crank arm and cage. A frame only turns and lays them. Sizes in millimetres.
  */
 import type { MachineTones } from '../paint/palette.ts';
+import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusMm, toothOutline, traceTeeth } from './toothing.ts';
 
-/** A painted wheel; `halfMm` is half the side of its square canvas in millimetres. */
-export interface Cog {
-  readonly canvas: HTMLCanvasElement;
-  readonly halfMm: number;
-}
+type Context = CanvasRenderingContext2D;
 
 /**
  * Paints wheels of one hub over each other, big ones at the back, at `pxPerMm` device pixels. `lit` is the
@@ -21,23 +18,55 @@ export function paintCogs(
   tones: MachineTones,
   lit: number,
   ring: boolean,
-): Cog {
+): Sprite {
   const halfMm = pitchRadiusMm(Math.max(...teeth)) + 10;
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.ceil(halfMm * 2 * pxPerMm);
-  canvas.height = canvas.width;
-  const context = canvas.getContext('2d');
-  if (!context) return { canvas, halfMm };
-  const scale = canvas.width / (halfMm * 2);
-  context.setTransform(scale, 0, 0, scale, canvas.width / 2, canvas.height / 2);
-  const order = teeth.map((_, index) => index);
-  if (!ring) order.reverse();
-  for (const index of order) paintOne(context, teeth[index] ?? 11, scale, tones, index === lit, ring);
-  return { canvas, halfMm };
+  return paintSprite(-halfMm, -halfMm, halfMm * 2, halfMm * 2, pxPerMm, (context) => {
+    const order = teeth.map((_, index) => index);
+    if (!ring) order.reverse();
+    for (const index of order) paintOne(context, teeth[index] ?? 11, pxPerMm, tones, index === lit, ring);
+  });
+}
+
+/** The crank arm of the drive side, from the axle along x to the pedal. */
+export function paintArm(reachMm: number, pxPerMm: number, tones: MachineTones): Sprite {
+  const room = 14;
+  return paintSprite(-room, -room, reachMm + room * 2, room * 2, pxPerMm, (context) => {
+    bar(context, reachMm, tones.paper, 24);
+    bar(context, reachMm, tones.ink, 18);
+    context.fillStyle = tones.paper;
+    context.beginPath();
+    context.arc(0, 0, 5, 0, Math.PI * 2);
+    context.arc(reachMm, 0, 3.4, 0, Math.PI * 2);
+    context.fill();
+  });
+}
+
+/** The cage between both pulleys, from one along x to the other. */
+export function paintCage(lengthMm: number, pxPerMm: number, tones: MachineTones): Sprite {
+  const room = 10;
+  return paintSprite(-room, -room, lengthMm + room * 2, room * 2, pxPerMm, (context) => {
+    bar(context, lengthMm, tones.ink, 15);
+    bar(context, lengthMm, tones.sandDark, 9);
+    context.fillStyle = tones.ink;
+    context.beginPath();
+    context.arc(0, 0, 4, 0, Math.PI * 2);
+    context.arc(lengthMm, 0, 4, 0, Math.PI * 2);
+    context.fill();
+  });
+}
+
+function bar(context: Context, length: number, tone: string, width: number): void {
+  context.strokeStyle = tone;
+  context.lineWidth = width;
+  context.lineCap = 'round';
+  context.beginPath();
+  context.moveTo(0, 0);
+  context.lineTo(length, 0);
+  context.stroke();
 }
 
 function paintOne(
-  context: CanvasRenderingContext2D,
+  context: Context,
   teeth: number,
   scale: number,
   tones: MachineTones,

@@ -6,8 +6,10 @@ import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
-import { type Cog, paintCogs } from './cogs.ts';
+import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
+import { Place } from './place.ts';
+import type { Sprite } from './sprite.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -21,10 +23,13 @@ export class DrivetrainView {
   readonly #bike: Bike;
   readonly #tones: MachineTones;
   readonly #route: ChainRoute;
-  readonly #cassettes: (Cog | null)[];
-  readonly #ringsBehind: (Cog | null)[];
-  readonly #ringsFront: (Cog | null)[];
-  readonly #pulley: Cog;
+  readonly #cassettes: (Sprite | null)[];
+  readonly #ringsBehind: (Sprite | null)[];
+  readonly #ringsFront: (Sprite | null)[];
+  readonly #pulley: Sprite;
+  readonly #arm: Sprite;
+  readonly #cage: Sprite;
+  readonly #place = new Place();
   readonly #scale: number;
   readonly #originX: number;
   readonly #originY: number;
@@ -73,7 +78,11 @@ export class DrivetrainView {
     this.#cassettes = bike.sprocketsTeeth.map(() => null);
     this.#ringsBehind = bike.chainringsTeeth.map(() => null);
     this.#ringsFront = bike.chainringsTeeth.map(() => null);
-    this.#pulley = paintCogs([PULLEY_TEETH], this.#scale * this.#deviceScale, tones, -1, false);
+    const device = this.#scale * this.#deviceScale;
+    this.#pulley = paintCogs([PULLEY_TEETH], device, tones, -1, false);
+    this.#arm = paintArm(pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) * 0.78, device, tones);
+    this.#cage = paintCage(this.#route.cageMm, device, tones);
+    this.#place.set(this.#originX * this.#deviceScale, this.#originY * this.#deviceScale, 0, device);
     this.#plateDash = [CHAIN_PITCH_MM * 0.98, CHAIN_PITCH_MM * 1.02];
     this.#pinDash = [0.01, CHAIN_PITCH_MM - 0.01];
   }
@@ -87,27 +96,20 @@ export class DrivetrainView {
     this.#layChain(frame);
     context.setTransform(1, 0, 0, 1, 0, 0);
     context.clearRect(0, 0, this.#canvas.width, this.#canvas.height);
-    const scale = this.#scale * this.#deviceScale;
-    context.setTransform(
-      scale,
-      0,
-      0,
-      scale,
-      this.#originX * this.#deviceScale,
-      this.#originY * this.#deviceScale,
-    );
     const ratio = frame.ringTeeth / frame.sprocketTeeth;
     const sprocketTurn = frame.crankTurns * ratio * Math.PI * 2;
-    this.#drawCog(this.#cassette(Math.round(frame.chainAtSprocket)), 0, 0, sprocketTurn);
+    this.#lay(this.#cassette(Math.round(frame.chainAtSprocket)), 0, 0, sprocketTurn);
     this.#drawPulleys(frame);
     this.#drawRings(frame, false);
+    this.#place.home(context);
     if (frame.chainOn) this.#drawChain(frame, shudder);
     else this.#drawDropped(frame.timeS);
-    this.#drawRings(frame, true);
+    if (this.#drawRings(frame, true)) this.#place.home(context);
     if (frame.shift !== null) this.#drawGoal(frame);
     if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones.ink, seated);
-    this.#drawCage();
-    this.#drawCrank(frame.crankTurns * Math.PI * 2 - Math.PI / 2);
+    const { guide, ring, cageRad } = this.#route;
+    this.#lay(this.#cage, guide.x, guide.y, cageRad);
+    this.#lay(this.#arm, ring.x, ring.y, crankRad(frame));
   }
 
   /** The route only changes while a derailleur works. */
@@ -123,17 +125,13 @@ export class DrivetrainView {
     this.#traceRoute(this.#chainLine, 0);
   }
 
-  #drawCog(cog: Cog, x: number, y: number, turn: number): void {
-    const context = this.#context;
-    context.translate(x, y);
-    context.rotate(turn);
-    context.drawImage(cog.canvas, -cog.halfMm, -cog.halfMm, cog.halfMm * 2, cog.halfMm * 2);
-    context.rotate(-turn);
-    context.translate(-x, -y);
+  #lay(part: Sprite, x: number, y: number, turn: number): void {
+    this.#place.turn(this.#context, x, y, turn);
+    part.draw(this.#context);
   }
 
   /** All sprockets turn as one, so they are one picture for each that can carry the chain. */
-  #cassette(lit: number): Cog {
+  #cassette(lit: number): Sprite {
     const known = this.#cassettes[lit];
     if (known) return known;
     const cog = paintCogs(
@@ -147,46 +145,27 @@ export class DrivetrainView {
     return cog;
   }
 
-  /** Rings up to the one that carries the chain lie behind it, bigger ones in front. */
-  #drawRings(frame: RideFrame, inFront: boolean): void {
+  /** Rings up to the one that carries the chain lie behind it, bigger ones in front. False when there are none. */
+  #drawRings(frame: RideFrame, inFront: boolean): boolean {
     const now = Math.round(frame.chainAtRing);
     const { x, y } = this.#route.ring;
-    const turn = frame.crankTurns * Math.PI * 2 - Math.PI / 2;
     const store = inFront ? this.#ringsFront : this.#ringsBehind;
     const teeth = this.#bike.chainringsTeeth;
-    if (inFront && now >= teeth.length - 1) return;
+    if (inFront && now >= teeth.length - 1) return false;
     let cog = store[now];
     if (!cog) {
       const shown = inFront ? teeth.slice(now + 1) : teeth.slice(0, now + 1);
       cog = paintCogs(shown, this.#scale * this.#deviceScale, this.#tones, inFront ? -1 : now, true);
       store[now] = cog;
     }
-    this.#drawCog(cog, x, y, turn);
+    this.#lay(cog, x, y, crankRad(frame));
+    return true;
   }
 
   #drawPulleys(frame: RideFrame): void {
     const turn = (frame.crankTurns * frame.ringTeeth * Math.PI * 2) / PULLEY_TEETH;
-    this.#drawCog(this.#pulley, this.#route.tension.x, this.#route.tension.y, turn);
-    this.#drawCog(this.#pulley, this.#route.guide.x, this.#route.guide.y, -turn);
-  }
-
-  #drawCage(): void {
-    const context = this.#context;
-    const { guide, tension } = this.#route;
-    context.lineCap = 'round';
-    for (let pass = 0; pass < 2; pass++) {
-      context.strokeStyle = pass === 0 ? this.#tones.ink : this.#tones.sandDark;
-      context.lineWidth = pass === 0 ? 15 : 9;
-      context.beginPath();
-      context.moveTo(guide.x, guide.y);
-      context.lineTo(tension.x, tension.y);
-      context.stroke();
-    }
-    context.fillStyle = this.#tones.ink;
-    context.beginPath();
-    context.arc(guide.x, guide.y, 4, 0, Math.PI * 2);
-    context.arc(tension.x, tension.y, 4, 0, Math.PI * 2);
-    context.fill();
+    this.#lay(this.#pulley, this.#route.tension.x, this.#route.tension.y, turn);
+    this.#lay(this.#pulley, this.#route.guide.x, this.#route.guide.y, -turn);
   }
 
   #drawChain(frame: RideFrame, shudder: number): void {
@@ -268,24 +247,9 @@ export class DrivetrainView {
     }
     context.setLineDash(NO_DASH);
   }
+}
 
-  #drawCrank(turn: number): void {
-    const context = this.#context;
-    const { x, y } = this.#route.ring;
-    const reach = pitchRadiusMm(this.#bike.chainringsTeeth.at(-1) ?? 30) * 0.78;
-    context.lineCap = 'round';
-    for (let pass = 0; pass < 2; pass++) {
-      context.strokeStyle = pass === 0 ? this.#tones.paper : this.#tones.ink;
-      context.lineWidth = pass === 0 ? 24 : 18;
-      context.beginPath();
-      context.moveTo(x, y);
-      context.lineTo(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach);
-      context.stroke();
-    }
-    context.fillStyle = this.#tones.paper;
-    context.beginPath();
-    context.arc(x, y, 5, 0, Math.PI * 2);
-    context.arc(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach, 3.4, 0, Math.PI * 2);
-    context.fill();
-  }
+/** The near crank arm's direction (rad); at the start of a turn it points up. */
+function crankRad(frame: RideFrame): number {
+  return frame.crankTurns * Math.PI * 2 - Math.PI / 2;
 }

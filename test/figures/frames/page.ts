@@ -1,6 +1,6 @@
 /**
- * One picture at a time for the frame figures: an empty scene, or the ride as it is drawn in the game. Both
- * run on the same engine and the same canvas size; `?show=empty` and `?show=ride` choose.
+ * One picture at a time for the frame figures: an empty scene, the ride as the game draws it, and the same
+ * picture by a bare loop without an engine. All on the same canvas size; `?show=` chooses.
  */
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
@@ -9,10 +9,18 @@ import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/cl
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
+import type { RideCommand, RideFrame, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { CANVAS, Game, SCALE_NONE, Scene } from '../../../src/game/engine.ts';
 import { mountRide } from '../../../src/game/mount.ts';
+import { layoutFor } from '../../../src/game/views/layout.ts';
+import { Stage } from '../../../src/game/views/stage.ts';
 import levelFile from '../../../levels/rolling-road.json';
+
+const SCENERY = { light: 'day', seed: 1 } as const;
+const LOOK = { theme: 'indoor', reducedMotion: false, childRider: false, dog: false } as const;
+/** More than any watching lasts. */
+const WATCHED_TICKS = 20_000;
 
 const picture = document.getElementById('picture') as HTMLElement;
 
@@ -30,28 +38,56 @@ function showEmpty(): void {
   });
 }
 
-function showRide(): void {
+/** A ride whose commands are known before it begins: thinking for the rider is no part of a picture. */
+function rideAlong(): { readonly world: RideWorld; readonly nextFrame: (timeMs: number) => RideFrame } {
   const parsed = parseLevel(levelFile);
   const bike = bikeById('road-2x11');
   const rider = riderById('adult-weekly');
   if (!parsed.ok || bike === undefined || rider === undefined) throw new Error('the bundled ride is missing');
   const world = buildRideWorld(courseOfLevel(parsed.level), bike, rider);
-  const ride = startRide(world);
+  const before = startRide(world);
   const hands = virtualRider(world, NAMED_HABITS.early, 1);
+  const commands: (readonly RideCommand[])[] = [];
+  while (commands.length < WATCHED_TICKS && before.now.phase !== 'finished') {
+    const now = hands(before.state());
+    commands.push(now);
+    before.step(now);
+  }
+  const ride = startRide(world);
   let clock: RideClock = FRESH_CLOCK;
-  mountRide({
-    parent: picture,
-    world,
-    scenery: { light: 'day', seed: 1 },
-    look: { theme: 'indoor', reducedMotion: false, childRider: false, dog: false },
-    nextFrame(timeMs) {
-      const due = ticksDue(clock, timeMs);
-      clock = due.clock;
-      for (let i = 0; i < due.ticks; i += 1) ride.step(hands(ride.state()));
-      return frameOf(world, ride.state());
-    },
-  });
+  const nextFrame = (timeMs: number): RideFrame => {
+    const due = ticksDue(clock, timeMs);
+    clock = due.clock;
+    for (let i = 0; i < due.ticks; i += 1) ride.step(commands[ride.now.tick] ?? []);
+    return frameOf(world, ride.now);
+  };
+  return { world, nextFrame };
 }
 
-if (new URLSearchParams(location.search).get('show') === 'ride') showRide();
-else showEmpty();
+function showRide(): void {
+  mountRide({ parent: picture, scenery: SCENERY, look: LOOK, ...rideAlong() });
+}
+
+function showBare(): void {
+  const { world, nextFrame } = rideAlong();
+  const canvas = document.createElement('canvas');
+  canvas.width = picture.clientWidth;
+  canvas.height = picture.clientHeight;
+  picture.append(canvas);
+  const context = canvas.getContext('2d');
+  if (context === null) throw new Error('no canvas');
+  const stage = new Stage(layoutFor(canvas.width, canvas.height, 1, LOOK.childRider), world, SCENERY, LOOK);
+  let lastMs = performance.now();
+  const draw = (timeMs: number): void => {
+    const passedS = Math.max(0, timeMs - lastMs) / 1000;
+    lastMs = timeMs;
+    const frame = nextFrame(timeMs);
+    stage.update(frame, passedS);
+    stage.draw(context, frame, passedS, 2);
+    requestAnimationFrame(draw);
+  };
+  requestAnimationFrame(draw);
+}
+
+const shows: Readonly<Record<string, () => void>> = { empty: showEmpty, ride: showRide, bare: showBare };
+shows[new URLSearchParams(location.search).get('show') ?? '']?.();
