@@ -51,7 +51,7 @@ const COLUMNS = 7;
 /** Samples of one block: a minute of riding. */
 const BLOCK_SAMPLES = 600;
 /** More rings and sprockets than any bike has, so that gear, flags and tick fit into one whole number. */
-const MOST_RINGS = 8;
+const MOST_RINGS = 16;
 const MOST_SPROCKETS = 32;
 
 /**
