@@ -13,6 +13,8 @@ import { strokesBetween } from './roadInk.ts';
 /** Thickness of the road sheet and of the band that carries the ink, in CSS pixels at scale 1. */
 const ROAD_PX = 9;
 const BAND_PX = 30;
+/** Where the grass of the near verge has its feet, below the road's line (CSS px at scale 1). */
+export const VERGE_DROP_PX = ROAD_PX + BAND_PX + 7;
 
 /**
  * The painting of a chunk in order, each step short enough for one frame: a stretch that is still ahead is

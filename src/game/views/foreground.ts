@@ -30,12 +30,16 @@ export class Foreground {
     this.#picture = finish(paintLeaves(layout, palette, seed));
   }
 
-  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number): void {
+  /** `bend` leans all leaves over their feet, as a share of their height. */
+  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, bend: number): void {
     const { width, height, image } = this.#picture;
-    const y = snap(layout.height - height, layout.deviceScale);
-    for (let x = wrapOffset(scrollPx * SLIDE, width); x < layout.width; x += width) {
-      context.drawImage(image, snap(x, layout.deviceScale), y, width, height);
-    }
+    const device = layout.deviceScale;
+    const reach = Math.abs(bend) * height;
+    context.setTransform(device, 0, -bend * device, device, 0, layout.height * device);
+    const from = wrapOffset(scrollPx * SLIDE, width);
+    for (let x = from + reach > 0 ? from - width : from; x - reach < layout.width; x += width)
+      if (x + width + reach > 0) context.drawImage(image, snap(x, device), -height, width, height);
+    context.setTransform(device, 0, 0, device, 0, 0);
   }
 }
 

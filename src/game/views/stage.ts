@@ -12,6 +12,7 @@ import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
 import { DogView } from './dog.ts';
 import { Feedback } from './feedback.ts';
 import { Foreground } from './foreground.ts';
+import { Grass } from './grass.ts';
 import { Ground } from './ground.ts';
 import { Hills } from './hills.ts';
 import { Camera, type Layout } from './layout.ts';
@@ -20,7 +21,7 @@ import { Poser } from './pose.ts';
 import { RiderView } from './rider.ts';
 import { Sky } from './sky.ts';
 import { Veil } from './veil.ts';
-import { Wind } from './wind.ts';
+import { bendRatio, Wind } from './wind.ts';
 
 /** Steepest tilt of the bike on the exaggerated road (rad). */
 const MOST_TILT_RAD = 0.42;
@@ -31,6 +32,8 @@ export class Stage {
   readonly #sky: Sky;
   readonly #hills: Hills;
   readonly #ground: Ground;
+  readonly #grass: Grass;
+  readonly #still: boolean;
   readonly #foreground: Foreground;
   readonly #veil: Veil;
   readonly #wind: Wind;
@@ -55,6 +58,8 @@ export class Stage {
     this.#sky = new Sky(layout, palette, scenery, look.reducedMotion);
     this.#hills = new Hills(layout, palette, scenery);
     this.#ground = new Ground(layout, palette, world.course, scenery.seed);
+    this.#grass = new Grass(layout, palette, world.course, scenery.seed, look.reducedMotion);
+    this.#still = look.reducedMotion;
     this.#foreground = new Foreground(layout, palette, scenery.seed);
     this.#veil = new Veil(layout, palette, scenery);
     this.#wind = new Wind(palette, world.course, look.reducedMotion);
@@ -98,11 +103,14 @@ export class Stage {
     const riseM = camera.heightM - this.#startHeightM;
     this.#hills.draw(context, layout, camera.scrollPx, riseM, quality > 0 ? 0 : 1);
     this.#ground.draw(context, camera);
+    if (quality > 0) this.#grass.draw(context, layout, camera, frame);
     this.#wind.drawPennants(context, layout, camera, frame);
     this.#dog?.draw(context, layout, camera, frame.timeS);
     this.#drawRider(context, frame, elapsedS, quality > 1);
     this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
-    if (quality > 1) this.#foreground.draw(context, layout, camera.scrollPx);
+    if (quality < 2) return;
+    const bend = bendRatio(frame.windMps, this.#still ? 0 : frame.timeS, 0);
+    this.#foreground.draw(context, layout, camera.scrollPx, bend);
   }
 
   /** Slope under both wheels as drawn (rad, clockwise positive). */

@@ -1,6 +1,6 @@
 /**
- * What the wind moves: pennants on the roadside posts, long grass in front of the road, and a few pale streaks
- * past the rider on a fast descent. Drawn each frame with a handful of curves.
+ * What the wind moves: how far stalks bend, pennants on the roadside posts, and a few pale streaks past the rider
+ * on a fast descent. Drawn each frame with a handful of curves.
  */
 import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
@@ -10,6 +10,18 @@ import { roadHeightM } from './layout.ts';
 import { postPlaces } from './posts.ts';
 
 type Context = CanvasRenderingContext2D;
+
+/**
+ * How far a stalk leans over, as a share of its height, positive to the right: steadily away from the wind (a head
+ * wind, positive, blows to the left), more and quicker in gusts. `phase` keeps neighbours from nodding together.
+ */
+export function bendRatio(windMps: number, timeS: number, phase: number): number {
+  const strong = Math.min(9, Math.abs(windMps));
+  const steady = Math.max(-0.5, Math.min(0.5, windMps * -0.06));
+  const quick = 1.5 + strong * 0.3;
+  const gust = Math.sin(timeS * quick + phase) * 0.7 + Math.sin(timeS * quick * 2.3 + phase * 1.7) * 0.3;
+  return steady + gust * (0.05 + strong * 0.018);
+}
 
 /** Everything that sways. */
 export class Wind {
