@@ -14,7 +14,7 @@ import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
 
-/** The bike of one ride: all that keeps its shape is painted once, only the chain anew each frame. */
+/** The bike of one ride: all that keeps its shape is painted once, and the chain anew only while it moves across. */
 export class BikeView {
   readonly #shape: BikeShape;
   readonly #bike: Bike;
@@ -27,6 +27,8 @@ export class BikeView {
   readonly #farCrank: Sprite;
   readonly #pedalAlone: Sprite;
   readonly #pedal: Spot = { x: 0, y: 0 };
+  readonly #chains = new Map<number, Sprite>();
+  readonly #pxPerM: number;
 
   constructor(
     shape: BikeShape,
@@ -39,6 +41,7 @@ export class BikeView {
     this.#shape = shape;
     this.#bike = bike;
     this.#palette = palette;
+    this.#pxPerM = pxPerM;
     const parts = { shape, palette, tones, haloAlpha };
     const round = (radius: number, paint: (context: Context) => void): Sprite =>
       paintSprite(-radius, -radius, radius * 2, radius * 2, pxPerM * 1.15, paint);
@@ -80,7 +83,22 @@ export class BikeView {
     place.turn(context, front.x, front.y, ((frame.wheelTurns + 0.037) % 1) * Math.PI * 2);
     this.#frontWheel.draw(context);
     place.home(context);
-    this.#drawChain(context, frame);
+    if (!frame.chainOn || frame.shift !== null) this.#drawChain(context, frame);
+    else this.#chainAtRest(frame).draw(context);
+  }
+
+  /** A chain that stays on its wheels keeps its shape, so it is painted once for each gear that is ridden. */
+  #chainAtRest(frame: RideFrame): Sprite {
+    const gear = frame.ringTeeth * 100 + frame.sprocketTeeth;
+    const known = this.#chains.get(gear);
+    if (known !== undefined) return known;
+    const { rear } = this.#shape;
+    const left = rear.x - 0.16;
+    const made = paintSprite(left, -0.24, 0.2 - left, 0.56, this.#pxPerM * 1.15, (context) =>
+      this.#drawChain(context, frame),
+    );
+    this.#chains.set(gear, made);
+    return made;
   }
 
   /** The near crank over the leg behind it and the frame; its pedal too when the foot has left it. */
