@@ -30,17 +30,25 @@ const DRAGGING_RPM = 10;
 
 type Rider = Pick<
   RideFrame,
-  'distanceM' | 'speedMps' | 'cadenceRpm' | 'bandLowRpm' | 'ringIndex' | 'sprocketIndex' | 'pressure'
+  | 'distanceM'
+  | 'speedMps'
+  | 'cadenceRpm'
+  | 'bandLowRpm'
+  | 'ringIndex'
+  | 'sprocketIndex'
+  | 'pressure'
+  | 'chainOn'
 >;
 
 /**
- * The hint for a rider at a place, or null where nothing is to be done within 60 m.
+ * The hint for a rider at a place, or null where nothing is to be done within 60 m. A chain that has come off is put
+ * back first; no gear is hinted at meanwhile.
  *
  * @param reference - trace of the reference ride on the same road and bike
  */
 export function nextStep(machine: Machine, reference: RideTrace, rider: Rider): NextStep | null {
   const { samples } = reference;
-  if (samples.length === 0) return null;
+  if (samples.length === 0 || !rider.chainOn) return null;
   const leadM = rider.speedMps * REACTION_S;
   const here = sampleIndexAt(samples, rider.distanceM + leadM);
   const now = stepTowards(machine, rider, samples[here] as TraceSample);

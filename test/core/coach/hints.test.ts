@@ -58,10 +58,13 @@ describe('the hint for the next step', () => {
     const [first] = ground.reference.events.filter((event) => event.kind === 'shift-done');
     if (first?.kind !== 'shift-done') throw new Error('the reference ride shifts nowhere');
     const before = ground.reference.samples.findLast(({ distanceM }) => distanceM < first.startedAtM - 30)!;
-    const hint = nextStep(machine, ground.reference, { ...before, pressure: 'steady' });
+    const rider = { ...before, pressure: 'steady', chainOn: true } as const;
+    const hint = nextStep(machine, ground.reference, rider);
     expect(hint).toMatchObject({ derailleur: first.derailleur, direction: first.direction });
     expect(hint?.inM).toBeGreaterThan(0);
     expect(before.distanceM + (hint?.inM ?? 0)).toBeLessThanOrEqual(first.startedAtM + 10);
+    const off = nextStep(machine, ground.reference, { ...rider, chainOn: false });
+    expect(off, 'a chain that is off goes back on first').toBeNull();
   });
 });
 
