@@ -25,6 +25,9 @@ const engineSwitches = {
 const roomsWithDocument = 'test/{pages,input,audio,game,storage,main}';
 const testFiles = '**/*.test.{ts,tsx}';
 
+/** Runs beside the page and must stay one file of its own. */
+const offlineWorker = /[\\/]src[\\/]offline[\\/]worker/;
+
 export default defineConfig({
   base: './',
   plugins: [sitePlugin()],
@@ -40,7 +43,15 @@ export default defineConfig({
     // The engine is big and loaded only when a ride starts; the usual warning would hide real ones.
     chunkSizeWarningLimit: 1600,
     rolldownOptions: {
-      output: { codeSplitting: { groups: [{ name: 'phaser', test: /node_modules[\\/]phaser[\\/]/ }] } },
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'phaser', test: /node_modules[\\/]phaser[\\/]/ },
+            // All that the first page needs in one file: every further one waits for the network once more.
+            { name: 'start', tags: ['$initial'], test: (id) => !offlineWorker.test(id) },
+          ],
+        },
+      },
     },
   },
   worker: { format: 'es' },
