@@ -86,9 +86,8 @@ export default defineConfig({
           environment: 'node',
           include: [`test/browser/${testFiles}`],
           globalSetup: ['test/browser/prepare.ts'],
-          // One browser at a time: two of them on a small machine make each other late.
-          fileParallelism: false,
-          maxWorkers: 1,
+          // Most of a test is waiting for a ride, so two fit on a small machine; more make each other late.
+          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           benchmark: { include: [] },

@@ -6,11 +6,11 @@ import type { Judged } from './worker/client.ts';
 import { levelHash } from './core/level/build.ts';
 import type { Keys } from './pages/settings.ts';
 import type { Kept, KeptResult, RideResult } from './pages/afterRide.ts';
-import { readChoices, SETTINGS_VERSION } from './pages/keptSettings.ts';
+import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from './pages/keptSettings.ts';
 import type { Store } from './pages/createStore.ts';
 import type { ListedRide, Storage } from './storage/index.ts';
 
-/** Choices are kept this long after the last change (ms), so that dragging a slider writes once. */
+/** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */
 const REST_MS = 400;
 
 /** The keeping, joined. */
@@ -25,6 +25,7 @@ export interface Keeping {
 
 /** Opens the keeping and follows the store. */
 export function joinKeeping(store: Store, keys: Keys): Keeping {
+  const untouched = store.state().settings;
   const opened = open();
   const storage = opened.then((rooms) => rooms.storage);
   const refresh = async (): Promise<void> => {
@@ -44,8 +45,11 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
       steps: [],
       read: (value) => readChoices(value, keys),
     });
-    if (choices !== null) store.send({ kind: 'restore', ...choices });
-    followChoices(store, kept);
+    if (choices !== null) {
+      const settings = withEarly(choices.settings, untouched, store.state().settings);
+      store.send({ kind: 'restore', ...choices, settings });
+    }
+    followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
     await refresh();
   });
   return {
@@ -90,21 +94,25 @@ async function open() {
   return { storage: await openStorage(), newRideId };
 }
 
-/** Keeps choices when they have changed and rested, and at the latest when the page is left. */
-function followChoices(store: Store, storage: Storage): void {
+/** Keeps choices when they differ from the kept ones: the first change at once, a row of them when it has rested. */
+function followChoices(store: Store, storage: Storage, before: KeptChoices): void {
   const now = () => ({ settings: store.state().settings, cautionsSeen: store.state().cautionsSeen });
-  let kept = now();
+  let kept = before;
   let timer = 0;
   const keep = (): void => {
-    window.clearTimeout(timer);
     const next = now();
     if (next.settings === kept.settings && next.cautionsSeen === kept.cautionsSeen) return;
     kept = next;
     void storage.saveSettings(next, SETTINGS_VERSION);
   };
+  // The first change at once, for a page can be closed at any moment and then there is no time to write.
   store.subscribe(() => {
+    if (timer === 0) keep();
     window.clearTimeout(timer);
-    timer = window.setTimeout(keep, REST_MS);
+    timer = window.setTimeout(() => {
+      timer = 0;
+      keep();
+    }, REST_MS);
   });
   window.addEventListener('pagehide', keep);
   keep();

@@ -9,6 +9,7 @@ import type { HudAids, HudWords } from './game/hud/words.ts';
 import type { InputHub } from './input/hub.ts';
 import { createPads } from './input/pads.ts';
 import { createFormat } from './pages/format.ts';
+import { kitLook } from './pages/kit.ts';
 import type { RidePlace } from './pages/ridePlaces.ts';
 import { isChild, type Settings } from './pages/settings.ts';
 import { words } from './pages/words.ts';
@@ -35,6 +36,7 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
       settings.holdMode,
       settings.paceRatio,
       settings.aidsOn.join(),
+      Object.values(settings.kit).join(),
       reducedMotion,
       showPads,
     ].join();
@@ -107,6 +109,7 @@ export function buildViews({
       reducedMotion,
       childRider: isChild(settings.rider),
       dog: level.audience === 'children',
+      kit: kitLook(settings.kit),
     },
     nextFrame,
   });

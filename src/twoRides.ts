@@ -3,6 +3,7 @@
  * Joins two sessions; the page decides what is ridden and what happens afterwards.
  */
 import type { Judging } from './judging.ts';
+import { kitBeside } from './pages/kit.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './pages/two/keys.ts';
 import type { TwoRides, TwoWish } from './pages/two/types.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';
@@ -18,7 +19,15 @@ export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judg
     return {
       ...rest,
       showPads: false,
-      settings: { ...settings, bike, rider, autoEase, keys: KEYS_FOR_TWO[side], pads: 'never' },
+      settings: {
+        ...settings,
+        bike,
+        rider,
+        autoEase,
+        keys: KEYS_FOR_TWO[side],
+        pads: 'never',
+        kit: side === 'left' ? settings.kit : kitBeside(settings.kit),
+      },
     };
   };
   for (const side of SIDES) {

@@ -19,6 +19,17 @@ export interface Look {
   readonly childRider: boolean;
   /** A dog keeps the rider company. */
   readonly dog: boolean;
+  readonly kit: KitLook;
+}
+
+/** Colours (`#rrggbb`) and shapes the rider has chosen. */
+export interface KitLook {
+  /** The jersey in the light, in its folds and on its lit edge. */
+  readonly jersey: Readonly<Record<'tone' | 'dark' | 'light', string>>;
+  /** The frame and its lit edge; null leaves the bike as it comes. */
+  readonly frame: Readonly<Record<'tone' | 'light', string>> | null;
+  readonly pattern: 'plain' | 'band' | 'dots';
+  readonly helmet: 'holes' | 'star' | 'crest';
 }
 
 /** Heights are drawn this much steeper than life, so that 4 % looks like something. */

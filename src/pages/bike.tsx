@@ -6,6 +6,7 @@ import type { JSX } from 'preact';
 import { BIKES } from '../core/model/presets.ts';
 import type { Bike } from '../core/model/types.ts';
 import { createFormat, type Format } from './format.ts';
+import { KitChoice } from './kitChoice.tsx';
 import { OwnBikeForm } from './ownbike/bikeForm.tsx';
 import { RiderForm } from './ownbike/riderForm.tsx';
 import type { Page } from './page.ts';
@@ -18,7 +19,7 @@ import { ownBikeWords } from './words/ownBike.ts';
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';
 
-export const bikePage: Page = (state, send) => {
+export const bikePage: Page = (state, send, services) => {
   const { bike, rider, riderChosen, units } = state.settings;
   const format = createFormat(units);
   const next = levelForButton(state);
@@ -57,6 +58,11 @@ export const bikePage: Page = (state, send) => {
           hints={words.bike.riderHints}
           words={ownBikeWords}
           format={format}
+        />
+        <KitChoice
+          settings={state.settings}
+          onChange={(kit) => send({ kind: 'set', settings: { kit } })}
+          paint={services.paintRider}
         />
         {next !== null && (
           <p class="go-bar">

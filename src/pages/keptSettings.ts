@@ -3,6 +3,7 @@
  * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
  */
 import { readBike, readRider } from '../core/ride/recording.ts';
+import { readKit } from './kit.ts';
 import {
   AIDS,
   defaultSettings,
@@ -54,8 +55,19 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
     scanS: within(kept['scanS'], QUICKEST_SCAN_S, SLOWEST_SCAN_S, usual.scanS),
     padButtons: readPadButtons(kept['padButtons'], usual.padButtons),
     aidsOn: readAids(kept['aidsOn']),
+    kit: readKit(kept['kit']),
   };
   return { settings, cautionsSeen: value['cautionsSeen'] === true };
+}
+
+/**
+ * The kept settings with what somebody has already changed since the page opened: a quick hand must not be undone by
+ * choices that come back a moment later. The kept ones themselves where nothing has been changed.
+ */
+export function withEarly(kept: Settings, untouched: Settings, now: Settings): Settings {
+  const changed = (Object.keys(now) as (keyof Settings)[]).filter((key) => now[key] !== untouched[key]);
+  if (changed.length === 0) return kept;
+  return { ...kept, ...Object.fromEntries(changed.map((key) => [key, now[key]])) };
 }
 
 function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volumes'] {

@@ -9,6 +9,7 @@ import type { GearQuestion, GearTold } from './gearcheck/types.ts';
 import type { CarryServices } from './handover/types.ts';
 import type { ClinicDesk } from './clinic/types.ts';
 import type { BenchServices } from './bench/types.ts';
+import type { Settings } from './settings.ts';
 
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
@@ -36,6 +37,8 @@ export interface Services {
   readonly carry: CarryServices;
   /** Loads the newer version that waits on this device. */
   loadNewer(): void;
+  /** Draws the rider of these settings into a canvas; rejects where the drawing cannot be fetched. */
+  readonly paintRider: (canvas: HTMLCanvasElement, settings: Settings) => Promise<void>;
   /** What the level bench needs; fetched when it is opened. */
   bench(): Promise<BenchServices>;
 }

@@ -5,6 +5,7 @@
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../core/model/presets.ts';
 import type { Aids } from '../core/level/schema.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
+import { type Kit, USUAL_KIT } from './kit.ts';
 
 /** Actions a key can be tied to, in the order of the settings page. */
 export const KEY_ACTIONS = [
@@ -88,6 +89,8 @@ export interface Settings {
   readonly padButtons: PadButtons;
   /** Help that is shown even where a level leaves it out; never in check rides. */
   readonly aidsOn: readonly AidName[];
+  /** Colours and shapes of the rider in the picture. */
+  readonly kit: Kit;
 }
 
 /** Keys that one hand reaches, on either side of the keyboard. */
@@ -189,6 +192,7 @@ export function defaultSettings(
     keys,
     padButtons: USUAL_PAD_BUTTONS,
     aidsOn: [],
+    kit: USUAL_KIT,
   };
 }
 

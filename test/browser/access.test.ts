@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const SPEED = 3;
+const SPEED = 4;
 /** What is heard comes one after the other, so the blindfolded ride is slower. */
 const EAR_SPEED = 2;
 const LEVEL = 'one-pitch-announced';

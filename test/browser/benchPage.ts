@@ -1,12 +1,8 @@
-/** The level bench as the browser tests use it: a made-up ride, what is kept, rides to the end, barriers. No expectation of the bench lives here. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+/** The level bench as the browser tests use it: a made-up ride, what is kept, rides to the end. No expectation of the bench lives here. */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { gpxText, northward, trackText } from '../core/level/gpx/files.ts';
 
-/** Source of axe, to be run in a page before `barriers`. */
-export const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 export const patient = { timeout: 60_000, interval: 50 };
 const SPEED = 12;
 
@@ -64,32 +60,4 @@ export async function rideToTheEnd(page: Page): Promise<unknown> {
   await expect.poll(() => view(page), { timeout: 90_000, interval: 100 }).toBe('debrief');
   await expect.poll(() => page.locator('[data-saved="saved"]').count(), patient).toBe(1);
   return (await stored(page, 'rides')).at(-1)?.['levelHash'];
-}
-
-/** What axe finds, in words that name the element. */
-export function barriers(page: Page): Promise<string[]> {
-  return page.evaluate(async () => {
-    const { axe: run } = window as unknown as {
-      axe: {
-        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const { violations } = await run.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-    );
-  });
-}
-
-/** How much wider than the screen the page is, and what a thumb would miss. */
-export function misfits(page: Page): Promise<{ tooWide: number; tooSmall: string[] }> {
-  return page.evaluate(() => ({
-    tooWide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    tooSmall: [...document.querySelectorAll('button, a, label:not(:has(+ .number-box)), input, select')]
-      .filter((one) => {
-        const { width, height } = one.getBoundingClientRect();
-        return width > 0 && Math.min(width, height) < 44 && one.closest('label')?.matches('.tick') !== true;
-      })
-      .map((one) => one.outerHTML.slice(0, 120)),
-  }));
 }

@@ -2,8 +2,6 @@
  * What the tests of group sessions need in a real browser: a short road, a name meant to do harm, a look into the
  * browser's own database, and what a checker of accessibility says about the page as it is.
  */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 
 /** Longer than any name or title may be once it is repeated, with markup, a turned direction and a bell. */
@@ -89,17 +87,4 @@ export async function putShortLevel(page: Page): Promise<void> {
       }),
     shortLevel,
   );
-}
-
-/** What axe finds on the page as it is. */
-export async function faultsOf(page: Page): Promise<string[]> {
-  const source = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-  await page.evaluate(readFileSync(source, 'utf8'));
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run: (where: Document) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run(document);
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
-  });
 }

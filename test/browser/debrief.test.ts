@@ -7,11 +7,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers } from './barriers.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const patient = { timeout: 30_000, interval: 50 };
-const SPEED = 4;
+const SPEED = 6;
 /** Well after the foot of the pitch at 280 m: the legs have slowed by then. */
 const LATE_M = 300;
 
@@ -69,12 +70,17 @@ describe('the debrief of a ride that shifted too late', () => {
   it('asks before it tells', async () => {
     await rideBadly();
     await expect.poll(() => page.locator('[data-guess]').count(), patient).toBe(4);
+    expect(await barriers(page)).toEqual([]);
     expect(await page.locator('[data-mark]').count()).toBe(0);
     expect(await page.locator('[data-pitch]').count()).toBe(0);
     await page.focus('[data-guess="too-late"]');
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
     expect(await text('[data-debrief="answer"]')).toMatch(/too late/i);
+  });
+
+  it('has no barriers that axe can find, in either theme', async () => {
+    expect(await barriers(page)).toEqual([]);
   });
 
   it('says what went well, the one thing to change, and what to ride next', async () => {

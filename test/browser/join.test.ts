@@ -3,11 +3,11 @@
  * level of its own, two tablets join by link, ride and hand back, the coach collects in any order and twice. And a
  * club's own store, which is asked only once it has an address.
  */
-import { readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers, misfits } from './barriers.ts';
 import { keptIn, putShortLevel } from './clinicVisit.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
@@ -109,6 +109,7 @@ describe('a session on three devices', () => {
     }
     await expect.poll(() => page.locator('[data-rides]').getAttribute('data-rides'), patient).toBe('3');
     expect(await page.locator('[data-tablet]').count()).toBe(2);
+    expect(await barriers(page)).toEqual([]);
     expect(
       await page.locator('[data-missing]').evaluateAll((all) => all.map((one) => one.dataset['missing'])),
     ).toEqual(['0', '0']);
@@ -165,8 +166,6 @@ describe('a club’s own store', () => {
   });
 });
 
-const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
-
 describe('the pages that carry', () => {
   it.each([320, 1024])('have no barriers and fit %d px', async (width) => {
     const { page, close } = await site.openPage({ width, height: 700, context: { reducedMotion: 'reduce' } });
@@ -178,19 +177,7 @@ describe('the pages that carry', () => {
     for (const [hash, sign] of pages) {
       await go(page, hash);
       await page.locator(sign).waitFor(patient);
-      await page.evaluate(axe);
-      const found = await page.evaluate(async () => {
-        const { axe: run } = window as unknown as {
-          axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-        };
-        const { violations } = await run.run();
-        return {
-          barriers: violations.flatMap(({ id, nodes }) =>
-            nodes.map(({ html }) => `${id} ${html.slice(0, 120)}`),
-          ),
-          tooWide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        };
-      });
+      const found = { barriers: await barriers(page), tooWide: (await misfits(page)).tooWide };
       expect([hash, found]).toEqual([hash, { barriers: [], tooWide: 0 }]);
     }
     await close();

@@ -13,7 +13,7 @@ import { builtSiteFolder, type OpenPage, openSite, type Site } from './site.ts';
 
 const patient = { timeout: 60_000, interval: 50 };
 const LAPTOP = { width: 1280, height: 720 };
-const SPEED = 8;
+const SPEED = 24;
 
 /** Copies of the built site: one that gets newer, one that somebody tampered with. */
 let folder: string;

@@ -2,14 +2,13 @@
  * The pages in a real browser: barriers found by axe in both themes, nothing wider than a narrow screen, nothing
  * too small for a thumb, and addresses that lead somewhere and back.
  */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers } from './barriers.ts';
+import { stored } from './benchPage.ts';
 import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const addresses = ['#start', '#levels', '#bike', '#progress', '#gearcheck', '#two', '#about'];
 
 let site: Site;
@@ -40,35 +39,13 @@ async function go(page: Page, address: string): Promise<void> {
   await expect.poll(() => page.locator('[data-coming]').count()).toBe(0);
 }
 
-/** What axe finds, in words that name the element. Movement is over before it looks. */
-async function barriers(page: Page): Promise<string[]> {
-  await page.waitForFunction(() =>
-    document
-      .getAnimations()
-      .every(({ effect }) => effect?.getTiming().iterations === Number.POSITIVE_INFINITY),
-  );
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: run } = window as unknown as {
-      axe: {
-        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const { violations } = await run.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-    );
-  });
-}
-
-describe.each(['indoor', 'field'])('the %s theme', (theme) => {
-  it('has no barriers that axe can find, on any page and in its dialogs', async () => {
+describe('every page', () => {
+  it('has no barriers that axe can find, in either theme, nor have its dialogs', async () => {
     const { page, problems, close } = await site.openPage({
       width: 1024,
       height: 768,
       context: { reducedMotion: 'reduce' },
     });
-    await chooseTheme(page, theme);
     for (const address of addresses) {
       await go(page, address);
       expect(await barriers(page)).toEqual([]);
@@ -82,7 +59,9 @@ describe.each(['indoor', 'field'])('the %s theme', (theme) => {
     expect(problems).toEqual([]);
     await close();
   });
+});
 
+describe.each(['indoor', 'field'])('the %s theme', (theme) => {
   it.each([320, 390])('fits %d px, with nothing smaller than 44 px to hit', async (width) => {
     const { page, close } = await site.openPage({ width, height: 700, touch: true });
     await chooseTheme(page, theme);
@@ -107,6 +86,31 @@ describe('a device that asks for more contrast', () => {
   it('begins in the theme for sunlight', async () => {
     const { page, close } = await site.openPage({ width: 1024, height: 768, context: { contrast: 'more' } });
     await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe('field');
+    await close();
+  });
+});
+
+describe('the colours of the rider', () => {
+  it('are still there at the next visit, and the rider is drawn in them', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1024, height: 768, address: '#bike' });
+    const shown = (): Promise<number> =>
+      page.locator('.kit-portrait').evaluate((canvas: HTMLCanvasElement) => {
+        const { width, height } = canvas;
+        const { data } = canvas.getContext('2d')?.getImageData(0, 0, width, height) ?? { data: [] };
+        let violet = 0;
+        for (let i = 0; i < data.length; i += 4)
+          if (data[i] === 0x6b && data[i + 1] === 0x47 && data[i + 2] === 0xa6) violet += 1;
+        return violet;
+      });
+    const violet = page.locator('input[name=kit-jersey][value=violet]');
+    expect(await shown()).toBe(0);
+    await violet.check({ force: true });
+    await expect.poll(shown, { timeout: 20_000 }).toBeGreaterThan(300);
+    await expect.poll(async () => JSON.stringify(await stored(page, 'settings'))).toMatch(/"violet"/);
+    await page.reload();
+    await expect.poll(() => violet.isChecked(), { timeout: 20_000 }).toBe(true);
+    await expect.poll(shown, { timeout: 20_000 }).toBeGreaterThan(300);
+    expect(problems).toEqual([]);
     await close();
   });
 });

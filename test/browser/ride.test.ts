@@ -4,11 +4,12 @@
  */
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers } from './barriers.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
 /** Ride time over real time; a kilometre then takes about twenty seconds. */
-const SPEED = 6;
+const SPEED = 10;
 const patient = { timeout: 20_000, interval: 50 };
 
 let site: Site;
@@ -121,6 +122,8 @@ describe('a ride with keys', () => {
     await expect
       .poll(async () => Number.parseInt(await hud(page, 'distance'), 10), patient)
       .toBeGreaterThan(5);
+    expect(await barriers(page)).toEqual([]);
+    expect(await mark(page, 'rideState')).toBe('riding');
     await page.keyboard.down('Space');
     await page.evaluate(() => window.dispatchEvent(new Event('blur')));
     expect(await mark(page, 'rideState')).toBe('paused');
@@ -128,6 +131,7 @@ describe('a ride with keys', () => {
     const distance = await hud(page, 'distance');
     await page.waitForTimeout(700);
     expect(await hud(page, 'distance')).toBe(distance);
+    expect(await barriers(page)).toEqual([]);
     await page.click('[data-ride-on]');
     await expect.poll(() => page.locator('[data-countdown]').count(), patient).toBe(1);
     await expect.poll(() => hud(page, 'distance'), patient).not.toBe(distance);

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const SPEED = 8;
+const SPEED = 16;
 const patient = { timeout: 90_000, interval: 100 };
 
 let site: Site;

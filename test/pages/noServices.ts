@@ -10,6 +10,7 @@ export const noServices: Services = {
   carry: { session: nobody, store: nobody },
   clinic: () => new Promise(() => undefined),
   bench: () => new Promise(() => undefined),
+  paintRider: nobody,
   loadNewer: () => undefined,
   saveEverything: nobody,
   takeBack: nobody,

@@ -2,7 +2,7 @@
  * The few tones a scene is cut from, per light and theme. Rider and attention colours are the only loud
  * ones; gradient is never told by colour, so no tone here depends on the road.
  */
-import type { Look, Scenery } from '../types.ts';
+import type { KitLook, Look, Scenery } from '../types.ts';
 
 /** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
 export interface Palette {
@@ -177,9 +177,18 @@ const CHILD: RiderTones = {
   frameLight: '#69a5a8',
 };
 
-/** Tones of the rider; the jersey stays the one strong accent in both. */
-export function riderTones(child: boolean): RiderTones {
-  return child ? CHILD : ADULT;
+/** Tones of the rider in their kit; the jersey stays the one strong accent, and the helmet takes it up. */
+export function riderTones(child: boolean, { jersey, frame }: KitLook): RiderTones {
+  const own = child ? CHILD : ADULT;
+  return {
+    ...own,
+    jersey: jersey.tone,
+    jerseyDark: jersey.dark,
+    jerseyLight: jersey.light,
+    helmetBand: child ? own.helmetBand : jersey.tone,
+    frame: frame?.tone ?? own.frame,
+    frameLight: frame?.light ?? own.frameLight,
+  };
 }
 
 /** Tones of the instruments' machine drawings, read from the page's theme. */

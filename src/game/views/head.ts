@@ -3,11 +3,15 @@
  * turned by the pose, so adult and child share one cut.
  */
 import type { RiderTones } from '../paint/palette.ts';
+import type { KitLook } from '../types.ts';
 import type { Place } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 
 type Context = CanvasRenderingContext2D;
+
+/** Cheeks after some riding, whatever is worn. */
+const BLUSH = '#f0764a';
 
 /** The head of one rider: neck, face and hair are painted once and laid where the pose holds them. */
 export class HeadView {
@@ -16,12 +20,15 @@ export class HeadView {
   readonly #tail: Sprite | null;
 
   /** `radius` in metres, `pxPerM` in device pixels. */
-  constructor(radius: number, tones: RiderTones, child: boolean, pxPerM: number) {
+  constructor(radius: number, tones: RiderTones, helmet: KitLook['helmet'], child: boolean, pxPerM: number) {
     this.#radius = radius;
-    this.#face = paintSprite(-1.35, -1.35, 2.7, 3.2, radius * pxPerM * 1.15, (context) => {
+    this.#face = paintSprite(-1.5, -1.8, 3, 3.65, radius * pxPerM * 1.15, (context) => {
       drawNeck(context, tones);
       drawFace(context, tones, child);
-      drawHelmet(context, tones, child);
+      if (helmet === 'crest') drawCrest(context, tones);
+      drawHelmet(context, tones);
+      if (helmet === 'star') drawStar(context, tones);
+      else if (helmet === 'holes') drawHoles(context, tones, child);
     });
     this.#tail = child
       ? paintSprite(-1.5, -0.5, 1.8, 1.5, radius * pxPerM * 1.25, (context) => drawPonytail(context, tones))
@@ -89,14 +96,14 @@ function drawFace(context: Context, tones: RiderTones, child: boolean): void {
   context.quadraticCurveTo(0.56, 0.7, 0.72, 0.54);
   context.stroke();
   context.globalAlpha = 0.5;
-  context.fillStyle = tones.jerseyLight;
+  context.fillStyle = BLUSH;
   context.beginPath();
   context.ellipse(0.26, 0.44, 0.17, 0.12, 0, 0, Math.PI * 2);
   context.fill();
   context.globalAlpha = 1;
 }
 
-function drawHelmet(context: Context, tones: RiderTones, child: boolean): void {
+function drawHelmet(context: Context, tones: RiderTones): void {
   context.strokeStyle = tones.shortsDark;
   context.lineWidth = 0.07;
   context.beginPath();
@@ -119,6 +126,9 @@ function drawHelmet(context: Context, tones: RiderTones, child: boolean): void {
   context.quadraticCurveTo(0, 0.1, -1.1, -0.16);
   context.closePath();
   context.fill();
+}
+
+function drawHoles(context: Context, tones: RiderTones, child: boolean): void {
   context.fillStyle = child ? tones.jersey : tones.frame;
   for (let vent = 0; vent < 3; vent++) {
     context.beginPath();
@@ -133,6 +143,35 @@ function drawHelmet(context: Context, tones: RiderTones, child: boolean): void {
     );
     context.fill();
   }
+}
+
+/** A five-pointed star of paper on the side of the shell. */
+function drawStar(context: Context, tones: RiderTones): void {
+  context.fillStyle = tones.jersey;
+  context.beginPath();
+  for (let corner = 0; corner < 10; corner++) {
+    const reach = corner % 2 === 0 ? 0.36 : 0.15;
+    const turn = (corner / 10) * Math.PI * 2 - Math.PI / 2;
+    context.lineTo(-0.08 + Math.cos(turn) * reach, -0.68 + Math.sin(turn) * reach);
+  }
+  context.closePath();
+  context.fill();
+}
+
+/** A row of paper teeth over the top of the shell, like a dragon's back. */
+function drawCrest(context: Context, tones: RiderTones): void {
+  context.fillStyle = tones.jersey;
+  context.beginPath();
+  for (let tooth = 0; tooth < 5; tooth++) {
+    // From over the forehead to the back of the head.
+    const turn = -Math.PI * (0.3 + tooth * 0.14);
+    const next = turn - Math.PI * 0.14;
+    const middle = (turn + next) / 2 - 0.12;
+    context.moveTo(Math.cos(turn) * 1.02, -0.14 + Math.sin(turn) * 0.98);
+    context.lineTo(Math.cos(middle) * 1.5, -0.1 + Math.sin(middle) * 1.48);
+    context.lineTo(Math.cos(next) * 1.02, -0.14 + Math.sin(next) * 0.98);
+  }
+  context.fill();
 }
 
 function traceShell(context: Context, drop: number): void {

@@ -4,6 +4,7 @@
  */
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
+import type { KitLook } from '../types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
 
@@ -132,7 +133,12 @@ function paintFoot(context: Context, tones: RiderTones, far: boolean): void {
 }
 
 /** The trunk from hip (origin) to shoulder (`body.torso`, 0) with the hips under it. */
-export function paintTrunk(body: BodyShape, tones: RiderTones, pxPerM: number): Sprite {
+export function paintTrunk(
+  body: BodyShape,
+  tones: RiderTones,
+  pattern: KitLook['pattern'],
+  pxPerM: number,
+): Sprite {
   const room = 0.24 * Math.max(body.girth, body.torso * 2);
   return paintLimb(body.torso, room, pxPerM, (context, sheet) => {
     throwShadow(sheet, -0.9);
@@ -154,7 +160,8 @@ export function paintTrunk(body: BodyShape, tones: RiderTones, pxPerM: number): 
     context.quadraticCurveTo(0.28, -0.2, 0.82, -0.122);
     context.quadraticCurveTo(0.3, -0.155, -0.18, -0.03);
     context.fill();
-    paintPocket(context, tones);
+    if (pattern === 'plain') paintPocket(context, tones);
+    else paintPattern(context, tones, pattern);
     context.restore();
     context.fillStyle = tones.shorts;
     context.beginPath();
@@ -186,4 +193,29 @@ function paintPocket(context: Context, tones: RiderTones): void {
   context.globalAlpha = 0.55;
   context.fill();
   context.globalAlpha = 1;
+}
+
+/** Pieces of pale paper glued on the jersey, cut off at its edge: a band round the chest, or dots. */
+function paintPattern(context: Context, tones: RiderTones, pattern: 'band' | 'dots'): void {
+  context.save();
+  traceTrunk(context);
+  context.clip();
+  context.fillStyle = tones.sock;
+  context.beginPath();
+  if (pattern === 'band') {
+    context.moveTo(0.46, -0.3);
+    context.lineTo(0.7, -0.3);
+    context.lineTo(0.62, 0.3);
+    context.lineTo(0.38, 0.3);
+  } else {
+    for (let i = 0; i < 15; i++) {
+      const x = -0.06 + (i % 5) * 0.25 + (Math.floor(i / 5) % 2) * 0.12;
+      const y = -0.115 + Math.floor(i / 5) * 0.085;
+      context.moveTo(x + 0.055, y);
+      // Across the spine lengths are metres, along it shares of the trunk; this makes the dots round.
+      context.ellipse(x, y, 0.055, 0.026, 0, 0, Math.PI * 2);
+    }
+  }
+  context.fill();
+  context.restore();
 }

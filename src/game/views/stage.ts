@@ -51,7 +51,7 @@ export class Stage {
 
   constructor(layout: Layout, world: RideWorld, scenery: Scenery, look: Look) {
     const palette = paletteFor(scenery.light, look.theme);
-    const tones = riderTones(look.childRider);
+    const tones = riderTones(look.childRider, look.kit);
     const body = bodyFor(look.childRider);
     this.#layout = layout;
     this.#camera = new Camera(world.course, look.reducedMotion);
@@ -73,7 +73,13 @@ export class Stage {
       scenery.light === 'evening' ? 0.6 : 0.34,
       layout.riderPxPerM * layout.deviceScale,
     );
-    this.#rider = new RiderView(body, tones, look.childRider, layout.riderPxPerM * layout.deviceScale);
+    this.#rider = new RiderView(
+      body,
+      tones,
+      look.kit,
+      look.childRider,
+      layout.riderPxPerM * layout.deviceScale,
+    );
     this.#poser = new Poser(this.#shape, body, look.reducedMotion);
     this.#contact = paintContact(layout, scenery.light === 'evening');
     this.#dog = look.dog ? new DogView(layout, palette, 0, look.reducedMotion) : null;

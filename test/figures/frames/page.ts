@@ -12,13 +12,20 @@ import { startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideFrame, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { CANVAS, Game, SCALE_NONE, Scene } from '../../../src/game/engine.ts';
+import { kitLook, USUAL_KIT } from '../../../src/pages/kit.ts';
 import { mountRide } from '../../../src/game/mount.ts';
 import { layoutFor } from '../../../src/game/views/layout.ts';
 import { Stage } from '../../../src/game/views/stage.ts';
 import levelFile from '../../../levels/rolling-road.json';
 
 const SCENERY = { light: 'day', seed: 1 } as const;
-const LOOK = { theme: 'indoor', reducedMotion: false, childRider: false, dog: false } as const;
+const LOOK = {
+  theme: 'indoor',
+  reducedMotion: false,
+  childRider: false,
+  dog: false,
+  kit: kitLook(USUAL_KIT),
+} as const;
 /** More than any watching lasts. */
 const WATCHED_TICKS = 20_000;
 

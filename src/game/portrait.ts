@@ -1,0 +1,51 @@
+/**
+ * A still of bike and rider as the ride draws them, for a page on which colours are chosen. Needs no engine: the
+ * same pieces, one frame of a ride that stands for riding along on the flat.
+ */
+import type { Bike } from '../core/model/types.ts';
+import type { RideFrame } from '../core/ride/types.ts';
+import { paletteFor, riderTones } from './paint/palette.ts';
+import type { KitLook, Look } from './types.ts';
+import { BikeView } from './views/bike.ts';
+import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
+import { Place } from './views/place.ts';
+import { Poser } from './views/pose.ts';
+import { RiderView } from './views/rider.ts';
+
+/** What is to be seen. */
+export interface PortraitOptions {
+  readonly bike: Bike;
+  readonly kit: KitLook;
+  readonly theme: Look['theme'];
+  readonly childRider: boolean;
+  /** Riding along: any frame of a ride on this bike. */
+  readonly frame: RideFrame;
+}
+
+/** Draws into the whole of `canvas`, at the size the page has given it. */
+export function paintPortrait(canvas: HTMLCanvasElement, options: PortraitOptions): void {
+  const { bike, kit, theme, childRider, frame } = options;
+  const device = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+  canvas.width = Math.round(canvas.clientWidth * device);
+  canvas.height = Math.round(canvas.clientHeight * device);
+  const context = canvas.getContext('2d');
+  if (context === null) return;
+  const body = bodyFor(childRider);
+  const tones = riderTones(childRider, kit);
+  const shape = bikeShapeFor(bike, body);
+  const long = shape.front.x - shape.rear.x + shape.wheelRadius * 2 + 0.1;
+  const tall = shape.axleHeight - shape.bar.y + body.torso + 0.42;
+  const pxPerM = Math.min(canvas.width / long, canvas.height / tall);
+  const palette = paletteFor('day', theme);
+  const poser = new Poser(shape, body, true);
+  poser.update(frame, 0, 0);
+  const place = new Place();
+  const x = canvas.width / 2 - ((shape.rear.x + shape.front.x) / 2) * pxPerM;
+  place.set(x, canvas.height - (shape.axleHeight + 0.03) * pxPerM, 0, pxPerM);
+  const rider = new RiderView(body, tones, kit, childRider, pxPerM);
+  const ridden = new BikeView(shape, bike, palette, tones, 0.34, pxPerM);
+  rider.drawFar(context, place, poser.pose);
+  ridden.drawFar(context, place, frame);
+  ridden.drawNear(context, place, frame);
+  rider.drawNear(context, place, poser.pose);
+}

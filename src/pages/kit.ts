@@ -1,0 +1,87 @@
+/**
+ * What the rider wears and rides in: colours and shapes to choose, all of them there from the start. Only for the
+ * pictures on this device; nothing of it is part of a ride, a link or a code.
+ */
+
+export const JERSEYS = ['orange', 'berry', 'blue', 'green', 'violet', 'sun'] as const;
+export const PATTERNS = ['plain', 'band', 'dots'] as const;
+export const HELMETS = ['holes', 'star', 'crest'] as const;
+export const FRAMES = ['usual', 'red', 'blue', 'green', 'plum'] as const;
+
+export type Jersey = (typeof JERSEYS)[number];
+export type Pattern = (typeof PATTERNS)[number];
+export type Helmet = (typeof HELMETS)[number];
+export type FrameColour = (typeof FRAMES)[number];
+
+/** One rider's choice. */
+export interface Kit {
+  readonly jersey: Jersey;
+  readonly pattern: Pattern;
+  readonly helmet: Helmet;
+  readonly frame: FrameColour;
+}
+
+/** What everybody wears who has not chosen. */
+export const USUAL_KIT: Kit = { jersey: 'orange', pattern: 'plain', helmet: 'holes', frame: 'usual' };
+
+/** A cloth in the light, in its folds and on its lit edge. */
+interface Cloth {
+  readonly tone: string;
+  readonly dark: string;
+  readonly light: string;
+}
+
+export const JERSEY_CLOTHS: Readonly<Record<Jersey, Cloth>> = {
+  orange: { tone: '#e2552c', dark: '#b93f1e', light: '#f0764a' },
+  berry: { tone: '#b8315f', dark: '#8e2248', light: '#d65a83' },
+  blue: { tone: '#2b62b8', dark: '#1f4a8e', light: '#5586d2' },
+  green: { tone: '#17803f', dark: '#0f602e', light: '#46a669' },
+  violet: { tone: '#6b47a6', dark: '#50337f', light: '#8e6cc4' },
+  sun: { tone: '#e8ae1f', dark: '#bb8610', light: '#f7cc5c' },
+};
+
+/** Frame and its lit edge; the usual one is the bike's own. */
+export const FRAME_TONES: Readonly<
+  Record<Exclude<FrameColour, 'usual'>, Readonly<Record<'tone' | 'light', string>>>
+> = {
+  red: { tone: '#a8321f', light: '#d0614c' },
+  blue: { tone: '#23548c', light: '#5482b8' },
+  green: { tone: '#23683f', light: '#549a70' },
+  plum: { tone: '#643a66', light: '#936a95' },
+};
+
+/** What the picture of a ride is handed: tones and shapes, no names. */
+export interface KitLook {
+  readonly jersey: Cloth;
+  readonly frame: Readonly<Record<'tone' | 'light', string>> | null;
+  readonly pattern: Pattern;
+  readonly helmet: Helmet;
+}
+
+/** The choice as the picture takes it. */
+export function kitLook({ jersey, pattern, helmet, frame }: Kit): KitLook {
+  return {
+    jersey: JERSEY_CLOTHS[jersey],
+    frame: frame === 'usual' ? null : FRAME_TONES[frame],
+    pattern,
+    helmet,
+  };
+}
+
+/** A kit read from the device; what this version does not know becomes the usual one. */
+export function readKit(value: unknown): Kit {
+  const kept = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+  const pick = <Name extends string>(key: keyof Kit, allowed: readonly Name[], usual: Name): Name =>
+    allowed.find((one) => one === kept[key]) ?? usual;
+  return {
+    jersey: pick('jersey', JERSEYS, USUAL_KIT.jersey),
+    pattern: pick('pattern', PATTERNS, USUAL_KIT.pattern),
+    helmet: pick('helmet', HELMETS, USUAL_KIT.helmet),
+    frame: pick('frame', FRAMES, USUAL_KIT.frame),
+  };
+}
+
+/** Another jersey than this one, for somebody who rides beside it. */
+export function kitBeside(kit: Kit): Kit {
+  return { ...kit, jersey: kit.jersey === 'blue' ? 'orange' : 'blue' };
+}

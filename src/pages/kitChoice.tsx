@@ -1,0 +1,114 @@
+/** Choosing the rider's colours and shapes, with the rider beside it as the ride will draw them. */
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import './kit.css';
+import {
+  FRAME_TONES,
+  FRAMES,
+  type FrameColour,
+  HELMETS,
+  JERSEY_CLOTHS,
+  JERSEYS,
+  type Kit,
+  PATTERNS,
+} from './kit.ts';
+import type { Services } from './services.ts';
+import type { Settings } from './settings.ts';
+import { kitWords as text } from './words/kit.ts';
+
+export interface KitChoiceProps {
+  readonly settings: Settings;
+  readonly onChange: (kit: Kit) => void;
+  readonly paint: Services['paintRider'];
+}
+
+/** The section. */
+export function KitChoice({ settings, onChange, paint }: KitChoiceProps): JSX.Element {
+  const { kit } = settings;
+  const set = (change: Partial<Kit>): void => onChange({ ...kit, ...change });
+  return (
+    <section class="paper kit" aria-labelledby="kit-title">
+      <h2 id="kit-title">{text.title}</h2>
+      <p>{text.intro}</p>
+      <div class="kit-sides">
+        <Portrait settings={settings} paint={paint} />
+        <div>
+          <Swatches
+            legend={text.jersey}
+            name="kit-jersey"
+            value={kit.jersey}
+            options={JERSEYS.map((one) => [one, text.jerseys[one], JERSEY_CLOTHS[one].tone])}
+            onChoose={(jersey) => set({ jersey })}
+          />
+          <Swatches
+            legend={text.pattern}
+            name="kit-pattern"
+            value={kit.pattern}
+            options={PATTERNS.map((one) => [one, text.patterns[one], null])}
+            onChoose={(pattern) => set({ pattern })}
+          />
+          <Swatches
+            legend={text.helmet}
+            name="kit-helmet"
+            value={kit.helmet}
+            options={HELMETS.map((one) => [one, text.helmets[one], null])}
+            onChoose={(helmet) => set({ helmet })}
+          />
+          <Swatches
+            legend={text.frame}
+            name="kit-frame"
+            value={kit.frame}
+            options={FRAMES.map((one) => [one, text.frames[one], frameTone(one)])}
+            onChoose={(frame) => set({ frame })}
+          />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function frameTone(frame: FrameColour): string | null {
+  return frame === 'usual' ? null : FRAME_TONES[frame].tone;
+}
+
+/** The rider as they will be seen: for the eye only, and where it cannot be fetched the choices are still there. */
+function Portrait({ settings, paint }: Pick<KitChoiceProps, 'settings' | 'paint'>): JSX.Element {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { bike, rider, kit, theme } = settings;
+  useEffect(() => {
+    if (canvas.current !== null) paint(canvas.current, settings).catch(() => undefined);
+  }, [bike, rider, kit, theme]);
+  return <canvas ref={canvas} class="kit-portrait" aria-hidden="true" />;
+}
+
+/** One of several, each with its name and, where it is a colour, with that too. */
+function Swatches<Value extends string>(props: {
+  readonly legend: string;
+  readonly name: string;
+  readonly value: Value;
+  readonly options: readonly (readonly [Value, string, string | null])[];
+  readonly onChoose: (value: Value) => void;
+}): JSX.Element {
+  return (
+    <fieldset class="choice">
+      <legend>{props.legend}</legend>
+      <div class="choice-row">
+        {props.options.map(([value, label, tone]) => (
+          <label key={value}>
+            <input
+              type="radio"
+              name={props.name}
+              value={value}
+              checked={props.value === value}
+              onChange={() => props.onChoose(value)}
+            />
+            <span>
+              {tone !== null && <i class="kit-swatch" style={{ backgroundColor: tone }} aria-hidden="true" />}
+              {label}
+            </span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
