@@ -4,7 +4,7 @@
  */
 import type { Judged } from './worker/client.ts';
 import { levelHash } from './core/level/build.ts';
-import type { Keys } from './pages/settings.ts';
+import type { Keys, Settings } from './pages/settings.ts';
 import type { Kept, KeptResult, RideResult } from './pages/afterRide.ts';
 import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from './pages/keptSettings.ts';
 import type { Store } from './pages/createStore.ts';
@@ -40,16 +40,7 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
       store.send({ kind: 'keeping', code: kept.health.kind === 'kept' ? null : kept.health.kind });
     kept.subscribe(tellHealth);
     tellHealth();
-    const choices = await kept.loadSettings({
-      schema: SETTINGS_VERSION,
-      steps: [],
-      read: (value) => readChoices(value, keys),
-    });
-    if (choices !== null) {
-      const settings = withEarly(choices.settings, untouched, store.state().settings);
-      store.send({ kind: 'restore', ...choices, settings });
-    }
-    followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
+    await bringBack(store, kept, keys, untouched);
     await refresh();
   });
   return {
@@ -87,6 +78,20 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
       return { state: 'saved' };
     },
   };
+}
+
+/** Brings the kept choices back and follows what becomes of them; `untouched` are those the page opened with. */
+async function bringBack(store: Store, kept: Storage, keys: Keys, untouched: Settings): Promise<void> {
+  const choices = await kept.loadSettings({
+    schema: SETTINGS_VERSION,
+    steps: [],
+    read: (value) => readChoices(value, keys),
+  });
+  if (choices !== null) {
+    const settings = withEarly(choices.settings, untouched, store.state().settings);
+    store.send({ kind: 'restore', ...choices, settings });
+  }
+  followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
 }
 
 async function open() {
