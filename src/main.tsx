@@ -9,6 +9,7 @@ import './pages/start.css';
 import './pages/pages.css';
 import './pages/kept.css';
 import './pages/ride.css';
+import './pages/forced.css';
 import './input/pads.css';
 import { render } from 'preact';
 import { keepAwake } from './awake.ts';
