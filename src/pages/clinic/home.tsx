@@ -1,5 +1,6 @@
 /** The first page of the clinic: go on with a session, or choose a plan. Ready plans come first. */
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { isDone, nextUp } from '../../core/clinic/handRound.ts';
 import type { ClinicPlan } from '../../core/clinic/plan.ts';
 import { READY_PLANS } from '../../core/clinic/readyPlans.ts';
@@ -157,13 +158,43 @@ function PlanCard(props: {
         <button type="button" class="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
           {words.home.change}
         </button>
-        {own && (
-          <button type="button" class="quiet-button" onClick={() => onDeletePlan(plan.id)}>
-            {words.home.forget}
-          </button>
-        )}
+        {own && <ForgetPlan words={words} onDelete={() => onDeletePlan(plan.id)} />}
       </span>
     </article>
+  );
+}
+
+/** The button that asked is gone; whoever came by keyboard goes on from the easy answer. */
+const takeFocus = (button: HTMLButtonElement | null): void => button?.focus();
+
+/** A plan is somebody's evening of work: the first push only asks. */
+function ForgetPlan(props: {
+  readonly words: ClinicProps['words'];
+  readonly onDelete: () => void;
+}): JSX.Element {
+  const { home } = props.words;
+  const [asked, setAsked] = useState(false);
+  if (!asked)
+    return (
+      <button type="button" class="quiet-button" data-forget onClick={() => setAsked(true)}>
+        {home.forget}
+      </button>
+    );
+  return (
+    <>
+      <button
+        type="button"
+        class="quiet-button"
+        data-forget-keep
+        ref={takeFocus}
+        onClick={() => setAsked(false)}
+      >
+        {home.forgetKeep}
+      </button>
+      <button type="button" class="quiet-button" data-forget-sure onClick={props.onDelete}>
+        {home.forgetSure}
+      </button>
+    </>
   );
 }
 

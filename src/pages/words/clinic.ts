@@ -34,6 +34,8 @@ export const clinicWords = {
       `${date} · ${riders(ridersCount)} · ${rides(ridesCount)}`,
     change: 'Change a copy',
     forget: 'Delete plan',
+    forgetKeep: 'Keep it',
+    forgetSure: 'Delete it for good',
     children: 'For children',
     everyone: 'For everyone',
     missing: 'A level of this plan is not on this device.',

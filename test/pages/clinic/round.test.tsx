@@ -53,6 +53,24 @@ describe('the first page', () => {
   });
 });
 
+describe('a saved plan', () => {
+  beforeEach(async () => {
+    await room.desk.onSavePlan(PLAN);
+    goTo(room, '');
+  });
+
+  it('is deleted only when that was said twice', async () => {
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(1);
+    await tap(room, '[data-forget]');
+    await tap(room, '[data-forget-keep]');
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(1);
+    await tap(room, '[data-forget]');
+    expect(all(room, '[data-forget]')).toHaveLength(0);
+    await tap(room, '[data-forget-sure]');
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(0);
+  });
+});
+
 describe('who rides', () => {
   it('is a number, with an animal for everybody that can be swapped', async () => {
     goTo(room, 'go/children-check');
