@@ -55,7 +55,7 @@ describe('the first page', () => {
 
 describe('a saved plan', () => {
   beforeEach(async () => {
-    await room.desk.onSavePlan(PLAN);
+    await act(() => room.desk.onSavePlan(PLAN));
     goTo(room, '');
   });
 
