@@ -88,6 +88,35 @@ async function longTasks(site: Site, slowdown: number): Promise<void> {
   await close();
 }
 
+/** What the callbacks of a picture take, in the middle and in nineteen of twenty pictures. */
+async function frameScript(site: Site, slowdown: number): Promise<void> {
+  const { page, session, close } = await ride(site, 1);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  await page.waitForTimeout(5000);
+  await page.evaluate(`window.spent = [];
+    const ask = window.requestAnimationFrame.bind(window);
+    window.requestAnimationFrame = (paint) => ask((time) => {
+      const started = performance.now();
+      paint(time);
+      window.spent.push(performance.now() - started);
+    });`);
+  await session.send('Performance.enable');
+  const layout = async (): Promise<number> => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    const of = (wanted: string): number => metrics.find(({ name }) => name === wanted)?.value ?? Number.NaN;
+    return (of('LayoutDuration') + of('RecalcStyleDuration')) * 1000;
+  };
+  const before = await layout();
+  await page.waitForTimeout(10_000);
+  const layoutMs = (await layout()) - before;
+  const spent = ((await page.evaluate('window.spent')) as number[]).sort((a, b) => a - b);
+  const at = (share: number): number => spent[Math.floor(spent.length * share)] ?? Number.NaN;
+  console.log(
+    `Script of a picture, CPU ${slowdown}× slower: median ${at(0.5).toFixed(1)} ms, 95 of 100 within ${at(0.95).toFixed(1)} ms, longest ${at(0.999).toFixed(1)} ms (${spent.length} pictures); style and layout ${(layoutMs / spent.length).toFixed(2)} ms on average.`,
+  );
+  await close();
+}
+
 async function heap(site: Site): Promise<void> {
   const { page, session, close } = await ride(site, 8);
   await session.send('Performance.enable');
@@ -117,6 +146,7 @@ const site = await openSite();
 try {
   await keys(site);
   for (const slowdown of [1, 4]) await longTasks(site, slowdown);
+  await frameScript(site, 4);
   await heap(site);
 } finally {
   await site.close();
