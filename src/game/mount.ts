@@ -32,6 +32,17 @@ export interface RideMount {
   destroy(): void;
 }
 
+/**
+ * The engine without its own watch for hidden pages, which listens to the document and cannot be taken away again:
+ * every ride would leave one behind. Browsers ask a hidden page for no frames, and the ride pauses itself.
+ */
+class PictureGame extends Game {
+  protected override start(): void {
+    Object.assign(this, { isRunning: true });
+    this.loop.start(this.step.bind(this));
+  }
+}
+
 /** Finer canvases cost more than the eye gains. */
 const MOST_DEVICE_SCALE = 2;
 const RESIZE_REST_MS = 120;
@@ -45,7 +56,7 @@ export function mountRide(options: RideMountOptions): RideMount {
   const { parent, world, scenery, look, nextFrame } = options;
   const scene = new RideScene({ world, scenery, look, nextFrame, deviceScale });
   const scale = deviceScale();
-  const game = new Game({
+  const game = new PictureGame({
     type: CANVAS,
     parent,
     width: Math.max(1, Math.round(parent.clientWidth * scale)),
