@@ -9,9 +9,14 @@ import { isChild, type Settings } from './pages/settings.ts';
 /** The near foot low and forward, so that both legs are seen. */
 const CRANK_TURNS = 0.36;
 
-/** Paints into a canvas that has its size; rejects where the drawing cannot be fetched. */
-export async function paintRider(canvas: HTMLCanvasElement, settings: Settings): Promise<void> {
+/** Paints into a canvas that has its size, unless others are wanted by now; rejects where it cannot be fetched. */
+export async function paintRider(
+  canvas: HTMLCanvasElement,
+  settings: Settings,
+  isWanted: () => boolean,
+): Promise<void> {
   const { paintPortrait } = await import('./game/portrait.ts');
+  if (!isWanted()) return;
   const { bike, rider, theme, kit } = settings;
   const [level] = bundledLevels();
   if (level === undefined) return;

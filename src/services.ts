@@ -68,7 +68,7 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
         sentence: services.takenBack(report.added, report.already, report.refused.length + report.unsaved),
       };
     },
-    paintRider: async (canvas, settings) => (await import('./portrait.ts')).paintRider(canvas, settings),
+    paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
       await newer.forget();

@@ -76,7 +76,12 @@ function Portrait({ settings, paint }: Pick<KitChoiceProps, 'settings' | 'paint'
   const canvas = useRef<HTMLCanvasElement>(null);
   const { bike, rider, kit, theme } = settings;
   useEffect(() => {
-    if (canvas.current !== null) paint(canvas.current, settings).catch(() => undefined);
+    // The first drawing is fetched and may come after a later one that was at hand.
+    let wanted = true;
+    if (canvas.current !== null) paint(canvas.current, settings, () => wanted).catch(() => undefined);
+    return () => {
+      wanted = false;
+    };
   }, [bike, rider, kit, theme]);
   return <canvas ref={canvas} class="kit-portrait" aria-hidden="true" />;
 }

@@ -37,8 +37,15 @@ export interface Services {
   readonly carry: CarryServices;
   /** Loads the newer version that waits on this device. */
   loadNewer(): void;
-  /** Draws the rider of these settings into a canvas; rejects where the drawing cannot be fetched. */
-  readonly paintRider: (canvas: HTMLCanvasElement, settings: Settings) => Promise<void>;
+  /**
+   * Draws the rider of these settings into a canvas, if that is still wanted when the drawing has been fetched;
+   * rejects where it cannot be fetched.
+   */
+  readonly paintRider: (
+    canvas: HTMLCanvasElement,
+    settings: Settings,
+    isWanted: () => boolean,
+  ) => Promise<void>;
   /** What the level bench needs; fetched when it is opened. */
   bench(): Promise<BenchServices>;
 }
