@@ -84,13 +84,19 @@ function markTheme(theme: string): void {
   document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
 }
 
+/** The address the state has been told of. */
+let seenHash = location.hash;
+
 /** The address follows the state. Leaving a ride replaces it, or "back" would begin another. */
 function writeAddress(state: State): void {
+  // Somebody is on their way elsewhere and the browser has not told yet: what happens meanwhile must not call them back.
+  if (location.hash !== seenHash) return;
   const hash = hashOf(addressOf(state));
   if (hash === (location.hash || '#start')) return;
   const replace = shownView === 'ride' || parseAddress(location.hash).view === 'ride';
   if (replace) history.replaceState(null, '', hash);
   else history.pushState(null, '', hash);
+  seenHash = location.hash;
 }
 
 let scanned = '';
@@ -188,8 +194,9 @@ function show(state: State): void {
 }
 
 store.subscribe(show);
-window.addEventListener('hashchange', () =>
-  store.send({ kind: 'address', address: parseAddress(reachableHash()) }),
-);
+window.addEventListener('hashchange', () => {
+  seenHash = location.hash;
+  store.send({ kind: 'address', address: parseAddress(reachableHash()) });
+});
 wantsLessMotion.addEventListener('change', () => mark(store.state()));
 show(store.state());

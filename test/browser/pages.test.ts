@@ -118,6 +118,24 @@ describe('the colours of the rider', () => {
 });
 
 describe('the address', () => {
+  it('is followed also when the ride that is left changes in the same moment', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1024, height: 768 });
+    await page.click('[data-ride-next]');
+    await page.click('[data-accept]');
+    await expect
+      .poll(() => page.evaluate(() => document.body.dataset['rideState']), { timeout: 30_000 })
+      .toMatch(/ready|riding/);
+    await page.locator('canvas').first().waitFor();
+    await page.evaluate(() => {
+      location.hash = '#levels';
+      // The window loses the keyboard: the ride pauses, before the browser has told of the new address.
+      window.dispatchEvent(new Event('blur'));
+    });
+    await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('levels');
+    expect(problems).toEqual([]);
+    await close();
+  });
+
   it('leads back to where one was, and nowhere is the start', async () => {
     const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#nowhere' });
     const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
