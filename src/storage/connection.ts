@@ -1,6 +1,6 @@
 /**
- * Transactions that either complete or say why not: a lost connection is opened anew once and the work done
- * again, and a transaction that hangs is given up. What is read and written is decided by others.
+ * Transactions that either complete or say why not: a lost connection is opened anew and the work done again,
+ * and a transaction that hangs is given up. What is read and written is decided by others.
  */
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { clearAll, databaseDesk, type Desk, SHELVES } from './desk.ts';
@@ -9,6 +9,11 @@ import { createOpener, type OpenerOptions } from './opener.ts';
 
 /** A transaction may take this many times as long as opening before it counts as hanging. */
 const PATIENCE = 5;
+/**
+ * Waits before the work of a lost connection is tried again. A browser that closed it by force may be busy with
+ * that for a moment, and refuses new ones meanwhile (about one time in ten when asked at once, Chromium 156).
+ */
+const AGAIN_AFTER_MS: readonly number[] = [0, 100, 400];
 
 type Mode = 'readonly' | 'readwrite';
 type Transaction<M extends Mode = Mode> = IDBPTransaction<unknown, string[], M>;
@@ -18,7 +23,7 @@ type Work<T> = (transaction: Transaction) => Promise<T>;
 export interface Connection {
   /**
    * Runs `work` in a transaction over all stores and answers after the transaction has completed. `work` may be
-   * called twice; what the first call wrote is then undone.
+   * called several times; what an earlier call wrote is then undone.
    * @throws Fault
    */
   run<T>(mode: Mode, work: (desk: Desk) => Promise<T>): Promise<T>;
@@ -40,14 +45,14 @@ export function createConnection(options: OpenerOptions): Connection {
       throw error;
     }
   };
-  const run = async <T>(mode: Mode, work: Work<T>): Promise<T> => {
+  const run = async <T>(mode: Mode, work: Work<T>, waits = AGAIN_AFTER_MS): Promise<T> => {
     try {
-      return await attempt(mode, work).catch((error: unknown) => {
-        if (isLost(error)) return attempt(mode, work);
-        throw error;
-      });
+      return await attempt(mode, work);
     } catch (error) {
-      throw faultWhileUsing(error);
+      const [waitMs, ...later] = waits;
+      if (waitMs === undefined || !isLost(error)) throw faultWhileUsing(error);
+      await new Promise((resolve) => setTimeout(resolve, waitMs));
+      return run(mode, work, later);
     }
   };
   return {

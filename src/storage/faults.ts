@@ -23,7 +23,7 @@ const LOST = ['InvalidStateError', 'AbortError', 'TransactionInactiveError', 'Un
 
 /** Whether opening the database anew may help. */
 export function isLost(error: unknown): boolean {
-  return LOST.includes(nameOf(error));
+  return error instanceof Fault ? error.code === 'connection-lost' : LOST.includes(nameOf(error));
 }
 
 /** The fault behind an error while the database was being opened. */

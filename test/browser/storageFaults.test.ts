@@ -213,6 +213,30 @@ describe('an open connection', () => {
     await close();
   });
 
+  it.each([
+    ['two times is asked for again', 2, SAVED],
+    ['every time is called lost', 9, { saved: false, code: 'connection-lost', smallCopy: true }],
+  ] as const)('that is lost and refused %s', async (_, times, answer) => {
+    const { page, close } = await fresh();
+    await openIn(page);
+    await page.evaluate((count) => {
+      const transaction = Reflect.get(IDBDatabase.prototype, 'transaction') as Transaction;
+      IDBDatabase.prototype.transaction = () => {
+        IDBDatabase.prototype.transaction = transaction;
+        throw new DOMException('The database connection is closing.', 'InvalidStateError');
+      };
+      const open = indexedDB.open.bind(indexedDB);
+      let left = count;
+      IDBFactory.prototype.open = (...given) => {
+        left -= 1;
+        if (left >= 0) throw new DOMException('The connection was closed.', 'AbortError');
+        return open(...given);
+      };
+    }, times);
+    expect(await saveIn(page, 'ride-one')).toEqual(answer);
+    await close();
+  });
+
   it('whose transaction never ends is given up, and nothing of it is written', async () => {
     const { page, close } = await fresh();
     await openIn(page, 100);
