@@ -4,6 +4,7 @@
  */
 import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
 import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine.ts';
+import { deviceScale } from './paint/sheet.ts';
 import type { Quality } from './quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
 import type { Look, Scenery } from './types.ts';
@@ -43,13 +44,7 @@ class PictureGame extends Game {
   }
 }
 
-/** Finer canvases cost more than the eye gains. */
-const MOST_DEVICE_SCALE = 2;
 const RESIZE_REST_MS = 120;
-
-function deviceScale(): number {
-  return Math.max(1, Math.min(MOST_DEVICE_SCALE, window.devicePixelRatio || 1));
-}
 
 /** Mounts the picture into `parent`, which must have a size. */
 export function mountRide(options: RideMountOptions): RideMount {

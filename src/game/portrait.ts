@@ -5,6 +5,7 @@
 import type { Bike } from '../core/model/types.ts';
 import type { RideFrame } from '../core/ride/types.ts';
 import { paletteFor, riderTones } from './paint/palette.ts';
+import { deviceScale } from './paint/sheet.ts';
 import type { KitLook, Look } from './types.ts';
 import { BikeView } from './views/bike.ts';
 import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
@@ -25,7 +26,7 @@ export interface PortraitOptions {
 /** Draws into the whole of `canvas`, at the size the page has given it. */
 export function paintPortrait(canvas: HTMLCanvasElement, options: PortraitOptions): void {
   const { bike, kit, theme, childRider, frame } = options;
-  const device = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+  const device = deviceScale();
   canvas.width = Math.round(canvas.clientWidth * device);
   canvas.height = Math.round(canvas.clientHeight * device);
   const context = canvas.getContext('2d');

@@ -1,7 +1,7 @@
 /** Facts about the drawn road: seamless tiles, recycled stretches, ink that follows the gradient. */
 import { describe, expect, it } from 'vitest';
 import type { Course } from '../../src/core/course/types.ts';
-import { steepParts } from '../../src/game/hud/roadAhead.ts';
+import { steepParts } from '../../src/game/hud/steepParts.ts';
 import { VERTICAL_EXAGGERATION } from '../../src/game/types.ts';
 import { Camera, CHUNK_M, layoutFor, roadHeightM, sampleAt } from '../../src/game/views/layout.ts';
 import { strokesBefore, strokesBetween } from '../../src/game/views/roadInk.ts';

@@ -30,14 +30,15 @@ export class InkLabels {
     this.#deviceScale = deviceScale;
   }
 
-  /** Lays a text with the middle of its box at (x, y). */
-  draw(context: Context, text: string, x: number, y: number): void {
+  /** Lays a text with the middle of its box at (x, y), but never over the edges at 0 and `width`. */
+  draw(context: Context, text: string, x: number, y: number, width: number): void {
     let label = this.#kept.get(text);
     if (label === undefined) {
       label = this.#write(text);
       this.#kept.set(text, label);
     }
-    const left = snap(x - label.width / 2, this.#deviceScale);
+    const held = Math.max(0, Math.min(width - label.width, x - label.width / 2));
+    const left = snap(held, this.#deviceScale);
     const top = snap(y - label.height / 2, this.#deviceScale);
     context.drawImage(label.image, left, top, label.width, label.height);
   }

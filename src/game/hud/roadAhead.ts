@@ -5,48 +5,17 @@
 import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
+import { deviceScale } from '../paint/sheet.ts';
 import { roadHeightM, sampleAt } from '../views/layout.ts';
 import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
 import { InkLabels } from './inkLabels.ts';
+import { type SteepPart, steepParts } from './steepParts.ts';
 
 type Context = CanvasRenderingContext2D;
 
 /** Length of the strip (m) and how much of it lies behind the rider. */
 export const STRIP_M = 250;
 const BEHIND_M = 12;
-/** Slope from which a stretch carries its percent. */
-const STEEP_RATIO = 0.03;
-
-/** A stretch with a number on it. */
-export interface SteepPart {
-  readonly fromM: number;
-  readonly toM: number;
-  /** Steepest slope in it, signed. */
-  readonly slopeRatio: number;
-}
-
-/** Stretches between two distances that are steeper than 3 % up or down for at least 12 m. */
-export function steepParts(course: Course, fromM: number, toM: number): SteepPart[] {
-  const parts: SteepPart[] = [];
-  const last = Math.min(course.lengthM, Math.ceil(toM));
-  let start = -1;
-  let steepest = 0;
-  for (let m = Math.max(0, Math.floor(fromM)); m <= last + 1; m++) {
-    const slope = m <= last ? (course.slopeRatio[m] ?? 0) : 0;
-    const steep = Math.abs(slope) >= STEEP_RATIO;
-    const turns = start >= 0 && slope * steepest < 0;
-    if (start >= 0 && (!steep || turns)) {
-      if (m - start >= 12) parts.push({ fromM: start, toM: m, slopeRatio: steepest });
-      start = -1;
-    }
-    if (steep && start < 0) {
-      start = m;
-      steepest = slope;
-    }
-    if (steep && Math.abs(slope) > Math.abs(steepest)) steepest = slope;
-  }
-  return parts;
-}
 
 type Labels = Readonly<Record<'percent' | 'metres' | 'sight', InkLabels>>;
 
@@ -98,7 +67,7 @@ export class RoadAheadView {
     const width = this.#canvas.clientWidth;
     const height = this.#canvas.clientHeight;
     if (width === this.#width && height === this.#height) return;
-    this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    this.#deviceScale = deviceScale();
     this.#labels = labelsFor(this.#tones, this.#deviceScale);
     this.#width = width;
     this.#height = height;
@@ -231,7 +200,7 @@ export class RoadAheadView {
     canvas.fill();
     canvas.globalAlpha = 1;
     if (this.#width - x > 110)
-      this.#labels.sight.draw(canvas, this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2);
+      this.#labels.sight.draw(canvas, this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2, this.#width);
   }
 
   #marks(
@@ -246,7 +215,8 @@ export class RoadAheadView {
     for (let ahead = 50; ahead <= 200; ahead += 50) {
       const x = column(frame.distanceM + ahead);
       canvas.fillRect(x - 0.6, baseY, 1.2, ahead % 100 === 0 ? 4 : 3);
-      if (ahead % 100 === 0) this.#labels.metres.draw(canvas, this.#metres(ahead), x, baseY + 11);
+      if (ahead % 100 === 0)
+        this.#labels.metres.draw(canvas, this.#metres(ahead), x, baseY + 11, this.#width);
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;
@@ -276,7 +246,8 @@ export class RoadAheadView {
       const m = (from + to) / 2;
       const shift = part.slopeRatio > 0 ? -10 : 10;
       const y = Math.max(9, line(m) - 14);
-      this.#labels.percent.draw(canvas, this.#percent(part.slopeRatio), column(m) + shift, y);
+      const x = column(m) + shift;
+      this.#labels.percent.draw(canvas, this.#percent(part.slopeRatio), x, y, this.#width);
     }
   }
 }

@@ -13,6 +13,14 @@ export interface Sheet {
   readonly scale: number;
 }
 
+/** Finer canvases cost more than the eye gains. */
+const MOST_DEVICE_SCALE = 2;
+
+/** Device pixels for each CSS pixel of a canvas. */
+export function deviceScale(): number {
+  return Math.max(1, Math.min(MOST_DEVICE_SCALE, window.devicePixelRatio || 1));
+}
+
 /** Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each. */
 export function createSheet(width: number, height: number, scale: number): Sheet {
   const canvas = document.createElement('canvas');

@@ -6,6 +6,7 @@ import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
+import { deviceScale } from '../paint/sheet.ts';
 import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -48,7 +49,7 @@ export class ChainTopView {
 
   /** `width` and `height` in CSS pixels; the front of the bike is to the right. */
   constructor(canvas: HTMLCanvasElement, bike: Bike, tones: MachineTones, width: number, height: number) {
-    this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    this.#deviceScale = deviceScale();
     canvas.width = Math.round(width * this.#deviceScale);
     canvas.height = Math.round(height * this.#deviceScale);
     canvas.style.width = `${width}px`;

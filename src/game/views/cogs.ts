@@ -27,30 +27,32 @@ export function paintCogs(
   });
 }
 
+/** How a bar between two pivots looks: rim and body with their widths, pivots with their radii (mm). */
+interface BarLook {
+  readonly rim: readonly [tone: string, widthMm: number];
+  readonly body: readonly [tone: string, widthMm: number];
+  readonly pivots: readonly [tone: string, firstMm: number, secondMm: number];
+}
+
 /** The crank arm of the drive side, from the axle along x to the pedal. */
-export function paintArm(reachMm: number, pxPerMm: number, tones: MachineTones): Sprite {
-  const room = 14;
-  return paintSprite(-room, -room, reachMm + room * 2, room * 2, pxPerMm, (context) => {
-    bar(context, reachMm, tones.paper, 24);
-    bar(context, reachMm, tones.ink, 18);
-    context.fillStyle = tones.paper;
-    context.beginPath();
-    context.arc(0, 0, 5, 0, Math.PI * 2);
-    context.arc(reachMm, 0, 3.4, 0, Math.PI * 2);
-    context.fill();
-  });
+export function paintArm(reachMm: number, pxPerMm: number, { paper, ink }: MachineTones): Sprite {
+  return paintBar(reachMm, pxPerMm, { rim: [paper, 24], body: [ink, 18], pivots: [paper, 5, 3.4] });
 }
 
 /** The cage between both pulleys, from one along x to the other. */
-export function paintCage(lengthMm: number, pxPerMm: number, tones: MachineTones): Sprite {
-  const room = 10;
+export function paintCage(lengthMm: number, pxPerMm: number, { ink, sandDark }: MachineTones): Sprite {
+  return paintBar(lengthMm, pxPerMm, { rim: [ink, 15], body: [sandDark, 9], pivots: [ink, 4, 4] });
+}
+
+function paintBar(lengthMm: number, pxPerMm: number, { rim, body, pivots }: BarLook): Sprite {
+  const room = rim[1] / 2 + 2;
   return paintSprite(-room, -room, lengthMm + room * 2, room * 2, pxPerMm, (context) => {
-    bar(context, lengthMm, tones.ink, 15);
-    bar(context, lengthMm, tones.sandDark, 9);
-    context.fillStyle = tones.ink;
+    for (const [tone, width] of [rim, body]) bar(context, lengthMm, tone, width);
+    const [tone, first, second] = pivots;
+    context.fillStyle = tone;
     context.beginPath();
-    context.arc(0, 0, 4, 0, Math.PI * 2);
-    context.arc(lengthMm, 0, 4, 0, Math.PI * 2);
+    context.arc(0, 0, first, 0, Math.PI * 2);
+    context.arc(lengthMm, 0, second, 0, Math.PI * 2);
     context.fill();
   });
 }

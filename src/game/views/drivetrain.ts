@@ -5,6 +5,7 @@
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
+import { deviceScale } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
@@ -52,7 +53,7 @@ export class DrivetrainView {
     still: boolean,
   ) {
     this.#still = still;
-    this.#deviceScale = Math.max(1, Math.min(2, window.devicePixelRatio || 1));
+    this.#deviceScale = deviceScale();
     canvas.width = Math.round(width * this.#deviceScale);
     canvas.height = Math.round(height * this.#deviceScale);
     canvas.style.width = `${width}px`;

@@ -36,8 +36,8 @@ export class Foreground {
     const device = layout.deviceScale;
     const reach = Math.abs(bend) * height;
     context.setTransform(device, 0, -bend * device, device, 0, layout.height * device);
-    const from = wrapOffset(scrollPx * SLIDE, width);
-    for (let x = from + reach > 0 ? from - width : from; x - reach < layout.width; x += width)
+    // One tile more on the left, for leaves that lean in from there.
+    for (let x = wrapOffset(scrollPx * SLIDE, width) - width; x - reach < layout.width; x += width)
       if (x + width + reach > 0) context.drawImage(image, snap(x, device), -height, width, height);
     context.setTransform(device, 0, 0, device, 0, 0);
   }
