@@ -50,16 +50,8 @@ export const FRAME_TONES: Readonly<
   plum: { tone: '#643a66', light: '#936a95' },
 };
 
-/** What the picture of a ride is handed: tones and shapes, no names. */
-export interface KitLook {
-  readonly jersey: Cloth;
-  readonly frame: Readonly<Record<'tone' | 'light', string>> | null;
-  readonly pattern: Pattern;
-  readonly helmet: Helmet;
-}
-
-/** The choice as the picture takes it. */
-export function kitLook({ jersey, pattern, helmet, frame }: Kit): KitLook {
+/** The choice as the picture takes it: tones and shapes, no names of colours. */
+export function kitLook({ jersey, pattern, helmet, frame }: Kit) {
   return {
     jersey: JERSEY_CLOTHS[jersey],
     frame: frame === 'usual' ? null : FRAME_TONES[frame],

@@ -12,6 +12,7 @@ import {
   type Kit,
   PATTERNS,
 } from './kit.ts';
+import { Choice } from './parts.tsx';
 import type { Services } from './services.ts';
 import type { Settings } from './settings.ts';
 import { kitWords as text } from './words/kit.ts';
@@ -33,28 +34,28 @@ export function KitChoice({ settings, onChange, paint }: KitChoiceProps): JSX.El
       <div class="kit-sides">
         <Portrait settings={settings} paint={paint} />
         <div>
-          <Swatches
+          <Choice
             legend={text.jersey}
             name="kit-jersey"
             value={kit.jersey}
             options={JERSEYS.map((one) => [one, text.jerseys[one], JERSEY_CLOTHS[one].tone])}
             onChoose={(jersey) => set({ jersey })}
           />
-          <Swatches
+          <Choice
             legend={text.pattern}
             name="kit-pattern"
             value={kit.pattern}
-            options={PATTERNS.map((one) => [one, text.patterns[one], null])}
+            options={PATTERNS.map((one) => [one, text.patterns[one]])}
             onChoose={(pattern) => set({ pattern })}
           />
-          <Swatches
+          <Choice
             legend={text.helmet}
             name="kit-helmet"
             value={kit.helmet}
-            options={HELMETS.map((one) => [one, text.helmets[one], null])}
+            options={HELMETS.map((one) => [one, text.helmets[one]])}
             onChoose={(helmet) => set({ helmet })}
           />
-          <Swatches
+          <Choice
             legend={text.frame}
             name="kit-frame"
             value={kit.frame}
@@ -84,36 +85,4 @@ function Portrait({ settings, paint }: Pick<KitChoiceProps, 'settings' | 'paint'
     };
   }, [bike, rider, kit, theme]);
   return <canvas ref={canvas} class="kit-portrait" aria-hidden="true" />;
-}
-
-/** One of several, each with its name and, where it is a colour, with that too. */
-function Swatches<Value extends string>(props: {
-  readonly legend: string;
-  readonly name: string;
-  readonly value: Value;
-  readonly options: readonly (readonly [Value, string, string | null])[];
-  readonly onChoose: (value: Value) => void;
-}): JSX.Element {
-  return (
-    <fieldset class="choice">
-      <legend>{props.legend}</legend>
-      <div class="choice-row">
-        {props.options.map(([value, label, tone]) => (
-          <label key={value}>
-            <input
-              type="radio"
-              name={props.name}
-              value={value}
-              checked={props.value === value}
-              onChange={() => props.onChoose(value)}
-            />
-            <span>
-              {tone !== null && <i class="kit-swatch" style={{ backgroundColor: tone }} aria-hidden="true" />}
-              {label}
-            </span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
-  );
 }

@@ -129,22 +129,27 @@ export function Choice<Value extends string>(props: {
   readonly legend: string;
   readonly name: string;
   readonly value: Value;
-  readonly options: readonly (readonly [Value, string])[];
+  /** Values with their names and, where one is a colour, that too. */
+  readonly options: readonly (readonly [Value, string, (string | null)?])[];
   readonly onChoose: (value: Value) => void;
 }): JSX.Element {
   return (
     <fieldset class="choice">
       <legend>{props.legend}</legend>
       <div class="choice-row">
-        {props.options.map(([value, label]) => (
+        {props.options.map(([value, label, tone = null]) => (
           <label key={value}>
             <input
               type="radio"
               name={props.name}
+              value={value}
               checked={props.value === value}
               onChange={() => props.onChoose(value)}
             />
-            <span>{label}</span>
+            <span>
+              {tone !== null && <i class="swatch" style={{ backgroundColor: tone }} aria-hidden="true" />}
+              {label}
+            </span>
           </label>
         ))}
       </div>

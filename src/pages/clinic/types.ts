@@ -14,7 +14,7 @@ import type { ClinicWords } from '../words/clinic.ts';
 /** One session on this device. `plan.id` is the id of the session; a plan that is used again gets a new one. */
 export interface SavedRound {
   readonly plan: ClinicPlan;
-  /** Random, of this device in this session alone, so that nothing ties sessions together. */
+  /** Random, of this device for one group evening alone, so that nothing ties two of them together. */
   readonly deviceId: string;
   readonly round: HandRound;
   /** Milliseconds since 1970. */

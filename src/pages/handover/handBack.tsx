@@ -14,7 +14,7 @@ import './handover.css';
 /** What the page is given. */
 export interface HandBackProps {
   readonly plan: ClinicPlan;
-  /** Everything this device has ridden in this session, and what it has taken back. */
+  /** Everything this device has ridden for the plan, and what it has taken back. */
   readonly handOver: HandOver;
   /** Address of the game without what stands behind `#`. */
   readonly site: string;

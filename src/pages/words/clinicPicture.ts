@@ -106,8 +106,8 @@ export const clinicPictureWords = {
     print: 'Print one page',
     csv: 'Save as CSV',
     json: 'Save as JSON',
-    remove: 'Delete this session',
-    sureTitle: 'Delete this session?',
+    remove: 'Delete the session',
+    sureTitle: 'Delete the session?',
     sure: (n: number): string =>
       `${capital(rides(n))} and the round go from this device. This cannot be undone.`,
     keep: 'Keep it',

@@ -3,7 +3,7 @@ import type { FrameColour, Helmet, Jersey, Pattern } from '../kit.ts';
 
 export const kitWords = {
   title: 'Your colours',
-  intro: 'How the rider looks in the picture. It makes nobody faster, and it stays on this device.',
+  intro: 'How the rider looks in the picture. It makes nobody faster.',
   jersey: 'Jersey',
   pattern: 'Pattern',
   helmet: 'Helmet',
