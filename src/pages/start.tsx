@@ -26,7 +26,7 @@ export const startPage: Page = (state, send, services) => {
   const next = levelForButton(state);
   return (
     <main class="start">
-      <Hero />
+      <Hero kit={state.settings.kit} />
       <div class="start-tools">
         <SettingsButton send={send} />
       </div>

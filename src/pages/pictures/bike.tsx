@@ -64,13 +64,15 @@ function chainPath(bike: Bike, frame: BikeFrame): string {
 export function BikeDrawing(props: {
   readonly bike: Bike;
   readonly turn?: number;
+  /** Of the frame; children's bikes are green and others dark without it. */
+  readonly paint?: string;
   readonly children?: ComponentChildren;
 }): JSX.Element {
   const { bike, turn = 1.9, children } = props;
   const frame = frameOfBike(bike);
   const small = bike.beadSeatMm < 560;
   const tube = bike.massKg > 12 || small ? 40 : 34;
-  const paint = small ? 'var(--leaf-deep)' : 'var(--ink)';
+  const paint = props.paint ?? (small ? 'var(--leaf-deep)' : 'var(--ink)');
   const crank: Point = [Math.sin(turn) * bike.crankLengthMm, -Math.cos(turn) * bike.crankLengthMm];
   const lines = [
     [frame.rear, [0, 0], frame.headLow],

@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
+import type { Kit } from '../kit.ts';
 import { words } from '../words.ts';
 import { frameOfBike } from './frame.ts';
 import { RiderDrawing } from './rider.tsx';
@@ -127,8 +128,8 @@ function RoadUp(): JSX.Element {
   );
 }
 
-/** The whole picture, 1280 × 720. */
-export function Hero(): JSX.Element {
+/** The whole picture, 1280 × 720, with the player's own rider. */
+export function Hero({ kit }: { readonly kit: Kit }): JSX.Element {
   const bike = BIKES.find((one) => one.id === 'gravel-1x12') ?? (BIKES[0] as Bike);
   const { groundY } = frameOfBike(bike);
   return (
@@ -152,7 +153,7 @@ export function Hero(): JSX.Element {
         class="hero-rider"
         transform={`translate(735 ${(548.5 - groundY * PX_PER_MM).toFixed(1)}) rotate(-0.6) scale(${PX_PER_MM})`}
       >
-        <RiderDrawing bike={bike} turn={1.75} />
+        <RiderDrawing bike={bike} turn={1.75} kit={kit} />
       </g>
     </svg>
   );
