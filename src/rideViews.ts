@@ -159,6 +159,7 @@ function hudWords(settings: Settings): HudWords {
     gearPair: format.gear,
     speed: format.speed,
     metres: format.distance,
+    markM: settings.units === 'metric' ? 50 : 100 * format.unitM,
     percent: format.percent,
     plain: settings.units === 'metric' ? null : { speed: plain.speed, metres: plain.distance },
   };

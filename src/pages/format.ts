@@ -15,6 +15,8 @@ export interface Format {
   readonly speed: (speedMps: number) => string;
   /** Short distances in m or ft. */
   readonly distance: (distanceM: number) => string;
+  /** One m or one ft, in which round distances are round (m). */
+  readonly unitM: number;
   /** Long distances in km or miles. */
   readonly road: (distanceM: number) => string;
   /** 0.08 is 8 %. */
@@ -49,6 +51,7 @@ export function createFormat(units: 'metric' | 'imperial', locale?: string): For
     number: write,
     speed: (mps) => (metric ? `${write(mps * KMH_PER_MPS)} km/h` : `${write(mps * MPH_PER_MPS)} mph`),
     distance: (m) => (metric ? `${write(m)} m` : `${write(m * FEET_PER_M)} ft`),
+    unitM: metric ? 1 : 1 / FEET_PER_M,
     road: (m) => (metric ? `${write(m / 1000, 1)} km` : `${write(m * MILES_PER_M, 1)} mi`),
     percent: (ratio) => `${write(ratio * 100)} %`,
     time: (timeS) => {

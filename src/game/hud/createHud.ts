@@ -73,14 +73,7 @@ class HudView implements Hud {
     this.#still = options.reducedMotion;
     const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
     this.help = buildHelp(head, cadenceNumber, words.marksSoFar);
-    this.#road = new RoadAheadView(
-      roadCanvas,
-      options.course,
-      readTones(root),
-      words.percent,
-      words.metres,
-      words.outOfSight,
-    );
+    this.#road = new RoadAheadView(roadCanvas, options.course, readTones(root), words);
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
     this.#top = this.#makeTop(topCanvas);

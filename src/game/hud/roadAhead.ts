@@ -10,12 +10,17 @@ import { roadHeightM, sampleAt } from '../views/layout.ts';
 import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
 import { InkLabels } from './inkLabels.ts';
 import { type SteepPart, steepParts } from './steepParts.ts';
+import type { HudWords } from './words.ts';
 
 type Context = CanvasRenderingContext2D;
 
 /** Length of the strip (m) and how much of it lies behind the rider. */
 export const STRIP_M = 250;
 const BEHIND_M = 12;
+/** Marks further away than this would crowd the edge (m). */
+const LAST_MARK_M = 200;
+
+type StripWords = Pick<HudWords, 'percent' | 'metres' | 'markM' | 'outOfSight'>;
 
 type Labels = Readonly<Record<'percent' | 'metres' | 'sight', InkLabels>>;
 
@@ -31,9 +36,7 @@ export class RoadAheadView {
   readonly #canvas: HTMLCanvasElement;
   readonly #course: Course;
   readonly #tones: MachineTones;
-  readonly #percent: (slopeRatio: number) => string;
-  readonly #metres: (metres: number) => string;
-  readonly #outOfSight: string;
+  readonly #words: StripWords;
   readonly #parts: readonly SteepPart[];
   #strokes: Float64Array;
   #labels: Labels;
@@ -43,20 +46,11 @@ export class RoadAheadView {
   #pxPerM = 1;
   #heightPxPerM = 1;
 
-  constructor(
-    canvas: HTMLCanvasElement,
-    course: Course,
-    tones: MachineTones,
-    percent: (slopeRatio: number) => string,
-    metres: (metres: number) => string,
-    outOfSight: string,
-  ) {
+  constructor(canvas: HTMLCanvasElement, course: Course, tones: MachineTones, words: StripWords) {
     this.#canvas = canvas;
     this.#course = course;
     this.#tones = tones;
-    this.#percent = percent;
-    this.#metres = metres;
-    this.#outOfSight = outOfSight;
+    this.#words = words;
     this.#parts = steepParts(course, 0, course.lengthM);
     this.#strokes = new Float64Array(0);
     this.#labels = labelsFor(tones, 1);
@@ -200,7 +194,13 @@ export class RoadAheadView {
     canvas.fill();
     canvas.globalAlpha = 1;
     if (this.#width - x > 110)
-      this.#labels.sight.draw(canvas, this.#outOfSight, (x + this.#width) / 2, baseY / 2 + 2, this.#width);
+      this.#labels.sight.draw(
+        canvas,
+        this.#words.outOfSight,
+        (x + this.#width) / 2,
+        baseY / 2 + 2,
+        this.#width,
+      );
   }
 
   #marks(
@@ -212,11 +212,12 @@ export class RoadAheadView {
     baseY: number,
   ): void {
     canvas.fillStyle = this.#tones.ink;
-    for (let ahead = 50; ahead <= 200; ahead += 50) {
-      const x = column(frame.distanceM + ahead);
-      canvas.fillRect(x - 0.6, baseY, 1.2, ahead % 100 === 0 ? 4 : 3);
-      if (ahead % 100 === 0)
-        this.#labels.metres.draw(canvas, this.#metres(ahead), x, baseY + 11, this.#width);
+    for (let mark = 1; mark * this.#words.markM <= LAST_MARK_M; mark++) {
+      const aheadM = mark * this.#words.markM;
+      const x = column(frame.distanceM + aheadM);
+      const named = mark % 2 === 0;
+      canvas.fillRect(x - 0.6, baseY, 1.2, named ? 4 : 3);
+      if (named) this.#labels.metres.draw(canvas, this.#words.metres(aheadM), x, baseY + 11, this.#width);
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;
@@ -247,7 +248,7 @@ export class RoadAheadView {
       const shift = part.slopeRatio > 0 ? -10 : 10;
       const y = Math.max(9, line(m) - 14);
       const x = column(m) + shift;
-      this.#labels.percent.draw(canvas, this.#percent(part.slopeRatio), x, y, this.#width);
+      this.#labels.percent.draw(canvas, this.#words.percent(part.slopeRatio), x, y, this.#width);
     }
   }
 }

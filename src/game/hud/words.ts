@@ -31,6 +31,8 @@ export interface HudWords {
   readonly speed: (speedMps: number) => string;
   /** Metres with their unit. */
   readonly metres: (metres: number) => string;
+  /** From one mark on the road ahead to the next (m); every other one is named. */
+  readonly markM: number;
   /** Speed and distance in km/h and m for those who read the page by program, where people read other units. */
   readonly plain: {
     readonly speed: (speedMps: number) => string;

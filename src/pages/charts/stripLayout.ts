@@ -130,11 +130,11 @@ export function samplesWithin(samples: readonly TraceSample[], domain: Domain): 
   return samples.slice(Math.max(0, from - 1), beyond < 0 ? undefined : beyond + 1);
 }
 
-/** Places for numbers along the road: about one every 90 px, at round distances (m). */
-export function roadTicks(domain: Domain, widthPx: number): number[] {
-  const wanted = (domain.toM - domain.fromM) / Math.max(2, widthPx / 90);
+/** Places for numbers along the road (m): about one every 90 px, at round numbers of the unit (m). */
+export function roadTicks(domain: Domain, widthPx: number, unitM: number): number[] {
+  const wanted = (domain.toM - domain.fromM) / Math.max(2, widthPx / 90) / unitM;
   const step = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000].find((one) => one >= wanted) ?? 10_000;
-  const ticks: number[] = [];
-  for (let m = Math.ceil(domain.fromM / step) * step; m <= domain.toM; m += step) ticks.push(m);
-  return ticks;
+  const first = Math.ceil(domain.fromM / unitM / step);
+  const count = Math.floor(domain.toM / unitM / step) - first + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i) => (first + i) * step * unitM);
 }

@@ -11,7 +11,7 @@ import type { StripData } from './tracks.tsx';
 
 /** A table longer than this is no longer read (rows). */
 const MOST_ROWS = 80;
-const STEPS_M = [10, 20, 50, 100, 200, 500];
+const STEPS = [10, 20, 50, 100, 200, 500, 1000];
 
 interface TableProps {
   readonly data: StripData;
@@ -19,9 +19,10 @@ interface TableProps {
   readonly format: Format;
 }
 
-/** Distance between two rows for a road (m). */
-export function rowStepM(lengthM: number): number {
-  return STEPS_M.find((stepM) => lengthM / stepM <= MOST_ROWS) ?? 500;
+/** Distance between two rows for a road (m), a round number of the unit (m). */
+export function rowStepM(lengthM: number, unitM: number): number {
+  const wanted = lengthM / MOST_ROWS / unitM;
+  return (STEPS.find((step) => step >= wanted) ?? 1000) * unitM;
 }
 
 /** Both tables; filled when they are opened, because a page should be painted before its small print. */
@@ -42,7 +43,7 @@ export function StripTable(props: TableProps): JSX.Element {
 
 function Places({ data, words, format }: TableProps): JSX.Element {
   const { table } = words;
-  const stepM = rowStepM(data.course.lengthM);
+  const stepM = rowStepM(data.course.lengthM, format.unitM);
   const reachedM = data.trace.samples.at(-1)?.distanceM ?? 0;
   // The last sample lies a little before the finish.
   const places = Array.from({ length: Math.floor((reachedM + 1) / stepM) + 1 }, (_, i) => i * stepM);

@@ -208,7 +208,7 @@ function Labels(props: TracksProps): JSX.Element {
   const { rider } = data.machine;
   const { strip } = words;
   const inside = (m: number): boolean => m >= domain.fromM && m <= domain.toM;
-  const ticks = roadTicks(domain, layout.right - layout.left);
+  const ticks = roadTicks(domain, layout.right - layout.left, format.unitM);
   const last = ticks.length - 1;
   return (
     <g fill="var(--ink)" font-size="14" style={{ fontFamily: 'var(--font)' }}>

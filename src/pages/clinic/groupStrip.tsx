@@ -76,7 +76,7 @@ export function GroupStrip(props: GroupStripProps): JSX.Element {
             {...{ layout, label: words.picture.tracks.cadence }}
           />
         )}
-        {roadTicks(domain, layout.right - layout.left).map((m) => (
+        {roadTicks(domain, layout.right - layout.left, format.unitM).map((m) => (
           <text
             key={m}
             class="strip-number"

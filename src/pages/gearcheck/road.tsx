@@ -56,7 +56,7 @@ export function GearRoad({ course, own, words, format }: RoadProps): JSX.Element
         {above.map((stretch) => (
           <Stretch key={stretch.fromM} stretch={stretch} kind="above" {...marks} />
         ))}
-        {roadTicks(domain, right - left).map((m) => (
+        {roadTicks(domain, right - left, format.unitM).map((m) => (
           <text
             key={m}
             x={px(x(m))}

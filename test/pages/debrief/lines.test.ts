@@ -1,6 +1,7 @@
 /** Path data of the charts: no peak is lost, no column is drawn twice, steps stay steps. */
 import { describe, expect, it } from 'vitest';
 import type { TraceSample } from '../../../src/core/ride/trace.ts';
+import { createFormat } from '../../../src/pages/format.ts';
 import { neighbour, sampleAt } from '../../../src/pages/charts/lookup.ts';
 import { columnLine, stepLine } from '../../../src/pages/charts/lines.ts';
 import { rowStepM } from '../../../src/pages/charts/stripTable.tsx';
@@ -83,9 +84,19 @@ describe('looking up places', () => {
 
 describe('long roads', () => {
   it('get tables and scales that can be read', () => {
-    expect(20_000 / rowStepM(20_000)).toBeLessThanOrEqual(80);
-    expect(rowStepM(700)).toBe(10);
-    expect(roadTicks({ fromM: 0, toM: 20_000 }, 1000).length).toBeLessThan(15);
-    expect(roadTicks({ fromM: 430, toM: 640 }, 340)).toEqual([500, 600]);
+    expect(20_000 / rowStepM(20_000, 1)).toBeLessThanOrEqual(80);
+    expect(rowStepM(700, 1)).toBe(10);
+    expect(roadTicks({ fromM: 0, toM: 20_000 }, 1000, 1).length).toBeLessThan(15);
+    expect(roadTicks({ fromM: 430, toM: 640 }, 340, 1)).toEqual([500, 600]);
+  });
+
+  it('are divided at round numbers of the unit people read', () => {
+    const { distance, unitM } = createFormat('imperial', 'en');
+    expect(roadTicks({ fromM: 0, toM: 400 }, 340, unitM).map(distance)).toEqual([
+      '0 ft',
+      '500 ft',
+      '1,000 ft',
+    ]);
+    expect(rowStepM(700, unitM) / unitM).toBeCloseTo(50, 9);
   });
 });
