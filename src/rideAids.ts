@@ -63,12 +63,13 @@ function stepInWords(ride: LiveRide, best: RideTrace, frame: RideFrame, format: 
   const step = nextStep(ride.world.machine, best, frame);
   if (step === null) return null;
   const now = step.inM === 0;
+  const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
   return {
     action: words.hud.step(step.derailleur, step.direction, step.steps),
-    // Tens of metres are all that can be read while riding.
+    // Round numbers are all that can be read while riding.
     when: now
       ? words.hud.stepNow
-      : words.hud.stepIn(format.distance(Math.max(5, Math.round(step.inM / 5) * 5))),
+      : words.hud.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
     direction: step.direction,
   };
