@@ -3,9 +3,16 @@
  * nothing about levels.
  */
 import type { RecordedSample } from './core/level/gpx/recorded.ts';
+import { readUnfinished } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 import type { Keeping } from './keeping.ts';
-import type { BenchServices, KeepAnswer, ReferenceJob } from './pages/bench/types.ts';
+import type {
+  BenchServices,
+  KeepAnswer,
+  ReferenceJob,
+  UnfinishedLevel,
+  UnfinishedShelf,
+} from './pages/bench/types.ts';
 import type { SaveAnswer } from './storage/index.ts';
 import { keyOfJob, type Planner, PlannerCancelled, type RideJob } from './worker/client.ts';
 import { trustedScript } from './trusted.ts';
@@ -14,6 +21,10 @@ import { createGpxImporter, startGpxWorker } from './worker/gpxClient.ts';
 /** Kind and version of kept records of what was ridden. */
 const RECORDED = 'recorded-ride';
 const RECORDED_SCHEMA = 1;
+/** The same for the one level that lies on the bench unfinished. */
+const UNFINISHED = 'unfinished-level';
+const UNFINISHED_ID = 'bench';
+const UNFINISHED_SCHEMA = 1;
 
 /** Opens the desk. */
 export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices {
@@ -26,6 +37,7 @@ export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices
   return {
     ...levels,
     ...recordShelf(keeping),
+    ...unfinishedShelf(keeping),
     async plan(job, onShare) {
       try {
         const { trace, report } = await planner.prepare(rideJob(job), onShare);
@@ -68,6 +80,28 @@ function recordShelf(
   };
 }
 
+function unfinishedShelf(keeping: Keeping): UnfinishedShelf {
+  return {
+    async keepUnfinished(data) {
+      // What could not be read again is no help.
+      if (readUnfinished(data.level) === null) return false;
+      const record = { kind: UNFINISHED, id: UNFINISHED_ID, schema: UNFINISHED_SCHEMA, data };
+      return (await (await keeping.storage).putRecord(record)).saved;
+    },
+    async dropUnfinished() {
+      await (await keeping.storage).deleteRecords(UNFINISHED);
+    },
+    async unfinished() {
+      const storage = await keeping.storage;
+      const shape = { schema: UNFINISHED_SCHEMA, steps: [], read: readUnfinishedLevel };
+      const [last] = await storage.listRecords(UNFINISHED, shape);
+      if (last === undefined) return null;
+      const own = (await storage.listLevels()).find(({ id }) => id === last.data.level.id);
+      return { ...last.data, kept: own?.level ?? null };
+    },
+  };
+}
+
 /** Own levels are ridden with the player's own easing, so the best ride is too. */
 function rideJob({ level, bike, rider }: ReferenceJob): RideJob {
   return { level, seed: level.seed, bike, rider, autoEase: false };
@@ -83,6 +117,12 @@ async function changed(keeping: Keeping, doing: () => Promise<SaveAnswer | null>
 function answerOf(answer: SaveAnswer | null): KeepAnswer {
   if (answer === null) return { saved: false, code: 'corrupt' };
   return answer.saved ? { saved: true } : { saved: false, code: answer.code };
+}
+
+function readUnfinishedLevel(value: unknown): UnfinishedLevel | null {
+  const { level, recorded } = (value ?? {}) as Record<string, unknown>;
+  const read = readUnfinished(level);
+  return read === null ? null : { level: read, recorded: readSamples(recorded) };
 }
 
 /** Samples as they were kept, or null where they are something else. */

@@ -175,3 +175,31 @@ describe('the bench', () => {
     await open.close();
   });
 });
+
+describe('a level that is not saved', () => {
+  it('is there again after the page was loaded anew, until it is saved', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#bench' });
+    const unfinished = async (): Promise<unknown[]> =>
+      (await stored(page, 'records')).filter(({ kind }) => kind === 'unfinished-level');
+    const title = (): Promise<string> => page.inputValue('[data-level-title]');
+    await page.click('[data-new]');
+    await page.fill('[data-level-title]', 'Half a road');
+    await page.click('[data-add="pitch"]');
+    await expect.poll(async () => JSON.stringify(await unfinished())).toContain('Half a road');
+    await page.reload();
+    await page.waitForSelector('[data-level-title]');
+    expect(await title()).toBe('Half a road');
+    expect(await page.locator('ol.things > li .thing-head').count()).toBe(4);
+    await go(page, '#bench');
+    await page.waitForSelector('[data-unsaved]');
+    await go(page, '#bench/edit');
+    await page.click('[data-save]');
+    await page.waitForSelector('[data-keep-state="saved"]');
+    await expect.poll(unfinished).toEqual([]);
+    await page.reload();
+    await page.waitForSelector('[data-own-level]');
+    expect(await page.locator('[data-unsaved]').count()).toBe(0);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});

@@ -61,6 +61,15 @@ export function parseLevel(value: unknown): ParseResult {
   return problems.length > 0 ? failed(problems.slice(0, TOO_MANY)) : { ok: true, level };
 }
 
+/**
+ * A level that is still being made: every part is in shape, but they need not fit together yet. Null for anything
+ * else.
+ */
+export function readUnfinished(value: unknown): Level | null {
+  const parsed = levelSchema.safeParse(value);
+  return parsed.success ? parsed.data : null;
+}
+
 /** Length of the road a level describes (m). */
 export function levelLengthM(level: Pick<Level, 'pieces'>): number {
   return level.pieces.reduce((sum, piece) => sum + pieceLengthM(piece), 0);

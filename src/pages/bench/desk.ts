@@ -34,10 +34,19 @@ export interface Draft {
   readonly recorded: { readonly samples: readonly RecordedSample[]; readonly pieces: Level['pieces'] } | null;
 }
 
+/** What a bench is laid with. */
+export interface Laying {
+  readonly level: Level;
+  readonly kept: Level | null;
+  readonly recorded: readonly RecordedSample[] | null;
+}
+
 /** The bench. */
 export interface Desk {
   draft(): Draft | null;
   open(level: Level, kept: boolean, recorded?: readonly RecordedSample[] | null): void;
+  /** Lays down again what lay there before, with nothing to be taken back. */
+  resume(laying: Laying): void;
   edit(edit: LevelEdit, gesture?: string | null): void;
   replace(level: Level, gesture?: string | null): void;
   undo(): void;
@@ -63,16 +72,18 @@ export function createDesk(): Desk {
     const history = change(draft.history);
     if (history !== draft.history) set(fitted({ ...draft, history }));
   };
+  const resume = ({ level, kept, recorded }: Laying): void =>
+    set({
+      history: startHistory(level),
+      kept,
+      selection: null,
+      tryFromM: 0,
+      recorded: recorded === null ? null : { samples: recorded, pieces: level.pieces },
+    });
   return {
     draft: () => draft,
-    open: (level, kept, recorded = null) =>
-      set({
-        history: startHistory(level),
-        kept: kept ? level : null,
-        selection: null,
-        tryFromM: 0,
-        recorded: recorded === null ? null : { samples: recorded, pieces: level.pieces },
-      }),
+    open: (level, kept, recorded = null) => resume({ level, kept: kept ? level : null, recorded }),
+    resume,
     edit: (edit, gesture = null) => onHistory((history) => applyEdit(history, edit, gesture)),
     replace: (level, gesture = null) => onHistory((history) => replaceLevel(history, level, gesture)),
     undo: () => onHistory(undo),
@@ -107,6 +118,15 @@ export function useDraft(): Draft | null {
 /** Whether there is something that is not kept. */
 export function isUnsaved({ history, kept }: Draft): boolean {
   return history.present !== kept;
+}
+
+/** What was ridden on this road; null once the road is another. */
+export function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
+  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
+}
+
+function samePieces(a: Level['pieces'], b: Level['pieces']): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
 /** A selection that points at nothing any more is dropped. */

@@ -19,7 +19,7 @@ import type { Send, State } from '../store.ts';
 import { benchWords } from '../words/bench.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
-import { type Draft, desk } from './desk.ts';
+import { type Draft, desk, samplesFor } from './desk.ts';
 import { placeOf, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
@@ -58,7 +58,6 @@ export function Editor(props: EditorProps): JSX.Element {
   const { planning, ask } = usePlanning(services, rideable, who);
   const reference = planning.kind === 'done' ? planning.ride : null;
   const samples = samplesFor(draft);
-  useGuard(draft);
   return (
     <div class="bench">
       <Toolbar
@@ -174,11 +173,6 @@ function useProblems(level: Level): readonly Problem[] {
   }, [level]);
 }
 
-/** What was ridden on this road; null once the road is another. */
-function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
-  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
-}
-
 /** The course of a level, built anew only when its road has changed. */
 function useRoad(level: Level) {
   const { pieces, joinM, seed, stopLinesM, winds, surfaces, hidden } = level;
@@ -196,19 +190,4 @@ function useWarnings(level: Level | null, machine: Machine): readonly LevelWarni
     return () => clearTimeout(timer);
   }, [level, machine]);
   return found !== null && found.for === level ? found.list : null;
-}
-
-/** The browser asks before a tab with unsaved changes is closed. */
-function useGuard({ history, kept }: Draft): void {
-  const unsaved = history.present !== kept && (history.past.length > 0 || kept === null);
-  useEffect(() => {
-    if (!unsaved) return undefined;
-    const ask = (event: BeforeUnloadEvent): void => event.preventDefault();
-    window.addEventListener('beforeunload', ask);
-    return () => window.removeEventListener('beforeunload', ask);
-  }, [unsaved]);
-}
-
-function samePieces(a: Level['pieces'], b: Level['pieces']): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }

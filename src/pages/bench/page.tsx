@@ -17,6 +17,7 @@ import { benchWords } from '../words/bench.ts';
 import { desk, isUnsaved, useDraft } from './desk.ts';
 import { Editor } from './editor.tsx';
 import { Home } from './home.tsx';
+import { outlive } from './outlive.ts';
 import { Opened, OpenedLink } from './opened.tsx';
 import { RoadImport } from './roadImport.tsx';
 import { sharedText } from './shareLink.ts';
@@ -32,7 +33,12 @@ interface BenchProps {
 
 function Bench({ state, send, services }: BenchProps): JSX.Element {
   const [mine, setMine] = useState<BenchServices | null>(null);
-  useEffect(() => void services.bench().then(setMine), []);
+  useEffect(() => {
+    void services.bench().then(async (bench) => {
+      await outlive(desk, bench);
+      setMine(bench);
+    });
+  }, []);
   const { title, intro } = titleOf(state.rest);
   return (
     <Sheet title={title} intro={intro} send={send}>

@@ -45,8 +45,25 @@ export interface KeptRecorded {
   readonly samples: readonly RecordedSample[];
 }
 
+/** A level that lies on the bench and is not kept as it is. */
+export interface UnfinishedLevel {
+  readonly level: Level;
+  /** What was ridden on its road, where the file said so. */
+  readonly recorded: readonly RecordedSample[] | null;
+}
+
+/** Keeping what lies on the bench. */
+export interface UnfinishedShelf {
+  /** Keeps it in the place of the one before; false where that did not work. */
+  keepUnfinished(unfinished: UnfinishedLevel): Promise<boolean>;
+  /** There is nothing unfinished any more. */
+  dropUnfinished(): Promise<void>;
+  /** What lay on the bench last, and the level as it is kept; null where there was nothing unfinished. */
+  unfinished(): Promise<(UnfinishedLevel & { readonly kept: Level | null }) | null>;
+}
+
 /** The services. */
-export interface BenchServices {
+export interface BenchServices extends UnfinishedShelf {
   /** Keeps a level under its id. */
   keep(level: Level): Promise<KeepAnswer>;
   /** Hides a level; `restore` brings it back. */

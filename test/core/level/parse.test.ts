@@ -5,7 +5,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelHash } from '../../../src/core/level/build.ts';
-import { levelLengthM, parseLevel, parseLevelText } from '../../../src/core/level/parse.ts';
+import { levelLengthM, parseLevel, parseLevelText, readUnfinished } from '../../../src/core/level/parse.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { BROKEN_LEVELS } from './brokenLevels.ts';
 
@@ -89,6 +89,18 @@ describe('sound levels', () => {
       { kind: 'recorded', stepM: 10, heightsM: [0, 1, 1.5] },
     ] as const;
     expect(levelLengthM({ pieces: pieces.map((piece) => ({ ...piece, heightsM: [0, 1, 1.5] })) })).toBe(140);
+  });
+});
+
+describe('levels that are still being made', () => {
+  it('are read when every part is in shape, whether or not the parts fit together', () => {
+    const { level } = first;
+    const beyond = { ...level, stopLinesM: [19_000] };
+    expect(parseLevel(beyond).ok).toBe(false);
+    expect(readUnfinished(JSON.parse(JSON.stringify(beyond)))).toEqual(beyond);
+    expect(readUnfinished(level)).toEqual(level);
+    const halves = [null, [], 'a', { ...level, pieces: 3 }, { ...level, pieces: [{ kind: 'flat' }] }];
+    for (const value of halves) expect(readUnfinished(value)).toBeNull();
   });
 });
 

@@ -1,0 +1,134 @@
+/** What lies on the bench is kept a moment after each change and comes back to an empty bench. */
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { createDesk } from '../../../src/pages/bench/desk.ts';
+import { freshLevel } from '../../../src/pages/bench/fresh.ts';
+import { outlive } from '../../../src/pages/bench/outlive.ts';
+import type { UnfinishedLevel, UnfinishedShelf } from '../../../src/pages/bench/types.ts';
+
+interface Shelf extends UnfinishedShelf {
+  lies: UnfinishedLevel | null;
+  /** The level as it is kept under its own id. */
+  kept: Level | null;
+  works: boolean;
+  writes: number;
+}
+
+function emptyShelf(): Shelf {
+  const shelf: Shelf = {
+    lies: null,
+    kept: null,
+    works: true,
+    writes: 0,
+    keepUnfinished: async (unfinished) => {
+      shelf.writes += 1;
+      if (shelf.works) shelf.lies = unfinished;
+      return shelf.works;
+    },
+    dropUnfinished: async () => {
+      shelf.lies = null;
+    },
+    unfinished: async () => (shelf.lies === null ? null : { ...shelf.lies, kept: shelf.kept }),
+  };
+  return shelf;
+}
+
+/** Whether the browser would ask before the tab is closed. */
+function asks(): boolean {
+  const event = new Event('beforeunload', { cancelable: true });
+  window.dispatchEvent(event);
+  return event.defaultPrevented;
+}
+
+const rest = (): Promise<unknown> => vi.advanceTimersByTimeAsync(1_000);
+const titled = (level: Level, title: string): Level => ({ ...level, title });
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+describe('the bench', () => {
+  it('is kept when hands have rested, the last state only, and the browser asks until then', async () => {
+    const [desk, shelf] = [createDesk(), emptyShelf()];
+    await outlive(desk, shelf);
+    const level = freshLevel('A road', 'Up and down.');
+    desk.open(level, false);
+    desk.replace(titled(level, 'B'));
+    desk.replace(titled(level, 'C'));
+    expect(asks()).toBe(true);
+    expect(shelf.writes).toBe(0);
+    await rest();
+    expect(shelf.lies?.level.title).toBe('C');
+    expect(shelf.writes).toBe(1);
+    expect(asks()).toBe(false);
+  });
+
+  it('comes back as it was, and knows which level it was made of', async () => {
+    const shelf = emptyShelf();
+    const level = freshLevel('A road', 'Up and down.');
+    shelf.kept = level;
+    shelf.lies = { level: titled(level, 'Changed'), recorded: null };
+    const desk = createDesk();
+    await outlive(desk, shelf);
+    expect(desk.draft()).toMatchObject({ history: { present: { title: 'Changed' }, past: [] }, kept: level });
+    expect(asks()).toBe(false);
+    await rest();
+    expect(shelf.writes).toBe(0);
+  });
+
+  it('that is not empty stays as it is, and is kept', async () => {
+    const [desk, shelf] = [createDesk(), emptyShelf()];
+    const level = freshLevel('A road', 'Up and down.');
+    shelf.lies = { level: titled(level, 'Older'), recorded: null };
+    desk.open(titled(level, 'Newer'), false);
+    await outlive(desk, shelf);
+    await rest();
+    expect(desk.draft()?.history.present.title).toBe('Newer');
+    expect(shelf.lies.level.title).toBe('Newer');
+  });
+
+  it('that was saved or cleared leaves nothing behind', async () => {
+    const [desk, shelf] = [createDesk(), emptyShelf()];
+    await outlive(desk, shelf);
+    const level = freshLevel('A road', 'Up and down.');
+    desk.open(level, false);
+    await rest();
+    expect(shelf.lies).not.toBeNull();
+    desk.markKept(level, level);
+    await rest();
+    expect(shelf.lies).toBeNull();
+    expect(asks()).toBe(false);
+  });
+
+  it('that cannot be kept makes the browser ask, and is tried again with the next change', async () => {
+    const [desk, shelf] = [createDesk(), emptyShelf()];
+    shelf.works = false;
+    await outlive(desk, shelf);
+    const level = freshLevel('A road', 'Up and down.');
+    desk.open(level, false);
+    await rest();
+    expect(asks()).toBe(true);
+    shelf.works = true;
+    desk.replace(titled(level, 'B'));
+    await rest();
+    expect(shelf.lies?.level.title).toBe('B');
+    expect(asks()).toBe(false);
+  });
+
+  it('keeps what was ridden only while it belongs to the road', async () => {
+    const [desk, shelf] = [createDesk(), emptyShelf()];
+    await outlive(desk, shelf);
+    const level = freshLevel('A road', 'Up and down.');
+    const samples = [{ distanceM: 0, timeS: 0, speedMps: 5, cadenceRpm: 80 }];
+    desk.open(level, false, samples);
+    await rest();
+    expect(shelf.lies?.recorded).toEqual(samples);
+    desk.edit({ kind: 'remove-piece', index: 0 });
+    await rest();
+    expect(shelf.lies?.recorded).toBeNull();
+  });
+});
