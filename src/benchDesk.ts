@@ -6,13 +6,7 @@ import type { RecordedSample } from './core/level/gpx/recorded.ts';
 import { readUnfinished } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 import type { Keeping } from './keeping.ts';
-import type {
-  BenchServices,
-  KeepAnswer,
-  ReferenceJob,
-  UnfinishedLevel,
-  UnfinishedShelf,
-} from './pages/bench/types.ts';
+import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from './pages/bench/types.ts';
 import type { SaveAnswer } from './storage/index.ts';
 import { keyOfJob, type Planner, PlannerCancelled, type RideJob } from './worker/client.ts';
 import { trustedScript } from './trusted.ts';
@@ -29,6 +23,7 @@ const UNFINISHED_SCHEMA = 1;
 /** Opens the desk. */
 export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices {
   const importer = createGpxImporter(() => startGpxWorker(trustedScript));
+  const records = recordShelf(keeping);
   const levels = {
     keep: (level: Level) => changed(keeping, async () => (await keeping.storage).saveLevel(level)),
     remove: (id: string) => changed(keeping, async () => (await keeping.storage).deleteLevel(id)),
@@ -36,8 +31,8 @@ export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices
   };
   return {
     ...levels,
-    ...recordShelf(keeping),
-    ...unfinishedShelf(keeping),
+    ...records,
+    ...unfinishedShelf(keeping, records.recordedOf),
     async plan(job, onShare) {
       try {
         const { trace, report } = await planner.prepare(rideJob(job), onShare);
@@ -80,12 +75,15 @@ function recordShelf(
   };
 }
 
-function unfinishedShelf(keeping: Keeping): UnfinishedShelf {
+function unfinishedShelf(
+  keeping: Keeping,
+  recordedOf: (levelId: string) => Promise<readonly RecordedSample[] | null>,
+): UnfinishedShelf {
   return {
-    async keepUnfinished(data) {
+    async keepUnfinished(level) {
       // What could not be read again is no help.
-      if (readUnfinished(data.level) === null) return false;
-      const record = { kind: UNFINISHED, id: UNFINISHED_ID, schema: UNFINISHED_SCHEMA, data };
+      if (readUnfinished(level) === null) return false;
+      const record = { kind: UNFINISHED, id: UNFINISHED_ID, schema: UNFINISHED_SCHEMA, data: level };
       return (await (await keeping.storage).putRecord(record)).saved;
     },
     async dropUnfinished() {
@@ -93,11 +91,11 @@ function unfinishedShelf(keeping: Keeping): UnfinishedShelf {
     },
     async unfinished() {
       const storage = await keeping.storage;
-      const shape = { schema: UNFINISHED_SCHEMA, steps: [], read: readUnfinishedLevel };
-      const [last] = await storage.listRecords(UNFINISHED, shape);
-      if (last === undefined) return null;
-      const own = (await storage.listLevels()).find(({ id }) => id === last.data.level.id);
-      return { ...last.data, kept: own?.level ?? null };
+      const shape = { schema: UNFINISHED_SCHEMA, steps: [], read: readUnfinished };
+      const level = (await storage.listRecords(UNFINISHED, shape))[0]?.data;
+      if (level === undefined) return null;
+      const own = (await storage.listLevels()).find(({ id }) => id === level.id);
+      return { level, kept: own?.level ?? null, recorded: await recordedOf(level.id) };
     },
   };
 }
@@ -117,12 +115,6 @@ async function changed(keeping: Keeping, doing: () => Promise<SaveAnswer | null>
 function answerOf(answer: SaveAnswer | null): KeepAnswer {
   if (answer === null) return { saved: false, code: 'corrupt' };
   return answer.saved ? { saved: true } : { saved: false, code: answer.code };
-}
-
-function readUnfinishedLevel(value: unknown): UnfinishedLevel | null {
-  const { level, recorded } = (value ?? {}) as Record<string, unknown>;
-  const read = readUnfinished(level);
-  return read === null ? null : { level: read, recorded: readSamples(recorded) };
 }
 
 /** Samples as they were kept, or null where they are something else. */

@@ -15,6 +15,7 @@ import {
 } from '../../core/level/edit.ts';
 import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
 import type { Level } from '../../core/level/schema.ts';
+import type { Laying } from './types.ts';
 
 /** A piece of road or something that lies on it. */
 export interface Selection {
@@ -32,13 +33,6 @@ export interface Draft {
   readonly tryFromM: number;
   /** What was ridden on the road that came in with it, and for which pieces that holds. */
   readonly recorded: { readonly samples: readonly RecordedSample[]; readonly pieces: Level['pieces'] } | null;
-}
-
-/** What a bench is laid with. */
-export interface Laying {
-  readonly level: Level;
-  readonly kept: Level | null;
-  readonly recorded: readonly RecordedSample[] | null;
 }
 
 /** The bench. */
@@ -118,15 +112,6 @@ export function useDraft(): Draft | null {
 /** Whether there is something that is not kept. */
 export function isUnsaved({ history, kept }: Draft): boolean {
   return history.present !== kept;
-}
-
-/** What was ridden on this road; null once the road is another. */
-export function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
-  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
-}
-
-function samePieces(a: Level['pieces'], b: Level['pieces']): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
 /** A selection that points at nothing any more is dropped. */

@@ -19,7 +19,7 @@ import type { Send, State } from '../store.ts';
 import { benchWords } from '../words/bench.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
-import { type Draft, desk, samplesFor } from './desk.ts';
+import { type Draft, desk } from './desk.ts';
 import { placeOf, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
@@ -173,6 +173,11 @@ function useProblems(level: Level): readonly Problem[] {
   }, [level]);
 }
 
+/** What was ridden on this road; null once the road is another. */
+function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
+  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
+}
+
 /** The course of a level, built anew only when its road has changed. */
 function useRoad(level: Level) {
   const { pieces, joinM, seed, stopLinesM, winds, surfaces, hidden } = level;
@@ -190,4 +195,8 @@ function useWarnings(level: Level | null, machine: Machine): readonly LevelWarni
     return () => clearTimeout(timer);
   }, [level, machine]);
   return found !== null && found.for === level ? found.list : null;
+}
+
+function samePieces(a: Level['pieces'], b: Level['pieces']): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }

@@ -3,7 +3,7 @@
  * is opened anew. Until it is kept, the browser asks before the tab is closed.
  */
 import type { Level } from '../../core/level/schema.ts';
-import { type Desk, isUnsaved, samplesFor } from './desk.ts';
+import { type Desk, isUnsaved } from './desk.ts';
 import type { UnfinishedShelf } from './types.ts';
 
 /** Hands rest for so long before something is kept (ms). */
@@ -17,7 +17,7 @@ export async function outlive(desk: Desk, shelf: UnfinishedShelf): Promise<void>
   watched.add(desk);
   const last = desk.draft() === null ? await shelf.unfinished().catch(() => null) : null;
   if (last !== null && desk.draft() === null) desk.resume(last);
-  watch(desk, shelf, last === null ? null : (desk.draft()?.history.present ?? null));
+  watch(desk, shelf, last?.level ?? null);
 }
 
 /** `onShelf` is what is kept already. */
@@ -40,7 +40,7 @@ function watch(desk: Desk, shelf: UnfinishedShelf, onShelf: Level | null): void 
     }
     const level = draft.history.present;
     if (level === safe) return;
-    if (await shelf.keepUnfinished({ level, recorded: samplesFor(draft) })) safe = level;
+    if (await shelf.keepUnfinished(level)) safe = level;
   };
   const keepQuietly = (): void => void keep().catch(() => undefined);
   desk.subscribe(() => {

@@ -45,21 +45,23 @@ export interface KeptRecorded {
   readonly samples: readonly RecordedSample[];
 }
 
-/** A level that lies on the bench and is not kept as it is. */
-export interface UnfinishedLevel {
+/** What a bench is laid with. */
+export interface Laying {
   readonly level: Level;
-  /** What was ridden on its road, where the file said so. */
+  /** The level as it is kept on this device, or null while it never was. */
+  readonly kept: Level | null;
+  /** What was ridden on its road, where that is known. */
   readonly recorded: readonly RecordedSample[] | null;
 }
 
-/** Keeping what lies on the bench. */
+/** Keeping what lies on the bench. Rides are not kept with it: that is done only when asked for. */
 export interface UnfinishedShelf {
-  /** Keeps it in the place of the one before; false where that did not work. */
-  keepUnfinished(unfinished: UnfinishedLevel): Promise<boolean>;
+  /** Keeps the level in the place of the one before; false where that did not work. */
+  keepUnfinished(level: Level): Promise<boolean>;
   /** There is nothing unfinished any more. */
   dropUnfinished(): Promise<void>;
-  /** What lay on the bench last, and the level as it is kept; null where there was nothing unfinished. */
-  unfinished(): Promise<(UnfinishedLevel & { readonly kept: Level | null }) | null>;
+  /** What lay on the bench last; null where there was nothing unfinished. */
+  unfinished(): Promise<Laying | null>;
 }
 
 /** The services. */

@@ -4,10 +4,10 @@ import type { Level } from '../../../src/core/level/schema.ts';
 import { createDesk } from '../../../src/pages/bench/desk.ts';
 import { freshLevel } from '../../../src/pages/bench/fresh.ts';
 import { outlive } from '../../../src/pages/bench/outlive.ts';
-import type { UnfinishedLevel, UnfinishedShelf } from '../../../src/pages/bench/types.ts';
+import type { UnfinishedShelf } from '../../../src/pages/bench/types.ts';
 
 interface Shelf extends UnfinishedShelf {
-  lies: UnfinishedLevel | null;
+  lies: Level | null;
   /** The level as it is kept under its own id. */
   kept: Level | null;
   works: boolean;
@@ -20,15 +20,16 @@ function emptyShelf(): Shelf {
     kept: null,
     works: true,
     writes: 0,
-    keepUnfinished: async (unfinished) => {
+    keepUnfinished: async (level) => {
       shelf.writes += 1;
-      if (shelf.works) shelf.lies = unfinished;
+      if (shelf.works) shelf.lies = level;
       return shelf.works;
     },
     dropUnfinished: async () => {
       shelf.lies = null;
     },
-    unfinished: async () => (shelf.lies === null ? null : { ...shelf.lies, kept: shelf.kept }),
+    unfinished: async () =>
+      shelf.lies === null ? null : { level: shelf.lies, kept: shelf.kept, recorded: null },
   };
   return shelf;
 }
@@ -62,7 +63,7 @@ describe('the bench', () => {
     expect(asks()).toBe(true);
     expect(shelf.writes).toBe(0);
     await rest();
-    expect(shelf.lies?.level.title).toBe('C');
+    expect(shelf.lies?.title).toBe('C');
     expect(shelf.writes).toBe(1);
     expect(asks()).toBe(false);
   });
@@ -71,7 +72,7 @@ describe('the bench', () => {
     const shelf = emptyShelf();
     const level = freshLevel('A road', 'Up and down.');
     shelf.kept = level;
-    shelf.lies = { level: titled(level, 'Changed'), recorded: null };
+    shelf.lies = titled(level, 'Changed');
     const desk = createDesk();
     await outlive(desk, shelf);
     expect(desk.draft()).toMatchObject({ history: { present: { title: 'Changed' }, past: [] }, kept: level });
@@ -83,12 +84,12 @@ describe('the bench', () => {
   it('that is not empty stays as it is, and is kept', async () => {
     const [desk, shelf] = [createDesk(), emptyShelf()];
     const level = freshLevel('A road', 'Up and down.');
-    shelf.lies = { level: titled(level, 'Older'), recorded: null };
+    shelf.lies = titled(level, 'Older');
     desk.open(titled(level, 'Newer'), false);
     await outlive(desk, shelf);
     await rest();
     expect(desk.draft()?.history.present.title).toBe('Newer');
-    expect(shelf.lies.level.title).toBe('Newer');
+    expect(shelf.lies.title).toBe('Newer');
   });
 
   it('that was saved or cleared leaves nothing behind', async () => {
@@ -115,20 +116,7 @@ describe('the bench', () => {
     shelf.works = true;
     desk.replace(titled(level, 'B'));
     await rest();
-    expect(shelf.lies?.level.title).toBe('B');
+    expect(shelf.lies?.title).toBe('B');
     expect(asks()).toBe(false);
-  });
-
-  it('keeps what was ridden only while it belongs to the road', async () => {
-    const [desk, shelf] = [createDesk(), emptyShelf()];
-    await outlive(desk, shelf);
-    const level = freshLevel('A road', 'Up and down.');
-    const samples = [{ distanceM: 0, timeS: 0, speedMps: 5, cadenceRpm: 80 }];
-    desk.open(level, false, samples);
-    await rest();
-    expect(shelf.lies?.recorded).toEqual(samples);
-    desk.edit({ kind: 'remove-piece', index: 0 });
-    await rest();
-    expect(shelf.lies?.recorded).toBeNull();
   });
 });
