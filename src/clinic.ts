@@ -12,11 +12,15 @@ import type { RideStart, SavedRound } from './pages/clinic/types.ts';
 import type { GroupTurn } from './pages/groupTurn.ts';
 import { riderFor, type Settings } from './pages/settings.ts';
 import type { Store } from './pages/createStore.ts';
+import { takeOver } from './takeOver.ts';
 import { trustedScript } from './trusted.ts';
 
 /** Group sessions, joined. */
 export interface Clinic {
-  /** The owner, fetched once. */
+  /**
+   * The owner. One tab at a time has it, or they would overwrite what the other has kept: whichever asks takes it
+   * over, with all that was kept until then.
+   */
   desk(): Promise<OwnedDesk>;
   /** A turn of a group came to its end. */
   finished(turn: GroupTurn, result: RideResult): Promise<void>;
@@ -28,6 +32,9 @@ export interface Clinic {
 
 /** So many sessions, the newest ones, are looked after when the network is back. */
 const MOST_SYNCED = 3;
+
+/** Held by the tab that owns the group sessions. */
+const OWNER_LOCK = 'before-the-hill.clinic';
 
 /** Nothing is fetched yet. */
 export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
@@ -49,8 +56,13 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       import('./worker/groupClient.ts'),
     ]);
     const storage = await keeping.storage;
+    const { gone, isOwned } = await takeOver(OWNER_LOCK);
+    void gone.then(() => {
+      opened = null;
+    });
     return room.openClinicDesk({
-      shelf: shelves.createClinicShelf(storage),
+      gone,
+      shelf: shelves.whileOwned(shelves.createClinicShelf(storage), isOwned),
       counter: counters.createGroupCounter(() => counters.startGroupWorker(trustedScript)),
       levels: store.state().levels,
       ownLevels: (await storage.listLevels()).map(({ level }) => level),

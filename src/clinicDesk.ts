@@ -20,7 +20,7 @@ export type MarkRide = (keep: (judged: Judged) => Promise<Kept>) => Promise<void
 export type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdraw' | 'drop' | 'reload'>;
 
 /** What the desk is given. */
-export interface DeskOptions {
+export interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSeed' | 'now'> {
   readonly shelf: ClinicShelf;
   readonly counter: GroupCounter;
   readonly levels: readonly Level[];
@@ -33,9 +33,6 @@ export interface DeskOptions {
   readonly carry: (plan: ClinicPlan) => Promise<CarriedRides>;
   /** A ride of this device was kept or taken back. */
   readonly onKept: (saved: SavedRound) => void;
-  readonly newId: () => string;
-  readonly newSeed: () => number;
-  readonly now: () => number;
 }
 
 /** The desk, with what only the owner of the ride asks of it. */
@@ -53,6 +50,7 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
   const desk = new Desk(options);
   await desk.reload();
   return {
+    gone: options.gone,
     state: () => desk.state,
     subscribe: (listener) => desk.subscribe(listener),
     look: (place) => desk.look(place),

@@ -104,6 +104,22 @@ export interface ClinicShelf {
   dropRound(planId: string): Promise<boolean>;
 }
 
+/** The same shelf for somebody who may lose it: from then on nothing is put or dropped any more. */
+export function whileOwned(shelf: ClinicShelf, isOwned: () => boolean): ClinicShelf {
+  const only = async (work: () => Promise<boolean>): Promise<boolean> => isOwned() && work();
+  return {
+    load: () => shelf.load(),
+    putPlan: (plan) => only(() => shelf.putPlan(plan)),
+    putRound: (saved) => only(() => shelf.putRound(saved)),
+    putRecord: (record) => only(() => shelf.putRecord(record)),
+    putFinished: (turn) => only(() => shelf.putFinished(turn)),
+    dropPlan: (planId) => only(() => shelf.dropPlan(planId)),
+    dropRecords: (recordIds) => only(() => shelf.dropRecords(recordIds)),
+    dropFinished: (planId) => only(() => shelf.dropFinished(planId)),
+    dropRound: (planId) => only(() => shelf.dropRound(planId)),
+  };
+}
+
 /** The shelf in a storage. */
 export function createClinicShelf(storage: Storage): ClinicShelf {
   const put = async (kind: string, id: string, schema: number, data: unknown): Promise<boolean> =>

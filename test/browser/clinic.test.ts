@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
-import { HARM, keptIn, type KeptRecord, putShortLevel } from './clinicVisit.ts';
+import { handOn, HARM, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
@@ -27,29 +27,9 @@ const text = async (selector: string): Promise<string> => (await page.locator(se
 const distanceM = async (): Promise<number> => Number.parseInt(await text('[data-hud="distance"]'), 10);
 const nextName = (): Promise<string | null> => page.locator('[data-next]').getAttribute('data-next');
 
-/** Sets the speed of rides in every document of a page, also after a reload. */
-const hurry = (one: Page): Promise<unknown> =>
-  one.addInitScript((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
-
-/** Begins the ride of whoever is next. */
-async function start(): Promise<void> {
-  await page.click('[data-start]');
-  const accept = page.locator('[data-accept]');
-  await expect.poll(async () => (await view()) === 'ride' || (await accept.count()) > 0, patient).toBe(true);
-  if ((await accept.count()) > 0) await accept.click();
-}
-
-/** Waits for the one line after a ride and hands the device on. */
-async function handOn(): Promise<void> {
-  await page.locator('[data-next-rider]').waitFor({ timeout: 30_000 });
-  // The one line about the ride stands there and stays.
-  expect(await page.locator('[data-remark]').textContent()).not.toBe('');
-  await page.click('[data-next-rider]');
-}
-
 async function ride(): Promise<void> {
-  await start();
-  await handOn();
+  await startTurn(page);
+  await handOn(page);
 }
 
 /** Kills the page as a browser that runs out of memory does, and opens another on the same device. */
@@ -57,7 +37,7 @@ async function crash(handedOn: boolean): Promise<void> {
   await Promise.all([page.waitForEvent('crash'), page.goto('chrome://crash').catch(() => undefined)]);
   await page.close();
   page = await open.context.newPage();
-  await hurry(page);
+  await hurry(page, SPEED);
   await page.goto(`${site.url}#clinic`);
   await page.locator('[data-go-on]').click();
   // The last tap before a crash may not have been kept; the ride before it was.
@@ -70,7 +50,7 @@ beforeAll(async () => {
   site = await openSite();
   open = await site.openPage({ width: 1280, height: 720 });
   page = open.page;
-  await hurry(page);
+  await hurry(page, SPEED);
   await page.goto(`${site.url}#about`);
   await page.locator('[data-save-everything]').waitFor();
   await putShortLevel(page);
@@ -121,20 +101,20 @@ describe('twelve riders with three attempts each', () => {
       const who = await nextName();
       if (i === 7) {
         await page.evaluate(() => Object.assign(window, { __rideTestSpeed: 4 }));
-        await start();
+        await startTurn(page);
         await expect.poll(distanceM, patient).toBeGreaterThan(20);
         await page.reload();
         await page.locator('[data-again]').waitFor();
         expect(await kept('clinic-record')).toHaveLength(i);
         await page.click('[data-again]');
-        await handOn();
+        await handOn(page);
       } else if (i === 17) {
         // Killed as soon as the ride is over, most likely before it has been marked.
-        await start();
+        await startTurn(page);
         await expect.poll(view, { ...patient, interval: 10 }).toBe('clinic');
         await crash(false);
         if ((await page.locator('[data-again]').count()) > 0) await page.click('[data-again]');
-        await handOn();
+        await handOn(page);
       } else await ride();
       // Once between two turns: the page a tablet is handed on with.
       if (i === 2) expect(await faults()).toEqual([]);

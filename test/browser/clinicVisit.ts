@@ -3,6 +3,7 @@
  * browser's own database, and what a checker of accessibility says about the page as it is.
  */
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** Longer than any name or title may be once it is repeated, with markup, a turned direction and a bell. */
 export const HARM = '<img src=x onerror="window.harmed=1"><script>window.harmed=1</script>\u202Eevil\u0007';
@@ -87,4 +88,26 @@ export async function putShortLevel(page: Page): Promise<void> {
       }),
     shortLevel,
   );
+}
+
+/** Sets the speed of rides in every document of a page, also after a reload. */
+export const hurry = (page: Page, speed: number): Promise<unknown> =>
+  page.addInitScript((ratio) => Object.assign(window, { __rideTestSpeed: ratio }), speed);
+
+/** Begins the ride of whoever is next. */
+export async function startTurn(page: Page): Promise<void> {
+  await page.click('[data-start]');
+  const accept = page.locator('[data-accept]');
+  const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
+  const rides = async (): Promise<boolean> => (await view()) === 'ride' || (await accept.count()) > 0;
+  await expect.poll(rides, { timeout: 30_000, interval: 50 }).toBe(true);
+  if ((await accept.count()) > 0) await accept.click();
+}
+
+/** Waits for the one line after a ride and hands the device on. */
+export async function handOn(page: Page): Promise<void> {
+  await page.locator('[data-next-rider]').waitFor({ timeout: 30_000 });
+  // The one line about the ride stands there and stays.
+  expect(await page.locator('[data-remark]').textContent()).not.toBe('');
+  await page.click('[data-next-rider]');
 }

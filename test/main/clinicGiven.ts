@@ -150,6 +150,7 @@ export async function openDesk(
 ): Promise<OwnedDesk> {
   let ids = 0;
   return openClinicDesk({
+    gone: new Promise(() => undefined),
     shelf,
     counter: createGroupCounter(() => null),
     levels: [LEVEL],

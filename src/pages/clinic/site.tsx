@@ -22,7 +22,7 @@ interface SiteProps {
 }
 
 function Site({ state, send, services }: SiteProps): JSX.Element {
-  const [desk, failed] = useDesk(services);
+  const { desk, told, open } = useDesk(services);
   if (state.rest === 'store') return <ClubStorePage {...{ send, services }} />;
   const carried = desk === null ? null : carriedOf(desk, state.rest);
   if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
@@ -30,7 +30,14 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
   return (
     <Sheet title={clinicWords.title} send={send}>
       <section class="paper">
-        <output>{failed ? clinicWords.openFailed : clinicWords.opening}</output>
+        <output data-clinic-told={told}>{clinicWords[told]}</output>
+        {told === 'elsewhere' && (
+          <p>
+            <button type="button" class="button strong" data-go-on-here onClick={open}>
+              {clinicWords.goOnHere}
+            </button>
+          </p>
+        )}
       </section>
     </Sheet>
   );
@@ -85,19 +92,36 @@ function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDeb
   };
 }
 
-/** The owner, once it is there, and whether it could not be fetched. */
-function useDesk(services: Services): [ClinicDesk | null, boolean] {
+interface Fetched {
+  readonly desk: ClinicDesk | null;
+  /** What is said while there is none. */
+  readonly told: 'opening' | 'elsewhere' | 'openFailed';
+  readonly open: () => void;
+}
+
+/** The owner, once it is there and until another tab takes over. */
+function useDesk(services: Services): Fetched {
   const [desk, setDesk] = useState<ClinicDesk | null>(null);
-  const [failed, setFailed] = useState(false);
+  const [told, setTold] = useState<Fetched['told']>('opening');
+  const [times, setTimes] = useState(0);
   useEffect(() => {
     let wanted = true;
+    setTold('opening');
     services.clinic().then(
-      (opened) => wanted && setDesk(opened),
-      () => wanted && setFailed(true),
+      (opened) => {
+        if (!wanted) return;
+        setDesk(opened);
+        void opened.gone.then(() => {
+          if (!wanted) return;
+          setDesk(null);
+          setTold('elsewhere');
+        });
+      },
+      () => wanted && setTold('openFailed'),
     );
     return () => {
       wanted = false;
     };
-  }, [services]);
-  return [desk, failed];
+  }, [services, times]);
+  return { desk, told, open: () => setTimes(times + 1) };
 }

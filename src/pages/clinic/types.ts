@@ -83,6 +83,8 @@ export interface ClinicWishes {
 
 /** The owner of everything that must survive a reload. */
 export interface ClinicDesk extends ClinicWishes {
+  /** Comes when another tab has taken over what is kept; this one knows nothing new from then on. */
+  readonly gone: Promise<void>;
   state(): ClinicState;
   /** Calls back after every change; the answer stops it. */
   subscribe(listener: () => void): () => void;

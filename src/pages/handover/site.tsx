@@ -59,7 +59,12 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
       words={handoverWords}
       format={createFormat(state.settings.units)}
       send={send}
-      onJoin={(plan) => void join(desk, plan).then(() => toSession(send, plan.id))}
+      onJoin={(plan) =>
+        void services
+          .clinic()
+          .then((now) => join(now, plan))
+          .then(() => toSession(send, plan.id))
+      }
       onGo={(planId) => toSession(send, planId)}
     />
   );

@@ -16,6 +16,8 @@ export const clinicWords = {
   intro: 'A group, one road, and something to talk about. No names, no accounts: animals will do.',
   back: 'Clinic',
   opening: 'The sessions on this device are being opened …',
+  elsewhere: 'The clinic went on in another tab of this browser. One tab at a time keeps the rides.',
+  goOnHere: 'Go on here',
   openFailed: 'The clinic could not be fetched. Load the page anew, then try again.',
   home: {
     goOn: 'Go on',
