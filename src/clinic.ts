@@ -57,9 +57,6 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     ]);
     const storage = await keeping.storage;
     const { gone, isOwned } = await takeOver(OWNER_LOCK);
-    void gone.then(() => {
-      opened = null;
-    });
     return room.openClinicDesk({
       gone,
       shelf: shelves.whileOwned(shelves.createClinicShelf(storage), isOwned),
@@ -76,12 +73,15 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     });
   };
   const desk = (): Promise<OwnedDesk> => {
-    opened ??= open();
-    // What could not be fetched is asked for again.
-    opened.catch(() => {
-      opened = null;
-    });
-    return opened;
+    if (opened !== null) return opened;
+    const mine = open();
+    opened = mine;
+    // What could not be fetched, or was taken over by another tab, is asked for again.
+    const forget = (): void => {
+      if (opened === mine) opened = null;
+    };
+    mine.then(({ gone }) => gone.then(forget), forget);
+    return mine;
   };
   return {
     desk,

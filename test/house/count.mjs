@@ -2,6 +2,7 @@
  * Adds up what the checks said. It knows the JSON report of vitest and nothing else about the tools;
  * starting them is the work of `test/run.mjs`. A suite that ran no test has failed: silence is no proof.
  */
+import { stripVTControlCharacters } from 'node:util';
 
 /**
  * @typedef {{ passed: number, failed: number, skipped: number, problems: string[] }} Count
@@ -37,7 +38,7 @@ export function countTool(name, exitCode) {
 /**
  * The files of a vitest report; an unreadable report has none.
  * @param {string | null} reportText
- * @returns {{ name: string, status: string, message?: string, assertionResults: { status: string, fullName: string }[] }[]}
+ * @returns {{ name: string, status: string, message?: string, assertionResults: { status: string, fullName: string, failureMessages?: string[] }[] }[]}
  */
 function filesOf(reportText) {
   if (reportText === null) return [];
@@ -46,6 +47,21 @@ function filesOf(reportText) {
   } catch {
     return [];
   }
+}
+
+/** Of why a test failed, so much is told at the end of a run (letters). */
+const LONGEST_REASON = 300;
+
+/**
+ * The first line of why something failed, after a colon, without colours; nothing where it is not said.
+ * @param {string | undefined} message
+ * @returns {string}
+ */
+function because(message) {
+  const [first = ''] = stripVTControlCharacters(message ?? '')
+    .trim()
+    .split('\n');
+  return first === '' ? '' : `: ${first.slice(0, LONGEST_REASON)}`;
 }
 
 /**
@@ -62,11 +78,13 @@ export function countSuite(name, exitCode, reportText, reason) {
     const failed = file.assertionResults.filter((test) => test.status === 'failed');
     count.passed += file.assertionResults.filter((test) => test.status === 'passed').length;
     count.failed += failed.length;
-    count.problems.push(...failed.map((test) => `${name}: ${test.fullName}`));
+    count.problems.push(
+      ...failed.map((test) => `${name}: ${test.fullName}${because(test.failureMessages?.[0])}`),
+    );
     // A file that could not be loaded, or whose hook broke, has failed without a failed test.
     if (file.status === 'failed' && failed.length === 0) {
       count.failed += 1;
-      count.problems.push(`${name}: ${file.name}`);
+      count.problems.push(`${name}: ${file.name}${because(file.message)}`);
     }
     count.skipped += file.assertionResults.filter(
       (test) => !['passed', 'failed'].includes(test.status),

@@ -29,6 +29,19 @@ describe('a suite', () => {
     });
   });
 
+  it('says in a line why a test or a file failed', () => {
+    const failureMessages = ['\u001b[31mAssertionError: expected 1 to be 2\u001b[39m\n    at somewhere'];
+    const test = { status: 'failed', fullName: 'a fact', failureMessages };
+    const testResults = [
+      { name: 'one', status: 'failed', assertionResults: [test] },
+      { name: 'two', status: 'failed', message: 'a hook broke', assertionResults: [] },
+    ];
+    expect(countSuite('unit', 1, JSON.stringify({ testResults })).problems).toEqual([
+      'unit: a fact: AssertionError: expected 1 to be 2',
+      'unit: two: a hook broke',
+    ]);
+  });
+
   it('has failed if no test ran', () => {
     expect(countSuite('unit', 0, report()).failed).toBe(1);
     expect(countSuite('unit', 0, report({ status: 'passed', tests: ['skipped'] })).failed).toBe(1);
