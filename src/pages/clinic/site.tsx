@@ -32,11 +32,11 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
       <section class="paper">
         <output data-clinic-told={told}>{clinicWords[told]}</output>
         {told === 'elsewhere' && (
-          <p>
+          <div class="buttons">
             <button type="button" class="button strong" data-go-on-here onClick={open}>
               {clinicWords.goOnHere}
             </button>
-          </p>
+          </div>
         )}
       </section>
     </Sheet>

@@ -64,7 +64,9 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
         <PitchNumbers report={report} speech={speech} />
         <p>{sayBest(report, speech)}</p>
         {report.footDown && <p>{cards.footDown}</p>}
-        {!report.asked && !report.footDown && <p class="quiet">{cards.asksNothing}</p>}
+        {!report.asked && !report.footDown && report.stepsNeeded > 0 && (
+          <p class="quiet">{cards.asksNothing}</p>
+        )}
       </div>
       <div class="card-foot">
         <button
@@ -80,7 +82,7 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
   );
 }
 
-/** What the best ride did from the same state. */
+/** What the best ride does from the player's own state; the picture shows the one over the whole road. */
 function sayBest(report: PitchReport, { words, format }: Speech): string {
   const first = report.referenceFirstShiftBeforeFootM;
   if (first === null || report.stepsNeeded === 0) return words.cards.bestStays;

@@ -113,13 +113,14 @@ export const debriefWords = {
     steep: (percent: string, length: string): string => `${percent} for ${length}`,
     needed: 'Easier gears needed',
     before: 'Yours before the foot',
-    ofMade: (before: number, made: number): string => `${before} of ${made} made`,
+    ofMade: (before: number, made: number): string =>
+      made === 0 ? 'none made' : `${before} of ${made} made`,
     worst: 'Slowest legs',
     worstPair: (own: string, best: string): string => `${own} rpm (best ${best})`,
     bestDoes: (steps: number, before: number, place: FootPlace): string =>
-      `The best ride went ${gears(steps)} easier, ${before === steps ? 'all' : before === 0 ? 'none' : count(before)} before the foot, the first ${near(place)}.`,
-    bestStays: 'The best ride stayed in its gear.',
-    asksNothing: 'At your speed this pitch asked for no shift.',
+      `From your gear, the best ride goes ${gears(steps)} easier, ${before === steps ? 'all' : before === 0 ? 'none' : count(before)} before the foot, the first ${near(place)}.`,
+    bestStays: 'From your gear and speed, the best ride would not shift here.',
+    asksNothing: 'At your speed it goes without a shift, too.',
     footDown: 'A foot went down here.',
     timing: (timing: Timing): string => capital(TIMINGS[timing]),
     watch: 'Watch this pitch',

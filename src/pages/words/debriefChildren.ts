@@ -79,13 +79,13 @@ export const childrenDebriefWords: DebriefWords = {
     title: 'Hill by hill',
     needed: 'Gears you need',
     before: 'Yours before the hill',
-    asksNothing: 'You did not need to shift here.',
+    asksNothing: 'It goes without a shift, too.',
     footDown: 'You had to put a foot down here.',
     timing: (timing) =>
       ({ 'too-early': 'Too soon', 'about-right': 'Just right', 'too-late': 'Too late' })[timing],
     bestDoes: (steps, _before, place) =>
-      `The best ride went ${gears(steps)} easier. It began ${near(place)}.`,
-    bestStays: 'The best ride did not shift.',
+      `From your gear, the best ride goes ${gears(steps)} easier. It begins ${near(place)}.`,
+    bestStays: 'In your gear, the best ride would not shift here.',
     watch: 'Watch this hill',
     nearFoot: near,
   },
