@@ -199,6 +199,15 @@ describe('a level that is not saved', () => {
     await page.reload();
     await page.waitForSelector('[data-own-level]');
     expect(await page.locator('[data-unsaved]').count()).toBe(0);
+    // One that is not wanted any more is asked about once, and does not come back.
+    await go(page, '#bench');
+    await page.click('[data-new]');
+    await expect.poll(async () => (await unfinished()).length).toBe(1);
+    await go(page, '#bench');
+    await page.click('[data-drop]');
+    await page.click('[data-drop-changes]');
+    await expect.poll(unfinished).toEqual([]);
+    expect(await page.locator('[data-unsaved]').count()).toBe(0);
     expect(problems).toEqual([]);
     await close();
   });

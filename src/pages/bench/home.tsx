@@ -24,6 +24,8 @@ export interface HomeProps {
   readonly draft: Draft | null;
   readonly services: BenchServices;
   readonly send: Send;
+  /** The level on the bench is not wanted any more. */
+  readonly onDrop: () => void;
   /** Puts a level on the bench. */
   readonly onOpen: (level: Level, kept: boolean) => void;
   /** Shows a level from a file before it is kept. */
@@ -38,9 +40,14 @@ export function Home(props: HomeProps): JSX.Element {
       {draft !== null && isUnsaved(draft) && (
         <section class="paper unsaved-note" data-unsaved>
           <p>{say.unsaved(draft.history.present.title)}</p>
-          <a class="button" href="#bench/edit">
-            {say.goOn}
-          </a>
+          <div class="thing-doing">
+            <a class="button" href="#bench/edit">
+              {say.goOn}
+            </a>
+            <button type="button" class="button" data-drop onClick={props.onDrop}>
+              {say.drop}
+            </button>
+          </div>
         </section>
       )}
       <Beginnings {...props} />

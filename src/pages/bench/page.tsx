@@ -98,7 +98,12 @@ function Part(props: {
   if (file !== null) return <Opened {...opened} result={file} onLeave={() => setFile(null)} />;
   return (
     <>
-      <Home {...{ levels, ownLevels, draft, services, send }} onOpen={askFirst} onFile={setFile} />
+      <Home
+        {...{ levels, ownLevels, draft, services, send }}
+        onDrop={() => setWaiting(() => () => desk.close())}
+        onOpen={askFirst}
+        onFile={setFile}
+      />
       {dialog}
     </>
   );

@@ -32,6 +32,7 @@ export const benchWords = {
     duplicated: (title: string): string => `“${title}” was added.`,
     unsaved: (title: string): string => `“${title}” is on the bench and not saved.`,
     goOn: 'Go on with it',
+    drop: 'Drop it',
     facts: (length: string, steepest: string): string => `${length}, up to ${steepest}`,
     tooBig: 'This file is too big to be a level.',
     named: (doing: string, title: string): string => `${doing}: ${title}`,
