@@ -2,7 +2,7 @@
  * The level bench joined to keeping, planner and the reader of recorded roads. Fetched with the bench; decides
  * nothing about levels.
  */
-import type { RecordedSample } from './core/level/gpx/recorded.ts';
+import type { RecordedSample } from './core/gpx/recorded.ts';
 import { readUnfinished } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 import type { Keeping } from './keeping.ts';

@@ -2,8 +2,8 @@
  * Joins what is carried between devices to the clinic: one owner per session, fetched when it is wanted, and a club's
  * own store, asked after every ride and whenever the network is back.
  */
-import type { ClinicPlan } from './core/clinic/plan.ts';
-import type { RideRecord } from './core/clinic/record.ts';
+import type { ClinicPlan } from './core/group/plan.ts';
+import type { RideRecord } from './core/group/records/record.ts';
 import type { Keeping } from './keeping.ts';
 import type { Store } from './pages/createStore.ts';
 import type { HandoverDesk } from './handoverDesk.ts';

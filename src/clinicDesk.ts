@@ -2,8 +2,8 @@
  * The owner of group sessions on this device: what the pages of the clinic know and ask for, kept at every step so
  * that a reload or a crash at any moment finds each ride once. Draws nothing and rides nothing itself.
  */
-import type { ClinicPlan } from './core/clinic/plan.ts';
-import { makeRecord, type RideRecord, RULES_VERSION } from './core/clinic/record.ts';
+import type { ClinicPlan } from './core/group/plan.ts';
+import { makeRecord, type RideRecord, RULES_VERSION } from './core/group/records/record.ts';
 import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from './pages/afterRide.ts';

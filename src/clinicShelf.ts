@@ -2,11 +2,11 @@
  * Keeping group sessions: plans, rounds, records of rides and a ride that is still to be marked, each with the door
  * it comes back through. What a session does is not known here.
  */
-import { readNickname } from './core/clinic/nicknames.ts';
-import { type ClinicPlan, parsePlan, PLAN_SCHEMA } from './core/clinic/plan.ts';
-import { RECORD_SCHEMA, type RideRecord } from './core/clinic/record.ts';
-import { parseRecord } from './core/clinic/recordFile.ts';
-import { parseRound } from './core/clinic/roundFile.ts';
+import { readNickname } from './core/group/nicknames.ts';
+import { type ClinicPlan, parsePlan, PLAN_SCHEMA } from './core/group/plan.ts';
+import { RECORD_SCHEMA, type RideRecord } from './core/group/records/record.ts';
+import { parseRecord } from './core/group/records/recordFile.ts';
+import { parseRound } from './core/group/roundFile.ts';
 import { parseLevel } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
 import { riderById } from './core/model/presets.ts';

@@ -2,10 +2,10 @@
  * Rides of other devices are ridden again here, a few at a time. Fetches the planner when the first one comes; the
  * page's own thread does it, so between two rides it lets go.
  */
-import type { ClinicPlan } from './core/clinic/plan.ts';
-import { type RideRecord, RULES_VERSION } from './core/clinic/record.ts';
-import type { Remarker } from './core/clinic/remark.ts';
-import { levelOfRide } from './core/clinic/turn.ts';
+import type { ClinicPlan } from './core/group/plan.ts';
+import { type RideRecord, RULES_VERSION } from './core/group/records/record.ts';
+import type { Remarker } from './core/group/records/remark.ts';
+import { levelOfRide } from './core/group/turn.ts';
 import type { Level } from './core/level/schema.ts';
 import type { Check } from './handoverDesk.ts';
 
@@ -13,7 +13,7 @@ import type { Check } from './handoverDesk.ts';
 export function localCheck(levels: readonly Level[]): Check {
   const remarkers = new Map<string, Promise<Remarker>>();
   const remarkerFor = async (plan: ClinicPlan): Promise<Remarker> => {
-    const { createRemarker } = await import('./core/clinic/remark.ts');
+    const { createRemarker } = await import('./core/group/records/remark.ts');
     return createRemarker((record) => levelOf(plan, record, levels), RULES_VERSION);
   };
   return async (plan, records) => {

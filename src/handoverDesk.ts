@@ -2,12 +2,12 @@
  * The owner of what is carried between devices: takes in what was read, keeps it beside the rides of this device,
  * knows what is missing, and talks to a club's own store where one is used. Draws nothing.
  */
-import { mergeSets } from './core/clinic/merge.ts';
-import type { Heard } from './core/clinic/missing.ts';
-import type { ClinicPlan } from './core/clinic/plan.ts';
-import type { RideRecord } from './core/clinic/record.ts';
-import type { Remark } from './core/clinic/remark.ts';
-import type { HandOver, ReadFile } from './core/clinic/rideFile.ts';
+import { mergeSets } from './core/group/records/merge.ts';
+import type { Heard } from './core/group/records/missing.ts';
+import type { ClinicPlan } from './core/group/plan.ts';
+import type { RideRecord } from './core/group/records/record.ts';
+import type { Remark } from './core/group/records/remark.ts';
+import type { HandOver, ReadFile } from './core/transfer/rideFile.ts';
 import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from './storage/collected.ts';
 import type { Collected } from './pages/handover/collected.ts';
 

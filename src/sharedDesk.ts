@@ -2,7 +2,7 @@
  * The owner of a club's own store on this device: where it is, how far it has come, when it is asked. Off until an
  * address is given; then rides of a session go there and those of others come from there.
  */
-import type { HandOver, ReadFile } from './core/clinic/rideFile.ts';
+import type { HandOver, ReadFile } from './core/transfer/rideFile.ts';
 import {
   ADDRESS_SHAPE,
   type Fetch,

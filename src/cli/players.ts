@@ -5,7 +5,7 @@
 import { commandsByTick, parseRecording, RECORDING_SCHEMA, type RideSetup } from '../core/ride/recording.ts';
 import { policyDriver } from '../core/planner/driver.ts';
 import { planRoad } from '../core/planner/plan.ts';
-import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/ride/riders.ts';
+import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/virtual/riders.ts';
 import type { Controller } from '../core/ride/run.ts';
 import type { RideWorld, TimedCommand } from '../core/ride/types.ts';
 import { readJson } from './files.ts';

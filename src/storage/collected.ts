@@ -3,10 +3,10 @@
  * they have said, what they took back and what arrived damaged. Everything comes back through a door.
  */
 import * as z from 'zod/mini';
-import { EMPTY_SET, mergeSets, type RecordSet } from '../core/clinic/merge.ts';
-import type { Heard } from '../core/clinic/missing.ts';
-import { RECORD_SCHEMA, type RideRecord } from '../core/clinic/record.ts';
-import { type DamagedPiece, parseRecord } from '../core/clinic/recordFile.ts';
+import { EMPTY_SET, mergeSets, type RecordSet } from '../core/group/records/merge.ts';
+import type { Heard } from '../core/group/records/missing.ts';
+import { RECORD_SCHEMA, type RideRecord } from '../core/group/records/record.ts';
+import { type DamagedPiece, parseRecord } from '../core/group/records/recordFile.ts';
 import { hashJson } from '../core/math/hash.ts';
 import type { Shape } from './ladder.ts';
 import type { Storage } from './types.ts';

@@ -4,11 +4,11 @@
  */
 import workerAddress from './gpx.worker.ts?worker&url';
 import { startWorker, type Trust } from './startWorker.ts';
-import type { RoadAnswers } from '../core/level/gpx/choose.ts';
-import type { RoadStretch } from '../core/level/gpx/hardest.ts';
-import type { LevelWishes } from '../core/level/gpx/level.ts';
-import type { RecordedSample } from '../core/level/gpx/recorded.ts';
-import type { GpxOutcome } from '../core/level/gpx/summary.ts';
+import type { RoadAnswers } from '../core/gpx/choose.ts';
+import type { RoadStretch } from '../core/gpx/hardest.ts';
+import type { LevelWishes } from '../core/gpx/level.ts';
+import type { RecordedSample } from '../core/gpx/recorded.ts';
+import type { GpxOutcome } from '../core/gpx/summary.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
 

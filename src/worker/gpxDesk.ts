@@ -2,13 +2,13 @@
  * Reads a GPX file in slices, tells how far it is, and keeps the road until the next file. Knows no worker; where
  * answers go and how to pause is handed in.
  */
-import type { RoadAnswers } from '../core/level/gpx/choose.ts';
-import { createGpxBytes } from '../core/level/gpx/file.ts';
-import { levelFromRoad } from '../core/level/gpx/level.ts';
-import { recordedRide } from '../core/level/gpx/recorded.ts';
-import { importRoad, type Road } from '../core/level/gpx/road.ts';
-import { type GpxOutcome, summaryOf } from '../core/level/gpx/summary.ts';
-import { type GpxFile, type GpxResult, refused } from '../core/level/gpx/types.ts';
+import type { RoadAnswers } from '../core/gpx/choose.ts';
+import { createGpxBytes } from '../core/gpx/file.ts';
+import { levelFromRoad } from '../core/gpx/level.ts';
+import { recordedRide } from '../core/gpx/recorded.ts';
+import { importRoad, type Road } from '../core/gpx/road.ts';
+import { type GpxOutcome, summaryOf } from '../core/gpx/summary.ts';
+import { type GpxFile, type GpxResult, refused } from '../core/gpx/types.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
 
 /** So much is read before a pause (bytes). */

@@ -2,11 +2,11 @@
  * What the page and the worker that reads GPX files say to each other. The file goes in; only heights, distances
  * and sentences come out, and speed and cadence where somebody asks to compare.
  */
-import type { RoadAnswers } from '../core/level/gpx/choose.ts';
-import type { RoadStretch } from '../core/level/gpx/hardest.ts';
-import type { LevelWishes } from '../core/level/gpx/level.ts';
-import type { RecordedSample } from '../core/level/gpx/recorded.ts';
-import type { GpxOutcome } from '../core/level/gpx/summary.ts';
+import type { RoadAnswers } from '../core/gpx/choose.ts';
+import type { RoadStretch } from '../core/gpx/hardest.ts';
+import type { LevelWishes } from '../core/gpx/level.ts';
+import type { RecordedSample } from '../core/gpx/recorded.ts';
+import type { GpxOutcome } from '../core/gpx/summary.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 
 /** Page to worker. All but `read` are about the file that was read last. */

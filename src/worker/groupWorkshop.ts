@@ -2,12 +2,12 @@
  * Counts the picture of a group: every ride is ridden again, then all are laid over each other. Knows no worker and
  * no clock; where answers go and how to pause is handed in. Only the newest question is answered.
  */
-import { type GroupPicture, groupPicture } from '../core/clinic/group.ts';
-import type { GroupRide } from '../core/clinic/groupRide.ts';
-import type { ClinicPlan } from '../core/clinic/plan.ts';
-import { type RideRecord, RULES_VERSION } from '../core/clinic/record.ts';
-import { createRemarker, type Remark, type Remarker } from '../core/clinic/remark.ts';
-import { levelOfRide } from '../core/clinic/turn.ts';
+import { type GroupPicture, groupPicture } from '../core/group/picture/group.ts';
+import type { GroupRide } from '../core/group/picture/groupRide.ts';
+import type { ClinicPlan } from '../core/group/plan.ts';
+import { type RideRecord, RULES_VERSION } from '../core/group/records/record.ts';
+import { createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
+import { levelOfRide } from '../core/group/turn.ts';
 import type { Level } from '../core/level/schema.ts';
 
 /** What is to be counted. */

@@ -13,13 +13,13 @@
  * added up over parts, and a strip of a million lines shows no more than its spread.
  */
 import { bench, describe } from 'vitest';
-import { groupPicture } from '../../src/core/clinic/group.ts';
-import type { GroupRide } from '../../src/core/clinic/groupRide.ts';
-import { mergeSets, setOf } from '../../src/core/clinic/merge.ts';
-import type { RoadReference } from '../../src/core/clinic/remark.ts';
-import type { RideLine } from '../../src/core/clinic/rideLine.ts';
+import { groupPicture } from '../../src/core/group/picture/group.ts';
+import type { GroupRide } from '../../src/core/group/picture/groupRide.ts';
+import { mergeSets, setOf } from '../../src/core/group/records/merge.ts';
+import type { RoadReference } from '../../src/core/group/records/remark.ts';
+import type { RideLine } from '../../src/core/group/records/rideLine.ts';
 import { between, type Random, seededRandom } from '../../src/core/math/random.ts';
-import { bundledRemarker, madeUpRecord, realRecord } from '../core/clinic/rides.ts';
+import { bundledRemarker, madeUpRecord, realRecord } from '../core/group/rides.ts';
 
 const LEVELS = ['one-pitch-announced', 'three-little-hills', 'rolling-road'] as const;
 const MANY = 10_000;

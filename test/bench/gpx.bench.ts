@@ -1,8 +1,8 @@
 /** How long a GPX file takes: reading alone, and all the way to a road. Sixty thousand points, as on a very long ride. */
 import { bench, describe } from 'vitest';
-import { readGpx } from '../../src/core/level/gpx/file.ts';
-import { importRoad } from '../../src/core/level/gpx/road.ts';
-import { gpxText, northward, openDecoder, trackText } from '../core/level/gpx/files.ts';
+import { readGpx } from '../../src/core/gpx/file.ts';
+import { importRoad } from '../../src/core/gpx/road.ts';
+import { gpxText, northward, openDecoder, trackText } from '../core/gpx/files.ts';
 
 const points = northward(60_000, 1.5, (x) => 300 + 20 * Math.sin(x / 160)).map((point, i) => ({
   ...point,

@@ -4,7 +4,7 @@
  */
 import { bench, describe } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
-import { NAMED_HABITS, virtualRider } from '../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { startRide } from '../../src/core/ride/run.ts';
 import { stepRide } from '../../src/core/ride/step.ts';
 import type { RideCommand } from '../../src/core/ride/types.ts';

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { gpxText, northward, trackText } from '../core/level/gpx/files.ts';
+import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 import {
   go,
   gpx,

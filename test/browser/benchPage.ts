@@ -1,7 +1,7 @@
 /** The level bench as the browser tests use it: a made-up ride, what is kept, rides to the end. No expectation of the bench lives here. */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { gpxText, northward, trackText } from '../core/level/gpx/files.ts';
+import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 export const patient = { timeout: 60_000, interval: 50 };
 const SPEED = 12;

@@ -5,9 +5,9 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type RideRecord, sealRecord } from '../../src/core/clinic/record.ts';
+import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { canonicalJson } from '../../src/core/math/hash.ts';
-import { madeUpRecord, planWith, realRecord } from '../core/clinic/rides.ts';
+import { madeUpRecord, planWith, realRecord } from '../core/group/rides.ts';
 import { shuffled } from '../pages/handover/given.ts';
 import {
   buildHandoverPage,

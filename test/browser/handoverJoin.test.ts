@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { madeUpRecord, planWith } from '../core/clinic/rides.ts';
+import { madeUpRecord, planWith } from '../core/group/rides.ts';
 import { made, ownPlan, SITE } from '../pages/handover/given.ts';
 import { parcelOfPlan } from '../../src/pages/handover/parcel.ts';
 import { PASSWORD, startStore, type StoreServer } from '../storage/shared/server.ts';

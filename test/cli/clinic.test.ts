@@ -3,9 +3,9 @@
  * cannot be used is named.
  */
 import { describe, expect, it } from 'vitest';
-import { sealRecord } from '../../src/core/clinic/record.ts';
-import { writeRideFile } from '../../src/core/clinic/rideFile.ts';
-import { planWith, realRecord } from '../core/clinic/rides.ts';
+import { sealRecord } from '../../src/core/group/records/record.ts';
+import { writeRideFile } from '../../src/core/transfer/rideFile.ts';
+import { planWith, realRecord } from '../core/group/rides.ts';
 import { json, levelFile, run, workshop } from './workshop.ts';
 
 const shop = workshop();

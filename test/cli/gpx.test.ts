@@ -1,6 +1,6 @@
 /** What `gpx` answers: the promised keys for a road, a sentence and exit code 2 for everything else. */
 import { describe, expect, it } from 'vitest';
-import { gpxText, plainClimb } from '../core/level/gpx/files.ts';
+import { gpxText, plainClimb } from '../core/gpx/files.ts';
 import { json, run, workshop } from './workshop.ts';
 
 const shop = workshop();

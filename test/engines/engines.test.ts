@@ -12,7 +12,7 @@ import { siteHeaders } from '../../.ci/policy.mjs';
 import { levelHash } from '../../src/core/level/build.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
-import { habitsForSkill, virtualRider } from '../../src/core/ride/riders.ts';
+import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { serveFolder, type Server } from '../browser/server.ts';
 import { builtSiteFolder } from '../browser/site.ts';

@@ -7,7 +7,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { openSite, type Site } from '../browser/site.ts';
-import { gpxText, northward, trackText } from '../core/level/gpx/files.ts';
+import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 const POINTS = 60_000;
 const EDITS = 40;

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { MARK_NAMES, type RideReport } from '../../src/core/coach/types.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
 import { realisedCost } from '../../src/core/planner/realised.ts';
-import { habitsForSkill } from '../../src/core/ride/riders.ts';
+import { habitsForSkill } from '../../src/core/virtual/riders.ts';
 import { POPULATION, SKILLS, totalsOn } from '../core/coach/population.ts';
 import { groundOf, LEVELS, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
 

@@ -11,36 +11,26 @@ export interface Permission {
   readonly folders: readonly string[];
 }
 
-/** The rooms of the core from left to right; each may import some of those before it. */
+/** The rooms of the core from left to right: each names those before it that it may import, by their short names. */
 const coreTable = {
-  'core/math': { rooms: [], packages: [] },
-  'core/course': { rooms: ['core/math'], packages: [] },
-  'core/model': { rooms: ['core/math', 'core/course'], packages: [] },
-  'core/level': { rooms: ['core/math', 'core/course', 'core/model'], packages: ['saxes', 'zod'] },
-  'core/ride': { rooms: ['core/math', 'core/course', 'core/model', 'core/level'], packages: ['zod'] },
-  'core/planner': {
-    rooms: ['core/math', 'core/course', 'core/model', 'core/level', 'core/ride'],
-    packages: [],
-  },
-  'core/coach': {
-    rooms: ['core/math', 'core/course', 'core/model', 'core/level', 'core/ride', 'core/planner'],
-    packages: [],
-  },
-  'core/clinic': {
-    rooms: [
-      'core/math',
-      'core/course',
-      'core/model',
-      'core/level',
-      'core/ride',
-      'core/planner',
-      'core/coach',
-    ],
+  math: { rooms: [], packages: [] },
+  course: { rooms: ['math'], packages: [] },
+  model: { rooms: ['math', 'course'], packages: [] },
+  level: { rooms: ['math', 'course', 'model'], packages: ['zod'] },
+  gpx: { rooms: ['math', 'level'], packages: ['saxes'] },
+  ride: { rooms: ['math', 'course', 'model', 'level'], packages: ['zod'] },
+  planner: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
+  coach: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: [] },
+  virtual: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
+  group: {
+    rooms: ['math', 'course', 'model', 'level', 'ride', 'planner', 'coach'],
     packages: ['zod'],
   },
+  transfer: { rooms: ['math', 'level', 'coach', 'group'], packages: ['zod'] },
 } as const satisfies Readonly<Record<string, Omit<Permission, 'folders'>>>;
 
-const coreRooms = Object.keys(coreTable);
+const inCore = (name: string): string => `core/${name}`;
+const coreRooms = Object.keys(coreTable).map(inCore);
 
 const shellPackages = {
   game: ['phaser'],
@@ -62,7 +52,9 @@ const shellFolders: Readonly<Record<string, readonly string[]>> = {
 
 function buildTable(): ReadonlyMap<string, Permission> {
   const table = new Map<string, Permission>();
-  for (const [room, permission] of Object.entries(coreTable)) table.set(room, { ...permission, folders: [] });
+  for (const [name, { rooms, packages }] of Object.entries(coreTable)) {
+    table.set(inCore(name), { rooms: rooms.map(inCore), packages, folders: [] });
+  }
   for (const [room, packages] of Object.entries(shellPackages)) {
     table.set(room, { rooms: coreRooms, packages, folders: shellFolders[room] ?? [] });
   }

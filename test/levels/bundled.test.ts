@@ -7,7 +7,7 @@ import { courseOfLevel } from '../../src/core/level/build.ts';
 import { STEEPEST_RATIO } from '../../src/core/level/schema.ts';
 import { BIKES, MATCHING_RIDER } from '../../src/core/model/presets.ts';
 import { brakeForLine } from '../../src/core/ride/pilot.ts';
-import { NAMED_HABITS, virtualRider } from '../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { startState } from '../../src/core/ride/world.ts';
 import { BUNDLED, eventsOf, rideBare, worldOn } from '../core/ride/worlds.ts';
 

@@ -1,8 +1,8 @@
 /** The owner of group sessions: every ride is kept once, whatever moment the page dies in, and what is deleted is gone. */
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readRound } from '../../src/clinicShelf.ts';
-import { handRound } from '../../src/core/clinic/handRound.ts';
-import { parseRecord } from '../../src/core/clinic/recordFile.ts';
+import { handRound } from '../../src/core/group/handRound.ts';
+import { parseRecord } from '../../src/core/group/records/recordFile.ts';
 import { after, startOf, ridesOf } from '../../src/pages/clinic/session.ts';
 import type { SavedRound } from '../../src/pages/clinic/types.ts';
 import {
@@ -209,7 +209,7 @@ describe('the group picture', () => {
     const desk = await openDesk(shelf);
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
-    const { sealRecord } = await import('../../src/core/clinic/record.ts');
+    const { sealRecord } = await import('../../src/core/group/records/record.ts');
     const [key] = keys('record');
     const record = JSON.parse(shelf.kept.get(key!)!) as Parameters<typeof sealRecord>[0];
     shelf.kept.set(key!, JSON.stringify(sealRecord({ ...record, total: 99.9 })));
@@ -231,7 +231,7 @@ describe('rides of other devices', () => {
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
     const [own] = desk.state().saved.records;
-    const { sealRecord } = await import('../../src/core/clinic/record.ts');
+    const { sealRecord } = await import('../../src/core/group/records/record.ts');
     const other = sealRecord({ ...own!, id: 'from-elsewhere', deviceId: 'other-tablet' });
     // What the shelf knew before the ride, and one ride of somebody else.
     desk.collected('session-1', [other]);

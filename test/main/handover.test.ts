@@ -3,17 +3,17 @@
  * what survives, what is deleted; and a club's own store on and off.
  */
 import { describe, expect, it } from 'vitest';
-import { deviceStatus } from '../../src/core/clinic/missing.ts';
-import { sortOut } from '../../src/core/clinic/merge.ts';
-import { type RideRecord, sealRecord } from '../../src/core/clinic/record.ts';
-import { readRideFile, writeRideFile } from '../../src/core/clinic/rideFile.ts';
+import { deviceStatus } from '../../src/core/group/records/missing.ts';
+import { sortOut } from '../../src/core/group/records/merge.ts';
+import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
+import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
 import { localCheck } from '../../src/handoverCheck.ts';
 import { openHandoverDesk, withHeard } from '../../src/handoverDesk.ts';
 import { openSharedDesk } from '../../src/sharedDesk.ts';
 import { createHandoverShelf } from '../../src/storage/collected.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { BUNDLED } from '../core/ride/worlds.ts';
-import { madeUpRecord, planWith, realRecord } from '../core/clinic/rides.ts';
+import { madeUpRecord, planWith, realRecord } from '../core/group/rides.ts';
 import { openWithoutDatabase, simpleStore } from '../storage/given.ts';
 
 const PLAN = planWith();

@@ -3,10 +3,10 @@
  * degree's hundredth at 46° N, and a hill whose slope and ascent are known.
  */
 import { describe, expect, it } from 'vitest';
-import { distanceM, globePoint } from '../../src/core/level/gpx/globe.ts';
-import { fittedSlopes, slopeNoisePerM } from '../../src/core/level/gpx/smooth.ts';
+import { distanceM, globePoint } from '../../src/core/gpx/globe.ts';
+import { fittedSlopes, slopeNoisePerM } from '../../src/core/gpx/smooth.ts';
 import { roughNormal, seededRandom } from '../../src/core/math/random.ts';
-import { gpxText, northward, roadOf, trackText } from '../core/level/gpx/files.ts';
+import { gpxText, northward, roadOf, trackText } from '../core/gpx/files.ts';
 
 describe('the slope of a line fitted to heights every 10 m', () => {
   it.each([

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { createGpxImporter } from '../../src/worker/gpxClient.ts';
-import { gpxText, northward, trackText } from '../core/level/gpx/files.ts';
+import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 const points = northward(1_001, 10, (x) => 300 + 20 * Math.sin(x / 160)).map((point, i) => ({
   ...point,

@@ -6,7 +6,7 @@ import type { Level } from '../../src/core/level/schema.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../src/core/model/types.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
-import { NAMED_HABITS, virtualRider } from '../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import type { RideJob } from '../../src/worker/messages.ts';

@@ -2,14 +2,14 @@
  * `clinic`: puts together what tablets handed over, rides it again where recordings came along, and prints
  * the group's table or its picture. What could not be used is named, never dropped.
  */
-import { groupPicture, type GroupPicture } from '../../core/clinic/group.ts';
-import type { GroupRide } from '../../core/clinic/groupRide.ts';
-import { mergeSets, sortOut } from '../../core/clinic/merge.ts';
-import { deviceStatus, type Heard } from '../../core/clinic/missing.ts';
-import { type ClinicPlan, parsePlanText } from '../../core/clinic/plan.ts';
-import { type RideRecord, RULES_VERSION } from '../../core/clinic/record.ts';
-import { type ApartCode, createRemarker, type Remark } from '../../core/clinic/remark.ts';
-import { csvReport, jsonReport } from '../../core/clinic/report.ts';
+import { groupPicture, type GroupPicture } from '../../core/group/picture/group.ts';
+import type { GroupRide } from '../../core/group/picture/groupRide.ts';
+import { mergeSets, sortOut } from '../../core/group/records/merge.ts';
+import { deviceStatus, type Heard } from '../../core/group/records/missing.ts';
+import { type ClinicPlan, parsePlanText } from '../../core/group/plan.ts';
+import { type RideRecord, RULES_VERSION } from '../../core/group/records/record.ts';
+import { type ApartCode, createRemarker, type Remark } from '../../core/group/records/remark.ts';
+import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { needed } from '../args.ts';
 import { BadInput } from '../badInput.ts';

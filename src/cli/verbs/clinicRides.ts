@@ -3,13 +3,18 @@
  * marked and given a place in the plan. A recording in `fox-2.json` is the second attempt of "fox".
  */
 import { basename } from 'node:path';
-import { ownNickname } from '../../core/clinic/nicknames.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import { MOST_ATTEMPTS } from '../../core/clinic/plan.ts';
-import { makeRecord, type RideRecord, RULES_VERSION, usualRecordId } from '../../core/clinic/record.ts';
-import type { Remarker } from '../../core/clinic/remark.ts';
-import { type ReadFile, readRideFile } from '../../core/clinic/rideFile.ts';
-import { levelOfRide } from '../../core/clinic/turn.ts';
+import { ownNickname } from '../../core/group/nicknames.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { MOST_ATTEMPTS } from '../../core/group/plan.ts';
+import {
+  makeRecord,
+  type RideRecord,
+  RULES_VERSION,
+  usualRecordId,
+} from '../../core/group/records/record.ts';
+import type { Remarker } from '../../core/group/records/remark.ts';
+import { type ReadFile, readRideFile } from '../../core/transfer/rideFile.ts';
+import { levelOfRide } from '../../core/group/turn.ts';
 import { levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { parseRecording } from '../../core/ride/recording.ts';

@@ -1,7 +1,7 @@
 /** `gpx`: what an import at the level bench would make of a GPX file, without keeping anything of it. */
-import { readGpx } from '../../core/level/gpx/file.ts';
-import { hardestStretch } from '../../core/level/gpx/hardest.ts';
-import { importRoad, type Road } from '../../core/level/gpx/road.ts';
+import { readGpx } from '../../core/gpx/file.ts';
+import { hardestStretch } from '../../core/gpx/hardest.ts';
+import { importRoad, type Road } from '../../core/gpx/road.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { needed } from '../args.ts';
 import { readBytes } from '../files.ts';

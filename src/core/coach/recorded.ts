@@ -2,7 +2,7 @@
  * Puts what somebody really rode on a road beside the reference ride over the same road: the place where the two
  * differ most in cadence while climbing. Codes and numbers; the sentence is found by the shells.
  */
-import type { RecordedSample } from '../level/gpx/recorded.ts';
+import type { RecordedSample } from '../gpx/recorded.ts';
 import type { TraceSample } from '../ride/trace.ts';
 
 /** Means of both rides over one stretch. */

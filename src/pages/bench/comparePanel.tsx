@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { compareRecorded } from '../../core/coach/recorded.ts';
 import type { Course } from '../../core/course/types.ts';
-import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
 import type { Format } from '../format.ts';

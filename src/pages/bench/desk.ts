@@ -13,7 +13,7 @@ import {
   startHistory,
   undo,
 } from '../../core/level/edit.ts';
-import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Laying } from './types.ts';
 

@@ -7,7 +7,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { levelFrom } from '../../core/level/cut.ts';
-import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { type LevelWarning, lintLevel } from '../../core/level/lint.ts';
 import { parseLevel } from '../../core/level/parse.ts';
 import type { Problem } from '../../core/level/problems.ts';

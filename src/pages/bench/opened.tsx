@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
-import { ascentM } from '../../core/level/gpx/smooth.ts';
+import { ascentM } from '../../core/gpx/smooth.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../pictures/profile.tsx';

@@ -1,6 +1,6 @@
 /** What is known about a recorded road: its numbers, how far its heights can be trusted and why, what was put right. */
 import type { JSX } from 'preact';
-import type { RoadSummary } from '../../core/level/gpx/summary.ts';
+import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { benchWords } from '../words/bench.ts';
 import { metric } from './say.ts';
 

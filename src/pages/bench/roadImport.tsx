@@ -4,9 +4,9 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { RoadAnswers } from '../../core/level/gpx/choose.ts';
-import type { GpxOutcome, RoadSummary } from '../../core/level/gpx/summary.ts';
-import type { RoadQuestion } from '../../core/level/gpx/types.ts';
+import type { RoadAnswers } from '../../core/gpx/choose.ts';
+import type { GpxOutcome, RoadSummary } from '../../core/gpx/summary.ts';
+import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { Send } from '../store.ts';
 import { benchWords } from '../words/bench.ts';

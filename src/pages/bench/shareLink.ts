@@ -10,7 +10,7 @@ import {
   levelToBytes,
   packBytes,
   unpackText,
-} from '../../core/level/share.ts';
+} from '../../core/transfer/share.ts';
 
 /** How the part of the address behind `#bench/` begins when it carries a level. */
 const BEGINNING = 'level.';

@@ -4,9 +4,9 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { RoadStretch } from '../../core/level/gpx/hardest.ts';
-import { ascentM } from '../../core/level/gpx/smooth.ts';
-import type { RoadSummary } from '../../core/level/gpx/summary.ts';
+import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import { ascentM } from '../../core/gpx/smooth.ts';
+import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M } from '../../core/level/schema.ts';
 import type { Send } from '../store.ts';
 import { benchWords } from '../words/bench.ts';

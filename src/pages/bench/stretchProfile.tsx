@@ -1,8 +1,8 @@
 /** A whole recorded road from the side, with the chosen stretch between two handles and its holes marked. */
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import type { RoadStretch } from '../../core/level/gpx/hardest.ts';
-import type { RoadSummary } from '../../core/level/gpx/summary.ts';
+import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { px } from '../charts/lines.ts';
 import { benchWords } from '../words/bench.ts';
 import { Handle } from './handle.tsx';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Course } from '../../core/course/types.ts';
-import { ascentM } from '../../core/level/gpx/smooth.ts';
+import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from '../words/bench.ts';
 import { type Draft, desk, isUnsaved } from './desk.ts';

@@ -3,11 +3,11 @@
  * the real ones. Plain types only.
  */
 import type { RideReport } from '../../core/coach/types.ts';
-import type { RoadAnswers } from '../../core/level/gpx/choose.ts';
-import type { RoadStretch } from '../../core/level/gpx/hardest.ts';
-import type { LevelWishes } from '../../core/level/gpx/level.ts';
-import type { RecordedSample } from '../../core/level/gpx/recorded.ts';
-import type { GpxOutcome } from '../../core/level/gpx/summary.ts';
+import type { RoadAnswers } from '../../core/gpx/choose.ts';
+import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import type { LevelWishes } from '../../core/gpx/level.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
+import type { GpxOutcome } from '../../core/gpx/summary.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';

@@ -1,8 +1,8 @@
 /** A late-comer: some animals to choose from, or a few characters of one's own. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { refusalOf, type RoundAction } from '../../core/clinic/handRound.ts';
-import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/clinic/nicknames.ts';
+import { refusalOf, type RoundAction } from '../../core/group/handRound.ts';
+import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';

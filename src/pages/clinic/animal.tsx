@@ -1,6 +1,6 @@
 /** The animal of a nickname, cut from paper in its colour; a name of one's own is a tag with its first letter. */
 import type { JSX } from 'preact';
-import { type Nickname, readNickname } from '../../core/clinic/nicknames.ts';
+import { type Nickname, readNickname } from '../../core/group/nicknames.ts';
 import { ANIMAL_SHAPES, type Tone } from './animalShapes.ts';
 
 const INK: Readonly<Record<Tone, Readonly<Record<string, string | number>>>> = {

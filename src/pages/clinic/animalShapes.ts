@@ -2,7 +2,7 @@
  * Animals cut from paper, each a handful of polygons and ovals in a box of 100 × 100, mostly faces that look at
  * you. Shapes only; colour comes from the nickname.
  */
-import type { Animal } from '../../core/clinic/nicknames.ts';
+import type { Animal } from '../../core/group/nicknames.ts';
 
 /** `body` takes the colour of the nickname, `deep` a shadow over it, `paper` and `ink` are the same for all. */
 export type Tone = 'body' | 'deep' | 'paper' | 'ink';

@@ -1,8 +1,8 @@
 /** Drawings of single questions: who was caught by which pitch, how timing was shared out, first against last attempts. */
 import type { JSX } from 'preact';
-import type { AttemptPicture, RoadPicture } from '../../core/clinic/group.ts';
-import type { PitchPicture } from '../../core/clinic/groupPitches.ts';
-import type { TimingShares } from '../../core/clinic/groupRide.ts';
+import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
+import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { Format } from '../format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 import { sum } from './findings.ts';

@@ -1,7 +1,7 @@
 /** What a group picture says, one sentence for each question, and the same for children. */
-import type { GroupPicture, RoadPicture } from '../../core/clinic/group.ts';
-import type { PitchPicture } from '../../core/clinic/groupPitches.ts';
-import type { TimingShares } from '../../core/clinic/groupRide.ts';
+import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
+import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { Format } from '../format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 

@@ -1,10 +1,10 @@
 /** The first page of the clinic: go on with a session, or choose a plan. Ready plans come first. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { isDone, nextUp } from '../../core/clinic/handRound.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import { READY_PLANS } from '../../core/clinic/readyPlans.ts';
-import { levelOfRide } from '../../core/clinic/turn.ts';
+import { isDone, nextUp } from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { READY_PLANS } from '../../core/group/readyPlans.ts';
+import { levelOfRide } from '../../core/group/turn.ts';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { Icon, Sheet } from '../parts.tsx';

@@ -1,6 +1,6 @@
 /** Everybody in the round: who waits, who comes back later, who has gone home, and what a coach can do with each. */
 import type { JSX } from 'preact';
-import { refusalOf, type RoundAction, turnsLeft } from '../../core/clinic/handRound.ts';
+import { refusalOf, type RoundAction, turnsLeft } from '../../core/group/handRound.ts';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import { counts } from './session.ts';

@@ -1,8 +1,8 @@
 /** A plan of one's own: what is ridden, on what, how often, with which help, what the group sees. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { type ClinicPlan, parsePlan } from '../../core/clinic/plan.ts';
-import { cleanText } from '../../core/clinic/texts.ts';
+import { type ClinicPlan, parsePlan } from '../../core/group/plan.ts';
+import { cleanText } from '../../core/group/texts.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { Sheet } from '../parts.tsx';
 import { PlanSetup } from './planSetup.tsx';

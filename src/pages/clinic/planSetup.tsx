@@ -1,6 +1,6 @@
 /** How a plan is ridden: attempts, road, bike and rider, help, order, and what the group sees. */
 import type { JSX } from 'preact';
-import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/clinic/plan.ts';
+import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/group/plan.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import { Choice } from '../parts.tsx';
 import { words as siteWords } from '../words.ts';

@@ -1,7 +1,7 @@
 /** What is left of a session: one page for paper, files, and deleting it. Names are only on paper when wanted. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { csvReport, jsonReport } from '../../core/clinic/report.ts';
+import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import { Dialog, Tick } from '../parts.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';

@@ -1,6 +1,6 @@
 /** One sheet of A4 about a session, black on white, the same on the screen as on paper. */
 import type { JSX } from 'preact';
-import type { RoadPicture } from '../../core/clinic/group.ts';
+import type { RoadPicture } from '../../core/group/picture/group.ts';
 import { BOARDS, headlineOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';

@@ -1,6 +1,6 @@
 /** All rides of a session in a table, with nicknames; only shown where the plan or the coach says so. */
 import type { JSX } from 'preact';
-import type { RideRecord } from '../../core/clinic/record.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Format } from '../format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 import { nameOf } from './say.ts';

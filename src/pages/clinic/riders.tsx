@@ -1,9 +1,9 @@
 /** Who rides: a number, and an animal for everybody. The second and last step before a session begins. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { MOST_RIDERS } from '../../core/clinic/handRound.ts';
-import { offerNicknames } from '../../core/clinic/nicknames.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import { MOST_RIDERS } from '../../core/group/handRound.ts';
+import { offerNicknames } from '../../core/group/nicknames.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';

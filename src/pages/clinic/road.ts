@@ -1,6 +1,6 @@
 /** Finds the road of a picture again: the course to draw and its title, from the plan and the levels that are here. */
-import type { RoadPicture } from '../../core/clinic/group.ts';
-import { levelOfRide } from '../../core/clinic/turn.ts';
+import type { RoadPicture } from '../../core/group/picture/group.ts';
+import { levelOfRide } from '../../core/group/turn.ts';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';

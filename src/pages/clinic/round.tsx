@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { nextUp, type RoundAction } from '../../core/clinic/handRound.ts';
+import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
 import { RIDERS } from '../../core/model/presets.ts';
 import { Choice, Icon } from '../parts.tsx';
 import { words as siteWords } from '../words.ts';

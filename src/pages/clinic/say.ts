@@ -1,8 +1,8 @@
 /** Small sentences of a session: a rider's name, a plan in a line, one line about a ride. Words are handed in. */
-import { readNickname } from '../../core/clinic/nicknames.ts';
-import type { ClinicPlan, PlanRide } from '../../core/clinic/plan.ts';
-import { CAUGHT_BELOW_PERCENT } from '../../core/clinic/groupPitches.ts';
-import type { PitchDigest, RideRecord } from '../../core/clinic/record.ts';
+import { readNickname } from '../../core/group/nicknames.ts';
+import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
+import { CAUGHT_BELOW_PERCENT } from '../../core/group/picture/groupPitches.ts';
+import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../format.ts';
 import { words as siteWords } from '../words.ts';

@@ -8,11 +8,11 @@ import {
   type RoundAction,
   startRound,
   turnOf,
-} from '../../core/clinic/handRound.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import { READY_PLANS } from '../../core/clinic/readyPlans.ts';
-import type { RideRecord } from '../../core/clinic/record.ts';
-import { levelOfTurn } from '../../core/clinic/turn.ts';
+} from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { READY_PLANS } from '../../core/group/readyPlans.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import { levelOfTurn } from '../../core/group/turn.ts';
 import type { ClinicProps, RideStart, SavedRound } from './types.ts';
 
 /** A plan by its id, among those that come with the game and those that were saved. */

@@ -1,6 +1,6 @@
 /** Totals of every rider on one sheet: a row for each, a column for each ride, attempts in their order. */
 import type { JSX } from 'preact';
-import type { RideRecord } from '../../core/clinic/record.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
 import { nameOf, rideTitle } from './say.ts';
 import { ridesOf } from './session.ts';
 import type { ClinicProps, SavedRound } from './types.ts';

@@ -2,10 +2,10 @@
  * What the pages of a group session are given and what they ask for. Keeping, riding, marking again and
  * counting the group picture are the owner's; these pages only draw and say what a person wants.
  */
-import type { GroupPicture } from '../../core/clinic/group.ts';
-import type { HandRound } from '../../core/clinic/handRound.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import type { RideRecord } from '../../core/clinic/record.ts';
+import type { GroupPicture } from '../../core/group/picture/group.ts';
+import type { HandRound } from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../format.ts';
 import type { Send } from '../store.ts';

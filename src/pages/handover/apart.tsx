@@ -1,8 +1,8 @@
 /** What does not simply count: damaged pieces, rides set apart, contradictions, rides taken back. All named. */
 import type { JSX } from 'preact';
-import { sortOut } from '../../core/clinic/merge.ts';
-import type { DamagedPiece } from '../../core/clinic/recordFile.ts';
-import type { Remark } from '../../core/clinic/remark.ts';
+import { sortOut } from '../../core/group/records/merge.ts';
+import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../format.ts';
 import type { HandoverWords } from '../words/handover.ts';
 import type { Collected } from './collected.ts';

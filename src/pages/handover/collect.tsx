@@ -4,10 +4,10 @@
  */
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { sortOut } from '../../core/clinic/merge.ts';
-import { type DeviceStatus, deviceStatus } from '../../core/clinic/missing.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import type { ReadFile } from '../../core/clinic/rideFile.ts';
+import { sortOut } from '../../core/group/records/merge.ts';
+import { type DeviceStatus, deviceStatus } from '../../core/group/records/missing.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import type { Format } from '../format.ts';
 import { Sheet } from '../parts.tsx';
 import type { Send } from '../store.ts';

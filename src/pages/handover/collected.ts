@@ -1,7 +1,7 @@
 /** What the coach's device has of a session, as the page that shows it is given it. */
-import type { RecordSet } from '../../core/clinic/merge.ts';
-import type { Heard } from '../../core/clinic/missing.ts';
-import type { Remark } from '../../core/clinic/remark.ts';
+import type { RecordSet } from '../../core/group/records/merge.ts';
+import type { Heard } from '../../core/group/records/missing.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
 
 /** What has been collected and found out. */
 export interface Collected {

@@ -1,7 +1,7 @@
 /** A tablet's page to hand its results back: codes, link, file. Nothing is deleted by it. */
 import type { JSX } from 'preact';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import type { HandOver } from '../../core/clinic/rideFile.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { HandOver } from '../../core/transfer/rideFile.ts';
 import { Sheet } from '../parts.tsx';
 import type { Send } from '../store.ts';
 import type { HandoverWords } from '../words/handover.ts';

@@ -1,7 +1,7 @@
 /** The coach's page to hand out a plan: codes, link, file, their size, and what must be done at home before. */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Sheet } from '../parts.tsx';
 import type { Send } from '../store.ts';
 import type { HandoverWords } from '../words/handover.ts';

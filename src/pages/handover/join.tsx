@@ -1,7 +1,7 @@
 /** A tablet's page to join: reads the coach's plan, shows what it is, and keeps it only when told to. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
 import { canonicalJson } from '../../core/math/hash.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../format.ts';

@@ -1,5 +1,5 @@
 /** Deflating and inflating by the browser, for plans and results on their way between devices. */
-import type { Deflate, Inflate } from '../../core/clinic/pack.ts';
+import type { Deflate, Inflate } from '../../core/transfer/pack.ts';
 
 const RAW = 'deflate-raw';
 

@@ -2,10 +2,10 @@
  * A plan or results made ready to be carried: frames for codes, one link, one file. All three are made of the same
  * frames or lines, so that one reader takes them all.
  */
-import { toFrames } from '../../core/clinic/frames.ts';
-import { packPlan, packRecords } from '../../core/clinic/pack.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import { type HandOver, writeRideFile } from '../../core/clinic/rideFile.ts';
+import { toFrames } from '../../core/transfer/frames.ts';
+import { packPlan, packRecords } from '../../core/transfer/pack.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { type HandOver, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { deflate } from './packing.ts';
 
 /** Between the frames in a link; no frame has it. */

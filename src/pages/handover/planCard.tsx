@@ -1,6 +1,6 @@
 /** What a plan holds, shown before it is kept. Its texts come from outside and are only ever text. */
 import type { JSX } from 'preact';
-import type { ClinicPlan, PlanRide } from '../../core/clinic/plan.ts';
+import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../format.ts';

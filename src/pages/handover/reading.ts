@@ -8,17 +8,17 @@ import {
   type FrameBox,
   messageState,
   takeFrame,
-} from '../../core/clinic/frames.ts';
-import { unpack } from '../../core/clinic/pack.ts';
+} from '../../core/transfer/frames.ts';
+import { unpack } from '../../core/transfer/pack.ts';
 import {
   type ClinicPlan,
   type ParsePlanResult,
   parsePlanText,
   type PlanRide,
-} from '../../core/clinic/plan.ts';
-import { cleanText } from '../../core/clinic/texts.ts';
-import type { HandOver, ReadFile } from '../../core/clinic/rideFile.ts';
-import { readRideFile } from '../../core/clinic/rideFile.ts';
+} from '../../core/group/plan.ts';
+import { cleanText } from '../../core/group/texts.ts';
+import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
+import { readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { inflate } from './packing.ts';
 import { framesIn, looksLikeFrames } from './parcel.ts';

@@ -4,8 +4,8 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { startRound } from '../../core/clinic/handRound.ts';
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
+import { startRound } from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
 import { offerFile } from '../charts/picture.ts';
 import { nameOf } from '../clinic/say.ts';
 import type { ClinicDesk, SavedRound } from '../clinic/types.ts';

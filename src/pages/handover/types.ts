@@ -1,6 +1,6 @@
 /** What the pages that carry things between devices ask of their owners. Plain data and promises. */
-import type { ClinicPlan } from '../../core/clinic/plan.ts';
-import type { HandOver, ReadFile } from '../../core/clinic/rideFile.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import type { StoreProblem, StoreStanding } from '../words/shared.ts';
 import type { Collected } from './collected.ts';
 import type { StoreAddress } from './storePage.tsx';

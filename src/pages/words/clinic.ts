@@ -2,7 +2,7 @@
  * Words of a group session: plans, handing the device round, the group picture, the report. English; another
  * language is another object of this type. Names and titles of people are never in here.
  */
-import type { Animal, Colour } from '../../core/clinic/nicknames.ts';
+import type { Animal, Colour } from '../../core/group/nicknames.ts';
 import { clinicPictureWords } from './clinicPicture.ts';
 import { clinicRoundWords } from './clinicRound.ts';
 import { capital, count } from './counting.ts';

@@ -2,9 +2,9 @@
  * Words for carrying a plan to tablets and results back: codes, links, files, the camera, what is missing. Words
  * about a club's own store are in `shared.ts`.
  */
-import type { ApartCode } from '../../core/clinic/remark.ts';
-import type { DamageCode } from '../../core/clinic/recordFile.ts';
-import type { DamagedFrame } from '../../core/clinic/frames.ts';
+import type { ApartCode } from '../../core/group/records/remark.ts';
+import type { DamageCode } from '../../core/group/records/recordFile.ts';
+import type { DamagedFrame } from '../../core/transfer/frames.ts';
 
 const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
 const list = (numbers: readonly number[]): string => numbers.join(', ');

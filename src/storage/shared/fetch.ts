@@ -2,8 +2,8 @@
  * Reads what others have put into a shared store: everything of a plan the first time, what is new afterwards.
  * What comes from there is checked like any file.
  */
-import { mergeSets, EMPTY_SET } from '../../core/clinic/merge.ts';
-import type { ReadFile } from '../../core/clinic/rideFile.ts';
+import { mergeSets, EMPTY_SET } from '../../core/group/records/merge.ts';
+import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
 import { isOfPlan, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';

@@ -3,11 +3,11 @@
  * The id of a document says its whole content, so "already there" always means "this very thing is there".
  */
 import { hashJson } from '../../core/math/hash.ts';
-import type { Heard } from '../../core/clinic/missing.ts';
-import type { RideRecord } from '../../core/clinic/record.ts';
-import { parseRecord, type ReadRecord } from '../../core/clinic/recordFile.ts';
-import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/clinic/rideFile.ts';
-import { setOf } from '../../core/clinic/merge.ts';
+import type { Heard } from '../../core/group/records/missing.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import { parseRecord, type ReadRecord } from '../../core/group/records/recordFile.ts';
+import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/transfer/rideFile.ts';
+import { setOf } from '../../core/group/records/merge.ts';
 import type { SharedPiece } from './types.ts';
 
 const RIDE = 'ride';

@@ -2,7 +2,7 @@
  * A club's own store, as plain types: where it is, what goes there, how far it has come. Off unless a coach gives
  * an address. States are codes; the sentences for them are found by the pages.
  */
-import type { ReadFile } from '../../core/clinic/rideFile.ts';
+import type { ReadFile } from '../../core/transfer/rideFile.ts';
 
 /** Where the store is. Kept on this device and sent to nobody but the store. */
 export interface SharedAddress {

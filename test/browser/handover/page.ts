@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
-import type { ClinicPlan } from '../../../src/core/clinic/plan.ts';
-import type { RideRecord } from '../../../src/core/clinic/record.ts';
+import type { ClinicPlan } from '../../../src/core/group/plan.ts';
+import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import type { OpenPage, Site } from '../site.ts';
 
 /** The folder with the page, and how to remove it. */

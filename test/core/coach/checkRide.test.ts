@@ -10,7 +10,7 @@ import { seededRandom } from '../../../src/core/math/random.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { rideReference } from '../../../src/core/planner/driver.ts';
 import { planRoad } from '../../../src/core/planner/plan.ts';
-import { habitsForSkill, virtualRider } from '../../../src/core/ride/riders.ts';
+import { habitsForSkill, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 

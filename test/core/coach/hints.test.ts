@@ -8,7 +8,7 @@ import { nextStep } from '../../../src/core/coach/nextStep.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import { brakeForLine } from '../../../src/core/ride/pilot.ts';
 import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
-import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import type { RideCommand } from '../../../src/core/ride/types.ts';
 import { type Ground, groundOf, LEVELS, PAIRS } from './riding.ts';
 

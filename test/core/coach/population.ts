@@ -5,7 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
-import { habitsForSkill } from '../../../src/core/ride/riders.ts';
+import { habitsForSkill } from '../../../src/core/virtual/riders.ts';
 import { groundOf, PAIRS, spearman } from './riding.ts';
 
 export const POPULATION = 200;

@@ -1,7 +1,7 @@
 /** What was really ridden beside the reference ride: the place where they differ most, and the gear of the reference there. */
 import { describe, expect, it } from 'vitest';
 import { compareRecorded } from '../../../src/core/coach/recorded.ts';
-import type { RecordedSample } from '../../../src/core/level/gpx/recorded.ts';
+import type { RecordedSample } from '../../../src/core/gpx/recorded.ts';
 import type { TraceSample } from '../../../src/core/ride/trace.ts';
 
 const cadenceOf = (atM: number): number => (atM >= 300 && atM < 400 ? 60 : 80);

@@ -12,7 +12,7 @@ import type { Level } from '../../../src/core/level/schema.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { rideReference } from '../../../src/core/planner/driver.ts';
 import { type Policy, planRoad } from '../../../src/core/planner/plan.ts';
-import { type Habits, NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { type Habits, NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
 import type { RideWorld } from '../../../src/core/ride/types.ts';

@@ -1,6 +1,6 @@
 /** The same skill on other seeds of the same level comes out the same: the marks judge the rider, not the road. */
 import { describe, expect, test } from 'vitest';
-import { habitsForSkill } from '../../../src/core/ride/riders.ts';
+import { habitsForSkill } from '../../../src/core/virtual/riders.ts';
 import { checkLevel } from '../../../src/core/level/generate.ts';
 import { groundOf, LEVELS, PAIRS } from './riding.ts';
 

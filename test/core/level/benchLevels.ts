@@ -1,10 +1,10 @@
 /** Levels for the tests of the level bench, and chance that makes edits. No expectation lives here. */
 import * as fc from 'fast-check';
-import { levelFromRoad } from '../../../src/core/level/gpx/level.ts';
+import { levelFromRoad } from '../../../src/core/gpx/level.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { LevelEdit, LevelPiece, PlacedList } from '../../../src/core/level/edit.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { gpxText, northward, roadOf, trackText } from './gpx/files.ts';
+import { gpxText, northward, roadOf, trackText } from '../gpx/files.ts';
 
 /** A level of these parts; it must parse. */
 export function levelOf(parts: Record<string, unknown>): Level {

@@ -10,7 +10,7 @@ import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
 import { brakeForLine } from '../../../src/core/ride/pilot.ts';
 import { commandsByTick } from '../../../src/core/ride/recording.ts';
-import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import type { RideState, RideWorld, TimedCommand } from '../../../src/core/ride/types.ts';
 import { startState } from '../../../src/core/ride/world.ts';
 import { BUNDLED, eventsOf, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';

@@ -7,7 +7,7 @@ import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
 import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
 import { commandsByTick, parseRecording, type Recording } from '../../../src/core/ride/recording.ts';
-import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';

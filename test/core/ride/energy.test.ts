@@ -6,7 +6,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { GRAVITY } from '../../../src/core/model/load.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
-import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/virtual/riders.ts';
 import type { EnergyLedger } from '../../../src/core/ride/types.ts';
 import { BUNDLED, COAST, EASE, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { bandLowRpm } from '../../../src/core/model/legs.ts';
 import { gearAt } from '../../../src/core/model/machine.ts';
 import { roadLoadRatio } from '../../../src/core/ride/frame.ts';
-import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
 import { SAMPLE_TICKS } from '../../../src/core/ride/trace.ts';
 import { bike, literalCourse, worldOn } from './worlds.ts';

@@ -7,7 +7,7 @@ import { parseLevel } from '../../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
-import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideFrame, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';

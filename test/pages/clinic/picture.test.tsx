@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/clinic/nicknames.ts';
+import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/group/nicknames.ts';
 import { ANIMAL_SHAPES } from '../../../src/pages/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/pages/clinic/animal.tsx';
 import { BOARDS } from '../../../src/pages/clinic/findings.ts';

@@ -2,7 +2,7 @@
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { OwnedDesk } from '../../../src/clinicDesk.ts';
-import { ownNickname } from '../../../src/core/clinic/nicknames.ts';
+import { ownNickname } from '../../../src/core/group/nicknames.ts';
 import { nameOf } from '../../../src/pages/clinic/say.ts';
 import { after } from '../../../src/pages/clinic/session.ts';
 import { clinicWords as words } from '../../../src/pages/words/clinic.ts';

@@ -12,7 +12,7 @@ import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { rideReference } from '../../../src/core/planner/driver.ts';
 import { planRoad } from '../../../src/core/planner/plan.ts';
-import { NAMED_HABITS, virtualRider } from '../../../src/core/ride/riders.ts';
+import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';

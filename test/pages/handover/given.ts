@@ -1,11 +1,11 @@
 /** A plan with a long level of its own, an evening of results, and frames of both. No expectation lives here. */
-import type { ClinicPlan } from '../../../src/core/clinic/plan.ts';
-import type { HandOver } from '../../../src/core/clinic/rideFile.ts';
+import type { ClinicPlan } from '../../../src/core/group/plan.ts';
+import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import type { Parcel } from '../../../src/pages/handover/parcel.ts';
-import { levelById, madeUpRecord, planWith } from '../../core/clinic/rides.ts';
+import { levelById, madeUpRecord, planWith } from '../../core/group/rides.ts';
 
 export const SITE = 'https://hill.example/ride/';
 

@@ -4,10 +4,10 @@
  */
 import { render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { EMPTY_SET, mergeSets } from '../../../src/core/clinic/merge.ts';
-import { parsePlan } from '../../../src/core/clinic/plan.ts';
-import { sealRecord } from '../../../src/core/clinic/record.ts';
-import { readRideFile } from '../../../src/core/clinic/rideFile.ts';
+import { EMPTY_SET, mergeSets } from '../../../src/core/group/records/merge.ts';
+import { parsePlan } from '../../../src/core/group/plan.ts';
+import { sealRecord } from '../../../src/core/group/records/record.ts';
+import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { createFormat } from '../../../src/pages/format.ts';
 import { CodeShow } from '../../../src/pages/handover/codeShow.tsx';
 import { Collect } from '../../../src/pages/handover/collect.tsx';
@@ -18,7 +18,7 @@ import { NOTHING_READ, readText } from '../../../src/pages/handover/reading.ts';
 import { isPlainHttp, StorePage } from '../../../src/pages/handover/storePage.tsx';
 import { handoverWords as words } from '../../../src/pages/words/handover.ts';
 import { sharedWords, storeSentence, type StoreProblem } from '../../../src/pages/words/shared.ts';
-import { madeUpRecord, planWith } from '../../core/clinic/rides.ts';
+import { madeUpRecord, planWith } from '../../core/group/rides.ts';
 import { ownLevel } from './given.ts';
 
 const format = createFormat('metric', 'en-GB');

@@ -4,7 +4,7 @@
  * turned and in bad light, read by the reader of the pages; in any order, repeated, one missing.
  */
 import { describe, expect, it } from 'vitest';
-import { FRAME_CHARACTERS } from '../../../src/core/clinic/frames.ts';
+import { FRAME_CHARACTERS } from '../../../src/core/transfer/frames.ts';
 import { codeOf } from '../../../src/pages/handover/code.ts';
 import { decodePicture } from '../../../src/pages/handover/decode.ts';
 import { parcelOfPlan, parcelOfRides } from '../../../src/pages/handover/parcel.ts';

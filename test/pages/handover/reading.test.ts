@@ -5,7 +5,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { writeRideFile } from '../../../src/core/clinic/rideFile.ts';
+import { writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { inflate, deflate } from '../../../src/pages/handover/packing.ts';
 import { framesIn, parcelOfPlan, parcelOfRides } from '../../../src/pages/handover/parcel.ts';
 import {
@@ -15,7 +15,7 @@ import {
   openMessages,
   readText,
 } from '../../../src/pages/handover/reading.ts';
-import { realRecord } from '../../core/clinic/rides.ts';
+import { realRecord } from '../../core/group/rides.ts';
 import { evening, made, ownPlan, SITE } from './given.ts';
 
 const read = async (text: string): Promise<Arrival | undefined> =>

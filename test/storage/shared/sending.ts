@@ -1,6 +1,6 @@
 /** Sending to a store in the tests: what was said on the way, and what is there at the end. */
 import { expect } from 'vitest';
-import type { RideRecord } from '../../../src/core/clinic/record.ts';
+import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { canonicalJson } from '../../../src/core/math/hash.ts';
 import {
   fetchRides,
@@ -11,7 +11,7 @@ import {
   type SharedProgress,
   type SharedState,
 } from '../../../src/storage/shared/index.ts';
-import { madeUpRecord } from '../../core/clinic/rides.ts';
+import { madeUpRecord } from '../../core/group/rides.ts';
 import type { StoreServer } from './server.ts';
 
 export const ridesOf = (deviceId: string, count: number): RideRecord[] =>

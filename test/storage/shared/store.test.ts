@@ -4,9 +4,9 @@
  * the same rides; what strangers have put there; addresses.
  */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { deviceStatus } from '../../../src/core/clinic/missing.ts';
-import { sortOut } from '../../../src/core/clinic/merge.ts';
-import { sealRecord } from '../../../src/core/clinic/record.ts';
+import { deviceStatus } from '../../../src/core/group/records/missing.ts';
+import { sortOut } from '../../../src/core/group/records/merge.ts';
+import { sealRecord } from '../../../src/core/group/records/record.ts';
 import {
   databaseUrl,
   piecesOf,
@@ -14,7 +14,7 @@ import {
   type SharedProgress,
   testStore,
 } from '../../../src/storage/shared/index.ts';
-import { realRecord } from '../../core/clinic/rides.ts';
+import { realRecord } from '../../core/group/rides.ts';
 import { expectExactly, fetched, handOver, ridesOf, send, texts } from './sending.ts';
 import { startStore, type StoreServer } from './server.ts';
 

@@ -1,0 +1,200 @@
+/**
+ * From the points of a GPX file to a road that can become a level: cleaned, sampled every 10 m, smoothed, and with
+ * an honest word about how far it can be trusted. The level itself is made in `level.ts`.
+ */
+import { choosePoints, type RoadAnswers } from './choose.ts';
+import { bridgeImpossible, GRID_M, medianOfFive, resample } from './grid.ts';
+import { type JudgedHeights, judgeHeights } from './heights.ts';
+import { type CleanLine, cleanLine, type Hole } from './line.ts';
+import { type Quality, qualityOf } from './quality.ts';
+import { ascentM, fittedSlopes, type HalfWidthM, halfWidthFor, heightsOf, slopeNoisePerM } from './smooth.ts';
+import { type GpxFile, refused, type RoadNote, type RoadQuestion } from './types.ts';
+import type { Problem } from '../level/problems.ts';
+import { SHORTEST_LEVEL_M, STEEPEST_RATIO } from '../level/schema.ts';
+
+/** Longer than any ride; beyond it a file is a mistake (m). */
+const LONGEST_ROAD_M = 1_000_000;
+
+/** A road sampled every `stepM` metres; lists have one entry per sample. */
+export interface RoadProfile {
+  readonly stepM: number;
+  /** Smoothed heights (m); their steps are the smoothed slopes. */
+  readonly heightsM: readonly number[];
+  /** Smoothed slopes at the samples (rise over run), not yet limited. */
+  readonly slopesRatio: readonly number[];
+  /** Heights before smoothing (m), to show how far they can be trusted. */
+  readonly rawHeightsM: readonly number[];
+}
+
+/** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
+export interface RecordedTimes {
+  readonly atM: readonly number[];
+  /** Seconds since the first point. */
+  readonly timeS: readonly number[];
+  readonly cadenceRpm: readonly number[];
+}
+
+/** A road as it was recorded. Contains no place and no wall-clock time. */
+export interface Road {
+  /** Length on the map (m). */
+  readonly lengthM: number;
+  /** Metres climbed between turning points of 3 m or more, before any limit of slope. */
+  readonly ascentM: number;
+  /** Steepest climb and steepest descent after smoothing (rise over run), before any limit. */
+  readonly steepestRatio: number;
+  readonly steepestDescentRatio: number;
+  /** Metres on which a level will be flatter than the record, because it is limited to 20 %. */
+  readonly cappedM: number;
+  readonly halfWidthM: HalfWidthM;
+  readonly quality: Quality;
+  readonly problems: readonly RoadNote[];
+  readonly questions: readonly RoadQuestion[];
+  readonly profile: RoadProfile;
+  readonly holes: readonly Hole[];
+  /** Points in the file. */
+  readonly points: number;
+  /** How many of them gave no sample of their own: on one spot, impossible, or closer than the samples are. */
+  readonly thinned: number;
+  readonly recorded: RecordedTimes;
+}
+
+/** A road, or why nothing can be made of the file. */
+export type ImportResult =
+  | { readonly ok: true; readonly road: Road }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Makes a road. Questions come with what was done in the meantime; call again with answers to change that. */
+export function importRoad(file: GpxFile, answers: RoadAnswers = {}): ImportResult {
+  const chosen = choosePoints(file, answers);
+  if (!chosen.ok) return chosen;
+  const line = cleanLine(chosen.points, answers);
+  if (line.lengthM < SHORTEST_LEVEL_M) return tooShort(line.lengthM);
+  if (line.lengthM > LONGEST_ROAD_M)
+    return refused(
+      'too-long',
+      `The track is ${Math.round(line.lengthM / 1_000)} km long, which no ride is. Export a single ride.`,
+    );
+  const heights = judgeHeights(line);
+  if (heights.knownCount < 2)
+    return refused(
+      'no-elevation',
+      'The file has no elevations, so nothing is known about its hills. Export it from a program that adds them.',
+      'elevation',
+    );
+  return { ok: true, road: makeRoad(file, line, heights, chosen) };
+}
+
+function tooShort(lengthM: number): ImportResult {
+  if (lengthM < 1)
+    return refused('no-length', 'The track never leaves its first place, so it has no length.');
+  return refused(
+    'too-short',
+    `The road is ${Math.round(lengthM)} m long; a level needs at least ${SHORTEST_LEVEL_M} m.`,
+  );
+}
+
+function makeRoad(
+  file: GpxFile,
+  line: CleanLine,
+  heights: JudgedHeights,
+  chosen: { readonly questions: readonly RoadQuestion[]; readonly notes: readonly RoadNote[] },
+): Road {
+  const raw = resample(line.atM, heights.heightM);
+  const { samples, bridgedCount } = bridgeImpossible(medianOfFive(raw));
+  const bridgedShare = bridgedCount / samples.length;
+  const halfWidthM = halfWidthFor(heights.noiseM, bridgedShare);
+  const slopes = fittedSlopes(samples, halfWidthM);
+  const smooth = heightsOf(slopes, samples[0] ?? 0);
+  const quality = qualityOf({
+    ...heights,
+    medianStepM: line.medianStepM,
+    holeShare: line.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / line.lengthM,
+    bridgedShare,
+    halfWidthM,
+    slopeNoiseRatio: heights.noiseM * slopeNoisePerM(halfWidthM),
+    pointCount: line.atM.length,
+  });
+  const cappedM = slopes.filter((slope) => Math.abs(slope) > STEEPEST_RATIO).length * GRID_M;
+  const steepestRatio = slopes.reduce((a, b) => Math.max(a, b), 0);
+  const steepestDescentRatio = slopes.reduce((a, b) => Math.min(a, b), 0);
+  return {
+    lengthM: line.lengthM,
+    ascentM: ascentM(smooth),
+    steepestRatio,
+    steepestDescentRatio,
+    cappedM,
+    halfWidthM,
+    quality,
+    problems: [
+      ...fileNotes(file),
+      ...chosen.notes,
+      ...line.notes,
+      ...heightNotes(heights),
+      ...timeNotes(line),
+      ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
+    ],
+    questions: [...chosen.questions, ...line.questions],
+    profile: {
+      stepM: GRID_M,
+      heightsM: Array.from(smooth),
+      slopesRatio: Array.from(slopes),
+      rawHeightsM: Array.from(raw),
+    },
+    holes: line.holes,
+    points: file.pointCount,
+    thinned: Math.max(0, file.pointCount - Math.min(line.atM.length, samples.length)),
+    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: line.cadenceRpm },
+  };
+}
+
+function note(path: string, code: string, sentence: string, values: RoadNote['values']): RoadNote {
+  return { path, code, sentence, values };
+}
+
+function fileNotes({ unreadablePoints, unreadableHeights }: GpxFile): RoadNote[] {
+  const notes: RoadNote[] = [];
+  if (unreadablePoints > 0)
+    notes.push(
+      note(
+        'points',
+        'unreadable-points',
+        `Points without a readable place were left out: ${unreadablePoints}.`,
+        {
+          pointCount: unreadablePoints,
+        },
+      ),
+    );
+  if (unreadableHeights > 0)
+    notes.push(
+      note(
+        'elevation',
+        'unreadable-elevations',
+        `Elevations that are no height were left out: ${unreadableHeights}.`,
+        { pointCount: unreadableHeights },
+      ),
+    );
+  return notes;
+}
+
+function heightNotes({ spikeCount }: JudgedHeights): RoadNote[] {
+  if (spikeCount === 0) return [];
+  const sentence = `Lone spikes of elevation were left out: ${spikeCount}.`;
+  return [note('elevation', 'elevation-spikes', sentence, { pointCount: spikeCount })];
+}
+
+function timeNotes({ timeS }: CleanLine): RoadNote[] {
+  const known = timeS.filter((time) => !Number.isNaN(time));
+  const backwards = known.filter((time, i) => i > 0 && time < (known[i - 1] as number)).length;
+  if (backwards === 0) return [];
+  const sentence =
+    'The times run backwards in places, so they are not used. The road itself does not need them.';
+  return [note('time', 'time-backwards', sentence, { pointCount: backwards })];
+}
+
+function capNotes(cappedM: number, steepestRatio: number): RoadNote[] {
+  if (cappedM === 0) return [];
+  const percent = (steepestRatio * 100).toFixed(1);
+  const limit = STEEPEST_RATIO * 100;
+  const sentence = `${cappedM} m of the road are steeper than ${limit} % (up to ${percent} %); a level limits them to ${limit} %.`;
+  return [note('elevation', 'capped', sentence, { cappedM, steepestRatio, limitRatio: STEEPEST_RATIO })];
+}

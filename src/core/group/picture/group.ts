@@ -1,0 +1,211 @@
+/**
+ * The picture of a group, made for talking: what all rides over a road have in common, where the group
+ * shifted against the reference, which pitch caught most riders, how first and last attempts compare. It
+ * holds no names, no devices and no ids. Works from marks alone; with re-marked rides it also draws lines.
+ */
+import { CHANCE_POINTS } from '../../coach/progress.ts';
+import { caughtPitch, type PitchPicture, pitchPictures } from './groupPitches.ts';
+import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
+import type { RideRecord } from '../records/record.ts';
+import type { RoadReference } from '../records/remark.ts';
+import type { RideLine } from '../records/rideLine.ts';
+import { binned, type Spread, spreadOf, type SpreadSeries, spreadSeries } from './spread.ts';
+
+/** All rides over one road. */
+export interface RoadPicture {
+  readonly levelId: string;
+  readonly levelHash: string;
+  readonly seed: number;
+  readonly rides: number;
+  readonly riders: number;
+  readonly totals: Spread | null;
+  readonly timing: TimingShares;
+  readonly pitches: readonly PitchPicture[];
+  /** Index of the pitch that caught most riders, or null if none caught anybody. */
+  readonly caughtPitch: number | null;
+  readonly strip: Strip | null;
+}
+
+/** Lines over the road, and what they have in common. */
+export interface Strip {
+  readonly lengthM: number;
+  readonly stepM: number;
+  /** In an order that does not tell who rode. */
+  readonly lines: readonly RideLine[];
+  readonly cadenceRpm: SpreadSeries;
+  /** In sixteenths of a metre. */
+  readonly development: SpreadSeries;
+  /** Shifts begun in each `SHIFT_BIN_M` metres, over all lines. */
+  readonly easier: Uint32Array;
+  readonly harder: Uint32Array;
+  /** One for each bike and rider that was ridden, most ridden first. */
+  readonly references: readonly RoadReference[];
+}
+
+/** First against last attempts of riders who rode something more than once. */
+export interface AttemptPicture {
+  /** Pairs of a first and a last attempt. */
+  readonly pairs: number;
+  readonly first: Spread | null;
+  readonly last: Spread | null;
+  /** Counts of totals in tens of points: 0 to 9, 10 to 19, … 90 to 100. */
+  readonly firstBins: Uint32Array;
+  readonly lastBins: Uint32Array;
+  readonly change: Spread | null;
+  /** Pairs whose change is more than chance makes, and the rest. */
+  readonly better: number;
+  readonly worse: number;
+  readonly withinChance: number;
+}
+
+/** The whole picture. */
+export interface GroupPicture {
+  readonly rides: number;
+  readonly riders: number;
+  readonly timing: TimingShares;
+  readonly attempts: AttemptPicture;
+  /** Most ridden first. */
+  readonly roads: readonly RoadPicture[];
+}
+
+export const SHIFT_BIN_M = 5;
+
+/** The picture of some rides; their order does not matter. */
+export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
+  const roads = new Map<string, GroupRide[]>();
+  for (const ride of rides) {
+    const { levelHash, seed } = ride.record;
+    const key = `${levelHash} ${seed}`;
+    const known = roads.get(key);
+    if (known === undefined) roads.set(key, [ride]);
+    else known.push(ride);
+  }
+  const pictures = [...roads]
+    .sort(([a, own], [b, other]) => other.length - own.length || (a < b ? -1 : 1))
+    .map(([, road]) => roadPicture(road));
+  return {
+    rides: rides.length,
+    riders: countRiders(rides),
+    timing: sumTiming(pictures.map((road) => road.timing)),
+    attempts: attemptPicture(rides),
+    roads: pictures,
+  };
+}
+
+function roadPicture(rides: readonly GroupRide[]): RoadPicture {
+  const { levelId, levelHash, seed } = (rides[0] as GroupRide).record;
+  const references = referencesOf(rides);
+  const pitches = pitchPictures(rides, references[0] ?? null);
+  return {
+    levelId: rides.reduce((id, ride) => (ride.record.levelId < id ? ride.record.levelId : id), levelId),
+    levelHash,
+    seed,
+    rides: rides.length,
+    riders: countRiders(rides),
+    totals: spreadOf(rides.map((ride) => ride.record.total)),
+    timing: sumTiming(pitches.map((pitch) => pitch.timing)),
+    pitches,
+    caughtPitch: caughtPitch(pitches),
+    strip: stripOf(rides, references),
+  };
+}
+
+function stripOf(rides: readonly GroupRide[], references: readonly RoadReference[]): Strip | null {
+  const first = references[0];
+  const lines = rides.flatMap((ride) => (ride.line === null ? [] : [ride.line]));
+  if (first === undefined || lines.length === 0) return null;
+  const places = first.line.cadenceRpm.length;
+  const bins = Math.ceil(first.lengthM / SHIFT_BIN_M) + 1;
+  return {
+    lengthM: first.lengthM,
+    stepM: first.line.stepM,
+    lines: lines
+      .map((line) => ({ line, key: orderKey(line) }))
+      .sort(byKey)
+      .map(({ line }) => line),
+    cadenceRpm: spreadSeries(
+      lines.map((line) => line.cadenceRpm),
+      places,
+    ),
+    development: spreadSeries(
+      lines.map((line) => line.development),
+      places,
+    ),
+    easier: binned(eachOf(lines, 'easierAtM'), SHIFT_BIN_M, bins),
+    harder: binned(eachOf(lines, 'harderAtM'), SHIFT_BIN_M, bins),
+    references,
+  };
+}
+
+function* eachOf(lines: readonly RideLine[], part: 'easierAtM' | 'harderAtM'): Generator<number> {
+  for (const line of lines) yield* line[part];
+}
+
+/** Orders lines by what they look like, so that their order says nothing about who rode when. */
+function orderKey(line: RideLine): number {
+  let key = 0;
+  for (const rpm of line.cadenceRpm) key = (Math.imul(key, 31) + rpm) | 0;
+  for (const gear of line.development) key = (Math.imul(key, 31) + gear) | 0;
+  return key;
+}
+
+function byKey(a: { readonly key: number }, b: { readonly key: number }): number {
+  return a.key - b.key;
+}
+
+function referencesOf(rides: readonly GroupRide[]): RoadReference[] {
+  const counts = new Map<string, { reference: RoadReference; count: number }>();
+  for (const { reference } of rides) {
+    if (reference === null) continue;
+    const key = `${reference.bikeId} ${reference.riderId}`;
+    const known = counts.get(key);
+    if (known === undefined) counts.set(key, { reference, count: 1 });
+    else known.count += 1;
+  }
+  return [...counts]
+    .sort(([a, own], [b, other]) => other.count - own.count || (a < b ? -1 : 1))
+    .map(([, { reference }]) => reference);
+}
+
+function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
+  const byTurn = new Map<string, { first: RideRecord; last: RideRecord }>();
+  for (const { record } of rides) {
+    const key = `${personOf(record)} ${record.planId} ${record.rideIndex}`;
+    const known = byTurn.get(key);
+    if (known === undefined) byTurn.set(key, { first: record, last: record });
+    else if (record.attempt < known.first.attempt) known.first = record;
+    else if (record.attempt > known.last.attempt) known.last = record;
+  }
+  const pairs = [...byTurn.values()].filter(({ first, last }) => first.attempt < last.attempt);
+  const firsts = pairs.map(({ first }) => first.total);
+  const lasts = pairs.map(({ last }) => last.total);
+  const changes = pairs.map(({ first, last }) => last.total - first.total);
+  const better = changes.filter((change) => change >= CHANCE_POINTS).length;
+  const worse = changes.filter((change) => change <= -CHANCE_POINTS).length;
+  return {
+    pairs: pairs.length,
+    first: spreadOf(firsts),
+    last: spreadOf(lasts),
+    firstBins: binned(firsts, 10, 10),
+    lastBins: binned(lasts, 10, 10),
+    change: spreadOf(changes),
+    better,
+    worse,
+    withinChance: pairs.length - better - worse,
+  };
+}
+
+/** Adds up counts of timing. */
+function sumTiming(list: readonly TimingShares[]): TimingShares {
+  let [tooEarly, aboutRight, tooLate] = [0, 0, 0];
+  for (const timing of list) {
+    tooEarly += timing.tooEarly;
+    aboutRight += timing.aboutRight;
+    tooLate += timing.tooLate;
+  }
+  return { tooEarly, aboutRight, tooLate };
+}
+
+function countRiders(rides: readonly GroupRide[]): number {
+  return new Set(rides.map(({ record }) => personOf(record))).size;
+}

@@ -1,0 +1,208 @@
+/**
+ * The door for records: a value or a line of text → a record, or a damaged piece that keeps a name: what is
+ * wrong, and whose it probably was. Nothing is repaired and nothing is thrown away silently.
+ */
+import * as z from 'zod/mini';
+import { createHasher, hashJson } from '../../math/hash.ts';
+import { parseRecording, type Recording } from '../../ride/recording.ts';
+import { readNickname } from '../nicknames.ts';
+import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
+import { checksumOf, RECORD_SCHEMA, type RideRecord, VERSION_CHARACTERS } from './record.ts';
+import { cleanText, isCleanText } from '../texts.ts';
+
+/** What is wrong with a piece. */
+export type DamageCode =
+  /** Not readable as JSON: cut off, or characters changed. */
+  | 'not-json'
+  /** Readable, but no record: something is missing, too much or out of range. */
+  | 'not-a-record'
+  /** Written by a newer version; kept as it is. */
+  | 'newer-version'
+  /** A text with invisible or direction-changing characters, which no record of ours has. */
+  | 'dirty-text'
+  /** Readable, but not what was written. */
+  | 'checksum'
+  /** The marks are good, the recording is not; the record is kept without it. */
+  | 'recording'
+  /** A file's first line, which says whose rides it holds. */
+  | 'file-head'
+  /** Far longer than any ride. */
+  | 'too-long';
+
+/** A piece that could not be taken. The parts that name it may be wrong themselves. */
+export interface DamagedPiece {
+  readonly code: DamageCode;
+  /** Fingerprint of the piece as it came, so that the same piece twice is one. */
+  readonly fingerprint: string;
+  /** Where in a record it is wrong, like `marks.cadence`, empty where unknown. */
+  readonly path: string;
+  readonly recordId: string | null;
+  readonly deviceId: string | null;
+  readonly seq: number | null;
+}
+
+/** A record, a damaged piece, or both: a good record whose recording is lost. */
+export interface ReadRecord {
+  readonly record: RideRecord | null;
+  readonly damaged: DamagedPiece | null;
+}
+
+/** Longest line that is looked at (characters); a ride of an hour with a command every second has a tenth. */
+export const LONGEST_LINE = 8_000_000;
+
+const idText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
+const levelIdText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
+const hash = z.string().check(z.regex(/^[0-9a-f]{16}$/));
+const plain = (most: number) => z.string().check(z.maxLength(most * 2));
+const tenth = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high), z.refine(isTenth));
+const mark = z.nullable(tenth(0, 100));
+const LONGEST_TICKS = 4 * 3600 * 120;
+
+const recordSchema = z.strictObject({
+  schema: z.literal(RECORD_SCHEMA),
+  id: idText,
+  planId: idText,
+  deviceId: idText,
+  seq: z.int().check(z.gte(1), z.lte(1_000_000)),
+  nickname: plain(30),
+  attempt: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
+  rideIndex: z.int().check(z.gte(0), z.lt(MOST_RIDES)),
+  levelId: levelIdText,
+  levelHash: hash,
+  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  bikeId: plain(60),
+  riderId: plain(60),
+  total: tenth(0, 100),
+  marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
+  pitches: z
+    .array(
+      z.strictObject({
+        creditPercent: z.nullable(z.int().check(z.gte(0), z.lte(100))),
+        timing: z.enum(['too-early', 'about-right', 'too-late']),
+        firstShiftBeforeFootM: z.nullable(tenth(-20_000, 20_000)),
+        stepsBeforeFoot: z.int().check(z.gte(0), z.lte(100)),
+      }),
+    )
+    .check(z.maxLength(400)),
+  ticks: z.int().check(z.gte(0), z.lte(LONGEST_TICKS)),
+  version: plain(VERSION_CHARACTERS),
+  recordingHash: z.nullable(hash),
+  recording: z.unknown(),
+  checksum: hash,
+});
+
+/** Reads one line of text. */
+export function parseRecordText(text: string): ReadRecord {
+  if (text.length > LONGEST_LINE) return { record: null, damaged: { ...guessed(text), code: 'too-long' } };
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return { record: null, damaged: { ...guessed(text), code: 'not-json' } };
+  }
+  return parseRecord(value, text);
+}
+
+/** Reads a value; `text` is what it was read from, if it was. */
+export function parseRecord(value: unknown, text?: string): ReadRecord {
+  const bad = (code: DamageCode, path = ''): ReadRecord => ({
+    record: null,
+    damaged: { ...named(value, text), code, path },
+  });
+  if (schemaOf(value) > RECORD_SCHEMA) return bad('newer-version', 'schema');
+  const parsed = recordSchema.safeParse(value);
+  if (!parsed.success) return bad('not-a-record', pathOf(parsed.error.issues[0]?.path ?? []));
+  const { recording: carried, ...content } = parsed.data;
+  const dirty = dirtyText(content);
+  if (dirty !== null) return bad('dirty-text', dirty);
+  const bare: RideRecord = { ...content, recording: null };
+  if (checksumOf(bare) !== content.checksum) return bad('checksum');
+  if (carried === null) return { record: bare, damaged: null };
+  const recording = goodRecording(carried, content.recordingHash);
+  if (recording === null)
+    return { record: bare, damaged: { ...named(value, text), code: 'recording', path: 'recording' } };
+  return { record: { ...bare, recording }, damaged: null };
+}
+
+/** Fingerprint of a text as it came. */
+export function fingerprintText(text: string): string {
+  const hasher = createHasher();
+  hasher.text(text);
+  return hasher.digest();
+}
+
+function goodRecording(value: unknown, expectedHash: string | null): Recording | null {
+  const parsed = parseRecording(value);
+  return parsed.ok && hashJson(parsed.recording) === expectedHash ? parsed.recording : null;
+}
+
+function dirtyText(record: {
+  nickname: string;
+  bikeId: string;
+  riderId: string;
+  version: string;
+}): string | null {
+  if (readNickname(record.nickname) === null) return 'nickname';
+  if (!isCleanText(record.bikeId, 60)) return 'bikeId';
+  if (!isCleanText(record.riderId, 60)) return 'riderId';
+  return isCleanText(record.version, VERSION_CHARACTERS) ? null : 'version';
+}
+
+function isTenth(value: number): boolean {
+  return Math.round(value * 10) / 10 === value;
+}
+
+function schemaOf(value: unknown): number {
+  const schema = value !== null && typeof value === 'object' ? (value as { schema?: unknown }).schema : null;
+  return typeof schema === 'number' ? schema : 0;
+}
+
+function pathOf(path: readonly PropertyKey[]): string {
+  return path.slice(0, 6).map(String).join('.').slice(0, 80);
+}
+
+/** A damaged piece with as much of a name as can be read. */
+function named(value: unknown, text: string | undefined): DamagedPiece {
+  const part = (key: string): unknown =>
+    value !== null && typeof value === 'object' && Object.hasOwn(value, key)
+      ? (value as Record<string, unknown>)[key]
+      : null;
+  const seq = part('seq');
+  return {
+    code: 'not-a-record',
+    fingerprint: text === undefined ? fingerprintValue(value) : fingerprintText(text),
+    path: '',
+    recordId: shortText(part('id')),
+    deviceId: shortText(part('deviceId')),
+    seq: typeof seq === 'number' && Number.isInteger(seq) && seq >= 1 && seq <= 1_000_000 ? seq : null,
+  };
+}
+
+/** A name for text that is not even JSON: the parts are looked for where they are usually written. */
+function guessed(text: string): DamagedPiece {
+  const head = text.slice(0, 2_000);
+  const seq = /"seq":(\d{1,6})[,}]/.exec(head)?.[1];
+  return {
+    code: 'not-json',
+    fingerprint: fingerprintText(text),
+    path: '',
+    recordId: shortText(/"id":"([^"\\]{1,80})"/.exec(head)?.[1]),
+    deviceId: shortText(/"deviceId":"([^"\\]{1,80})"/.exec(head)?.[1]),
+    seq: seq === undefined || Number(seq) < 1 ? null : Number(seq),
+  };
+}
+
+function shortText(value: unknown): string | null {
+  if (typeof value !== 'string') return null;
+  const clean = cleanText(value, 80);
+  return clean === '' ? null : clean;
+}
+
+function fingerprintValue(value: unknown): string {
+  try {
+    return hashJson(value);
+  } catch {
+    // Nested deeper than can be walked through; all such values share one name.
+    return fingerprintText('nested too deep');
+  }
+}

@@ -1,0 +1,256 @@
+/**
+ * Rides a record's recording again and marks it anew, so that a group's table rests on rides and not on
+ * claims. The reference of a road, bike and rider is planned once and kept. What does not come out as the
+ * record says is set apart with a code, never changed.
+ */
+import { judgeRide } from '../../coach/judge.ts';
+import type { RideReport } from '../../coach/types.ts';
+import { courseOfLevel, levelHash } from '../../level/build.ts';
+import type { Level } from '../../level/schema.ts';
+import { canonicalJson, hashJson } from '../../math/hash.ts';
+import { bikeById, riderById } from '../../model/presets.ts';
+import type { Bike, Rider } from '../../model/types.ts';
+import { rideReference } from '../../planner/driver.ts';
+import { planRoad, type Policy } from '../../planner/plan.ts';
+import type { Recording } from '../../ride/recording.ts';
+import { LONGEST_RIDE_TICKS, replayRecording } from '../../ride/run.ts';
+import type { RideTrace } from '../../ride/trace.ts';
+import type { RideWorld } from '../../ride/types.ts';
+import { buildRideWorld } from '../../ride/world.ts';
+import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
+import { lineOf, type RideLine } from './rideLine.ts';
+
+/** Why a ride was set apart. */
+export type ApartCode =
+  /** Marks only; nothing to ride again. The record may still be used as it is. */
+  | 'no-recording'
+  | 'unknown-level'
+  /** The level was changed since, or is another one under the same id. */
+  | 'other-level'
+  /** The recording is of another ride than the record says. */
+  | 'other-setup'
+  /** A bike or rider under the name of a bundled one, with other numbers. */
+  | 'changed-bike'
+  | 'changed-rider'
+  /** Bike or rider with which no ride is possible. */
+  | 'impossible-setup'
+  | 'too-long'
+  | 'not-finished'
+  /** Riding it again gave other fingerprints, on the same or on another version of the game. */
+  | 'not-same-ride'
+  | 'not-same-ride-other-version'
+  /** The same ride, but other marks than the record says. */
+  | 'other-marks'
+  | 'other-marks-other-version';
+
+/** What came of marking a record again. */
+export type Remark =
+  | {
+      readonly kind: 'same';
+      readonly record: RideRecord;
+      readonly line: RideLine;
+      readonly reference: RoadReference;
+    }
+  | {
+      readonly kind: 'apart';
+      readonly record: RideRecord;
+      readonly code: ApartCode;
+      /** First tick that came out differently, or null. */
+      readonly tick: number | null;
+      /** The total that was found, or null. */
+      readonly total: number | null;
+    };
+
+/** The best ride over one road on one bike, as far as a group picture needs it. */
+export interface RoadReference {
+  readonly levelHash: string;
+  readonly seed: number;
+  readonly bikeId: string;
+  readonly riderId: string;
+  readonly lengthM: number;
+  readonly line: RideLine;
+  readonly pitches: readonly ReferencePitch[];
+}
+
+/** A pitch, and where the best ride first shifts for it (m before the foot, null without a shift). */
+export interface ReferencePitch {
+  readonly footM: number;
+  readonly endM: number;
+  readonly steepestRatio: number;
+  readonly firstShiftBeforeFootM: number | null;
+}
+
+/** Marks records; keeps the plans of the roads it saw last. */
+export interface Remarker {
+  remark(record: RideRecord): Remark;
+  /** Rides a recording again and marks it, or null where it does not come out or cannot be ridden. */
+  mark(level: Level, recording: Recording): RideReport | null;
+  /** Roads that were planned so far, for measuring. */
+  planned(): number;
+}
+
+interface Prepared {
+  readonly world: RideWorld;
+  readonly policy: Policy;
+  readonly trace: RideTrace;
+  readonly reference: RoadReference;
+}
+
+/** Plans that are kept; each takes one to two megabytes per kilometre. */
+const KEPT_PLANS = 12;
+
+/** Finds the level of a record; its own seed and aids do not matter. */
+export type FindRoad = (record: RideRecord) => Level | undefined;
+
+/** A remarker for records of one version of the game. */
+export function createRemarker(find: FindRoad, version: string): Remarker {
+  const plans = new Map<string, Prepared>();
+  // Records never change, and a group's page asks again with every tablet that hands something over.
+  const known = new WeakMap<RideRecord, Remark>();
+  let planned = 0;
+  const prepared = (level: Level, recording: Recording): Prepared => {
+    const { seed, bike, rider, autoEase } = recording;
+    const key = hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
+    const held = plans.get(key);
+    // Asked for again means wanted longer than the others.
+    plans.delete(key);
+    const plan = held ?? prepare(level, recording);
+    if (held === undefined) planned += 1;
+    plans.set(key, plan);
+    const oldest = plans.keys().next();
+    if (plans.size > KEPT_PLANS && oldest.done !== true) plans.delete(oldest.value);
+    return plan;
+  };
+  const remarkOnce = (record: RideRecord): Remark => {
+    const level = find(record);
+    const code = refuse(record, level);
+    if (code !== null || level === undefined || record.recording === null)
+      return { kind: 'apart', record, code: code ?? 'no-recording', tick: null, total: null };
+    try {
+      return markAgain(record, record.recording, level, prepared(level, record.recording), version);
+    } catch {
+      // Numbers that pass every limit one by one can still make no bike or no rider together.
+      return { kind: 'apart', record, code: 'impossible-setup', tick: null, total: null };
+    }
+  };
+  return {
+    planned: () => planned,
+    mark(level, recording) {
+      if (recording.levelHash !== levelHash(level) || !isPossible(recording.bike, recording.rider))
+        return null;
+      try {
+        const { world, policy, trace } = prepared(level, recording);
+        const { ride, same } = replayRecording(world, recording);
+        const whole = same && ride.state().phase === 'finished';
+        return whole ? judge(world, level, ride.trace, trace, policy) : null;
+      } catch {
+        return null;
+      }
+    },
+    remark(record) {
+      const answer = known.get(record) ?? remarkOnce(record);
+      // A level that is not here now may be here later.
+      if (answer.kind === 'same' || answer.code !== 'unknown-level') known.set(record, answer);
+      return answer;
+    },
+  };
+}
+
+/** What can be seen without riding. */
+function refuse(record: RideRecord, level: Level | undefined): ApartCode | null {
+  const { recording } = record;
+  if (recording === null) return 'no-recording';
+  if (level === undefined) return 'unknown-level';
+  if (levelHash(level) !== record.levelHash) return 'other-level';
+  const told = [record.levelId, record.levelHash, record.seed, record.bikeId, record.riderId, record.ticks];
+  const { levelId, seed, bike, rider, ticks } = recording;
+  const ridden = [levelId, recording.levelHash, seed, bike.id, rider.id, ticks];
+  if (told.some((value, i) => value !== ridden[i])) return 'other-setup';
+  if (changed(bike, bikeById(bike.id))) return 'changed-bike';
+  if (changed(rider, riderById(rider.id))) return 'changed-rider';
+  if (!isPossible(bike, rider)) return 'impossible-setup';
+  return ticks > LONGEST_RIDE_TICKS ? 'too-long' : null;
+}
+
+function changed<T extends Bike | Rider>(own: T, bundled: T | undefined): boolean {
+  return bundled !== undefined && canonicalJson(own) !== canonicalJson(bundled);
+}
+
+function isPossible(bike: Bike, rider: Rider): boolean {
+  const rising = (teeth: readonly number[]): boolean =>
+    teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
+  return (
+    bike.chainringsTeeth.length <= 3 &&
+    rising(bike.chainringsTeeth) &&
+    rising(bike.sprocketsTeeth) &&
+    rider.cadenceLowRpm < rider.cadenceHighRpm &&
+    rider.cadenceHighRpm < 150
+  );
+}
+
+function markAgain(
+  record: RideRecord,
+  recording: Recording,
+  level: Level,
+  { world, policy, trace, reference }: Prepared,
+  version: string,
+): Remark {
+  const otherVersion = record.version !== version;
+  const apart = (code: ApartCode, tick: number | null, total: number | null): Remark => ({
+    kind: 'apart',
+    record,
+    code,
+    tick,
+    total,
+  });
+  const { ride, same, firstDifferentTick } = replayRecording(world, recording);
+  if (!same)
+    return apart(otherVersion ? 'not-same-ride-other-version' : 'not-same-ride', firstDifferentTick, null);
+  if (ride.state().phase !== 'finished') return apart('not-finished', null, null);
+  const report = judge(world, level, ride.trace, trace, policy);
+  if (!saysTheSame(record, report))
+    return apart(otherVersion ? 'other-marks-other-version' : 'other-marks', null, tenths(report.total));
+  return { kind: 'same', record, line: lineOf(ride.trace, world.course.lengthM), reference };
+}
+
+function saysTheSame(record: RideRecord, report: RideReport): boolean {
+  return (
+    tenths(report.total) === record.total &&
+    sameMarks(marksOf(report), record.marks) &&
+    canonicalJson(report.pitches.map(digestOf)) === canonicalJson(record.pitches)
+  );
+}
+
+function prepare(level: Level, recording: Recording): Prepared {
+  const { seed, bike, rider, autoEase } = recording;
+  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
+  const policy = planRoad(world);
+  const { trace } = rideReference(world, policy);
+  const { lengthM, pitches } = world.course;
+  const report = judge(world, level, trace, trace, policy);
+  const reference: RoadReference = {
+    levelHash: levelHash(level),
+    seed,
+    bikeId: bike.id,
+    riderId: rider.id,
+    lengthM,
+    line: lineOf(trace, lengthM),
+    pitches: pitches.map(({ footM, endM, steepestRatio }, i) => ({
+      footM,
+      endM,
+      steepestRatio,
+      firstShiftBeforeFootM: report.pitches[i]?.firstShiftBeforeFootM ?? null,
+    })),
+  };
+  return { world, policy, trace, reference };
+}
+
+function judge(
+  world: RideWorld,
+  level: Level,
+  trace: RideTrace,
+  reference: RideTrace,
+  policy: Policy,
+): RideReport {
+  return judgeRide({ world, trace, reference, policy, weights: level.weights, passMark: level.passMark });
+}

@@ -1,0 +1,78 @@
+/**
+ * A plan as bytes: JSON without the names of its parts, and own levels as the room of levels packs them. What
+ * comes back is the same to the last digit; it goes through `parsePlan` like any other plan.
+ */
+import { levelFromBytes, levelToBytes } from './share.ts';
+import { ByteReader, ByteWriter } from './bytes.ts';
+import { type ClinicPlan, MOST_RIDES, parsePlan, type ParsePlanResult } from '../group/plan.ts';
+
+/** How an own level is marked in the row; its bytes follow after the row. */
+const OWN_LEVEL = 0;
+const PARTS = 13;
+
+/** Bytes of a plan. */
+export function planToBytes(plan: ClinicPlan): Uint8Array {
+  const { schema, id, title, seedRule, seed, bike, riderId, attempts, aids, shows, order, audience } = plan;
+  const rides = plan.rides.map((ride) =>
+    ride.kind === 'bundled' ? ride.levelId : ride.kind === 'check' ? [ride.audience] : OWN_LEVEL,
+  );
+  const row = [
+    schema,
+    id,
+    title,
+    seedRule,
+    seed,
+    bike,
+    riderId,
+    attempts,
+    aids,
+    shows,
+    order,
+    audience,
+    rides,
+  ];
+  const out = new ByteWriter();
+  out.text(JSON.stringify(row));
+  for (const ride of plan.rides) if (ride.kind === 'own') out.bytes(levelToBytes(ride.level));
+  return out.done();
+}
+
+/** The plan in bytes, or problems; null where the bytes are no plan at all. */
+export function planFromBytes(bytes: Uint8Array): ParsePlanResult | null {
+  const from = new ByteReader(bytes);
+  const row = readRow(from.text());
+  if (row === null) return null;
+  const [schema, id, title, seedRule, seed, bike, riderId, attempts, aids, shows, order, audience, short] =
+    row;
+  if (!Array.isArray(short) || short.length > MOST_RIDES) return null;
+  const rides: unknown[] = [];
+  for (const ride of short as unknown[]) {
+    if (ride !== OWN_LEVEL) {
+      rides.push(longRide(ride));
+      continue;
+    }
+    const parsed = levelFromBytes(from.bytes());
+    if (from.failed) return null;
+    const path = (inner: string): string => `rides[${rides.length}].level${inner === '' ? '' : `.${inner}`}`;
+    if (!parsed.ok)
+      return { ok: false, problems: parsed.problems.map((p) => ({ ...p, path: path(p.path) })) };
+    rides.push({ kind: 'own', level: parsed.level });
+  }
+  if (!from.finished) return null;
+  const parts = { schema, id, title, rides, seedRule, seed, bike, riderId, attempts };
+  return parsePlan({ ...parts, aids, shows, order, audience });
+}
+
+function readRow(text: string): readonly unknown[] | null {
+  try {
+    const row = JSON.parse(text) as unknown;
+    return Array.isArray(row) && row.length === PARTS ? row : null;
+  } catch {
+    return null;
+  }
+}
+
+function longRide(ride: unknown): unknown {
+  if (Array.isArray(ride)) return { kind: 'check', audience: ride[0] as unknown };
+  return { kind: 'bundled', levelId: ride };
+}

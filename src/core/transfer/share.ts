@@ -1,0 +1,151 @@
+/**
+ * A level as a short text for a link or a QR code, and back. Compressing is the shell's business: it gets bytes
+ * and gives bytes. The text carries a version and a check sum, and every fault in it becomes a sentence.
+ */
+import { createHasher } from '../math/hash.ts';
+import { bytesFromText, textFromBytes } from './base64.ts';
+import { type ParseResult, parseLevel } from '../level/parse.ts';
+import type { Problem } from '../level/problems.ts';
+import type { Level } from '../level/schema.ts';
+
+/** Version of the text; another one comes when its shape changes. */
+export const SHARE_VERSION = 1;
+/** How the bytes in a text are packed. */
+export type Packing = 'plain' | 'deflated';
+
+/** No shared text is longer (characters), and no level in one bigger once unpacked (bytes). */
+export const LONGEST_SHARED_TEXT = 200_000;
+export const BIGGEST_SHARED_BYTES = 500_000;
+
+/** Letters for the packings. */
+const LETTER: Readonly<Record<Packing, string>> = { plain: 'p', deflated: 'd' };
+const SHAPE = /^(\d{1,4})([a-z])([0-9a-f]{16})([A-Za-z0-9_-]*)$/;
+
+/** The bytes in a text, or why not. */
+export type OpenResult =
+  | { readonly ok: true; readonly packing: Packing; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A level as compact JSON, one byte a character: parts with their usual value left out, heights as millimetre steps. */
+export function levelToBytes(level: Level): Uint8Array<ArrayBuffer> {
+  const json = JSON.stringify({ ...withoutUsual(level), pieces: level.pieces.map(compactPiece) });
+  const ascii = json.replace(
+    /[\u007f-\uffff]/g,
+    (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  return Uint8Array.from(ascii, (c) => c.charCodeAt(0));
+}
+
+/** The level in unpacked bytes, or problems. */
+export function levelFromBytes(bytes: Uint8Array): ParseResult {
+  if (bytes.length > BIGGEST_SHARED_BYTES) return fault('too-big', 'The shared level is too big to be one.');
+  let value: unknown;
+  try {
+    const parts: string[] = [];
+    for (let i = 0; i < bytes.length; i += 4_096)
+      parts.push(String.fromCharCode(...bytes.subarray(i, i + 4_096)));
+    value = JSON.parse(parts.join(''));
+  } catch {
+    return fault('not-json', 'What was shared is no level. Share it again from the level bench.');
+  }
+  return parseLevel(restored(value));
+}
+
+/** Bytes, packed or not, as a text of letters, digits, dashes and underscores. */
+export function packBytes(bytes: Uint8Array, packing: Packing): string {
+  const body = `${LETTER[packing]}${textFromBytes(bytes)}`;
+  return `${SHARE_VERSION}${body[0]}${checkSum(SHARE_VERSION, body)}${body.slice(1)}`;
+}
+
+/** The bytes of such a text; spaces and line breaks that mail programs add do not matter. */
+export function unpackText(text: string): OpenResult {
+  if (text.length > LONGEST_SHARED_TEXT)
+    return fault('too-big', 'The shared text is too long to be a level.');
+  const found = SHAPE.exec(text.replace(/\s+/g, ''));
+  if (found === null)
+    return fault(
+      'not-shared',
+      'This is no shared level. Copy the whole link, from its first to its last letter.',
+    );
+  const [, version = '', letter = '', sum = '', body = ''] = found;
+  if (Number(version) > SHARE_VERSION)
+    return fault(
+      'newer-version',
+      `This level was shared by a newer version (format ${version}); this one reads up to ${SHARE_VERSION}. Update the game.`,
+    );
+  const packing = (Object.keys(LETTER) as Packing[]).find((name) => LETTER[name] === letter);
+  const bytes = bytesFromText(body);
+  if (bytes === null || checkSum(Number(version), `${letter}${body}`) !== sum)
+    return fault(
+      'damaged',
+      'The shared level is incomplete or was changed on its way. Copy the whole link again.',
+    );
+  if (packing === undefined || Number(version) < 1)
+    return fault(
+      'unknown-packing',
+      'The shared level is packed in a way that is not known here. Update the game.',
+    );
+  return { ok: true, packing, bytes };
+}
+
+/** A level as text without compression, for where there is none. */
+export function levelToText(level: Level): string {
+  return packBytes(levelToBytes(level), 'plain');
+}
+
+function checkSum(version: number, text: string): string {
+  const hasher = createHasher();
+  hasher.number(version);
+  hasher.text(text);
+  return hasher.digest();
+}
+
+const USUAL = {
+  joinM: 10,
+  stopLinesM: [],
+  winds: [],
+  surfaces: [],
+  hidden: [],
+  cues: [],
+  light: 'day',
+  rung: 0,
+};
+
+function withoutUsual(level: Level): Record<string, unknown> {
+  const usual = new Map(Object.entries(USUAL).map(([key, value]) => [key, JSON.stringify(value)]));
+  return Object.fromEntries(
+    Object.entries(level).filter(([key, value]) => JSON.stringify(value) !== usual.get(key)),
+  );
+}
+
+/** Recorded heights that are whole millimetres become steps, which are short numbers; other pieces stay. */
+function compactPiece(piece: Level['pieces'][number]): unknown {
+  if (piece.kind !== 'recorded') return piece;
+  const mm = piece.heightsM.map((height) => Math.round(height * 1_000));
+  if (mm.some((height, i) => height / 1_000 !== piece.heightsM[i] || Object.is(piece.heightsM[i], -0)))
+    return piece;
+  const steps = mm.map((height, i) => height - (mm[i - 1] ?? 0));
+  return { kind: piece.kind, stepM: piece.stepM, risesMm: steps };
+}
+
+/** Undoes `compactPiece` wherever something looks like it; all else is left for the parser to judge. */
+function restored(value: unknown): unknown {
+  if (!isRecord(value) || !Array.isArray(value['pieces'])) return value;
+  return { ...value, pieces: value['pieces'].map(restoredPiece) };
+}
+
+function restoredPiece(piece: unknown): unknown {
+  if (!isRecord(piece)) return piece;
+  const { risesMm, ...rest } = piece;
+  if (!Array.isArray(risesMm) || 'heightsM' in rest || !risesMm.every(Number.isSafeInteger)) return piece;
+  let sumMm = 0;
+  return { ...rest, heightsM: (risesMm as number[]).map((rise) => (sumMm += rise) / 1_000) };
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return value !== null && typeof value === 'object' && !Array.isArray(value);
+}
+
+function fault(code: string, sentence: string) {
+  return { ok: false, problems: [{ path: '', code, sentence }] } as const;
+}

@@ -1,0 +1,44 @@
+/**
+ * The import table as the contributor's page shows it. A script writes it there, and a test compares: nobody
+ * types it.
+ */
+import { importTable } from './table.ts';
+
+const quoted = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(', ');
+
+/** Rooms in as few words as they can be said: all of the core is `core`, all there is leaves out only itself. */
+function wordsFor(room: string, rooms: readonly string[]): string {
+  const core = [...importTable.keys()].filter((name) => name.startsWith('core/'));
+  if (room.startsWith('core/')) {
+    return rooms.length === 0 ? 'nothing' : quoted(rooms.map((name) => name.replace('core/', '')));
+  }
+  const wholeCore = core.every((name) => rooms.includes(name));
+  const inCore = wholeCore ? 'core' : quoted(rooms.filter((name) => name.startsWith('core/')));
+  const others = rooms.filter((name) => !name.startsWith('core/'));
+  const left = [...importTable.keys()].filter(
+    (name) => name !== room && !name.startsWith('core/') && !others.includes(name),
+  );
+  if (others.length > left.length && wholeCore) return `core and every other room but ${quoted(left)}`;
+  return [inCore, quoted(others)].filter((part) => part !== '').join(', ');
+}
+
+/** The lines of the table, head included. */
+export function importTableText(): string {
+  const rows = [...importTable].map(([room, { rooms, packages }]) => {
+    const shown = packages.length === 0 ? 'none' : quoted(packages.toSorted());
+    return `| \`${room}\` | ${wordsFor(room, rooms)} | ${shown} |`;
+  });
+  return ['| room | may import | packages |', '|---|---|---|', ...rows].join('\n');
+}
+
+const tableOnPage = /^\| room \| may import \|[^\n]*\n(?:\|[^\n]*(?:\n|$))*/m;
+
+/** The table that a page shows now, or null if it shows none. */
+export function shownTable(page: string): string | null {
+  return tableOnPage.exec(page)?.[0].trimEnd() ?? null;
+}
+
+/** The page with the table as it should be. */
+export function withTable(page: string): string {
+  return page.replace(tableOnPage, () => `${importTableText()}\n`);
+}
