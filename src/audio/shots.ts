@@ -6,7 +6,7 @@ import type { RideEvent } from '../core/ride/types.ts';
 import type { ShotName } from './sounds.ts';
 
 /** `gain` 0 to 1 before the player's volumes; `rate` 1 as recorded. */
-export interface Shot {
+interface Shot {
   readonly name: ShotName;
   readonly gain: number;
   readonly rate: number;

@@ -15,7 +15,7 @@ export interface Args {
 }
 
 /** Limits and wording of a number that is asked for. */
-export interface NumberRule {
+interface NumberRule {
   readonly low: number;
   readonly high: number;
   /** What the number is, with its unit: "the slope (rise over run, 8 % is 0.08)". */

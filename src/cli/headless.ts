@@ -8,7 +8,7 @@ import type { RideEvent, RideState, RideWorld } from '../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
 /** One shift of a ride as it is printed. */
-export interface ShiftLine {
+interface ShiftLine {
   readonly derailleur: string;
   readonly direction: string;
   readonly fromIndex: number;
@@ -35,7 +35,7 @@ export interface RideSummary {
 }
 
 /** Listens to a ride and keeps what the summary needs. */
-export interface Tally {
+interface Tally {
   note(state: RideState, events: readonly RideEvent[]): void;
   summary(world: RideWorld, last: RideState): RideSummary;
 }

@@ -12,7 +12,7 @@ import type { RideWorld } from '../core/ride/types.ts';
 import { fixed } from './print.ts';
 
 /** Marks as they are printed: 0 to 100, or null where the ride gave nothing to judge. */
-export interface MarkLine {
+interface MarkLine {
   readonly marks: Readonly<Record<MarkName, number | null>>;
   readonly total: number;
   readonly passed: boolean;

@@ -12,7 +12,7 @@ import { readJson } from './files.ts';
 import { BadInput } from './badInput.ts';
 
 /** Makes somebody who rides this world. */
-export type Player = (world: RideWorld, seed: number) => Controller;
+type Player = (world: RideWorld, seed: number) => Controller;
 
 const named = Object.keys(NAMED_HABITS) as NamedRider[];
 
@@ -28,7 +28,7 @@ export const PLAYERS: Readonly<Record<string, Player>> = {
 };
 
 /** Commands read from a file, and what the file says about the ride they belong to. */
-export interface RiddenFile {
+interface RiddenFile {
   readonly commands: readonly TimedCommand[];
   /** Known only if the file is a whole recording. */
   readonly recorded: { readonly seed: number; readonly autoEase: boolean } | null;

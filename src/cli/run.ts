@@ -15,7 +15,7 @@ import { ride } from './verbs/ride.ts';
 import { steady } from './verbs/steady.ts';
 
 /** Every verb there is; a new one is one more line here. */
-export const VERBS: Readonly<Record<string, Verb>> = {
+const VERBS: Readonly<Record<string, Verb>> = {
   levels,
   gears,
   steady,

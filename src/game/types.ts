@@ -34,6 +34,3 @@ export interface KitLook {
 
 /** Heights are drawn this much steeper than life, so that 4 % looks like something. */
 export const VERTICAL_EXAGGERATION = 2.2;
-
-/** Bike and rider are drawn this much larger than the road under them at 1280 pixels width (about). */
-export const RIDER_ENLARGEMENT = 5;

@@ -6,7 +6,7 @@ import type { InputAction } from './actions.ts';
 import type { InputHub } from './hub.ts';
 
 /** The number of the button of each action (W3C standard layout). */
-export type PadBindings = Readonly<Partial<Record<InputAction, number>>>;
+type PadBindings = Readonly<Partial<Record<InputAction, number>>>;
 
 /** A trigger counts as pushed from here on (0 to 1). */
 const TRIGGER_AT = 0.4;

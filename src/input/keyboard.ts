@@ -6,7 +6,7 @@ import { actionOfKey, type KeyBindings } from './actions.ts';
 import type { InputHub } from './hub.ts';
 
 /** What `listenToKeys` needs. */
-export interface KeyboardOptions {
+interface KeyboardOptions {
   readonly target: Window;
   readonly hub: InputHub;
   readonly keys: () => KeyBindings;

@@ -8,14 +8,14 @@ import type { InputHub } from './hub.ts';
 import { drawPadShape, type PadShape } from './padShapes.ts';
 
 /** What is written on the pads, and what a screen reader says where that is longer. */
-export interface PadWords {
+interface PadWords {
   readonly group: string;
   readonly labels: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
   readonly spoken: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
 }
 
 /** How the pads are laid out. */
-export interface PadOptions {
+interface PadOptions {
   readonly ringCount: number;
   /** The side of the gear pads. */
   readonly hand: 'right' | 'left';
@@ -34,7 +34,7 @@ export interface Pads {
 type PadAction = Exclude<InputAction, 'coast'>;
 
 /** A finger that slides up this far on the legs' pad presses (px). */
-export const SLIDE_TO_PRESS_PX = 28;
+const SLIDE_TO_PRESS_PX = 28;
 
 /** What the legs' pad means for a finger: its upper half or a slide upwards press, the rest eases. Pure. */
 export function legsAction(startShare: number, movedUpPx: number): 'press' | 'ease' {

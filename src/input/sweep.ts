@@ -4,9 +4,9 @@
  */
 
 /** Time between two steps of a held lever (ms). */
-export const SWEEP_STEP_MS = 350;
+const SWEEP_STEP_MS = 350;
 /** Sprockets of one push, the first included. */
-export const SWEEP_MOST_STEPS = 3;
+const SWEEP_MOST_STEPS = 3;
 
 /** A lever that is down: since when, and how many steps it has given. */
 export interface Sweep {

@@ -12,7 +12,9 @@ import { importTable, lazyRooms, roomOf } from './table.ts';
 export type Sources = ReadonlyMap<string, string>;
 
 /** Longest file anybody has to read (lines). */
-export const MAXIMUM_LINES = 300;
+export const MAXIMUM_LINES = 600;
+/** From here on a file is named by the check, for somebody to ask whether it holds one thing or two. */
+export const LONG_LINES = 300;
 
 const scriptFile = /\.(ts|tsx|mts|js|mjs)$/;
 
@@ -103,13 +105,13 @@ export function findCycles(graph: ReadonlyMap<string, readonly string[]>): strin
   return cycles;
 }
 
-/** Files that are too long to read, wherever they are. */
-export function findLongFiles(sources: Sources): string[] {
+/** Files of more than so many lines, wherever they are, as `path has N lines`. */
+export function findLongFiles(sources: Sources, most = MAXIMUM_LINES): string[] {
   return [...sources]
     .filter(([path]) => scriptFile.test(path) || path.endsWith('.css'))
     .map(([path, text]) => ({ path, lines: text.replace(/\n$/, '').split('\n').length }))
-    .filter(({ lines }) => lines > MAXIMUM_LINES)
-    .map(({ path, lines }) => `${path} has ${lines} lines, more than ${MAXIMUM_LINES}`);
+    .filter(({ lines }) => lines > most)
+    .map(({ path, lines }) => `${path} has ${lines} lines, more than ${most}`);
 }
 
 /** Everything in `src` that breaks the table, as `file:line what is wrong`. */

@@ -3,7 +3,8 @@
  * that look suspicious. A check that never complains would be worse than none.
  */
 import { describe, expect, it } from 'vitest';
-import { checkBoundaries, findLongFiles } from './boundaries.ts';
+import { checkBoundaries, findLongFiles, LONG_LINES } from './boundaries.ts';
+import { findSharedNames, findUnusedExports } from './exports.ts';
 import { checkTopLevel, findPrivatePlaces, readIgnoreList, topLevel } from './files.ts';
 
 /** Files every example may refer to. */
@@ -184,11 +185,16 @@ describe('cycles', () => {
 });
 
 describe('files', () => {
-  it('may have 300 lines and not one more', () => {
+  it('may have 600 lines and not one more', () => {
     const lines = (count: number): string => 'x;\n'.repeat(count);
-    expect(findLongFiles(new Map([['src/game/a.ts', lines(300)]]))).toEqual([]);
-    expect(findLongFiles(new Map([['test/game/a.test.tsx', lines(301)]]))).toHaveLength(1);
-    expect(findLongFiles(new Map([['levels/long.json', lines(301)]]))).toEqual([]);
+    expect(findLongFiles(new Map([['src/game/a.ts', lines(600)]]))).toEqual([]);
+    expect(findLongFiles(new Map([['test/game/a.test.tsx', lines(601)]]))).toHaveLength(1);
+    expect(findLongFiles(new Map([['levels/long.json', lines(601)]]))).toEqual([]);
+  });
+
+  it('are named from a length on that somebody chooses', () => {
+    const long = new Map([['src/game/a.ts', 'x;\n'.repeat(301)]]);
+    expect(findLongFiles(long, LONG_LINES)).toEqual(['src/game/a.ts has 301 lines, more than 300']);
   });
 
   it('at the top are the fixed ones', () => {
@@ -215,4 +221,40 @@ describe('files', () => {
       findPrivatePlaces(new Map([['a.ts', "import '../home/somebody.ts'; a.tmp/b; 'at work/play'"]])),
     ).toEqual([]);
   });
+});
+
+describe('names', () => {
+  const names = (...files: readonly (readonly [string, string])[]) => new Map(files);
+
+  it('that two files offer are found, passing one on is no second offer', () => {
+    const twice = names(['src/a.ts', 'export const x = 1;'], ['src/b.ts', 'export function x() {}']);
+    expect(findSharedNames(twice)).toEqual(['x: src/a.ts, src/b.ts']);
+    const passed = names(
+      ['src/a.ts', 'export type X = 1;'],
+      ['src/b.ts', "export type { X } from './a.ts';"],
+    );
+    expect(findSharedNames(passed)).toEqual([]);
+  });
+
+  it('that nobody takes are found, however they are offered', () => {
+    const text =
+      'export const { a, b: [c] } = d; export class E {} export interface F {} export const g = 1;';
+    const all = names(['src/a.ts', text], ['src/b.ts', "import { g } from './a.ts';"]);
+    expect(findUnusedExports(all).map(({ name }) => name)).toEqual(['a', 'c', 'E', 'F']);
+  });
+
+  it('that only a test takes are offered to nobody', () => {
+    const all = names(
+      ['src/a.ts', 'export const x = 1;'],
+      ['test/a.test.ts', "import { x } from '../src/a.ts';"],
+    );
+    expect(findUnusedExports(all)).toEqual([{ path: 'src/a.ts', name: 'x' }]);
+  });
+
+  it.each(["import * as all from './a.ts';", "export * from './a.ts';", "void import('./a.ts');"])(
+    'of a file are all taken by %s',
+    (text) => {
+      expect(findUnusedExports(names(['src/a.ts', 'export const x = 1;'], ['src/b.ts', text]))).toEqual([]);
+    },
+  );
 });

@@ -23,7 +23,7 @@ import { readText } from '../files.ts';
 import { unwrapRecording } from '../players.ts';
 
 /** Everything needed to give a plain recording its place. */
-export interface RideReader {
+interface RideReader {
   readonly plan: ClinicPlan;
   readonly levels: readonly Level[];
   readonly remarker: Remarker;

@@ -7,7 +7,7 @@ import { createSheet, finish, type Picture, snap } from '../paint/sheet.ts';
 type Context = CanvasRenderingContext2D;
 
 /** How the letters look. */
-export interface Lettering {
+interface Lettering {
   /** Size (CSS px) and weight of the letters. */
   readonly sizePx: number;
   readonly weight: number;

@@ -15,7 +15,7 @@ import type { HudWords } from './words.ts';
 type Context = CanvasRenderingContext2D;
 
 /** Length of the strip (m) and how much of it lies behind the rider. */
-export const STRIP_M = 250;
+const STRIP_M = 250;
 const BEHIND_M = 12;
 /** Marks further away than this would crowd the edge (m). */
 const LAST_MARK_M = 200;

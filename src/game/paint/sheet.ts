@@ -100,7 +100,7 @@ export function mix(first: string, second: string, share: number): string {
 let grainTile: HTMLCanvasElement | null = null;
 
 /** Size of the repeating grain tile (device pixels); sheet widths that are multiples of it stay seamless. */
-export const GRAIN_TILE_PX = 256;
+const GRAIN_TILE_PX = 256;
 
 function buildGrain(): HTMLCanvasElement {
   const canvas = document.createElement('canvas');

@@ -11,7 +11,7 @@ import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
 
 /** What the scene is given when it is made. */
-export interface RideSceneOptions {
+interface RideSceneOptions {
   readonly world: RideWorld;
   readonly scenery: Scenery;
   readonly look: Look;

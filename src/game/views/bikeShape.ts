@@ -67,7 +67,7 @@ const SEAT_ANGLE_RAD = 1.275;
 const HEAD_ANGLE_RAD = 1.25;
 
 /** Upright bikes carry a flat bar: small wheels and a drag area of somebody sitting up. */
-export function hasFlatBar(bike: Bike): boolean {
+function hasFlatBar(bike: Bike): boolean {
   return bike.beadSeatMm < 570 || bike.cdaM2 > 0.43 || /kids|town|trek/.test(bike.id);
 }
 

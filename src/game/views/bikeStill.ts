@@ -13,7 +13,7 @@ const SPOKE_PAIRS = 9;
 const LINK_M = 0.0127;
 
 /** What the painters need to know. */
-export interface StillParts {
+interface StillParts {
   readonly shape: BikeShape;
   readonly palette: Palette;
   readonly tones: RiderTones;

@@ -55,13 +55,13 @@ export function joinByTangent(from: Wheel, to: Wheel): number {
 }
 
 /** Angle the chain lies on a wheel, 0 to 2π, counted in the wheel's sense. */
-export function wrapAngle(on: Readonly<Wheel>): number {
+function wrapAngle(on: Readonly<Wheel>): number {
   const angle = ((on.turnOff - on.turnOn) * on.sense) % (Math.PI * 2);
   return angle < 0 ? angle + Math.PI * 2 : angle;
 }
 
 /** Where in the cassette or on the rings the chain comes on and where it leaves, as fractional indices. */
-export interface ChainPlace {
+interface ChainPlace {
   readonly on: number;
   readonly off: number;
 }

@@ -12,7 +12,7 @@ import { pitchRadiusM } from './toothing.ts';
 type Context = CanvasRenderingContext2D;
 
 /** Places of all rings and sprockets across the bike, from its mid plane outwards (mm). */
-export interface AcrossMm {
+interface AcrossMm {
   readonly rings: readonly number[];
   readonly sprockets: readonly number[];
 }

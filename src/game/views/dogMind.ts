@@ -11,7 +11,7 @@ export type DogSees = Pick<
 >;
 
 /** Where the dog keeps to (m of road ahead of the rider). */
-export interface DogPlaces {
+interface DogPlaces {
   readonly besideM: number;
   readonly waitingM: number;
 }

@@ -22,7 +22,7 @@ export interface SidePieces {
 }
 
 /** A limb along x that tapers from `startRadius` to `endRadius`. */
-export function traceTaper(
+function traceTaper(
   context: Context,
   fromX: number,
   toX: number,
@@ -49,7 +49,7 @@ function taper(
 }
 
 /** The shadow near pieces throw on what lies under them, fallen to the lower right when the piece points `boneRad` down. */
-export function throwShadow(sheet: Sheet, boneRad: number): void {
+function throwShadow(sheet: Sheet, boneRad: number): void {
   const x = 0.012;
   const y = 0.017;
   const cos = Math.cos(boneRad);

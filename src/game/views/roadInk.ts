@@ -11,7 +11,7 @@ const STROKES_PER_PX = 1.66;
 const FLAT_SLOPE_RATIO = 0.012;
 
 /** Strokes per metre of road at a slope (rise over run). */
-export function strokesPerM(slopeRatio: number, pxPerM: number): number {
+function strokesPerM(slopeRatio: number, pxPerM: number): number {
   const steep = Math.abs(slopeRatio);
   return steep < FLAT_SLOPE_RATIO ? 0 : steep * STROKES_PER_PX * pxPerM;
 }

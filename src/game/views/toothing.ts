@@ -5,7 +5,7 @@
 
 /** Roller chain pitch and roller diameter of bicycle chain (mm). */
 export const CHAIN_PITCH_MM = 12.7;
-export const ROLLER_MM = 7.75;
+const ROLLER_MM = 7.75;
 
 /** Radius of the circle the rollers' centres lie on (mm). */
 export function pitchRadiusMm(teeth: number): number {
