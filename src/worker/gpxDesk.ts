@@ -9,12 +9,11 @@ import { recordedRide } from '../core/gpx/recorded.ts';
 import { importRoad, type Road } from '../core/gpx/road.ts';
 import { type GpxOutcome, summaryOf } from '../core/gpx/summary.ts';
 import { type GpxFile, type GpxResult, refused } from '../core/gpx/types.ts';
+import { LIMITS } from '../core/math/limits.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
 
 /** So much is read before a pause (bytes). */
 const SLICE_BYTES = 128 * 1024;
-/** Of longer files no more is read; the reader has long refused them by then (bytes). */
-const MOST_BYTES = 300_000_000;
 
 /** Opens the desk. */
 export function openGpxDesk(
@@ -79,7 +78,8 @@ async function readSlices(
   { pause, wanted }: { readonly pause: () => Promise<void>; readonly wanted: () => boolean },
 ): Promise<GpxResult | null> {
   const bytes = createGpxBytes((label) => new TextDecoder(label));
-  const size = Math.min(source.size, MOST_BYTES);
+  // Of longer files no more is read; the reader has long refused them by then.
+  const size = Math.min(source.size, LIMITS.gpx.bytes.most);
   for (let at = 0; at < size; at += SLICE_BYTES) {
     const slice = source.slice(at, Math.min(size, at + SLICE_BYTES));
     const goesOn = bytes.push(new Uint8Array(await slice.arrayBuffer()));

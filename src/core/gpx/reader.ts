@@ -4,17 +4,13 @@
  * What kind of road the points make is left to others.
  */
 import { SaxesParser, type SaxesTagNS } from 'saxes';
+import { LIMITS } from '../math/limits.ts';
 import { type PointSink, pointSink } from './points.ts';
 import { type GpxResult, refused } from './types.ts';
 
-/** Real files are some ten elements deep. */
-const DEEPEST = 100;
-const MOST_POINTS = 500_000;
-const MOST_CHARACTERS = 64_000_000;
+const MOST = LIMITS.gpx;
 /** So much is waited for before the file is judged by how it begins (characters). */
 const LONGEST_HEAD = 4_096;
-/** Longer text in an element that should hold a number or a time is not looked at. */
-const LONGEST_VALUE = 200;
 
 /** Takes text as it comes; after the first fault it takes no more. */
 export interface GpxReader {
@@ -56,7 +52,7 @@ export function createGpxReader(): GpxReader {
     push: (text) =>
       attempt(() => {
         length += text.length;
-        if (length > MOST_CHARACTERS)
+        if (length > MOST.characters.most)
           throw new Refusal('too-big', 'This file is too big for one ride. Export a shorter one.');
         if (begun) {
           parser.write(text);
@@ -126,8 +122,8 @@ function createParser(sink: PointSink): SaxesParser<{ xmlns: true }> {
   });
   parser.on('opentag', (tag) => {
     const parent = roles.at(-1);
-    if (roles.length >= DEEPEST)
-      throw new Refusal('too-deep', `The file has more than ${DEEPEST} elements inside one another.`);
+    if (roles.length >= MOST.deep.most)
+      throw new Refusal('too-deep', `The file has more than ${MOST.deep.most} elements inside one another.`);
     if (parent === undefined) space = rootSpace(tag);
     const role = parent === undefined ? 'gpx' : roleOf(tag, parent, space);
     if (parent === 'ele' || parent === 'time' || parent === 'cadence') value = '?';
@@ -139,7 +135,7 @@ function createParser(sink: PointSink): SaxesParser<{ xmlns: true }> {
   const takeText = (text: string): void => {
     const role = roles.at(-1);
     if (role !== 'ele' && role !== 'time' && role !== 'cadence') return;
-    value = value.length + text.length > LONGEST_VALUE ? '?' : value + text;
+    value = value.length + text.length > MOST.value.most ? '?' : value + text;
   };
   parser.on('text', takeText);
   parser.on('cdata', takeText);
@@ -152,11 +148,11 @@ function openRole(sink: PointSink, role: Role, tag: SaxesTagNS): void {
   else if (role === 'trkseg') sink.segment();
   else if (
     role === 'point' &&
-    sink.point(tag.attributes['lat']?.value, tag.attributes['lon']?.value) > MOST_POINTS
+    sink.point(tag.attributes['lat']?.value, tag.attributes['lon']?.value) > MOST.points.most
   )
     throw new Refusal(
       'too-many-points',
-      `The file has more than ${MOST_POINTS} points. Export a shorter ride.`,
+      `The file has more than ${MOST.points.most} points. Export a shorter ride.`,
     );
 }
 

@@ -6,14 +6,15 @@ import * as z from 'zod/mini';
 import { parseLevel } from '../level/parse.ts';
 import type { Problem } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
+import { LIMITS } from '../math/limits.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
 import { planSentence } from './planProblems.ts';
 import { isCleanText } from './texts.ts';
 
 /** Version of the plan format this build reads and writes. */
 export const PLAN_SCHEMA = 1;
-export const MOST_RIDES = 12;
-export const MOST_ATTEMPTS = 10;
+export const MOST_RIDES = LIMITS.plan.rides.most;
+export const MOST_ATTEMPTS = LIMITS.plan.attempts.most;
 const TITLE_CHARACTERS = 80;
 const TOO_MANY = 20;
 

@@ -3,6 +3,7 @@
  * (stretches that overlap, a stop line beyond the end) is checked in `parse.ts`.
  */
 import * as z from 'zod/mini';
+import { LIMITS } from '../math/limits.ts';
 
 // The faster way writes code at run time, which a page with a strict policy forbids and would report.
 z.config({ jitless: true });
@@ -13,8 +14,6 @@ export const LEVEL_SCHEMA = 1;
 export const LONGEST_LEVEL_M = 20_000;
 export const SHORTEST_LEVEL_M = 100;
 export const STEEPEST_RATIO = 0.2;
-const MOST_PIECES = 200;
-const MOST_RECORDED = 5_000;
 
 /** What a level teaches; the words for it are in the pages. */
 export const LESSONS = [
@@ -85,7 +84,7 @@ const piece = z.discriminatedUnion('kind', [
     stepM: z.int().check(z.gte(1), z.lte(100)),
     heightsM: z
       .array(z.number().check(z.gte(-500), z.lte(9_000)))
-      .check(z.minLength(2), z.maxLength(MOST_RECORDED)),
+      .check(z.minLength(2), z.maxLength(LIMITS.level.heights.most)),
   }),
 ]);
 
@@ -105,7 +104,7 @@ export const levelSchema = z.strictObject({
   rung: z._default(z.int().check(z.gte(0), z.lte(99)), 0),
   seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
   joinM: z._default(z.number().check(z.gte(6), z.lte(20)), 10),
-  pieces: z.array(piece).check(z.minLength(1), z.maxLength(MOST_PIECES)),
+  pieces: z.array(piece).check(z.minLength(1), z.maxLength(LIMITS.level.pieces.most)),
   stopLinesM: z._default(z.array(metres).check(z.maxLength(50)), []),
   winds: z._default(
     z

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { createHasher } from '../math/hash.ts';
+import { LIMITS } from '../math/limits.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
@@ -110,8 +111,8 @@ export function readRider(value: unknown): Rider | null {
   return parsed.success ? parsed.data : null;
 }
 
-/** Longest ride that is read back: four hours. */
-const MOST_TICKS = 4 * 3600 * 120;
+/** Longest ride that is read back (ticks, 120 a second). */
+export const MOST_TICKS = LIMITS.ride.seconds.most * 120;
 
 const recordingSchema = z.strictObject({
   schema: z.literal(RECORDING_SCHEMA),
@@ -124,8 +125,10 @@ const recordingSchema = z.strictObject({
   ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
   commands: z
     .array(z.strictObject({ tick: z.int().check(z.gte(0), z.lte(MOST_TICKS)), command: commandSchema }))
-    .check(z.maxLength(100_000)),
-  checkpoints: z.array(z.string().check(z.regex(/^[0-9a-f]{16}$/))).check(z.maxLength(10_000)),
+    .check(z.maxLength(LIMITS.ride.commands.most)),
+  checkpoints: z
+    .array(z.string().check(z.regex(/^[0-9a-f]{16}$/)))
+    .check(z.maxLength(LIMITS.ride.checkpoints.most)),
 });
 
 /** A recording read from outside, or one sentence that says why not. */

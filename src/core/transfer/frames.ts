@@ -4,20 +4,17 @@
  * its own; the whole message is checked once more. Drawing and reading codes is left to others.
  */
 import { createHasher } from '../math/hash.ts';
+import { LIMITS } from '../math/limits.ts';
 import { fromBase41, toBase41 } from './base41.ts';
 
 /** Longest frame (characters, all of one byte). */
-export const FRAME_CHARACTERS = 800;
-export const MOST_FRAMES = 999;
+export const FRAME_CHARACTERS = LIMITS.code.characters.most;
 /** Format mark and version; what follows is 16 digits of message, three of number, three of count. */
 const FORMAT = 'B1';
 const HEAD = FORMAT.length + 16 + 3 + 3;
 const TAIL = 8;
 /** Bytes in one frame: three characters for two. */
 export const FRAME_BYTES = ((FRAME_CHARACTERS - HEAD - TAIL) / 3) * 2;
-/** Messages and damaged frames that are remembered; a camera held at anything must not fill the memory. */
-const MOST_MESSAGES = 50;
-const MOST_DAMAGED = 200;
 
 /** What is wrong with a frame. Numbers count from 1; they are null where they cannot be read. */
 export interface DamagedFrame {
@@ -44,7 +41,7 @@ export const EMPTY_BOX: FrameBox = { messages: [], damaged: [] };
 /** Frames of a message, the first one first; null where it would take more than 999. */
 export function toFrames(bytes: Uint8Array): string[] | null {
   const count = Math.max(1, Math.ceil(bytes.length / FRAME_BYTES));
-  if (count > MOST_FRAMES) return null;
+  if (count > LIMITS.code.frames.most) return null;
   const id = messageId(bytes);
   return Array.from({ length: count }, (_, i) => {
     const part = toBase41(bytes.subarray(i * FRAME_BYTES, (i + 1) * FRAME_BYTES));
@@ -59,7 +56,7 @@ export function takeFrame(box: FrameBox, text: string): FrameBox {
   if ('code' in frame) return note(box, frame);
   const known = box.messages.find((message) => message.id === frame.id);
   if (known === undefined) {
-    if (box.messages.length >= MOST_MESSAGES)
+    if (box.messages.length >= LIMITS.code.messages.most)
       return note(box, { code: 'too-many-messages', messageId: frame.id, number: frame.number });
     const parts = Array.from({ length: frame.count }, (_, i) => (i + 1 === frame.number ? frame.part : null));
     return { ...box, messages: [...box.messages, { id: frame.id, parts }] };
@@ -127,7 +124,7 @@ function note(box: FrameBox, frame: DamagedFrame): FrameBox {
     (other) =>
       other.code === frame.code && other.messageId === frame.messageId && other.number === frame.number,
   );
-  if (known || box.damaged.length >= MOST_DAMAGED) return box;
+  if (known || box.damaged.length >= LIMITS.code.damaged.most) return box;
   return { ...box, damaged: [...box.damaged, frame] };
 }
 

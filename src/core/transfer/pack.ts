@@ -4,6 +4,7 @@
  * own; it may answer later.
  */
 import type { ClinicPlan, ParsePlanResult } from '../group/plan.ts';
+import { LIMITS } from '../math/limits.ts';
 import { planFromBytes, planToBytes } from './packPlan.ts';
 import { recordsFromBytes, recordsToBytes } from './packRecords.ts';
 import type { HandOver } from './rideFile.ts';
@@ -17,8 +18,7 @@ const PLAN = 0x50;
 const RECORDS = 0x52;
 const PLAIN = 0x01;
 const DEFLATED = 0x02;
-/** Biggest packet that is unpacked (bytes): far more than 999 frames can honestly carry. */
-const MOST_BYTES = 4_000_000;
+const MOST_BYTES = LIMITS.code.unpackedBytes.most;
 
 /** A packet, read. */
 export type Unpacked =

@@ -5,6 +5,7 @@
  */
 import * as z from 'zod/mini';
 import { hashJson } from '../math/hash.ts';
+import { LIMITS } from '../math/limits.ts';
 import type { Heard } from '../group/records/missing.ts';
 import type { RideRecord } from '../group/records/record.ts';
 import {
@@ -41,7 +42,7 @@ const headSchema = z.strictObject({
   planId: idText,
   deviceId: idText,
   lastSeq: z.int().check(z.gte(0), z.lte(1_000_000)),
-  withdrawn: z.array(idText).check(z.maxLength(10_000)),
+  withdrawn: z.array(idText).check(z.maxLength(LIMITS.rideFile.withdrawn.most)),
   checksum: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
 });
 

@@ -3,6 +3,7 @@
  * and gives bytes. The text carries a version and a check sum, and every fault in it becomes a sentence.
  */
 import { createHasher } from '../math/hash.ts';
+import { LIMITS } from '../math/limits.ts';
 import { bytesFromText, textFromBytes } from './base64.ts';
 import { type ParseResult, parseLevel } from '../level/parse.ts';
 import type { Problem } from '../level/problems.ts';
@@ -12,10 +13,6 @@ import type { Level } from '../level/schema.ts';
 export const SHARE_VERSION = 1;
 /** How the bytes in a text are packed. */
 export type Packing = 'plain' | 'deflated';
-
-/** No shared text is longer (characters), and no level in one bigger once unpacked (bytes). */
-export const LONGEST_SHARED_TEXT = 200_000;
-export const BIGGEST_SHARED_BYTES = 500_000;
 
 /** Letters for the packings. */
 const LETTER: Readonly<Record<Packing, string>> = { plain: 'p', deflated: 'd' };
@@ -38,7 +35,8 @@ export function levelToBytes(level: Level): Uint8Array<ArrayBuffer> {
 
 /** The level in unpacked bytes, or problems. */
 export function levelFromBytes(bytes: Uint8Array): ParseResult {
-  if (bytes.length > BIGGEST_SHARED_BYTES) return fault('too-big', 'The shared level is too big to be one.');
+  if (bytes.length > LIMITS.link.unpackedBytes.most)
+    return fault('too-big', 'The shared level is too big to be one.');
   let value: unknown;
   try {
     const parts: string[] = [];
@@ -59,7 +57,7 @@ export function packBytes(bytes: Uint8Array, packing: Packing): string {
 
 /** The bytes of such a text; spaces and line breaks that mail programs add do not matter. */
 export function unpackText(text: string): OpenResult {
-  if (text.length > LONGEST_SHARED_TEXT)
+  if (text.length > LIMITS.link.levelCharacters.most)
     return fault('too-big', 'The shared text is too long to be a level.');
   const found = SHAPE.exec(text.replace(/\s+/g, ''));
   if (found === null)

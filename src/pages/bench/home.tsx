@@ -4,6 +4,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { type ParseResult, parseLevelText } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { LIMITS } from '../../core/math/limits.ts';
 import { hashOf } from '../address.ts';
 import { inLearningOrder } from '../ladder.ts';
 import { Profile } from '../pictures/profile.tsx';
@@ -14,9 +15,6 @@ import { type Draft, isUnsaved } from './desk.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { metric } from './say.ts';
 import type { BenchServices } from './types.ts';
-
-/** A level file is never this big (bytes). */
-const BIGGEST_FILE = 5_000_000;
 
 export interface HomeProps {
   readonly levels: readonly Level[];
@@ -60,7 +58,7 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
   const say = benchWords.home;
   const [told, setTold] = useState('');
   const read = async (file: Blob): Promise<void> => {
-    if (file.size > BIGGEST_FILE) return setTold(say.tooBig);
+    if (file.size > LIMITS.level.bytes.most) return setTold(say.tooBig);
     onFile(parseLevelText(await file.text()));
   };
   return (

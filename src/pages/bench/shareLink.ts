@@ -4,13 +4,8 @@
  */
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import {
-  BIGGEST_SHARED_BYTES,
-  levelFromBytes,
-  levelToBytes,
-  packBytes,
-  unpackText,
-} from '../../core/transfer/share.ts';
+import { LIMITS } from '../../core/math/limits.ts';
+import { levelFromBytes, levelToBytes, packBytes, unpackText } from '../../core/transfer/share.ts';
 
 /** How the part of the address behind `#bench/` begins when it carries a level. */
 const BEGINNING = 'level.';
@@ -44,9 +39,10 @@ export async function levelOfText(text: string): Promise<ParseResult | null> {
   if (opened.packing === 'plain') return levelFromBytes(opened.bytes);
   if (typeof DecompressionStream === 'undefined') return null;
   try {
-    const bytes = await through(opened.bytes, new DecompressionStream('deflate-raw'), BIGGEST_SHARED_BYTES);
+    const most = LIMITS.link.unpackedBytes.most;
+    const bytes = await through(opened.bytes, new DecompressionStream('deflate-raw'), most);
     // One byte too many is enough for the core to say that it is too big.
-    return levelFromBytes(bytes ?? new Uint8Array(BIGGEST_SHARED_BYTES + 1));
+    return levelFromBytes(bytes ?? new Uint8Array(most + 1));
   } catch {
     const sentence = 'What was shared is no level. Share it again from the level bench.';
     return { ok: false, problems: [{ path: '', code: 'not-packed', sentence }] };

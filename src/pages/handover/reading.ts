@@ -20,11 +20,9 @@ import { cleanText } from '../../core/group/texts.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
+import { LIMITS } from '../../core/math/limits.ts';
 import { inflate } from './packing.ts';
 import { framesIn, looksLikeFrames } from './parcel.ts';
-
-/** Longer texts are not looked at (characters): an evening of a hundred rides with recordings has a tenth. */
-const LONGEST_TEXT = 60_000_000;
 
 /** What a text turned out to be. */
 export type Arrival =
@@ -57,7 +55,7 @@ export async function readText(
   before: Reading,
   text: string,
 ): Promise<{ readonly reading: Reading; readonly arrivals: readonly Arrival[] }> {
-  if (text.length > LONGEST_TEXT)
+  if (text.length > LIMITS.rideFile.characters.most)
     return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
   if (!looksLikeFrames(text)) return { reading: before, arrivals: [readFile(text)] };
   const box = framesIn(text).reduce(takeFrame, before.box);

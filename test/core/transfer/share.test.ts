@@ -5,16 +5,15 @@ import { describe, expect, it, vi } from 'vitest';
 import { bytesFromText, textFromBytes } from '../../../src/core/transfer/base64.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import {
-  BIGGEST_SHARED_BYTES,
   levelFromBytes,
   levelToBytes,
   levelToText,
-  LONGEST_SHARED_TEXT,
   packBytes,
   unpackText,
 } from '../../../src/core/transfer/share.ts';
 import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
 import type { ParseResult } from '../../../src/core/level/parse.ts';
+import { LIMITS } from '../../../src/core/math/limits.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { edits, levelOf, recordedLevel } from '../level/benchLevels.ts';
 
@@ -71,7 +70,7 @@ describe('a text that is no shared level', () => {
     ['one letter changed', text.slice(0, -5) + (text.at(-5) === 'A' ? 'B' : 'A') + text.slice(-4), 'damaged'],
     ['the head of another', levelToText(recordedLevel()).slice(0, 18) + text.slice(18), 'damaged'],
     ['a newer version', text.replace(/^1/, '7'), 'newer-version'],
-    ['far too much', 'A'.repeat(LONGEST_SHARED_TEXT + 1), 'too-big'],
+    ['far too much', 'A'.repeat(LIMITS.link.levelCharacters.most + 1), 'too-big'],
     ['no JSON in it', packBytes(Uint8Array.of(1, 2, 3), 'plain'), 'not-json'],
     ['no level in it', packBytes(Uint8Array.of(0x5b, 0x5d), 'plain'), 'not-a-level'],
     ['an unknown packing', text.replace(/^1p/, '1z'), 'damaged'],
@@ -86,7 +85,7 @@ describe('a text that is no shared level', () => {
   });
 
   it('bytes that swell beyond any level are refused', () => {
-    expect(codeOf(levelFromBytes(new Uint8Array(BIGGEST_SHARED_BYTES + 1)))).toBe('too-big');
+    expect(codeOf(levelFromBytes(new Uint8Array(LIMITS.link.unpackedBytes.most + 1)))).toBe('too-big');
   });
 
   it('2,000 spoiled texts never crash and never pass for another level', () => {

@@ -4,7 +4,8 @@
  */
 import * as z from 'zod/mini';
 import { createHasher, hashJson } from '../../math/hash.ts';
-import { parseRecording, type Recording } from '../../ride/recording.ts';
+import { LIMITS } from '../../math/limits.ts';
+import { MOST_TICKS, parseRecording, type Recording } from '../../ride/recording.ts';
 import { readNickname } from '../nicknames.ts';
 import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
 import { checksumOf, RECORD_SCHEMA, type RideRecord, VERSION_CHARACTERS } from './record.ts';
@@ -47,16 +48,12 @@ export interface ReadRecord {
   readonly damaged: DamagedPiece | null;
 }
 
-/** Longest line that is looked at (characters); a ride of an hour with a command every second has a tenth. */
-export const LONGEST_LINE = 8_000_000;
-
 const idText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
 const levelIdText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
 const hash = z.string().check(z.regex(/^[0-9a-f]{16}$/));
 const plain = (most: number) => z.string().check(z.maxLength(most * 2));
 const tenth = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high), z.refine(isTenth));
 const mark = z.nullable(tenth(0, 100));
-const LONGEST_TICKS = 4 * 3600 * 120;
 
 const recordSchema = z.strictObject({
   schema: z.literal(RECORD_SCHEMA),
@@ -84,7 +81,7 @@ const recordSchema = z.strictObject({
       }),
     )
     .check(z.maxLength(400)),
-  ticks: z.int().check(z.gte(0), z.lte(LONGEST_TICKS)),
+  ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
   version: plain(VERSION_CHARACTERS),
   recordingHash: z.nullable(hash),
   recording: z.unknown(),
@@ -93,7 +90,8 @@ const recordSchema = z.strictObject({
 
 /** Reads one line of text. */
 export function parseRecordText(text: string): ReadRecord {
-  if (text.length > LONGEST_LINE) return { record: null, damaged: { ...guessed(text), code: 'too-long' } };
+  if (text.length > LIMITS.rideFile.lineCharacters.most)
+    return { record: null, damaged: { ...guessed(text), code: 'too-long' } };
   let value: unknown;
   try {
     value = JSON.parse(text);

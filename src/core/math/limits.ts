@@ -1,0 +1,132 @@
+/**
+ * How much is let in at every door, in one table: each limit with its number, its unit and what it is for. A limit
+ * is far above what honest things need and low enough that looking at anything below it does not make a page wait.
+ * The page "What is trusted" prints this table; who measures against it stands at the doors.
+ */
+
+/** What a limit counts. `deep` is how far lists and objects may lie inside each other. */
+export type LimitUnit =
+  | 'bytes'
+  | 'characters'
+  | 'commands'
+  | 'deep'
+  | 'entries'
+  | 'frames'
+  | 'heights'
+  | 'lines'
+  | 'messages'
+  | 'pages'
+  | 'pieces'
+  | 'points'
+  | 'records'
+  | 'rides'
+  | 'rows'
+  | 'seconds';
+
+/** One limit: `most` is still let in, one more is not. */
+export interface Limit {
+  readonly most: number;
+  readonly unit: LimitUnit;
+  readonly why: string;
+}
+
+/** Texts and values that lie inside each other deeper than this are nobody's work. */
+const DEEP: Limit = { most: 64, unit: 'deep', why: 'ours are at most ten deep' };
+
+/** All limits by door. */
+export const LIMITS = {
+  level: {
+    bytes: {
+      most: 2_000_000,
+      unit: 'bytes',
+      why: 'twenty kilometres by the metre, written wide, take a third',
+    },
+    deep: DEEP,
+    entries: {
+      most: 60_000,
+      unit: 'entries',
+      why: 'values in a file; twenty kilometres by the metre take a third',
+    },
+    pieces: { most: 200, unit: 'pieces', why: 'a road with a new piece every hundred metres' },
+    heights: { most: 5_000, unit: 'heights', why: 'in one recorded piece' },
+    problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },
+  },
+  link: {
+    characters: { most: 900_000, unit: 'characters', why: 'an address; a plan in 999 codes takes 800,000' },
+    levelCharacters: { most: 200_000, unit: 'characters', why: 'a level in a link' },
+    unpackedBytes: {
+      most: 500_000,
+      unit: 'bytes',
+      why: 'a level once it is unpacked, whatever it was packed into',
+    },
+  },
+  code: {
+    characters: { most: 800, unit: 'characters', why: 'one code a camera can read' },
+    frames: { most: 999, unit: 'frames', why: 'codes of one message' },
+    messages: { most: 50, unit: 'messages', why: 'a camera held at anything must not fill the memory' },
+    damaged: { most: 200, unit: 'frames', why: 'damaged codes that are remembered' },
+    unpackedBytes: { most: 4_000_000, unit: 'bytes', why: 'a message once it is unpacked' },
+  },
+  gpx: {
+    bytes: { most: 300_000_000, unit: 'bytes', why: 'what is read of a file, in slices and in a worker' },
+    characters: { most: 64_000_000, unit: 'characters', why: 'text in it, after its encoding' },
+    points: { most: 500_000, unit: 'points', why: 'a point a second for six days' },
+    deep: { most: 100, unit: 'deep', why: 'real files are some ten elements deep' },
+    value: { most: 200, unit: 'characters', why: 'text where a number or a time should stand' },
+  },
+  ride: {
+    seconds: { most: 14_400, unit: 'seconds', why: 'four hours of riding' },
+    commands: { most: 100_000, unit: 'commands', why: 'seven a second for four hours' },
+    checkpoints: { most: 10_000, unit: 'entries', why: 'fingerprints on the way; four hours have 2,880' },
+  },
+  copy: {
+    bytes: { most: 256_000_000, unit: 'bytes', why: 'five thousand long rides' },
+    records: { most: 100_000, unit: 'records', why: 'three hundred evenings with three hundred rides' },
+    deep: DEEP,
+  },
+  plan: {
+    characters: { most: 4_000_000, unit: 'characters', why: 'twelve own roads of twenty kilometres' },
+    deep: DEEP,
+    rides: { most: 12, unit: 'rides', why: 'an evening' },
+    attempts: { most: 10, unit: 'rides', why: 'attempts of one rider on one ride' },
+    problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },
+  },
+  rideFile: {
+    characters: {
+      most: 60_000_000,
+      unit: 'characters',
+      why: 'ten evenings of a hundred rides with recordings',
+    },
+    lines: { most: 20_000, unit: 'lines', why: 'sixty riders, twelve rides, ten attempts, three times over' },
+    lineCharacters: {
+      most: 8_000_000,
+      unit: 'characters',
+      why: 'a ride of an hour with a command a second has a tenth',
+    },
+    withdrawn: { most: 10_000, unit: 'records', why: 'rides one device has taken back' },
+    deep: DEEP,
+  },
+  store: {
+    bytes: { most: 16_000_000, unit: 'bytes', why: 'one answer; two hundred long rides' },
+    rows: { most: 200, unit: 'rows', why: 'in one answer, as many as were asked for' },
+    pages: { most: 500, unit: 'pages', why: 'answers in a row before a person is asked' },
+    seconds: { most: 30, unit: 'seconds', why: 'a store that says nothing for so long is taken for gone' },
+    deep: DEEP,
+  },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, Limit>>>>;
+
+/** A door by its name in the table. */
+export type Door = keyof typeof LIMITS;
+
+/** How each door is called on the page that prints the table. */
+export const DOOR_TITLES: Readonly<Record<Door, string>> = {
+  level: 'a level, as file or text',
+  link: 'a link',
+  code: 'codes from a camera',
+  gpx: 'a GPX file',
+  ride: 'a recording',
+  copy: 'a copy that is taken back',
+  plan: 'a plan',
+  rideFile: 'a file of rides',
+  store: "a club's own store",
+};

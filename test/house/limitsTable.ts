@@ -1,0 +1,31 @@
+/**
+ * The limits at every door as the table on the contributor's page: made from the data, so that page and code cannot
+ * part. `test/figures/limits.ts` writes it, `limits.test.ts` compares it.
+ */
+import { type Door, DOOR_TITLES, type Limit, LIMITS } from '../../src/core/math/limits.ts';
+
+/** Where the table begins on the page. */
+const HEAD = '| door | limit | why so many |\n|---|---|---|\n';
+
+/** The table, without a line end behind it. */
+export function limitsTable(): string {
+  const rows = (Object.keys(LIMITS) as Door[]).flatMap((door) =>
+    Object.entries<Limit>(LIMITS[door]).map(
+      ([name, limit], i) =>
+        `| ${i === 0 ? DOOR_TITLES[door] : ''} | \`${name}\`: ${said(limit)} | ${limit.why} |`,
+    ),
+  );
+  return HEAD + rows.join('\n');
+}
+
+/** The page with the present table in place of the one that stands on it; null where none does. */
+export function withTable(page: string): string | null {
+  const from = page.indexOf(HEAD);
+  if (from < 0) return null;
+  const to = page.indexOf('\n\n', from);
+  return page.slice(0, from) + limitsTable() + page.slice(to < 0 ? page.length : to);
+}
+
+function said({ most, unit }: Limit): string {
+  return `${String(most).replace(/\B(?=(\d{3})+$)/g, ',')} ${unit}`;
+}
