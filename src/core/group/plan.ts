@@ -4,9 +4,10 @@
  */
 import * as z from 'zod/mini';
 import { parseLevel } from '../level/parse.ts';
-import type { Problem } from '../level/problems.ts';
+import { handful, type Problem } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
+import { tooMuch } from '../math/measure.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
 import { planSentence } from './planProblems.ts';
 import { isCleanText } from './texts.ts';
@@ -16,7 +17,8 @@ export const PLAN_SCHEMA = 1;
 export const MOST_RIDES = LIMITS.plan.rides.most;
 export const MOST_ATTEMPTS = LIMITS.plan.attempts.most;
 const TITLE_CHARACTERS = 80;
-const TOO_MANY = 20;
+/** A plan without the levels in it has some sixty. */
+const MOST = { deep: LIMITS.plan.deep.most, entries: LIMITS.plan.entries.most };
 
 const AUDIENCES = ['everyone', 'children'] as const;
 const idText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
@@ -78,6 +80,8 @@ export type ParsePlanResult =
 
 /** Parses text that should be a plan file. */
 export function parsePlanText(text: string, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
+  if (text.length > LIMITS.plan.characters.most)
+    return failed([problem('', 'too-big', 'This is far too long to be a plan. Ask the coach for it again.')]);
   let value: unknown;
   try {
     // Some editors put an invisible mark before the first brace.
@@ -96,20 +100,19 @@ export function parsePlan(value: unknown, knownLevelIds?: ReadonlySet<string>): 
   if (early !== null) return failed([early]);
   const parsed = planSchema.safeParse(value);
   if (!parsed.success)
-    return failed(
-      parsed.error.issues
-        .slice(0, TOO_MANY)
-        .flatMap((issue) => planSentence(issue as z.core.$ZodIssue, value)),
-    );
+    return failed(parsed.error.issues.flatMap((issue) => planSentence(issue as z.core.$ZodIssue, value)));
   const problems = [...checkTexts(parsed.data), ...checkWho(parsed.data)];
   const rides = parsed.data.rides.flatMap((ride, i) => readRide(ride, i, knownLevelIds, problems));
-  if (problems.length > 0) return failed(problems.slice(0, TOO_MANY));
+  if (problems.length > 0) return failed(problems);
   return { ok: true, plan: { ...parsed.data, rides } };
 }
 
 function checkEnvelope(value: unknown): Problem | null {
   if (value === null || typeof value !== 'object' || Array.isArray(value))
     return problem('', 'not-a-plan', 'A plan file holds one object in braces { … }.');
+  const much = tooMuch(withoutLevels(value), MOST);
+  if (much !== null)
+    return problem('', much, 'There is far more in this than any plan has. Ask the coach for it again.');
   const { schema } = value as { schema?: unknown };
   if (typeof schema === 'number' && schema > PLAN_SCHEMA)
     return problem(
@@ -120,6 +123,15 @@ function checkEnvelope(value: unknown): Problem | null {
   if (Object.hasOwn(value, '__proto__'))
     return problem('__proto__', 'unknown-key', '"__proto__" is not a part of a plan. Remove it.');
   return null;
+}
+
+/** Levels in a plan are measured by their own door. */
+function withoutLevels(plan: object): unknown {
+  const { rides } = plan as { rides?: unknown };
+  if (!Array.isArray(rides)) return plan;
+  const bare = (ride: unknown): unknown =>
+    ride !== null && typeof ride === 'object' && 'level' in ride ? { ...ride, level: null } : ride;
+  return { ...plan, rides: rides.map(bare) };
 }
 
 function checkTexts(plan: { title: string }): Problem[] {
@@ -170,5 +182,5 @@ function problem(path: string, code: string, sentence: string): Problem {
 }
 
 function failed(problems: readonly Problem[]): ParsePlanResult {
-  return { ok: false, problems };
+  return { ok: false, problems: handful(problems, LIMITS.plan.problems.most) };
 }

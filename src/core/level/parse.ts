@@ -4,7 +4,9 @@
  */
 import type * as z from 'zod/mini';
 import { pieceLengthM } from '../course/build.ts';
-import { type Problem, sentenceFor } from './problems.ts';
+import { LIMITS } from '../math/limits.ts';
+import { tooMuch } from '../math/measure.ts';
+import { handful, type Problem, sentenceFor } from './problems.ts';
 import {
   LEVEL_SCHEMA,
   type Level,
@@ -19,12 +21,20 @@ export type ParseResult =
   | { readonly ok: true; readonly level: Level }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-const TOO_MANY = 20;
+const MOST = { deep: LIMITS.level.deep.most, entries: LIMITS.level.entries.most };
 /** Room a rider needs between two stop lines, and before the first (m). */
 const STOP_SPACING_M = 40;
 
 /** Parses text that should be a level file. */
 export function parseLevelText(text: string): ParseResult {
+  if (text.length > LIMITS.level.bytes.most)
+    return failed([
+      problem(
+        '',
+        'too-big',
+        'This is far too long to be a level. Choose a file that was saved on the bench.',
+      ),
+    ]);
   // Some editors put an invisible mark before the first brace.
   const bare = text.replace(/^\uFEFF/, '');
   if (bare.trim() === '')
@@ -49,16 +59,12 @@ export function parseLevel(value: unknown): ParseResult {
   if (early !== null) return failed([early]);
   const parsed = levelSchema.safeParse(value);
   if (!parsed.success)
-    return failed(
-      parsed.error.issues
-        .slice(0, TOO_MANY)
-        .flatMap((issue) => sentenceFor(issue as z.core.$ZodIssue, value)),
-    );
+    return failed(parsed.error.issues.flatMap((issue) => sentenceFor(issue as z.core.$ZodIssue, value)));
   const level = parsed.data;
   const problems = [...checkRoad(level), ...checkStretches(level), ...checkPlaces(level)];
   if (Object.values(level.weights).every((weight) => weight === 0))
     problems.push(problem('weights', 'no-weight', 'At least one mark needs a weight above 0.'));
-  return problems.length > 0 ? failed(problems.slice(0, TOO_MANY)) : { ok: true, level };
+  return problems.length > 0 ? failed(problems) : { ok: true, level };
 }
 
 /**
@@ -66,6 +72,7 @@ export function parseLevel(value: unknown): ParseResult {
  * else.
  */
 export function readUnfinished(value: unknown): Level | null {
+  if (tooMuch(value, MOST) !== null) return null;
   const parsed = levelSchema.safeParse(value);
   return parsed.success ? parsed.data : null;
 }
@@ -78,6 +85,13 @@ export function levelLengthM(level: Pick<Level, 'pieces'>): number {
 function checkEnvelope(value: unknown): Problem | null {
   if (value === null || typeof value !== 'object' || Array.isArray(value))
     return problem('', 'not-a-level', 'A level file holds one object in braces { … }.');
+  const much = tooMuch(value, MOST);
+  if (much !== null)
+    return problem(
+      '',
+      much,
+      'There is far more in this than any level has. Ask for it again, as a link or a file.',
+    );
   const { schema } = value as { schema?: unknown };
   if (typeof schema === 'number' && schema > LEVEL_SCHEMA)
     return problem(
@@ -220,7 +234,7 @@ function problem(path: string, code: string, sentence: string): Problem {
 }
 
 function failed(problems: readonly Problem[]): ParseResult {
-  return { ok: false, problems };
+  return { ok: false, problems: handful(problems, LIMITS.level.problems.most) };
 }
 
 /** Where reading stopped, as far as this engine tells: some name a line, some a position, some neither. */

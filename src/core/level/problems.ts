@@ -13,6 +13,14 @@ export interface Problem {
 
 type Issue = z.core.$ZodIssue;
 
+/** The first problems, and one that counts the others where there are more than `most`. */
+export function handful(all: readonly Problem[], most: number): readonly Problem[] {
+  if (all.length <= most) return all;
+  const others = all.length - most;
+  const sentence = `There ${others === 1 ? 'is 1 more problem' : `are ${others} more problems`}. Mend these first.`;
+  return [...all.slice(0, most), { path: '', code: 'more', sentence }];
+}
+
 /** One or more problems for a finding of the schema. */
 export function sentenceFor(issue: Issue, root: unknown): Problem[] {
   const path = pathText(issue.path);

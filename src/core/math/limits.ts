@@ -43,9 +43,9 @@ export const LIMITS = {
     },
     deep: DEEP,
     entries: {
-      most: 60_000,
+      most: 30_000,
       unit: 'entries',
-      why: 'values in a file; twenty kilometres by the metre take a third',
+      why: 'values in it; twenty kilometres by the metre have two thirds',
     },
     pieces: { most: 200, unit: 'pieces', why: 'a road with a new piece every hundred metres' },
     heights: { most: 5_000, unit: 'heights', why: 'in one recorded piece' },
@@ -85,8 +85,9 @@ export const LIMITS = {
     deep: DEEP,
   },
   plan: {
-    characters: { most: 4_000_000, unit: 'characters', why: 'twelve own roads of twenty kilometres' },
+    characters: { most: 8_000_000, unit: 'characters', why: 'twelve own roads of twenty kilometres' },
     deep: DEEP,
+    entries: { most: 500, unit: 'entries', why: 'values in it, own roads aside; an evening has sixty' },
     rides: { most: 12, unit: 'rides', why: 'an evening' },
     attempts: { most: 10, unit: 'rides', why: 'attempts of one rider on one ride' },
     problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },

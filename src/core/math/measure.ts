@@ -12,7 +12,7 @@ export interface Measure {
 }
 
 /** What is too much about a value, or null. A list or object that holds no other is 1 deep. */
-export function tooMuch(value: unknown, most: Measure): 'too-deep' | 'too-many' | null {
+export function tooMuch(value: unknown, most: Measure): 'too-deep' | 'too-much' | null {
   let level: object[] = isHolder(value) ? [value] : [];
   let entries = 1;
   for (let deep = 1; level.length > 0; deep += 1) {
@@ -21,7 +21,7 @@ export function tooMuch(value: unknown, most: Measure): 'too-deep' | 'too-many' 
     for (const holder of level) {
       const inside: readonly unknown[] = Array.isArray(holder) ? holder : Object.values(holder);
       entries += inside.length;
-      if (entries > most.entries) return 'too-many';
+      if (entries > most.entries) return 'too-much';
       for (const item of inside) if (isHolder(item)) next.push(item);
     }
     level = next;

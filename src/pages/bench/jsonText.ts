@@ -41,6 +41,9 @@ function spaced(value: unknown): string {
 export function levelFromJson(text: string): TextResult {
   const result: ParseResult = parseLevelText(text);
   if (result.ok) return result;
+  // Of a text that is not read, no line is looked for.
+  if (result.problems[0]?.code === 'too-big')
+    return { ok: false, problems: result.problems.map((problem) => ({ ...problem, line: 1 })) };
   const { lines, faultLine } = scanJson(text);
   const problems = result.problems.map((problem) => ({
     ...problem,
