@@ -5,10 +5,11 @@
 import type { RecordedSample } from './core/gpx/recorded.ts';
 import { readUnfinished } from './core/level/parse.ts';
 import type { Level } from './core/level/schema.ts';
+import { keyOfJob, type RideJob } from './core/ride/job.ts';
 import type { Keeping } from './keeping.ts';
 import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from './pages/bench/types.ts';
 import type { SaveAnswer } from './storage/index.ts';
-import { keyOfJob, type Planner, PlannerCancelled, type RideJob } from './worker/client.ts';
+import { type Planner, PlannerCancelled } from './worker/client.ts';
 import { trustedScript } from './trusted.ts';
 import { createGpxImporter, startGpxWorker } from './worker/gpxClient.ts';
 

@@ -2,9 +2,10 @@
  * Joins the store to the planner: the reference ride is planned while the player rides, and a finished ride is
  * judged, told to its debrief, and kept.
  */
-import { type Judged, type Planner, createPlanner, type RideJob, startJudgeWorker } from './worker/client.ts';
+import { type Judged, type Planner, createPlanner, startJudgeWorker } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
 import type { AfterRide, Kept, RideResult } from './pages/afterRide.ts';
+import type { RideJob } from './core/ride/job.ts';
 import type { RideTrace } from './core/ride/trace.ts';
 import type { Store } from './pages/createStore.ts';
 import { TRIAL } from './pages/rideLevel.ts';

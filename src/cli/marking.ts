@@ -1,14 +1,7 @@
 /**
- * Marks for the command line: plans the reference ride over the same road and lets the coach judge. The
- * numbers are the coach's; only their shape for printing is made here.
+ * Marks for the command line. The numbers are the coach's; only their shape for printing is made here.
  */
-import { judgeRide } from '../core/coach/judge.ts';
 import { MARK_NAMES, type MarkName, type RideReport } from '../core/coach/types.ts';
-import type { Level } from '../core/level/schema.ts';
-import { rideReference } from '../core/planner/driver.ts';
-import { type Policy, planRoad } from '../core/planner/plan.ts';
-import type { RideTrace } from '../core/ride/trace.ts';
-import type { RideWorld } from '../core/ride/types.ts';
 import { fixed } from './print.ts';
 
 /** Marks as they are printed: 0 to 100, or null where the ride gave nothing to judge. */
@@ -26,18 +19,6 @@ export function markLine(report: RideReport): MarkLine {
     total: report.total,
     passed: report.passed,
   };
-}
-
-/** Judges a ride over a level against the reference ride on the same bike. */
-export function markRide(
-  world: RideWorld,
-  level: Level,
-  trace: RideTrace,
-  policy: Policy = planRoad(world),
-): RideReport {
-  const reference = rideReference(world, policy).trace;
-  const { weights, passMark } = level;
-  return judgeRide({ world, trace, reference, policy, weights, passMark });
 }
 
 /** One line of marks for people. */

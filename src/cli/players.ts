@@ -2,17 +2,17 @@
  * Who can ride from the command line: the named virtual riders, and anybody whose commands are in a file.
  * A new kind of rider is one more line in `PLAYERS`.
  */
+import type { Ground } from '../core/coach/ground.ts';
 import { commandsByTick, parseRecording, RECORDING_SCHEMA, type RideSetup } from '../core/ride/recording.ts';
 import { policyDriver } from '../core/planner/driver.ts';
-import { planRoad } from '../core/planner/plan.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/virtual/riders.ts';
 import type { Controller } from '../core/ride/run.ts';
-import type { RideWorld, TimedCommand } from '../core/ride/types.ts';
+import type { TimedCommand } from '../core/ride/types.ts';
 import { readJson } from './files.ts';
 import { BadInput } from './badInput.ts';
 
-/** Makes somebody who rides this world. */
-type Player = (world: RideWorld, seed: number) => Controller;
+/** Makes somebody who rides here. */
+type Player = (ground: Ground, seed: number) => Controller;
 
 const named = Object.keys(NAMED_HABITS) as NamedRider[];
 
@@ -21,10 +21,10 @@ export const PLAYERS: Readonly<Record<string, Player>> = {
   ...Object.fromEntries(
     named.map((name): [string, Player] => [
       name,
-      (world, seed) => virtualRider(world, NAMED_HABITS[name], seed),
+      ({ world }, seed) => virtualRider(world, NAMED_HABITS[name], seed),
     ]),
   ),
-  reference: (world) => policyDriver(world, planRoad(world)),
+  reference: ({ world, policy }) => policyDriver(world, policy),
 };
 
 /** Commands read from a file, and what the file says about the ride they belong to. */

@@ -4,24 +4,22 @@
  */
 import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
 import type { Level } from '../core/level/schema.ts';
+import { jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import {
   type Answer,
   type GearJob,
-  jobOfRecording,
   type Judged,
   keyOfGearJob,
-  keyOfJob,
   type Reference,
   type Request,
-  type RideJob,
 } from './messages.ts';
 import judgeWorkerAddress from './judge.worker.ts?worker&url';
 import { startWorker, type Trust } from './startWorker.ts';
 import type { Workshop } from './workshop.ts';
 
-export type { GearJob, Judged, Reference, RideJob } from './messages.ts';
-export { jobOfRecording, keyOfGearJob, keyOfJob } from './messages.ts';
+export type { GearJob, Judged, Reference } from './messages.ts';
+export { keyOfGearJob } from './messages.ts';
 
 /** Somebody gave up on this request; no fault. */
 export class PlannerCancelled extends Error {

@@ -1,6 +1,5 @@
 /**
  * What the page and the worker say to each other: plain messages with ids, nothing that cannot be cloned.
- * A job is everything that decides the reference ride; its key is a fingerprint of exactly that.
  */
 import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
 import type { RideReport } from '../core/coach/types.ts';
@@ -8,17 +7,9 @@ import { levelHash } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
 import { hashJson } from '../core/math/hash.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
+import type { RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { RideTrace } from '../core/ride/trace.ts';
-
-/** One ride to be planned: this road, on this bike, by this rider. */
-export interface RideJob {
-  readonly level: Level;
-  readonly seed: number;
-  readonly bike: Bike;
-  readonly rider: Rider;
-  readonly autoEase: boolean;
-}
 
 /** One gear check: which parts would suit this rider on this road, starting from this bike. */
 export interface GearJob {
@@ -75,20 +66,8 @@ export type Answer =
   | { readonly kind: 'cancelled'; readonly id: number }
   | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
 
-/** Fingerprint of everything that decides the reference ride of a job. */
-export function keyOfJob(job: RideJob): string {
-  const { level, seed, bike, rider, autoEase } = job;
-  return hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
-}
-
 /** Fingerprint of everything that decides a gear check; never the key of a ride. */
 export function keyOfGearJob(job: GearJob): string {
   const { level, seed, bike, rider } = job;
   return hashJson({ check: 'gears', level: levelHash(level), seed, bike, rider });
-}
-
-/** The job whose reference ride a recording is judged against. */
-export function jobOfRecording(level: Level, recording: Recording): RideJob {
-  const { seed, bike, rider, autoEase } = recording;
-  return { level, seed, bike, rider, autoEase };
 }

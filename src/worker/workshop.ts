@@ -3,27 +3,12 @@
  * go and how to pause between two pieces of planning is handed in, so that it runs in a worker, in a page and
  * in a test alike.
  */
-import { judgeRide } from '../core/coach/judge.ts';
-import type { RideReport } from '../core/coach/types.ts';
-import { courseOfLevel, levelHash } from '../core/level/build.ts';
+import { type Ground, groundInSteps, markOn } from '../core/coach/ground.ts';
 import type { Level } from '../core/level/schema.ts';
-import { rideReference } from '../core/planner/driver.ts';
-import { planInSteps, type Policy } from '../core/planner/plan.ts';
+import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
-import { replayRecording } from '../core/ride/run.ts';
-import type { RideTrace } from '../core/ride/trace.ts';
-import type { RideWorld } from '../core/ride/types.ts';
-import { buildRideWorld } from '../core/ride/world.ts';
 import { openGearDesk } from './gearDesk.ts';
-import {
-  type Answer,
-  jobOfRecording,
-  type Judged,
-  keyOfJob,
-  type Reference,
-  type Request,
-  type RideJob,
-} from './messages.ts';
+import type { Answer, Judged, Reference, Request } from './messages.ts';
 
 /** Plans that are kept; each takes one to two megabytes per kilometre. */
 const KEPT_PLANS = 4;
@@ -41,8 +26,7 @@ interface Work {
 }
 
 interface Prepared {
-  readonly world: RideWorld;
-  readonly policy: Policy;
+  readonly ground: Ground;
   readonly reference: Reference;
 }
 
@@ -143,47 +127,33 @@ async function prepare(
 ): Promise<Prepared> {
   // Whoever asked must be on the list before the first share is told.
   await pause();
-  const { level, seed, bike, rider, autoEase } = job;
-  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
-  const steps = planInSteps(world);
-  let policy: Policy | null = null;
-  while (policy === null) {
+  const steps = groundInSteps(job);
+  let ground: Ground | null = null;
+  while (ground === null) {
     if (interest.cancelled) throw new Cancelled();
     const next = steps.next();
-    if (next.done === true) policy = next.value;
+    if (next.done === true) ground = next.value;
     else for (const id of interest.waitingIds) post({ kind: 'progress', id, share: next.value });
     await pause();
   }
   if (interest.cancelled) throw new Cancelled();
-  const ride = rideReference(world, policy);
-  const setup = { levelId: level.id, levelHash: levelHash(level), seed, bike, rider, autoEase };
-  const report = reportOn(world, level, ride.trace, ride.trace, policy);
-  return { world, policy, reference: { key, recording: ride.recording(setup), trace: ride.trace, report } };
+  const { reference: trace, referenceRecording: recording } = ground;
+  return { ground, reference: { key, recording, trace, report: ground.judge(trace) } };
 }
 
 /** Rides a recording again and judges it against the reference. */
-function judge({ world, policy, reference }: Prepared, level: Level, recording: Recording): Judged {
-  const replay = replayRecording(world, recording);
-  const { trace } = replay.ride;
+function judge({ ground, reference }: Prepared, level: Level, recording: Recording): Judged {
+  // Plans are shared by levels that differ in words or pass mark only.
+  const { ride, report, same, firstDifferentTick } = markOn(ground, recording, level.passMark);
   return {
     key: reference.key,
-    report: reportOn(world, level, trace, reference.trace, policy),
-    trace,
+    report,
+    trace: ride.trace,
     reference,
-    same: replay.same,
-    firstDifferentTick: replay.firstDifferentTick,
-    sameLevel: recording.levelHash === levelHash(level),
+    same,
+    firstDifferentTick,
+    sameLevel: isOnLevel(recording, level),
   };
-}
-
-function reportOn(
-  world: RideWorld,
-  level: Level,
-  trace: RideTrace,
-  reference: RideTrace,
-  policy: Policy,
-): RideReport {
-  return judgeRide({ world, trace, reference, policy, weights: level.weights, passMark: level.passMark });
 }
 
 function reasonOf(error: unknown): string {

@@ -55,12 +55,14 @@ function buildTable(): ReadonlyMap<string, Permission> {
   for (const [name, { rooms, packages }] of Object.entries(coreTable)) {
     table.set(inCore(name), { rooms: rooms.map(inCore), packages, folders: [] });
   }
+  // The door.
+  table.set('core', { rooms: coreRooms, packages: [], folders: [] });
   for (const [room, packages] of Object.entries(shellPackages)) {
-    table.set(room, { rooms: coreRooms, packages, folders: shellFolders[room] ?? [] });
+    table.set(room, { rooms: ['core', ...coreRooms], packages, folders: shellFolders[room] ?? [] });
   }
   const shellsForMain = Object.keys(shellPackages).filter((room) => room !== 'cli');
   const folders = ['assets', 'levels'];
-  table.set('main', { rooms: [...coreRooms, ...shellsForMain], packages: ['preact'], folders });
+  table.set('main', { rooms: ['core', ...coreRooms, ...shellsForMain], packages: ['preact'], folders });
   return table;
 }
 
@@ -79,6 +81,8 @@ export function roomOf(path: string): string | null {
   const parts = path.split('/');
   if (parts[0] !== 'src' || parts.length < 2) return null;
   if (parts.length === 2) return 'main';
-  const room = parts[1] === 'core' ? (parts.length > 3 ? `core/${parts[2]}` : 'core') : (parts[1] as string);
-  return importTable.has(room) && room !== 'main' ? room : null;
+  // Of the core only its door lies in no room.
+  if (path === 'src/core/index.ts') return 'core';
+  const room = parts[1] === 'core' && parts.length > 3 ? `core/${parts[2]}` : (parts[1] as string);
+  return importTable.has(room) && room !== 'main' && room !== 'core' ? room : null;
 }

@@ -6,20 +6,23 @@ import { importTable } from './table.ts';
 
 const quoted = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(', ');
 
+const inCore = (name: string): boolean => name === 'core' || name.startsWith('core/');
+
 /** Rooms in as few words as they can be said: all of the core is `core`, all there is leaves out only itself. */
 function wordsFor(room: string, rooms: readonly string[]): string {
-  const core = [...importTable.keys()].filter((name) => name.startsWith('core/'));
+  const core = [...importTable.keys()].filter(inCore);
   if (room.startsWith('core/')) {
     return rooms.length === 0 ? 'nothing' : quoted(rooms.map((name) => name.replace('core/', '')));
   }
+  if (room === 'core') return 'all of `core/…`';
   const wholeCore = core.every((name) => rooms.includes(name));
-  const inCore = wholeCore ? 'core' : quoted(rooms.filter((name) => name.startsWith('core/')));
-  const others = rooms.filter((name) => !name.startsWith('core/'));
+  const ofCore = wholeCore ? 'core' : quoted(rooms.filter(inCore));
+  const others = rooms.filter((name) => !inCore(name));
   const left = [...importTable.keys()].filter(
-    (name) => name !== room && !name.startsWith('core/') && !others.includes(name),
+    (name) => name !== room && !inCore(name) && !others.includes(name),
   );
   if (others.length > left.length && wholeCore) return `core and every other room but ${quoted(left)}`;
-  return [inCore, quoted(others)].filter((part) => part !== '').join(', ');
+  return [ofCore, quoted(others)].filter((part) => part !== '').join(', ');
 }
 
 /** The lines of the table, head included. */

@@ -5,7 +5,7 @@ import { courseOfLevel } from '../../src/core/level/build.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
 import { parseLevel } from '../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
-import { rideReference } from '../../src/core/planner/driver.ts';
+import { referenceRide } from '../../src/core/planner/driver.ts';
 import { planRoad } from '../../src/core/planner/plan.ts';
 import { frameOf } from '../../src/core/ride/frame.ts';
 import { startRide } from '../../src/core/ride/run.ts';
@@ -41,7 +41,7 @@ describe('which help is shown', () => {
 
 describe('what help says', () => {
   const world = buildRideWorld(courseOfLevel(level), bikeById('town-1x9')!, riderById('adult-new')!);
-  const reference = rideReference(world, planRoad(world)).trace;
+  const reference = referenceRide(world, planRoad(world)).trace;
   const ride = startRide(world);
   const steps: (HudStep | null)[] = [];
   const marks: (readonly HudMark[] | null)[] = [];

@@ -1,6 +1,7 @@
 /** The client against workers that work, that break and that are not there. */
 import { describe, expect, it } from 'vitest';
-import { createPlanner, keyOfJob, PlannerCancelled } from '../../src/worker/client.ts';
+import { keyOfJob } from '../../src/core/ride/job.ts';
+import { createPlanner, PlannerCancelled } from '../../src/worker/client.ts';
 import type { Answer, Request } from '../../src/worker/messages.ts';
 import { openWorkshop } from '../../src/worker/workshop.ts';
 import { lateRecording, someJob } from './rides.ts';

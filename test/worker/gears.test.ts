@@ -8,7 +8,8 @@ import {
 } from '../../src/core/coach/gearCheck.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { createPlanner, keyOfGearJob, PlannerCancelled } from '../../src/worker/client.ts';
-import { type Answer, type GearJob, keyOfJob } from '../../src/worker/messages.ts';
+import { keyOfJob } from '../../src/core/ride/job.ts';
+import type { Answer, GearJob } from '../../src/worker/messages.ts';
 import { openWorkshop } from '../../src/worker/workshop.ts';
 import { someJob } from './rides.ts';
 

@@ -1,6 +1,5 @@
 /** Jobs and recordings the worker's tests share: a short bundled road, and a late rider on it. */
 import { readFileSync } from 'node:fs';
-import { courseOfLevel, levelHash } from '../../src/core/level/build.ts';
 import { parseLevelText } from '../../src/core/level/parse.ts';
 import type { Level } from '../../src/core/level/schema.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
@@ -8,8 +7,7 @@ import type { Bike, Rider } from '../../src/core/model/types.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
 import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
-import { buildRideWorld } from '../../src/core/ride/world.ts';
-import type { RideJob } from '../../src/worker/messages.ts';
+import { type RideJob, setupOfJob, worldOfJob } from '../../src/core/ride/job.ts';
 
 /** A bundled level by its id. */
 export function levelById(id: string): Level {
@@ -32,8 +30,7 @@ export function someJob(): RideJob {
 }
 
 /** A late rider's recording of a job. */
-export function lateRecording({ level, seed, bike, rider, autoEase }: RideJob): Recording {
-  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
-  const ride = rideThrough(world, virtualRider(world, NAMED_HABITS.late, seed));
-  return ride.recording({ levelId: level.id, levelHash: levelHash(level), seed, bike, rider, autoEase });
+export function lateRecording(job: RideJob): Recording {
+  const world = worldOfJob(job);
+  return rideThrough(world, virtualRider(world, NAMED_HABITS.late, job.seed)).recording(setupOfJob(job));
 }

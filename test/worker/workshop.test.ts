@@ -1,12 +1,9 @@
 /** The workshop with a port that only remembers, and pauses that are real tasks. */
 import { describe, expect, it } from 'vitest';
-import { judgeRide } from '../../src/core/coach/judge.ts';
-import { courseOfLevel } from '../../src/core/level/build.ts';
-import { rideReference } from '../../src/core/planner/driver.ts';
-import { planRoad } from '../../src/core/planner/plan.ts';
+import { groundOfJob, markRecording } from '../../src/core/coach/ground.ts';
+import { keyOfJob } from '../../src/core/ride/job.ts';
 import { replayRecording } from '../../src/core/ride/run.ts';
-import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { type Answer, keyOfJob, type Request } from '../../src/worker/messages.ts';
+import type { Answer, Request } from '../../src/worker/messages.ts';
 import { openWorkshop } from '../../src/worker/workshop.ts';
 import { lateRecording, levelById, someJob } from './rides.ts';
 
@@ -69,11 +66,10 @@ describe('planning', () => {
     expect(shares.length).toBeGreaterThan(0);
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
 
-    const world = buildRideWorld(courseOfLevel(job.level, job.seed), job.bike, job.rider);
-    const own = rideReference(world, planRoad(world));
-    expect(reference.trace).toEqual(own.trace);
+    const own = groundOfJob(job);
+    expect(reference.trace).toEqual(own.reference);
     expect(reference.key).toBe(keyOfJob(job));
-    expect(replayRecording(world, reference.recording).same).toBe(true);
+    expect(replayRecording(own.world, reference.recording).same).toBe(true);
     expect(reference.report.total).toBeGreaterThan(95);
   });
 
@@ -131,13 +127,9 @@ describe('judging', () => {
     const desk = openDesk();
     desk.receive({ kind: 'judge', id: 1, level: job.level, recording });
     const { judged } = expectKind(await desk.ended(1), 'judged');
-    const world = buildRideWorld(courseOfLevel(job.level, job.seed), job.bike, job.rider);
-    const policy = planRoad(world);
-    const { trace } = replayRecording(world, recording).ride;
-    const reference = rideReference(world, policy).trace;
-    const { weights, passMark } = job.level;
-    expect(judged.trace).toEqual(trace);
-    expect(judged.report).toEqual(judgeRide({ world, trace, reference, policy, weights, passMark }));
+    const marked = markRecording(job.level, recording);
+    expect(judged.trace).toEqual(marked.ride.trace);
+    expect(judged.report).toEqual(marked.report);
     expect([judged.same, judged.firstDifferentTick, judged.sameLevel]).toEqual([true, null, true]);
   });
 

@@ -15,8 +15,8 @@ import {
 import type { Remarker } from '../../core/group/records/remark.ts';
 import { type ReadFile, readRideFile } from '../../core/transfer/rideFile.ts';
 import { levelOfRide } from '../../core/group/turn.ts';
-import { levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { isOnLevel } from '../../core/ride/job.ts';
 import { parseRecording } from '../../core/ride/recording.ts';
 import { BadInput } from '../badInput.ts';
 import { readText } from '../files.ts';
@@ -70,7 +70,7 @@ function recordFrom(reader: RideReader, path: string, text: string, seq: number)
   const { plan, levels, remarker } = reader;
   const places = plan.rides.map((_, i) => planLevel(plan, i, recording.seed, levels));
   const rideIndex = places.findIndex(
-    (candidate) => candidate !== undefined && levelHash(candidate) === recording.levelHash,
+    (candidate) => candidate !== undefined && isOnLevel(recording, candidate),
   );
   const level = places[rideIndex];
   if (level === undefined)

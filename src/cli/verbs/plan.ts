@@ -3,15 +3,13 @@
  * its marks and the time the planning took.
  */
 import { performance } from 'node:perf_hooks';
-import { courseOfLevel } from '../../core/level/build.ts';
+import { groundOfJob } from '../../core/coach/ground.ts';
 import { policyDriver } from '../../core/planner/driver.ts';
-import { planRoad } from '../../core/planner/plan.ts';
 import { gearAt } from '../../core/model/machine.ts';
-import { buildRideWorld } from '../../core/ride/world.ts';
 import { needed } from '../args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../choose.ts';
 import { rideHeadless } from '../headless.ts';
-import { markLine, markRide, markSentence } from '../marking.ts';
+import { markLine, markSentence } from '../marking.ts';
 import { fixed } from '../print.ts';
 import type { Verb } from '../verb.ts';
 import { report } from './ride.ts';
@@ -23,12 +21,13 @@ export const plan: Verb = {
   takesFiles: false,
   run(args) {
     const level = levelFromFile(needed(args, 'level', 'the file of a level'));
-    const world = buildRideWorld(courseOfLevel(level), bikeFrom(args), riderFrom(args));
+    const job = { level, seed: level.seed, bike: bikeFrom(args), rider: riderFrom(args), autoEase: false };
     const startedMs = performance.now();
-    const policy = planRoad(world);
+    const ground = groundOfJob(job);
     const planningMs = performance.now() - startedMs;
+    const { world, policy } = ground;
     const { ride, summary } = rideHeadless(world, policyDriver(world, policy), null);
-    const marks = markLine(markRide(world, level, ride.trace, policy));
+    const marks = markLine(ground.judge(ride.trace));
     const { startRingIndex, startSprocketIndex } = world;
     const { ringTeeth, sprocketTeeth } = gearAt(world.machine, startRingIndex, startSprocketIndex);
     return {

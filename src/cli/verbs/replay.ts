@@ -2,16 +2,15 @@
  * `replay`: rides a recording again and compares fingerprints, so that anybody can check that a ride is
  * what it says it is.
  */
-import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import { groundOfJob, markOn } from '../../core/coach/ground.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { isOnLevel, jobOfRecording } from '../../core/ride/job.ts';
 import { parseRecording, type Recording } from '../../core/ride/recording.ts';
-import { replayRecording } from '../../core/ride/run.ts';
-import { buildRideWorld } from '../../core/ride/world.ts';
 import { type Args, needed } from '../args.ts';
 import { levelFromFile } from '../choose.ts';
 import { bundledLevelFiles, readJson } from '../files.ts';
 import { startTally } from '../headless.ts';
-import { markLine, markRide, markSentence } from '../marking.ts';
+import { markLine, markSentence } from '../marking.ts';
 import { unwrapRecording } from '../players.ts';
 import { BadInput } from '../badInput.ts';
 import type { Verb } from '../verb.ts';
@@ -28,14 +27,14 @@ export const replay: Verb = {
     if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${parsed.sentence}`);
     const { recording } = parsed;
     const level = findLevel(args, recording);
-    const { bike, rider, seed, autoEase } = recording;
-    const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
+    const { bike, rider, seed } = recording;
+    const ground = groundOfJob(jobOfRecording(level, recording));
+    const { world } = ground;
     const tally = startTally();
-    const { ride, same, firstDifferentTick } = replayRecording(world, recording, (state, events) =>
-      tally.note(state, events),
-    );
+    const marked = markOn(ground, recording, level.passMark, (state, events) => tally.note(state, events));
+    const { ride, same, firstDifferentTick, report: judged } = marked;
     const summary = tally.summary(world, ride.state());
-    const marks = markLine(markRide(world, level, ride.trace));
+    const marks = markLine(judged);
     const setup = { levelId: level.id, bikeId: bike.id, riderId: rider.id, seed };
     const counts = { ticks: recording.ticks, checkpoints: recording.checkpoints.length };
     const verdict = same
@@ -62,13 +61,13 @@ function findLevel(args: Args, recording: Recording): Level {
   const named = args.values.get('level');
   if (named !== undefined) {
     const level = levelFromFile(named);
-    if (levelHash(level) === recording.levelHash) return level;
+    if (isOnLevel(recording, level)) return level;
     throw new BadInput(
       `"${named}" is not the road this ride was recorded on ("${recording.levelId}"), or it was changed since.`,
     );
   }
   const bundled = bundledLevelFiles().map(levelFromFile);
-  const level = bundled.find((candidate) => levelHash(candidate) === recording.levelHash);
+  const level = bundled.find((candidate) => isOnLevel(recording, candidate));
   if (level !== undefined) return level;
   throw new BadInput(
     `The level "${recording.levelId}" of this ride does not come with the game as it was ridden. Name its file with --level.`,

@@ -3,17 +3,16 @@
  * what came of it together with the recording.
  */
 import { resolve } from 'node:path';
-import { courseOfLevel, levelHash } from '../../core/level/build.ts';
-import type { Level } from '../../core/level/schema.ts';
+import { type Ground, groundOfJob } from '../../core/coach/ground.ts';
+import { type RideJob, setupOfJob } from '../../core/ride/job.ts';
 import type { RideSetup } from '../../core/ride/recording.ts';
 import type { Controller } from '../../core/ride/run.ts';
-import { buildRideWorld } from '../../core/ride/world.ts';
 import type { RideWorld } from '../../core/ride/types.ts';
 import { type Args, needed, numberOf } from '../args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../choose.ts';
 import { type LineFile, openLines } from '../files.ts';
 import { type RideSummary, rideHeadless } from '../headless.ts';
-import { markLine, markRide, markSentence } from '../marking.ts';
+import { markLine, markSentence } from '../marking.ts';
 import { commandsFromFile, PLAYERS, playCommands } from '../players.ts';
 import { counted, fixed, table } from '../print.ts';
 import { BadInput } from '../badInput.ts';
@@ -28,11 +27,12 @@ export const ride: Verb = {
   flags: { level: 'text', bike: 'text', rider: 'text', player: 'text', seed: 'text', trace: 'text' },
   takesFiles: false,
   run(args) {
-    const { world, level, setup, controller, player } = prepare(args);
+    const { ground, setup, controller, player } = prepare(args);
+    const { world } = ground;
     const trace = openTrace(args);
     const { ride: ridden, summary } = rideHeadless(world, controller, trace);
     trace?.close();
-    const marks = markLine(markRide(world, level, ridden.trace));
+    const marks = markLine(ground.judge(ridden.trace));
     return {
       json: {
         levelId: setup.levelId,
@@ -52,8 +52,7 @@ export const ride: Verb = {
 
 /** A ride that is ready to begin. */
 interface Prepared {
-  readonly world: RideWorld;
-  readonly level: Level;
+  readonly ground: Ground;
   readonly setup: RideSetup;
   readonly controller: Controller;
   readonly player: string;
@@ -69,19 +68,18 @@ function prepare(args: Args): Prepared {
     `who rides: ${Object.keys(PLAYERS).join(', ')}, or a file of commands`,
   );
   const seed = numberOf(args, 'seed', SEED, level.seed);
-  const setup = { levelId: level.id, levelHash: levelHash(level), seed, bike, rider, autoEase: false };
-  const build = (s: RideSetup): RideWorld =>
-    buildRideWorld(courseOfLevel(level, s.seed), bike, rider, { autoEase: s.autoEase });
+  const job: RideJob = { level, seed, bike, rider, autoEase: false };
   const known = Object.hasOwn(PLAYERS, player) ? PLAYERS[player] : undefined;
   if (known !== undefined) {
-    const world = build(setup);
-    return { world, level, setup, controller: known(world, seed), player };
+    const ground = groundOfJob(job);
+    return { ground, setup: setupOfJob(job), controller: known(ground, seed), player };
   }
-  const file = readPlayerFile(player, setup);
+  const file = readPlayerFile(player, setupOfJob(job));
   // A recording brings its own road unless another is asked for.
   const own = { seed: args.values.has('seed') ? seed : (file.recorded?.seed ?? seed) };
-  const asRidden = { ...setup, ...own, autoEase: file.recorded?.autoEase ?? false };
-  return { world: build(asRidden), level, setup: asRidden, controller: playCommands(file.commands), player };
+  const asRidden = { ...job, ...own, autoEase: file.recorded?.autoEase ?? false };
+  const controller = playCommands(file.commands);
+  return { ground: groundOfJob(asRidden), setup: setupOfJob(asRidden), controller, player };
 }
 
 function readPlayerFile(player: string, setup: RideSetup): ReturnType<typeof commandsFromFile> {

@@ -8,7 +8,7 @@ import { cadenceAtRpm, gearAt, steadySpeedMps } from '../model/machine.ts';
 import { COMMON_CASSETTES, COMMON_RINGS } from '../model/parts.ts';
 import { rollOutM } from '../model/rollout.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
-import { rideReference } from '../planner/driver.ts';
+import { referenceRide } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import type { TraceSample } from '../ride/trace.ts';
 import { buildRideWorld } from '../ride/world.ts';
@@ -102,7 +102,7 @@ export function gearChart(machine: Machine): GearRow[] {
 /** Rides the reference with this bike over this road and reports. */
 export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutcome {
   const world = buildRideWorld(course, bike, rider);
-  const { trace } = rideReference(world, planRoad(world));
+  const { trace } = referenceRide(world, planRoad(world));
   const samples = pedallingSamples(trace);
   const inBand = samples.filter((s) => s.cadenceRpm >= s.bandLowRpm && s.cadenceRpm <= s.bandHighRpm);
   const lowest = samples.reduce<TraceSample | null>(

@@ -63,7 +63,7 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
 }
 
 /** Rides the reference: the best ride the planner found, through the real step. */
-export function rideReference(world: RideWorld, policy: Policy): LiveRide {
+export function referenceRide(world: RideWorld, policy: Policy): LiveRide {
   return rideThrough(world, policyDriver(world, policy));
 }
 

@@ -3,16 +3,11 @@
  * the same, and better riders come out better.
  */
 import { describe, expect, test } from 'vitest';
-import { judgeRide } from '../../../src/core/coach/judge.ts';
-import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { groundOf } from '../../../src/core/coach/ground.ts';
 import { checkLevel } from '../../../src/core/level/generate.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
-import { bikeById, riderById } from '../../../src/core/model/presets.ts';
-import { rideReference } from '../../../src/core/planner/driver.ts';
-import { planRoad } from '../../../src/core/planner/plan.ts';
 import { habitsForSkill, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
-import { buildRideWorld } from '../../../src/core/ride/world.ts';
 
 const GROUPS = [
   { bike: 'kids-20-1x7', rider: 'child-9', audience: 'children' },
@@ -28,14 +23,10 @@ const skills = GROUPS.map(() => Array.from({ length: RIDERS_PER_GROUP }, () => r
 
 /** Totals of all riders of a group on one seed; chance in the riders' habits differs between the two rides. */
 function totalsOf(group: (typeof GROUPS)[number], seed: number, groupIndex: number): number[] {
-  const level = checkLevel(seed, group.audience);
-  const world = buildRideWorld(courseOfLevel(level), bikeById(group.bike)!, riderById(group.rider)!);
-  const policy = planRoad(world);
-  const reference = rideReference(world, policy).trace;
+  const { world, judge } = groundOf(checkLevel(seed, group.audience), group.bike, group.rider);
   return skills[groupIndex]!.map((skill, i) => {
     const { trace } = rideThrough(world, virtualRider(world, habitsForSkill(skill), seed + i));
-    return judgeRide({ world, trace, reference, policy, weights: level.weights, passMark: level.passMark })
-      .total;
+    return judge(trace).total;
   });
 }
 

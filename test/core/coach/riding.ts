@@ -4,19 +4,12 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { judgeRide } from '../../../src/core/coach/judge.ts';
+import { type Ground as CoreGround, groundOf as layGround } from '../../../src/core/coach/ground.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
-import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { bikeById, riderById } from '../../../src/core/model/presets.ts';
-import { rideReference } from '../../../src/core/planner/driver.ts';
-import { type Policy, planRoad } from '../../../src/core/planner/plan.ts';
 import { type Habits, NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
-import type { RideTrace } from '../../../src/core/ride/trace.ts';
-import type { RideWorld } from '../../../src/core/ride/types.ts';
-import { buildRideWorld } from '../../../src/core/ride/world.ts';
 
 /** The pairs that every level is looked at with. */
 export const PAIRS = [
@@ -42,12 +35,7 @@ export const LEVELS: readonly Level[] = readdirSync(folder)
   });
 
 /** A road, ready to be ridden and judged. */
-export interface Ground {
-  readonly level: Level;
-  readonly world: RideWorld;
-  readonly policy: Policy;
-  readonly reference: RideTrace;
-  judge(trace: RideTrace): RideReport;
+export interface Ground extends CoreGround {
   ride(habits: Habits, seed?: number): RideReport;
   follow(controller: Controller): RideReport;
   named(name: Name): RideReport;
@@ -60,23 +48,12 @@ export function groundOf(level: Level, bikeId: string, riderId: string, seed: nu
   const key = `${level.id} ${bikeId} ${riderId} ${seed}`;
   const known = grounds.get(key);
   if (known !== undefined) return known;
-  const bike = bikeById(bikeId);
-  const rider = riderById(riderId);
-  if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
-  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider);
-  const policy = planRoad(world);
-  const reference = rideReference(world, policy).trace;
-  const { weights, passMark } = level;
-  const judge = (trace: RideTrace): RideReport =>
-    judgeRide({ world, trace, reference, policy, weights, passMark });
+  const laid = layGround(level, bikeId, riderId, seed);
+  const { world, reference, judge } = laid;
   const follow = (controller: Controller): RideReport => judge(rideThrough(world, controller).trace);
   const ride = (habits: Habits, riderSeed = 1): RideReport => follow(virtualRider(world, habits, riderSeed));
   const ground: Ground = {
-    level,
-    world,
-    policy,
-    reference,
-    judge,
+    ...laid,
     follow,
     ride,
     named: (name) => (name === 'reference' ? judge(reference) : ride(NAMED_HABITS[name])),

@@ -7,7 +7,7 @@ import { buildCourse, type CoursePlan } from '../../../src/core/course/build.ts'
 import type { Course } from '../../../src/core/course/types.ts';
 import { cadenceAtRpm, gearAt } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
-import { policyDriver, rideReference } from '../../../src/core/planner/driver.ts';
+import { policyDriver, referenceRide } from '../../../src/core/planner/driver.ts';
 import { planInSteps, planRoad } from '../../../src/core/planner/plan.ts';
 import { realisedCost } from '../../../src/core/planner/realised.ts';
 import { prepareTables, USUAL_GRID } from '../../../src/core/planner/tables.ts';
@@ -138,7 +138,7 @@ describe('long roads with waves of 300 to 800 m', () => {
       pieces: [{ kind: 'rollers', lengthM: 6000, waveM, steepestRatio }],
     });
     const world = worldOn(course, 'road-2x11', 'adult-weekly');
-    const perKm = countManoeuvres(rideReference(world, planRoad(world)).trace) / 6;
+    const perKm = countManoeuvres(referenceRide(world, planRoad(world)).trace) / 6;
     expect(perKm).toBeGreaterThanOrEqual(1);
     expect(perKm).toBeLessThanOrEqual(6);
   });

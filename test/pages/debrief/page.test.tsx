@@ -1,7 +1,6 @@
 /** The debrief of a late ride as a person finds it: what is hidden, what is read out, what buttons do. */
 import { act } from 'preact/test-utils';
 import { describe, expect, it } from 'vitest';
-import { judgeRide } from '../../../src/core/coach/judge.ts';
 import { lateRide, propsFor, push, show } from './ride.tsx';
 
 const ride = lateRide();
@@ -202,20 +201,7 @@ describe('cards, marks and buttons', () => {
   it('survive a ride that ended before the first pitch', async () => {
     const samples = ride.trace.samples.slice(0, 60);
     const trace = { samples, events: [], beforePitch: [] };
-    const weights = ride.level.weights;
-    const { courseOfLevel } = await import('../../../src/core/level/build.ts');
-    const { buildRideWorld } = await import('../../../src/core/ride/world.ts');
-    const { planRoad } = await import('../../../src/core/planner/plan.ts');
-    const world = buildRideWorld(courseOfLevel(ride.level), ride.bike, ride.rider);
-    const short = judgeRide({
-      world,
-      trace,
-      reference: ride.reference,
-      policy: planRoad(world),
-      weights,
-      passMark: 70,
-    });
-    const app = await show(propsFor(ride, { trace, report: short }));
+    const app = await show(propsFor(ride, { trace, report: ride.judge(trace) }));
     expect(app.querySelectorAll('[data-mark]').length).toBe(5);
     await push(app, 'End');
     expect(read(app, 'gear')).not.toBe('');

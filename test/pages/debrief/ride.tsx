@@ -3,19 +3,15 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { judgeRide } from '../../../src/core/coach/judge.ts';
+import { type Ground, groundOfJob } from '../../../src/core/coach/ground.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
-import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
-import { rideReference } from '../../../src/core/planner/driver.ts';
-import { planRoad } from '../../../src/core/planner/plan.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
-import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { DebriefPage } from '../../../src/pages/debrief/page.tsx';
 import type { DebriefProps } from '../../../src/pages/debrief/types.ts';
 import { debriefWords } from '../../../src/pages/words/debrief.ts';
@@ -28,6 +24,7 @@ export interface LateRide {
   readonly trace: RideTrace;
   readonly reference: RideTrace;
   readonly report: RideReport;
+  readonly judge: Ground['judge'];
 }
 
 /** The late virtual rider on the road bike, judged. */
@@ -39,13 +36,9 @@ export function lateRide(): LateRide {
   const { level } = parsed;
   const bike = bikeById('road-2x11') as Bike;
   const rider = riderById('adult-weekly') as Rider;
-  const world = buildRideWorld(courseOfLevel(level), bike, rider);
+  const { world, reference, judge } = groundOfJob({ level, seed: level.seed, bike, rider, autoEase: false });
   const { trace } = rideThrough(world, virtualRider(world, NAMED_HABITS.late, 3));
-  const policy = planRoad(world);
-  const reference = rideReference(world, policy).trace;
-  const { weights, passMark } = level;
-  const report = judgeRide({ world, trace, reference, policy, weights, passMark });
-  return { level, bike, rider, trace, reference, report };
+  return { level, bike, rider, trace, reference, report: judge(trace), judge };
 }
 
 /** Props of the page for a ride; callbacks only remember. */

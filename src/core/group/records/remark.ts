@@ -3,20 +3,16 @@
  * claims. The reference of a road, bike and rider is planned once and kept. What does not come out as the
  * record says is set apart with a code, never changed.
  */
-import { judgeRide } from '../../coach/judge.ts';
+import { type Ground, groundOfJob, markOn } from '../../coach/ground.ts';
 import type { RideReport } from '../../coach/types.ts';
-import { courseOfLevel, levelHash } from '../../level/build.ts';
+import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
-import { canonicalJson, hashJson } from '../../math/hash.ts';
+import { canonicalJson } from '../../math/hash.ts';
 import { bikeById, riderById } from '../../model/presets.ts';
 import type { Bike, Rider } from '../../model/types.ts';
-import { rideReference } from '../../planner/driver.ts';
-import { planRoad, type Policy } from '../../planner/plan.ts';
+import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
 import type { Recording } from '../../ride/recording.ts';
 import { LONGEST_RIDE_TICKS, replayRecording } from '../../ride/run.ts';
-import type { RideTrace } from '../../ride/trace.ts';
-import type { RideWorld } from '../../ride/types.ts';
-import { buildRideWorld } from '../../ride/world.ts';
 import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
 import { lineOf, type RideLine } from './rideLine.ts';
 
@@ -90,9 +86,7 @@ export interface Remarker {
 }
 
 interface Prepared {
-  readonly world: RideWorld;
-  readonly policy: Policy;
-  readonly trace: RideTrace;
+  readonly ground: Ground;
   readonly reference: RoadReference;
 }
 
@@ -109,12 +103,12 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
   const known = new WeakMap<RideRecord, Remark>();
   let planned = 0;
   const prepared = (level: Level, recording: Recording): Prepared => {
-    const { seed, bike, rider, autoEase } = recording;
-    const key = hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
+    const job = jobOfRecording(level, recording);
+    const key = keyOfJob(job);
     const held = plans.get(key);
     // Asked for again means wanted longer than the others.
     plans.delete(key);
-    const plan = held ?? prepare(level, recording);
+    const plan = held ?? prepare(job);
     if (held === undefined) planned += 1;
     plans.set(key, plan);
     const oldest = plans.keys().next();
@@ -136,13 +130,11 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
   return {
     planned: () => planned,
     mark(level, recording) {
-      if (recording.levelHash !== levelHash(level) || !isPossible(recording.bike, recording.rider))
-        return null;
+      if (!isOnLevel(recording, level) || !isPossible(recording.bike, recording.rider)) return null;
       try {
-        const { world, policy, trace } = prepared(level, recording);
-        const { ride, same } = replayRecording(world, recording);
-        const whole = same && ride.state().phase === 'finished';
-        return whole ? judge(world, level, ride.trace, trace, policy) : null;
+        const { ground } = prepared(level, recording);
+        const { ride, same, report } = markOn(ground, recording, level.passMark);
+        return same && ride.state().phase === 'finished' ? report : null;
       } catch {
         return null;
       }
@@ -192,7 +184,7 @@ function markAgain(
   record: RideRecord,
   recording: Recording,
   level: Level,
-  { world, policy, trace, reference }: Prepared,
+  { ground, reference }: Prepared,
   version: string,
 ): Remark {
   const otherVersion = record.version !== version;
@@ -203,14 +195,14 @@ function markAgain(
     tick,
     total,
   });
-  const { ride, same, firstDifferentTick } = replayRecording(world, recording);
+  const { ride, same, firstDifferentTick } = replayRecording(ground.world, recording);
   if (!same)
     return apart(otherVersion ? 'not-same-ride-other-version' : 'not-same-ride', firstDifferentTick, null);
   if (ride.state().phase !== 'finished') return apart('not-finished', null, null);
-  const report = judge(world, level, ride.trace, trace, policy);
+  const report = ground.judge(ride.trace, level.passMark);
   if (!saysTheSame(record, report))
     return apart(otherVersion ? 'other-marks-other-version' : 'other-marks', null, tenths(report.total));
-  return { kind: 'same', record, line: lineOf(ride.trace, world.course.lengthM), reference };
+  return { kind: 'same', record, line: lineOf(ride.trace, ground.world.course.lengthM), reference };
 }
 
 function saysTheSame(record: RideRecord, report: RideReport): boolean {
@@ -221,20 +213,17 @@ function saysTheSame(record: RideRecord, report: RideReport): boolean {
   );
 }
 
-function prepare(level: Level, recording: Recording): Prepared {
-  const { seed, bike, rider, autoEase } = recording;
-  const world = buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
-  const policy = planRoad(world);
-  const { trace } = rideReference(world, policy);
-  const { lengthM, pitches } = world.course;
-  const report = judge(world, level, trace, trace, policy);
+function prepare(job: RideJob): Prepared {
+  const ground = groundOfJob(job);
+  const { lengthM, pitches } = ground.world.course;
+  const report = ground.judge(ground.reference);
   const reference: RoadReference = {
-    levelHash: levelHash(level),
-    seed,
-    bikeId: bike.id,
-    riderId: rider.id,
+    levelHash: levelHash(job.level),
+    seed: job.seed,
+    bikeId: job.bike.id,
+    riderId: job.rider.id,
     lengthM,
-    line: lineOf(trace, lengthM),
+    line: lineOf(ground.reference, lengthM),
     pitches: pitches.map(({ footM, endM, steepestRatio }, i) => ({
       footM,
       endM,
@@ -242,15 +231,5 @@ function prepare(level: Level, recording: Recording): Prepared {
       firstShiftBeforeFootM: report.pitches[i]?.firstShiftBeforeFootM ?? null,
     })),
   };
-  return { world, policy, trace, reference };
-}
-
-function judge(
-  world: RideWorld,
-  level: Level,
-  trace: RideTrace,
-  reference: RideTrace,
-  policy: Policy,
-): RideReport {
-  return judgeRide({ world, trace, reference, policy, weights: level.weights, passMark: level.passMark });
+  return { ground, reference };
 }
