@@ -1,7 +1,7 @@
 /**
  * What the build adds to the site so that it can be installed and works without a network: the policy of the page,
- * the manifest with its icons, and the worker that keeps the files, with their list and fingerprints. What the
- * worker does with them is written in `src/offline`.
+ * what it says before the game is there, the manifest with its icons, and the worker that keeps the files, with
+ * their list and fingerprints. What the worker does with them is written in `src/offline`.
  */
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
@@ -102,6 +102,29 @@ export function sitePlugin(): Plugin {
   };
 }
 
+/** What the page says by itself until the game stands in it, or where it never does. */
+function arrival() {
+  const { onItsWay, stuck, again, safe, noScript } = words.arrival;
+  const line = (text: string, attributes: Record<string, string> = {}) => ({
+    tag: 'p',
+    attrs: attributes,
+    children: text,
+  });
+  return {
+    tag: 'main',
+    attrs: { id: 'arrival', class: 'arrival' },
+    injectTo: 'body-prepend' as const,
+    children: [
+      { tag: 'h1', children: words.name },
+      { tag: 'noscript', children: [line(noScript)] },
+      line(onItsWay, { class: 'with-script' }),
+      line(stuck, { class: 'with-script' }),
+      line(safe),
+      { tag: 'a', attrs: { href: './', class: 'button strong' }, children: again },
+    ],
+  };
+}
+
 /** The policy comes first in the page, or what stands before it would not be bound by it. */
 function pageTags() {
   const meta = (attributes: Record<string, string>) => ({
@@ -120,6 +143,7 @@ function pageTags() {
       attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
       injectTo: 'head-prepend' as const,
     },
+    arrival(),
     link({ rel: 'manifest', href: `./${MANIFEST_FILE}` }),
     link({ rel: 'icon', type: 'image/svg+xml', href: './icons/icon.svg' }),
     link({ rel: 'apple-touch-icon', href: './icons/icon-180.png' }),

@@ -2,7 +2,9 @@
  * The entry: joins the store to the address bar, to the document and to the ride. Pages draw, the session rides;
  * only here do they meet.
  */
+import './framed.ts';
 import './pages/theme.css';
+import './pages/arrival.css';
 import './pages/parts.css';
 import './pages/dialogs.css';
 import './pages/start.css';
@@ -200,3 +202,6 @@ window.addEventListener('hashchange', () => {
 });
 wantsLessMotion.addEventListener('change', () => mark(store.state()));
 show(store.state());
+// Without its colours the page has not come whole, and what the sentence in `index.html` says is true.
+if (getComputedStyle(document.documentElement).getPropertyValue('--paper') !== '')
+  document.getElementById('arrival')?.remove();

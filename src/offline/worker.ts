@@ -1,8 +1,8 @@
 /**
  * The worker that keeps the files of the site, so that it opens without a network. It takes one whole version or
- * none, waits until it is asked to take over, and never touches what a person has kept. Which files there are is
- * written in by the build; when it is registered and asked is decided in `register.ts`. One file without imports,
- * because browsers run it by itself.
+ * none, hands out nothing that is not what the build made, waits until it is asked to take over, and never touches
+ * what a person has kept or what else lies in the folder. Which files there are is written in by the build; when it
+ * is registered and asked is decided in `register.ts`. One file without imports, because browsers run it by itself.
  */
 
 /** Name and SHA-256 (base64url) of every file, as JSON; the build puts it here. */
@@ -29,14 +29,34 @@ interface Asked {
 
 const scope = globalThis as unknown as Scope;
 const files = JSON.parse(LIST) as readonly (readonly [name: string, fingerprint: string])[];
+const fingerprints = new Map(files);
 /** Begins like everything of ours on this device, so that "delete everything" finds it. */
 const PREFIX = 'before-the-hill.site.';
 const PAGE = 'index.html';
+/** Where the build puts files that have their content in their name. */
+const ASSETS = 'assets/';
 /** Files fetched at the same time; few, so that a ride begun meanwhile is not kept waiting. */
 const LANES = 3;
+/** Browsers refuse files of the wrong type, and a host may have told a wrong one. */
+const TYPES: Readonly<Record<string, string>> = {
+  css: 'text/css; charset=utf-8',
+  html: 'text/html; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+  svg: 'image/svg+xml',
+  webmanifest: 'application/manifest+json',
+};
+
+/** A file of this version can neither be found whole here nor be had from the host, which has moved on. */
+let outlived = false;
 
 const addressOf = (name: string): string =>
   new URL(name === PAGE ? './' : name, scope.registration.scope).href;
+
+/** What an address in the folder of the site is called in the list, if it stands there. */
+function nameOf(address: string): string {
+  const { origin, pathname } = new URL(address);
+  return `${origin}${pathname}`.slice(scope.registration.scope.length) || PAGE;
+}
 
 async function sha256(content: BufferSource): Promise<string> {
   const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', content));
@@ -49,32 +69,50 @@ async function sha256(content: BufferSource): Promise<string> {
 /** The cache of this version, named by everything in it. */
 const ownCache = sha256(new TextEncoder().encode(LIST)).then((version) => PREFIX + version);
 
-/** One file past every other cache. A file of another version is refused, or two versions would be mixed. */
-async function fetchFile(name: string, fingerprint: string): Promise<Response> {
-  const answer = await fetch(addressOf(name), { cache: 'reload' });
+/** The answer, if it is the file of this version; null where it is not. */
+async function checked(name: string, answer: Response | undefined): Promise<Response | null> {
+  if (answer?.ok !== true) return null;
   const content = await answer.arrayBuffer();
-  if (!answer.ok || (await sha256(content)) !== fingerprint)
-    throw new Error(`${name} is not the file of this version`);
+  if ((await sha256(content)) !== fingerprints.get(name)) return null;
   // A copy: browsers refuse to open a page from an answer that was redirected. It is unpacked already.
   const headers = new Headers(answer.headers);
   headers.delete('content-encoding');
   headers.delete('content-length');
+  const type = TYPES[name.split('.').at(-1) ?? ''];
+  if (type !== undefined) headers.set('content-type', type);
   return new Response(content, { headers });
 }
 
+/** The file as it is kept, also with another version; null where it is missing or was changed. */
+async function keptFile(name: string): Promise<Response | null> {
+  const address = addressOf(name);
+  // Looked up by name: opening a cache that a person has deleted would make it again.
+  const own = await caches.match(address, { cacheName: await ownCache });
+  return (await checked(name, own)) ?? checked(name, await caches.match(address));
+}
+
+/** The file past every other cache. One of another version is refused, or two versions would be mixed. */
+const fetchFile = async (name: string): Promise<Response | null> =>
+  checked(name, await fetch(addressOf(name), { cache: 'reload' }));
+
 /** All files or none; a browser that could not take them asks again at the next visit. */
 async function takeFiles(): Promise<void> {
-  const name = await ownCache;
-  const cache = await caches.open(name);
-  const waiting = [...files];
+  const cacheName = await ownCache;
+  // A worker may change where no file does; then all of them are here already and in use.
+  const inUse = await caches.has(cacheName);
+  const cache = await caches.open(cacheName);
+  const waiting = files.map(([name]) => name);
   const lane = async (): Promise<void> => {
-    for (let next = waiting.shift(); next !== undefined; next = waiting.shift())
-      await cache.put(addressOf(next[0]), await fetchFile(...next));
+    for (let name = waiting.shift(); name !== undefined; name = waiting.shift()) {
+      const file = (await keptFile(name)) ?? (await fetchFile(name));
+      if (file === null) throw new Error(`${name} is not the file of this version`);
+      await cache.put(addressOf(name), file);
+    }
   };
   try {
     await Promise.all(Array.from({ length: LANES }, lane));
   } catch (error) {
-    await caches.delete(name);
+    if (!inUse) await caches.delete(cacheName);
     throw error;
   }
 }
@@ -87,23 +125,40 @@ async function dropOldFiles(): Promise<void> {
   await scope.clients.claim();
 }
 
-/** The file from this version, else from the one before, else from the network. */
-async function answer(request: Request): Promise<Response> {
-  // Looked up by name: opening a cache that a person has deleted would make it again.
-  const own = { cacheName: await ownCache, ignoreSearch: true };
-  const kept = await caches.match(request, own);
-  if (kept !== undefined) return kept;
-  if (request.mode === 'navigate') return (await caches.match(addressOf(PAGE), own)) ?? fetch(request);
-  return (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
+/** A file of this version: whole from here, else from the network, which also mends what is kept. */
+async function ownFile(name: string, request: Request): Promise<Response> {
+  // The host has another version by now, and pieces of both would never run together.
+  if (outlived && name === PAGE) return fetch(request);
+  const kept = await keptFile(name);
+  if (kept !== null) return kept;
+  const fresh = await fetchFile(name);
+  if (fresh === null) {
+    outlived = true;
+    return fetch(request);
+  }
+  const cacheName = await ownCache;
+  if (await caches.has(cacheName)) await (await caches.open(cacheName)).put(addressOf(name), fresh.clone());
+  return fresh;
 }
+
+/** A file of the version before, for a tab that still runs it. */
+const earlierFile = async (request: Request): Promise<Response> =>
+  (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
 
 scope.addEventListener('install', (event) => event.waitUntil(takeFiles()));
 scope.addEventListener('activate', (event) => event.waitUntil(dropOldFiles()));
 scope.addEventListener('fetch', (event) => {
   const { request } = event;
-  // A club's own store, and anything else outside this folder, is none of our business.
-  if (request.method === 'GET' && request.url.startsWith(scope.registration.scope))
-    event.respondWith(answer(request));
+  // A club's own store, neighbours in this folder and anything else are none of our business.
+  if (request.method !== 'GET' || !request.url.startsWith(scope.registration.scope)) return;
+  const name = nameOf(request.url);
+  const answer = fingerprints.has(name)
+    ? ownFile(name, request)
+    : request.mode !== 'navigate' && name.startsWith(ASSETS)
+      ? earlierFile(request)
+      : null;
+  // A browser whose caches are broken is no worse off than one without this worker.
+  if (answer !== null) event.respondWith(answer.catch(() => fetch(request)));
 });
 scope.addEventListener('message', (event) => {
   if (event.data === 'take-over') void scope.skipWaiting();

@@ -5,6 +5,7 @@
 import type { CueCode, Lesson } from '../core/level/schema.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
+import { arrivalWords } from './words/arrival.ts';
 import { debriefWords } from './words/debrief.ts';
 import { settingsWords } from './words/settings.ts';
 import { earWords } from './words/ear.ts';
@@ -14,6 +15,7 @@ import { serviceWords } from './words/services.ts';
 /** English. */
 export const words = {
   name: 'Before the Hill',
+  arrival: arrivalWords,
   after: afterWords,
   review: debriefWords,
   services: serviceWords,

@@ -51,6 +51,19 @@ export interface Server {
   readonly close: () => Promise<void>;
 }
 
+/** How a broken host answers for a path instead: whatever is left out is as it should be. Null for no difference. */
+export type Bend = (path: string) => BentAnswer | null;
+
+/** What is different in a bent answer. */
+export interface BentAnswer {
+  readonly status?: number;
+  readonly type?: string;
+  /** The body, made from the right one. */
+  readonly body?: (right: Buffer) => string | Buffer;
+  /** Another address, sent with a status of 302. */
+  readonly location?: string;
+}
+
 /** The file for a path below `under`, or null if the path leads outside. */
 function fileFor(folder: string, under: string, path: string): string | null {
   if (!path.startsWith(under)) return null;
@@ -72,17 +85,24 @@ function pathOf(url: string): string {
 /**
  * Serves `folder` below the path `under`, which begins and ends with a slash.
  * @param headers sent with every answer
+ * @param bend asked for every path, for hosts that are broken on purpose
  */
 export async function serveFolder(
   folder: string,
   under = '/',
   headers: Readonly<Record<string, string>> = {},
+  bend: Bend = () => null,
 ): Promise<Server> {
   const requests: ServedRequest[] = [];
   const server = createServer((request, response) => {
     const path = pathOf(request.url ?? '/');
     const file = fileFor(folder, under, path);
-    const answer = (status: number, type: string, body: string | Buffer): void => {
+    const bent = bend(path) ?? {};
+    const answer = (rightStatus: number, rightType: string, rightBody: string | Buffer): void => {
+      const { location } = bent;
+      const status = bent.status ?? (location === undefined ? rightStatus : 302);
+      const type = bent.type ?? rightType;
+      const body = bent.body?.(Buffer.from(rightBody)) ?? rightBody;
       const packs = packable.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
       const sent = packs ? gzipSync(body) : Buffer.from(body);
       requests.push({ path, status, bodyBytes: sent.length });
@@ -91,6 +111,7 @@ export async function serveFolder(
         ...(packs ? { 'content-encoding': 'gzip', vary: 'accept-encoding' } : {}),
         'content-type': type,
         'cache-control': 'no-store',
+        ...(location === undefined ? {} : { location }),
       });
       response.end(request.method === 'HEAD' ? undefined : sent);
     };

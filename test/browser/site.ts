@@ -8,7 +8,7 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playw
 import { chromium } from 'playwright-core';
 import { siteHeaders } from '../../.ci/policy.mjs';
 import { findChromium } from './chromium.ts';
-import type { ServedRequest } from './server.ts';
+import type { Bend, ServedRequest } from './server.ts';
 import { serveFolder } from './server.ts';
 
 /** Where `npm run build` leaves the site. */
@@ -107,13 +107,15 @@ async function openPage(browser: Browser, siteUrl: string, screen: Screen): Prom
  * @param folder built files, `dist` unless a test brings its own
  * @param under path of the site on its server, beginning and ending with a slash
  * @param headers sent with every answer; those of the built site belong to no other
+ * @param bend how a broken host answers instead
  */
 export async function openSite(
   folder = builtSiteFolder,
   under = '/',
   headers: Readonly<Record<string, string>> = folder === builtSiteFolder ? siteHeaders : {},
+  bend?: Bend,
 ): Promise<Site> {
-  const server = await serveFolder(folder, under, headers);
+  const server = await serveFolder(folder, under, headers, bend);
   const browser = await chromium
     .launch({ executablePath: findChromium(), headless: true, args: browserArguments })
     .catch(async (cause: unknown) => {
