@@ -50,18 +50,7 @@ describe('the contributor page', () => {
       texts.some(([path, source]) => belongs(path) && new RegExp(`['"]${name}(/[^'"]*)?['"]`).test(source));
     const inGame = (path: string): boolean => /^src\/.*\.tsx?$/.test(path);
     const inTests = (path: string): boolean => path === 'vite.config.ts' || /^test\/(?!house\/)/.test(path);
-    const forTests = [
-      'axe-core',
-      'express',
-      'express-pouchdb',
-      'fast-check',
-      'happy-dom',
-      'odex',
-      'playwright-core',
-      'pouchdb',
-      'pouchdb-adapter-memory',
-      'vitest',
-    ];
+    const forTests = ['axe-core', 'fast-check', 'happy-dom', 'odex', 'playwright-core', 'vitest'];
     expect(Object.keys(manifest.dependencies).filter((name) => !isUsed(name, inGame))).toEqual([]);
     expect(forTests.filter((name) => !isUsed(name, inTests))).toEqual([]);
   });

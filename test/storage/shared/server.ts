@@ -1,8 +1,7 @@
 /**
- * A real store for the tests: a database in memory behind the usual interface, on this computer only, with a
- * password in front and ways to fail. What it holds survives being stopped, as a disk would.
+ * A store for the tests: a database in memory (`database.ts`) behind HTTP, on this computer only, with a password in
+ * front and ways to fail. What it holds survives being stopped, as a disk would.
  */
-import { mkdtempSync, rmSync } from 'node:fs';
 import {
   createServer,
   type IncomingMessage,
@@ -10,32 +9,12 @@ import {
   type Server,
   type ServerResponse,
 } from 'node:http';
-import { createRequire } from 'node:module';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import type { SharedAddress } from '../../../src/storage/shared/types.ts';
+import { openDatabase } from './database.ts';
 
 type Handler = (request: IncomingMessage, response: ServerResponse, next: () => void) => void;
-
-/** What is used of packages that bring no types. */
-interface Pouch {
-  plugin(plugin: unknown): void;
-  defaults(options: object): PouchClass;
-}
-type PouchClass = new (
-  name: string,
-) => {
-  allDocs(
-    options: object,
-  ): Promise<{ readonly rows: readonly { readonly id: string; readonly doc: unknown }[] }>;
-};
-
-const load = createRequire(import.meta.url) as (name: string) => unknown;
-const express = load('express') as () => RequestListener & { use(handler: unknown): void };
-const expressPouchdb = load('express-pouchdb') as (pouch: PouchClass, options: object) => unknown;
-const pouchdb = load('pouchdb') as Pouch;
-pouchdb.plugin(load('pouchdb-adapter-memory'));
 
 /** A running store. */
 export interface StoreServer {
@@ -55,29 +34,29 @@ export interface StoreServer {
 
 export const NAME = 'clüb';
 export const PASSWORD = 'hügel:42';
-let stores = 0;
+const UNAUTHORIZED = { error: 'unauthorized', reason: 'Name or password is incorrect.' };
 
 /** Starts a store with an empty database. */
 export async function startStore(): Promise<StoreServer> {
-  const folder = mkdtempSync(join(tmpdir(), 'shared-store-'));
-  stores += 1;
-  const Kept = pouchdb.defaults({ adapter: 'memory', prefix: `store-${stores}-` });
+  const database = openDatabase('rides');
   const requests: string[] = [];
-  const app = express();
-  app.use(((request, response, next) => {
+  const app: RequestListener = (request, response) => {
     requests.push(`${request.method} ${request.url}`);
     if (allowOrigin(request, response)) return;
-    if (store.intercept === null) next();
-    else store.intercept(request, response, next);
-  }) satisfies Handler);
-  app.use(askPassword);
-  app.use(
-    expressPouchdb(Kept, {
-      mode: 'minimumForPouchDB',
-      inMemoryConfig: true,
-      logPath: join(folder, 'log.txt'),
-    }),
-  );
+    const ask = (): void => {
+      if (request.headers.authorization !== secret()) return answer(response, 401, UNAUTHORIZED);
+      // A sender that hangs up in the middle has asked nothing.
+      text(request).then(
+        (sent) => {
+          const { status, body } = database.ask(request.method ?? '', request.url ?? '', sent);
+          answer(response, status, body);
+        },
+        () => response.destroy(),
+      );
+    };
+    if (store.intercept === null) ask();
+    else store.intercept(request, response, ask);
+  };
   let server = await listen(app, 0);
   const { port } = server.address() as AddressInfo;
   const kill = (): Promise<void> =>
@@ -93,16 +72,9 @@ export async function startStore(): Promise<StoreServer> {
     restart: async () => {
       server = await listen(app, port);
     },
-    documents: async () => (await new Kept('rides').allDocs({ include_docs: true })).rows,
-    close: async () => {
-      await kill();
-      rmSync(folder, { recursive: true, force: true });
-    },
+    documents: async () => database.documents().map((doc) => ({ id: doc._id, doc })),
+    close: kill,
   };
-  const headers = { authorization: secret() };
-  const made = await fetch(`${store.address.url}/rides`, { method: 'PUT', headers });
-  if (made.status !== 201) throw new Error(`no database: ${await made.text()}`);
-  requests.length = 0;
   return store;
 }
 
@@ -129,11 +101,6 @@ function allowOrigin(request: IncomingMessage, response: ServerResponse): boolea
   response.writeHead(204).end();
   return true;
 }
-
-const askPassword: Handler = (request, response, next) => {
-  if (request.headers.authorization === secret()) next();
-  else answer(response, 401, { error: 'unauthorized', reason: 'Name or password is incorrect.' });
-};
 
 function secret(): string {
   return `Basic ${Buffer.from(`${NAME}:${PASSWORD}`, 'utf8').toString('base64')}`;
