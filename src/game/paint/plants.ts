@@ -2,6 +2,7 @@
  * Trees, bushes, houses and grass as folded paper: each has a lit and a shaded half along its crease.
  * Drawn only into textures; where they stand is decided by the views.
  */
+import { polygon } from './pen.ts';
 import { mix } from './sheet.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -104,14 +105,14 @@ export function drawHouse(
     x + size * 0.76,
     y - size * 0.5,
   );
-  context.fillStyle = mix(roof, '#10222a', 0.2);
-  context.beginPath();
-  context.moveTo(x + size * 0.33, y - size * 0.98);
-  context.lineTo(x + size * 0.82, y - size * 0.98);
-  context.lineTo(x + size * 1.1, y - size * 0.5);
-  context.lineTo(x + size * 0.76, y - size * 0.5);
-  context.closePath();
-  context.fill();
+  polygon(
+    context,
+    mix(roof, '#10222a', 0.2),
+    [x + size * 0.33, y - size * 0.98],
+    [x + size * 0.82, y - size * 0.98],
+    [x + size * 1.1, y - size * 0.5],
+    [x + size * 0.76, y - size * 0.5],
+  );
   context.fillStyle = mix(wall, '#10222a', 0.5);
   context.fillRect(x + size * 0.26, y - size * 0.36, size * 0.13, size * 0.18);
 }

@@ -2,6 +2,7 @@
  * The parts of the bike that keep their shape: wheel, frame, fork, saddle, bars, bottle, painted once into
  * sprites by `bike.ts`. Metres, origin at the crank axle, y down.
  */
+import { line } from '../paint/pen.ts';
 import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
 import type { Spot } from './legs.ts';
@@ -98,13 +99,14 @@ function drawFrame(context: Context, parts: StillParts): void {
   const thick = parts.shape.wheelRadius > 0.3 ? 1 : 1.12;
   context.lineCap = 'round';
   context.lineJoin = 'round';
-  context.strokeStyle = parts.tones.frame;
-  context.lineWidth = 0.019 * thick;
-  context.beginPath();
-  context.moveTo(seatTubeTop.x, seatTubeTop.y + 0.03);
-  context.lineTo(rear.x, rear.y);
-  context.lineTo(0, 0);
-  context.stroke();
+  line(
+    context,
+    parts.tones.frame,
+    0.019 * thick,
+    [seatTubeTop.x, seatTubeTop.y + 0.03],
+    [rear.x, rear.y],
+    [0, 0],
+  );
   context.lineWidth = 0.03 * thick;
   context.beginPath();
   context.moveTo(headLow.x, headLow.y);
@@ -119,7 +121,7 @@ function drawFrame(context: Context, parts: StillParts): void {
   context.lineTo(headLow.x - 0.008, headLow.y - 0.03);
   context.stroke();
   context.lineWidth = 0.046 * thick;
-  line(context, headTop, headLow);
+  rod(context, headTop, headLow);
   context.strokeStyle = parts.tones.frameLight;
   context.lineWidth = 0.008;
   context.beginPath();
@@ -130,7 +132,7 @@ function drawFrame(context: Context, parts: StillParts): void {
   context.stroke();
   context.strokeStyle = parts.palette.inkSoft;
   context.lineWidth = 0.025;
-  line(context, seatTubeTop, saddle);
+  rod(context, seatTubeTop, saddle);
   drawBottle(context, parts);
   drawSaddle(context, parts);
   drawBars(context, parts);
@@ -168,13 +170,14 @@ function drawSaddle(context: Context, parts: StillParts): void {
 
 function drawBars(context: Context, parts: StillParts): void {
   const { headTop, stem, bar, grip, flatBar } = parts.shape;
-  context.strokeStyle = parts.palette.inkSoft;
-  context.lineWidth = 0.03;
-  context.beginPath();
-  context.moveTo(headTop.x, headTop.y);
-  context.lineTo(stem.x, stem.y + 0.008);
-  context.lineTo(bar.x, bar.y);
-  context.stroke();
+  line(
+    context,
+    parts.palette.inkSoft,
+    0.03,
+    [headTop.x, headTop.y],
+    [stem.x, stem.y + 0.008],
+    [bar.x, bar.y],
+  );
   context.strokeStyle = parts.palette.ink;
   context.lineWidth = 0.027;
   context.beginPath();
@@ -256,7 +259,7 @@ export function paintCrank(context: Context, palette: Palette, lengthM: number, 
   context.lineCap = 'round';
   context.strokeStyle = far ? palette.inkSoft : palette.ink;
   context.lineWidth = far ? 0.022 : 0.028;
-  line(context, ORIGIN, { x: 0, y: -lengthM });
+  rod(context, ORIGIN, { x: 0, y: -lengthM });
 }
 
 /** A pedal round its spindle; it stays level. */
@@ -264,7 +267,7 @@ export function paintPedal(context: Context, palette: Palette): void {
   context.lineCap = 'round';
   context.strokeStyle = palette.ink;
   context.lineWidth = 0.024;
-  line(context, { x: -0.036, y: 0.012 }, { x: 0.04, y: 0.006 });
+  rod(context, { x: -0.036, y: 0.012 }, { x: 0.04, y: 0.006 });
 }
 
 /** The crank axle. */
@@ -282,7 +285,7 @@ function disc(context: Context, x: number, y: number, radius: number): void {
   context.fill();
 }
 
-function line(context: Context, from: Readonly<Spot>, to: Readonly<Spot>): void {
+function rod(context: Context, from: Readonly<Spot>, to: Readonly<Spot>): void {
   context.beginPath();
   context.moveTo(from.x, from.y);
   context.lineTo(to.x, to.y);

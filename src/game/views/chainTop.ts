@@ -2,6 +2,7 @@
  * The chain seen from above: rings and sprockets as bars at their true places across the bike, the chain
  * between them. Across is drawn wider than along; the factor is exported so that the page can say so.
  */
+import { line } from '../paint/pen.ts';
 import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
@@ -111,31 +112,22 @@ export class ChainTopView {
   #bar(x: number, acrossMm: number, halfMm: number, lit: boolean): void {
     const context = this.#context;
     const y = this.#line(acrossMm);
-    context.strokeStyle = lit ? this.#tones.rider : this.#tones.sandDark;
-    context.lineWidth = lit ? 3.4 : 2;
-    context.beginPath();
-    context.moveTo(x - halfMm * this.#along, y);
-    context.lineTo(x + halfMm * this.#along, y);
-    context.stroke();
+    line(
+      context,
+      lit ? this.#tones.rider : this.#tones.sandDark,
+      lit ? 3.4 : 2,
+      [x - halfMm * this.#along, y],
+      [x + halfMm * this.#along, y],
+    );
   }
 
   /** Straight it is plain ink; crossed it gets an attention edge and rub marks where it scrapes. */
   #drawChain(fromX: number, fromY: number, toX: number, toY: number, crossed: boolean): void {
     const context = this.#context;
     if (crossed) {
-      context.strokeStyle = this.#tones.attention;
-      context.lineWidth = 8;
-      context.beginPath();
-      context.moveTo(fromX, fromY);
-      context.lineTo(toX, toY);
-      context.stroke();
+      line(context, this.#tones.attention, 8, [fromX, fromY], [toX, toY]);
     }
-    context.strokeStyle = this.#tones.ink;
-    context.lineWidth = 3;
-    context.beginPath();
-    context.moveTo(fromX, fromY);
-    context.lineTo(toX, toY);
-    context.stroke();
+    line(context, this.#tones.ink, 3, [fromX, fromY], [toX, toY]);
     if (!crossed) return;
     const side = toY > fromY ? -1 : 1;
     context.lineWidth = 1.8;

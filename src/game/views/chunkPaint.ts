@@ -2,6 +2,7 @@
  * Paints one stretch of road with everything that stands still on it: bank, strata, the inked sand band, the
  * road sheet, verge and grass. What stands beside the road is added by `props.ts`.
  */
+import { polygon } from '../paint/pen.ts';
 import { drawBush, traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, layGrain, mix, withAlpha } from '../paint/sheet.ts';
@@ -139,25 +140,25 @@ function paintStones(job: ChunkJob, size: number): void {
     const wide = (5 + random() * 13) * size;
     const tall = wide * (0.5 + random() * 0.2);
     const tone = mix(job.palette.earth, job.palette.verge, 0.2 + random() * 0.35);
-    context.fillStyle = tone;
-    context.beginPath();
-    context.moveTo(x - wide, y + tall * 0.3);
-    context.lineTo(x - wide * 0.55, y - tall * 0.8);
-    context.lineTo(x + wide * 0.3, y - tall);
-    context.lineTo(x + wide, y - tall * 0.1);
-    context.lineTo(x + wide * 0.6, y + tall * 0.8);
-    context.lineTo(x - wide * 0.5, y + tall * 0.9);
-    context.closePath();
-    context.fill();
+    polygon(
+      context,
+      tone,
+      [x - wide, y + tall * 0.3],
+      [x - wide * 0.55, y - tall * 0.8],
+      [x + wide * 0.3, y - tall],
+      [x + wide, y - tall * 0.1],
+      [x + wide * 0.6, y + tall * 0.8],
+      [x - wide * 0.5, y + tall * 0.9],
+    );
     context.shadowColor = 'transparent';
-    context.fillStyle = mix(tone, '#0b1416', 0.2);
-    context.beginPath();
-    context.moveTo(x - wide * 0.1, y);
-    context.lineTo(x + wide, y - tall * 0.1);
-    context.lineTo(x + wide * 0.6, y + tall * 0.8);
-    context.lineTo(x - wide * 0.5, y + tall * 0.9);
-    context.closePath();
-    context.fill();
+    polygon(
+      context,
+      mix(tone, '#0b1416', 0.2),
+      [x - wide * 0.1, y],
+      [x + wide, y - tall * 0.1],
+      [x + wide * 0.6, y + tall * 0.8],
+      [x - wide * 0.5, y + tall * 0.9],
+    );
     castShadow(job.sheet, '#0b1416', 0.4, 5, 1, 2);
   }
   dropShadow(context);

@@ -2,6 +2,7 @@
  * The parts of the close-up that keep their shape, painted once: chainrings and sprockets with their own teeth,
  * openings and soft edge, crank arm and cage. A frame only turns and lays them. Sizes in millimetres.
  */
+import { line } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusMm, toothOutline, traceTeeth } from './toothing.ts';
@@ -58,13 +59,8 @@ function paintBar(lengthMm: number, pxPerMm: number, { rim, body, pivots }: BarL
 }
 
 function bar(context: Context, length: number, tone: string, width: number): void {
-  context.strokeStyle = tone;
-  context.lineWidth = width;
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(0, 0);
-  context.lineTo(length, 0);
-  context.stroke();
+  line(context, tone, width, [0, 0], [length, 0]);
 }
 
 function paintOne(

@@ -2,6 +2,7 @@
  * Draws the dog of the children's levels from a few painted pieces: galloping beside the rider, or sitting with
  * a wagging tail. What it does is decided in `dogMind.ts`.
  */
+import { blot, line, oval, trace } from '../paint/pen.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
@@ -120,92 +121,47 @@ export class DogView {
 }
 
 function paintBody(context: Context, palette: Palette): void {
-  context.fillStyle = COAT;
-  context.beginPath();
-  context.moveTo(-0.1, -0.02);
-  context.bezierCurveTo(-0.1, -0.14, 0.1, -0.12, 0.24, -0.13);
-  context.bezierCurveTo(0.4, -0.15, 0.54, -0.14, 0.55, -0.02);
-  context.bezierCurveTo(0.55, 0.12, 0.42, 0.14, 0.32, 0.1);
-  context.bezierCurveTo(0.2, 0.05, 0.1, 0.1, 0, 0.09);
-  context.bezierCurveTo(-0.08, 0.08, -0.1, 0.04, -0.1, -0.02);
-  context.fill();
-  context.fillStyle = PALE;
-  context.beginPath();
-  context.ellipse(0.47, 0.05, 0.07, 0.085, 0.3, 0, Math.PI * 2);
-  context.fill();
-  context.fillStyle = COAT_DARK;
-  context.beginPath();
-  context.ellipse(0.16, -0.07, 0.11, 0.055, -0.05, 0, Math.PI * 2);
-  context.fill();
-  context.strokeStyle = mix('#e2552c', palette.paper, 0.05);
-  context.lineWidth = 0.035;
-  context.beginPath();
-  context.moveTo(0.44, -0.14);
-  context.quadraticCurveTo(0.53, -0.06, 0.54, 0.03);
-  context.stroke();
+  blot(
+    context,
+    COAT,
+    'M-0.1 -0.02 C-0.1 -0.14 0.1 -0.12 0.24 -0.13 C0.4 -0.15 0.54 -0.14 0.55 -0.02 C0.55 0.12 0.42 0.14 0.32 0.1 C0.2 0.05 0.1 0.1 0 0.09 C-0.08 0.08 -0.1 0.04 -0.1 -0.02',
+  );
+  oval(context, PALE, 0.47, 0.05, 0.07, 0.085, 0.3);
+  oval(context, COAT_DARK, 0.16, -0.07, 0.11, 0.055, -0.05);
+  trace(context, mix('#e2552c', palette.paper, 0.05), 0.035, 'M0.44 -0.14 Q0.53 -0.06 0.54 0.03');
 }
 
 /** Looks to the right; origin is the neck. */
 function paintHead(context: Context, palette: Palette): void {
-  context.fillStyle = COAT;
-  context.beginPath();
-  context.moveTo(-0.09, 0.1);
-  context.bezierCurveTo(-0.14, -0.12, 0, -0.2, 0.1, -0.15);
-  context.quadraticCurveTo(0.16, -0.1, 0.25, -0.07);
-  context.quadraticCurveTo(0.27, 0.02, 0.18, 0.04);
-  context.quadraticCurveTo(0.08, 0.05, 0.05, 0.12);
-  context.closePath();
-  context.fill();
-  context.fillStyle = PALE;
-  context.beginPath();
-  context.ellipse(0.19, -0.012, 0.075, 0.048, 0.15, 0, Math.PI * 2);
-  context.fill();
+  blot(
+    context,
+    COAT,
+    'M-0.09 0.1 C-0.14 -0.12 0 -0.2 0.1 -0.15 Q0.16 -0.1 0.25 -0.07 Q0.27 0.02 0.18 0.04 Q0.08 0.05 0.05 0.12 Z',
+  );
+  oval(context, PALE, 0.19, -0.012, 0.075, 0.048, 0.15);
   context.fillStyle = palette.ink;
   context.beginPath();
   context.ellipse(0.25, -0.045, 0.027, 0.022, 0, 0, Math.PI * 2);
   context.moveTo(0.12, -0.085);
   context.arc(0.1, -0.085, 0.018, 0, Math.PI * 2);
   context.fill();
-  context.strokeStyle = palette.ink;
-  context.lineWidth = 0.012;
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(0.23, -0.005);
-  context.quadraticCurveTo(0.2, 0.025, 0.15, 0.012);
-  context.stroke();
-  context.fillStyle = '#e58a7a';
-  context.beginPath();
-  context.ellipse(0.18, 0.04, 0.02, 0.035, 0.2, 0, Math.PI * 2);
-  context.fill();
-  context.fillStyle = COAT_DARK;
-  context.beginPath();
-  context.moveTo(-0.01, -0.15);
-  context.bezierCurveTo(-0.13, -0.16, -0.15, 0, -0.09, 0.06);
-  context.bezierCurveTo(-0.03, 0.04, 0.02, -0.05, 0.03, -0.12);
-  context.closePath();
-  context.fill();
+  trace(context, palette.ink, 0.012, 'M0.23 -0.005 Q0.2 0.025 0.15 0.012');
+  oval(context, '#e58a7a', 0.18, 0.04, 0.02, 0.035, 0.2);
+  blot(
+    context,
+    COAT_DARK,
+    'M-0.01 -0.15 C-0.13 -0.16 -0.15 0 -0.09 0.06 C-0.03 0.04 0.02 -0.05 0.03 -0.12 Z',
+  );
 }
 
 function paintTail(context: Context): void {
-  context.strokeStyle = COAT;
-  context.lineWidth = 0.055;
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(0, 0);
-  context.quadraticCurveTo(-0.14, -0.02, -0.19, -0.14);
-  context.stroke();
+  trace(context, COAT, 0.055, 'M0 0 Q-0.14 -0.02 -0.19 -0.14');
 }
 
 function paintLeg(context: Context, tone: string, paw: string): void {
-  context.strokeStyle = tone;
-  context.lineWidth = 0.068;
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(0, 0);
-  context.lineTo(LEG_M - 0.04, 0);
-  context.stroke();
-  context.fillStyle = paw;
-  context.beginPath();
-  context.ellipse(LEG_M - 0.03, -0.012, 0.034, 0.045, 0, 0, Math.PI * 2);
-  context.fill();
+  line(context, tone, 0.068, [0, 0], [LEG_M - 0.04, 0]);
+  oval(context, paw, LEG_M - 0.03, -0.012, 0.034, 0.045);
 }

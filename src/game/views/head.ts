@@ -2,6 +2,7 @@
  * The rider's head in profile: neck, hair, friendly face and helmet. Drawn in units of the head's radius and
  * turned by the pose, so adult and child share one cut.
  */
+import { blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import type { KitLook } from '../types.ts';
 import type { Place } from './place.ts';
@@ -53,79 +54,34 @@ export class HeadView {
 
 /** From under the ear down and back to the collar. */
 function drawNeck(context: Context, tones: RiderTones): void {
-  context.strokeStyle = tones.skinDark;
   context.lineCap = 'round';
-  context.lineWidth = 0.78;
-  context.beginPath();
-  context.moveTo(-0.7, 1.3);
-  context.lineTo(-0.12, 0.45);
-  context.stroke();
+  trace(context, tones.skinDark, 0.78, 'M-0.7 1.3 L-0.12 0.45');
 }
 
 function drawFace(context: Context, tones: RiderTones, child: boolean): void {
-  context.fillStyle = tones.skin;
-  context.beginPath();
-  context.moveTo(-0.72, -0.3);
-  context.bezierCurveTo(-0.8, 0.5, -0.45, 0.86, 0.06, 0.96);
-  context.bezierCurveTo(0.5, 1.06, 0.72, 0.84, 0.74, 0.56);
-  context.lineTo(0.8, 0.3);
-  context.quadraticCurveTo(1.08, 0.28, 1, 0.1);
-  context.quadraticCurveTo(0.86, -0.1, 0.84, -0.36);
-  context.closePath();
-  context.fill();
-  context.fillStyle = tones.hair;
-  context.beginPath();
-  context.moveTo(-0.78, -0.3);
-  context.quadraticCurveTo(-0.92, 0.5, -0.52, 0.62);
-  context.quadraticCurveTo(-0.34, 0.5, -0.36, 0.06);
-  context.lineTo(-0.2, -0.3);
-  context.closePath();
-  context.fill();
-  context.fillStyle = tones.skinDark;
-  context.beginPath();
-  context.ellipse(-0.22, 0.22, 0.12, 0.17, -0.1, 0, Math.PI * 2);
-  context.fill();
-  context.fillStyle = tones.shortsDark;
-  context.beginPath();
-  context.ellipse(0.56, 0.06, child ? 0.1 : 0.08, child ? 0.13 : 0.11, 0, 0, Math.PI * 2);
-  context.fill();
-  context.strokeStyle = tones.shortsDark;
-  context.lineWidth = 0.085;
-  context.beginPath();
-  context.moveTo(0.4, 0.56);
-  context.quadraticCurveTo(0.56, 0.7, 0.72, 0.54);
-  context.stroke();
+  blot(
+    context,
+    tones.skin,
+    'M-0.72 -0.3 C-0.8 0.5 -0.45 0.86 0.06 0.96 C0.5 1.06 0.72 0.84 0.74 0.56 L0.8 0.3 Q1.08 0.28 1 0.1 Q0.86 -0.1 0.84 -0.36 Z',
+  );
+  blot(context, tones.hair, 'M-0.78 -0.3 Q-0.92 0.5 -0.52 0.62 Q-0.34 0.5 -0.36 0.06 L-0.2 -0.3 Z');
+  oval(context, tones.skinDark, -0.22, 0.22, 0.12, 0.17, -0.1);
+  oval(context, tones.shortsDark, 0.56, 0.06, child ? 0.1 : 0.08, child ? 0.13 : 0.11);
+  trace(context, tones.shortsDark, 0.085, 'M0.4 0.56 Q0.56 0.7 0.72 0.54');
   context.globalAlpha = 0.5;
-  context.fillStyle = BLUSH;
-  context.beginPath();
-  context.ellipse(0.26, 0.44, 0.17, 0.12, 0, 0, Math.PI * 2);
-  context.fill();
+  oval(context, BLUSH, 0.26, 0.44, 0.17, 0.12);
   context.globalAlpha = 1;
 }
 
 function drawHelmet(context: Context, tones: RiderTones): void {
-  context.strokeStyle = tones.shortsDark;
-  context.lineWidth = 0.07;
-  context.beginPath();
-  context.moveTo(-0.34, -0.16);
-  context.lineTo(0.02, 0.9);
-  context.moveTo(0.16, -0.16);
-  context.lineTo(0.02, 0.9);
-  context.stroke();
+  trace(context, tones.shortsDark, 0.07, 'M-0.34 -0.16 L0.02 0.9 M0.16 -0.16 L0.02 0.9');
   context.fillStyle = 'rgba(18,24,30,0.22)';
   traceShell(context, 0.09);
   context.fill();
   context.fillStyle = tones.helmet;
   traceShell(context, 0);
   context.fill();
-  context.fillStyle = tones.helmetBand;
-  context.beginPath();
-  context.moveTo(-1.1, -0.34);
-  context.quadraticCurveTo(-0.1, -0.06, 1.06, -0.34);
-  context.lineTo(1.1, -0.2);
-  context.quadraticCurveTo(0, 0.1, -1.1, -0.16);
-  context.closePath();
-  context.fill();
+  blot(context, tones.helmetBand, 'M-1.1 -0.34 Q-0.1 -0.06 1.06 -0.34 L1.1 -0.2 Q0 0.1 -1.1 -0.16 Z');
 }
 
 function drawHoles(context: Context, tones: RiderTones, child: boolean): void {
@@ -185,15 +141,6 @@ function traceShell(context: Context, drop: number): void {
 
 /** A ponytail round its tie, hanging back and down. */
 function drawPonytail(context: Context, tones: RiderTones): void {
-  context.fillStyle = tones.hair;
-  context.beginPath();
-  context.moveTo(0, -0.18);
-  context.bezierCurveTo(-0.7, -0.3, -1.1, 0, -1.06, 0.6);
-  context.bezierCurveTo(-0.7, 0.52, -0.3, 0.36, 0.06, 0.22);
-  context.closePath();
-  context.fill();
-  context.fillStyle = tones.jersey;
-  context.beginPath();
-  context.ellipse(-0.12, 0.02, 0.12, 0.22, 0.2, 0, Math.PI * 2);
-  context.fill();
+  blot(context, tones.hair, 'M0 -0.18 C-0.7 -0.3 -1.1 0 -1.06 0.6 C-0.7 0.52 -0.3 0.36 0.06 0.22 Z');
+  oval(context, tones.jersey, -0.12, 0.02, 0.12, 0.22, 0.2);
 }

@@ -2,6 +2,7 @@
  * What stands beside the road, painted into its chunk: trees, plain posts every 50 m, a sign with the percent
  * where a pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
  */
+import { polygon } from '../paint/pen.ts';
 import { drawConifer, drawLeafTree } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
@@ -115,14 +116,14 @@ function paintPost(job: ChunkJob, distanceM: number, heightPx: number): void {
   const y = lineOf(job, distanceM) - 2 * size;
   const tall = heightPx * size;
   const wide = 9 * size;
-  context.fillStyle = job.palette.paper;
-  context.beginPath();
-  context.moveTo(x - wide / 2, y + 4);
-  context.lineTo(x - wide / 2, y - tall + 4 * size);
-  context.lineTo(x + wide / 2, y - tall);
-  context.lineTo(x + wide / 2, y + 4);
-  context.closePath();
-  context.fill();
+  polygon(
+    context,
+    job.palette.paper,
+    [x - wide / 2, y + 4],
+    [x - wide / 2, y - tall + 4 * size],
+    [x + wide / 2, y - tall],
+    [x + wide / 2, y + 4],
+  );
   context.shadowColor = 'transparent';
   context.fillStyle = job.palette.ink;
   context.fillRect(x - wide / 2, y - tall * 0.78, wide, tall * 0.2);

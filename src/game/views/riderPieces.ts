@@ -2,6 +2,7 @@
  * The pieces of paper a rider is made of, each painted once along its own bone: from the origin, x towards the
  * next joint, in metres. How they are laid together is `rider.ts`, how they move is `pose.ts`.
  */
+import { blot, oval } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
 import type { KitLook } from '../types.ts';
@@ -88,10 +89,14 @@ export function paintSide(body: BodyShape, tones: RiderTones, far: boolean, pxPe
       if (!far) throwShadow(sheet, 0.5);
       taper(context, 0, body.forearm, 0.042 * girth, 0.03 * girth, far ? tones.skinDark : tones.skin);
       dropShadow(context);
-      context.fillStyle = far ? tones.shortsDark : tones.shorts;
-      context.beginPath();
-      context.ellipse(body.forearm + 0.004, 0, 0.046 * girth, 0.035 * girth, 0, 0, Math.PI * 2);
-      context.fill();
+      oval(
+        context,
+        far ? tones.shortsDark : tones.shorts,
+        body.forearm + 0.004,
+        0,
+        0.046 * girth,
+        0.035 * girth,
+      );
     }),
   };
 }
@@ -111,15 +116,11 @@ function paintShank(context: Context, sheet: Sheet, body: BodyShape, tones: Ride
 
 /** A shoe round its pedal spindle. */
 function paintFoot(context: Context, tones: RiderTones, far: boolean): void {
-  context.fillStyle = far ? tones.shortsDark : tones.shoe;
-  context.beginPath();
-  context.moveTo(-0.152, -0.012);
-  context.quadraticCurveTo(-0.162, -0.086, -0.112, -0.096);
-  context.lineTo(-0.072, -0.088);
-  context.quadraticCurveTo(-0.02, -0.05, 0.062, -0.046);
-  context.quadraticCurveTo(0.098, -0.034, 0.09, -0.008);
-  context.closePath();
-  context.fill();
+  blot(
+    context,
+    far ? tones.shortsDark : tones.shoe,
+    'M-0.152 -0.012 Q-0.162 -0.086 -0.112 -0.096 L-0.072 -0.088 Q-0.02 -0.05 0.062 -0.046 Q0.098 -0.034 0.09 -0.008 Z',
+  );
   context.fillStyle = far ? tones.shortsDark : tones.frame;
   context.fillRect(-0.154, -0.014, 0.244, 0.02);
   // The pedal under the sole moves with it.
@@ -148,25 +149,12 @@ export function paintTrunk(
     context.fillStyle = tones.jersey;
     context.fill();
     dropShadow(context);
-    context.fillStyle = tones.jerseyDark;
-    context.beginPath();
-    context.moveTo(-0.14, 0.1);
-    context.quadraticCurveTo(0.4, 0.075, 0.93, 0.11);
-    context.quadraticCurveTo(0.5, 0.165, 0.02, 0.13);
-    context.fill();
-    context.fillStyle = tones.jerseyLight;
-    context.beginPath();
-    context.moveTo(-0.2, -0.075);
-    context.quadraticCurveTo(0.28, -0.2, 0.82, -0.122);
-    context.quadraticCurveTo(0.3, -0.155, -0.18, -0.03);
-    context.fill();
+    blot(context, tones.jerseyDark, 'M-0.14 0.1 Q0.4 0.075 0.93 0.11 Q0.5 0.165 0.02 0.13');
+    blot(context, tones.jerseyLight, 'M-0.2 -0.075 Q0.28 -0.2 0.82 -0.122 Q0.3 -0.155 -0.18 -0.03');
     if (pattern === 'plain') paintPocket(context, tones);
     else paintPattern(context, tones, pattern);
     context.restore();
-    context.fillStyle = tones.shorts;
-    context.beginPath();
-    context.ellipse(-0.014, -0.004, 0.122 * body.girth, 0.104 * body.girth, 0.4, 0, Math.PI * 2);
-    context.fill();
+    oval(context, tones.shorts, -0.014, -0.004, 0.122 * body.girth, 0.104 * body.girth, 0.4);
   });
 }
 

@@ -2,6 +2,7 @@
  * The sheet behind everything: a graded sky with a paper sun in cut rings, and clouds that drift. The sky is
  * painted once per size, the clouds once as a seamless tile.
  */
+import { oval } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
 import {
@@ -68,10 +69,14 @@ function paintSky(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
   for (let ring = rings; ring >= 0; ring--) {
     const radius = size * (1 + ring * 0.62);
     castShadow(sheet, palette.shadow, ring === 0 ? 0.2 : 0.07, 12, 1, 3);
-    context.fillStyle = ring === 0 ? palette.sun : withAlpha(mix(palette.sun, palette.skyLow, 0.25), 0.26);
-    context.beginPath();
-    context.arc(x, y, radius, 0, Math.PI * 2);
-    context.fill();
+    oval(
+      context,
+      ring === 0 ? palette.sun : withAlpha(mix(palette.sun, palette.skyLow, 0.25), 0.26),
+      x,
+      y,
+      radius,
+      radius,
+    );
   }
   dropShadow(context);
   layGrain(sheet, palette.grainAlpha);

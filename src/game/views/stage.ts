@@ -2,6 +2,7 @@
  * The whole picture for one canvas size: builds the views and draws one frame from back to front with plain
  * Canvas 2D. Knows nothing of the engine that calls it; a new size means a new stage.
  */
+import { oval } from '../paint/pen.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
 import { createSheet, finish, type Picture } from '../paint/sheet.ts';
@@ -182,9 +183,6 @@ function paintContact(layout: Layout, evening: boolean): Picture {
   context.translate(0, 9);
   context.scale(1, 0.085);
   context.translate(0, -10);
-  context.fillStyle = gradient;
-  context.beginPath();
-  context.arc(110, 10, 104, 0, Math.PI * 2);
-  context.fill();
+  oval(context, gradient, 110, 10, 104, 104);
   return finish(sheet);
 }
