@@ -4,7 +4,7 @@
  */
 import { pieceLengthM } from '../course/build.ts';
 import type { Course } from '../course/types.ts';
-import { PI } from '../math/numbers.ts';
+import { crankTorqueFor } from '../model/drivetrain.ts';
 import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
 import type { Gear, Machine } from '../model/types.ts';
@@ -94,7 +94,7 @@ function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number)
   if (cadenceRpm >= HELD_RPM) return null;
   const slopePercent = slopeRatio * 100;
   const standing = roadLoad(0, slopeRatio, windMps, road.massKg, road.cdaM2, rollingCoefficient);
-  const neededNm = (totalForceN(standing) * gear.developmentM) / (2 * PI * gear.efficiency);
+  const neededNm = crankTorqueFor(totalForceN(standing), gear);
   const cannot = neededNm >= machine.standstillTorqueNm;
   const where = `the ${slopePercent.toFixed(0)} % pitch at ${atM} m`;
   const lowGear = `the lowest gear (${gear.ringTeeth} × ${gear.sprocketTeeth})`;

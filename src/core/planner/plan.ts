@@ -19,7 +19,6 @@ import type { Move } from './moves.ts';
 import { makePolicy, type Policy, shiftLoad } from './policy.ts';
 import {
   emptyPlace,
-  FASTEST_MPS,
   type Grid,
   interpolate,
   interpolateBent,
@@ -78,6 +77,7 @@ function rideStage(
 ): void {
   if (place.restartM !== null) return restartStage(world, tables, place, after, out, g, place.restartM);
   const { stepM, speedStepMps } = tables.grid;
+  const { fastestMps } = tables;
   const { resistingN } = place;
   const row = g * tables.speeds;
   const perMass = 1 / world.machine.effectiveMassKg;
@@ -100,7 +100,7 @@ function rideStage(
       continue;
     }
     const free = Math.sqrt(square);
-    const end = free > place.capAfterMps ? place.capAfterMps : free > FASTEST_MPS ? FASTEST_MPS : free;
+    const end = free > place.capAfterMps ? place.capAfterMps : free > fastestMps ? fastestMps : free;
     const mean = (speed + end) / 2;
     const seconds = stepM / mean;
     const next = interpolateBent(after, row, speedIndex(tables, end), tables.speeds - 1);
@@ -154,7 +154,8 @@ function bestWithShift(
   heavy: Float64Array,
 ): void {
   const { speeds, gears } = tables;
-  const braked = place.shiftCapMps >= FASTEST_MPS ? speeds : Math.ceil(speedIndex(tables, place.shiftCapMps));
+  const braked =
+    place.shiftCapMps >= tables.fastestMps ? speeds : Math.ceil(speedIndex(tables, place.shiftCapMps));
   const firstBraked = place.restartM === null ? braked : 0;
   for (let at = 0; at < stay.length; at += 1) {
     best[at] = stay[at] as number;

@@ -2,15 +2,17 @@
  * What the planner looks up: per gear and speed (once per ride) and per place (once per stage). Typed
  * arrays throughout, because these numbers are read some ten million times per kilometre.
  */
-import { PI, sampleAt } from '../math/numbers.ts';
+import { sampleAt } from '../math/numbers.ts';
+import { crankTorqueFor, wheelForceN } from '../model/drivetrain.ts';
 import { bandLowRpm, crankTorqueNm } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
 import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
+import { FASTEST_MPS } from '../ride/step.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { type Move, possibleMoves } from './moves.ts';
 
-/** Size of the grid. */
+/** Size of the grid: way along the road (m) and speed (m/s) between two of its points. */
 export interface Grid {
   readonly stepM: number;
   readonly speedStepMps: number;
@@ -19,7 +21,6 @@ export interface Grid {
 /** The usual grid: 3 m by 0.25 m/s. */
 export const USUAL_GRID: Grid = { stepM: 3, speedStepMps: 0.25 };
 
-export const FASTEST_MPS = 14;
 export const SLOWEST_MPS = 0.25;
 /** Drive lost while a rider eases for a shift: this share for this long (s). */
 const EASED_SHARE = 0.6;
@@ -35,7 +36,8 @@ export interface Tables {
   readonly gears: number;
   readonly grid: Grid;
   readonly speedMps: Float64Array;
-  readonly airAndBearingsN: Float64Array;
+  /** The last of them: nobody plans to ride faster (m/s). */
+  readonly fastestMps: number;
   readonly driveN: Float64Array;
   readonly rpmPerMps: Float64Array;
   /** Road load on the pedals over reference torque, per newton of resistance. */
@@ -55,14 +57,16 @@ export interface Tables {
 /** Fills the tables for a ride. */
 export function prepareTables(world: RideWorld, grid: Grid): Tables {
   const { machine } = world;
-  const speeds = Math.round((FASTEST_MPS - SLOWEST_MPS) / grid.speedStepMps) + 1;
+  // Whole steps, so that the speed at which riders brake by themselves is on the grid or just within.
+  const fastestMps = Math.ceil(FASTEST_MPS / grid.speedStepMps) * grid.speedStepMps;
+  const speeds = Math.round((fastestMps - SLOWEST_MPS) / grid.speedStepMps) + 1;
   const gears = machine.gears.length;
   const tables: Tables = {
     speeds,
     gears,
     grid,
     speedMps: Float64Array.from({ length: speeds }, (_, i) => SLOWEST_MPS + i * grid.speedStepMps),
-    airAndBearingsN: new Float64Array(speeds),
+    fastestMps,
     driveN: new Float64Array(gears * speeds),
     rpmPerMps: new Float64Array(gears),
     loadPerN: new Float64Array(gears),
@@ -76,7 +80,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
   const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);
   machine.gears.forEach((gear, g) => {
     tables.rpmPerMps[g] = cadenceAtRpm(1, gear.developmentM);
-    tables.loadPerN[g] = gear.developmentM / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
+    tables.loadPerN[g] = crankTorqueFor(1, gear, machine.referenceTorqueNm);
     tables.crossed[g] = gear.crossed ? 1 : 0;
     tables.highest[g] = gear.developmentM === longest ? 1 : 0;
     for (let i = 0; i < speeds; i += 1) fillSpeed(world, tables, g, i);
@@ -90,7 +94,7 @@ function fillSpeed(world: RideWorld, tables: Tables, g: number, i: number): void
   const at = g * tables.speeds + i;
   const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
   const torqueNm = crankTorqueNm(machine, 1, rpm);
-  const driveN = (2 * PI * torqueNm * gear.efficiency) / gear.developmentM;
+  const driveN = wheelForceN(torqueNm, gear);
   const lostMps = (driveN * EASED_SHARE * EASED_S) / machine.effectiveMassKg;
   tables.driveN[at] = driveN;
   tables.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
@@ -126,6 +130,7 @@ export function emptyPlace(tables: Tables): Place {
 /** Fills `place` for a stage. */
 export function visitPlace(world: RideWorld, tables: Tables, stage: number, place: Place): void {
   const { machine, course } = world;
+  const { fastestMps } = tables;
   const { stepM } = tables.grid;
   const fromM = stage * stepM;
   const toM = fromM + stepM;
@@ -143,9 +148,9 @@ export function visitPlace(world: RideWorld, tables: Tables, stage: number, plac
   const stops = stopAt !== undefined && stopAt <= toM;
   place.restartM = stops ? toM - stopAt + AIM_BEFORE_LINE_M : null;
   place.bandLowRpm = bandLowRpm(machine.rider, slope);
-  place.capMps = stopAt === undefined ? FASTEST_MPS : brakingSpeedMps(stopAt - fromM);
-  place.capAfterMps = stopAt === undefined || stops ? FASTEST_MPS : brakingSpeedMps(stopAt - toM);
-  place.shiftCapMps = stopAt === undefined ? FASTEST_MPS : brakingSpeedMps(stopAt - fromM - SHIFT_WAY_M);
+  place.capMps = stopAt === undefined ? fastestMps : brakingSpeedMps(stopAt - fromM);
+  place.capAfterMps = stopAt === undefined || stops ? fastestMps : brakingSpeedMps(stopAt - toM);
+  place.shiftCapMps = stopAt === undefined ? fastestMps : brakingSpeedMps(stopAt - fromM - SHIFT_WAY_M);
 }
 
 /** Place of a speed on the grid, fractional, held at the ends. */

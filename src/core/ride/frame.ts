@@ -2,7 +2,8 @@
  * Turns a state into what a screen, a loudspeaker or a listener is shown. Only arithmetic on the state;
  * words and pictures are the shells' business.
  */
-import { PI, sampleAt } from '../math/numbers.ts';
+import { sampleAt } from '../math/numbers.ts';
+import { crankTorqueFor } from '../model/drivetrain.ts';
 import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
@@ -65,8 +66,8 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
 }
 
 /**
- * Load the road puts on the pedals at the present speed and gear, over reference torque: resisting force ×
- * development / (2π × efficiency × reference torque). 1 is what steady riding at mid band feels like.
+ * Load the road puts on the pedals at the present speed and gear, over reference torque. 1 is what steady riding at
+ * mid band feels like.
  */
 export function roadLoadRatio(
   world: RideWorld,
@@ -85,7 +86,7 @@ export function roadLoadRatio(
       world.airDensityKgM3,
     ),
   );
-  return (force * gear.developmentM) / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
+  return crankTorqueFor(force, gear, machine.referenceTorqueNm);
 }
 
 /** A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there. */

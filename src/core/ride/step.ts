@@ -4,6 +4,7 @@
  */
 import type { Course } from '../course/types.ts';
 import { PI } from '../math/numbers.ts';
+import { wheelForceN } from '../model/drivetrain.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
 import {
   crankTorqueNm,
@@ -128,7 +129,7 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
   if (!pedalling) w.cadenceRpm = 0;
   else w.cadenceRpm = ride.chainOn ? Math.min(MAXIMUM_CADENCE_RPM, wheelRpm) : FREE_LEGS_RPM;
   w.crankTorqueNm = pedalling && ride.chainOn ? crankTorqueNm(machine, w.pressureRatio, wheelRpm) : 0;
-  w.driveN = (2 * PI * w.crankTorqueNm * gear.efficiency) / gear.developmentM;
+  w.driveN = wheelForceN(w.crankTorqueNm, gear);
   const powerW = (w.crankTorqueNm * w.cadenceRpm * PI) / 30;
   w.reserveJ = reserveAfterJ(ride.reserveJ, powerW, machine.rider, world.tickS);
 }

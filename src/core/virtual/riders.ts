@@ -2,8 +2,9 @@
  * Virtual riders: people of graded skill made of a few habits, with seeded chance. They ride levels in
  * tests, on the command line and for honest figures; the player never meets them.
  */
-import { clamp, PI, sampleAt } from '../math/numbers.ts';
+import { clamp, sampleAt } from '../math/numbers.ts';
 import { between, deriveSeed, type Random, seededRandom } from '../math/random.ts';
+import { crankTorqueFor } from '../model/drivetrain.ts';
 import { bandLowRpm, midBandRpm } from '../model/legs.ts';
 import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm, gearAt } from '../model/machine.ts';
@@ -230,8 +231,7 @@ function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
   }
   const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
   const moreN = climbingForceN(machine.totalMassKg, steepest) - climbingForceN(machine.totalMassKg, here);
-  const more = (moreN * gear.developmentM) / (2 * PI * gear.efficiency * machine.referenceTorqueNm);
-  return roadLoadRatio(world, state) + more;
+  return roadLoadRatio(world, state) + crankTorqueFor(moreN, gear, machine.referenceTorqueNm);
 }
 
 function plan(
