@@ -5,7 +5,6 @@
  */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { siteHeaders } from './.ci/policy.mjs';
 import { sitePlugin } from './.ci/sitePlugin.ts';
 
 /** `src/game/engine.ts` takes single files of the engine, which its package does not offer by name. */
@@ -31,7 +30,6 @@ const offlineWorker = /[\\/]src[\\/]offline[\\/]worker/;
 export default defineConfig({
   base: './',
   plugins: [sitePlugin()],
-  preview: { headers: siteHeaders },
   define: engineSwitches,
   resolve: { alias: { 'phaser/src': engineSources } },
   // The development server bundles packages on its own and must be told the same.

@@ -1,0 +1,135 @@
+/**
+ * A server for the files of one build and nothing else: they are held in memory, so that no link, hidden file or
+ * later change in a folder can be had from it. It answers only to names of this computer, because a page from
+ * elsewhere can give any name of its own our address, and lets nobody keep a connection who says or takes nothing.
+ */
+import { createHash } from 'node:crypto';
+import { createServer } from 'node:http';
+import { hostname, networkInterfaces } from 'node:os';
+import { extname } from 'node:path';
+import { siteHeaders } from './policy.mjs';
+
+/** @type {Readonly<Record<string, string>>} */
+const TYPES = {
+  '.css': 'text/css; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.mp3': 'audio/mpeg',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.webm': 'audio/webm',
+  '.webmanifest': 'application/manifest+json',
+};
+/** A caller has so long to say what it wants (ms), and so long to take the next piece of an answer. */
+const PATIENCE_MS = 5_000;
+const STALLED_MS = 30_000;
+/** Far more than a hall full of tablets, far fewer than a computer can hold. */
+const MOST_CONNECTIONS = 256;
+
+/**
+ * Names and addresses under which this computer may be asked, as they stand in the address bar.
+ * @param {boolean} byNetwork also from other computers
+ * @returns {ReadonlySet<string>}
+ */
+export function ownNames(byNetwork) {
+  const names = ['localhost', '127.0.0.1', '[::1]'];
+  if (!byNetwork) return new Set(names);
+  const name = hostname().toLowerCase();
+  const [short] = name.split('.');
+  const addresses = Object.values(networkInterfaces())
+    .flatMap((list) => list ?? [])
+    .map(({ address, family }) => (family === 'IPv6' ? `[${address}]` : address));
+  return new Set([...names, name, `${short}`, `${short}.local`, ...addresses]);
+}
+
+/**
+ * The host a request was made to, without its port; null where it names none.
+ * @param {string | undefined} header
+ */
+function hostOf(header) {
+  if (header === undefined || !/^[\w.:[\]-]+$/.test(header)) return null;
+  const address = `http://${header}`;
+  return URL.canParse(address) ? new URL(address).hostname : null;
+}
+
+/**
+ * The name of the file that is asked for; the address itself is the page.
+ * @param {string} target
+ */
+function nameOf(target) {
+  const [path = ''] = target.split('?');
+  if (!path.startsWith('/')) return null;
+  try {
+    return decodeURIComponent(path.slice(1)) || 'index.html';
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * A server that is not listening yet.
+ * @param {ReadonlyMap<string, string | Uint8Array>} files name below the address and content of every file
+ * @param {() => ReadonlySet<string>} names asked for every request: addresses come and go
+ * @param {number} [patienceMs] how long a caller may keep silent
+ */
+export function siteServer(files, names, patienceMs = PATIENCE_MS) {
+  const held = new Map(
+    [...files].map(([name, content]) => {
+      const tag = `"${createHash('sha256').update(content).digest('base64url')}"`;
+      const type = TYPES[extname(name)] ?? 'application/octet-stream';
+      return [name, { body: Buffer.from(content), headers: { 'content-type': type, etag: tag } }];
+    }),
+  );
+  const server = createServer(
+    {
+      headersTimeout: patienceMs,
+      requestTimeout: patienceMs,
+      keepAliveTimeout: patienceMs,
+      connectionsCheckingInterval: Math.ceil(patienceMs / 5),
+    },
+    (request, response) => {
+      /** @param {number} status @param {string} sentence */
+      const refuse = (status, sentence) => {
+        response.writeHead(status, { ...siteHeaders, 'content-type': 'text/plain; charset=utf-8' });
+        response.end(`${sentence}\n`);
+      };
+      const host = hostOf(request.headers.host);
+      if (host === null || !names().has(host))
+        return refuse(421, 'This computer does not answer to that name.');
+      if (request.method !== 'GET' && request.method !== 'HEAD')
+        return refuse(405, 'Files can only be read here.');
+      const file = held.get(nameOf(request.url ?? '') ?? '');
+      if (file === undefined) return refuse(404, 'There is nothing here.');
+      const headers = { ...siteHeaders, ...file.headers };
+      if (request.headers['if-none-match'] === headers.etag) return response.writeHead(304, headers).end();
+      response.writeHead(200, { ...headers, 'content-length': file.body.length });
+      return response.end(request.method === 'HEAD' ? undefined : file.body);
+    },
+  );
+  server.setTimeout(STALLED_MS);
+  server.maxConnections = MOST_CONNECTIONS;
+  return server;
+}
+
+/**
+ * Listens on this port or the next free one, and says which.
+ * @param {import('node:http').Server} server
+ * @param {number} port
+ * @param {string | undefined} host undefined for every network of this computer
+ * @returns {Promise<number>}
+ */
+export function listen(server, port, host) {
+  return new Promise((resolve, reject) => {
+    /** @param {NodeJS.ErrnoException} error */
+    const next = (error) => {
+      if (error.code === 'EADDRINUSE' && port < 65_535) resolve(listen(server, port + 1, host));
+      else reject(error);
+    };
+    server.once('error', next);
+    server.listen(port, host, () => {
+      server.off('error', next);
+      resolve(port);
+    });
+  });
+}
