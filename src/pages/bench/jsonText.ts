@@ -5,6 +5,7 @@
 import { parseLevelText, type ParseResult } from '../../core/level/parse.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { LIMITS } from '../../core/math/limits.ts';
 import { scanJson } from './jsonScan.ts';
 
 /** A problem and the line it is on, counted from 1. */
@@ -42,7 +43,7 @@ export function levelFromJson(text: string): TextResult {
   const result: ParseResult = parseLevelText(text);
   if (result.ok) return result;
   // Of a text that is not read, no line is looked for.
-  if (result.problems[0]?.code === 'too-big')
+  if (text.length > LIMITS.level.bytes.most)
     return { ok: false, problems: result.problems.map((problem) => ({ ...problem, line: 1 })) };
   const { lines, faultLine } = scanJson(text);
   const problems = result.problems.map((problem) => ({
