@@ -3,6 +3,8 @@
  * out, the good ones around it are taken; where the pieces go is decided by others.
  */
 import { hashJson } from '../core/math/hash.ts';
+import { LIMITS } from '../core/math/limits.ts';
+import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields, type Fields, isFields } from './ladder.ts';
 import type { Piece } from './settle.ts';
 import { keyOf, LADDERS, READERS } from './shapes.ts';
@@ -51,8 +53,8 @@ export function openImport(value: unknown): OpenedImport {
   const climbed = climbFields(LADDERS.export, value);
   if (!climbed.ok) return { pieces: [], refused: [{ code: climbed.code }] };
   const file = climbed.value;
-  const { checksum, ...rest } = value as Fields;
-  const refused: Refused[] = checksum === hashJson(rest) ? [] : [{ code: 'checksum' }];
+  if (pieceCount(file) > LIMITS.copy.records.most) return { pieces: [], refused: [{ code: 'too-much' }] };
+  const refused: Refused[] = isAsSaved(value as Fields) ? [] : [{ code: 'checksum' }];
   const pieces = new Map<string, Piece>();
   for (const [store, item] of items(file, refused)) {
     const reading = READERS[store](item);
@@ -70,6 +72,19 @@ export function openImport(value: unknown): OpenedImport {
     });
   }
   return { pieces: [...pieces.values()], refused };
+}
+
+/** Of one that lies too deep inside itself nobody can tell: its fingerprint cannot be taken. */
+function isAsSaved({ checksum, ...rest }: Fields): boolean {
+  // The file and its lists lie around the pieces.
+  return !isTooDeep(rest, LIMITS.copy.deep.most + 2) && checksum === hashJson(rest);
+}
+
+function pieceCount(file: Fields): number {
+  return STORES.reduce((sum, store) => {
+    const list = file[store];
+    return sum + (Array.isArray(list) ? list.length : 0);
+  }, 0);
 }
 
 function items(file: Fields, refused: Refused[]): readonly (readonly [StoreName, unknown])[] {

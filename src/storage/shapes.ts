@@ -5,6 +5,8 @@
 import * as z from 'zod/mini';
 import { parseLevel } from '../core/level/parse.ts';
 import { LEVEL_SCHEMA } from '../core/level/schema.ts';
+import { LIMITS } from '../core/math/limits.ts';
+import { isTooDeep } from '../core/math/measure.ts';
 import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
 import { CORRUPT, climbFields, type Fields, isFields, NEWER, type Reading, type Step } from './ladder.ts';
 import type { KeptRecord, KeptSettings, OwnLevel, RideResult, SavedRide, StoreName } from './types.ts';
@@ -137,12 +139,17 @@ export interface Kept {
 
 /** The reader of each store. */
 export const READERS: { readonly [S in StoreName]: (value: unknown) => Reading<Kept[S]> } = {
-  rides: readRide,
-  results: readResult,
-  levels: readLevel,
-  settings: readSettings,
-  records: readRecord,
+  rides: notTooDeep(readRide),
+  results: notTooDeep(readResult),
+  levels: notTooDeep(readLevel),
+  settings: notTooDeep(readSettings),
+  records: notTooDeep(readRecord),
 };
+
+/** What lies too deep inside itself can be kept, but neither compared nor written into a file. */
+function notTooDeep<T>(read: (value: unknown) => Reading<T>): (value: unknown) => Reading<T> {
+  return (value) => (isTooDeep(value, LIMITS.copy.deep.most) ? CORRUPT : read(value));
+}
 
 /** Key of the one settings record. */
 export const SETTINGS_KEY = 'settings';

@@ -4,6 +4,8 @@
  * and it counts as written only when it has been read back.
  */
 import { canonicalJson, hashJson } from '../core/math/hash.ts';
+import { LIMITS } from '../core/math/limits.ts';
+import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields } from './ladder.ts';
 import type { Piece } from './settle.ts';
 import { type Kept, keyOf, LADDERS, READERS, withoutRide } from './shapes.ts';
@@ -116,6 +118,7 @@ function read(text: string | null): Copy | 'corrupt' | 'newer-version' {
   } catch {
     return 'corrupt';
   }
+  if (isTooDeep(value, LIMITS.copy.deep.most)) return 'corrupt';
   const climbed = climbFields(LADDERS.smallCopy, value);
   if (!climbed.ok) return climbed.code;
   const { results, newest, settings, checksum } = climbed.value;

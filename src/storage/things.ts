@@ -2,6 +2,8 @@
  * Keeping what changes: settings, own levels and records of other kinds. Of two versions the later one stays.
  */
 import type { Level } from '../core/level/schema.ts';
+import { LIMITS } from '../core/math/limits.ts';
+import { isTooDeep } from '../core/math/measure.ts';
 import { readShaped } from './ladder.ts';
 import { answerOf, type Room } from './room.ts';
 import { READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
@@ -99,6 +101,7 @@ async function keep(
   value: unknown,
   copy: (kept: unknown) => boolean = () => false,
 ): Promise<SaveAnswer> {
+  if (isTooDeep(value, LIMITS.copy.deep.most)) return { saved: false, code: 'corrupt', smallCopy: false };
   const reading = READERS[store](JSON.parse(JSON.stringify(value)));
   if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
   const written = await room.vault.write([{ store, key, value: reading.value, mine: true }]);

@@ -144,8 +144,11 @@ export interface ExportFile {
 /** A piece of an import that was not taken. */
 export interface Refused {
   readonly id?: string;
-  /** `differs`: another ride is kept under this id. `checksum`: the file was changed; its good pieces were taken. */
-  readonly code: 'corrupt' | 'newer-version' | 'differs' | 'checksum';
+  /**
+   * `differs`: another ride is kept under this id. `checksum`: the file was changed; its good pieces were taken.
+   * `too-much`: more pieces than any device has; none was taken.
+   */
+  readonly code: 'corrupt' | 'newer-version' | 'differs' | 'checksum' | 'too-much';
 }
 
 /** What became of an import. */

@@ -11,6 +11,7 @@ import type { RideRecord } from '../group/records/record.ts';
 import {
   type DamagedPiece,
   fingerprintText,
+  guessed,
   parseRecord,
   parseRecordText,
   type ReadRecord,
@@ -34,6 +35,7 @@ export interface ReadFile {
 
 const FILE_KIND = 'clinic-rides';
 const FILE_SCHEMA = 1;
+const LINE_END = /\r\n|\n|\r/g;
 const idText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
 
 const headSchema = z.strictObject({
@@ -54,33 +56,72 @@ export function writeRideFile(handOver: HandOver): string {
   return `${[head, ...records].map((item) => JSON.stringify(item)).join('\n')}\n`;
 }
 
+/** One thing in a file and how far into the text it was found (0 to 1). */
+export interface RideFilePart {
+  readonly share: number;
+  readonly read: readonly ReadRecord[];
+  readonly heard: readonly Omit<Heard, 'atMs'>[];
+  readonly withdrawn: readonly string[];
+}
+
+/** Whether a text is more than a file of rides can be; nothing of it is read then. */
+export function isTooMuch(text: string): boolean {
+  if (text.length > LIMITS.rideFile.characters.most) return true;
+  let lines = 0;
+  const ends = text.matchAll(LINE_END);
+  while (lines <= LIMITS.rideFile.lines.most && ends.next().done !== true) lines += 1;
+  return lines > LIMITS.rideFile.lines.most;
+}
+
 /** Reads a file of rides in any of its forms. Never throws; what is no good is named in the set. */
 export function readRideFile(text: string): ReadFile {
-  const bare = text.replace(/^\uFEFF/, '');
-  const whole = readWhole(bare);
-  if (whole !== null) return { set: setOf(whole), heard: [] };
-  const read: ReadRecord[] = [];
-  const heard: Omit<Heard, 'atMs'>[] = [];
-  const withdrawn: string[] = [];
-  for (const line of bare.split(/\r\n|\n|\r/)) {
+  return joinParts([...ridesIn(text)]);
+}
+
+/** What came piece by piece, as one. */
+export function joinParts(parts: readonly RideFilePart[]): ReadFile {
+  const read = parts.flatMap((part) => part.read);
+  const withdrawn = parts.flatMap((part) => part.withdrawn);
+  return { set: setOf(read, withdrawn), heard: parts.flatMap((part) => part.heard) };
+}
+
+/** The same piece by piece, for those who want to pause between. Of too much nothing is read. */
+export function* ridesIn(text: string): Generator<RideFilePart> {
+  const bare = isTooMuch(text) ? null : text.replace(/^\uFEFF/, '');
+  const whole = bare === null ? null : wholeOf(bare);
+  if (bare === null || (whole?.length ?? 0) > LIMITS.rideFile.lines.most) {
+    yield partOf(1, { record: null, damaged: { ...guessed(text), code: 'too-long' } });
+    return;
+  }
+  if (whole !== null) {
+    for (const [i, item] of whole.entries()) yield partOf((i + 1) / whole.length, parseRecord(item));
+    return;
+  }
+  let at = 0;
+  for (const line of bare.split(LINE_END)) {
+    at += line.length + 1;
     if (line.trim() === '') continue;
+    const share = Math.min(1, at / bare.length);
     const head = line.length < 1_000_000 && line.includes(FILE_KIND) ? readHead(line) : null;
-    if (head === null) read.push(parseRecordText(line));
-    else if ('code' in head) read.push({ record: null, damaged: head });
+    if (head === null) yield partOf(share, parseRecordText(line));
+    else if ('code' in head) yield partOf(share, { record: null, damaged: head });
     else {
-      heard.push({ deviceId: head.deviceId, lastSeq: head.lastSeq });
-      withdrawn.push(...head.withdrawn);
+      const heard = [{ deviceId: head.deviceId, lastSeq: head.lastSeq }];
+      yield { share, read: [], heard, withdrawn: head.withdrawn };
     }
   }
-  return { set: setOf(read, withdrawn), heard };
+}
+
+function partOf(share: number, read: ReadRecord): RideFilePart {
+  return { share, read: [read], heard: [], withdrawn: [] };
 }
 
 /** A list of records, or one record over several lines; null where it is not JSON as a whole. */
-function readWhole(text: string): ReadRecord[] | null {
+function wholeOf(text: string): readonly unknown[] | null {
   try {
     const value = JSON.parse(text) as unknown;
-    if (Array.isArray(value)) return value.map((item) => parseRecord(item));
-    return value !== null && typeof value === 'object' && 'id' in value ? [parseRecord(value, text)] : null;
+    if (Array.isArray(value)) return value as readonly unknown[];
+    return value !== null && typeof value === 'object' && 'id' in value ? [value] : null;
   } catch {
     return null;
   }

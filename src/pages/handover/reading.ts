@@ -18,9 +18,8 @@ import {
 } from '../../core/group/plan.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
-import { readRideFile } from '../../core/transfer/rideFile.ts';
+import { isTooMuch, readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import { LIMITS } from '../../core/math/limits.ts';
 import { inflate } from './packing.ts';
 import { framesIn, looksLikeFrames } from './parcel.ts';
 
@@ -55,8 +54,7 @@ export async function readText(
   before: Reading,
   text: string,
 ): Promise<{ readonly reading: Reading; readonly arrivals: readonly Arrival[] }> {
-  if (text.length > LIMITS.rideFile.characters.most)
-    return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
+  if (isTooMuch(text)) return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
   if (!looksLikeFrames(text)) return { reading: before, arrivals: [readFile(text)] };
   const box = framesIn(text).reduce(takeFrame, before.box);
   const arrivals: Arrival[] = [];

@@ -34,7 +34,7 @@ export const benchWords = {
     goOn: 'Go on with it',
     drop: 'Drop it',
     facts: (length: string, steepest: string): string => `${length}, up to ${steepest}`,
-    tooBig: 'This file is too big to be a level.',
+    tooBig: 'This file is too big to be a level. Choose one that was saved on the bench.',
     named: (doing: string, title: string): string => `${doing}: ${title}`,
   },
   leave: {

@@ -138,7 +138,8 @@ export const handoverWords = {
       'newer-version': 'This was made by a newer version of the game. Load this page anew to update.',
       damaged: 'All codes are here, but together they are not what was sent. Show them once more.',
       nothing: 'There is nothing in it.',
-      'too-big': 'This is too big to be rides or a plan.',
+      'too-big':
+        'This is too big to be rides or a plan. Save it again on the tablet it comes from, then choose it here.',
     },
     wrongPlan: 'This plan cannot be used:',
     isPlan: 'This is a plan, not results. Open it on “Join a group”.',

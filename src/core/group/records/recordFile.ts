@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { createHasher, hashJson } from '../../math/hash.ts';
 import { LIMITS } from '../../math/limits.ts';
+import { isTooDeep } from '../../math/measure.ts';
 import { MOST_TICKS, parseRecording, type Recording } from '../../ride/recording.ts';
 import { readNickname } from '../nicknames.ts';
 import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
@@ -107,6 +108,7 @@ export function parseRecord(value: unknown, text?: string): ReadRecord {
     record: null,
     damaged: { ...named(value, text), code, path },
   });
+  if (isTooDeep(value, LIMITS.rideFile.deep.most)) return bad('not-a-record');
   if (schemaOf(value) > RECORD_SCHEMA) return bad('newer-version', 'schema');
   const parsed = recordSchema.safeParse(value);
   if (!parsed.success) return bad('not-a-record', pathOf(parsed.error.issues[0]?.path ?? []));
@@ -176,13 +178,14 @@ function named(value: unknown, text: string | undefined): DamagedPiece {
   };
 }
 
-/** A name for text that is not even JSON: the parts are looked for where they are usually written. */
-function guessed(text: string): DamagedPiece {
+/** A name for text that is not read: the parts are looked for where they are usually written. */
+export function guessed(text: string): DamagedPiece {
   const head = text.slice(0, 2_000);
   const seq = /"seq":(\d{1,6})[,}]/.exec(head)?.[1];
   return {
     code: 'not-json',
-    fingerprint: fingerprintText(text),
+    // Of a huge text the beginning is name enough.
+    fingerprint: fingerprintText(text.slice(0, LIMITS.rideFile.lineCharacters.most)),
     path: '',
     recordId: shortText(/"id":"([^"\\]{1,80})"/.exec(head)?.[1]),
     deviceId: shortText(/"deviceId":"([^"\\]{1,80})"/.exec(head)?.[1]),
