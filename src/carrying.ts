@@ -5,7 +5,7 @@
 import type { ClinicPlan } from './core/group/plan.ts';
 import type { RideRecord } from './core/group/records/record.ts';
 import type { Keeping } from './keeping.ts';
-import type { Store } from './pages/createStore.ts';
+import type { Store } from './app/createStore.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { SharedDesk } from './sharedDesk.ts';
 

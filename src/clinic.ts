@@ -2,16 +2,16 @@
  * Joins group sessions to the game: fetches their owner when somebody wants it, begins the rides it asks for and
  * hands it the ones that came to their end.
  */
+import type { RideResult } from './core/coach/results.ts';
 import type { OwnedDesk } from './clinicDesk.ts';
 import { type Carrying, joinCarrying } from './carrying.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import { bikeById, riderById } from './core/model/presets.ts';
-import type { RideResult } from './pages/afterRide.ts';
 import type { RideStart, SavedRound } from './pages/clinic/types.ts';
-import type { GroupTurn } from './pages/groupTurn.ts';
-import { riderFor, type Settings } from './pages/settings.ts';
-import type { Store } from './pages/createStore.ts';
+import type { GroupTurn } from './app/groupTurn.ts';
+import { riderFor, type Settings } from './core/settings/settings.ts';
+import type { Store } from './app/createStore.ts';
 import { takeOver } from './takeOver.ts';
 import { trustedScript } from './trusted.ts';
 

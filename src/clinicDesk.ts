@@ -6,7 +6,7 @@ import type { ClinicPlan } from './core/group/plan.ts';
 import { makeRecord, type RideRecord, RULES_VERSION } from './core/group/records/record.ts';
 import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
-import type { Kept } from './pages/afterRide.ts';
+import type { Kept } from './app/afterRide.ts';
 import { after, awaits } from './pages/clinic/session.ts';
 import type { ClinicDesk, ClinicState, RideStart, SavedRound } from './pages/clinic/types.ts';
 import type { Level } from './core/level/schema.ts';

@@ -2,13 +2,14 @@
  * Joins the store to the planner: the reference ride is planned while the player rides, and a finished ride is
  * judged, told to its debrief, and kept.
  */
+import type { RideResult } from './core/coach/results.ts';
 import { type Judged, type Planner, createPlanner, startJudgeWorker } from './worker/client.ts';
 import type { Keeping } from './keeping.ts';
-import type { AfterRide, Kept, RideResult } from './pages/afterRide.ts';
+import type { AfterRide, Kept } from './app/afterRide.ts';
 import type { RideJob } from './core/ride/job.ts';
 import type { RideTrace } from './core/ride/trace.ts';
-import type { Store } from './pages/createStore.ts';
-import { TRIAL } from './pages/rideLevel.ts';
+import type { Store } from './app/createStore.ts';
+import { TRIAL } from './app/rideLevel.ts';
 import { trustedScript } from './trusted.ts';
 
 /** Keeps a judged ride and says what became of it. */

@@ -2,12 +2,13 @@
  * Joins the store to the keeping: choices come back at the start and are kept when they change, rides are kept
  * when they have been judged. The keeping is loaded after the first picture; nothing waits for it.
  */
+import type { KeptResult, RideResult } from './core/coach/results.ts';
 import type { Judged } from './worker/client.ts';
 import { levelHash } from './core/level/build.ts';
-import type { Keys, Settings } from './pages/settings.ts';
-import type { Kept, KeptResult, RideResult } from './pages/afterRide.ts';
-import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from './pages/keptSettings.ts';
-import type { Store } from './pages/createStore.ts';
+import type { Keys, Settings } from './core/settings/settings.ts';
+import type { Kept } from './app/afterRide.ts';
+import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from './core/settings/kept.ts';
+import type { Store } from './app/createStore.ts';
 import type { ListedRide, Storage } from './storage/index.ts';
 
 /** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */

@@ -3,8 +3,8 @@ import { courseOfLevel } from './core/level/build.ts';
 import { frameOf } from './core/ride/frame.ts';
 import { buildRideWorld, startState } from './core/ride/world.ts';
 import { bundledLevels } from './levels.ts';
-import { kitLook } from './pages/kit.ts';
-import { isChild, type Settings } from './pages/settings.ts';
+import { kitLook } from './core/settings/kit.ts';
+import { isChild, type Settings } from './core/settings/settings.ts';
 
 /** The near foot low and forward, so that both legs are seen. */
 const CRANK_TURNS = 0.36;

@@ -9,8 +9,8 @@ import type { LiveRide } from './core/ride/run.ts';
 import type { RideTrace } from './core/ride/trace.ts';
 import type { RideFrame } from './core/ride/types.ts';
 import type { HudHelp, HudStep } from './game/hud/help.ts';
-import { createFormat, type Format } from './pages/format.ts';
-import { AIDS, type Settings } from './pages/settings.ts';
+import { createFormat, type Format } from './ui/format.ts';
+import { AIDS, type Settings } from './core/settings/settings.ts';
 import { words } from './pages/words.ts';
 
 /** Hints and marks are renewed this often (s of ride time). */

@@ -6,7 +6,7 @@ import { type EarCue, earCues, hintsByEar, toneHz } from './core/coach/byEar.ts'
 import type { NextStep } from './core/coach/nextStep.ts';
 import type { RideTrace } from './core/ride/trace.ts';
 import type { RideFrame, RideWorld } from './core/ride/types.ts';
-import type { Format } from './pages/format.ts';
+import type { Format } from './ui/format.ts';
 import { words } from './pages/words.ts';
 
 /** What riding by ear needs. */

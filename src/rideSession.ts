@@ -2,6 +2,7 @@
  * One ride from loading to finish: joins core, input, picture, instruments and sound around the loop, pauses when
  * nobody looks, and hands back the recording. Knows no pages beyond the places it fills.
  */
+import type { RideResult } from './core/coach/results.ts';
 import { courseOfLevel, levelHash } from './core/level/build.ts';
 import type { Level } from './core/level/schema.ts';
 import type { Recording } from './core/ride/recording.ts';
@@ -12,11 +13,10 @@ import { createGamepads } from './input/gamepad.ts';
 import { shake } from './input/haptic.ts';
 import { createInputHub, type InputHub } from './input/hub.ts';
 import { listenToKeys } from './input/keyboard.ts';
-import type { RideResult } from './pages/afterRide.ts';
-import { createFormat } from './pages/format.ts';
-import type { RidePhaseShown } from './pages/ridePlaces.ts';
+import { createFormat } from './ui/format.ts';
+import type { RidePhaseShown } from './ui/ridePlaces.ts';
 import { aidsFor, aidsWhile, createRideHelp } from './rideAids.ts';
-import { onRoad } from './pages/settings.ts';
+import { onRoad } from './core/settings/settings.ts';
 import { playTo } from './rideReplay.ts';
 import { createRideEar, type RideEar } from './rideEar.ts';
 import { type Ears, loadEars } from './rideEars.ts';

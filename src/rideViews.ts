@@ -8,10 +8,10 @@ import type { HudHelp } from './game/hud/help.ts';
 import type { HudAids, HudWords } from './game/hud/words.ts';
 import type { InputHub } from './input/hub.ts';
 import { createPads } from './input/pads.ts';
-import { createFormat } from './pages/format.ts';
-import { kitLook } from './pages/kit.ts';
-import type { RidePlace } from './pages/ridePlaces.ts';
-import { isChild, type Settings } from './pages/settings.ts';
+import { createFormat } from './ui/format.ts';
+import { kitLook } from './core/settings/kit.ts';
+import type { RidePlace } from './ui/ridePlaces.ts';
+import { isChild, type Settings } from './core/settings/settings.ts';
 import { words } from './pages/words.ts';
 
 /** Elements of the ride page to fill. */

@@ -3,7 +3,7 @@
  * Joins two sessions; the page decides what is ridden and what happens afterwards.
  */
 import type { Judging } from './judging.ts';
-import { kitBeside } from './pages/kit.ts';
+import { kitBeside } from './core/settings/kit.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './pages/two/keys.ts';
 import type { TwoRides, TwoWish } from './pages/two/types.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';

@@ -1,14 +1,14 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
-import type { Page } from './page.ts';
+import type { Page } from '../app/page.ts';
 import { Kept } from './kept.tsx';
-import { KeyList } from './keyList.tsx';
-import { Sheet } from './parts.tsx';
+import { KeyList } from '../ui/keyList.tsx';
+import { Sheet } from '../ui/parts.tsx';
 import { words } from './words.ts';
 
-export const aboutPage: Page = (state, send, services) => {
+export const aboutPage: Page = (state, _send, services) => {
   const { about } = words;
   return (
-    <Sheet title={about.title} send={send}>
+    <Sheet title={about.title}>
       <div class="about">
         <section class="paper">
           <h2>{about.playTitle}</h2>

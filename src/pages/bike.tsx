@@ -5,14 +5,14 @@
 import type { JSX } from 'preact';
 import { BIKES } from '../core/model/presets.ts';
 import type { Bike } from '../core/model/types.ts';
-import { createFormat, type Format } from './format.ts';
+import { createFormat, type Format } from '../ui/format.ts';
 import { KitChoice } from './kitChoice.tsx';
 import { OwnBikeForm } from './ownbike/bikeForm.tsx';
 import { RiderForm } from './ownbike/riderForm.tsx';
-import type { Page } from './page.ts';
-import { Sheet } from './parts.tsx';
-import { BikePicture, GearStacks } from './pictures/bike.tsx';
-import { levelForButton } from './nextRide.ts';
+import type { Page } from '../app/page.ts';
+import { Sheet } from '../ui/parts.tsx';
+import { BikePicture, GearStacks } from '../ui/pictures/bike.tsx';
+import { levelForButton } from '../app/nextRide.ts';
 import { words } from './words.ts';
 import { ownBikeWords } from './words/ownBike.ts';
 
@@ -24,7 +24,7 @@ export const bikePage: Page = (state, send, services) => {
   const format = createFormat(units);
   const next = levelForButton(state);
   return (
-    <Sheet title={words.bike.title} intro={words.bike.intro} send={send}>
+    <Sheet title={words.bike.title} intro={words.bike.intro}>
       <form class="bike-form" onSubmit={(event) => event.preventDefault()}>
         <fieldset class="cards">
           <legend>{words.bike.bikes}</legend>

@@ -1,7 +1,7 @@
 /** What is said once before the very first ride; the tap that confirms it also begins the ride. */
 import type { JSX } from 'preact';
-import { Dialog, Icon } from './parts.tsx';
-import type { Send } from './store.ts';
+import { Dialog, Icon } from '../ui/parts.tsx';
+import type { Send } from '../app/store.ts';
 import { words } from './words.ts';
 
 export function Cautions({ send }: { readonly send: Send }): JSX.Element {

@@ -1,31 +1,26 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
-import { offerFile } from './charts/picture.ts';
+import { offerFile } from '../charts/picture.ts';
 import { DebriefPage } from './debrief/page.tsx';
 import type { JSX } from 'preact';
-import type { AfterRide, Kept } from './afterRide.ts';
-import { placeOfRest } from './groupTurn.ts';
-import { levelForButton } from './nextRide.ts';
-import type { Page } from './page.ts';
-import { Sheet } from './parts.tsx';
-import { TRIAL } from './rideLevel.ts';
-import { Patch } from './pictures/patch.tsx';
-import './patches.css';
-import type { Send, State } from './store.ts';
+import type { AfterRide, Kept } from '../app/afterRide.ts';
+import { placeOfRest } from '../app/groupTurn.ts';
+import { levelForButton } from '../app/nextRide.ts';
+import type { Page } from '../app/page.ts';
+import { Sheet } from '../ui/parts.tsx';
+import { TRIAL } from '../app/rideLevel.ts';
+import { Patch } from '../ui/pictures/patch.tsx';
+import '../ui/pictures/patches.css';
+import type { Send, State } from '../app/store.ts';
 import { words } from './words.ts';
 
 export const debriefPage: Page = (state, send) => {
   const { last, settings } = state;
-  if (last === null)
-    return (
-      <Sheet title={words.after.title} send={send}>
-        {null}
-      </Sheet>
-    );
+  if (last === null) return <Sheet title={words.after.title}>{null}</Sheet>;
   const { bike, rider } = last.recording;
   const next = levelForButton(state);
   const inGroup = placeOfRest(last.rest) !== null;
   return (
-    <Sheet title={words.after.title} intro={last.level.title} send={send}>
+    <Sheet title={words.after.title} intro={last.level.title}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
           {words.bench.back}

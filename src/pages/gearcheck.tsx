@@ -1,13 +1,13 @@
 /** The gear check as a page of the game: rider, bike and roads of the state go in, wishes go to the store. */
-import { createFormat } from './format.ts';
+import { createFormat } from '../ui/format.ts';
 import { GearCheckPage } from './gearcheck/page.tsx';
-import { levelForButton } from './nextRide.ts';
-import type { Page } from './page.ts';
-import { Sheet } from './parts.tsx';
+import { levelForButton } from '../app/nextRide.ts';
+import type { Page } from '../app/page.ts';
+import { Sheet } from '../ui/parts.tsx';
 import { gearCheckWords } from './words/gearCheck.ts';
 
 export const gearCheckPage: Page = (state, send, services) => (
-  <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro} send={send}>
+  <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro}>
     <GearCheckPage
       bike={state.settings.bike}
       rider={state.settings.rider}

@@ -4,8 +4,8 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { Dialog } from './parts.tsx';
-import type { Services, Told } from './services.ts';
+import { Dialog } from '../ui/parts.tsx';
+import type { Services, Told } from '../app/services.ts';
 import { words } from './words.ts';
 
 /** The section about what is kept. */

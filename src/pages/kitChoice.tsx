@@ -11,10 +11,10 @@ import {
   JERSEYS,
   type Kit,
   PATTERNS,
-} from './kit.ts';
-import { Choice } from './parts.tsx';
-import type { Services } from './services.ts';
-import type { Settings } from './settings.ts';
+} from '../core/settings/kit.ts';
+import { Choice } from '../ui/controls.tsx';
+import type { Services } from '../app/services.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import { kitWords as text } from './words/kit.ts';
 
 export interface KitChoiceProps {

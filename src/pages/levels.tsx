@@ -6,17 +6,17 @@ import type { JSX } from 'preact';
 import type { Course } from '../core/course/types.ts';
 import { courseOfLevel } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
-import { hashOf } from './address.ts';
-import { createFormat, type Format } from './format.ts';
+import { hashOf } from '../ui/address.ts';
+import { createFormat, type Format } from '../ui/format.ts';
 import { FreeRideForm } from './freeride/form.tsx';
-import { decodeFreeRide, encodeFreeRide, isFreeRide } from './freeride/link.ts';
-import { bestTotal, rowsOf } from './ladder.ts';
-import type { Page } from './page.ts';
-import { Icon, Sheet } from './parts.tsx';
+import { decodeFreeRide, encodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
+import { bestTotal, rowsOf } from '../core/coach/ladder.ts';
+import type { Page } from '../app/page.ts';
+import { Icon, Sheet } from '../ui/parts.tsx';
 import { earnedPatches, PatchRow } from './patches.tsx';
-import { Profile } from './pictures/profile.tsx';
-import { levelForButton } from './nextRide.ts';
-import type { Send, State } from './store.ts';
+import { Profile } from '../ui/pictures/profile.tsx';
+import { levelForButton } from '../app/nextRide.ts';
+import type { Send, State } from '../app/store.ts';
 import { words } from './words.ts';
 import { freeRideWords } from './words/freeRide.ts';
 
@@ -36,7 +36,7 @@ export const levelsPage: Page = (state, send) => {
   const { everyone, children } = rowsOf(state.levels);
   const format = createFormat(state.settings.units);
   return (
-    <Sheet title={words.levels.title} intro={words.levels.intro} send={send}>
+    <Sheet title={words.levels.title} intro={words.levels.intro}>
       {state.levels.length === 0 && <p>{words.levels.none}</p>}
       <Row title={words.levels.everyone} levels={everyone} state={state} format={format} />
       {children.length > 0 && (

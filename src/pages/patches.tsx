@@ -1,11 +1,11 @@
 /** The patches a child has collected: one for each lesson ridden to its end, however it went and however often. */
+import type { KeptResult } from '../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { patchesOf } from '../core/coach/patches.ts';
 import type { Lesson, Level } from '../core/level/schema.ts';
-import type { KeptResult } from './afterRide.ts';
-import { Patch } from './pictures/patch.tsx';
+import { Patch } from '../ui/pictures/patch.tsx';
 import { words } from './words.ts';
-import './patches.css';
+import '../ui/pictures/patches.css';
 
 /** Lessons with a patch, in the order they were earned. Kept rides have all been ridden to their end. */
 export function earnedPatches(levels: readonly Level[], results: readonly KeptResult[]): readonly Lesson[] {

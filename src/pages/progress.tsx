@@ -1,9 +1,9 @@
 /** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
-import { createFormat } from './format.ts';
-import type { Page } from './page.ts';
-import { Sheet } from './parts.tsx';
+import { createFormat } from '../ui/format.ts';
+import type { Page } from '../app/page.ts';
+import { Sheet } from '../ui/parts.tsx';
 import { ProgressPage } from './progress/page.tsx';
-import { checkAddress } from './rideLevel.ts';
+import { checkAddress } from '../app/rideLevel.ts';
 import { words } from './words.ts';
 import { progressWords } from './words/progress.ts';
 
@@ -11,7 +11,7 @@ import { progressWords } from './words/progress.ts';
 const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
 
 export const progressPage: Page = (state, send, services) => (
-  <Sheet title={progressWords.title} intro={progressWords.intro} send={send}>
+  <Sheet title={progressWords.title} intro={progressWords.intro}>
     <ProgressPage
       rides={state.results}
       health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}

@@ -3,14 +3,14 @@
  * while nobody rides (loading, counting down, paused).
  */
 import type { JSX } from 'preact';
-import { hashOf } from './address.ts';
-import { sessionPlace } from './groupTurn.ts';
-import { KeyList } from './keyList.tsx';
-import type { Page } from './page.ts';
-import { Dialog } from './parts.tsx';
-import { TRIAL } from './rideLevel.ts';
-import { RIDE_PLACES, type RidePlace } from './ridePlaces.ts';
-import type { Action, RideShown, Send, State } from './store.ts';
+import { hashOf } from '../ui/address.ts';
+import { sessionPlace } from '../app/groupTurn.ts';
+import { KeyList } from '../ui/keyList.tsx';
+import type { Page } from '../app/page.ts';
+import { Dialog } from '../ui/parts.tsx';
+import { TRIAL } from '../app/rideLevel.ts';
+import { RIDE_PLACES, type RidePlace } from '../ui/ridePlaces.ts';
+import type { Action, RideShown, Send, State } from '../app/store.ts';
 import { words } from './words.ts';
 
 export const ridePage: Page = (state, send) => {

@@ -1,11 +1,13 @@
 /** All choices that are not bike or rider, in one dialog that can be opened from everywhere. */
 import type { JSX } from 'preact';
-import { createFormat } from './format.ts';
-import { Choice, Dialog, Slider, Tick } from './parts.tsx';
-import { KEY_ACTIONS, type KeyAction, SLOWEST_PACE_RATIO, VOLUMES } from './settings.ts';
+import { createFormat } from '../ui/format.ts';
+import { Choice, Slider, Tick } from '../ui/controls.tsx';
+import { Dialog } from '../ui/parts.tsx';
+import { KEY_ACTIONS, type KeyAction, SLOWEST_PACE_RATIO, VOLUMES } from '../core/settings/settings.ts';
 import { Help, PadChoices, Ways } from './settingsWays.tsx';
-import type { Send, State } from './store.ts';
-import { keyName, words } from './words.ts';
+import type { Send, State } from '../app/store.ts';
+import { keyName } from '../ui/words.ts';
+import { words } from './words.ts';
 
 interface Props {
   readonly state: State;

@@ -1,8 +1,8 @@
 /** Settings for those who play otherwise: help on the road, by ear, with one hand or one switch, and a gamepad. */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { createFormat } from './format.ts';
-import { Tick } from './parts.tsx';
+import { createFormat } from '../ui/format.ts';
+import { Tick } from '../ui/controls.tsx';
 import {
   AIDS,
   KEYS_FOR_ONE_HAND,
@@ -13,8 +13,8 @@ import {
   USUAL_PAD_BUTTONS,
   WIDER_RPM,
   withPadButton,
-} from './settings.ts';
-import type { Send, State } from './store.ts';
+} from '../core/settings/settings.ts';
+import type { Send, State } from '../app/store.ts';
 import { words } from './words.ts';
 
 interface Props {

@@ -1,13 +1,13 @@
 /** The first page: the picture, one big button that begins the next sensible ride, and the ways to everything else. */
 import type { JSX } from 'preact';
-import type { View } from './address.ts';
-import { levelForButton } from './nextRide.ts';
-import type { Page } from './page.ts';
-import { Icon, PageLink, SettingsButton } from './parts.tsx';
-import { BikePicture } from './pictures/bike.tsx';
+import type { View } from '../ui/address.ts';
+import { levelForButton } from '../app/nextRide.ts';
+import type { Page } from '../app/page.ts';
+import { Icon, PageLink, SettingsButton } from '../ui/parts.tsx';
+import { BikePicture } from '../ui/pictures/bike.tsx';
 import { Hero } from './pictures/hero.tsx';
-import type { Services } from './services.ts';
-import type { State } from './store.ts';
+import type { Services } from '../app/services.ts';
+import type { State } from '../app/store.ts';
 import { words } from './words.ts';
 
 /** A bar end with its lever, as a thumb finds it. */
@@ -28,7 +28,7 @@ export const startPage: Page = (state, send, services) => {
     <main class="start">
       <Hero kit={state.settings.kit} />
       <div class="start-tools">
-        <SettingsButton send={send} />
+        <SettingsButton />
       </div>
       <div class="start-words">
         <h1 class="name">{words.name}</h1>

@@ -6,12 +6,12 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { BIKES } from '../core/model/presets.ts';
 import type { Level } from '../core/level/schema.ts';
-import { inLearningOrder } from './ladder.ts';
-import type { Page } from './page.ts';
-import { Sheet } from './parts.tsx';
-import type { Services } from './services.ts';
-import { isChild, riderFor } from './settings.ts';
-import type { Send, State } from './store.ts';
+import { inLearningOrder } from '../core/coach/ladder.ts';
+import type { Page } from '../app/page.ts';
+import { Sheet } from '../ui/parts.tsx';
+import type { Services } from '../app/services.ts';
+import { isChild, riderFor } from '../core/settings/settings.ts';
+import type { Send, State } from '../app/store.ts';
 import { After } from './two/after.tsx';
 import { Choosing } from './two/choosing.tsx';
 import { Riding } from './two/riding.tsx';
@@ -51,7 +51,7 @@ function Two({ state, send, services }: Props): JSX.Element {
       />
     );
   return (
-    <Sheet title={twoWords.title} intro={twoWords.intro} send={send}>
+    <Sheet title={twoWords.title} intro={twoWords.intro}>
       {phase.kind === 'choosing' ? (
         <Choosing
           levels={roads(state)}

@@ -2,7 +2,8 @@
  * Every sentence a person reads, in one typed object. Another language is another object of the type `Words`;
  * numbers and units are put into words by `format.ts`, codes come from the core.
  */
-import type { CueCode, Lesson } from '../core/level/schema.ts';
+import type { CueCode } from '../core/level/schema.ts';
+import { commonWords } from '../ui/words.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { arrivalWords } from './words/arrival.ts';
@@ -14,13 +15,12 @@ import { serviceWords } from './words/services.ts';
 
 /** English. */
 export const words = {
-  name: 'Before the Hill',
+  ...commonWords,
   arrival: arrivalWords,
   after: afterWords,
   review: debriefWords,
   services: serviceWords,
   reviewForChildren: childrenDebriefWords,
-  promise: 'Be in the right gear before you need it.',
   start: {
     intro: 'The road goes up. Your legs notice late, your gears notice later. Here you learn to be early.',
     ride: 'Ride',
@@ -51,17 +51,6 @@ export const words = {
     hint: 'Build a road, or bring one you rode',
     back: 'Back to the level bench',
   },
-  nav: {
-    home: 'Start',
-    levels: 'Levels',
-    bike: 'Bike and rider',
-    about: 'About and care',
-    progress: 'Progress',
-    gearCheck: 'Gear check',
-    settings: 'Settings',
-    close: 'Close',
-    skip: 'Skip to the page',
-  },
   levels: {
     title: 'Levels',
     intro: 'From top to bottom, or wherever you like. Each one teaches one thing.',
@@ -80,72 +69,27 @@ export const words = {
     title: 'Patches',
     fresh: (lesson: string): string => `A new patch is yours: ${lesson}.`,
   },
-  lessons: {
-    levers: 'The two levers',
-    cadence: 'Cadence',
-    easing: 'Easing for a shift',
-    'look-ahead': 'Looking ahead',
-    rolling: 'Shifting with the road',
-    'chain-line': 'A straight chain',
-    'ring-change': 'Changing the chainring',
-    'ride-over': 'When not to shift',
-    hidden: 'What you cannot see',
-    'stop-gear': 'The gear for starting',
-    'wind-and-gravel': 'Wind and gravel',
-    everything: 'All of it together',
-    check: 'Check ride',
-    free: 'Free ride',
-  } satisfies Record<Lesson, string>,
   bike: {
+    ...commonWords.bike,
     title: 'Bike and rider',
     intro: 'Take the bike that is most like yours. It rides as its gears, wheels and weight say.',
     bikes: 'Bike',
-    names: {
-      'kids-20-1x7': 'Children’s 20 inch',
-      'kids-24-1x8': 'Children’s 24 inch',
-      'town-1x9': 'Town',
-      'trekking-3x8': 'Trekking',
-      'road-2x11': 'Road',
-      'gravel-1x12': 'Gravel',
-    } as Readonly<Record<string, string>>,
-    own: 'Own bike',
     ownHint: 'Your own tooth counts and tyres',
-    gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
     rings: 'Chainring',
     sprockets: 'Sprockets',
     tyre: 'Tyre',
-    drawing: (name: string): string => `Drawing of the bike: ${name}`,
     mechanical: 'cable',
     electronic: 'electronic',
-    riderNames: {
-      'child-9': 'A child of about nine',
-      'adult-new': 'New to it',
-      'adult-weekly': 'Rides every week',
-      'adult-strong': 'Strong',
-    } as Readonly<Record<string, string>>,
     riderHints: {
       'child-9': 'Light, and quick legs for small hills.',
       'adult-new': 'Gets out of breath on a bridge.',
       'adult-weekly': 'Likes hills that end.',
       'adult-strong': 'Looks for the hill.',
     } as Readonly<Record<string, string>>,
-    ownRider: 'Own numbers',
     cadence: (low: string, high: string): string => `turns the pedals ${low} to ${high} times a minute`,
     done: 'Ride this bike',
   },
   settings: settingsWords,
-  keys: {
-    'rear-easier': 'Rear: easier',
-    'rear-harder': 'Rear: harder',
-    'front-smaller': 'Front: smaller ring',
-    'front-bigger': 'Front: bigger ring',
-    ease: 'Ease the pedals',
-    press: 'Press the pedals',
-    coast: 'Coast',
-    brake: 'Brake',
-    pause: 'Pause',
-  },
-  keyNames: { Space: 'Space', Escape: 'Esc', Enter: 'Enter', Tab: 'Tab' } as Readonly<Record<string, string>>,
   pads: {
     group: 'Controls of the bike',
     labels: {
@@ -250,9 +194,3 @@ export const words = {
 
 export type Words = typeof words;
 export type RemarkCode = keyof Words['remarks'];
-
-/** How a key is called: its letter, its arrow, or its name. */
-export function keyName(code: string): string {
-  const arrow = { ArrowUp: '↑', ArrowDown: '↓', ArrowLeft: '←', ArrowRight: '→' }[code];
-  return arrow ?? words.keyNames[code] ?? code.replace(/^(Key|Digit)/, '');
-}

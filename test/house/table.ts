@@ -22,6 +22,7 @@ const coreTable = {
   planner: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
   coach: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: [] },
   virtual: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
+  settings: { rooms: ['math', 'model', 'level', 'ride'], packages: [] },
   group: {
     rooms: ['math', 'course', 'model', 'level', 'ride', 'planner', 'coach'],
     packages: ['zod'],
@@ -34,6 +35,9 @@ const coreRooms = Object.keys(coreTable).map(inCore);
 
 const shellPackages = {
   game: ['phaser'],
+  ui: ['preact'],
+  charts: ['preact'],
+  app: ['preact'],
   pages: ['jsqr', 'lean-qr', 'preact'],
   input: [],
   audio: ['howler'],
@@ -43,9 +47,17 @@ const shellPackages = {
   cli: ['node:'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
+/** Rooms outside the core that others may know. */
+const shellRooms: Readonly<Record<string, readonly string[]>> = {
+  charts: ['ui'],
+  app: ['ui', 'charts', 'pages'],
+  pages: ['ui', 'charts', 'app'],
+};
+
 /** Rooms that show pictures or play sounds refer to files in `assets`; `main` reads the levels too. */
 const shellFolders: Readonly<Record<string, readonly string[]>> = {
   game: ['assets'],
+  ui: ['assets'],
   pages: ['assets'],
   audio: ['assets'],
 };
@@ -58,7 +70,8 @@ function buildTable(): ReadonlyMap<string, Permission> {
   // The door.
   table.set('core', { rooms: coreRooms, packages: [], folders: [] });
   for (const [room, packages] of Object.entries(shellPackages)) {
-    table.set(room, { rooms: ['core', ...coreRooms], packages, folders: shellFolders[room] ?? [] });
+    const rooms = ['core', ...coreRooms, ...(shellRooms[room] ?? [])];
+    table.set(room, { rooms, packages, folders: shellFolders[room] ?? [] });
   }
   const shellsForMain = Object.keys(shellPackages).filter((room) => room !== 'cli');
   const folders = ['assets', 'levels'];

@@ -5,7 +5,7 @@ import { buttonsDown, createGamepads, padsOf, type PadState } from '../../src/in
 import { shakeFor } from '../../src/input/haptic.ts';
 import { createInputHub, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
-import { USUAL_PAD_BUTTONS, withPadButton } from '../../src/pages/settings.ts';
+import { USUAL_PAD_BUTTONS, withPadButton } from '../../src/core/settings/settings.ts';
 import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
 
 const labels = {

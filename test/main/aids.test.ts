@@ -11,8 +11,8 @@ import { frameOf } from '../../src/core/ride/frame.ts';
 import { startRide } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import type { HudMark, HudStep } from '../../src/game/hud/help.ts';
-import { readChoices } from '../../src/pages/keptSettings.ts';
-import { AIDS, defaultSettings, KEY_ACTIONS, type Keys } from '../../src/pages/settings.ts';
+import { readChoices } from '../../src/core/settings/kept.ts';
+import { AIDS, defaultSettings, KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { aidsFor, createRideHelp } from '../../src/rideAids.ts';
 
 const parsed = parseLevel(file);

@@ -19,7 +19,7 @@ import { rideThrough } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { newSession, startOf } from '../../src/pages/clinic/session.ts';
 import type { ClinicProps, RideStart, SavedRound } from '../../src/pages/clinic/types.ts';
-import { createFormat } from '../../src/pages/format.ts';
+import { createFormat } from '../../src/ui/format.ts';
 import { clinicWords } from '../../src/pages/words/clinic.ts';
 import { createPlanner } from '../../src/worker/client.ts';
 import { createGroupCounter } from '../../src/worker/groupClient.ts';
@@ -210,7 +210,6 @@ export function propsOf(desk: OwnedDesk, place: string, more: Partial<ClinicProp
     levels: [LEVEL],
     words: clinicWords,
     format: createFormat('metric'),
-    send: () => undefined,
     onSaveFile: () => undefined,
     onPrint: () => undefined,
     onDebrief: () => undefined,

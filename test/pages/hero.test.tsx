@@ -1,7 +1,7 @@
 /** The rider of the start page wears what the player has chosen. */
 import { render } from 'preact';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { FRAME_TONES, JERSEY_CLOTHS, type Kit, USUAL_KIT } from '../../src/pages/kit.ts';
+import { FRAME_TONES, JERSEY_CLOTHS, type Kit, USUAL_KIT } from '../../src/core/settings/kit.ts';
 import { Hero } from '../../src/pages/pictures/hero.tsx';
 
 let host: HTMLElement;

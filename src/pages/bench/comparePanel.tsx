@@ -6,7 +6,7 @@ import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import { benchWords } from '../words/bench.ts';
 import { gearWords, metric } from './say.ts';
 import type { BenchServices, ReferenceRide } from './types.ts';

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { TraceSample } from '../../core/ride/trace.ts';
-import { px } from '../charts/lines.ts';
+import { px } from '../../charts/lines.ts';
 import { benchWords } from '../words/bench.ts';
 import { isRolling } from './rolling.ts';
 import { metric } from './say.ts';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
-import { Tick } from '../parts.tsx';
+import { Tick } from '../../ui/controls.tsx';
 import { words } from '../words.ts';
 import { benchWords } from '../words/bench.ts';
 import { NumberField } from './numberField.tsx';

@@ -9,10 +9,10 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Page } from '../page.ts';
-import { Dialog, Sheet } from '../parts.tsx';
-import type { Services } from '../services.ts';
-import type { Send, State } from '../store.ts';
+import type { Page } from '../../app/page.ts';
+import { Dialog, Sheet } from '../../ui/parts.tsx';
+import type { Services } from '../../app/services.ts';
+import type { Send, State } from '../../app/store.ts';
 import { benchWords } from '../words/bench.ts';
 import { desk, isUnsaved, useDraft } from './desk.ts';
 import { Editor } from './editor.tsx';
@@ -41,7 +41,7 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
   }, []);
   const { title, intro } = titleOf(state.rest);
   return (
-    <Sheet title={title} intro={intro} send={send}>
+    <Sheet title={title} intro={intro}>
       {mine === null ? <p>{benchWords.opening}</p> : <Part state={state} send={send} services={mine} />}
     </Sheet>
   );

@@ -8,7 +8,7 @@ import { pieceLengthM } from '../../core/course/build.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { roadPaths } from '../charts/road.ts';
+import { roadPaths } from '../../charts/road.ts';
 import { benchWords } from '../words/bench.ts';
 import type { Selection } from './desk.ts';
 import { type Field, fieldsOf, pieceStartM, placeOf } from './fields.ts';

@@ -8,7 +8,7 @@ import type { RoadAnswers } from '../../core/gpx/choose.ts';
 import type { GpxOutcome, RoadSummary } from '../../core/gpx/summary.ts';
 import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import type { Send } from '../store.ts';
+import type { Send } from '../../app/store.ts';
 import { benchWords } from '../words/bench.ts';
 import { RoadFacts } from './roadFacts.tsx';
 import { metric } from './say.ts';

@@ -2,7 +2,7 @@
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Gear, Machine } from '../../core/model/types.ts';
-import { createFormat, type Format } from '../format.ts';
+import { createFormat, type Format } from '../../ui/format.ts';
 import { words } from '../words.ts';
 import { benchWords } from '../words/bench.ts';
 import type { Field } from './fields.ts';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Level } from '../../core/level/schema.ts';
-import { offerFile } from '../charts/picture.ts';
+import { offerFile } from '../../charts/picture.ts';
 import { benchWords } from '../words/bench.ts';
 import { levelToJson } from './jsonText.ts';
 import { LevelCode } from './levelCode.tsx';

@@ -8,7 +8,7 @@ import type { RoadStretch } from '../../core/gpx/hardest.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M } from '../../core/level/schema.ts';
-import type { Send } from '../store.ts';
+import type { Send } from '../../app/store.ts';
 import { benchWords } from '../words/bench.ts';
 import { desk } from './desk.ts';
 import { freshId } from './fresh.ts';

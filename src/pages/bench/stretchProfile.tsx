@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { RoadStretch } from '../../core/gpx/hardest.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
-import { px } from '../charts/lines.ts';
+import { px } from '../../charts/lines.ts';
 import { benchWords } from '../words/bench.ts';
 import { Handle } from './handle.tsx';
 import { metric } from './say.ts';

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { refusalOf, type RoundAction } from '../../core/group/handRound.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
-import { Dialog } from '../parts.tsx';
+import { Dialog } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import type { ClinicProps, SavedRound } from './types.ts';

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 import { sum } from './findings.ts';
 

@@ -2,7 +2,7 @@
 import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 
 /** Questions, in the order they are talked about. */

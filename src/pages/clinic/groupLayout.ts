@@ -1,6 +1,6 @@
 /** Where the tracks of the group strip lie, and paths through series in which a 0 says that there is nothing. */
-import { px } from '../charts/lines.ts';
-import { NARROW_PX, type Track } from '../charts/stripLayout.ts';
+import { px } from '../../charts/lines.ts';
+import { NARROW_PX, type Track } from '../../charts/stripLayout.ts';
 
 /** Room above the names, for the frame round the worst pitch (px). */
 const NAMES_TOP = 9;

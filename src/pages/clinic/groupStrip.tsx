@@ -4,14 +4,14 @@
  */
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { useWidth } from '../charts/useWidth.ts';
+import { useWidth } from '../../ui/useWidth.ts';
 import { type RoadPicture, SHIFT_BIN_M, type Strip } from '../../core/group/picture/group.ts';
 import type { RideLine } from '../../core/group/records/rideLine.ts';
 import type { SpreadSeries } from '../../core/group/picture/spread.ts';
 import type { Course } from '../../core/course/types.ts';
-import { roadPaths } from '../charts/road.ts';
-import { type Domain, roadTicks } from '../charts/stripLayout.ts';
-import type { Format } from '../format.ts';
+import { roadPaths } from '../../charts/road.ts';
+import { type Domain, roadTicks } from '../../charts/stripLayout.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 import {
   bandPath,

@@ -7,8 +7,8 @@ import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import { levelOfRide } from '../../core/group/turn.ts';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
-import { Icon, Sheet } from '../parts.tsx';
-import { Profile } from '../pictures/profile.tsx';
+import { Icon, Sheet } from '../../ui/parts.tsx';
+import { Profile } from '../../ui/pictures/profile.tsx';
 import { words as siteWords } from '../words.ts';
 import { AnimalPicture } from './animal.tsx';
 import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
@@ -18,11 +18,11 @@ import type { ClinicProps, SavedRound } from './types.ts';
 
 /** The page. */
 export function Home(props: ClinicProps): JSX.Element {
-  const { words, saved, onPlace, send } = props;
+  const { words, saved, onPlace } = props;
   const sessions = saved.rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs);
   const open = sessions.find(({ round }) => !isDone(round));
   return (
-    <Sheet title={words.title} intro={words.intro} send={send}>
+    <Sheet title={words.title} intro={words.intro}>
       <div class="clinic clinic-home">
         {open !== undefined && <GoOn session={open} props={props} />}
         <Plans title={words.home.ready} plans={READY_PLANS} props={props} />

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
-import { Tick } from '../parts.tsx';
+import { Tick } from '../../ui/controls.tsx';
 import { Caught, Change, Timing } from './boards.tsx';
 import { answerOf, BOARDS, type Board, headlineOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';

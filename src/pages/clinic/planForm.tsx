@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { type ClinicPlan, parsePlan } from '../../core/group/plan.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import { Sheet } from '../parts.tsx';
+import { Sheet } from '../../ui/parts.tsx';
 import { PlanSetup } from './planSetup.tsx';
 import { RideChoice } from './rideChoice.tsx';
 import type { ClinicProps } from './types.ts';
@@ -30,7 +30,7 @@ export function PlanForm(props: {
   readonly props: ClinicProps;
   readonly from: ClinicPlan | null;
 }): JSX.Element {
-  const { words, levels, newId, newSeed, onSavePlan, onPlace, send } = props.props;
+  const { words, levels, newId, newSeed, onSavePlan, onPlace } = props.props;
   const [plan, setPlan] = useState<ClinicPlan>(() => ({
     ...(props.from ?? EMPTY),
     id: newId(),
@@ -50,7 +50,7 @@ export function PlanForm(props: {
     return onPlace(place);
   };
   return (
-    <Sheet title={words.form.title} send={send}>
+    <Sheet title={words.form.title}>
       <form class="clinic plan-form paper" onSubmit={(event) => event.preventDefault()}>
         <label class="field wide">
           <span>{words.form.name}</span>

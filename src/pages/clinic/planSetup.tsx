@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/group/plan.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
-import { Choice } from '../parts.tsx';
+import { Choice } from '../../ui/controls.tsx';
 import { words as siteWords } from '../words.ts';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './types.ts';

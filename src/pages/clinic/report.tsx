@@ -2,7 +2,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
-import { Dialog, Tick } from '../parts.tsx';
+import { Tick } from '../../ui/controls.tsx';
+import { Dialog } from '../../ui/parts.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
 import type { ClinicProps, SavedRound } from './types.ts';

@@ -1,7 +1,7 @@
 /** The moments between two turns: a ride that is being marked, one that came to no end, one that is done. */
 import type { JSX } from 'preact';
 import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
-import { Dialog, Icon } from '../parts.tsx';
+import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf, remarkOf } from './say.ts';
 import { startOf } from './session.ts';

@@ -1,7 +1,7 @@
 /** What a plan has its riders ride: levels, own levels, check rides, numbered in the order they were chosen. */
 import type { JSX } from 'preact';
 import { MOST_RIDES, type PlanRide } from '../../core/group/plan.ts';
-import { rowsOf } from '../ladder.ts';
+import { rowsOf } from '../../core/coach/ladder.ts';
 import { words as siteWords } from '../words.ts';
 import type { ClinicProps } from './types.ts';
 

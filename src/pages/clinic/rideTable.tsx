@@ -1,7 +1,7 @@
 /** All rides of a session in a table, with nicknames; only shown where the plan or the coach says so. */
 import type { JSX } from 'preact';
 import type { RideRecord } from '../../core/group/records/record.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 import { nameOf } from './say.ts';
 import { ridesOf } from './session.ts';

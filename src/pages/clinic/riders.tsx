@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { MOST_RIDERS } from '../../core/group/handRound.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { Icon, Sheet } from '../parts.tsx';
+import { Icon, Sheet } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import { newSession } from './session.ts';
@@ -22,7 +22,7 @@ export function Riders({
   readonly props: ClinicProps;
   readonly plan: ClinicPlan;
 }): JSX.Element {
-  const { words, onPlace, onSaveRound, send } = props;
+  const { words, onPlace, onSaveRound } = props;
   const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, props.newSeed()));
   const [count, setCount] = useState(USUAL_COUNT);
   const shown = offer.slice(0, count);
@@ -41,7 +41,7 @@ export function Riders({
     onSaveRound(session).then(open, open);
   };
   return (
-    <Sheet title={words.go.title} intro={words.go.intro} send={send}>
+    <Sheet title={words.go.title} intro={words.go.intro}>
       <div class="clinic clinic-go">
         <div class="go-row">
           <div class="paper">

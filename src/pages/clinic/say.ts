@@ -4,7 +4,7 @@ import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { CAUGHT_BELOW_PERCENT } from '../../core/group/picture/groupPitches.ts';
 import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import { words as siteWords } from '../words.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 

@@ -1,12 +1,12 @@
 /** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { offerFile } from '../charts/picture.ts';
-import { createFormat } from '../format.ts';
-import type { Page } from '../page.ts';
-import { Sheet } from '../parts.tsx';
-import type { Services } from '../services.ts';
-import type { Send, State } from '../store.ts';
+import { offerFile } from '../../charts/picture.ts';
+import { createFormat } from '../../ui/format.ts';
+import type { Page } from '../../app/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import type { Services } from '../../app/services.ts';
+import type { Send, State } from '../../app/store.ts';
 import { clinicWords } from '../words/clinic.ts';
 import { Carry, ClubStorePage } from '../handover/site.tsx';
 import { ClinicPage } from './page.tsx';
@@ -23,12 +23,12 @@ interface SiteProps {
 
 function Site({ state, send, services }: SiteProps): JSX.Element {
   const { desk, told, open } = useDesk(services);
-  if (state.rest === 'store') return <ClubStorePage {...{ send, services }} />;
+  if (state.rest === 'store') return <ClubStorePage services={services} />;
   const carried = desk === null ? null : carriedOf(desk, state.rest);
   if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
   if (desk !== null) return <Open {...{ state, send, desk }} />;
   return (
-    <Sheet title={clinicWords.title} send={send}>
+    <Sheet title={clinicWords.title}>
       <section class="paper">
         <output data-clinic-told={told}>{clinicWords[told]}</output>
         {told === 'elsewhere' && (
@@ -76,7 +76,6 @@ function Open({
     levels: state.levels,
     words: clinicWords,
     format,
-    send,
   };
   return <ClinicPage {...props} />;
 }

@@ -1,6 +1,6 @@
 /** The slim frame round everything of one session: way back, title, tabs. It leaves the screen to what is shown. */
 import type { ComponentChildren, JSX } from 'preact';
-import { Icon, SettingsButton } from '../parts.tsx';
+import { Icon, SettingsButton } from '../../ui/parts.tsx';
 import type { ClinicProps, SavedRound } from './types.ts';
 
 export type Tab = 'round' | 'picture' | 'report' | 'tablets';
@@ -19,7 +19,7 @@ export function Stage(props: {
   readonly children: ComponentChildren;
 }): JSX.Element {
   const { session, tab, children } = props;
-  const { words, onPlace, send } = props.props;
+  const { words, onPlace } = props.props;
   return (
     <div class="clinic clinic-stage">
       <header class="stage-bar">
@@ -41,7 +41,7 @@ export function Stage(props: {
             </button>
           ))}
         </nav>
-        <SettingsButton send={send} />
+        <SettingsButton />
       </header>
       <main class="stage-main">{children}</main>
     </div>

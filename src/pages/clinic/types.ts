@@ -7,8 +7,7 @@ import type { HandRound } from '../../core/group/handRound.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Format } from '../format.ts';
-import type { Send } from '../store.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ClinicWords } from '../words/clinic.ts';
 
 /** One session on this device. `plan.id` is the id of the session; a plan that is used again gets a new one. */
@@ -99,7 +98,6 @@ export interface ClinicProps extends ClinicWishes, ClinicState {
   readonly levels: readonly Level[];
   readonly words: ClinicWords;
   readonly format: Format;
-  readonly send: Send;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onPrint: () => void;
   /** Opens the whole debrief of the last ride. */

@@ -2,10 +2,10 @@
  * Guess first: the question, its three buttons, and then the answer. Judging one's own error before being told
  * helps learning, so nothing on the page gives the answer away before.
  */
+import type { Guess } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import type { RideReport } from '../../core/coach/types.ts';
 import { guessPitchOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
-import type { Guess } from './types.ts';
 
 export interface GuessProps {
   readonly report: RideReport | null;

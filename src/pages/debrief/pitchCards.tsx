@@ -4,8 +4,8 @@ import { useState } from 'preact/hooks';
 import type { PitchReport, ShiftReport } from '../../core/coach/types.ts';
 import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { cardStretch, PitchPicture } from '../charts/pitchPicture.tsx';
-import { footPlace, shiftTeeth } from '../charts/readout.ts';
+import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
+import { footPlace, shiftTeeth } from '../../charts/readout.ts';
 import type { Speech } from './say.ts';
 
 export interface PitchCardsProps {

@@ -5,9 +5,9 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { MARK_NAMES, type RideReport } from '../../core/coach/types.ts';
-import { stripLayout, stripScales } from '../charts/stripLayout.ts';
-import { domainOf } from '../charts/zoom.tsx';
-import { type StripData, Tracks } from '../charts/tracks.tsx';
+import { stripLayout, stripScales } from '../../charts/stripLayout.ts';
+import { domainOf } from '../../charts/zoom.tsx';
+import { type StripData, Tracks } from '../../charts/tracks.tsx';
 import { guessPitchOf, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
 import { Sentences } from './sentences.tsx';
 

@@ -2,11 +2,11 @@
  * From codes and numbers of the core to sentences. Switched over completely, so that a new code without words
  * does not compile; the sentences themselves are handed in.
  */
+import type { Guess } from '../../core/coach/results.ts';
 import type { MarkName, PitchReport, Reason, RideReport, Timing, Verdict } from '../../core/coach/types.ts';
-import { footPlace } from '../charts/readout.ts';
-import type { Format } from '../format.ts';
+import { footPlace } from '../../charts/readout.ts';
+import type { Format } from '../../ui/format.ts';
 import type { DebriefWords } from '../words/debrief.ts';
-import type { Guess } from './types.ts';
 
 /** What sentences are made with. */
 export interface Speech {

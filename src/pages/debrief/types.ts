@@ -2,14 +2,12 @@
  * What the debrief is given. Plain data and callbacks: keeping, planning, replaying and going to other pages
  * are the business of whoever shows it.
  */
-import type { RideReport, Timing } from '../../core/coach/types.ts';
+import type { Guess } from '../../core/coach/results.ts';
+import type { RideReport } from '../../core/coach/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { DebriefWords } from '../words/debrief.ts';
-
-/** What the rider thinks of the dearest pitch, or that no guess was wanted. */
-export type Guess = Timing | 'skipped';
 
 export interface DebriefProps {
   readonly level: Level;

@@ -12,10 +12,10 @@ import {
   freeLevel,
   type FreeRideWish,
 } from '../../core/level/generate.ts';
-import type { Format } from '../format.ts';
-import { Slider } from '../parts.tsx';
+import type { Format } from '../../ui/format.ts';
+import { Slider } from '../../ui/controls.tsx';
 import { type FreeRideWords, sayBadFreeRide } from '../words/freeRide.ts';
-import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from './link.ts';
+import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from '../../core/level/freeRide.ts';
 import { RoadLink } from './roadLink.tsx';
 import { WishedRoad } from './wishedRoad.tsx';
 import './freeride.css';

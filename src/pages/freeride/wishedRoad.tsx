@@ -2,10 +2,10 @@
 import type { JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { Course, Pitch } from '../../core/course/types.ts';
-import { px } from '../charts/lines.ts';
-import { roadPaths } from '../charts/road.ts';
-import { useWidth } from '../charts/useWidth.ts';
-import type { Format } from '../format.ts';
+import { px } from '../../charts/lines.ts';
+import { roadPaths } from '../../charts/road.ts';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
 import type { FreeRideWords } from '../words/freeRide.ts';
 
 const HEIGHT = 170;

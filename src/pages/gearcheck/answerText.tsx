@@ -1,7 +1,7 @@
 /** The answer in sentences: the lowest gear, what would help, the highest gear. */
 import type { JSX } from 'preact';
 import type { GearOutcome } from '../../core/coach/gearCheck.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
 import {
   findHelp,

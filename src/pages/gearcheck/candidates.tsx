@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
 import { type GearCandidate, type GearOutcome, sortCandidates } from '../../core/coach/gearCheck.ts';
 import { USUAL_CAPACITY_TEETH } from '../../core/model/bikeInput.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
 import type { CheckState } from './state.ts';
 

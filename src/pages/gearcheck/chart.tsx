@@ -5,10 +5,10 @@ import { type GearRow, gearChart } from '../../core/coach/gearCheck.ts';
 import { midBandRpm } from '../../core/model/legs.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
-import { px } from '../charts/lines.ts';
-import { ScrollBox } from '../charts/scrollBox.tsx';
-import { useWidth } from '../charts/useWidth.ts';
-import type { Format } from '../format.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
 import {
   type ChartLayout,

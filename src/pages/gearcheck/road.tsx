@@ -6,11 +6,11 @@ import type { JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { GearOutcome, ShortStretch } from '../../core/coach/gearCheck.ts';
 import type { Course } from '../../core/course/types.ts';
-import { px } from '../charts/lines.ts';
-import { roadPaths } from '../charts/road.ts';
-import { roadTicks } from '../charts/stripLayout.ts';
-import { useWidth } from '../charts/useWidth.ts';
-import type { Format } from '../format.ts';
+import { px } from '../../charts/lines.ts';
+import { roadPaths } from '../../charts/road.ts';
+import { roadTicks } from '../../charts/stripLayout.ts';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
 import { toldStretches } from './answer.ts';
 

@@ -5,7 +5,7 @@
 import type { GearCandidate, GearOutcome } from '../../core/coach/gearCheck.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
 
 /** One road, one bike, one rider. */

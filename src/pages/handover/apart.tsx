@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { sortOut } from '../../core/group/records/merge.ts';
 import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { HandoverWords } from '../words/handover.ts';
 import type { Collected } from './collected.ts';
 import { tabletName } from './tablets.ts';

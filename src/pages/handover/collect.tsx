@@ -8,9 +8,8 @@ import { sortOut } from '../../core/group/records/merge.ts';
 import { type DeviceStatus, deviceStatus } from '../../core/group/records/missing.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
-import type { Format } from '../format.ts';
-import { Sheet } from '../parts.tsx';
-import type { Send } from '../store.ts';
+import type { Format } from '../../ui/format.ts';
+import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { Apart } from './apart.tsx';
 import type { Collected } from './collected.ts';
@@ -29,7 +28,6 @@ export interface CollectProps {
   readonly nameOf: (nickname: string) => string;
   readonly words: HandoverWords;
   readonly format: Format;
-  readonly send: Send;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Takes in what was read; false where it could not be kept on this device. */
@@ -64,7 +62,7 @@ export function Collect(props: CollectProps): JSX.Element {
       .join(' ');
   };
   return (
-    <Sheet title={say.title} intro={say.intro} send={props.send}>
+    <Sheet title={say.title} intro={say.intro}>
       <div class="handover handover-wide">
         <Reader
           words={words}

@@ -2,8 +2,7 @@
 import type { JSX } from 'preact';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver } from '../../core/transfer/rideFile.ts';
-import { Sheet } from '../parts.tsx';
-import type { Send } from '../store.ts';
+import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { Carry } from './carry.tsx';
 import { useParcel } from './handOut.tsx';
@@ -19,7 +18,6 @@ export interface HandBackProps {
   /** Address of the game without what stands behind `#`. */
   readonly site: string;
   readonly words: HandoverWords;
-  readonly send: Send;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
 }
@@ -31,7 +29,7 @@ export function HandBack(props: HandBackProps): JSX.Element {
   const parcel = useParcel(() => parcelOfRides(handOver, site), [handOver, site]);
   const count = handOver.records.length;
   return (
-    <Sheet title={say.title} intro={say.intro} send={props.send}>
+    <Sheet title={say.title} intro={say.intro}>
       <div class="handover">
         <section class="paper">
           <h2>

@@ -2,8 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { Sheet } from '../parts.tsx';
-import type { Send } from '../store.ts';
+import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { Carry } from './carry.tsx';
 import type { EveningHost } from './evening.ts';
@@ -19,7 +18,6 @@ export interface HandOutProps {
   readonly site: string;
   readonly host: EveningHost;
   readonly words: HandoverWords;
-  readonly send: Send;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
 }
@@ -33,7 +31,7 @@ export function HandOut(props: HandOutProps): JSX.Element {
   const say = words.handOut;
   const parcel = useParcel(() => parcelOfPlan(plan, site), [plan, site]);
   return (
-    <Sheet title={say.title} intro={say.intro} send={props.send}>
+    <Sheet title={say.title} intro={say.intro}>
       <div class="handover">
         <section class="paper">
           <h2>

@@ -4,9 +4,8 @@ import { useState } from 'preact/hooks';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { canonicalJson } from '../../core/math/hash.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Format } from '../format.ts';
-import { Sheet } from '../parts.tsx';
-import type { Send } from '../store.ts';
+import type { Format } from '../../ui/format.ts';
+import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { isPlanHere, PlanCard } from './planCard.tsx';
 import { Reader } from './reader.tsx';
@@ -22,7 +21,6 @@ export interface JoinProps {
   readonly joined: readonly ClinicPlan[];
   readonly words: HandoverWords;
   readonly format: Format;
-  readonly send: Send;
   /** Keeps the plan as a session under its own id. */
   readonly onJoin: (plan: ClinicPlan) => void;
   /** Opens a session this device is in. */
@@ -36,7 +34,7 @@ export function Join(props: JoinProps): JSX.Element {
   // A plan that was turned down does not come back from the same link.
   const [arrived, setArrived] = useState(props.arrived);
   return (
-    <Sheet title={words.join.title} intro={words.join.intro} send={props.send}>
+    <Sheet title={words.join.title} intro={words.join.intro}>
       <div class="handover">
         {plan === null ? (
           <Reader

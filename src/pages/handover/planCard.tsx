@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import { words as siteWords } from '../words.ts';
 import type { HandoverWords } from '../words/handover.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { Choice } from '../parts.tsx';
+import { Choice } from '../../ui/controls.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { CameraBox } from './cameraBox.tsx';
 import { type Arrival, openDamage, openMessages } from './reading.ts';

@@ -6,14 +6,14 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { startRound } from '../../core/group/handRound.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { offerFile } from '../charts/picture.ts';
+import { offerFile } from '../../charts/picture.ts';
 import { nameOf } from '../clinic/say.ts';
 import type { ClinicDesk, SavedRound } from '../clinic/types.ts';
-import { createFormat } from '../format.ts';
-import type { Page } from '../page.ts';
-import { BackWay, Sheet } from '../parts.tsx';
-import type { Services } from '../services.ts';
-import type { Send, State } from '../store.ts';
+import { createFormat } from '../../ui/format.ts';
+import type { Page } from '../../app/page.ts';
+import { BackWay, Sheet } from '../../ui/parts.tsx';
+import type { Services } from '../../app/services.ts';
+import type { Send, State } from '../../app/store.ts';
 import { clinicWords } from '../words/clinic.ts';
 import { handoverWords } from '../words/handover.ts';
 import { sharedWords, storeSentence } from '../words/shared.ts';
@@ -50,7 +50,7 @@ export const collectPage: Page = (state, send, services) => <Arrived {...{ state
 
 function Joining({ state, send, services }: SiteProps): JSX.Element {
   const desk = useFetched(() => services.clinic());
-  if (desk === null) return <Waiting send={send} title={handoverWords.join.title} />;
+  if (desk === null) return <Waiting title={handoverWords.join.title} />;
   return (
     <Join
       arrived={state.rest}
@@ -58,7 +58,6 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
       joined={desk.state().saved.rounds.map(({ plan }) => plan)}
       words={handoverWords}
       format={createFormat(state.settings.units)}
-      send={send}
       onJoin={(plan) =>
         void services
           .clinic()
@@ -93,11 +92,10 @@ function Arrived({ state, send, services }: SiteProps): JSX.Element {
   const rounds = desk?.state().saved.rounds ?? [];
   const latest = rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs)[0];
   const session = rounds.find(({ plan }) => plan.id === planId) ?? (planId === null ? latest : undefined);
-  if (desk === null || planId === undefined)
-    return <Waiting send={send} title={handoverWords.collect.title} />;
+  if (desk === null || planId === undefined) return <Waiting title={handoverWords.collect.title} />;
   if (session === undefined)
     return (
-      <Sheet title={handoverWords.collect.title} send={send}>
+      <Sheet title={handoverWords.collect.title}>
         <section class="paper">
           <output>{handoverWords.collect.noSession}</output>
         </section>
@@ -132,7 +130,7 @@ function usePlanOf(arrived: string): string | null | undefined {
 export function Carry(
   props: SiteProps & { readonly session: SavedRound; readonly tab: Tab; readonly arrived?: string },
 ): JSX.Element {
-  const { state, send, services, session, tab, arrived = '' } = props;
+  const { state, services, session, tab, arrived = '' } = props;
   const { plan } = session;
   const carry = useFetched(() => services.carry.session(plan));
   const store = useFetched(services.carry.store);
@@ -142,8 +140,8 @@ export function Carry(
     href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
     word: clinicWords.tabs.tablets,
   };
-  const shared = { plan, words: handoverWords, send, site: site(), onSaveFile: saveFile, onCopy: copy };
-  if (carry === null) return <Waiting send={send} title={clinicWords.tablets[tab].title} />;
+  const shared = { plan, words: handoverWords, site: site(), onSaveFile: saveFile, onCopy: copy };
+  if (carry === null) return <Waiting title={clinicWords.tablets[tab].title} />;
   return (
     <BackWay.Provider value={back}>
       {tab === 'out' && <HandOut {...shared} host={thisHost()} />}
@@ -156,7 +154,6 @@ export function Carry(
           nameOf={(nickname) => nameOf(nickname, clinicWords)}
           words={handoverWords}
           format={createFormat(state.settings.units)}
-          send={send}
           now={() => Date.now()}
           onTake={(read) => carry.take(read)}
           store={
@@ -169,10 +166,10 @@ export function Carry(
 }
 
 /** Settings of a club's own store. */
-export function ClubStorePage({ send, services }: Pick<SiteProps, 'send' | 'services'>): JSX.Element {
+export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.Element {
   const store = useFetched(services.carry.store);
   useFollowed(store);
-  if (store === null) return <Waiting send={send} title={sharedWords.title} />;
+  if (store === null) return <Waiting title={sharedWords.title} />;
   return (
     <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
       <StorePage
@@ -181,7 +178,6 @@ export function ClubStorePage({ send, services }: Pick<SiteProps, 'send' | 'serv
         standing={store.state()}
         overHttps={location.protocol === 'https:'}
         words={sharedWords}
-        send={send}
         onTest={(address) => store.test(address)}
         onSave={(address) => void store.setAddress(address)}
       />
@@ -189,9 +185,9 @@ export function ClubStorePage({ send, services }: Pick<SiteProps, 'send' | 'serv
   );
 }
 
-function Waiting({ send, title }: { readonly send: Send; readonly title: string }): JSX.Element {
+function Waiting({ title }: { readonly title: string }): JSX.Element {
   return (
-    <Sheet title={title} send={send}>
+    <Sheet title={title}>
       <section class="paper">
         <output>{clinicWords.opening}</output>
       </section>

@@ -1,8 +1,8 @@
 /** Settings of a club's own store: off until somebody turns it on, tried before it is saved, no hidden traffic. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { Sheet, Tick } from '../parts.tsx';
-import type { Send } from '../store.ts';
+import { Tick } from '../../ui/controls.tsx';
+import { Sheet } from '../../ui/parts.tsx';
 import { type SharedWords, storeSentence, type StoreProblem, type StoreStanding } from '../words/shared.ts';
 import './handover.css';
 
@@ -22,7 +22,6 @@ export interface StorePageProps {
   /** This page itself came over https. */
   readonly overHttps: boolean;
   readonly words: SharedWords;
-  readonly send: Send;
   /** Asks the store whether it would take rides; null where it would. */
   readonly onTest: (address: StoreAddress) => Promise<StoreProblem | null>;
   /** Keeps the address, or turns the store off with null. */
@@ -49,7 +48,7 @@ export function StorePage(props: StorePageProps): JSX.Element {
     );
   };
   return (
-    <Sheet title={words.title} intro={words.intro} send={props.send}>
+    <Sheet title={words.title} intro={words.intro}>
       <div class="handover">
         <form
           class="paper store-form"

@@ -1,7 +1,8 @@
 /** Sprockets as a range with a count, or one by one with fields that can be added and taken away. */
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { Choice, Icon } from '../parts.tsx';
+import { Choice } from '../../ui/controls.tsx';
+import { Icon } from '../../ui/parts.tsx';
 import type { OwnBikeWords } from '../words/ownBike.ts';
 import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
 import { Field } from './field.tsx';

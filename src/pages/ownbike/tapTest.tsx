@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useReducer, useRef } from 'preact/hooks';
 import { TAP_TEST_MS, tapCadence, type TapResult } from '../../core/coach/tapTest.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import type { OwnBikeWords } from '../words/ownBike.ts';
 
 export interface TapTestProps {

@@ -5,10 +5,10 @@
 import type { JSX } from 'preact';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
-import type { Kit } from '../kit.ts';
+import type { Kit } from '../../core/settings/kit.ts';
 import { words } from '../words.ts';
-import { frameOfBike } from './frame.ts';
-import { RiderDrawing } from './rider.tsx';
+import { frameOfBike } from '../../ui/pictures/frame.ts';
+import { RiderDrawing } from '../../ui/pictures/rider.tsx';
 
 const ROAD =
   'M-20 548C180 540 380 556 560 552S780 556 860 540C980 514 1040 420 1150 388C1200 374 1250 372 1310 380';

@@ -2,10 +2,10 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { CHANCE_POINTS } from '../../core/coach/progress.ts';
-import { px } from '../charts/lines.ts';
-import { ScrollBox } from '../charts/scrollBox.tsx';
-import { useWidth } from '../charts/useWidth.ts';
-import type { Format } from '../format.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
 import type { ProgressWords } from '../words/progress.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './dot.tsx';

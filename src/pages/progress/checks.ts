@@ -2,8 +2,8 @@
  * Check rides sorted into groups that may be compared: one road for grown-ups or children, one bike. Pure; what a
  * row of totals means is found by the core.
  */
+import type { KeptResult } from '../../core/coach/results.ts';
 import { findProgress, type ProgressFinding } from '../../core/coach/progress.ts';
-import type { KeptResult } from '../afterRide.ts';
 
 /** What a check ride is to the first one of its group. */
 export type CheckRole = 'first' | 'same-day' | 'retest';

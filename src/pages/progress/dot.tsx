@@ -1,7 +1,7 @@
 /** One ride in a chart; its shape tells what kind of ride it was. */
+import type { KeptResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
-import { px } from '../charts/lines.ts';
-import type { KeptResult } from '../afterRide.ts';
+import { px } from '../../charts/lines.ts';
 
 /** Practice is an open ring, a check ride a full diamond, a clinic a full square. */
 export function Dot(props: {

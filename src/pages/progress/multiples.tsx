@@ -1,11 +1,11 @@
 /** Marks over time as small charts of one size, one for each mark, and the same as a table. */
+import type { KeptResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
-import type { KeptResult } from '../afterRide.ts';
-import { px } from '../charts/lines.ts';
-import { ScrollBox } from '../charts/scrollBox.tsx';
-import type { Format } from '../format.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import type { Format } from '../../ui/format.ts';
 import type { ProgressWords } from '../words/progress.ts';
 import { Dot } from './dot.tsx';
 

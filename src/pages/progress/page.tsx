@@ -2,12 +2,12 @@
  * The progress page below its head: check rides and what they can show, marks of all rides, and what is kept. It
  * compares nothing that must not be compared, and keeps nothing itself.
  */
+import type { KeptResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
-import type { KeptResult } from '../afterRide.ts';
-import type { Format } from '../format.ts';
+import type { Format } from '../../ui/format.ts';
 import { Kept } from '../kept.tsx';
-import type { Services } from '../services.ts';
+import type { Services } from '../../app/services.ts';
 import type { ProgressWords } from '../words/progress.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';

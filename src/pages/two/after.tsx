@@ -1,18 +1,17 @@
 /** After two rides: for each what it came to and the one thing to change, with the way to its debrief. */
+import type { JudgedRide, RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
-import type { RideResult } from '../afterRide.ts';
 import { sayChange, type Speech } from '../debrief/say.ts';
-import { createFormat } from '../format.ts';
-import type { Services } from '../services.ts';
-import type { Settings } from '../settings.ts';
-import type { Send } from '../store.ts';
+import { createFormat } from '../../ui/format.ts';
+import type { Services } from '../../app/services.ts';
+import type { Settings } from '../../core/settings/settings.ts';
+import type { Send } from '../../app/store.ts';
 import { words } from '../words.ts';
 import { twoWords } from '../words/two.ts';
 import type { Pair, TwoChoice } from './choice.ts';
 import { type Side, SIDES } from './keys.ts';
-import type { JudgedRide } from './types.ts';
 
 interface Props {
   readonly choice: TwoChoice;

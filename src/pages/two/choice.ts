@@ -1,6 +1,6 @@
 /** What two riders chose, and what became of it. Plain data. */
+import type { RideResult } from '../../core/coach/results.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { RideResult } from '../afterRide.ts';
 import type { Side } from './keys.ts';
 import type { SideChoice } from './types.ts';
 

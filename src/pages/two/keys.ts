@@ -1,5 +1,5 @@
 /** Keys for two people on one keyboard: what one hand reaches on either side. Pause is shared. */
-import { type Keys, KEYS_FOR_ONE_HAND } from '../settings.ts';
+import { type Keys, KEYS_FOR_ONE_HAND } from '../../core/settings/settings.ts';
 
 export type Side = 'left' | 'right';
 export const SIDES = ['left', 'right'] as const satisfies readonly Side[];

@@ -1,12 +1,12 @@
 /** Two rides side by side: a half of the screen for each, with its own count and its own waiting. */
+import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { RideResult } from '../afterRide.ts';
-import { Dialog } from '../parts.tsx';
+import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot } from '../ride.tsx';
-import { RIDE_PLACES, type RidePhaseShown, type RidePlace } from '../ridePlaces.ts';
-import type { Services } from '../services.ts';
-import type { Send } from '../store.ts';
+import { RIDE_PLACES, type RidePhaseShown, type RidePlace } from '../../ui/ridePlaces.ts';
+import type { Services } from '../../app/services.ts';
+import type { Send } from '../../app/store.ts';
 import { words } from '../words.ts';
 import { twoWords } from '../words/two.ts';
 import type { Pair, TwoChoice } from './choice.ts';

@@ -1,10 +1,8 @@
 /** What two riders at once are given, and what they ask for. Riding and judging are done by whoever answers. */
-import type { RideReport } from '../../core/coach/types.ts';
+import type { RideResult } from '../../core/coach/results.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
-import type { RideTrace } from '../../core/ride/trace.ts';
-import type { RideResult } from '../afterRide.ts';
-import type { RidePhaseShown, RidePlace } from '../ridePlaces.ts';
+import type { RidePhaseShown, RidePlace } from '../../ui/ridePlaces.ts';
 import type { Side } from './keys.ts';
 
 /** What one of the two rides. */
@@ -30,11 +28,4 @@ export interface TwoRides {
   /** Ends a pause, for both. */
   resume(): void;
   stop(): void;
-}
-
-/** A ride that was judged. */
-export interface JudgedRide {
-  readonly result: RideResult;
-  readonly report: RideReport;
-  readonly reference: RideTrace;
 }

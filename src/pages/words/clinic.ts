@@ -5,7 +5,7 @@
 import type { Animal, Colour } from '../../core/group/nicknames.ts';
 import { clinicPictureWords } from './clinicPicture.ts';
 import { clinicRoundWords } from './clinicRound.ts';
-import { capital, count } from './counting.ts';
+import { capital, count } from '../../ui/counting.ts';
 
 const riders = (n: number): string => (n === 1 ? '1 rider' : `${n} riders`);
 const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);

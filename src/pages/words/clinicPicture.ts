@@ -1,5 +1,5 @@
 /** Words of the group picture and of the report of a session. English. */
-import { capital } from './counting.ts';
+import { capital } from '../../ui/counting.ts';
 
 const of = (n: number, all: number): string => `${n} of ${all}`;
 const riders = (n: number): string => (n === 1 ? '1 rider' : `${n} riders`);

@@ -1,5 +1,5 @@
 /** Words of handing one device round: who is next, what became of a ride in one line. English. */
-import { count } from './counting.ts';
+import { count } from '../../ui/counting.ts';
 
 /** English. */
 export const clinicRoundWords = {

@@ -3,8 +3,8 @@
  * with units come in already written; plain counts come in as numbers, because words bend round them.
  */
 import type { MarkName, Timing } from '../../core/coach/types.ts';
-import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from './counting.ts';
-import { stripWords } from './debriefStrip.ts';
+import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from '../../ui/counting.ts';
+import { stripWords } from '../../charts/words.ts';
 
 const aim = (place: FootPlace): string =>
   place.side === 'before'
@@ -66,7 +66,6 @@ export const debriefWords = {
     slowest: (own: string, best: string): string =>
       `Your legs slowed to ${own} rpm; the best ride kept ${best}.`,
   },
-  pitch,
   pitchTitle: (index: number, all: number): string =>
     all === 1 ? 'The pitch' : capital(pitch(index, all).replace(/^the /, '')),
   well: {

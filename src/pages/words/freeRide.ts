@@ -1,5 +1,5 @@
 /** Every sentence about free rides. Numbers with units come in written. */
-import type { BadFreeRide } from '../freeride/link.ts';
+import type { BadFreeRide } from '../../core/level/freeRide.ts';
 
 /** English. */
 export const freeRideWords = {

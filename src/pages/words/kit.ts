@@ -1,5 +1,5 @@
 /** Words of the rider's colours and shapes. */
-import type { FrameColour, Helmet, Jersey, Pattern } from '../kit.ts';
+import type { FrameColour, Helmet, Jersey, Pattern } from '../../core/settings/kit.ts';
 
 export const kitWords = {
   title: 'Your colours',

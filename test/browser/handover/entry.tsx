@@ -2,9 +2,9 @@
  * The pages that carry plans and results, joined to a real storage and nothing else: `#plan`, `#join/…`, `#tablet`,
  * `#collect/…` and `#store`. What tests put in and look at hangs on `window.lab`.
  */
-import '../../../src/pages/theme.css';
-import '../../../src/pages/parts.css';
-import '../../../src/pages/dialogs.css';
+import '../../../src/ui/theme.css';
+import '../../../src/ui/parts.css';
+import '../../../src/ui/dialogs.css';
 import '../../../src/pages/kept.css';
 import { render } from 'preact';
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
@@ -13,8 +13,8 @@ import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { localCheck } from '../../../src/handoverCheck.ts';
 import { openHandoverDesk } from '../../../src/handoverDesk.ts';
-import { createFormat } from '../../../src/pages/format.ts';
-import { offerFile } from '../../../src/pages/charts/picture.ts';
+import { createFormat } from '../../../src/ui/format.ts';
+import { offerFile } from '../../../src/charts/picture.ts';
 import { thisHost } from '../../../src/pages/handover/evening.ts';
 import { Collect } from '../../../src/pages/handover/collect.tsx';
 import { HandBack } from '../../../src/pages/handover/handBack.tsx';
@@ -119,7 +119,6 @@ function draw(): void {
         standing={shared.state()}
         overHttps={location.protocol === 'https:'}
         words={sharedWords}
-        send={send}
         onTest={(address) => shared.test(address)}
         onSave={(address) => void shared.setAddress(address)}
       />,

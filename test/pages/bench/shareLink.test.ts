@@ -3,7 +3,7 @@ import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { levelHash } from '../../../src/core/level/build.ts';
 import { packBytes } from '../../../src/core/transfer/share.ts';
-import { parseAddress } from '../../../src/pages/address.ts';
+import { parseAddress } from '../../../src/ui/address.ts';
 import { levelOfText, linkOf, sharedText } from '../../../src/pages/bench/shareLink.ts';
 import { freshLevel } from '../../../src/pages/bench/fresh.ts';
 import { recordedLevel } from './levels.ts';

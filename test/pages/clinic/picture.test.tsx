@@ -8,7 +8,7 @@ import { AnimalPicture } from '../../../src/pages/clinic/animal.tsx';
 import { BOARDS } from '../../../src/pages/clinic/findings.ts';
 import { nameOf, remarkOf } from '../../../src/pages/clinic/say.ts';
 import { after } from '../../../src/pages/clinic/session.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { clinicWords as words } from '../../../src/pages/words/clinic.ts';
 import { NAMES, rideNext, sessionOfThree } from '../../main/clinicGiven.ts';
 import { all, closeRoom, draw, goTo, nameless, one, openRoom, sessionOf, tap, type Room } from './room.tsx';

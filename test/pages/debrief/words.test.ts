@@ -14,7 +14,7 @@ import {
   sayWell,
   type Speech,
 } from '../../../src/pages/debrief/say.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { type DebriefWords, debriefWords } from '../../../src/pages/words/debrief.ts';
 import { childrenDebriefWords } from '../../../src/pages/words/debriefChildren.ts';
 import { lateRide } from './ride.tsx';

@@ -4,9 +4,9 @@ import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { freeLevel, type FreeRideWish } from '../../../src/core/level/generate.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { FreeRideForm, type FreeRideFormProps } from '../../../src/pages/freeride/form.tsx';
-import { decodeFreeRide, encodeFreeRide, seedOf } from '../../../src/pages/freeride/link.ts';
+import { decodeFreeRide, encodeFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
 import { freeRideWords as words } from '../../../src/pages/words/freeRide.ts';
 
 let app: HTMLElement;

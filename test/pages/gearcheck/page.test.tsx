@@ -11,7 +11,7 @@ import type { Level } from '../../../src/core/level/schema.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { chartLayout, differentGears } from '../../../src/pages/gearcheck/chartLayout.ts';
 import { GearCheckPage } from '../../../src/pages/gearcheck/page.tsx';
 import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/pages/gearcheck/types.ts';

@@ -8,7 +8,7 @@ import { EMPTY_SET, mergeSets } from '../../../src/core/group/records/merge.ts';
 import { parsePlan } from '../../../src/core/group/plan.ts';
 import { sealRecord } from '../../../src/core/group/records/record.ts';
 import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { CodeShow } from '../../../src/pages/handover/codeShow.tsx';
 import { Collect } from '../../../src/pages/handover/collect.tsx';
 import type { Collected } from '../../../src/pages/handover/collected.ts';
@@ -248,7 +248,6 @@ describe('a store of the club', () => {
         standing={null}
         overHttps={false}
         words={sharedWords}
-        send={send}
         onTest={async ({ password }) => (password === 'right' ? null : 'wrong-password')}
         onSave={(address) => saved.push(address)}
       />,

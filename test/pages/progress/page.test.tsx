@@ -1,11 +1,11 @@
 /** The progress page: what is compared and what is not, what is said of it, and the three ways with what is kept. */
+import type { KeptResult } from '../../../src/core/coach/results.ts';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CHANCE_POINTS } from '../../../src/core/coach/progress.ts';
-import type { KeptResult } from '../../../src/pages/afterRide.ts';
-import { noServices } from '../noServices.ts';
-import { createFormat } from '../../../src/pages/format.ts';
+import { noServices } from '../../app/noServices.ts';
+import { createFormat } from '../../../src/ui/format.ts';
 import { checkGroups } from '../../../src/pages/progress/checks.ts';
 import { ProgressPage, type ProgressProps } from '../../../src/pages/progress/page.tsx';
 import { progressWords as words } from '../../../src/pages/words/progress.ts';

@@ -1,0 +1,37 @@
+/**
+ * A ride that is over, and what becomes of it while its debrief is open: worked out, guessed about, kept. Plain
+ * data; planning and keeping are done by `main`, which reports here.
+ */
+import type { RideReport } from '../core/coach/types.ts';
+import type { RideTrace } from '../core/ride/trace.ts';
+import type { Guess, RideResult } from '../core/coach/results.ts';
+
+/** Whether the ride has been kept. `code` says why not; `main` reports, the words are the page's. */
+export type Kept =
+  | { readonly state: 'saving' }
+  | { readonly state: 'saved' }
+  | { readonly state: 'not-saved'; readonly code: string; readonly smallCopy: boolean };
+
+/** A finished ride with its debrief. */
+export interface AfterRide extends RideResult {
+  readonly report: RideReport | null;
+  readonly reference: RideTrace | null;
+  /** Share of the planning that is done, 0 to 1. */
+  readonly share: number | null;
+  readonly same: boolean;
+  readonly guess: Guess | null;
+  readonly kept: Kept;
+}
+
+/** A ride that has just crossed the line. */
+export function justFinished(result: RideResult): AfterRide {
+  return {
+    ...result,
+    report: null,
+    reference: null,
+    share: 0,
+    same: true,
+    guess: null,
+    kept: { state: 'saving' },
+  };
+}

@@ -1,0 +1,25 @@
+/** The page of the moment with what may lie over it. */
+import type { JSX } from 'preact';
+import { Cautions } from '../pages/cautions.tsx';
+import { PAGES } from './pageTable.ts';
+import { SettingsDialog } from '../pages/settingsDialog.tsx';
+import { startPage } from '../pages/start.tsx';
+import { OpenSettings } from '../ui/parts.tsx';
+import type { Services } from './services.ts';
+import type { Send, State } from './store.ts';
+
+export function App(props: {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: Services;
+}): JSX.Element {
+  const { state, send, services } = props;
+  const page = PAGES[state.view] ?? startPage;
+  return (
+    <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
+      {page(state, send, services)}
+      {state.dialog === 'settings' && <SettingsDialog state={state} send={send} />}
+      {state.dialog === 'cautions' && <Cautions send={send} />}
+    </OpenSettings.Provider>
+  );
+}

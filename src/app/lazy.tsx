@@ -1,0 +1,65 @@
+/**
+ * Pages that are fetched when they are first wanted, so that the start page stays small. While one is on its
+ * way a line says so; if it cannot be fetched, a sentence and a button say what to do.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Page } from './page.ts';
+import { Sheet } from '../ui/parts.tsx';
+import type { Send } from './store.ts';
+import { words } from '../pages/words.ts';
+
+/** A page that is still to be fetched. */
+export interface LazyPage {
+  readonly page: Page;
+  /** Fetches it now, because it will be wanted soon. */
+  readonly preload: () => Promise<void>;
+}
+
+/** Makes a page out of a way to fetch one. */
+export function lazyPage(title: string, fetchPage: () => Promise<Page>): LazyPage {
+  let fetched: Page | null = null;
+  const get = async (): Promise<void> => {
+    fetched = await fetchPage();
+  };
+  return {
+    page: (state, send, services) =>
+      fetched === null ? (
+        <Coming key={title} title={title} get={get} send={send} />
+      ) : (
+        fetched(state, send, services)
+      ),
+    // A page that did not come now is asked for again when it is opened.
+    preload: () => get().catch(() => undefined),
+  };
+}
+
+function Coming(props: {
+  readonly title: string;
+  readonly get: () => Promise<void>;
+  readonly send: Send;
+}): JSX.Element {
+  const { title, get, send } = props;
+  const [failed, setFailed] = useState(false);
+  const fetchAndShow = (): void => {
+    setFailed(false);
+    get().then(
+      // Any action makes the pages be drawn again; this one changes nothing else.
+      () => send({ kind: 'set', settings: {} }),
+      () => setFailed(true),
+    );
+  };
+  useEffect(fetchAndShow, [title]);
+  return (
+    <Sheet title={title}>
+      <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
+        <output>{failed ? words.after.loadFailed : words.after.loading}</output>
+        {failed && (
+          <button type="button" class="button strong" onClick={fetchAndShow}>
+            {words.after.tryAgain}
+          </button>
+        )}
+      </section>
+    </Sheet>
+  );
+}

@@ -1,0 +1,51 @@
+/**
+ * What pages can ask for that is not a change of state: planning, files, keeping. `main` gives the real ones;
+ * tests give their own. Nothing here leaves the device unless a person saves a file and carries it.
+ */
+
+import type { JudgedRide, RideResult } from '../core/coach/results.ts';
+import type { TwoRides, TwoWish } from '../pages/two/types.ts';
+import type { GearQuestion, GearTold } from '../pages/gearcheck/types.ts';
+import type { CarryServices } from '../pages/handover/types.ts';
+import type { ClinicDesk } from '../pages/clinic/types.ts';
+import type { BenchServices } from '../pages/bench/types.ts';
+import type { Settings } from '../core/settings/settings.ts';
+
+/** Outcome of an action that a page tells about in words. */
+export interface Told {
+  readonly ok: boolean;
+  readonly sentence: string;
+}
+
+/** The services. */
+export interface Services {
+  /** Works on a gear check; the answer gives it up. */
+  readonly checkGears: (question: GearQuestion, told: GearTold) => () => void;
+  /** Two rides side by side; they go on until they are stopped. */
+  readonly rideTwo: (wish: TwoWish) => TwoRides;
+  /** Marks a ride that is over; rejects where it cannot be done. */
+  readonly judgeRide: (result: RideResult) => Promise<JudgedRide>;
+  /** Everything kept on this device as one file, offered for saving. */
+  saveEverything(): Promise<Told>;
+  /** Takes back a file made by `saveEverything`; what is already here stays once. */
+  takeBack(file: Blob): Promise<Told>;
+  /** Deletes everything of the game on this device. */
+  deleteEverything(): Promise<Told>;
+  /** The owner of group sessions, fetched when it is first wanted. */
+  clinic(): Promise<ClinicDesk>;
+  /** Plans and rides that are carried between devices. */
+  readonly carry: CarryServices;
+  /** Loads the newer version that waits on this device. */
+  loadNewer(): void;
+  /**
+   * Draws the rider of these settings into a canvas, if that is still wanted when the drawing has been fetched;
+   * rejects where it cannot be fetched.
+   */
+  readonly paintRider: (
+    canvas: HTMLCanvasElement,
+    settings: Settings,
+    isWanted: () => boolean,
+  ) => Promise<void>;
+  /** What the level bench needs; fetched when it is opened. */
+  bench(): Promise<BenchServices>;
+}

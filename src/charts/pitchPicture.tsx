@@ -1,0 +1,83 @@
+/** A small picture of one pitch: the road, the rider's shifts above it, those of the best ride below it. */
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+import type { ShiftReport } from '../core/coach/types.ts';
+import type { Course, Pitch } from '../core/course/types.ts';
+import { roadPaths } from './road.ts';
+import { px } from './lines.ts';
+import { BestMark, ShiftMark } from './shiftMark.tsx';
+
+const WIDTH = 300;
+const HEIGHT = 118;
+const EDGE = 8;
+const BEFORE_M = 45;
+const AFTER_M = 15;
+/** Room kept over and under the road for marks (px). */
+const LANE = 24;
+
+export interface PitchPictureProps {
+  readonly course: Course;
+  readonly pitch: Pitch;
+  readonly own: readonly ShiftReport[];
+  readonly best: readonly ShiftReport[];
+  readonly title: string;
+  readonly desc: string;
+  readonly you: string;
+  readonly bestName: string;
+}
+
+/** Stretch of road around a pitch that its card speaks of. */
+export function cardStretch(course: Course, pitch: Pitch): { readonly fromM: number; readonly toM: number } {
+  return {
+    fromM: Math.max(0, pitch.footM - BEFORE_M),
+    toM: Math.min(course.lengthM, pitch.endM + AFTER_M),
+  };
+}
+
+/** The picture. */
+export function PitchPicture(props: PitchPictureProps): JSX.Element {
+  const { course, pitch, own, best } = props;
+  const id = useId();
+  const { fromM, toM } = cardStretch(course, pitch);
+  const box = { fromM, toM, left: EDGE, right: WIDTH - EDGE, top: LANE + 4, bottom: HEIGHT - LANE };
+  const paths = roadPaths(course, box);
+  const x = (m: number): number => EDGE + ((m - fromM) / (toM - fromM)) * (WIDTH - 2 * EDGE);
+  const inside = (shift: ShiftReport): boolean => shift.startedAtM >= fromM && shift.startedAtM <= toM;
+  const label = { 'font-size': 12, fill: 'var(--ink-soft)', style: { fontFamily: 'var(--font)' } };
+  return (
+    <svg
+      class="pitch-picture"
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="img"
+      aria-labelledby={`t-${id} d-${id}`}
+    >
+      <title id={`t-${id}`}>{props.title}</title>
+      <desc id={`d-${id}`}>{props.desc}</desc>
+      <path d={paths.ground} fill="var(--sand)" />
+      <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.1" />
+      <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="2.4" />
+      <path
+        d={`M${px(x(pitch.footM))} 4V${HEIGHT - 4}`}
+        stroke="var(--ink)"
+        stroke-width="1.4"
+        stroke-dasharray="2 4"
+      />
+      <text x={EDGE} y="16" {...label}>
+        {props.you}
+      </text>
+      <text x={EDGE} y={HEIGHT - 6} {...label}>
+        {props.bestName}
+      </text>
+      {own.filter(inside).map((shift) => (
+        <ShiftMark
+          kind={shift.kind}
+          x={x(shift.startedAtM)}
+          y={Math.max(LANE / 2, paths.y(shift.startedAtM) - 13)}
+        />
+      ))}
+      {best.filter(inside).map((shift) => (
+        <BestMark x={x(shift.startedAtM)} y={HEIGHT - LANE / 2} />
+      ))}
+    </svg>
+  );
+}

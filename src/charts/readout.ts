@@ -1,0 +1,144 @@
+/**
+ * What the strip says about one place, as short pairs of a name and a value. Pure; the words come in.
+ */
+import type { ShiftReport } from '../core/coach/types.ts';
+import type { Course, Pitch } from '../core/course/types.ts';
+import { sampleAt as tableAt } from '../core/math/numbers.ts';
+import { gearAt } from '../core/model/machine.ts';
+import type { Machine } from '../core/model/types.ts';
+import type { TraceSample } from '../core/ride/trace.ts';
+import type { Format } from '../ui/format.ts';
+import type { FootPlace } from '../ui/counting.ts';
+import type { StripWords } from './words.ts';
+import { sampleAt } from './lookup.ts';
+import type { StripData } from './tracks.tsx';
+
+/** One pair. */
+export interface ReadItem {
+  readonly name: 'place' | 'gear' | 'cadence' | 'pressure' | 'best' | 'shift';
+  readonly label: string;
+  readonly value: string;
+  /** Quieter words behind the value. */
+  readonly aside?: string;
+}
+
+/** A foot nearer than this is worth naming (m). */
+const NEAR_FOOT_M = 60;
+/** Nearer than this counts as at the foot (m). */
+const AT_FOOT_M = 2;
+/** A shift is read out at the place where it began, give or take this (m). */
+const AT_SHIFT_M = 0.8;
+/** Gentler than this reads as flat. */
+const FLAT_RATIO = 0.005;
+
+/** Where a place is, seen from a foot. `beforeM` is positive before it. */
+export function footPlace(beforeM: number, format: Format): FootPlace {
+  const side = Math.abs(beforeM) < AT_FOOT_M ? 'at' : beforeM > 0 ? 'before' : 'after';
+  return { metres: format.distance(Math.abs(beforeM)), side };
+}
+
+/** "50 × 17". */
+export function gearText(machine: Machine, ringIndex: number, sprocketIndex: number, format: Format): string {
+  const gear = gearAt(machine, ringIndex, sprocketIndex);
+  return format.gear(gear.ringTeeth, gear.sprocketTeeth);
+}
+
+/** Teeth before and after a shift. */
+export function shiftTeeth(machine: Machine, shift: ShiftReport, format: Format): readonly [string, string] {
+  const { chainringsTeeth, sprocketsTeeth } = machine.bike;
+  const teeth = shift.derailleur === 'front' ? chainringsTeeth : sprocketsTeeth;
+  return [format.number(teeth[shift.fromIndex] ?? 0), format.number(teeth[shift.toIndex] ?? 0)];
+}
+
+/** The shift that began at this sample, or null. */
+export function shiftAt(data: StripData, sample: TraceSample): ShiftReport | null {
+  const near =
+    data.shifts?.filter((shift) => Math.abs(shift.startedAtM - sample.distanceM) <= AT_SHIFT_M) ?? [];
+  const distance = (shift: ShiftReport): number => Math.abs(shift.startedAtM - sample.distanceM);
+  return near.sort((a, b) => distance(a) - distance(b))[0] ?? null;
+}
+
+/** Everything to be read out at a sample of the ride. */
+export function readPlace(
+  data: StripData,
+  index: number,
+  words: StripWords,
+  format: Format,
+): readonly ReadItem[] {
+  const sample = data.trace.samples[index];
+  if (sample === undefined) return [];
+  const { machine, course } = data;
+  const { read } = words;
+  const items: ReadItem[] = [
+    {
+      name: 'place',
+      label: read.at,
+      value: format.distance(sample.distanceM),
+      aside: whereText(course, sample.distanceM, words, format),
+    },
+    {
+      name: 'gear',
+      label: read.gear,
+      value: gearText(machine, sample.ringIndex, sample.sprocketIndex, format),
+    },
+    {
+      name: 'cadence',
+      label: read.cadence,
+      value: cadenceText(sample, words, format),
+      aside: read.band(format.number(sample.bandLowRpm), format.number(sample.bandHighRpm)),
+    },
+    { name: 'pressure', label: read.pressure, value: pressureText(sample, words, format) },
+  ];
+  const best = data.reference?.samples[sampleAt(data.reference.samples, sample.distanceM)];
+  if (best !== undefined) {
+    const gear = gearText(machine, best.ringIndex, best.sprocketIndex, format);
+    items.push({
+      name: 'best',
+      label: read.best,
+      value: read.bestHere(gear, cadenceText(best, words, format)),
+    });
+  }
+  const shift = shiftAt(data, sample);
+  if (shift !== null) {
+    const [from, to] = shiftTeeth(machine, shift, format);
+    items.push({
+      name: 'shift',
+      label: read.shift,
+      value: read.shiftSays(shift.kind, shift.direction, from, to),
+    });
+  }
+  return items;
+}
+
+function whereText(course: Course, distanceM: number, words: StripWords, format: Format): string {
+  const ratio = tableAt(course.slopeRatio, distanceM);
+  const way = Math.abs(ratio) < FLAT_RATIO ? 'flat' : ratio > 0 ? 'up' : 'down';
+  const slope = words.read.slope(format.percent(Math.abs(ratio)), way);
+  const pitch = nearestPitch(course.pitches, distanceM);
+  if (pitch === null) return slope;
+  const name = words.pitch(course.pitches.indexOf(pitch), course.pitches.length);
+  return `${slope}, ${words.read.near(name, footPlace(pitch.footM - distanceM, format))}`;
+}
+
+/** The pitch one is on or near the foot of; the next foot counts before the last. */
+function nearestPitch(pitches: readonly Pitch[], distanceM: number): Pitch | null {
+  const near = pitches.filter(
+    ({ footM, endM }) => distanceM >= footM - NEAR_FOOT_M && distanceM <= Math.max(endM, footM + NEAR_FOOT_M),
+  );
+  return near.at(-1) ?? null;
+}
+
+/** A cadence, or why there is none. */
+export function cadenceText(sample: TraceSample, words: StripWords, format: Format): string {
+  if (sample.speedMps < 0.1) return words.read.standing;
+  if (sample.cadenceRpm <= 0) return words.read.coasting;
+  return words.read.rpm(format.number(sample.cadenceRpm));
+}
+
+function pressureText(sample: TraceSample, words: StripWords, format: Format): string {
+  const { strip } = words;
+  const ratio = sample.pressureRatio;
+  const name =
+    ratio < 0.15 ? strip.coast : ratio < 0.75 ? strip.ease : ratio <= 1.2 ? strip.steady : strip.press;
+  return `${name} (${format.percent(ratio)})`;
+}

@@ -1,0 +1,212 @@
+/**
+ * The strip with its cursor: pointer, finger or keys choose a place, which is read out below. What is drawn of
+ * the ride is in `tracks.tsx`; nothing here judges.
+ */
+import type { JSX, TargetedPointerEvent } from 'preact';
+import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useWidth } from '../ui/useWidth.ts';
+import type { Format } from '../ui/format.ts';
+import type { StripWords } from './words.ts';
+import { CursorInk } from './cursorInk.tsx';
+import { jump, moveByKey } from './cursor.ts';
+import { sampleAt } from './lookup.ts';
+import { type ReadItem, readPlace } from './readout.ts';
+import { type Domain, NARROW_PX, stripLayout, stripScales } from './stripLayout.ts';
+import { StripLegend } from './stripLegend.tsx';
+import { StripTable } from './stripTable.tsx';
+import { type StripData, Tracks } from './tracks.tsx';
+import { around, domainOf, type View, ZoomButtons } from './zoom.tsx';
+
+export interface StripProps {
+  readonly data: StripData;
+  /** The pitch a narrow screen shows first, or null. */
+  readonly pitch: number | null;
+  readonly words: StripWords;
+  readonly format: Format;
+  readonly onWatch: (distanceM: number) => void;
+}
+
+/** Width of the scrubber's handle, as in the style sheet (px). */
+const THUMB_PX = 22;
+
+/** The strip. */
+export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.Element {
+  const [width, paper] = useWidth();
+  const [cursor, setCursor] = useState<number | null>(null);
+  const [chosen, choose] = useState<View | null>(null);
+  const scrubber = useRef<HTMLInputElement | null>(null);
+  const { samples } = data.trace;
+  const view = chosen ?? (width < NARROW_PX && pitch !== null ? pitch : 'whole');
+  const domain = useMemo(() => domainOf(data, view), [data, view]);
+  const move = (to: number | null): void => {
+    if (to === null) return;
+    setCursor(to);
+    const atM = samples[to]?.distanceM ?? 0;
+    if (atM < domain.fromM || atM > domain.toM) choose(around(atM, domain, data.course.lengthM));
+  };
+  const touch = (distanceM: number): void => {
+    // Keys go on from where the finger was.
+    scrubber.current?.focus({ preventScroll: true });
+    move(sampleAt(samples, distanceM));
+  };
+  return (
+    <div class="strip">
+      <div class="strip-head">
+        <StripLegend data={data} words={words} />
+        <ZoomButtons data={data} view={view} words={words} onChoose={choose} />
+      </div>
+      <div class="strip-paper" ref={paper}>
+        <Drawing {...{ data, width, domain, cursor, words, format }} onPlace={touch} />
+        <Scrubber {...{ data, width, domain, cursor, words, format }} input={scrubber} onMove={move} />
+      </div>
+      <Readout
+        items={cursor === null ? [] : readPlace(data, cursor, words, format)}
+        hint={data.shifts === null ? words.strip.keysClosed : words.strip.keys}
+      />
+      <StripButtons {...{ data, cursor, words, onWatch }} onMove={move} />
+      <StripTable data={data} words={words} format={format} />
+    </div>
+  );
+}
+
+type Moving = Pick<StripProps, 'data' | 'words'> & {
+  readonly cursor: number | null;
+  readonly onMove: (to: number | null) => void;
+};
+
+/** The handle below the picture: takes focus, fingers and keys. */
+function Scrubber(
+  props: Moving & {
+    readonly width: number;
+    readonly domain: Domain;
+    readonly format: Format;
+    readonly input: { current: HTMLInputElement | null };
+  },
+): JSX.Element {
+  const { data, cursor, words, format, width, domain, input, onMove } = props;
+  const { samples } = data.trace;
+  const { left, right } = stripLayout(width);
+  const distanceM = cursor === null ? domain.fromM : (samples[cursor]?.distanceM ?? 0);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const to = moveByKey(samples, data.shifts ?? [], cursor, event.key);
+    if (to === null) return;
+    event.preventDefault();
+    onMove(to);
+  };
+  return (
+    <input
+      ref={input}
+      class="strip-scrubber"
+      type="range"
+      min={domain.fromM}
+      max={domain.toM}
+      step="any"
+      value={distanceM}
+      aria-label={words.strip.place}
+      aria-valuetext={format.distance(distanceM)}
+      style={{ marginLeft: `${left - THUMB_PX / 2}px`, width: `${right - left + THUMB_PX}px` }}
+      onKeyDown={onKeyDown}
+      onInput={(event) => onMove(sampleAt(samples, event.currentTarget.valueAsNumber))}
+    />
+  );
+}
+
+function StripButtons(props: Moving & Pick<StripProps, 'onWatch'>): JSX.Element {
+  const { data, cursor, words, onMove, onWatch } = props;
+  const { samples } = data.trace;
+  const shifts = data.shifts ?? [];
+  const distanceM = cursor === null ? undefined : samples[cursor]?.distanceM;
+  return (
+    <div class="strip-buttons">
+      {shifts.length > 0 && (
+        <>
+          <button type="button" class="small" onClick={() => onMove(jump(samples, shifts, cursor, -1))}>
+            ← {words.strip.lastShift}
+          </button>
+          <button type="button" class="small" onClick={() => onMove(jump(samples, shifts, cursor, 1))}>
+            {words.strip.nextShift} →
+          </button>
+        </>
+      )}
+      {distanceM !== undefined && (
+        <button type="button" class="small" onClick={() => onWatch(distanceM)}>
+          ▶ {words.strip.watchHere}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** The picture with the cursor on it; the tracks are drawn again only when something else than the cursor moves. */
+function Drawing(props: {
+  readonly data: StripData;
+  readonly width: number;
+  readonly domain: Domain;
+  readonly cursor: number | null;
+  readonly words: StripWords;
+  readonly format: Format;
+  readonly onPlace: (distanceM: number) => void;
+}): JSX.Element {
+  const { data, width, domain, cursor, words, format } = props;
+  const id = useId();
+  const layout = useMemo(() => stripLayout(width), [width]);
+  const scales = useMemo(
+    () =>
+      stripScales(
+        layout,
+        domain,
+        data.machine,
+        data.reference === null ? [data.trace] : [data.trace, data.reference],
+      ),
+    [layout, domain, data],
+  );
+  const tracks = useMemo(
+    () => <Tracks {...{ data, layout, scales, domain, words, format }} id={`strip-${id}`} />,
+    [data, layout, scales, domain, words, format, id],
+  );
+  const place = (event: TargetedPointerEvent<SVGSVGElement>): void => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / Math.max(1, box.width)) * layout.width;
+    const share = (x - layout.left) / (layout.right - layout.left);
+    props.onPlace(domain.fromM + Math.min(1, Math.max(0, share)) * (domain.toM - domain.fromM));
+  };
+  const length = format.distance(data.course.lengthM);
+  return (
+    <svg
+      class="strip-svg"
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      role="img"
+      aria-labelledby={`t-${id} d-${id}`}
+      onPointerDown={place}
+      onPointerMove={place}
+    >
+      <title id={`t-${id}`}>{words.strip.title}</title>
+      <desc id={`d-${id}`}>
+        {data.shifts === null ? words.strip.descClosed(length) : words.strip.desc(length, data.shifts.length)}
+      </desc>
+      {tracks}
+      {cursor !== null && <CursorInk {...{ data, layout, scales, cursor, format }} />}
+    </svg>
+  );
+}
+
+function Readout({
+  items,
+  hint,
+}: {
+  readonly items: readonly ReadItem[];
+  readonly hint: string;
+}): JSX.Element {
+  return (
+    <output class="strip-readout" aria-live="polite">
+      {items.length === 0 && <span class="hint">{hint}</span>}
+      {items.map((item) => (
+        <span key={item.name} data-read={item.name}>
+          <span class="label">{item.label}</span> <b>{item.value}</b>
+          {item.aside !== undefined && <span class="aside"> {item.aside}</span>}
+        </span>
+      ))}
+    </output>
+  );
+}

@@ -1,0 +1,128 @@
+/** The numbers of the strip as tables: the ride at even distances, and every shift. Folded away until wanted. */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { sampleAt as tableAt } from '../core/math/numbers.ts';
+import type { Format } from '../ui/format.ts';
+import type { StripWords } from './words.ts';
+import { sampleAt } from './lookup.ts';
+import { gearText, shiftTeeth } from './readout.ts';
+import { showsCadence } from './stripLayout.ts';
+import type { StripData } from './tracks.tsx';
+
+/** A table longer than this is no longer read (rows). */
+const MOST_ROWS = 80;
+const STEPS = [10, 20, 50, 100, 200, 500, 1000];
+
+interface TableProps {
+  readonly data: StripData;
+  readonly words: StripWords;
+  readonly format: Format;
+}
+
+/** Distance between two rows for a road (m), a round number of the unit (m). */
+export function rowStepM(lengthM: number, unitM: number): number {
+  const wanted = lengthM / MOST_ROWS / unitM;
+  return (STEPS.find((step) => step >= wanted) ?? 1000) * unitM;
+}
+
+/** Both tables; filled when they are opened, because a page should be painted before its small print. */
+export function StripTable(props: TableProps): JSX.Element {
+  const [opened, setOpened] = useState(false);
+  return (
+    <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
+      <summary>{props.words.table.summary}</summary>
+      {opened && (
+        <div class="numbers-scroll">
+          <Places {...props} />
+          {props.data.shifts !== null && <ShiftRows {...props} />}
+        </div>
+      )}
+    </details>
+  );
+}
+
+function Places({ data, words, format }: TableProps): JSX.Element {
+  const { table } = words;
+  const stepM = rowStepM(data.course.lengthM, format.unitM);
+  const reachedM = data.trace.samples.at(-1)?.distanceM ?? 0;
+  // The last sample lies a little before the finish.
+  const places = Array.from({ length: Math.floor((reachedM + 1) / stepM) + 1 }, (_, i) => i * stepM);
+  return (
+    <table data-table="places">
+      <caption>{table.places(format.distance(stepM))}</caption>
+      <thead>
+        <tr>
+          {[table.place, table.slope, table.gear, table.cadence, table.band, table.pressure].map((name) => (
+            <th scope="col">{name}</th>
+          ))}
+          {data.reference !== null &&
+            [table.bestGear, table.bestCadence].map((name) => <th scope="col">{name}</th>)}
+        </tr>
+      </thead>
+      <tbody>
+        {places.map((m) => (
+          <PlaceRow key={m} {...{ data, words, format }} distanceM={m} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function PlaceRow(props: TableProps & { readonly distanceM: number }): JSX.Element | null {
+  const { data, words, format, distanceM } = props;
+  const sample = data.trace.samples[sampleAt(data.trace.samples, distanceM)];
+  const best = data.reference?.samples[sampleAt(data.reference.samples, distanceM)];
+  if (sample === undefined) return null;
+  const gear = (one: typeof sample): string =>
+    gearText(data.machine, one.ringIndex, one.sprocketIndex, format);
+  const cadence = (one: typeof sample): string =>
+    showsCadence(one) ? format.number(one.cadenceRpm) : words.table.none;
+  return (
+    <tr>
+      <th scope="row">{format.distance(distanceM)}</th>
+      <td>{format.percent(tableAt(data.course.slopeRatio, distanceM))}</td>
+      <td>{gear(sample)}</td>
+      <td>{cadence(sample)}</td>
+      <td>
+        {format.number(sample.bandLowRpm)}–{format.number(sample.bandHighRpm)}
+      </td>
+      <td>{format.number(sample.pressureRatio * 100)}</td>
+      {best !== undefined && (
+        <>
+          <td>{gear(best)}</td>
+          <td>{cadence(best)}</td>
+        </>
+      )}
+    </tr>
+  );
+}
+
+function ShiftRows({ data, words, format }: TableProps): JSX.Element {
+  const { table } = words;
+  return (
+    <table data-table="shifts">
+      <caption>{table.shifts}</caption>
+      <thead>
+        <tr>
+          {[table.begins, table.change, table.took, table.load, table.feel].map((name) => (
+            <th scope="col">{name}</th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {(data.shifts ?? []).map((shift) => {
+          const [from, to] = shiftTeeth(data.machine, shift, format);
+          return (
+            <tr>
+              <th scope="row">{format.distance(shift.startedAtM)}</th>
+              <td>{`${from} → ${to}`}</td>
+              <td>{format.number(shift.durationS, 1)}</td>
+              <td>{format.number(shift.load * 100)}</td>
+              <td>{table.kinds[shift.kind]}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,55 @@
+/** Which stretch of road the strip shows, and the buttons that choose it. */
+import type { JSX } from 'preact';
+import type { StripWords } from './words.ts';
+import type { Domain } from './stripLayout.ts';
+import type { StripData } from './tracks.tsx';
+
+/** The whole road, a pitch by its number, or any stretch the cursor was led to. */
+export type View = 'whole' | number | Domain;
+
+/** Road shown around a pitch: before its foot and after its end (m). */
+const BEFORE_M = 90;
+const AFTER_M = 60;
+/** A stretch as long as another, with a place in its middle. */
+export function around(atM: number, like: Domain, lengthM: number): Domain {
+  const length = like.toM - like.fromM;
+  const fromM = Math.max(0, Math.min(lengthM - length, atM - length / 2));
+  return { fromM, toM: fromM + length };
+}
+
+/** The stretch of road a view shows. */
+export function domainOf(data: Pick<StripData, 'course'>, view: View): Domain {
+  const { lengthM, pitches } = data.course;
+  if (typeof view === 'object') return view;
+  const pitch = view === 'whole' ? undefined : pitches[view];
+  if (pitch === undefined) return { fromM: 0, toM: lengthM };
+  return { fromM: Math.max(0, pitch.footM - BEFORE_M), toM: Math.min(lengthM, pitch.endM + AFTER_M) };
+}
+
+/** One button for the road, one for each pitch. */
+export function ZoomButtons(props: {
+  readonly data: StripData;
+  readonly view: View;
+  readonly words: StripWords;
+  readonly onChoose: (view: View) => void;
+}): JSX.Element | null {
+  const { pitches } = props.data.course;
+  if (pitches.length === 0) return null;
+  const views: readonly ('whole' | number)[] = ['whole', ...pitches.keys()];
+  return (
+    <fieldset class="strip-zoom">
+      <legend class="unseen">{props.words.strip.zoom}</legend>
+      {views.map((view) => (
+        <button
+          key={String(view)}
+          type="button"
+          class="small"
+          aria-pressed={view === props.view}
+          onClick={() => props.onChoose(view)}
+        >
+          {view === 'whole' ? props.words.strip.whole : props.words.strip.zoomTo(view)}
+        </button>
+      ))}
+    </fieldset>
+  );
+}

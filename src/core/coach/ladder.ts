@@ -1,0 +1,55 @@
+/**
+ * In which order levels are learned and which one is sensible next. Knows nothing of how well a ride went
+ * beyond whether its level was finished.
+ */
+import type { KeptResult } from './results.ts';
+import { LESSONS, type Level } from '../level/schema.ts';
+
+/** Levels in learning order: by rung, those without one last, then by what they teach and by name. */
+export function inLearningOrder(levels: readonly Level[]): readonly Level[] {
+  const rung = (level: Level): number => (level.rung === 0 ? Number.POSITIVE_INFINITY : level.rung);
+  const lesson = (level: Level): number => LESSONS.indexOf(level.teaches);
+  return levels.toSorted((a, b) => {
+    if (rung(a) !== rung(b)) return rung(a) - rung(b);
+    return lesson(a) - lesson(b) || (a.id < b.id ? -1 : 1);
+  });
+}
+
+/** The rows of the level page. */
+export function rowsOf(levels: readonly Level[]): {
+  readonly everyone: readonly Level[];
+  readonly children: readonly Level[];
+} {
+  const ordered = inLearningOrder(levels);
+  return {
+    everyone: ordered.filter((level) => level.audience === 'everyone'),
+    children: ordered.filter((level) => level.audience === 'children'),
+  };
+}
+
+/** Lessons that need a front derailleur. */
+const NEEDS_RINGS: readonly Level['teaches'][] = ['ring-change', 'chain-line'];
+
+/**
+ * The next level of the rider's own row that is not finished; after the last one, the last again. Lessons
+ * about chainrings are passed over on a bike with one.
+ */
+export function nextLevel(
+  levels: readonly Level[],
+  doneIds: readonly string[],
+  child: boolean,
+  ringCount: number,
+): Level | null {
+  const rows = rowsOf(levels);
+  const row = child && rows.children.length > 0 ? rows.children : rows.everyone;
+  const fitting = row.filter((level) => ringCount > 1 || !NEEDS_RINGS.includes(level.teaches));
+  return fitting.find((level) => !doneIds.includes(level.id)) ?? fitting.at(-1) ?? null;
+}
+
+/** The best total of a level among kept rides, or null while there is none. */
+export function bestTotal(results: readonly KeptResult[], levelId: string): number | null {
+  const totals = results
+    .filter((one) => one.levelId === levelId && one.kind === 'ride')
+    .map(({ total }) => total);
+  return totals.length === 0 ? null : Math.max(...totals);
+}

@@ -1,0 +1,110 @@
+/**
+ * Settings as they are kept on the device: what is written, and how it is read back by a version that may know
+ * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
+ */
+import { readBike, readRider } from '../ride/recording.ts';
+import { readKit } from './kit.ts';
+import {
+  AIDS,
+  defaultSettings,
+  KEY_ACTIONS,
+  type Keys,
+  type PadButtons,
+  QUICKEST_SCAN_S,
+  SLOWEST_SCAN_S,
+  type Settings,
+  SLOWEST_PACE_RATIO,
+  VOLUMES,
+} from './settings.ts';
+
+/** Version of what is written. */
+export const SETTINGS_VERSION = 1;
+
+/** What is kept. */
+export interface KeptChoices {
+  readonly settings: Settings;
+  readonly cautionsSeen: boolean;
+}
+
+/** Reads kept choices; null only where they are no object at all. */
+export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
+  if (!isRecord(value) || !isRecord(value['settings'])) return null;
+  const kept = value['settings'];
+  const usual = defaultSettings(keys);
+  const pick = <K extends keyof Settings>(key: K, allowed: readonly Settings[K][]): Settings[K] =>
+    allowed.find((one) => one === kept[key]) ?? usual[key];
+  const settings: Settings = {
+    bike: readBike(kept['bike']) ?? usual.bike,
+    rider: readRider(kept['rider']) ?? usual.rider,
+    riderChosen: kept['riderChosen'] === true,
+    theme: pick('theme', ['indoor', 'field']),
+    units: pick('units', ['metric', 'imperial']),
+    volumes: readVolumes(kept['volumes'], usual.volumes),
+    muted: kept['muted'] === true,
+    paceRatio: within(kept['paceRatio'], SLOWEST_PACE_RATIO, 1, usual.paceRatio),
+    holdMode: pick('holdMode', ['hold', 'switch']),
+    autoEase: kept['autoEase'] === true,
+    motion: pick('motion', ['system', 'reduced', 'full']),
+    hand: pick('hand', ['right', 'left']),
+    pads: pick('pads', ['auto', 'always', 'never']),
+    keys: readKeys(kept['keys'], keys),
+    oneHand: kept['oneHand'] === true,
+    byEar: kept['byEar'] === true,
+    widerBand: kept['widerBand'] === true,
+    scanning: kept['scanning'] === true,
+    scanS: within(kept['scanS'], QUICKEST_SCAN_S, SLOWEST_SCAN_S, usual.scanS),
+    padButtons: readPadButtons(kept['padButtons'], usual.padButtons),
+    aidsOn: readAids(kept['aidsOn']),
+    kit: readKit(kept['kit']),
+  };
+  return { settings, cautionsSeen: value['cautionsSeen'] === true };
+}
+
+/**
+ * The kept settings with what somebody has already changed since the page opened: a quick hand must not be undone by
+ * choices that come back a moment later. The kept ones themselves where nothing has been changed.
+ */
+export function withEarly(kept: Settings, untouched: Settings, now: Settings): Settings {
+  const changed = (Object.keys(now) as (keyof Settings)[]).filter((key) => now[key] !== untouched[key]);
+  if (changed.length === 0) return kept;
+  return { ...kept, ...Object.fromEntries(changed.map((key) => [key, now[key]])) };
+}
+
+function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volumes'] {
+  if (!isRecord(value)) return usual;
+  const entries = VOLUMES.map((name) => [name, within(value[name], 0, 1, usual[name])]);
+  return Object.fromEntries(entries) as Settings['volumes'];
+}
+
+/** Every action keeps a button, and no two the same one. */
+function readPadButtons(value: unknown, usual: PadButtons): PadButtons {
+  if (!isRecord(value)) return usual;
+  const names = Object.keys(usual) as (keyof PadButtons)[];
+  const buttons = names.map((name) => value[name]);
+  const good = buttons.every((one) => Number.isInteger(one) && (one as number) >= 0 && (one as number) < 32);
+  if (!good || new Set(buttons).size !== names.length) return usual;
+  return Object.fromEntries(names.map((name) => [name, value[name]])) as unknown as PadButtons;
+}
+
+function readAids(value: unknown): Settings['aidsOn'] {
+  return Array.isArray(value) ? AIDS.filter((aid) => value.includes(aid)) : [];
+}
+
+/** Every action must have a key, or nobody could pause. */
+function readKeys(value: unknown, usual: Keys): Keys {
+  if (!isRecord(value)) return usual;
+  const entries = KEY_ACTIONS.map((action) => {
+    const codes = value[action];
+    const good = Array.isArray(codes) && codes.length > 0 && codes.every((code) => typeof code === 'string');
+    return [action, good ? codes : usual[action]];
+  });
+  return Object.fromEntries(entries) as Keys;
+}
+
+function within(value: unknown, low: number, high: number, usual: number): number {
+  return typeof value === 'number' && value >= low && value <= high ? value : usual;
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,78 @@
+/**
+ * Numbers as people of a place read them: decimal comma or point, km/h or mph, metres or feet. Words are in
+ * `words.ts`; units are here because they belong to their numbers.
+ */
+import type { Bike } from '../core/model/types.ts';
+
+const FEET_PER_M = 3.28084;
+const MPH_PER_MPS = 2.236936;
+const KMH_PER_MPS = 3.6;
+const MILES_PER_M = 0.000621371;
+
+/** Ways to write numbers. */
+export interface Format {
+  readonly number: (value: number, decimals?: number) => string;
+  readonly speed: (speedMps: number) => string;
+  /** Short distances in m or ft. */
+  readonly distance: (distanceM: number) => string;
+  /** One m or one ft, in which round distances are round (m). */
+  readonly unitM: number;
+  /** Long distances in km or miles. */
+  readonly road: (distanceM: number) => string;
+  /** 0.08 is 8 %. */
+  readonly percent: (ratio: number) => string;
+  /** 95 s is 1:35. */
+  readonly time: (timeS: number) => string;
+  readonly gear: (ringTeeth: number, sprocketTeeth: number) => string;
+  readonly teeth: (teeth: readonly number[]) => string;
+  readonly tyre: (bike: Pick<Bike, 'tyreWidthMm' | 'beadSeatMm'>) => string;
+}
+
+const writers = new Map<string, Intl.NumberFormat>();
+
+/** Kept: making one costs a hundred times as much as using it, and instruments write many times a second. */
+function writerFor(locale: string | undefined, decimals: number): Intl.NumberFormat {
+  const key = `${locale ?? ''} ${decimals}`;
+  const known = writers.get(key);
+  if (known !== undefined) return known;
+  const made = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  });
+  writers.set(key, made);
+  return made;
+}
+
+/** Formats for a language tag such as `de-CH`; no tag means the browser's own. */
+export function createFormat(units: 'metric' | 'imperial', locale?: string): Format {
+  const metric = units === 'metric';
+  const write = (value: number, decimals = 0): string => writerFor(locale, decimals).format(value);
+  return {
+    number: write,
+    speed: (mps) => (metric ? `${write(mps * KMH_PER_MPS)} km/h` : `${write(mps * MPH_PER_MPS)} mph`),
+    distance: (m) => (metric ? `${write(m)} m` : `${write(m * FEET_PER_M)} ft`),
+    unitM: metric ? 1 : 1 / FEET_PER_M,
+    road: (m) => (metric ? `${write(m / 1000, 1)} km` : `${write(m * MILES_PER_M, 1)} mi`),
+    percent: (ratio) => `${write(ratio * 100)} %`,
+    time: (timeS) => {
+      const whole = Math.max(0, Math.round(timeS));
+      return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+    },
+    gear: (ring, sprocket) => `${ring} × ${sprocket}`,
+    teeth: (teeth) => (teeth.length > 4 ? `${teeth[0]}–${teeth.at(-1)}` : teeth.join(' / ')),
+    tyre: (bike) => `${bike.tyreWidthMm}-${bike.beadSeatMm}`,
+  };
+}
+
+/** Regions whose road signs count in miles. */
+const MILES_IN = ['GB', 'LR', 'MM', 'US'];
+
+/** Units people of a language tag such as `en-US` read on their roads; metric where the tag names none. */
+export function unitsOf(locale: string): 'metric' | 'imperial' {
+  try {
+    const { region } = new Intl.Locale(locale);
+    return region !== undefined && MILES_IN.includes(region) ? 'imperial' : 'metric';
+  } catch {
+    return 'metric';
+  }
+}

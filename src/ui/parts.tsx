@@ -1,0 +1,120 @@
+/** Pieces every page is built from: icons, the head with its hills, dialogs. They hold no state. */
+import { type ComponentChildren, createContext, type JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import { Button } from './controls.tsx';
+import { hashOf, type View } from './address.ts';
+import { HillStrip } from './pictures/profile.tsx';
+import { commonWords as words } from './words.ts';
+
+const ICONS = {
+  gear: 'M12 8.2a3.8 3.8 0 1 0 0 7.6 3.8 3.8 0 0 0 0-7.6ZM10.2 2h3.6l.6 2.6 1.9.8L18.6 4l2.5 2.5-1.5 2.3.8 1.900L23 11.300v3.500l-2.6.6-.8 1.9 1.4 2.2-2.5 2.5-2.2-1.4-1.9.8-.6 2.600h-3.600l-.6-2.6-1.9-.8-2.2 1.4-2.5-2.5 1.4-2.2-.8-1.900L1 14.800v-3.500l2.6-.6.8-1.900L3 6.5 5.5 4l2.2 1.4 1.9-.8Z',
+  back: 'M14.5 4.5 7 12l7.5 7.5 2.2-2.200L11.4 12l5.3-5.300Z',
+  go: 'M6 3.5 21 12 6 20.500Z',
+  close:
+    'M5.6 3.5 12 9.900l6.4-6.4 2.1 2.100L14.1 12l6.4 6.4-2.1 2.100L12 14.100l-6.4 6.4-2.1-2.100L9.9 12 3.5 5.600Z',
+  done: 'M3 12.5 5.5 10l4.2 4.200L18.5 5 21 7.5 9.7 19.200Z',
+} as const;
+
+/** A small drawing in the colour of the text. */
+export function Icon({ name }: { readonly name: keyof typeof ICONS }): JSX.Element {
+  return (
+    <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+      <path d={ICONS[name]} fill="currentColor" fill-rule="evenodd" />
+    </svg>
+  );
+}
+
+/** A link to a page. */
+export function PageLink(props: {
+  readonly to: View;
+  readonly class?: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <a class={props.class} href={hashOf({ view: props.to, rest: '' })}>
+      {props.children}
+    </a>
+  );
+}
+
+/** Opens the settings; the app gives it. */
+export const OpenSettings = createContext((): void => undefined);
+
+/** The button that opens the settings, wherever one is. */
+export function SettingsButton(): JSX.Element {
+  const open = useContext(OpenSettings);
+  const { settings } = words.nav;
+  return (
+    <Button look="round" aria-label={settings} title={settings} onClick={open}>
+      <Icon name="gear" />
+    </Button>
+  );
+}
+
+/** Where the head of a page leads back to, on pages that lie deeper; to the start page without it. */
+export const BackWay = createContext<{ readonly href: string; readonly word: string } | null>(null);
+
+/** A page below the start page: way back, title, a line, and its content on the ground. */
+export function Sheet(props: {
+  readonly title: string;
+  readonly intro?: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: words.nav.home };
+  return (
+    <>
+      <header class="sheet-head">
+        <div class="sheet-bar">
+          <a href={back.href} class="round with-word">
+            <Icon name="back" />
+            {back.word}
+          </a>
+          <SettingsButton />
+        </div>
+        <div class="sheet-title">
+          <h1 tabIndex={-1}>{props.title}</h1>
+          {props.intro !== undefined && <p>{props.intro}</p>}
+        </div>
+        <HillStrip />
+      </header>
+      <main class="sheet">{props.children}</main>
+    </>
+  );
+}
+
+/** A modal dialog that is open as long as it is drawn; Esc and the cross close it. */
+export function Dialog(props: {
+  readonly title: string;
+  readonly class?: string;
+  readonly onClose?: () => void;
+  readonly onKey?: (event: KeyboardEvent) => void;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { title, onClose, onKey, children } = props;
+  const open = (element: HTMLDialogElement | null): void => {
+    if (element !== null && !element.open) element.showModal();
+  };
+  return (
+    <dialog
+      ref={open}
+      class={`paper-dialog ${props.class ?? ''}`}
+      aria-labelledby="dialog-title"
+      onCancel={(event) => {
+        // The state says whether a dialog is open, not the browser.
+        event.preventDefault();
+        onClose?.();
+      }}
+      onKeyDown={(event) => onKey?.(event)}
+    >
+      <div class="dialog-head">
+        <h2 id="dialog-title">{title}</h2>
+        {onClose !== undefined && (
+          <Button look="round" aria-label={words.nav.close} onClick={onClose}>
+            <Icon name="close" />
+          </Button>
+        )}
+      </div>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,76 @@
+/**
+ * Names that several pages say: the game, its places, lessons, bikes, riders and keys. What only one page says lies
+ * with that page.
+ */
+import type { Lesson } from '../core/level/schema.ts';
+
+/** English. */
+export const commonWords = {
+  name: 'Before the Hill',
+  promise: 'Be in the right gear before you need it.',
+  nav: {
+    home: 'Start',
+    levels: 'Levels',
+    bike: 'Bike and rider',
+    about: 'About and care',
+    progress: 'Progress',
+    gearCheck: 'Gear check',
+    settings: 'Settings',
+    close: 'Close',
+    skip: 'Skip to the page',
+  },
+  lessons: {
+    levers: 'The two levers',
+    cadence: 'Cadence',
+    easing: 'Easing for a shift',
+    'look-ahead': 'Looking ahead',
+    rolling: 'Shifting with the road',
+    'chain-line': 'A straight chain',
+    'ring-change': 'Changing the chainring',
+    'ride-over': 'When not to shift',
+    hidden: 'What you cannot see',
+    'stop-gear': 'The gear for starting',
+    'wind-and-gravel': 'Wind and gravel',
+    everything: 'All of it together',
+    check: 'Check ride',
+    free: 'Free ride',
+  } satisfies Record<Lesson, string>,
+  bike: {
+    names: {
+      'kids-20-1x7': 'Children’s 20 inch',
+      'kids-24-1x8': 'Children’s 24 inch',
+      'town-1x9': 'Town',
+      'trekking-3x8': 'Trekking',
+      'road-2x11': 'Road',
+      'gravel-1x12': 'Gravel',
+    } as Readonly<Record<string, string>>,
+    own: 'Own bike',
+    gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
+    drawing: (name: string): string => `Drawing of the bike: ${name}`,
+    riderNames: {
+      'child-9': 'A child of about nine',
+      'adult-new': 'New to it',
+      'adult-weekly': 'Rides every week',
+      'adult-strong': 'Strong',
+    } as Readonly<Record<string, string>>,
+    ownRider: 'Own numbers',
+  },
+  keys: {
+    'rear-easier': 'Rear: easier',
+    'rear-harder': 'Rear: harder',
+    'front-smaller': 'Front: smaller ring',
+    'front-bigger': 'Front: bigger ring',
+    ease: 'Ease the pedals',
+    press: 'Press the pedals',
+    coast: 'Coast',
+    brake: 'Brake',
+    pause: 'Pause',
+  },
+  keyNames: { Space: 'Space', Escape: 'Esc', Enter: 'Enter', Tab: 'Tab' } as Readonly<Record<string, string>>,
+};
+
+/** How a key is called: its letter, its arrow, or its name. */
+export function keyName(code: string): string {
+  const arrow = { ArrowUp: '↑', ArrowDown: '↓', ArrowLeft: '←', ArrowRight: '→' }[code];
+  return arrow ?? commonWords.keyNames[code] ?? code.replace(/^(Key|Digit)/, '');
+}

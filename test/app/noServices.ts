@@ -1,0 +1,18 @@
+/** Services for tests of pages that ask for nothing: each says that nobody is there. */
+import type { Services } from '../../src/app/services.ts';
+
+const nobody = (): Promise<never> => Promise.reject(new Error('nobody is there in this test'));
+
+export const noServices: Services = {
+  checkGears: () => () => undefined,
+  rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
+  judgeRide: nobody,
+  carry: { session: nobody, store: nobody },
+  clinic: () => new Promise(() => undefined),
+  bench: () => new Promise(() => undefined),
+  paintRider: nobody,
+  loadNewer: () => undefined,
+  saveEverything: nobody,
+  takeBack: nobody,
+  deleteEverything: nobody,
+};

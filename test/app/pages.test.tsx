@@ -1,0 +1,258 @@
+/** The pages as a document: what is on them, what their buttons send, that every choice can be reached and has a name. */
+import { render } from 'preact';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { parseLevel } from '../../src/core/level/parse.ts';
+import { CUES, LESSONS } from '../../src/core/level/schema.ts';
+import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
+import { App } from '../../src/app/app.tsx';
+import { PAGES, preloadAllPages } from '../../src/app/pageTable.ts';
+import { frameOfBike } from '../../src/ui/pictures/frame.ts';
+import { profilePaths } from '../../src/ui/pictures/profile.tsx';
+import { jointBetween } from '../../src/ui/pictures/rider.tsx';
+import { courseOfLevel } from '../../src/core/level/build.ts';
+import type { Services } from '../../src/app/services.ts';
+import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import { type Action, initialState, reduce, type State } from '../../src/app/store.ts';
+import { words } from '../../src/pages/words.ts';
+import { noServices } from './noServices.ts';
+import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+
+const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
+const parsed = parseLevel(file);
+if (!parsed.ok) throw new Error('the level of this test does not parse');
+const { level } = parsed;
+
+const told = async () => ({ ok: true, sentence: 'Done.' });
+let deleted = 0;
+const services: Services = {
+  ...noServices,
+  saveEverything: told,
+  takeBack: told,
+  async deleteEverything() {
+    deleted += 1;
+    return told();
+  },
+  bench: () => Promise.reject(new Error('the level bench has tests of its own')),
+};
+
+let root: HTMLElement;
+let state: State;
+
+function send(action: Action): void {
+  state = reduce(state, action);
+  draw();
+}
+
+function draw(): void {
+  render(<App state={state} send={send} services={services} />, root);
+}
+
+function go(view: keyof typeof PAGES): void {
+  send({ kind: 'address', address: { view, rest: '' } });
+}
+
+const all = <Kind extends Element = HTMLElement>(selector: string): Kind[] => [
+  ...root.querySelectorAll<Kind>(selector),
+];
+
+beforeAll(preloadAllPages);
+
+beforeEach(() => {
+  root = document.createElement('div');
+  document.body.append(root);
+  state = initialState([level], keys, '');
+  draw();
+});
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+});
+
+describe('the start page', () => {
+  it('rides in two taps', () => {
+    all<HTMLButtonElement>('[data-ride-next]')[0]?.click();
+    expect(state.dialog).toBe('cautions');
+    all<HTMLButtonElement>('[data-accept]')[0]?.click();
+    expect([state.view, state.rest]).toEqual(['ride', level.id]);
+  });
+
+  it('leads to every page that stands in the table', () => {
+    const targets = all<HTMLAnchorElement>('a').map((link) => link.getAttribute('href'));
+    expect(targets).toEqual(
+      expect.arrayContaining(['#levels', '#bike', '#about', '#progress', '#gearcheck']),
+    );
+  });
+});
+
+describe('every page', () => {
+  it.each(Object.keys(PAGES).filter((view) => view !== 'ride' && view !== 'debrief'))(
+    '%s has one heading, and every button, link, field and picture has a name',
+    (view) => {
+      go(view as keyof typeof PAGES);
+      send({ kind: 'open-dialog', dialog: 'settings' });
+      expect(all('h1')).toHaveLength(1);
+      const nameless = all('button, a, svg[role=img], input').filter((element) => {
+        const ids = element.getAttribute('aria-labelledby')?.split(' ') ?? [];
+        const labels = [
+          element.closest('label'),
+          element.id === '' ? null : root.querySelector(`label[for="${element.id}"]`),
+          ...ids.map((id) => root.querySelector(`[id="${id}"]`)),
+        ];
+        const label = labels.map((one) => one?.textContent ?? '').join('');
+        return `${element.getAttribute('aria-label') ?? ''}${element.textContent}${label}`.trim() === '';
+      });
+      expect(nameless.map((element) => element.outerHTML)).toEqual([]);
+    },
+  );
+});
+
+describe('bike and rider', () => {
+  it('shows every bundled bike and rider, with the chosen ones marked', () => {
+    go('bike');
+    expect(all('input[name=bike]')).toHaveLength(BIKES.length + 1);
+    expect(all('input[name=rider-feel]')).toHaveLength(RIDERS.length);
+    const chosen = all<HTMLInputElement>('input[name=bike]:checked, input[name=rider-feel]:checked').map(
+      (input) => input.value,
+    );
+    expect(chosen).toEqual([state.settings.bike.id, state.settings.rider.id]);
+  });
+
+  it('an own bike begins as the one chosen before and is taken as it is typed', () => {
+    go('bike');
+    all<HTMLInputElement>('input[value="town-1x9"]')[0]?.click();
+    all<HTMLInputElement>('input[value="own"]')[0]?.click();
+    expect(state.settings.bike).toEqual({ ...bikeById('town-1x9'), id: 'own' });
+    const rings = all<HTMLInputElement>('.own-bike input')[0] as HTMLInputElement;
+    rings.value = '36';
+    rings.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    expect(state.settings.bike.chainringsTeeth).toEqual([36]);
+  });
+
+  it('choosing keeps the whole bike', () => {
+    go('bike');
+    all<HTMLInputElement>('input[value="road-2x11"]')[0]?.click();
+    expect(state.settings.bike).toEqual(bikeById('road-2x11'));
+  });
+
+  it('every bundled bike and rider has a name and every lesson and cue its words', () => {
+    expect(BIKES.filter(({ id }) => words.bike.names[id] === undefined)).toEqual([]);
+    expect(
+      RIDERS.filter(
+        ({ id }) => words.bike.riderNames[id] === undefined || words.bike.riderHints[id] === undefined,
+      ),
+    ).toEqual([]);
+    expect([...LESSONS].toSorted()).toEqual(Object.keys(words.lessons).toSorted());
+    expect([...CUES].toSorted()).toEqual(Object.keys(words.cues).toSorted());
+  });
+});
+
+describe('patches', () => {
+  const child = { ...level, id: 'small-hill', audience: 'children' as const, teaches: 'easing' as const };
+  const result = (levelId: string, atMs: number): State['results'][number] => ({
+    id: `${levelId}-${atMs}`,
+    atMs,
+    levelId,
+    levelTitle: 'A level',
+    kind: 'ride',
+    bikeId: 'kids-20-1x7',
+    total: 12,
+    marks: { cadence: 12, foresight: 0, easing: null, chainLine: null, economy: null },
+    passed: false,
+  });
+
+  it('are earned once for a lesson of a children’s level, however well it was ridden', () => {
+    state = { ...state, levels: [level, child] };
+    go('levels');
+    expect(all('[data-patch]')).toHaveLength(0);
+    send({ kind: 'results', results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)] });
+    expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
+    expect(all('.patch figcaption')[0]?.textContent).toBe(words.lessons.easing);
+  });
+});
+
+describe('the settings', () => {
+  beforeEach(() => send({ kind: 'open-dialog', dialog: 'settings' }));
+
+  it('change theme, sound and hands', () => {
+    all<HTMLInputElement>('input[name=theme]')[1]?.click();
+    all<HTMLInputElement>('.tick input')[0]?.click();
+    all<HTMLInputElement>('input[name=hold-mode]')[1]?.click();
+    expect([state.settings.theme, state.settings.muted, state.settings.holdMode]).toEqual([
+      'field',
+      true,
+      'switch',
+    ]);
+  });
+
+  it('a key is asked for and taken', () => {
+    const button = (): HTMLElement => all('[data-key-action="ease"]')[0]!;
+    button().click();
+    expect(button().getAttribute('aria-pressed')).toBe('true');
+    button().dispatchEvent(new KeyboardEvent('keydown', { code: 'KeyE', bubbles: true, cancelable: true }));
+    expect([state.settings.keys.ease, state.keyAsked]).toEqual([['KeyE'], null]);
+    expect(button().textContent).toContain('E');
+  });
+});
+
+describe('what is kept', () => {
+  it('is deleted only after asking, and the answer is told', async () => {
+    go('about');
+    all<HTMLButtonElement>('[data-delete-everything]')[0]?.click();
+    await expect.poll(() => all('[data-delete-sure]').length).toBe(1);
+    expect(deleted).toBe(0);
+    all<HTMLButtonElement>('[data-delete-sure]')[0]?.click();
+    await expect.poll(() => all('[data-told="true"]')[0]?.textContent).toBe('Done.');
+    expect(deleted).toBe(1);
+  });
+
+  it('a window that keeps nothing says so on the first page', () => {
+    expect(all('.start-notice')).toHaveLength(0);
+    send({ kind: 'keeping', code: 'memory' });
+    expect(all('.start-notice')[0]?.textContent).toMatch(/keeps nothing/);
+  });
+});
+
+describe('a paused ride', () => {
+  beforeEach(() => {
+    send({ kind: 'ask-ride', levelId: level.id });
+    send({ kind: 'accept-cautions' });
+    send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
+  });
+
+  it('rides on at a push of the button', () => {
+    all<HTMLButtonElement>('[data-ride-on]')[0]?.click();
+    expect(state.ride?.phase).toBe('riding');
+  });
+
+  it('keeps the places of the ride when the settings open over it', () => {
+    const before = all('[data-place]');
+    send({ kind: 'open-dialog', dialog: 'settings' });
+    expect(all('[data-place]')).toEqual(before);
+    expect(before).toHaveLength(4);
+  });
+});
+
+describe('pictures', () => {
+  it('a wheel of 40-622 has a radius of 351 mm, one of 47-406 of 250 mm', () => {
+    const radius = (id: string): number => frameOfBike(bikeById(id)!).wheelRadiusMm;
+    expect([radius('trekking-3x8'), radius('kids-20-1x7')]).toEqual([351, 250]);
+  });
+
+  it('a joint keeps both bones at their length, and a far hand pulls the arm straight', () => {
+    const [x, y] = jointBetween([0, 0], [6, 0], 5, 5, 1);
+    expect([Math.hypot(x, y), Math.hypot(x - 6, y)].map((length) => Math.round(length * 1e6) / 1e6)).toEqual([
+      5, 5,
+    ]);
+    expect(jointBetween([0, 0], [100, 0], 5, 5, 1)).toEqual([5, 0]);
+  });
+
+  it('hatching stands only under the steep part of a road', () => {
+    const course = courseOfLevel(level);
+    const places = [...profilePaths(course).hatching.matchAll(/M(\d+)/g)].map(
+      ([, px]) => (Number(px) / 320) * course.lengthM,
+    );
+    expect(places.length).toBeGreaterThan(5);
+    expect(places.every((m) => m > 260 && m < 380)).toBe(true);
+  });
+});
