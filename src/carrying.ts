@@ -1,6 +1,6 @@
 /**
  * Joins what is carried between devices to the clinic: one owner per session, fetched when it is wanted, and a club's
- * own store, asked after every ride and whenever the network is back.
+ * own store, asked after every ride and whenever the network is back, once somebody here has agreed to it.
  */
 import type { ClinicPlan } from './core/group/plan.ts';
 import type { RideRecord } from './core/group/records/record.ts';
@@ -13,7 +13,7 @@ import type { SharedDesk } from './sharedDesk.ts';
 export interface Carrying {
   readonly session: (plan: ClinicPlan) => Promise<HandoverDesk>;
   readonly store: () => Promise<SharedDesk>;
-  /** Sends what is new in a session to the club's store and takes what is there; does nothing where none is used. */
+  /** Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to one. */
   sync(plan: ClinicPlan, deviceId: string): Promise<void>;
   /** Forgets what was fetched, because everything was deleted. */
   forget(): void;
@@ -49,27 +49,21 @@ export function joinCarrying(
     desk.catch(() => desks.delete(plan.id));
     return desk;
   };
-  const openStore = async (): Promise<SharedDesk> => {
-    const { openSharedDesk } = await import('./sharedDesk.ts');
-    return openSharedDesk({
-      storage: await keeping.storage,
-      fetch: (url, init) => fetch(url, init),
-      sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
-    });
-  };
   const clubStore = (): Promise<SharedDesk> => {
-    shared ??= openStore();
+    shared ??= openStore(keeping);
     shared.catch(() => {
       shared = null;
     });
     return shared;
   };
+  // Another tab has agreed to a store, or stopped it.
+  window.addEventListener('storage', () => void shared?.then((club) => club.look()));
   return {
     session,
     store: clubStore,
     async sync(plan, deviceId) {
       const club = await clubStore();
-      if (club.address() === null) return;
+      if (club.agreed() === null) return;
       const desk = await session(plan);
       await club.sync(
         () => desk.handOver(deviceId),
@@ -81,4 +75,18 @@ export function joinCarrying(
       shared = null;
     },
   };
+}
+
+async function openStore(keeping: Keeping): Promise<SharedDesk> {
+  const [{ openSharedDesk }, { createAgreementShelf }] = await Promise.all([
+    import('./sharedDesk.ts'),
+    import('./storage/shared/index.ts'),
+  ]);
+  return openSharedDesk({
+    storage: await keeping.storage,
+    agreement: createAgreementShelf(() => window.localStorage),
+    fetch: (url, init) => fetch(url, init),
+    sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+    now: () => Date.now(),
+  });
 }

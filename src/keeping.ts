@@ -22,11 +22,14 @@ export interface Keeping {
   keepRide(last: RideResult, judged: Judged): Promise<Kept>;
   /** Reads the results anew. */
   refresh(): Promise<void>;
+  /** Everything was deleted, here or in another tab: choices are as on the first visit, and none is written back. */
+  forget(): Promise<void>;
 }
 
 /** Opens the keeping and follows the store. */
 export function joinKeeping(store: Store, keys: Keys): Keeping {
   const untouched = store.state().settings;
+  let whileDeaf = (change: () => void): void => change();
   const opened = open();
   const storage = opened.then((rooms) => rooms.storage);
   const refresh = async (): Promise<void> => {
@@ -41,12 +44,16 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
       store.send({ kind: 'keeping', code: kept.health.kind === 'kept' ? null : kept.health.kind });
     kept.subscribe(tellHealth);
     tellHealth();
-    await bringBack(store, kept, keys, untouched);
+    whileDeaf = await bringBack(store, kept, keys, untouched);
     await refresh();
   });
   return {
     storage,
     refresh,
+    forget() {
+      whileDeaf(() => store.send({ kind: 'forget', settings: untouched }));
+      return refresh();
+    },
     async keepRide(last, judged) {
       const { storage: kept, newRideId } = await opened;
       const { level, recording } = last;
@@ -82,7 +89,12 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
 }
 
 /** Brings the kept choices back and follows what becomes of them; `untouched` are those the page opened with. */
-async function bringBack(store: Store, kept: Storage, keys: Keys, untouched: Settings): Promise<void> {
+async function bringBack(
+  store: Store,
+  kept: Storage,
+  keys: Keys,
+  untouched: Settings,
+): Promise<(change: () => void) => void> {
   const choices = await kept.loadSettings({
     schema: SETTINGS_VERSION,
     steps: [],
@@ -92,7 +104,7 @@ async function bringBack(store: Store, kept: Storage, keys: Keys, untouched: Set
     const settings = withEarly(choices.settings, untouched, store.state().settings);
     store.send({ kind: 'restore', ...choices, settings });
   }
-  followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
+  return followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
 }
 
 async function open() {
@@ -100,13 +112,18 @@ async function open() {
   return { storage: await openStorage(), newRideId };
 }
 
-/** Keeps choices when they differ from the kept ones: the first change at once, a row of them when it has rested. */
-function followChoices(store: Store, storage: Storage, before: KeptChoices): void {
+/**
+ * Keeps choices when they differ from the kept ones: the first change at once, a row of them when it has rested. The
+ * answer makes a change that is not to be written, because everything was deleted.
+ */
+function followChoices(store: Store, storage: Storage, before: KeptChoices): (change: () => void) => void {
   const now = () => ({ settings: store.state().settings, cautionsSeen: store.state().cautionsSeen });
   let kept = before;
   let timer = 0;
+  let deaf = false;
   const keep = (): void => {
     const next = now();
+    if (deaf) return;
     if (next.settings === kept.settings && next.cautionsSeen === kept.cautionsSeen) return;
     kept = next;
     void storage.saveSettings(next, SETTINGS_VERSION);
@@ -122,6 +139,12 @@ function followChoices(store: Store, storage: Storage, before: KeptChoices): voi
   });
   window.addEventListener('pagehide', keep);
   keep();
+  return (change) => {
+    deaf = true;
+    change();
+    kept = now();
+    deaf = false;
+  };
 }
 
 function resultOf(ride: ListedRide): KeptResult {

@@ -4,7 +4,7 @@ import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import type { Newer } from './newer.ts';
 import { offerFile } from './charts/picture.ts';
-import type { Services } from './app/services.ts';
+import type { Services, Told } from './app/services.ts';
 import { words } from './pages/words.ts';
 import type { RideLook } from './rideViews.ts';
 import { startTwoRides } from './twoRides.ts';
@@ -22,6 +22,12 @@ export interface Joined {
 /** Joins the services to them. */
 export function joinServices({ keeping, judging, clinic, newer, look }: Joined): Services {
   const { planner } = judging;
+  void keeping.storage.then((kept) =>
+    kept.onDeletedElsewhere(() => {
+      void keeping.forget();
+      void clinic.reload();
+    }),
+  );
   const { services } = words;
   return {
     loadNewer: () => newer.load(),
@@ -49,33 +55,50 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
     },
     clinic: () => clinic.desk(),
     carry: { session: clinic.carrying.session, store: clinic.carrying.store },
-    async takeBack(file) {
-      let value: unknown;
-      try {
-        value = JSON.parse(await file.text());
-      } catch {
-        return { ok: false, sentence: services.notAFile };
-      }
-      const report = await (await keeping.storage).importAll(value);
-      await keeping.refresh();
-      await clinic.reload();
-      if (report.refused.some((one) => one.code === 'newer-version'))
-        return { ok: false, sentence: services.newerFile };
-      const good = report.refused.length === 0 && report.unsaved === 0 && report.problem === null;
-      if (report.added + report.already === 0 && !good) return { ok: false, sentence: services.notAFile };
-      return {
-        ok: good,
-        sentence: services.takenBack(report.added, report.already, report.refused.length + report.unsaved),
-      };
-    },
+    takeBack: (file, evenIfChanged) => takeBack({ keeping, clinic }, file, evenIfChanged),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
       await newer.forget();
       const answer = await (await keeping.storage).deleteEverything();
-      await keeping.refresh();
+      await (answer.deleted ? keeping.forget() : keeping.refresh());
       await clinic.reload();
       return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
     },
+  };
+}
+
+/** Takes a copy in; what it says of a club's own store is only shown. */
+async function takeBack(
+  { keeping, clinic }: Pick<Joined, 'keeping' | 'clinic'>,
+  file: Blob,
+  evenIfChanged: boolean,
+): Promise<Told> {
+  const { services } = words;
+  let value: unknown;
+  try {
+    value = JSON.parse(await file.text());
+  } catch {
+    return { ok: false, sentence: services.notAFile };
+  }
+  const report = await (await keeping.storage).importAll(value, { evenIfChanged });
+  await keeping.refresh();
+  await clinic.reload();
+  const { added, already, unsaved, problem, clubStore } = report;
+  if (report.refused.some((one) => one.code === 'newer-version'))
+    return { ok: false, sentence: services.newerFile };
+  if (!evenIfChanged && report.refused.some((one) => one.code === 'checksum'))
+    return { ok: false, sentence: services.changedFile, askAboutChanged: true };
+  const refused = report.refused.filter(({ code }) => code !== 'checksum').length;
+  const good = refused === 0 && unsaved === 0 && problem === null;
+  if (added + already === 0 && !good) return { ok: false, sentence: services.notAFile };
+  const sentence = services.takenBack(added, already, refused + unsaved);
+  if (clubStore === null) return { ok: good, sentence };
+  // Nobody on this device has agreed to it.
+  (await clinic.carrying.store()).offer(clubStore);
+  return {
+    ok: good,
+    sentence: `${sentence} ${services.namesStore(new URL(clubStore.url).host)}`,
+    more: { href: '#clinic/store', word: services.lookAtStore },
   };
 }

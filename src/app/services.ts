@@ -1,6 +1,7 @@
 /**
  * What pages can ask for that is not a change of state: planning, files, keeping. `main` gives the real ones;
- * tests give their own. Nothing here leaves the device unless a person saves a file and carries it.
+ * tests give their own. Nothing here leaves the device unless a person saves a file and carries it, or has agreed to
+ * a club's own store on this device.
  */
 
 import type { JudgedRide, RideResult } from '../core/coach/results.ts';
@@ -15,6 +16,10 @@ import type { Settings } from '../core/settings/settings.ts';
 export interface Told {
   readonly ok: boolean;
   readonly sentence: string;
+  /** The file was changed after it was saved; nothing was taken before a person says so. */
+  readonly askAboutChanged?: boolean;
+  /** A page that has more to say. */
+  readonly more?: { readonly href: string; readonly word: string };
 }
 
 /** The services. */
@@ -27,8 +32,11 @@ export interface Services {
   readonly judgeRide: (result: RideResult) => Promise<JudgedRide>;
   /** Everything kept on this device as one file, offered for saving. */
   saveEverything(): Promise<Told>;
-  /** Takes back a file made by `saveEverything`; what is already here stays once. */
-  takeBack(file: Blob): Promise<Told>;
+  /**
+   * Takes back a file made by `saveEverything`; what is already here stays once. Of a file that was changed since
+   * nothing is taken unless `evenIfChanged` is true.
+   */
+  takeBack(file: Blob, evenIfChanged: boolean): Promise<Told>;
   /** Deletes everything of the game on this device. */
   deleteEverything(): Promise<Told>;
   /** The owner of group sessions, fetched when it is first wanted. */

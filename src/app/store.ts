@@ -98,7 +98,9 @@ export type Action =
   | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
   | { readonly kind: 'keeping'; readonly code: string | null }
   | { readonly kind: 'newer-version' }
-  | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean };
+  | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean }
+  /** Everything was deleted: choices are as on the first visit, and nothing was ridden here. */
+  | { readonly kind: 'forget'; readonly settings: Settings };
 
 export type Send = (action: Action) => void;
 
@@ -185,12 +187,14 @@ export function reduce(state: State, action: Action): State {
     case 'newer-version':
       return { ...state, newer: true };
     case 'restore':
-      return {
-        ...state,
-        settings: action.settings,
-        cautionsSeen: state.cautionsSeen || action.cautionsSeen,
-      };
+      return restore(state, action);
+    case 'forget':
+      return { ...state, settings: action.settings, cautionsSeen: false, results: [], doneIds: [] };
   }
+}
+
+function restore(state: State, { settings, cautionsSeen }: Pick<State, 'settings' | 'cautionsSeen'>): State {
+  return { ...state, settings, cautionsSeen: state.cautionsSeen || cautionsSeen };
 }
 
 /** Where the state belongs in the address bar. */

@@ -1,6 +1,6 @@
 /**
  * What is kept on this device, in a person's hands: save everything as a file, take a file back, delete it all.
- * Asks before it deletes, and offers the file first.
+ * Asks before it deletes, and offers the file first; asks before it takes a file that was changed.
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -35,26 +35,19 @@ export function Kept({
         >
           {say.save}
         </button>
-        <label class="button file-button">
-          {say.takeBack}
-          <input
-            type="file"
-            accept=".json,application/json"
-            data-take-back
-            onChange={({ currentTarget }) => {
-              const file = currentTarget.files?.[0];
-              if (file !== undefined) tell(services.takeBack(file));
-              // The same file can be chosen again.
-              currentTarget.value = '';
-            }}
-          />
-        </label>
+        <TakeBack services={services} tell={tell} />
         <button type="button" class="button" data-delete-everything onClick={() => setAsking(true)}>
           {say.remove}
         </button>
       </div>
       <output class="kept-told" data-told={told === null ? '' : String(told.ok)}>
         {told?.sentence}
+        {told?.more !== undefined && (
+          <>
+            {' '}
+            <a href={told.more.href}>{told.more.word}</a>
+          </>
+        )}
       </output>
       {asking && (
         <AskBeforeDeleting
@@ -68,6 +61,64 @@ export function Kept({
         />
       )}
     </section>
+  );
+}
+
+/** The button that takes a file back, and the question where that file was changed. */
+function TakeBack(props: {
+  readonly services: Services;
+  readonly tell: (doing: Promise<Told>) => void;
+}): JSX.Element {
+  const [changed, setChanged] = useState<Blob | null>(null);
+  const takeBack = async (file: Blob, evenIfChanged: boolean): Promise<Told> => {
+    const answer = await props.services.takeBack(file, evenIfChanged);
+    setChanged(answer.askAboutChanged === true ? file : null);
+    return answer;
+  };
+  return (
+    <>
+      <label class="button file-button">
+        {words.services.takeBack}
+        <input
+          type="file"
+          accept=".json,application/json"
+          data-take-back
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
+            if (file !== undefined) props.tell(takeBack(file, false));
+            // The same file can be chosen again.
+            currentTarget.value = '';
+          }}
+        />
+      </label>
+      {changed !== null && (
+        <AskAboutChanged
+          onLeave={() => setChanged(null)}
+          onTake={() => {
+            setChanged(null);
+            props.tell(takeBack(changed, true));
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+/** Nothing of such a file was taken; leaving it is the easy answer. */
+function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake: () => void }): JSX.Element {
+  const say = words.services;
+  return (
+    <Dialog title={say.changedTitle} onClose={props.onLeave}>
+      <p>{say.changedSure}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" autofocus onClick={props.onLeave}>
+          {say.changedLeave}
+        </button>
+        <button type="button" class="button" data-take-changed onClick={props.onTake}>
+          {say.changedTake}
+        </button>
+      </div>
+    </Dialog>
   );
 }
 

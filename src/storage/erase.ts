@@ -6,6 +6,7 @@ import type { Connection } from './connection.ts';
 import { Fault, faultWhileOpening, within } from './faults.ts';
 import { DATABASE_NAME } from './opener.ts';
 import { OWN_PREFIX } from './smallCopy.ts';
+import { STORES } from './vault.ts';
 import type { DeleteAnswer, ProblemCode } from './types.ts';
 
 /** The places things of ours can be. Each may be missing or throw. */
@@ -18,6 +19,8 @@ export interface Places {
 
 /** Deletes the database, our names in the simple store and our caches, and verifies each. */
 export async function erase(places: Places, connection: Connection): Promise<DeleteAnswer> {
+  // First as well: a tab that opens meanwhile would put the small copy into a new database.
+  await codeOf(() => eraseSimpleStore(places.simpleStore()));
   const problems = {
     database: await codeOf(() => eraseDatabase(places, connection)),
     'small-copy': await codeOf(() => eraseSimpleStore(places.simpleStore())),
@@ -48,7 +51,16 @@ async function eraseDatabase(places: Places, connection: Connection): Promise<vo
   await within(gone, places.timeoutMs, () => new Fault(blocked ? 'blocked' : 'hangs'));
   // Some browsers cannot list their databases; there the answer to the deletion has to do.
   const names = await factory.databases?.();
-  if (names?.some(({ name }) => name === DATABASE_NAME) === true) throw new Fault('connection-lost');
+  // Another tab may have opened a new one at once, which is no harm as long as nothing is in it.
+  if (names?.some(({ name }) => name === DATABASE_NAME) === true && !(await isEmpty(connection)))
+    throw new Fault('connection-lost');
+}
+
+function isEmpty(connection: Connection): Promise<boolean> {
+  return connection.run('readonly', async (desk) => {
+    for (const store of STORES) if ((await desk.entries(store)).length > 0) return false;
+    return true;
+  });
 }
 
 function eraseSimpleStore(store: globalThis.Storage | null): Promise<void> {

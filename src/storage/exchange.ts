@@ -1,14 +1,24 @@
 /**
  * Everything on the device as one value, and back: pure functions. A broken piece of an import is named and left
- * out, the good ones around it are taken; where the pieces go is decided by others.
+ * out, the good ones around it are taken; where the pieces go is decided by others. Where a club's own store is
+ * stays on the device: it is neither put into a copy nor taken out of one.
  */
 import { hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields, type Fields, isFields } from './ladder.ts';
 import type { Piece } from './settle.ts';
+import { readOffer, STAYS_HERE } from './shared/kept.ts';
+import type { SharedAddress } from './shared/types.ts';
 import { keyOf, LADDERS, READERS } from './shapes.ts';
-import { type Damaged, EXPORT_SCHEMA, type ExportFile, type Refused, type StoreName } from './types.ts';
+import {
+  type Damaged,
+  EXPORT_SCHEMA,
+  type ExportFile,
+  type KeptRecord,
+  type Refused,
+  type StoreName,
+} from './types.ts';
 import { type Contents, STORES } from './vault.ts';
 
 /** Puts everything readable into one value. What a newer version wrote goes along as it is. */
@@ -21,7 +31,7 @@ export function buildExport(contents: Contents, exportedAtMs: number, complete: 
         // The whole ride is there, so its result alone is not needed.
         if (store === 'results' && contents.rides.has(key)) return [];
         const reading = READERS[store](value);
-        if (reading.ok) return [reading.value];
+        if (reading.ok) return staysHere(store, reading.value) ? [] : [reading.value];
         if (reading.code === 'newer-version') return [value];
         leftOut.push({ store, id: key, code: reading.code });
         return [];
@@ -46,21 +56,33 @@ export function buildExport(contents: Contents, exportedAtMs: number, complete: 
 export interface OpenedImport {
   readonly pieces: readonly Piece[];
   readonly refused: readonly Refused[];
+  /** The club's own store it names, without a password: to be shown and asked about. */
+  readonly clubStore: SharedAddress | null;
 }
 
-/** Opens an import. A newer one is refused whole, because what its pieces mean is not known here. */
-export function openImport(value: unknown): OpenedImport {
+/**
+ * Opens an import. A newer one is refused whole, because what its pieces mean is not known here; so is one that was
+ * changed after it was saved, until a person has said that it is to be taken all the same.
+ */
+export function openImport(value: unknown, evenIfChanged: boolean): OpenedImport {
   const climbed = climbFields(LADDERS.export, value);
-  if (!climbed.ok) return { pieces: [], refused: [{ code: climbed.code }] };
+  if (!climbed.ok) return { pieces: [], refused: [{ code: climbed.code }], clubStore: null };
   const file = climbed.value;
-  if (pieceCount(file) > LIMITS.copy.records.most) return { pieces: [], refused: [{ code: 'too-much' }] };
+  if (pieceCount(file) > LIMITS.copy.records.most)
+    return { pieces: [], refused: [{ code: 'too-much' }], clubStore: null };
   const refused: Refused[] = isAsSaved(value as Fields) ? [] : [{ code: 'checksum' }];
+  if (refused.length > 0 && !evenIfChanged) return { pieces: [], refused, clubStore: null };
+  let clubStore: SharedAddress | null = null;
   const pieces = new Map<string, Piece>();
   for (const [store, item] of items(file, refused)) {
     const reading = READERS[store](item);
     if (!reading.ok) {
       const id = idOf(item);
       refused.push(id === null ? { code: reading.code } : { id, code: reading.code });
+      continue;
+    }
+    if (staysHere(store, reading.value)) {
+      clubStore ??= readOffer(reading.value);
       continue;
     }
     const key = keyOf(store, reading.value);
@@ -71,7 +93,11 @@ export function openImport(value: unknown): OpenedImport {
       mine: false,
     });
   }
-  return { pieces: [...pieces.values()], refused };
+  return { pieces: [...pieces.values()], refused, clubStore };
+}
+
+function staysHere(store: StoreName, value: unknown): value is KeptRecord {
+  return store === 'records' && STAYS_HERE.has((value as KeptRecord).kind);
 }
 
 /** Of one that lies too deep inside itself nobody can tell: its fingerprint cannot be taken. */

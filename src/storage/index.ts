@@ -41,10 +41,11 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
       return room.damaged();
     },
     subscribe: room.subscribe,
+    onDeletedElsewhere: room.onDeletedElsewhere,
     ...rideShelf(room),
     ...thingShelf(room),
     exportAll: () => exportAll(room),
-    importAll: (value) => importAll(room, value),
+    importAll: (value, options) => importAll(room, value, options?.evenIfChanged === true),
     async deleteEverything() {
       room.empty();
       const answer = await erase(environment, room.vault.connection);
@@ -61,8 +62,8 @@ async function exportAll(room: Room): Promise<ExportFile> {
   return buildExport(contents, room.nowMs(), complete);
 }
 
-async function importAll(room: Room, value: unknown): Promise<ImportReport> {
-  const opened = openImport(value);
+async function importAll(room: Room, value: unknown, evenIfChanged: boolean): Promise<ImportReport> {
+  const opened = openImport(value, evenIfChanged);
   const count = { added: 0, already: 0, unsaved: 0 };
   const refused: Refused[] = [...opened.refused];
   const taken: (SavedRide | RideResult)[] = [];
@@ -81,7 +82,7 @@ async function importAll(room: Room, value: unknown): Promise<ImportReport> {
     });
   }
   room.smallCopy.addRides(taken);
-  return { ...count, refused, problem };
+  return { ...count, refused, problem, clubStore: opened.clubStore };
 }
 
 async function requestPersistence(environment: Environment): Promise<Persistence> {

@@ -19,6 +19,8 @@ export interface Room {
   checked<T>(store: StoreName, id: string, reading: Reading<T>): T | null;
   isSame(one: unknown, other: unknown): boolean;
   readonly subscribe: (listener: (health: Health) => void) => () => void;
+  /** Calls back when another tab deletes everything; the answer stops it. */
+  readonly onDeletedElsewhere: (listener: () => void) => () => void;
   /** Forgets what was in memory and what was found. */
   empty(): void;
 }
@@ -27,6 +29,7 @@ export interface Room {
 export function createRoom(environment: Environment): Room {
   const listeners = new Set<(health: Health) => void>();
   const damaged = new Map<string, Damaged>();
+  const deletedListeners = new Set<() => void>();
   const smallCopy = createSmallCopy(environment.simpleStore);
   let told = '';
   const health = (): Health => {
@@ -41,7 +44,10 @@ export function createRoom(environment: Environment): Room {
     told = canonicalJson(now);
     for (const listener of listeners) listener(now);
   };
-  const vault = createVault({ factory: environment.factory, timeoutMs: environment.timeoutMs }, tell);
+  const vault = createVault({ factory: environment.factory, timeoutMs: environment.timeoutMs }, tell, () => {
+    damaged.clear();
+    for (const listener of deletedListeners) listener();
+  });
   return {
     vault,
     smallCopy,
@@ -62,6 +68,10 @@ export function createRoom(environment: Environment): Room {
     subscribe(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    onDeletedElsewhere(listener) {
+      deletedListeners.add(listener);
+      return () => deletedListeners.delete(listener);
     },
     empty() {
       damaged.clear();

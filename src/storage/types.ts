@@ -6,6 +6,7 @@ import type { MarkName } from '../core/coach/types.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { Shape } from './ladder.ts';
+import type { SharedAddress } from './shared/types.ts';
 
 /** Version of the shape of a kept ride. */
 export const RIDE_SCHEMA = 1;
@@ -145,7 +146,7 @@ export interface ExportFile {
 export interface Refused {
   readonly id?: string;
   /**
-   * `differs`: another ride is kept under this id. `checksum`: the file was changed; its good pieces were taken.
+   * `differs`: another ride is kept under this id. `checksum`: the file was changed after it was saved.
    * `too-much`: more pieces than any device has; none was taken.
    */
   readonly code: 'corrupt' | 'newer-version' | 'differs' | 'checksum' | 'too-much';
@@ -160,6 +161,8 @@ export interface ImportReport {
   readonly unsaved: number;
   readonly refused: readonly Refused[];
   readonly problem: ProblemCode | null;
+  /** The club's own store it names, without a password. It was not taken over: a person has to be asked. */
+  readonly clubStore: SharedAddress | null;
 }
 
 /** What became of deleting everything. `left` names what is still there. */
@@ -181,6 +184,11 @@ export interface Storage {
   readonly damaged: readonly Damaged[];
   /** Calls back when `health` has changed; the answer stops it. */
   subscribe(listener: (health: Health) => void): () => void;
+  /**
+   * Calls back when another tab deletes everything, before it is gone: whatever is still in memory must not be
+   * written back. The answer stops it.
+   */
+  onDeletedElsewhere(listener: () => void): () => void;
   saveRide(ride: NewRide): Promise<SaveAnswer>;
   /** Newest first. */
   listRides(): Promise<readonly ListedRide[]>;
@@ -206,7 +214,8 @@ export interface Storage {
   /** Removes records of a kind for good: those with these ids, or all. Null when done, else why not. */
   deleteRecords(kind: string, ids?: readonly string[]): Promise<ProblemCode | null>;
   exportAll(): Promise<ExportFile>;
-  importAll(value: unknown): Promise<ImportReport>;
+  /** Takes a copy in. One that was changed after it was saved changes nothing here unless `evenIfChanged` is set. */
+  importAll(value: unknown, options?: { readonly evenIfChanged: boolean }): Promise<ImportReport>;
   deleteEverything(): Promise<DeleteAnswer>;
   /** Asks the browser to keep the data; call it after the first saved ride, when the person has a reason to agree. */
   requestPersistence(): Promise<Persistence>;

@@ -54,12 +54,13 @@ interface Inside {
   ) => Promise<T | null>;
 }
 
-/** Makes a vault; `onChange` is called when `fault` may have changed. */
+/** Makes a vault; `onChange` is called when `fault` may have changed, `onDeleted` when another tab deletes everything. */
 export function createVault(
   options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>,
   onChange: () => void,
+  onDeleted: () => void,
 ): Vault {
-  const inside = createInside(options, onChange);
+  const inside = createInside(options, onChange, onDeleted);
   const { connection, memory, attempt, fault } = inside;
   return {
     connection,
@@ -108,7 +109,11 @@ export function createVault(
   };
 }
 
-function createInside(options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>, onChange: () => void): Inside {
+function createInside(
+  options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>,
+  onChange: () => void,
+  onDeleted: () => void,
+): Inside {
   const memory = memoryDesk();
   let fault: ProblemCode | null = null;
   const note = (code: ProblemCode | null): void => {
@@ -119,7 +124,10 @@ function createInside(options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>, onCh
     ...options,
     onLate: () => void bringOver(),
     // What somebody deletes in one tab must not come back from another.
-    onDeleted: () => memory.empty(),
+    onDeleted() {
+      memory.empty();
+      onDeleted();
+    },
   });
   /** Brings over what waits, one by one: a big thing that does not fit must not hold up the others. */
   const bringOver = async (): Promise<void> => {

@@ -98,24 +98,24 @@ describe('joining', () => {
 });
 
 describe('a store of the club', () => {
-  it('is set up on its page and asked; rides of two tablets come together; nobody else is contacted', async () => {
+  it('is agreed to on its page and asked; rides of two tablets come together; nobody else is contacted', async () => {
     const plan = planWith();
     const asked: string[] = [];
     for (const device of ['t1', 't2']) {
       const { page, addresses, close } = await openDevice(site, '#store');
       const records = Array.from({ length: 4 }, (_, i) => madeUpRecord({ deviceId: device, seq: i + 1 }));
       await rideOn(page, plan, device, records);
-      await page.click('.tick');
       await page.fill('[name="url"]', store.address.url);
       await page.fill('[name="database"]', store.address.database);
       await page.fill('[name="name"]', store.address.name);
       await page.fill('[name="password"]', 'guess');
-      await page.click('[data-test-store]');
+      expect(addresses.filter((address) => address.startsWith(store.address.url))).toEqual([]);
+      await page.click('[data-agree-store]');
       await page.getByText('does not accept this name and password').waitFor();
+      await page.click('[data-stop-store]');
       await page.fill('[name="password"]', PASSWORD);
-      await page.click('[data-test-store]');
+      await page.click('[data-agree-store]');
       await page.getByText('The store answers and lets you in').waitFor();
-      await page.click('[data-save-store]');
       await page.evaluate(() => window.lab.sync());
       await page.getByText('are in the store').waitFor();
       const { set } = await page.evaluate(() => window.lab.collected());

@@ -1,7 +1,7 @@
 /**
  * One session on three devices in real browsers, without a network between them: a coach hands out a plan with a
  * level of its own, two tablets join by link, ride and hand back, the coach collects in any order and twice. And a
- * club's own store, which is asked only once it has an address.
+ * club's own store, which is asked only once somebody agreed to it.
  */
 import { createServer, type IncomingMessage, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -150,18 +150,19 @@ async function openListener(): Promise<{ server: Server; url: string; asked: str
 }
 
 describe('a club’s own store', () => {
-  it('is asked only when it was given, and a wrong password is one sentence', async () => {
+  it('is asked only when somebody agreed, and a wrong password is one sentence', async () => {
     const { server, url, asked } = await openListener();
     const { page } = coach;
     await page.goto(`${site.url}#clinic/store`);
     await page.locator('[data-store]').waitFor(patient);
     expect(asked).toEqual([]);
-    await page.locator('input[type="checkbox"]').first().check();
     const fields = page.locator('.handover input:not([type="checkbox"])');
     for (const [i, value] of [url, 'club', 'coach', 'wrong'].entries()) await fields.nth(i).fill(value);
-    await page.click('[data-test-store]');
+    expect(asked).toEqual([]);
+    await page.click('[data-agree-store]');
     await expect.poll(() => page.locator('[data-store-told]').textContent(), patient).toMatch(/password/i);
     expect(asked.length).toBeGreaterThan(0);
+    await page.click('[data-stop-store]');
     server.close();
   });
 });

@@ -209,6 +209,7 @@ export function propsOf(desk: OwnedDesk, place: string, more: Partial<ClinicProp
     place,
     levels: [LEVEL],
     words: clinicWords,
+    outgoing: null,
     format: createFormat('metric'),
     onSaveFile: () => undefined,
     onPrint: () => undefined,

@@ -1,6 +1,6 @@
 /**
  * The desks of what is carried between devices, on a storage without a database: union, what is said and taken back,
- * what survives, what is deleted; and a club's own store on and off.
+ * what survives, what is deleted.
  */
 import { describe, expect, it } from 'vitest';
 import { deviceStatus } from '../../src/core/group/records/missing.ts';
@@ -9,7 +9,6 @@ import { type RideRecord, sealRecord } from '../../src/core/group/records/record
 import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
 import { localCheck } from '../../src/handoverCheck.ts';
 import { openHandoverDesk, withHeard } from '../../src/handoverDesk.ts';
-import { openSharedDesk } from '../../src/sharedDesk.ts';
 import { createHandoverShelf } from '../../src/storage/collected.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { BUNDLED } from '../core/ride/worlds.ts';
@@ -156,50 +155,5 @@ describe('collecting', () => {
     const desk = await openDesk(await newStorage());
     expect(await desk.take(fileOf('t1', rides('t1', 1)))).toBe(false);
     expect(desk.collected().set.records).toHaveLength(1);
-  });
-});
-
-describe('a store of the club', () => {
-  it('is off by default and asks nobody anything', async () => {
-    const asked: string[] = [];
-    const fetch = async (url: string): Promise<Response> => {
-      asked.push(url);
-      throw new Error('nobody there');
-    };
-    const storage = await newStorage();
-    const shared = await openSharedDesk({ storage, fetch, sleep: async () => undefined });
-    expect([shared.address(), shared.state()]).toEqual([null, null]);
-    const desk = await openDesk(storage);
-    await shared.sync(
-      () => desk.handOver('t1'),
-      (read) => desk.take(read),
-    );
-    expect(asked).toEqual([]);
-  });
-
-  it('is asked at its own address only, and no longer once it is turned off', async () => {
-    const asked: string[] = [];
-    const storage = await newStorage();
-    const address = { url: 'https://club.example', database: 'rides', name: 'a', password: 'b' };
-    const shared = await openSharedDesk({
-      storage,
-      fetch: async (url) => {
-        asked.push(new URL(url).host);
-        throw new Error('nobody there');
-      },
-      sleep: async () => {
-        if (asked.length === 3) await shared.setAddress(null);
-      },
-    });
-    await shared.setAddress(address);
-    const desk = await openDesk(storage);
-    await shared.sync(
-      () => desk.handOver('t1'),
-      (read) => desk.take(read),
-    );
-    expect(asked).toEqual(Array.from({ length: 3 }, () => 'club.example'));
-    expect(shared.address()).toBeNull();
-    const again = await openSharedDesk({ storage, fetch, sleep: async () => undefined });
-    expect(again.address()).toBeNull();
   });
 });

@@ -148,7 +148,7 @@ describe('devices that meet', () => {
 describe('an import', () => {
   it('reads the sample of an export and counts what is new and what is not', async () => {
     const storage = await openWithoutDatabase();
-    const pieces = { refused: [], problem: 'private-window' };
+    const pieces = { refused: [], problem: 'private-window', clubStore: null };
     expect(await storage.importAll(sample('export'))).toEqual({
       added: 0,
       already: 0,
@@ -164,16 +164,17 @@ describe('an import', () => {
     expect(await storage.listRides()).toHaveLength(3);
   });
 
-  it('names broken pieces and takes the good ones', async () => {
+  it('that was changed, once a person said so, names broken pieces and gives the good ones', async () => {
     const file = sample('export') as { rides: object[]; levels: unknown[]; records: unknown[] };
     const [first, second] = file.rides;
     const storage = await openWithoutDatabase();
-    const report = await storage.importAll({
+    const changed = {
       ...file,
       rides: [first, { ...second, total: 101 }, { ...first, id: 'later', schema: 9 }],
       levels: 'none',
       records: [...file.records, 7],
-    });
+    };
+    const report = await storage.importAll(changed, { evenIfChanged: true });
     const id = (second as { id: string }).id;
     expect(report.refused).toEqual([
       { code: 'checksum' },
@@ -195,6 +196,7 @@ describe('an import', () => {
       unsaved: 0,
       refused: [{ code: 'newer-version' }],
       problem: null,
+      clubStore: null,
     });
     expect(await storage.listRides()).toEqual([]);
   });
@@ -211,7 +213,8 @@ describe('an import', () => {
   it('never puts another ride in the place of one that is there', async () => {
     const storage = await openWithoutDatabase();
     await storage.saveRide(rideLike('one', { total: 10 }));
-    const report = await storage.importAll({ schema: 1, rides: [{ ...ride(1), id: 'one', total: 99 }] });
+    const other = { schema: 1, rides: [{ ...ride(1), id: 'one', total: 99 }] };
+    const report = await storage.importAll(other, { evenIfChanged: true });
     expect(report.refused).toContainEqual({ id: 'one', code: 'differs' });
     expect((await storage.listRides()).map(({ total }) => total)).toEqual([10]);
   });
@@ -222,13 +225,8 @@ describe('an import', () => {
       await fc.assert(
         fc.asyncProperty(fc.jsonValue(), fc.array(fc.jsonValue()), async (value, list) => {
           const storage = await openWithoutDatabase();
-          const report = await storage.importAll({
-            schema: 1,
-            rides: list,
-            levels: value,
-            settings: value,
-            records: list,
-          });
+          const file = { schema: 1, rides: list, levels: value, settings: value, records: list };
+          const report = await storage.importAll(file, { evenIfChanged: true });
           expect(report.added + report.already).toBe(0);
         }),
         seeded,

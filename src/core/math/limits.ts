@@ -112,6 +112,16 @@ export const LIMITS = {
     rows: { most: 200, unit: 'rows', why: 'in one answer, as many as were asked for' },
     pages: { most: 500, unit: 'pages', why: 'answers in a row before a person is asked' },
     seconds: { most: 30, unit: 'seconds', why: 'a store that says nothing for so long is taken for gone' },
+    allSeconds: {
+      most: 300,
+      unit: 'seconds',
+      why: 'reading in one go; the rest comes the next time',
+    },
+    place: {
+      most: 8_000,
+      unit: 'characters',
+      why: 'how far its list has been read, in its own words',
+    },
     deep: DEEP,
   },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Limit>>>>;

@@ -8,7 +8,7 @@ import { Sheet } from '../../ui/parts.tsx';
 import type { Services } from '../../app/services.ts';
 import type { Send, State } from '../../app/store.ts';
 import { clinicWords } from '../words/clinic.ts';
-import { Carry, ClubStorePage } from '../handover/site.tsx';
+import { Carry, ClubStorePage, Outgoing } from '../handover/site.tsx';
 import { ClinicPage } from './page.tsx';
 import { CARRY_TABS, type CarryTab } from './tablets.tsx';
 import type { ClinicDesk, ClinicProps, SavedRound } from './types.ts';
@@ -26,7 +26,7 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
   if (state.rest === 'store') return <ClubStorePage services={services} />;
   const carried = desk === null ? null : carriedOf(desk, state.rest);
   if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
-  if (desk !== null) return <Open {...{ state, send, desk }} />;
+  if (desk !== null) return <Open {...{ state, send, services, desk }} />;
   return (
     <Sheet title={clinicWords.title}>
       <section class="paper">
@@ -54,11 +54,7 @@ function carriedOf(
   return kind !== 's' || tab === undefined || session === undefined ? null : { session, tab };
 }
 
-function Open({
-  state,
-  send,
-  desk,
-}: Omit<SiteProps, 'services'> & { readonly desk: ClinicDesk }): JSX.Element {
+function Open({ state, send, services, desk }: SiteProps & { readonly desk: ClinicDesk }): JSX.Element {
   const [known, setKnown] = useState(() => desk.state());
   const { units } = state.settings;
   const format = useMemo(() => createFormat(units), [units]);
@@ -76,6 +72,7 @@ function Open({
     levels: state.levels,
     words: clinicWords,
     format,
+    outgoing: <Outgoing services={services} />,
   };
   return <ClinicPage {...props} />;
 }

@@ -43,7 +43,10 @@ export function Stage(props: {
         </nav>
         <SettingsButton />
       </header>
-      <main class="stage-main">{children}</main>
+      <main class="stage-main">
+        {children}
+        {props.props.outgoing}
+      </main>
     </div>
   );
 }

@@ -2,6 +2,7 @@
  * What the pages of a group session are given and what they ask for. Keeping, riding, marking again and
  * counting the group picture are the owner's; these pages only draw and say what a person wants.
  */
+import type { JSX } from 'preact';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
 import type { HandRound } from '../../core/group/handRound.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
@@ -104,4 +105,6 @@ export interface ClinicProps extends ClinicWishes, ClinicState {
   readonly onDebrief: () => void;
   /** Another place within these pages; comes back as `place`, so that a reload opens the same one. */
   readonly onPlace: (place: string) => void;
+  /** What goes from a session to a club's own store, on every page of it. */
+  readonly outgoing: JSX.Element | null;
 }

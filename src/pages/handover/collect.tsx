@@ -32,8 +32,8 @@ export interface CollectProps {
   readonly now: () => number;
   /** Takes in what was read; false where it could not be kept on this device. */
   readonly onTake: (read: ReadFile) => Promise<boolean>;
-  /** How a club's own store stands, as one sentence; null where none is used. */
-  readonly store: string | null;
+  /** What goes to a club's own store. */
+  readonly store: JSX.Element | null;
 }
 
 /** The page. */
@@ -73,7 +73,7 @@ export function Collect(props: CollectProps): JSX.Element {
         <section class="paper">
           <h2>{say.tablets}</h2>
           <Tablets {...props} />
-          {props.store !== null && <p data-store>{props.store}</p>}
+          {props.store}
         </section>
         <Apart {...{ words, collected }} format={props.format} nameOf={props.nameOf} />
       </div>

@@ -20,6 +20,8 @@ export interface HandBackProps {
   readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
+  /** What goes to a club's own store. */
+  readonly store: JSX.Element | null;
 }
 
 /** The page. */
@@ -47,6 +49,7 @@ export function HandBack(props: HandBackProps): JSX.Element {
             </>
           )}
         </section>
+        {props.store}
       </div>
     </Sheet>
   );

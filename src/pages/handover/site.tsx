@@ -16,13 +16,14 @@ import type { Services } from '../../app/services.ts';
 import type { Send, State } from '../../app/store.ts';
 import { clinicWords } from '../words/clinic.ts';
 import { handoverWords } from '../words/handover.ts';
-import { sharedWords, storeSentence } from '../words/shared.ts';
+import { sharedWords } from '../words/shared.ts';
 import { Collect } from './collect.tsx';
 import { thisHost } from './evening.ts';
 import { HandBack } from './handBack.tsx';
 import { HandOut } from './handOut.tsx';
 import { Join } from './join.tsx';
 import { NOTHING_READ, readText } from './reading.ts';
+import { StoreLine } from './storeLine.tsx';
 import { StorePage } from './storePage.tsx';
 import type { ClubStore, SessionCarry } from './types.ts';
 
@@ -136,6 +137,7 @@ export function Carry(
   const store = useFetched(services.carry.store);
   useFollowed(carry);
   useFollowed(store);
+  const storeLine = <StoreLine store={store} words={sharedWords} />;
   const back = {
     href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
     word: clinicWords.tabs.tablets,
@@ -145,7 +147,9 @@ export function Carry(
   return (
     <BackWay.Provider value={back}>
       {tab === 'out' && <HandOut {...shared} host={thisHost()} />}
-      {tab === 'back' && <HandBack {...shared} handOver={carry.handOver(session.deviceId)} />}
+      {tab === 'back' && (
+        <HandBack {...shared} handOver={carry.handOver(session.deviceId)} store={storeLine} />
+      )}
       {tab === 'collect' && (
         <Collect
           plan={plan}
@@ -156,16 +160,21 @@ export function Carry(
           format={createFormat(state.settings.units)}
           now={() => Date.now()}
           onTake={(read) => carry.take(read)}
-          store={
-            store === null || store.address() === null ? null : storeSentence(sharedWords, store.state())
-          }
+          store={storeLine}
         />
       )}
     </BackWay.Provider>
   );
 }
 
-/** Settings of a club's own store. */
+/** What goes to a club's own store from a session, on its pages. */
+export function Outgoing({ services }: Pick<SiteProps, 'services'>): JSX.Element {
+  const store = useFetched(services.carry.store);
+  useFollowed(store);
+  return <StoreLine store={store} words={sharedWords} />;
+}
+
+/** A club's own store: asking, and what has gone there. */
 export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.Element {
   const store = useFetched(services.carry.store);
   useFollowed(store);
@@ -173,13 +182,15 @@ export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.El
   return (
     <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
       <StorePage
-        key={String(store.address() === null)}
-        address={store.address()}
+        agreed={store.agreed()}
+        offered={store.offered()}
+        sent={store.sent()}
         standing={store.state()}
         overHttps={location.protocol === 'https:'}
         words={sharedWords}
-        onTest={(address) => store.test(address)}
-        onSave={(address) => void store.setAddress(address)}
+        onTest={() => store.test()}
+        onAgree={(address) => store.agree(address)}
+        onStop={() => void store.stop()}
       />
     </BackWay.Provider>
   );

@@ -1,9 +1,9 @@
 /** What the pages that carry things between devices ask of their owners. Plain data and promises. */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
-import type { StoreProblem, StoreStanding } from '../words/shared.ts';
+import type { StoreProblem, StoreSent, StoreStanding } from '../words/shared.ts';
 import type { Collected } from './collected.ts';
-import type { StoreAddress } from './storePage.tsx';
+import type { StoreAddress, StoreAgreed, StoreOffer } from './storePage.tsx';
 
 /** What is carried in one session. */
 export interface SessionCarry {
@@ -13,13 +13,19 @@ export interface SessionCarry {
   subscribe(listener: () => void): () => void;
 }
 
-/** A club's own store, off until it is given an address. */
+/** A club's own store; nothing is sent before somebody on this device agreed to it. */
 export interface ClubStore {
-  address(): StoreAddress | null;
+  /** What was agreed to on this device, or null. */
+  agreed(): { readonly address: StoreAddress; readonly atMs: number } | null;
+  /** An address to ask about. */
+  offered(): StoreOffer | null;
+  sent(): StoreSent;
   state(): StoreStanding | null;
   subscribe(listener: () => void): () => void;
-  setAddress(address: StoreAddress | null): Promise<boolean>;
-  test(address: StoreAddress): Promise<StoreProblem | null>;
+  agree(address: StoreAddress): Promise<StoreAgreed>;
+  stop(): Promise<void>;
+  /** Asks the agreed store whether it would take rides; null where it would. */
+  test(): Promise<StoreProblem | null>;
 }
 
 /** The owners, fetched when they are first wanted. */

@@ -21,6 +21,15 @@ export const serviceWords = {
   savedPart: 'Saved what could be read. The browser did not give everything; try again before you delete.',
   notAFile: 'This is not a file saved by this game. Choose one that ends in .json.',
   newerFile: 'This file was saved by a newer version. Load the page anew to update; nothing was changed.',
+  changedFile: 'This file was changed or damaged after it was saved. Nothing was taken from it.',
+  changedTitle: 'Take it all the same?',
+  changedSure:
+    'This file was changed or damaged after it was saved. If you know where it comes from, what can still be read can be taken back. Rides that are here stay as they are.',
+  changedLeave: 'Leave it',
+  changedTake: 'Take what can be read',
+  /** The file names a club's own store. */
+  namesStore: (host: string): string => `It also names a store at ${host}. Nothing is sent there.`,
+  lookAtStore: 'Look at it',
   takenBack: (added: number, already: number, refused: number): string =>
     [
       `${added} taken back, ${already} were already here.`,

@@ -1,4 +1,4 @@
-/** Words about a club's own store: its settings, and how it stands in one sentence. */
+/** Words about a club's own store: what would be sent to whom, what has been, and how it stands in one sentence. */
 
 /** What stands in the way, as the store's room calls it. */
 export type StoreProblem =
@@ -10,6 +10,7 @@ export type StoreProblem =
   | 'no-database'
   | 'bad-address'
   | 'not-a-store'
+  | 'endless'
   | 'some-refused';
 
 const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
@@ -18,8 +19,7 @@ const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
 export const sharedWords = {
   title: 'A store of your club',
   intro:
-    'Off unless you turn it on; everything works without. A club with many groups can give the address of a CouchDB-compatible database it hosts or rents. Rides are put there and fetched from there. Nothing else is contacted.',
-  on: 'Use a store',
+    'Everything works without it. A club with many groups can let its tablets meet in a CouchDB-compatible database it hosts or rents. Nothing is sent anywhere before somebody agrees to it here, on this device.',
   url: 'Address',
   urlHint: 'for example https://rides.our-club.example',
   database: 'Database',
@@ -31,12 +31,53 @@ export const sharedWords = {
   mixed: 'This page was opened over https, so the browser will not talk to a store over http. Use https.',
   badAddress:
     'An address begins with https:// and holds no name or password; a database has small letters and digits.',
-  test: 'Test the connection',
+  consent: {
+    title: 'If you agree',
+    lines: (host: string | null): readonly string[] => [
+      `After every ride of a group session this device sends to ${host ?? 'that address'}: the nicknames, the number of this tablet, and the rides with their marks. It fetches what other tablets have put there.`,
+      'Whoever looks after that store can read all of it. Nothing else is sent, and nobody else is asked.',
+      'Ask your club first; with children, also those who decide for them. Use nicknames nobody can be known by.',
+      'You can stop at any time. What has been sent stays there until the club deletes it.',
+    ],
+  },
+  agree: (host: string | null): string => `I agree: send to ${host ?? 'this address'}`,
+  forget: 'Forget this address',
+  offered: {
+    file: (host: string): string =>
+      `A file that was taken back names ${host}. Nothing has been sent there. Agree only if you know that it is your club’s.`,
+    before: (host: string): string =>
+      `An address is kept here from before: ${host}. Nothing is sent there until somebody here agrees once more.`,
+  },
+  goesTo: (host: string): string => `Rides go to ${host}`,
+  facts: {
+    what: 'What is sent',
+    whatIs: 'Nicknames, the number of this tablet, and rides of group sessions with their marks',
+    where: 'Where to',
+    sofar: 'So far',
+    agreed: 'Agreed here',
+  },
+  /** A moment as people of a place write it. */
+  moment: (atMs: number): string =>
+    new Date(atMs).toLocaleString(undefined, {
+      day: 'numeric',
+      month: 'long',
+      hour: '2-digit',
+      minute: '2-digit',
+    }),
+  sofar: ({ rides: n, atMs }: StoreSent): string =>
+    atMs === null
+      ? 'Nothing has gone there yet.'
+      : `${rides(n)} went there, last on ${sharedWords.moment(atMs)}.`,
+  line: (host: string): string =>
+    `Rides of this session go to ${host}, with nicknames, marks and the number of this tablet.`,
+  look: 'Look at it',
+  stop: 'Stop sending',
+  stopHint:
+    'What has been sent stays there until the club deletes it. Rides on this device stay as they are.',
+  test: 'Ask whether it answers',
   testing: 'Asking …',
   works: 'The store answers and lets you in.',
-  save: 'Save',
-  saved: 'Saved on this device.',
-  off: 'No store is used.',
+  off: 'Nothing is sent.',
   nothing: 'Nothing is waiting for the store.',
   done: (n: number): string => `All ${rides(n)} and reports are in the store.`,
   sending: (left: number): string => `Sending to the store: ${left} to go.`,
@@ -52,12 +93,31 @@ export const sharedWords = {
     'no-database': 'There is no such database. It has to be made first.',
     'bad-address': 'The address or the name of the database cannot be right.',
     'not-a-store': 'Something answers there, but it is no such store.',
+    endless:
+      'The store gives more than can be taken in at once. What came is kept; the rest is asked for after the next ride.',
     'some-refused':
       'The store would not take some of the rides. They are safe on this device; hand them over as a file.',
   } satisfies Record<StoreProblem, string>,
 };
 
 export type SharedWords = typeof sharedWords;
+
+/** What has gone to a store so far. */
+export interface StoreSent {
+  readonly rides: number;
+  /** Milliseconds since 1970, or null for never. */
+  readonly atMs: number | null;
+}
+
+/** The host of an address as browsers write it, so that no look-alike letters hide in it; null where it has none. */
+export function hostOf(url: string): string | null {
+  try {
+    const { host, protocol } = new URL(url.trim());
+    return host === '' || !/^https?:$/.test(protocol) ? null : host;
+  } catch {
+    return null;
+  }
+}
 
 /** How a store stands, for a sentence. */
 export interface StoreStanding {
@@ -70,7 +130,7 @@ export interface StoreStanding {
 
 /** One line for the coach: what is wrong, if anything, and that nothing is lost. */
 export function storeSentence(words: SharedWords, standing: StoreStanding | null): string {
-  if (standing === null) return words.off;
+  if (standing === null) return words.nothing;
   const { phase, there, left, problem, nextTryMs } = standing;
   if (problem === 'some-refused') return words.problems[problem];
   if (problem !== null) {

@@ -2,6 +2,7 @@
  * Reads what others have put into a shared store: everything of a plan the first time, what is new afterwards.
  * What comes from there is checked like any file.
  */
+import { LIMITS } from '../../core/math/limits.ts';
 import { mergeSets, EMPTY_SET } from '../../core/group/records/merge.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
@@ -9,20 +10,58 @@ import { isOfPlan, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';
 import type { Fetched, SharedAddress, SharedProblem, SharedProgress } from './types.ts';
 
-/** Documents in one answer. */
-const PAGE = 200;
+const LIMIT = LIMITS.store;
+/** Some servers give the last row of a page once more as the first of the next, so one alone would not go on. */
+const FEWEST_ROWS = 3;
 
-/** Fetches what is new for a plan. Never rejects; what was read before a problem is given all the same. */
+/**
+ * Fetches what is new for a plan. Never rejects and always ends, whatever the store does; what was read before a
+ * problem is given all the same.
+ */
 export async function fetchRides(
   address: SharedAddress,
   planId: string,
   kept: SharedProgress | null,
   fetch: Fetch,
+  nowMs: () => number = () => performance.now(),
 ): Promise<Fetched> {
   const progress = progressFor(address, kept);
-  return progress.since[planId] === undefined
-    ? fetchAll(address, planId, progress, fetch)
-    : fetchNew(address, planId, progress, fetch);
+  const ask = asker(address, fetch, nowMs);
+  return Object.hasOwn(progress.since, planId)
+    ? fetchNew(ask, planId, progress)
+    : fetchAll(address, ask, planId, progress, fetch);
+}
+
+/** An answer with its rows, and how many there could have been. */
+type Page =
+  | { readonly ok: true; readonly value: unknown; readonly rows: readonly Row[]; readonly full: boolean }
+  | { readonly ok: false; readonly problem: SharedProblem };
+
+/** Asks for the next rows behind a path; the answer says whether there may be more. */
+type AskPage = (path: string, key: 'rows' | 'results') => Promise<Page>;
+
+/**
+ * Asks page by page until the limit of pages or of time. Where an answer would be too big, half as many rows are
+ * asked for from then on, so that many long rides still come through.
+ */
+function asker(address: SharedAddress, fetch: Fetch, nowMs: () => number): AskPage {
+  const endMs = nowMs() + LIMIT.allSeconds.most * 1_000;
+  let rowsAtOnce: number = LIMIT.rows.most;
+  let pages = 0;
+  const page: AskPage = async (path, key) => {
+    pages += 1;
+    if (pages > LIMIT.pages.most || nowMs() > endMs) return { ok: false, problem: 'endless' };
+    const answer = await ask(address, { method: 'GET', path: `${path}&limit=${rowsAtOnce}` }, fetch);
+    if (!answer.ok && answer.problem === 'endless' && rowsAtOnce > FEWEST_ROWS) {
+      rowsAtOnce = Math.floor(rowsAtOnce / 2);
+      return page(path, key);
+    }
+    if (!answer.ok) return answer;
+    const rows = rowsOf(answer.value, key);
+    if (rows === null || rows.length > rowsAtOnce) return { ok: false, problem: 'not-a-store' };
+    return { ok: true, value: answer.value, rows, full: rows.length === rowsAtOnce };
+  };
+  return page;
 }
 
 /** Asks the store for nothing but whether it would answer. */
@@ -35,67 +74,60 @@ export async function testStore(address: SharedAddress, fetch: Fetch): Promise<S
 /** Where the store stands is asked before its documents, so that what comes in between is read twice, not missed. */
 async function fetchAll(
   address: SharedAddress,
+  askPage: AskPage,
   planId: string,
   progress: SharedProgress,
   fetch: Fetch,
 ): Promise<Fetched> {
   const now = await ask(address, { method: 'GET', path: '/_changes?limit=0&since=now' }, fetch);
   const since = now.ok ? lastSeqOf(now.value) : null;
-  if (since === null) return nothing(progress, now.ok ? 'not-a-store' : now.problem);
+  if (since === null) return { read: empty(), progress, problem: now.ok ? 'not-a-store' : now.problem };
   let read = empty();
+  const seen = new Set<string>();
   for (const [first, last] of rangesOf(planId)) {
-    let from = first;
-    for (;;) {
-      const range = `startkey=${json(from)}&endkey=${json(last)}&include_docs=true&limit=${PAGE}`;
-      const answer = await ask(address, { method: 'GET', path: `/_all_docs?${range}` }, fetch);
-      const rows = answer.ok ? rowsOf(answer.value, 'rows') : null;
-      if (rows === null) return { read, progress, problem: answer.ok ? 'not-a-store' : answer.problem };
-      read = joined(
-        read,
-        readDocuments(
-          rows.map(({ doc }) => doc ?? {}),
-          planId,
-        ),
-      );
-      const end = rows.at(-1)?.id;
-      if (rows.length < PAGE || end === undefined) break;
+    for (let from: string | null = first; from !== null; ) {
+      const range = `startkey=${json(from)}&endkey=${json(last)}&include_docs=true`;
+      const page: Page = await askPage(`/_all_docs?${range}`, 'rows');
+      if (!page.ok) return { read, progress, problem: page.problem };
+      // One that gives the same again would never come to its end. Which id is behind which, each server has its own
+      // opinion about.
+      if (page.full && page.rows.every(({ id }) => seen.has(id)))
+        return { read, progress, problem: 'not-a-store' };
+      for (const { id } of page.rows) seen.add(id);
+      read = joined(read, documentsOf(page.rows, planId));
+      const end: string | undefined = page.rows.at(-1)?.id;
       // The next page begins right behind the last id of this one.
-      from = `${end}\u0000`;
+      from = page.full && end !== undefined ? `${end}\u0000` : null;
     }
   }
   return { read, progress: upTo(progress, planId, since), problem: null };
 }
 
-async function fetchNew(
-  address: SharedAddress,
-  planId: string,
-  progress: SharedProgress,
-  fetch: Fetch,
-): Promise<Fetched> {
+async function fetchNew(askPage: AskPage, planId: string, progress: SharedProgress): Promise<Fetched> {
   let since = progress.since[planId] ?? '0';
   let read = empty();
+  const upToNow = (problem: SharedProblem | null): Fetched => ({
+    read,
+    progress: upTo(progress, planId, since),
+    problem,
+  });
   for (;;) {
-    const path = `/_changes?since=${encodeURIComponent(since)}&include_docs=true&limit=${PAGE}`;
-    const answer = await ask(address, { method: 'GET', path }, fetch);
-    const rows = answer.ok ? rowsOf(answer.value, 'results') : null;
-    const next = answer.ok ? lastSeqOf(answer.value) : null;
-    if (rows === null || next === null)
-      return {
-        read,
-        progress: upTo(progress, planId, since),
-        problem: answer.ok ? 'not-a-store' : answer.problem,
-      };
-    const ours = rows.filter(({ id }) => isOfPlan(id, planId));
-    read = joined(
-      read,
-      readDocuments(
-        ours.map(({ doc }) => doc ?? {}),
-        planId,
-      ),
-    );
+    const page = await askPage(`/_changes?since=${encodeURIComponent(since)}&include_docs=true`, 'results');
+    if (!page.ok) return upToNow(page.problem);
+    const next = lastSeqOf(page.value);
+    // One that has more and is still where it was would never come to its end.
+    if (next === null || (page.full && next === since)) return upToNow('not-a-store');
+    read = joined(read, documentsOf(page.rows, planId));
     since = next;
-    if (rows.length < PAGE) return { read, progress: upTo(progress, planId, since), problem: null };
+    if (!page.full) return upToNow(null);
   }
+}
+
+function documentsOf(rows: readonly Row[], planId: string): ReadFile {
+  return readDocuments(
+    rows.filter(({ id }) => isOfPlan(id, planId)).map(({ doc }) => doc ?? {}),
+    planId,
+  );
 }
 
 interface Row {
@@ -116,7 +148,9 @@ function rowsOf(value: unknown, key: 'rows' | 'results'): Row[] | null {
 function lastSeqOf(value: unknown): string | null {
   const last =
     value !== null && typeof value === 'object' ? (value as { last_seq?: unknown }).last_seq : null;
-  return typeof last === 'number' || typeof last === 'string' ? String(last) : null;
+  if (typeof last !== 'number' && typeof last !== 'string') return null;
+  const place = String(last);
+  return place.length > LIMIT.place.most ? null : place;
 }
 
 function upTo(progress: SharedProgress, planId: string, since: string): SharedProgress {
@@ -133,8 +167,4 @@ function empty(): ReadFile {
 
 function joined(a: ReadFile, b: ReadFile): ReadFile {
   return { set: mergeSets(a.set, b.set), heard: [...a.heard, ...b.heard] };
-}
-
-function nothing(progress: SharedProgress, problem: SharedProblem): Fetched {
-  return { read: empty(), progress, problem };
 }

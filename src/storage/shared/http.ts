@@ -2,6 +2,8 @@
  * One question to a shared store over HTTP and what its answer means. Only the address the coach gave is ever
  * asked: redirections are refused, no cookies are sent, nothing is cached.
  */
+import { LIMITS } from '../../core/math/limits.ts';
+import { isTooDeep } from '../../core/math/measure.ts';
 import type { SharedAddress, SharedProblem } from './types.ts';
 
 /** An answer, or why there is none. */
@@ -18,9 +20,6 @@ export interface Question {
   readonly path: string;
   readonly body?: unknown;
 }
-
-/** A server that says nothing for so long is taken for gone. */
-const PATIENCE_MS = 30_000;
 
 /** The address of the database, or null where none can be made. */
 export function databaseUrl({ url, database }: SharedAddress): string | null {
@@ -50,9 +49,10 @@ export async function ask(address: SharedAddress, question: Question, fetch: Fet
       redirect: 'error',
       cache: 'no-store',
       referrerPolicy: 'no-referrer',
-      signal: AbortSignal.timeout(PATIENCE_MS),
+      signal: AbortSignal.timeout(LIMITS.store.seconds.most * 1_000),
     });
-    const text = await response.text();
+    const text = await textOf(response);
+    if (text === null) return { ok: false, problem: 'endless', status: response.status };
     if (!response.ok) return { ok: false, problem: meaning(response.status, text), status: response.status };
     return readJson(text);
   } catch {
@@ -62,10 +62,35 @@ export async function ask(address: SharedAddress, question: Question, fetch: Fet
 
 function readJson(text: string): Answer {
   try {
-    return { ok: true, value: JSON.parse(text) as unknown };
+    const value = JSON.parse(text) as unknown;
+    if (!isTooDeep(value, LIMITS.store.deep.most)) return { ok: true, value };
   } catch {
-    return { ok: false, problem: 'not-a-store', status: 200 };
+    // Told below, like what goes too deep.
   }
+  return { ok: false, problem: 'not-a-store', status: 200 };
+}
+
+/** The text of an answer, or null where it is bigger than an answer may be; then the rest is never read. */
+async function textOf(response: Response): Promise<string | null> {
+  const most = LIMITS.store.bytes.most;
+  if (response.body === null) return '';
+  if (Number(response.headers.get('content-length')) > most) {
+    await response.body.cancel();
+    return null;
+  }
+  const reader = response.body.getReader();
+  const decoder = new TextDecoder();
+  const parts: string[] = [];
+  let bytes = 0;
+  for (let part = await reader.read(); !part.done; part = await reader.read()) {
+    bytes += part.value.length;
+    if (bytes > most) {
+      await reader.cancel();
+      return null;
+    }
+    parts.push(decoder.decode(part.value, { stream: true }));
+  }
+  return parts.join('') + decoder.decode();
 }
 
 function headersFor({ name, password }: SharedAddress): Record<string, string> {

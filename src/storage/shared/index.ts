@@ -2,11 +2,12 @@
  * The door to a club's own store: sending, fetching, trying the connection. How a CouchDB server differs from the
  * one in the tests stands in `SERVERS.md` beside this file.
  */
+export { type AgreementShelf, createAgreementShelf } from './agreement.ts';
 export { fetchRides, testStore } from './fetch.ts';
 export type { Fetch } from './http.ts';
 export { databaseUrl } from './http.ts';
-export { ADDRESS_SHAPE, PROGRESS_SHAPE } from './kept.ts';
-export { piecesOf } from './pieces.ts';
+export { ADDRESS_SHAPE, OLD_ADDRESS, PROGRESS, PROGRESS_SHAPE } from './kept.ts';
+export { piecesOf, sentSoFar } from './pieces.ts';
 export { progressFor, sendPieces, type SendTools } from './send.ts';
 export type * from './types.ts';
 export { passes } from './types.ts';

@@ -1,16 +1,33 @@
-/** The doors through which the address of a shared store and the progress with it come back after a reload. */
+/**
+ * The doors through which the address of a shared store and the progress with it come back after a reload, and the
+ * names they had in the database. Neither ever travels in a copy of everything.
+ */
 import * as z from 'zod/mini';
 import type { Shape } from '../ladder.ts';
-import type { SharedAddress, SharedProgress } from './types.ts';
+import { databaseUrl } from './http.ts';
+import type { Agreement, SharedAddress, SharedProgress } from './types.ts';
+
+/** Kind of the record in which an address was kept before it had to be agreed to; now it is only asked about. */
+export const OLD_ADDRESS = 'clinic-store';
+export const PROGRESS = 'clinic-store-progress';
+
+/** Kinds of records that are neither put into a copy nor taken out of one. */
+export const STAYS_HERE: ReadonlySet<string> = new Set([OLD_ADDRESS, PROGRESS]);
 
 const text = z.string().check(z.maxLength(400));
 const addressSchema = z.strictObject({ url: text, database: text, name: text, password: text });
-const progressSchema = z.strictObject({
+const agreementSchema = z.strictObject({
   schema: z.literal(1),
+  address: addressSchema,
+  atMs: z.number().check(z.gte(0)),
+});
+const progressSchema = z.strictObject({
+  schema: z.literal(2),
   store: z.string(),
   there: z.array(z.string()),
   refused: z.array(z.string()),
   since: z.record(z.string(), z.string()),
+  sentAtMs: z.nullable(z.number().check(z.gte(0))),
 });
 
 export const ADDRESS_SHAPE: Shape<SharedAddress> = {
@@ -19,8 +36,20 @@ export const ADDRESS_SHAPE: Shape<SharedAddress> = {
   read: (value) => addressSchema.safeParse(value).data ?? null,
 };
 
+/** The agreement, or null where it cannot be read: then nobody has agreed. */
+export function readAgreement(value: unknown): Agreement | null {
+  return agreementSchema.safeParse(value).data ?? null;
+}
+
+/** What a copy says about a store, to be shown: only an address that can be one, and never a password. */
+export function readOffer(record: { readonly kind: string; readonly data: unknown }): SharedAddress | null {
+  const address = record.kind === OLD_ADDRESS ? ADDRESS_SHAPE.read(record.data) : null;
+  return address === null || databaseUrl(address) === null ? null : { ...address, password: '' };
+}
+
 export const PROGRESS_SHAPE: Shape<SharedProgress> = {
-  schema: 1,
-  steps: [],
+  schema: 2,
+  // When something went there last was not noted before.
+  steps: [(old) => ({ ...old, schema: 2, sentAtMs: null })],
   read: (value) => progressSchema.safeParse(value).data ?? null,
 };

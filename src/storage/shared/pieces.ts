@@ -8,7 +8,7 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import { parseRecord, type ReadRecord } from '../../core/group/records/recordFile.ts';
 import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { setOf } from '../../core/group/records/merge.ts';
-import type { SharedPiece } from './types.ts';
+import type { SentSoFar, SharedPiece, SharedProgress } from './types.ts';
 
 const RIDE = 'ride';
 const HEAD = 'head';
@@ -29,6 +29,11 @@ function pieceOfRecord(record: RideRecord): SharedPiece {
   const { planId, id, checksum, recording } = record;
   const kind = recording === null ? 'marks' : 'whole';
   return { id: [RIDE, planId, id, checksum, kind].join(':'), body: { record } };
+}
+
+/** What has gone to the store this progress is about. */
+export function sentSoFar({ there, sentAtMs }: SharedProgress): SentSoFar {
+  return { rides: there.filter((id) => id.startsWith(`${RIDE}:`)).length, atMs: sentAtMs };
 }
 
 /** Ranges of ids that hold everything of a plan. */

@@ -19,6 +19,8 @@ export interface SendTools {
   readonly sleep: (ms: number) => Promise<void>;
   /** Called whenever something has changed; `progress` is to be kept. */
   readonly onState: (state: SharedState, progress: SharedProgress) => void;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
   /** Asked before every try; true ends it. */
   readonly stopped?: () => boolean;
 }
@@ -45,7 +47,9 @@ export function storeName({ url, database }: SharedAddress): string {
 /** The progress with a store, or an empty one where the kept one is about another. */
 export function progressFor(address: SharedAddress, kept: SharedProgress | null): SharedProgress {
   const store = storeName(address);
-  return kept?.store === store ? kept : { schema: 1, store, there: [], refused: [], since: {} };
+  return kept?.store === store
+    ? kept
+    : { schema: 2, store, there: [], refused: [], since: {}, sentAtMs: null };
 }
 
 /** Sends what is not there yet. Ends when all is there, when a person has to do something, or when stopped. */
@@ -67,7 +71,7 @@ export async function sendPieces(
   while (left.length > 0 && tools.stopped?.() !== true) {
     tell('sending', null);
     const tried = await tryOnce(address, handful(left), tools.fetch);
-    progress = withTried(progress, tried);
+    progress = withTried(progress, tried, tools.now());
     const came = tried.there.length + tried.refused.length > 0;
     left = leftOf(pieces, progress);
     problem = tried.problem;
@@ -96,12 +100,13 @@ function leftOf(pieces: readonly SharedPiece[], progress: SharedProgress): Share
   return pieces.filter((piece) => !settled.has(piece.id));
 }
 
-function withTried(progress: SharedProgress, { there, refused }: Tried): SharedProgress {
+function withTried(progress: SharedProgress, { there, refused }: Tried, atMs: number): SharedProgress {
   if (there.length + refused.length === 0) return progress;
   return {
     ...progress,
     there: [...new Set([...progress.there, ...there])],
     refused: [...new Set([...progress.refused, ...refused])],
+    sentAtMs: there.length > 0 ? atMs : progress.sentAtMs,
   };
 }
 

@@ -1,6 +1,6 @@
 /**
- * A club's own store, as plain types: where it is, what goes there, how far it has come. Off unless a coach gives
- * an address. States are codes; the sentences for them are found by the pages.
+ * A club's own store, as plain types: where it is, who agreed to it, what goes there, how far it has come. Nothing is
+ * sent before a person on this device agreed. States are codes; the sentences for them are found by the pages.
  */
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
 
@@ -12,6 +12,27 @@ export interface SharedAddress {
   /** Empty for a store that asks for none. */
   readonly name: string;
   readonly password: string;
+}
+
+/** A person on this device agreed that rides of group sessions go to just this address. Kept on this device only. */
+export interface Agreement {
+  readonly schema: 1;
+  readonly address: SharedAddress;
+  /** When (milliseconds since 1970). */
+  readonly atMs: number;
+}
+
+/** An address nobody has agreed to: it came with a file, or was kept here before people were asked. */
+export interface Offer {
+  readonly address: SharedAddress;
+  readonly from: 'file' | 'before';
+}
+
+/** What has gone to the store so far. */
+export interface SentSoFar {
+  readonly rides: number;
+  /** When something went there last (milliseconds since 1970), or null for never. */
+  readonly atMs: number | null;
 }
 
 /** What stands in the way. */
@@ -28,6 +49,8 @@ export type SharedProblem =
   | 'bad-address'
   /** Something answers that is no such store. */
   | 'not-a-store'
+  /** It gives more than can be taken in at once. */
+  | 'endless'
   /** Single rides were refused; the others went through. */
   | 'some-refused';
 
@@ -50,7 +73,7 @@ export interface SharedPiece {
 
 /** How far this device has come with one store. Plain data for the owner to keep; losing it costs only time. */
 export interface SharedProgress {
-  readonly schema: 1;
+  readonly schema: 2;
   /** Which store this is about. */
   readonly store: string;
   /** Ids of pieces that are there for certain. */
@@ -59,6 +82,8 @@ export interface SharedProgress {
   readonly refused: readonly string[];
   /** How far has been read for each plan, in the store's own words. */
   readonly since: Readonly<Record<string, string>>;
+  /** When pieces went there last (milliseconds since 1970), or null for never. */
+  readonly sentAtMs: number | null;
 }
 
 /** What was fetched; `problem` is null where everything was read to the end. */

@@ -20,9 +20,11 @@ import { Collect } from '../../../src/pages/handover/collect.tsx';
 import { HandBack } from '../../../src/pages/handover/handBack.tsx';
 import { HandOut } from '../../../src/pages/handover/handOut.tsx';
 import { Join } from '../../../src/pages/handover/join.tsx';
+import { StoreLine } from '../../../src/pages/handover/storeLine.tsx';
 import { StorePage } from '../../../src/pages/handover/storePage.tsx';
 import { handoverWords as words } from '../../../src/pages/words/handover.ts';
-import { sharedWords, storeSentence } from '../../../src/pages/words/shared.ts';
+import { sharedWords } from '../../../src/pages/words/shared.ts';
+import { createAgreementShelf } from '../../../src/storage/shared/index.ts';
 import { openSharedDesk } from '../../../src/sharedDesk.ts';
 import { createHandoverShelf } from '../../../src/storage/collected.ts';
 import { openStorage } from '../../../src/storage/index.ts';
@@ -58,6 +60,8 @@ const open = () =>
 let desk = await open();
 const shared = await openSharedDesk({
   storage,
+  agreement: createAgreementShelf(() => window.localStorage),
+  now: () => Date.now(),
   fetch: (url, init) => fetch(url, init),
   sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms / 20)),
 });
@@ -98,7 +102,7 @@ function draw(): void {
   const app = document.getElementById('app') as HTMLElement;
   if (view === 'plan') render(<HandOut {...carry} plan={plan} host={thisHost()} />, app);
   else if (view === 'tablet')
-    render(<HandBack {...carry} plan={plan} handOver={desk.handOver(deviceId)} />, app);
+    render(<HandBack {...carry} plan={plan} handOver={desk.handOver(deviceId)} store={null} />, app);
   else if (view === 'join')
     render(
       <Join
@@ -115,12 +119,15 @@ function draw(): void {
   else if (view === 'store')
     render(
       <StorePage
-        address={shared.address()}
+        agreed={shared.agreed()}
+        offered={shared.offered()}
+        sent={shared.sent()}
         standing={shared.state()}
         overHttps={location.protocol === 'https:'}
         words={sharedWords}
-        onTest={(address) => shared.test(address)}
-        onSave={(address) => void shared.setAddress(address)}
+        onTest={() => shared.test()}
+        onAgree={(address) => shared.agree(address)}
+        onStop={() => void shared.stop()}
       />,
       app,
     );
@@ -133,7 +140,7 @@ function draw(): void {
         nameOf={(nickname) => nickname.replace(/^~/, '')}
         now={() => Date.now()}
         onTake={(found) => desk.take(found)}
-        store={shared.address() === null ? null : storeSentence(sharedWords, shared.state())}
+        store={<StoreLine store={shared} words={sharedWords} />}
       />,
       app,
     );

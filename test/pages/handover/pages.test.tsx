@@ -15,7 +15,8 @@ import type { Collected } from '../../../src/pages/handover/collected.ts';
 import { checkEvening, type EveningHost } from '../../../src/pages/handover/evening.ts';
 import { PlanCard } from '../../../src/pages/handover/planCard.tsx';
 import { NOTHING_READ, readText } from '../../../src/pages/handover/reading.ts';
-import { isPlainHttp, StorePage } from '../../../src/pages/handover/storePage.tsx';
+import { StoreLine } from '../../../src/pages/handover/storeLine.tsx';
+import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/pages/handover/storePage.tsx';
 import { handoverWords as words } from '../../../src/pages/words/handover.ts';
 import { sharedWords, storeSentence, type StoreProblem } from '../../../src/pages/words/shared.ts';
 import { madeUpRecord, planWith } from '../../core/group/rides.ts';
@@ -224,7 +225,7 @@ describe('a store of the club', () => {
       expect(text).toContain(sharedWords.problems[problem]);
       expect(text).toContain('safe on this device');
     }
-    expect(storeSentence(sharedWords, null)).toBe(sharedWords.off);
+    expect(storeSentence(sharedWords, null)).toBe(sharedWords.nothing);
   });
 
   it('plain http to another computer is warned of, to this one not', () => {
@@ -240,41 +241,138 @@ describe('a store of the club', () => {
     ).toEqual([false, false, false, false, false]);
   });
 
-  it('is off until it is turned on, tests before it saves, and tells in words', async () => {
-    const saved: unknown[] = [];
+  const ADDRESS = { url: 'https://club.example', database: 'rides', name: 'coach', password: 'right' };
+  const NOTHING_SENT = { rides: 0, atMs: null };
+  const page = (more: Partial<StorePageProps> = {}): void =>
     render(
       <StorePage
-        address={null}
+        agreed={null}
+        offered={null}
+        sent={NOTHING_SENT}
         standing={null}
         overHttps={false}
         words={sharedWords}
-        onTest={async ({ password }) => (password === 'right' ? null : 'wrong-password')}
-        onSave={(address) => saved.push(address)}
+        onTest={async () => null}
+        onAgree={async () => 'kept'}
+        onStop={() => undefined}
+        {...more}
       />,
       root,
     );
-    expect(root.querySelectorAll('input')).toHaveLength(1);
-    find<HTMLInputElement>('.tick input').click();
+  const type = async (name: string, text: string): Promise<void> => {
+    const field = find<HTMLInputElement>(`[name="${name}"]`);
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
     await redrawn();
-    const type = async (name: string, text: string): Promise<void> => {
-      const field = find<HTMLInputElement>(`[name="${name}"]`);
-      field.value = text;
-      field.dispatchEvent(new Event('input', { bubbles: true }));
-      await redrawn();
-    };
+  };
+  const submit = async (): Promise<void> => {
+    find('form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    await redrawn();
+  };
+
+  it('says what would go to whom before anybody agrees, and asks the store only then', async () => {
+    const done: unknown[] = [];
+    page({
+      onAgree: async (address) => {
+        done.push(address);
+        return 'kept';
+      },
+      onTest: async () => {
+        done.push('asked');
+        return 'wrong-password';
+      },
+    });
     await type('url', ' http://club.example ');
     expect(find('[role="alert"]').textContent).toBe(sharedWords.plainHttp);
     await type('database', 'rides');
     await type('password', 'wrong');
-    find<HTMLButtonElement>('[data-test-store]').click();
-    await redrawn();
+    const consent = find('[data-store-consent]').textContent;
+    for (const told of ['club.example', 'nicknames', 'number of this tablet', 'rides', 'stop at any time'])
+      expect(consent).toContain(told);
+    expect(find('[data-agree-store]').textContent).toBe(sharedWords.agree('club.example'));
+    expect(find('[data-store]').textContent).toBe(sharedWords.off);
+    expect(root.querySelector('[data-test-store]')).toBeNull();
+    expect(done).toEqual([]);
+    await submit();
+    expect(done).toEqual([
+      { url: 'http://club.example', database: 'rides', name: '', password: 'wrong' },
+      'asked',
+    ]);
     expect(find('[data-store-told]').textContent).toBe(sharedWords.problems['wrong-password']);
-    await type('password', 'right');
-    find<HTMLButtonElement>('[data-test-store]').click();
-    await redrawn();
-    expect(find('[data-store-told]').textContent).toBe(sharedWords.works);
-    expect(saved).toEqual([]);
-    find('form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
-    expect(saved).toEqual([{ url: 'http://club.example', database: 'rides', name: '', password: 'right' }]);
+  });
+
+  it('does not agree to what cannot be an address', async () => {
+    page({ onAgree: async () => 'bad-address', onTest: async () => expect.unreachable() });
+    await submit();
+    expect(find('[data-store-told]').textContent).toBe(sharedWords.badAddress);
+  });
+
+  it.each(['file', 'before'] as const)(
+    'an address from %s is only asked about, with a way to forget it',
+    (from) => {
+      let forgotten = 0;
+      page({
+        offered: { from, address: { ...ADDRESS, url: 'https://раypal.example', password: '' } },
+        onStop: () => {
+          forgotten += 1;
+        },
+      });
+      // Look-alike letters are written as what they are.
+      expect(find('[data-store-offered]').textContent).toBe(
+        sharedWords.offered[from]('xn--ypal-43d9g.example'),
+      );
+      expect(find<HTMLInputElement>('[name="url"]').value).toBe('https://раypal.example');
+      find<HTMLButtonElement>('[data-forget-store]').click();
+      expect(forgotten).toBe(1);
+    },
+  );
+
+  it('says what has gone where, when, and stops; the address is there to be changed', async () => {
+    let stopped = 0;
+    const atMs = Date.UTC(2026, 10, 26, 18, 4);
+    const agreed = { address: ADDRESS, atMs };
+    page({
+      agreed,
+      sent: { rides: 12, atMs },
+      onStop: () => {
+        stopped += 1;
+      },
+    });
+    expect(find('h2').textContent).toBe(sharedWords.goesTo('club.example'));
+    expect(find('[data-store-sent]').textContent).toMatch(/^12 rides went there, last on .*26/);
+    expect(root.textContent).toContain('Nicknames');
+    expect(root.textContent).not.toContain('right');
+    find<HTMLButtonElement>('[data-stop-store]').click();
+    expect(stopped).toBe(1);
+    page();
+    expect(find<HTMLInputElement>('[name="password"]').value).toBe('right');
+  });
+
+  it('stands in one line on the pages of a session, and nowhere where nothing is sent', () => {
+    let stopped = 0;
+    const line = (agreed: boolean): void =>
+      render(
+        <StoreLine
+          words={sharedWords}
+          store={{
+            agreed: () => (agreed ? { address: ADDRESS, atMs: 1 } : null),
+            offered: () => null,
+            sent: () => ({ rides: 3, atMs: 1 }),
+            state: () => ({ phase: 'waiting', there: 3, left: 1, problem: 'unreachable', nextTryMs: 4_000 }),
+            stop: async () => {
+              stopped += 1;
+            },
+          }}
+        />,
+        root,
+      );
+    line(true);
+    expect(find('[data-store-line]').textContent).toContain(sharedWords.line('club.example'));
+    expect(find('[data-store-line]').textContent).toContain('3 rides went there');
+    expect(find('[data-store]').textContent).toContain(sharedWords.problems.unreachable);
+    find<HTMLButtonElement>('[data-stop-store]').click();
+    expect(stopped).toBe(1);
+    line(false);
+    expect(root.textContent).toBe('');
   });
 });
