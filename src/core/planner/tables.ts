@@ -58,8 +58,8 @@ export interface Tables {
 export function prepareTables(world: RideWorld, grid: Grid): Tables {
   const { machine } = world;
   // Whole steps, so that the speed at which riders brake by themselves is on the grid or just within.
-  const fastestMps = Math.ceil(FASTEST_MPS / grid.speedStepMps) * grid.speedStepMps;
-  const speeds = Math.round((fastestMps - SLOWEST_MPS) / grid.speedStepMps) + 1;
+  const speeds = Math.ceil((FASTEST_MPS - SLOWEST_MPS) / grid.speedStepMps) + 1;
+  const fastestMps = SLOWEST_MPS + (speeds - 1) * grid.speedStepMps;
   const gears = machine.gears.length;
   const tables: Tables = {
     speeds,
