@@ -6,6 +6,7 @@ import { parseLevelText } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../core/model/presets.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
+import { sentenceOf } from '../words/problems.ts';
 import { type Args, needed } from './args.ts';
 import { readText } from './files.ts';
 import { BadInput } from './badInput.ts';
@@ -36,6 +37,6 @@ export function levelFromFile(path: string): Level {
   const more = parsed.problems.length - 1;
   const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
   throw new BadInput(
-    `"${path}" is no level that can be ridden${place}: ${first?.sentence ?? ''}${more > 0 ? ` (${more} more: ask "levels ${path}")` : ''}`,
+    `"${path}" is no level that can be ridden${place}: ${first === undefined ? '' : sentenceOf(first)}${more > 0 ? ` (${more} more: ask "levels ${path}")` : ''}`,
   );
 }

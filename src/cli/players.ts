@@ -10,6 +10,7 @@ import type { Controller } from '../core/ride/run.ts';
 import type { TimedCommand } from '../core/ride/types.ts';
 import { readJson } from './files.ts';
 import { BadInput } from './badInput.ts';
+import { recordingSentence } from './spoken.ts';
 
 /** Makes somebody who rides here. */
 type Player = (ground: Ground, seed: number) => Controller;
@@ -49,11 +50,11 @@ export function commandsFromFile(path: string, setup: RideSetup): RiddenFile {
       checkpoints: [],
     };
     const parsed = parseRecording(envelope);
-    if (!parsed.ok) throw new BadInput(`"${path}" holds no list of commands. ${parsed.sentence}`);
+    if (!parsed.ok) throw new BadInput(`"${path}" holds no list of commands. ${recordingSentence(parsed)}`);
     return { commands: parsed.recording.commands, recorded: null };
   }
   const parsed = parseRecording(value);
-  if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden. ${parsed.sentence}`);
+  if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden. ${recordingSentence(parsed)}`);
   const { commands, seed, autoEase } = parsed.recording;
   return { commands, recorded: { seed, autoEase } };
 }

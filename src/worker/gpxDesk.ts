@@ -92,10 +92,9 @@ async function readSlices(
 }
 
 function unreadable(): GpxOutcome {
-  const sentence = 'The file could not be read. Was it moved or changed meanwhile? Choose it again.';
-  return { kind: 'refused', problems: refused('unreadable', sentence).problems };
+  return { kind: 'refused', problems: refused('unreadable').problems };
 }
 
 function gone() {
-  return refused('no-road', 'The road is no longer here. Choose the file again.');
+  return refused('no-road');
 }

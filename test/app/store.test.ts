@@ -11,12 +11,13 @@ import { KEY_ACTIONS, type Keys, withKey } from '../../src/core/settings/setting
 import { createStore } from '../../src/app/createStore.ts';
 import { type Action, initialState, reduce, type State } from '../../src/app/store.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { sentenceOf } from '../../src/words/problems.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 
 function level(change: Partial<Level>): Level {
   const parsed = parseLevel({ ...file, ...change });
-  if (!parsed.ok) throw new Error(parsed.problems.map((problem) => problem.sentence).join());
+  if (!parsed.ok) throw new Error(parsed.problems.map(sentenceOf).join());
   return parsed.level;
 }
 

@@ -34,6 +34,7 @@ const inCore = (name: string): string => `core/${name}`;
 const coreRooms = Object.keys(coreTable).map(inCore);
 
 const shellPackages = {
+  words: [],
   game: ['phaser'],
   ui: ['preact'],
   charts: ['preact'],
@@ -50,8 +51,9 @@ const shellPackages = {
 /** Rooms outside the core that others may know. */
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
   charts: ['ui'],
-  app: ['ui', 'charts', 'pages'],
-  pages: ['ui', 'charts', 'app'],
+  app: ['words', 'ui', 'charts', 'pages'],
+  pages: ['words', 'ui', 'charts', 'app'],
+  cli: ['words'],
 };
 
 /** Rooms that show pictures or play sounds refer to files in `assets`; `main` reads the levels too. */
@@ -75,7 +77,11 @@ function buildTable(): ReadonlyMap<string, Permission> {
   }
   const shellsForMain = Object.keys(shellPackages).filter((room) => room !== 'cli');
   const folders = ['assets', 'levels'];
-  table.set('main', { rooms: ['core', ...coreRooms, ...shellsForMain], packages: ['preact'], folders });
+  table.set('main', {
+    rooms: ['core', ...coreRooms, ...shellsForMain],
+    packages: ['preact'],
+    folders,
+  });
   return table;
 }
 

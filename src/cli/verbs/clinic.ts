@@ -11,6 +11,7 @@ import { type RideRecord, RULES_VERSION } from '../../core/group/records/record.
 import { type ApartCode, createRemarker, type Remark } from '../../core/group/records/remark.ts';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { sentenceOf } from '../../words/problems.ts';
 import { needed } from '../args.ts';
 import { BadInput } from '../badInput.ts';
 import { levelFromFile } from '../choose.ts';
@@ -74,7 +75,9 @@ function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
   if (parsed.ok) return parsed.plan;
   const [first] = parsed.problems;
   const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
-  throw new BadInput(`"${path}" is no plan that can be used${place}: ${first?.sentence ?? ''}`);
+  throw new BadInput(
+    `"${path}" is no plan that can be used${place}: ${first === undefined ? '' : sentenceOf(first)}`,
+  );
 }
 
 function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]): Gathered {

@@ -19,6 +19,7 @@ import type { Level } from '../../core/level/schema.ts';
 import { isOnLevel } from '../../core/ride/job.ts';
 import { parseRecording } from '../../core/ride/recording.ts';
 import { BadInput } from '../badInput.ts';
+import { recordingSentence } from '../spoken.ts';
 import { readText } from '../files.ts';
 import { unwrapRecording } from '../players.ts';
 
@@ -65,7 +66,7 @@ function recordFrom(reader: RideReader, path: string, text: string, seq: number)
   }
   if (value === null || typeof value !== 'object' || !('commands' in value)) return null;
   const parsed = parseRecording(value);
-  if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${parsed.sentence}`);
+  if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${recordingSentence(parsed)}`);
   const { recording } = parsed;
   const { plan, levels, remarker } = reader;
   const places = plan.rides.map((_, i) => planLevel(plan, i, recording.seed, levels));

@@ -3,9 +3,11 @@ import { readGpx } from '../../core/gpx/file.ts';
 import { hardestStretch } from '../../core/gpx/hardest.ts';
 import { importRoad, type Road } from '../../core/gpx/road.ts';
 import type { Problem } from '../../core/level/problems.ts';
+import { sentenceOf } from '../../words/problems.ts';
 import { needed } from '../args.ts';
 import { readBytes } from '../files.ts';
 import { fixed } from '../print.ts';
+import { spoken } from '../spoken.ts';
 import type { Answer, Verb } from '../verb.ts';
 
 export const gpx: Verb = {
@@ -24,9 +26,9 @@ export const gpx: Verb = {
 function refuse(path: string, problems: readonly Problem[]): Answer {
   const nothing = { lengthM: null, ascentM: null, steepestPercent: null, quality: null, qualityReasons: [] };
   return {
-    json: { ...nothing, problems, questions: [] },
+    json: { ...nothing, problems: problems.map(spoken), questions: [] },
     text: `No road can be made of "${path}".`,
-    complaint: problems.map(({ sentence }) => sentence).join(' '),
+    complaint: problems.map(sentenceOf).join(' '),
   };
 }
 
@@ -38,7 +40,7 @@ function describe(road: Road): Answer {
     `${fixed(lengthM / 1000, 2)} km with ${fixed(ascentM, 0)} m of ascent, up to ${fixed(steepestPercent, 1)} %, from ${points} points.`,
     `Its elevations are ${quality.grade}; slopes are averaged over ${2 * halfWidthM} m.`,
     `It climbs hardest from ${hardest.fromM} m to ${hardest.toM} m.`,
-    ...[...quality.reasons, ...problems, ...questions].map(({ sentence }) => sentence),
+    ...[...quality.reasons, ...problems, ...questions].map(sentenceOf),
   ];
   return {
     json: {
@@ -47,9 +49,9 @@ function describe(road: Road): Answer {
       steepestPercent,
       steepestDescentPercent: road.steepestDescentRatio * 100,
       quality: quality.grade,
-      qualityReasons: quality.reasons,
-      problems,
-      questions,
+      qualityReasons: quality.reasons.map(spoken),
+      problems: problems.map(spoken),
+      questions: questions.map(spoken),
       points,
       cappedM,
       halfWidthM,

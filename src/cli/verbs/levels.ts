@@ -4,11 +4,18 @@
  */
 import { courseOfLevel } from '../../core/level/build.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
-import type { Problem } from '../../core/level/problems.ts';
 import { bundledLevelFiles, readText } from '../files.ts';
 import { counted, fixed, table } from '../print.ts';
 import { BadInput } from '../badInput.ts';
+import { spoken } from '../spoken.ts';
 import type { Verb } from '../verb.ts';
+
+/** A problem as it is printed; those of files and of twins are found here, the others by the core. */
+interface LevelProblem {
+  readonly path: string;
+  readonly code: string;
+  readonly sentence: string;
+}
 
 interface LevelLine {
   readonly file: string;
@@ -18,7 +25,7 @@ interface LevelLine {
   readonly teaches: string | null;
   readonly lengthM: number | null;
   readonly pitchCount: number | null;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly LevelProblem[];
 }
 
 export const levels: Verb = {
@@ -56,7 +63,7 @@ function lineFor(file: string): LevelLine {
     return { ...nothing, problems: [{ path: '', code: 'unreadable', sentence: error.message }] };
   }
   const parsed = parseLevelText(text);
-  if (!parsed.ok) return { ...nothing, problems: parsed.problems };
+  if (!parsed.ok) return { ...nothing, problems: parsed.problems.map(spoken) };
   const { id, title, teaches } = parsed.level;
   const course = courseOfLevel(parsed.level);
   return {

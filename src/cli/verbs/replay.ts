@@ -13,6 +13,7 @@ import { startTally } from '../headless.ts';
 import { markLine, markSentence } from '../marking.ts';
 import { unwrapRecording } from '../players.ts';
 import { BadInput } from '../badInput.ts';
+import { recordingSentence } from '../spoken.ts';
 import type { Verb } from '../verb.ts';
 import { report } from './ride.ts';
 
@@ -24,7 +25,7 @@ export const replay: Verb = {
   run(args) {
     const path = needed(args, 'recording', 'the file of a recording');
     const parsed = parseRecording(unwrapRecording(readJson(path)));
-    if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${parsed.sentence}`);
+    if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${recordingSentence(parsed)}`);
     const { recording } = parsed;
     const level = findLevel(args, recording);
     const { bike, rider, seed } = recording;

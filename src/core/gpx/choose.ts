@@ -10,6 +10,7 @@ import {
   type GpxTrack,
   type PointColumns,
   refused,
+  roadNote,
   type RoadNote,
   type RoadQuestion,
 } from './types.ts';
@@ -46,12 +47,9 @@ export function choosePoints(file: GpxFile, answers: RoadAnswers): Chosen {
   const taken = answers.tracks ?? defaultFor(candidates);
   const numbers = candidates.map((_, i) => `${i + 1}`);
   if (taken !== 'join' && !numbers.includes(`${taken}`))
-    return refused('no-such-track', `There is no track ${taken}; the file has ${candidates.length}.`);
+    return refused('no-such-track', { track: taken, trackCount: candidates.length });
   const question: RoadQuestion = {
-    path: 'tracks',
-    code: 'several-tracks',
-    sentence: `The file holds ${candidates.length} tracks. ${taken === 'join' ? 'They were joined end to end' : `Track ${taken} was taken`}. Is that the road?`,
-    values: { trackCount: candidates.length },
+    ...roadNote('tracks', 'several-tracks', { trackCount: candidates.length }),
     options: ['join', ...numbers],
     taken: `${taken}`,
   };
@@ -60,17 +58,9 @@ export function choosePoints(file: GpxFile, answers: RoadAnswers): Chosen {
 }
 
 function nothingIn(file: GpxFile): ReturnType<typeof refused> {
-  if (file.unreadablePoints > 0)
-    return refused(
-      'no-readable-points',
-      `None of the ${file.pointCount} points has a place on the globe that can be read.`,
-    );
-  if (file.waypointCount > 0)
-    return refused(
-      'only-waypoints',
-      `The file holds ${file.waypointCount} single places (waypoints) but no track and no route. Export the ride itself.`,
-    );
-  return refused('no-points', 'The file holds no track and no route with points in it.');
+  if (file.unreadablePoints > 0) return refused('no-readable-points', { pointCount: file.pointCount });
+  if (file.waypointCount > 0) return refused('only-waypoints', { waypointCount: file.waypointCount });
+  return refused('no-points');
 }
 
 /** Joined if they follow one another, else the longest one. */

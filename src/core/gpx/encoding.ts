@@ -14,28 +14,24 @@ export type OpenDecoder = (label: string) => TextStream;
 /** What the first bytes say. */
 export type Encoding =
   | { readonly kind: 'text'; readonly label: string }
-  | { readonly kind: 'packed' | 'other'; readonly sentence: string };
+  | { readonly kind: 'packed' }
+  /** Plainly something else; `binary` where nothing better can be said. */
+  | { readonly kind: 'other'; readonly is: 'pdf' | 'picture' | 'fit' | 'binary' };
 
 /** An XML declaration has ended by then. */
 export const HEAD_BYTES = 256;
 
-const PACKED = 'This file is packed. Unpack it first; the file inside ends in .gpx.';
-
 /** Beginnings of files that are no text, in hex. */
-const MAGIC: readonly {
-  readonly hex: string;
-  readonly kind: 'packed' | 'other';
-  readonly sentence: string;
-}[] = [
-  { hex: '1f8b', kind: 'packed', sentence: PACKED },
-  { hex: '504b0304', kind: 'packed', sentence: PACKED },
-  { hex: '425a68', kind: 'packed', sentence: PACKED },
-  { hex: '377abcaf', kind: 'packed', sentence: PACKED },
-  { hex: 'fd377a585a', kind: 'packed', sentence: PACKED },
-  { hex: '28b52ffd', kind: 'packed', sentence: PACKED },
-  { hex: '25504446', kind: 'other', sentence: 'This is a PDF document, not a GPX file.' },
-  { hex: '89504e47', kind: 'other', sentence: 'This is a picture, not a GPX file.' },
-  { hex: 'ffd8ff', kind: 'other', sentence: 'This is a picture, not a GPX file.' },
+const MAGIC: readonly { readonly hex: string; readonly is: 'packed' | 'pdf' | 'picture' }[] = [
+  { hex: '1f8b', is: 'packed' },
+  { hex: '504b0304', is: 'packed' },
+  { hex: '425a68', is: 'packed' },
+  { hex: '377abcaf', is: 'packed' },
+  { hex: 'fd377a585a', is: 'packed' },
+  { hex: '28b52ffd', is: 'packed' },
+  { hex: '25504446', is: 'pdf' },
+  { hex: '89504e47', is: 'picture' },
+  { hex: 'ffd8ff', is: 'picture' },
 ];
 
 /** Marks that begin a text. The longer one first: the mark of UTF-32 begins like that of UTF-16. */
@@ -57,14 +53,13 @@ const MARKS: readonly { readonly hex: string; readonly label: string }[] = [
 export function encodingOf(head: Uint8Array): Encoding {
   const hex = [...head.subarray(0, 8)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   const magic = MAGIC.find((entry) => hex.startsWith(entry.hex));
-  if (magic !== undefined) return { kind: magic.kind, sentence: magic.sentence };
+  if (magic !== undefined)
+    return magic.is === 'packed' ? { kind: 'packed' } : { kind: 'other', is: magic.is };
   const mark = MARKS.find((entry) => hex.startsWith(entry.hex));
   if (mark !== undefined) return { kind: 'text', label: mark.label };
   const ascii = [...head].map((byte) => String.fromCharCode(byte)).join('');
-  if (ascii.slice(8, 12) === '.FIT')
-    return { kind: 'other', sentence: 'This is a FIT file. Export the ride as GPX instead.' };
-  if (ascii.includes('\0'))
-    return { kind: 'other', sentence: 'This is not a text file, so it is no GPX file.' };
+  if (ascii.slice(8, 12) === '.FIT') return { kind: 'other', is: 'fit' };
+  if (ascii.includes('\0')) return { kind: 'other', is: 'binary' };
   const declared = /^\s*<\?xml[^>]*?\sencoding\s*=\s*["']([\w.:-]{1,40})["']/.exec(ascii)?.[1]?.toLowerCase();
   // Saying "UTF-16" in single bytes is a common slip of programs that convert files.
   return { kind: 'text', label: declared === undefined || /^utf-?16/.test(declared) ? 'utf-8' : declared };

@@ -22,16 +22,13 @@ export function createGpxBytes(openDecoder: OpenDecoder): GpxBytes {
   const begin = (): void => {
     const encoding = encodingOf(head.subarray(0, HEAD_BYTES));
     if (encoding.kind !== 'text') {
-      refusal = refused(encoding.kind === 'packed' ? 'packed' : 'not-xml', encoding.sentence);
+      refusal = encoding.kind === 'packed' ? refused('packed') : refused('not-xml', { is: encoding.is });
       return;
     }
     try {
       stream = openDecoder(encoding.label);
     } catch {
-      refusal = refused(
-        'encoding',
-        `The file is written in an encoding that cannot be read here (${encoding.label}). Save it as UTF-8.`,
-      );
+      refusal = refused('encoding', { label: encoding.label });
       return;
     }
     reader.push(stream.decode(head, { stream: true }));

@@ -7,6 +7,7 @@ import { type ParseResult, parseLevel } from '../level/parse.ts';
 import { LEVEL_SCHEMA, type Level, LONGEST_LEVEL_M, STEEPEST_RATIO } from '../level/schema.ts';
 import type { Road } from './road.ts';
 import type { RoadStretch } from './hardest.ts';
+import { refused } from './types.ts';
 
 /** What a person chose for the level. Anything of a level may be set besides the road itself. */
 export interface LevelWishes extends RoadStretch, Partial<Omit<Level, 'pieces' | 'schema'>> {
@@ -26,8 +27,7 @@ export function levelFromRoad(road: Road, wishes: LevelWishes): ParseResult {
   const from = Math.max(0, Math.min(last, Math.round(fromM / stepM)));
   const to = Math.max(0, Math.min(last, Math.round(toM / stepM), from + LONGEST_LEVEL_M / stepM));
   if (!(to > from)) {
-    const sentence = 'The stretch ends before it begins. Choose where it starts and where it ends.';
-    return { ok: false, problems: [{ path: 'pieces[0]', code: 'backwards', sentence }] };
+    return refused('backwards', {}, 'pieces[0]');
   }
   return parseLevel({
     schema: LEVEL_SCHEMA,

@@ -5,7 +5,7 @@
 import type { RoadAnswers } from './choose.ts';
 import { distanceM, type GlobePoint, globePoint } from './globe.ts';
 import { indexOfLargest, median } from './lists.ts';
-import type { PointColumns, RoadNote, RoadQuestion } from './types.ts';
+import { type PointColumns, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
 
 /** Points nearer than this to the one before are the same place (m). */
 const SAME_PLACE_M = 0.5;
@@ -175,20 +175,12 @@ function holeQuestion(holes: readonly Hole[]): RoadQuestion {
   const longestM = Math.round(longest.toM - longest.fromM);
   const atM = Math.round(longest.fromM);
   return {
-    path: 'holes',
-    code: 'holes',
-    sentence: `The track has ${holes.length === 1 ? 'a hole' : `${holes.length} holes`}; the longest is ${longestM} m, ${atM} m from the start. It was crossed in a straight line. Keep that, or take only the longest part without a hole?`,
-    values: { holeCount: holes.length, longestM, atM },
+    ...roadNote('holes', 'holes', { holeCount: holes.length, longestM, atM }),
     options: ['straight', 'longest-part'],
     taken: 'straight',
   };
 }
 
 function droppedNote(count: number): RoadNote {
-  return {
-    path: 'points',
-    code: 'impossible-points',
-    sentence: `${count === 1 ? '1 point was' : `${count} points were`} left out: nobody can have been there.`,
-    values: { pointCount: count },
-  };
+  return roadNote('points', 'impossible-points', { pointCount: count });
 }

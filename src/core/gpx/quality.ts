@@ -2,7 +2,7 @@
  * How far the elevations of an imported road can be trusted: a grade and its reasons, each with its number. The
  * limits are ours; they say how much of a road, or how much of its slope, may be made up or noise.
  */
-import type { RoadNote } from './types.ts';
+import { type QualityCode, type RoadNote, roadNote } from './types.ts';
 
 export type QualityGrade = 'good' | 'fair' | 'poor';
 
@@ -30,18 +30,14 @@ export interface QualityFacts {
 }
 
 interface Rule {
-  readonly code: string;
+  readonly code: QualityCode;
   /** The number that is judged, and from where on it makes a road fair or poor. */
   readonly of: (facts: QualityFacts) => number;
   readonly fairFrom: number;
   readonly poorFrom: number;
   /** Name of the number in the values of the reason. */
   readonly unit: string | null;
-  readonly sentence: (value: number, facts: QualityFacts) => string;
 }
-
-const percent = (share: number): string =>
-  `${share < 0.0095 ? (share * 100).toFixed(1) : Math.round(share * 100)} %`;
 
 const RULES: readonly Rule[] = [
   {
@@ -50,7 +46,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 30,
     poorFrom: 90,
     unit: 'stepM',
-    sentence: (value) => `The points are ${Math.round(value)} m apart: too few for hills in between.`,
   },
   {
     code: 'elevation-missing',
@@ -58,8 +53,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 0.01,
     poorFrom: 0.5,
     unit: 'share',
-    sentence: (value) =>
-      `Elevations are missing on ${percent(value)} of the road; straight lines stand in for them.`,
   },
   {
     code: 'holes',
@@ -67,7 +60,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 1e-9,
     poorFrom: 0.15,
     unit: 'share',
-    sentence: (value) => `${percent(value)} of the road are holes crossed in a straight line.`,
   },
   {
     code: 'bridged',
@@ -75,8 +67,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 1e-9,
     poorFrom: 0.02,
     unit: 'share',
-    sentence: (value) =>
-      `On ${percent(value)} of the road the elevations jump as no road does; that was bridged.`,
   },
   {
     code: 'noisy',
@@ -84,8 +74,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 0.004,
     poorFrom: 0.009,
     unit: 'slopeNoiseRatio',
-    sentence: (value, facts) =>
-      `The elevations stray by ${facts.noiseM.toFixed(1)} m from point to point; slopes may be off by ${(value * 100).toFixed(1)} points although they were averaged over ${2 * facts.halfWidthM} m.`,
   },
   {
     code: 'spikes',
@@ -93,7 +81,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 0.01,
     poorFrom: 0.1,
     unit: 'share',
-    sentence: (value) => `${percent(value)} of the elevations are lone spikes; they were left out.`,
   },
   {
     code: 'whole-metres',
@@ -101,7 +88,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 1,
     poorFrom: 2,
     unit: 'heightStepM',
-    sentence: () => 'The elevations are whole metres, so small rises are blurred.',
   },
   {
     code: 'all-equal',
@@ -109,8 +95,6 @@ const RULES: readonly Rule[] = [
     fairFrom: 1,
     poorFrom: 1,
     unit: null,
-    sentence: () =>
-      'All elevations are equal. Either the road is level like water, or they were never measured.',
   },
 ];
 
@@ -120,9 +104,12 @@ export function qualityOf(facts: QualityFacts): Quality {
     const value = rule.of(facts);
     if (value < rule.fairFrom) return [];
     const grade: QualityGrade = value >= rule.poorFrom ? 'poor' : 'fair';
-    const sentence = rule.sentence(value, facts);
-    const values: RoadNote['values'] = rule.unit === null ? {} : { [rule.unit]: value };
-    return [{ path: 'elevation', code: rule.code, sentence, values, grade }];
+    const { noiseM, halfWidthM } = facts;
+    const values = {
+      ...(rule.unit === null ? {} : { [rule.unit]: value }),
+      ...(rule.code === 'noisy' ? { noiseM, halfWidthM } : {}),
+    };
+    return [{ ...roadNote('elevation', rule.code, values), grade }];
   });
   const worst = (['poor', 'fair'] as const).find((grade) => reasons.some((reason) => reason.grade === grade));
   return { grade: worst ?? 'good', reasons };

@@ -1,12 +1,13 @@
 /**
  * Reads the text of a GPX file piece by piece: tracks, routes and their points, of GPX 1.0 and 1.1, with or
- * without a namespace. Fetches nothing, expands nothing, and refuses what is no well-formed GPX with a sentence.
+ * without a namespace. Fetches nothing, expands nothing, and refuses what is no well-formed GPX with a code.
  * What kind of road the points make is left to others.
  */
 import { SaxesParser, type SaxesTagNS } from 'saxes';
 import { LIMITS } from '../math/limits.ts';
 import { type PointSink, pointSink } from './points.ts';
-import { type GpxResult, refused } from './types.ts';
+import type { Problem } from '../level/problems.ts';
+import { type GpxResult, refused, type RoadCode } from './types.ts';
 
 const MOST = LIMITS.gpx;
 /** So much is waited for before the file is judged by how it begins (characters). */
@@ -23,10 +24,12 @@ export interface GpxReader {
 type Role = 'gpx' | 'trk' | 'trkseg' | 'rte' | 'point' | 'extensions' | 'ele' | 'time' | 'cadence' | 'other';
 
 class Refusal extends Error {
-  readonly code: string;
-  constructor(code: string, sentence: string) {
-    super(sentence);
+  readonly code: RoadCode;
+  readonly values: Problem['values'];
+  constructor(code: RoadCode, values: Problem['values'] = {}) {
+    super(code);
     this.code = code;
+    this.values = values;
   }
 }
 
@@ -52,8 +55,7 @@ export function createGpxReader(): GpxReader {
     push: (text) =>
       attempt(() => {
         length += text.length;
-        if (length > MOST.characters.most)
-          throw new Refusal('too-big', 'This file is too big for one ride. Export a shorter one.');
+        if (length > MOST.characters.most) throw new Refusal('too-big');
         if (begun) {
           parser.write(text);
           return;
@@ -71,7 +73,7 @@ export function createGpxReader(): GpxReader {
         begun = true;
         finish(parser);
       });
-      return refusal === null ? { ok: true, file: sink.file() } : refused(refusal.code, refusal.message);
+      return refusal === null ? { ok: true, file: sink.file() } : refused(refusal.code, refusal.values);
     },
   };
 }
@@ -82,22 +84,16 @@ function finish(parser: SaxesParser<{ xmlns: true }>): void {
     parser.close();
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    throw new Refusal('truncated', `The file stops in the middle, at line ${line}. Export or copy it again.`);
+    throw new Refusal('truncated', { line });
   }
 }
 
 function checkBeginning(head: string): void {
   const text = head.replace(/^\uFEFF/, '').trimStart();
-  if (text === '') throw new Refusal('empty', 'This file is empty.');
-  if (/^<(!doctype\s+html|html)\b/i.test(text))
-    throw new Refusal(
-      'not-gpx',
-      'This is a web page, not a GPX file. Perhaps the download asked to sign in.',
-    );
-  if (/^[{[]/.test(text))
-    throw new Refusal('not-xml', 'This is JSON, not a GPX file. Export the ride as GPX.');
-  if (!text.startsWith('<'))
-    throw new Refusal('not-xml', 'This is not a GPX file; it does not begin with "<".');
+  if (text === '') throw new Refusal('empty');
+  if (/^<(!doctype\s+html|html)\b/i.test(text)) throw new Refusal('not-gpx', { is: 'web-page-at-once' });
+  if (/^[{[]/.test(text)) throw new Refusal('not-xml', { is: 'json' });
+  if (!text.startsWith('<')) throw new Refusal('not-xml', { is: 'other' });
 }
 
 /** The parser with all handlers set; they throw a `Refusal`, which ends the reading. */
@@ -109,21 +105,14 @@ function createParser(sink: PointSink): SaxesParser<{ xmlns: true }> {
   let space = '';
   let value = '';
   parser.on('error', () => {
-    throw new Refusal(
-      'not-well-formed',
-      `The file is damaged at line ${parser.line}: it is no well-formed XML there. Export it again.`,
-    );
+    throw new Refusal('not-well-formed', { line: parser.line });
   });
   parser.on('doctype', () => {
-    throw new Refusal(
-      'doctype',
-      'The file brings a document type of its own (DOCTYPE), which is never needed and not safe. Export it again as plain GPX.',
-    );
+    throw new Refusal('doctype');
   });
   parser.on('opentag', (tag) => {
     const parent = roles.at(-1);
-    if (roles.length >= MOST.deep.most)
-      throw new Refusal('too-deep', `The file has more than ${MOST.deep.most} elements inside one another.`);
+    if (roles.length >= MOST.deep.most) throw new Refusal('too-deep', { most: MOST.deep.most });
     if (parent === undefined) space = rootSpace(tag);
     const role = parent === undefined ? 'gpx' : roleOf(tag, parent, space);
     if (parent === 'ele' || parent === 'time' || parent === 'cadence') value = '?';
@@ -150,10 +139,7 @@ function openRole(sink: PointSink, role: Role, tag: SaxesTagNS): void {
     role === 'point' &&
     sink.point(tag.attributes['lat']?.value, tag.attributes['lon']?.value) > MOST.points.most
   )
-    throw new Refusal(
-      'too-many-points',
-      `The file has more than ${MOST.points.most} points. Export a shorter ride.`,
-    );
+    throw new Refusal('too-many-points', { most: MOST.points.most });
 }
 
 function closeRole(sink: PointSink, role: Role, value: string): void {
@@ -166,12 +152,10 @@ function closeRole(sink: PointSink, role: Role, value: string): void {
 function rootSpace(tag: SaxesTagNS): string {
   const name = tag.local.toLowerCase();
   if (tag.local === 'gpx') return tag.uri;
-  if (name === 'kml')
-    throw new Refusal('not-gpx', 'This is a KML file. Export the ride as GPX, with its elevations.');
-  if (name === 'trainingcenterdatabase')
-    throw new Refusal('not-gpx', 'This is a TCX file. Export the ride as GPX instead.');
-  if (name === 'html') throw new Refusal('not-gpx', 'This is a web page, not a GPX file.');
-  throw new Refusal('not-gpx', `This is XML, but no GPX: it begins with <${tag.local.slice(0, 40)}>.`);
+  if (name === 'kml') throw new Refusal('not-gpx', { is: 'kml' });
+  if (name === 'trainingcenterdatabase') throw new Refusal('not-gpx', { is: 'tcx' });
+  if (name === 'html') throw new Refusal('not-gpx', { is: 'web-page' });
+  throw new Refusal('not-gpx', { is: 'xml', root: tag.local.slice(0, 40) });
 }
 
 /** What an element is, by its place. In extensions the namespace does not matter, elsewhere it must be the file's. */

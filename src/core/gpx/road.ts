@@ -8,7 +8,7 @@ import { type JudgedHeights, judgeHeights } from './heights.ts';
 import { type CleanLine, cleanLine, type Hole } from './line.ts';
 import { type Quality, qualityOf } from './quality.ts';
 import { ascentM, fittedSlopes, type HalfWidthM, halfWidthFor, heightsOf, slopeNoisePerM } from './smooth.ts';
-import { type GpxFile, refused, type RoadNote, type RoadQuestion } from './types.ts';
+import { type GpxFile, refused, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
 import type { Problem } from '../level/problems.ts';
 import { SHORTEST_LEVEL_M, STEEPEST_RATIO } from '../level/schema.ts';
 
@@ -69,28 +69,15 @@ export function importRoad(file: GpxFile, answers: RoadAnswers = {}): ImportResu
   if (!chosen.ok) return chosen;
   const line = cleanLine(chosen.points, answers);
   if (line.lengthM < SHORTEST_LEVEL_M) return tooShort(line.lengthM);
-  if (line.lengthM > LONGEST_ROAD_M)
-    return refused(
-      'too-long',
-      `The track is ${Math.round(line.lengthM / 1_000)} km long, which no ride is. Export a single ride.`,
-    );
+  if (line.lengthM > LONGEST_ROAD_M) return refused('too-long', { lengthM: line.lengthM });
   const heights = judgeHeights(line);
-  if (heights.knownCount < 2)
-    return refused(
-      'no-elevation',
-      'The file has no elevations, so nothing is known about its hills. Export it from a program that adds them.',
-      'elevation',
-    );
+  if (heights.knownCount < 2) return refused('no-elevation', {}, 'elevation');
   return { ok: true, road: makeRoad(file, line, heights, chosen) };
 }
 
 function tooShort(lengthM: number): ImportResult {
-  if (lengthM < 1)
-    return refused('no-length', 'The track never leaves its first place, so it has no length.');
-  return refused(
-    'too-short',
-    `The road is ${Math.round(lengthM)} m long; a level needs at least ${SHORTEST_LEVEL_M} m.`,
-  );
+  if (lengthM < 1) return refused('no-length');
+  return refused('too-short', { lengthM, leastM: SHORTEST_LEVEL_M });
 }
 
 function makeRoad(
@@ -147,54 +134,26 @@ function makeRoad(
   };
 }
 
-function note(path: string, code: string, sentence: string, values: RoadNote['values']): RoadNote {
-  return { path, code, sentence, values };
-}
-
 function fileNotes({ unreadablePoints, unreadableHeights }: GpxFile): RoadNote[] {
   const notes: RoadNote[] = [];
   if (unreadablePoints > 0)
-    notes.push(
-      note(
-        'points',
-        'unreadable-points',
-        `Points without a readable place were left out: ${unreadablePoints}.`,
-        {
-          pointCount: unreadablePoints,
-        },
-      ),
-    );
+    notes.push(roadNote('points', 'unreadable-points', { pointCount: unreadablePoints }));
   if (unreadableHeights > 0)
-    notes.push(
-      note(
-        'elevation',
-        'unreadable-elevations',
-        `Elevations that are no height were left out: ${unreadableHeights}.`,
-        { pointCount: unreadableHeights },
-      ),
-    );
+    notes.push(roadNote('elevation', 'unreadable-elevations', { pointCount: unreadableHeights }));
   return notes;
 }
 
 function heightNotes({ spikeCount }: JudgedHeights): RoadNote[] {
-  if (spikeCount === 0) return [];
-  const sentence = `Lone spikes of elevation were left out: ${spikeCount}.`;
-  return [note('elevation', 'elevation-spikes', sentence, { pointCount: spikeCount })];
+  return spikeCount === 0 ? [] : [roadNote('elevation', 'elevation-spikes', { pointCount: spikeCount })];
 }
 
 function timeNotes({ timeS }: CleanLine): RoadNote[] {
   const known = timeS.filter((time) => !Number.isNaN(time));
   const backwards = known.filter((time, i) => i > 0 && time < (known[i - 1] as number)).length;
-  if (backwards === 0) return [];
-  const sentence =
-    'The times run backwards in places, so they are not used. The road itself does not need them.';
-  return [note('time', 'time-backwards', sentence, { pointCount: backwards })];
+  return backwards === 0 ? [] : [roadNote('time', 'time-backwards', { pointCount: backwards })];
 }
 
 function capNotes(cappedM: number, steepestRatio: number): RoadNote[] {
   if (cappedM === 0) return [];
-  const percent = (steepestRatio * 100).toFixed(1);
-  const limit = STEEPEST_RATIO * 100;
-  const sentence = `${cappedM} m of the road are steeper than ${limit} % (up to ${percent} %); a level limits them to ${limit} %.`;
-  return [note('elevation', 'capped', sentence, { cappedM, steepestRatio, limitRatio: STEEPEST_RATIO })];
+  return [roadNote('elevation', 'capped', { cappedM, steepestRatio, limitRatio: STEEPEST_RATIO })];
 }

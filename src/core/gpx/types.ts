@@ -37,10 +37,55 @@ export type GpxResult =
   | { readonly ok: true; readonly file: GpxFile }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Something to know about an imported road: the numbers in its sentence by name, with units. */
-export interface RoadNote extends Problem {
-  readonly values: Readonly<Record<string, number>>;
-}
+/** What can be wrong with a recorded road, or should be known about it. */
+export type RoadCode =
+  // No road can be made.
+  | 'too-big'
+  | 'truncated'
+  | 'empty'
+  | 'not-gpx'
+  | 'not-xml'
+  | 'packed'
+  | 'encoding'
+  | 'not-well-formed'
+  | 'doctype'
+  | 'too-deep'
+  | 'too-many-points'
+  | 'no-such-track'
+  | 'no-readable-points'
+  | 'only-waypoints'
+  | 'no-points'
+  | 'no-length'
+  | 'too-short'
+  | 'too-long'
+  | 'no-elevation'
+  | 'backwards'
+  | 'unreadable'
+  | 'no-road'
+  // What a person decides; holes are also a reason why elevations are no better.
+  | 'several-tracks'
+  // What was done.
+  | 'impossible-points'
+  | 'unreadable-points'
+  | 'unreadable-elevations'
+  | 'elevation-spikes'
+  | 'time-backwards'
+  | 'capped'
+  | QualityCode;
+
+/** Why the elevations of a road are no better. */
+export type QualityCode =
+  | 'sparse'
+  | 'elevation-missing'
+  | 'holes'
+  | 'bridged'
+  | 'noisy'
+  | 'spikes'
+  | 'whole-metres'
+  | 'all-equal';
+
+/** Something to know about an imported road. */
+export type RoadNote = Problem;
 
 /** Something only a person can decide. `taken` is what was done as long as nobody answered. */
 export interface RoadQuestion extends RoadNote {
@@ -53,7 +98,12 @@ export function emptyColumns(): PointColumns {
   return { latDeg: [], lonDeg: [], heightM: [], timeS: [], cadenceRpm: [] };
 }
 
-/** A refusal of one sentence. */
-export function refused(code: string, sentence: string, path = '') {
-  return { ok: false, problems: [{ path, code, sentence }] } as const;
+/** A problem, note or question about a road. */
+export function roadNote(path: string, code: RoadCode, values: Problem['values'] = {}): RoadNote {
+  return { about: 'road', path, code, values };
+}
+
+/** A refusal for one reason. */
+export function refused(code: RoadCode, values: Problem['values'] = {}, path = '') {
+  return { ok: false, problems: [roadNote(path, code, values)] } as const;
 }

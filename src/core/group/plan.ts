@@ -4,12 +4,11 @@
  */
 import * as z from 'zod/mini';
 import { parseLevel } from '../level/parse.ts';
-import { handful, type Problem } from '../level/problems.ts';
+import { findingsOf, handful, type Problem, type SchemaCode } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
 import { tooMuch } from '../math/measure.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
-import { planSentence } from './planProblems.ts';
 import { isCleanText } from './texts.ts';
 
 /** Version of the plan format this build reads and writes. */
@@ -20,6 +19,8 @@ const TITLE_CHARACTERS = 80;
 /** A plan without the levels in it has some sixty. */
 const MOST = { deep: LIMITS.plan.deep.most, entries: LIMITS.plan.entries.most };
 
+/** Riders that are found when the bike is, or by everybody for themselves. */
+const BY_CHOICE = ['by-bike', 'by-feel'];
 const AUDIENCES = ['everyone', 'children'] as const;
 const idText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
 
@@ -73,23 +74,33 @@ export interface ClinicPlan {
   readonly audience: Level['audience'];
 }
 
-/** A plan, or why not. */
+/** What can be wrong with a plan. */
+export type PlanCode =
+  | SchemaCode
+  | 'not-json'
+  | 'not-a-plan'
+  | 'too-deep'
+  | 'too-much'
+  | 'newer-schema'
+  | 'dirty-text'
+  | 'unknown-bike'
+  | 'unknown-rider'
+  | 'unknown-level';
+
+/** A plan, or why not. A level in it has problems of its own, with `rides[0].level` before their paths. */
 export type ParsePlanResult =
   | { readonly ok: true; readonly plan: ClinicPlan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Parses text that should be a plan file. */
 export function parsePlanText(text: string, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
-  if (text.length > LIMITS.plan.characters.most)
-    return failed([problem('', 'too-big', 'This is far too long to be a plan. Ask the coach for it again.')]);
+  if (text.length > LIMITS.plan.characters.most) return failed([problem('', 'too-big')]);
   let value: unknown;
   try {
     // Some editors put an invisible mark before the first brace.
     value = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
-    return failed([
-      problem('', 'not-json', 'This is not readable as JSON. Check commas, quotes and brackets.'),
-    ]);
+    return failed([problem('', 'not-json')]);
   }
   return parsePlan(value, knownLevelIds);
 }
@@ -100,7 +111,9 @@ export function parsePlan(value: unknown, knownLevelIds?: ReadonlySet<string>): 
   if (early !== null) return failed([early]);
   const parsed = planSchema.safeParse(value);
   if (!parsed.success)
-    return failed(parsed.error.issues.flatMap((issue) => planSentence(issue as z.core.$ZodIssue, value)));
+    return failed(
+      parsed.error.issues.flatMap((issue) => findingsOf(issue as z.core.$ZodIssue, value, 'plan')),
+    );
   const problems = [...checkTexts(parsed.data), ...checkWho(parsed.data)];
   const rides = parsed.data.rides.flatMap((ride, i) => readRide(ride, i, knownLevelIds, problems));
   if (problems.length > 0) return failed(problems);
@@ -108,20 +121,13 @@ export function parsePlan(value: unknown, knownLevelIds?: ReadonlySet<string>): 
 }
 
 function checkEnvelope(value: unknown): Problem | null {
-  if (value === null || typeof value !== 'object' || Array.isArray(value))
-    return problem('', 'not-a-plan', 'A plan file holds one object in braces { … }.');
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return problem('', 'not-a-plan');
   const much = tooMuch(withoutLevels(value), MOST);
-  if (much !== null)
-    return problem('', much, 'There is far more in this than any plan has. Ask the coach for it again.');
+  if (much !== null) return problem('', much);
   const { schema } = value as { schema?: unknown };
   if (typeof schema === 'number' && schema > PLAN_SCHEMA)
-    return problem(
-      'schema',
-      'newer-schema',
-      `This plan was made by a newer version (format ${schema}); this one reads up to ${PLAN_SCHEMA}. Update the game; the file was left as it is.`,
-    );
-  if (Object.hasOwn(value, '__proto__'))
-    return problem('__proto__', 'unknown-key', '"__proto__" is not a part of a plan. Remove it.');
+    return problem('schema', 'newer-schema', { schema, readsUpTo: PLAN_SCHEMA });
+  if (Object.hasOwn(value, '__proto__')) return problem('__proto__', 'unknown-key', { key: '__proto__' });
   return null;
 }
 
@@ -136,21 +142,17 @@ function withoutLevels(plan: object): unknown {
 
 function checkTexts(plan: { title: string }): Problem[] {
   if (isCleanText(plan.title, TITLE_CHARACTERS)) return [];
-  const sentence = 'The title has invisible characters, or spaces at its ends. Type it again.';
-  return [problem('title', 'dirty-text', sentence)];
+  return [problem('title', 'dirty-text')];
 }
 
 function checkWho(plan: { bike: string; riderId: string }): Problem[] {
   const problems: Problem[] = [];
-  if (plan.bike !== 'own' && bikeById(plan.bike) === undefined) {
-    const list = BIKES.map((bike) => bike.id).join(', ');
-    problems.push(problem('bike', 'unknown-bike', `There is no such bike. Use own, or one of: ${list}.`));
-  }
-  if (!['by-bike', 'by-feel'].includes(plan.riderId) && riderById(plan.riderId) === undefined) {
-    const list = RIDERS.map((rider) => rider.id).join(', ');
-    const sentence = `There is no such rider. Use by-bike, by-feel, or one of: ${list}.`;
-    problems.push(problem('riderId', 'unknown-rider', sentence));
-  }
+  if (plan.bike !== 'own' && bikeById(plan.bike) === undefined)
+    problems.push(problem('bike', 'unknown-bike', { allowed: ['own', ...BIKES.map(({ id }) => id)] }));
+  if (!BY_CHOICE.includes(plan.riderId) && riderById(plan.riderId) === undefined)
+    problems.push(
+      problem('riderId', 'unknown-rider', { allowed: [...BY_CHOICE, ...RIDERS.map(({ id }) => id)] }),
+    );
   return problems;
 }
 
@@ -164,8 +166,7 @@ function readRide(
   if (ride.kind === 'check') return [ride];
   if (ride.kind === 'bundled') {
     if (knownLevelIds === undefined || knownLevelIds.has(ride.levelId)) return [ride];
-    const sentence = `There is no level "${ride.levelId}" here. Choose another, or put the level itself in the plan.`;
-    problems.push(problem(`${path}.levelId`, 'unknown-level', sentence));
+    problems.push(problem(`${path}.levelId`, 'unknown-level', { levelId: ride.levelId }));
     return [];
   }
   const parsed = parseLevel(ride.level);
@@ -177,8 +178,8 @@ function readRide(
   return [];
 }
 
-function problem(path: string, code: string, sentence: string): Problem {
-  return { path, code, sentence };
+function problem(path: string, code: PlanCode, values: Problem['values'] = {}): Problem {
+  return { about: 'plan', path, code, values };
 }
 
 function failed(problems: readonly Problem[]): ParsePlanResult {

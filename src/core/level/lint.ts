@@ -9,14 +9,37 @@ import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
 import type { Gear, Machine } from '../model/types.ts';
 import { courseOfLevel } from './build.ts';
+import { levelLengthM } from './parse.ts';
 import type { Problem } from './problems.ts';
 import type { Level } from './schema.ts';
 
-/** A warning names a place like `pieces[2]`, a stretch of road, and its numbers with units. */
+/** What may surprise the rider of a level. */
+export type WarningCode =
+  | 'cannot-climb'
+  | 'cannot-hold-cadence'
+  | 'stop-uphill'
+  | 'stop-downhill'
+  | 'hidden-long'
+  | 'hidden-pitch'
+  | 'seed-unused'
+  | 'seed-moves-stop';
+
+/** A warning names a place like `pieces[2]` and a stretch of road. */
 export interface LevelWarning extends Problem {
+  readonly code: WarningCode;
   readonly fromM: number;
   readonly toM: number;
   readonly values: Readonly<Record<string, number>>;
+}
+
+function warning(
+  path: string,
+  code: WarningCode,
+  fromM: number,
+  toM: number,
+  values: LevelWarning['values'],
+): LevelWarning {
+  return { about: 'level', path, code, fromM, toM, values };
 }
 
 /** A cadence below this grinds (rpm). */
@@ -53,8 +76,8 @@ function lintSlopes(level: Level, course: Course, machine: Machine): LevelWarnin
     const startM = fromM;
     fromM += pieceLengthM(piece);
     const atM = steepestFrom(course, startM, fromM);
-    const warning = atM === null ? null : slopeWarning(course, machine, lowest, atM);
-    return warning === null ? [] : [{ ...warning, path: `pieces[${index}]` }];
+    const found = atM === null ? null : slopeWarning(course, machine, lowest, atM);
+    return found === null ? [] : [{ ...found, path: `pieces[${index}]` }];
   });
 }
 
@@ -92,48 +115,20 @@ function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number)
   const speedMps = steadySpeedMps({ ...road, powerW: rider.steadyPowerW });
   const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
   if (cadenceRpm >= HELD_RPM) return null;
-  const slopePercent = slopeRatio * 100;
   const standing = roadLoad(0, slopeRatio, windMps, road.massKg, road.cdaM2, rollingCoefficient);
   const neededNm = crankTorqueFor(totalForceN(standing), gear);
   const cannot = neededNm >= machine.standstillTorqueNm;
-  const where = `the ${slopePercent.toFixed(0)} % pitch at ${atM} m`;
-  const lowGear = `the lowest gear (${gear.ringTeeth} × ${gear.sprocketTeeth})`;
-  return {
-    path: '',
-    code: cannot ? 'cannot-climb' : 'cannot-hold-cadence',
-    sentence: cannot
-      ? `This rider comes to a stop on ${where}, even in ${lowGear}.`
-      : `This rider cannot hold ${HELD_RPM} rpm on ${where} in ${lowGear}; ${Math.round(cadenceRpm)} rpm are left.`,
-    fromM: atM,
-    toM: atM + SUSTAINED_M,
-    values: {
-      slopeRatio,
-      cadenceRpm,
-      heldRpm: HELD_RPM,
-      ringTeeth: gear.ringTeeth,
-      sprocketTeeth: gear.sprocketTeeth,
-    },
-  };
+  const { ringTeeth, sprocketTeeth } = gear;
+  const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ringTeeth, sprocketTeeth };
+  return warning('', cannot ? 'cannot-climb' : 'cannot-hold-cadence', atM, atM + SUSTAINED_M, values);
 }
 
 function lintStopLines(level: Level, course: Course): LevelWarning[] {
   return level.stopLinesM.flatMap((atM, index) => {
     const slopeRatio = startSlope(course, atM);
     if (slopeRatio <= STEEP_START_RATIO && slopeRatio >= STEEP_STOP_RATIO) return [];
-    const percent = Math.abs(slopeRatio * 100).toFixed(0);
-    const uphill = slopeRatio > 0;
-    return [
-      {
-        path: `stopLinesM[${index}]`,
-        code: uphill ? 'stop-uphill' : 'stop-downhill',
-        sentence: uphill
-          ? `The stop line at ${Math.round(atM)} m lies on ${percent} % uphill: starting again there is a struggle.`
-          : `The stop line at ${Math.round(atM)} m lies on ${percent} % downhill: nothing is learned from starting there.`,
-        fromM: atM,
-        toM: atM + START_M,
-        values: { atM, slopeRatio },
-      },
-    ];
+    const code = slopeRatio > 0 ? 'stop-uphill' : 'stop-downhill';
+    return [warning(`stopLinesM[${index}]`, code, atM, atM + START_M, { atM, slopeRatio })];
   });
 }
 
@@ -152,24 +147,12 @@ function lintHidden(level: Level, course: Course): LevelWarning[] {
     const open = course.pitches.find(({ footM, steepestRatio }) => {
       return footM > fromM && footM <= toM && steepestRatio >= WALL_RATIO;
     });
-    if (lengthM > 4 * sightM)
-      warnings.push({
-        path,
-        code: 'hidden-long',
-        sentence: `The road stays hidden for ${Math.round(lengthM)} m with ${Math.round(sightM)} m of sight: that is riding blind, not looking ahead.`,
-        fromM,
-        toM,
-        values: { lengthM, sightM },
-      });
-    if (open !== undefined && sightM < NEEDED_SIGHT_M)
-      warnings.push({
-        path,
-        code: 'hidden-pitch',
-        sentence: `The ${(open.steepestRatio * 100).toFixed(0)} % pitch at ${open.footM} m is seen only ${Math.round(sightM)} m before; nobody can shift in time.`,
-        fromM: open.footM,
-        toM: open.endM,
-        values: { sightM, neededM: NEEDED_SIGHT_M, steepestRatio: open.steepestRatio, footM: open.footM },
-      });
+    if (lengthM > 4 * sightM) warnings.push(warning(path, 'hidden-long', fromM, toM, { lengthM, sightM }));
+    if (open !== undefined && sightM < NEEDED_SIGHT_M) {
+      const { footM, endM, steepestRatio } = open;
+      const values = { sightM, neededM: NEEDED_SIGHT_M, steepestRatio, footM };
+      warnings.push(warning(path, 'hidden-pitch', footM, endM, values));
+    }
     return warnings;
   });
 }
@@ -177,26 +160,15 @@ function lintHidden(level: Level, course: Course): LevelWarning[] {
 /** Chance that is missing where each ride should differ, or that puts a stop line on a wall. */
 function lintSeeds(level: Level): LevelWarning[] {
   const seeded = level.pieces.some(({ kind }) => kind === 'rollers' || kind === 'random-pitches');
-  const whole = { fromM: 0, toM: level.pieces.reduce((sum, piece) => sum + pieceLengthM(piece), 0) };
   if (!seeded && (level.teaches === 'free' || level.teaches === 'check'))
-    return [
-      {
-        path: 'pieces',
-        code: 'seed-unused',
-        sentence:
-          'Every ride of this level meets the same road, so it cannot show what was learned. Add rollers or random pitches.',
-        ...whole,
-        values: { seed: level.seed },
-      },
-    ];
+    return [warning('pieces', 'seed-unused', 0, levelLengthM(level), { seed: level.seed })];
   if (!seeded || level.stopLinesM.length === 0) return [];
   const here = new Set(lintStopLines(level, courseOfLevel(level)).map(({ path }) => path));
   for (let more = 1; more <= OTHER_SEEDS; more += 1) {
     const seed = (level.seed + more) % 4_294_967_296;
     const found = lintStopLines(level, courseOfLevel(level, seed)).find(({ path }) => !here.has(path));
     if (found === undefined) continue;
-    const sentence = `With another seed (${seed}) this stop line comes to lie on ${Math.abs((found.values['slopeRatio'] ?? 0) * 100).toFixed(0)} %.`;
-    return [{ ...found, code: 'seed-moves-stop', sentence, values: { ...found.values, seed } }];
+    return [{ ...found, code: 'seed-moves-stop', values: { ...found.values, seed } }];
   }
   return [];
 }

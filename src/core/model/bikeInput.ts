@@ -1,15 +1,36 @@
 /**
- * Reads what a person types about a bike (`50/34`, `11-32`, `28-622`) and says in a sentence what is wrong
- * with an impossible one. Usual limits are common practice, no source; capacity beyond them only warns.
+ * Reads what a person types about a bike (`50/34`, `11-32`, `28-622`) and says by a code what is
+ * wrong with an impossible one. Usual limits are common practice, no source; capacity beyond them only warns.
  */
 import { capacityTeeth } from './gears.ts';
 import { cassetteFor } from './parts.ts';
 import type { Bike } from './types.ts';
 
-/** A reading, or one sentence. */
-export type Reading<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly code: string; readonly sentence: string };
+/** What can be wrong with what was typed. */
+export type BikeCode =
+  | 'rings-unreadable'
+  | 'too-many-rings'
+  | 'ring-size'
+  | 'rings-order'
+  | 'sprockets-unreadable'
+  | 'sprocket-size'
+  | 'too-many-sprockets'
+  | 'sprocket-twice'
+  | 'sprockets-order'
+  | 'sprocket-count'
+  | 'too-narrow'
+  | 'tyre-unreadable'
+  | 'tyre-size';
+
+/** Why nothing can be read, with the numbers that a sentence about it needs. */
+export interface BikeProblem {
+  readonly ok: false;
+  readonly code: BikeCode;
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** A reading, or why there is none. */
+export type Reading<T> = { readonly ok: true; readonly value: T } | BikeProblem;
 
 const SMALLEST_SPROCKET = 9;
 const BIGGEST_SPROCKET = 60;
@@ -23,26 +44,14 @@ export const USUAL_CAPACITY_TEETH = 47;
 /** Chainrings from `34`, `50/34` or `48-36-26`; answered from small to big. */
 export function readChainrings(text: string): Reading<readonly number[]> {
   const teeth = numbersIn(text);
-  if (teeth === null || teeth.length === 0)
-    return no('rings-unreadable', 'Write the teeth of the chainrings, for example 50/34 or 32.');
-  if (teeth.length > MOST_RINGS)
-    return no(
-      'too-many-rings',
-      `${teeth.length} chainrings are more than a bike has. Write one to three numbers, like 48/36/26.`,
-    );
+  if (teeth === null || teeth.length === 0) return no('rings-unreadable');
+  if (teeth.length > MOST_RINGS) return no('too-many-rings', { count: teeth.length });
   const odd = teeth.find((n) => n < SMALLEST_RING || n > BIGGEST_RING);
   if (odd !== undefined)
-    return no(
-      'ring-size',
-      `A chainring of ${odd} teeth is not made. Usual ones have ${SMALLEST_RING} to ${BIGGEST_RING}; count again or look for the number stamped on it.`,
-    );
+    return no('ring-size', { teeth: odd, leastTeeth: SMALLEST_RING, mostTeeth: BIGGEST_RING });
   const falling = teeth.every((n, i) => i === 0 || n < (teeth[i - 1] as number));
   const rising = teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
-  if (!falling && !rising)
-    return no(
-      'rings-order',
-      'The chainrings are out of order. Write them from big to small or from small to big, each only once.',
-    );
+  if (!falling && !rising) return no('rings-order');
   return { ok: true, value: [...teeth].sort((a, b) => a - b) };
 }
 
@@ -52,38 +61,22 @@ export function readChainrings(text: string): Reading<readonly number[]> {
  */
 export function readSprockets(text: string, count: number): Reading<readonly number[]> {
   const teeth = numbersIn(text);
-  if (teeth === null || teeth.length === 0)
-    return no(
-      'sprockets-unreadable',
-      'Write the teeth of the sprockets, for example 11-32, or each one: 11 13 15 18 21 24 28 32.',
-    );
+  if (teeth === null || teeth.length === 0) return no('sprockets-unreadable');
   const odd = teeth.find((n) => n < SMALLEST_SPROCKET || n > BIGGEST_SPROCKET);
   if (odd !== undefined)
-    return no(
-      'sprocket-size',
-      `A sprocket of ${odd} teeth is not made. Usual ones have ${SMALLEST_SPROCKET} to ${BIGGEST_SPROCKET}; count again or look for the number stamped on it.`,
-    );
+    return no('sprocket-size', { teeth: odd, leastTeeth: SMALLEST_SPROCKET, mostTeeth: BIGGEST_SPROCKET });
   if (teeth.length > MOST_SPROCKETS)
-    return no(
-      'too-many-sprockets',
-      `${teeth.length} sprockets are more than a cassette has. Write at most ${MOST_SPROCKETS}.`,
-    );
+    return no('too-many-sprockets', { count: teeth.length, most: MOST_SPROCKETS });
   const sorted = [...teeth].sort((a, b) => a - b);
-  if (sorted.some((n, i) => i > 0 && n === sorted[i - 1]))
-    return no('sprocket-twice', 'One number stands twice. Every sprocket of a cassette is different.');
+  if (sorted.some((n, i) => i > 0 && n === sorted[i - 1])) return no('sprocket-twice');
   const falling = teeth.every((n, i) => i === 0 || n < (teeth[i - 1] as number));
   const rising = teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
-  if (!falling && !rising)
-    return no('sprockets-order', 'The sprockets are out of order. Write them from small to big.');
+  if (!falling && !rising) return no('sprockets-order');
   if (sorted.length !== 2) return { ok: true, value: sorted };
   const [small, big] = sorted as [number, number];
   if (!Number.isInteger(count) || count < 2 || count > MOST_SPROCKETS)
-    return no('sprocket-count', `Say how many sprockets there are, from 2 to ${MOST_SPROCKETS}.`);
-  if (big - small < count - 1)
-    return no(
-      'too-narrow',
-      `${count} sprockets do not fit between ${small} and ${big} teeth. Write each one, or fewer.`,
-    );
+    return no('sprocket-count', { least: 2, most: MOST_SPROCKETS });
+  if (big - small < count - 1) return no('too-narrow', { count, leastTeeth: small, mostTeeth: big });
   return { ok: true, value: cassetteFor(small, big, count) };
 }
 
@@ -92,18 +85,11 @@ export function readTyre(
   text: string,
 ): Reading<{ readonly tyreWidthMm: number; readonly beadSeatMm: number }> {
   const match = /^\s*(\d{2,3})\s*[-–]\s*(\d{3})\s*$/.exec(text);
-  if (match === null)
-    return no(
-      'tyre-unreadable',
-      'Write the ISO mark from the side of the tyre, for example 28-622 or 47-406.',
-    );
+  if (match === null) return no('tyre-unreadable');
   const tyreWidthMm = Number(match[1]);
   const beadSeatMm = Number(match[2]);
   if (tyreWidthMm < 18 || tyreWidthMm > 125 || beadSeatMm < 200 || beadSeatMm > 700)
-    return no(
-      'tyre-size',
-      `${tyreWidthMm}-${beadSeatMm} is no bicycle tyre. The first number is the width (18 to 125 mm), the second the rim (200 to 700 mm).`,
-    );
+    return no('tyre-size', { tyreWidthMm, beadSeatMm });
   return { ok: true, value: { tyreWidthMm, beadSeatMm } };
 }
 
@@ -137,6 +123,6 @@ function numbersIn(text: string): number[] | null {
   return parts.map(Number);
 }
 
-function no(code: string, sentence: string): { ok: false; code: string; sentence: string } {
-  return { ok: false, code, sentence };
+function no(code: BikeCode, values: BikeProblem['values'] = {}): BikeProblem {
+  return { ok: false, code, values };
 }

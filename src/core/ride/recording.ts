@@ -131,28 +131,29 @@ const recordingSchema = z.strictObject({
     .check(z.maxLength(LIMITS.ride.checkpoints.most)),
 });
 
-/** A recording read from outside, or one sentence that says why not. */
+/** Why something is no recording; `where` is the part that does not fit, like `commands.3.tick`, or empty. */
+export interface RecordingProblem {
+  readonly ok: false;
+  readonly code: 'newer-schema' | 'not-a-recording' | 'out-of-order';
+  readonly where: string;
+}
+
+/** A recording read from outside, or why not. Never throws. */
 export function parseRecording(
   value: unknown,
-): { readonly ok: true; readonly recording: Recording } | { readonly ok: false; readonly sentence: string } {
+): { readonly ok: true; readonly recording: Recording } | RecordingProblem {
   const schema = (value as { schema?: unknown } | null)?.schema;
   if (typeof schema === 'number' && schema > RECORDING_SCHEMA)
-    return {
-      ok: false,
-      sentence: 'This ride was saved by a newer version. Update the game to read it; it was left as it is.',
-    };
+    return { ok: false, code: 'newer-schema', where: 'schema' };
   const parsed = recordingSchema.safeParse(value);
   if (!parsed.success) {
     const where = parsed.error.issues[0]?.path.map(String).join('.') ?? '';
-    return {
-      ok: false,
-      sentence: `This is no recording of a ride (look at "${where}"). Choose a saved ride file.`,
-    };
+    return { ok: false, code: 'not-a-recording', where };
   }
   const unordered = parsed.data.commands.some(
     (item, i, all) => i > 0 && item.tick < (all[i - 1] as { tick: number }).tick,
   );
-  if (unordered) return { ok: false, sentence: 'The commands of this recording are not in order of time.' };
+  if (unordered) return { ok: false, code: 'out-of-order', where: 'commands' };
   // A measured circumference that is absent must stay absent, which zod's optional type cannot say.
   return { ok: true, recording: parsed.data as Recording };
 }

@@ -1,6 +1,6 @@
 /**
  * A level as a short text for a link or a QR code, and back. Compressing is the shell's business: it gets bytes
- * and gives bytes. The text carries a version and a check sum, and every fault in it becomes a sentence.
+ * and gives bytes. The text carries a version and a check sum, and every fault in it a code.
  */
 import { createHasher } from '../math/hash.ts';
 import { LIMITS } from '../math/limits.ts';
@@ -17,6 +17,16 @@ export type Packing = 'plain' | 'deflated';
 /** Letters for the packings. */
 const LETTER: Readonly<Record<Packing, string>> = { plain: 'p', deflated: 'd' };
 const SHAPE = /^(\d{1,4})([a-z])([0-9a-f]{16})([A-Za-z0-9_-]*)$/;
+
+/** What can be wrong with a shared level, before it is read as one. */
+export type LinkCode =
+  | 'too-big'
+  | 'not-json'
+  | 'not-shared'
+  | 'newer-version'
+  | 'damaged'
+  | 'unknown-packing'
+  | 'not-packed';
 
 /** The bytes in a text, or why not. */
 export type OpenResult =
@@ -35,8 +45,7 @@ export function levelToBytes(level: Level): Uint8Array<ArrayBuffer> {
 
 /** The level in unpacked bytes, or problems. */
 export function levelFromBytes(bytes: Uint8Array): ParseResult {
-  if (bytes.length > LIMITS.link.unpackedBytes.most)
-    return fault('too-big', 'The shared level is too big to be one.');
+  if (bytes.length > LIMITS.link.unpackedBytes.most) return fault('too-big');
   let value: unknown;
   try {
     const parts: string[] = [];
@@ -44,7 +53,7 @@ export function levelFromBytes(bytes: Uint8Array): ParseResult {
       parts.push(String.fromCharCode(...bytes.subarray(i, i + 4_096)));
     value = JSON.parse(parts.join(''));
   } catch {
-    return fault('not-json', 'What was shared is no level. Share it again from the level bench.');
+    return fault('not-json');
   }
   return parseLevel(restored(value));
 }
@@ -57,32 +66,16 @@ export function packBytes(bytes: Uint8Array, packing: Packing): string {
 
 /** The bytes of such a text; spaces and line breaks that mail programs add do not matter. */
 export function unpackText(text: string): OpenResult {
-  if (text.length > LIMITS.link.levelCharacters.most)
-    return fault('too-big', 'The shared text is too long to be a level.');
+  if (text.length > LIMITS.link.levelCharacters.most) return fault('too-big');
   const found = SHAPE.exec(text.replace(/\s+/g, ''));
-  if (found === null)
-    return fault(
-      'not-shared',
-      'This is no shared level. Copy the whole link, from its first to its last letter.',
-    );
+  if (found === null) return fault('not-shared');
   const [, version = '', letter = '', sum = '', body = ''] = found;
   if (Number(version) > SHARE_VERSION)
-    return fault(
-      'newer-version',
-      `This level was shared by a newer version (format ${version}); this one reads up to ${SHARE_VERSION}. Update the game.`,
-    );
+    return fault('newer-version', { version: Number(version), readsUpTo: SHARE_VERSION });
   const packing = (Object.keys(LETTER) as Packing[]).find((name) => LETTER[name] === letter);
   const bytes = bytesFromText(body);
-  if (bytes === null || checkSum(Number(version), `${letter}${body}`) !== sum)
-    return fault(
-      'damaged',
-      'The shared level is incomplete or was changed on its way. Copy the whole link again.',
-    );
-  if (packing === undefined || Number(version) < 1)
-    return fault(
-      'unknown-packing',
-      'The shared level is packed in a way that is not known here. Update the game.',
-    );
+  if (bytes === null || checkSum(Number(version), `${letter}${body}`) !== sum) return fault('damaged');
+  if (packing === undefined || Number(version) < 1) return fault('unknown-packing');
   return { ok: true, packing, bytes };
 }
 
@@ -144,6 +137,7 @@ function isRecord(value: unknown): value is Record<string, unknown> {
   return value !== null && typeof value === 'object' && !Array.isArray(value);
 }
 
-function fault(code: string, sentence: string) {
-  return { ok: false, problems: [{ path: '', code, sentence }] } as const;
+/** A link that cannot be read as one problem. */
+export function fault(code: LinkCode, values: Problem['values'] = {}) {
+  return { ok: false, problems: [{ about: 'link', path: '', code, values }] } as const;
 }

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { benchWords } from '../words/bench.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 export function Checks(props: {
   readonly problems: readonly Problem[];
@@ -38,11 +39,11 @@ function Findings(props: {
       <ul class="findings">
         {props.list.map((finding, index) => (
           <li key={`${index} ${finding.path}`} data-finding={finding.code}>
-            <span>{finding.sentence}</span>
+            <span>{sentenceOf(finding)}</span>
             <button
               type="button"
               class="small-button"
-              aria-label={`${benchWords.check.goThere}: ${finding.sentence}`}
+              aria-label={`${benchWords.check.goThere}: ${sentenceOf(finding)}`}
               onClick={() => props.onGo(finding)}
             >
               {benchWords.check.goThere}

@@ -7,6 +7,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from '../words/bench.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 /** Typing rests for so long before the text is read (ms). */
 const REST_MS = 250;
@@ -56,7 +57,7 @@ function JsonBox(props: BoxProps): JSX.Element {
           {problems.map((problem, index) => (
             <li key={index} data-json-problem={problem.line}>
               <span>
-                {problem.path !== '' && <code>{problem.path}</code>} {problem.sentence}
+                {problem.path !== '' && <code>{problem.path}</code>} {sentenceOf(problem)}
               </span>
               <button
                 type="button"

@@ -14,6 +14,7 @@ import { copyOf } from './fresh.ts';
 import { metric } from './say.ts';
 import { levelOfText } from './shareLink.ts';
 import type { BenchServices } from './types.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 interface OpenedProps {
   readonly ownLevels: readonly Level[];
@@ -35,29 +36,38 @@ export function OpenedLink(props: OpenedProps & { readonly text: string }): JSX.
     };
   }, [text]);
   if (result === 'unpacking') return <p class="on-ground">{benchWords.opened.reading}</p>;
-  const none = { ok: false, problems: [{ path: '', code: 'no', sentence: benchWords.opened.no }] } as const;
-  return <Opened {...props} result={result ?? none} />;
+  if (result === null)
+    return <Refused lines={[{ path: '', sentence: benchWords.opened.no }]} onLeave={props.onLeave} />;
+  return <Opened {...props} result={result} />;
 }
 
 /** A level to be kept or left, or the reasons why it cannot be opened. */
 export function Opened(props: OpenedProps & { readonly result: ParseResult }): JSX.Element {
   const { result, onLeave } = props;
-  const say = benchWords.opened;
   if (result.ok) return <Shown {...props} level={result.level} />;
+  const lines = result.problems.map((problem) => ({ path: problem.path, sentence: sentenceOf(problem) }));
+  return <Refused lines={lines} onLeave={onLeave} />;
+}
+
+function Refused(props: {
+  readonly lines: readonly { readonly path: string; readonly sentence: string }[];
+  readonly onLeave: () => void;
+}): JSX.Element {
+  const say = benchWords.opened;
   return (
     <section class="paper" data-opened="refused">
       <h2>{say.badTitle}</h2>
       <ul class="findings">
-        {result.problems.map((problem, index) => (
+        {props.lines.map(({ path, sentence }, index) => (
           <li key={index}>
             <span>
-              {problem.path !== '' && <code>{problem.path}</code>} {problem.sentence}
+              {path !== '' && <code>{path}</code>} {sentence}
             </span>
           </li>
         ))}
       </ul>
       <div class="buttons">
-        <button type="button" class="button" onClick={onLeave}>
+        <button type="button" class="button" onClick={props.onLeave}>
           {say.leave}
         </button>
       </div>

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { benchWords } from '../words/bench.ts';
 import { metric } from './say.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element {
   const say = benchWords.road;
@@ -24,7 +25,7 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
       {quality.reasons.length > 0 && (
         <ul>
           {quality.reasons.map((reason) => (
-            <li key={reason.code}>{reason.sentence}</li>
+            <li key={reason.code}>{sentenceOf(reason)}</li>
           ))}
         </ul>
       )}
@@ -33,7 +34,7 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
           <h3>{say.notes}</h3>
           <ul>
             {notes.map((note, index) => (
-              <li key={index}>{note.sentence}</li>
+              <li key={index}>{sentenceOf(note)}</li>
             ))}
           </ul>
         </>

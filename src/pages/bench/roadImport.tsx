@@ -14,6 +14,7 @@ import { RoadFacts } from './roadFacts.tsx';
 import { metric } from './say.ts';
 import { StretchChoice } from './stretchChoice.tsx';
 import type { BenchServices, RoadReading } from './types.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 type Stage =
   | { readonly kind: 'empty' | 'cancelled' }
@@ -38,7 +39,7 @@ export function RoadImport(props: { readonly services: BenchServices; readonly s
             <h2>{say.refused}</h2>
             {stage.problems.map((problem) => (
               <p key={problem.code} data-problem={problem.code}>
-                {problem.sentence}
+                {sentenceOf(problem)}
               </p>
             ))}
           </>
@@ -203,7 +204,7 @@ function Questions(props: {
         const chosen = tracks ? answers.tracks : answers.holes;
         return (
           <fieldset key={question.code} class="choice">
-            <legend>{question.sentence}</legend>
+            <legend>{sentenceOf(question)}</legend>
             <div class="choice-row">
               {question.options.map((option) => (
                 <label key={option}>

@@ -5,7 +5,7 @@
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { LIMITS } from '../../core/math/limits.ts';
-import { levelFromBytes, levelToBytes, packBytes, unpackText } from '../../core/transfer/share.ts';
+import { levelFromBytes, levelToBytes, packBytes, unpackText, fault } from '../../core/transfer/share.ts';
 
 /** How the part of the address behind `#bench/` begins when it carries a level. */
 const BEGINNING = 'level.';
@@ -44,8 +44,7 @@ export async function levelOfText(text: string): Promise<ParseResult | null> {
     // One byte too many is enough for the core to say that it is too big.
     return levelFromBytes(bytes ?? new Uint8Array(most + 1));
   } catch {
-    const sentence = 'What was shared is no level. Share it again from the level bench.';
-    return { ok: false, problems: [{ path: '', code: 'not-packed', sentence }] };
+    return fault('not-packed');
   }
 }
 

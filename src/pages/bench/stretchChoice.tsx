@@ -16,6 +16,7 @@ import { NumberField } from './numberField.tsx';
 import { metric } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './types.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 interface ChoiceProps {
   readonly road: RoadSummary;
@@ -90,7 +91,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
     setTold(say.working);
     const words = { title: name, sentence: sentence.trim() === '' ? say.sentence : sentence.trim() };
     const made = await services.cutRoad({ ...stretch, ...words, id: freshId(name) });
-    if (!made.ok) return setTold(made.problems.map((problem) => problem.sentence).join(' '));
+    if (!made.ok) return setTold(made.problems.map(sentenceOf).join(' '));
     const recorded = road.timed ? await services.recordedOn(stretch) : null;
     const answer = await services.keep(made.level);
     desk.open(made.level, answer.saved, recorded);

@@ -8,6 +8,7 @@ import { Sheet } from '../../ui/parts.tsx';
 import { PlanSetup } from './planSetup.tsx';
 import { RideChoice } from './rideChoice.tsx';
 import type { ClinicProps } from './types.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 const TITLE_CHARACTERS = 80;
 
@@ -36,7 +37,7 @@ export function PlanForm(props: {
     id: newId(),
     seed: newSeed(),
   }));
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [problems, setProblems] = useState<readonly string[]>([]);
   const change = (part: Partial<ClinicPlan>): void => setPlan({ ...plan, ...part });
   const save = (place: string): void => {
     const whole = {
@@ -65,7 +66,7 @@ export function PlanForm(props: {
         </label>
         <RideChoice rides={plan.rides} props={props.props} onChange={(rides) => change({ rides })} />
         <PlanSetup plan={plan} change={change} words={words} />
-        {problems.length > 0 && <Problems title={words.form.problems} problems={problems} />}
+        {problems.length > 0 && <Problems title={words.form.problems} lines={problems} />}
         <div class="buttons wide">
           <button type="button" class="button strong" data-save-go onClick={() => save(`go/${plan.id}`)}>
             {words.form.saveAndGo}
@@ -94,20 +95,20 @@ function said(
   plan: ClinicPlan,
   problems: readonly Problem[],
   words: ClinicProps['words'],
-): readonly Problem[] {
-  const missing: Problem[] = [];
-  if (plan.title === '') missing.push({ path: 'title', code: 'missing', sentence: words.form.noTitle });
-  if (plan.rides.length === 0) missing.push({ path: 'rides', code: 'missing', sentence: words.form.noRide });
-  return missing.length > 0 ? missing : problems;
+): readonly string[] {
+  const missing: string[] = [];
+  if (plan.title === '') missing.push(words.form.noTitle);
+  if (plan.rides.length === 0) missing.push(words.form.noRide);
+  return missing.length > 0 ? missing : problems.map(sentenceOf);
 }
 
-function Problems(props: { readonly title: string; readonly problems: readonly Problem[] }): JSX.Element {
+function Problems(props: { readonly title: string; readonly lines: readonly string[] }): JSX.Element {
   return (
     <div class="notice wide" role="alert">
       <strong>{props.title}</strong>
       <ul>
-        {props.problems.map((problem) => (
-          <li key={`${problem.path} ${problem.code}`}>{problem.sentence}</li>
+        {props.lines.map((line, index) => (
+          <li key={index}>{line}</li>
         ))}
       </ul>
     </div>

@@ -6,6 +6,7 @@ import { useCallback, useRef, useState } from 'preact/hooks';
 import type { HandoverWords } from '../words/handover.ts';
 import { pictureOfFile } from './camera.ts';
 import { type Arrival, NOTHING_READ, type Reading, readText } from './reading.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 /** Reading, for a component. */
 export interface UsedReading {
@@ -96,7 +97,7 @@ function sentenceFor(
 ): string[] {
   if (arrival.kind === 'unreadable') return [words.reader.unreadable[arrival.code]];
   if (arrival.kind === 'plan-problems')
-    return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map((problem) => problem.sentence)];
+    return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map(sentenceOf)];
   const told = onArrival(arrival);
   return told === null ? [] : [told];
 }

@@ -5,6 +5,7 @@
 import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
 import type { Bike, ShifterKind } from '../../core/model/types.ts';
 import { bikeOf } from './build.ts';
+import { bikeSentence } from '../../words/bike.ts';
 
 /** Everything in the form. */
 export interface BikeDraft {
@@ -86,9 +87,9 @@ export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): Dr
   const crankLengthMm = readNumber(draft.crank, CRANK_MM);
   const massKg = readNumber(draft.mass, MASS_KG);
   const problems = {
-    ...(rings.ok ? {} : { rings: rings.sentence }),
+    ...(rings.ok ? {} : { rings: bikeSentence(rings) }),
     ...(sprockets.ok ? {} : { sprockets: sprockets.sentence }),
-    ...(tyre.ok ? {} : { tyre: tyre.sentence }),
+    ...(tyre.ok ? {} : { tyre: bikeSentence(tyre) }),
     ...(crankLengthMm === null ? { crank: say.crankWrong } : {}),
     ...(massKg === null ? { mass: say.massWrong } : {}),
   };
@@ -100,12 +101,18 @@ export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): Dr
   return { bike: bikeOf(base, { ...told, shifter, refusesCrossed }), problems, sprocketsTeeth };
 }
 
-function readSprocketFields(draft: BikeDraft, say: DraftSentences): ReturnType<typeof readSprockets> {
-  if (draft.way === 'range') return readSprockets(draft.range, readWhole(draft.count) ?? 0);
+type SprocketFields =
+  | { readonly ok: true; readonly value: readonly number[] }
+  | { readonly ok: false; readonly sentence: string };
+
+function readSprocketFields(draft: BikeDraft, say: DraftSentences): SprocketFields {
   const empty = draft.each.findIndex((teeth) => teeth.trim() === '');
-  return empty >= 0
-    ? { ok: false, code: 'sprocket-empty', sentence: say.emptySprocket(empty + 1) }
-    : readSprockets(draft.each.join(' '), draft.each.length);
+  if (draft.way === 'each' && empty >= 0) return { ok: false, sentence: say.emptySprocket(empty + 1) };
+  const reading =
+    draft.way === 'range'
+      ? readSprockets(draft.range, readWhole(draft.count) ?? 0)
+      : readSprockets(draft.each.join(' '), draft.each.length);
+  return reading.ok ? reading : { ok: false, sentence: bikeSentence(reading) };
 }
 
 function readWhole(text: string): number | null {

@@ -1,6 +1,6 @@
 /**
- * Every sentence of the forms for an own bike and an own rider. What is wrong with a tooth count or a tyre is said
- * by the core; the rest of what can be wrong is here.
+ * The sentences of the forms for an own bike and an own rider. What is wrong with a tooth count or a tyre stands in
+ * `src/words/bike.ts`.
  */
 import type { TapResult } from '../../core/coach/tapTest.ts';
 import type { BikeWarning } from '../../core/model/bikeInput.ts';

@@ -15,6 +15,7 @@ import {
   roadOf,
   trackText,
 } from './files.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const climb = (x: number): number => 300 + 0.05 * x;
 const plain = roadOf(plainClimb).profile;
@@ -182,7 +183,7 @@ describe('the shape of a file', () => {
     expect(reader.push('<?xml version="1.0"?>\n<gpx>\n<trk>\n</gpx>')).toBe(false);
     expect(reader.push('<more/>')).toBe(false);
     const read = reader.end();
-    expect(read.ok ? '' : read.problems[0]?.sentence).toMatch(/line 4/);
+    expect(read.ok ? '' : sentenceOf(read.problems[0]!)).toMatch(/line 4/);
   });
 
   it('a route is a road as well', () => {

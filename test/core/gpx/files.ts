@@ -8,6 +8,7 @@ import { gunzipSync } from 'node:zlib';
 import type { RoadAnswers } from '../../../src/core/gpx/choose.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { type ImportResult, importRoad, type Road } from '../../../src/core/gpx/road.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const FOLDER = fileURLToPath(new URL('../../../../../shared/data/gpx/', import.meta.url));
 
@@ -56,7 +57,7 @@ export function imported(source: Uint8Array | string, answers: RoadAnswers = {})
 /** A road that must come out. */
 export function roadOf(source: Uint8Array | string, answers: RoadAnswers = {}): Road {
   const made = imported(source, answers);
-  if (!made.ok) throw new Error(made.problems.map(({ sentence }) => sentence).join(' '));
+  if (!made.ok) throw new Error(made.problems.map(sentenceOf).join(' '));
   return made.road;
 }
 

@@ -9,6 +9,7 @@ import { hardestStretch } from '../../../src/core/gpx/hardest.ts';
 import { levelFromRoad } from '../../../src/core/gpx/level.ts';
 import { recordedRide } from '../../../src/core/gpx/recorded.ts';
 import { gpxText, imported, northward, trackText } from './files.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -28,9 +29,10 @@ const small = gpxText(
 function check(made: ReturnType<typeof importRoad>): void {
   if (!made.ok) {
     expect(made.problems.length).toBeGreaterThan(0);
-    for (const { code, sentence } of made.problems) {
+    for (const problem of made.problems) {
+      const { code } = problem;
       expect(code).toMatch(/^[a-z-]+$/);
-      expect(sentence).toMatch(/^\S.{10,300}[.?]$/);
+      expect(sentenceOf(problem)).toMatch(/^\S.{10,300}[.?]$/);
     }
     return;
   }
@@ -43,8 +45,8 @@ function check(made: ReturnType<typeof importRoad>): void {
     ...road.profile.heightsM,
   ];
   expect(numbers.every(Number.isFinite)).toBe(true);
-  for (const { sentence } of [...road.problems, ...road.questions, ...road.quality.reasons])
-    expect(sentence).not.toMatch(/NaN|Infinity|undefined/);
+  for (const problem of [...road.problems, ...road.questions, ...road.quality.reasons])
+    expect(sentenceOf(problem)).not.toMatch(/NaN|Infinity|undefined/);
   const stretch = hardestStretch(road);
   const level = levelFromRoad(road, { ...stretch, title: 'T', sentence: 'S' });
   expect(level.ok ? [] : level.problems).toEqual([]);

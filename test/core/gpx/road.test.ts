@@ -25,13 +25,14 @@ import {
   trackText,
 } from './files.ts';
 import { SavitzkyGolay } from './smoothing.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const exactM = (a: readonly [number, number], b: readonly [number, number]): number =>
   geodesic.Geodesic.WGS84.Inverse(a[0], a[1], b[0], b[1]).s12 ?? Number.NaN;
 
 function cut(source: Parameters<typeof roadOf>[0], fromM: number, toM: number): Level {
   const made = levelFromRoad(roadOf(source), { fromM, toM, title: 'My road', sentence: 'Up and down.' });
-  if (!made.ok) throw new Error(made.problems.map(({ sentence }) => sentence).join(' '));
+  if (!made.ok) throw new Error(made.problems.map(sentenceOf).join(' '));
   return made.level;
 }
 

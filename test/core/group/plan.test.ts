@@ -6,6 +6,7 @@ import { levelOfTurn } from '../../../src/core/group/turn.ts';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { levelById, planWith } from './rides.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const known = new Set(BUNDLED.map(({ level }) => level.id));
 const find = (id: string) => BUNDLED.find(({ level }) => level.id === id)?.level;
@@ -15,7 +16,7 @@ const turn = (rideIndex: number, attempt: number, nickname = 'red-fox') => ({ ri
 function problemsOf(value: unknown): (string | undefined)[][] {
   const parsed = parsePlan(value, known);
   if (parsed.ok) return [];
-  for (const { sentence } of parsed.problems) expect(sentence).toMatch(/^[A-Z"\d].*[.!]$/);
+  for (const problem of parsed.problems) expect(sentenceOf(problem)).toMatch(/^[A-Z"\d].*[.!]$/);
   return parsed.problems.map(({ path, code }) => [path, code]);
 }
 

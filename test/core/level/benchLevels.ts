@@ -5,6 +5,7 @@ import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { LevelEdit, LevelPiece, PlacedList } from '../../../src/core/level/edit.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { gpxText, northward, roadOf, trackText } from '../gpx/files.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 /** A level of these parts; it must parse. */
 export function levelOf(parts: Record<string, unknown>): Level {
@@ -30,7 +31,8 @@ export function levelOf(parts: Record<string, unknown>): Level {
     passMark: 70,
     ...parts,
   });
-  if (!made.ok) throw new Error(made.problems.map(({ path, sentence }) => `${path} ${sentence}`).join(' '));
+  if (!made.ok)
+    throw new Error(made.problems.map((problem) => `${problem.path} ${sentenceOf(problem)}`).join(' '));
   return made.level;
 }
 

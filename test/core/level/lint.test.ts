@@ -5,6 +5,7 @@ import { buildMachine, powerForSpeedW } from '../../../src/core/model/machine.ts
 import { lintLevel } from '../../../src/core/level/lint.ts';
 import { bike, rider } from '../ride/worlds.ts';
 import { levelOf, recordedLevel } from './benchLevels.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const road = buildMachine(bike('road-2x11'), rider('adult-weekly'));
 const child = buildMachine(bike('kids-20-1x7'), rider('child-9'));
@@ -20,7 +21,7 @@ describe('slopes', () => {
     const [warning, ...more] = lintLevel(levelOf({ pieces: [flat(200), pitch(80, 0.14), flat(100)] }), child);
     expect(more).toEqual([]);
     expect(warning).toMatchObject({ code: 'cannot-hold-cadence', path: 'pieces[1]' });
-    expect(warning?.sentence).toMatch(
+    expect(sentenceOf(warning!)).toMatch(
       /^This rider cannot hold 60 rpm on the 14 % pitch at 2\d\d m in the lowest gear \(\d+ × \d+\); \d+ rpm are left\.$/,
     );
     const { cadenceRpm = 0, slopeRatio = 0, ringTeeth = 0, sprocketTeeth = 1 } = warning?.values ?? {};

@@ -8,6 +8,7 @@ import { levelHash } from '../../../src/core/level/build.ts';
 import { levelLengthM, parseLevel, parseLevelText, readUnfinished } from '../../../src/core/level/parse.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { BROKEN_LEVELS } from './brokenLevels.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const first = BUNDLED[0];
 if (first === undefined) throw new Error('there are no bundled levels');
@@ -23,8 +24,10 @@ describe('broken levels', () => {
     const places = parsed.problems.map((problem) => problem.path);
     expect(places).toContain(path);
     const problem = parsed.problems.find((candidate) => candidate.path === path);
-    expect(problem?.sentence).toMatch(says);
-    for (const { path: place, sentence, code } of parsed.problems) {
+    expect(sentenceOf(problem!)).toMatch(says);
+    for (const each of parsed.problems) {
+      const { path: place, code } = each;
+      const sentence = sentenceOf(each);
       expect(sentence).toMatch(/^("|[A-Z0-9-]|null|true|false)[\s\S]*[.…]$/);
       expect(sentence).not.toMatch(/undefined|NaN|\[object|Infinity|expected/i);
       expect(sentence.length).toBeLessThan(400);
@@ -48,7 +51,7 @@ describe('broken levels', () => {
     const pieces = Array.from({ length: 100 }, () => ({ kind: 'flat', lengthM: -1 }));
     const avalanche = parseLevel({ ...first.level, pieces });
     expect(avalanche.ok ? 0 : avalanche.problems.length).toBe(9);
-    expect(avalanche.ok ? '' : avalanche.problems.at(-1)?.sentence).toContain('92 more');
+    expect(avalanche.ok ? '' : sentenceOf(avalanche.problems.at(-1)!)).toContain('92 more');
   });
 });
 
@@ -59,7 +62,7 @@ describe('sound levels', () => {
       delete value[key];
     const before = JSON.stringify(value);
     const parsed = parseLevel(value);
-    if (!parsed.ok) throw new Error(parsed.problems.map((p) => p.sentence).join(' '));
+    if (!parsed.ok) throw new Error(parsed.problems.map(sentenceOf).join(' '));
     expect([parsed.level.joinM, parsed.level.light, parsed.level.winds]).toEqual([10, 'day', []]);
     expect(JSON.stringify(value)).toBe(before);
   });
@@ -111,7 +114,7 @@ describe('anything at all', () => {
       fc.property(fc.jsonValue({ maxDepth: 4 }), (value) => {
         const parsed = parseLevel(value);
         expect(parsed.ok).toBe(false);
-        if (!parsed.ok) for (const { sentence } of parsed.problems) expect(sentence).toMatch(/[.…]$/);
+        if (!parsed.ok) for (const problem of parsed.problems) expect(sentenceOf(problem)).toMatch(/[.…]$/);
       }),
       { seed: 77, numRuns: 500 },
     );
@@ -125,7 +128,7 @@ describe('anything at all', () => {
         if (parsed.ok) return;
         // A road that has become shorter or longer is complained about where it matters.
         expect(parsed.problems.length).toBeGreaterThan(0);
-        for (const { sentence } of parsed.problems) expect(sentence).not.toMatch(/undefined|\[object/);
+        for (const problem of parsed.problems) expect(sentenceOf(problem)).not.toMatch(/undefined|\[object/);
       }),
       { seed: 78, numRuns: 2000 },
     );
@@ -134,7 +137,7 @@ describe('anything at all', () => {
   it('a list a hundred thousand deep is refused like any other', () => {
     const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
     const parsed = parseLevelText(first.text.replace(/"title":\s*"[^"]*"/, `"title": ${deep}`));
-    expect(parsed.ok ? [] : parsed.problems.map((p) => [p.path, p.sentence])).toEqual([
+    expect(parsed.ok ? [] : parsed.problems.map((p) => [p.path, sentenceOf(p)])).toEqual([
       ['', 'There is far more in this than any level has. Ask for it again, as a link or a file.'],
     ]);
   });

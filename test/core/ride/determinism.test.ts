@@ -11,6 +11,7 @@ import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/v
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
+import { recordingSentence } from '../../../src/cli/spoken.ts';
 
 // Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
@@ -89,7 +90,7 @@ describe.each(RIDES)('ride %d: %s on %s', (levelIndex, name, bikeId, riderId) =>
 
   it('replays the same after being written as JSON and read again, down to events and samples', () => {
     const parsed = parseRecording(JSON.parse(JSON.stringify(recording)));
-    if (!parsed.ok) throw new Error(parsed.sentence);
+    if (!parsed.ok) throw new Error(parsed.code);
     const replay = replayRecording(build(), parsed.recording);
     expect([replay.same, replay.firstDifferentTick]).toEqual([true, null]);
     expect(replay.ride.trace).toEqual(trace);
@@ -144,6 +145,6 @@ describe('recordings from outside', () => {
   it.each(broken)('%s is refused with a sentence', (_what, value) => {
     const parsed = parseRecording(value);
     expect(parsed.ok).toBe(false);
-    if (!parsed.ok) expect(parsed.sentence).toMatch(/^[A-Z].{20,}\.$/);
+    if (!parsed.ok) expect(recordingSentence(parsed)).toMatch(/^[A-Z].{20,}\.$/);
   });
 });

@@ -14,6 +14,7 @@ import { replayRecording, startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { BUNDLED } from './worlds.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const SEED = 20_260_101;
 const STREAMS = 1000;
@@ -86,7 +87,7 @@ function setUp(s: Stream) {
     hidden: [],
     cues: [],
   });
-  if (!parsed.ok) throw new Error(parsed.problems.map((p) => `${p.path} ${p.sentence}`).join(' '));
+  if (!parsed.ok) throw new Error(parsed.problems.map((p) => `${p.path} ${sentenceOf(p)}`).join(' '));
   const model = BIKES[s.bikeIndex];
   const rider = RIDERS[s.riderIndex];
   if (model === undefined || rider === undefined) throw new Error('no such bike or rider');
@@ -155,7 +156,7 @@ function tryStream(s: Stream): void {
   for (let i = 0; i < 360; i += 1) step([]);
   if (!numbersIn(ride.state()).every(Number.isFinite)) throw new Error('no number in the end');
   const parsed = parseRecording(JSON.parse(JSON.stringify(ride.recording(setup))));
-  if (!parsed.ok) throw new Error(parsed.sentence);
+  if (!parsed.ok) throw new Error(parsed.code);
   const replay = replayRecording(build(), parsed.recording);
   if (!replay.same) throw new Error(`replay differs at tick ${replay.firstDifferentTick}`);
 }

@@ -12,6 +12,7 @@ import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { stepRide } from '../../../src/core/ride/step.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld, startState, type WorldOptions } from '../../../src/core/ride/world.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 // Not by address: in tests with a document that would be an address of the page.
 const levelsFolder = join(import.meta.dirname, '../../../levels/');
@@ -24,7 +25,7 @@ export const BUNDLED: readonly { readonly file: string; readonly text: string; r
     .map((file) => {
       const text = readFileSync(levelsFolder + file, 'utf8');
       const parsed = parseLevelText(text);
-      if (!parsed.ok) throw new Error(`${file}: ${parsed.problems.map((p) => p.sentence).join(' ')}`);
+      if (!parsed.ok) throw new Error(`${file}: ${parsed.problems.map(sentenceOf).join(' ')}`);
       return { file, text, level: parsed.level };
     });
 

@@ -16,6 +16,7 @@ import type { ParseResult } from '../../../src/core/level/parse.ts';
 import { LIMITS } from '../../../src/core/math/limits.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { edits, levelOf, recordedLevel } from '../level/benchLevels.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -77,7 +78,7 @@ describe('a text that is no shared level', () => {
   ])('%s gets a sentence', (_, wrong, code) => {
     const result = received(wrong);
     expect(codeOf(result)).toBe(code);
-    expect(result.ok ? '' : result.problems[0]?.sentence).toMatch(/^[A-Z].+\.$/);
+    expect(result.ok ? '' : sentenceOf(result.problems[0]!)).toMatch(/^[A-Z].+\.$/);
   });
 
   it('blanks and line breaks of a mail do not matter', () => {
@@ -103,7 +104,7 @@ describe('a text that is no shared level', () => {
           );
           const result = received(spoiled);
           if (result.ok) expect(result.level).toEqual(sent);
-          else expect(result.problems.every(({ sentence }) => sentence.length > 10)).toBe(true);
+          else expect(result.problems.every((problem) => sentenceOf(problem).length > 10)).toBe(true);
         },
       ),
       RUNS,
@@ -123,7 +124,7 @@ describe('a text that is no shared level', () => {
       fc.property(content, (value) => {
         const json = JSON.stringify(value, (_, item: unknown) => (typeof item === 'bigint' ? 1 : item)) ?? '';
         const result = received(packBytes(new TextEncoder().encode(json), 'plain'));
-        if (!result.ok) expect(result.problems[0]?.sentence).toMatch(/\S{2,}/);
+        if (!result.ok) expect(sentenceOf(result.problems[0]!)).toMatch(/\S{2,}/);
       }),
       RUNS,
     );
@@ -140,8 +141,8 @@ describe('spoiled levels', () => {
         );
         const result = parseLevel(present);
         if (!result.ok) {
-          for (const { path, sentence } of result.problems)
-            expect([typeof path, sentence.length > 10]).toEqual(['string', true]);
+          for (const problem of result.problems)
+            expect([typeof problem.path, sentenceOf(problem).length > 10]).toEqual(['string', true]);
           return;
         }
         expect(received(levelToText(result.level))).toEqual({ ok: true, level: result.level });

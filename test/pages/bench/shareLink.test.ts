@@ -7,6 +7,7 @@ import { parseAddress } from '../../../src/ui/address.ts';
 import { levelOfText, linkOf, sharedText } from '../../../src/pages/bench/shareLink.ts';
 import { freshLevel } from '../../../src/pages/bench/fresh.ts';
 import { recordedLevel } from './levels.ts';
+import { sentenceOf } from '../../../src/words/problems.ts';
 
 const BASE = 'https://example.org/game/?x=1#bench/edit';
 const opened = async (link: string) => {
@@ -35,7 +36,7 @@ describe('a link', () => {
     for (const bad of [link.slice(0, -3), link.replace(/.$/, (c) => (c === 'A' ? 'B' : 'A')), `${link}!`]) {
       const result = await opened(bad);
       expect(result?.ok).toBe(false);
-      if (result?.ok === false) expect(result.problems[0]?.sentence.length).toBeGreaterThan(20);
+      if (result?.ok === false) expect(sentenceOf(result.problems[0]!).length).toBeGreaterThan(20);
     }
   });
 

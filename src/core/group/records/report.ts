@@ -8,53 +8,49 @@ import type { RideRecord } from './record.ts';
 /** One column of the table. */
 export interface ReportColumn {
   readonly name: string;
-  /** What stands in it; for people who open the file without the game. */
-  readonly meaning: string;
   readonly cell: (record: RideRecord) => string | number | null;
 }
 
 /** The columns, in order. Empty cells mean that there was nothing to judge. */
 export const REPORT_COLUMNS: readonly ReportColumn[] = [
-  { name: 'planId', meaning: 'the plan of the session', cell: (r) => r.planId },
-  { name: 'deviceId', meaning: 'the tablet that rode', cell: (r) => r.deviceId },
-  { name: 'seq', meaning: 'number of the ride on that tablet, from 1', cell: (r) => r.seq },
-  { name: 'recordId', meaning: 'name of this ride, unique', cell: (r) => r.id },
-  { name: 'nickname', meaning: 'nickname of the rider on that tablet', cell: nicknameShown },
-  { name: 'ride', meaning: 'which of the rides of the plan, from 1', cell: (r) => r.rideIndex + 1 },
-  { name: 'attempt', meaning: 'which attempt on it, from 1', cell: (r) => r.attempt },
-  { name: 'levelId', meaning: 'the level', cell: (r) => r.levelId },
-  { name: 'levelHash', meaning: 'fingerprint of the level as ridden', cell: (r) => r.levelHash },
-  { name: 'seed', meaning: 'seed of the road', cell: (r) => r.seed },
-  { name: 'bikeId', meaning: 'the bike', cell: (r) => r.bikeId },
-  { name: 'riderId', meaning: 'the rider by strength', cell: (r) => r.riderId },
-  { name: 'total', meaning: 'total, 0 to 100', cell: (r) => r.total },
-  { name: 'cadence', meaning: 'mark, 0 to 100', cell: (r) => r.marks.cadence },
-  { name: 'foresight', meaning: 'mark, 0 to 100', cell: (r) => r.marks.foresight },
-  { name: 'easing', meaning: 'mark, 0 to 100', cell: (r) => r.marks.easing },
-  { name: 'chainLine', meaning: 'mark, 0 to 100', cell: (r) => r.marks.chainLine },
-  { name: 'economy', meaning: 'mark, 0 to 100', cell: (r) => r.marks.economy },
-  { name: 'timeS', meaning: 'time ridden in seconds', cell: (r) => Math.round((r.ticks / 120) * 10) / 10 },
+  { name: 'planId', cell: (r) => r.planId },
+  { name: 'deviceId', cell: (r) => r.deviceId },
+  // Number of the ride on that tablet, from 1.
+  { name: 'seq', cell: (r) => r.seq },
+  { name: 'recordId', cell: (r) => r.id },
+  { name: 'nickname', cell: nicknameShown },
+  // Which of the rides of the plan and which attempt on it, both from 1.
+  { name: 'ride', cell: (r) => r.rideIndex + 1 },
+  { name: 'attempt', cell: (r) => r.attempt },
+  { name: 'levelId', cell: (r) => r.levelId },
+  { name: 'levelHash', cell: (r) => r.levelHash },
+  { name: 'seed', cell: (r) => r.seed },
+  { name: 'bikeId', cell: (r) => r.bikeId },
+  { name: 'riderId', cell: (r) => r.riderId },
+  // Total and marks, 0 to 100.
+  { name: 'total', cell: (r) => r.total },
+  { name: 'cadence', cell: (r) => r.marks.cadence },
+  { name: 'foresight', cell: (r) => r.marks.foresight },
+  { name: 'easing', cell: (r) => r.marks.easing },
+  { name: 'chainLine', cell: (r) => r.marks.chainLine },
+  { name: 'economy', cell: (r) => r.marks.economy },
+  { name: 'timeS', cell: (r) => Math.round((r.ticks / 120) * 10) / 10 },
+  // One entry a pitch in riding order, separated by spaces; a dash where it asked nothing.
   {
     name: 'pitchCreditsPercent',
-    meaning:
-      'credit of each pitch in percent, in riding order, separated by spaces; a dash where it asked nothing',
     cell: (r) => r.pitches.map((pitch) => pitch.creditPercent ?? '–').join(' '),
   },
-  { name: 'tooEarly', meaning: 'pitches taken too early', cell: (r) => countOf(r, 'too-early') },
-  { name: 'aboutRight', meaning: 'pitches taken about right', cell: (r) => countOf(r, 'about-right') },
-  { name: 'tooLate', meaning: 'pitches taken too late', cell: (r) => countOf(r, 'too-late') },
+  { name: 'tooEarly', cell: (r) => countOf(r, 'too-early') },
+  { name: 'aboutRight', cell: (r) => countOf(r, 'about-right') },
+  { name: 'tooLate', cell: (r) => countOf(r, 'too-late') },
+  // One entry a pitch, negative beyond its foot; a dash without an easier shift.
   {
     name: 'firstShiftsBeforeFootM',
-    meaning:
-      'first easier shift of each pitch in metres before its foot, separated by spaces; a dash without one',
     cell: (r) => r.pitches.map((pitch) => pitch.firstShiftBeforeFootM ?? '–').join(' '),
   },
-  { name: 'version', meaning: 'version of the game that rode', cell: (r) => r.version },
-  {
-    name: 'hasRecording',
-    meaning: '1 if the ride itself was handed over',
-    cell: (r) => (r.recording === null ? 0 : 1),
-  },
+  { name: 'version', cell: (r) => r.version },
+  // 1 if the ride itself was handed over.
+  { name: 'hasRecording', cell: (r) => (r.recording === null ? 0 : 1) },
 ];
 
 /** The table as text: a head row, then one row per ride, each ending in CR LF. */
