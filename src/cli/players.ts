@@ -2,7 +2,7 @@
  * Who can ride from the command line: the named virtual riders, and anybody whose commands are in a file.
  * A new kind of rider is one more line in `PLAYERS`.
  */
-import type { Ground } from '../core/coach/ground.ts';
+import type { MarkingGround } from '../core/coach/ground.ts';
 import { commandsByTick, parseRecording, RECORDING_SCHEMA, type RideSetup } from '../core/ride/recording.ts';
 import { policyDriver } from '../core/planner/driver.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/virtual/riders.ts';
@@ -13,7 +13,7 @@ import { BadInput } from './badInput.ts';
 import { recordingSentence } from './spoken.ts';
 
 /** Makes somebody who rides here. */
-type Player = (ground: Ground, seed: number) => Controller;
+type Player = (ground: MarkingGround, seed: number) => Controller;
 
 const named = Object.keys(NAMED_HABITS) as NamedRider[];
 

@@ -50,7 +50,7 @@ export type { Policy } from './planner/plan.ts';
 export { judgeRide } from './coach/judge.ts';
 /** Level, world, policy, reference and judge together in one call; throws for a bike or rider that is none. */
 export { groundOf, groundOfJob, markOn, markRecording } from './coach/ground.ts';
-export type { Ground, MarkedRide } from './coach/ground.ts';
+export type { MarkingGround, MarkedRide } from './coach/ground.ts';
 /** What a recording says about the ride it is of: level, its fingerprint, seed, bike, rider. */
 export { setupOfJob } from './ride/job.ts';
 export type { RideJob } from './ride/job.ts';

@@ -4,7 +4,7 @@
  */
 import type { PlanCode } from '../core/group/plan.ts';
 import type { WarningCode } from '../core/level/lint.ts';
-import type { LevelCode } from '../core/level/parse.ts';
+import type { LevelProblemCode } from '../core/level/parse.ts';
 import type { Problem, ProblemAbout, SchemaCode } from '../core/level/problems.ts';
 import type { LinkCode } from '../core/transfer/share.ts';
 import { ROAD } from './roads.ts';
@@ -46,7 +46,7 @@ const SCHEMA: Readonly<Record<SchemaCode, Say>> = {
     `There ${number(values, 'count') === 1 ? 'is 1 more problem' : `are ${number(values, 'count')} more problems`}. Mend these first.`,
 };
 
-const LEVEL: Readonly<Record<LevelCode | WarningCode, Say>> = {
+const LEVEL: Readonly<Record<LevelProblemCode | WarningCode, Say>> = {
   ...SCHEMA,
   'too-big': (problem) =>
     problem.values['most'] === undefined

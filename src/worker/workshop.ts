@@ -3,7 +3,7 @@
  * go and how to pause between two pieces of planning is handed in, so that it runs in a worker, in a page and
  * in a test alike.
  */
-import { type Ground, groundInSteps, markOn } from '../core/coach/ground.ts';
+import { type MarkingGround, groundInSteps, markOn } from '../core/coach/ground.ts';
 import type { Level } from '../core/level/schema.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
@@ -26,7 +26,7 @@ interface Work {
 }
 
 interface Prepared {
-  readonly ground: Ground;
+  readonly ground: MarkingGround;
   readonly reference: Reference;
 }
 
@@ -128,7 +128,7 @@ async function prepare(
   // Whoever asked must be on the list before the first share is told.
   await pause();
   const steps = groundInSteps(job);
-  let ground: Ground | null = null;
+  let ground: MarkingGround | null = null;
   while (ground === null) {
     if (interest.cancelled) throw new Cancelled();
     const next = steps.next();

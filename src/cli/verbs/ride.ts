@@ -3,7 +3,7 @@
  * what came of it together with the recording.
  */
 import { resolve } from 'node:path';
-import { type Ground, groundOfJob } from '../../core/coach/ground.ts';
+import { type MarkingGround, groundOfJob } from '../../core/coach/ground.ts';
 import { type RideJob, setupOfJob } from '../../core/ride/job.ts';
 import type { RideSetup } from '../../core/ride/recording.ts';
 import type { Controller } from '../../core/ride/run.ts';
@@ -52,7 +52,7 @@ export const ride: Verb = {
 
 /** A ride that is ready to begin. */
 interface Prepared {
-  readonly ground: Ground;
+  readonly ground: MarkingGround;
   readonly setup: RideSetup;
   readonly controller: Controller;
   readonly player: string;

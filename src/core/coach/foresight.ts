@@ -54,7 +54,7 @@ export function foresightMark(pitches: readonly PitchReport[], weight: number): 
 }
 
 /** Leg overload of a ride over a stretch: ∫ max(0, load − 1.3) dx (load × metres). */
-export function overloadM(samples: readonly TraceSample[], fromM: number, toM: number): number {
+function overloadM(samples: readonly TraceSample[], fromM: number, toM: number): number {
   let sum = 0;
   for (let i = Math.max(1, indexFrom(samples, fromM)); i < samples.length; i += 1) {
     const a = samples[i - 1] as TraceSample;

@@ -15,7 +15,7 @@ import { judgeRide } from './judge.ts';
 import type { RideReport } from './types.ts';
 
 /** A road on which rides can be judged. Takes one to two megabytes per kilometre, most of it the policy. */
-export interface Ground {
+export interface MarkingGround {
   readonly level: Level;
   readonly world: RideWorld;
   readonly policy: Policy;
@@ -30,7 +30,7 @@ export interface Ground {
  * Lays the ground of a job, yielding the share done (0 to 1) now and then, so that a worker can report and be
  * stopped. The reference is ridden after the last share. Throws where no ride is possible with this bike and rider.
  */
-export function* groundInSteps(job: RideJob): Generator<number, Ground> {
+export function* groundInSteps(job: RideJob): Generator<number, MarkingGround> {
   const { level } = job;
   const world = worldOfJob(job);
   const policy = yield* planInSteps(world);
@@ -49,7 +49,7 @@ export function* groundInSteps(job: RideJob): Generator<number, Ground> {
 }
 
 /** Lays the ground of a job at once. Throws where no ride is possible with this bike and rider. */
-export function groundOfJob(job: RideJob): Ground {
+export function groundOfJob(job: RideJob): MarkingGround {
   const steps = groundInSteps(job);
   for (;;) {
     const next = steps.next();
@@ -58,7 +58,12 @@ export function groundOfJob(job: RideJob): Ground {
 }
 
 /** Lays the ground for a bundled bike and rider. Throws if there is none of that name. */
-export function groundOf(level: Level, bikeId: string, riderId: string, seed: number = level.seed): Ground {
+export function groundOf(
+  level: Level,
+  bikeId: string,
+  riderId: string,
+  seed: number = level.seed,
+): MarkingGround {
   const bike = bikeById(bikeId);
   const rider = riderById(riderId);
   if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
@@ -72,7 +77,7 @@ export interface MarkedRide extends Replay {
 
 /** Rides a recording again on its ground and judges it. `onTick` hears every tick. */
 export function markOn(
-  ground: Ground,
+  ground: MarkingGround,
   recording: Recording,
   passMark: number = ground.level.passMark,
   onTick?: (state: RideState, events: readonly RideEvent[]) => void,

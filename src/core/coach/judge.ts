@@ -13,7 +13,7 @@ import { MARK_NAMES, type Marks, type PitchReport, type RideReport } from './typ
 import { judgeVerdict } from './verdict.ts';
 
 /** What is judged, and against what. */
-export interface JudgeInput {
+interface JudgeInput {
   readonly world: RideWorld;
   readonly trace: RideTrace;
   readonly reference: RideTrace;
@@ -66,7 +66,7 @@ export function judgeRide(input: JudgeInput): RideReport {
 }
 
 /** Weighted mean of the marks that could be given; 0 without any. */
-export function totalOf(marks: Marks): number {
+function totalOf(marks: Marks): number {
   let sum = 0;
   let weights = 0;
   for (const name of MARK_NAMES) {

@@ -34,7 +34,7 @@ export const NOTHING_COUNTED: LiveCount = {
 };
 
 /** Marks so far, 0 to 100 each; null where there is nothing to judge yet. */
-export interface LiveMarks {
+interface LiveMarks {
   readonly cadence: number | null;
   readonly easing: number | null;
   /** Null on bikes with one chainring. */

@@ -4,7 +4,7 @@
  */
 
 /** One finished check ride. */
-export interface CheckResult {
+interface CheckResult {
   readonly id: string;
   /** When it was ridden, milliseconds since 1970; handed in, the core reads no clock. */
   readonly atMs: number;

@@ -6,7 +6,7 @@ import type { RecordedSample } from '../gpx/recorded.ts';
 import type { TraceSample } from '../ride/trace.ts';
 
 /** Means of both rides over one stretch. */
-export interface RecordedComparison {
+interface RecordedComparison {
   readonly fromM: number;
   readonly toM: number;
   /** Mean slope of the stretch (rise over run). */

@@ -11,7 +11,7 @@ const GOOD_ENOUGH = 85;
 const TOO_HARD_TOTAL = 35;
 
 /** What `judgeVerdict` looks at. */
-export interface VerdictInput {
+interface VerdictInput {
   readonly marks: Marks;
   readonly total: number;
   readonly passed: boolean;

@@ -27,7 +27,7 @@ export interface RoadAnswers {
 const FOLLOWS_WITHIN_M = 200;
 
 /** The points to make a road of, or why there are none. */
-export type Chosen =
+type Chosen =
   | {
       readonly ok: true;
       readonly points: PointColumns;

@@ -12,7 +12,7 @@ export interface TextStream {
 export type OpenDecoder = (label: string) => TextStream;
 
 /** What the first bytes say. */
-export type Encoding =
+type Encoding =
   | { readonly kind: 'text'; readonly label: string }
   | { readonly kind: 'packed' }
   /** Plainly something else; `binary` where nothing better can be said. */

@@ -7,7 +7,7 @@ import { createGpxReader } from './reader.ts';
 import { type GpxResult, refused } from './types.ts';
 
 /** Takes bytes as they come. */
-export interface GpxBytes {
+interface GpxBytes {
   /** False once the file is refused; the rest of it need not be read then. */
   push(bytes: Uint8Array): boolean;
   end(): GpxResult;

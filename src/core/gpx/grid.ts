@@ -41,7 +41,7 @@ export function medianOfFive(samples: Float64Array): Float64Array {
 }
 
 /** Heights without impossible slopes, and how many samples had to be made up for that. */
-export interface Bridged {
+interface Bridged {
   readonly samples: Float64Array;
   readonly bridgedCount: number;
 }

@@ -4,7 +4,7 @@
  */
 import { type QualityCode, type RoadNote, roadNote } from './types.ts';
 
-export type QualityGrade = 'good' | 'fair' | 'poor';
+type QualityGrade = 'good' | 'fair' | 'poor';
 
 /** The grade is that of the worst reason. */
 export interface Quality {
@@ -13,7 +13,7 @@ export interface Quality {
 }
 
 /** What the grade is made from. */
-export interface QualityFacts {
+interface QualityFacts {
   readonly medianStepM: number;
   /** Shares of the road's length (0 to 1). */
   readonly missingShare: number;

@@ -14,7 +14,7 @@ const MOST = LIMITS.gpx;
 const LONGEST_HEAD = 4_096;
 
 /** Takes text as it comes; after the first fault it takes no more. */
-export interface GpxReader {
+interface GpxReader {
   /** False once the file is refused; the rest of it need not be read then. */
   push(text: string): boolean;
   end(): GpxResult;

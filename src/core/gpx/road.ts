@@ -16,7 +16,7 @@ import { SHORTEST_LEVEL_M, STEEPEST_RATIO } from '../level/schema.ts';
 const LONGEST_ROAD_M = 1_000_000;
 
 /** A road sampled every `stepM` metres; lists have one entry per sample. */
-export interface RoadProfile {
+interface RoadProfile {
   readonly stepM: number;
   /** Smoothed heights (m); their steps are the smoothed slopes. */
   readonly heightsM: readonly number[];
@@ -27,7 +27,7 @@ export interface RoadProfile {
 }
 
 /** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
-export interface RecordedTimes {
+interface RecordedTimes {
   readonly atM: readonly number[];
   /** Seconds since the first point. */
   readonly timeS: readonly number[];

@@ -11,14 +11,14 @@ export const ROUND_SCHEMA = 1;
 export const MOST_RIDERS = 60;
 
 /** One rider; the nickname is the name and the id. */
-export interface RoundRider {
+interface RoundRider {
   readonly nickname: string;
   /** `later`: not now, but not forgotten; `gone`: removed, rides kept. */
   readonly presence: 'here' | 'later' | 'gone';
 }
 
 /** One ride that was finished; `place` is where the rider stood in the line before it. */
-export interface RoundRide {
+interface RoundRide {
   readonly nickname: string;
   readonly rideIndex: number;
   readonly attempt: number;
@@ -27,7 +27,7 @@ export interface RoundRide {
 }
 
 /** What the device is doing. */
-export type RoundPhase =
+type RoundPhase =
   | { readonly kind: 'ready' }
   | {
       readonly kind: 'riding';
@@ -70,7 +70,7 @@ export type RoundAction =
   | { readonly kind: 'undo' };
 
 /** Why an action cannot be done now. */
-export type RoundRefusal =
+type RoundRefusal =
   | 'not-a-nickname'
   | 'nickname-taken'
   | 'too-many-riders'
@@ -163,7 +163,7 @@ export function refusalOf(round: HandRound, action: RoundAction): RoundRefusal |
 }
 
 /** Who is next: somebody in line, else those who wanted to come back later, else nobody. */
-export type NextUp =
+type NextUp =
   | ({ readonly kind: 'rider'; readonly nickname: string; readonly attemptsLeft: number } & TurnNumbers)
   | { readonly kind: 'waiting-for'; readonly nicknames: readonly string[] }
   | { readonly kind: 'nobody' }

@@ -8,14 +8,14 @@ import { deriveSeed } from '../math/random.ts';
 import type { ClinicPlan, PlanRide } from './plan.ts';
 
 /** One turn of one rider. Attempts count from 1. */
-export interface Turn {
+interface Turn {
   readonly rideIndex: number;
   readonly attempt: number;
   readonly nickname: string;
 }
 
 /** Finds a level that comes with the game. */
-export type FindLevel = (levelId: string) => Level | undefined;
+type FindLevel = (levelId: string) => Level | undefined;
 
 /** The level of a turn with seed and aids filled in, or null where the plan names a level that is not here. */
 export function levelOfTurn(plan: ClinicPlan, turn: Turn, find: FindLevel): Level | null {

@@ -9,7 +9,7 @@ import { hashJson } from '../math/hash.ts';
 /** Why a link is none. */
 export type BadFreeRide = 'unreadable' | 'seed' | 'hilliness' | 'length';
 
-export type FreeRideReading =
+type FreeRideReading =
   | { readonly ok: true; readonly wish: FreeRideWish }
   | { readonly ok: false; readonly code: BadFreeRide };
 

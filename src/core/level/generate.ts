@@ -98,8 +98,8 @@ export function freeLevel(wish: FreeRideWish): Level {
 }
 
 /** Gentlest and hardest version of a level. */
-export const GENTLEST_NOTCH = -2;
-export const HARDEST_NOTCH = 3;
+const GENTLEST_NOTCH = -2;
+const HARDEST_NOTCH = 3;
 const STEEPER_PER_NOTCH = 0.12;
 const HIDDEN_BEFORE_FOOT_M = 80;
 

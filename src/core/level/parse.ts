@@ -17,7 +17,7 @@ import {
 } from './schema.ts';
 
 /** What can be wrong with a level. */
-export type LevelCode =
+export type LevelProblemCode =
   | SchemaCode
   | 'empty'
   | 'not-json'
@@ -182,7 +182,7 @@ function stopLineTrouble(
   return { near: before.length === 0 ? 'start' : 'line', lastM: last, leastM: STOP_SPACING_M };
 }
 
-function problem(path: string, code: LevelCode, values: Problem['values'] = {}): Problem {
+function problem(path: string, code: LevelProblemCode, values: Problem['values'] = {}): Problem {
   return { about: 'level', path, code, values };
 }
 

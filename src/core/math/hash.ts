@@ -6,7 +6,7 @@
 const bits = new DataView(new ArrayBuffer(8));
 
 /** A running fingerprint; feed it and read it. */
-export interface Hasher {
+interface Hasher {
   number(value: number): void;
   text(value: string): void;
   /** 16 lower-case hex digits. */

@@ -5,7 +5,7 @@
  */
 
 /** What a value may have at most. */
-export interface Measure {
+interface Measure {
   readonly deep: number;
   /** Values and names in it, itself included. */
   readonly entries: number;

@@ -13,7 +13,7 @@ const BEARING_N = 0.091;
 const BEARING_N_PER_MPS = 0.0087;
 
 /** The four parts of the road load at one moment (N). */
-export interface RoadLoad {
+interface RoadLoad {
   readonly airN: number;
   readonly rollingN: number;
   readonly climbingN: number;

@@ -43,7 +43,7 @@ export function cadenceAtRpm(speedMps: number, developmentM: number): number {
 }
 
 /** What `steadySpeedMps` needs of the road and the rider. */
-export interface SteadyQuestion {
+interface SteadyQuestion {
   readonly powerW: number;
   readonly slopeRatio: number;
   readonly windMps: number;
@@ -87,7 +87,7 @@ export function steadySpeedMps(question: SteadyQuestion): number {
 }
 
 /** A gear held steadily, and how it feels. */
-export interface SteadyAnswer {
+interface SteadyAnswer {
   readonly gear: Gear;
   readonly speedMps: number;
   readonly cadenceRpm: number;

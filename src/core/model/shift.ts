@@ -4,10 +4,10 @@
  */
 
 /** Turns of the cranks at rate 1 (ours). */
-export const REAR_EASIER_TURNS = 0.5;
-export const REAR_HARDER_TURNS = 0.25;
-export const FRONT_BIGGER_TURNS = 1;
-export const FRONT_SMALLER_TURNS = 0.5;
+const REAR_EASIER_TURNS = 0.5;
+const REAR_HARDER_TURNS = 0.25;
+const FRONT_BIGGER_TURNS = 1;
+const FRONT_SMALLER_TURNS = 0.5;
 /** Turns needed to lift a dropped chain back on (ours). */
 export const RESTORE_TURNS = 1.5;
 /** Cadence of legs that turn without a chain while easing (rpm, ours). */

@@ -4,24 +4,24 @@
  */
 
 /** Cost of a second one rpm below the band, and one rpm above it (spinning up before a hill is a small fault). */
-export const BELOW_BAND_PER_RPM_S = 1 / 12;
-export const ABOVE_BAND_PER_RPM_S = 1 / 45;
+const BELOW_BAND_PER_RPM_S = 1 / 12;
+const ABOVE_BAND_PER_RPM_S = 1 / 45;
 /** Legs above this spin out of control: each rpm·s costs this much more. */
-export const SPIN_OUT_ABOVE_BAND_RPM = 30;
-export const SPIN_OUT_PER_RPM_S = 1 / 6;
+const SPIN_OUT_ABOVE_BAND_RPM = 30;
+const SPIN_OUT_PER_RPM_S = 1 / 6;
 /** A second on a crossed chain, and a second at all. */
 export const CROSSED_PER_S = 1;
 export const TIME_PER_S = 0.03;
 /** A shift, each further sprocket of it, and a ring change on top. */
-export const SHIFT = 0.25;
-export const FURTHER_STEP = 0.05;
+const SHIFT = 0.25;
+const FURTHER_STEP = 0.05;
 export const FRONT_SHIFT = 0.5;
 /** Load of the road on the pedals in the moment of shifting, above which it costs; doubled in front. */
-export const SHIFT_LOAD_FROM = 1.15;
-export const SHIFT_LOAD = 1.6;
+const SHIFT_LOAD_FROM = 1.15;
+const SHIFT_LOAD = 1.6;
 /** Load on the legs above which every second costs: this makes the plan shift before the hill leans on them. */
 export const OVERLOAD_FROM = 1.3;
-export const OVERLOAD_PER_S = 0.7;
+const OVERLOAD_PER_S = 0.7;
 /** A foot on the ground. */
 export const FOOT_DOWN = 8;
 

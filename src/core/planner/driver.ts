@@ -77,7 +77,7 @@ function isDone(state: RideState, manoeuvre: Manoeuvre): boolean {
 }
 
 /** Lever pushes of a manoeuvre: rings first, then sprockets; harder one click at a time. */
-export function pushes(move: Move): RideCommand[] {
+function pushes(move: Move): RideCommand[] {
   const commands: RideCommand[] = [];
   if (move.ringSteps !== 0)
     commands.push({

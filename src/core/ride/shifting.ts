@@ -31,7 +31,7 @@ const QUEUE_LIMIT = 8;
 const RESTORE_PRESSURE = 0.5;
 
 /** Index change of a direction: easier is a bigger sprocket, but a smaller ring. */
-export function indexStep(derailleur: Derailleur, direction: ShiftDirection): 1 | -1 {
+function indexStep(derailleur: Derailleur, direction: ShiftDirection): 1 | -1 {
   return (derailleur === 'rear') === (direction === 'easier') ? 1 : -1;
 }
 

@@ -93,7 +93,7 @@ export interface QueuedShift {
 }
 
 /** `overrun`: past a stop line without stopping, being braked to rest; `standing`: waiting at (or past) a line. */
-export type RidePhase = 'riding' | 'foot-down' | 'overrun' | 'standing' | 'finished';
+type RidePhase = 'riding' | 'foot-down' | 'overrun' | 'standing' | 'finished';
 
 /** Where the energy went since the start, in joules. `workIn` equals the sum of the rest. */
 export interface EnergyLedger {

@@ -25,7 +25,7 @@ export interface DamagedFrame {
 }
 
 /** One message as far as it has come. `parts[i]` is the text of frame `i + 1`, null while missing. */
-export interface PartialMessage {
+interface PartialMessage {
   readonly id: string;
   readonly parts: readonly (string | null)[];
 }
@@ -73,7 +73,7 @@ export function takeFrame(box: FrameBox, text: string): FrameBox {
 }
 
 /** What has become of a message. Missing frames are named by number, from 1. */
-export type MessageState =
+type MessageState =
   | { readonly kind: 'missing'; readonly count: number; readonly missing: readonly number[] }
   | { readonly kind: 'complete'; readonly bytes: Uint8Array }
   /** All frames are there and each is sound, but together they are not what was sent. */

@@ -21,7 +21,7 @@ const DEFLATED = 0x02;
 const MOST_BYTES = LIMITS.code.unpackedBytes.most;
 
 /** A packet, read. */
-export type Unpacked =
+type Unpacked =
   | { readonly kind: 'plan'; readonly result: ParsePlanResult }
   /** Records without their recordings, each to be parsed like any other. */
   | { readonly kind: 'records'; readonly handOver: HandOver }

@@ -10,9 +10,9 @@ import type { Problem } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
 
 /** Version of the text; another one comes when its shape changes. */
-export const SHARE_VERSION = 1;
+const SHARE_VERSION = 1;
 /** How the bytes in a text are packed. */
-export type Packing = 'plain' | 'deflated';
+type Packing = 'plain' | 'deflated';
 
 /** Letters for the packings. */
 const LETTER: Readonly<Record<Packing, string>> = { plain: 'p', deflated: 'd' };
@@ -29,7 +29,7 @@ export type LinkCode =
   | 'not-packed';
 
 /** The bytes in a text, or why not. */
-export type OpenResult =
+type OpenResult =
   | { readonly ok: true; readonly packing: Packing; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 

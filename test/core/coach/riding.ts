@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type Ground as CoreGround, groundOf as layGround } from '../../../src/core/coach/ground.ts';
+import { type MarkingGround, groundOf as layGround } from '../../../src/core/coach/ground.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -35,7 +35,7 @@ export const LEVELS: readonly Level[] = readdirSync(folder)
   });
 
 /** A road, ready to be ridden and judged. */
-export interface Ground extends CoreGround {
+export interface Ground extends MarkingGround {
   ride(habits: Habits, seed?: number): RideReport;
   follow(controller: Controller): RideReport;
   named(name: Name): RideReport;

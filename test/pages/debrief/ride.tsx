@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Ground, groundOfJob } from '../../../src/core/coach/ground.ts';
+import { type MarkingGround, groundOfJob } from '../../../src/core/coach/ground.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -24,7 +24,7 @@ export interface LateRide {
   readonly trace: RideTrace;
   readonly reference: RideTrace;
   readonly report: RideReport;
-  readonly judge: Ground['judge'];
+  readonly judge: MarkingGround['judge'];
 }
 
 /** The late virtual rider on the road bike, judged. */

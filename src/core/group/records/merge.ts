@@ -17,7 +17,7 @@ export interface RecordSet {
 }
 
 /** Records that cannot all be true. */
-export interface Conflict {
+interface Conflict {
   /** `same-id`: one id, different content. `same-seq`: one place in a device's count, different ids. */
   readonly code: 'same-id' | 'same-seq';
   readonly records: readonly RideRecord[];
@@ -44,7 +44,7 @@ export function mergeSets(...sets: readonly RecordSet[]): RecordSet {
 }
 
 /** What a set holds, sorted out for use. */
-export interface SortedSet {
+interface SortedSet {
   /** Rides that count: good, unique and not taken back. */
   readonly rides: readonly RideRecord[];
   readonly conflicts: readonly Conflict[];

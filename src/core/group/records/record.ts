@@ -31,7 +31,7 @@ export interface PitchDigest {
 }
 
 /** Marks to a tenth of a point; null where there was nothing to judge. */
-export type RecordMarks = { readonly [name in MarkName]: number | null };
+type RecordMarks = { readonly [name in MarkName]: number | null };
 
 /** One ride. */
 export interface RideRecord {
@@ -64,7 +64,7 @@ export interface RideRecord {
 }
 
 /** What the shell knows of a ride that was just finished. */
-export interface RecordInput {
+interface RecordInput {
   readonly id: string;
   readonly planId: string;
   readonly deviceId: string;

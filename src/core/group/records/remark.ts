@@ -3,7 +3,7 @@
  * claims. The reference of a road, bike and rider is planned once and kept. What does not come out as the
  * record says is set apart with a code, never changed.
  */
-import { type Ground, groundOfJob, markOn } from '../../coach/ground.ts';
+import { type MarkingGround, groundOfJob, markOn } from '../../coach/ground.ts';
 import type { RideReport } from '../../coach/types.ts';
 import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
@@ -86,7 +86,7 @@ export interface Remarker {
 }
 
 interface Prepared {
-  readonly ground: Ground;
+  readonly ground: MarkingGround;
   readonly reference: RoadReference;
 }
 

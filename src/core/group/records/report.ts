@@ -6,7 +6,7 @@ import { readNickname } from '../nicknames.ts';
 import type { RideRecord } from './record.ts';
 
 /** One column of the table. */
-export interface ReportColumn {
+interface ReportColumn {
   readonly name: string;
   readonly cell: (record: RideRecord) => string | number | null;
 }

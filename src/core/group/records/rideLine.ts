@@ -9,7 +9,7 @@ import type { RideTrace } from '../../ride/trace.ts';
 const MOST_PLACES = 512;
 const SHORTEST_STEP_M = 2;
 /** Development is kept in sixteenths of a metre, so that a byte holds 15.9 m. */
-export const DEVELOPMENT_PARTS = 16;
+const DEVELOPMENT_PARTS = 16;
 const MOST_SHIFTS = 2_000;
 
 /** One ride. Entry `i` of the series belongs to `i * stepM`. */
