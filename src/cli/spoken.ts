@@ -3,10 +3,9 @@ import type { Problem } from '../core/level/problems.ts';
 import type { RecordingProblem } from '../core/ride/recording.ts';
 import { sentenceOf } from '../words/problems.ts';
 
-/** A problem with its sentence; everything else it has stays. */
-export function spoken<P extends Problem>(problem: P): Omit<P, 'about'> & { readonly sentence: string } {
-  const { about: _, path, code, ...rest } = problem;
-  return { path, code, sentence: sentenceOf(problem), ...rest } as Omit<P, 'about'> & { sentence: string };
+/** A problem with its sentence, ready to be printed; everything else it has stays. */
+export function spoken<P extends Problem>(problem: P): P & { readonly sentence: string } {
+  return { ...problem, sentence: sentenceOf(problem) };
 }
 
 const RECORDING: Readonly<Record<RecordingProblem['code'], (where: string) => string>> = {
