@@ -3,7 +3,9 @@
  * hands it the ones that came to their end.
  */
 import type { RideResult } from './core/coach/results.ts';
-import type { OwnedDesk } from './clinicDesk.ts';
+import type { Kept } from './app/afterRide.ts';
+import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
+import type { FinishedTurn } from './clinicShelf.ts';
 import { type Carrying, joinCarrying } from './carrying.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
@@ -22,8 +24,8 @@ export interface Clinic {
    * over, with all that was kept until then.
    */
   desk(): Promise<OwnedDesk>;
-  /** A turn of a group came to its end. */
-  finished(turn: GroupTurn, result: RideResult): Promise<void>;
+  /** A turn of a group came to its end; `onKept` is called once it lies in the database, before it is marked. */
+  finished(turn: GroupTurn, result: RideResult, onKept: () => void): Promise<void>;
   /** Plans and rides that go from device to device. */
   readonly carrying: Carrying;
   /** What is kept was changed or deleted by somebody else. */
@@ -86,18 +88,27 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
   return {
     desk,
     carrying,
-    async finished(turn, result) {
-      const { planId, nickname, rideIndex, attempt } = turn;
-      const { level, recording } = result;
-      await (await desk()).take({ planId, nickname, rideIndex, attempt, level, recording }, (keep) =>
-        judging.judge(result, (_, judged) => keep(judged)),
-      );
+    async finished(turn, result, onKept) {
+      const mark: MarkRide = async (keep, kept) => {
+        if (kept) onKept();
+        await judging.judge(result, { keep: () => Promise.resolve(keptAs(kept)), mark: keep });
+      };
+      await (await desk()).take(finishedTurn(turn, result), mark);
     },
     async reload() {
       carrying.forget();
       if (opened !== null) await (await opened).reload();
     },
   };
+}
+
+function finishedTurn(turn: GroupTurn, { level, recording }: RideResult): FinishedTurn {
+  const { planId, nickname, rideIndex, attempt } = turn;
+  return { planId, nickname, rideIndex, attempt, level, recording };
+}
+
+function keptAs(kept: boolean): Kept {
+  return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
 }
 
 /** The turn with bike and rider whole; what the plan leaves to the device is taken from its settings. */

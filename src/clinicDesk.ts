@@ -13,8 +13,11 @@ import type { Level } from './core/level/schema.ts';
 import type { Judged } from './worker/client.ts';
 import type { GroupCounter } from './worker/groupClient.ts';
 
-/** Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked. */
-export type MarkRide = (keep: (judged: Judged) => Promise<Kept>) => Promise<void>;
+/**
+ * Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked.
+ * `kept` says whether the ride itself, without marks, lies in the database.
+ */
+export type MarkRide = (keep: (judged: Judged) => Promise<Kept>, kept: boolean) => Promise<void>;
 
 /** The rides of a session on all devices. */
 export type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdraw' | 'drop' | 'reload'>;
@@ -182,9 +185,9 @@ class Desk {
     const marking = { planId, nickname, failed: false };
     this.#change({ marking, debriefOf: null });
     // Marking takes a while; a reload meanwhile must not cost the rider their ride.
-    await this.#write((shelf) => shelf.putFinished(turn));
+    const kept = await this.#write((shelf) => shelf.putFinished(turn));
     try {
-      await mark((judged) => this.#keep(turn, judged));
+      await mark((judged) => this.#keep(turn, judged), kept);
     } catch {
       // Told below, as for a promise that ended without a result.
     }

@@ -27,10 +27,17 @@ import { PAGES, preloadAfterRide } from './app/pageTable.ts';
 import { RIDE_PLACES } from './ui/ridePlaces.ts';
 import { startScanning } from './app/scanning.ts';
 import { createStore } from './app/createStore.ts';
-import { addressOf, initialState, type State } from './app/store.ts';
+import { addressOf, initialState, type RideFailure, type RideShown, type State } from './app/store.ts';
+import type { TroubleShown, UnfinishedRide } from './app/unfinished.ts';
+import { TRIAL } from './app/rideLevel.ts';
+import type { RideResult } from './core/coach/results.ts';
 import { onRoad } from './core/settings/settings.ts';
 import { unitsOf } from './ui/format.ts';
 import { words } from './pages/words.ts';
+import { PHYSICS_VERSION } from './core/ride/recording.ts';
+import type { Journal } from './journal.ts';
+import { openTroubleDesk } from './trouble.ts';
+import { joinUnfinished } from './unfinishedRides.ts';
 import { joinServices } from './services.ts';
 import { type RideSession, startRideSession } from './rideSession.ts';
 import type { RideLook, RidePlaces } from './rideViews.ts';
@@ -42,16 +49,35 @@ const store = createStore(
     theme: window.matchMedia('(prefers-contrast: more)').matches ? 'field' : 'indoor',
   }),
 );
+const trouble = openTroubleDesk(window, onTrouble);
 const keeping = joinKeeping(store, DEFAULT_KEYS);
-const judging = joinJudging(store, keeping);
+const judging = joinJudging(store, keeping, (error) => trouble.note('worker', error));
 const clinic = joinClinic(store, keeping, judging);
-const services = joinServices({ keeping, judging, clinic, newer: joinOffline(store), look });
+const unfinished = joinUnfinished(store, keeping);
+const services = joinServices({
+  keeping,
+  judging,
+  clinic,
+  unfinished,
+  newer: joinOffline(store),
+  troubles: () => trouble.all(),
+  state: () => store.state(),
+  look,
+});
 const awake = keepAwake();
 const root = document.getElementById('app') as HTMLElement;
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
 const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
+/** A ride that stops again within so many ticks (ten seconds) was not helped by building it anew. */
+const TRIED_AGAIN_TICKS = 1200;
 let session: RideSession | null = null;
 let sessionKey = '';
+/** The journal of the ride on the screen, until the ride is over. */
+let journal: Journal | null = null;
+/** Ride and trouble as they were shown last. */
+let shown: Pick<State, 'ride' | 'trouble'> = store.state();
+/** Where a ride was stopped last because something broke. */
+let broke: UnfinishedRide | null = null;
 let shownView = store.state().view;
 
 /** The address, or the start page where no page stands behind it. */
@@ -136,25 +162,49 @@ function ridePlaces(): RidePlaces | null {
   return Object.fromEntries(found) as unknown as RidePlaces;
 }
 
-function stopSession(): void {
+/** Ends the ride on the screen. Who leaves it out of a pause wants it no more; any other end may be a mishap. */
+function stopSession(next: RideShown | null): void {
   session?.destroy();
   session = null;
   sessionKey = '';
+  const goesOn = next?.goesOn?.id === journal?.id;
+  if (journal === null || goesOn) return journal?.goOn();
+  if (shown.ride?.phase === 'paused' && shown.trouble === null) void journal.drop();
+  else journal.close();
+  journal = null;
+  void unfinished.look();
 }
 
 /** The ride on the screen is the ride of the state. */
-function followRide({ view, rest, ride, last }: State): void {
+function followRide(state: State): void {
+  const { view, rest, ride } = state;
   const key = view === 'ride' && ride !== null ? `${rest} ${ride.attempt}` : '';
   if (key === sessionKey) {
     session?.settingsChanged();
     if (ride?.phase === 'riding' && session?.isPaused() === true) session.resume();
-    return;
+  } else {
+    stopSession(ride);
+    const places = key === '' ? null : ridePlaces();
+    if (ride !== null && places !== null) {
+      sessionKey = key;
+      try {
+        session = beginRide(state, ride, places);
+      } catch (error) {
+        failRide('broken', error);
+      }
+      void preloadAfterRide();
+    }
   }
-  stopSession();
-  const places = key === '' ? null : ridePlaces();
-  if (ride === null || places === null) return;
-  sessionKey = key;
-  const { level, watchFromM, group } = ride;
+  shown = state;
+}
+
+function failRide(why: RideFailure, error: unknown): void {
+  trouble.note('ride', error);
+  store.send({ kind: 'ride-failed', why });
+}
+
+function beginRide({ rest, last }: State, ride: RideShown, places: RidePlaces): RideSession {
+  const { level, watchFromM, group, goesOn } = ride;
   // On a turn of a group its plan says who rides on what; everything else is as on the device.
   const lookNow = (): RideLook => {
     const now = look();
@@ -162,27 +212,75 @@ function followRide({ view, rest, ride, last }: State): void {
       ? now
       : { ...now, settings: { ...now.settings, bike: group.bike, rider: group.rider } };
   };
-  const { bike, rider, autoEase } = onRoad(lookNow().settings);
+  const { bike, rider, autoEase } = goesOn?.recording ?? onRoad(lookNow().settings);
   const watching =
     watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
+  if (watching === null && rest !== TRIAL)
+    journal ??= unfinished.begin({ level, rest, turn: group, bike, rider, autoEase }, goesOn);
   const reference =
     watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null;
-  session = startRideSession({
+  return startRideSession({
     places,
     level,
     rest,
     watching,
+    goesOn: goesOn?.recording ?? null,
+    journal,
     reference,
     look: lookNow,
     onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
-    onFailed: () => store.send({ kind: 'ride-failed' }),
-    onFinished: (result) => {
-      store.send({ kind: 'ride-finished', result });
-      if (group !== null) void clinic.finished(group, result);
-      else if (watching === null) void judging.judge(result);
-    },
+    onFailed: failRide,
+    onBroken: (error) => trouble.report('frame', error),
+    onFinished: (result) => finishRide(result, ride),
   });
-  void preloadAfterRide();
+}
+
+function finishRide(result: RideResult, { group, watchFromM }: RideShown): void {
+  const ridden = journal;
+  journal = null;
+  store.send({ kind: 'ride-finished', result });
+  if (watchFromM !== null) return;
+  // Until the ride is kept as a whole, its journal stays.
+  const onKept = (): void => void ridden?.drop();
+  if (group !== null) void clinic.finished(group, result, onKept);
+  else void judging.judge(result, judging.shelfOf(ridden?.id ?? '', result, onKept));
+}
+
+/** Something broke somewhere: the ride stands still and waits, and one sentence says so. */
+function onTrouble(): void {
+  const { ride, rest, trouble: told } = store.state();
+  const halted = session?.halt() ?? null;
+  if (halted === null || ride === null) {
+    const isKnown = told !== null || (ride !== null && ride.failed !== null);
+    if (!isKnown)
+      store.send({ kind: 'trouble', trouble: { place: 'page', ride: null, kept: null, again: false } });
+    return;
+  }
+  const { level, group, watchFromM } = ride;
+  const { recording } = halted;
+  const id = journal?.id ?? rest;
+  const stopped: UnfinishedRide | null =
+    watchFromM !== null
+      ? null
+      : {
+          id,
+          atMs: Date.now(),
+          rest,
+          level,
+          turn: group,
+          physicsVersion: PHYSICS_VERSION,
+          partCount: 0,
+          recording,
+        };
+  const again =
+    broke !== null && broke.id === id && recording.ticks - broke.recording.ticks < TRIED_AGAIN_TICKS;
+  broke = stopped;
+  const shownNow: TroubleShown = { place: 'ride', ride: stopped, kept: null, again };
+  store.send({ kind: 'trouble', trouble: shownNow });
+  if (journal === null) return;
+  void halted.kept.then((kept) => {
+    if (store.state().trouble === shownNow) store.send({ kind: 'trouble', trouble: { ...shownNow, kept } });
+  });
 }
 
 function show(state: State): void {
@@ -206,3 +304,4 @@ show(store.state());
 // Without its colours the page has not come whole, and what the sentence in `index.html` says is true.
 if (getComputedStyle(document.documentElement).getPropertyValue('--paper') !== '')
   document.getElementById('arrival')?.remove();
+void judging.markWaiting();

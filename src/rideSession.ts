@@ -17,7 +17,9 @@ import { createFormat } from './ui/format.ts';
 import type { RidePhaseShown } from './ui/ridePlaces.ts';
 import { aidsFor, aidsWhile, createRideHelp } from './rideAids.ts';
 import { onRoad } from './core/settings/settings.ts';
-import { playTo } from './rideReplay.ts';
+import type { Journal } from './journal.ts';
+import type { RideFailure } from './app/store.ts';
+import { lettingGo, playTo, rideAgain } from './rideReplay.ts';
 import { createRideEar, type RideEar } from './rideEar.ts';
 import { type Ears, loadEars } from './rideEars.ts';
 import { createRideLoop, type RideLoop } from './rideLoop.ts';
@@ -46,6 +48,10 @@ export interface SessionOptions {
   readonly rest: string;
   /** A finished ride to be watched from a place on, or null for riding. */
   readonly watching: { readonly recording: Recording; readonly fromM: number } | null;
+  /** What was ridden before the ride broke off, or null for a ride from its beginning. */
+  readonly goesOn: Recording | null;
+  /** Keeps the ride while it is ridden; null where it is not to be kept. */
+  readonly journal: Journal | null;
   /** The best ride, once it is known; null while it is not. */
   readonly reference: () => RideTrace | null;
   /** Number of the only gamepad that counts; any of them without it. */
@@ -53,7 +59,10 @@ export interface SessionOptions {
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
-  readonly onFailed: () => void;
+  /** The ride cannot begin. */
+  readonly onFailed: (why: RideFailure, error: unknown) => void;
+  /** Something broke in the middle of the ride; `halt` stops it. */
+  readonly onBroken: (error: unknown) => void;
   readonly onFinished: (result: RideResult) => void;
 }
 
@@ -64,7 +73,19 @@ export interface RideSession {
   resume(): void;
   /** Volumes, mute, hold or switch have been changed. */
   settingsChanged(): void;
+  /**
+   * Something broke: nothing of it moves any more, only its recording is left. Null where there is nothing to stop,
+   * because the ride is over or was stopped before.
+   */
+  halt(): HaltedRide | null;
   destroy(): void;
+}
+
+/** What is left of a ride that was stopped. */
+export interface HaltedRide {
+  readonly recording: Recording;
+  /** True once all of it is in the journal. */
+  readonly kept: Promise<boolean>;
 }
 
 /** Asked for while paused, when no picture asks (ms). */
@@ -90,19 +111,24 @@ class Session implements RideSession {
   #ear: RideEar | null = null;
   #destroyed = false;
   #begun = false;
+  #halted = false;
+  /** Something happened that the journal should have at once. */
+  #shifted = false;
 
   constructor(options: SessionOptions) {
     this.#options = options;
     this.#look = options.look();
     const { holdMode } = this.#look.settings;
-    const { watching } = options;
-    const { bike, rider, autoEase } = watching?.recording ?? onRoad(this.#look.settings);
+    const { watching, goesOn } = options;
+    const { bike, rider, autoEase } = watching?.recording ?? goesOn ?? onRoad(this.#look.settings);
     this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
+    if (goesOn !== null) rideAgain(this.#ride, goesOn);
     const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
     const speed = window.__rideTestSpeed ?? 1;
     this.#hub = createInputHub(holdMode, (command) => {
       if (command.kind === 'pause') this.#togglePause();
       else if (watching === null) this.#loop.command(command);
+      this.#shifted ||= command.kind === 'shift';
     });
     const help = createRideHelp(this.#ride, options.reference);
     const aids = aidsWhile(options.level, () => this.#look.settings);
@@ -118,6 +144,8 @@ class Session implements RideSession {
         frame: (frame) => {
           this.#views?.frame(frame);
           if (this.#views !== null) help.frame(frame, aids(), this.#views.help, this.#look.settings.units);
+          options.journal?.note(this.#ride, this.#shifted);
+          this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;
           this.#ears?.frame(frame);
           this.#ear?.frame(frame);
@@ -127,7 +155,10 @@ class Session implements RideSession {
           this.#ears?.events(events);
           shake(events);
           if (events.some((event) => event.kind === 'stopped-at-line')) this.#hub.letGoBrake();
-          if (events.some((event) => event.kind === 'finished')) options.onPhase('finished', null);
+          if (events.some((event) => event.kind === 'finished')) {
+            this.#shifted = true;
+            options.onPhase('finished', null);
+          }
         },
         say: (cue, remark) => this.#views?.say(cue, remark),
         beat: () => {
@@ -141,9 +172,14 @@ class Session implements RideSession {
         over: () => this.#finish(),
       },
     });
+    if (goesOn !== null) for (const command of lettingGo(this.#ride.now)) this.#loop.command(command);
   }
 
   async load(): Promise<void> {
+    if (document.createElement('canvas').getContext('2d') === null) {
+      this.#options.onFailed('no-canvas', new Error('no canvas'));
+      return;
+    }
     // A ride without sound is a ride; without a picture it is none.
     void loadEars(this.#look).then(
       (ears) => {
@@ -154,11 +190,14 @@ class Session implements RideSession {
     );
     try {
       this.#rooms = await loadRideRooms();
+    } catch (error) {
+      if (!this.#destroyed) this.#options.onFailed('not-fetched', error);
+      return;
+    }
+    try {
       if (!this.#destroyed) this.#begin();
     } catch (error) {
-      if (!this.#destroyed) this.#options.onFailed();
-      // Told to the player above; whoever looks at the console should see the cause.
-      throw error;
+      this.#options.onFailed('broken', error);
     }
   }
 
@@ -167,7 +206,7 @@ class Session implements RideSession {
   }
 
   resume(): void {
-    if (!this.isPaused() || this.#destroyed) return;
+    if (!this.isPaused() || this.#destroyed || this.#halted) return;
     if (looksDifferent(this.#look, this.#options.look())) this.#build();
     this.#loop.resume();
     this.#views?.setPaused(false);
@@ -180,14 +219,33 @@ class Session implements RideSession {
     this.#hub.setMode(holdMode);
   }
 
+  halt(): HaltedRide | null {
+    const { journal, watching } = this.#options;
+    if (this.#halted || this.#destroyed || this.#rooms === null) return null;
+    if (this.#ride.now.phase === 'finished') {
+      // Nothing was left to do but to look at the finish for a moment.
+      if (this.#loop.mode() === 'over') this.#finish();
+      return null;
+    }
+    this.#halted = true;
+    this.#loop.pause();
+    quietly(() => this.#views?.setPaused(true));
+    quietly(() => this.#ears?.pause());
+    quietly(() => this.#ear?.stop());
+    this.#options.onPhase('paused', null);
+    const kept = journal === null || watching !== null ? Promise.resolve(false) : journal.flush(this.#ride);
+    return { recording: this.#recording(), kept };
+  }
+
   destroy(): void {
     if (this.#destroyed) return;
     this.#destroyed = true;
-    for (const stop of this.#stops) stop();
-    this.#views?.destroy();
+    // Whatever of it is broken must not keep the rest.
+    for (const stop of this.#stops) quietly(stop);
+    quietly(() => this.#views?.destroy());
     this.#views = null;
-    this.#ear?.stop();
-    this.#ears?.stop();
+    quietly(() => this.#ear?.stop());
+    quietly(() => this.#ears?.stop());
     this.#ears = null;
   }
 
@@ -244,6 +302,7 @@ class Session implements RideSession {
         this.#hub.poll(timeMs);
         return this.#loop.nextFrame(timeMs);
       },
+      onBroken: this.#options.onBroken,
     });
   }
 
@@ -264,6 +323,7 @@ class Session implements RideSession {
   }
 
   #togglePause(): void {
+    if (this.#halted) return;
     if (this.isPaused()) this.resume();
     else this.#pause();
   }
@@ -275,13 +335,19 @@ class Session implements RideSession {
     this.#views?.setPaused(true);
     this.#ears?.pause();
     this.#ear?.stop();
+    void this.#options.journal?.flush(this.#ride);
     this.#options.onPhase('paused', null);
   }
 
   #finish(): void {
     const { level, rest } = this.#options;
+    this.#options.onFinished({ level, rest, recording: this.#recording(), trace: this.#ride.trace });
+  }
+
+  #recording(): Recording {
+    const { level } = this.#options;
     const { bike, rider } = this.#ride.world.machine;
-    const recording = this.#ride.recording({
+    return this.#ride.recording({
       levelId: level.id,
       levelHash: levelHash(level),
       seed: level.seed,
@@ -289,6 +355,14 @@ class Session implements RideSession {
       rider,
       autoEase: this.#ride.world.autoEase,
     });
-    this.#options.onFinished({ level, rest, recording, trace: this.#ride.trace });
+  }
+}
+
+/** Does something to what may be broken. */
+function quietly(work: () => void): void {
+  try {
+    work();
+  } catch {
+    // It was broken before.
   }
 }

@@ -72,19 +72,13 @@ export interface ViewOptions {
   readonly look: RideLook;
   readonly hub: InputHub;
   readonly nextFrame: (timeMs: number) => RideFrame;
+  /** The picture broke down and asks for no further frame. */
+  readonly onBroken: (error: unknown) => void;
 }
 
 /** Builds all views into their places. */
-export function buildViews({
-  rooms,
-  places,
-  level,
-  aids,
-  world,
-  look,
-  hub,
-  nextFrame,
-}: ViewOptions): RideViews {
+export function buildViews(options: ViewOptions): RideViews {
+  const { rooms, places, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
   const hud = rooms.createHud(places.hud, hudWords(settings), {
     course: world.course,
@@ -100,19 +94,7 @@ export function buildViews({
     oneHand: settings.oneHand,
     mode: () => settings.holdMode,
   });
-  const picture = rooms.mountRide({
-    parent: places.picture,
-    world,
-    scenery: { light: level.light, seed: level.seed },
-    look: {
-      theme: settings.theme,
-      reducedMotion,
-      childRider: isChild(settings.rider),
-      dog: level.audience === 'children',
-      kit: kitLook(settings.kit),
-    },
-    nextFrame,
-  });
+  const picture = mountPicture(options);
   return {
     frame(frame) {
       hud.update(frame, picture.quality() < 2);
@@ -134,6 +116,25 @@ export function buildViews({
       pads.destroy();
     },
   };
+}
+
+function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> {
+  const { rooms, places, level, world, look, nextFrame, onBroken } = options;
+  const { settings, reducedMotion } = look;
+  return rooms.mountRide({
+    parent: places.picture,
+    world,
+    scenery: { light: level.light, seed: level.seed },
+    look: {
+      theme: settings.theme,
+      reducedMotion,
+      childRider: isChild(settings.rider),
+      dog: level.audience === 'children',
+      kit: kitLook(settings.kit),
+    },
+    nextFrame,
+    onBroken,
+  });
 }
 
 /** Gear and cadence are always shown: without them there would be nothing to ride by. */

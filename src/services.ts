@@ -7,7 +7,11 @@ import { offerFile } from './charts/picture.ts';
 import type { Services, Told } from './app/services.ts';
 import { words } from './pages/words.ts';
 import type { RideLook } from './rideViews.ts';
+import type { State } from './app/store.ts';
+import type { Trouble } from './trouble.ts';
+import { reportOf } from './troubleReport.ts';
 import { startTwoRides } from './twoRides.ts';
+import type { UnfinishedRides } from './unfinishedRides.ts';
 import { keyOfGearJob, PlannerCancelled } from './worker/client.ts';
 
 /** Those who do the work. */
@@ -16,14 +20,20 @@ export interface Joined {
   readonly judging: Judging;
   readonly clinic: Clinic;
   readonly newer: Newer;
+  readonly unfinished: UnfinishedRides;
+  /** Everything that went wrong so far. */
+  readonly troubles: () => readonly Trouble[];
+  readonly state: () => State;
   readonly look: () => RideLook;
 }
 
 /** Joins the services to them. */
-export function joinServices({ keeping, judging, clinic, newer, look }: Joined): Services {
+export function joinServices(joined: Joined): Services {
+  const { keeping, judging, clinic, newer, unfinished, look } = joined;
   const { planner } = judging;
-  void keeping.storage.then((kept) =>
+  void keeping.there.then((kept) =>
     kept.onDeletedElsewhere(() => {
+      unfinished.forget();
       void keeping.forget();
       void clinic.reload();
     }),
@@ -31,6 +41,14 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
   const { services } = words;
   return {
     loadNewer: () => newer.load(),
+    letUnfinishedGo: (ride) => unfinished.letGo(ride),
+    async keepUnfinished(ride) {
+      const { state } = await unfinished.keep(ride);
+      return state === 'saved'
+        ? { ok: true, sentence: words.unfinished.kept }
+        : { ok: false, sentence: words.unfinished.notKept };
+    },
+    saveReport: () => saveReport(joined),
     rideTwo: (wish) => startTwoRides(wish, look, judging),
     async judgeRide(result) {
       const { report, reference } = await planner.judge(result.level, result.recording);
@@ -55,22 +73,40 @@ export function joinServices({ keeping, judging, clinic, newer, look }: Joined):
     },
     clinic: () => clinic.desk(),
     carry: { session: clinic.carrying.session, store: clinic.carrying.store },
-    takeBack: (file, evenIfChanged) => takeBack({ keeping, clinic }, file, evenIfChanged),
+    takeBack: (file, evenIfChanged) => takeBack(joined, file, evenIfChanged),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
       await newer.forget();
       const answer = await (await keeping.storage).deleteEverything();
       await (answer.deleted ? keeping.forget() : keeping.refresh());
+      await unfinished.look();
       await clinic.reload();
       return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
     },
   };
 }
 
+/** The ride that stands still, or the one that is debriefed, goes along. */
+function saveReport({ troubles, state }: Joined): void {
+  const { trouble, last, levels } = state();
+  const scripts = [...document.querySelectorAll<HTMLScriptElement>('script[src]')];
+  const report = reportOf({
+    build: scripts.map(({ src }) => src.split('/').at(-1) ?? ''),
+    browser: navigator.userAgent,
+    troubles: troubles(),
+    recording: trouble?.ride?.recording ?? last?.recording ?? null,
+    isBundled: (levelId) => levels.some(({ id }) => id === levelId),
+  });
+  offerFile(
+    new Blob([JSON.stringify(report, null, 1)], { type: 'application/json' }),
+    'before-the-hill.report.json',
+  );
+}
+
 /** Takes a copy in; what it says of a club's own store is only shown. */
 async function takeBack(
-  { keeping, clinic }: Pick<Joined, 'keeping' | 'clinic'>,
+  { keeping, clinic, unfinished }: Joined,
   file: Blob,
   evenIfChanged: boolean,
 ): Promise<Told> {
@@ -83,6 +119,7 @@ async function takeBack(
   }
   const report = await (await keeping.storage).importAll(value, { evenIfChanged });
   await keeping.refresh();
+  await unfinished.look();
   await clinic.reload();
   const { added, already, unsaved, problem, clubStore } = report;
   if (report.refused.some((one) => one.code === 'newer-version'))

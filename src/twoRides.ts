@@ -30,17 +30,25 @@ export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judg
       },
     };
   };
+  const broken = (): void => {
+    for (const session of sessions.values()) session.halt();
+    wish.onFailed();
+  };
   for (const side of SIDES) {
     const session = startRideSession({
       places: wish.places[side],
       level,
       rest: level.id,
       watching: null,
+      goesOn: null,
+      // Two at once are no ride of whoever owns the device; they are kept nowhere.
+      journal: null,
       reference: judging.expect({ level, seed: level.seed, ...wish.sides[side], autoEase }),
       gamepad: side === 'left' ? 0 : 1,
       look: () => lookOf(side),
       onPhase: (phase, countdownS) => wish.onPhase(side, phase, countdownS),
-      onFailed: wish.onFailed,
+      onFailed: broken,
+      onBroken: broken,
       onFinished: (result) => wish.onFinished(side, result),
     });
     sessions.set(side, session);

@@ -16,8 +16,8 @@ export type Kept =
 export interface AfterRide extends RideResult {
   readonly report: RideReport | null;
   readonly reference: RideTrace | null;
-  /** Share of the planning that is done, 0 to 1. */
-  readonly share: number | null;
+  /** Share of the planning that is done, 0 to 1; `failed` where the marks could not be worked out now. */
+  readonly share: number | 'failed' | null;
   readonly same: boolean;
   readonly guess: Guess | null;
   readonly kept: Kept;

@@ -7,6 +7,7 @@ import { startPage } from '../pages/start.tsx';
 import { OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from './store.ts';
+import { PageTrouble } from '../pages/trouble.tsx';
 
 export function App(props: {
   readonly state: State;
@@ -19,6 +20,7 @@ export function App(props: {
     <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
       {page(state, send, services)}
       {state.dialog === 'settings' && <SettingsDialog state={state} send={send} />}
+      {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
       {state.dialog === 'cautions' && <Cautions send={send} />}
     </OpenSettings.Provider>
   );

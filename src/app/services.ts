@@ -11,6 +11,7 @@ import type { CarryServices } from '../pages/handover/types.ts';
 import type { ClinicDesk } from '../pages/clinic/types.ts';
 import type { BenchServices } from '../pages/bench/types.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import type { UnfinishedRide } from './unfinished.ts';
 
 /** Outcome of an action that a page tells about in words. */
 export interface Told {
@@ -43,6 +44,12 @@ export interface Services {
   clinic(): Promise<ClinicDesk>;
   /** Plans and rides that are carried between devices. */
   readonly carry: CarryServices;
+  /** Keeps what was ridden of a ride that broke off. */
+  keepUnfinished(ride: UnfinishedRide): Promise<Told>;
+  /** Forgets a ride that broke off. */
+  letUnfinishedGo(ride: UnfinishedRide): Promise<void>;
+  /** Offers a report of what went wrong as a file; it holds no person. */
+  saveReport(): void;
   /** Loads the newer version that waits on this device. */
   loadNewer(): void;
   /**

@@ -2,13 +2,14 @@
  * The state of all pages and the one reducer that changes it. Pure data and pure functions, plus a tiny store
  * that tells listeners; drawing, address bar, engine and keeping are done by those who listen.
  */
-import type { JudgedRide, KeptResult, RideResult } from '../core/coach/results.ts';
+import type { JudgedRide, KeptResult, RideResult, UnmarkedRide } from '../core/coach/results.ts';
 import type { Level } from '../core/level/schema.ts';
 import { type Address, parseAddress, type View } from '../ui/address.ts';
 import { type AfterRide, justFinished } from './afterRide.ts';
 import { isFreeRide } from '../core/level/freeRide.ts';
 import { type GroupTurn, placeOfRest, restOfTurn, sessionPlace } from './groupTurn.ts';
 import { rideRoad, TRIAL } from './rideLevel.ts';
+import type { TroubleShown, UnfinishedRide } from './unfinished.ts';
 import type { RidePhaseShown } from '../ui/ridePlaces.ts';
 import {
   defaultSettings,
@@ -26,6 +27,8 @@ export interface RideShown {
   readonly notch: number;
   /** Set while a finished ride is watched again: from where. */
   readonly watchFromM: number | null;
+  /** Set while a ride that broke off is ridden on. */
+  readonly goesOn: UnfinishedRide | null;
   /** Set while somebody of a group rides their turn. */
   readonly group: GroupTurn | null;
   /** Grows with every attempt, so that "ride again" is another ride. */
@@ -33,9 +36,12 @@ export interface RideShown {
   readonly phase: RidePhaseShown;
   /** Seconds left before the pedals turn, or null. */
   readonly countdownS: number | null;
-  /** The picture could not be loaded. */
-  readonly failed: boolean;
+  /** Why the ride cannot begin. */
+  readonly failed: RideFailure | null;
 }
+
+/** A part of the game could not be fetched; the browser draws nothing; the ride cannot be built. */
+export type RideFailure = 'not-fetched' | 'no-canvas' | 'broken';
 
 export type DialogName = 'settings' | 'cautions';
 
@@ -62,6 +68,12 @@ export interface State {
   readonly last: AfterRide | null;
   /** Results kept on this device, newest first. */
   readonly results: readonly KeptResult[];
+  /** Rides that are kept without marks, newest first. */
+  readonly unmarked: readonly UnmarkedRide[];
+  /** Rides that broke off and can be ridden on, the last one first. */
+  readonly unfinished: readonly UnfinishedRide[];
+  /** Something went wrong that a person should know of. */
+  readonly trouble: TroubleShown | null;
   readonly doneIds: readonly string[];
   /** Something about the keeping a person should know, as a code; null while all is well. */
   readonly keeping: string | null;
@@ -84,7 +96,7 @@ export type Action =
   | { readonly kind: 'ask-key'; readonly action: KeyAction | null }
   | { readonly kind: 'set-key'; readonly action: KeyAction; readonly code: string }
   | { readonly kind: 'ride-phase'; readonly phase: RidePhaseShown; readonly countdownS: number | null }
-  | { readonly kind: 'ride-failed' }
+  | { readonly kind: 'ride-failed'; readonly why: RideFailure }
   | { readonly kind: 'ride-finished'; readonly result: RideResult }
   /** Something became of the ride that is being debriefed. */
   | {
@@ -95,7 +107,14 @@ export type Action =
   /** The debrief of a ride that was judged elsewhere. */
   | { readonly kind: 'look-at'; readonly ride: JudgedRide }
   | { readonly kind: 'watch'; readonly fromM: number }
-  | { readonly kind: 'results'; readonly results: readonly KeptResult[] }
+  | {
+      readonly kind: 'results';
+      readonly results: readonly KeptResult[];
+      readonly unmarked: readonly UnmarkedRide[];
+    }
+  | { readonly kind: 'unfinished'; readonly rides: readonly UnfinishedRide[] }
+  | { readonly kind: 'go-on'; readonly ride: UnfinishedRide }
+  | { readonly kind: 'trouble'; readonly trouble: TroubleShown | null }
   | { readonly kind: 'keeping'; readonly code: string | null }
   | { readonly kind: 'newer-version' }
   | { readonly kind: 'restore'; readonly settings: Settings; readonly cautionsSeen: boolean }
@@ -126,6 +145,9 @@ export function initialState(
     ride: null,
     last: null,
     results: [],
+    unmarked: [],
+    unfinished: [],
+    trouble: null,
     doneIds: [],
     keeping: null,
     newer: false,
@@ -153,6 +175,61 @@ export function reduce(state: State, action: Action): State {
     case 'close-dialog':
       return { ...state, dialog: null, waitingLevelId: null, waitingTurn: null, keyAsked: null };
     case 'set':
+    case 'choose-bike':
+    case 'choose-rider':
+    case 'ask-key':
+    case 'set-key':
+      return choose(state, action);
+    case 'ride-phase':
+      return changeRide(state, { phase: action.phase, countdownS: action.countdownS });
+    case 'ride-failed':
+      return changeRide(state, { failed: action.why });
+    case 'ride-finished':
+      return finish(state, action.result);
+    case 'after-ride':
+      return state.last === null || state.last.recording !== action.recording
+        ? state
+        : { ...state, last: { ...state.last, ...action.change } };
+    case 'look-at':
+      return lookAt(state, action.ride);
+    case 'watch':
+      return watch(state, action.fromM);
+    case 'results':
+      return withResults(state, action.results, action.unmarked);
+    case 'unfinished':
+      return { ...state, unfinished: action.rides };
+    case 'go-on':
+      return goOn(state, action.ride);
+    case 'trouble':
+      return { ...state, trouble: action.trouble };
+    case 'keeping':
+      return { ...state, keeping: action.code };
+    case 'newer-version':
+      return { ...state, newer: true };
+    case 'restore':
+      return restore(state, action);
+    case 'forget':
+      return {
+        ...state,
+        settings: action.settings,
+        cautionsSeen: false,
+        results: [],
+        unmarked: [],
+        unfinished: [],
+        doneIds: [],
+      };
+  }
+}
+
+type Choice = Extract<
+  Action,
+  { readonly kind: 'set' | 'choose-bike' | 'choose-rider' | 'ask-key' | 'set-key' }
+>;
+
+/** What somebody has chosen. */
+function choose(state: State, action: Choice): State {
+  switch (action.kind) {
+    case 'set':
       return { ...state, settings: { ...state.settings, ...action.settings } };
     case 'choose-bike':
       return { ...state, settings: withBike(state.settings, action.bike) };
@@ -166,30 +243,6 @@ export function reduce(state: State, action: Action): State {
         keyAsked: null,
         settings: { ...state.settings, keys: withKey(state.settings.keys, action.action, action.code) },
       };
-    case 'ride-phase':
-      return changeRide(state, { phase: action.phase, countdownS: action.countdownS });
-    case 'ride-failed':
-      return changeRide(state, { failed: true });
-    case 'ride-finished':
-      return finish(state, action.result);
-    case 'after-ride':
-      return state.last === null || state.last.recording !== action.recording
-        ? state
-        : { ...state, last: { ...state.last, ...action.change } };
-    case 'look-at':
-      return lookAt(state, action.ride);
-    case 'watch':
-      return watch(state, action.fromM);
-    case 'results':
-      return { ...state, results: action.results, doneIds: withDone(state.doneIds, action.results) };
-    case 'keeping':
-      return { ...state, keeping: action.code };
-    case 'newer-version':
-      return { ...state, newer: true };
-    case 'restore':
-      return restore(state, action);
-    case 'forget':
-      return { ...state, settings: action.settings, cautionsSeen: false, results: [], doneIds: [] };
   }
 }
 
@@ -209,7 +262,8 @@ function goTo(state: State, address: Address): State {
   if (address.view === 'debrief' && state.last === null)
     return { ...state, view: 'start', rest: '', ride: null };
   const { view, rest } = address;
-  return { ...state, view, rest, dialog: null, waitingLevelId: null, waitingTurn: null, ride: null };
+  const trouble = state.trouble?.place === 'ride' ? null : state.trouble;
+  return { ...state, view, rest, dialog: null, waitingLevelId: null, waitingTurn: null, ride: null, trouble };
 }
 
 /** Starts the ride behind an address: a level's id, a check ride, a free ride. Turns of a group begin in their session. */
@@ -220,7 +274,7 @@ function askRide(state: State, rest: string): State {
   // A link to a free ride that cannot be read is shown where another one can be made.
   if (road === null) return { ...state, view: 'levels', rest: isFreeRide(rest) ? rest : '', ride: null };
   if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
-  return onTheRoad(state, rest, { level: road.level, notch: road.notch, watchFromM: null, group: null });
+  return onTheRoad(state, rest, { level: road.level, notch: road.notch });
 }
 
 function acceptCautions(state: State): State {
@@ -232,17 +286,22 @@ function acceptCautions(state: State): State {
 
 function rideTurn(state: State, turn: GroupTurn): State {
   // A second tap on the same button while the ride is being loaded.
-  if (state.view === 'ride' && state.ride?.phase === 'ready' && !state.ride.failed) return state;
+  if (state.view === 'ride' && state.ride?.phase === 'ready' && state.ride.failed === null) return state;
   if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingTurn: turn };
   const { level } = turn;
-  return onTheRoad(state, restOfTurn(turn.planId), { level, notch: 0, watchFromM: null, group: turn });
+  return onTheRoad(state, restOfTurn(turn.planId), { level, group: turn });
+}
+
+/** A ride that broke off, from there on. */
+function goOn(state: State, ride: UnfinishedRide): State {
+  return onTheRoad(state, ride.rest, { level: ride.level, group: ride.turn, goesOn: ride });
 }
 
 /** The ride that is being debriefed, once more, from a place on. */
 function watch(state: State, fromM: number): State {
   const { last } = state;
   if (last === null) return state;
-  return onTheRoad(state, last.rest, { level: last.level, notch: 0, watchFromM: fromM, group: null });
+  return onTheRoad(state, last.rest, { level: last.level, watchFromM: fromM });
 }
 
 /** Such a ride is not kept among the rides of whoever owns this device. */
@@ -260,7 +319,7 @@ function lookAt(state: State, { result, report, reference }: JudgedRide): State 
 function onTheRoad(
   state: State,
   rest: string,
-  ride: Pick<RideShown, 'level' | 'notch' | 'watchFromM' | 'group'>,
+  ride: Pick<RideShown, 'level'> & Partial<Pick<RideShown, 'notch' | 'watchFromM' | 'goesOn' | 'group'>>,
 ): State {
   const attempt = (state.ride?.attempt ?? 0) + 1;
   return {
@@ -268,7 +327,18 @@ function onTheRoad(
     view: 'ride',
     rest,
     dialog: null,
-    ride: { ...ride, attempt, phase: 'ready', countdownS: null, failed: false },
+    trouble: null,
+    ride: {
+      notch: 0,
+      watchFromM: null,
+      goesOn: null,
+      group: null,
+      ...ride,
+      attempt,
+      phase: 'ready',
+      countdownS: null,
+      failed: null,
+    },
   };
 }
 
@@ -296,6 +366,9 @@ function finish(state: State, result: RideResult): State {
   };
 }
 
-function withDone(doneIds: readonly string[], results: readonly KeptResult[]): readonly string[] {
-  return [...new Set([...doneIds, ...results.map((result) => result.levelId)])];
+function withResults(state: State, results: readonly KeptResult[], unmarked: readonly UnmarkedRide[]): State {
+  // What a group rides on this device, or what broke off, says nothing about what its owner has done.
+  const ridden = unmarked.filter(({ standing }) => standing === 'to-mark');
+  const ids = [...results, ...ridden].map(({ levelId }) => levelId);
+  return { ...state, results, unmarked, doneIds: [...new Set([...state.doneIds, ...ids])] };
 }

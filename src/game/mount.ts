@@ -20,6 +20,8 @@ export interface RideMountOptions {
   readonly look: Look;
   /** Asked once per picture with the browser's raw time (ms); must not keep the frame it returned alive. */
   readonly nextFrame: (timeMs: number) => RideFrame;
+  /** A picture could not be drawn: an error came out of it, or out of `nextFrame`. No further one is asked for. */
+  readonly onBroken: (error: unknown) => void;
 }
 
 /** A running ride picture. */
@@ -40,7 +42,28 @@ export interface RideMount {
 class PictureGame extends Game {
   protected override start(): void {
     Object.assign(this, { isRunning: true });
-    this.loop.start(this.step.bind(this));
+    this.loop.start((timeMs: number, deltaMs: number) => this.#stepOnce(timeMs, deltaMs));
+  }
+
+  /** Hears of an error once. */
+  onBroken: ((error: unknown) => void) | null = null;
+  #broken = false;
+
+  /** A loop whose step throws is never called again by the browser; so nothing comes out of this one. */
+  #stepOnce(timeMs: number, deltaMs: number): void {
+    // A broken engine is asked only once more, to take itself away.
+    const { pendingDestroy } = this as unknown as { readonly pendingDestroy: boolean };
+    if (this.#broken && !pendingDestroy) return;
+    try {
+      this.step(timeMs, deltaMs);
+    } catch (error) {
+      const isFirst = !this.#broken;
+      this.#broken = true;
+      if (pendingDestroy) {
+        this.loop.destroy();
+        this.canvas.remove();
+      } else if (isFirst) this.onBroken?.(error);
+    }
   }
 }
 
@@ -48,7 +71,7 @@ const RESIZE_REST_MS = 120;
 
 /** Mounts the picture into `parent`, which must have a size. */
 export function mountRide(options: RideMountOptions): RideMount {
-  const { parent, world, scenery, look, nextFrame } = options;
+  const { parent, world, scenery, look, nextFrame, onBroken } = options;
   const scene = new RideScene({ world, scenery, look, nextFrame, deviceScale });
   const scale = deviceScale();
   const game = new PictureGame({
@@ -65,6 +88,7 @@ export function mountRide(options: RideMountOptions): RideMount {
     render: { clearBeforeRender: false, antialias: true },
     scene,
   });
+  game.onBroken = onBroken;
   game.events.once(CoreEvents.READY, () => game.canvas.setAttribute('aria-hidden', 'true'));
   const stopWatching = watchSize(parent, () => fitGame(game, parent));
   return {

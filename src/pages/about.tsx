@@ -29,7 +29,7 @@ export const aboutPage: Page = (state, _send, services) => {
           <p>{about.model}</p>
           <p>{about.honest}</p>
         </section>
-        <Kept services={services} rides={state.results.length} />
+        <Kept services={services} rides={state.results.length + state.unmarked.length} />
         <section class="paper">
           <h2>{about.creditsTitle}</h2>
           <ul>

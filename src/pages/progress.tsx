@@ -14,6 +14,7 @@ export const progressPage: Page = (state, send, services) => (
   <Sheet title={progressWords.title} intro={progressWords.intro}>
     <ProgressPage
       rides={state.results}
+      unmarked={state.unmarked}
       health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}
       services={services}
       bikeName={(id) => words.bike.names[id] ?? words.bike.own}

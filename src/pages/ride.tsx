@@ -10,10 +10,11 @@ import type { Page } from '../app/page.ts';
 import { Dialog } from '../ui/parts.tsx';
 import { TRIAL } from '../app/rideLevel.ts';
 import { RIDE_PLACES, type RidePlace } from '../ui/ridePlaces.ts';
-import type { Action, RideShown, Send, State } from '../app/store.ts';
+import type { Action, RideFailure, RideShown, Send, State } from '../app/store.ts';
+import { RideTrouble } from './trouble.tsx';
 import { words } from './words.ts';
 
-export const ridePage: Page = (state, send) => {
+export const ridePage: Page = (state, send, services) => {
   const { ride } = state;
   if (ride === null) return <main class="ride" />;
   const { level } = ride;
@@ -29,8 +30,8 @@ export const ridePage: Page = (state, send) => {
             <strong>{level.title}</strong>
             <p>{ride.watchFromM === null ? level.sentence : words.after.watching}</p>
             {ride.notch !== 0 && <p>{ride.notch > 0 ? words.after.steeper : words.after.gentler}</p>}
-            {ride.failed ? (
-              <Failed again={againOf(state, ride)} send={send} />
+            {ride.failed !== null ? (
+              <Failed why={ride.failed} again={againOf(state, ride)} send={send} />
             ) : (
               <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
                 {ride.countdownS ?? words.ride.loading}
@@ -46,7 +47,16 @@ export const ridePage: Page = (state, send) => {
           </span>
         </output>
       )}
-      {ride.phase === 'paused' && state.dialog === null && <Paused state={state} ride={ride} send={send} />}
+      {ride.phase === 'paused' && state.dialog === null && state.trouble === null && (
+        <Paused state={state} ride={ride} send={send} />
+      )}
+      {state.trouble?.place === 'ride' && (
+        <RideTrouble
+          {...{ state, services, send }}
+          trouble={state.trouble}
+          leaveTo={wayOut(ride, state.rest)}
+        />
+      )}
     </main>
   );
 };
@@ -63,6 +73,7 @@ export function RideSpot({ place }: { readonly place: RidePlace }): JSX.Element 
 /** The same ride from its beginning. */
 function againOf(state: State, ride: RideShown): Action {
   if (ride.watchFromM !== null) return { kind: 'watch', fromM: ride.watchFromM };
+  if (ride.goesOn !== null && ride.failed !== null) return { kind: 'go-on', ride: ride.goesOn };
   if (ride.group !== null) return { kind: 'ride-turn', turn: ride.group };
   return { kind: 'ask-ride', levelId: state.rest };
 }
@@ -74,10 +85,15 @@ function wayOut({ watchFromM, group }: RideShown, rest: string): string {
   return group === null ? '#levels' : hashOf({ view: 'clinic', rest: sessionPlace(group.planId) });
 }
 
-function Failed({ again, send }: { readonly again: Action; readonly send: Send }): JSX.Element {
+function Failed(props: {
+  readonly why: RideFailure;
+  readonly again: Action;
+  readonly send: Send;
+}): JSX.Element {
+  const { why, again, send } = props;
   return (
     <>
-      <p>{words.ride.failed}</p>
+      <p data-failed={why}>{words.ride.failed[why]}</p>
       <div class="buttons">
         <button type="button" class="button strong" onClick={() => send(again)}>
           {words.ride.again}

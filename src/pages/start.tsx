@@ -8,6 +8,7 @@ import { BikePicture } from '../ui/pictures/bike.tsx';
 import { Hero } from './pictures/hero.tsx';
 import type { Services } from '../app/services.ts';
 import type { State } from '../app/store.ts';
+import { UnfinishedOffer } from './unfinishedRide.tsx';
 import { words } from './words.ts';
 
 /** A bar end with its lever, as a thumb finds it. */
@@ -39,6 +40,7 @@ export const startPage: Page = (state, send, services) => {
           </p>
         )}
         <Newer state={state} services={services} />
+        <UnfinishedOffer rides={state.unfinished} services={services} send={send} />
       </div>
       {next !== null && (
         <button

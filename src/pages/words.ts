@@ -12,6 +12,7 @@ import { settingsWords } from './words/settings.ts';
 import { earWords } from './words/ear.ts';
 import { childrenDebriefWords } from './words/debriefChildren.ts';
 import { serviceWords } from './words/services.ts';
+import { troubleWords, unfinishedWords } from './words/unfinished.ts';
 
 /** English. */
 export const words = {
@@ -20,6 +21,8 @@ export const words = {
   after: afterWords,
   review: debriefWords,
   services: serviceWords,
+  trouble: troubleWords,
+  unfinished: unfinishedWords,
   reviewForChildren: childrenDebriefWords,
   start: {
     intro: 'The road goes up. Your legs notice late, your gears notice later. Here you learn to be early.',
@@ -116,7 +119,13 @@ export const words = {
   ride: {
     title: (level: string): string => `Riding: ${level}`,
     loading: 'The road is being unrolled …',
-    failed: 'The picture of the ride could not be loaded. Is the network gone?',
+    failed: {
+      'not-fetched': 'The picture of the ride could not be loaded. Check the connection, then try again.',
+      'no-canvas':
+        'This browser does not let the game draw a picture, so there is nothing to ride by. Allow it in its settings (often under privacy), or open the game in another browser.',
+      broken:
+        'This ride cannot be started: something about it does not work. Try another level, or choose the bike anew.',
+    },
     again: 'Try again',
     soon: 'Ready?',
     paused: 'Paused',

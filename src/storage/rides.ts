@@ -5,6 +5,7 @@ import { answerOf, type Room } from './room.ts';
 import { readResultOfRide, READERS } from './shapes.ts';
 import {
   type ListedRide,
+  type Marking,
   type NewRide,
   RIDE_SCHEMA,
   type RideResult,
@@ -13,9 +14,10 @@ import {
 } from './types.ts';
 
 /** The part of the storage that knows rides. */
-export function rideShelf(room: Room): Pick<Storage, 'saveRide' | 'listRides' | 'getRide'> {
+export function rideShelf(room: Room): Pick<Storage, 'saveRide' | 'markRide' | 'listRides' | 'getRide'> {
   return {
     saveRide: (ride) => saveRide(room, ride),
+    markRide: (id, marking) => markRide(room, id, marking),
     listRides: () => listRides(room),
     async getRide(id) {
       const value = await room.vault.readOne('rides', id);
@@ -38,6 +40,17 @@ async function saveRide(room: Room, ride: NewRide): Promise<SaveAnswer> {
   const isAgain = written.outcomes[0] === 'differs' && (await isKept(room, reading.value));
   const outcomes = isAgain ? (['already'] as const) : written.outcomes;
   return answerOf({ ...written, outcomes }, () => room.smallCopy.addRides([reading.value]));
+}
+
+async function markRide(room: Room, id: string, marking: Marking): Promise<SaveAnswer | null> {
+  const value = await room.vault.readOne('rides', id);
+  const ride = value === undefined ? null : room.checked('rides', id, READERS.rides(value));
+  if (ride === null) return null;
+  if (ride.standing !== 'to-mark') return { saved: true };
+  const reading = READERS.rides({ ...ride, ...marking, standing: 'marked' });
+  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  const written = await room.vault.write([{ store: 'rides', key: id, value: reading.value, mine: true }]);
+  return answerOf(written, () => room.smallCopy.addRides([reading.value]));
 }
 
 async function isKept(room: Room, ride: RideResult & { readonly recording: unknown }): Promise<boolean> {

@@ -1,10 +1,10 @@
 /**
  * What happens when something is to be kept under a key that may be taken. Rides never change, so the first one
- * stays; of things that change the later one stays. The order in which devices meet makes no difference.
+ * stays, but marks may come to one that was kept without; of things that change the later one stays. The order in which devices meet makes no difference.
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import { READERS } from './shapes.ts';
-import type { StoreName } from './types.ts';
+import type { RideResult, StoreName } from './types.ts';
 
 /** One thing on its way into a store. It has passed the reader of the store. */
 export interface Piece {
@@ -38,11 +38,32 @@ export function settle(piece: Piece, existing: unknown): Settlement {
       : { kind: 'put', value: piece.value, aside: true };
   const same = canonicalJson(there.value) === canonicalJson(piece.value);
   if (piece.store === 'rides' || piece.store === 'results')
-    return same ? { kind: 'already' } : { kind: 'refused', code: 'differs' };
+    return same ? { kind: 'already' } : settleRide(there.value as RideResult, piece.value as RideResult);
   const old = there.value as Timed;
   const next = piece.value as Timed;
   if (piece.mine) return settleMine(old, next);
   return !same && isLater(next, old) ? { kind: 'put', value: next, aside: false } : { kind: 'already' };
+}
+
+/** The same ride with marks takes the place of the one without, whichever comes first. */
+function settleRide(old: RideResult, next: RideResult): Settlement {
+  const both = [old.standing, next.standing].toSorted().join();
+  if (both !== 'marked,to-mark' || canonicalJson(unmarked(old)) !== canonicalJson(unmarked(next)))
+    return { kind: 'refused', code: 'differs' };
+  return next.standing === 'marked' ? { kind: 'put', value: next, aside: false } : { kind: 'already' };
+}
+
+const MARKED_LATER: readonly string[] = [
+  'standing',
+  'rulesVersion',
+  'total',
+  'marks',
+  'passed',
+] satisfies readonly (keyof RideResult)[];
+
+/** What marking leaves as it is. */
+function unmarked(ride: RideResult): object {
+  return Object.fromEntries(Object.entries(ride).filter(([name]) => !MARKED_LATER.includes(name)));
 }
 
 function settleMine(old: Timed, next: Timed): Settlement {

@@ -9,12 +9,28 @@ import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
 import { CORRUPT, climbFields, type Fields, isFields, NEWER, type Reading, type Step } from './ladder.ts';
-import type { KeptRecord, KeptSettings, OwnLevel, RideResult, SavedRide, StoreName } from './types.ts';
+import {
+  type KeptRecord,
+  type KeptSettings,
+  type OwnLevel,
+  RIDE_SCHEMA,
+  type RideResult,
+  type SavedRide,
+  type StoreName,
+} from './types.ts';
+
+/** Until version 1 only marked rides were kept, all of them ridden and marked by the first physics and rules. */
+const markedByTheFirst: Step = (old) => ({
+  ...old,
+  standing: 'marked',
+  physicsVersion: '1',
+  rulesVersion: '1',
+});
 
 /** The steps of each kind of kept thing; the first leads from version 1 to 2. Older steps are never changed. */
 export const LADDERS = {
-  rides: [],
-  results: [],
+  rides: [markedByTheFirst],
+  results: [markedByTheFirst],
   levels: [],
   settings: [],
   export: [],
@@ -28,8 +44,9 @@ const id = z.string().check(z.regex(/^[\w-]{1,64}$/));
 const timeMs = z.number().check(z.gte(0));
 const version = z.int().check(z.gte(1));
 
+const rulesText = z.string().check(z.minLength(1), z.maxLength(40));
 const resultFields = {
-  schema: z.literal(1),
+  schema: z.literal(RIDE_SCHEMA),
   id,
   savedAtMs: timeMs,
   levelId: shortText,
@@ -39,11 +56,21 @@ const resultFields = {
   bikeId: shortText,
   riderId: shortText,
   kind: z.enum(['ride', 'check', 'clinic']),
-  total: ratioOf100,
+  standing: z.enum(['marked', 'to-mark', 'unfinished']),
+  physicsVersion: rulesText,
+  rulesVersion: z.nullable(rulesText),
+  total: mark,
   marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
   passed: z.boolean(),
 };
-const resultSchema = z.strictObject(resultFields);
+const resultSchema = z
+  .strictObject(resultFields)
+  .check(
+    z.refine(
+      ({ standing, total, rulesVersion }) =>
+        (standing === 'marked') === (total !== null) && (total === null) === (rulesVersion === null),
+    ),
+  );
 const levelSchema = z.strictObject({
   schema: z.literal(1),
   id,

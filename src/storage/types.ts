@@ -9,7 +9,13 @@ import type { Shape } from './ladder.ts';
 import type { SharedAddress } from './shared/types.ts';
 
 /** Version of the shape of a kept ride. */
-export const RIDE_SCHEMA = 1;
+export const RIDE_SCHEMA = 2;
+
+/**
+ * How a ride stands with its marks: it has them, they are still to be worked out, or it broke off before the finish
+ * and never gets any.
+ */
+export type RideStanding = 'marked' | 'to-mark' | 'unfinished';
 
 /** What a ride came to, without the ride itself. */
 export interface RideResult {
@@ -25,14 +31,22 @@ export interface RideResult {
   readonly bikeId: string;
   readonly riderId: string;
   readonly kind: 'ride' | 'check' | 'clinic';
-  /** 0 to 100. */
-  readonly total: number;
+  readonly standing: RideStanding;
+  /** Version of the physics it was ridden by. */
+  readonly physicsVersion: string;
+  /** Version of the rules it was marked by; null without marks. */
+  readonly rulesVersion: string | null;
+  /** 0 to 100; null without marks. */
+  readonly total: number | null;
   /** 0 to 100 each, or null where the ride gave nothing to judge. */
   readonly marks: Readonly<Record<MarkName, number | null>>;
   readonly passed: boolean;
 }
 
-/** A whole kept ride. It has one writer and never changes. */
+/** What marking adds to a ride that was kept without. */
+export type Marking = Pick<RideResult, 'total' | 'marks' | 'passed' | 'rulesVersion'>;
+
+/** A whole kept ride. It has one writer and never changes, but for its marks, which may come later. */
 export interface SavedRide extends RideResult {
   readonly recording: Recording;
   /** The level itself, where it is not one that comes with the game. */
@@ -190,6 +204,8 @@ export interface Storage {
    */
   onDeletedElsewhere(listener: () => void): () => void;
   saveRide(ride: NewRide): Promise<SaveAnswer>;
+  /** Adds the marks to a ride that was kept without; null where there is no such ride. */
+  markRide(id: string, marking: Marking): Promise<SaveAnswer | null>;
   /** Newest first. */
   listRides(): Promise<readonly ListedRide[]>;
   /** The whole ride, or null where it is unknown, unreadable or only its result is left. */

@@ -62,9 +62,22 @@ interface Waiting {
 /** Starts a worker, or answers null where that cannot be done. */
 export type StartWorker = () => Worker | null;
 
+/** How a planner treats a worker that breaks down. */
+export interface PlannerOptions {
+  /** Hears of a worker that broke down or fell silent; somebody else does its work by then. */
+  readonly onBroken?: (error: unknown) => void;
+  /** A worker that is asked and gives no sign for so long (s, while the page is awake) counts as hanging. */
+  readonly patienceS?: number;
+}
+
+/** Between two signs a slow phone plans a few metres of road or rides one ride again: seconds at most. */
+const PATIENCE_S = 20;
+/** A worker that hangs is started anew so often; after that this thread does its work. */
+const STARTS = 2;
+
 /** Starts the planner. Nothing is loaded before the first request. */
-export function createPlanner(start: StartWorker): Planner {
-  const { ask, cancel, stop } = openCounter(start);
+export function createPlanner(start: StartWorker, options: PlannerOptions = {}): Planner {
+  const { ask, cancel, stop } = openCounter(start, options);
   return {
     async prepare(job, onShare) {
       const toRequest = (id: number): Request => ({ kind: 'plan', id, job });
@@ -85,7 +98,7 @@ export function createPlanner(start: StartWorker): Planner {
 }
 
 /** Keeps the questions that wait for an answer, and the line to whoever answers. */
-function openCounter(start: StartWorker) {
+function openCounter(start: StartWorker, options: PlannerOptions) {
   const waiting = new Map<number, Waiting>();
   let line: Line | null = null;
   let lastId = 0;
@@ -99,6 +112,13 @@ function openCounter(start: StartWorker) {
     if (answer.kind === 'cancelled') one.onError(new PlannerCancelled());
     else if (answer.kind === 'failed') one.onError(new Error(answer.reason));
     else one.onAnswer(answer);
+  };
+
+  const unanswered = (): readonly Request[] => [...waiting.values()].map((one) => one.request);
+  const onLost = (error: Error): void => {
+    line = null;
+    for (const one of waiting.values()) one.onError(error);
+    waiting.clear();
   };
 
   return {
@@ -117,7 +137,7 @@ function openCounter(start: StartWorker) {
             ? resolve(answer as Extract<Answer, { kind: Kind }>)
             : reject(new Error(`expected ${kind}, was told ${answer.kind}`));
         waiting.set(lastId, { request, key, onPart, onAnswer, onError: reject });
-        line ??= connect(start, receive, () => [...waiting.values()].map((one) => one.request));
+        line ??= connect({ ...options, start, receive, unanswered, onLost });
         line.send(request);
       }),
     cancel: (key: string): void => {
@@ -157,29 +177,66 @@ interface Line {
   close(): void;
 }
 
-/** Connects to a worker, or to this thread where there is none or it breaks down. */
-function connect(
-  start: StartWorker,
-  receive: (answer: Answer) => void,
-  unanswered: () => readonly Request[],
-): Line {
-  let worker = start();
-  const workHere = (): ((request: Request) => void) => {
+interface LineOptions extends PlannerOptions {
+  readonly start: StartWorker;
+  readonly receive: (answer: Answer) => void;
+  readonly unanswered: () => readonly Request[];
+  /** Nobody can do the work: neither a worker nor this thread. */
+  readonly onLost: (error: Error) => void;
+}
+
+/** Connects to a worker, or to this thread where there is none, it breaks down, or it keeps falling silent. */
+function connect(options: LineOptions): Line {
+  const { start, receive, unanswered, onLost, onBroken, patienceS = PATIENCE_S } = options;
+  let worker: Worker | null = null;
+  let send: (request: Request) => void = () => undefined;
+  let starts = 0;
+  let silentS = 0;
+  // Seconds while the page is awake: after a night in a closed laptop nobody has been silent for hours.
+  const watch = setInterval(() => {
+    if (worker === null || unanswered().length === 0) silentS = 0;
+    else silentS += 1;
+    if (silentS >= patienceS) replace(new Error('silent'));
+  }, 1000);
+  const workHere = (): void => {
+    clearInterval(watch);
     const workshop = openHere(receive);
-    return (request) => void workshop.then((take) => take(request));
+    workshop.catch((error: unknown) => onLost(error instanceof Error ? error : new Error('lost')));
+    // What is asked after it was lost is asked of a new line.
+    send = (request) => void workshop.then((take) => take(request)).catch(() => undefined);
   };
-  let send = worker === null ? workHere() : (request: Request) => worker?.postMessage(request);
-  worker?.addEventListener('message', (event: MessageEvent<Answer>) => receive(event.data));
-  worker?.addEventListener('error', () => {
-    // A worker that fails to load or breaks down loses everything it was asked: ask again here.
+  const begin = (): void => {
+    const mine = starts < STARTS ? start() : null;
+    starts += 1;
+    silentS = 0;
+    worker = mine;
+    if (mine === null) return workHere();
+    send = (request) => mine.postMessage(request);
+    mine.addEventListener('message', (event: MessageEvent<Answer>) => {
+      silentS = 0;
+      receive(event.data);
+    });
+    mine.addEventListener('error', (event) => {
+      event.preventDefault();
+      // One that cannot be fetched or run will not be better for another start.
+      starts = STARTS;
+      if (worker === mine) replace(new Error('broken'));
+    });
+  };
+  /** Whoever takes over was asked nothing yet: everything without an answer is asked again. */
+  const replace = (error: Error): void => {
+    onBroken?.(error);
     worker?.terminate();
-    worker = null;
-    send = workHere();
+    begin();
     for (const request of unanswered()) send(request);
-  });
+  };
+  begin();
   return {
     send: (request) => send(request),
-    close: () => worker?.terminate(),
+    close: () => {
+      clearInterval(watch);
+      worker?.terminate();
+    },
   };
 }
 

@@ -165,7 +165,11 @@ describe('patches', () => {
     state = { ...state, levels: [level, child] };
     go('levels');
     expect(all('[data-patch]')).toHaveLength(0);
-    send({ kind: 'results', results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)] });
+    send({
+      kind: 'results',
+      unmarked: [],
+      results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)],
+    });
     expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
     expect(all('.patch figcaption')[0]?.textContent).toBe(words.lessons.easing);
   });

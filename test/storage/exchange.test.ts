@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hashJson } from '../../src/core/math/hash.ts';
-import type { ExportFile, SavedRide } from '../../src/storage/types.ts';
+import { type ExportFile, RIDE_SCHEMA, type SavedRide } from '../../src/storage/types.ts';
 import { openWithoutDatabase, rideLike, sample, without } from './given.ts';
 
 const seeded = { seed: 20_261_125, numRuns: 60 };
@@ -15,7 +15,11 @@ const patienceMs = 60_000;
 /** A ride by its number: on every device the same one. */
 function ride(number: number): SavedRide {
   const id = `ride-${number}`;
-  return { ...rideLike(id, { total: number }), schema: 1, savedAtMs: 1_795_000_000_000 + number * 17 };
+  return {
+    ...rideLike(id, { total: number }),
+    schema: RIDE_SCHEMA,
+    savedAtMs: 1_795_000_000_000 + number * 17,
+  };
 }
 
 /** What a device may hold. Levels, records and settings of one id differ between devices. */

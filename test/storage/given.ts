@@ -3,7 +3,7 @@
  * made to fail, and a storage without a database.
  */
 import { openStorage, type StorageOptions } from '../../src/storage/index.ts';
-import type { NewRide, SavedRide, Storage } from '../../src/storage/types.ts';
+import { type NewRide, RIDE_SCHEMA, type SavedRide, type Storage } from '../../src/storage/types.ts';
 
 const files = import.meta.glob<unknown>('./samples/*.json', { eager: true, import: 'default' });
 
@@ -27,7 +27,7 @@ export function without<T extends object, K extends keyof T>(whole: T, ...names:
 
 /** A ride like the sample, with an id of its own. */
 export function rideLike(id: string, change: Partial<SavedRide> = {}): NewRide {
-  return { ...without(sample('rides') as SavedRide, 'schema', 'savedAtMs'), id, ...change };
+  return { ...without(sample('rides', RIDE_SCHEMA) as SavedRide, 'schema', 'savedAtMs'), id, ...change };
 }
 
 /** A simple store in memory; `limit` is how many characters fit. */

@@ -74,6 +74,24 @@ describe('a planner', () => {
     planner.stop();
   });
 
+  it('starts a worker that falls silent anew once, and then works in the page', async () => {
+    const mute: ThreadlessWorker[] = [];
+    const broken: unknown[] = [];
+    const start = (): Worker => {
+      const worker = new ThreadlessWorker();
+      // It takes what it is asked and answers nothing.
+      worker.ended = true;
+      mute.push(worker);
+      return asWorker(worker);
+    };
+    const planner = createPlanner(start, { patienceS: 1, onBroken: (error) => broken.push(error) });
+    const judged = await planner.judge(job.level, lateRecording(job));
+    expect(judged.same).toBe(true);
+    expect([mute.length, broken.length]).toEqual([2, 2]);
+    expect(mute.every(({ asked }) => asked.length === 1)).toBe(true);
+    planner.stop();
+  }, 30_000);
+
   it('rejects what was cancelled and tells the worker', async () => {
     const worker = new ThreadlessWorker();
     const planner = createPlanner(() => asWorker(worker));

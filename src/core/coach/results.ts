@@ -38,3 +38,8 @@ export interface KeptResult {
   readonly marks: Readonly<Record<keyof RideReport['marks'], number | null>>;
   readonly passed: boolean;
 }
+
+/** A kept ride without marks: they are still to be worked out, or it broke off before its finish. */
+export interface UnmarkedRide extends Pick<KeptResult, 'id' | 'atMs' | 'levelId' | 'levelTitle' | 'kind'> {
+  readonly standing: 'to-mark' | 'unfinished';
+}

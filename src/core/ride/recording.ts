@@ -9,6 +9,8 @@ import type { Bike, Rider } from '../model/types.ts';
 import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
 export const RECORDING_SCHEMA = 1;
+/** Version of the physics; raised when any recording comes out differently than before. */
+export const PHYSICS_VERSION = '1';
 /** Ticks between two fingerprints. */
 export const CHECKPOINT_TICKS = 600;
 
@@ -57,19 +59,22 @@ export function hashState(state: RideState): string {
 const teeth = z.array(z.int().check(z.gte(5), z.lte(80))).check(z.minLength(1), z.maxLength(14));
 const positive = z.number().check(z.gt(0), z.lte(100_000));
 
+/** Lengths of a bike that can be ridden and drawn (mm); tyres and rims as in `bikeInput`. */
+const between = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high));
+
 const bikeSchema = z.strictObject({
   id: z.string().check(z.maxLength(60)),
   chainringsTeeth: teeth,
   sprocketsTeeth: teeth,
-  tyreWidthMm: positive,
-  beadSeatMm: positive,
-  measuredCircumferenceM: z.optional(positive),
-  crankLengthMm: positive,
-  chainstayMm: positive,
-  frontChainLineMm: positive,
-  rearChainLineMm: positive,
-  ringSpacingMm: positive,
-  sprocketPitchMm: positive,
+  tyreWidthMm: between(18, 125),
+  beadSeatMm: between(200, 700),
+  measuredCircumferenceM: z.optional(between(0.5, 4)),
+  crankLengthMm: between(50, 300),
+  chainstayMm: between(150, 1500),
+  frontChainLineMm: between(1, 200),
+  rearChainLineMm: between(1, 200),
+  ringSpacingMm: between(1, 50),
+  sprocketPitchMm: between(1, 50),
   shifter: z.enum(['mechanical', 'electronic']),
   refusesCrossed: z.boolean(),
   massKg: positive,

@@ -29,6 +29,19 @@ export interface LiveRide {
   step(commands: readonly RideCommand[]): readonly RideEvent[];
   /** The recording so far. */
   recording(setup: RideSetup): Recording;
+  /** Only what was added after so many commands and fingerprints; for whoever keeps the rest already. */
+  recordedSince(commandCount: number, checkpointCount: number): RecordedPart;
+}
+
+/** The end of a recording that is still going on. */
+export interface RecordedPart {
+  /** Ticks ridden so far. */
+  readonly ticks: number;
+  readonly commands: readonly TimedCommand[];
+  /** Fingerprints after every `CHECKPOINT_TICKS`. */
+  readonly checkpoints: readonly string[];
+  /** Fingerprint of this moment. */
+  readonly hash: string;
 }
 
 /** Somebody who rides: asked before every tick, answers with commands. Reads the state, but never keeps it. */
@@ -77,6 +90,12 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
       ticks: now.tick,
       commands: [...commandLog],
       checkpoints: [...checkpoints, hashState(now)],
+    }),
+    recordedSince: (commandCount, checkpointCount) => ({
+      ticks: now.tick,
+      commands: commandLog.slice(commandCount),
+      checkpoints: checkpoints.slice(checkpointCount),
+      hash: hashState(now),
     }),
   };
 }

@@ -9,7 +9,7 @@ import { guessPitchOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
 
 export interface GuessProps {
   readonly report: RideReport | null;
-  readonly share: number | null;
+  readonly share: number | 'failed' | null;
   readonly guess: Guess | null;
   readonly speech: Speech;
   readonly onGuess: (guess: Guess) => void;
@@ -70,9 +70,10 @@ function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element
   );
 }
 
-/** The best ride is still being looked for. */
+/** The best ride is still being looked for, or could not be found now. */
 export function Working({ share, speech }: Pick<GuessProps, 'share' | 'speech'>): JSX.Element {
   const { words, format } = speech;
+  if (share === 'failed') return <span data-not-marked>{words.guess.notMarked}</span>;
   return (
     <span class="quiet working">
       {words.guess.working}

@@ -20,7 +20,7 @@ export interface DebriefProps {
   readonly reference: RideTrace | null;
   readonly report: RideReport | null;
   /** Share of the planning that is done (0 to 1), or null. */
-  readonly share: number | null;
+  readonly share: number | 'failed' | null;
   /** False if the recording, ridden again, came out differently. */
   readonly same: boolean;
   readonly units: 'metric' | 'imperial';

@@ -2,7 +2,7 @@
  * The progress page below its head: check rides and what they can show, marks of all rides, and what is kept. It
  * compares nothing that must not be compared, and keeps nothing itself.
  */
-import type { KeptResult } from '../../core/coach/results.ts';
+import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { Format } from '../../ui/format.ts';
@@ -12,11 +12,14 @@ import type { ProgressWords } from '../words/progress.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
 import { Multiples } from './multiples.tsx';
+import { unfinishedWords } from '../words/unfinished.ts';
 import './progress.css';
 
 export interface ProgressProps {
   /** Kept results in any order. */
   readonly rides: readonly KeptResult[];
+  /** Rides that are kept without marks, newest first. */
+  readonly unmarked: readonly UnmarkedRide[];
   /** What a person should know about the keeping, or null while all is well. */
   readonly health: string | null;
   /** Saving, taking back and deleting. */
@@ -34,7 +37,7 @@ const localDate = (atMs: number): string =>
 
 /** The page below its head. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, health, services, words, format, date = localDate } = props;
+  const { rides, unmarked, health, services, words, format, date = localDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides), [rides]);
   return (
@@ -58,8 +61,30 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
       ) : (
         <Multiples rides={sorted} date={date} words={words} format={format} />
       )}
-      <Kept services={services} rides={rides.length} />
+      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} />}
+      <Kept services={services} rides={rides.length + unmarked.length} />
     </div>
+  );
+}
+
+/** What is kept and counts nowhere, because it has no marks. */
+function Unmarked(props: {
+  readonly rides: readonly UnmarkedRide[];
+  readonly date: (atMs: number) => string;
+}): JSX.Element {
+  const say = unfinishedWords.list;
+  const id = useId();
+  return (
+    <section class="paper" aria-labelledby={id} data-unmarked>
+      <h2 id={id}>{say.title}</h2>
+      <ul>
+        {props.rides.map(({ id: key, atMs, levelTitle, standing }) => (
+          <li key={key} data-standing={standing}>
+            <b>{levelTitle}</b>, {props.date(atMs)}: {say.standing[standing]}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

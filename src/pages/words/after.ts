@@ -26,9 +26,13 @@ export const afterWords = {
     'somebody-else': 'This ride was one of two at once and is not kept here. Save it as a file.',
     trial: 'A test ride is not kept.',
     'not-judged': 'This ride could not be worked out, so it is not kept. Save it as a file.',
+    'not-fetched':
+      'This ride is not kept yet: a part of the game could not be fetched. Check the connection; the game will try again. Save it as a file to be safe.',
   } as Readonly<Record<string, string>>,
   smallCopy: 'Its marks are kept, the ride itself is not.',
   health: {
+    'not-fetched':
+      'A part of the game could not be fetched, so nothing is kept yet. Check the connection; the game tries again by itself.',
     memory: 'This window keeps nothing. Your rides are gone when you close it.',
     'small-copy': 'Only your newest marks are kept in this window, not the rides.',
   } as Readonly<Record<string, string>>,

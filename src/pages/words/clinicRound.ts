@@ -31,7 +31,8 @@ export const clinicRoundWords = {
     rideAgain: 'Ride again',
     notNow: 'Not now',
     marking: 'The ride is being marked …',
-    notMarked: 'The ride could not be marked, so it does not count.',
+    notMarked:
+      'The ride could not be marked now. It is kept: load the page anew, and it is tried again. Riding again takes its place.',
     debrief: 'Whole debrief',
     ridden: (name: string): string => `${name} has ridden`,
     total: 'Total',

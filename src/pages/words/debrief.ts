@@ -49,6 +49,8 @@ export const debriefWords = {
     timings: TIMINGS,
     skip: 'Just tell me',
     working: 'The best ride on your bike is being worked out …',
+    notMarked:
+      'The marks could not be worked out now. A ride that is kept gets them later, when the game is opened again.',
     share: (percent: string): string => `${percent} done`,
     matched: (timing: string): string => `You felt it: ${timing}.`,
     differed: (guess: string, timing: string): string => `You felt “${guess}”; it was ${timing}.`,

@@ -23,6 +23,8 @@ export const childrenDebriefWords: DebriefWords = {
     timings: { 'too-early': 'too soon', 'about-right': 'just right', 'too-late': 'too late' },
     skip: 'Just show me',
     working: 'We are looking for the best ride …',
+    notMarked:
+      'We could not work out your marks now. If your ride is kept, they come when you open the game again.',
     matched: (timing) => `Yes! It was ${timing}.`,
     differed: (guess, timing) => `You said “${guess}”. It was ${timing}.`,
     matchedKind: 'Good eyes!',

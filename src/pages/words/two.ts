@@ -15,7 +15,8 @@ export const twoWords = {
   waiting: 'Over the line. The other one is still riding.',
   needsKeys:
     'This needs a keyboard or two gamepads. Without them, hand the device round: one rides after the other.',
-  failed: 'The picture of the ride could not be loaded. Is the network gone?',
+  failed:
+    'The rides stopped, because their picture could not be loaded or drawn. Try again; if it happens once more, load the page anew.',
   afterTitle: 'What you two found out',
   total: (total: number): string => `${total} of 100`,
   judging: 'Working out how it went …',

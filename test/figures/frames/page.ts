@@ -72,7 +72,15 @@ function rideAlong(): { readonly world: RideWorld; readonly nextFrame: (timeMs: 
 }
 
 function showRide(): void {
-  mountRide({ parent: picture, scenery: SCENERY, look: LOOK, ...rideAlong() });
+  mountRide({
+    parent: picture,
+    scenery: SCENERY,
+    look: LOOK,
+    ...rideAlong(),
+    onBroken: (error) => {
+      throw error;
+    },
+  });
 }
 
 function showBare(): void {

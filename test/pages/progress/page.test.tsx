@@ -45,6 +45,7 @@ const told = (name: string) => async (): Promise<{ ok: boolean; sentence: string
 async function show(rides: readonly KeptResult[], change: Partial<ProgressProps> = {}): Promise<void> {
   const props: ProgressProps = {
     rides,
+    unmarked: [],
     health: null,
     services: {
       ...noServices,

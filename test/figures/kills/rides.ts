@@ -1,0 +1,304 @@
+/** Rides in a browser that is killed, and what is found of them afterwards; see `kills.ts`. */
+import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import file from '../../../levels/rolling-road.json' with { type: 'json' };
+import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { between, seededRandom } from '../../../src/core/math/random.ts';
+import { startRide } from '../../../src/core/ride/run.ts';
+import { buildRideWorld } from '../../../src/core/ride/world.ts';
+import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/journalShapes.ts';
+import { rideAgain } from '../../../src/rideReplay.ts';
+import { findChromium, thisComputer } from '../../browser/chromium.ts';
+import { serveFolder } from '../../browser/server.ts';
+
+/** What to do. */
+export interface KillOptions {
+  /** Rides to be killed. */
+  readonly count: number;
+  readonly browser: 'chromium' | 'firefox';
+  readonly seed: number;
+  /** Folder of the profile, kept from one browser to the next. */
+  readonly profile: string;
+  /** Folder of the built site. */
+  readonly site: string;
+  readonly say: (line: string) => void;
+}
+
+/** What came of it. */
+export interface KillFigures {
+  readonly browser: string;
+  /** Times the browser was killed. */
+  readonly kills: number;
+  /** Rides that were going on then. */
+  readonly rides: number;
+  /** Of those, rides nothing was left of. */
+  readonly gone: number;
+  /** Seconds of riding lost: the worst, and how many lost more than two. */
+  readonly worstS: number;
+  readonly meanS: number;
+  readonly overTwo: number;
+  /** Rides the page had called kept, and how many of them were not there whole at the end. */
+  readonly reported: number;
+  readonly reportedLost: number;
+}
+
+/** Rides at once: more would wait for each other on a small computer. */
+const AT_ONCE = 4;
+/** One of them is ridden so much faster that it comes to its end. */
+const FAST = 60;
+const LEVEL = file.id;
+const ARGUMENTS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+];
+
+interface Sample {
+  readonly frame: number;
+  readonly atMs: number;
+  readonly metres: number;
+}
+
+/** Kills until so many rides have been killed. */
+export async function killRides(options: KillOptions): Promise<KillFigures> {
+  const server = await serveFolder(options.site);
+  const random = seededRandom(options.seed);
+  const lost: number[] = [];
+  let kills = 0;
+  let rides = 0;
+  let gone = 0;
+  let reported = 0;
+  let browser = await launch(options);
+  try {
+    while (rides < options.count) {
+      const page = await browser.newPage();
+      const samples: Sample[] = [];
+      let saved = 0;
+      page.on('console', (message) => {
+        const text = message.text();
+        if (text.startsWith('kept ')) saved += 1;
+        if (!text.startsWith('at ')) return;
+        const [frame, atMs, metres] = text.slice(3).split(' ').map(Number) as [number, number, number];
+        samples.push({ frame, atMs, metres });
+      });
+      await page.goto(new URL('empty.html', server.url).href);
+      await page.evaluate(rideInFrames, AT_ONCE, `${server.url}#ride/${LEVEL}`, FAST, options.seed + kills);
+      await until(() => samples.some(({ frame, metres }) => frame === 1 && metres > 0), 'a ride');
+      await new Promise((resolve) => setTimeout(resolve, between(random, 500, 9000)));
+      const killedAtMs = kill(browser);
+      kills += 1;
+      reported += saved;
+      // Frame 0 is the fast one; it counts among those that are going on only by what it reported.
+      const going = Array.from({ length: AT_ONCE - 1 }, (_, i) =>
+        samples.filter((one) => one.frame === i + 1),
+      );
+      browser = await launch(options);
+      const back = await browser.newPage();
+      await back.goto(server.url);
+      const found = await journalsOf(back);
+      const left = found.map(metresOf);
+      for (const ride of going) {
+        const last = ride.at(-1);
+        if (last === undefined || last.metres === 0) continue;
+        rides += 1;
+        const mine = nearest(left, last.metres);
+        if (mine === null) gone += 1;
+        const lostS = lossOf(ride, mine ?? 0, killedAtMs);
+        lost.push(lostS);
+      }
+      reported += await settle(back, found.length, random);
+      options.say(`${options.browser}: ${kills} kills, ${rides} rides, worst ${worst(lost)} s, gone ${gone}`);
+    }
+    const page = await browser.newPage();
+    await page.goto(server.url);
+    const whole = await page.evaluate(wholeRides);
+    const meanS = lost.reduce((sum, one) => sum + one, 0) / lost.length;
+    return {
+      browser: options.browser,
+      kills,
+      rides,
+      gone,
+      worstS: worst(lost),
+      meanS: Math.round(meanS * 100) / 100,
+      overTwo: lost.filter((one) => one > 2).length,
+      reported,
+      reportedLost: Math.max(0, reported - whole),
+    };
+  } finally {
+    kill(browser);
+    await server.close();
+  }
+}
+
+function worst(lost: readonly number[]): number {
+  return Math.round(Math.max(0, ...lost) * 100) / 100;
+}
+
+function launch({ browser, profile }: KillOptions): Promise<Browser> {
+  const common = { headless: true, userDataDir: profile, defaultViewport: { width: 1100, height: 800 } };
+  if (browser === 'chromium')
+    return puppeteer.launch({
+      ...common,
+      browser: 'chrome',
+      executablePath: findChromium(),
+      args: ARGUMENTS,
+    });
+  const path = ['/usr/bin/firefox-esr', '/usr/bin/firefox'].find((one) => thisComputer().isProgram(one));
+  if (path === undefined) throw new Error('There is no Firefox on this computer.');
+  return puppeteer.launch({ ...common, browser: 'firefox', executablePath: path });
+}
+
+/** Kills the browser and all it started, and says when. */
+function kill(browser: Browser): number {
+  const pid = browser.process()?.pid;
+  if (pid !== undefined)
+    try {
+      process.kill(-pid, 'SIGKILL');
+    } catch {
+      process.kill(pid, 'SIGKILL');
+    }
+  return Date.now();
+}
+
+async function until(isSo: () => boolean, what: string): Promise<void> {
+  for (let tries = 0; tries < 1200; tries += 1) {
+    if (isSo()) return;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error(`waited a minute for ${what}`);
+}
+
+/** Runs in the page: rides in frames with restless hands, and says where each is and which was kept. */
+function rideInFrames(count: number, address: string, fast: number, seed: number): void {
+  let dice = seed % 2147483647 || 1;
+  const next = (): number => {
+    dice = (dice * 48271) % 2147483647;
+    return dice / 2147483647;
+  };
+  const kept = new Set<number>();
+  const frames = Array.from({ length: count }, (_, i) => {
+    const frame = document.createElement('iframe');
+    Object.assign(frame.style, { width: '500px', height: '360px' });
+    frame.addEventListener('load', () =>
+      Object.assign(frame.contentWindow ?? {}, { __rideTestSpeed: i === 0 ? fast : 1 }),
+    );
+    setTimeout(() => {
+      frame.src = address;
+      document.body.append(frame);
+    }, i * 400);
+    return frame;
+  });
+  setInterval(() => {
+    for (const [i, { contentDocument: page, contentWindow: view }] of frames.entries()) {
+      if (page === null || view === null) continue;
+      page.querySelector<HTMLElement>('[data-accept]')?.click();
+      const metres = Number.parseInt(page.querySelector('[data-hud="distance"]')?.textContent ?? '', 10);
+      if (page.body.dataset['rideState'] === 'riding' && metres >= 0)
+        console.log(`at ${i} ${Date.now()} ${metres}`);
+      if (page.querySelector('[data-saved="saved"]') !== null && !kept.has(i)) {
+        kept.add(i);
+        console.log(`kept ${i}`);
+      }
+      const code = ['ArrowDown', 'ArrowUp', 'Space', 'Space'][Math.floor(next() * 40)];
+      if (code === undefined) continue;
+      view.dispatchEvent(new KeyboardEvent('keydown', { code }));
+      setTimeout(() => view.dispatchEvent(new KeyboardEvent('keyup', { code })), 80);
+    }
+  }, 50);
+}
+
+/** Everything of one store of the database, by a page that has just been opened. */
+const readStore = (page: Page, store: string): Promise<[string, unknown][]> =>
+  page.evaluate(
+    (name) =>
+      new Promise<[string, unknown][]>((resolve, reject) => {
+        const request = indexedDB.open('before-the-hill');
+        request.addEventListener('error', () => reject(new Error(String(request.error))));
+        request.addEventListener('success', () => {
+          const shelf = request.result.transaction(name).objectStore(name);
+          const keys = shelf.getAllKeys();
+          const values = shelf.getAll();
+          values.addEventListener('success', () => {
+            request.result.close();
+            resolve(keys.result.map((key, i) => [key as string, values.result[i]]));
+          });
+        });
+      }),
+    store,
+  );
+
+async function journalsOf(page: Page) {
+  await page.waitForSelector('[data-ride-next]', { timeout: 60_000 });
+  const records = await readStore(page, 'records');
+  const dataOf = (kind: string) =>
+    records
+      .filter(([key]) => key.startsWith(`${kind} `))
+      .map(([, value]) => value as { id: string; data: unknown });
+  const pieces = dataOf('ride-journal-part').flatMap(({ data }) => parts.read(data) ?? []);
+  return dataOf('ride-journal').flatMap(({ id, data }) => {
+    const head = heads.read(data);
+    const own = pieces.filter((one: JournalPart) => one.of === id).toSorted((a, b) => a.index - b.index);
+    return head === null ? [] : (unfinishedRide(id, 0, head, own) ?? []);
+  });
+}
+
+/** How far the ride comes that is left. */
+function metresOf({ level, recording }: Awaited<ReturnType<typeof journalsOf>>[number]): number {
+  const { bike, rider, autoEase } = recording;
+  const ride = startRide(buildRideWorld(courseOfLevel(level), bike, rider, { autoEase }));
+  rideAgain(ride, recording);
+  return ride.now.distanceM;
+}
+
+/** Takes the one out of `left` that comes nearest from below; rides have nothing else to be told apart by. */
+function nearest(left: number[], metres: number): number | null {
+  const best = left.toSorted((a, b) => Math.abs(a - metres) - Math.abs(b - metres))[0];
+  if (best === undefined) return null;
+  left.splice(left.indexOf(best), 1);
+  return best;
+}
+
+/** Seconds between the moment the ride was where it is left at and its end. Rides go at the pace of the clock. */
+function lossOf(samples: readonly Sample[], metres: number, killedAtMs: number): number {
+  const beyond = samples.find((one) => one.metres > metres);
+  const fromMs = beyond?.atMs ?? samples.at(-1)?.atMs ?? killedAtMs;
+  return (killedAtMs - fromMs) / 1000;
+}
+
+/** Deals with every offer of the start page as a person would; says how many rides were called kept. */
+async function settle(page: Page, offers: number, random: () => number): Promise<number> {
+  let kept = 0;
+  for (let i = 0; i < offers; i += 1) {
+    const offer = await page.waitForSelector('[data-unfinished]', { timeout: 60_000 });
+    const id = await offer?.evaluate((one) => (one as HTMLElement).dataset['unfinished']);
+    const keeps = random() < 0.3;
+    await page.evaluate(
+      (name) => document.querySelector<HTMLElement>(`[data-unfinished] [${name}]`)?.click(),
+      keeps ? 'data-keep-unfinished' : 'data-let-go',
+    );
+    await page.waitForFunction(
+      (before) => document.querySelector<HTMLElement>('[data-unfinished]')?.dataset['unfinished'] !== before,
+      { timeout: 60_000 },
+      id,
+    );
+    if (keeps) kept += 1;
+  }
+  await page.close();
+  return kept;
+}
+
+/** Runs in the page: rides in the database that have a recording. */
+function wholeRides(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const request = indexedDB.open('before-the-hill');
+    request.addEventListener('error', () => reject(new Error(String(request.error))));
+    request.addEventListener('success', () => {
+      const all = request.result.transaction('rides').objectStore('rides').getAll();
+      all.addEventListener('success', () => {
+        request.result.close();
+        resolve(all.result.filter((ride: { recording?: unknown }) => ride.recording !== undefined).length);
+      });
+    });
+  });
+}
