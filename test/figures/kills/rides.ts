@@ -72,7 +72,7 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
   let browser = await launch(options);
   try {
     while (rides < options.count) {
-      const page = await browser.newPage();
+      const page = await openPage(browser);
       const samples: Sample[] = [];
       let saved = 0;
       page.on('console', (message) => {
@@ -94,7 +94,7 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
         samples.filter((one) => one.frame === i + 1),
       );
       browser = await launch(options);
-      const back = await browser.newPage();
+      const back = await openPage(browser);
       await back.goto(server.url);
       const found = await journalsOf(back);
       const left = found.map(metresOf);
@@ -110,7 +110,7 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
       reported += await settle(back, found.length, random);
       options.say(`${options.browser}: ${kills} kills, ${rides} rides, worst ${worst(lost)} s, gone ${gone}`);
     }
-    const page = await browser.newPage();
+    const page = await openPage(browser);
     await page.goto(server.url);
     const whole = await page.evaluate(wholeRides);
     const meanS = lost.reduce((sum, one) => sum + one, 0) / lost.length;
@@ -147,6 +147,13 @@ function launch({ browser, profile }: KillOptions): Promise<Browser> {
   const path = ['/usr/bin/firefox-esr', '/usr/bin/firefox'].find((one) => thisComputer().isProgram(one));
   if (path === undefined) throw new Error('There is no Firefox on this computer.');
   return puppeteer.launch({ ...common, browser: 'firefox', executablePath: path });
+}
+
+/** A page that knows the helper which the runner of this script writes into functions. */
+async function openPage(browser: Browser): Promise<Page> {
+  const page = await browser.newPage();
+  await page.evaluateOnNewDocument('globalThis.__name = (one) => one');
+  return page;
 }
 
 /** Kills the browser and all it started, and says when. */
