@@ -82,14 +82,9 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
   tryUntilThere();
   window.addEventListener('online', () => void get().catch(() => undefined));
   const keep = async (ride: NewRide): Promise<Kept> => {
-    const kept = await get().catch(() => null);
-    if (kept === null) return { state: 'not-saved', code: 'not-fetched', smallCopy: false };
-    const answer = await kept.saveRide(ride);
-    await refresh();
-    if (!answer.saved) return { state: 'not-saved', code: answer.code, smallCopy: answer.smallCopy };
-    // Now the person has something to lose, and the browser a reason to agree.
-    void kept.requestPersistence();
-    return { state: 'saved' };
+    const kept = await keepRideIn(get(), ride);
+    if (opened !== null) await refresh();
+    return kept;
   };
   return {
     get storage() {
@@ -108,6 +103,17 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
       await refresh();
     },
   };
+}
+
+/** Keeps a ride and says what became of it. */
+async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kept> {
+  const kept = await storage.catch(() => null);
+  if (kept === null) return { state: 'not-saved', code: 'not-fetched', smallCopy: false };
+  const answer = await kept.saveRide(ride);
+  if (!answer.saved) return { state: 'not-saved', code: answer.code, smallCopy: answer.smallCopy };
+  // Now the person has something to lose, and the browser a reason to agree.
+  void kept.requestPersistence();
+  return { state: 'saved' };
 }
 
 function followHealth(store: Store, kept: Storage): void {

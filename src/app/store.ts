@@ -209,16 +209,20 @@ export function reduce(state: State, action: Action): State {
     case 'restore':
       return restore(state, action);
     case 'forget':
-      return {
-        ...state,
-        settings: action.settings,
-        cautionsSeen: false,
-        results: [],
-        unmarked: [],
-        unfinished: [],
-        doneIds: [],
-      };
+      return forget(state, action.settings);
   }
+}
+
+function forget(state: State, settings: Settings): State {
+  return {
+    ...state,
+    settings,
+    cautionsSeen: false,
+    results: [],
+    unmarked: [],
+    unfinished: [],
+    doneIds: [],
+  };
 }
 
 type Choice = Extract<
