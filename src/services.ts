@@ -12,6 +12,7 @@ import type { Trouble } from './trouble.ts';
 import { reportOf } from './troubleReport.ts';
 import { startTwoRides } from './twoRides.ts';
 import type { UnfinishedRides } from './unfinishedRides.ts';
+import { trustedScript } from './trusted.ts';
 import { keyOfGearJob, PlannerCancelled } from './worker/client.ts';
 
 /** Those who do the work. */
@@ -72,7 +73,7 @@ export function joinServices(joined: Joined): Services {
       };
     },
     clinic: () => clinic.desk(),
-    carry: { session: clinic.carrying.session, store: clinic.carrying.store },
+    carry: { session: clinic.carrying.session, store: clinic.carrying.store, readRides },
     takeBack: (file, evenIfChanged) => takeBack(joined, file, evenIfChanged),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     bench: async () => (await import('./benchDesk.ts')).openBenchDesk(keeping, judging.planner),
@@ -139,3 +140,9 @@ async function takeBack(
     more: { href: '#clinic/store', word: services.lookAtStore },
   };
 }
+
+/** Long texts of rides are read by a worker of their own. */
+const readRides: Services['carry']['readRides'] = async (text, onShare, signal) => {
+  const { readRidesAway, startRideFileWorker } = await import('./worker/rideFileClient.ts');
+  return readRidesAway(() => startRideFileWorker(trustedScript), text, onShare, signal);
+};

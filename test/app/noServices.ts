@@ -7,7 +7,7 @@ export const noServices: Services = {
   checkGears: () => () => undefined,
   rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
   judgeRide: nobody,
-  carry: { session: nobody, store: nobody },
+  carry: { session: nobody, store: nobody, readRides: nobody },
   clinic: () => new Promise(() => undefined),
   bench: () => new Promise(() => undefined),
   paintRider: nobody,

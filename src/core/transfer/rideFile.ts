@@ -16,7 +16,7 @@ import {
   parseRecordText,
   type ReadRecord,
 } from '../group/records/recordFile.ts';
-import { type RecordSet, setOf } from '../group/records/merge.ts';
+import { mergeSets, type RecordSet, setOf } from '../group/records/merge.ts';
 
 /** What a device hands over. */
 export interface HandOver {
@@ -83,6 +83,11 @@ export function joinParts(parts: readonly RideFilePart[]): ReadFile {
   const read = parts.flatMap((part) => part.read);
   const withdrawn = parts.flatMap((part) => part.withdrawn);
   return { set: setOf(read, withdrawn), heard: parts.flatMap((part) => part.heard) };
+}
+
+/** What several files hold, as one. */
+export function joinFiles(files: readonly ReadFile[]): ReadFile {
+  return { set: mergeSets(...files.map(({ set }) => set)), heard: files.flatMap(({ heard }) => heard) };
 }
 
 /** The same piece by piece, for those who want to pause between. Of too much nothing is read. */

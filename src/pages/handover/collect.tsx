@@ -15,6 +15,7 @@ import { Apart } from './apart.tsx';
 import type { Collected } from './collected.ts';
 import { Reader } from './reader.tsx';
 import { tabletName } from './tablets.ts';
+import type { ReadRidesAway } from './types.ts';
 import './handover.css';
 import './tablets.css';
 
@@ -28,6 +29,7 @@ export interface CollectProps {
   readonly nameOf: (nickname: string) => string;
   readonly words: HandoverWords;
   readonly format: Format;
+  readonly readRides: ReadRidesAway;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Takes in what was read; false where it could not be kept on this device. */
@@ -67,6 +69,7 @@ export function Collect(props: CollectProps): JSX.Element {
         <Reader
           words={words}
           arrived={props.arrived}
+          readRides={props.readRides}
           onArrival={(arrival) => (arrival.kind === 'rides' ? take(arrival.read) : words.reader.isPlan)}
         />
         {notKept && <p class="paper reader-problem">{say.notKept}</p>}

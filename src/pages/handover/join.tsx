@@ -9,6 +9,7 @@ import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { isPlanHere, PlanCard } from './planCard.tsx';
 import { Reader } from './reader.tsx';
+import type { ReadRidesAway } from './types.ts';
 import './handover.css';
 import './tablets.css';
 
@@ -21,6 +22,7 @@ export interface JoinProps {
   readonly joined: readonly ClinicPlan[];
   readonly words: HandoverWords;
   readonly format: Format;
+  readonly readRides: ReadRidesAway;
   /** Keeps the plan as a session under its own id. */
   readonly onJoin: (plan: ClinicPlan) => void;
   /** Opens a session this device is in. */
@@ -40,6 +42,7 @@ export function Join(props: JoinProps): JSX.Element {
           <Reader
             words={words}
             arrived={arrived}
+            readRides={props.readRides}
             onArrival={(arrival) => {
               if (arrival.kind !== 'plan') return words.reader.isRides;
               setPlan(arrival.plan);

@@ -8,6 +8,7 @@ import { Choice } from '../../ui/controls.tsx';
 import type { HandoverWords } from '../words/handover.ts';
 import { CameraBox } from './cameraBox.tsx';
 import { type Arrival, openDamage, openMessages } from './reading.ts';
+import type { ReadRidesAway } from './types.ts';
 import { type UsedReading, useReading } from './useReading.ts';
 
 type Way = 'camera' | 'picture' | 'text';
@@ -20,12 +21,13 @@ export interface ReaderProps {
   readonly arrived: string;
   /** Something is complete; a sentence that comes back is shown. */
   readonly onArrival: (arrival: Arrival) => string | null;
+  readonly readRides: ReadRidesAway;
 }
 
 /** The reader. */
-export function Reader({ words, arrived, onArrival }: ReaderProps): JSX.Element {
+export function Reader({ words, arrived, onArrival, readRides }: ReaderProps): JSX.Element {
   const say = words.reader;
-  const reading = useReading(words, onArrival);
+  const reading = useReading(words, onArrival, readRides);
   const [way, setWay] = useState<Way>('camera');
   const { take } = reading;
   useEffect(() => {
@@ -43,6 +45,14 @@ export function Reader({ words, arrived, onArrival }: ReaderProps): JSX.Element 
       {way === 'camera' && <CameraBox words={words} onText={take} />}
       {way === 'picture' && <FileBox words={words} onFiles={reading.takeFiles} />}
       {way === 'text' && <TextBox words={words} onText={take} />}
+      {reading.share !== null && (
+        <p class="reader-way" data-long-reading>
+          <progress value={reading.share} max={1} aria-label={say.reading} />
+          <button type="button" class="button" data-stop-reading onClick={reading.stop}>
+            {say.stopReading}
+          </button>
+        </p>
+      )}
       <Progress reading={reading} words={words} />
     </section>
   );

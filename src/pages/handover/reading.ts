@@ -33,6 +33,9 @@ export type Arrival =
       readonly code: 'not-a-packet' | 'newer-version' | 'damaged' | 'nothing' | 'too-big';
     };
 
+/** Reads a text of rides; null where somebody stopped it. */
+export type ReadRides = (text: string) => ReadFile | Promise<ReadFile | null>;
+
 /** Everything read so far. */
 export interface Reading {
   readonly box: FrameBox;
@@ -53,9 +56,13 @@ export interface Open {
 export async function readText(
   before: Reading,
   text: string,
+  readRides: ReadRides = readRideFile,
 ): Promise<{ readonly reading: Reading; readonly arrivals: readonly Arrival[] }> {
   if (isTooMuch(text)) return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
-  if (!looksLikeFrames(text)) return { reading: before, arrivals: [readFile(text)] };
+  if (!looksLikeFrames(text)) {
+    const arrival = await readFile(text, readRides);
+    return { reading: before, arrivals: arrival === null ? [] : [arrival] };
+  }
   const box = framesIn(text).reduce(takeFrame, before.box);
   const arrivals: Arrival[] = [];
   const opened = [...before.opened];
@@ -88,11 +95,12 @@ export function openDamage({ box, opened }: Reading): DamagedFrame[] {
   });
 }
 
-/** The text of a file: a plan, or rides line by line. */
-function readFile(text: string): Arrival {
+/** The text of a file: a plan, or rides line by line; null where reading them was stopped. */
+async function readFile(text: string, readRides: ReadRides): Promise<Arrival | null> {
   if (text.trim() === '') return { kind: 'unreadable', code: 'nothing' };
   if (looksLikePlan(text)) return ofPlan(parsePlanText(text));
-  const read = readRideFile(text);
+  const read = await readRides(text);
+  if (read === null) return null;
   const found = read.set.records.length + read.heard.length > 0;
   // Only what wants to be rides is named as damaged rides; any other text is simply the wrong file.
   const wants = /"(recordingHash|deviceId|clinic-rides)"/.test(text);

@@ -56,6 +56,7 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
     <Join
       arrived={state.rest}
       levels={state.levels}
+      readRides={services.carry.readRides}
       joined={desk.state().saved.rounds.map(({ plan }) => plan)}
       words={handoverWords}
       format={createFormat(state.settings.units)}
@@ -155,6 +156,7 @@ export function Carry(
           plan={plan}
           collected={carry.collected()}
           arrived={arrived}
+          readRides={services.carry.readRides}
           nameOf={(nickname) => nameOf(nickname, clinicWords)}
           words={handoverWords}
           format={createFormat(state.settings.units)}

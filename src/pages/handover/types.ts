@@ -5,6 +5,13 @@ import type { StoreProblem, StoreSent, StoreStanding } from '../words/shared.ts'
 import type { Collected } from './collected.ts';
 import type { StoreAddress, StoreAgreed, StoreOffer } from './storePage.tsx';
 
+/** Reads a long text of rides away from the page, tells how far it is (0 to 1), and can be stopped: null then. */
+export type ReadRidesAway = (
+  text: string,
+  onShare: (share: number) => void,
+  signal: AbortSignal,
+) => Promise<ReadFile | null>;
+
 /** What is carried in one session. */
 export interface SessionCarry {
   collected(): Collected;
@@ -32,4 +39,5 @@ export interface ClubStore {
 export interface CarryServices {
   readonly session: (plan: ClinicPlan) => Promise<SessionCarry>;
   readonly store: () => Promise<ClubStore>;
+  readonly readRides: ReadRidesAway;
 }

@@ -115,6 +115,10 @@ export const handoverWords = {
       `No code could be read in ${name}. Take the picture from closer, straight on, without a reflection.`,
     paste: 'Paste the link, or the text of a code or file',
     take: 'Read it',
+    reading: 'Reading the rides …',
+    stopReading: 'Stop reading',
+    stopped: 'Stopped. Nothing of it was taken.',
+    failed: 'That could not be read here. Close other programs, then choose it once more.',
     read: (n: number, count: number): string => `${n} of ${count} codes read.`,
     missing: (numbers: readonly number[]): string =>
       numbers.length === 1 ? `Code ${list(numbers)} is missing.` : `Codes ${list(numbers)} are missing.`,

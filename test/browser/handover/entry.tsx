@@ -2,6 +2,7 @@
  * The pages that carry plans and results, joined to a real storage and nothing else: `#plan`, `#join/…`, `#tablet`,
  * `#collect/…` and `#store`. What tests put in and look at hangs on `window.lab`.
  */
+import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
 import '../../../src/ui/theme.css';
 import '../../../src/ui/parts.css';
 import '../../../src/ui/dialogs.css';
@@ -106,6 +107,7 @@ function draw(): void {
   else if (view === 'join')
     render(
       <Join
+        readRides={async (text) => readRideFile(text)}
         {...{ words, send, levels, format, joined }}
         arrived={rest}
         onJoin={(next) => {
@@ -134,6 +136,7 @@ function draw(): void {
   else
     render(
       <Collect
+        readRides={async (text) => readRideFile(text)}
         {...{ plan, words, format, send }}
         collected={desk.collected()}
         arrived={rest}

@@ -191,6 +191,7 @@ describe('texts from outside', () => {
     };
     render(
       <Collect
+        readRides={async (text) => readRideFile(text)}
         {...{ words, format, send, collected }}
         plan={planWith()}
         arrived=""

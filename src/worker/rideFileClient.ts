@@ -1,0 +1,26 @@
+/** The page's side of reading a long text of rides: one promise, told how far it is, that can be stopped. */
+import workerAddress from './rideFile.worker.ts?worker&url';
+import { joinFiles, type ReadFile } from '../core/transfer/rideFile.ts';
+import { askFor } from './longWork.ts';
+import { startWorker, type Trust } from './startWorker.ts';
+
+/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
+export function startRideFileWorker(trust: Trust): Worker | null {
+  return startWorker(workerAddress, trust);
+}
+
+/** Reads a text of rides; null where it was stopped. */
+export async function readRidesAway(
+  start: () => Worker | null,
+  text: string,
+  onShare: (share: number) => void,
+  signal: AbortSignal,
+): Promise<ReadFile | null> {
+  const files: ReadFile[] = [];
+  const here = async () => (await import('./rideFileWork.ts')).readRidesOf;
+  for await (const { share, value } of askFor({ start, here }, text, signal)) {
+    files.push(value);
+    onShare(share);
+  }
+  return signal.aborted ? null : joinFiles(files);
+}
