@@ -1,5 +1,6 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
 import type { Clinic } from './clinic.ts';
+import { LIMITS } from './core/math/limits.ts';
 import type { Judging } from './judging.ts';
 import type { Keeping } from './keeping.ts';
 import type { Newer } from './newer.ts';
@@ -112,6 +113,7 @@ async function takeBack(
   evenIfChanged: boolean,
 ): Promise<Told> {
   const { services } = words;
+  if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
   let value: unknown;
   try {
     value = JSON.parse(await file.text());

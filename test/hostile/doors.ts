@@ -31,7 +31,7 @@ export async function throughDoor({ kind, text }: Hostile, storage: Storage): Pr
     case 'copy': {
       const value = jsonOf(text);
       if (value === undefined) return 'refused';
-      const report = await storage.importAll(value);
+      const report = await storage.importAll(value, { evenIfChanged: true });
       // Whatever came in can be saved and is plain text afterwards.
       JSON.stringify(await storage.exportAll());
       return report.added + report.already + report.unsaved > 0 ? 'taken' : 'refused';

@@ -308,8 +308,8 @@ function framesOf(bytes: Uint8Array): string {
 /** A copy with the fingerprint it should have, where it can be read at all. */
 function resealed(text: string): string {
   try {
-    const { checksum: _, ...rest } = JSON.parse(text) as Record<string, unknown>;
-    return JSON.stringify({ ...rest, checksum: safeHash(rest) });
+    const file = JSON.parse(text) as Record<string, unknown>;
+    return JSON.stringify({ ...file, checksum: safeHash(file) });
   } catch {
     return text;
   }

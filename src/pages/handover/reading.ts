@@ -18,6 +18,7 @@ import {
 } from '../../core/group/plan.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
+import { LIMITS } from '../../core/math/limits.ts';
 import { isTooMuch, readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { inflate } from './packing.ts';
@@ -63,6 +64,8 @@ export async function readText(
     const arrival = await readFile(text, readRides);
     return { reading: before, arrivals: arrival === null ? [] : [arrival] };
   }
+  if (text.length > LIMITS.link.characters.most)
+    return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
   const box = framesIn(text).reduce(takeFrame, before.box);
   const arrivals: Arrival[] = [];
   const opened = [...before.opened];

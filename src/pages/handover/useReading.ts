@@ -88,8 +88,7 @@ export function useReading(
       }),
     [inLine, takeNow, words],
   );
-  const stop = useCallback(() => stopping.current?.abort(), []);
-  useEffect(() => stop, [stop]);
+  const stop = useStop(stopping);
   return { reading, sentences, busy: waiting > 0, share, stop, take, takeFiles, say };
 }
 
@@ -127,4 +126,11 @@ function sentenceFor(
     return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map(sentenceOf)];
   const told = onArrival(arrival);
   return told === null ? [] : [told];
+}
+
+/** Stops what is being read, also when the page is left. */
+function useStop(stopping: { readonly current: AbortController | null }): () => void {
+  const stop = useCallback(() => stopping.current?.abort(), [stopping]);
+  useEffect(() => stop, [stop]);
+  return stop;
 }

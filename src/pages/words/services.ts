@@ -20,6 +20,7 @@ export const serviceWords = {
     rides === 1 ? 'Saved: 1 ride and your choices.' : `Saved: ${rides} rides and your choices.`,
   savedPart: 'Saved what could be read. The browser did not give everything; try again before you delete.',
   notAFile: 'This is not a file saved by this game. Choose one that ends in .json.',
+  tooBigFile: 'This file is far bigger than a copy can be. Choose the one that “Save everything” made.',
   newerFile: 'This file was saved by a newer version. Load the page anew to update; nothing was changed.',
   changedFile: 'This file was changed or damaged after it was saved. Nothing was taken from it.',
   changedTitle: 'Take it all the same?',
