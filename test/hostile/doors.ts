@@ -11,6 +11,8 @@ import { parseAddress } from '../../src/ui/address.ts';
 import { levelFromJson } from '../../src/pages/bench/jsonText.ts';
 import { levelOfText } from '../../src/pages/bench/shareLink.ts';
 import { NOTHING_READ, readText } from '../../src/pages/handover/reading.ts';
+import { recordingSentence } from '../../src/cli/spoken.ts';
+import { sentenceOf } from '../../src/words/problems.ts';
 import type { Storage } from '../../src/storage/types.ts';
 import type { Hostile } from './inputs.ts';
 
@@ -26,7 +28,7 @@ export async function throughDoor({ kind, text }: Hostile, storage: Storage): Pr
     case 'recording': {
       const value = jsonOf(text);
       const parsed = parseRecording(value);
-      return parsed.ok ? 'taken' : refused([parsed.sentence]);
+      return parsed.ok ? 'taken' : refused([recordingSentence(parsed)]);
     }
     case 'copy': {
       const value = jsonOf(text);
@@ -41,7 +43,7 @@ export async function throughDoor({ kind, text }: Hostile, storage: Storage): Pr
     case 'codes': {
       const { arrivals } = await readText(NOTHING_READ, text);
       for (const arrival of arrivals)
-        if (arrival.kind === 'plan-problems') refused(arrival.problems.map(({ sentence }) => sentence));
+        if (arrival.kind === 'plan-problems') refused(arrival.problems.map(sentenceOf));
       return arrivals.some(({ kind: one }) => one === 'plan' || one === 'rides') ? 'taken' : 'refused';
     }
     case 'address':
@@ -59,7 +61,7 @@ function jsonOf(text: string): unknown {
 
 function ofLevel(result: ParseResult | null): string {
   if (result === null) throw new Error('this computer cannot unpack');
-  if (!result.ok) return refused(result.problems.map(({ sentence }) => sentence));
+  if (!result.ok) return refused(result.problems.map(sentenceOf));
   // What was let in can be ridden.
   if (courseOfLevel(result.level).slopeRatio.some((slope) => !Number.isFinite(slope)))
     throw new Error('a road that is none was let in');
@@ -72,9 +74,9 @@ function ofGpx(text: string): string {
   const all = new TextEncoder().encode(text);
   for (let i = 0; i < all.length; i += 131_072) if (!bytes.push(all.subarray(i, i + 131_072))) break;
   const read = bytes.end();
-  if (!read.ok) return refused(read.problems.map(({ sentence }) => sentence));
+  if (!read.ok) return refused(read.problems.map(sentenceOf));
   const road = importRoad(read.file);
-  return road.ok ? 'taken' : refused(road.problems.map(({ sentence }) => sentence));
+  return road.ok ? 'taken' : refused(road.problems.map(sentenceOf));
 }
 
 /** A refusal tells a person something, in a handful of sentences. */

@@ -13,6 +13,8 @@ import { EMPTY_BOX, takeFrame, toFrames } from '../../src/core/transfer/frames.t
 import { levelFromBytes, levelToBytes, unpackText } from '../../src/core/transfer/share.ts';
 import { NOTHING_READ, readText } from '../../src/pages/handover/reading.ts';
 import { handoverWords } from '../../src/pages/words/handover.ts';
+import { recordingSentence } from '../../src/cli/spoken.ts';
+import { sentenceOf } from '../../src/words/problems.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { codeOf, gpxText, northward, trackText } from '../core/gpx/files.ts';
 import { levelById, planWith, recordingOf } from '../core/group/rides.ts';
@@ -30,7 +32,8 @@ const own = { kind: 'own' as const, level };
 
 /** The sentence of a problem with one of these codes; null where there is none, whatever else is wrong. */
 function told(problems: readonly Problem[], ...codes: readonly string[]): string | null {
-  return problems.find(({ code }) => codes.includes(code))?.sentence ?? null;
+  const problem = problems.find(({ code }) => codes.includes(code));
+  return problem === undefined ? null : sentenceOf(problem);
 }
 const problemsOf = (result: ParseResult | ParsePlanResult): readonly Problem[] =>
   result.ok ? [] : result.problems;
@@ -172,7 +175,7 @@ const cases: Cases = {
 
 function toldOfRide(value: unknown): string | null {
   const parsed = parseRecording(value);
-  return parsed.ok ? null : parsed.sentence;
+  return parsed.ok ? null : recordingSentence(parsed);
 }
 
 const walked = Object.entries(cases).flatMap(([door, limits]) =>
