@@ -12,7 +12,7 @@ import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from './co
 import type { Store } from './app/createStore.ts';
 import type { UnfinishedRide } from './app/unfinished.ts';
 import { PHYSICS_VERSION } from './core/ride/recording.ts';
-import type { ListedRide, Marking, NewRide, Storage } from './storage/index.ts';
+import type { Health, ListedRide, Marking, NewRide, Storage } from './storage/index.ts';
 
 /** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */
 const REST_MS = 400;
@@ -117,8 +117,7 @@ async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kep
 }
 
 function followHealth(store: Store, kept: Storage): void {
-  const tell = (): void =>
-    store.send({ kind: 'keeping', code: kept.health.kind === 'kept' ? null : kept.health.kind });
+  const tell = (): void => store.send({ kind: 'keeping', code: noticeOf(kept.health) });
   kept.subscribe(tell);
   tell();
 }
@@ -225,6 +224,12 @@ function followChoices(store: Store, storage: Storage, before: KeptChoices): (ch
     kept = now();
     deaf = false;
   };
+}
+
+/** What a person should know about the keeping, or null. */
+function noticeOf({ kind, problem }: Health): string | null {
+  if (problem === 'disk-full' || problem === 'recordings-lost') return problem;
+  return kind === 'kept' ? null : kind;
 }
 
 function resultOf(ride: ListedRide): readonly KeptResult[] {

@@ -4,7 +4,7 @@
  */
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { clearAll, databaseDesk, type Desk, SHELVES } from './desk.ts';
-import { Fault, faultWhileUsing, isLost, within } from './faults.ts';
+import { Fault, faultWhileUsing, isFull, isLost, within } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
 /** A transaction may take this many times as long as opening before it counts as hanging. */
@@ -41,7 +41,8 @@ export function createConnection(options: OpenerOptions): Connection {
     try {
       return await transact(database, mode, work, options.timeoutMs * PATIENCE);
     } catch (error) {
-      if (error instanceof Fault || isLost(error)) opener.drop();
+      // A browser closes a database that it could not write to.
+      if (error instanceof Fault || isLost(error) || isFull(error)) opener.drop();
       throw error;
     }
   };

@@ -14,6 +14,7 @@ export const SHELVES: readonly string[] = ['rides', 'results', 'levels', 'settin
 export interface Desk {
   get(store: StoreName, key: string): Promise<unknown>;
   entries(store: StoreName): Promise<readonly (readonly [string, unknown])[]>;
+  keys(store: StoreName): Promise<readonly string[]>;
   put(store: StoreName, key: string, value: unknown): Promise<void>;
   /** Keeps something unreadable under a name of its own. */
   setAside(key: string, value: unknown): Promise<void>;
@@ -33,6 +34,7 @@ export function databaseDesk<M extends Mode>(transaction: Transaction<M>): Desk 
       const [keys, values] = await Promise.all([found.getAllKeys(), found.getAll() as Promise<unknown[]>]);
       return keys.map((key, i) => [nameOf(key), values[i]] as const);
     },
+    keys: async (store) => (await transaction.objectStore(store).getAllKeys()).map(nameOf),
     async put(store, key, value) {
       await writable(store).put(value, key);
     },
@@ -75,6 +77,7 @@ export function memoryDesk(): MemoryDesk {
   return {
     get: (store, key) => Promise.resolve(at(store).get(key)),
     entries: (store) => Promise.resolve([...at(store)]),
+    keys: (store) => Promise.resolve([...at(store).keys()]),
     put(store, key, value) {
       at(store).set(key, value);
       return Promise.resolve();

@@ -19,8 +19,9 @@ export interface Places {
 
 /** Deletes the database, our names in the simple store and our caches, and verifies each. */
 export async function erase(places: Places, connection: Connection): Promise<DeleteAnswer> {
-  // First as well: a tab that opens meanwhile would put the small copy into a new database.
+  // First as well: a tab that opens meanwhile would put the copies into a new database.
   await codeOf(() => eraseSimpleStore(places.simpleStore()));
+  await codeOf(() => eraseCaches(places.caches()));
   const problems = {
     database: await codeOf(() => eraseDatabase(places, connection)),
     'small-copy': await codeOf(() => eraseSimpleStore(places.simpleStore())),
@@ -78,7 +79,9 @@ async function eraseCaches(caches: CacheStorage | null): Promise<void> {
   const ours = async (): Promise<string[]> =>
     (await caches.keys()).filter((name) => name.startsWith(OWN_PREFIX));
   for (const name of await ours()) await caches.delete(name);
-  if ((await ours()).length > 0) throw new Fault('connection-lost');
+  // Another tab may have opened one anew, which is no harm as long as nothing is in it.
+  for (const name of await ours())
+    if ((await (await caches.open(name)).keys()).length > 0) throw new Fault('connection-lost');
 }
 
 /**

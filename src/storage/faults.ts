@@ -18,17 +18,24 @@ function nameOf(error: unknown): string {
   return error instanceof Error ? error.name : '';
 }
 
+/** Whether there was no room. Chromium calls it `UnknownError` in mid-write, with FILE_ERROR_NO_SPACE in its text. */
+export function isFull(error: unknown): boolean {
+  return nameOf(error) === 'QuotaExceededError' || /no.?space|disk.?full|full disk/i.test(String(error));
+}
+
 /** Browsers lose connections and say so in different ways; after these a new one is worth a try. */
 const LOST = ['InvalidStateError', 'AbortError', 'TransactionInactiveError', 'UnknownError'];
 
 /** Whether opening the database anew may help. */
 export function isLost(error: unknown): boolean {
-  return error instanceof Fault ? error.code === 'connection-lost' : LOST.includes(nameOf(error));
+  if (error instanceof Fault) return error.code === 'connection-lost';
+  return LOST.includes(nameOf(error)) && !isFull(error);
 }
 
 /** The fault behind an error while the database was being opened. */
 export function faultWhileOpening(error: unknown): Fault {
   if (error instanceof Fault) return error;
+  if (isFull(error)) return new Fault('disk-full', error);
   switch (nameOf(error)) {
     case 'SecurityError':
     case 'NotAllowedError':
@@ -37,8 +44,6 @@ export function faultWhileOpening(error: unknown): Fault {
       return new Fault('private-window', error);
     case 'VersionError':
       return new Fault('newer-version', error);
-    case 'QuotaExceededError':
-      return new Fault('disk-full', error);
     case 'AbortError':
       return new Fault('connection-lost', error);
     default:
@@ -49,7 +54,7 @@ export function faultWhileOpening(error: unknown): Fault {
 /** The fault behind an error while the open database was being used. */
 export function faultWhileUsing(error: unknown): Fault {
   if (error instanceof Fault) return error;
-  if (nameOf(error) === 'QuotaExceededError') return new Fault('disk-full', error);
+  if (isFull(error)) return new Fault('disk-full', error);
   // A store that should be there and is not.
   if (nameOf(error) === 'NotFoundError') return new Fault('corrupt', error);
   return new Fault('connection-lost', error);

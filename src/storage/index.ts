@@ -31,8 +31,7 @@ const PIECES_AT_ONCE = 25;
 export async function openStorage(options: StorageOptions = {}): Promise<Storage> {
   const environment = environmentOf(options);
   const room = createRoom(environment);
-  // Brings back what a lost database had, and opens it in the same breath.
-  await room.vault.write(room.smallCopy.pieces());
+  await room.open();
   return {
     get health() {
       return room.health();

@@ -4,6 +4,7 @@
 import { canonicalJson } from '../core/math/hash.ts';
 import type { Environment } from './environment.ts';
 import type { Reading } from './ladder.ts';
+import { createSecondCopy } from './secondCopy.ts';
 import { createSmallCopy, type SmallCopy } from './smallCopy.ts';
 import type { Damaged, Health, SaveAnswer, StoreName } from './types.ts';
 import { createVault, type Vault, type Written } from './vault.ts';
@@ -13,6 +14,8 @@ export interface Room {
   readonly vault: Vault;
   readonly smallCopy: SmallCopy;
   readonly nowMs: () => number;
+  /** Opens the vault and brings back what a lost database had. */
+  open(): Promise<void>;
   health(): Health;
   damaged(): readonly Damaged[];
   /** The value that was read, or null after noting what is wrong with it. */
@@ -30,11 +33,13 @@ export function createRoom(environment: Environment): Room {
   const listeners = new Set<(health: Health) => void>();
   const damaged = new Map<string, Damaged>();
   const deletedListeners = new Set<() => void>();
+  let recordingsLost = false;
   const smallCopy = createSmallCopy(environment.simpleStore);
   let told = '';
   const health = (): Health => {
     const fault = vault.fault();
     if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
+    if (recordingsLost) return { kind: 'kept', problem: 'recordings-lost' };
     const codes = [...damaged.values()].map(({ code }) => code);
     return { kind: 'kept', problem: codes.includes('corrupt') ? 'corrupt' : (codes[0] ?? null) };
   };
@@ -44,14 +49,26 @@ export function createRoom(environment: Environment): Room {
     told = canonicalJson(now);
     for (const listener of listeners) listener(now);
   };
-  const vault = createVault({ factory: environment.factory, timeoutMs: environment.timeoutMs }, tell, () => {
+  const { factory, caches, timeoutMs } = environment;
+  const secondCopy = createSecondCopy(caches, timeoutMs);
+  const vault = createVault({ factory, timeoutMs, secondCopy }, tell, () => {
     damaged.clear();
+    recordingsLost = false;
     for (const listener of deletedListeners) listener();
   });
   return {
     vault,
     smallCopy,
     nowMs: environment.nowMs,
+    async open() {
+      const pieces = smallCopy.pieces();
+      const { outcomes, code } = await vault.open(pieces);
+      // The pieces of the small copy come last. A result that was in no store has lost its ride.
+      const own = outcomes.slice(outcomes.length - pieces.length);
+      recordingsLost =
+        code === null && own.some((one, i) => one === 'added' && pieces[i]?.store === 'results');
+      tell();
+    },
     health,
     damaged: () => [...damaged.values()],
     checked(store, id, reading) {
@@ -75,6 +92,7 @@ export function createRoom(environment: Environment): Room {
     },
     empty() {
       damaged.clear();
+      recordingsLost = false;
       vault.letGo();
     },
   };

@@ -102,14 +102,16 @@ export type ProblemCode =
   | 'blocked'
   /** The database does not answer. */
   | 'hangs'
+  /** The browser lost rides; only their results are left. */
+  | 'recordings-lost'
   /** Something kept cannot be read. */
   | 'corrupt';
 
 /** Where new things are kept now. */
 export interface Health {
   /**
-   * `kept`: in the database. `small-copy`: results of the newest rides and the settings survive a reload, nothing
-   * else does. `memory`: all is gone with the tab.
+   * `kept`: in the database and, where the browser gives caches, in a second copy. `small-copy`: results of the
+   * newest rides and the settings survive a reload, nothing else does. `memory`: all is gone with the tab.
    */
   readonly kind: 'kept' | 'small-copy' | 'memory';
   readonly problem: ProblemCode | null;

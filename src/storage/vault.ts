@@ -1,12 +1,14 @@
 /**
- * Writes into the database and, while that does not work, into memory; what waits in memory is brought over as
- * soon as the database takes it. It knows stores and keys; what a ride or a level is, others know.
+ * Writes into the database and its second copy and, while that does not work, into memory; what waits in memory is
+ * brought over as soon as there is room. What a database has lost is brought back from the second copy when it is
+ * opened. It knows stores and keys; what a ride or a level is, others know.
  */
 import { type Connection, createConnection } from './connection.ts';
 import { type Desk, type MemoryDesk, memoryDesk } from './desk.ts';
 import { Fault } from './faults.ts';
 import type { OpenerOptions } from './opener.ts';
-import { type Outcome, place, placeAll } from './place.ts';
+import { type Outcome, placeAll } from './place.ts';
+import { COPIED_STORES, isCopied, type Place, type SecondCopy } from './secondCopy.ts';
 import { type Piece, settle } from './settle.ts';
 import { keyOf } from './shapes.ts';
 import type { ProblemCode, StoreName } from './types.ts';
@@ -16,7 +18,7 @@ export const STORES: readonly StoreName[] = ['rides', 'results', 'levels', 'sett
 /** What each store holds, by key, as it was read. */
 export type Contents = Readonly<Record<StoreName, ReadonlyMap<string, unknown>>>;
 
-/** Answer to writing: `code` is null where the database has completed it, else all of it is in memory. */
+/** Answer to writing: `code` is null where database and second copy have it, else all of it is in memory. */
 export interface Written {
   readonly outcomes: readonly Outcome[];
   readonly code: ProblemCode | null;
@@ -24,6 +26,8 @@ export interface Written {
 
 /** The vault. No method rejects. */
 export interface Vault {
+  /** Opens the database and brings back what only the second copy has, then these pieces. */
+  open(pieces: readonly Piece[]): Promise<Written>;
   write(pieces: readonly Piece[]): Promise<Written>;
   /** Removes for good; null when done. */
   remove(store: StoreName, keys: (all: readonly string[]) => readonly string[]): Promise<ProblemCode | null>;
@@ -40,13 +44,15 @@ export interface Vault {
   readonly connection: Connection;
 }
 
-/** Connection and memory, and how the two stand. */
+/** What the vault is made of. */
 interface Inside {
   readonly connection: Connection;
   readonly memory: MemoryDesk;
   readonly fault: () => ProblemCode | null;
   readonly note: (code: ProblemCode | null) => void;
   readonly bringOver: () => Promise<void>;
+  /** The code of what went wrong, after a look whether the disk is full. */
+  readonly codeOf: (error: unknown) => Promise<ProblemCode>;
   /** Runs something over the database; null after noting why it failed. */
   readonly attempt: <T>(
     mode: 'readonly' | 'readwrite',
@@ -54,14 +60,34 @@ interface Inside {
   ) => Promise<T | null>;
 }
 
+type Options = Omit<OpenerOptions, 'onLate' | 'onDeleted'> & { readonly secondCopy: SecondCopy };
+
 /** Makes a vault; `onChange` is called when `fault` may have changed, `onDeleted` when another tab deletes everything. */
-export function createVault(
-  options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>,
-  onChange: () => void,
-  onDeleted: () => void,
-): Vault {
+export function createVault(options: Options, onChange: () => void, onDeleted: () => void): Vault {
   const inside = createInside(options, onChange, onDeleted);
   const { connection, memory, attempt, fault } = inside;
+  const { secondCopy } = options;
+  const inLine = line();
+  /** Tries `work`; what did not work is in memory afterwards. */
+  const orMemory = async (
+    pieces: readonly Piece[],
+    work: () => Promise<readonly Outcome[]>,
+  ): Promise<Written> => {
+    try {
+      const outcomes = await work();
+      await inside.bringOver();
+      return { outcomes, code: null };
+    } catch (error) {
+      const code = await inside.codeOf(error);
+      const outcomes = await placeAll(memory, pieces);
+      inside.note(code);
+      return { outcomes, code };
+    }
+  };
+  /** What was kept before there was a second copy. Nobody waits for it, and a save need not wait for all of it. */
+  const copyAll = async (places: readonly Place[]): Promise<void> => {
+    for (const one of places) await inLine(() => copyFromDatabase(inside, secondCopy, one));
+  };
   return {
     connection,
     fault,
@@ -70,27 +96,17 @@ export function createVault(
       connection.close();
       inside.note(null);
     },
-    async write(pieces) {
-      try {
-        const outcomes = await connection.run('readwrite', (desk) => placeAll(desk, pieces));
-        await inside.bringOver();
-        return { outcomes, code: null };
-      } catch (error) {
-        const code = codeOf(error);
-        const outcomes = await placeAll(memory, pieces);
-        inside.note(code);
-        return { outcomes, code };
-      }
+    async open(small) {
+      const { missing, single } = await compare(inside, secondCopy);
+      const pieces = [...(await secondCopy.pieces(missing)), ...small];
+      const written = await inLine(() =>
+        orMemory(pieces, () => connection.run('readwrite', (desk) => placeAll(desk, pieces))),
+      );
+      void copyAll(single);
+      return written;
     },
-    async remove(store, keys) {
-      const removeFrom = async (desk: Desk): Promise<true> => {
-        const all = (await desk.entries(store)).map(([key]) => key);
-        for (const key of keys(all)) await desk.remove(store, key);
-        return true;
-      };
-      await removeFrom(memory);
-      return (await attempt('readwrite', removeFrom)) === null ? fault() : null;
-    },
+    write: (pieces) => inLine(() => orMemory(pieces, () => writeTwice(connection, secondCopy, pieces))),
+    remove: (store, keys) => inLine(() => removeTwice(inside, secondCopy, store, keys)),
     async readAll(store) {
       const kept = await attempt('readonly', (desk) => desk.entries(store));
       return withWaiting(memory, store, kept ?? []);
@@ -109,12 +125,55 @@ export function createVault(
   };
 }
 
-function createInside(
-  options: Omit<OpenerOptions, 'onLate' | 'onDeleted'>,
-  onChange: () => void,
-  onDeleted: () => void,
-): Inside {
+async function removeTwice(
+  { memory, attempt, fault }: Inside,
+  secondCopy: SecondCopy,
+  store: StoreName,
+  keys: (all: readonly string[]) => readonly string[],
+): Promise<ProblemCode | null> {
+  const removeFrom = async (desk: Desk, chosen: readonly string[]): Promise<true> => {
+    for (const key of chosen) await desk.remove(store, key);
+    return true;
+  };
+  await removeFrom(memory, keys(await memory.keys(store)));
+  const chosen = keys((await attempt('readonly', (desk) => desk.keys(store))) ?? []);
+  // The copy first: what is removed must not come back from it.
+  for (const key of chosen)
+    if (!(await secondCopy.remove({ store, key }))) return fault() ?? 'connection-lost';
+  return (await attempt('readwrite', (desk) => removeFrom(desk, chosen))) === null ? fault() : null;
+}
+
+/** Database, then second copy. @throws Fault */
+async function writeTwice(
+  connection: Connection,
+  secondCopy: SecondCopy,
+  pieces: readonly Piece[],
+): Promise<readonly Outcome[]> {
+  // A write that breaks off for want of room can cost the whole database at the next start of the browser.
+  const bytes = pieces.reduce((sum, { value }) => sum + JSON.stringify(value).length, 0);
+  if ((await secondCopy.hasRoom(bytes)) === false) throw new Fault('disk-full');
+  const { outcomes, values } = await connection.run('readwrite', async (desk) => ({
+    outcomes: await placeAll(desk, pieces),
+    values: await valuesOf(desk, pieces.filter(isCopied)),
+  }));
+  for (const [place, value] of values)
+    if (value !== undefined && !(await secondCopy.put(place, value))) throw new Fault('disk-full');
+  return outcomes;
+}
+
+/** One thing after the other, so that a copy is never made of what is just being removed. */
+function line(): <T>(work: () => Promise<T>) => Promise<T> {
+  let last: Promise<unknown> = Promise.resolve();
+  return (work) => {
+    const mine = last.then(work);
+    last = mine.catch(() => undefined);
+    return mine;
+  };
+}
+
+function createInside(options: Options, onChange: () => void, onDeleted: () => void): Inside {
   const memory = memoryDesk();
+  const { secondCopy } = options;
   let fault: ProblemCode | null = null;
   const note = (code: ProblemCode | null): void => {
     fault = code;
@@ -129,15 +188,21 @@ function createInside(
       onDeleted();
     },
   });
+  const codeOf = async (error: unknown): Promise<ProblemCode> => {
+    const code = error instanceof Fault ? error.code : 'connection-lost';
+    if (!DISGUISES.includes(code)) return code;
+    const hasRoom = await secondCopy.hasRoom(0);
+    return hasRoom === false || (hasRoom === null && fault === 'disk-full') ? 'disk-full' : code;
+  };
   /** Brings over what waits, one by one: a big thing that does not fit must not hold up the others. */
   const bringOver = async (): Promise<void> => {
     let left: ProblemCode | null = null;
     for (const { store, key, value } of memory.all()) {
       try {
-        await connection.run('readwrite', (desk) => place(desk, { store, key, value, mine: false }));
+        await writeTwice(connection, secondCopy, [{ store, key, value, mine: false }]);
         memory.release(store, key, value);
       } catch (error) {
-        left = codeOf(error);
+        left = await codeOf(error);
         if (left !== 'disk-full') break;
       }
     }
@@ -148,6 +213,7 @@ function createInside(
     memory,
     note,
     bringOver,
+    codeOf,
     fault: () => fault,
     async attempt(mode, work) {
       try {
@@ -157,15 +223,48 @@ function createInside(
         else if (fault !== 'disk-full') await bringOver();
         return result;
       } catch (error) {
-        note(codeOf(error));
+        note(await codeOf(error));
         return null;
       }
     },
   };
 }
 
-function codeOf(error: unknown): ProblemCode {
-  return error instanceof Fault ? error.code : 'connection-lost';
+/** A browser on a full disk may say any of these. */
+const DISGUISES: readonly ProblemCode[] = ['corrupt', 'connection-lost', 'hangs'];
+
+async function valuesOf(
+  desk: Desk,
+  places: readonly Place[],
+): Promise<readonly (readonly [Place, unknown])[]> {
+  const all: (readonly [Place, unknown])[] = [];
+  for (const one of places) all.push([one, await desk.get(one.store, one.key)]);
+  return all;
+}
+
+/** What only the second copy has, and what only the database has. A database that cannot be asked has nothing. */
+async function compare(
+  inside: Inside,
+  secondCopy: SecondCopy,
+): Promise<{ readonly missing: readonly Place[]; readonly single: readonly Place[] }> {
+  const kept = await inside.attempt('readonly', async (desk) => {
+    const places: Place[] = [];
+    for (const store of COPIED_STORES)
+      for (const key of await desk.keys(store)) if (isCopied({ store, key })) places.push({ store, key });
+    return places;
+  });
+  const copied = await secondCopy.places();
+  if (copied === null) return { missing: [], single: [] };
+  const without = (all: readonly Place[], others: readonly Place[]): readonly Place[] => {
+    const names = new Set(others.map(({ store, key }) => `${store} ${key}`));
+    return all.filter(({ store, key }) => !names.has(`${store} ${key}`));
+  };
+  return { missing: without(copied, kept ?? []), single: without(kept ?? [], copied) };
+}
+
+async function copyFromDatabase(inside: Inside, secondCopy: SecondCopy, place: Place): Promise<void> {
+  const value = await inside.attempt('readonly', (desk) => desk.get(place.store, place.key));
+  if (value !== undefined && value !== null) await secondCopy.put(place, value);
 }
 
 async function entriesOf(

@@ -112,28 +112,6 @@ describe('a healthy database', () => {
     await close();
   });
 
-  it('a lost database keeps its progress through the small copy', async () => {
-    const { page, close } = await fresh();
-    await openIn(page);
-    for (const id of ['ride-one', 'ride-two']) await saveIn(page, id);
-    // An empty page holds no connection, so the deletion happens at once.
-    await page.goto(new URL('empty.html', site.url).href);
-    await page.evaluate(
-      () =>
-        new Promise((resolve) => {
-          indexedDB.deleteDatabase('before-the-hill').addEventListener('success', resolve);
-        }),
-    );
-    await page.goto(site.url);
-    expect(await openIn(page)).toEqual({ kind: 'kept', problem: null });
-    const list = await page.evaluate(() => window.storage.listRides());
-    expect(list.map(({ id, hasRecording }) => [id, hasRecording])).toEqual([
-      ['ride-two', true],
-      ['ride-one', false],
-    ]);
-    await close();
-  });
-
   it('deleting everything leaves no database, no names and no caches of ours', async () => {
     const { page, context, close } = await fresh();
     await openIn(page);

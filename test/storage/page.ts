@@ -2,15 +2,14 @@
  * A page that holds the storage and nothing else, built into a folder that goes away with the test. What is
  * done to it is written in the tests.
  */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { build } from 'vite';
 import type * as Room from '../../src/storage/index.ts';
 import type { NewRide, Storage } from '../../src/storage/types.ts';
 import { rideLike } from './given.ts';
+import { buildStorageScript } from './script.ts';
 
 declare global {
   interface Window {
@@ -34,29 +33,18 @@ export interface StoragePage {
 /** Builds the page. It opens nothing by itself. */
 export async function buildStoragePage(): Promise<StoragePage> {
   const folder = mkdtempSync(join(tmpdir(), 'storage-page-'));
-  const entry = fileURLToPath(new URL('../../src/storage/index.ts', import.meta.url));
-  await build({
-    configFile: false,
-    logLevel: 'silent',
-    build: {
-      outDir: folder,
-      emptyOutDir: false,
-      copyPublicDir: false,
-      target: 'es2022',
-      lib: { entry, name: 'kept', formats: ['iife'], fileName: () => 'kept.js' },
-    },
-  });
+  const script = await buildStorageScript();
+  writeFileSync(join(folder, 'kept.js'), script);
   writeFileSync(
     join(folder, 'index.html'),
     `<title>Storage</title><link rel="icon" href="data:,"><script src="kept.js"></script><script>
-window.kept = kept;
 window.rideLike = (id, change) => ({ ...${JSON.stringify(rideLike('any'))}, id, ...change });
 </script>`,
   );
   writeFileSync(join(folder, 'empty.html'), '<title>Empty</title><link rel="icon" href="data:,">');
   return {
     folder,
-    script: readFileSync(join(folder, 'kept.js'), 'utf8'),
+    script,
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

@@ -35,5 +35,9 @@ export const afterWords = {
       'A part of the game could not be fetched, so nothing is kept yet. Check the connection; the game tries again by itself.',
     memory: 'This window keeps nothing. Your rides are gone when you close it.',
     'small-copy': 'Only your newest marks are kept in this window, not the rides.',
+    'disk-full':
+      'This device has no room left, so new rides are not kept. Make room; the game will try again.',
+    'recordings-lost':
+      'Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.',
   } as Readonly<Record<string, string>>,
 } as const;

@@ -1,0 +1,121 @@
+/**
+ * A second copy of every ride, level and record, one file each, among the browser's caches. A browser that met a full
+ * disk in the middle of a write may throw its whole database away at the next start (Chromium 156 does, with all
+ * that was in it); these files do not hang together, so one that did not fit takes no other with it. When something
+ * is written, removed and brought back is decided by the vault.
+ */
+import { canonicalJson } from '../core/math/hash.ts';
+import { Fault, within } from './faults.ts';
+import type { Piece } from './settle.ts';
+import { READERS } from './shapes.ts';
+import { OWN_PREFIX } from './smallCopy.ts';
+import type { StoreName } from './types.ts';
+
+const CACHE = `${OWN_PREFIX}second-copy`;
+/** Addresses that no site has; nothing is ever fetched from them. */
+const ROOT = '/before-the-hill.second-copy/';
+const PROBE = `${ROOT}probe`;
+/** Settings and results have the small copy. */
+export const COPIED_STORES: readonly StoreName[] = ['rides', 'levels', 'records'];
+/** The journal of a ride is written all the time and soon removed; it needs no second copy. */
+const PASSING = /^ride-journal/;
+/** The database writes a little more than it is given, and the copy comes on top (bytes). */
+const SPARE_BYTES = 8_192;
+
+/** Where something is kept. */
+export interface Place {
+  readonly store: StoreName;
+  readonly key: string;
+}
+
+/** The copy. No method rejects. */
+export interface SecondCopy {
+  /** Whether something so long could be written now, twice; null where there is no such place to ask. */
+  hasRoom(bytes: number): Promise<boolean | null>;
+  /** Keeps one thing; true when it was read back, or where there is no such place. */
+  put(place: Place, value: unknown): Promise<boolean>;
+  /** Takes one thing away; false when it may still be there. */
+  remove(place: Place): Promise<boolean>;
+  /** What is there; null where there is no such place. */
+  places(): Promise<readonly Place[] | null>;
+  /** What is at these places and can be read, as pieces for the database. */
+  pieces(places: readonly Place[]): Promise<readonly Piece[]>;
+}
+
+/** Whether a place has a second copy. */
+export function isCopied({ store, key }: Place): boolean {
+  return COPIED_STORES.includes(store) && !PASSING.test(key);
+}
+
+/** Makes the copy over the caches, which may be missing or throw; one that does not answer in `limitMs` is left out. */
+export function createSecondCopy(caches: () => CacheStorage | null, limitMs: number): SecondCopy {
+  const soon = <T>(promise: Promise<T>): Promise<T> => within(promise, limitMs, () => new Fault('hangs'));
+  /** `none` where there is no such place, `failed` where it did not work. */
+  const attempt = async <T>(none: T, failed: T, work: (cache: Cache) => Promise<T>): Promise<T> => {
+    let cache: Cache | null;
+    try {
+      cache = await soon(caches()?.open(CACHE) ?? Promise.resolve(null));
+    } catch {
+      return none;
+    }
+    if (cache === null) return none;
+    try {
+      return await soon(work(cache));
+    } catch {
+      return failed;
+    }
+  };
+  return {
+    hasRoom: (bytes) =>
+      attempt<boolean | null>(null, false, async (cache) => {
+        // Not read back, for another tab may be asking as well.
+        const full = await cache.put(PROBE, new Response('x'.repeat(2 * bytes + SPARE_BYTES))).then(
+          () => false,
+          () => true,
+        );
+        await cache.delete(PROBE);
+        return !full;
+      }),
+    put: (place, value) =>
+      attempt(true, false, (cache) => written(cache, addressOf(place), canonicalJson(value))),
+    remove: (place) =>
+      attempt(true, false, async (cache) => {
+        await cache.delete(addressOf(place));
+        return true;
+      }),
+    places: () =>
+      attempt<readonly Place[] | null>(null, null, async (cache) =>
+        (await cache.keys()).flatMap(({ url }) => placeAt(new URL(url).pathname) ?? []),
+      ),
+    async pieces(places) {
+      const all: Piece[] = [];
+      for (const place of places) {
+        const value = await attempt<unknown>(null, null, async (cache) =>
+          (await cache.match(addressOf(place)))?.json(),
+        );
+        const reading = READERS[place.store](value);
+        if (reading.ok) all.push({ ...place, value: reading.value, mine: false });
+      }
+      return all;
+    },
+  };
+}
+
+/** Writes a text and reads it back. */
+async function written(cache: Cache, address: string, text: string): Promise<boolean> {
+  await cache.put(address, new Response(text));
+  const back = await cache.match(address);
+  return (await back?.text()) === text;
+}
+
+function addressOf({ store, key }: Place): string {
+  return `${ROOT}${store}/${encodeURIComponent(key)}`;
+}
+
+function placeAt(path: string): Place | null {
+  const [store, key, ...more] = path.slice(ROOT.length).split('/');
+  const known = COPIED_STORES.find((one) => one === store);
+  return !path.startsWith(ROOT) || known === undefined || key === undefined || more.length > 0
+    ? null
+    : { store: known, key: decodeURIComponent(key) };
+}
