@@ -89,6 +89,7 @@ class Desk {
       marking: null,
       debriefOf: null,
       picture: null,
+      notCounted: false,
       apart: [],
     };
   }
@@ -263,10 +264,10 @@ class Desk {
     if (saved === undefined || !/\/(picture|report)$/.test(this.#place)) return;
     const { counter, levels } = this.#options;
     const records = this.state.saved.records.filter((record) => record.planId === planId);
+    if (this.state.notCounted) this.#change({ notCounted: false });
     counter.count({ plan: saved.plan, levels, records }).then(
       (counted) => this.#counting === mine && this.#change(counted),
-      // Another question came first, or it cannot be counted; then it stays as it is.
-      () => undefined,
+      () => this.#counting === mine && this.#change({ notCounted: true }),
     );
   }
 

@@ -1,8 +1,10 @@
 /**
  * The page's side of reading GPX files: promises over a worker, or over this thread where there is none. Holds no
- * file itself.
+ * file itself. Every question gets an answer, also where nobody can read.
  */
 import workerAddress from './gpx.worker.ts?worker&url';
+import { refused } from '../core/gpx/types.ts';
+import { openLine } from './line.ts';
 import { startWorker, type Trust } from './startWorker.ts';
 import type { RoadAnswers } from '../core/gpx/choose.ts';
 import type { RoadStretch } from '../core/gpx/hardest.ts';
@@ -11,6 +13,9 @@ import type { RecordedSample } from '../core/gpx/recorded.ts';
 import type { GpxOutcome } from '../core/gpx/summary.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
+
+const NO_READER =
+  'The part that reads files does not answer. Load the page anew, then choose the file again.';
 
 /** A file that is being read. */
 export interface GpxReading {
@@ -29,24 +34,37 @@ export interface GpxImporter {
   recorded(stretch: RoadStretch): Promise<readonly RecordedSample[] | null>;
 }
 
-type Line = (request: GpxRequest) => void;
-
 /** A question without an answer yet. */
 interface Waiting {
   readonly request: GpxRequest;
   readonly take: (answer: GpxAnswer) => void;
 }
 
+/** A task of its own lets a cancel get through. */
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+/** What is answered where nobody reads. */
+function lostAnswer({ id, kind }: GpxRequest): GpxAnswer {
+  const lost = refused('no-reader', NO_READER);
+  if (kind === 'cut') return { kind: 'level', id, level: lost };
+  if (kind === 'recorded') return { kind: 'samples', id, samples: null };
+  return { kind: 'outcome', id, outcome: { kind: 'refused', problems: lost.problems } };
+}
+
 /** Keeps the questions that wait for an answer, and the line to whoever answers. */
 function openCounter(start: () => Worker | null) {
   const waiting = new Map<number, Waiting>();
-  let line: Line | null = null;
   let lastId = 0;
   const receive = (answer: GpxAnswer): void => waiting.get(answer.id)?.take(answer);
-  const lineNow = (): Line => {
-    line ??= connect(start, receive, () => [...waiting.values()].map((one) => one.request));
-    return line;
-  };
+  const send = openLine<GpxRequest, GpxAnswer>({
+    start,
+    here: async () => (await import('./gpxDesk.ts')).openGpxDesk(receive, pause),
+    receive,
+    unanswered: () => [...waiting.values()].map((one) => one.request),
+    onLost: () => {
+      for (const { request } of waiting.values()) receive(lostAnswer(request));
+    },
+  });
   const ask = <Result>(
     toRequest: (id: number) => GpxRequest,
     pick: (answer: GpxAnswer) => Result | undefined,
@@ -63,19 +81,19 @@ function openCounter(start: () => Worker | null) {
       };
       waiting.set(id, { request, take });
     });
-    lineNow()(request);
+    send(request);
     return { id, result };
   };
-  return { ask, receive, lineNow } as const;
+  return { ask, receive, send } as const;
 }
 
 /** Starts nothing before it is asked for. */
 export function createGpxImporter(start: () => Worker | null): GpxImporter {
-  const { ask, receive, lineNow } = openCounter(start);
+  const { ask, receive, send } = openCounter(start);
   const outcomeOf = (answer: GpxAnswer): GpxOutcome | undefined =>
     answer.kind === 'outcome' ? answer.outcome : undefined;
   return {
-    prepare: () => void lineNow(),
+    prepare: () => send(null),
     read(file, onShare) {
       const { id, result } = ask<GpxOutcome>(
         (one) => ({ kind: 'read', id: one, file }),
@@ -85,7 +103,7 @@ export function createGpxImporter(start: () => Worker | null): GpxImporter {
         },
       );
       const cancel = (): void => {
-        lineNow()({ kind: 'cancel', id });
+        send({ kind: 'cancel', id });
         receive({ kind: 'outcome', id, outcome: { kind: 'cancelled' } });
       };
       return { outcome: result, cancel };
@@ -104,31 +122,6 @@ export function createGpxImporter(start: () => Worker | null): GpxImporter {
       return (await result).samples;
     },
   };
-}
-
-/** Connects to a worker; where it does not start or breaks down, what it did not answer is asked again here. */
-function connect(
-  start: () => Worker | null,
-  receive: (answer: GpxAnswer) => void,
-  unanswered: () => readonly GpxRequest[],
-): Line {
-  const worker = start();
-  if (worker === null) return workHere(receive);
-  let send: Line = (request) => worker.postMessage(request);
-  worker.addEventListener('message', (event: MessageEvent<GpxAnswer>) => receive(event.data));
-  worker.addEventListener('error', () => {
-    worker.terminate();
-    send = workHere(receive);
-    for (const request of unanswered()) send(request);
-  });
-  return (request) => send(request);
-}
-
-function workHere(receive: (answer: GpxAnswer) => void): Line {
-  const desk = import('./gpxDesk.ts').then(({ openGpxDesk }) =>
-    openGpxDesk(receive, () => new Promise((resolve) => setTimeout(resolve, 0))),
-  );
-  return (request) => void desk.then((take) => take(request));
 }
 
 /** The worker the build made, or null. `trust` turns its address into one that this page may run. */

@@ -3,10 +3,17 @@
  * that was just finished never waits for it. Where there is no worker this thread counts, with pauses.
  */
 import workerAddress from './group.worker.ts?worker&url';
+import { openLine } from './line.ts';
 import { startWorker, type Trust } from './startWorker.ts';
 import type { GroupAnswer, GroupCount, GroupJob, GroupQuestion } from './groupWorkshop.ts';
 
 export type { GroupCount, GroupJob } from './groupWorkshop.ts';
+
+/** Between two signs four rides are ridden again, each beside its best ride: on a slow tablet that takes a while. */
+const SILENCE_S = 60;
+
+/** A task of its own lets a newer question get through. */
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 /** Counts group pictures. */
 export interface GroupCounter {
@@ -16,7 +23,6 @@ export interface GroupCounter {
 
 /** Starts the counter; nothing is loaded before the first question. */
 export function createGroupCounter(start: () => Worker | null): GroupCounter {
-  let ask: ((question: GroupQuestion) => void) | null = null;
   let lastId = 0;
   let waiting: {
     readonly question: GroupQuestion;
@@ -25,25 +31,24 @@ export function createGroupCounter(start: () => Worker | null): GroupCounter {
   } | null = null;
 
   const receive = (answer: GroupAnswer): void => {
-    if (waiting === null || waiting.question.id !== answer.id) return;
+    if (waiting === null || waiting.question.id !== answer.id || answer.kind === 'working') return;
     const { resolve, reject } = waiting;
     waiting = null;
     if (answer.kind === 'counted') resolve(answer.count);
     else reject(new Error(answer.reason));
   };
 
-  const connect = (): ((question: GroupQuestion) => void) => {
-    const worker = start();
-    if (worker === null) return workHere(receive);
-    worker.addEventListener('message', (event: MessageEvent<GroupAnswer>) => receive(event.data));
-    worker.addEventListener('error', () => {
-      // A worker that fails to load or breaks down loses what it was asked: ask again here.
-      worker.terminate();
-      ask = workHere(receive);
-      if (waiting !== null) ask(waiting.question);
-    });
-    return (question) => worker.postMessage(question);
-  };
+  const ask = openLine<GroupQuestion, GroupAnswer>({
+    start,
+    here: async () => (await import('./groupWorkshop.ts')).openGroupWorkshop(receive, pause),
+    receive,
+    unanswered: () => (waiting === null ? [] : [waiting.question]),
+    onLost: () => {
+      waiting?.reject(new Error('nobody counts'));
+      waiting = null;
+    },
+    silenceS: SILENCE_S,
+  });
 
   return {
     count: (job) =>
@@ -51,17 +56,9 @@ export function createGroupCounter(start: () => Worker | null): GroupCounter {
         lastId += 1;
         const question: GroupQuestion = { ...job, id: lastId };
         waiting = { question, resolve, reject };
-        ask ??= connect();
         ask(question);
       }),
   };
-}
-
-function workHere(receive: (answer: GroupAnswer) => void): (question: GroupQuestion) => void {
-  const workshop = import('./groupWorkshop.ts').then(({ openGroupWorkshop }) =>
-    openGroupWorkshop(receive, () => new Promise((resolve) => setTimeout(resolve, 0))),
-  );
-  return (question) => void workshop.then((take) => take(question));
 }
 
 /** The worker the build made, or null. `trust` turns its address into one that this page may run. */

@@ -30,6 +30,8 @@ export interface GroupQuestion extends GroupJob {
 }
 
 export type GroupAnswer =
+  /** A sign that somebody is at work. */
+  | { readonly kind: 'working'; readonly id: number }
   | { readonly kind: 'counted'; readonly id: number; readonly count: GroupCount }
   | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
 
@@ -64,7 +66,10 @@ export function openGroupWorkshop(
     const rides: GroupRide[] = [];
     const apart: string[] = [];
     for (const [i, record] of question.records.entries()) {
-      if (i % RIDES_AT_ONCE === 0) await pause();
+      if (i % RIDES_AT_ONCE === 0) {
+        post({ kind: 'working', id: question.id });
+        await pause();
+      }
       if (newest !== question.id) return null;
       const known = seen.get(record.checksum) ?? record;
       seen.set(record.checksum, known);

@@ -147,12 +147,13 @@ export async function openDesk(
   shelf: ClinicShelf,
   rides: RideStart[] = [],
   markLater: (turn: FinishedTurn) => ReturnType<typeof markTurn> = markTurn,
+  startCounter: () => Worker | null = () => null,
 ): Promise<OwnedDesk> {
   let ids = 0;
   return openClinicDesk({
     gone: new Promise(() => undefined),
     shelf,
-    counter: createGroupCounter(() => null),
+    counter: createGroupCounter(startCounter),
     levels: [LEVEL],
     ownLevels: [],
     ride: (start) => void rides.push(start),

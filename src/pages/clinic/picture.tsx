@@ -31,7 +31,8 @@ export function Picture({ props, session }: PictureProps): JSX.Element {
         </button>
       </Note>
     );
-  if (picture === null) return <Note line={words.picture.working} />;
+  if (picture === null)
+    return <Note line={props.notCounted ? words.picture.failed : words.picture.working} />;
   if (picture.rides === 0)
     return (
       <Note line={props.apart.length > 0 ? words.picture.apart(props.apart.length) : words.picture.none} />

@@ -18,7 +18,8 @@ export function ReportSheet(props: {
   readonly named: boolean;
 }): JSX.Element {
   const { session, named } = props;
-  const { words, format, picture } = props.props;
+  const { words, format, picture, notCounted } = props.props;
+  const uncounted = notCounted ? words.picture.failed : words.picture.working;
   const [road] = picture?.roads ?? [];
   const course = road === undefined ? null : courseOfRoad(road, session, props.props);
   return (
@@ -32,7 +33,7 @@ export function ReportSheet(props: {
         </p>
       </header>
       {picture === null || picture.rides === 0 ? (
-        <p>{picture === null ? words.picture.working : words.picture.none}</p>
+        <p>{picture === null ? uncounted : words.picture.none}</p>
       ) : (
         <ul class="report-says">
           {BOARDS.filter((board) => board !== 'table').map((board) => (

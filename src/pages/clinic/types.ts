@@ -59,6 +59,8 @@ export interface ClinicState {
   readonly debriefOf: string | null;
   /** Picture of the session that is looked at; null while it is being counted. */
   readonly picture: GroupPicture | null;
+  /** The picture that is looked at cannot be counted. */
+  readonly notCounted: boolean;
   /** Checksums of rides that count nowhere, because they did not come out as their marks say. */
   readonly apart: readonly string[];
 }

@@ -9,6 +9,7 @@ const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
 export const clinicPictureWords = {
   picture: {
     working: 'The group picture is being counted …',
+    failed: 'The picture could not be counted. Load the page anew, then open it again.',
     none: 'No ride yet. The picture grows with every ride.',
     closed: 'In this plan everybody sees their own marks only.',
     apart: (n: number): string =>

@@ -25,6 +25,27 @@ beforeEach(async () => {
 
 afterEach(() => closeRoom(room));
 
+/** A worker that cannot count. */
+class FailingWorker extends EventTarget {
+  postMessage(question: { readonly id: number }): void {
+    const data = { kind: 'failed', id: question.id, reason: 'broken on purpose' };
+    queueMicrotask(() => this.dispatchEvent(new MessageEvent('message', { data })));
+  }
+  terminate(): void {}
+}
+
+describe('a picture that cannot be counted', () => {
+  it('says so, instead of being counted for ever', async () => {
+    closeRoom(room);
+    room = await openRoom(() => new FailingWorker() as unknown as Worker);
+    await room.desk.onSaveRound(sessionOfThree());
+    goTo(room, 's/session-1/picture');
+    await expect.poll(() => room.desk.state().notCounted, patient).toBe(true);
+    draw(room);
+    expect(one(room, '.board-note').textContent).toBe(words.picture.failed);
+  });
+});
+
 describe('what a group looks at', () => {
   beforeEach(async () => {
     await room.desk.onSaveRound(sessionOfThree());

@@ -23,12 +23,12 @@ export interface Room {
 }
 
 /** Opens the pages on an empty device. */
-export async function openRoom(): Promise<Room> {
+export async function openRoom(startCounter: () => Worker | null = () => null): Promise<Room> {
   const root = document.createElement('div');
   document.body.append(root);
   const shelf = memoryShelf();
   const rides: RideStart[] = [];
-  const desk = await openDesk(shelf, rides);
+  const desk = await openDesk(shelf, rides, undefined, startCounter);
   const room: Room = { root, shelf, rides, files: [], desk, place: '', debriefs: 0 };
   desk.subscribe(() => draw(room));
   draw(room);
