@@ -106,10 +106,10 @@ function rideJob({ level, bike, rider }: ReferenceJob): RideJob {
   return { level, seed: level.seed, bike, rider, autoEase: false };
 }
 
-/** Does something to the kept levels and lets the pages know. */
+/** Does something to the kept levels and lets the pages know. What is kept is said at once, however long reading takes. */
 async function changed(keeping: Keeping, doing: () => Promise<SaveAnswer | null>): Promise<KeepAnswer> {
   const answer = await doing();
-  await keeping.refresh();
+  keeping.refresh().catch(() => undefined);
   return answerOf(answer);
 }
 

@@ -62,6 +62,7 @@ export const ROAD: Readonly<Record<RoadCode, Say>> = {
     'The file has no elevations, so nothing is known about its hills. Export it from a program that adds them.',
   backwards: 'The stretch ends before it begins. Choose where it starts and where it ends.',
   unreadable: 'The file could not be read. Was it moved or changed meanwhile? Choose it again.',
+  'no-reader': 'The part that reads files does not answer. Load the page anew, then choose the file again.',
   'no-road': 'The road is no longer here. Choose the file again.',
   'several-tracks': (problem) => {
     const { taken } = problem as RoadQuestion;

@@ -14,9 +14,6 @@ import type { GpxOutcome } from '../core/gpx/summary.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
 
-const NO_READER =
-  'The part that reads files does not answer. Load the page anew, then choose the file again.';
-
 /** A file that is being read. */
 export interface GpxReading {
   /** Never rejects; a cancelled reading answers `cancelled` at once. */
@@ -45,7 +42,7 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 
 
 /** What is answered where nobody reads. */
 function lostAnswer({ id, kind }: GpxRequest): GpxAnswer {
-  const lost = refused('no-reader', NO_READER);
+  const lost = refused('no-reader');
   if (kind === 'cut') return { kind: 'level', id, level: lost };
   if (kind === 'recorded') return { kind: 'samples', id, samples: null };
   return { kind: 'outcome', id, outcome: { kind: 'refused', problems: lost.problems } };

@@ -61,6 +61,7 @@ export type RoadCode =
   | 'no-elevation'
   | 'backwards'
   | 'unreadable'
+  | 'no-reader'
   | 'no-road'
   // What a person decides; holes are also a reason why elevations are no better.
   | 'several-tracks'

@@ -33,16 +33,23 @@ interface BenchProps {
 
 function Bench({ state, send, services }: BenchProps): JSX.Element {
   const [mine, setMine] = useState<BenchServices | null>(null);
+  const [failed, setFailed] = useState(false);
   useEffect(() => {
-    void services.bench().then(async (bench) => {
+    const open = async (): Promise<void> => {
+      const bench = await services.bench();
       await outlive(desk, bench);
       setMine(bench);
-    });
+    };
+    open().catch(() => setFailed(true));
   }, []);
   const { title, intro } = titleOf(state.rest);
   return (
     <Sheet title={title} intro={intro}>
-      {mine === null ? <p>{benchWords.opening}</p> : <Part state={state} send={send} services={mine} />}
+      {mine === null ? (
+        <output>{failed ? benchWords.openFailed : benchWords.opening}</output>
+      ) : (
+        <Part state={state} send={send} services={mine} />
+      )}
     </Sheet>
   );
 }

@@ -7,6 +7,7 @@ export const benchWords = {
   title: 'Level bench',
   intro: 'Make a road to practise on: from your head, or from one that was really ridden.',
   opening: 'The bench is being set up …',
+  openFailed: 'The bench could not be fetched. Load the page anew, then try again.',
   home: {
     make: 'Make a level',
     fresh: 'A new road',

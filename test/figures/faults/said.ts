@@ -1,0 +1,104 @@
+/**
+ * What the game says when something is wrong, and what each sentence claims, so that a sentence that names another
+ * cause than the real one is found. The texts come from the words themselves.
+ */
+import { afterWords } from '../../../src/pages/words/after.ts';
+import { benchWords } from '../../../src/pages/words/bench.ts';
+import { clinicWords } from '../../../src/pages/words/clinic.ts';
+import { gearCheckWords } from '../../../src/pages/words/gearCheck.ts';
+import { handoverWords } from '../../../src/pages/words/handover.ts';
+import { serviceWords } from '../../../src/pages/words/services.ts';
+import { words } from '../../../src/pages/words.ts';
+import type { Cause } from './types.ts';
+
+interface Sentence {
+  readonly text: string;
+  /** Causes this is true for; null where it names none. */
+  readonly names: readonly Cause[] | null;
+}
+
+/** Sentences whose code names a cause. */
+const CODES: Readonly<Record<string, readonly Cause[]>> = {
+  'private-window': ['no-store'],
+  'disk-full': ['disk-full'],
+  blocked: ['tabs'],
+  'not-fetched': ['network'],
+  'no-canvas': ['picture', 'browser'],
+  'newer-version': [],
+  corrupt: [],
+};
+
+const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
+  Object.entries(list).map(([code, text]) => ({ text, names: CODES[code] ?? null }));
+const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
+
+const TROUBLE: readonly Sentence[] = [
+  ...coded(afterWords.notSaved).filter(({ text }) => text !== afterWords.notSaved['trial']),
+  ...coded(afterWords.health),
+  ...coded(words.ride.failed),
+  ...plain(
+    ...[
+      words.trouble.ride,
+      words.trouble.again,
+      words.trouble.page,
+      words.trouble.notKept,
+      words.review.guess.notMarked,
+    ],
+  ),
+  { text: afterWords.loadFailed, names: ['network'] },
+  ...coded(benchWords.keep.codes),
+  ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
+  ...plain(
+    clinicWords.openFailed,
+    clinicWords.elsewhere,
+    clinicWords.round.notKept,
+    clinicWords.round.notMarked,
+  ),
+  ...plain(clinicWords.round.ridingSays),
+  ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
+  ...plain(serviceWords.failed, serviceWords.savedPart, serviceWords.notAFile, serviceWords.notDeleted),
+  ...plain('could not be read and were left out.'),
+  ...plain(gearCheckWords.answer.failed, clinicWords.picture.failed, 'does not answer. Load the page anew'),
+];
+
+const WAITING: readonly string[] = [
+  words.ride.loading,
+  afterWords.loading,
+  clinicWords.opening,
+  clinicWords.round.marking,
+  clinicWords.picture.working,
+  'Planning the best ride:',
+  handoverWords.carry.making,
+  words.review.doing.saved.saving,
+  benchWords.opening,
+  benchWords.check.working,
+];
+
+const inOneLine = (text: string): string => text.replaceAll(/\s+/g, ' ');
+
+const found = (text: string): Sentence | undefined => {
+  const line = inOneLine(text);
+  return TROUBLE.find((one) => line.includes(one.text));
+};
+
+/** The sentence of trouble in a text, or null. */
+export const troubleIn = (text: string): string | null => found(text)?.text ?? null;
+
+/** Whether a text says that something is wrong. */
+export const isTold = (text: string): boolean => found(text) !== undefined;
+
+/** The sentence of a page whose scripts have not come. It is true as long as it stands there. */
+export const nothingCame = (text: string): string | null =>
+  inOneLine(text).includes(words.arrival.stuck) ? words.arrival.stuck : null;
+
+/** The sentence that says something is still coming, or null. */
+export const waitingIn = (text: string): string | null => {
+  const line = inOneLine(text);
+  return WAITING.find((one) => line.includes(one)) ?? null;
+};
+
+/** Whether a sentence may be said where this is really the matter. */
+export function isTrueFor(sentence: string, cause: Cause): boolean {
+  const names = TROUBLE.find((one) => one.text === sentence)?.names ?? null;
+  return names === null || names.includes(cause);
+}
