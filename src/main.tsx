@@ -5,7 +5,7 @@
 import './ui/theme.css';
 import './ui/parts.css';
 import './ui/dialogs.css';
-import './framed.ts';
+import './app/framed.ts';
 import './pages/arrival.css';
 import './pages/start.css';
 import './pages/pages.css';
@@ -14,13 +14,13 @@ import './pages/ride.css';
 import './ui/forced.css';
 import './input/pads.css';
 import { render } from 'preact';
-import { keepAwake } from './awake.ts';
+import { keepAwake } from './app/wakeLock.ts';
 import { DEFAULT_KEYS } from './input/actions.ts';
-import { joinClinic } from './clinic.ts';
-import { joinJudging } from './judging.ts';
-import { joinKeeping } from './keeping.ts';
-import { bundledLevels } from './levels.ts';
-import { joinOffline } from './newer.ts';
+import { joinClinic } from './app/group/clinic.ts';
+import { joinJudging } from './app/scoring.ts';
+import { joinKeeping } from './app/persistence.ts';
+import { bundledLevels } from './app/levels.ts';
+import { joinOffline } from './app/updates.ts';
 import { hashOf, parseAddress } from './ui/address.ts';
 import { App } from './app/app.tsx';
 import { PAGES, preloadAfterRide } from './app/pageTable.ts';
@@ -35,12 +35,12 @@ import { onRoad } from './core/settings/settings.ts';
 import { unitsOf } from './ui/format.ts';
 import { words } from './pages/words.ts';
 import { PHYSICS_VERSION } from './core/ride/recording.ts';
-import type { Journal } from './journal.ts';
-import { openTroubleDesk } from './trouble.ts';
-import { joinUnfinished } from './unfinishedRides.ts';
-import { joinServices } from './services.ts';
-import { type RideSession, startRideSession } from './rideSession.ts';
-import type { RideLook, RidePlaces } from './rideViews.ts';
+import type { Journal } from './app/ride/journal.ts';
+import { openTroubleDesk } from './app/trouble.ts';
+import { joinUnfinished } from './app/ride/unfinishedRides.ts';
+import { joinServices } from './app/joinServices.ts';
+import { type RideSession, startRideSession } from './app/ride/session.ts';
+import type { RideLook, RidePlaces } from './app/ride/views.ts';
 
 const store = createStore(
   initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {

@@ -51,17 +51,18 @@ const shellPackages = {
 /** Rooms outside the core that others may know. */
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
   charts: ['ui'],
-  app: ['words', 'ui', 'charts', 'pages'],
+  app: ['words', 'game', 'ui', 'charts', 'pages', 'input', 'audio', 'storage', 'worker', 'offline'],
   pages: ['words', 'ui', 'charts', 'app'],
   cli: ['words'],
 };
 
-/** Rooms that show pictures or play sounds refer to files in `assets`; `main` reads the levels too. */
+/** Rooms that show pictures or play sounds refer to files in `assets`; `app` reads the levels. */
 const shellFolders: Readonly<Record<string, readonly string[]>> = {
   game: ['assets'],
   ui: ['assets'],
   pages: ['assets'],
   audio: ['assets'],
+  app: ['levels'],
 };
 
 function buildTable(): ReadonlyMap<string, Permission> {
@@ -76,24 +77,19 @@ function buildTable(): ReadonlyMap<string, Permission> {
     table.set(room, { rooms, packages, folders: shellFolders[room] ?? [] });
   }
   const shellsForMain = Object.keys(shellPackages).filter((room) => room !== 'cli');
-  const folders = ['assets', 'levels'];
-  table.set('main', {
-    rooms: ['core', ...coreRooms, ...shellsForMain],
-    packages: ['preact'],
-    folders,
-  });
+  table.set('main', { rooms: ['core', ...coreRooms, ...shellsForMain], packages: ['preact'], folders: [] });
   return table;
 }
 
 /** Every room of the house. */
 export const importTable: ReadonlyMap<string, Permission> = buildTable();
 
-/** Rooms that `main` reaches only when they are needed, with `import()`. */
+/** Rooms that are reached only when they are needed, with `import()`. */
 export const lazyRooms: readonly string[] = ['game'];
 
 /**
  * The room a file lives in, or null if the table has no such room.
- * Files directly in `src` are `main`: the entry and what joins the rooms.
+ * Of files directly in `src` there is one, the entry; its room is `main`.
  * @param path from the top of the repository, with forward slashes
  */
 export function roomOf(path: string): string | null {

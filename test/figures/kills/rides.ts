@@ -5,8 +5,8 @@ import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { between, seededRandom } from '../../../src/core/math/random.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
-import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/journalShapes.ts';
-import { rideAgain } from '../../../src/rideReplay.ts';
+import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/app/ride/journalShapes.ts';
+import { rideAgain } from '../../../src/app/ride/replay.ts';
 import { findChromium, thisComputer } from '../../browser/chromium.ts';
 import { serveFolder } from '../../browser/server.ts';
 

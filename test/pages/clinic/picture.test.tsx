@@ -10,7 +10,7 @@ import { nameOf, remarkOf } from '../../../src/pages/clinic/say.ts';
 import { after } from '../../../src/pages/clinic/session.ts';
 import { createFormat } from '../../../src/ui/format.ts';
 import { clinicWords as words } from '../../../src/pages/words/clinic.ts';
-import { NAMES, rideNext, sessionOfThree } from '../../main/clinicGiven.ts';
+import { NAMES, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import { all, closeRoom, draw, goTo, nameless, one, openRoom, sessionOf, tap, type Room } from './room.tsx';
 
 /** A busy computer needs longer; nothing here is about speed. */

@@ -4,10 +4,10 @@
  */
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import type { OwnedDesk } from '../../../src/clinicDesk.ts';
+import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
 import { ClinicPage } from '../../../src/pages/clinic/page.tsx';
 import type { RideStart, SavedRound } from '../../../src/pages/clinic/types.ts';
-import { type MemoryShelf, memoryShelf, openDesk, propsOf } from '../../main/clinicGiven.ts';
+import { type MemoryShelf, memoryShelf, openDesk, propsOf } from '../../app/clinicGiven.ts';
 
 /** The pages with everything round them. */
 export interface Room {

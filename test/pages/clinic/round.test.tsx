@@ -1,12 +1,12 @@
 /** From the first page of the clinic to a ride and from one rider to the next, and the form of a plan. */
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { OwnedDesk } from '../../../src/clinicDesk.ts';
+import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
 import { ownNickname } from '../../../src/core/group/nicknames.ts';
 import { nameOf } from '../../../src/pages/clinic/say.ts';
 import { after } from '../../../src/pages/clinic/session.ts';
 import { clinicWords as words } from '../../../src/pages/words/clinic.ts';
-import { openDesk, PLAN, rideNext, sessionOfThree } from '../../main/clinicGiven.ts';
+import { openDesk, PLAN, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import {
   all,
   closeRoom,

@@ -1,0 +1,92 @@
+/**
+ * Joins what is carried between devices to the clinic: one owner per session, fetched when it is wanted, and a club's
+ * own store, asked after every ride and whenever the network is back, once somebody here has agreed to it.
+ */
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import type { Keeping } from '../persistence.ts';
+import type { Store } from '../createStore.ts';
+import type { HandoverDesk } from './handoverDesk.ts';
+import type { SharedDesk } from './sharedDesk.ts';
+
+/** Carrying, joined. */
+export interface Carrying {
+  readonly session: (plan: ClinicPlan) => Promise<HandoverDesk>;
+  readonly store: () => Promise<SharedDesk>;
+  /** Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to one. */
+  sync(plan: ClinicPlan, deviceId: string): Promise<void>;
+  /** Forgets what was fetched, because everything was deleted. */
+  forget(): void;
+}
+
+/** Nothing is fetched yet. `onChanged` gets all rides of a session when some have come or gone. */
+export function joinCarrying(
+  store: Store,
+  keeping: Keeping,
+  onChanged: (planId: string, records: readonly RideRecord[]) => void,
+): Carrying {
+  const desks = new Map<string, Promise<HandoverDesk>>();
+  let shared: Promise<SharedDesk> | null = null;
+
+  const open = async (plan: ClinicPlan): Promise<HandoverDesk> => {
+    const [{ openHandoverDesk }, { localCheck }, { createHandoverShelf }] = await Promise.all([
+      import('./handoverDesk.ts'),
+      import('./handoverCheck.ts'),
+      import('../../storage/collected.ts'),
+    ]);
+    const desk: HandoverDesk = await openHandoverDesk(plan, {
+      shelf: createHandoverShelf(await keeping.storage),
+      check: localCheck(store.state().levels),
+      now: () => Date.now(),
+      onChanged: () => onChanged(plan.id, desk.collected().set.records),
+    });
+    return desk;
+  };
+  const session = (plan: ClinicPlan): Promise<HandoverDesk> => {
+    const desk = desks.get(plan.id) ?? open(plan);
+    desks.set(plan.id, desk);
+    // What could not be fetched is asked for again.
+    desk.catch(() => desks.delete(plan.id));
+    return desk;
+  };
+  const clubStore = (): Promise<SharedDesk> => {
+    shared ??= openStore(keeping);
+    shared.catch(() => {
+      shared = null;
+    });
+    return shared;
+  };
+  // Another tab has agreed to a store, or stopped it.
+  window.addEventListener('storage', () => void shared?.then((club) => club.look()));
+  return {
+    session,
+    store: clubStore,
+    async sync(plan, deviceId) {
+      const club = await clubStore();
+      if (club.agreed() === null) return;
+      const desk = await session(plan);
+      await club.sync(
+        () => desk.handOver(deviceId),
+        (read) => desk.take(read),
+      );
+    },
+    forget() {
+      desks.clear();
+      shared = null;
+    },
+  };
+}
+
+async function openStore(keeping: Keeping): Promise<SharedDesk> {
+  const [{ openSharedDesk }, { createAgreementShelf }] = await Promise.all([
+    import('./sharedDesk.ts'),
+    import('../../storage/shared/index.ts'),
+  ]);
+  return openSharedDesk({
+    storage: await keeping.storage,
+    agreement: createAgreementShelf(() => window.localStorage),
+    fetch: (url, init) => fetch(url, init),
+    sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+    now: () => Date.now(),
+  });
+}

@@ -1,0 +1,127 @@
+/**
+ * Joins group sessions to the game: fetches their owner when somebody wants it, begins the rides it asks for and
+ * hands it the ones that came to their end.
+ */
+import type { RideResult } from '../../core/coach/results.ts';
+import type { Kept } from '../afterRide.ts';
+import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
+import type { FinishedTurn } from './clinicShelf.ts';
+import { type Carrying, joinCarrying } from './carrying.ts';
+import type { Judging } from '../scoring.ts';
+import type { Keeping } from '../persistence.ts';
+import { bikeById, riderById } from '../../core/model/presets.ts';
+import type { RideStart, SavedRound } from '../../pages/clinic/types.ts';
+import type { GroupTurn } from '../groupTurn.ts';
+import { riderFor, type Settings } from '../../core/settings/settings.ts';
+import type { Store } from '../createStore.ts';
+import { takeOver } from '../tabLock.ts';
+import { trustedScript } from '../trustedScripts.ts';
+
+/** Group sessions, joined. */
+export interface Clinic {
+  /**
+   * The owner. One tab at a time has it, or they would overwrite what the other has kept: whichever asks takes it
+   * over, with all that was kept until then.
+   */
+  desk(): Promise<OwnedDesk>;
+  /** A turn of a group came to its end; `onKept` is called once it lies in the database, before it is marked. */
+  finished(turn: GroupTurn, result: RideResult, onKept: () => void): Promise<void>;
+  /** Plans and rides that go from device to device. */
+  readonly carrying: Carrying;
+  /** What is kept was changed or deleted by somebody else. */
+  reload(): Promise<void>;
+}
+
+/** So many sessions, the newest ones, are looked after when the network is back. */
+const MOST_SYNCED = 3;
+
+/** Held by the tab that owns the group sessions. */
+const OWNER_LOCK = 'before-the-hill.clinic';
+
+/** Nothing is fetched yet. */
+export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
+  let opened: Promise<OwnedDesk> | null = null;
+  const carrying = joinCarrying(store, keeping, (planId, records) => {
+    void opened?.then((desk) => desk.collected(planId, records));
+  });
+  const sync = ({ plan, deviceId }: SavedRound): void => {
+    // What could not be sent is sent after the next ride; the store's own state says what is wrong.
+    carrying.sync(plan, deviceId).catch(() => undefined);
+  };
+  window.addEventListener('online', () => {
+    void opened?.then((desk) => desk.state().saved.rounds.slice(0, MOST_SYNCED).forEach(sync));
+  });
+  const open = async (): Promise<OwnedDesk> => {
+    const [room, shelves, counters] = await Promise.all([
+      import('./clinicDesk.ts'),
+      import('./clinicShelf.ts'),
+      import('../../worker/groupClient.ts'),
+    ]);
+    const storage = await keeping.storage;
+    const { gone, isOwned } = await takeOver(OWNER_LOCK);
+    return room.openClinicDesk({
+      gone,
+      shelf: shelves.whileOwned(shelves.createClinicShelf(storage), isOwned),
+      counter: counters.createGroupCounter(() => counters.startGroupWorker(trustedScript)),
+      levels: store.state().levels,
+      ownLevels: (await storage.listLevels()).map(({ level }) => level),
+      ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),
+      markLater: ({ level, recording }) => judging.planner.judge(level, recording),
+      carry: carrying.session,
+      onKept: sync,
+      newId,
+      newSeed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
+      now: () => Date.now(),
+    });
+  };
+  const desk = (): Promise<OwnedDesk> => {
+    if (opened !== null) return opened;
+    const mine = open();
+    opened = mine;
+    // What could not be fetched, or was taken over by another tab, is asked for again.
+    const forget = (): void => {
+      if (opened === mine) opened = null;
+    };
+    mine.then(({ gone }) => gone.then(forget), forget);
+    return mine;
+  };
+  return {
+    desk,
+    carrying,
+    async finished(turn, result, onKept) {
+      const mark: MarkRide = async (keep, kept) => {
+        if (kept) onKept();
+        await judging.judge(result, { keep: () => Promise.resolve(keptAs(kept)), mark: keep });
+      };
+      await (await desk()).take(finishedTurn(turn, result), mark);
+    },
+    async reload() {
+      carrying.forget();
+      if (opened !== null) await (await opened).reload();
+    },
+  };
+}
+
+function finishedTurn(turn: GroupTurn, { level, recording }: RideResult): FinishedTurn {
+  const { planId, nickname, rideIndex, attempt } = turn;
+  return { planId, nickname, rideIndex, attempt, level, recording };
+}
+
+function keptAs(kept: boolean): Kept {
+  return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+}
+
+/** The turn with bike and rider whole; what the plan leaves to the device is taken from its settings. */
+function turnOf(start: RideStart, settings: Settings): GroupTurn {
+  const { planId, nickname, rideIndex, attempt, level } = start;
+  const bundled = bikeById(start.bikeId);
+  const bike = bundled ?? settings.bike;
+  const suiting = bundled === undefined ? settings.rider : riderFor(bundled);
+  return { planId, nickname, rideIndex, attempt, level, bike, rider: riderById(start.riderId) ?? suiting };
+}
+
+/** Sixteen random bytes as small letters and digits; a page that is not served securely has no `randomUUID`. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

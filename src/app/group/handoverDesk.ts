@@ -1,0 +1,200 @@
+/**
+ * The owner of what is carried between devices: takes in what was read, keeps it beside the rides of this device,
+ * knows what is missing, and talks to a club's own store where one is used. Draws nothing.
+ */
+import { mergeSets } from '../../core/group/records/merge.ts';
+import type { Heard } from '../../core/group/records/missing.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
+import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
+import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from '../../storage/collected.ts';
+import type { Collected } from '../../pages/handover/collected.ts';
+
+/** Rides records again; the planner may do it somewhere else. Answers in the order it was asked. */
+export type Check = (plan: ClinicPlan, records: readonly RideRecord[]) => Promise<readonly Remark[]>;
+
+/** What the desk is given. */
+export interface HandoverOptions {
+  readonly shelf: HandoverShelf;
+  readonly check: Check;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Records of other devices have come, or one of this device was taken back. */
+  readonly onChanged: () => void;
+}
+
+/** Records that are ridden again in one go; in between the page can draw. */
+const CHECKED_AT_ONCE = 8;
+
+/** The desk of one session. */
+export interface HandoverDesk {
+  collected(): Collected;
+  /** Everything of one device, ready to be handed over. */
+  handOver(deviceId: string): HandOver;
+  /** Takes in what was read; false where it could not be kept. Twice is the same as once. */
+  take(read: ReadFile): Promise<boolean>;
+  /** A ride of this device is taken back: it stays counted, is no longer a ride, and others are told. */
+  withdraw(record: RideRecord): Promise<boolean>;
+  /** Deletes everything of the session, with the rides of all devices. */
+  drop(): Promise<boolean>;
+  /** Reads anew what the clinic has kept, such as a new ride. */
+  reload(): Promise<void>;
+  subscribe(listener: () => void): () => void;
+}
+
+/** Opens the desk of a session. */
+export async function openHandoverDesk(plan: ClinicPlan, options: HandoverOptions): Promise<HandoverDesk> {
+  const desk = new Desk(plan, options);
+  await desk.reload();
+  return desk;
+}
+
+class Desk implements HandoverDesk {
+  readonly #plan: ClinicPlan;
+  readonly #options: HandoverOptions;
+  readonly #listeners = new Set<() => void>();
+  readonly #remarks = new Map<string, Remark>();
+  #kept: ShelfOfPlan = NOTHING_KEPT;
+  #collected: Collected = { ...NOTHING_KEPT, remarks: [], toCheck: 0 };
+  readonly #handOvers = new Map<string, HandOver>();
+  #line: Promise<unknown> = Promise.resolve();
+  #checking = false;
+
+  constructor(plan: ClinicPlan, options: HandoverOptions) {
+    this.#plan = plan;
+    this.#options = options;
+  }
+
+  collected(): Collected {
+    return this.#collected;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  reload(): Promise<void> {
+    return this.#inLine(async () => this.#settle(await this.#options.shelf.load(this.#plan.id)));
+  }
+
+  /** The very same until something changes, so that pages need not pack it anew. */
+  handOver(deviceId: string): HandOver {
+    const made = this.#handOvers.get(deviceId) ?? this.#handOverOf(deviceId);
+    this.#handOvers.set(deviceId, made);
+    return made;
+  }
+
+  #handOverOf(deviceId: string): HandOver {
+    const { set, heard } = this.#kept;
+    const records = set.records.filter((record) => record.deviceId === deviceId);
+    const lastSeq = [...records.map(({ seq }) => seq), ...heardOf(heard, deviceId)].reduce(
+      (last, seq) => Math.max(last, seq),
+      0,
+    );
+    return { planId: this.#plan.id, deviceId, lastSeq, withdrawn: set.withdrawn, records };
+  }
+
+  take(read: ReadFile): Promise<boolean> {
+    return this.#inLine(() => this.#take(read));
+  }
+
+  withdraw({ id, deviceId, seq }: RideRecord): Promise<boolean> {
+    return this.take({
+      set: { records: [], damaged: [], withdrawn: [id] },
+      heard: [{ deviceId, lastSeq: seq }],
+    });
+  }
+
+  async drop(): Promise<boolean> {
+    const done = await this.#options.shelf.drop(this.#plan.id);
+    this.#remarks.clear();
+    await this.reload();
+    return done;
+  }
+
+  /** One after the other: two readings at once must not each keep only their own half. */
+  #inLine<T>(doing: () => Promise<T>): Promise<T> {
+    const done = this.#line.then(doing);
+    this.#line = done.catch(() => undefined);
+    return done;
+  }
+
+  async #take(read: ReadFile): Promise<boolean> {
+    const { shelf, now, onChanged } = this.#options;
+    const records = read.set.records.filter((record) => record.planId === this.#plan.id);
+    const before = this.#kept;
+    const set = mergeSets(before.set, { ...read.set, records });
+    const after = { set, heard: withHeard(before.heard, read.heard, now()) };
+    const answer = await shelf.keep(this.#plan.id, before, after);
+    this.#settle(after);
+    onChanged();
+    return answer;
+  }
+
+  #settle(kept: ShelfOfPlan): void {
+    this.#kept = kept;
+    this.#handOvers.clear();
+    this.#show();
+    void this.#check();
+  }
+
+  #show(): void {
+    const { set, heard } = this.#kept;
+    const remarks = set.records.flatMap((record) => this.#remarks.get(keyOf(record)) ?? []);
+    const toCheck = this.#unchecked().length;
+    // A ride that does not come out as it says is kept and shown, and counts nowhere.
+    this.#collected = { set, heard, remarks, toCheck };
+    for (const listener of this.#listeners) listener();
+  }
+
+  #unchecked(): RideRecord[] {
+    return this.#kept.set.records.filter(
+      (record) => record.recording !== null && !this.#remarks.has(keyOf(record)),
+    );
+  }
+
+  async #check(): Promise<void> {
+    if (this.#checking) return;
+    this.#checking = true;
+    try {
+      for (;;) {
+        const some = this.#unchecked().slice(0, CHECKED_AT_ONCE);
+        if (some.length === 0) break;
+        const remarks = await this.#options.check(this.#plan, some);
+        // An answer for every question, or it would be asked for ever.
+        if (remarks.length !== some.length) break;
+        for (const [i, record] of some.entries()) this.#remarks.set(keyOf(record), remarks[i] as Remark);
+        this.#show();
+      }
+    } catch {
+      // They stay to be checked; the next arrival asks again.
+    } finally {
+      this.#checking = false;
+    }
+  }
+}
+
+function keyOf(record: RideRecord): string {
+  return `${record.id} ${record.checksum} ${record.recording === null ? '' : 'whole'}`;
+}
+
+function heardOf(heard: readonly Heard[], deviceId: string): number[] {
+  return heard.filter((item) => item.deviceId === deviceId).map((item) => item.lastSeq);
+}
+
+/** For every device and number the first time it was said, and for every device the last time anything was. */
+export function withHeard(before: readonly Heard[], read: ReadFile['heard'], atMs: number): readonly Heard[] {
+  const all = [...before, ...read.map((item) => ({ ...item, atMs }))];
+  const first = new Map<string, Heard>();
+  const last = new Map<string, Heard>();
+  for (const item of all) {
+    const key = `${item.deviceId} ${item.lastSeq}`;
+    const known = first.get(key);
+    if (known === undefined || item.atMs < known.atMs) first.set(key, item);
+    const latest = last.get(item.deviceId);
+    if (latest === undefined || item.atMs >= latest.atMs) last.set(item.deviceId, item);
+  }
+  return [...new Set([...first.values(), ...last.values()])];
+}

@@ -1,0 +1,150 @@
+/** The real services behind the pages: files to save and to take back, and deleting everything. */
+import type { Clinic } from './group/clinic.ts';
+import { LIMITS } from '../core/math/limits.ts';
+import type { Judging } from './scoring.ts';
+import type { Keeping } from './persistence.ts';
+import type { Newer } from './updates.ts';
+import { offerFile } from '../charts/picture.ts';
+import type { Services, Told } from './services.ts';
+import { words } from '../pages/words.ts';
+import type { RideLook } from './ride/views.ts';
+import type { State } from './store.ts';
+import type { Trouble } from './trouble.ts';
+import { reportOf } from './troubleReport.ts';
+import { startTwoRides } from './ride/twoRides.ts';
+import type { UnfinishedRides } from './ride/unfinishedRides.ts';
+import { trustedScript } from './trustedScripts.ts';
+import { keyOfGearJob, PlannerCancelled } from '../worker/client.ts';
+
+/** Those who do the work. */
+export interface Joined {
+  readonly keeping: Keeping;
+  readonly judging: Judging;
+  readonly clinic: Clinic;
+  readonly newer: Newer;
+  readonly unfinished: UnfinishedRides;
+  /** Everything that went wrong so far. */
+  readonly troubles: () => readonly Trouble[];
+  readonly state: () => State;
+  readonly look: () => RideLook;
+}
+
+/** Joins the services to them. */
+export function joinServices(joined: Joined): Services {
+  const { keeping, judging, clinic, newer, unfinished, look } = joined;
+  const { planner } = judging;
+  void keeping.there.then((kept) =>
+    kept.onDeletedElsewhere(() => {
+      unfinished.forget();
+      void keeping.forget();
+      void clinic.reload();
+    }),
+  );
+  const { services } = words;
+  return {
+    loadNewer: () => newer.load(),
+    letUnfinishedGo: (ride) => unfinished.letGo(ride),
+    async keepUnfinished(ride) {
+      const { state } = await unfinished.keep(ride);
+      return state === 'saved'
+        ? { ok: true, sentence: words.unfinished.kept }
+        : { ok: false, sentence: words.unfinished.notKept };
+    },
+    saveReport: () => saveReport(joined),
+    rideTwo: (wish) => startTwoRides(wish, look, judging),
+    async judgeRide(result) {
+      const { report, reference } = await planner.judge(result.level, result.recording);
+      return { result, report, reference: reference.trace };
+    },
+    checkGears: (question, told) => {
+      planner.checkGears(question, told).then(told.onDone, (error: unknown) => {
+        if (!(error instanceof PlannerCancelled)) told.onFailed();
+      });
+      return () => planner.cancel(keyOfGearJob(question));
+    },
+    async saveEverything() {
+      const file = await (await keeping.storage).exportAll();
+      offerFile(
+        new Blob([JSON.stringify(file)], { type: 'application/json' }),
+        'before-the-hill.everything.json',
+      );
+      return {
+        ok: file.complete,
+        sentence: file.complete ? services.savedAll(file.rides.length) : services.savedPart,
+      };
+    },
+    clinic: () => clinic.desk(),
+    carry: { session: clinic.carrying.session, store: clinic.carrying.store, readRides },
+    takeBack: (file, evenIfChanged) => takeBack(joined, file, evenIfChanged),
+    paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
+    bench: async () => (await import('./levelBench.ts')).openBenchDesk(keeping, judging.planner),
+    async deleteEverything() {
+      await newer.forget();
+      const answer = await (await keeping.storage).deleteEverything();
+      await (answer.deleted ? keeping.forget() : keeping.refresh());
+      await unfinished.look();
+      await clinic.reload();
+      return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
+    },
+  };
+}
+
+/** The ride that stands still, or the one that is debriefed, goes along. */
+function saveReport({ troubles, state }: Joined): void {
+  const { trouble, last, levels } = state();
+  const scripts = [...document.querySelectorAll<HTMLScriptElement>('script[src]')];
+  const report = reportOf({
+    build: scripts.map(({ src }) => src.split('/').at(-1) ?? ''),
+    browser: navigator.userAgent,
+    troubles: troubles(),
+    recording: trouble?.ride?.recording ?? last?.recording ?? null,
+    isBundled: (levelId) => levels.some(({ id }) => id === levelId),
+  });
+  offerFile(
+    new Blob([JSON.stringify(report, null, 1)], { type: 'application/json' }),
+    'before-the-hill.report.json',
+  );
+}
+
+/** Takes a copy in; what it says of a club's own store is only shown. */
+async function takeBack(
+  { keeping, clinic, unfinished }: Joined,
+  file: Blob,
+  evenIfChanged: boolean,
+): Promise<Told> {
+  const { services } = words;
+  if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
+  let value: unknown;
+  try {
+    value = JSON.parse(await file.text());
+  } catch {
+    return { ok: false, sentence: services.notAFile };
+  }
+  const report = await (await keeping.storage).importAll(value, { evenIfChanged });
+  await keeping.refresh();
+  await unfinished.look();
+  await clinic.reload();
+  const { added, already, unsaved, problem, clubStore } = report;
+  if (report.refused.some((one) => one.code === 'newer-version'))
+    return { ok: false, sentence: services.newerFile };
+  if (!evenIfChanged && report.refused.some((one) => one.code === 'checksum'))
+    return { ok: false, sentence: services.changedFile, askAboutChanged: true };
+  const refused = report.refused.filter(({ code }) => code !== 'checksum').length;
+  const good = refused === 0 && unsaved === 0 && problem === null;
+  if (added + already === 0 && !good) return { ok: false, sentence: services.notAFile };
+  const sentence = services.takenBack(added, already, refused + unsaved);
+  if (clubStore === null) return { ok: good, sentence };
+  // Nobody on this device has agreed to it.
+  (await clinic.carrying.store()).offer(clubStore);
+  return {
+    ok: good,
+    sentence: `${sentence} ${services.namesStore(new URL(clubStore.url).host)}`,
+    more: { href: '#clinic/store', word: services.lookAtStore },
+  };
+}
+
+/** Long texts of rides are read by a worker of their own. */
+const readRides: Services['carry']['readRides'] = async (text, onShare, signal) => {
+  const { readRidesAway, startRideFileWorker } = await import('../worker/rideFileClient.ts');
+  return readRidesAway(() => startRideFileWorker(trustedScript), text, onShare, signal);
+};

@@ -1,0 +1,245 @@
+/**
+ * Joins the store to the keeping: choices come back at the start and are kept when they change, rides are kept
+ * as soon as they are over, before they are judged. The keeping is loaded after the first picture; nothing waits for it.
+ */
+import type { KeptResult, RideResult, UnmarkedRide } from '../core/coach/results.ts';
+import type { Judged } from '../worker/client.ts';
+import { RULES_VERSION } from '../core/group/records/record.ts';
+import { levelHash } from '../core/level/build.ts';
+import type { Keys, Settings } from '../core/settings/settings.ts';
+import type { Kept } from './afterRide.ts';
+import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from '../core/settings/kept.ts';
+import type { Store } from './createStore.ts';
+import type { UnfinishedRide } from './unfinished.ts';
+import { PHYSICS_VERSION } from '../core/ride/recording.ts';
+import type { Health, ListedRide, Marking, NewRide, Storage } from '../storage/index.ts';
+
+/** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */
+const REST_MS = 400;
+
+/** The keeping, joined. */
+export interface Keeping {
+  /**
+   * The storage, once it is open. Rejects where its part of the program cannot be fetched; each time it is asked for
+   * it is tried again.
+   */
+  readonly storage: Promise<Storage>;
+  /** Comes with the storage, however long that takes. */
+  readonly there: Promise<Storage>;
+  /** Keeps a ride whose marks are still to be worked out; the same id again is the same ride. */
+  keepRide(id: string, ridden: RiddenRide): Promise<Kept>;
+  /** Keeps what was ridden of a ride that broke off; it never gets marks. */
+  keepUnfinished(ride: UnfinishedRide): Promise<Kept>;
+  /** Adds the marks to a kept ride. */
+  markRide(id: string, judged: Judged): Promise<void>;
+  /** Reads the results anew. */
+  refresh(): Promise<void>;
+  /** Everything was deleted, here or in another tab: choices are as on the first visit, and none is written back. */
+  forget(): Promise<void>;
+}
+
+/** What is kept of a ride. */
+export type RiddenRide = Pick<RideResult, 'level' | 'recording'>;
+
+/** The storage's part of the program is fetched again after so long (ms), and as soon as there is a network. */
+const AGAIN_AFTER_MS = 5000;
+
+/** Opens the keeping and follows the store. */
+export function joinKeeping(store: Store, keys: Keys): Keeping {
+  const untouched = store.state().settings;
+  let whileDeaf = (change: () => void): void => change();
+  let opened: Promise<Storage> | null = null;
+  let arrive = (_: Storage): void => undefined;
+  const there = new Promise<Storage>((resolve) => {
+    arrive = resolve;
+  });
+  const refresh = async (): Promise<void> => {
+    const kept = await get();
+    const rides = await kept.listRides();
+    store.send({ kind: 'results', results: rides.flatMap(resultOf), unmarked: rides.flatMap(unmarkedOf) });
+    const own = await kept.listLevels();
+    store.send({ kind: 'own-levels', levels: own.map((one) => one.level) });
+  };
+  const begin = async (kept: Storage): Promise<void> => {
+    followHealth(store, kept);
+    whileDeaf = await bringBack(store, kept, keys, untouched);
+    await refresh();
+    arrive(kept);
+  };
+  const get = (): Promise<Storage> => {
+    if (opened !== null) return opened;
+    const mine = open();
+    opened = mine;
+    mine.then(begin, () => {
+      opened = null;
+      store.send({ kind: 'keeping', code: 'not-fetched' });
+    });
+    return mine;
+  };
+  const tryUntilThere = (): void => {
+    get().catch(() => window.setTimeout(tryUntilThere, AGAIN_AFTER_MS));
+  };
+  tryUntilThere();
+  window.addEventListener('online', () => void get().catch(() => undefined));
+  const keep = async (ride: NewRide): Promise<Kept> => {
+    const kept = await keepRideIn(get(), ride);
+    if (opened !== null) await refresh();
+    return kept;
+  };
+  return {
+    get storage() {
+      return get();
+    },
+    there,
+    refresh,
+    forget() {
+      whileDeaf(() => store.send({ kind: 'forget', settings: untouched }));
+      return refresh();
+    },
+    keepRide: (id, ridden) => keep(newRide(id, ridden)),
+    keepUnfinished: (ride) => keep(brokenOff(ride)),
+    async markRide(id, { report }) {
+      await (await get()).markRide(id, markingOf(report));
+      await refresh();
+    },
+  };
+}
+
+/** Keeps a ride and says what became of it. */
+async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kept> {
+  const kept = await storage.catch(() => null);
+  if (kept === null) return { state: 'not-saved', code: 'not-fetched', smallCopy: false };
+  const answer = await kept.saveRide(ride);
+  if (!answer.saved) return { state: 'not-saved', code: answer.code, smallCopy: answer.smallCopy };
+  // Now the person has something to lose, and the browser a reason to agree.
+  void kept.requestPersistence();
+  return { state: 'saved' };
+}
+
+function followHealth(store: Store, kept: Storage): void {
+  const tell = (): void => store.send({ kind: 'keeping', code: noticeOf(kept.health) });
+  kept.subscribe(tell);
+  tell();
+}
+
+function markingOf({ total, marks, passed }: Judged['report']): Marking {
+  const { cadence, foresight, easing, chainLine, economy } = marks;
+  return {
+    total,
+    marks: {
+      cadence: cadence.value,
+      foresight: foresight.value,
+      easing: easing.value,
+      chainLine: chainLine.value,
+      economy: economy.value,
+    },
+    passed,
+    rulesVersion: RULES_VERSION,
+  };
+}
+
+/** A ride that never came to its end. */
+function brokenOff({ id, turn, physicsVersion, ...ridden }: UnfinishedRide): NewRide {
+  const ride = newRide(id, ridden);
+  // What somebody of a group has ridden is no ride of whoever owns this device.
+  return { ...ride, standing: 'unfinished', physicsVersion, kind: turn === null ? ride.kind : 'clinic' };
+}
+
+/** A ride that was just ridden to its end. */
+function newRide(id: string, { level, recording }: RiddenRide): NewRide {
+  return {
+    id,
+    levelId: level.id,
+    levelTitle: level.title,
+    levelHash: levelHash(level),
+    seed: recording.seed,
+    bikeId: recording.bike.id,
+    riderId: recording.rider.id,
+    kind: level.teaches === 'check' ? 'check' : 'ride',
+    standing: 'to-mark',
+    physicsVersion: PHYSICS_VERSION,
+    rulesVersion: null,
+    total: null,
+    marks: { cadence: null, foresight: null, easing: null, chainLine: null, economy: null },
+    passed: false,
+    recording,
+    level,
+  };
+}
+
+/** Brings the kept choices back and follows what becomes of them; `untouched` are those the page opened with. */
+async function bringBack(
+  store: Store,
+  kept: Storage,
+  keys: Keys,
+  untouched: Settings,
+): Promise<(change: () => void) => void> {
+  const choices = await kept.loadSettings({
+    schema: SETTINGS_VERSION,
+    steps: [],
+    read: (value) => readChoices(value, keys),
+  });
+  if (choices !== null) {
+    const settings = withEarly(choices.settings, untouched, store.state().settings);
+    store.send({ kind: 'restore', ...choices, settings });
+  }
+  return followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
+}
+
+async function open(): Promise<Storage> {
+  const { openStorage } = await import('../storage/index.ts');
+  return openStorage();
+}
+
+/**
+ * Keeps choices when they differ from the kept ones: the first change at once, a row of them when it has rested. The
+ * answer makes a change that is not to be written, because everything was deleted.
+ */
+function followChoices(store: Store, storage: Storage, before: KeptChoices): (change: () => void) => void {
+  const now = () => ({ settings: store.state().settings, cautionsSeen: store.state().cautionsSeen });
+  let kept = before;
+  let timer = 0;
+  let deaf = false;
+  const keep = (): void => {
+    const next = now();
+    if (deaf) return;
+    if (next.settings === kept.settings && next.cautionsSeen === kept.cautionsSeen) return;
+    kept = next;
+    void storage.saveSettings(next, SETTINGS_VERSION);
+  };
+  // The first change at once, for a page can be closed at any moment and then there is no time to write.
+  store.subscribe(() => {
+    if (timer === 0) keep();
+    window.clearTimeout(timer);
+    timer = window.setTimeout(() => {
+      timer = 0;
+      keep();
+    }, REST_MS);
+  });
+  window.addEventListener('pagehide', keep);
+  keep();
+  return (change) => {
+    deaf = true;
+    change();
+    kept = now();
+    deaf = false;
+  };
+}
+
+/** What a person should know about the keeping, or null. */
+function noticeOf({ kind, problem }: Health): string | null {
+  if (problem === 'disk-full' || problem === 'recordings-lost') return problem;
+  return kind === 'kept' ? null : kind;
+}
+
+function resultOf(ride: ListedRide): readonly KeptResult[] {
+  const { id, savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed } = ride;
+  return total === null
+    ? []
+    : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed }];
+}
+
+function unmarkedOf(ride: ListedRide): readonly UnmarkedRide[] {
+  const { id, savedAtMs, levelId, levelTitle, kind, standing } = ride;
+  return standing === 'marked' ? [] : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, standing }];
+}

@@ -1,0 +1,76 @@
+/**
+ * Which help a ride shows, and what it says: the level decides, the player may always switch one on, and a check
+ * ride has none. Joins the coach's hints and marks to words; draws nothing itself.
+ */
+import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
+import { nextStep } from '../../core/coach/nextStep.ts';
+import type { Aids, Level } from '../../core/level/schema.ts';
+import type { LiveRide } from '../../core/ride/run.ts';
+import type { RideTrace } from '../../core/ride/trace.ts';
+import type { RideFrame } from '../../core/ride/types.ts';
+import type { HudHelp, HudStep } from '../../game/hud/help.ts';
+import { createFormat, type Format } from '../../ui/format.ts';
+import { AIDS, type Settings } from '../../core/settings/settings.ts';
+import { words } from '../../pages/words.ts';
+
+/** Hints and marks are renewed this often (s of ride time). */
+const EVERY_S = 0.25;
+
+/** The help of a level for a player. */
+export function aidsFor(level: Level, { aidsOn }: Pick<Settings, 'aidsOn'>): Aids {
+  if (level.teaches === 'check') return level.aids;
+  const switched = Object.fromEntries(AIDS.filter((aid) => aidsOn.includes(aid)).map((aid) => [aid, true]));
+  return { ...level.aids, ...switched };
+}
+
+/** The same, worked out again only when the settings have become others. */
+export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
+  let known: { readonly of: Settings; readonly aids: Aids } | null = null;
+  return () => {
+    const now = settings();
+    if (known?.of !== now) known = { of: now, aids: aidsFor(level, now) };
+    return known.aids;
+  };
+}
+
+/** What is asked with every frame. */
+export interface RideHelp {
+  frame(frame: RideFrame, aids: Aids, shown: HudHelp, units: Settings['units']): void;
+}
+
+/** Help for one ride; `reference` answers null as long as the best ride is not known. */
+export function createRideHelp(ride: LiveRide, reference: () => RideTrace | null): RideHelp {
+  let count: LiveCount = NOTHING_COUNTED;
+  let toldAtS = Number.NEGATIVE_INFINITY;
+  return {
+    frame(frame, aids, shown, units) {
+      if (Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
+      toldAtS = frame.timeS;
+      const best = aids.nextStep ? reference() : null;
+      shown.setStep(best === null ? null : stepInWords(ride, best, frame, createFormat(units)));
+      if (!aids.liveMarks) return shown.setMarks(null);
+      count = countLive(ride.world, ride.trace, count);
+      const marks = liveMarks(ride.world, count);
+      const names = ['cadence', 'easing', 'chainLine'] as const;
+      const wanted = names.filter((name) => name !== 'chainLine' || ride.world.machine.ringCount > 1);
+      shown.setMarks(wanted.map((name) => ({ name: words.hud.marks[name], value: marks[name] })));
+    },
+  };
+}
+
+function stepInWords(ride: LiveRide, best: RideTrace, frame: RideFrame, format: Format): HudStep | null {
+  if (frame.phase !== 'riding' || frame.shift !== null || frame.waitingShifts > 0) return null;
+  const step = nextStep(ride.world.machine, best, frame);
+  if (step === null) return null;
+  const now = step.inM === 0;
+  const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
+  return {
+    action: words.hud.step(step.derailleur, step.direction, step.steps),
+    // Round numbers are all that can be read while riding.
+    when: now
+      ? words.hud.stepNow
+      : words.hud.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
+    now,
+    direction: step.direction,
+  };
+}

@@ -1,0 +1,77 @@
+/**
+ * Riding by ear: says what comes into a place that screen readers speak, and tells the tone of the cadence to
+ * whoever makes sounds. What is said, when, and how high the tone is comes from the coach.
+ */
+import { type EarCue, earCues, hintsByEar, toneHz } from '../../core/coach/byEar.ts';
+import type { NextStep } from '../../core/coach/nextStep.ts';
+import type { RideTrace } from '../../core/ride/trace.ts';
+import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
+import type { Format } from '../../ui/format.ts';
+import { words } from '../../pages/words.ts';
+
+/** What riding by ear needs. */
+export interface EarOptions {
+  readonly world: RideWorld;
+  /** The best ride where hints may be given and it is known, else null. */
+  readonly reference: () => RideTrace | null;
+  readonly format: Format;
+  /** Read aloud when it changes. */
+  readonly place: HTMLElement;
+  /** Gets a frequency (Hz), 0 for silence. */
+  readonly tone: (hz: number) => void;
+}
+
+/** Follows a ride. */
+export interface RideEar {
+  frame(frame: RideFrame): void;
+  /** Silence. */
+  stop(): void;
+}
+
+/** Hints are looked for this often (s of ride time). */
+const EVERY_S = 0.25;
+
+/** Makes it for one ride. */
+export function createRideEar({ world, reference, format, place, tone }: EarOptions): RideEar {
+  const cues = earCues(world.course);
+  const hints = hintsByEar(world.machine, reference);
+  let said = 0;
+  let askedAtS = Number.NEGATIVE_INFINITY;
+  const say = (text: string): void => {
+    // A new element is read aloud even where the words are the same again.
+    const line = document.createElement('p');
+    line.textContent = text;
+    place.replaceChildren(line);
+  };
+  const sound = (hz: number): void => {
+    // The same number that is heard, for those who listen by program.
+    if (place.dataset['toneHz'] !== String(hz)) place.dataset['toneHz'] = String(hz);
+    tone(hz);
+  };
+  return {
+    frame(frame) {
+      let latest: EarCue | null = null;
+      for (let cue = cues[said]; cue !== undefined && cue.atM <= frame.distanceM; cue = cues[said]) {
+        latest = cue;
+        said += 1;
+      }
+      if (latest !== null) say(sentence(latest, format));
+      if (Math.abs(frame.timeS - askedAtS) >= EVERY_S) {
+        askedAtS = frame.timeS;
+        const hint = hints(frame);
+        if (hint !== null) say(hintSentence(hint));
+      }
+      sound(Math.round(toneHz(frame)));
+    },
+    stop: () => sound(0),
+  };
+}
+
+function sentence({ code, inM, slopeRatio, lengthM }: EarCue, format: Format): string {
+  const tens = (m: number): string => format.distance(Math.round(m / 10) * 10);
+  return words.ear[code](tens(inM), format.percent(slopeRatio), tens(lengthM));
+}
+
+function hintSentence({ derailleur, direction, steps }: NextStep): string {
+  return words.ear.hint(words.hud.step(derailleur, direction, steps));
+}

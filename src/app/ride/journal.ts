@@ -1,0 +1,231 @@
+/**
+ * The journal of a ride: what was ridden so far, kept while it is ridden, so that a crash, an empty battery or a
+ * closed tab costs two seconds at most. One record says what is ridden, others hold the recording piece by piece;
+ * whether a ride is still being ridden somewhere is told by a lock that ends with its tab.
+ */
+import { levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Bike, Rider } from '../../core/model/types.ts';
+import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
+import type { LiveRide } from '../../core/ride/run.ts';
+import {
+  HEAD_KIND,
+  heads,
+  type JournalHead,
+  type JournalPart,
+  PART_KIND,
+  parts,
+  unfinishedRide,
+} from './journalShapes.ts';
+import type { GroupTurn } from '../groupTurn.ts';
+import type { UnfinishedRide } from '../unfinished.ts';
+import type { Storage } from '../../storage/index.ts';
+
+/**
+ * Ticks of the ride (120 a second) after which it is written again: a second of riding, so that it surely lies
+ * in the database before two seconds have gone by. Shifts are written at once.
+ */
+export const JOURNAL_TICKS = 120;
+/** A piece is written anew until it holds so many commands; then the next one begins. Keeps every write short. */
+const COMMANDS_IN_PART = 200;
+/** Without locks: a journal written so lately (ms) may belong to another tab that is still riding. */
+const STILL_RIDDEN_MS = 15_000;
+
+/** What is ridden. */
+export interface JournalOf {
+  readonly level: Level;
+  readonly rest: string;
+  readonly turn: GroupTurn | null;
+  readonly bike: Bike;
+  readonly rider: Rider;
+  readonly autoEase: boolean;
+  /** Pieces that are there already, where a ride goes on. */
+  readonly partCount: number;
+}
+
+/** The journal of one ride. Nothing here throws or keeps a picture waiting. */
+export interface Journal {
+  /** The ride went on; called with every picture. `shifted` where a lever was pushed. */
+  note(ride: LiveRide, shifted: boolean): void;
+  /** Writes what is not written yet; true once it is in the database. */
+  flush(ride: LiveRide): Promise<boolean>;
+  readonly id: string;
+  /** Pieces there are or may be. */
+  partCount(): number;
+  /** The ride was built anew from its recording and goes on: everything is written once more. */
+  goOn(): void;
+  /** The ride is kept elsewhere, or nobody wants it any more. */
+  drop(): Promise<void>;
+  /** Nobody rides it here any more; it stays. */
+  close(): void;
+}
+
+const lockName = (id: string): string => `before-the-hill.ride.${id}`;
+
+/** Holds a lock until told otherwise; without locks, or where they are forbidden, everybody may ride. */
+function holdLock(id: string): () => void {
+  const locks = navigator.locks as LockManager | undefined;
+  let letGo = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  locks?.request(lockName(id), () => held).catch(() => undefined);
+  return letGo;
+}
+
+/**
+ * Begins or goes on with a journal; nothing is written before the first seconds have been ridden.
+ * @param storage asked with every write, because it may come later than the ride
+ */
+export function openJournal(id: string, what: JournalOf, storage: () => Promise<Storage>): Journal {
+  return new Writer(id, what, storage);
+}
+
+class Writer implements Journal {
+  readonly id: string;
+  readonly #head: JournalHead;
+  readonly #storage: () => Promise<Storage>;
+  readonly #letGo: () => void;
+  #headWritten = false;
+  /** Commands and fingerprints that lie in full pieces, and the piece that is being filled. */
+  #from = { commands: 0, checkpoints: 0 };
+  #index: number;
+  #partWritten = false;
+  #writtenTick = 0;
+  #shifted = false;
+  #closed = false;
+  #scheduled = false;
+  #waiting = 0;
+  #writing: Promise<boolean> = Promise.resolve(true);
+
+  constructor(id: string, what: JournalOf, storage: () => Promise<Storage>) {
+    const { level, rest, turn, bike, rider, autoEase, partCount } = what;
+    this.id = id;
+    this.#storage = storage;
+    this.#index = partCount;
+    this.#letGo = holdLock(id);
+    const setup = { levelId: level.id, levelHash: levelHash(level), seed: level.seed, bike, rider, autoEase };
+    this.#head = { rest, level, turn, physicsVersion: PHYSICS_VERSION, setup };
+  }
+
+  partCount(): number {
+    return this.#index + 1;
+  }
+
+  note(ride: LiveRide, shifted: boolean): void {
+    this.#shifted ||= shifted;
+    if (this.#closed || this.#scheduled || this.#waiting > 0) return;
+    const ridden = ride.now.tick - this.#writtenTick;
+    if (ridden < (this.#shifted ? 1 : JOURNAL_TICKS)) return;
+    this.#scheduled = true;
+    // After this picture, so that none waits for it.
+    setTimeout(() => {
+      this.#scheduled = false;
+      void this.flush(ride);
+    }, 0);
+  }
+
+  goOn(): void {
+    this.#writing = this.#writing.then((kept) => {
+      if (this.#partWritten) this.#index += 1;
+      this.#partWritten = false;
+      this.#from = { commands: 0, checkpoints: 0 };
+      this.#writtenTick = 0;
+      return kept;
+    });
+  }
+
+  flush(ride: LiveRide): Promise<boolean> {
+    this.#waiting += 1;
+    this.#writing = this.#writing.then(async (before) => {
+      try {
+        if (this.#closed || ride.now.tick === this.#writtenTick) return before;
+        return await this.#write(ride);
+      } catch {
+        // The storage could not be fetched, or the tab is going; the next piece tries again.
+        return false;
+      } finally {
+        this.#waiting -= 1;
+      }
+    });
+    return this.#writing;
+  }
+
+  async #write(ride: LiveRide): Promise<boolean> {
+    this.#shifted = false;
+    this.#writtenTick = ride.now.tick;
+    const from = this.#from;
+    const part = ride.recordedSince(from.commands, from.checkpoints);
+    const storage = await this.#storage();
+    if (!this.#headWritten) {
+      const head = { kind: HEAD_KIND, id: this.id, schema: heads.schema, data: this.#head };
+      this.#headWritten = (await storage.putRecord(head)).saved;
+    }
+    const data: JournalPart = { of: this.id, index: this.#index, from, ...part };
+    const record = { kind: PART_KIND, id: `${this.id}-${this.#index}`, schema: parts.schema, data };
+    const { saved } = await storage.putRecord(record);
+    this.#partWritten ||= saved;
+    if (saved && part.commands.length >= COMMANDS_IN_PART) {
+      this.#index += 1;
+      this.#partWritten = false;
+      this.#from = {
+        commands: from.commands + part.commands.length,
+        checkpoints: from.checkpoints + part.checkpoints.length,
+      };
+    }
+    return saved && this.#headWritten;
+  }
+
+  async drop(): Promise<void> {
+    this.#closed = true;
+    await this.#writing;
+    if (this.#writtenTick > 0) await dropJournal(await this.#storage(), this.id, this.partCount());
+    this.#letGo();
+  }
+
+  close(): void {
+    this.#closed = true;
+    void this.#writing.then(this.#letGo);
+  }
+}
+
+/** Removes a journal: the head first, so that half of it is never offered. */
+export async function dropJournal(storage: Storage, id: string, partCount: number): Promise<void> {
+  await storage.deleteRecords(HEAD_KIND, [id]);
+  // One more may have been begun while somebody looked.
+  const ids = Array.from({ length: partCount + 2 }, (_, index) => `${id}-${index}`);
+  await storage.deleteRecords(PART_KIND, ids);
+}
+
+/** All rides that broke off or are still being ridden somewhere, the last one first. */
+export async function readJournals(storage: Storage): Promise<readonly UnfinishedRide[]> {
+  const known = await storage.listRecords(HEAD_KIND, heads);
+  if (known.length === 0) return [];
+  const pieces = await storage.listRecords(PART_KIND, parts);
+  return known
+    .flatMap(({ id, savedAtMs, data }) => {
+      const own = pieces.filter((one) => one.data.of === id);
+      const atMs = Math.max(savedAtMs, ...own.map((one) => one.savedAtMs));
+      const sorted = own.map((one) => one.data).toSorted((a, b) => a.index - b.index);
+      return unfinishedRide(id, atMs, data, sorted) ?? [];
+    })
+    .toSorted((a, b) => b.atMs - a.atMs);
+}
+
+/** Whether nobody rides it now; `onFree` is called when somebody does and stops. */
+export async function isFree(
+  { id, atMs }: UnfinishedRide,
+  nowMs: number,
+  onFree: (() => void) | null,
+): Promise<boolean> {
+  const locks = navigator.locks as LockManager | undefined;
+  const lately = nowMs - atMs < STILL_RIDDEN_MS;
+  if (locks === undefined) return !lately;
+  try {
+    const free = await locks.request(lockName(id), { ifAvailable: true }, (lock) => lock !== null);
+    if (!free && onFree !== null) void locks.request(lockName(id), onFree).catch(() => undefined);
+    return free;
+  } catch {
+    return !lately;
+  }
+}

@@ -1,0 +1,183 @@
+/**
+ * The time of a ride: counting down, riding tick by tick, paused, over. Owns clock, command queue and what is
+ * said; draws and sounds nothing itself but tells those who do.
+ */
+import type { Aids, Level } from '../../core/level/schema.ts';
+import { midBandRpm } from '../../core/model/legs.ts';
+import { FRESH_CLOCK, ticksDue } from '../../core/ride/clock.ts';
+import { frameOf } from '../../core/ride/frame.ts';
+import { brakeForLine } from '../../core/ride/pilot.ts';
+import type { LiveRide } from '../../core/ride/run.ts';
+import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
+import { words } from '../../pages/words.ts';
+import { cueAt } from './cues.ts';
+import { afterEvents, EMPTY_BOARD } from './remarks.ts';
+
+export type RideMode = 'counting' | 'riding' | 'paused' | 'over';
+
+/** Those who are told. */
+export interface RideListeners {
+  frame(frame: RideFrame): void;
+  events(events: readonly RideEvent[]): void;
+  say(cue: string | null, remark: string | null): void;
+  /** A beat of the click track. */
+  beat(): void;
+  /** Seconds left, null when the pedals turn. */
+  count(secondsLeft: number | null): void;
+  over(): void;
+}
+
+/** What the loop is made of. */
+export interface LoopOptions {
+  readonly ride: LiveRide;
+  readonly level: Level;
+  /** Help that is shown now. */
+  readonly aids: () => Aids;
+  readonly listeners: RideListeners;
+  /** Ride time over real time. */
+  readonly pace: () => number;
+  /** Faster countdowns in tests. */
+  readonly countPace: number;
+  /** The game brakes at lines for this rider; never while they brake themselves. */
+  readonly brakesAtLines: () => boolean;
+  /** Commands of a ride that is watched again, tick by tick; null while somebody rides. */
+  readonly script: ((tick: number) => readonly RideCommand[]) | null;
+}
+
+/** The loop. */
+export interface RideLoop {
+  mode(): RideMode;
+  /** A command for the next tick. Pushes of a lever while paused are lost, as they should be. */
+  command(command: RideCommand): void;
+  /** The frame of this moment; rides on as far as time has come. */
+  nextFrame(timeMs: number): RideFrame;
+  pause(): void;
+  /** Counts down, then rides on. */
+  resume(): void;
+}
+
+/** Seconds of countdown before the pedals turn. */
+const COUNT_S = 3;
+/** What is said is looked at this often, and at once when something happens (ms). */
+const SAY_EVERY_MS = 100;
+/** The picture stays this long after the finish (ms). */
+const AFTER_FINISH_MS = 1200;
+
+/** Makes the loop of one ride; it begins by counting down. */
+export function createRideLoop(options: LoopOptions): RideLoop {
+  return new Loop(options);
+}
+
+class Loop implements RideLoop {
+  readonly #options: LoopOptions;
+  readonly #pilot: ReturnType<typeof brakeForLine>;
+  #mode: RideMode = 'counting';
+  #countEndMs: number | null = null;
+  #countShown: number | null = null;
+  #overAtMs: number | null = null;
+  #clock = FRESH_CLOCK;
+  #queue: RideCommand[] = [];
+  #board = EMPTY_BOARD;
+  #beats = 0;
+  #saidAtMs = Number.NEGATIVE_INFINITY;
+
+  constructor(options: LoopOptions) {
+    this.#options = options;
+    this.#pilot = brakeForLine(options.ride.world);
+  }
+
+  mode(): RideMode {
+    return this.#mode;
+  }
+
+  command(command: RideCommand): void {
+    if (this.#mode !== 'paused' || command.kind !== 'shift') this.#queue.push(command);
+  }
+
+  nextFrame(timeMs: number): RideFrame {
+    const { ride, listeners } = this.#options;
+    if (this.#mode === 'counting') this.#count(timeMs);
+    else if (this.#mode === 'riding') this.#rideOn(timeMs);
+    else if (this.#overAtMs !== null && timeMs >= this.#overAtMs) {
+      this.#overAtMs = null;
+      listeners.over();
+    }
+    const frame = frameOf(ride.world, ride.now);
+    listeners.frame(frame);
+    return frame;
+  }
+
+  pause(): void {
+    if (this.#mode === 'over') return;
+    this.#mode = 'paused';
+    this.#countEndMs = null;
+    this.#countShown = null;
+  }
+
+  resume(): void {
+    if (this.#mode === 'paused') this.#mode = 'counting';
+  }
+
+  #count(timeMs: number): void {
+    const { countPace, listeners } = this.#options;
+    this.#countEndMs ??= timeMs + (COUNT_S * 1000) / countPace;
+    const leftS = Math.ceil(((this.#countEndMs - timeMs) * countPace) / 1000);
+    if (leftS > 0) {
+      if (leftS !== this.#countShown) listeners.count(leftS);
+      this.#countShown = leftS;
+      return;
+    }
+    this.#countEndMs = null;
+    this.#countShown = null;
+    this.#mode = 'riding';
+    this.#clock = FRESH_CLOCK;
+    listeners.count(null);
+  }
+
+  #rideOn(timeMs: number): void {
+    const { ride, listeners, pace, countPace } = this.#options;
+    const due = ticksDue(this.#clock, timeMs, pace());
+    this.#clock = due.clock;
+    const events: RideEvent[] = [];
+    for (let i = 0; i < due.ticks && ride.now.phase !== 'finished'; i += 1) this.#tick(events);
+    if (events.length > 0) listeners.events(events);
+    if (events.length > 0 || Math.abs(timeMs - this.#saidAtMs) >= SAY_EVERY_MS) this.#say(events, timeMs);
+    this.#beat();
+    if (ride.now.phase !== 'finished') return;
+    this.#mode = 'over';
+    this.#overAtMs = timeMs + AFTER_FINISH_MS / countPace;
+  }
+
+  /** Commands wait where a frame holds no tick; all of them act at the beginning of the next one. */
+  #tick(events: RideEvent[]): void {
+    const { ride, brakesAtLines, script } = this.#options;
+    if (script !== null) {
+      for (const event of ride.step(script(ride.now.tick))) events.push(event);
+      return;
+    }
+    const commands = brakesAtLines() ? [...this.#queue, ...this.#pilot(ride.now)] : this.#queue;
+    this.#queue = [];
+    for (const event of ride.step(commands)) events.push(event);
+  }
+
+  #say(events: readonly RideEvent[], timeMs: number): void {
+    this.#saidAtMs = timeMs;
+    const { ride, level, aids, listeners } = this.#options;
+    const { tick, distanceM } = ride.now;
+    this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);
+    const cue = aids().cues ? cueAt(level.cues, distanceM) : null;
+    const cueText = cue === null ? null : 'text' in cue ? cue.text : words.cues[cue.cue];
+    const { code } = this.#board;
+    listeners.say(cueText, code === null ? null : words.remarks[code]);
+  }
+
+  #beat(): void {
+    const { ride, aids, listeners } = this.#options;
+    const { tick, phase } = ride.now;
+    if (!aids().clickTrack || phase !== 'riding') return;
+    const { rider } = ride.world.machine;
+    const now = Math.floor((tick * ride.world.tickS * midBandRpm(rider)) / 60);
+    if (now > this.#beats) listeners.beat();
+    this.#beats = now;
+  }
+}

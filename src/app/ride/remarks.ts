@@ -1,0 +1,70 @@
+/**
+ * Chooses the one short remark that may stand on the screen: only for what went outside tolerance, one at a time,
+ * and not the same again and again. Pure; words are found by the caller.
+ */
+import { HEAVY_LOAD } from '../../core/model/shift.ts';
+import type { RideEvent } from '../../core/ride/types.ts';
+import type { RemarkCode } from '../../pages/words.ts';
+
+/** How long a remark stands, and how long the same one then stays away (s of ride time). */
+export const REMARK_SHOWN_S = 2.6;
+export const REMARK_REST_S = 8;
+
+/** These say what to do at once; they may push another remark aside. */
+const URGENT: readonly RemarkCode[] = ['chain-dropped', 'foot-down', 'line-missed'];
+
+/** The remark an event deserves, or null for most of them. */
+export function remarkOf(event: RideEvent): RemarkCode | null {
+  switch (event.kind) {
+    case 'shift-done':
+      return event.load >= HEAVY_LOAD ? 'heavy-shift' : null;
+    case 'shift-refused':
+      if (event.reason === 'crossed') return 'refused-crossed';
+      if (event.derailleur === 'front') return 'no-ring';
+      return event.direction === 'easier' ? 'no-easier' : 'no-harder';
+    case 'chain-crossed':
+      return 'crossed';
+    case 'shift-hung':
+    case 'shift-waiting':
+    case 'chain-dropped':
+    case 'foot-down':
+    case 'line-missed':
+    case 'reserve-empty':
+      return event.kind;
+    case 'chain-restored':
+    case 'pushed-off':
+    case 'stopped-at-line':
+    case 'reserve-back':
+    case 'finished':
+      return null;
+  }
+}
+
+/** What stands now, and when each remark was last said. Plain data. */
+export interface RemarkBoard {
+  readonly code: RemarkCode | null;
+  readonly untilS: number;
+  readonly saidS: Readonly<Partial<Record<RemarkCode, number>>>;
+}
+
+export const EMPTY_BOARD: RemarkBoard = { code: null, untilS: 0, saidS: {} };
+
+/** A dropped chain is told about until it is back on: nothing else can be done meanwhile. */
+function shownS(code: RemarkCode): number {
+  return code === 'chain-dropped' ? Number.MAX_SAFE_INTEGER : REMARK_SHOWN_S;
+}
+
+/** The board after these events at this ride time (s). */
+export function afterEvents(board: RemarkBoard, events: readonly RideEvent[], timeS: number): RemarkBoard {
+  let next: RemarkBoard = timeS >= board.untilS && board.code !== null ? { ...board, code: null } : board;
+  for (const event of events) {
+    if (event.kind === 'chain-restored' && next.code === 'chain-dropped') next = { ...next, code: null };
+    const code = remarkOf(event);
+    if (code === null) continue;
+    const saidS = next.saidS[code];
+    if (saidS !== undefined && timeS - saidS < REMARK_REST_S) continue;
+    if (next.code !== null && (!URGENT.includes(code) || URGENT.includes(next.code))) continue;
+    next = { code, untilS: timeS + shownS(code), saidS: { ...next.saidS, [code]: timeS } };
+  }
+  return next;
+}

@@ -1,0 +1,368 @@
+/**
+ * One ride from loading to finish: joins core, input, picture, instruments and sound around the loop, pauses when
+ * nobody looks, and hands back the recording. Knows no pages beyond the places it fills.
+ */
+import type { RideResult } from '../../core/coach/results.ts';
+import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Recording } from '../../core/ride/recording.ts';
+import { type LiveRide, startRide } from '../../core/ride/run.ts';
+import type { RideTrace } from '../../core/ride/trace.ts';
+import { buildRideWorld } from '../../core/ride/world.ts';
+import { createGamepads } from '../../input/gamepad.ts';
+import { shake } from '../../input/haptic.ts';
+import { createInputHub, type InputHub } from '../../input/hub.ts';
+import { listenToKeys } from '../../input/keyboard.ts';
+import { createFormat } from '../../ui/format.ts';
+import type { RidePhaseShown } from '../../ui/ridePlaces.ts';
+import { aidsFor, aidsWhile, createRideHelp } from './aids.ts';
+import { onRoad } from '../../core/settings/settings.ts';
+import type { Journal } from './journal.ts';
+import type { RideFailure } from '../store.ts';
+import { lettingGo, playTo, rideAgain } from './replay.ts';
+import { createRideEar, type RideEar } from './guidance.ts';
+import { type Ears, loadEars } from './sound.ts';
+import { createRideLoop, type RideLoop } from './loop.ts';
+import {
+  buildViews,
+  loadRideRooms,
+  looksDifferent,
+  type RideLook,
+  type RidePlaces,
+  type RideRooms,
+  type RideViews,
+} from './views.ts';
+
+declare global {
+  interface Window {
+    /** Set by tests before a ride: multiplies ride time and shortens countdowns. */
+    __rideTestSpeed?: number;
+  }
+}
+
+/** What a session needs. */
+export interface SessionOptions {
+  readonly places: RidePlaces;
+  readonly level: Level;
+  /** Address of this ride, handed on with the result. */
+  readonly rest: string;
+  /** A finished ride to be watched from a place on, or null for riding. */
+  readonly watching: { readonly recording: Recording; readonly fromM: number } | null;
+  /** What was ridden before the ride broke off, or null for a ride from its beginning. */
+  readonly goesOn: Recording | null;
+  /** Keeps the ride while it is ridden; null where it is not to be kept. */
+  readonly journal: Journal | null;
+  /** The best ride, once it is known; null while it is not. */
+  readonly reference: () => RideTrace | null;
+  /** Number of the only gamepad that counts; any of them without it. */
+  readonly gamepad?: number;
+  /** Looks now; asked again when a ride goes on. */
+  readonly look: () => RideLook;
+  readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
+  /** The ride cannot begin. */
+  readonly onFailed: (why: RideFailure, error: unknown) => void;
+  /** Something broke in the middle of the ride; `halt` stops it. */
+  readonly onBroken: (error: unknown) => void;
+  readonly onFinished: (result: RideResult) => void;
+}
+
+/** A ride on the screen. */
+export interface RideSession {
+  /** Paused, and somebody wants to ride on. */
+  isPaused(): boolean;
+  resume(): void;
+  /** Volumes, mute, hold or switch have been changed. */
+  settingsChanged(): void;
+  /**
+   * Something broke: nothing of it moves any more, only its recording is left. Null where there is nothing to stop,
+   * because the ride is over or was stopped before.
+   */
+  halt(): HaltedRide | null;
+  destroy(): void;
+}
+
+/** What is left of a ride that was stopped. */
+export interface HaltedRide {
+  readonly recording: Recording;
+  /** True once all of it is in the journal. */
+  readonly kept: Promise<boolean>;
+}
+
+/** Asked for while paused, when no picture asks (ms). */
+const PAUSED_POLL_MS = 100;
+
+/** Starts loading; the ride begins as soon as everything is there. */
+export function startRideSession(options: SessionOptions): RideSession {
+  const session = new Session(options);
+  void session.load();
+  return session;
+}
+
+class Session implements RideSession {
+  readonly #options: SessionOptions;
+  readonly #ride: LiveRide;
+  readonly #loop: RideLoop;
+  readonly #hub: InputHub;
+  readonly #stops: (() => void)[] = [];
+  #look: RideLook;
+  #rooms: RideRooms | null = null;
+  #views: RideViews | null = null;
+  #ears: Ears | null = null;
+  #ear: RideEar | null = null;
+  #destroyed = false;
+  #begun = false;
+  #halted = false;
+  /** Something happened that the journal should have at once. */
+  #shifted = false;
+
+  constructor(options: SessionOptions) {
+    this.#options = options;
+    this.#look = options.look();
+    const { holdMode } = this.#look.settings;
+    const { watching, goesOn } = options;
+    const { bike, rider, autoEase } = watching?.recording ?? goesOn ?? onRoad(this.#look.settings);
+    this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
+    if (goesOn !== null) rideAgain(this.#ride, goesOn);
+    const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
+    const speed = window.__rideTestSpeed ?? 1;
+    this.#hub = createInputHub(holdMode, (command) => {
+      if (command.kind === 'pause') this.#togglePause();
+      else if (watching === null) this.#loop.command(command);
+      this.#shifted ||= command.kind === 'shift';
+    });
+    const help = createRideHelp(this.#ride, options.reference);
+    const aids = aidsWhile(options.level, () => this.#look.settings);
+    this.#loop = createRideLoop({
+      ride: this.#ride,
+      level: options.level,
+      aids,
+      pace: () => this.#look.settings.paceRatio * speed,
+      countPace: speed,
+      brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
+      script,
+      listeners: {
+        frame: (frame) => {
+          this.#views?.frame(frame);
+          if (this.#views !== null) help.frame(frame, aids(), this.#views.help, this.#look.settings.units);
+          options.journal?.note(this.#ride, this.#shifted);
+          this.#shifted = false;
+          if (this.#loop.mode() !== 'riding') return;
+          this.#ears?.frame(frame);
+          this.#ear?.frame(frame);
+        },
+        events: (events) => {
+          this.#views?.events(events);
+          this.#ears?.events(events);
+          shake(events);
+          if (events.some((event) => event.kind === 'stopped-at-line')) this.#hub.letGoBrake();
+          if (events.some((event) => event.kind === 'finished')) {
+            this.#shifted = true;
+            options.onPhase('finished', null);
+          }
+        },
+        say: (cue, remark) => this.#views?.say(cue, remark),
+        beat: () => {
+          this.#views?.help.beat();
+          this.#ears?.cueTick();
+        },
+        count: (secondsLeft) => {
+          if (secondsLeft === null) this.#begun = true;
+          options.onPhase(this.#begun ? 'riding' : 'ready', secondsLeft);
+        },
+        over: () => this.#finish(),
+      },
+    });
+    if (goesOn !== null) for (const command of lettingGo(this.#ride.now)) this.#loop.command(command);
+  }
+
+  async load(): Promise<void> {
+    if (document.createElement('canvas').getContext('2d') === null) {
+      this.#options.onFailed('no-canvas', new Error('no canvas'));
+      return;
+    }
+    // A ride without sound is a ride; without a picture it is none.
+    void loadEars(this.#look).then(
+      (ears) => {
+        if (this.#destroyed) ears.stop();
+        else this.#ears = ears;
+      },
+      () => undefined,
+    );
+    try {
+      this.#rooms = await loadRideRooms();
+    } catch (error) {
+      if (!this.#destroyed) this.#options.onFailed('not-fetched', error);
+      return;
+    }
+    try {
+      if (!this.#destroyed) this.#begin();
+    } catch (error) {
+      this.#options.onFailed('broken', error);
+    }
+  }
+
+  isPaused(): boolean {
+    return this.#loop.mode() === 'paused';
+  }
+
+  resume(): void {
+    if (!this.isPaused() || this.#destroyed || this.#halted) return;
+    if (looksDifferent(this.#look, this.#options.look())) this.#build();
+    this.#loop.resume();
+    this.#views?.setPaused(false);
+  }
+
+  settingsChanged(): void {
+    const { volumes, muted, holdMode } = this.#options.look().settings;
+    this.#ears?.setVolumes(volumes);
+    this.#ears?.setMuted(muted);
+    this.#hub.setMode(holdMode);
+  }
+
+  halt(): HaltedRide | null {
+    const { journal, watching } = this.#options;
+    if (this.#halted || this.#destroyed || this.#rooms === null) return null;
+    if (this.#ride.now.phase === 'finished') {
+      // Nothing was left to do but to look at the finish for a moment.
+      if (this.#loop.mode() === 'over') this.#finish();
+      return null;
+    }
+    this.#halted = true;
+    this.#loop.pause();
+    quietly(() => this.#views?.setPaused(true));
+    quietly(() => this.#ears?.pause());
+    quietly(() => this.#ear?.stop());
+    this.#options.onPhase('paused', null);
+    const kept = journal === null || watching !== null ? Promise.resolve(false) : journal.flush(this.#ride);
+    return { recording: this.#recording(), kept };
+  }
+
+  destroy(): void {
+    if (this.#destroyed) return;
+    this.#destroyed = true;
+    // Whatever of it is broken must not keep the rest.
+    for (const stop of this.#stops) quietly(stop);
+    quietly(() => this.#views?.destroy());
+    this.#views = null;
+    quietly(() => this.#ear?.stop());
+    quietly(() => this.#ears?.stop());
+    this.#ears = null;
+  }
+
+  #begin(): void {
+    this.#build();
+    const gamepads = createGamepads(
+      this.#hub,
+      () => this.#look.settings.padButtons,
+      undefined,
+      this.#options.gamepad,
+    );
+    const onHidden = (): void => {
+      if (document.hidden) this.#pause();
+    };
+    const onBlur = (): void => this.#pause();
+    const poll = window.setInterval(
+      () => this.isPaused() && gamepads.poll(performance.now()),
+      PAUSED_POLL_MS,
+    );
+    document.addEventListener('visibilitychange', onHidden);
+    window.addEventListener('blur', onBlur);
+    this.#stops.push(
+      listenToKeys({
+        target: window,
+        hub: this.#hub,
+        keys: () => this.#options.look().settings.keys,
+        active: () => this.#loop.mode() === 'riding' || this.#loop.mode() === 'counting',
+      }),
+      () => document.removeEventListener('visibilitychange', onHidden),
+      () => window.removeEventListener('blur', onBlur),
+      () => window.clearInterval(poll),
+    );
+    this.#pollPads = (timeMs) => gamepads.poll(timeMs);
+    if (document.hidden) this.#pause();
+  }
+
+  #pollPads: (timeMs: number) => void = () => undefined;
+
+  #build(): void {
+    if (this.#rooms === null) return;
+    this.#views?.destroy();
+    this.#look = this.#options.look();
+    this.#listen();
+    this.#views = buildViews({
+      rooms: this.#rooms,
+      places: this.#options.places,
+      level: this.#options.level,
+      aids: aidsFor(this.#options.level, this.#look.settings),
+      world: this.#ride.world,
+      look: this.#look,
+      hub: this.#hub,
+      nextFrame: (timeMs) => {
+        this.#pollPads(timeMs);
+        this.#hub.poll(timeMs);
+        return this.#loop.nextFrame(timeMs);
+      },
+      onBroken: this.#options.onBroken,
+    });
+  }
+
+  /** For those who ride by ear; a ride by eye says nothing of it. */
+  #listen(): void {
+    const { settings } = this.#look;
+    const { places, level, reference } = this.#options;
+    this.#ear?.stop();
+    this.#ear = settings.byEar
+      ? createRideEar({
+          world: this.#ride.world,
+          reference: aidsFor(level, settings).nextStep ? reference : () => null,
+          format: createFormat(settings.units),
+          place: places.ear,
+          tone: (hz) => this.#ears?.tone(hz, this.#options.look().settings),
+        })
+      : null;
+  }
+
+  #togglePause(): void {
+    if (this.#halted) return;
+    if (this.isPaused()) this.resume();
+    else this.#pause();
+  }
+
+  #pause(): void {
+    if (this.#loop.mode() === 'over' || this.isPaused() || this.#destroyed) return;
+    this.#hub.releaseAll();
+    this.#loop.pause();
+    this.#views?.setPaused(true);
+    this.#ears?.pause();
+    this.#ear?.stop();
+    void this.#options.journal?.flush(this.#ride);
+    this.#options.onPhase('paused', null);
+  }
+
+  #finish(): void {
+    const { level, rest } = this.#options;
+    this.#options.onFinished({ level, rest, recording: this.#recording(), trace: this.#ride.trace });
+  }
+
+  #recording(): Recording {
+    const { level } = this.#options;
+    const { bike, rider } = this.#ride.world.machine;
+    return this.#ride.recording({
+      levelId: level.id,
+      levelHash: levelHash(level),
+      seed: level.seed,
+      bike,
+      rider,
+      autoEase: this.#ride.world.autoEase,
+    });
+  }
+}
+
+/** Does something to what may be broken. */
+function quietly(work: () => void): void {
+  try {
+    work();
+  } catch {
+    // It was broken before.
+  }
+}

@@ -1,0 +1,64 @@
+/**
+ * Two rides side by side on one device: the same road, each with its own picture, keys or gamepad, and recording.
+ * Joins two sessions; the page decides what is ridden and what happens afterwards.
+ */
+import type { Judging } from '../scoring.ts';
+import { kitBeside } from '../../core/settings/kit.ts';
+import { KEYS_FOR_TWO, type Side, SIDES } from '../../pages/two/keys.ts';
+import type { TwoRides, TwoWish } from '../../pages/two/types.ts';
+import { type RideSession, startRideSession } from './session.ts';
+import type { RideLook } from './views.ts';
+
+/** Starts both. Instruments are told apart by where they are, so neither may show pads. */
+export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judging): TwoRides {
+  const { level, autoEase } = wish;
+  const sessions = new Map<Side, RideSession>();
+  const lookOf = (side: Side): RideLook => {
+    const { settings, ...rest } = look();
+    const { bike, rider } = wish.sides[side];
+    return {
+      ...rest,
+      showPads: false,
+      settings: {
+        ...settings,
+        bike,
+        rider,
+        autoEase,
+        keys: KEYS_FOR_TWO[side],
+        pads: 'never',
+        kit: side === 'left' ? settings.kit : kitBeside(settings.kit),
+      },
+    };
+  };
+  const broken = (): void => {
+    for (const session of sessions.values()) session.halt();
+    wish.onFailed();
+  };
+  for (const side of SIDES) {
+    const session = startRideSession({
+      places: wish.places[side],
+      level,
+      rest: level.id,
+      watching: null,
+      goesOn: null,
+      // Two at once are no ride of whoever owns the device; they are kept nowhere.
+      journal: null,
+      reference: judging.expect({ level, seed: level.seed, ...wish.sides[side], autoEase }),
+      gamepad: side === 'left' ? 0 : 1,
+      look: () => lookOf(side),
+      onPhase: (phase, countdownS) => wish.onPhase(side, phase, countdownS),
+      onFailed: broken,
+      onBroken: broken,
+      onFinished: (result) => wish.onFinished(side, result),
+    });
+    sessions.set(side, session);
+  }
+  return {
+    resume() {
+      for (const session of sessions.values()) session.resume();
+    },
+    stop() {
+      for (const session of sessions.values()) session.destroy();
+    },
+  };
+}

@@ -1,0 +1,88 @@
+/**
+ * Joins journals to the store: every ride writes one, and those that broke off are offered until somebody rides
+ * them on, keeps what was ridden, or lets them go.
+ */
+import { dropJournal, isFree, type Journal, type JournalOf, openJournal, readJournals } from './journal.ts';
+import type { Keeping } from '../persistence.ts';
+import type { Store } from '../createStore.ts';
+import type { Kept } from '../afterRide.ts';
+import type { UnfinishedRide } from '../unfinished.ts';
+import { newRideId } from '../../storage/ids.ts';
+
+/** Unfinished rides, joined. */
+export interface UnfinishedRides {
+  /** The journal of a ride that begins, or of one that goes on. */
+  begin(what: Omit<JournalOf, 'partCount'>, goesOn: UnfinishedRide | null): Journal;
+  /** Looks anew for rides that broke off. */
+  look(): Promise<void>;
+  /** Keeps what was ridden as a ride without marks. */
+  keep(ride: UnfinishedRide): Promise<Kept>;
+  letGo(ride: UnfinishedRide): Promise<void>;
+  /** Everything was deleted in another tab: nothing more is written of what is ridden here until it is over. */
+  forget(): void;
+}
+
+/** Begins to look as soon as the storage is there. */
+export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides {
+  const waitedFor = new Set<string>();
+  const openHere = new Map<string, Journal>();
+  const look = async (): Promise<void> => {
+    const storage = await keeping.there;
+    const found = await readJournals(storage);
+    const kept = new Set(found.length === 0 ? [] : (await storage.listRides()).map(({ id }) => id));
+    const free: UnfinishedRide[] = [];
+    for (const ride of found) {
+      const onFree = (): void => {
+        waitedFor.delete(ride.id);
+        void look();
+      };
+      if (!(await isFree(ride, Date.now(), waitedFor.has(ride.id) ? null : onFree))) waitedFor.add(ride.id);
+      // It was kept, and there was no time left to remove its journal.
+      else if (kept.has(ride.id)) await dropJournal(storage, ride.id, ride.partCount);
+      else free.push(ride);
+    }
+    store.send({ kind: 'unfinished', rides: free });
+  };
+  const letGo = async (ride: UnfinishedRide): Promise<void> => {
+    store.send({
+      kind: 'unfinished',
+      rides: store.state().unfinished.filter(({ id }) => id !== ride.id),
+    });
+    const mine = openHere.get(ride.id);
+    if (mine === undefined) await dropJournal(await keeping.there, ride.id, ride.partCount);
+    else await mine.drop();
+  };
+  void look();
+  return {
+    look,
+    letGo,
+    forget() {
+      for (const journal of openHere.values()) journal.close();
+    },
+    begin(what, goesOn) {
+      // Whoever rides a turn of a group once more does it in place of the one that broke off.
+      if (goesOn === null)
+        for (const ride of store.state().unfinished) if (isSameTurn(ride.turn, what.turn)) void letGo(ride);
+      const id = goesOn?.id ?? newRideId();
+      const journal = openJournal(id, { ...what, partCount: goesOn?.partCount ?? 0 }, () => keeping.storage);
+      openHere.set(id, journal);
+      return journal;
+    },
+    async keep(ride) {
+      const kept = await keeping.keepUnfinished(ride);
+      if (kept.state === 'saved') await letGo(ride);
+      return kept;
+    },
+  };
+}
+
+function isSameTurn(one: UnfinishedRide['turn'], other: UnfinishedRide['turn']): boolean {
+  return (
+    one !== null &&
+    other !== null &&
+    one.planId === other.planId &&
+    one.nickname === other.nickname &&
+    one.rideIndex === other.rideIndex &&
+    one.attempt === other.attempt
+  );
+}

@@ -1,0 +1,170 @@
+/**
+ * Everything of a ride that is seen, made and taken away together: picture, instruments, pads. The engine is
+ * loaded here, at the first ride; words go from the pages to the rooms that have none.
+ */
+import type { Aids, Level } from '../../core/level/schema.ts';
+import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
+import type { HudHelp } from '../../game/hud/help.ts';
+import type { HudAids, HudWords } from '../../game/hud/words.ts';
+import type { InputHub } from '../../input/hub.ts';
+import { createPads } from '../../input/pads.ts';
+import { createFormat } from '../../ui/format.ts';
+import { kitLook } from '../../core/settings/kit.ts';
+import type { RidePlace } from '../../ui/ridePlaces.ts';
+import { isChild, type Settings } from '../../core/settings/settings.ts';
+import { words } from '../../pages/words.ts';
+
+/** Elements of the ride page to fill. */
+export type RidePlaces = Readonly<Record<RidePlace, HTMLElement>>;
+
+/** What a ride looks like for this player on this device. */
+export interface RideLook {
+  readonly settings: Settings;
+  readonly reducedMotion: boolean;
+  readonly showPads: boolean;
+}
+
+/** Whether the picture must be built anew. Bike, rider and easing stay those the ride began with. */
+export function looksDifferent(a: RideLook, b: RideLook): boolean {
+  const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
+    [
+      settings.theme,
+      settings.units,
+      settings.hand,
+      settings.oneHand,
+      settings.byEar,
+      settings.holdMode,
+      settings.paceRatio,
+      settings.aidsOn.join(),
+      Object.values(settings.kit).join(),
+      reducedMotion,
+      showPads,
+    ].join();
+  return seen(a) !== seen(b);
+}
+
+/** Seen things of a running ride. */
+export interface RideViews {
+  frame(frame: RideFrame): void;
+  events(events: readonly RideEvent[]): void;
+  say(cue: string | null, remark: string | null): void;
+  readonly help: HudHelp;
+  setPaused(paused: boolean): void;
+  destroy(): void;
+}
+
+/** Code that is loaded only when somebody rides. */
+export type RideRooms = Awaited<ReturnType<typeof loadRideRooms>>;
+
+/** Loads picture and instruments; rejects when they cannot be fetched. */
+export async function loadRideRooms() {
+  const [picture, hud] = await Promise.all([
+    import('../../game/mount.ts'),
+    import('../../game/hud/createHud.ts'),
+  ]);
+  return { mountRide: picture.mountRide, createHud: hud.createHud };
+}
+
+/** What `buildViews` needs. */
+export interface ViewOptions {
+  readonly rooms: RideRooms;
+  readonly places: RidePlaces;
+  readonly level: Level;
+  readonly aids: Aids;
+  readonly world: RideWorld;
+  readonly look: RideLook;
+  readonly hub: InputHub;
+  readonly nextFrame: (timeMs: number) => RideFrame;
+  /** The picture broke down and asks for no further frame. */
+  readonly onBroken: (error: unknown) => void;
+}
+
+/** Builds all views into their places. */
+export function buildViews(options: ViewOptions): RideViews {
+  const { rooms, places, aids, world, look, hub } = options;
+  const { settings, reducedMotion, showPads } = look;
+  const hud = rooms.createHud(places.hud, hudWords(settings), {
+    course: world.course,
+    machine: world.machine,
+    touch: showPads,
+    reducedMotion,
+  });
+  hud.setAids(hudAids(aids));
+  places.pads.dataset['pads'] = showPads ? 'on' : 'off';
+  const pads = createPads(places.pads, words.pads, hub, {
+    ringCount: world.machine.ringCount,
+    hand: settings.hand,
+    oneHand: settings.oneHand,
+    mode: () => settings.holdMode,
+  });
+  const picture = mountPicture(options);
+  return {
+    frame(frame) {
+      hud.update(frame, picture.quality() < 2);
+      pads.show(hub.now());
+    },
+    events(events) {
+      picture.applyEvents(events);
+      hud.applyEvents(events);
+    },
+    say(cue, remark) {
+      hud.setCue(cue);
+      hud.setRemark(remark);
+    },
+    help: hud.help,
+    setPaused: (paused) => picture.setPaused(paused),
+    destroy() {
+      picture.destroy();
+      hud.destroy();
+      pads.destroy();
+    },
+  };
+}
+
+function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> {
+  const { rooms, places, level, world, look, nextFrame, onBroken } = options;
+  const { settings, reducedMotion } = look;
+  return rooms.mountRide({
+    parent: places.picture,
+    world,
+    scenery: { light: level.light, seed: level.seed },
+    look: {
+      theme: settings.theme,
+      reducedMotion,
+      childRider: isChild(settings.rider),
+      dog: level.audience === 'children',
+      kit: kitLook(settings.kit),
+    },
+    nextFrame,
+    onBroken,
+  });
+}
+
+/** Gear and cadence are always shown: without them there would be nothing to ride by. */
+function hudAids(aids: Aids): HudAids {
+  return {
+    roadAhead: aids.roadAhead,
+    gear: true,
+    chainLine: aids.chainView,
+    cadence: true,
+    pressure: aids.pressureHint,
+    cue: aids.cues,
+    nextStep: aids.nextStep,
+    liveMarks: aids.liveMarks,
+    clickTrack: aids.clickTrack,
+  };
+}
+
+function hudWords(settings: Settings): HudWords {
+  const format = createFormat(settings.units);
+  const plain = createFormat('metric', 'en');
+  return {
+    ...words.hud,
+    gearPair: format.gear,
+    speed: format.speed,
+    metres: format.distance,
+    markM: settings.units === 'metric' ? 50 : 100 * format.unitM,
+    percent: format.percent,
+    plain: settings.units === 'metric' ? null : { speed: plain.speed, metres: plain.distance },
+  };
+}

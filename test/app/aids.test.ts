@@ -1,0 +1,85 @@
+/** Help on the road: who decides about it, and that it is told in words. */
+import { describe, expect, it } from 'vitest';
+import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { courseOfLevel } from '../../src/core/level/build.ts';
+import { checkLevel } from '../../src/core/level/generate.ts';
+import { parseLevel } from '../../src/core/level/parse.ts';
+import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import { referenceRide } from '../../src/core/planner/driver.ts';
+import { planRoad } from '../../src/core/planner/plan.ts';
+import { frameOf } from '../../src/core/ride/frame.ts';
+import { startRide } from '../../src/core/ride/run.ts';
+import { buildRideWorld } from '../../src/core/ride/world.ts';
+import type { HudMark, HudStep } from '../../src/game/hud/help.ts';
+import { readChoices } from '../../src/core/settings/kept.ts';
+import { AIDS, defaultSettings, KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import { aidsFor, createRideHelp } from '../../src/app/ride/aids.ts';
+
+const parsed = parseLevel(file);
+if (!parsed.ok) throw new Error('the level of this test does not parse');
+const { level } = parsed;
+const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
+
+describe('which help is shown', () => {
+  it('is what the level says, and what the player switched on', () => {
+    expect(aidsFor(level, { aidsOn: [] })).toEqual(level.aids);
+    expect(level.aids.liveMarks).toBe(false);
+    expect(aidsFor(level, { aidsOn: ['liveMarks'] })).toEqual({ ...level.aids, liveMarks: true });
+  });
+
+  it('is none in a check ride, whatever is switched on', () => {
+    const aids = aidsFor(checkLevel(7, 'everyone'), { aidsOn: AIDS });
+    expect(Object.values(aids).filter(Boolean)).toEqual([]);
+  });
+
+  it('comes back from what is kept, without what nobody knows', () => {
+    const settings = { ...defaultSettings(keys), aidsOn: ['cues', 'rocket', 7] };
+    expect(readChoices({ settings }, keys)?.settings.aidsOn).toEqual(['cues']);
+    expect(readChoices({ settings: { ...settings, aidsOn: 'cues' } }, keys)?.settings.aidsOn).toEqual([]);
+  });
+});
+
+describe('what help says', () => {
+  const world = buildRideWorld(courseOfLevel(level), bikeById('town-1x9')!, riderById('adult-new')!);
+  const reference = referenceRide(world, planRoad(world)).trace;
+  const ride = startRide(world);
+  const steps: (HudStep | null)[] = [];
+  const marks: (readonly HudMark[] | null)[] = [];
+  const shown = {
+    setStep: (step: HudStep | null) => steps.push(step),
+    setMarks: (some: readonly HudMark[] | null) => marks.push(some),
+    beat: () => undefined,
+  };
+  let known: typeof reference | null = null;
+  const help = createRideHelp(ride, () => known);
+  const on = (m: number, aids: typeof level.aids): void => {
+    while (ride.state().distanceM < m && ride.state().phase !== 'finished') {
+      ride.step([]);
+      help.frame(frameOf(world, ride.state()), aids, shown, 'metric');
+    }
+  };
+
+  it('nothing while the best ride is unknown, then easier before the pitch, first soon and then now', () => {
+    const all = { ...level.aids, nextStep: true, liveMarks: true };
+    on(60, all);
+    expect(steps.filter((step) => step !== null)).toEqual([]);
+    known = reference;
+    on(world.course.pitches[0]!.footM + 20, all);
+    const told = steps.flatMap((step) => (step === null ? [] : [step.now ? 'now' : 'soon']));
+    expect(told.indexOf('soon')).toBeGreaterThanOrEqual(0);
+    expect(told.indexOf('now')).toBeGreaterThan(told.indexOf('soon'));
+    const last = steps.findLast((step) => step !== null);
+    expect(last).toMatchObject({ direction: 'easier', now: true });
+    expect(last?.action).toMatch(/^Easier/);
+    // One chainring has no chain line to judge.
+    expect(marks.at(-1)?.map(({ value }) => value === null)).toEqual([false, true]);
+  });
+
+  it('nothing at all where it is switched off', () => {
+    steps.length = 0;
+    marks.length = 0;
+    on(world.course.lengthM, { ...level.aids, nextStep: false, liveMarks: false });
+    expect(steps.length).toBeGreaterThan(10);
+    expect([...steps, ...marks].filter((one) => one !== null)).toEqual([]);
+  });
+});

@@ -1,0 +1,32 @@
+/** Choices after everything was deleted: as on the first visit, and nothing of the old ones is written back. */
+import { expect, it } from 'vitest';
+import { createStore } from '../../src/app/createStore.ts';
+import { initialState } from '../../src/app/store.ts';
+import { DEFAULT_KEYS } from '../../src/input/actions.ts';
+import { joinKeeping } from '../../src/app/persistence.ts';
+import { bundledLevels } from '../../src/app/levels.ts';
+
+const kept = (): string[] => Object.keys(localStorage).filter((key) => key.startsWith('before-the-hill.'));
+
+it('choices that were deleted are not written back, neither by a change elsewhere nor when the page is left', async () => {
+  localStorage.clear();
+  const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, ''));
+  const keeping = joinKeeping(store, DEFAULT_KEYS);
+  const storage = await keeping.storage;
+  await expect.poll(() => store.state().keeping).not.toBeNull();
+  const { theme } = store.state().settings;
+  store.send({
+    kind: 'restore',
+    settings: { ...store.state().settings, theme: 'field' },
+    cautionsSeen: true,
+  });
+  await expect.poll(kept).not.toEqual([]);
+  await storage.deleteEverything();
+  await keeping.forget();
+  expect(store.state()).toMatchObject({ settings: { theme }, cautionsSeen: false, results: [], doneIds: [] });
+  store.send({ kind: 'newer-version' });
+  window.dispatchEvent(new Event('pagehide'));
+  // Longer than a row of changes rests before it is kept.
+  await new Promise((resolve) => setTimeout(resolve, 600));
+  expect(kept()).toEqual([]);
+});
