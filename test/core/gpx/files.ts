@@ -10,7 +10,7 @@ import { readGpx } from '../../../src/core/gpx/file.ts';
 import { type ImportResult, importRoad, type Road } from '../../../src/core/gpx/road.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
 
-const FOLDER = fileURLToPath(new URL('../../../../../shared/data/gpx/', import.meta.url));
+const FOLDER = fileURLToPath(new URL('../../../../shared/data/gpx/', import.meta.url));
 
 /** Whether the collection is there, and what to say where it is not. */
 export const collectionIsHere = existsSync(`${FOLDER}nasty/EXPECTED.json`);
