@@ -2,8 +2,7 @@
  * Kills a whole browser (SIGKILL) at random moments of rides and looks, with the same profile, what is left of them.
  * Several rides are ridden at once, in frames of one page, each begun at another moment; some are ridden fast to
  * their end. Run `npm run build` first, then `npx tsx test/figures/kills.ts 200 chromium 1`: rides to be killed,
- * `chromium` or `firefox`, seed. Losses are in seconds of riding, measured from outside by metres and
- * speed on the screen.
+ * `chromium` or `firefox`, seed. Losses are in seconds of riding, counted by the pictures that were drawn.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

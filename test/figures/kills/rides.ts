@@ -1,12 +1,8 @@
 /** Rides in a browser that is killed, and what is found of them afterwards; see `kills.ts`. */
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import file from '../../../levels/rolling-road.json' with { type: 'json' };
-import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { between, seededRandom } from '../../../src/core/math/random.ts';
-import { startRide } from '../../../src/core/ride/run.ts';
-import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/app/ride/journalShapes.ts';
-import { rideAgain } from '../../../src/app/ride/replay.ts';
 import { findChromium, thisComputer } from '../../browser/chromium.ts';
 import { serveFolder } from '../../browser/server.ts';
 
@@ -46,6 +42,7 @@ const AT_ONCE = 4;
 /** One of them is ridden so much faster that it comes to its end. */
 const FAST = 8;
 const LEVEL = file.id;
+const TICKS_PER_S = 120;
 const ARGUMENTS = [
   '--no-sandbox',
   '--disable-gpu',
@@ -56,8 +53,8 @@ const ARGUMENTS = [
 
 interface Sample {
   readonly frame: number;
-  readonly metres: number;
-  readonly speedMps: number;
+  /** Seconds of riding so far, as pictures let them go by. */
+  readonly riddenS: number;
 }
 
 /** Kills until so many rides have been killed. */
@@ -80,12 +77,12 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
         const text = message.text();
         if (text.startsWith('kept ')) saved += 1;
         if (!text.startsWith('at ')) return;
-        const [frame, metres, kmh] = text.slice(3).split(' ').map(Number) as [number, number, number];
-        samples.push({ frame, metres, speedMps: kmh / 3.6 });
+        const [frame, riddenS] = text.slice(3).split(' ').map(Number) as [number, number];
+        samples.push({ frame, riddenS });
       });
       await page.goto(new URL('empty.html', server.url).href);
       await page.evaluate(rideInFrames, AT_ONCE, `${server.url}#ride/${LEVEL}`, FAST, options.seed + kills);
-      await until(() => samples.some(({ frame, metres }) => frame === 1 && metres > 0), 'a ride');
+      await until(() => samples.some(({ frame }) => frame === 1), 'a ride');
       await new Promise((resolve) => setTimeout(resolve, between(random, 500, 9000)));
       kill(browser);
       kills += 1;
@@ -98,15 +95,14 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
       const back = await openPage(browser);
       await back.goto(server.url);
       const found = await journalsOf(back);
-      const left = found.map(metresOf);
+      const left = found.map(({ recording }) => recording.ticks / TICKS_PER_S);
       for (const ride of going) {
         const last = ride.at(-1);
-        if (last === undefined || last.metres === 0) continue;
+        if (last === undefined) continue;
         rides += 1;
-        const mine = nearest(left, last.metres);
+        const mine = nearest(left, last.riddenS);
         if (mine === null) gone += 1;
-        const lostS = lossOf(ride, mine ?? 0);
-        lost.push(lostS);
+        lost.push(last.riddenS - (mine ?? 0));
       }
       reported += await settle(back, found.length, random);
       options.say(`${options.browser}: ${kills} kills, ${rides} rides, worst ${worst(lost)} s, gone ${gone}`);
@@ -196,12 +192,28 @@ function rideInFrames(count: number, address: string, fast: number, seed: number
     return dice / 2147483647;
   };
   const kept = new Set<number>();
+  const ridden: number[] = [];
   const frames = Array.from({ length: count }, (_, i) => {
     const frame = document.createElement('iframe');
     Object.assign(frame.style, { width: '500px', height: '360px' });
-    frame.addEventListener('load', () =>
-      Object.assign(frame.contentWindow ?? {}, { __rideTestSpeed: i === 0 ? fast : 1 }),
-    );
+    frame.addEventListener('load', () => {
+      const view = frame.contentWindow;
+      if (view === null) return;
+      const speed = i === 0 ? fast : 1;
+      Object.assign(view, { __rideTestSpeed: speed });
+      let lastMs = 0;
+      // The same pictures as those of the ride, which drops what is longer than a quarter of a second.
+      const look = (nowMs: number): void => {
+        const { body } = view.document;
+        const rides =
+          body.dataset['rideState'] === 'riding' && body.querySelector('[data-countdown]') === null;
+        if (rides && lastMs > 0)
+          ridden[i] = (ridden[i] ?? 0) + Math.min(0.25, (nowMs - lastMs) / 1000) * speed;
+        lastMs = rides ? nowMs : 0;
+        view.requestAnimationFrame(look);
+      };
+      view.requestAnimationFrame(look);
+    });
     setTimeout(() => {
       frame.src = address;
       document.body.append(frame);
@@ -212,9 +224,7 @@ function rideInFrames(count: number, address: string, fast: number, seed: number
     for (const [i, { contentDocument: page, contentWindow: view }] of frames.entries()) {
       if (page === null || view === null) continue;
       page.querySelector<HTMLElement>('[data-accept]')?.click();
-      const metres = Number.parseInt(page.querySelector('[data-hud="distance"]')?.textContent ?? '', 10);
-      const kmh = Number.parseFloat(page.querySelector('[data-hud="speed"]')?.textContent ?? '');
-      if (page.body.dataset['rideState'] === 'riding' && metres >= 0) console.log(`at ${i} ${metres} ${kmh}`);
+      if ((ridden[i] ?? 0) > 0) console.log(`at ${i} ${ridden[i]}`);
       if (page.querySelector('[data-saved="saved"]') !== null && !kept.has(i)) {
         kept.add(i);
         console.log(`kept ${i}`);
@@ -262,33 +272,12 @@ async function journalsOf(page: Page) {
   });
 }
 
-/** How far the ride comes that is left. */
-function metresOf({ level, recording }: Awaited<ReturnType<typeof journalsOf>>[number]): number {
-  const { bike, rider, autoEase } = recording;
-  const ride = startRide(buildRideWorld(courseOfLevel(level), bike, rider, { autoEase }));
-  rideAgain(ride, recording);
-  return ride.now.distanceM;
-}
-
-/** Takes the one out of `left` that comes nearest from below; rides have nothing else to be told apart by. */
-function nearest(left: number[], metres: number): number | null {
-  const best = left.toSorted((a, b) => Math.abs(a - metres) - Math.abs(b - metres))[0];
+/** Takes the one out of `left` that comes nearest; rides have nothing else to be told apart by. */
+function nearest(left: number[], riddenS: number): number | null {
+  const best = left.toSorted((a, b) => Math.abs(a - riddenS) - Math.abs(b - riddenS))[0];
   if (best === undefined) return null;
   left.splice(left.indexOf(best), 1);
   return best;
-}
-
-/**
- * Seconds of riding between where the ride is left and where it was last seen: metres over the speed there. Seconds of
- * the clock would count every moment in which a busy computer drew no picture and nobody rode.
- */
-function lossOf(samples: readonly Sample[], left: number): number {
-  let lostS = 0;
-  for (const [i, { metres, speedMps }] of samples.entries()) {
-    const before = Math.max(left, samples[i - 1]?.metres ?? 0);
-    if (metres > before) lostS += (metres - before) / Math.max(1, speedMps);
-  }
-  return lostS;
 }
 
 /** Deals with every offer of the start page as a person would; says how many rides were called kept. */
