@@ -9,9 +9,6 @@ import type { GroupAnswer, GroupCount, GroupJob, GroupQuestion } from './groupWo
 
 export type { GroupCount, GroupJob } from './groupWorkshop.ts';
 
-/** Between two signs four rides are ridden again, each beside its best ride: on a slow tablet that takes a while. */
-const SILENCE_S = 60;
-
 /** A task of its own lets a newer question get through. */
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
@@ -47,7 +44,6 @@ export function createGroupCounter(start: () => Worker | null): GroupCounter {
       waiting?.reject(new Error('nobody counts'));
       waiting = null;
     },
-    silenceS: SILENCE_S,
   });
 
   return {

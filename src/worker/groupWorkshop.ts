@@ -66,11 +66,9 @@ export function openGroupWorkshop(
     const rides: GroupRide[] = [];
     const apart: string[] = [];
     for (const [i, record] of question.records.entries()) {
-      if (i % RIDES_AT_ONCE === 0) {
-        post({ kind: 'working', id: question.id });
-        await pause();
-      }
+      if (i % RIDES_AT_ONCE === 0) await pause();
       if (newest !== question.id) return null;
+      post({ kind: 'working', id: question.id });
       const known = seen.get(record.checksum) ?? record;
       seen.set(record.checksum, known);
       const ride = rideOf(marker.remark(known));

@@ -62,7 +62,7 @@ export function breakInside(fault: PageFault | null): void {
     const there = Object.getOwnPropertyDescriptor(holder, name) as PropertyDescriptor;
     if (there.get !== undefined) {
       const put = around(function (this: unknown) {
-        return Reflect.apply(there.get as Callable, this, []);
+        return Reflect.apply(Reflect.get(there, 'get') as Callable, this, []);
       });
       Object.defineProperty(holder, name, { ...there, get: put as () => unknown });
     } else {

@@ -37,13 +37,11 @@ const TROUBLE: readonly Sentence[] = [
   ...coded(afterWords.health),
   ...coded(words.ride.failed),
   ...plain(
-    ...[
-      words.trouble.ride,
-      words.trouble.again,
-      words.trouble.page,
-      words.trouble.notKept,
-      words.review.guess.notMarked,
-    ],
+    words.trouble.ride,
+    words.trouble.again,
+    words.trouble.page,
+    words.trouble.notKept,
+    words.review.guess.notMarked,
   ),
   { text: afterWords.loadFailed, names: ['network'] },
   ...coded(benchWords.keep.codes),

@@ -28,8 +28,8 @@ interface Look {
   readonly ways: number;
 }
 
-/** Longest time something may take before a person would call it stuck (ms of a page that is working). */
-const PATIENCE_TICKS = 560;
+/** Longest time something may take: two silences of a worker and a little (ticks of 50 ms). */
+const PATIENCE_TICKS = 900;
 /** A ride shows another distance several times a second; this is a long time without one. */
 const FROZEN_TICKS = 110;
 /** A sentence may be told first and things go well all the same (ticks). */
