@@ -39,9 +39,7 @@ export function createRoom(environment: Environment): Room {
   const health = (): Health => {
     const fault = vault.fault();
     if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
-    if (recordingsLost) return { kind: 'kept', problem: 'recordings-lost' };
-    const codes = [...damaged.values()].map(({ code }) => code);
-    return { kind: 'kept', problem: codes.includes('corrupt') ? 'corrupt' : (codes[0] ?? null) };
+    return { kind: 'kept', problem: recordingsLost ? 'recordings-lost' : worstOf([...damaged.values()]) };
   };
   const tell = (): void => {
     const now = health();
@@ -49,9 +47,8 @@ export function createRoom(environment: Environment): Room {
     told = canonicalJson(now);
     for (const listener of listeners) listener(now);
   };
-  const { factory, caches, timeoutMs } = environment;
-  const secondCopy = createSecondCopy(caches, timeoutMs);
-  const vault = createVault({ factory, timeoutMs, secondCopy }, tell, () => {
+  const secondCopy = createSecondCopy(environment.caches, environment.timeoutMs);
+  const vault = createVault({ ...environment, secondCopy }, tell, () => {
     damaged.clear();
     recordingsLost = false;
     for (const listener of deletedListeners) listener();
@@ -61,12 +58,7 @@ export function createRoom(environment: Environment): Room {
     smallCopy,
     nowMs: environment.nowMs,
     async open() {
-      const pieces = smallCopy.pieces();
-      const { outcomes, code } = await vault.open(pieces);
-      // The pieces of the small copy come last. A result that was in no store has lost its ride.
-      const own = outcomes.slice(outcomes.length - pieces.length);
-      recordingsLost =
-        code === null && own.some((one, i) => one === 'added' && pieces[i]?.store === 'results');
+      recordingsLost = await bringBack(vault, smallCopy);
       tell();
     },
     health,
@@ -96,6 +88,20 @@ export function createRoom(environment: Environment): Room {
       vault.letGo();
     },
   };
+}
+
+function worstOf(damaged: readonly Damaged[]): Damaged['code'] | null {
+  const codes = damaged.map(({ code }) => code);
+  return codes.includes('corrupt') ? 'corrupt' : (codes[0] ?? null);
+}
+
+/** Brings back what a lost database had; true where of some rides only the results are left. */
+async function bringBack(vault: Vault, smallCopy: SmallCopy): Promise<boolean> {
+  const pieces = smallCopy.pieces();
+  const { outcomes, code } = await vault.open(pieces);
+  // The pieces of the small copy come last. A result that was in no store has lost its ride.
+  const own = outcomes.slice(outcomes.length - pieces.length);
+  return code === null && own.some((one, i) => one === 'added' && pieces[i]?.store === 'results');
 }
 
 /** What the person is told after writing one thing; `copy` writes the small copy and says whether it is there. */
