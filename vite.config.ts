@@ -56,6 +56,9 @@ export default defineConfig({
   test: {
     allowOnly: false,
     passWithNoTests: false,
+    // Not a measure of speed: only a test that hangs should fail, also on a machine that does other things.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {
