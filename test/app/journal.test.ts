@@ -111,7 +111,7 @@ describe('a journal', { timeout: 60_000 }, () => {
     async (seed) => {
       const { storage, get, settled } = await openQuickStorage();
       const ride = startRide(world);
-      const journal = openJournal(`ride-${seed}`, what, get);
+      const journal = openJournal(`ride-${seed}`, what, get, 0);
       for (const part of [150, 333, 1201]) {
         await rideOn(ride, journal, part, seed, settled);
         if (ride.now.tick < JOURNAL_TICKS) continue;
@@ -127,7 +127,7 @@ describe('a journal', { timeout: 60_000 }, () => {
   it('is written at once when a lever is pushed', async () => {
     const { storage, get } = await openQuickStorage();
     const ride = startRide(world);
-    const journal = openJournal('one', what, get);
+    const journal = openJournal('one', what, get, 0);
     for (let i = 0; i < 30; i += 1) ride.step([]);
     journal.note(ride, false);
     expect(await readJournals(storage)).toEqual([]);
@@ -139,7 +139,7 @@ describe('a journal', { timeout: 60_000 }, () => {
   it('of a ride that goes on holds the whole ride, whether in the same tab or in another', async () => {
     const { storage, get, settled } = await openQuickStorage();
     const first = startRide(world);
-    const journal = openJournal('one', what, get);
+    const journal = openJournal('one', what, get, 0);
     await rideOn(first, journal, 1500, 7, settled);
     await journal.flush(first);
     let { recording, partCount } = await theOne(storage);
@@ -153,7 +153,7 @@ describe('a journal', { timeout: 60_000 }, () => {
     expect(replayRecording(world, recording).same).toBe(true);
     const elsewhere = startRide(world);
     rideAgain(elsewhere, recording);
-    const other = openJournal('one', { ...what, partCount }, get);
+    const other = openJournal('one', { ...what, partCount }, get, 0);
     await rideOn(elsewhere, other, 900, 9, settled);
     await other.flush(elsewhere);
     const last = (await theOne(storage)).recording;
@@ -176,7 +176,7 @@ describe('a journal', { timeout: 60_000 }, () => {
       rider,
     };
     const ride = startRide(world);
-    const journal = openJournal('one', { ...what, turn, rest: 'clinic/s/plan-1' }, get);
+    const journal = openJournal('one', { ...what, turn, rest: 'clinic/s/plan-1' }, get, 0);
     for (let i = 0; i < 6; i += 1) {
       await rideOn(ride, journal, 700, i, settled);
       await journal.flush(ride);

@@ -8,7 +8,7 @@ import { type OpenPage, openSite, type Site } from './site.ts';
 
 const patient = { timeout: 30_000, interval: 50 };
 /** Ride time over real time. */
-const SPEED = 8;
+const SPEED = 4;
 
 let site: Site;
 
@@ -126,9 +126,9 @@ describe('a page that dies in the middle of a ride', () => {
     await second.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
     await second.click('[data-go-on]');
     await expect.poll(() => state(second), patient).toBe('riding');
-    // Two seconds of riding at eight times the speed, at most ten metres each.
+    // Two seconds of riding at four times the speed, at most ten metres each.
     expect(await riddenM(second)).toBeGreaterThan(beforeM - 25);
-    await expect.poll(() => view(second), { timeout: 60_000 }).toBe('debrief');
+    await expect.poll(() => view(second), { timeout: 100_000 }).toBe('debrief');
     await expect.poll(() => second.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
     await second.goto(`${site.url}#start`);
     await second.reload();

@@ -28,6 +28,8 @@ import type { Storage } from '../../storage/index.ts';
 export const JOURNAL_TICKS = 120;
 /** A piece is written anew until it holds so many commands; then the next one begins. Keeps every write short. */
 const COMMANDS_IN_PART = 200;
+/** The database rests so long between two pieces (ms), however fast somebody shifts or a test rides. */
+const REST_MS = 250;
 /** Without locks: a journal written so lately (ms) may belong to another tab that is still riding. */
 const STILL_RIDDEN_MS = 15_000;
 
@@ -77,8 +79,13 @@ function holdLock(id: string): () => void {
  * Begins or goes on with a journal; nothing is written before the first seconds have been ridden.
  * @param storage asked with every write, because it may come later than the ride
  */
-export function openJournal(id: string, what: JournalOf, storage: () => Promise<Storage>): Journal {
-  return new Writer(id, what, storage);
+export function openJournal(
+  id: string,
+  what: JournalOf,
+  storage: () => Promise<Storage>,
+  restMs = REST_MS,
+): Journal {
+  return new Writer(id, what, storage, restMs);
 }
 
 class Writer implements Journal {
@@ -86,19 +93,22 @@ class Writer implements Journal {
   readonly #head: JournalHead;
   readonly #storage: () => Promise<Storage>;
   readonly #letGo: () => void;
-  #headWritten = false;
+  #headWritten: Promise<boolean> | null = null;
   /** Commands and fingerprints that lie in full pieces, and the piece that is being filled. */
   #from = { commands: 0, checkpoints: 0 };
   #index: number;
   #partWritten = false;
   #writtenTick = 0;
+  readonly #restMs: number;
+  #writtenAtMs = Number.NEGATIVE_INFINITY;
   #shifted = false;
   #closed = false;
   #scheduled = false;
   #waiting = 0;
   #writing: Promise<boolean> = Promise.resolve(true);
 
-  constructor(id: string, what: JournalOf, storage: () => Promise<Storage>) {
+  constructor(id: string, what: JournalOf, storage: () => Promise<Storage>, restMs: number) {
+    this.#restMs = restMs;
     const { level, rest, turn, bike, rider, autoEase, partCount } = what;
     this.id = id;
     this.#storage = storage;
@@ -106,6 +116,18 @@ class Writer implements Journal {
     this.#letGo = holdLock(id);
     const setup = { levelId: level.id, levelHash: levelHash(level), seed: level.seed, bike, rider, autoEase };
     this.#head = { rest, level, turn, physicsVersion: PHYSICS_VERSION, setup };
+    // Before the pedals turn, so that the first seconds have one thing less to wait for.
+    this.#writeHead().catch(() => undefined);
+  }
+
+  /** Once; again only where it could not be written. */
+  async #writeHead(): Promise<boolean> {
+    const head = { kind: HEAD_KIND, id: this.id, schema: heads.schema, data: this.#head };
+    this.#headWritten ??= this.#storage().then(async (storage) => (await storage.putRecord(head)).saved);
+    const mine = this.#headWritten;
+    const saved = await mine.catch(() => false);
+    if (!saved && this.#headWritten === mine) this.#headWritten = null;
+    return saved;
   }
 
   partCount(): number {
@@ -117,6 +139,7 @@ class Writer implements Journal {
     if (this.#closed || this.#scheduled || this.#waiting > 0) return;
     const ridden = ride.now.tick - this.#writtenTick;
     if (ridden < (this.#shifted ? 1 : JOURNAL_TICKS)) return;
+    if (performance.now() - this.#writtenAtMs < this.#restMs) return;
     this.#scheduled = true;
     // After this picture, so that none waits for it.
     setTimeout(() => {
@@ -146,6 +169,7 @@ class Writer implements Journal {
         return false;
       } finally {
         this.#waiting -= 1;
+        this.#writtenAtMs = performance.now();
       }
     });
     return this.#writing;
@@ -157,10 +181,7 @@ class Writer implements Journal {
     const from = this.#from;
     const part = ride.recordedSince(from.commands, from.checkpoints);
     const storage = await this.#storage();
-    if (!this.#headWritten) {
-      const head = { kind: HEAD_KIND, id: this.id, schema: heads.schema, data: this.#head };
-      this.#headWritten = (await storage.putRecord(head)).saved;
-    }
+    const headSaved = await this.#writeHead();
     const data: JournalPart = { of: this.id, index: this.#index, from, ...part };
     const record = { kind: PART_KIND, id: `${this.id}-${this.#index}`, schema: parts.schema, data };
     const { saved } = await storage.putRecord(record);
@@ -173,19 +194,26 @@ class Writer implements Journal {
         checkpoints: from.checkpoints + part.checkpoints.length,
       };
     }
-    return saved && this.#headWritten;
+    return saved && headSaved;
   }
 
   async drop(): Promise<void> {
     this.#closed = true;
     await this.#writing;
-    if (this.#writtenTick > 0) await dropJournal(await this.#storage(), this.id, this.partCount());
+    await this.#headWritten?.catch(() => false);
+    try {
+      await dropJournal(await this.#storage(), this.id, this.partCount());
+    } catch {
+      // Where the storage could not be fetched nothing was written.
+    }
     this.#letGo();
   }
 
   close(): void {
     this.#closed = true;
-    void this.#writing.then(this.#letGo);
+    // Where nothing was ridden there is nothing to go on from.
+    const last = this.#writtenTick > 0 || this.#index > 0 ? this.#writing : this.drop();
+    void last.then(this.#letGo, this.#letGo);
   }
 }
 
@@ -195,6 +223,15 @@ export async function dropJournal(storage: Storage, id: string, partCount: numbe
   // One more may have been begun while somebody looked.
   const ids = Array.from({ length: partCount + 2 }, (_, index) => `${id}-${index}`);
   await storage.deleteRecords(PART_KIND, ids);
+}
+
+/** Journals that were begun and in which nothing was written: the ride ended before it began. */
+export async function listEmpty(storage: Storage): Promise<readonly Pick<UnfinishedRide, 'id' | 'atMs'>[]> {
+  const known = await storage.listRecords(HEAD_KIND, heads);
+  const pieces = known.length === 0 ? [] : await storage.listRecords(PART_KIND, parts);
+  return known
+    .filter(({ id }) => !pieces.some(({ data }) => data.of === id))
+    .map(({ id, savedAtMs }) => ({ id, atMs: savedAtMs }));
 }
 
 /** All rides that broke off or are still being ridden somewhere, the last one first. */
@@ -214,7 +251,7 @@ export async function readJournals(storage: Storage): Promise<readonly Unfinishe
 
 /** Whether nobody rides it now; `onFree` is called when somebody does and stops. */
 export async function isFree(
-  { id, atMs }: UnfinishedRide,
+  { id, atMs }: Pick<UnfinishedRide, 'id' | 'atMs'>,
   nowMs: number,
   onFree: (() => void) | null,
 ): Promise<boolean> {

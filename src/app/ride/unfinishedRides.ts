@@ -2,7 +2,15 @@
  * Joins journals to the store: every ride writes one, and those that broke off are offered until somebody rides
  * them on, keeps what was ridden, or lets them go.
  */
-import { dropJournal, isFree, type Journal, type JournalOf, openJournal, readJournals } from './journal.ts';
+import {
+  dropJournal,
+  isFree,
+  type Journal,
+  type JournalOf,
+  listEmpty,
+  openJournal,
+  readJournals,
+} from './journal.ts';
 import type { Keeping } from '../persistence.ts';
 import type { Store } from '../createStore.ts';
 import type { Kept } from '../afterRide.ts';
@@ -42,6 +50,8 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
       else free.push(ride);
     }
     store.send({ kind: 'unfinished', rides: free });
+    for (const empty of await listEmpty(storage))
+      if (await isFree(empty, Date.now(), null)) await dropJournal(storage, empty.id, 0);
   };
   const letGo = async (ride: UnfinishedRide): Promise<void> => {
     store.send({
