@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../ui/controls.tsx';
 import type { Page } from './page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import type { Send } from './store.ts';
@@ -55,9 +56,9 @@ function Coming(props: {
       <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
         <output>{failed ? words.after.loadFailed : words.after.loading}</output>
         {failed && (
-          <button type="button" class="button strong" onClick={fetchAndShow}>
+          <Button strong onClick={fetchAndShow}>
             {words.after.tryAgain}
-          </button>
+          </Button>
         )}
       </section>
     </Sheet>

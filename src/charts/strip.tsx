@@ -4,6 +4,7 @@
  */
 import type { JSX, TargetedPointerEvent } from 'preact';
 import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { Button } from '../ui/controls.tsx';
 import { useWidth } from '../ui/useWidth.ts';
 import type { Format } from '../ui/format.ts';
 import type { StripWords } from './words.ts';
@@ -121,18 +122,18 @@ function StripButtons(props: Moving & Pick<StripProps, 'onWatch'>): JSX.Element 
     <div class="strip-buttons">
       {shifts.length > 0 && (
         <>
-          <button type="button" class="small" onClick={() => onMove(jump(samples, shifts, cursor, -1))}>
+          <Button look="small" onClick={() => onMove(jump(samples, shifts, cursor, -1))}>
             ← {words.strip.lastShift}
-          </button>
-          <button type="button" class="small" onClick={() => onMove(jump(samples, shifts, cursor, 1))}>
+          </Button>
+          <Button look="small" onClick={() => onMove(jump(samples, shifts, cursor, 1))}>
             {words.strip.nextShift} →
-          </button>
+          </Button>
         </>
       )}
       {distanceM !== undefined && (
-        <button type="button" class="small" onClick={() => onWatch(distanceM)}>
+        <Button look="small" onClick={() => onWatch(distanceM)}>
           ▶ {words.strip.watchHere}
-        </button>
+        </Button>
       )}
     </div>
   );

@@ -1,5 +1,6 @@
 /** Which stretch of road the strip shows, and the buttons that choose it. */
 import type { JSX } from 'preact';
+import { Button } from '../ui/controls.tsx';
 import type { StripWords } from './words.ts';
 import type { Domain } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
@@ -40,15 +41,14 @@ export function ZoomButtons(props: {
     <fieldset class="strip-zoom">
       <legend class="unseen">{props.words.strip.zoom}</legend>
       {views.map((view) => (
-        <button
+        <Button
+          look="small"
           key={String(view)}
-          type="button"
-          class="small"
           aria-pressed={view === props.view}
           onClick={() => props.onChoose(view)}
         >
           {view === 'whole' ? props.words.strip.whole : props.words.strip.zoomTo(view)}
-        </button>
+        </Button>
       ))}
     </fieldset>
   );

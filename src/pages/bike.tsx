@@ -3,6 +3,7 @@
  * choice is kept as whole objects in the settings.
  */
 import type { JSX } from 'preact';
+import { Button } from '../ui/controls.tsx';
 import { BIKES } from '../core/model/presets.ts';
 import type { Bike } from '../core/model/types.ts';
 import { createFormat, type Format } from '../ui/format.ts';
@@ -66,14 +67,9 @@ export const bikePage: Page = (state, send, services) => {
         />
         {next !== null && (
           <p class="go-bar">
-            <button
-              type="button"
-              class="button strong"
-              data-ride-this
-              onClick={() => send({ kind: 'ask-ride', levelId: next.id })}
-            >
+            <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', levelId: next.id })}>
               {words.bike.done}
-            </button>
+            </Button>
           </p>
         )}
       </form>

@@ -1,5 +1,6 @@
 /** What is said once before the very first ride; the tap that confirms it also begins the ride. */
 import type { JSX } from 'preact';
+import { Button } from '../ui/controls.tsx';
 import { Dialog, Icon } from '../ui/parts.tsx';
 import type { Send } from '../app/store.ts';
 import { words } from './words.ts';
@@ -15,16 +16,10 @@ export function Cautions({ send }: { readonly send: Send }): JSX.Element {
         ))}
       </ul>
       <div class="buttons">
-        <button
-          type="button"
-          class="button strong"
-          data-accept
-          autofocus
-          onClick={() => send({ kind: 'accept-cautions' })}
-        >
+        <Button strong data-accept autofocus onClick={() => send({ kind: 'accept-cautions' })}>
           <Icon name="go" />
           {cautions.accept}
-        </button>
+        </Button>
         <a class="button" href="#about" onClick={() => send({ kind: 'close-dialog' })}>
           {cautions.more}
         </a>

@@ -1,7 +1,7 @@
 /** All choices that are not bike or rider, in one dialog that can be opened from everywhere. */
 import type { JSX } from 'preact';
 import { createFormat } from '../ui/format.ts';
-import { Choice, Slider, Tick } from '../ui/controls.tsx';
+import { Button, Choice, Slider, Tick } from '../ui/controls.tsx';
 import { Dialog } from '../ui/parts.tsx';
 import { KEY_ACTIONS, type KeyAction, SLOWEST_PACE_RATIO, VOLUMES } from '../core/settings/settings.ts';
 import { Help, PadChoices, Ways } from './settingsWays.tsx';
@@ -164,9 +164,8 @@ function KeyButton({ action, state, send }: Props & { readonly action: KeyAction
   const asked = state.keyAsked === action;
   const names = state.settings.keys[action].map(keyName).join(' / ');
   return (
-    <button
-      type="button"
-      class="key-button"
+    <Button
+      look="key-button"
       data-key-action={action}
       aria-label={asked ? words.settings.pushKey : words.settings.changeKey(words.keys[action], names)}
       aria-pressed={asked}
@@ -185,6 +184,6 @@ function KeyButton({ action, state, send }: Props & { readonly action: KeyAction
     >
       <span>{words.keys[action]}</span>
       <kbd>{asked ? words.settings.pushKey : names}</kbd>
-    </button>
+    </Button>
   );
 }

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { createFormat } from '../ui/format.ts';
-import { Tick } from '../ui/controls.tsx';
+import { Button, Tick } from '../ui/controls.tsx';
 import {
   AIDS,
   KEYS_FOR_ONE_HAND,
@@ -65,15 +65,9 @@ export function Ways({ state, send }: Props): JSX.Element {
       <Tick label={text.oneHand} checked={oneHand} onChange={(value) => set({ oneHand: value })} />
       <div class="buttons">
         {(['left', 'right'] as const).map((side) => (
-          <button
-            key={side}
-            type="button"
-            class="button"
-            data-keys-for={side}
-            onClick={() => set({ keys: KEYS_FOR_ONE_HAND[side] })}
-          >
+          <Button key={side} data-keys-for={side} onClick={() => set({ keys: KEYS_FOR_ONE_HAND[side] })}>
             {text.keysFor[side]}
-          </button>
+          </Button>
         ))}
       </div>
       <Tick label={text.scanning} checked={scanning} onChange={(value) => set({ scanning: value })} />
@@ -117,17 +111,16 @@ export function PadChoices({ state, send }: Props): JSX.Element {
       <p class="hint">{text.hint}</p>
       <div class="key-choices">
         {PAD_ACTIONS.map((action) => (
-          <button
+          <Button
+            look="key-button"
             key={action}
-            type="button"
-            class="key-button"
             data-pad-action={action}
             aria-pressed={asked === action}
             onClick={() => setAsked(asked === action ? null : action)}
           >
             <span>{words.keys[action]}</span>
             <kbd>{asked === action ? text.push : text.button(padButtons[action] + 1)}</kbd>
-          </button>
+          </Button>
         ))}
       </div>
     </section>

@@ -1,5 +1,6 @@
 /** What has to be put right before a level can be ridden, and what may surprise its rider: each with a way there. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { benchWords } from '../words/bench.ts';
@@ -40,14 +41,13 @@ function Findings(props: {
         {props.list.map((finding, index) => (
           <li key={`${index} ${finding.path}`} data-finding={finding.code}>
             <span>{sentenceOf(finding)}</span>
-            <button
-              type="button"
-              class="small-button"
+            <Button
+              look="small-button"
               aria-label={`${benchWords.check.goThere}: ${sentenceOf(finding)}`}
               onClick={() => props.onGo(finding)}
             >
               {benchWords.check.goThere}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 /** What was really ridden on the road of the bench, beside the reference ride: a sentence, and what becomes of it. */
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { compareRecorded } from '../../core/coach/recorded.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
@@ -40,12 +41,12 @@ export function ComparePanel(props: {
       <Sentence {...props} />
       <output class="told">{told}</output>
       <div class="thing-doing">
-        <button type="button" class="small-button" data-keep-recorded onClick={() => void keep()}>
+        <Button look="small-button" data-keep-recorded onClick={() => void keep()}>
           {say.keep}
-        </button>
-        <button type="button" class="small-button" data-forget-recorded onClick={() => void forget()}>
+        </Button>
+        <Button look="small-button" data-forget-recorded onClick={() => void forget()}>
           {say.forget}
-        </button>
+        </Button>
       </div>
     </section>
   );

@@ -1,6 +1,7 @@
 /** The bench without a level on it: ways to begin, and the own levels with what can be done to each. */
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { type ParseResult, parseLevelText } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
@@ -42,9 +43,9 @@ export function Home(props: HomeProps): JSX.Element {
             <a class="button" href="#bench/edit">
               {say.goOn}
             </a>
-            <button type="button" class="button" data-drop onClick={props.onDrop}>
+            <Button data-drop onClick={props.onDrop}>
               {say.drop}
-            </button>
+            </Button>
           </div>
         </section>
       )}
@@ -63,15 +64,14 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
   };
   return (
     <section class="bench-begin" aria-label={say.make}>
-      <button
-        type="button"
-        class="paper way-card"
+      <Button
+        look="paper way-card"
         data-new
         onClick={() => onOpen(freshLevel(say.fresh, say.freshSentence), false)}
       >
         <strong>{say.fresh}</strong>
         <span>{say.freshHint}</span>
-      </button>
+      </Button>
       <a class="paper way-card" href="#bench/road" data-road-way>
         <strong>{say.road}</strong>
         <span>{say.roadHint}</span>
@@ -117,14 +117,9 @@ function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX
           ))}
         </select>
       </label>
-      <button
-        type="button"
-        class="small-button"
-        data-copy
-        onClick={() => onOpen(copyOf(copied, copied.title), false)}
-      >
+      <Button look="small-button" data-copy onClick={() => onOpen(copyOf(copied, copied.title), false)}>
         {say.copyButton}
-      </button>
+      </Button>
     </div>
   );
 }
@@ -158,9 +153,9 @@ function OwnLevels({ ownLevels, services, onOpen }: HomeProps): JSX.Element {
       <output class={told === '' ? '' : 'paper told-card'}>
         {told !== '' && <span>{told}</span>}
         {removed !== null && (
-          <button type="button" class="small-button" data-undo-remove onClick={() => void restore(removed)}>
+          <Button look="small-button" data-undo-remove onClick={() => void restore(removed)}>
             {say.undoRemove}
-          </button>
+          </Button>
         )}
       </output>
       {ownLevels.length === 0 && <p>{say.none}</p>}
@@ -191,15 +186,9 @@ function OwnCard(props: {
   const course = useMemo(() => courseOfLevel(level), [level]);
   const steepest = metric.percent(course.slopeRatio.reduce((a, b) => Math.max(a, b), 0));
   const doing = (label: string, name: string, onClick: () => void): JSX.Element => (
-    <button
-      type="button"
-      class="small-button"
-      data-own={name}
-      aria-label={say.named(label, level.title)}
-      onClick={onClick}
-    >
+    <Button look="small-button" data-own={name} aria-label={say.named(label, level.title)} onClick={onClick}>
       {label}
-    </button>
+    </Button>
   );
   return (
     <article class="level-card own-card" data-own-level={level.id}>

@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from '../words/bench.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
@@ -59,13 +60,12 @@ function JsonBox(props: BoxProps): JSX.Element {
               <span>
                 {problem.path !== '' && <code>{problem.path}</code>} {sentenceOf(problem)}
               </span>
-              <button
-                type="button"
-                class="small-button"
+              <Button
+                look="small-button"
                 onClick={() => box.current !== null && goToLine(box.current, problem.line)}
               >
                 {say.line(problem.line)}
-              </button>
+              </Button>
             </li>
           ))}
         </ul>

@@ -7,6 +7,7 @@ import './forms.css';
 import './road.css';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Page } from '../../app/page.ts';
@@ -127,12 +128,12 @@ function LeaveDialog(props: {
     <Dialog title={say.title} onClose={props.onClose}>
       <p>{say.text(props.title)}</p>
       <div class="buttons">
-        <button type="button" class="button strong" autofocus onClick={props.onKeep}>
+        <Button strong autofocus onClick={props.onKeep}>
           {say.keep}
-        </button>
-        <button type="button" class="button" data-drop-changes onClick={props.onDrop}>
+        </Button>
+        <Button data-drop-changes onClick={props.onDrop}>
           {say.drop}
-        </button>
+        </Button>
       </div>
     </Dialog>
   );

@@ -1,5 +1,6 @@
 /** What the road would feel like: the reference ride of a chosen rider on a chosen bike, in a few facts. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
@@ -44,9 +45,9 @@ export function ReferencePanel(
         {planning.kind === 'ask' && <p>{say.long}</p>}
       </div>
       {(planning.kind === 'ask' || planning.kind === 'failed') && (
-        <button type="button" class="small-button" data-plan onClick={props.onAsk}>
+        <Button look="small-button" data-plan onClick={props.onAsk}>
           {say.ask}
-        </button>
+        </Button>
       )}
       {planning.kind === 'done' && <Facts ride={planning.ride} {...{ machine, course }} />}
     </section>

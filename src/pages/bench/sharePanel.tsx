@@ -1,6 +1,7 @@
 /** Ways a level leaves this device in somebody's hands: link, code, file. */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { offerFile } from '../../charts/picture.ts';
 import { benchWords } from '../words/bench.ts';
@@ -55,13 +56,13 @@ function Ways({ level }: { readonly level: Level }): JSX.Element {
       </label>
       <div class="thing-doing">
         {'clipboard' in navigator && (
-          <button type="button" class="small-button" onClick={copy}>
+          <Button look="small-button" onClick={copy}>
             {say.copy}
-          </button>
+          </Button>
         )}
-        <button type="button" class="small-button" data-download onClick={() => saveLevelFile(level)}>
+        <Button look="small-button" data-download onClick={() => saveLevelFile(level)}>
           {say.file}
-        </button>
+        </Button>
       </div>
       <output class="told">{told}</output>
       {link !== '' && <LevelCode link={link} />}

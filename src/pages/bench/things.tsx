@@ -3,6 +3,7 @@
  * and what can be done with it.
  */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
 import { words } from '../words.ts';
@@ -71,10 +72,9 @@ function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.E
     <fieldset class="adders">
       <legend>{benchWords.edit.addPiece}</legend>
       {PIECE_KINDS.map((kind) => (
-        <button
+        <Button
+          look="small-button"
           key={kind}
-          type="button"
-          class="small-button"
           data-add={kind}
           onClick={() => {
             onEdit({ kind: 'add-piece', index: behind, piece: freshPiece(kind), follow: true });
@@ -82,7 +82,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.E
           }}
         >
           + {benchWords.pieces[kind]}
-        </button>
+        </Button>
       ))}
     </fieldset>
   );
@@ -96,10 +96,9 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.
     <fieldset class="adders">
       <legend>{benchWords.edit.addPlaced}</legend>
       {PLACED_LISTS.map((list) => (
-        <button
+        <Button
+          look="small-button"
           key={list}
-          type="button"
-          class="small-button"
           data-add={list}
           onClick={() => {
             onEdit(addPlaced(level, list, nearM));
@@ -107,7 +106,7 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.
           }}
         >
           + {benchWords.places[list]}
-        </button>
+        </Button>
       ))}
     </fieldset>
   );
@@ -120,14 +119,9 @@ function Thing(
   const open = selection?.list === one.list && selection.index === one.index;
   return (
     <li class={open ? 'open' : ''} data-thing={`${one.list}[${one.index}]`}>
-      <button
-        type="button"
-        class="thing-head"
-        aria-expanded={open}
-        onClick={() => onSelect(open ? null : one)}
-      >
+      <Button look="thing-head" aria-expanded={open} onClick={() => onSelect(open ? null : one)}>
         <strong>{name}</strong> <span>{numbers}</span>
-      </button>
+      </Button>
       {open && <Open key={`${one.list} ${one.index}`} {...props} />}
     </li>
   );
@@ -159,16 +153,15 @@ function Open(props: ThingsProps & { readonly one: Selection; readonly name: str
 function Doing({ level, one, name, onEdit, onSelect }: ThingsProps & { one: Selection; name: string }) {
   const { list, index } = one;
   const button = (label: string, disabled: boolean, doing: () => void, data: string): JSX.Element => (
-    <button
-      type="button"
-      class="small-button"
+    <Button
+      look="small-button"
       data-do={data}
       disabled={disabled}
       aria-label={`${label}: ${name}`}
       onClick={doing}
     >
       {label}
-    </button>
+    </Button>
   );
   const move = (to: number): void => {
     onEdit({ kind: 'move-piece', from: index, to });

@@ -1,6 +1,7 @@
 /** What is always at hand while a level is on the bench: its title, save, undo and redo, and the test ride. */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
@@ -87,15 +88,15 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
   };
   useShortcuts(() => void save());
   const step = (label: string, count: number, doing: () => void, name: object): JSX.Element => (
-    <button type="button" class="button" {...name} disabled={count === 0} onClick={doing}>
+    <Button {...name} disabled={count === 0} onClick={doing}>
       {label}
-    </button>
+    </Button>
   );
   return (
     <div class="bench-buttons">
-      <button type="button" class="button strong" data-save disabled={faulty} onClick={() => void save()}>
+      <Button strong data-save disabled={faulty} onClick={() => void save()}>
         {benchWords.keep.save}
-      </button>
+      </Button>
       {step(say.undo, history.past.length, () => desk.undo(), { 'data-undo': '' })}
       {step(say.redo, history.future.length, () => desk.redo(), { 'data-redo': '' })}
       <a class="button" href="#bench">
@@ -123,9 +124,9 @@ function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
         step={10}
         onValue={(tryFromM) => desk.change({ tryFromM })}
       />
-      <button type="button" class="button" data-try disabled={faulty} onClick={onTry}>
+      <Button data-try disabled={faulty} onClick={onTry}>
         {say.ride}
-      </button>
+      </Button>
       <span class="quiet">{say.hint}</span>
     </fieldset>
   );

@@ -1,6 +1,7 @@
 /** A late-comer: some animals to choose from, or a few characters of one's own. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { refusalOf, type RoundAction } from '../../core/group/handRound.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../../ui/parts.tsx';
@@ -30,16 +31,16 @@ export function AddRider(props: {
       <ul class="animal-grid small">
         {offerNicknames(taken, OFFERED, seed).map((nickname) => (
           <li key={nickname}>
-            <button type="button" class="animal-card" data-nickname={nickname} onClick={() => add(nickname)}>
+            <Button look="animal-card" data-nickname={nickname} onClick={() => add(nickname)}>
               <AnimalPicture nickname={nickname} />
               {nameOf(nickname, words)}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>
-      <button type="button" class="quiet-button" onClick={() => setSeed(newSeed())}>
+      <Button look="quiet-button" onClick={() => setSeed(newSeed())}>
         {words.round.others}
-      </button>
+      </Button>
       <OwnName {...{ session, words, add }} />
     </Dialog>
   );
@@ -74,9 +75,9 @@ function OwnName(props: {
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <button type="submit" class="button" disabled={own === null || refusal !== null}>
+      <Button submit disabled={own === null || refusal !== null}>
         {words.round.addThis}
-      </button>
+      </Button>
       <output class="hint">
         {refusal === null
           ? words.round.addOwnHint

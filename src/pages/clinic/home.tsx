@@ -1,6 +1,7 @@
 /** The first page of the clinic: go on with a session, or choose a plan. Ready plans come first. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { isDone, nextUp } from '../../core/group/handRound.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
@@ -28,11 +29,11 @@ export function Home(props: ClinicProps): JSX.Element {
         <Plans title={words.home.ready} plans={READY_PLANS} props={props} />
         <Plans title={words.home.saved} plans={saved.plans} props={props} own={true}>
           <li>
-            <button type="button" class="plan-new" data-new-plan onClick={() => onPlace('plan')}>
+            <Button look="plan-new" data-new-plan onClick={() => onPlace('plan')}>
               <span aria-hidden="true">+</span>
               <strong>{words.home.own}</strong>
               <span class="hint">{words.home.ownHint}</span>
-            </button>
+            </Button>
           </li>
         </Plans>
         <Others props={props} />
@@ -52,9 +53,8 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
           <strong>{words.home.join}</strong> <span>{words.home.joinHint}</span>
         </span>
       </a>
-      <button
-        type="button"
-        class="way"
+      <Button
+        look="way"
         data-club-store
         aria-label={`${words.home.store} ${words.home.storeHint}`}
         onClick={() => onPlace('store')}
@@ -62,7 +62,7 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
         <span class="way-words">
           <strong>{words.home.store}</strong> <span>{words.home.storeHint}</span>
         </span>
-      </button>
+      </Button>
     </div>
   );
 }
@@ -78,12 +78,7 @@ function GoOn({
   const next = nextUp(session.round);
   const { ridden, all } = counts(session.round);
   return (
-    <button
-      type="button"
-      class="big-button go-on"
-      data-go-on
-      onClick={() => onPlace(placeOf(session, 'round'))}
-    >
+    <Button look="big-button go-on" data-go-on onClick={() => onPlace(placeOf(session, 'round'))}>
       {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
       <span>
         <strong>
@@ -95,7 +90,7 @@ function GoOn({
             : words.home.waiting(ridden, all)}
         </span>
       </span>
-    </button>
+    </Button>
   );
 }
 
@@ -133,9 +128,8 @@ function PlanCard(props: {
   const course = courseOf(plan, props.props);
   return (
     <article class="plan-card">
-      <button
-        type="button"
-        class="plan-choose"
+      <Button
+        look="plan-choose"
         data-plan={plan.id}
         disabled={!here}
         onClick={() => onPlace(`go/${plan.id}`)}
@@ -153,11 +147,11 @@ function PlanCard(props: {
           {!here && <span class="plan-missing">{words.home.missing}</span>}
           <span class="level-facts">{planFacts(plan, words)}</span>
         </span>
-      </button>
+      </Button>
       <span class="plan-tools">
-        <button type="button" class="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
+        <Button look="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
           {words.home.change}
-        </button>
+        </Button>
         {own && <ForgetPlan words={words} onDelete={() => onDeletePlan(plan.id)} />}
       </span>
     </article>
@@ -176,24 +170,18 @@ function ForgetPlan(props: {
   const [asked, setAsked] = useState(false);
   if (!asked)
     return (
-      <button type="button" class="quiet-button" data-forget onClick={() => setAsked(true)}>
+      <Button look="quiet-button" data-forget onClick={() => setAsked(true)}>
         {home.forget}
-      </button>
+      </Button>
     );
   return (
     <>
-      <button
-        type="button"
-        class="quiet-button"
-        data-forget-keep
-        ref={takeFocus}
-        onClick={() => setAsked(false)}
-      >
+      <Button look="quiet-button" data-forget-keep ref={takeFocus} onClick={() => setAsked(false)}>
         {home.forgetKeep}
-      </button>
-      <button type="button" class="quiet-button" data-forget-sure onClick={props.onDelete}>
+      </Button>
+      <Button look="quiet-button" data-forget-sure onClick={props.onDelete}>
         {home.forgetSure}
-      </button>
+      </Button>
     </>
   );
 }
@@ -234,15 +222,14 @@ function Sessions(props: {
               </span>
             </span>
             {(['round', 'picture', 'report'] as const).map((tab) => (
-              <button
+              <Button
+                look="quiet-button"
                 key={tab}
-                type="button"
-                class="quiet-button"
                 aria-label={`${words.tabs[tab]}: ${session.plan.title}`}
                 onClick={() => onPlace(placeOf(session, tab))}
               >
                 {words.tabs[tab]}
-              </button>
+              </Button>
             ))}
           </li>
         ))}

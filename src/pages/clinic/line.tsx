@@ -1,5 +1,6 @@
 /** Everybody in the round: who waits, who comes back later, who has gone home, and what a coach can do with each. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import { refusalOf, type RoundAction, turnsLeft } from '../../core/group/handRound.ts';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
@@ -46,18 +47,12 @@ export function Line(props: LineProps): JSX.Element {
       <Absent {...props} title={words.round.away} nicknames={away} kind="back" />
       <Absent {...props} title={words.round.gone} nicknames={gone} kind="add" />
       <div class="buttons">
-        <button type="button" class="button" data-add onClick={onAdd}>
+        <Button data-add onClick={onAdd}>
           + {words.round.add}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-undo
-          disabled={refusalOf(round, { kind: 'undo' }) !== null}
-          onClick={onUndo}
-        >
+        </Button>
+        <Button data-undo disabled={refusalOf(round, { kind: 'undo' }) !== null} onClick={onUndo}>
           {words.round.undo}
-        </button>
+        </Button>
       </div>
     </section>
   );
@@ -86,15 +81,14 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
       {onChoose === null ? (
         <span class="line-who">{who}</span>
       ) : (
-        <button
-          type="button"
-          class="line-who"
+        <Button
+          look="line-who"
           aria-pressed={chosen === nickname}
           aria-label={words.round.chooseWho(name)}
           onClick={() => onChoose(nickname)}
         >
           {who}
-        </button>
+        </Button>
       )}
       <LineTool name={words.round.laterWho(name)} title={words.round.later} {...tool('later')}>
         <path
@@ -120,9 +114,8 @@ function LineTool(props: {
   readonly children: JSX.Element;
 }): JSX.Element {
   return (
-    <button
-      type="button"
-      class="line-tool"
+    <Button
+      look="line-tool"
       data-tool={props.kind}
       disabled={props.disabled}
       aria-label={props.name}
@@ -132,7 +125,7 @@ function LineTool(props: {
       <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
         {props.children}
       </svg>
-    </button>
+    </Button>
   );
 }
 
@@ -156,15 +149,14 @@ function Absent(
               <AnimalPicture nickname={nickname} />
               <span class="line-name">{nameOf(nickname, words)}</span>
             </span>
-            <button
-              type="button"
-              class="quiet-button"
+            <Button
+              look="quiet-button"
               data-back={nickname}
               aria-label={words.round.backWho(nameOf(nickname, words))}
               onClick={() => act({ kind, nickname })}
             >
               {words.round.back}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

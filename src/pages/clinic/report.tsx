@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
-import { Tick } from '../../ui/controls.tsx';
+import { Button, Tick } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
@@ -32,18 +32,18 @@ export function Report({
         <Tick label={words.report.names} checked={named} onChange={setNamed} />
         <p class="hint">{words.report.namesHint}</p>
         <div class="buttons">
-          <button type="button" class="button strong" data-print onClick={onPrint}>
+          <Button strong data-print onClick={onPrint}>
             {words.report.print}
-          </button>
-          <button type="button" class="button" data-csv onClick={csv}>
+          </Button>
+          <Button data-csv onClick={csv}>
             {words.report.csv}
-          </button>
-          <button type="button" class="button" data-json onClick={json}>
+          </Button>
+          <Button data-json onClick={json}>
             {words.report.json}
-          </button>
-          <button type="button" class="button" data-delete onClick={() => setAsking(true)}>
+          </Button>
+          <Button data-delete onClick={() => setAsking(true)}>
             {words.report.remove}
-          </button>
+          </Button>
         </div>
       </section>
       <section class="report-preview" aria-label={words.report.sheet}>
@@ -78,15 +78,13 @@ function Sure(props: {
     <Dialog title={report.sureTitle} onClose={props.onKeep}>
       <p>{report.sure(props.rides)}</p>
       <div class="buttons">
-        <button type="button" class="button strong" autofocus onClick={props.onKeep}>
+        <Button strong autofocus onClick={props.onKeep}>
           {report.keep}
-        </button>
-        <button type="button" class="button" onClick={props.onSave}>
-          {report.saveFirst}
-        </button>
-        <button type="button" class="button" data-delete-sure onClick={props.onDelete}>
+        </Button>
+        <Button onClick={props.onSave}>{report.saveFirst}</Button>
+        <Button data-delete-sure onClick={props.onDelete}>
           {report.removeSure}
-        </button>
+        </Button>
       </div>
     </Dialog>
   );

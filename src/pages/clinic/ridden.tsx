@@ -1,5 +1,6 @@
 /** The moments between two turns: a ride that is being marked, one that came to no end, one that is done. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
@@ -52,19 +53,18 @@ export function Broken(props: NowProps & { readonly nickname: string }): JSX.Ele
         <p class="now-line">{failed ? words.round.notMarked : words.round.ridingSays}</p>
       </div>
       <div class="now-buttons">
-        <button
-          type="button"
-          class="big-button"
+        <Button
+          look="big-button"
           data-again
           disabled={start === null}
           onClick={() => start !== null && onRide(start)}
         >
           <Icon name="go" />
           <strong>{words.round.rideAgain}</strong>
-        </button>
-        <button type="button" class="button" data-stop onClick={() => act({ kind: 'stop' })}>
+        </Button>
+        <Button data-stop onClick={() => act({ kind: 'stop' })}>
           {words.round.notNow}
-        </button>
+        </Button>
       </div>
     </>
   );
@@ -95,17 +95,17 @@ export function Ridden(
         )}
       </div>
       <div class="now-buttons">
-        <button type="button" class="big-button" data-next-rider onClick={() => act({ kind: 'next' })}>
+        <Button look="big-button" data-next-rider onClick={() => act({ kind: 'next' })}>
           {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
           <span>
             <strong>{next.kind === 'rider' ? words.round.nextRider : words.round.goOn}</strong>
             {next.kind === 'rider' && <span class="big-button-level">{nameOf(next.nickname, words)}</span>}
           </span>
-        </button>
+        </Button>
         {debriefOf === recordId && (
-          <button type="button" class="button" data-debrief onClick={onDebrief}>
+          <Button data-debrief onClick={onDebrief}>
             {words.round.debrief}
-          </button>
+          </Button>
         )}
       </div>
     </>
@@ -124,12 +124,12 @@ export function Undo(props: {
     <Dialog title={words.round.undo} onClose={props.onClose}>
       <p>{words.round.undoWho(props.name)}</p>
       <div class="buttons">
-        <button type="button" class="button strong" data-undo-sure onClick={props.onUndo}>
+        <Button strong data-undo-sure onClick={props.onUndo}>
           {words.round.undo}
-        </button>
-        <button type="button" class="button" autofocus onClick={props.onClose}>
+        </Button>
+        <Button autofocus onClick={props.onClose}>
           {words.round.keep}
-        </button>
+        </Button>
       </div>
     </Dialog>
   );

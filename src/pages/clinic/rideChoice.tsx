@@ -1,5 +1,6 @@
 /** What a plan has its riders ride: levels, own levels, check rides, numbered in the order they were chosen. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import { MOST_RIDES, type PlanRide } from '../../core/group/plan.ts';
 import { rowsOf } from '../../core/coach/ladder.ts';
 import { words as siteWords } from '../words.ts';
@@ -68,17 +69,16 @@ function Group(props: {
         {props.offers.map(({ title, ride }) => {
           const place = props.rides.findIndex((one) => keyOf(one) === keyOf(ride));
           return (
-            <button
+            <Button
+              look="ride-pick"
               key={keyOf(ride)}
-              type="button"
-              class="ride-pick"
               aria-pressed={place >= 0}
               data-ride={keyOf(ride)}
               onClick={() => props.onToggle(ride)}
             >
               {place >= 0 && <b>{place + 1}</b>}
               {title}
-            </button>
+            </Button>
           );
         })}
       </div>

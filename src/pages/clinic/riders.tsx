@@ -1,6 +1,7 @@
 /** Who rides: a number, and an animal for everybody. The second and last step before a session begins. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { MOST_RIDERS } from '../../core/group/handRound.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
@@ -55,7 +56,7 @@ export function Riders({
               onChange={setCount}
             />
           </div>
-          <button type="button" class="big-button" data-go onClick={go}>
+          <Button look="big-button" data-go onClick={go}>
             <Icon name="go" />
             <span>
               <strong>{words.go.start}</strong>
@@ -63,7 +64,7 @@ export function Riders({
                 {plan.title} · {words.go.startHint(count)}
               </span>
             </span>
-          </button>
+          </Button>
         </div>
         <Animals {...{ shown, words }} onSwap={swap} />
       </div>
@@ -81,16 +82,15 @@ function Animals(props: {
     <ul class="animal-grid">
       {shown.map((nickname) => (
         <li key={nickname}>
-          <button
-            type="button"
-            class="animal-card"
+          <Button
+            look="animal-card"
             data-nickname={nickname}
             aria-label={words.go.swap(nameOf(nickname, words))}
             onClick={() => onSwap(nickname)}
           >
             <AnimalPicture nickname={nickname} />
             {nameOf(nickname, words)}
-          </button>
+          </Button>
         </li>
       ))}
     </ul>

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
 import { RIDERS } from '../../core/model/presets.ts';
-import { Choice } from '../../ui/controls.tsx';
+import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import { words as siteWords } from '../words.ts';
 import { AddRider } from './addRider.tsx';
@@ -89,38 +89,32 @@ function Now(props: NowProps): JSX.Element {
   if (next.kind === 'done')
     return (
       <Told title={words.round.done} line={words.round.doneSays}>
-        <button
-          type="button"
-          class="button strong huge"
-          data-picture
-          onClick={() => onPlace(placeOf(session, 'picture'))}
-        >
+        <Button strong look="button huge" data-picture onClick={() => onPlace(placeOf(session, 'picture'))}>
           {words.round.toPicture}
-        </button>
+        </Button>
       </Told>
     );
   if (next.kind === 'nobody')
     return (
       <Told title={words.round.nobody} line={words.round.nobodySays}>
-        <button type="button" class="button strong huge" onClick={props.onAdd}>
+        <Button strong look="button huge" onClick={props.onAdd}>
           {words.round.add}
-        </button>
+        </Button>
       </Told>
     );
   return (
     <Told title={words.round.waiting} line="">
       <div class="buttons">
         {next.nicknames.map((nickname) => (
-          <button
+          <Button
+            look="button huge"
             key={nickname}
-            type="button"
-            class="button huge"
             data-back={nickname}
             onClick={() => act({ kind: 'back', nickname })}
           >
             <AnimalPicture nickname={nickname} />
             {words.round.backWho(nameOf(nickname, words))}
-          </button>
+          </Button>
         ))}
       </div>
     </Told>
@@ -168,9 +162,8 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
         )}
       </div>
       <div class="now-buttons">
-        <button
-          type="button"
-          class="big-button"
+        <Button
+          look="big-button"
           data-start
           disabled={start === null}
           aria-label={words.round.startFor(name)}
@@ -178,19 +171,17 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
         >
           <Icon name="go" />
           <strong>{words.round.start}</strong>
-        </button>
-        <button
-          type="button"
-          class="button"
+        </Button>
+        <Button
           data-skip
           disabled={session.round.line.length < 2}
           onClick={() => act({ kind: 'skip', nickname })}
         >
           {words.round.skip}
-        </button>
-        <button type="button" class="button" data-later onClick={() => act({ kind: 'later', nickname })}>
+        </Button>
+        <Button data-later onClick={() => act({ kind: 'later', nickname })}>
           {words.round.later}
-        </button>
+        </Button>
       </div>
     </>
   );

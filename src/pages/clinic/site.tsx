@@ -1,6 +1,7 @@
 /** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { offerFile } from '../../charts/picture.ts';
 import { createFormat } from '../../ui/format.ts';
 import type { Page } from '../../app/page.ts';
@@ -33,9 +34,9 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
         <output data-clinic-told={told}>{clinicWords[told]}</output>
         {told === 'elsewhere' && (
           <div class="buttons">
-            <button type="button" class="button strong" data-go-on-here onClick={open}>
+            <Button strong data-go-on-here onClick={open}>
               {clinicWords.goOnHere}
-            </button>
+            </Button>
           </div>
         )}
       </section>

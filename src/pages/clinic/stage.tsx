@@ -1,5 +1,6 @@
 /** The slim frame round everything of one session: way back, title, tabs. It leaves the screen to what is shown. */
 import type { ComponentChildren, JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
 import type { ClinicProps, SavedRound } from './types.ts';
 
@@ -23,22 +24,22 @@ export function Stage(props: {
   return (
     <div class="clinic clinic-stage">
       <header class="stage-bar">
-        <button type="button" class="round with-word" onClick={() => onPlace('')}>
+        <Button look="round with-word" onClick={() => onPlace('')}>
           <Icon name="back" />
           {words.back}
-        </button>
+        </Button>
         <h1 tabIndex={-1}>{session.plan.title}</h1>
         <nav class="stage-tabs" aria-label={words.tabs.label}>
           {TABS.map((one) => (
-            <button
+            <Button
+              look=""
               key={one}
-              type="button"
               aria-current={one === tab ? 'page' : undefined}
               data-tab={one}
               onClick={() => onPlace(placeOf(session, one))}
             >
               {words.tabs[one]}
-            </button>
+            </Button>
           ))}
         </nav>
         <SettingsButton />

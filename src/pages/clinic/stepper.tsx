@@ -1,5 +1,6 @@
 /** A small whole number between two buttons. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 
 /** The number; `fewer` and `more` name the buttons. */
 export function Stepper(props: {
@@ -15,23 +16,13 @@ export function Stepper(props: {
   return (
     <fieldset class="stepper" aria-label={label}>
       <span class="stepper-label">{label}</span>
-      <button
-        type="button"
-        aria-label={props.fewer}
-        disabled={value <= low}
-        onClick={() => onChange(value - 1)}
-      >
+      <Button look="" aria-label={props.fewer} disabled={value <= low} onClick={() => onChange(value - 1)}>
         −
-      </button>
+      </Button>
       <output>{value}</output>
-      <button
-        type="button"
-        aria-label={props.more}
-        disabled={value >= high}
-        onClick={() => onChange(value + 1)}
-      >
+      <Button look="" aria-label={props.more} disabled={value >= high} onClick={() => onChange(value + 1)}>
         +
-      </button>
+      </Button>
     </fieldset>
   );
 }

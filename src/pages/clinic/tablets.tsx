@@ -1,5 +1,6 @@
 /** Several devices in one session: three ways, and what each is for. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import type { ClinicProps, SavedRound } from './types.ts';
 
 /** Places of a session that carry something. */
@@ -19,10 +20,9 @@ export function Tablets({
     <div class="tablet-ways">
       <p class="hint">{words.tablets.intro}</p>
       {CARRY_TABS.map((tab) => (
-        <button
+        <Button
+          look="way"
           key={tab}
-          type="button"
-          class="way"
           data-carry={tab}
           aria-label={`${words.tablets[tab].title} ${words.tablets[tab].hint}`}
           onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
@@ -30,7 +30,7 @@ export function Tablets({
           <span class="way-words">
             <strong>{words.tablets[tab].title}</strong> <span>{words.tablets[tab].hint}</span>
           </span>
-        </button>
+        </Button>
       ))}
     </div>
   );

@@ -1,6 +1,7 @@
 /** What can be done after reading: ride, watch, print, keep. Says whether the ride was kept. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { DebriefWords } from '../words/debrief.ts';
 import type { DebriefProps } from './types.ts';
 
@@ -44,24 +45,24 @@ export function Doing(props: DoingProps): JSX.Element {
             {doing.next(nextLevelTitle)}
           </button>
         )}
-        <button type="button" onClick={() => props.onWatch(0)}>
+        <Button look="" onClick={() => props.onWatch(0)}>
           {doing.watch}
-        </button>
+        </Button>
       </div>
       <div class="doing-row">
         {open && (
           <>
-            <button type="button" class="small" data-print onClick={props.onPrint}>
+            <Button look="small" data-print onClick={props.onPrint}>
               {doing.print}
-            </button>
-            <button type="button" class="small" data-save-picture onClick={paint}>
+            </Button>
+            <Button look="small" data-save-picture onClick={paint}>
               {doing.savePicture}
-            </button>
+            </Button>
           </>
         )}
-        <button type="button" class="small" data-save-ride onClick={props.onSaveRide}>
+        <Button look="small" data-save-ride onClick={props.onSaveRide}>
           {doing.saveRide}
-        </button>
+        </Button>
         <output class="quiet" data-saved={saved.state}>
           {doing.saved[saved.state]} {saved.sentence}
         </output>

@@ -1,6 +1,7 @@
 /** A card for each pitch: what it asked for, what was done, what the best ride did, and a small picture. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { PitchReport, ShiftReport } from '../../core/coach/types.ts';
 import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
@@ -69,13 +70,9 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
         )}
       </div>
       <div class="card-foot">
-        <button
-          type="button"
-          class="small"
-          onClick={() => onWatch(Math.max(0, report.footM - WATCH_BEFORE_M))}
-        >
+        <Button look="small" onClick={() => onWatch(Math.max(0, report.footM - WATCH_BEFORE_M))}>
           ▶ {cards.watch}
-        </button>
+        </Button>
         <PitchTable {...props} pitch={pitch} />
       </div>
     </article>

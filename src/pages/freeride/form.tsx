@@ -13,7 +13,7 @@ import {
   type FreeRideWish,
 } from '../../core/level/generate.ts';
 import type { Format } from '../../ui/format.ts';
-import { Slider } from '../../ui/controls.tsx';
+import { Button, Slider } from '../../ui/controls.tsx';
 import { type FreeRideWords, sayBadFreeRide } from '../words/freeRide.ts';
 import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from '../../core/level/freeRide.ts';
 import { RoadLink } from './roadLink.tsx';
@@ -86,15 +86,9 @@ export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
         <WishedRoad course={course} facts={factsOf(course, words, format)} words={words} format={format} />
       </div>
       <div class="buttons">
-        <button
-          type="button"
-          class="button strong"
-          data-free-ride
-          disabled={!named}
-          onClick={() => onRide(wish)}
-        >
+        <Button strong data-free-ride disabled={!named} onClick={() => onRide(wish)}>
           {words.ride}
-        </button>
+        </Button>
       </div>
       <RoadLink link={onLink(wish)} words={words} />
     </section>
@@ -140,9 +134,9 @@ function NameField(props: {
           aria-describedby={`${id}-hint`}
           onInput={(event) => onType(event.currentTarget.value)}
         />
-        <button type="button" class="button" data-another-road onClick={onAnother}>
+        <Button data-another-road onClick={onAnother}>
           {words.another}
-        </button>
+        </Button>
       </div>
       <span id={`${id}-hint`} class={empty ? 'field-problem' : 'hint'}>
         {empty ? words.seedEmpty : words.seedHint}

@@ -1,6 +1,7 @@
 /** A link to be copied: by a button where the browser lets it, by hand where not. */
 import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import type { FreeRideWords } from '../words/freeRide.ts';
 
 /** The field with its button. */
@@ -36,9 +37,9 @@ export function RoadLink({
           value={link}
           onFocus={(event) => event.currentTarget.select()}
         />
-        <button type="button" class="button" data-copy-link onClick={() => void copy()}>
+        <Button data-copy-link onClick={() => void copy()}>
           {words.copy}
-        </button>
+        </Button>
       </div>
       <output>{tried?.link === link ? (tried.copied ? words.copied : words.notCopied) : ''}</output>
     </div>

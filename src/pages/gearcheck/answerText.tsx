@@ -1,5 +1,6 @@
 /** The answer in sentences: the lowest gear, what would help, the highest gear. */
 import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
 import type { GearOutcome } from '../../core/coach/gearCheck.ts';
 import type { Format } from '../../ui/format.ts';
 import type { GearCheckWords } from '../words/gearCheck.ts';
@@ -36,9 +37,7 @@ export function Answer(
         <>
           <p class={own === null ? 'lead' : undefined}>{words.answer.failed}</p>
           <div class="buttons">
-            <button type="button" class="button" onClick={onAgain}>
-              {words.answer.again}
-            </button>
+            <Button onClick={onAgain}>{words.answer.again}</Button>
           </div>
         </>
       )}

@@ -1,6 +1,7 @@
 /** Other parts as a table, the own bike on top: what each would change, what it trades, and a way to try it. */
 import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { type GearCandidate, type GearOutcome, sortCandidates } from '../../core/coach/gearCheck.ts';
 import { USUAL_CAPACITY_TEETH } from '../../core/model/bikeInput.ts';
 import type { Format } from '../../ui/format.ts';
@@ -51,9 +52,9 @@ export function Candidates(
         ))}
       </table>
       {sorted.length > SHOWN && (
-        <button type="button" class="button small" aria-expanded={all} onClick={() => setAll(!all)}>
+        <Button small aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? say.fewer : say.all(sorted.length)}
-        </button>
+        </Button>
       )}
       <p class="gear-caution">{words.caution}</p>
     </section>
@@ -104,14 +105,9 @@ function CandidateRow(
           )}
         </td>
         <td>
-          <button
-            type="button"
-            class="button small"
-            aria-label={say.takeThis(parts)}
-            onClick={() => onTake(outcome)}
-          >
+          <Button small aria-label={say.takeThis(parts)} onClick={() => onTake(outcome)}>
             {say.take}
-          </button>
+          </Button>
         </td>
       </tr>
     </tbody>

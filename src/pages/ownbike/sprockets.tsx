@@ -1,7 +1,7 @@
 /** Sprockets as a range with a count, or one by one with fields that can be added and taken away. */
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { Choice } from '../../ui/controls.tsx';
+import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import type { OwnBikeWords } from '../words/ownBike.ts';
 import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
@@ -87,26 +87,25 @@ function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
               aria-describedby={id}
               onInput={(event) => put(i, event.currentTarget.value)}
             />
-            <button
-              type="button"
+            <Button
+              look=""
               aria-label={words.remove(i + 1)}
               title={words.remove(i + 1)}
               disabled={each.length === 1}
               onClick={() => onDraft((now) => ({ ...now, each: now.each.filter((_, k) => k !== i) }))}
             >
               <Icon name="close" />
-            </button>
+            </Button>
           </div>
         ))}
       </div>
-      <button
-        type="button"
-        class="button small"
+      <Button
+        small
         disabled={each.length >= MOST_SPROCKETS}
         onClick={() => onDraft((now) => ({ ...now, each: [...now.each, ''] }))}
       >
         {words.add}
-      </button>
+      </Button>
       <span id={id} class="field-problem">
         {problem ?? ''}
       </span>

@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useReducer, useRef } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { TAP_TEST_MS, tapCadence, type TapResult } from '../../core/coach/tapTest.ts';
 import type { Format } from '../../ui/format.ts';
 import type { OwnBikeWords } from '../words/ownBike.ts';
@@ -78,24 +79,23 @@ export function TapTest(props: TapTestProps): JSX.Element {
       <p class="hint">{words.intro}</p>
       <Pad {...{ state, running, words }} onTap={() => send({ kind: 'tap', atMs: clock() })} />
       {running && (
-        <button type="button" class="button small" onClick={() => send({ kind: 'end' })}>
+        <Button small onClick={() => send({ kind: 'end' })}>
           {words.stop}
-        </button>
+        </Button>
       )}
       <output data-tap={state.result === null ? '' : state.result.ok ? 'found' : state.result.code}>
         {state.result !== null && <Told result={state.result} {...{ state, words, format }} />}
       </output>
       {state.result?.ok === true && !state.undone && (
-        <button
-          type="button"
-          class="button small"
+        <Button
+          small
           onClick={() => {
             send({ kind: 'undo' });
             onUndo();
           }}
         >
           {words.undo}
-        </button>
+        </Button>
       )}
     </section>
   );
@@ -123,9 +123,8 @@ function Pad(props: {
   const leftS = Math.max(0, Math.ceil((TAP_TEST_MS - (state.nowMs - first)) / 1000));
   const isTapKey = ({ key }: KeyboardEvent): boolean => key === ' ' || key === 'Enter';
   return (
-    <button
-      type="button"
-      class="tap-pad"
+    <Button
+      look="tap-pad"
       onPointerDown={onTap}
       onKeyDown={(event) => {
         if (!isTapKey(event)) return;
@@ -143,7 +142,7 @@ function Pad(props: {
     >
       <b>{running ? words.left(leftS) : state.result === null ? words.first : words.again}</b>
       <span>{running ? words.taps(state.timesMs.length) : words.firstHint}</span>
-    </button>
+    </Button>
   );
 }
 

@@ -1,6 +1,7 @@
 /** Check rides: what they say in a sentence, drawn beside what chance can make, and as a table. */
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { CHANCE_POINTS } from '../../core/coach/progress.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
@@ -55,17 +56,12 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
       )}
       {group !== undefined && <Checks {...props} group={group} />}
       <div class="buttons">
-        <button
-          type="button"
-          class="button strong"
-          data-check="everyone"
-          onClick={() => onCheckRide('everyone')}
-        >
+        <Button strong data-check="everyone" onClick={() => onCheckRide('everyone')}>
           {check.ride.everyone}
-        </button>
-        <button type="button" class="button" data-check="children" onClick={() => onCheckRide('children')}>
+        </Button>
+        <Button data-check="children" onClick={() => onCheckRide('children')}>
           {check.ride.children}
-        </button>
+        </Button>
       </div>
     </section>
   );

@@ -2,6 +2,7 @@
 import type { JudgedRide, RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { sayChange, type Speech } from '../debrief/say.ts';
 import { createFormat } from '../../ui/format.ts';
@@ -35,15 +36,11 @@ export function After(props: Props): JSX.Element {
         ))}
       </div>
       <div class="buttons">
-        <button type="button" class="button strong" data-again-two onClick={onAgain}>
+        <Button strong data-again-two onClick={onAgain}>
           {twoWords.again}
-        </button>
-        <button type="button" class="button" onClick={onSwap}>
-          {twoWords.swap}
-        </button>
-        <button type="button" class="button" onClick={onOther}>
-          {twoWords.other}
-        </button>
+        </Button>
+        <Button onClick={onSwap}>{twoWords.swap}</Button>
+        <Button onClick={onOther}>{twoWords.other}</Button>
       </div>
     </section>
   );
@@ -78,14 +75,9 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
             {twoWords.total(Math.round(judged.report.total))}
           </p>
           <p>{sayChange(judged.report.verdict.change, speech)}</p>
-          <button
-            type="button"
-            class="button"
-            data-look={side}
-            onClick={() => send({ kind: 'look-at', ride: judged })}
-          >
+          <Button data-look={side} onClick={() => send({ kind: 'look-at', ride: judged })}>
             {twoWords.look}
-          </button>
+          </Button>
         </>
       )}
     </section>

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { Tick } from '../../ui/controls.tsx';
+import { Button, Tick } from '../../ui/controls.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { keyName } from '../../ui/words.ts';
@@ -71,9 +71,9 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         checked={choice.autoEase}
         onChange={(autoEase) => onChoice({ ...choice, autoEase })}
       />
-      <button type="submit" class="button strong" data-ride-two disabled={level === null}>
+      <Button strong submit data-ride-two disabled={level === null}>
         {twoWords.ride}
-      </button>
+      </Button>
     </form>
   );
 }

@@ -2,6 +2,7 @@
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot } from '../ride.tsx';
 import { RIDE_PLACES, type RidePhaseShown, type RidePlace } from '../../ui/ridePlaces.ts';
@@ -47,13 +48,13 @@ export function Riding(props: Props): JSX.Element {
           {failed && <p>{twoWords.failed}</p>}
           <div class="buttons">
             {!failed && (
-              <button type="button" class="button strong" data-ride-on autofocus onClick={resume}>
+              <Button strong data-ride-on autofocus onClick={resume}>
                 {words.ride.on}
-              </button>
+              </Button>
             )}
-            <button type="button" class="button" data-leave-two onClick={onLeave}>
+            <Button data-leave-two onClick={onLeave}>
               {twoWords.leave}
-            </button>
+            </Button>
           </div>
         </Dialog>
       )}
