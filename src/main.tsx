@@ -14,6 +14,7 @@ import './pages/ride.css';
 import './ui/forced.css';
 import './input/pads.css';
 import { render } from 'preact';
+import { DEFAULT_KEYS } from './core/settings/settings.ts';
 import { keepAwake } from './app/wakeLock.ts';
 import { DEFAULT_KEYS } from './input/actions.ts';
 import { joinClinic } from './app/group/clinic.ts';

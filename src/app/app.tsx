@@ -19,7 +19,16 @@ export function App(props: {
   return (
     <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
       {page(state, send, services)}
-      {state.dialog === 'settings' && <SettingsDialog state={state} send={send} />}
+      {state.dialog === 'settings' && (
+        <SettingsDialog
+          settings={state.settings}
+          keyAsked={state.keyAsked}
+          onChange={(settings) => send({ kind: 'set', settings })}
+          onAskKey={(action) => send({ kind: 'ask-key', action })}
+          onKey={(action, code) => send({ kind: 'set-key', action, code })}
+          onClose={() => send({ kind: 'close-dialog' })}
+        />
+      )}
       {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
       {state.dialog === 'cautions' && <Cautions send={send} />}
     </OpenSettings.Provider>

@@ -2,11 +2,11 @@
  * Buttons of gamepads with the standard layout become actions. Gamepads send no events for buttons, so they
  * are asked once a picture; what changed since the last time goes to the hub.
  */
-import type { InputAction } from './actions.ts';
+import type { KeyAction } from '../core/settings/settings.ts';
 import type { InputHub } from './hub.ts';
 
 /** The number of the button of each action (W3C standard layout). */
-type PadBindings = Readonly<Partial<Record<InputAction, number>>>;
+type PadBindings = Readonly<Partial<Record<KeyAction, number>>>;
 
 /** A trigger counts as pushed from here on (0 to 1). */
 const TRIGGER_AT = 0.4;
@@ -21,11 +21,11 @@ export interface PadState {
 export function buttonsDown(
   pads: readonly (PadState | null)[],
   bindings: PadBindings,
-): ReadonlyMap<string, InputAction> {
-  const down = new Map<string, InputAction>();
+): ReadonlyMap<string, KeyAction> {
+  const down = new Map<string, KeyAction>();
   for (const pad of pads) {
     if (pad === null) continue;
-    for (const [action, number] of Object.entries(bindings) as [InputAction, number][]) {
+    for (const [action, number] of Object.entries(bindings) as [KeyAction, number][]) {
       const button = pad.buttons[number];
       if (button !== undefined && (button.pressed || button.value >= TRIGGER_AT))
         down.set(`pad${pad.index}:${number}`, action);
@@ -41,7 +41,7 @@ export function createGamepads(
   read: () => readonly (PadState | null)[] = readGamepads,
   only?: number,
 ): { poll(timeMs: number): void } {
-  let before: ReadonlyMap<string, InputAction> = new Map();
+  let before: ReadonlyMap<string, KeyAction> = new Map();
   return {
     poll(timeMs) {
       const pads = read();

@@ -3,14 +3,15 @@
  * come out, each change once. Reads no device and no clock itself; times are handed in.
  */
 import type { Pressure } from '../core/model/types.ts';
-import type { HoldMode, InputAction, InputCommand } from './actions.ts';
+import type { KeyAction } from '../core/settings/settings.ts';
+import type { HoldMode, InputCommand } from './actions.ts';
 import { brakeOf, type Held, letGoBrake, nothingHeld, pressureOf, push, release } from './held.ts';
 import { beginSweep, type Sweep, sweepDue } from './sweep.ts';
 
 /** The meeting place. */
 export interface InputHub {
   /** A source (one key, finger or button) goes down at `timeMs`. */
-  down(action: InputAction, source: string, timeMs: number): void;
+  down(action: KeyAction, source: string, timeMs: number): void;
   up(source: string): void;
   /** Gives the further steps of a held lever; call it once a picture. */
   poll(timeMs: number): void;

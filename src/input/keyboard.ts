@@ -2,14 +2,15 @@
  * Keys become actions. Listens on the window, so a ride can be played without clicking anything first;
  * leaves typing in fields, combinations with modifier keys and all keys without an action alone.
  */
-import { actionOfKey, type KeyBindings } from './actions.ts';
+import type { Keys } from '../core/settings/settings.ts';
+import { actionOfKey } from './actions.ts';
 import type { InputHub } from './hub.ts';
 
 /** What `listenToKeys` needs. */
 interface KeyboardOptions {
   readonly target: Window;
   readonly hub: InputHub;
-  readonly keys: () => KeyBindings;
+  readonly keys: () => Keys;
   /** Keys count only while this is true; afterwards a page may use them again. */
   readonly active: () => boolean;
 }

@@ -3,15 +3,16 @@
  * the buttons and turns fingers into actions; where things sit is decided in `pads.css`. Words are handed in.
  */
 import type { Pressure } from '../core/model/types.ts';
-import type { HoldMode, InputAction } from './actions.ts';
+import type { KeyAction } from '../core/settings/settings.ts';
+import type { HoldMode } from './actions.ts';
 import type { InputHub } from './hub.ts';
 import { drawPadShape, type PadShape } from './padShapes.ts';
 
 /** What is written on the pads, and what a screen reader says where that is longer. */
 interface PadWords {
   readonly group: string;
-  readonly labels: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
-  readonly spoken: Readonly<Record<Exclude<InputAction, 'coast'>, string>>;
+  readonly labels: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
+  readonly spoken: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
 }
 
 /** How the pads are laid out. */
@@ -31,7 +32,7 @@ export interface Pads {
   destroy(): void;
 }
 
-type PadAction = Exclude<InputAction, 'coast'>;
+type PadAction = Exclude<KeyAction, 'coast'>;
 
 /** A finger that slides up this far on the legs' pad presses (px). */
 const SLIDE_TO_PRESS_PX = 28;

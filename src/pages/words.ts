@@ -8,7 +8,6 @@ import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { arrivalWords } from './words/arrival.ts';
 import { debriefWords } from './words/debrief.ts';
-import { settingsWords } from './words/settings.ts';
 import { earWords } from './words/ear.ts';
 import { childrenDebriefWords } from './words/debriefChildren.ts';
 import { serviceWords } from './words/services.ts';
@@ -92,7 +91,6 @@ export const words = {
     cadence: (low: string, high: string): string => `turns the pedals ${low} to ${high} times a minute`,
     done: 'Ride this bike',
   },
-  settings: settingsWords,
   pads: {
     group: 'Controls of the bike',
     labels: {

@@ -1,11 +1,16 @@
 /** Keys, fingers and gamepad buttons as they arrive in a document, up to the commands that come out. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ACTIONS, DEFAULT_KEYS, type InputCommand } from '../../src/input/actions.ts';
+import type { InputCommand } from '../../src/input/actions.ts';
 import { buttonsDown, createGamepads, padsOf, type PadState } from '../../src/input/gamepad.ts';
 import { shakeFor } from '../../src/input/haptic.ts';
 import { createInputHub, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
-import { USUAL_PAD_BUTTONS, withPadButton } from '../../src/core/settings/settings.ts';
+import {
+  DEFAULT_KEYS,
+  KEY_ACTIONS,
+  USUAL_PAD_BUTTONS,
+  withPadButton,
+} from '../../src/core/settings/settings.ts';
 import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
 
 const labels = {
@@ -44,7 +49,7 @@ describe('keys', () => {
   afterEach(() => stop());
 
   it('no key has two actions', () => {
-    const codes = ACTIONS.flatMap((action) => DEFAULT_KEYS[action]);
+    const codes = KEY_ACTIONS.flatMap((action) => DEFAULT_KEYS[action]);
     expect(new Set(codes).size).toBe(codes.length);
   });
 

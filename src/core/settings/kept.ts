@@ -10,11 +10,10 @@ import {
   KEY_ACTIONS,
   type Keys,
   type PadButtons,
-  QUICKEST_SCAN_S,
-  SLOWEST_SCAN_S,
   type Settings,
-  SLOWEST_PACE_RATIO,
+  readChosen,
   VOLUMES,
+  within,
 } from './settings.ts';
 
 /** Version of what is written. */
@@ -31,28 +30,13 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
   if (!isRecord(value) || !isRecord(value['settings'])) return null;
   const kept = value['settings'];
   const usual = defaultSettings(keys);
-  const pick = <K extends keyof Settings>(key: K, allowed: readonly Settings[K][]): Settings[K] =>
-    allowed.find((one) => one === kept[key]) ?? usual[key];
   const settings: Settings = {
+    ...readChosen(kept),
     bike: readBike(kept['bike']) ?? usual.bike,
     rider: readRider(kept['rider']) ?? usual.rider,
     riderChosen: kept['riderChosen'] === true,
-    theme: pick('theme', ['indoor', 'field']),
-    units: pick('units', ['metric', 'imperial']),
     volumes: readVolumes(kept['volumes'], usual.volumes),
-    muted: kept['muted'] === true,
-    paceRatio: within(kept['paceRatio'], SLOWEST_PACE_RATIO, 1, usual.paceRatio),
-    holdMode: pick('holdMode', ['hold', 'switch']),
-    autoEase: kept['autoEase'] === true,
-    motion: pick('motion', ['system', 'reduced', 'full']),
-    hand: pick('hand', ['right', 'left']),
-    pads: pick('pads', ['auto', 'always', 'never']),
     keys: readKeys(kept['keys'], keys),
-    oneHand: kept['oneHand'] === true,
-    byEar: kept['byEar'] === true,
-    widerBand: kept['widerBand'] === true,
-    scanning: kept['scanning'] === true,
-    scanS: within(kept['scanS'], QUICKEST_SCAN_S, SLOWEST_SCAN_S, usual.scanS),
     padButtons: readPadButtons(kept['padButtons'], usual.padButtons),
     aidsOn: readAids(kept['aidsOn']),
     kit: readKit(kept['kit']),
@@ -99,10 +83,6 @@ function readKeys(value: unknown, usual: Keys): Keys {
     return [action, good ? codes : usual[action]];
   });
   return Object.fromEntries(entries) as Keys;
-}
-
-function within(value: unknown, low: number, high: number, usual: number): number {
-  return typeof value === 'number' && value >= low && value <= high ? value : usual;
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -1,6 +1,7 @@
 /**
- * What a person can choose, as one plain object: bike and rider whole, look, sound, hands and pace. Where it is
- * kept is not decided here; what the keys do is known to the input room and handed in.
+ * What a person can choose, as one plain object: bike and rider whole, look, sound, hands and pace. Everything that is
+ * chosen in the settings dialog stands once, in `CHOICES`: dialog, reading back and what a new player finds follow from
+ * it. A new one needs its line here and its words beside the dialog. Where settings are kept is not decided here.
  */
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../model/presets.ts';
 import type { Aids } from '../level/schema.ts';
@@ -21,8 +22,21 @@ export const KEY_ACTIONS = [
 ] as const;
 
 export type KeyAction = (typeof KEY_ACTIONS)[number];
-/** `KeyboardEvent.code`s of each action. */
+/** Keys of each action, as `KeyboardEvent.code` (the place on the keyboard, not the letter printed there). */
 export type Keys = Readonly<Record<KeyAction, readonly string[]>>;
+/** The keys a new player finds. */
+export const DEFAULT_KEYS: Keys = {
+  'rear-easier': ['ArrowDown'],
+  'rear-harder': ['ArrowUp'],
+  'front-smaller': ['KeyS'],
+  'front-bigger': ['KeyW'],
+  ease: ['Space'],
+  press: ['ArrowRight'],
+  coast: ['KeyC'],
+  brake: ['ArrowLeft'],
+  pause: ['Escape', 'KeyP'],
+};
+
 /** The number of a gamepad's button for each action; coasting has none of its own. */
 export type PadButtons = Readonly<Record<Exclude<KeyAction, 'coast'>, number>>;
 
@@ -54,36 +68,106 @@ export const AIDS = [
 
 export type AidName = (typeof AIDS)[number];
 
+/** Sections of the settings dialog. */
+export type Section = 'look' | 'sound' | 'ride' | 'ways' | 'switch';
+
+/** One of a few names, in the order they are shown; the first wins where `usual` says nothing. */
+interface OneOf {
+  readonly kind: 'one-of';
+  readonly section: Section;
+  readonly options: readonly string[];
+  readonly usual: string;
+}
+/** On or off, and off for a new player. */
+interface OnOff {
+  readonly kind: 'on-off';
+  readonly section: Section;
+}
+/** A number within its limits. */
+interface Amount {
+  readonly kind: 'amount';
+  readonly section: Section;
+  readonly low: number;
+  readonly high: number;
+  readonly step: number;
+  readonly usual: number;
+}
+
+const oneOf = <const Options extends readonly string[]>(
+  section: Section,
+  options: Options,
+  usual: Options[number],
+) => ({ kind: 'one-of', section, options, usual }) as const;
+const onOff = (section: Section) => ({ kind: 'on-off', section }) as const;
+const amount = (section: Section, [low, high]: readonly [number, number], step: number, usual: number) =>
+  ({ kind: 'amount', section, low, high, step, usual }) as const;
+
+/** Every setting of the dialog that is a name, a switch or a number, in the order they are shown. */
+export const CHOICES = {
+  theme: oneOf('look', ['indoor', 'field'], 'indoor'),
+  motion: oneOf('look', ['system', 'reduced', 'full'], 'system'),
+  units: oneOf('look', ['metric', 'imperial'], 'metric'),
+  muted: onOff('sound'),
+  /** Pace of ride time; 1 is real time. */
+  paceRatio: amount('ride', [0.5, 1], 0.05, 1),
+  /** The game eases while a shift is on its way and brakes at lines: two buttons are enough. */
+  autoEase: onOff('ride'),
+  holdMode: oneOf('ride', ['hold', 'switch'], 'hold'),
+  /** Side of the gear pads. */
+  hand: oneOf('ride', ['left', 'right'], 'right'),
+  pads: oneOf('ride', ['auto', 'always', 'never'], 'auto'),
+  /** The road is said aloud and a tone tells the cadence. */
+  byEar: onOff('ways'),
+  /** The cadence band is wider by `WIDER_RPM` on both sides. */
+  widerBand: onOff('ways'),
+  /** All pads on the side of the gear pads. */
+  oneHand: onOff('ways'),
+  /** Menus move on by themselves and one switch chooses. */
+  scanning: onOff('switch'),
+  /** Seconds each choice is offered while scanning. */
+  scanS: amount('switch', [0.6, 6], 0.2, 2),
+} satisfies Readonly<Record<string, OneOf | OnOff | Amount>>;
+
+type Choices = typeof CHOICES;
+export type ChoiceName = keyof Choices;
+/** Names of the choices of one kind. */
+export type ChoiceOf<Kind> = {
+  [Name in ChoiceName]: Choices[Name]['kind'] extends Kind ? Name : never;
+}[ChoiceName];
+type ValueOf<One> = One extends { readonly options: readonly (infer Name)[] }
+  ? Name
+  : One extends { readonly kind: 'on-off' }
+    ? boolean
+    : number;
+/** What is chosen, by name. */
+export type Chosen = { readonly [Name in ChoiceName]: ValueOf<Choices[Name]> };
+
+/** What a new player finds of them; with a record that was kept, what can be read of it. */
+export function readChosen(kept: Readonly<Record<string, unknown>> = {}): Chosen {
+  const read = ([name, one]: readonly [string, OneOf | OnOff | Amount]): string | number | boolean => {
+    const value = kept[name];
+    if (one.kind === 'on-off') return value === true;
+    if (one.kind === 'one-of') return one.options.find((option) => option === value) ?? one.usual;
+    return within(value, one.low, one.high, one.usual);
+  };
+  return Object.fromEntries(
+    Object.entries(CHOICES).map((pair) => [pair[0], read(pair)]),
+  ) as unknown as Chosen;
+}
+
+/** A number between two limits, or the usual one. */
+export function within(value: unknown, low: number, high: number, usual: number): number {
+  return typeof value === 'number' && value >= low && value <= high ? value : usual;
+}
+
 /** All choices. */
-export interface Settings {
+export interface Settings extends Chosen {
   readonly bike: Bike;
   readonly rider: Rider;
   /** True once somebody chose a rider; before, the rider follows the bike. */
   readonly riderChosen: boolean;
-  readonly theme: 'indoor' | 'field';
-  readonly units: 'metric' | 'imperial';
   /** 0 to 1 each. */
   readonly volumes: Readonly<Record<VolumeName, number>>;
-  readonly muted: boolean;
-  /** Pace of ride time, 0.5 to 1. */
-  readonly paceRatio: number;
-  readonly holdMode: 'hold' | 'switch';
-  /** The game eases while a shift is on its way and brakes at lines: two buttons are enough. */
-  readonly autoEase: boolean;
-  readonly motion: 'system' | 'reduced' | 'full';
-  /** Side of the gear pads. */
-  readonly hand: 'right' | 'left';
-  readonly pads: 'auto' | 'always' | 'never';
-  /** All pads on the side of the gear pads. */
-  readonly oneHand: boolean;
-  /** The road is said aloud and a tone tells the cadence. */
-  readonly byEar: boolean;
-  /** The cadence band is wider by `WIDER_RPM` on both sides. */
-  readonly widerBand: boolean;
-  /** Menus move on by themselves and one switch chooses. */
-  readonly scanning: boolean;
-  /** Seconds each choice is offered while scanning. */
-  readonly scanS: number;
   readonly keys: Keys;
   /** Button numbers of a gamepad with the standard layout. */
   readonly padButtons: PadButtons;
@@ -144,38 +228,19 @@ export function withPadButton(buttons: PadButtons, action: keyof PadButtons, but
   return { ...buttons, ...(holder === undefined ? {} : { [holder]: old }), [action]: button };
 }
 
-/** Seconds a choice is offered while scanning, at least and at most. */
-export const QUICKEST_SCAN_S = 0.6;
-export const SLOWEST_SCAN_S = 6;
-
-/** Slowest pace a ride can have. */
-export const SLOWEST_PACE_RATIO = 0.5;
-
 /** What a new player finds. */
 export function defaultSettings(
   keys: Keys,
-  { units = 'metric', theme = 'indoor' }: Partial<Pick<Settings, 'units' | 'theme'>> = {},
+  given: Partial<Pick<Settings, 'units' | 'theme'>> = {},
 ): Settings {
   const bike = BIKES.find((one) => one.id === 'trekking-3x8') ?? (BIKES[0] as Bike);
   return {
+    ...readChosen(),
+    ...given,
     bike,
     rider: riderFor(bike),
     riderChosen: false,
-    theme,
-    units,
     volumes: { machine: 0.8, road: 0.6, cues: 0.7 },
-    muted: false,
-    paceRatio: 1,
-    holdMode: 'hold',
-    autoEase: false,
-    motion: 'system',
-    hand: 'right',
-    pads: 'auto',
-    oneHand: false,
-    byEar: false,
-    widerBand: false,
-    scanning: false,
-    scanS: 2,
     keys,
     padButtons: USUAL_PAD_BUTTONS,
     aidsOn: [],

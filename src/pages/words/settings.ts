@@ -1,37 +1,44 @@
-/** Words of the settings. */
-import { padWords, waysWords } from './ways.ts';
+/** Words of the settings dialog. */
+import { type ChoiceName, type ChoiceOf, type Settings, WIDER_RPM } from '../../core/settings/settings.ts';
+
+/** What each setting is called. */
+const labels: Readonly<Record<ChoiceName, string>> = {
+  theme: 'Theme',
+  motion: 'Movement on the screen',
+  units: 'Units',
+  muted: 'No sound',
+  paceRatio: 'Pace of time',
+  autoEase: 'Two buttons are enough: the game eases during a shift and brakes at lines',
+  holdMode: 'Ease, press, coast and brake',
+  hand: 'Gear pads on the',
+  pads: 'Pads on the screen',
+  byEar: 'By ear: the road is said aloud, a low or high tone tells slow or fast legs',
+  widerBand: `A wider band: ${WIDER_RPM} turns more on both sides`,
+  oneHand: 'All pads on one side, for one hand',
+  scanning: 'One switch in menus: choices light up in turn, Space or Enter takes one',
+  scanS: 'Each choice for',
+};
+
+/** What can be chosen, where it is one of a few. */
+const options: { readonly [Name in ChoiceOf<'one-of'>]: Readonly<Record<Settings[Name], string>> } = {
+  theme: { indoor: 'Indoor: calm paper', field: 'Field: white, for sunlight' },
+  motion: { system: 'As this device says', reduced: 'Less', full: 'All of it' },
+  units: { metric: 'km/h and metres', imperial: 'mph and feet' },
+  holdMode: { hold: 'Hold', switch: 'Push on, push off' },
+  hand: { left: 'left', right: 'right' },
+  pads: { auto: 'On touch screens', always: 'Always', never: 'Never' },
+};
 
 /** English. */
 export const settingsWords = {
   title: 'Settings',
+  labels,
+  options,
+  seconds: (seconds: string): string => `${seconds} s`,
   look: 'Look',
-  theme: 'Theme',
-  indoor: 'Indoor: calm paper',
-  field: 'Field: white, for sunlight',
-  units: 'Units',
-  metric: 'km/h and metres',
-  imperial: 'mph and feet',
-  motion: 'Movement on the screen',
-  system: 'As this device says',
-  reduced: 'Less',
-  full: 'All of it',
   sound: 'Sound',
   volumes: { machine: 'Chain and gears', road: 'Tyres and wind', cues: 'Signals' },
-  muted: 'No sound',
   ride: 'Ride',
-  pace: 'Pace of time',
-  autoEase: 'Two buttons are enough: the game eases during a shift and brakes at lines',
-  hands: 'Hands',
-  holdMode: 'Ease, press, coast and brake',
-  hold: 'Hold',
-  switch: 'Push on, push off',
-  hand: 'Gear pads on the',
-  right: 'right',
-  left: 'left',
-  pads: 'Pads on the screen',
-  auto: 'On touch screens',
-  always: 'Always',
-  never: 'Never',
   help: 'Help on the road',
   helpHint: 'Levels show less of it as you learn. Ticked help is always there, but not in check rides.',
   aids: {
@@ -43,8 +50,14 @@ export const settingsWords = {
     clickTrack: 'Clicks at your cadence',
     liveMarks: 'Marks so far',
   },
-  ways: waysWords,
-  pad: padWords,
+  ways: 'Other ways to play',
+  keysFor: { left: 'Keys for the left hand', right: 'Keys for the right hand' },
+  pad: {
+    title: 'Gamepad',
+    hint: 'Choose an action, then push the button you want for it.',
+    push: 'Push a button …',
+    button: (number: number): string => `button ${number}`,
+  },
   keys: 'Keys',
   keysHint: 'Choose an action, then push the key you want for it.',
   pushKey: 'Push a key …',

@@ -1,7 +1,7 @@
 /** The rider's colours: what is kept of them, what the picture is handed, and what one can see of it. */
 import { describe, expect, it, test } from 'vitest';
 import { riderTones } from '../../../src/game/paint/palette.ts';
-import { DEFAULT_KEYS } from '../../../src/input/actions.ts';
+import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import {
   FRAME_TONES,
   FRAMES,
