@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Cautions } from '../pages/cautions.tsx';
 import { PAGES } from './pageTable.ts';
-import { SettingsDialog } from '../pages/settingsDialog.tsx';
+import { SettingsDialog } from '../features/settings/dialog.tsx';
 import { startPage } from '../pages/start.tsx';
 import { OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';

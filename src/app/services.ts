@@ -6,7 +6,7 @@
 
 import type { JudgedRide, RideResult } from '../core/coach/results.ts';
 import type { TwoRides, TwoWish } from '../pages/two/types.ts';
-import type { GearQuestion, GearTold } from '../pages/gearcheck/types.ts';
+import type { GearQuestion, GearTold } from '../features/gearcheck/types.ts';
 import type { CarryServices } from '../pages/handover/types.ts';
 import type { ClinicDesk } from '../pages/clinic/types.ts';
 import type { BenchServices } from '../pages/bench/types.ts';

@@ -8,14 +8,14 @@ import { BIKES } from '../core/model/presets.ts';
 import type { Bike } from '../core/model/types.ts';
 import { createFormat, type Format } from '../ui/format.ts';
 import { KitChoice } from './kitChoice.tsx';
-import { OwnBikeForm } from './ownbike/bikeForm.tsx';
-import { RiderForm } from './ownbike/riderForm.tsx';
+import { OwnBikeForm } from '../features/bike/bikeForm.tsx';
+import { RiderForm } from '../features/bike/riderForm.tsx';
 import type { Page } from '../app/page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import { BikePicture, GearStacks } from '../ui/pictures/bike.tsx';
 import { levelForButton } from '../app/nextRide.ts';
 import { words } from './words.ts';
-import { ownBikeWords } from './words/ownBike.ts';
+import { ownBikeWords } from '../features/bike/words.ts';
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';

@@ -1,6 +1,6 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
 import { offerFile } from '../charts/picture.ts';
-import { DebriefPage } from './debrief/page.tsx';
+import { DebriefPage } from '../features/debrief/page.tsx';
 import type { JSX } from 'preact';
 import type { AfterRide, Kept } from '../app/afterRide.ts';
 import { placeOfRest } from '../app/groupTurn.ts';

@@ -1,10 +1,10 @@
 /** The gear check as a page of the game: rider, bike and roads of the state go in, wishes go to the store. */
 import { createFormat } from '../ui/format.ts';
-import { GearCheckPage } from './gearcheck/page.tsx';
+import { GearCheckPage } from '../features/gearcheck/page.tsx';
 import { levelForButton } from '../app/nextRide.ts';
 import type { Page } from '../app/page.ts';
 import { Sheet } from '../ui/parts.tsx';
-import { gearCheckWords } from './words/gearCheck.ts';
+import { gearCheckWords } from '../features/gearcheck/words.ts';
 
 export const gearCheckPage: Page = (state, send, services) => (
   <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro}>

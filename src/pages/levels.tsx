@@ -8,7 +8,7 @@ import { courseOfLevel } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
 import { hashOf } from '../ui/address.ts';
 import { createFormat, type Format } from '../ui/format.ts';
-import { FreeRideForm } from './freeride/form.tsx';
+import { FreeRideForm } from '../features/freeride/form.tsx';
 import { decodeFreeRide, encodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
 import { bestTotal, rowsOf } from '../core/coach/ladder.ts';
 import type { Page } from '../app/page.ts';
@@ -18,7 +18,7 @@ import { Profile } from '../ui/pictures/profile.tsx';
 import { levelForButton } from '../app/nextRide.ts';
 import type { Send, State } from '../app/store.ts';
 import { words } from './words.ts';
-import { freeRideWords } from './words/freeRide.ts';
+import { freeRideWords } from '../features/freeride/words.ts';
 
 /** What the form for a free ride begins with. */
 const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };

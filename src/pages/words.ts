@@ -7,9 +7,9 @@ import { commonWords } from '../ui/words.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { arrivalWords } from './words/arrival.ts';
-import { debriefWords } from './words/debrief.ts';
+import { debriefWords } from '../features/debrief/words.ts';
 import { earWords } from './words/ear.ts';
-import { childrenDebriefWords } from './words/debriefChildren.ts';
+import { childrenDebriefWords } from '../features/debrief/wordsForChildren.ts';
 import { serviceWords } from './words/services.ts';
 import { troubleWords, unfinishedWords } from './words/unfinished.ts';
 

@@ -18,6 +18,11 @@ const neighbours: readonly string[] = [
   'src/audio/a.ts',
   'src/worker/a.ts',
   'src/cli/a.ts',
+  'src/ui/a.ts',
+  'src/charts/a.ts',
+  'src/app/a.ts',
+  'src/features/bike/a.ts',
+  'src/features/progress/a.ts',
   'src/a.ts',
 ];
 
@@ -43,6 +48,10 @@ describe('imports between rooms', () => {
     ['not by pattern', 'src/game/b.ts', "import.meta.glob('../pages/*.ts');"],
     ['not by one of several patterns', 'src/game/b.ts', "import.meta.glob(['./*.ts', '../pages/*.ts']);"],
     ['a room does not import main', 'src/pages/b.ts', "import { x } from '../a.ts';"],
+    ['no feature knows another', 'src/features/bike/b.ts', "import { x } from '../progress/a.ts';"],
+    ['nor the app that shows it', 'src/features/bike/b.ts', "import type { X } from '../../app/a.ts';"],
+    ['charts know no feature', 'src/charts/b.ts', "import { x } from '../features/bike/a.ts';"],
+    ['ui knows no charts', 'src/ui/b.ts', "import { x } from '../charts/a.ts';"],
     ['main does not import the command line', 'src/b.ts', "import { x } from './cli/a.ts';"],
     ['main loads the game late', 'src/main.tsx', "import { x } from './game/a.ts';"],
     ['also when it passes it on', 'src/main.tsx', "export * from './game/a.ts';"],
@@ -55,6 +64,8 @@ describe('imports between rooms', () => {
   it('allows what the table allows', () => {
     expect(check('src/core/planner/b.ts', "import { x } from '../ride/a.ts';")).toEqual([]);
     expect(check('src/pages/b.tsx', "import type { X } from '../core/ride/a.ts';")).toEqual([]);
+    expect(check('src/features/bike/b.ts', "import { x } from '../../charts/a.ts';")).toEqual([]);
+    expect(check('src/app/b.ts', "const f = () => import('../features/bike/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "const f = () => import('./game/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "import type { X } from './game/a.ts';")).toEqual([]);
     expect(check('src/main.tsx', "new Worker(new URL('./worker/a.ts', import.meta.url));")).toEqual([]);

@@ -33,6 +33,11 @@ const coreTable = {
 const inCore = (name: string): string => `core/${name}`;
 const coreRooms = Object.keys(coreTable).map(inCore);
 
+/** Pages of the game, each a room that knows no other. */
+const featureRooms = ['bike', 'debrief', 'freeride', 'gearcheck', 'progress', 'settings'].map(
+  (name) => `features/${name}`,
+);
+
 const shellPackages = {
   words: [],
   game: ['phaser'],
@@ -51,8 +56,8 @@ const shellPackages = {
 /** Rooms outside the core that others may know. */
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
   charts: ['ui'],
-  app: ['words', 'game', 'ui', 'charts', 'pages', 'input', 'audio', 'storage', 'worker', 'offline'],
-  pages: ['words', 'ui', 'charts', 'app'],
+  app: ['words', 'game', 'ui', 'charts', ...featureRooms, 'pages', 'input', 'audio', 'storage', 'worker', 'offline'],
+  pages: ['words', 'ui', 'charts', ...featureRooms, 'app'],
   cli: ['words'],
 };
 
@@ -76,7 +81,10 @@ function buildTable(): ReadonlyMap<string, Permission> {
     const rooms = ['core', ...coreRooms, ...(shellRooms[room] ?? [])];
     table.set(room, { rooms, packages, folders: shellFolders[room] ?? [] });
   }
-  const shellsForMain = Object.keys(shellPackages).filter((room) => room !== 'cli');
+  for (const room of featureRooms) {
+    table.set(room, { rooms: ['core', ...coreRooms, 'words', 'ui', 'charts'], packages: ['preact'], folders: [] });
+  }
+  const shellsForMain = [...Object.keys(shellPackages), ...featureRooms].filter((room) => room !== 'cli');
   table.set('main', { rooms: ['core', ...coreRooms, ...shellsForMain], packages: ['preact'], folders: [] });
   return table;
 }
@@ -98,6 +106,7 @@ export function roomOf(path: string): string | null {
   if (parts.length === 2) return 'main';
   // Of the core only its door lies in no room.
   if (path === 'src/core/index.ts') return 'core';
-  const room = parts[1] === 'core' && parts.length > 3 ? `core/${parts[2]}` : (parts[1] as string);
+  const hasRooms = parts[1] === 'core' || parts[1] === 'features';
+  const room = hasRooms && parts.length > 3 ? `${parts[1]}/${parts[2]}` : (parts[1] as string);
   return importTable.has(room) && room !== 'main' && room !== 'core' ? room : null;
 }

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { courseOfLevel } from '../../core/level/build.ts';
-import { sayChange, type Speech } from '../debrief/say.ts';
+import { sayChange, type Speech } from '../../features/debrief/say.ts';
 import { createFormat } from '../../ui/format.ts';
 import type { Services } from '../../app/services.ts';
 import type { Settings } from '../../core/settings/settings.ts';

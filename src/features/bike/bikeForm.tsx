@@ -1,0 +1,131 @@
+/**
+ * The form for an own bike: what is typed is kept as typed, drawn as soon as it is possible, and told about in a
+ * sentence beside the field while it is not. Only possible bikes are handed on.
+ */
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { bikeWarnings } from '../../core/model/bikeInput.ts';
+import type { Bike } from '../../core/model/types.ts';
+import { Choice, Tick } from '../../ui/controls.tsx';
+import { BikePicture, GearStacks } from '../../ui/pictures/bike.tsx';
+import type { OwnBikeWords } from './words.ts';
+import { type BikeDraft, draftOf, type DraftReading, type EditDraft, readDraft } from './draft.ts';
+import { Field } from './field.tsx';
+import { Sprockets } from './sprockets.tsx';
+import './ownbike.css';
+
+export interface OwnBikeFormProps {
+  /** The bike the form begins with. Later changes of it are not taken over: give the form another key for that. */
+  readonly bike: Bike;
+  /** Called with every possible bike; its id is `own`. */
+  readonly onChange: (bike: Bike) => void;
+  readonly words: OwnBikeWords;
+}
+
+/** The form. */
+export function OwnBikeForm({ bike, onChange, words }: OwnBikeFormProps): JSX.Element {
+  const [base] = useState(bike);
+  const [draft, setDraft] = useState(() => draftOf(bike));
+  const [drawn, setDrawn] = useState(bike);
+  const reading = readDraft(draft, base, words);
+  // Two fields may change before the form is drawn again, as when a browser fills them in.
+  const latest = useRef(draft);
+  const change = (edit: EditDraft): void => {
+    const next = edit(latest.current);
+    latest.current = next;
+    setDraft(next);
+    const { bike: possible } = readDraft(next, base, words);
+    if (possible === null) return;
+    setDrawn(possible);
+    onChange(possible);
+  };
+  return (
+    <section class="paper own-bike" aria-label={words.title}>
+      <h2>{words.title}</h2>
+      <p class="hint">{words.intro}</p>
+      <div class="own-columns">
+        <div>
+          <Fields {...{ draft, reading, words }} onDraft={change} />
+        </div>
+        <Drawing bike={drawn} current={reading.bike !== null} words={words} />
+      </div>
+    </section>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: BikeDraft;
+  readonly reading: DraftReading;
+  readonly words: OwnBikeWords;
+  readonly onDraft: (edit: EditDraft) => void;
+}
+
+function Fields({ draft, reading, words, onDraft }: FieldsProps): JSX.Element {
+  const { problems, sprocketsTeeth } = reading;
+  const plain = (name: 'rings' | 'tyre' | 'crank' | 'mass', inputMode: 'text' | 'decimal'): JSX.Element => (
+    <Field
+      name={name}
+      label={words[name]}
+      hint={words[`${name}Hint`]}
+      value={draft[name]}
+      problem={problems[name]}
+      inputMode={inputMode}
+      onType={(value) => onDraft((now) => ({ ...now, [name]: value }))}
+    />
+  );
+  return (
+    <>
+      {plain('rings', 'text')}
+      <Sprockets {...{ draft, sprocketsTeeth, words, onDraft }} problem={problems.sprockets} />
+      <div class="own-fields">
+        {plain('tyre', 'text')}
+        {plain('crank', 'decimal')}
+        {plain('mass', 'decimal')}
+      </div>
+      <Choice
+        legend={words.shifters}
+        name="shifter"
+        value={draft.shifter}
+        options={[
+          ['mechanical', words.mechanical],
+          ['electronic', words.electronic],
+        ]}
+        onChoose={(shifter) => onDraft((now) => ({ ...now, shifter }))}
+      />
+      {draft.shifter === 'electronic' && (
+        <Tick
+          label={words.refuses}
+          checked={draft.refusesCrossed}
+          onChange={(refusesCrossed) => onDraft((now) => ({ ...now, refusesCrossed }))}
+        />
+      )}
+    </>
+  );
+}
+
+function Drawing(props: {
+  readonly bike: Bike;
+  /** False while what is typed is no bike and the last possible one is drawn. */
+  readonly current: boolean;
+  readonly words: OwnBikeWords;
+}): JSX.Element {
+  const { bike, current, words } = props;
+  const { chainringsTeeth: rings, sprocketsTeeth: sprockets } = bike;
+  return (
+    <div class="own-drawing" data-current={current}>
+      <BikePicture bike={bike} label={words.drawing} />
+      <GearStacks bike={bike} label={words.stacks(rings.join(' '), sprockets.join(' '))} />
+      <p class="own-gears">
+        <b>{words.gears(rings.length, sprockets.length)}</b>
+      </p>
+      <output class="own-said">
+        {!current && <span>{words.lastGood}</span>}
+        {bikeWarnings(bike).map((warning) => (
+          <span key={warning.code} class="own-warning" data-warning={warning.code}>
+            {words.warnings(warning)}
+          </span>
+        ))}
+      </output>
+    </div>
+  );
+}

@@ -1,0 +1,136 @@
+/** The form for a rider: by feel, by numbers, and a band from taps. Only possible riders are handed on. */
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { RIDERS } from '../../core/model/presets.ts';
+import type { Rider } from '../../core/model/types.ts';
+import type { Format } from '../../ui/format.ts';
+import { Choice } from '../../ui/controls.tsx';
+import type { OwnBikeWords } from './words.ts';
+import { Field } from './field.tsx';
+import { readRiderDraft, type RiderDraft, type RiderField, riderDraftOf, riderOf } from './riderDraft.ts';
+import { TapTest } from './tapTest.tsx';
+import './ownbike.css';
+
+export interface RiderFormProps {
+  readonly rider: Rider;
+  /** Called with every possible rider; the id of one by numbers is `own`. */
+  readonly onChange: (rider: Rider) => void;
+  /** Names and hints of the bundled riders by id. */
+  readonly names: Readonly<Record<string, string>>;
+  readonly hints: Readonly<Record<string, string>>;
+  readonly words: OwnBikeWords;
+  readonly format: Format;
+  /** Milliseconds from any start, for the tap test. */
+  readonly clock?: () => number;
+}
+
+type Way = 'feel' | 'numbers';
+
+/** The form. */
+export function RiderForm(props: RiderFormProps): JSX.Element {
+  const { rider, onChange, words, format, clock } = props;
+  const [way, setWay] = useState<Way>(RIDERS.some(({ id }) => id === rider.id) ? 'feel' : 'numbers');
+  const [draft, setDraft] = useState(() => riderDraftOf(rider));
+  const [before, setBefore] = useState(rider);
+  // Two fields may change before the form is drawn again, as when a browser fills them in.
+  const latest = useRef(draft);
+  const keep = (next: RiderDraft): void => {
+    latest.current = next;
+    setDraft(next);
+  };
+  const take = (next: Rider): void => {
+    keep(riderDraftOf(next));
+    onChange(next);
+  };
+  const type = (name: RiderField, value: string): void => {
+    const next = { ...latest.current, [name]: value };
+    keep(next);
+    const { rider: possible } = readRiderDraft(next, words.rider);
+    if (possible !== null) onChange(possible);
+  };
+  const takeBand = (cadenceLowRpm: number, cadenceHighRpm: number): void => {
+    setBefore(rider);
+    setWay('numbers');
+    take({ ...riderOf({ ...pick(rider), cadenceLowRpm, cadenceHighRpm }), ...above(rider) });
+  };
+  return (
+    <section class="paper own-rider" aria-label={words.rider.title}>
+      <h2>{words.rider.title}</h2>
+      <Choice
+        legend={words.rider.way}
+        name="rider-way"
+        value={way}
+        options={[
+          ['feel', words.rider.feel],
+          ['numbers', words.rider.numbers],
+        ]}
+        onChoose={setWay}
+      />
+      {way === 'feel' ? <Feel {...props} onChange={take} /> : <Numbers {...{ draft, words }} onType={type} />}
+      <TapTest
+        onBand={takeBand}
+        onUndo={() => take(before)}
+        words={words.tap}
+        format={format}
+        {...(clock === undefined ? {} : { clock })}
+      />
+    </section>
+  );
+}
+
+function pick({ massKg, steadyPowerW }: Rider): Pick<Rider, 'massKg' | 'steadyPowerW'> {
+  return { massKg, steadyPowerW };
+}
+
+/** Another band does not change how strong somebody is. */
+function above({ criticalPowerW, reserveJ }: Rider): Pick<Rider, 'criticalPowerW' | 'reserveJ'> {
+  return { criticalPowerW, reserveJ };
+}
+
+function Feel({ rider, onChange, names, hints }: RiderFormProps): JSX.Element {
+  return (
+    <div class="own-feel">
+      {RIDERS.map((one) => (
+        <label key={one.id}>
+          <input
+            type="radio"
+            name="rider-feel"
+            value={one.id}
+            checked={one.id === rider.id}
+            onChange={() => onChange(one)}
+          />
+          <span>
+            <b>{names[one.id] ?? one.id}</b> {hints[one.id] ?? ''}
+          </span>
+        </label>
+      ))}
+    </div>
+  );
+}
+
+function Numbers(props: {
+  readonly draft: RiderDraft;
+  readonly words: OwnBikeWords;
+  readonly onType: (name: RiderField, value: string) => void;
+}): JSX.Element {
+  const { draft, words, onType } = props;
+  const { problems } = readRiderDraft(draft, words.rider);
+  const { rider: say } = words;
+  const hints = { mass: say.massHint, power: say.powerHint, low: say.perMinute, high: say.perMinute };
+  return (
+    <div class="own-fields">
+      {(['mass', 'power', 'low', 'high'] as const).map((name) => (
+        <Field
+          key={name}
+          name={name}
+          label={say[name]}
+          hint={hints[name]}
+          value={draft[name]}
+          problem={problems[name]}
+          inputMode="decimal"
+          onType={(value) => onType(name, value)}
+        />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,128 @@
+/** Sprockets as a range with a count, or one by one with fields that can be added and taken away. */
+import type { JSX } from 'preact';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import { Button, Choice } from '../../ui/controls.tsx';
+import { Icon } from '../../ui/parts.tsx';
+import type { OwnBikeWords } from './words.ts';
+import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
+import { Field } from './field.tsx';
+
+interface SprocketsProps {
+  readonly draft: BikeDraft;
+  readonly problem: string | undefined;
+  /** The sprockets as they are understood, or null. */
+  readonly sprocketsTeeth: readonly number[] | null;
+  readonly words: OwnBikeWords;
+  readonly onDraft: (edit: EditDraft) => void;
+}
+
+/** Both ways and the choice between them. */
+export function Sprockets(props: SprocketsProps): JSX.Element {
+  const { draft, words, onDraft } = props;
+  return (
+    <div class="own-sprockets">
+      <Choice
+        legend={words.way}
+        name="sprocket-way"
+        value={draft.way}
+        options={[
+          ['range', words.range],
+          ['each', words.each],
+        ]}
+        onChoose={(way) => onDraft((now) => withWay(now, way))}
+      />
+      {draft.way === 'range' ? <Range {...props} /> : <Each {...props} />}
+    </div>
+  );
+}
+
+function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProps): JSX.Element {
+  return (
+    <>
+      <div class="own-fields">
+        <Field
+          name="range"
+          label={words.sprockets}
+          hint={words.sprocketsHint}
+          value={draft.range}
+          problem={problem}
+          inputMode="text"
+          onType={(range) => onDraft((now) => ({ ...now, range }))}
+        />
+        <Field
+          name="count"
+          label={words.count}
+          hint=""
+          value={draft.count}
+          problem={undefined}
+          inputMode="numeric"
+          onType={(count) => onDraft((now) => ({ ...now, count }))}
+        />
+      </div>
+      {sprocketsTeeth !== null && <p class="hint">{words.completed(sprocketsTeeth.join(' '))}</p>}
+    </>
+  );
+}
+
+function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
+  const id = useId();
+  const { each } = draft;
+  const list = useFocusOnNew(each.length);
+  const put = (place: number, teeth: string): void =>
+    onDraft((now) => ({ ...now, each: now.each.map((one, i) => (i === place ? teeth : one)) }));
+  return (
+    <fieldset class="own-each" aria-describedby={id}>
+      <legend>{words.sprocketTeeth}</legend>
+      <div class="own-each-list" ref={list}>
+        {each.map((teeth, i) => (
+          // A field has no other identity than its place.
+          <div class="own-each-one" key={i}>
+            <input
+              type="text"
+              inputMode="numeric"
+              autocomplete="off"
+              value={teeth}
+              aria-label={words.sprocket(i + 1)}
+              aria-invalid={problem !== undefined}
+              aria-describedby={id}
+              onInput={(event) => put(i, event.currentTarget.value)}
+            />
+            <Button
+              look=""
+              aria-label={words.remove(i + 1)}
+              title={words.remove(i + 1)}
+              disabled={each.length === 1}
+              onClick={() => onDraft((now) => ({ ...now, each: now.each.filter((_, k) => k !== i) }))}
+            >
+              <Icon name="close" />
+            </Button>
+          </div>
+        ))}
+      </div>
+      <Button
+        small
+        disabled={each.length >= MOST_SPROCKETS}
+        onClick={() => onDraft((now) => ({ ...now, each: [...now.each, ''] }))}
+      >
+        {words.add}
+      </Button>
+      <span id={id} class="field-problem">
+        {problem ?? ''}
+      </span>
+    </fieldset>
+  );
+}
+
+/** Whoever adds a field wants to type into it. */
+function useFocusOnNew(count: number): { current: HTMLDivElement | null } {
+  const list = useRef<HTMLDivElement | null>(null);
+  const before = useRef(count);
+  useEffect(() => {
+    const grew = count > before.current;
+    before.current = count;
+    if (!grew) return;
+    const fields = list.current?.querySelectorAll('input');
+    fields?.[fields.length - 1]?.focus();
+  }, [count]);
+  return list;
+}

@@ -1,0 +1,157 @@
+/**
+ * From codes and numbers of the core to sentences. Switched over completely, so that a new code without words
+ * does not compile; the sentences themselves are handed in.
+ */
+import type { Guess } from '../../core/coach/results.ts';
+import type { MarkName, PitchReport, Reason, RideReport, Timing, Verdict } from '../../core/coach/types.ts';
+import { footPlace } from '../../charts/readout.ts';
+import type { Format } from '../../ui/format.ts';
+import type { DebriefWords } from './words.ts';
+
+/** What sentences are made with. */
+export interface Speech {
+  readonly words: DebriefWords;
+  readonly format: Format;
+  /** Pitches on the road, for "the pitch" or "the first pitch". */
+  readonly pitchCount: number;
+}
+
+const whole = (value: number): number => Math.max(1, Math.round(value));
+
+/** What went well. */
+export function sayWell(well: Verdict['well'], { words }: Speech): string {
+  return words.well[well.code];
+}
+
+/** The one thing to change. */
+export function sayChange(change: Verdict['change'], speech: Speech): string {
+  const { words, format, pitchCount } = speech;
+  const say = words.change;
+  switch (change.code) {
+    case 'late-pitch':
+      return say.late(
+        words.pitch(change.pitch, pitchCount),
+        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
+        footPlace(change.beforeFootM, format),
+      );
+    case 'early-pitch':
+      return say.early(words.pitch(change.pitch, pitchCount), footPlace(change.beforeFootM, format));
+    case 'foot-down':
+      return say.footDown(
+        words.pitch(change.pitch, pitchCount),
+        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
+        footPlace(change.beforeFootM, format),
+      );
+    case 'ease':
+      return say.ease(change.heavy, change.shifts);
+    case 'slow-legs':
+      return say.slowLegs(whole(change.seconds), format.distance(change.atM));
+    case 'fast-legs':
+      return say.fastLegs(whole(change.seconds), format.distance(change.atM));
+    case 'crossed':
+      return say.crossed(whole(change.seconds), format.distance(change.atM));
+    case 'fidget':
+      return say.fidget(change.shifts, change.needed);
+    case 'nothing':
+      return say.nothing;
+  }
+}
+
+/** What to ride next. */
+export function sayNext(next: Verdict['next'], nextLevelTitle: string | null, { words }: Speech): string {
+  switch (next.code) {
+    case 'again':
+      return words.next.again;
+    case 'onwards':
+      return nextLevelTitle === null ? words.next.onwardsNone : words.next.onwards(nextLevelTitle);
+    case 'easier-level':
+      return words.next.easier;
+  }
+}
+
+/** Why a mark is what it is, and what would have changed it. */
+export function sayReason(reason: Reason, speech: Speech): { readonly why: string; readonly better: string } {
+  const { words, format, pitchCount } = speech;
+  const { reasons } = words;
+  switch (reason.code) {
+    case 'below-band':
+    case 'above-band': {
+      const say = reason.code === 'below-band' ? reasons.belowBand : reasons.aboveBand;
+      const rpm = format.number(reason.worstRpm);
+      return {
+        why: say.why(format.distance(reason.fromM), whole(reason.amount), rpm),
+        better: say.better,
+      };
+    }
+    case 'overloaded-pitch': {
+      const { why, better } = reasons.overloaded;
+      return { why: why(words.pitch(reason.pitch, pitchCount), format.percent(reason.amount)), better };
+    }
+    case 'foot-down-pitch': {
+      const { why, better } = reasons.footDown;
+      return { why: why(words.pitch(reason.pitch, pitchCount)), better };
+    }
+    case 'heavy-shift': {
+      const { why, better } = reasons.heavy;
+      const load = format.percent(reason.amount);
+      return { why: why(format.distance(reason.fromM), load, reason.derailleur === 'front'), better };
+    }
+    case 'crossed': {
+      const { why, better } = reasons.crossed;
+      return { why: why(format.distance(reason.fromM), whole(reason.amount)), better };
+    }
+    case 'many-shifts':
+      return { why: reasons.many.why(reason.amount, reason.needed), better: reasons.many.better };
+    case 'undone':
+      return { why: reasons.undone.why(format.distance(reason.fromM)), better: reasons.undone.better };
+  }
+}
+
+/** From here on nothing was lost, after rounding. */
+const FULL = 99.5;
+
+/** What to say of a mark that has no reason. */
+export function sayNoReason(value: number, { words }: Speech): string {
+  return value >= FULL ? words.marks.perfect : words.marks.small;
+}
+
+/** Why there is no mark. */
+export function sayNoMark(name: MarkName, { words }: Speech): string {
+  return words.marks.noMark[name];
+}
+
+/** The pitch that is guessed about, or undefined. */
+export function guessPitchOf(report: RideReport): PitchReport | undefined {
+  return report.pitches.find((pitch) => pitch.index === report.guessPitch);
+}
+
+/** The answer to a guess, in two or three short sentences. */
+export function sayAnswer(guess: Guess, pitch: PitchReport | undefined, speech: Speech): readonly string[] {
+  const { words } = speech;
+  const say = words.guess;
+  if (pitch === undefined) return [say.noPitch];
+  const truth = say.timings[pitch.timing];
+  if (guess === 'skipped') return [say.told(truth), sayWhere(pitch, speech)];
+  if (guess === pitch.timing) return [say.matched(truth), sayWhere(pitch, speech), say.matchedKind];
+  return [say.differed(say.timings[guess], truth), sayWhere(pitch, speech), say.differedKind];
+}
+
+/** What both rides did before the foot. */
+function sayWhere(pitch: PitchReport, { words, format }: Speech): string {
+  const say = words.guess;
+  if (pitch.timing === 'too-late') {
+    // A first shift can come early and still be one of too few, or too heavy to help.
+    return pitch.stepsBeforeFoot < pitch.referenceStepsBeforeFoot
+      ? say.stepsBefore(pitch.stepsBeforeFoot, pitch.referenceStepsBeforeFoot)
+      : say.slowest(format.number(pitch.worstCadenceRpm), format.number(pitch.referenceWorstCadenceRpm));
+  }
+  const own = pitch.firstShiftBeforeFootM;
+  const best = pitch.referenceFirstShiftBeforeFootM;
+  return say.join(
+    own === null ? say.youNever : say.youFirst(footPlace(own, format)),
+    best === null ? say.bestNever : say.bestFirst(footPlace(best, format)),
+  );
+}
+
+/** The three answers one can choose from. */
+export const TIMINGS = ['too-early', 'about-right', 'too-late'] as const satisfies readonly Timing[];

@@ -1,0 +1,157 @@
+/**
+ * The debrief for children of about ten: the same page with short sentences and short words. Labels that a
+ * child can read already stay as they are.
+ */
+import { capital, count, type FootPlace, gears, seconds } from '../../ui/counting.ts';
+import { type DebriefWords, debriefWords } from './words.ts';
+
+const hill = (index: number, all: number): string => (all === 1 ? 'the hill' : `hill ${index + 1}`);
+const near = ({ metres, side }: FootPlace): string =>
+  side === 'at' ? 'right where the hill starts' : `${metres} ${side} the hill starts`;
+const aim = (place: FootPlace): string =>
+  place.side === 'before' ? `about ${near(place)}` : 'right where it starts';
+
+/** English, for children. */
+export const childrenDebriefWords: DebriefWords = {
+  ...debriefWords,
+  guess: {
+    ...debriefWords.guess,
+    title: 'Have a guess',
+    question: (name) => `On ${name}, did you shift …`,
+    openQuestion: 'On your hardest hill, did you shift …',
+    why: 'Then we look at your ride.',
+    timings: { 'too-early': 'too soon', 'about-right': 'just right', 'too-late': 'too late' },
+    skip: 'Just show me',
+    working: 'We are looking for the best ride …',
+    notMarked:
+      'We could not work out your marks now. If your ride is kept, they come when you open the game again.',
+    matched: (timing) => `Yes! It was ${timing}.`,
+    differed: (guess, timing) => `You said “${guess}”. It was ${timing}.`,
+    matchedKind: 'Good eyes!',
+    differedKind: 'It is hard to tell while you ride.',
+    noPitch: 'This road had no steep hill.',
+    youFirst: (place) => `You shifted ${near(place)}.`,
+    youNever: 'You did not shift.',
+    bestFirst: (place) => `The best ride did it ${near(place)}.`,
+    bestNever: 'The best ride did not shift.',
+    join: (you, best) => `${you} ${best}`,
+    stepsBefore: (own, best) =>
+      `${own === 0 ? 'You did not shift in time.' : `You went ${gears(own)} easier in time.`} The best ride shifted ${gears(best)}.`,
+    slowest: () => 'Your legs got too slow on the hill.',
+  },
+  pitch: hill,
+  pitchTitle: (index, all) => capital(hill(index, all)),
+  well: {
+    title: 'You did well',
+    finished: 'You rode all the way.',
+    cadence: 'Your legs went round at a good speed.',
+    foresight: 'You had the right gear before the hill.',
+    easing: 'You pushed softly while you shifted.',
+    chainLine: 'Your chain ran nice and straight.',
+    economy: 'You only shifted when you had to.',
+  },
+  change: {
+    title: 'Try this',
+    late: (name, steps, at) =>
+      `You waited too long on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
+    early: (name, at) => `You shifted too soon on ${name}. Wait, and shift ${aim(at)}.`,
+    footDown: (name, steps, at) =>
+      `The gear was too hard on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
+    ease: (heavy) =>
+      heavy === 0
+        ? 'Push a bit softer while you shift.'
+        : `You pushed hard in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Push softly, then shift.`,
+    slowLegs: (n, place) => `Your legs were slow for ${seconds(n)} from ${place}. Pick an easier gear.`,
+    fastLegs: (n, place) => `Your legs were fast for ${seconds(n)} from ${place}. Pick a harder gear.`,
+    crossed: (n, place) =>
+      `The chain was not straight for ${seconds(n)} from ${place}. Use the other front ring.`,
+    fidget: (made, needed) => `You shifted ${made} times. You need only ${needed}. Wait a bit more.`,
+    nothing: 'Nothing at all. Do it just like that again!',
+  },
+  next: {
+    title: 'Next ride',
+    again: 'Ride this road again. Think of just that one thing.',
+    onwards: (level) => `Go on to “${level}”.`,
+    onwardsNone: 'Pick any road you like.',
+    easier: 'Ride an easier road first. Then come back.',
+  },
+  strip: { ...debriefWords.strip, zoomTo: (index) => `Hill ${index + 1}` },
+  cards: {
+    ...debriefWords.cards,
+    title: 'Hill by hill',
+    needed: 'Gears you need',
+    before: 'Yours before the hill',
+    asksNothing: 'It goes without a shift, too.',
+    footDown: 'You had to put a foot down here.',
+    timing: (timing) =>
+      ({ 'too-early': 'Too soon', 'about-right': 'Just right', 'too-late': 'Too late' })[timing],
+    bestDoes: (steps, _before, place) =>
+      `From your gear, the best ride goes ${gears(steps)} easier. It begins ${near(place)}.`,
+    bestStays: 'In your gear, the best ride would not shift here.',
+    watch: 'Watch this hill',
+    nearFoot: near,
+  },
+  marks: {
+    ...debriefWords.marks,
+    names: {
+      cadence: 'Leg speed',
+      foresight: 'Ready in time',
+      easing: 'Soft shifts',
+      chainLine: 'Straight chain',
+      economy: 'Calm hands',
+    },
+    asks: {
+      cadence: 'Your legs go round at a good speed.',
+      foresight: 'The gear is right before the hill.',
+      easing: 'You push softly while you shift.',
+      chainLine: 'The chain runs straight.',
+      economy: 'You shift only when you have to.',
+    },
+    noMark: {
+      cadence: 'You did not pedal long enough.',
+      foresight: 'There was no steep hill for you.',
+      easing: 'You did not shift at all.',
+      chainLine: 'There was nothing to look at here.',
+      economy: 'There was nothing to count.',
+    },
+    levels: (value) =>
+      value >= 85 ? 'great' : value >= 70 ? 'good' : value >= 45 ? 'getting there' : 'start here',
+    perfect: 'All good here.',
+    small: 'Nearly all good here.',
+  },
+  reasons: {
+    belowBand: {
+      why: (from, n) => `Your legs were slow for ${seconds(n)} from ${from}.`,
+      better: 'shift easier when your legs get slow.',
+    },
+    aboveBand: {
+      why: (from, n) => `Your legs were fast for ${seconds(n)} from ${from}.`,
+      better: 'shift harder when it goes down.',
+    },
+    overloaded: {
+      why: (name) => `${capital(name)} was hard on your legs.`,
+      better: 'shift before the hill starts.',
+    },
+    footDown: {
+      why: (name) => `You put a foot down on ${name}.`,
+      better: 'shift easier before it gets steep.',
+    },
+    heavy: {
+      why: (from) => `You pushed hard in the shift at ${from}.`,
+      better: 'push softly, then shift.',
+    },
+    crossed: {
+      why: (from, n) => `The chain was not straight for ${seconds(n)} from ${from}.`,
+      better: 'use the other front ring.',
+    },
+    many: {
+      why: (made, needed) => `You shifted ${made} times. You need only ${needed}.`,
+      better: 'just roll over small bumps.',
+    },
+    undone: {
+      why: (from) => `You shifted at ${from} and then back again.`,
+      better: 'wait a bit with each new gear.',
+    },
+  },
+  closed: 'Guess first. Then you see the rest.',
+};

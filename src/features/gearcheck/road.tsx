@@ -1,0 +1,137 @@
+/**
+ * The chosen road with the places where the bike has no gear left: below the road where the lowest is too hard,
+ * above it where the highest is too easy. Shape, ink and words tell which is which.
+ */
+import type { JSX } from 'preact';
+import { useId, useMemo } from 'preact/hooks';
+import type { GearOutcome, ShortStretch } from '../../core/coach/gearCheck.ts';
+import type { Course } from '../../core/course/types.ts';
+import { px } from '../../charts/lines.ts';
+import { roadPaths } from '../../charts/road.ts';
+import { roadTicks } from '../../charts/stripLayout.ts';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
+import type { GearCheckWords } from './words.ts';
+import { toldStretches } from './answer.ts';
+
+const TOP = 46;
+const BOTTOM = 168;
+const HEIGHT = 190;
+const EDGE = 8;
+/** A stretch is drawn at least this wide, or nobody would find it (px). */
+const LEAST_PX = 14;
+
+interface RoadProps {
+  readonly course: Course;
+  readonly own: GearOutcome | null;
+  readonly words: GearCheckWords;
+  readonly format: Format;
+}
+
+/** The drawing with its legend. */
+export function GearRoad({ course, own, words, format }: RoadProps): JSX.Element {
+  const [width, paper] = useWidth();
+  const id = useId();
+  const below = toldStretches(own?.belowBand ?? []);
+  const above = toldStretches(own?.aboveBand ?? []);
+  const [left, right] = [EDGE, width - EDGE];
+  const domain = { fromM: 0, toM: course.lengthM };
+  const road = useMemo(
+    () => roadPaths(course, { fromM: 0, toM: course.lengthM, left, right, top: TOP, bottom: BOTTOM }),
+    [course, left, right],
+  );
+  const x = (m: number): number => left + (m / course.lengthM) * (right - left);
+  const said = words.profile.desc(format.road(course.lengthM), below.length, above.length);
+  const marks = { x, y: (m: number) => road.y(m), edge: right, words, format };
+  return (
+    <div class="gear-road" ref={paper}>
+      <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+        <title id={id}>{said}</title>
+        <path d={road.ground} fill="var(--sand)" />
+        <path d={road.hatching} stroke="var(--ink)" stroke-width="1.1" />
+        <path d={road.outline} fill="none" stroke="var(--ink)" stroke-width="2.6" />
+        {below.map((stretch) => (
+          <Stretch key={stretch.fromM} stretch={stretch} kind="below" {...marks} />
+        ))}
+        {above.map((stretch) => (
+          <Stretch key={stretch.fromM} stretch={stretch} kind="above" {...marks} />
+        ))}
+        {roadTicks(domain, right - left, format.unitM).map((m) => (
+          <text
+            key={m}
+            x={px(x(m))}
+            y={HEIGHT - 6}
+            font-size="12"
+            fill="var(--ink-soft)"
+            text-anchor={m === 0 ? 'start' : m > course.lengthM * 0.95 ? 'end' : 'middle'}
+          >
+            {format.distance(m)}
+          </text>
+        ))}
+      </svg>
+      {own !== null && below.length + above.length === 0 && <p class="quiet">{words.profile.nowhere}</p>}
+      <ul class="gear-legend">
+        {below.length > 0 && (
+          <li>
+            <LegendMark kind="below" />
+            {words.profile.below}
+          </li>
+        )}
+        {above.length > 0 && (
+          <li>
+            <LegendMark kind="above" />
+            {words.profile.above}
+          </li>
+        )}
+      </ul>
+    </div>
+  );
+}
+
+type Kind = 'below' | 'above';
+
+function Stretch(props: {
+  readonly stretch: ShortStretch;
+  readonly kind: Kind;
+  readonly x: (m: number) => number;
+  readonly y: (m: number) => number;
+  readonly edge: number;
+  readonly words: GearCheckWords;
+  readonly format: Format;
+}): JSX.Element {
+  const { stretch, kind, x, y, edge, words, format } = props;
+  const middle = (x(stretch.fromM) + x(stretch.toM)) / 2;
+  const wide = Math.max(LEAST_PX, x(stretch.toM) - x(stretch.fromM));
+  const labelX = Math.min(edge - 34, Math.max(EDGE + 34, middle));
+  const at = y((stretch.fromM + stretch.toM) / 2);
+  return (
+    <g data-stretch={kind}>
+      <rect
+        x={px(middle - wide / 2)}
+        y="26"
+        width={px(wide)}
+        height={BOTTOM - 26}
+        fill="var(--attention)"
+        opacity="0.3"
+      />
+      <path d={`M${px(middle)} 26V${px(at - 4)}`} stroke="var(--ink)" stroke-width="1.6" />
+      <path d={pointer(kind, middle, kind === 'below' ? at - 4 : at - 18)} fill="var(--ink)" />
+      <text x={px(labelX)} y="18" text-anchor="middle" font-size="15" font-weight="800" fill="var(--ink)">
+        {words.profile.rpm(format.number(Math.round(stretch.extremeRpm)))}
+      </text>
+    </g>
+  );
+}
+
+/** Down where the legs are pressed down, up where they spin. */
+function pointer(kind: Kind, x: number, y: number): string {
+  return kind === 'below' ? `M${px(x)} ${px(y)}l-8 -14h16Z` : `M${px(x)} ${px(y)}l-8 14h16Z`;
+}
+
+function LegendMark({ kind }: { readonly kind: Kind }): JSX.Element {
+  return (
+    <svg width="18" height="18" viewBox="0 0 18 18" aria-hidden="true">
+      <path d={pointer(kind, 9, kind === 'below' ? 16 : 2)} fill="var(--ink)" />
+    </svg>
+  );
+}

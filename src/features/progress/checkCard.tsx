@@ -1,0 +1,208 @@
+/** Check rides: what they say in a sentence, drawn beside what chance can make, and as a table. */
+import type { JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import { CHANCE_POINTS } from '../../core/coach/progress.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../ui/format.ts';
+import type { ProgressWords } from './words.ts';
+import type { CheckGroup, CheckRide } from './checks.ts';
+import { Dot } from './dot.tsx';
+
+export type Audience = 'everyone' | 'children';
+
+interface CheckCardProps {
+  readonly groups: readonly CheckGroup[];
+  readonly bikeName: (bikeId: string) => string;
+  readonly date: (atMs: number) => string;
+  readonly words: ProgressWords;
+  readonly format: Format;
+  readonly onCheckRide: (audience: Audience) => void;
+}
+
+const HEIGHT = 190;
+const TOP = 14;
+const BOTTOM = 146;
+const LEFT = 34;
+const EDGE = 44;
+
+/** The card. */
+export function CheckCard(props: CheckCardProps): JSX.Element {
+  const { groups, bikeName, words, onCheckRide } = props;
+  const id = useId();
+  const [chosen, choose] = useState<string | null>(null);
+  const group = groups.find(({ key }) => key === chosen) ?? groups[0];
+  const { check } = words;
+  return (
+    <section class="paper progress-check" aria-labelledby={id}>
+      <h2 id={id}>{check.title}</h2>
+      <p class="lead" data-finding={group?.finding.code ?? 'need-first'}>
+        {check.finding(group?.finding ?? { code: 'need-first' })}
+      </p>
+      <p>{check.what}</p>
+      {groups.length > 1 && group !== undefined && (
+        <label class="progress-choice">
+          <span>{check.group}</span>
+          <select value={group.key} onChange={(event) => choose(event.currentTarget.value)}>
+            {groups.map(({ key, bikeId, children }) => (
+              <option key={key} value={key} selected={key === group.key}>
+                {check.groupOf(bikeName(bikeId), children)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {group !== undefined && <Checks {...props} group={group} />}
+      <div class="buttons">
+        <Button strong data-check="everyone" onClick={() => onCheckRide('everyone')}>
+          {check.ride.everyone}
+        </Button>
+        <Button data-check="children" onClick={() => onCheckRide('children')}>
+          {check.ride.children}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
+  const { group, words, format, date } = props;
+  const [width, paper] = useWidth();
+  const id = useId();
+  const { rides } = group;
+  const first = rides[0]?.result.total ?? 0;
+  const latest = rides.at(-1)?.result.total ?? 0;
+  const y = (total: number): number => BOTTOM - ((BOTTOM - TOP) * total) / 100;
+  const low = Math.max(0, first - CHANCE_POINTS);
+  const high = Math.min(100, first + CHANCE_POINTS);
+  const step = rides.length < 2 ? 0 : Math.min(150, (width - LEFT - 2 * EDGE) / (rides.length - 1));
+  const places = rides.map((ride, i) => ({ ride, x: LEFT + EDGE + i * step, y: y(ride.result.total) }));
+  return (
+    <>
+      <div ref={paper}>
+        <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+          <title id={id}>{words.check.desc(rides.length, Math.round(first), Math.round(latest))}</title>
+          {rides.length > 1 && (
+            <rect
+              x={LEFT}
+              y={px(y(high))}
+              width={width - LEFT}
+              height={px(y(low) - y(high))}
+              fill="var(--leaf-pale)"
+              opacity="0.6"
+            />
+          )}
+          <Scale left={LEFT} right={width} y={y} />
+          <path
+            d={places.map(({ x, y: atY }, i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(atY)}`).join('')}
+            fill="none"
+            stroke="var(--ink)"
+            stroke-width="2.4"
+          />
+          {places.map((place, i) => (
+            <Check
+              key={place.ride.result.id}
+              {...place}
+              named={i === 0 || i === rides.length - 1 || step > 92}
+              {...{ words, format, date }}
+            />
+          ))}
+        </svg>
+      </div>
+      {rides.length > 1 && (
+        <p class="progress-key">
+          <svg width="26" height="16" viewBox="0 0 26 16" aria-hidden="true">
+            <rect width="26" height="16" fill="var(--leaf-pale)" stroke="var(--leaf-deep)" />
+          </svg>
+          {words.check.chance(CHANCE_POINTS)}
+        </p>
+      )}
+      <CheckTable {...props} />
+    </>
+  );
+}
+
+/** Lines at 0, 50 and 100 with their numbers. */
+export function Scale(props: {
+  readonly left: number;
+  readonly right: number;
+  readonly y: (total: number) => number;
+}): JSX.Element {
+  const { left, right, y } = props;
+  return (
+    <g font-size="12" fill="var(--ink-soft)">
+      {[0, 50, 100].map((total) => (
+        <g key={total}>
+          <path d={`M${left} ${px(y(total))}H${px(right)}`} stroke="var(--sand)" stroke-width="1.4" />
+          <text x={left - 6} y={px(y(total) + 4)} text-anchor="end">
+            {total}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Check(props: {
+  readonly ride: CheckRide;
+  readonly x: number;
+  readonly y: number;
+  readonly named: boolean;
+  readonly words: ProgressWords;
+  readonly format: Format;
+  readonly date: (atMs: number) => string;
+}): JSX.Element {
+  const { ride, x, y, named, words, format, date } = props;
+  const { result, role } = ride;
+  return (
+    <g data-check-ride={role} fill="var(--ink)" text-anchor="middle">
+      <Dot kind="check" x={x} y={y} />
+      <text x={px(x)} y={px(y < TOP + 22 ? y + 26 : y - 13)} font-size="15" font-weight="800">
+        {format.number(result.total)}
+      </text>
+      {named && (
+        <>
+          <text x={px(x)} y={BOTTOM + 20} font-size="13" font-weight="700">
+            {words.check.roles[role]}
+          </text>
+          <text x={px(x)} y={BOTTOM + 37} font-size="12" fill="var(--ink-soft)">
+            {date(result.atMs)}
+          </text>
+        </>
+      )}
+    </g>
+  );
+}
+
+function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
+  const { group, words, format, date } = props;
+  return (
+    <details class="progress-fold">
+      <summary>{words.check.table}</summary>
+      <ScrollBox class="progress-scroll" label={words.check.table}>
+        <table>
+          <thead>
+            <tr>
+              {[words.table.date, words.table.role, words.table.total].map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {group.rides.map(({ result, role }) => (
+              <tr key={result.id}>
+                <th scope="row">{date(result.atMs)}</th>
+                <td>{words.check.roles[role]}</td>
+                <td>{format.number(result.total)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollBox>
+    </details>
+  );
+}

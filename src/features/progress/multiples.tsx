@@ -1,0 +1,180 @@
+/** Marks over time as small charts of one size, one for each mark, and the same as a table. */
+import type { KeptResult } from '../../core/coach/results.ts';
+import type { JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
+import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import type { Format } from '../../ui/format.ts';
+import type { ProgressWords } from './words.ts';
+import { Dot } from './dot.tsx';
+
+/** More rides than this are not drawn; the latest are. */
+const MOST_SHOWN = 40;
+const WIDTH = 320;
+const HEIGHT = 128;
+const LEFT = 30;
+const RIGHT = 308;
+const TOP = 12;
+const BOTTOM = 116;
+
+interface MultiplesProps {
+  /** Oldest first. */
+  readonly rides: readonly KeptResult[];
+  readonly date: (atMs: number) => string;
+  readonly words: ProgressWords;
+  readonly format: Format;
+}
+
+const KINDS = ['ride', 'check', 'clinic'] as const satisfies readonly KeptResult['kind'][];
+
+/** The section with its choice of level. */
+export function Multiples({ rides, date, words, format }: MultiplesProps): JSX.Element {
+  const id = useId();
+  const [chosen, choose] = useState('');
+  const titles = new Map(rides.map(({ levelId, levelTitle }) => [levelId, levelTitle]));
+  const all = titles.has(chosen) ? rides.filter(({ levelId }) => levelId === chosen) : rides;
+  const shown = all.slice(-MOST_SHOWN);
+  const { marks } = words;
+  return (
+    <section class="paper" aria-labelledby={id}>
+      <h2 id={id}>{marks.title}</h2>
+      <p class="quiet">
+        {marks.hint} {shown.length < all.length && marks.shown(shown.length, all.length)}
+      </p>
+      {titles.size > 1 && (
+        <label class="progress-choice">
+          <span>{marks.which}</span>
+          <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
+            <option value="">{marks.all}</option>
+            {[...titles].map(([levelId, title]) => (
+              <option key={levelId} value={levelId}>
+                {title}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <ul class="progress-legend">
+        {KINDS.filter((kind) => shown.some((ride) => ride.kind === kind)).map((kind) => (
+          <li key={kind}>
+            <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
+              <Dot kind={kind} x={0} y={0} />
+            </svg>
+            {marks.kinds[kind]}
+          </li>
+        ))}
+      </ul>
+      <div class="progress-multiples">
+        {MARK_NAMES.map((name) => (
+          <Multiple key={name} name={name} rides={shown} words={words} format={format} />
+        ))}
+        <Multiple name="total" rides={shown} words={words} format={format} />
+      </div>
+      <details class="progress-fold">
+        <summary>{marks.table}</summary>
+        <RideTable rides={shown} {...{ date, words, format }} />
+      </details>
+    </section>
+  );
+}
+
+function valueOf(ride: KeptResult, name: MarkName | 'total'): number | null {
+  return name === 'total' ? ride.total : ride.marks[name];
+}
+
+function Multiple(props: {
+  readonly name: MarkName | 'total';
+  readonly rides: readonly KeptResult[];
+  readonly words: ProgressWords;
+  readonly format: Format;
+}): JSX.Element {
+  const { name, rides, words, format } = props;
+  const id = useId();
+  const { marks } = words;
+  const title = name === 'total' ? marks.total : marks.names[name];
+  const step = rides.length < 2 ? 0 : (RIGHT - LEFT - 20) / (rides.length - 1);
+  // A mark a ride did not give keeps its place empty, so that all charts have the same rides one below another.
+  const points = rides.flatMap((ride, i) => {
+    const value = valueOf(ride, name);
+    const y = BOTTOM - ((BOTTOM - TOP) * (value ?? 0)) / 100;
+    return value === null ? [] : [{ ride, value, x: LEFT + 10 + i * step, y }];
+  });
+  const first = points[0];
+  const latest = points.at(-1);
+  return (
+    <figure class="progress-multiple" data-marks={name}>
+      <figcaption>
+        <b>{title}</b>
+        {latest === undefined ? (
+          <span>{marks.none}</span>
+        ) : (
+          <span>
+            {marks.latest} <b>{format.number(latest.value)}</b>
+          </span>
+        )}
+      </figcaption>
+      {first !== undefined && latest !== undefined && (
+        <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
+          <title id={id}>
+            {marks.desc(title, points.length, Math.round(first.value), Math.round(latest.value))}
+          </title>
+          <path d={`M${LEFT} ${TOP}H${RIGHT}M${LEFT} ${(TOP + BOTTOM) / 2}H${RIGHT}`} stroke="var(--sand)" />
+          <path d={`M${LEFT} ${BOTTOM}H${RIGHT}`} stroke="var(--sand-dark)" stroke-width="1.4" />
+          <g font-size="12" fill="var(--ink-soft)" text-anchor="end">
+            <text x={LEFT - 6} y={TOP + 5}>
+              {format.number(100)}
+            </text>
+            <text x={LEFT - 6} y={BOTTOM + 4}>
+              {format.number(0)}
+            </text>
+          </g>
+          <path
+            d={points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join('')}
+            fill="none"
+            stroke="var(--sand-dark)"
+            stroke-width="1.6"
+          />
+          {points.map(({ ride, x, y }) => (
+            <Dot key={ride.id} kind={ride.kind} x={x} y={y} />
+          ))}
+        </svg>
+      )}
+    </figure>
+  );
+}
+
+function RideTable({ rides, date, words, format }: MultiplesProps): JSX.Element {
+  const { table, marks } = words;
+  const names = MARK_NAMES.map((name) => marks.names[name]);
+  return (
+    <ScrollBox class="progress-scroll" label={marks.table}>
+      <table>
+        <thead>
+          <tr>
+            {[table.date, table.level, table.kind, table.total, ...names, table.passed].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rides.toReversed().map((ride) => (
+            <tr key={ride.id}>
+              <th scope="row">{date(ride.atMs)}</th>
+              <td>{ride.levelTitle}</td>
+              <td>{marks.kinds[ride.kind]}</td>
+              <td>{format.number(ride.total)}</td>
+              {MARK_NAMES.map((name) => {
+                const value = ride.marks[name];
+                return <td key={name}>{value === null ? '–' : format.number(value)}</td>;
+              })}
+              <td>{ride.passed ? table.yes : table.no}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
+  );
+}

@@ -1,0 +1,146 @@
+/**
+ * Every code has words, for grown-ups and for children, and the children's words are easy. Difficulty is
+ * measured with LIX (C.-H. Björnsson, Läsbarhet, 1968): words per sentence plus the percentage of words of
+ * more than six letters; up to 25 is the range of books for children.
+ */
+import { describe, expect, it } from 'vitest';
+import { MARK_NAMES, type Reason, type Timing, type Verdict } from '../../../src/core/coach/types.ts';
+import {
+  sayAnswer,
+  sayChange,
+  sayNext,
+  sayNoMark,
+  sayReason,
+  sayWell,
+  type Speech,
+} from '../../../src/features/debrief/say.ts';
+import { createFormat } from '../../../src/ui/format.ts';
+import { type DebriefWords, debriefWords } from '../../../src/features/debrief/words.ts';
+import { childrenDebriefWords } from '../../../src/features/debrief/wordsForChildren.ts';
+import { lateRide } from './ride.tsx';
+
+const speechOf = (words: DebriefWords, pitchCount: number): Speech => ({
+  words,
+  format: createFormat('metric', 'en'),
+  pitchCount,
+});
+
+/** One of each code; a code without an entry does not compile. */
+const reasons: { readonly [Code in Reason['code']]: Extract<Reason, { code: Code }> | Reason } = {
+  'below-band': { code: 'below-band', fromM: 231, toM: 300, amount: 12.4, worstRpm: 38 },
+  'above-band': { code: 'above-band', fromM: 90, toM: 120, amount: 3, worstRpm: 118 },
+  'overloaded-pitch': { code: 'overloaded-pitch', pitch: 1, fromM: 1100, amount: 0.8 },
+  'foot-down-pitch': { code: 'foot-down-pitch', pitch: 0, fromM: 500, amount: 1 },
+  'heavy-shift': { code: 'heavy-shift', fromM: 567, amount: 1.4, derailleur: 'rear', direction: 'easier' },
+  crossed: { code: 'crossed', fromM: 900, toM: 980, amount: 14 },
+  'many-shifts': { code: 'many-shifts', amount: 31, needed: 12 },
+  undone: { code: 'undone', fromM: 410, amount: 1 },
+};
+
+const changes: { readonly [Code in Verdict['change']['code']]: Verdict['change'] } = {
+  'late-pitch': { code: 'late-pitch', pitch: 0, steps: 2, stepsBeforeFoot: 1, beforeFootM: 12 },
+  'early-pitch': { code: 'early-pitch', pitch: 1, steps: 1, stepsBeforeFoot: 1, beforeFootM: -4 },
+  'foot-down': { code: 'foot-down', pitch: 1, steps: 6, stepsBeforeFoot: 0, beforeFootM: 0.4 },
+  ease: { code: 'ease', heavy: 5, shifts: 9 },
+  'slow-legs': { code: 'slow-legs', seconds: 12, atM: 231 },
+  'fast-legs': { code: 'fast-legs', seconds: 1, atM: 90 },
+  crossed: { code: 'crossed', seconds: 14, atM: 900 },
+  fidget: { code: 'fidget', shifts: 31, needed: 12 },
+  nothing: { code: 'nothing' },
+};
+
+const wells: { readonly [Code in Verdict['well']['code']]: true } = {
+  finished: true,
+  cadence: true,
+  foresight: true,
+  easing: true,
+  chainLine: true,
+  economy: true,
+};
+
+const nexts: { readonly [Code in Verdict['next']['code']]: true } = {
+  again: true,
+  onwards: true,
+  'easier-level': true,
+};
+
+const pitch = lateRide().report.pitches[0];
+
+/** Everything the debrief can say about a ride. */
+function everySentence(words: DebriefWords): string[] {
+  return [1, 3].flatMap((pitchCount) => {
+    const speech = speechOf(words, pitchCount);
+    const timings: readonly Timing[] = ['too-early', 'about-right', 'too-late'];
+    const answers = timings.flatMap((timing) =>
+      ([...timings, 'skipped'] as const).flatMap((guess) =>
+        sayAnswer(guess, pitch === undefined ? undefined : { ...pitch, timing }, speech),
+      ),
+    );
+    const told = Object.values(reasons).map((reason) => sayReason(reason, speech));
+    return [
+      ...told.map(({ why }) => why),
+      ...told.map(({ better }) => `${words.marks.better} ${better}`),
+      ...Object.values(changes).map((change) => sayChange(change, speech)),
+      ...Object.keys(wells).map((code) =>
+        sayWell({ code: code as Verdict['well']['code'], value: 80 }, speech),
+      ),
+      ...Object.keys(nexts).map((code) =>
+        sayNext({ code: code as Verdict['next']['code'], total: 60 }, 'Up and up', speech),
+      ),
+      sayNext({ code: 'onwards', total: 90 }, null, speech),
+      ...MARK_NAMES.map((name) => sayNoMark(name, speech)),
+      ...answers,
+    ];
+  });
+}
+
+const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?])\s+/).filter((part) => part !== '');
+const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}’,]*[\p{L}\p{N}]/gu) ?? [];
+
+/** LIX of a text. */
+function lix(text: string): number {
+  const all = wordsOf(text);
+  const long = all.filter((word) => word.length > 6).length;
+  return all.length / sentencesOf(text).length + (100 * long) / all.length;
+}
+
+describe.each([
+  ['grown-ups', debriefWords],
+  ['children', childrenDebriefWords],
+])('the words for %s', (_, words) => {
+  it('cover every code with a whole sentence', () => {
+    for (const sentence of everySentence(words)) {
+      expect(sentence).toMatch(/^\p{Lu}.*[.!]$/u);
+      expect(sentence).not.toMatch(/undefined|NaN|null|\[object/);
+    }
+  });
+
+  it('say different things for different codes', () => {
+    const speech = speechOf(words, 2);
+    const said = Object.values(reasons).map((reason) => sayReason(reason, speech).why);
+    expect(new Set(said).size).toBe(said.length);
+    const change = Object.values(changes).map((one) => sayChange(one, speech));
+    expect(new Set(change).size).toBe(change.length);
+  });
+});
+
+describe('the measure', () => {
+  it('knows an easy sentence from a hard one', () => {
+    expect(lix('The dog ran to the big tree.')).toBe(7);
+    expect(lix('Considerable anticipation characterises experienced bicycle operators.')).toBeGreaterThan(90);
+  });
+});
+
+describe('the words for children', () => {
+  const said = everySentence(childrenDebriefWords).flatMap(sentencesOf);
+
+  it('come in sentences of at most twelve words', () => {
+    expect(said.filter((sentence) => wordsOf(sentence).length > 12)).toEqual([]);
+  });
+
+  it('are as easy as a book for children, and easier than those for grown-ups', () => {
+    expect(lix(said.join(' '))).toBeLessThanOrEqual(25);
+    expect(lix(said.join(' '))).toBeLessThan(lix(everySentence(debriefWords).join(' ')));
+    expect(said.filter((sentence) => lix(sentence) > 40)).toEqual([]);
+  });
+});
