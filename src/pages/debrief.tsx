@@ -1,5 +1,7 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
 import { offerFile } from '../charts/picture.ts';
+import { debriefWords } from '../features/debrief/words.ts';
+import { childrenDebriefWords } from '../features/debrief/wordsForChildren.ts';
 import { DebriefPage } from '../features/debrief/page.tsx';
 import type { JSX } from 'preact';
 import type { AfterRide, Kept } from '../app/afterRide.ts';
@@ -40,8 +42,8 @@ export const debriefPage: Page = (state, send) => {
         share={last.share}
         same={last.same}
         units={settings.units}
-        words={words.review}
-        childrenWords={words.reviewForChildren}
+        words={debriefWords}
+        childrenWords={childrenDebriefWords}
         bikeName={words.bike.names[bike.id] ?? words.bike.own}
         riderName={words.bike.riderNames[rider.id] ?? words.bike.ownRider}
         cautions={words.cautions.short}

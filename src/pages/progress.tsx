@@ -17,7 +17,7 @@ export const progressPage: Page = (state, send, services) => (
       rides={state.results}
       unmarked={state.unmarked}
       health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}
-      kept={<Kept services={services} rides={state.results.length} />}
+      kept={<Kept services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => words.bike.names[id] ?? words.bike.own}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
       words={progressWords}

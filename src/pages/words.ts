@@ -7,9 +7,7 @@ import { commonWords } from '../ui/words.ts';
 import { aboutWords, cautionsWords } from './words/about.ts';
 import { afterWords } from './words/after.ts';
 import { arrivalWords } from './words/arrival.ts';
-import { debriefWords } from '../features/debrief/words.ts';
 import { earWords } from './words/ear.ts';
-import { childrenDebriefWords } from '../features/debrief/wordsForChildren.ts';
 import { serviceWords } from './words/services.ts';
 import { troubleWords, unfinishedWords } from './words/unfinished.ts';
 
@@ -18,11 +16,9 @@ export const words = {
   ...commonWords,
   arrival: arrivalWords,
   after: afterWords,
-  review: debriefWords,
   services: serviceWords,
   trouble: troubleWords,
   unfinished: unfinishedWords,
-  reviewForChildren: childrenDebriefWords,
   start: {
     intro: 'The road goes up. Your legs notice late, your gears notice later. Here you learn to be early.',
     ride: 'Ride',

@@ -9,7 +9,8 @@ import { createFormat } from '../../ui/format.ts';
 import type { Services } from '../../app/services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../app/store.ts';
-import { words } from '../words.ts';
+import { debriefWords } from '../../features/debrief/words.ts';
+import { childrenDebriefWords } from '../../features/debrief/wordsForChildren.ts';
 import { twoWords } from '../words/two.ts';
 import type { Pair, TwoChoice } from './choice.ts';
 import { type Side, SIDES } from './keys.ts';
@@ -60,7 +61,7 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
     };
   }, [result, services]);
   const speech: Speech = {
-    words: result.level.audience === 'children' ? words.reviewForChildren : words.review,
+    words: result.level.audience === 'children' ? childrenDebriefWords : debriefWords,
     format: createFormat(units),
     pitchCount: courseOfLevel(result.level).pitches.length,
   };
