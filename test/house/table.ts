@@ -82,7 +82,11 @@ function buildTable(): ReadonlyMap<string, Permission> {
     table.set(room, { rooms, packages, folders: shellFolders[room] ?? [] });
   }
   for (const room of featureRooms) {
-    table.set(room, { rooms: ['core', ...coreRooms, 'words', 'ui', 'charts'], packages: ['preact'], folders: [] });
+    table.set(room, {
+      rooms: ['core', ...coreRooms, 'words', 'ui', 'charts'],
+      packages: ['preact'],
+      folders: [],
+    });
   }
   const shellsForMain = [...Object.keys(shellPackages), ...featureRooms].filter((room) => room !== 'cli');
   table.set('main', { rooms: ['core', ...coreRooms, ...shellsForMain], packages: ['preact'], folders: [] });

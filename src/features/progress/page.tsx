@@ -10,7 +10,6 @@ import type { ProgressWords } from './words.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
 import { Multiples } from './multiples.tsx';
-import { unfinishedWords } from '../words/unfinished.ts';
 import './progress.css';
 
 export interface ProgressProps {
@@ -59,7 +58,7 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
       ) : (
         <Multiples rides={sorted} date={date} words={words} format={format} />
       )}
-      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} />}
+      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} words={words} />}
       {kept}
     </div>
   );
@@ -69,8 +68,9 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
 function Unmarked(props: {
   readonly rides: readonly UnmarkedRide[];
   readonly date: (atMs: number) => string;
+  readonly words: ProgressWords;
 }): JSX.Element {
-  const say = unfinishedWords.list;
+  const say = props.words.unmarked;
   const id = useId();
   return (
     <section class="paper" aria-labelledby={id} data-unmarked>

@@ -9,6 +9,13 @@ const shift = (change: number): string =>
 
 /** English. */
 export const progressWords = {
+  unmarked: {
+    title: 'Kept without marks',
+    standing: {
+      'to-mark': 'not marked yet; the game tries again when it is opened',
+      unfinished: 'broke off before the finish, so it gets no marks',
+    },
+  },
   title: 'Progress',
   intro: 'Check rides tell whether something was learned. Practice rides tell where to practise.',
   empty: 'No ride is kept here yet. Ride first; your marks will be here afterwards.',

@@ -16,13 +16,6 @@ export const unfinishedWords = {
   letGo: 'Let it go',
   kept: 'What was ridden is kept. You find it under Progress, without marks.',
   notKept: 'It could not be kept just now. It stays here; try again.',
-  list: {
-    title: 'Kept without marks',
-    standing: {
-      'to-mark': 'not marked yet; the game tries again when it is opened',
-      unfinished: 'broke off before the finish, so it gets no marks',
-    },
-  },
 } as const;
 
 export const troubleWords = {
