@@ -16,7 +16,6 @@ import './input/pads.css';
 import { render } from 'preact';
 import { DEFAULT_KEYS } from './core/settings/settings.ts';
 import { keepAwake } from './app/wakeLock.ts';
-import { DEFAULT_KEYS } from './input/actions.ts';
 import { joinClinic } from './app/group/clinic.ts';
 import { joinJudging } from './app/scoring.ts';
 import { joinKeeping } from './app/persistence.ts';

@@ -3,7 +3,6 @@ import { expect, it } from 'vitest';
 import { createStore } from '../../src/app/createStore.ts';
 import { initialState } from '../../src/app/store.ts';
 import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
-import { DEFAULT_KEYS } from '../../src/input/actions.ts';
 import { joinKeeping } from '../../src/app/persistence.ts';
 import { bundledLevels } from '../../src/app/levels.ts';
 

@@ -56,7 +56,19 @@ const shellPackages = {
 /** Rooms outside the core that others may know. */
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
   charts: ['ui'],
-  app: ['words', 'game', 'ui', 'charts', ...featureRooms, 'pages', 'input', 'audio', 'storage', 'worker', 'offline'],
+  app: [
+    'words',
+    'game',
+    'ui',
+    'charts',
+    ...featureRooms,
+    'pages',
+    'input',
+    'audio',
+    'storage',
+    'worker',
+    'offline',
+  ],
   pages: ['words', 'ui', 'charts', ...featureRooms, 'app'],
   cli: ['words'],
 };

@@ -5,7 +5,8 @@
 import { afterWords } from '../../../src/pages/words/after.ts';
 import { benchWords } from '../../../src/pages/words/bench.ts';
 import { clinicWords } from '../../../src/pages/words/clinic.ts';
-import { gearCheckWords } from '../../../src/pages/words/gearCheck.ts';
+import { debriefWords } from '../../../src/features/debrief/words.ts';
+import { gearCheckWords } from '../../../src/features/gearcheck/words.ts';
 import { handoverWords } from '../../../src/pages/words/handover.ts';
 import { serviceWords } from '../../../src/pages/words/services.ts';
 import { words } from '../../../src/pages/words.ts';
@@ -41,7 +42,7 @@ const TROUBLE: readonly Sentence[] = [
     words.trouble.again,
     words.trouble.page,
     words.trouble.notKept,
-    words.review.guess.notMarked,
+    debriefWords.guess.notMarked,
   ),
   { text: afterWords.loadFailed, names: ['network'] },
   ...coded(benchWords.keep.codes),
@@ -67,7 +68,7 @@ const WAITING: readonly string[] = [
   clinicWords.picture.working,
   'Planning the best ride:',
   handoverWords.carry.making,
-  words.review.doing.saved.saving,
+  debriefWords.doing.saved.saving,
   benchWords.opening,
   benchWords.check.working,
 ];

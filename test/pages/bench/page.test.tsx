@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { expect, it } from 'vitest';
 import { initialState } from '../../../src/app/store.ts';
-import { DEFAULT_KEYS } from '../../../src/input/actions.ts';
+import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { benchPage } from '../../../src/pages/bench/page.tsx';
 import { benchWords } from '../../../src/pages/words/bench.ts';
 import { noServices } from '../../app/noServices.ts';
