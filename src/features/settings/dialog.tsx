@@ -36,7 +36,7 @@ export interface SettingsDialogProps {
 
 export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
   const { settings, onChange, onClose } = props;
-  const { volumes, aidsOn, units } = settings;
+  const { volumes, units } = settings;
   const { percent } = createFormat(units);
   return (
     <Dialog title={words.title} class="settings" onClose={onClose}>
@@ -66,16 +66,7 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
         <section>
           <h3>{words.help}</h3>
           <p class="hint">{words.helpHint}</p>
-          {AIDS.map((aid) => (
-            <Tick
-              key={aid}
-              label={words.aids[aid]}
-              checked={aidsOn.includes(aid)}
-              onChange={(on) =>
-                onChange({ aidsOn: AIDS.filter((one) => (one === aid ? on : aidsOn.includes(one))) })
-              }
-            />
-          ))}
+          <Helps {...props} />
         </section>
         <section>
           <h3>{words.ways}</h3>
@@ -97,6 +88,24 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
         <PadChoices {...props} />
       </form>
     </Dialog>
+  );
+}
+
+/** Help that is shown even where a level leaves it out. */
+function Helps({ settings: { aidsOn }, onChange }: SettingsDialogProps): JSX.Element {
+  return (
+    <>
+      {AIDS.map((aid) => (
+        <Tick
+          key={aid}
+          label={words.aids[aid]}
+          checked={aidsOn.includes(aid)}
+          onChange={(on) =>
+            onChange({ aidsOn: AIDS.filter((one) => (one === aid ? on : aidsOn.includes(one))) })
+          }
+        />
+      ))}
+    </>
   );
 }
 
