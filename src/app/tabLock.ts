@@ -1,36 +1,55 @@
-/** Being the only tab of this browser that does something. What it is decides whoever asks. */
+/**
+ * Being the only tab of this browser that does something. Who it is stands as a token beside what is kept, and every
+ * change looks there (`clinicShelf.ts`); here a tab gets its token and hears early that it has lost, so that it can
+ * say so before somebody does something in vain. Works the same where a browser knows no locks.
+ */
 
 /** What a tab has as long as it is the one. */
 export interface Ownership {
+  /** Of this tab alone. */
+  readonly token: string;
   readonly isOwned: () => boolean;
   /** Comes when another tab has taken over. */
   readonly gone: Promise<void>;
+  /** Tells the other tabs that this one has taken over. */
+  readonly tell: () => void;
+  /** It was seen that another tab has taken over. */
+  readonly lose: () => void;
 }
 
-/**
- * Takes `name` from whichever tab has it and holds it until this one is closed or another takes it. A browser that
- * knows no locks, or forbids them, lets everybody through.
- */
-export function takeOver(name: string): Promise<Ownership> {
+/** A part in the taking over of `name`; nobody knows of it before `tell`. */
+export function takePart(name: string, token: string): Ownership {
   let owned = true;
-  let lose = (): void => undefined;
-  const gone = new Promise<void>((resolve) => {
-    lose = resolve;
+  const { promise: gone, resolve } = withResolver();
+  const hear = ({ key, newValue }: StorageEvent): void => {
+    if (key === name && newValue !== null) lose();
+  };
+  const lose = (): void => {
+    owned = false;
+    window.removeEventListener('storage', hear);
+    resolve();
+  };
+  window.addEventListener('storage', hear);
+  return {
+    token,
+    gone,
+    lose,
+    isOwned: () => owned,
+    tell() {
+      try {
+        localStorage.setItem(name, token);
+        localStorage.removeItem(name);
+      } catch {
+        // The others see it at their next change.
+      }
+    },
+  };
+}
+
+function withResolver(): { readonly promise: Promise<void>; readonly resolve: () => void } {
+  let resolve = (): void => undefined;
+  const promise = new Promise<void>((done) => {
+    resolve = done;
   });
-  const ownership: Ownership = { isOwned: () => owned, gone };
-  const locks = navigator.locks as LockManager | undefined;
-  if (locks === undefined) return Promise.resolve(ownership);
-  return new Promise((resolve) => {
-    let held = false;
-    const hold = (): Promise<never> => {
-      held = true;
-      resolve(ownership);
-      return new Promise<never>(() => undefined);
-    };
-    locks.request(name, { steal: true }, hold).catch(() => {
-      if (!held) return resolve(ownership);
-      owned = false;
-      lose();
-    });
-  });
+  return { promise, resolve };
 }

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { EMPTY_SET, mergeSets, type RecordSet } from '../core/group/records/merge.ts';
-import type { Heard } from '../core/group/records/missing.ts';
+import { type Heard, mergeHeard } from '../core/group/records/missing.ts';
 import { RECORD_SCHEMA, type RideRecord } from '../core/group/records/record.ts';
 import { type DamagedPiece, parseRecord } from '../core/group/records/recordFile.ts';
 import { hashJson } from '../core/math/hash.ts';
@@ -95,21 +95,18 @@ export function createHandoverShelf(storage: Storage): HandoverShelf {
     },
     async keep(planId, before, after) {
       const known = new Set(before.set.records);
-      let kept = true;
-      for (const record of after.set.records) {
-        if (known.has(record)) continue;
-        const answer = await storage.putRecord({
-          kind: RECORD,
-          id: keyOf(record),
-          schema: RECORD_SCHEMA,
-          data: record,
-        });
-        kept = answer.saved && kept;
-      }
-      const { withdrawn, damaged } = after.set;
-      const data: Said = { heard: after.heard, withdrawn, damaged: damaged.slice(0, MOST_DAMAGED) };
-      const answer = await storage.putRecord({ kind: SAID, id: planId, schema: SAID_SCHEMA, data });
-      return answer.saved && kept;
+      const rides = after.set.records
+        .filter((record) => !known.has(record))
+        .map((data) => ({ kind: RECORD, id: keyOf(data), schema: RECORD_SCHEMA, data }));
+      const answer = await storage.changeRecords(async (now) => {
+        // What another tab has noted meanwhile stays.
+        const there = await now.data(SAID, planId, said);
+        const { withdrawn, damaged } = mergeSets({ ...EMPTY_SET, ...there, records: [] }, after.set);
+        const heard = mergeHeard([...(there?.heard ?? []), ...after.heard]);
+        const data: Said = { heard, withdrawn, damaged: damaged.slice(0, MOST_DAMAGED) };
+        return { put: [...rides, { kind: SAID, id: planId, schema: SAID_SCHEMA, data }] };
+      });
+      return answer?.saved === true;
     },
     async drop(planId) {
       const rides = await storage.listRecords(RECORD, records);

@@ -9,6 +9,8 @@ export interface StorageOptions {
   readonly localStorage?: globalThis.Storage | null;
   readonly caches?: CacheStorage | null;
   readonly storageManager?: StorageManager | null;
+  /** Where it is heard what other tabs put into the simple store. */
+  readonly tabs?: EventTarget | null;
   /** How long opening the database may take before the game goes on without it (ms). */
   readonly timeoutMs?: number;
   /** The clock, in milliseconds since 1970. */
@@ -23,6 +25,7 @@ export interface Environment {
   readonly simpleStore: () => globalThis.Storage | null;
   readonly caches: () => CacheStorage | null;
   readonly storageManager: () => StorageManager | null;
+  readonly tabs: () => EventTarget | null;
   readonly timeoutMs: number;
   readonly nowMs: () => number;
 }
@@ -39,6 +42,7 @@ export function environmentOf(options: StorageOptions): Environment {
     caches: () => (options.caches === undefined ? (host.caches ?? null) : options.caches),
     storageManager: () =>
       options.storageManager === undefined ? (host.navigator?.storage ?? null) : options.storageManager,
+    tabs: () => (options.tabs === undefined ? (host.window ?? null) : options.tabs),
     timeoutMs: options.timeoutMs ?? TIMEOUT_MS,
     nowMs: options.nowMs ?? Date.now,
   };

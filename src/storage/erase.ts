@@ -5,7 +5,7 @@
 import type { Connection } from './connection.ts';
 import { Fault, faultWhileOpening, within } from './faults.ts';
 import { DATABASE_NAME } from './opener.ts';
-import { OWN_PREFIX } from './smallCopy.ts';
+import { ERASED_KEY, OWN_PREFIX } from './smallCopy.ts';
 import { STORES } from './vault.ts';
 import type { DeleteAnswer, ProblemCode } from './types.ts';
 
@@ -71,6 +71,12 @@ function eraseSimpleStore(store: globalThis.Storage | null): Promise<void> {
       key.startsWith(OWN_PREFIX),
     );
   for (const key of ours()) store.removeItem(key);
+  try {
+    store.setItem(ERASED_KEY, '1');
+    store.removeItem(ERASED_KEY);
+  } catch {
+    // Where nothing can be put, other tabs hear it from the database alone.
+  }
   return ours().length === 0 ? Promise.resolve() : Promise.reject(new Fault('connection-lost'));
 }
 

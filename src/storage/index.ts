@@ -74,6 +74,7 @@ async function importAll(room: Room, value: unknown, evenIfChanged: boolean): Pr
     some.forEach((piece, k) => {
       const outcome = outcomes[k] as Outcome;
       if (outcome === 'already') count.already += 1;
+      else if (outcome === 'deleted') count.unsaved += 1;
       else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
       else refused.push({ id: piece.key, code: outcome });
       if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))

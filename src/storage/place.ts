@@ -6,7 +6,13 @@ import type { Desk } from './desk.ts';
 import { type Piece, settle } from './settle.ts';
 
 /** What became of a piece. */
-export type Outcome = 'added' | 'already' | 'newer-version' | 'differs';
+export type Outcome =
+  | 'added'
+  | 'already'
+  | 'newer-version'
+  | 'differs'
+  /** Everything was deleted between asking and doing; it was not done. */
+  | 'deleted';
 
 /** Puts pieces in their places, in order. */
 export async function placeAll(desk: Desk, pieces: readonly Piece[]): Promise<readonly Outcome[]> {

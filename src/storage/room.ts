@@ -5,7 +5,7 @@ import { canonicalJson } from '../core/math/hash.ts';
 import type { Environment } from './environment.ts';
 import type { Reading } from './ladder.ts';
 import { createSecondCopy } from './secondCopy.ts';
-import { createSmallCopy, type SmallCopy } from './smallCopy.ts';
+import { createSmallCopy, ERASED_KEY, type SmallCopy } from './smallCopy.ts';
 import type { Damaged, Health, SaveAnswer, StoreName } from './types.ts';
 import { createVault, type Vault, type Written } from './vault.ts';
 
@@ -52,6 +52,11 @@ export function createRoom(environment: Environment): Room {
     damaged.clear();
     recordingsLost = false;
     for (const listener of deletedListeners) listener();
+  });
+  // The database tells only tabs that have it open.
+  environment.tabs()?.addEventListener('storage', (event) => {
+    const { key, newValue } = event as StorageEvent;
+    if (key === ERASED_KEY && newValue !== null) vault.deletedElsewhere();
   });
   return {
     vault,
@@ -106,7 +111,8 @@ async function bringBack(vault: Vault, smallCopy: SmallCopy): Promise<boolean> {
 
 /** What the person is told after writing one thing; `copy` writes the small copy and says whether it is there. */
 export function answerOf(written: Written, copy: () => boolean): SaveAnswer {
-  const outcome = written.outcomes[0];
+  const outcome = written.outcomes.find((one) => one !== 'added' && one !== 'already');
+  if (outcome === 'deleted') return { saved: false, code: 'connection-lost', smallCopy: false };
   if (outcome === 'newer-version') return { saved: false, code: 'newer-version', smallCopy: false };
   if (outcome === 'differs') return { saved: false, code: 'corrupt', smallCopy: false };
   const smallCopy = copy();

@@ -17,8 +17,8 @@ const ROOT = '/before-the-hill.second-copy/';
 const PROBE = `${ROOT}probe`;
 /** Settings and results have the small copy. */
 export const COPIED_STORES: readonly StoreName[] = ['rides', 'levels', 'records'];
-/** The journal of a ride is written all the time and soon removed; it needs no second copy. */
-const PASSING = /^ride-journal/;
+/** The journal of a ride is written all the time and soon removed, and who has the group sessions is asked anew. */
+const PASSING = /^(ride-journal|clinic-owner)/;
 /** The database writes a little more than it is given, and the copy comes on top (bytes). */
 const SPARE_BYTES = 8_192;
 

@@ -14,6 +14,8 @@ import type { KeptSettings, RideResult, SavedRide, StoreName } from './types.ts'
 /** Everything of ours in the simple store and among the caches has a name that begins so. */
 export const OWN_PREFIX = 'before-the-hill.';
 const KEY = `${OWN_PREFIX}small-copy`;
+/** Put for a moment when everything is deleted, so that other tabs hear of it. */
+export const ERASED_KEY = `${OWN_PREFIX}erased`;
 const PROBE_KEY = `${OWN_PREFIX}probe`;
 /** An unreadable copy makes room here and is not thrown away. */
 const DAMAGED_KEY = `${OWN_PREFIX}small-copy.damaged`;

@@ -4,10 +4,12 @@
 import type { Level } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
-import { readShaped } from './ladder.ts';
+import type { Desk } from './desk.ts';
+import { CORRUPT, type Reading, readShaped } from './ladder.ts';
 import { answerOf, type Room } from './room.ts';
-import { READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
-import type { KeptSettings, OwnLevel, SaveAnswer, Storage, StoreName } from './types.ts';
+import type { Piece } from './settle.ts';
+import { type Kept, READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
+import type { KeptSettings, OwnLevel, RecordsNow, SaveAnswer, Storage, StoreName } from './types.ts';
 
 type Things = Pick<
   Storage,
@@ -18,6 +20,7 @@ type Things = Pick<
   | 'restoreLevel'
   | 'listLevels'
   | 'putRecord'
+  | 'changeRecords'
   | 'listRecords'
   | 'deleteRecords'
 >;
@@ -68,10 +71,13 @@ function levelShelf(room: Room): Pick<Things, 'saveLevel' | 'deleteLevel' | 'res
   };
 }
 
-function recordShelf(room: Room): Pick<Things, 'putRecord' | 'listRecords' | 'deleteRecords'> {
+function recordShelf(
+  room: Room,
+): Pick<Things, 'putRecord' | 'changeRecords' | 'listRecords' | 'deleteRecords'> {
   return {
     putRecord: (record) =>
       keep(room, 'records', recordKey(record.kind, record.id), { ...record, savedAtMs: room.nowMs() }),
+    changeRecords: (work) => changeRecords(room, work),
     async listRecords<T>(kind: string, shape: Parameters<typeof readShaped<T>>[0]) {
       const all: { id: string; savedAtMs: number; data: T }[] = [];
       for (const [key, value] of await room.vault.readAll('records')) {
@@ -93,6 +99,49 @@ function recordShelf(room: Room): Pick<Things, 'putRecord' | 'listRecords' | 'de
   };
 }
 
+async function changeRecords(
+  room: Room,
+  work: Parameters<Things['changeRecords']>[0],
+): Promise<SaveAnswer | null> {
+  let unreadable: SaveAnswer | null = null;
+  const written = await room.vault.change(async (desk, inDatabase) => {
+    const change = await work(recordsOn(desk, inDatabase));
+    if (change === null) return null;
+    const pieces: Piece[] = [];
+    for (const record of change.put ?? []) {
+      const reading = readThing('records', { ...record, savedAtMs: room.nowMs() });
+      if (!reading.ok) {
+        unreadable = { saved: false, code: reading.code, smallCopy: false };
+        return null;
+      }
+      const key = recordKey(record.kind, record.id);
+      pieces.push({ store: 'records', key, value: reading.value, mine: true });
+    }
+    const drop = (change.drop ?? []).map(({ kind, id }) => ({
+      store: 'records' as const,
+      key: recordKey(kind, id),
+    }));
+    return { pieces, drop };
+  });
+  return written === null ? unreadable : answerOf(written, () => false);
+}
+
+function recordsOn(desk: Desk, inDatabase: boolean): RecordsNow {
+  return {
+    inDatabase,
+    async data(kind, id, shape) {
+      const record = READERS.records(await desk.get('records', recordKey(kind, id)));
+      if (!record.ok) return null;
+      const reading = readShaped(shape, record.value.schema, record.value.data);
+      return reading.ok ? reading.value : null;
+    },
+    async all() {
+      const readings = (await desk.entries('records')).map(([, value]) => READERS.records(value));
+      return readings.flatMap((reading) => (reading.ok ? reading.value : []));
+    },
+  };
+}
+
 /** Writes one thing of this person; without a small copy of its own, nothing of it survives a failure. */
 async function keep(
   room: Room,
@@ -101,11 +150,16 @@ async function keep(
   value: unknown,
   copy: (kept: unknown) => boolean = () => false,
 ): Promise<SaveAnswer> {
-  if (isTooDeep(value, LIMITS.copy.deep.most)) return { saved: false, code: 'corrupt', smallCopy: false };
-  const reading = READERS[store](JSON.parse(JSON.stringify(value)));
+  const reading = readThing(store, value);
   if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
   const written = await room.vault.write([{ store, key, value: reading.value, mine: true }]);
   return answerOf(written, () => copy(reading.value));
+}
+
+/** Read as it would be read later: what could not be read back must not count as kept. */
+function readThing<S extends StoreName>(store: S, value: unknown): Reading<Kept[S]> {
+  if (isTooDeep(value, LIMITS.copy.deep.most)) return CORRUPT;
+  return READERS[store](JSON.parse(JSON.stringify(value)));
 }
 
 function lastSavedFirst(

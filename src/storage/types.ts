@@ -90,6 +90,25 @@ export interface KeptRecord {
   readonly data: unknown;
 }
 
+/** A record that is to be put; its time is added. */
+export type NewRecord = Omit<KeptRecord, 'savedAtMs'>;
+
+/** The records as they are at the moment of a change. Nothing else may be waited for in between. */
+export interface RecordsNow {
+  /** False where the database does not answer, and these are only the ones in memory. */
+  readonly inDatabase: boolean;
+  /** The data of a record, or null where there is none that can be read. */
+  data<T>(kind: string, id: string, shape: Shape<T>): Promise<T | null>;
+  /** All records whose envelope can be read. */
+  all(): Promise<readonly KeptRecord[]>;
+}
+
+/** What is put and removed in one step. */
+export interface RecordChange {
+  readonly put?: readonly NewRecord[];
+  readonly drop?: readonly Pick<KeptRecord, 'kind' | 'id'>[];
+}
+
 /** Why keeping does not work as it should. */
 export type ProblemCode =
   /** The browser gives no database, as in some private windows. */
@@ -223,7 +242,12 @@ export interface Storage {
   restoreLevel(id: string): Promise<SaveAnswer | null>;
   /** Own levels that are not deleted, last saved first. */
   listLevels(): Promise<readonly OwnLevel[]>;
-  putRecord(record: Omit<KeptRecord, 'savedAtMs'>): Promise<SaveAnswer>;
+  putRecord(record: NewRecord): Promise<SaveAnswer>;
+  /**
+   * Looks at the records and changes them in one transaction: all of it or nothing. `work` may be called several
+   * times; where it answers null nothing is changed, and so is the answer.
+   */
+  changeRecords(work: (now: RecordsNow) => Promise<RecordChange | null>): Promise<SaveAnswer | null>;
   /** Records of a kind whose data can be read, last saved first. */
   listRecords<T>(
     kind: string,

@@ -24,11 +24,19 @@ export interface Written {
   readonly code: ProblemCode | null;
 }
 
+/** What is to be put and removed, after a look at what is there. It is asked twice, and may be asked more often. */
+export type Plan = (
+  desk: Desk,
+  inDatabase: boolean,
+) => Promise<{ readonly pieces: readonly Piece[]; readonly drop: readonly Place[] } | null>;
+
 /** The vault. No method rejects. */
 export interface Vault {
   /** Opens the database and brings back what only the second copy has, then these pieces. */
   open(pieces: readonly Piece[]): Promise<Written>;
   write(pieces: readonly Piece[]): Promise<Written>;
+  /** Puts and removes what `plan` answers, in one transaction with what it looks at; null where it answers null. */
+  change(plan: Plan): Promise<Written | null>;
   /** Removes for good; null when done. */
   remove(store: StoreName, keys: (all: readonly string[]) => readonly string[]): Promise<ProblemCode | null>;
   /** All values by key, those in memory included. */
@@ -41,6 +49,8 @@ export interface Vault {
   fault(): ProblemCode | null;
   /** Empties memory and lets go of the database. */
   letGo(): void;
+  /** Another tab has deleted everything: what waits in memory goes, and what was asked before is not done. */
+  deletedElsewhere(): void;
   readonly connection: Connection;
 }
 
@@ -51,6 +61,12 @@ interface Inside {
   readonly fault: () => ProblemCode | null;
   readonly note: (code: ProblemCode | null) => void;
   readonly bringOver: () => Promise<void>;
+  /** Empties memory; what was asked before is not done any more. */
+  readonly forget: () => void;
+  /** The same, because another tab has deleted everything. */
+  readonly deleted: () => void;
+  /** Whether everything was deleted since this was called. */
+  readonly watch: () => Deleted;
   /** The code of what went wrong, after a look whether the disk is full. */
   readonly codeOf: (error: unknown) => Promise<ProblemCode>;
   /** Runs something over the database; null after noting why it failed. */
@@ -60,6 +76,8 @@ interface Inside {
   ) => Promise<T | null>;
 }
 
+type Deleted = () => boolean;
+
 type Options = Omit<OpenerOptions, 'onLate' | 'onDeleted'> & { readonly secondCopy: SecondCopy };
 
 /** Makes a vault; `onChange` is called when `fault` may have changed, `onDeleted` when another tab deletes everything. */
@@ -68,18 +86,20 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
   const { connection, memory, attempt, fault } = inside;
   const { secondCopy } = options;
   const inLine = line();
-  /** Tries `work`; what did not work is in memory afterwards. */
-  const orMemory = async (
-    pieces: readonly Piece[],
-    work: () => Promise<readonly Outcome[]>,
-  ): Promise<Written> => {
+  /** Tries `work`; what did not work is in memory afterwards. What was asked before a deletion does not come after it. */
+  const orMemory = async <T extends readonly Outcome[] | null>(
+    isDeleted: Deleted,
+    work: () => Promise<T>,
+    inMemory: () => Promise<T>,
+  ): Promise<{ readonly outcomes: T | readonly Outcome[]; readonly code: ProblemCode | null }> => {
     try {
       const outcomes = await work();
       await inside.bringOver();
-      return { outcomes, code: null };
+      return { outcomes: isDeleted() ? ['deleted'] : outcomes, code: null };
     } catch (error) {
       const code = await inside.codeOf(error);
-      const outcomes = await placeAll(memory, pieces);
+      if (isDeleted()) return { outcomes: ['deleted'], code };
+      const outcomes = await inMemory();
       inside.note(code);
       return { outcomes, code };
     }
@@ -91,8 +111,9 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
   return {
     connection,
     fault,
+    deletedElsewhere: inside.deleted,
     letGo() {
-      memory.empty();
+      inside.forget();
       connection.close();
       inside.note(null);
     },
@@ -100,12 +121,40 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
       const { missing, single } = await compare(inside, secondCopy);
       const pieces = [...(await secondCopy.pieces(missing)), ...small];
       const written = await inLine(() =>
-        orMemory(pieces, () => connection.run('readwrite', (desk) => placeAll(desk, pieces))),
+        orMemory(
+          inside.watch(),
+          () => connection.run('readwrite', (desk) => placeAll(desk, pieces)),
+          () => placeAll(memory, pieces),
+        ),
       );
       void copyAll(single);
       return written;
     },
-    write: (pieces) => inLine(() => orMemory(pieces, () => writeTwice(connection, secondCopy, pieces))),
+    write(pieces) {
+      const isDeleted = inside.watch();
+      return inLine(() =>
+        orMemory(
+          isDeleted,
+          () => writeTwice(connection, secondCopy, pieces, isDeleted),
+          () => placeAll(memory, pieces),
+        ),
+      );
+    },
+    change(plan) {
+      const isDeleted = inside.watch();
+      return inLine(async () => {
+        const { outcomes, code } = await orMemory(
+          isDeleted,
+          () => changeTwice(inside, secondCopy, plan, isDeleted),
+          async () => {
+            const planned = await plan(memory, false);
+            for (const { store, key } of planned?.drop ?? []) await memory.remove(store, key);
+            return planned === null ? null : placeAll(memory, planned.pieces);
+          },
+        );
+        return outcomes === null ? null : { outcomes, code };
+      });
+    },
     remove: (store, keys) => inLine(() => removeTwice(inside, secondCopy, store, keys)),
     async readAll(store) {
       const kept = await attempt('readonly', (desk) => desk.entries(store));
@@ -143,21 +192,76 @@ async function removeTwice(
   return (await attempt('readwrite', (desk) => removeFrom(desk, chosen))) === null ? fault() : null;
 }
 
+/** Looks what is planned, and does it if that is still so: copies of what goes, database, copies of what comes. @throws Fault */
+async function changeTwice(
+  { connection, memory }: Inside,
+  secondCopy: SecondCopy,
+  plan: Plan,
+  isDeleted: Deleted,
+): Promise<readonly Outcome[] | null> {
+  const planned = await connection.run('readonly', (desk) => plan(desk, true));
+  if (planned === null) return null;
+  const dropped = new Set<string>();
+  const dropCopies = async (places: readonly Place[]): Promise<void> => {
+    for (const place of places) {
+      const name = `${place.store} ${place.key}`;
+      if (!dropped.has(name) && !(await secondCopy.remove(place))) throw new Fault('connection-lost');
+      dropped.add(name);
+    }
+  };
+  await dropCopies(planned.drop);
+  await makeSure(secondCopy, planned.pieces);
+  const done = await connection.run('readwrite', async (desk) => {
+    const now = isDeleted() ? { pieces: [], drop: [] } : await plan(desk, true);
+    if (now === null) return null;
+    for (const { store, key } of now.drop) await desk.remove(store, key);
+    const outcomes = await placeAll(desk, now.pieces);
+    return { outcomes, drop: now.drop, values: await valuesOf(desk, now.pieces.filter(isCopied)) };
+  });
+  if (done === null) return null;
+  for (const { store, key } of done.drop) await memory.remove(store, key);
+  // Another tab may have put more of what goes.
+  await dropCopies(done.drop);
+  await copyEach(secondCopy, done.values, isDeleted);
+  return done.outcomes;
+}
+
+/** A write that breaks off for want of room can cost the whole database at the next start of the browser. @throws Fault */
+async function makeSure(secondCopy: SecondCopy, pieces: readonly Piece[]): Promise<void> {
+  const bytes = pieces.reduce((sum, { value }) => sum + JSON.stringify(value).length, 0);
+  if (pieces.length > 0 && (await secondCopy.hasRoom(bytes)) === false) throw new Fault('disk-full');
+}
+
+/** @throws Fault */
+async function copyEach(
+  secondCopy: SecondCopy,
+  values: readonly (readonly [Place, unknown])[],
+  isDeleted: Deleted,
+): Promise<void> {
+  for (const [place, value] of values) {
+    if (value === undefined || isDeleted()) continue;
+    if (!(await secondCopy.put(place, value))) throw new Fault('disk-full');
+    // Deleted while it was on its way, it must not come back from here.
+    if (isDeleted()) await secondCopy.remove(place);
+  }
+}
+
 /** Database, then second copy. @throws Fault */
 async function writeTwice(
   connection: Connection,
   secondCopy: SecondCopy,
   pieces: readonly Piece[],
+  isDeleted: Deleted,
 ): Promise<readonly Outcome[]> {
-  // A write that breaks off for want of room can cost the whole database at the next start of the browser.
-  const bytes = pieces.reduce((sum, { value }) => sum + JSON.stringify(value).length, 0);
-  if ((await secondCopy.hasRoom(bytes)) === false) throw new Fault('disk-full');
-  const { outcomes, values } = await connection.run('readwrite', async (desk) => ({
-    outcomes: await placeAll(desk, pieces),
-    values: await valuesOf(desk, pieces.filter(isCopied)),
-  }));
-  for (const [place, value] of values)
-    if (value !== undefined && !(await secondCopy.put(place, value))) throw new Fault('disk-full');
+  await makeSure(secondCopy, pieces);
+  const { outcomes, values } = await connection.run('readwrite', async (desk) => {
+    const some = isDeleted() ? [] : pieces;
+    return {
+      outcomes: await placeAll(desk, some),
+      values: await valuesOf(desk, some.filter(isCopied)),
+    };
+  });
+  await copyEach(secondCopy, values, isDeleted);
   return outcomes;
 }
 
@@ -179,15 +283,21 @@ function createInside(options: Options, onChange: () => void, onDeleted: () => v
     fault = code;
     onChange();
   };
-  const connection = createConnection({
-    ...options,
-    onLate: () => void bringOver(),
-    // What somebody deletes in one tab must not come back from another.
-    onDeleted() {
-      memory.empty();
-      onDeleted();
-    },
-  });
+  let deletions = 0;
+  const watch = (): Deleted => {
+    const before = deletions;
+    return () => deletions !== before;
+  };
+  // What somebody deletes in one tab must not come back from another.
+  const forget = (): void => {
+    deletions += 1;
+    memory.empty();
+  };
+  const deleted = (): void => {
+    forget();
+    onDeleted();
+  };
+  const connection = createConnection({ ...options, onLate: () => void bringOver(), onDeleted: deleted });
   const codeOf = async (error: unknown): Promise<ProblemCode> => {
     const code = error instanceof Fault ? error.code : 'connection-lost';
     if (!DISGUISES.includes(code)) return code;
@@ -197,9 +307,10 @@ function createInside(options: Options, onChange: () => void, onDeleted: () => v
   /** Brings over what waits, one by one: a big thing that does not fit must not hold up the others. */
   const bringOver = async (): Promise<void> => {
     let left: ProblemCode | null = null;
+    const isDeleted = watch();
     for (const { store, key, value } of memory.all()) {
       try {
-        await writeTwice(connection, secondCopy, [{ store, key, value, mine: false }]);
+        await writeTwice(connection, secondCopy, [{ store, key, value, mine: false }], isDeleted);
         memory.release(store, key, value);
       } catch (error) {
         left = await codeOf(error);
@@ -213,6 +324,9 @@ function createInside(options: Options, onChange: () => void, onDeleted: () => v
     memory,
     note,
     bringOver,
+    forget,
+    deleted,
+    watch,
     codeOf,
     fault: () => fault,
     async attempt(mode, work) {

@@ -57,8 +57,7 @@ describe('a turn that was ridden', () => {
     await rideNext(desk);
     const [saved] = desk.state().saved.rounds;
     const last = saved!.round.rides.at(-1)!;
-    await desk.onSaveRound(after(saved!, { kind: 'undo' }));
-    desk.onTakeBack(last.recordId);
+    await desk.onTakeBack(last.recordId);
     await rideNext(desk);
     expect(desk.state().saved.records.map(({ seq, nickname }) => `${seq} ${nickname}`)).toEqual([
       '1 red-fox',
@@ -108,14 +107,15 @@ describe('a page that dies', () => {
   });
 
   it('between taking a ride back and deleting it: it does not come back', async () => {
-    const desk = await openDesk(shelf);
+    const desk = await openDesk({ ...shelf, dropRide: () => new Promise(() => undefined) });
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
-    const [saved] = desk.state().saved.rounds;
-    await desk.onSaveRound(after(saved!, { kind: 'undo' }));
+    void desk.onTakeBack(desk.state().saved.records[0]!.id);
+    await expect.poll(() => keys('undone').length, patient).toBe(1);
+    expect([keys('record').length, roundKept()?.round.rides]).toEqual([1, []]);
     const again = await openDesk(shelf);
     expect(again.state().saved.records).toEqual([]);
-    expect(keys('record')).toEqual([]);
+    expect([keys('record'), keys('undone')]).toEqual([[], []]);
   });
 
   it('in the middle of a ride: the same turn is due again', async () => {
@@ -169,7 +169,7 @@ describe('deleting a session', () => {
       plan: { ...other.plan, id: 'session-2' },
       round: { ...other.round, planId: 'session-2' },
     });
-    desk.onDeleteSession('session-1');
+    void desk.onDeleteSession('session-1');
     await expect.poll(() => keys('round'), patient).toEqual(['round session-2']);
     expect([keys('record'), keys('finished')]).toEqual([[], []]);
     expect(desk.state().saved.rounds.map(({ plan }) => plan.id)).toEqual(['session-2']);
@@ -181,7 +181,7 @@ describe('deleting a session', () => {
     const turn = await due('red-fox', desk);
     await desk.take(turn, async (keep) => {
       const judged = await markTurn(turn);
-      desk.onDeleteSession('session-1');
+      void desk.onDeleteSession('session-1');
       expect((await keep(judged)).state).toBe('not-saved');
     });
     await expect.poll(() => [...shelf.kept.keys()], patient).toEqual([]);

@@ -70,26 +70,39 @@ export function memoryShelf(slow: (key: string) => number = () => 0): MemoryShel
   };
   const all = <T>(kind: string): T[] =>
     [...kept].filter(([key]) => key.startsWith(`${kind} `)).map(([, value]) => JSON.parse(value) as T);
+  const drop = async (...keys: readonly string[]): Promise<true> => {
+    for (const key of keys) if (kept.has(key)) await write(key, undefined);
+    return true;
+  };
   return {
     kept,
     log,
+    isOwned: () => true,
     load: async () => ({
       plans: all<ClinicPlan>('plan'),
       rounds: all<unknown>('round').flatMap((value) => readRound(value) ?? []),
       records: all<RideRecord>('record').toSorted((a, b) => a.seq - b.seq),
       finished: all<FinishedTurn>('finished'),
+      undone: all<string>('undone'),
     }),
     putPlan: (plan) => write(`plan ${plan.id}`, plan),
+    dropPlan: (id) => drop(`plan ${id}`),
     putRound: (saved) => write(`round ${saved.plan.id}`, saved),
-    putRecord: (record) => write(`record ${record.id}`, record),
     putFinished: (turn) => write(`finished ${turn.planId}`, turn),
-    dropPlan: (id) => write(`plan ${id}`, undefined),
-    dropRecords: async (ids) => {
-      for (const id of ids) await write(`record ${id}`, undefined);
-      return true;
-    },
-    dropFinished: (id) => write(`finished ${id}`, undefined),
-    dropRound: (id) => write(`round ${id}`, undefined),
+    dropFinished: (id) => drop(`finished ${id}`),
+    keepRide: async (record, moved) =>
+      (await write(`record ${record.id}`, record)) &&
+      (await write(`round ${moved.plan.id}`, moved)) &&
+      drop(`finished ${moved.plan.id}`),
+    undoRide: async (id, moved) =>
+      (await write(`round ${moved.plan.id}`, moved)) && write(`undone ${id}`, id),
+    dropRide: (id) => drop(`record ${id}`, `undone ${id}`),
+    dropSession: (id) =>
+      drop(
+        ...all<RideRecord>('record').flatMap((one) => (one.planId === id ? `record ${one.id}` : [])),
+        `finished ${id}`,
+        `round ${id}`,
+      ),
   };
 }
 
@@ -124,8 +137,7 @@ function carriedOn(shelf: ClinicShelf): (plan: ClinicPlan) => Promise<HandoverDe
     },
     async drop(planId) {
       said.delete(planId);
-      const { records } = await shelf.load();
-      return shelf.dropRecords(records.filter((one) => one.planId === planId).map(({ id }) => id));
+      return true;
     },
   };
   return (plan) => {

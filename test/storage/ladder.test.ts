@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { climb, climbFields, readShaped, type Shape, type Step } from '../../src/storage/ladder.ts';
 import { keyOf, LADDERS, READERS } from '../../src/storage/shapes.ts';
+import { PROGRESS_SHAPE } from '../../src/storage/shared/index.ts';
 import type { StoreName } from '../../src/storage/types.ts';
 import { sample, sampleNames, without } from './given.ts';
 
@@ -65,7 +66,10 @@ describe('the samples', () => {
     const wanted = Object.entries(LADDERS).flatMap(([name, { length }]) =>
       Array.from({ length: length + 1 }, (_, i) => `${name}.${i + 1}`),
     );
-    expect([...sampleNames].sort()).toEqual([...wanted, 'records.1'].sort());
+    expect([...sampleNames].sort()).toEqual(
+      [...wanted, 'records.1', 'storeProgress.1', 'storeProgress.2'].sort(),
+    );
+    expect(PROGRESS_SHAPE.schema).toBe(2);
   });
 
   const kept = sampleNames
@@ -95,6 +99,19 @@ describe('the samples', () => {
       expect(READERS[store]({ ...value, extra: 1 })).toEqual({ ok: false, code: 'corrupt' });
     },
   );
+
+  it.each([1, 2])('progress with a club’s own store of version %i can be read', (version) => {
+    const old = sample('storeProgress', version);
+    const progress = {
+      schema: 2,
+      store: 'https://club.example/rides',
+      there: ['k3f9 1a2b', 'k3f9 3c4d'],
+      refused: ['k3f9 5e6f'],
+      since: { tuesday: '12-abc' },
+      sentAtMs: version === 1 ? null : 1_790_000_000_000,
+    };
+    expect(readShaped(PROGRESS_SHAPE, version, old)).toEqual({ ok: true, value: progress });
+  });
 
   it.each(['rides', 'results', 'levels', 'settings'] as const)(
     '%s of a newer version are left alone',

@@ -14,7 +14,7 @@ import type { RideStart, SavedRound } from '../../pages/clinic/types.ts';
 import type { GroupTurn } from '../groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../createStore.ts';
-import { takeOver } from '../tabLock.ts';
+import { takePart } from '../tabLock.ts';
 import { trustedScript } from '../trustedScripts.ts';
 
 /** Group sessions, joined. */
@@ -35,8 +35,8 @@ export interface Clinic {
 /** So many sessions, the newest ones, are looked after when the network is back. */
 const MOST_SYNCED = 3;
 
-/** Held by the tab that owns the group sessions. */
-const OWNER_LOCK = 'before-the-hill.clinic';
+/** The name under which tabs tell each other who owns the group sessions. */
+const OWNER = 'before-the-hill.clinic-owner';
 
 /** Nothing is fetched yet. */
 export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
@@ -58,10 +58,10 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       import('../../worker/groupClient.ts'),
     ]);
     const storage = await keeping.storage;
-    const { gone, isOwned } = await takeOver(OWNER_LOCK);
+    const owner = takePart(OWNER, newId());
     return room.openClinicDesk({
-      gone,
-      shelf: shelves.whileOwned(shelves.createClinicShelf(storage), isOwned),
+      gone: owner.gone,
+      shelf: shelves.createClinicShelf(storage, owner),
       counter: counters.createGroupCounter(() => counters.startGroupWorker(trustedScript)),
       levels: store.state().levels,
       ownLevels: (await storage.listLevels()).map(({ level }) => level),
@@ -93,7 +93,9 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
         if (kept) onKept();
         await judging.judge(result, { keep: () => Promise.resolve(keptAs(kept)), mark: keep });
       };
-      await (await desk()).take(finishedTurn(turn, result), mark);
+      const ridden = finishedTurn(turn, result);
+      // The session comes back to the tab in which the ride has ended, as often as another one takes it.
+      while (!(await (await desk()).take(ridden, mark)));
     },
     async reload() {
       carrying.forget();

@@ -7,6 +7,7 @@ import { makeRecord, type RideRecord, RULES_VERSION } from '../../core/group/rec
 import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from '../afterRide.ts';
+import { hashJson } from '../../core/math/hash.ts';
 import { after, awaits } from '../../pages/clinic/session.ts';
 import type { ClinicDesk, ClinicState, RideStart, SavedRound } from '../../pages/clinic/types.ts';
 import type { Level } from '../../core/level/schema.ts';
@@ -40,8 +41,8 @@ export interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSee
 
 /** The desk, with what only the owner of the ride asks of it. */
 export interface OwnedDesk extends ClinicDesk {
-  /** A turn came to its end. */
-  take(turn: FinishedTurn, mark: MarkRide): Promise<void>;
+  /** A turn came to its end. False: another tab has taken over before the ride was put down; ask its next owner. */
+  take(turn: FinishedTurn, mark: MarkRide): Promise<boolean>;
   /** All rides of a session, when some have come from other devices or gone. */
   collected(planId: string, records: readonly RideRecord[]): void;
   /** Reads everything anew: something else has changed or deleted what is kept. */
@@ -63,9 +64,10 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
     onSavePlan: (plan) => void desk.savePlan(plan),
     onDeletePlan: (planId) => void desk.deletePlan(planId),
     onSaveRound: (saved) => desk.saveRound(saved),
-    onRide: options.ride,
-    onTakeBack: (recordId) => void desk.takeBack(recordId),
-    onDeleteSession: (planId) => void desk.deleteSession(planId),
+    // What another tab goes on with is not ridden here.
+    onRide: (start) => options.shelf.isOwned() && options.ride(start),
+    onTakeBack: (recordId) => desk.takeBack(recordId),
+    onDeleteSession: (planId) => desk.deleteSession(planId),
     newId: options.newId,
     newSeed: options.newSeed,
     now: options.now,
@@ -157,50 +159,69 @@ class Desk {
     const { records, rounds } = this.state.saved;
     const record = records.find(({ id }) => id === recordId);
     const saved = rounds.find(({ plan }) => plan.id === record?.planId);
-    this.#save({ records: records.filter(({ id }) => id !== recordId) });
-    // Its number stays used, and whoever has it already will be told.
-    if (record !== undefined && saved !== undefined)
-      await (await this.#options.carry(saved.plan)).withdraw(record);
-    await this.#write((shelf) => shelf.dropRecords([recordId]));
-    if (saved !== undefined) this.#options.onKept(saved);
+    if (record === undefined || saved === undefined) return;
+    const isLast = saved.round.rides.at(-1)?.recordId === recordId;
+    const moved = isLast ? after(saved, { kind: 'undo' }) : saved;
+    this.#save({
+      records: records.filter(({ id }) => id !== recordId),
+      rounds: rounds.map((one) => (one === saved ? moved : one)),
+    });
+    await this.#write((shelf) => shelf.undoRide(recordId, moved));
+    if (this.#options.shelf.isOwned()) await this.#drop(record, moved);
   }
 
-  /** Rides go first and the round last: should this break off, the session is still there to be deleted. */
+  /** The rest of taking a ride back. Its number stays used, and whoever has it already will be told. */
+  async #drop(record: RideRecord, saved: SavedRound): Promise<void> {
+    await (await this.#options.carry(saved.plan)).withdraw(record);
+    await this.#write((shelf) => shelf.dropRide(record.id));
+    this.#options.onKept(saved);
+  }
+
   async deleteSession(planId: string): Promise<void> {
     const { rounds, records } = this.state.saved;
-    const gone = records.filter((record) => record.planId === planId);
     const session = rounds.find(({ plan }) => plan.id === planId);
     this.#save({
       rounds: rounds.filter(({ plan }) => plan.id !== planId),
       records: records.filter((record) => record.planId !== planId),
     });
     this.#change({ picture: null, debriefOf: null, marking: null });
-    await this.#write((shelf) => shelf.dropRecords(gone.map(({ id }) => id)));
-    if (session !== undefined) await (await this.#options.carry(session.plan)).drop();
-    await this.#write((shelf) => shelf.dropFinished(planId));
-    await this.#write((shelf) => shelf.dropRound(planId));
+    await this.#write((shelf) => shelf.dropSession(planId));
+    if (session !== undefined && this.#options.shelf.isOwned())
+      await (await this.#options.carry(session.plan)).drop();
   }
 
-  async take(turn: FinishedTurn, mark: MarkRide): Promise<void> {
+  async take(turn: FinishedTurn, mark: MarkRide): Promise<boolean> {
     const { planId, nickname } = turn;
     const marking = { planId, nickname, failed: false };
     this.#change({ marking, debriefOf: null });
     // Marking takes a while; a reload meanwhile must not cost the rider their ride.
     const kept = await this.#write((shelf) => shelf.putFinished(turn));
+    if (!this.#options.shelf.isOwned()) return false;
     try {
       await mark((judged) => this.#keep(turn, judged), kept);
     } catch {
       // Told below, as for a promise that ended without a result.
     }
     if (this.state.marking === marking) this.#change({ marking: { ...marking, failed: true } });
+    return true;
   }
 
-  /** Makes the record of a marked ride; the round moves on in the same breath. */
+  /**
+   * Makes the record of a marked ride; the round moves on in the same breath. Where it waits for another one, because
+   * the turn was ridden in another tab as well, the ride counts all the same.
+   */
   async #keep(turn: FinishedTurn, judged: Judged): Promise<Kept> {
-    const { newId } = this.#options;
+    const { shelf, newId } = this.#options;
     const lastSeq = await this.#lastSeq(turn.planId);
-    const saved = this.state.saved.rounds.find((one) => awaits(one, turn));
-    if (saved === undefined) return { state: 'not-saved', code: 'not-judged', smallCopy: false };
+    const saved = this.state.saved.rounds.find(({ plan }) => plan.id === turn.planId);
+    if (saved === undefined) {
+      await this.#write((it) => it.dropFinished(turn.planId));
+      return { state: 'not-saved', code: 'not-judged', smallCopy: false };
+    }
+    if (this.#isKept(turn)) {
+      await this.#write((it) => it.dropFinished(turn.planId));
+      return { state: 'saved' };
+    }
     const { planId, nickname, rideIndex, attempt, recording } = turn;
     const record = makeRecord({
       id: newId(),
@@ -214,20 +235,31 @@ class Desk {
       recording,
       report: judged.report,
     });
-    const moved = after(saved, { kind: 'finish', recordId: record.id });
+    const moved = awaits(saved, turn) ? after(saved, { kind: 'finish', recordId: record.id }) : saved;
     const { rounds, records } = this.state.saved;
     this.#save({ records: [...records, record], rounds: rounds.map((one) => (one === saved ? moved : one)) });
     this.#change({ marking: null, debriefOf: record.id });
     this.#count();
-    const kept = await this.#write(
-      async (shelf) =>
-        (await shelf.putRecord(record)) &&
-        (await shelf.putRound(moved)) &&
-        (await shelf.dropFinished(planId)),
-    );
+    const kept = await this.#write((it) => it.keepRide(record, moved));
+    // Another tab has taken over with the finished turn, and marks it there.
+    if (!shelf.isOwned()) return { state: 'saved' };
     await (await this.#options.carry(saved.plan)).reload();
     this.#options.onKept(moved);
     return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+  }
+
+  /** Whether this very ride has its record already, as when it was marked in two tabs. */
+  #isKept({ planId, nickname, rideIndex, attempt, recording }: FinishedTurn): boolean {
+    const ridden = hashJson(recording);
+    return this.state.saved.records.some(
+      (one) =>
+        one.planId === planId &&
+        one.nickname === nickname &&
+        one.rideIndex === rideIndex &&
+        one.attempt === attempt &&
+        one.recording !== null &&
+        hashJson(one.recording) === ridden,
+    );
   }
 
   /** The last number this device has used in a session, also for rides that were taken back. */
@@ -235,21 +267,33 @@ class Desk {
     const saved = this.state.saved.rounds.find(({ plan }) => plan.id === planId);
     if (saved === undefined) return 0;
     const carried = await this.#options.carry(saved.plan);
+    // Another tab may have used more.
+    await carried.reload();
     return carried.handOver(saved.deviceId).lastSeq;
   }
 
-  /** Brings together what a crash may have left apart: records, rounds, and rides that were never marked. */
-  async #settle({ rounds, records, finished }: ShelfContents): Promise<void> {
+  /**
+   * Brings to its end what a crash or another tab has cut off: rides that were being taken back, and rides that were
+   * never marked. A ride that nobody took back stays, also where its round does not name it.
+   */
+  async #settle({ rounds, records, finished, undone }: ShelfContents): Promise<void> {
     const { markLater } = this.#options;
+    for (const id of undone) {
+      const record = records.find((one) => one.id === id);
+      const saved = rounds.find(({ plan }) => plan.id === record?.planId);
+      this.#save({ records: this.state.saved.records.filter((one) => one.id !== id) });
+      if (record === undefined || saved === undefined) await this.#write((shelf) => shelf.dropRide(id));
+      else await this.#drop(record, saved);
+    }
     for (const saved of rounds) {
-      const named = new Set(saved.round.rides.map(({ recordId }) => recordId));
-      const loose = records.filter((one) => one.deviceId === saved.deviceId && !named.has(one.id));
-      const awaited = loose.find((one) => awaits(saved, one));
+      const awaited = this.state.saved.records.find(
+        (one) => one.deviceId === saved.deviceId && awaits(saved, one),
+      );
       if (awaited !== undefined) await this.saveRound(after(saved, { kind: 'finish', recordId: awaited.id }));
-      for (const record of loose) if (record !== awaited) await this.takeBack(record.id);
     }
     for (const turn of finished) {
-      if (this.state.saved.rounds.some((one) => awaits(one, turn)))
+      const isThere = this.state.saved.rounds.some(({ plan }) => plan.id === turn.planId);
+      if (isThere && !this.#isKept(turn))
         void this.take(turn, async (keep) => void (await keep(await markLater(turn))));
       else await this.#write((shelf) => shelf.dropFinished(turn.planId));
     }

@@ -13,7 +13,8 @@ import { riderById } from '../../core/model/presets.ts';
 import { parseRecording, type Recording } from '../../core/ride/recording.ts';
 import type { RiddenTurn } from '../../pages/clinic/session.ts';
 import type { SavedRound } from '../../pages/clinic/types.ts';
-import type { Shape, Storage } from '../../storage/index.ts';
+import type { KeptRecord, NewRecord, RecordChange, RecordsNow, Shape, Storage } from '../../storage/index.ts';
+import type { Ownership } from '../tabLock.ts';
 
 /** A ride that came to its end and has no record yet. */
 export interface FinishedTurn extends RiddenTurn {
@@ -26,7 +27,12 @@ const KINDS = {
   round: 'clinic-round',
   record: 'clinic-record',
   finished: 'clinic-finished',
+  undone: 'clinic-undone',
 } as const;
+/** Kind and id of the token of the tab that may change all this. */
+const OWNER = 'clinic-owner';
+/** Kinds of which one stands there for a session, under its id. */
+const OF_SESSION: readonly string[] = [KINDS.round, KINDS.finished, 'clinic-said'];
 
 const ID = /^[a-z0-9][a-z0-9-]{0,59}$/;
 
@@ -42,6 +48,7 @@ const shape = <T>(schema: number, read: (value: unknown) => T | null): Shape<T> 
   read,
 });
 
+const text = shape<string>(1, (value) => (typeof value === 'string' ? value : null));
 const plans = shape<ClinicPlan>(PLAN_SCHEMA, (value) => {
   const parsed = parsePlan(value);
   return parsed.ok ? parsed.plan : null;
@@ -49,6 +56,21 @@ const plans = shape<ClinicPlan>(PLAN_SCHEMA, (value) => {
 const rounds = shape<SavedRound>(1, readRound);
 const records = shape<RideRecord>(RECORD_SCHEMA, (value) => parseRecord(value).record);
 const finished = shape<FinishedTurn>(1, readFinished);
+
+const recordOf = (kind: string, id: string, schema: number, data: unknown): NewRecord => ({
+  kind,
+  id,
+  schema,
+  data,
+});
+const planOf = (plan: ClinicPlan): NewRecord => recordOf(KINDS.plan, plan.id, plans.schema, plan);
+const roundOf = (saved: SavedRound): NewRecord => recordOf(KINDS.round, saved.plan.id, rounds.schema, saved);
+
+function isOfSession({ kind, id, data }: KeptRecord, planId: string): boolean {
+  if (OF_SESSION.includes(kind)) return id === planId;
+  if (kind === KINDS.undone) return data === planId;
+  return kind === KINDS.record && isFields(data) && data['planId'] === planId;
+}
 
 /** Reads a kept session, or null where its parts are not what they were. */
 export function readRound(value: unknown): SavedRound | null {
@@ -89,61 +111,80 @@ export interface ShelfContents {
   /** In the order they were ridden on each device. */
   readonly records: readonly RideRecord[];
   readonly finished: readonly FinishedTurn[];
+  /** Ids of rides that were taken back and are not yet gone. */
+  readonly undone: readonly string[];
 }
 
-/** The shelf. What is put answers whether it is in the database. */
+/** The shelf. What changes it answers whether that is in the database; each change is done whole or not at all. */
 export interface ClinicShelf {
+  /** Everything at one moment; from then on this tab is the one that may change it. */
   load(): Promise<ShelfContents>;
+  /** False once another tab has loaded: nothing is changed any more. */
+  readonly isOwned: () => boolean;
   putPlan(plan: ClinicPlan): Promise<boolean>;
-  putRound(saved: SavedRound): Promise<boolean>;
-  putRecord(record: RideRecord): Promise<boolean>;
-  putFinished(turn: FinishedTurn): Promise<boolean>;
   dropPlan(planId: string): Promise<boolean>;
-  dropRecords(recordIds: readonly string[]): Promise<boolean>;
+  putRound(saved: SavedRound): Promise<boolean>;
+  putFinished(turn: FinishedTurn): Promise<boolean>;
   dropFinished(planId: string): Promise<boolean>;
-  dropRound(planId: string): Promise<boolean>;
+  /** A finished turn becomes a record, and its round moves on. */
+  keepRide(record: RideRecord, moved: SavedRound): Promise<boolean>;
+  /** A ride is no longer in its round; it is noted that its record is to go. */
+  undoRide(recordId: string, moved: SavedRound): Promise<boolean>;
+  /** The record of a ride that was undone. */
+  dropRide(recordId: string): Promise<boolean>;
+  /** Everything of a session, with the rides of all devices. */
+  dropSession(planId: string): Promise<boolean>;
 }
 
-/** The same shelf for somebody who may lose it: from then on nothing is put or dropped any more. */
-export function whileOwned(shelf: ClinicShelf, isOwned: () => boolean): ClinicShelf {
-  const only = async (work: () => Promise<boolean>): Promise<boolean> => isOwned() && work();
-  return {
-    load: () => shelf.load(),
-    putPlan: (plan) => only(() => shelf.putPlan(plan)),
-    putRound: (saved) => only(() => shelf.putRound(saved)),
-    putRecord: (record) => only(() => shelf.putRecord(record)),
-    putFinished: (turn) => only(() => shelf.putFinished(turn)),
-    dropPlan: (planId) => only(() => shelf.dropPlan(planId)),
-    dropRecords: (recordIds) => only(() => shelf.dropRecords(recordIds)),
-    dropFinished: (planId) => only(() => shelf.dropFinished(planId)),
-    dropRound: (planId) => only(() => shelf.dropRound(planId)),
+/** The shelf in a storage, for a tab that may lose it to another. */
+export function createClinicShelf(storage: Storage, owner: Omit<Ownership, 'gone'>): ClinicShelf {
+  const change = async (
+    work: (now: RecordsNow) => Promise<RecordChange> | RecordChange,
+  ): Promise<boolean> => {
+    if (!owner.isOwned()) return false;
+    const answer = await storage.changeRecords(async (now) => {
+      const there = await now.data(OWNER, OWNER, text);
+      // None in the database: everything was deleted. None in memory: nobody else can be there.
+      const isOurs = there === owner.token || (there === null && !now.inDatabase);
+      return isOurs ? work(now) : null;
+    });
+    if (answer === null) owner.lose();
+    return answer?.saved === true;
   };
-}
-
-/** The shelf in a storage. */
-export function createClinicShelf(storage: Storage): ClinicShelf {
-  const put = async (kind: string, id: string, schema: number, data: unknown): Promise<boolean> =>
-    (await storage.putRecord({ kind, id, schema, data })).saved;
-  const drop = async (kind: string, ids: readonly string[]): Promise<boolean> =>
-    (await storage.deleteRecords(kind, ids)) === null;
+  const put = (...records: readonly NewRecord[]): Promise<boolean> => change(() => ({ put: records }));
+  const drop = (kind: string, id: string): Promise<boolean> => change(() => ({ drop: [{ kind, id }] }));
   const all = async <T>(kind: string, of: Shape<T>): Promise<readonly T[]> =>
     (await storage.listRecords(kind, of)).map(({ data }) => data);
   return {
+    isOwned: owner.isOwned,
     async load() {
+      await storage.changeRecords(async () => ({
+        put: [recordOf(OWNER, OWNER, text.schema, owner.token)],
+      }));
+      owner.tell();
+      // From here on no other tab changes anything.
       return {
         plans: await all(KINDS.plan, plans),
         rounds: await all(KINDS.round, rounds),
         records: (await all(KINDS.record, records)).toSorted((a, b) => a.seq - b.seq),
         finished: await all(KINDS.finished, finished),
+        undone: (await storage.listRecords(KINDS.undone, text)).map(({ id }) => id),
       };
     },
-    putPlan: (plan) => put(KINDS.plan, plan.id, plans.schema, plan),
-    putRound: (saved) => put(KINDS.round, saved.plan.id, rounds.schema, saved),
-    putRecord: (record) => put(KINDS.record, record.id, records.schema, record),
-    putFinished: (turn) => put(KINDS.finished, turn.planId, finished.schema, turn),
-    dropPlan: (planId) => drop(KINDS.plan, [planId]),
-    dropRecords: (recordIds) => drop(KINDS.record, recordIds),
-    dropFinished: (planId) => drop(KINDS.finished, [planId]),
-    dropRound: (planId) => drop(KINDS.round, [planId]),
+    putPlan: (plan) => put(planOf(plan)),
+    dropPlan: (planId) => drop(KINDS.plan, planId),
+    putRound: (saved) => put(roundOf(saved)),
+    putFinished: (turn) => put(recordOf(KINDS.finished, turn.planId, finished.schema, turn)),
+    dropFinished: (planId) => drop(KINDS.finished, planId),
+    keepRide: (record, moved) =>
+      change(() => ({
+        put: [recordOf(KINDS.record, record.id, records.schema, record), roundOf(moved)],
+        drop: [{ kind: KINDS.finished, id: record.planId }],
+      })),
+    undoRide: (recordId, moved) => put(roundOf(moved), recordOf(KINDS.undone, recordId, 1, moved.plan.id)),
+    dropRide: (recordId) =>
+      change(() => ({ drop: [KINDS.record, KINDS.undone].map((kind) => ({ kind, id: recordId })) })),
+    dropSession: (planId) =>
+      change(async (now) => ({ drop: (await now.all()).filter((one) => isOfSession(one, planId)) })),
   };
 }

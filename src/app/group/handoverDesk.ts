@@ -3,7 +3,7 @@
  * knows what is missing, and talks to a club's own store where one is used. Draws nothing.
  */
 import { mergeSets } from '../../core/group/records/merge.ts';
-import type { Heard } from '../../core/group/records/missing.ts';
+import { type Heard, mergeHeard } from '../../core/group/records/missing.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
@@ -184,17 +184,7 @@ function heardOf(heard: readonly Heard[], deviceId: string): number[] {
   return heard.filter((item) => item.deviceId === deviceId).map((item) => item.lastSeq);
 }
 
-/** For every device and number the first time it was said, and for every device the last time anything was. */
+/** What was heard before and what was read now. */
 export function withHeard(before: readonly Heard[], read: ReadFile['heard'], atMs: number): readonly Heard[] {
-  const all = [...before, ...read.map((item) => ({ ...item, atMs }))];
-  const first = new Map<string, Heard>();
-  const last = new Map<string, Heard>();
-  for (const item of all) {
-    const key = `${item.deviceId} ${item.lastSeq}`;
-    const known = first.get(key);
-    if (known === undefined || item.atMs < known.atMs) first.set(key, item);
-    const latest = last.get(item.deviceId);
-    if (latest === undefined || item.atMs >= latest.atMs) last.set(item.deviceId, item);
-  }
-  return [...new Set([...first.values(), ...last.values()])];
+  return mergeHeard([...before, ...read.map((item) => ({ ...item, atMs }))]);
 }

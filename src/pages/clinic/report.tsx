@@ -56,7 +56,7 @@ export function Report({
           onKeep={() => setAsking(false)}
           onSave={json}
           onDelete={() => {
-            onDeleteSession(session.plan.id);
+            void onDeleteSession(session.plan.id);
             onPlace('');
           }}
         />

@@ -60,7 +60,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
           onClose={() => setDialog(null)}
           onUndo={() => {
             setDialog(null);
-            keep(after(session, { kind: 'undo' }), () => onTakeBack(last.recordId));
+            void onTakeBack(last.recordId);
           }}
         />
       )}

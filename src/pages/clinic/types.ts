@@ -72,9 +72,9 @@ export interface ClinicWishes {
   /** Keeps the round; the pages wait for it before they ask for a ride. */
   readonly onSaveRound: (saved: SavedRound) => Promise<void>;
   readonly onRide: (start: RideStart) => void;
-  /** The record of a ride was taken back by the coach. */
-  readonly onTakeBack: (recordId: string) => void;
-  readonly onDeleteSession: (planId: string) => void;
+  /** The coach takes a ride back: its record goes, and the last ride of a round leaves it too. */
+  readonly onTakeBack: (recordId: string) => Promise<void>;
+  readonly onDeleteSession: (planId: string) => Promise<void>;
   /** A fresh id for a plan, session or device: small letters, digits and dashes, at most 60. */
   readonly newId: () => string;
   /** A fresh seed, a whole number below 2^32. */

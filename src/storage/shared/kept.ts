@@ -11,8 +11,16 @@ import type { Agreement, SharedAddress, SharedProgress } from './types.ts';
 export const OLD_ADDRESS = 'clinic-store';
 export const PROGRESS = 'clinic-store-progress';
 
-/** Kinds of records that are neither put into a copy nor taken out of one. */
-export const STAYS_HERE: ReadonlySet<string> = new Set([OLD_ADDRESS, PROGRESS]);
+/**
+ * Kinds of records that are neither put into a copy nor taken out of one; besides a store's, which tab has the group
+ * sessions and which rides are about to go.
+ */
+export const STAYS_HERE: ReadonlySet<string> = new Set([
+  OLD_ADDRESS,
+  PROGRESS,
+  'clinic-owner',
+  'clinic-undone',
+]);
 
 const text = z.string().check(z.maxLength(400));
 const addressSchema = z.strictObject({ url: text, database: text, name: text, password: text });

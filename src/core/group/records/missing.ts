@@ -11,6 +11,20 @@ export interface Heard {
   readonly atMs: number;
 }
 
+/** For every device and number the first time it was said, and for every device the last time anything was. */
+export function mergeHeard(all: readonly Heard[]): readonly Heard[] {
+  const first = new Map<string, Heard>();
+  const last = new Map<string, Heard>();
+  for (const item of all) {
+    const key = `${item.deviceId} ${item.lastSeq}`;
+    const known = first.get(key);
+    if (known === undefined || item.atMs < known.atMs) first.set(key, item);
+    const latest = last.get(item.deviceId);
+    if (latest === undefined || item.atMs > latest.atMs) last.set(item.deviceId, item);
+  }
+  return [...new Set([...first.values(), ...last.values()])];
+}
+
 /** One device as seen from the coach's. */
 export interface DeviceStatus {
   readonly deviceId: string;
