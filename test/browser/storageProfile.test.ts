@@ -78,11 +78,14 @@ async function keepSaving(page: Page, prefix: string, reported: (id: string) => 
   }, prefix);
 }
 
-/** What is in the profile: ids of whole readable rides, and what cannot be read. The small copy does not count. */
+/** What is in the profile: ids of whole readable rides, and what cannot be read. The copies do not count. */
 async function lookInto(): Promise<{ whole: string[]; damaged: unknown }> {
   const page = await context.newPage();
   await page.goto(new URL('empty.html', site.url).href);
-  await page.evaluate(() => localStorage.clear());
+  await page.evaluate(async () => {
+    localStorage.clear();
+    await caches.delete('before-the-hill.second-copy');
+  });
   await page.goto(site.url);
   await openIn(page);
   const found = await page.evaluate(async () => {
