@@ -1,9 +1,14 @@
 /**
- * The page's side of counting a group picture: a promise, answered by a worker of its own, so that marking a ride
- * that was just finished never waits for it. Where there is no worker this thread counts, with pauses.
+ * The page's side of counting a group picture and of checking rides: promises, answered by workers of their own, so
+ * that marking a ride that was just finished never waits for them. Where there is no worker this thread does it, with
+ * pauses.
  */
 import workerAddress from './group.worker.ts?worker&url';
 import { openLine } from './line.ts';
+import type { ClinicPlan } from '../core/group/plan.ts';
+import type { RideRecord } from '../core/group/records/record.ts';
+import type { Remark } from '../core/group/records/remark.ts';
+import type { Level } from '../core/level/schema.ts';
 import { startWorker, type Trust } from './startWorker.ts';
 import type { GroupAnswer, GroupCount, GroupJob, GroupQuestion } from './groupWorkshop.ts';
 
@@ -32,7 +37,7 @@ export function createGroupCounter(start: () => Worker | null): GroupCounter {
     const { resolve, reject } = waiting;
     waiting = null;
     if (answer.kind === 'counted') resolve(answer.count);
-    else reject(new Error(answer.reason));
+    else reject(new Error(answer.kind === 'failed' ? answer.reason : answer.kind));
   };
 
   const ask = openLine<GroupQuestion, GroupAnswer>({
@@ -50,11 +55,51 @@ export function createGroupCounter(start: () => Worker | null): GroupCounter {
     count: (job) =>
       new Promise((resolve, reject) => {
         lastId += 1;
-        const question: GroupQuestion = { ...job, id: lastId };
+        const question: GroupQuestion = { ...job, kind: 'count', id: lastId };
         waiting = { question, resolve, reject };
         ask(question);
       }),
   };
+}
+
+/** Rides records of other devices again; rejects where that cannot be done now. */
+export type CheckRides = (plan: ClinicPlan, records: readonly RideRecord[]) => Promise<readonly Remark[]>;
+
+/** Checks over bundled levels and those of a plan; nothing is loaded before the first question. */
+export function createGroupChecker(start: () => Worker | null, levels: readonly Level[]): CheckRides {
+  let lastId = 0;
+  const waiting = new Map<
+    number,
+    {
+      readonly question: GroupQuestion;
+      readonly resolve: (remarks: readonly Remark[]) => void;
+      readonly reject: (error: Error) => void;
+    }
+  >();
+  const receive = (answer: GroupAnswer): void => {
+    const one = waiting.get(answer.id);
+    if (one === undefined || answer.kind === 'working') return;
+    waiting.delete(answer.id);
+    if (answer.kind === 'checked') one.resolve(answer.remarks);
+    else one.reject(new Error(answer.kind === 'failed' ? answer.reason : answer.kind));
+  };
+  const ask = openLine<GroupQuestion, GroupAnswer>({
+    start,
+    here: async () => (await import('./groupWorkshop.ts')).openGroupWorkshop(receive, pause),
+    receive,
+    unanswered: () => [...waiting.values()].map(({ question }) => question),
+    onLost: () => {
+      for (const { reject } of waiting.values()) reject(new Error('nobody checks'));
+      waiting.clear();
+    },
+  });
+  return (plan, records) =>
+    new Promise((resolve, reject) => {
+      lastId += 1;
+      const question: GroupQuestion = { kind: 'check', id: lastId, plan, levels, records };
+      waiting.set(lastId, { question, resolve, reject });
+      ask(question);
+    });
 }
 
 /** The worker the build made, or null. `trust` turns its address into one that this page may run. */

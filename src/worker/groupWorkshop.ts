@@ -1,6 +1,6 @@
 /**
- * Counts the picture of a group: every ride is ridden again, then all are laid over each other. Knows no worker and
- * no clock; where answers go and how to pause is handed in. Only the newest question is answered.
+ * Rides the rides of a group again: to check them, or to count their picture, in which all are laid over each other.
+ * Knows no worker and no clock; where answers go and how to pause is handed in. Of pictures only the newest is counted.
  */
 import { type GroupPicture, groupPicture } from '../core/group/picture/group.ts';
 import type { GroupRide } from '../core/group/picture/groupRide.ts';
@@ -26,6 +26,7 @@ export interface GroupCount {
 }
 
 export interface GroupQuestion extends GroupJob {
+  readonly kind: 'count' | 'check';
   readonly id: number;
 }
 
@@ -33,6 +34,8 @@ export type GroupAnswer =
   /** A sign that somebody is at work. */
   | { readonly kind: 'working'; readonly id: number }
   | { readonly kind: 'counted'; readonly id: number; readonly count: GroupCount }
+  /** What came of each ride that was to be checked, in their order. */
+  | { readonly kind: 'checked'; readonly id: number; readonly remarks: readonly Remark[] }
   | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
 
 /** Rides between two pauses. */
@@ -61,7 +64,7 @@ export function openGroupWorkshop(
     return remarker;
   };
 
-  const count = async (question: GroupQuestion): Promise<GroupCount | null> => {
+  const count = async (question: GroupQuestion): Promise<GroupAnswer | null> => {
     const marker = remarkerFor(question);
     const rides: GroupRide[] = [];
     const apart: string[] = [];
@@ -75,14 +78,25 @@ export function openGroupWorkshop(
       if (ride === null) apart.push(record.checksum);
       else rides.push(ride);
     }
-    return { picture: groupPicture(rides), apart };
+    return { kind: 'counted', id: question.id, count: { picture: groupPicture(rides), apart } };
+  };
+
+  const check = async (question: GroupQuestion): Promise<GroupAnswer> => {
+    const marker = remarkerFor(question);
+    const remarks: Remark[] = [];
+    for (const record of question.records) {
+      await pause();
+      post({ kind: 'working', id: question.id });
+      remarks.push(marker.remark(record));
+    }
+    return { kind: 'checked', id: question.id, remarks };
   };
 
   return (question) => {
-    newest = question.id;
-    const { id } = question;
-    count(question).then(
-      (counted) => counted !== null && post({ kind: 'counted', id, count: counted }),
+    const { id, kind } = question;
+    if (kind === 'count') newest = id;
+    (kind === 'check' ? check(question) : count(question)).then(
+      (answer) => answer !== null && post(answer),
       (error: unknown) => post({ kind: 'failed', id, reason: String(error) }),
     );
   };

@@ -7,7 +7,7 @@ import { deviceStatus } from '../../src/core/group/records/missing.ts';
 import { sortOut } from '../../src/core/group/records/merge.ts';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
-import { localCheck } from '../../src/app/group/handoverCheck.ts';
+import { createGroupChecker } from '../../src/worker/groupClient.ts';
 import { openHandoverDesk, withHeard } from '../../src/app/group/handoverDesk.ts';
 import { createHandoverShelf } from '../../src/storage/collected.ts';
 import type { Storage } from '../../src/storage/index.ts';
@@ -22,7 +22,7 @@ let atMs = 1_000;
 async function openDesk(storage: Storage) {
   return openHandoverDesk(PLAN, {
     shelf: createHandoverShelf(storage),
-    check: localCheck(levels),
+    check: createGroupChecker(() => null, levels),
     now: () => atMs,
     onChanged: () => undefined,
   });

@@ -4,7 +4,9 @@
  */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
+import type { CheckRides } from '../../worker/groupClient.ts';
 import type { Keeping } from '../persistence.ts';
+import { trustedScript } from '../trustedScripts.ts';
 import type { Store } from '../createStore.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { SharedDesk } from './sharedDesk.ts';
@@ -28,15 +30,19 @@ export function joinCarrying(
   const desks = new Map<string, Promise<HandoverDesk>>();
   let shared: Promise<SharedDesk> | null = null;
 
+  let check: CheckRides | null = null;
   const open = async (plan: ClinicPlan): Promise<HandoverDesk> => {
-    const [{ openHandoverDesk }, { localCheck }, { createHandoverShelf }] = await Promise.all([
-      import('./handoverDesk.ts'),
-      import('./handoverCheck.ts'),
-      import('../../storage/collected.ts'),
-    ]);
+    const [{ openHandoverDesk }, { createGroupChecker, startGroupWorker }, { createHandoverShelf }] =
+      await Promise.all([
+        import('./handoverDesk.ts'),
+        import('../../worker/groupClient.ts'),
+        import('../../storage/collected.ts'),
+      ]);
+    // One worker for all sessions: it is slow enough to check one ride at a time.
+    check ??= createGroupChecker(() => startGroupWorker(trustedScript), store.state().levels);
     const desk: HandoverDesk = await openHandoverDesk(plan, {
       shelf: createHandoverShelf(await keeping.storage),
-      check: localCheck(store.state().levels),
+      check,
       now: () => Date.now(),
       onChanged: () => onChanged(plan.id, desk.collected().set.records),
     });

@@ -12,7 +12,7 @@ import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
-import { localCheck } from '../../../src/app/group/handoverCheck.ts';
+import { createGroupChecker } from '../../../src/worker/groupClient.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/ui/format.ts';
 import { offerFile } from '../../../src/charts/picture.ts';
@@ -57,7 +57,12 @@ let plan = read<ClinicPlan>('plan', READY_PLANS[0] as ClinicPlan);
 let deviceId = read('device', 'coach');
 let joined: readonly ClinicPlan[] = [];
 const open = () =>
-  openHandoverDesk(plan, { shelf, check: localCheck(levels), now: () => Date.now(), onChanged: draw });
+  openHandoverDesk(plan, {
+    shelf,
+    check: createGroupChecker(() => null, levels),
+    now: () => Date.now(),
+    onChanged: draw,
+  });
 let desk = await open();
 const shared = await openSharedDesk({
   storage,
