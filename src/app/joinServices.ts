@@ -1,11 +1,10 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
 import type { Clinic } from './group/clinic.ts';
-import { LIMITS } from '../core/math/limits.ts';
 import type { Judging } from './scoring.ts';
 import type { Keeping } from './persistence.ts';
 import type { Newer } from './updates.ts';
 import { offerFile } from '../charts/picture.ts';
-import type { Services, Told } from './services.ts';
+import type { Services } from './services.ts';
 import { words } from '../pages/words.ts';
 import type { RideLook } from './ride/views.ts';
 import type { State } from './store.ts';
@@ -75,7 +74,7 @@ export function joinServices(joined: Joined): Services {
     },
     clinic: () => clinic.desk(),
     carry: { session: clinic.carrying.session, store: clinic.carrying.store, readRides },
-    takeBack: (file, evenIfChanged) => takeBack(joined, file, evenIfChanged),
+    takeBack: async (...wish) => (await import('./takeBack.ts')).takeBack(joined, ...wish),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     bench: async () => (await import('./levelBench.ts')).openBenchDesk(keeping, judging.planner),
     async deleteEverything() {
@@ -104,43 +103,6 @@ function saveReport({ troubles, state }: Joined): void {
     new Blob([JSON.stringify(report, null, 1)], { type: 'application/json' }),
     'before-the-hill.report.json',
   );
-}
-
-/** Takes a copy in; what it says of a club's own store is only shown. */
-async function takeBack(
-  { keeping, clinic, unfinished }: Joined,
-  file: Blob,
-  evenIfChanged: boolean,
-): Promise<Told> {
-  const { services } = words;
-  if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
-  let value: unknown;
-  try {
-    value = JSON.parse(await file.text());
-  } catch {
-    return { ok: false, sentence: services.notAFile };
-  }
-  const report = await (await keeping.storage).importAll(value, { evenIfChanged });
-  await keeping.refresh();
-  await unfinished.look();
-  await clinic.reload();
-  const { added, already, unsaved, problem, clubStore } = report;
-  if (report.refused.some((one) => one.code === 'newer-version'))
-    return { ok: false, sentence: services.newerFile };
-  if (!evenIfChanged && report.refused.some((one) => one.code === 'checksum'))
-    return { ok: false, sentence: services.changedFile, askAboutChanged: true };
-  const refused = report.refused.filter(({ code }) => code !== 'checksum').length;
-  const good = refused === 0 && unsaved === 0 && problem === null;
-  if (added + already === 0 && !good) return { ok: false, sentence: services.notAFile };
-  const sentence = services.takenBack(added, already, refused + unsaved);
-  if (clubStore === null) return { ok: good, sentence };
-  // Nobody on this device has agreed to it.
-  (await clinic.carrying.store()).offer(clubStore);
-  return {
-    ok: good,
-    sentence: `${sentence} ${services.namesStore(new URL(clubStore.url).host)}`,
-    more: { href: '#clinic/store', word: services.lookAtStore },
-  };
 }
 
 /** Long texts of rides are read by a worker of their own. */

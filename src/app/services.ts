@@ -23,6 +23,14 @@ export interface Told {
   readonly more?: { readonly href: string; readonly word: string };
 }
 
+/** How a copy is taken back. */
+export interface TakingBack {
+  readonly evenIfChanged: boolean;
+  /** Told how far it is (0 to 1). */
+  readonly onShare: (share: number) => void;
+  readonly signal: AbortSignal;
+}
+
 /** The services. */
 export interface Services {
   /** Works on a gear check; the answer gives it up. */
@@ -35,9 +43,9 @@ export interface Services {
   saveEverything(): Promise<Told>;
   /**
    * Takes back a file made by `saveEverything`; what is already here stays once. Of a file that was changed since
-   * nothing is taken unless `evenIfChanged` is true.
+   * nothing is taken unless `evenIfChanged` is true. What was taken before it is stopped stays.
    */
-  takeBack(file: Blob, evenIfChanged: boolean): Promise<Told>;
+  takeBack(file: Blob, how: TakingBack): Promise<Told>;
   /** Deletes everything of the game on this device. */
   deleteEverything(): Promise<Told>;
   /** The owner of group sessions, fetched when it is first wanted. */

@@ -3,7 +3,7 @@
  * Asks before it deletes, and offers the file first; asks before it takes a file that was changed.
  */
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { Dialog } from '../ui/parts.tsx';
 import type { Services, Told } from '../app/services.ts';
 import { words } from './words.ts';
@@ -70,8 +70,13 @@ function TakeBack(props: {
   readonly tell: (doing: Promise<Told>) => void;
 }): JSX.Element {
   const [changed, setChanged] = useState<Blob | null>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const stopping = useRef(new AbortController());
   const takeBack = async (file: Blob, evenIfChanged: boolean): Promise<Told> => {
-    const answer = await props.services.takeBack(file, evenIfChanged);
+    stopping.current = new AbortController();
+    setShare(0);
+    const how = { evenIfChanged, onShare: setShare, signal: stopping.current.signal };
+    const answer = await props.services.takeBack(file, how).finally(() => setShare(null));
     setChanged(answer.askAboutChanged === true ? file : null);
     return answer;
   };
@@ -91,6 +96,14 @@ function TakeBack(props: {
           }}
         />
       </label>
+      {share !== null && (
+        <>
+          <progress value={share} max={1} aria-label={words.services.takingBack} />
+          <button type="button" class="button" data-stop-taking onClick={() => stopping.current.abort()}>
+            {words.services.stopTaking}
+          </button>
+        </>
+      )}
       {changed !== null && (
         <AskAboutChanged
           onLeave={() => setChanged(null)}

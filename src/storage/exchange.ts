@@ -7,7 +7,6 @@ import { hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields, type Fields, isFields } from './ladder.ts';
-import type { Piece } from './settle.ts';
 import { readOffer, STAYS_HERE } from './shared/kept.ts';
 import type { SharedAddress } from './shared/types.ts';
 import { keyOf, LADDERS, READERS } from './shapes.ts';
@@ -16,6 +15,8 @@ import {
   EXPORT_SCHEMA,
   type ExportFile,
   type KeptRecord,
+  type OpenedImport,
+  type Piece,
   type Refused,
   type StoreName,
 } from './types.ts';
@@ -50,14 +51,6 @@ export function buildExport(contents: Contents, exportedAtMs: number, complete: 
   // Only what JSON can carry, so that the fingerprint is the same after a file.
   const plain = JSON.parse(JSON.stringify(rest)) as typeof rest;
   return { ...plain, checksum: hashJson(plain) };
-}
-
-/** The good pieces of an import and the refused ones. */
-export interface OpenedImport {
-  readonly pieces: readonly Piece[];
-  readonly refused: readonly Refused[];
-  /** The club's own store it names, without a password: to be shown and asked about. */
-  readonly clubStore: SharedAddress | null;
 }
 
 /**

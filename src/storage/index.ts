@@ -11,6 +11,7 @@ import { thingShelf } from './things.ts';
 import type {
   ExportFile,
   ImportReport,
+  OpenedImport,
   Persistence,
   Refused,
   RideResult,
@@ -44,7 +45,8 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
     ...rideShelf(room),
     ...thingShelf(room),
     exportAll: () => exportAll(room),
-    importAll: (value, options) => importAll(room, value, options?.evenIfChanged === true),
+    importAll: (value, options) => importOpened(room, [openImport(value, options?.evenIfChanged === true)]),
+    importOpened: (parts) => importOpened(room, parts),
     async deleteEverything() {
       room.empty();
       const answer = await erase(environment, room.vault.connection);
@@ -61,28 +63,35 @@ async function exportAll(room: Room): Promise<ExportFile> {
   return buildExport(contents, room.nowMs(), complete);
 }
 
-async function importAll(room: Room, value: unknown, evenIfChanged: boolean): Promise<ImportReport> {
-  const opened = openImport(value, evenIfChanged);
+async function importOpened(
+  room: Room,
+  parts: Iterable<OpenedImport> | AsyncIterable<OpenedImport>,
+): Promise<ImportReport> {
   const count = { added: 0, already: 0, unsaved: 0 };
-  const refused: Refused[] = [...opened.refused];
+  const refused: Refused[] = [];
   const taken: (SavedRide | RideResult)[] = [];
   let problem: ImportReport['problem'] = null;
-  for (let i = 0; i < opened.pieces.length; i += PIECES_AT_ONCE) {
-    const some = opened.pieces.slice(i, i + PIECES_AT_ONCE);
-    const { outcomes, code } = await room.vault.write(some);
-    problem ??= code;
-    some.forEach((piece, k) => {
-      const outcome = outcomes[k] as Outcome;
-      if (outcome === 'already') count.already += 1;
-      else if (outcome === 'deleted') count.unsaved += 1;
-      else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
-      else refused.push({ id: piece.key, code: outcome });
-      if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))
-        taken.push(piece.value as SavedRide | RideResult);
-    });
+  let clubStore: ImportReport['clubStore'] = null;
+  for await (const opened of parts) {
+    for (const one of opened.refused) refused.push(one);
+    clubStore ??= opened.clubStore;
+    for (let i = 0; i < opened.pieces.length; i += PIECES_AT_ONCE) {
+      const some = opened.pieces.slice(i, i + PIECES_AT_ONCE);
+      const { outcomes, code } = await room.vault.write(some);
+      problem ??= code;
+      some.forEach((piece, k) => {
+        const outcome = outcomes[k] as Outcome;
+        if (outcome === 'already') count.already += 1;
+        else if (outcome === 'deleted') count.unsaved += 1;
+        else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
+        else refused.push({ id: piece.key, code: outcome });
+        if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))
+          taken.push(piece.value as SavedRide | RideResult);
+      });
+    }
   }
   room.smallCopy.addRides(taken);
-  return { ...count, refused, problem, clubStore: opened.clubStore };
+  return { ...count, refused, problem, clubStore };
 }
 
 async function requestPersistence(environment: Environment): Promise<Persistence> {

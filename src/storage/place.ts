@@ -3,7 +3,8 @@
  */
 import { hashJson } from '../core/math/hash.ts';
 import type { Desk } from './desk.ts';
-import { type Piece, settle } from './settle.ts';
+import { settle } from './settle.ts';
+import type { Piece } from './types.ts';
 
 /** What became of a piece. */
 export type Outcome =

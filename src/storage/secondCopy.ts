@@ -6,10 +6,9 @@
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import { Fault, within } from './faults.ts';
-import type { Piece } from './settle.ts';
 import { READERS } from './shapes.ts';
 import { OWN_PREFIX } from './smallCopy.ts';
-import type { StoreName } from './types.ts';
+import type { Piece, StoreName } from './types.ts';
 
 const CACHE = `${OWN_PREFIX}second-copy`;
 /** Addresses that no site has; nothing is ever fetched from them. */

@@ -4,16 +4,7 @@
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import { READERS } from './shapes.ts';
-import type { RideResult, StoreName } from './types.ts';
-
-/** One thing on its way into a store. It has passed the reader of the store. */
-export interface Piece {
-  readonly store: StoreName;
-  readonly key: string;
-  readonly value: unknown;
-  /** Made by this person just now, so it comes after what is there, whatever the clock says. */
-  readonly mine: boolean;
-}
+import type { Piece, RideResult } from './types.ts';
 
 /** What is to be done. */
 export type Settlement =

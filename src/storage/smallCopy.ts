@@ -7,9 +7,9 @@ import { canonicalJson, hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields } from './ladder.ts';
-import type { Piece } from './settle.ts';
+
 import { type Kept, keyOf, LADDERS, READERS, withoutRide } from './shapes.ts';
-import type { KeptSettings, RideResult, SavedRide, StoreName } from './types.ts';
+import type { KeptSettings, Piece, RideResult, SavedRide, StoreName } from './types.ts';
 
 /** Everything of ours in the simple store and among the caches has a name that begins so. */
 export const OWN_PREFIX = 'before-the-hill.';

@@ -177,6 +177,23 @@ export interface ExportFile {
   readonly checksum: string;
 }
 
+/** One thing on its way into a store. It has passed the reader of the store. */
+export interface Piece {
+  readonly store: StoreName;
+  readonly key: string;
+  readonly value: unknown;
+  /** Made by this person just now, so it comes after what is there, whatever the clock says. */
+  readonly mine: boolean;
+}
+
+/** The good pieces of an import and the refused ones. */
+export interface OpenedImport {
+  readonly pieces: readonly Piece[];
+  readonly refused: readonly Refused[];
+  /** The club's own store it names, without a password: to be shown and asked about. */
+  readonly clubStore: SharedAddress | null;
+}
+
 /** A piece of an import that was not taken. */
 export interface Refused {
   readonly id?: string;
@@ -256,6 +273,8 @@ export interface Storage {
   /** Removes records of a kind for good: those with these ids, or all. Null when done, else why not. */
   deleteRecords(kind: string, ids?: readonly string[]): Promise<ProblemCode | null>;
   exportAll(): Promise<ExportFile>;
+  /** Takes in a copy that was opened elsewhere, part by part; rejects where the parts do. What came before is kept. */
+  importOpened(parts: AsyncIterable<OpenedImport>): Promise<ImportReport>;
   /** Takes a copy in. One that was changed after it was saved changes nothing here unless `evenIfChanged` is set. */
   importAll(value: unknown, options?: { readonly evenIfChanged: boolean }): Promise<ImportReport>;
   deleteEverything(): Promise<DeleteAnswer>;

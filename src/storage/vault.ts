@@ -9,9 +9,9 @@ import { Fault } from './faults.ts';
 import type { OpenerOptions } from './opener.ts';
 import { type Outcome, placeAll } from './place.ts';
 import { COPIED_STORES, isCopied, type Place, type SecondCopy } from './secondCopy.ts';
-import { type Piece, settle } from './settle.ts';
+import { settle } from './settle.ts';
 import { keyOf } from './shapes.ts';
-import type { ProblemCode, StoreName } from './types.ts';
+import type { Piece, ProblemCode, StoreName } from './types.ts';
 
 export const STORES: readonly StoreName[] = ['rides', 'results', 'levels', 'settings', 'records'];
 
