@@ -5,18 +5,15 @@
  * shortest time counts.
  */
 import { cpus } from 'node:os';
-import type { Page } from 'playwright-core';
+import { intoPage, keptInPage, longestTask, PAGE_KINDS, watchTasks } from '../browser/hostilePages.ts';
 import { openSite } from '../browser/site.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { throughDoor } from '../hostile/doors.ts';
-import { copyOf, type Hostile, hostileInput, keptRide, type Kind } from '../hostile/inputs.ts';
+import { copyOf, type Hostile, hostileInput, keptRide } from '../hostile/inputs.ts';
 
 const [count = 10_000, seed = 1, pages = Math.min(400, count)] = process.argv.slice(2).map(Number);
 const TOO_LONG_MS = 1_000;
 const RIDES = [1, 2, 3].map(keptRide);
-/** What a page takes: the others have no page of their own. */
-const PAGE_KINDS: readonly Kind[] = ['link', 'level', 'copy', 'codes', 'plan', 'rides', 'address', 'gpx'];
-
 const table = new Map<string, { inputs: number; longestMs: number; longest: string; faults: number }>();
 const faults: string[] = [];
 
@@ -49,97 +46,6 @@ async function doors(upTo: number): Promise<string> {
     if ((i + 1) % 500 === 0) console.log(`${i + 1} of ${upTo} at the doors, ${faults.length} faults`);
   }
   return (await kept()) === before ? 'the same' : 'CHANGED';
-}
-
-/** Remembers the longest task of the page's thread since it was last asked. */
-function watchTasks(): void {
-  const seen = { longestMs: 0 };
-  Object.assign(window, { seen });
-  new PerformanceObserver((list) => {
-    for (const { duration } of list.getEntries()) seen.longestMs = Math.max(seen.longestMs, duration);
-  }).observe({ type: 'longtask', buffered: true });
-}
-
-function longestTask(): Promise<number> {
-  const { seen } = window as unknown as { seen: { longestMs: number } };
-  // Two frames later the observer has been told of the last task.
-  return new Promise((resolve) =>
-    requestAnimationFrame(() =>
-      requestAnimationFrame(() =>
-        setTimeout(() => {
-          resolve(seen.longestMs);
-          seen.longestMs = 0;
-        }, 0),
-      ),
-    ),
-  );
-}
-
-const file = (name: string, text: string) => ({
-  name,
-  mimeType: 'application/json',
-  buffer: Buffer.from(text),
-});
-
-/** Puts an input into the page that takes it and waits until the page has said something about it. */
-async function intoPage(page: Page, { kind, text }: Hostile): Promise<void> {
-  const go = (hash: string): Promise<void> =>
-    page.evaluate((next) => {
-      location.hash = '#start';
-      location.hash = next;
-    }, hash);
-  const told = (selector: string): Promise<unknown> =>
-    page.waitForSelector(selector, { timeout: 60_000, state: 'attached' });
-  switch (kind) {
-    case 'address':
-      return go(text.replace(/^#?/, '#'));
-    case 'link':
-      await go(`#bench/level.${text}`);
-      await told('[data-opened]');
-      return;
-    case 'level':
-      await go('#bench');
-      await page.setInputFiles('[data-level-file]', file('level.json', text));
-      await told('[data-opened], .bench-begin output:not(:empty)');
-      return;
-    case 'gpx':
-      await go('#bench/road');
-      await page.setInputFiles('input[type=file]', file('road.gpx', text));
-      await told('[data-road=refused], [data-road=road]');
-      return;
-    case 'copy':
-      await go('#about');
-      await page.reload();
-      await page.setInputFiles('[data-take-back]', file('copy.json', text));
-      await told('.kept-told:not([data-told=""])');
-      return;
-    default:
-      await go('#join');
-      await page.reload();
-      await page.click('text=Picture or file');
-      await page.setInputFiles('[data-read-files]', file('rides.jsonl', text));
-      await told('.reader[data-busy=false] .reader-told span, [data-join], [data-no]');
-  }
-}
-
-/** The rides in the database of the page, as text. */
-function keptInPage(ids: readonly string[]): Promise<string> {
-  return new Promise((resolve, reject) => {
-    void indexedDB.databases().then(([first]) => {
-      const opening = indexedDB.open(first?.name ?? '');
-      opening.onerror = () => reject(new Error('no database'));
-      opening.onsuccess = () => {
-        const found: unknown[] = [];
-        const store = opening.result.transaction('rides').objectStore('rides');
-        for (const id of ids)
-          store.get(id).onsuccess = (event) => found.push((event.target as IDBRequest).result);
-        store.transaction.oncomplete = () => {
-          opening.result.close();
-          resolve(JSON.stringify(found));
-        };
-      };
-    }, reject);
-  });
 }
 
 /** Real pages: the longest task, errors nobody caught, and the kept rides. */

@@ -1,0 +1,32 @@
+/** A handful of hostile inputs in real pages: each is answered, nothing goes uncaught, and the kept rides stay as they are. */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { copyOf, hostileInput, keptRide } from '../hostile/inputs.ts';
+import { intoPage, keptInPage, PAGE_KINDS } from './hostilePages.ts';
+import { openSite, type Site } from './site.ts';
+
+const SEED = 20_261_126;
+const ROUNDS = 2;
+const rides = [1, 2, 3].map(keptRide);
+const ids = rides.map((ride) => ride['id'] as string);
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+it('every page that takes something answers, and keeps what was kept', async () => {
+  const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#about' });
+  await intoPage(page, { kind: 'copy', how: '', text: JSON.stringify(copyOf({ rides })) });
+  const before = await page.evaluate(keptInPage, ids);
+  expect(before).toContain('ride-3');
+  for (let i = 0; i < ROUNDS * PAGE_KINDS.length; i += 1) {
+    const input = hostileInput(SEED, i, PAGE_KINDS);
+    await intoPage(page, input).catch((error: unknown) => {
+      throw new Error(`${i} ${input.kind}, ${input.how}`, { cause: error });
+    });
+    expect([`${i} ${input.kind}, ${input.how}`, ...problems]).toHaveLength(1);
+  }
+  expect(await page.evaluate(keptInPage, ids)).toBe(before);
+  await close();
+});
