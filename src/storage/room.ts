@@ -6,7 +6,7 @@ import type { Environment } from './environment.ts';
 import type { Reading } from './ladder.ts';
 import { createSecondCopy } from './secondCopy.ts';
 import { createSmallCopy, ERASED_KEY, type SmallCopy } from './smallCopy.ts';
-import type { Damaged, Health, SaveAnswer, StoreName } from './types.ts';
+import type { Damaged, Health, ProblemCode, SaveAnswer, StoreName } from './types.ts';
 import { createVault, type Vault, type Written } from './vault.ts';
 
 /** The shared things. */
@@ -36,11 +36,7 @@ export function createRoom(environment: Environment): Room {
   let recordingsLost = false;
   const smallCopy = createSmallCopy(environment.simpleStore);
   let told = '';
-  const health = (): Health => {
-    const fault = vault.fault();
-    if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
-    return { kind: 'kept', problem: recordingsLost ? 'recordings-lost' : worstOf([...damaged.values()]) };
-  };
+  const health = (): Health => healthOf(vault.fault(), smallCopy, recordingsLost, [...damaged.values()]);
   const tell = (): void => {
     const now = health();
     if (canonicalJson(now) === told) return;
@@ -93,6 +89,16 @@ export function createRoom(environment: Environment): Room {
       vault.letGo();
     },
   };
+}
+
+function healthOf(
+  fault: ProblemCode | null,
+  smallCopy: SmallCopy,
+  recordingsLost: boolean,
+  damaged: readonly Damaged[],
+): Health {
+  if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
+  return { kind: 'kept', problem: recordingsLost ? 'recordings-lost' : worstOf(damaged) };
 }
 
 function worstOf(damaged: readonly Damaged[]): Damaged['code'] | null {

@@ -83,31 +83,9 @@ type Options = Omit<OpenerOptions, 'onLate' | 'onDeleted'> & { readonly secondCo
 /** Makes a vault; `onChange` is called when `fault` may have changed, `onDeleted` when another tab deletes everything. */
 export function createVault(options: Options, onChange: () => void, onDeleted: () => void): Vault {
   const inside = createInside(options, onChange, onDeleted);
-  const { connection, memory, attempt, fault } = inside;
+  const { connection, memory, fault } = inside;
   const { secondCopy } = options;
   const inLine = line();
-  /** Tries `work`; what did not work is in memory afterwards. What was asked before a deletion does not come after it. */
-  const orMemory = async <T extends readonly Outcome[] | null>(
-    isDeleted: Deleted,
-    work: () => Promise<T>,
-    inMemory: () => Promise<T>,
-  ): Promise<{ readonly outcomes: T | readonly Outcome[]; readonly code: ProblemCode | null }> => {
-    try {
-      const outcomes = await work();
-      await inside.bringOver();
-      return { outcomes: isDeleted() ? ['deleted'] : outcomes, code: null };
-    } catch (error) {
-      const code = await inside.codeOf(error);
-      if (isDeleted()) return { outcomes: ['deleted'], code };
-      const outcomes = await inMemory();
-      inside.note(code);
-      return { outcomes, code };
-    }
-  };
-  /** What was kept before there was a second copy. Nobody waits for it, and a save need not wait for all of it. */
-  const copyAll = async (places: readonly Place[]): Promise<void> => {
-    for (const one of places) await inLine(() => copyFromDatabase(inside, secondCopy, one));
-  };
   return {
     connection,
     fault,
@@ -122,18 +100,21 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
       const pieces = [...(await secondCopy.pieces(missing)), ...small];
       const written = await inLine(() =>
         orMemory(
+          inside,
           inside.watch(),
           () => connection.run('readwrite', (desk) => placeAll(desk, pieces)),
           () => placeAll(memory, pieces),
         ),
       );
-      void copyAll(single);
+      // Kept before there was a second copy. Nobody waits for it, and a save need not wait for all of it.
+      for (const one of single) void inLine(() => copyFromDatabase(inside, secondCopy, one));
       return written;
     },
     write(pieces) {
       const isDeleted = inside.watch();
       return inLine(() =>
         orMemory(
+          inside,
           isDeleted,
           () => writeTwice(connection, secondCopy, pieces, isDeleted),
           () => placeAll(memory, pieces),
@@ -144,6 +125,7 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
       const isDeleted = inside.watch();
       return inLine(async () => {
         const { outcomes, code } = await orMemory(
+          inside,
           isDeleted,
           () => changeTwice(inside, secondCopy, plan, isDeleted),
           async () => {
@@ -156,6 +138,13 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
       });
     },
     remove: (store, keys) => inLine(() => removeTwice(inside, secondCopy, store, keys)),
+    ...readings(inside),
+  };
+}
+
+/** What is kept, what waits in memory included. */
+function readings({ attempt, memory }: Inside): Pick<Vault, 'readAll' | 'readEverything' | 'readOne'> {
+  return {
     async readAll(store) {
       const kept = await attempt('readonly', (desk) => desk.entries(store));
       return withWaiting(memory, store, kept ?? []);
@@ -172,6 +161,26 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
       return waiting === undefined ? kept?.value : later(store, kept?.value, waiting);
     },
   };
+}
+
+/** Tries `work`; what did not work is in memory afterwards. What was asked before a deletion does not come after it. */
+async function orMemory<T extends readonly Outcome[] | null>(
+  inside: Inside,
+  isDeleted: Deleted,
+  work: () => Promise<T>,
+  inMemory: () => Promise<T>,
+): Promise<{ readonly outcomes: T | readonly Outcome[]; readonly code: ProblemCode | null }> {
+  try {
+    const outcomes = await work();
+    await inside.bringOver();
+    return { outcomes: isDeleted() ? ['deleted'] : outcomes, code: null };
+  } catch (error) {
+    const code = await inside.codeOf(error);
+    if (isDeleted()) return { outcomes: ['deleted'], code };
+    const outcomes = await inMemory();
+    inside.note(code);
+    return { outcomes, code };
+  }
 }
 
 async function removeTwice(
@@ -277,7 +286,6 @@ function line(): <T>(work: () => Promise<T>) => Promise<T> {
 
 function createInside(options: Options, onChange: () => void, onDeleted: () => void): Inside {
   const memory = memoryDesk();
-  const { secondCopy } = options;
   let fault: ProblemCode | null = null;
   const note = (code: ProblemCode | null): void => {
     fault = code;
@@ -298,19 +306,15 @@ function createInside(options: Options, onChange: () => void, onDeleted: () => v
     onDeleted();
   };
   const connection = createConnection({ ...options, onLate: () => void bringOver(), onDeleted: deleted });
-  const codeOf = async (error: unknown): Promise<ProblemCode> => {
-    const code = error instanceof Fault ? error.code : 'connection-lost';
-    if (!DISGUISES.includes(code)) return code;
-    const hasRoom = await secondCopy.hasRoom(0);
-    return hasRoom === false || (hasRoom === null && fault === 'disk-full') ? 'disk-full' : code;
-  };
+  const codeOf = (error: unknown): Promise<ProblemCode> =>
+    codeAfterLook(options.secondCopy, error, fault === 'disk-full');
   /** Brings over what waits, one by one: a big thing that does not fit must not hold up the others. */
   const bringOver = async (): Promise<void> => {
     let left: ProblemCode | null = null;
     const isDeleted = watch();
     for (const { store, key, value } of memory.all()) {
       try {
-        await writeTwice(connection, secondCopy, [{ store, key, value, mine: false }], isDeleted);
+        await writeTwice(connection, options.secondCopy, [{ store, key, value, mine: false }], isDeleted);
         memory.release(store, key, value);
       } catch (error) {
         left = await codeOf(error);
@@ -346,6 +350,14 @@ function createInside(options: Options, onChange: () => void, onDeleted: () => v
 
 /** A browser on a full disk may say any of these. */
 const DISGUISES: readonly ProblemCode[] = ['corrupt', 'connection-lost', 'hangs'];
+
+/** The code of what went wrong; whether the disk is full is looked at where a browser may call it something else. */
+async function codeAfterLook(secondCopy: SecondCopy, error: unknown, wasFull: boolean): Promise<ProblemCode> {
+  const code = error instanceof Fault ? error.code : 'connection-lost';
+  if (!DISGUISES.includes(code)) return code;
+  const hasRoom = await secondCopy.hasRoom(0);
+  return hasRoom === false || (hasRoom === null && wasFull) ? 'disk-full' : code;
+}
 
 async function valuesOf(
   desk: Desk,

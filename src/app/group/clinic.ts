@@ -89,10 +89,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     desk,
     carrying,
     async finished(turn, result, onKept) {
-      const mark: MarkRide = async (keep, kept) => {
-        if (kept) onKept();
-        await judging.judge(result, { keep: () => Promise.resolve(keptAs(kept)), mark: keep });
-      };
+      const mark = markerOf(judging, result, onKept);
       const ridden = finishedTurn(turn, result);
       // The session comes back to the tab in which the ride has ended, as often as another one takes it.
       while (!(await (await desk()).take(ridden, mark)));
@@ -101,6 +98,14 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       carrying.forget();
       if (opened !== null) await (await opened).reload();
     },
+  };
+}
+
+/** Marks a turn that has been kept, or says that it could not be. */
+function markerOf(judging: Judging, result: RideResult, onKept: () => void): MarkRide {
+  return async (keep, kept) => {
+    if (kept) onKept();
+    await judging.judge(result, { keep: () => Promise.resolve(keptAs(kept)), mark: keep });
   };
 }
 
