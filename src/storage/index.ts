@@ -79,12 +79,16 @@ async function importOpened(
       const some = opened.pieces.slice(i, i + PIECES_AT_ONCE);
       const { outcomes, code } = await room.vault.write(some);
       problem ??= code;
+      // What another tab deletes meanwhile must not come back with the rest of the copy.
+      if (outcomes[0] === 'deleted') {
+        count.unsaved += some.length;
+        return { ...count, refused, problem, clubStore };
+      }
       some.forEach((piece, k) => {
         const outcome = outcomes[k] as Outcome;
         if (outcome === 'already') count.already += 1;
-        else if (outcome === 'deleted') count.unsaved += 1;
         else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
-        else refused.push({ id: piece.key, code: outcome });
+        else if (outcome !== 'deleted') refused.push({ id: piece.key, code: outcome });
         if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))
           taken.push(piece.value as SavedRide | RideResult);
       });

@@ -7,9 +7,8 @@ import { isTooDeep } from '../core/math/measure.ts';
 import type { Desk } from './desk.ts';
 import { CORRUPT, type Reading, readShaped } from './ladder.ts';
 import { answerOf, type Room } from './room.ts';
-import type { Piece } from './types.ts';
 import { type Kept, READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
-import type { KeptSettings, OwnLevel, RecordsNow, SaveAnswer, Storage, StoreName } from './types.ts';
+import type { KeptSettings, OwnLevel, Piece, RecordsNow, SaveAnswer, Storage, StoreName } from './types.ts';
 
 type Things = Pick<
   Storage,
