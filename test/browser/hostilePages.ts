@@ -2,6 +2,9 @@
  * Puts hostile inputs into the real pages as a person would, and looks at what they did to the page: its longest task
  * and the rides in its database.
  */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import type { Hostile, Kind } from '../hostile/inputs.ts';
 
@@ -42,11 +45,15 @@ export function longestTask(): Promise<number> {
   );
 }
 
-const file = (name: string, text: string) => ({
-  name,
-  mimeType: 'application/json',
-  buffer: Buffer.from(text),
-});
+const folder = mkdtempSync(join(tmpdir(), 'hostile-'));
+process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+
+/** A file on disk: what is handed over as bytes would be unpacked by the page and counted as its work. */
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
 
 /** Puts an input into the page that takes it and waits until the page has said something about it. */
 export async function intoPage(page: Page, { kind, text }: Hostile): Promise<void> {
@@ -56,7 +63,7 @@ export async function intoPage(page: Page, { kind, text }: Hostile): Promise<voi
       location.hash = next;
     }, hash);
   const told = (selector: string): Promise<unknown> =>
-    page.waitForSelector(selector, { timeout: 60_000, state: 'attached' });
+    page.waitForSelector(selector, { timeout: 300_000, state: 'attached' });
   switch (kind) {
     case 'address':
       return go(text.replace(/^#?/, '#'));
