@@ -71,11 +71,12 @@ async function installed(page: Page): Promise<void> {
   });
 }
 
-/** Names of the caches with the number of files in each. */
+/** Names of the site's own caches with the number of files in each; copies of rides lie in another. */
 const kept = (page: Page): Promise<Record<string, number>> =>
   page.evaluate(async () => {
     const counts: Record<string, number> = {};
-    for (const name of await caches.keys()) counts[name] = (await (await caches.open(name)).keys()).length;
+    const own = (await caches.keys()).filter((name) => name.startsWith('before-the-hill.site.'));
+    for (const name of own) counts[name] = (await (await caches.open(name)).keys()).length;
     return counts;
   });
 
@@ -99,7 +100,7 @@ const update = (page: Page): Promise<string> =>
 const poison = (page: Page, address: string, type: string, text: string): Promise<void> =>
   page.evaluate(
     async ([where, contentType, body]) => {
-      const [name = ''] = await caches.keys();
+      const name = (await caches.keys()).find((one) => one.startsWith('before-the-hill.site.')) ?? '';
       const answer = new Response(body, { headers: { 'content-type': contentType } });
       await (await caches.open(name)).put(where, answer);
     },
