@@ -11,7 +11,8 @@ import type { Storage } from '../../src/storage/index.ts';
 import { type Ownership, takePart } from '../../src/app/tabLock.ts';
 import { openWithoutDatabase } from '../storage/given.ts';
 import { markTurn, openDesk, propsOf, rideNext, sessionOfThree, turnOf } from './clinicGiven.ts';
-import { createTab, play } from './tabs.ts';
+import { createTab } from './tabs.ts';
+import { play } from './tabsPlay.ts';
 
 /** A busy computer needs longer; nothing here is about speed. */
 vi.setConfig({ testTimeout: 60_000 });
