@@ -13,6 +13,8 @@ export interface Ownership {
   readonly gone: Promise<void>;
   /** Tells the other tabs that this one has taken over. */
   readonly tell: () => void;
+  /** Calls back when another tab says that it has taken over. It may be late, and this one have taken over since. */
+  readonly onTold: (look: () => void) => void;
   /** It was seen that another tab has taken over. */
   readonly lose: () => void;
 }
@@ -21,8 +23,9 @@ export interface Ownership {
 export function takePart(name: string, token: string): Ownership {
   let owned = true;
   const { promise: gone, resolve } = withResolver();
+  let look = (): void => undefined;
   const hear = ({ key, newValue }: StorageEvent): void => {
-    if (key === name && newValue !== null) lose();
+    if (key === name && newValue !== null) look();
   };
   const lose = (): void => {
     owned = false;
@@ -34,6 +37,9 @@ export function takePart(name: string, token: string): Ownership {
     token,
     gone,
     lose,
+    onTold(listener) {
+      look = listener;
+    },
     isOwned: () => owned,
     tell() {
       try {

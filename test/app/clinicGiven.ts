@@ -160,8 +160,8 @@ export async function openDesk(
   rides: RideStart[] = [],
   markLater: (turn: FinishedTurn) => ReturnType<typeof markTurn> = markTurn,
   startCounter: () => Worker | null = () => null,
+  newId: () => string = idsFor(shelf),
 ): Promise<OwnedDesk> {
-  let ids = 0;
   return openClinicDesk({
     gone: new Promise(() => undefined),
     shelf,
@@ -170,15 +170,18 @@ export async function openDesk(
     ownLevels: [],
     ride: (start) => void rides.push(start),
     markLater,
-    newId: () => {
-      ids += 1;
-      return `id-${shelfNumber(shelf)}-${ids}`;
-    },
+    newId,
     carry: carriedOn(shelf),
     onKept: () => undefined,
     newSeed: () => 7,
     now: () => 1_700_000_000_000,
   });
+}
+
+function idsFor(shelf: ClinicShelf): () => string {
+  const number = shelfNumber(shelf);
+  let ids = 0;
+  return () => `id-${number}-${(ids += 1)}`;
 }
 
 let shelves = 0;

@@ -49,12 +49,25 @@ describe('two tabs with one session', () => {
     expect(again.state().saved.rounds[0]?.round.rides).toHaveLength(1);
   });
 
-  it('hear of each other at once where the browser tells them', async () => {
+  it('hear of each other at once where the browser tells them; what comes late takes nothing from the owner', async () => {
     await tab();
-    const [owner] = owners;
-    window.dispatchEvent(new StorageEvent('storage', { key: NAME, newValue: 'somebody-else' }));
-    await owner!.gone;
-    expect(owner!.isOwned()).toBe(false);
+    await tab();
+    const [first] = owners;
+    window.dispatchEvent(new StorageEvent('storage', { key: NAME, newValue: 'somebody' }));
+    await first!.gone;
+    await storage.changeRecords(async () => ({}));
+    expect(owners.map(({ isOwned }) => isOwned())).toEqual([false, true]);
+  });
+
+  it('a ride that somebody rides again or that is not the last is not taken back by a late tap', async () => {
+    const desk = await tab();
+    await desk.onSaveRound(sessionOfThree());
+    await rideNext(desk);
+    const [record] = desk.state().saved.records;
+    const next = after(desk.state().saved.rounds[0]!, { kind: 'next' });
+    await desk.onSaveRound(after(next, { kind: 'start', nickname: next.round.line[0]! }));
+    await desk.onTakeBack(record!.id);
+    expect((await tab()).state().saved.records).toEqual([record]);
   });
 
   it('a ride whose turn was ridden in the other tab meanwhile is kept, and neither is taken back', async () => {

@@ -15,7 +15,7 @@ import type { Tab } from './tabsPlay.ts';
 
 const SESSION = 'session-1';
 
-/** A tab; `skill` makes its rides differ from those of the others. */
+/** A tab; `token` gives ids that no other tab has, `skill` makes its rides differ from those of the others. */
 export function createTab(storage: Storage, token: () => string, skill: number): Tab {
   let desk: OwnedDesk | null = null;
   let isOwned = (): boolean => false;
@@ -23,7 +23,7 @@ export function createTab(storage: Storage, token: () => string, skill: number):
   const open = async (): Promise<OwnedDesk> => {
     const owner = takePart('before-the-hill.clinic-owner', token());
     isOwned = owner.isOwned;
-    desk = await openDesk(createClinicShelf(storage, owner));
+    desk = await openDesk(createClinicShelf(storage, owner), [], markTurn, () => null, token);
     return desk;
   };
   const session = (): SavedRound | undefined => desk?.state().saved.rounds[0];
@@ -70,6 +70,7 @@ export function createTab(storage: Storage, token: () => string, skill: number):
       const record = desk?.state().saved.records.find((one) => one.id === id);
       if (desk === null || record === undefined) return null;
       await desk.onTakeBack(record.id);
+      if (desk.state().saved.records.includes(record)) return null;
       return { ride: nameOf(record), done: isOwned() };
     },
     async remove() {
@@ -79,7 +80,8 @@ export function createTab(storage: Storage, token: () => string, skill: number):
     },
     async see() {
       await open();
-      while ((desk?.state().marking ?? null) !== null) await new Promise((resolve) => setTimeout(resolve, 1));
+      // A finished turn that was left is being marked now.
+      while (desk?.state().marking?.failed === false) await new Promise((resolve) => setTimeout(resolve, 1));
       const { records } = desk!.state().saved;
       const seqs = records.map(({ seq }) => seq);
       const ids = new Set(records.map(({ id }) => id));
@@ -91,6 +93,7 @@ export function createTab(storage: Storage, token: () => string, skill: number):
         missing: round?.rides.filter(({ recordId }) => !ids.has(recordId)).length ?? 0,
         doubled: seqs.length - new Set(seqs).size,
         session: round !== undefined,
+        unmarked: desk!.state().marking === null ? 0 : 1,
         left: kept.records.length,
       };
     },

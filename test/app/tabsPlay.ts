@@ -15,6 +15,8 @@ export interface Seen {
   readonly doubled: number;
   /** Whether there is a session, and whatever else of it is kept. */
   readonly session: boolean;
+  /** Finished turns that could not be marked. */
+  readonly unmarked: number;
   readonly left: number;
 }
 
@@ -100,6 +102,7 @@ export async function play(tabs: readonly Tab[], fresh: Tab, random: Random, ste
     for (const ride of told.gone) if (seen.rides.includes(ride)) faults.push(`${ride} came back`);
   }
   if (seen.missing > 0) faults.push(`${seen.missing} rides of the round are not there`);
+  if (seen.unmarked > 0) faults.push('a ride could not be marked');
   if (seen.doubled > 0) faults.push(`${seen.doubled} numbers were given twice`);
   if (new Set(seen.rides).size < seen.rides.length) faults.push('a ride is there twice');
   return { faults, rides, takenBack, deleted };

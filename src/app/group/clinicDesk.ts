@@ -160,8 +160,9 @@ class Desk {
     const record = records.find(({ id }) => id === recordId);
     const saved = rounds.find(({ plan }) => plan.id === record?.planId);
     if (record === undefined || saved === undefined) return;
-    const isLast = saved.round.rides.at(-1)?.recordId === recordId;
-    const moved = isLast ? after(saved, { kind: 'undo' }) : saved;
+    const moved = saved.round.rides.at(-1)?.recordId === recordId ? after(saved, { kind: 'undo' }) : saved;
+    // Somebody rides again, or has ridden since: what the round names stays.
+    if (moved.round.rides.some((ride) => ride.recordId === recordId)) return;
     this.#save({
       records: records.filter(({ id }) => id !== recordId),
       rounds: rounds.map((one) => (one === saved ? moved : one)),
@@ -219,6 +220,7 @@ class Desk {
       return { state: 'not-saved', code: 'not-judged', smallCopy: false };
     }
     if (this.#isKept(turn)) {
+      this.#change({ marking: null });
       await this.#write((it) => it.dropFinished(turn.planId));
       return { state: 'saved' };
     }

@@ -151,6 +151,8 @@ export function createClinicShelf(storage: Storage, owner: Omit<Ownership, 'gone
     if (answer === null) owner.lose();
     return answer?.saved === true;
   };
+  // Changes nothing, and sees who is the owner.
+  owner.onTold(() => void change(() => ({})));
   const put = (...records: readonly NewRecord[]): Promise<boolean> => change(() => ({ put: records }));
   const drop = (kind: string, id: string): Promise<boolean> => change(() => ({ drop: [{ kind, id }] }));
   const all = async <T>(kind: string, of: Shape<T>): Promise<readonly T[]> =>
