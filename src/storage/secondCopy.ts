@@ -48,9 +48,21 @@ export function isCopied({ store, key }: Place): boolean {
 
 /** Makes the copy over the caches, which may be missing or throw; one that does not answer in `limitMs` is left out. */
 export function createSecondCopy(caches: () => CacheStorage | null, limitMs: number): SecondCopy {
-  const soon = <T>(promise: Promise<T>): Promise<T> => within(promise, limitMs, () => new Fault('hangs'));
-  /** `none` where there is no such place, `failed` where it did not work. */
+  let isStuck = false;
+  const soon = async <T>(promise: Promise<T>): Promise<T> => {
+    let hangs = false;
+    try {
+      return await within(promise, limitMs, () => {
+        hangs = true;
+        return new Fault('hangs');
+      });
+    } finally {
+      isStuck ||= hangs;
+    }
+  };
+  /** `none` where there is no such place or it does not answer, `failed` where it did not work. */
   const attempt = async <T>(none: T, failed: T, work: (cache: Cache) => Promise<T>): Promise<T> => {
+    if (isStuck) return none;
     let cache: Cache | null;
     try {
       cache = await soon(caches()?.open(CACHE) ?? Promise.resolve(null));
@@ -61,7 +73,17 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
     try {
       return await soon(work(cache));
     } catch {
-      return failed;
+      return isStuck ? none : failed;
+    }
+  };
+  /** What is removed must not come back from a cache that answers later: all of it goes, the database has the rest. */
+  const castAway = async (): Promise<boolean> => {
+    try {
+      await soon(caches()?.delete(CACHE) ?? Promise.resolve(true));
+      isStuck = false;
+      return true;
+    } catch {
+      return false;
     }
   };
   return {
@@ -77,11 +99,13 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
       }),
     put: (place, value) =>
       attempt(true, false, (cache) => written(cache, addressOf(place), canonicalJson(value))),
-    remove: (place) =>
-      attempt(true, false, async (cache) => {
+    async remove(place) {
+      const removed = await attempt(true, false, async (cache) => {
         await cache.delete(addressOf(place));
         return true;
-      }),
+      });
+      return isStuck ? castAway() : removed;
+    },
     places: () =>
       attempt<readonly Place[] | null>(null, null, async (cache) =>
         (await cache.keys()).flatMap(({ url }) => placeAt(new URL(url).pathname) ?? []),
