@@ -25,7 +25,9 @@ async function inChromium(site: Site, seed: number): Promise<Played> {
     if (seed % 2 === 0)
       await page.addInitScript(() => Object.defineProperty(navigator, 'locks', { value: undefined }));
     await page.goto(site.url);
-    await page.evaluate(`tabs.openTab("s${seed}-${Math.round(skill * 10)}", ${skill}).then((tab) => { window.tab = tab; })`);
+    await page.evaluate(
+      `tabs.openTab("s${seed}-${Math.round(skill * 10)}", ${skill}).then((tab) => { window.tab = tab; })`,
+    );
     const ask = (what: keyof Tab, ...given: readonly string[]): Promise<never> =>
       page.evaluate(`tab.${what}(...${JSON.stringify(given)})`);
     return {
