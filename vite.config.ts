@@ -21,7 +21,7 @@ const engineSwitches = {
 };
 
 /** Rooms whose tests need a document; every other test runs in plain Node. */
-const roomsWithDocument = 'test/{app,ui,charts,features,pages,input,audio,game,storage}';
+const roomsWithDocument = 'test/{app,ui,charts,features,input,audio,game,storage}';
 const testFiles = '**/*.test.{ts,tsx}';
 
 /** Runs beside the page and must stay one file of its own. */

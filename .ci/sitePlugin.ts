@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Plugin, Rolldown } from 'vite';
-import { words } from '../src/pages/words.ts';
+import { words } from '../src/words/site.ts';
 import { pagePolicy } from './policy.mjs';
 
 const top = fileURLToPath(new URL('..', import.meta.url));

@@ -6,11 +6,11 @@ import './ui/theme.css';
 import './ui/parts.css';
 import './ui/dialogs.css';
 import './app/framed.ts';
-import './pages/arrival.css';
-import './pages/start.css';
-import './pages/pages.css';
-import './pages/kept.css';
-import './pages/ride.css';
+import './ui/arrival.css';
+import './features/start/start.css';
+import './ui/pages.css';
+import './ui/kept.css';
+import './features/ride/ride.css';
 import './ui/forced.css';
 import './input/pads.css';
 import { render } from 'preact';
@@ -21,26 +21,27 @@ import { joinJudging } from './app/scoring.ts';
 import { joinKeeping } from './app/persistence.ts';
 import { bundledLevels } from './app/levels.ts';
 import { joinOffline } from './app/updates.ts';
-import { hashOf, parseAddress } from './ui/address.ts';
+import { hashOf, parseAddress } from './state/address.ts';
 import { App } from './app/app.tsx';
 import { PAGES, preloadAfterRide } from './app/pageTable.ts';
-import { RIDE_PLACES } from './ui/ridePlaces.ts';
+import type { RidePlaces } from './state/ridePlaces.ts';
+import { ridePlacesIn } from './ui/rideSpot.tsx';
 import { startScanning } from './app/scanning.ts';
-import { createStore } from './app/createStore.ts';
-import { addressOf, initialState, type RideFailure, type RideShown, type State } from './app/store.ts';
-import type { TroubleShown, UnfinishedRide } from './app/unfinished.ts';
-import { TRIAL } from './app/rideLevel.ts';
+import { createStore } from './state/createStore.ts';
+import { addressOf, initialState, type RideFailure, type RideShown, type State } from './state/store.ts';
+import type { TroubleShown, UnfinishedRide } from './state/unfinished.ts';
+import { TRIAL } from './state/rideLevel.ts';
 import type { RideResult } from './core/coach/results.ts';
 import { onRoad } from './core/settings/settings.ts';
-import { unitsOf } from './ui/format.ts';
-import { words } from './pages/words.ts';
+import { unitsOf } from './words/format.ts';
+import { words } from './words/site.ts';
 import { PHYSICS_VERSION } from './core/ride/recording.ts';
 import type { Journal } from './app/ride/journal.ts';
 import { openTroubleDesk } from './app/trouble.ts';
 import { joinUnfinished } from './app/ride/unfinishedRides.ts';
 import { joinServices } from './app/joinServices.ts';
 import { type RideSession, startRideSession } from './app/ride/session.ts';
-import type { RideLook, RidePlaces } from './app/ride/views.ts';
+import type { RideLook } from './app/ride/views.ts';
 
 const store = createStore(
   initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
@@ -156,12 +157,6 @@ function arrive(state: State): void {
   heading?.focus({ preventScroll: true });
 }
 
-function ridePlaces(): RidePlaces | null {
-  const found = RIDE_PLACES.map((place) => [place, root.querySelector(`[data-place="${place}"]`)] as const);
-  if (found.some(([, element]) => element === null)) return null;
-  return Object.fromEntries(found) as unknown as RidePlaces;
-}
-
 /** Ends the ride on the screen. Who leaves it out of a pause wants it no more; any other end may be a mishap. */
 function stopSession(next: RideShown | null): void {
   session?.destroy();
@@ -184,7 +179,7 @@ function followRide(state: State): void {
     if (ride?.phase === 'riding' && session?.isPaused() === true) session.resume();
   } else {
     stopSession(ride);
-    const places = key === '' ? null : ridePlaces();
+    const places = key === '' ? null : ridePlacesIn(root);
     if (ride !== null && places !== null) {
       sessionKey = key;
       try {

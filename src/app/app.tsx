@@ -1,13 +1,13 @@
 /** The page of the moment with what may lie over it. */
 import type { JSX } from 'preact';
-import { Cautions } from '../pages/cautions.tsx';
+import { Cautions } from '../features/about/cautions.tsx';
 import { PAGES } from './pageTable.ts';
 import { SettingsDialog } from '../features/settings/dialog.tsx';
-import { startPage } from '../pages/start.tsx';
+import { startPage } from '../features/start/page.tsx';
 import { OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
-import type { Send, State } from './store.ts';
-import { PageTrouble } from '../pages/trouble.tsx';
+import type { Send, State } from '../state/store.ts';
+import { PageTrouble } from '../features/ride/trouble.tsx';
 
 export function App(props: {
   readonly state: State;

@@ -5,9 +5,9 @@ import type { Keeping } from './persistence.ts';
 import type { Newer } from './updates.ts';
 import { offerFile } from '../charts/picture.ts';
 import type { Services } from './services.ts';
-import { words } from '../pages/words.ts';
+import { words } from '../words/site.ts';
 import type { RideLook } from './ride/views.ts';
-import type { State } from './store.ts';
+import type { State } from '../state/store.ts';
 import type { Trouble } from './trouble.ts';
 import { reportOf } from './troubleReport.ts';
 import { startTwoRides } from './ride/twoRides.ts';
@@ -51,9 +51,11 @@ export function joinServices(joined: Joined): Services {
     },
     saveReport: () => saveReport(joined),
     rideTwo: (wish) => startTwoRides(wish, look, judging),
-    async judgeRide(result) {
-      const { report, reference } = await planner.judge(result.level, result.recording);
-      return { result, report, reference: reference.trace };
+    async judgeRide(result, units) {
+      const { level, recording } = result;
+      const { report, reference } = await planner.judge(level, recording);
+      const { adviceOf } = await import('../features/debrief/advice.ts');
+      return { ride: { result, report, reference: reference.trace }, advice: adviceOf(level, report, units) };
     },
     checkGears: (question, told) => {
       planner.checkGears(question, told).then(told.onDone, (error: unknown) => {

@@ -5,21 +5,22 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
-import type { Page } from './page.ts';
+import type { Services } from './services.ts';
+import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
-import type { Send } from './store.ts';
-import { words } from '../pages/words.ts';
+import type { Send } from '../state/store.ts';
+import { words } from '../words/site.ts';
 
 /** A page that is still to be fetched. */
 export interface LazyPage {
-  readonly page: Page;
+  readonly page: Page<Services>;
   /** Fetches it now, because it will be wanted soon. */
   readonly preload: () => Promise<void>;
 }
 
 /** Makes a page out of a way to fetch one. */
-export function lazyPage(title: string, fetchPage: () => Promise<Page>): LazyPage {
-  let fetched: Page | null = null;
+export function lazyPage(title: string, fetchPage: () => Promise<Page<Services>>): LazyPage {
+  let fetched: Page<Services> | null = null;
   const get = async (): Promise<void> => {
     fetched = await fetchPage();
   };

@@ -7,7 +7,7 @@ import { readUnfinished } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
 import { keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Keeping } from './persistence.ts';
-import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from '../pages/bench/types.ts';
+import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from '../features/bench/services.ts';
 import type { SaveAnswer } from '../storage/index.ts';
 import { type Planner, PlannerCancelled } from '../worker/client.ts';
 import { trustedScript } from './trustedScripts.ts';

@@ -1,33 +1,37 @@
 /** The pages there are, one line each. An address without a page here leads to the start page. */
-import { aboutPage } from '../pages/about.tsx';
-import type { View } from '../ui/address.ts';
+import { aboutPage } from '../features/about/page.tsx';
+import type { View } from '../state/address.ts';
 import { lazyPage } from './lazy.tsx';
-import type { Page } from './page.ts';
-import { ridePage } from '../pages/ride.tsx';
-import { startPage } from '../pages/start.tsx';
-import { words } from '../pages/words.ts';
+import type { Services } from './services.ts';
+import type { Page } from '../ui/page.ts';
+import { ridePage } from '../features/ride/page.tsx';
+import { startPage } from '../features/start/page.tsx';
+import { words } from '../words/site.ts';
 
-const levels = lazyPage(words.levels.title, async () => (await import('../pages/levels.tsx')).levelsPage);
-const bike = lazyPage(words.bike.title, async () => (await import('../pages/bike.tsx')).bikePage);
+const levels = lazyPage(
+  words.levels.title,
+  async () => (await import('../features/levels/page.tsx')).levelsPage,
+);
+const bike = lazyPage(words.bike.title, async () => (await import('../features/bike/page.tsx')).bikePage);
 const progress = lazyPage(
   words.nav.progress,
-  async () => (await import('../pages/progress.tsx')).progressPage,
+  async () => (await import('../features/progress/page.tsx')).progressPage,
 );
 const gearCheck = lazyPage(
   words.nav.gearCheck,
-  async () => (await import('../pages/gearcheck.tsx')).gearCheckPage,
+  async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
 );
-const two = lazyPage(words.start.two, async () => (await import('../pages/two.tsx')).twoPage);
-const debrief = lazyPage(words.after.title, async () => (await import('../pages/debrief.tsx')).debriefPage);
+const two = lazyPage(words.start.two, async () => (await import('../features/two/page.tsx')).twoPage);
+const debrief = lazyPage(
+  words.after.title,
+  async () => (await import('../features/debrief/page.tsx')).debriefPage,
+);
 
-const carry = () => import('../pages/handover/site.tsx');
+const carry = () => import('./group/carryPages.tsx');
 const join = lazyPage(words.start.join, async () => (await carry()).joinPage);
 const collect = lazyPage(words.start.collect, async () => (await carry()).collectPage);
-const clinic = lazyPage(
-  words.start.clinic,
-  async () => (await import('../pages/clinic/site.tsx')).clinicPage,
-);
-const bench = lazyPage(words.bench.title, async () => (await import('../pages/bench/page.tsx')).benchPage);
+const clinic = lazyPage(words.start.clinic, async () => (await import('./group/clinicPages.tsx')).clinicPage);
+const bench = lazyPage(words.bench.title, async () => (await import('../features/bench/page.tsx')).benchPage);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;
@@ -37,7 +41,7 @@ export const preloadAllPages = async (): Promise<void> => {
   await Promise.all([levels, bike, progress, gearCheck, two, debrief].map((one) => one.preload()));
 };
 
-export const PAGES: Readonly<Partial<Record<View, Page>>> = {
+export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
   start: startPage,
   levels: levels.page,
   bike: bike.page,

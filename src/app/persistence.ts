@@ -7,10 +7,10 @@ import type { Judged } from '../worker/client.ts';
 import { RULES_VERSION } from '../core/group/records/record.ts';
 import { levelHash } from '../core/level/build.ts';
 import type { Keys, Settings } from '../core/settings/settings.ts';
-import type { Kept } from './afterRide.ts';
+import type { Kept } from '../state/afterRide.ts';
 import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from '../core/settings/kept.ts';
-import type { Store } from './createStore.ts';
-import type { UnfinishedRide } from './unfinished.ts';
+import type { Store } from '../state/createStore.ts';
+import type { UnfinishedRide } from '../state/unfinished.ts';
 import { PHYSICS_VERSION } from '../core/ride/recording.ts';
 import type { Health, ListedRide, Marking, NewRide, Storage } from '../storage/index.ts';
 

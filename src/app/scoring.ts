@@ -5,11 +5,11 @@
 import type { RideResult } from '../core/coach/results.ts';
 import { type Judged, type Planner, createPlanner, startJudgeWorker } from '../worker/client.ts';
 import type { Keeping } from './persistence.ts';
-import type { AfterRide, Kept } from './afterRide.ts';
+import type { AfterRide, Kept } from '../state/afterRide.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { RideTrace } from '../core/ride/trace.ts';
-import type { Store } from './createStore.ts';
-import { TRIAL } from './rideLevel.ts';
+import type { Store } from '../state/createStore.ts';
+import { TRIAL } from '../state/rideLevel.ts';
 import { trustedScript } from './trustedScripts.ts';
 
 /** Where a finished ride is kept. */

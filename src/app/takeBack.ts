@@ -1,10 +1,11 @@
 /** Taking a copy back: opened away from the page, kept piece by piece, told how far it is, and stopped when told so. */
-import type { TakingBack, Told } from './services.ts';
+import type { Outcome } from '../state/outcome.ts';
+import type { TakingBack } from '../ui/kept.tsx';
 import type { Clinic } from './group/clinic.ts';
 import { NoCopy, piecesOfCopy } from './copyClient.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import type { Keeping } from './persistence.ts';
-import { words } from '../pages/words.ts';
+import { words } from '../words/site.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 
 /** Those who have to know what came. */
@@ -19,7 +20,7 @@ export async function takeBack(
   { keeping, clinic, unfinished }: Taker,
   file: Blob,
   { evenIfChanged, onShare, signal }: TakingBack,
-): Promise<Told> {
+): Promise<Outcome> {
   const { services } = words;
   if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
   const report = await (await keeping.storage)

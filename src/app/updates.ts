@@ -3,7 +3,7 @@
  * nobody rides, and allowed to replace the page only where nothing can be lost.
  */
 import type { Offline } from '../offline/register.ts';
-import type { Store } from './createStore.ts';
+import type { Store } from '../state/createStore.ts';
 import { trustedScript } from './trustedScripts.ts';
 
 /** What the build calls the worker; it lies beside the page. */

@@ -1,7 +1,7 @@
 /** The cursor on the strip: a line through all tracks, a dot on each curve, gear and cadence beside their dots. */
 import type { JSX } from 'preact';
 import type { TraceSample } from '../core/ride/trace.ts';
-import type { Format } from '../ui/format.ts';
+import type { Format } from '../words/format.ts';
 import { px } from './lines.ts';
 import { gearText } from './readout.ts';
 import { showsCadence, type StripLayout, type StripScales } from './stripLayout.ts';

@@ -6,7 +6,7 @@ import type { JSX, TargetedPointerEvent } from 'preact';
 import { useId, useMemo, useRef, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { useWidth } from '../ui/useWidth.ts';
-import type { Format } from '../ui/format.ts';
+import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { CursorInk } from './cursorInk.tsx';
 import { jump, moveByKey } from './cursor.ts';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
-import type { Format } from '../ui/format.ts';
+import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { sampleAt } from './lookup.ts';
 import { gearText, shiftTeeth } from './readout.ts';

@@ -9,7 +9,7 @@ import { sampleAt } from '../core/math/numbers.ts';
 import { bandLowRpm } from '../core/model/legs.ts';
 import type { Machine } from '../core/model/types.ts';
 import { DECISION_M, type RideTrace, type TraceSample } from '../core/ride/trace.ts';
-import type { Format } from '../ui/format.ts';
+import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { columnLine, px, stepLine } from './lines.ts';
 import { roadPaths } from './road.ts';

@@ -1,6 +1,6 @@
 /** Words in, under and beside the strip and in its tables. */
 import type { ShiftDirection } from '../core/ride/types.ts';
-import { count, type FootPlace, near, pitch } from '../ui/counting.ts';
+import { count, type FootPlace, near, pitch } from '../words/counting.ts';
 
 /** English; the same for grown-ups and children unless overridden. */
 export const stripWords = {

@@ -1,7 +1,7 @@
 /** The keys and what they do, as a list to look at. */
 import type { JSX } from 'preact';
 import { KEY_ACTIONS, type Keys } from '../core/settings/settings.ts';
-import { commonWords, keyName } from './words.ts';
+import { commonWords, keyName } from '../words/common.ts';
 
 export function KeyList({ keys }: { readonly keys: Keys }): JSX.Element {
   return (

@@ -3,8 +3,8 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readRound } from '../../src/app/group/clinicShelf.ts';
 import { handRound } from '../../src/core/group/handRound.ts';
 import { parseRecord } from '../../src/core/group/records/recordFile.ts';
-import { after, startOf, ridesOf } from '../../src/pages/clinic/session.ts';
-import type { SavedRound } from '../../src/pages/clinic/types.ts';
+import { after, startOf, ridesOf } from '../../src/features/clinic/session.ts';
+import type { SavedRound } from '../../src/features/clinic/services.ts';
 import {
   markTurn,
   type MemoryShelf,

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createClinicShelf } from '../../src/app/group/clinicShelf.ts';
 import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
-import { after, startOf } from '../../src/pages/clinic/session.ts';
+import { after, startOf } from '../../src/features/clinic/session.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { type Ownership, takePart } from '../../src/app/tabLock.ts';
 import { openWithoutDatabase } from '../storage/given.ts';

@@ -15,7 +15,7 @@ import {
   openJournal,
   readJournals,
 } from '../../src/app/ride/journal.ts';
-import type { GroupTurn } from '../../src/app/groupTurn.ts';
+import type { GroupTurn } from '../../src/state/groupTurn.ts';
 import { rideAgain } from '../../src/app/ride/replay.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { openWithoutDatabase } from '../storage/given.ts';

@@ -1,7 +1,7 @@
 /** Choices after everything was deleted: as on the first visit, and nothing of the old ones is written back. */
 import { expect, it } from 'vitest';
-import { createStore } from '../../src/app/createStore.ts';
-import { initialState } from '../../src/app/store.ts';
+import { createStore } from '../../src/state/createStore.ts';
+import { initialState } from '../../src/state/store.ts';
 import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
 import { joinKeeping } from '../../src/app/persistence.ts';
 import { bundledLevels } from '../../src/app/levels.ts';

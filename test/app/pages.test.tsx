@@ -12,8 +12,8 @@ import { jointBetween } from '../../src/ui/pictures/rider.tsx';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import type { Services } from '../../src/app/services.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
-import { type Action, initialState, reduce, type State } from '../../src/app/store.ts';
-import { words } from '../../src/pages/words.ts';
+import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
+import { words } from '../../src/words/site.ts';
 import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 

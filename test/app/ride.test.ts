@@ -7,7 +7,7 @@ import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { words } from '../../src/pages/words.ts';
+import { words } from '../../src/words/site.ts';
 import { CUE_SHOWN_M, cueAt } from '../../src/app/ride/cues.ts';
 import { createRideLoop } from '../../src/app/ride/loop.ts';
 import {

@@ -17,7 +17,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { words } from '../../src/pages/words.ts';
+import { words } from '../../src/words/site.ts';
 import type { BentAnswer } from './server.ts';
 import { builtSiteFolder, openSite, type OpenPage, type Site } from './site.ts';
 

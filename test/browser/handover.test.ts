@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { canonicalJson } from '../../src/core/math/hash.ts';
 import { madeUpRecord, planWith, realRecord } from '../core/group/rides.ts';
-import { shuffled } from '../pages/handover/given.ts';
+import { shuffled } from '../features/handover/given.ts';
 import {
   buildHandoverPage,
   type BuiltPage,

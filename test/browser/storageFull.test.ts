@@ -5,7 +5,7 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { words } from '../../src/pages/words.ts';
+import { words } from '../../src/words/site.ts';
 import { buildStoragePage, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
 import { type OpenPage, openSite, type Site } from './site.ts';
 

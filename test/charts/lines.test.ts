@@ -1,7 +1,7 @@
 /** Path data of the charts: no peak is lost, no column is drawn twice, steps stay steps. */
 import { describe, expect, it } from 'vitest';
 import type { TraceSample } from '../../src/core/ride/trace.ts';
-import { createFormat } from '../../src/ui/format.ts';
+import { createFormat } from '../../src/words/format.ts';
 import { neighbour, sampleAt } from '../../src/charts/lookup.ts';
 import { columnLine, stepLine } from '../../src/charts/lines.ts';
 import { rowStepM } from '../../src/charts/stripTable.tsx';

@@ -7,7 +7,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { between, type Random, seededRandom } from '../../src/core/math/random.ts';
-import { words } from '../../src/pages/words.ts';
+import { words } from '../../src/words/site.ts';
 import type * as Room from '../../src/storage/index.ts';
 import type { Health, NewRide, SaveAnswer, SavedRide, Storage } from '../../src/storage/types.ts';
 import { findChromium } from '../browser/chromium.ts';

@@ -12,7 +12,7 @@ import { allFaults, type Observations, type Observed } from './faults/list.ts';
 import { observeAll, openDesk, suffer } from './faults/run.ts';
 import { tableOf, writeTable } from './faults/table.ts';
 import { BAD, type JourneyName, type Outcome } from './faults/types.ts';
-import { shuffled } from '../pages/handover/given.ts';
+import { shuffled } from '../features/handover/given.ts';
 
 interface Prepared {
   readonly build: number;

@@ -14,7 +14,7 @@ const neighbours: readonly string[] = [
   'src/core/ride/a.ts',
   'src/core/planner/a.ts',
   'src/game/a.ts',
-  'src/pages/a.ts',
+  'src/charts/a.ts',
   'src/audio/a.ts',
   'src/worker/a.ts',
   'src/cli/a.ts',
@@ -38,16 +38,16 @@ describe('imports between rooms', () => {
     ['a type is an import too', 'src/core/ride/b.ts', "import type { X } from '../planner/a.ts';"],
     ['an inline type import', 'src/core/ride/b.ts', "export type Y = import('../planner/a.ts').X;"],
     ['the core knows no shell', 'src/core/ride/b.ts', "import { x } from '../../game/a.ts';"],
-    ['a shell knows no other shell', 'src/pages/b.ts', "import { x } from '../game/a.ts';"],
+    ['a shell knows no other shell', 'src/charts/b.ts', "import { x } from '../game/a.ts';"],
     ['not by its types', 'src/game/b.ts', "import type { X } from '../audio/a.ts';"],
     ['not by passing them on', 'src/game/b.ts', "export { x } from '../audio/a.ts';"],
     ['not by passing all of them on', 'src/game/b.ts', "export * from '../audio/a.ts';"],
     ['not late', 'src/game/b.ts', "const f = () => import('../audio/a.ts');"],
     ['not with a template', 'src/game/b.ts', 'const f = () => import(`../audio/a.ts`);'],
     ['not by address', 'src/game/b.ts', "new Worker(new URL('../worker/a.ts', import.meta.url));"],
-    ['not by pattern', 'src/game/b.ts', "import.meta.glob('../pages/*.ts');"],
-    ['not by one of several patterns', 'src/game/b.ts', "import.meta.glob(['./*.ts', '../pages/*.ts']);"],
-    ['a room does not import main', 'src/pages/b.ts', "import { x } from '../a.ts';"],
+    ['not by pattern', 'src/game/b.ts', "import.meta.glob('../charts/*.ts');"],
+    ['not by one of several patterns', 'src/game/b.ts', "import.meta.glob(['./*.ts', '../charts/*.ts']);"],
+    ['a room does not import main', 'src/charts/b.ts', "import { x } from '../a.ts';"],
     ['no feature knows another', 'src/features/bike/b.ts', "import { x } from '../progress/a.ts';"],
     ['nor the app that shows it', 'src/features/bike/b.ts', "import type { X } from '../../app/a.ts';"],
     ['charts know no feature', 'src/charts/b.ts', "import { x } from '../features/bike/a.ts';"],
@@ -63,7 +63,7 @@ describe('imports between rooms', () => {
 
   it('allows what the table allows', () => {
     expect(check('src/core/planner/b.ts', "import { x } from '../ride/a.ts';")).toEqual([]);
-    expect(check('src/pages/b.tsx', "import type { X } from '../core/ride/a.ts';")).toEqual([]);
+    expect(check('src/charts/b.tsx', "import type { X } from '../core/ride/a.ts';")).toEqual([]);
     expect(check('src/features/bike/b.ts', "import { x } from '../../charts/a.ts';")).toEqual([]);
     expect(check('src/app/b.ts', "const f = () => import('../features/bike/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "const f = () => import('./game/a.ts');")).toEqual([]);
@@ -76,12 +76,12 @@ describe('imports between rooms', () => {
 
   it('sees through a query behind the name', () => {
     expect(check('src/b.ts', "import W from './worker/a.ts?worker';")).toEqual([]);
-    expect(check('src/pages/b.ts', "import W from '../worker/a.ts?worker';")).toHaveLength(1);
+    expect(check('src/charts/b.ts', "import W from '../worker/a.ts?worker';")).toHaveLength(1);
   });
 
   it('names the line', () => {
-    expect(check('src/pages/b.ts', "\n\nimport '../game/a.ts';")).toEqual([
-      'src/pages/b.ts:3 pages must not import game',
+    expect(check('src/charts/b.ts', "\n\nimport '../game/a.ts';")).toEqual([
+      'src/charts/b.ts:3 charts must not import game',
     ]);
   });
 });
@@ -95,7 +95,7 @@ describe('places', () => {
     ['an import without its ending', 'src/game/b.ts', "import './a';"],
     ['a path from the top', 'src/game/b.ts', "import '/src/game/a.ts';"],
     ['a test in a shell', 'src/game/b.ts', "import '../../test/x.ts';"],
-    ['levels anywhere but in main', 'src/pages/b.ts', "import.meta.glob('../../levels/*.json');"],
+    ['levels anywhere but in main', 'src/charts/b.ts', "import.meta.glob('../../levels/*.json');"],
     ['a name made while running', 'src/game/b.ts', 'const f = (n: string) => import(`./${n}.ts`);'],
     ['a file that cannot be parsed', 'src/game/b.ts', 'const = 3;'],
   ])('complains about %s', (_name, path, text) => {
@@ -107,15 +107,15 @@ describe('packages', () => {
   it.each([
     ['src/core/planner/b.ts', "import * as z from 'zod';"],
     ['src/core/ride/b.ts', "const f = () => import('phaser');"],
-    ['src/pages/b.ts', "import Phaser from 'phaser';"],
+    ['src/charts/b.ts', "import Phaser from 'phaser';"],
     ['src/main.tsx', "const f = () => import('phaser');"],
     ['src/game/b.tsx', 'export const x = <p>text</p>;'],
     ['src/game/b.tsx', 'export const x = <>text</>;'],
     ['src/worker/b.ts', "import { readFileSync } from 'node:fs';"],
     ['src/worker/b.ts', "import { readFileSync } from 'fs';"],
-    ['src/pages/b.ts', "import x from '@somebody/something/deep';"],
+    ['src/charts/b.ts', "import x from '@somebody/something/deep';"],
     ['src/storage/b.ts', "import { x } from 'idb-other';"],
-    ['src/pages/b.ts', "const x = require('howler');"],
+    ['src/charts/b.ts', "const x = require('howler');"],
   ])('%s must not say %s', (path, text) => {
     expect(check(path, text)).toHaveLength(1);
   });
@@ -123,7 +123,7 @@ describe('packages', () => {
   it('allows each room its own', () => {
     expect(check('src/core/level/b.ts', "import * as z from 'zod';")).toEqual([]);
     expect(check('src/game/b.ts', "import Phaser from 'phaser';")).toEqual([]);
-    expect(check('src/pages/b.tsx', "import { useState } from 'preact/hooks'; <p>text</p>;")).toEqual([]);
+    expect(check('src/charts/b.tsx', "import { useState } from 'preact/hooks'; <p>text</p>;")).toEqual([]);
     expect(check('src/storage/b.ts', "import { openDB } from 'idb'; import * as z from 'zod';")).toEqual([]);
     expect(check('src/cli/b.ts', "import { readFileSync } from 'node:fs';")).toEqual([]);
   });

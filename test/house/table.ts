@@ -33,18 +33,31 @@ const coreTable = {
 const inCore = (name: string): string => `core/${name}`;
 const coreRooms = Object.keys(coreTable).map(inCore);
 
-/** Pages of the game, each a room that knows no other. */
-const featureRooms = ['bike', 'debrief', 'freeride', 'gearcheck', 'progress', 'settings'].map(
-  (name) => `features/${name}`,
-);
+/** Pages of the game, each a room that knows no other, with the packages only it needs. */
+const featurePackages = {
+  about: [],
+  bench: ['lean-qr'],
+  bike: [],
+  clinic: [],
+  debrief: [],
+  gearcheck: [],
+  handover: ['jsqr', 'lean-qr'],
+  levels: [],
+  progress: [],
+  ride: [],
+  settings: [],
+  start: [],
+  two: [],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+const featureRooms = Object.keys(featurePackages).map((name) => `features/${name}`);
 
 const shellPackages = {
+  state: [],
   words: [],
   game: ['phaser'],
   ui: ['preact'],
   charts: ['preact'],
   app: ['preact'],
-  pages: ['jsqr', 'lean-qr', 'preact'],
   input: [],
   audio: ['howler'],
   storage: ['idb', 'zod'],
@@ -55,21 +68,21 @@ const shellPackages = {
 
 /** Rooms outside the core that others may know. */
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
-  charts: ['ui'],
+  ui: ['state', 'words'],
+  charts: ['words', 'ui'],
   app: [
+    'state',
     'words',
     'game',
     'ui',
     'charts',
     ...featureRooms,
-    'pages',
     'input',
     'audio',
     'storage',
     'worker',
     'offline',
   ],
-  pages: ['words', 'ui', 'charts', ...featureRooms, 'app'],
   cli: ['words'],
 };
 
@@ -77,7 +90,6 @@ const shellRooms: Readonly<Record<string, readonly string[]>> = {
 const shellFolders: Readonly<Record<string, readonly string[]>> = {
   game: ['assets'],
   ui: ['assets'],
-  pages: ['assets'],
   audio: ['assets'],
   app: ['levels'],
 };
@@ -93,10 +105,10 @@ function buildTable(): ReadonlyMap<string, Permission> {
     const rooms = ['core', ...coreRooms, ...(shellRooms[room] ?? [])];
     table.set(room, { rooms, packages, folders: shellFolders[room] ?? [] });
   }
-  for (const room of featureRooms) {
-    table.set(room, {
-      rooms: ['core', ...coreRooms, 'words', 'ui', 'charts'],
-      packages: ['preact'],
+  for (const [name, packages] of Object.entries(featurePackages)) {
+    table.set(`features/${name}`, {
+      rooms: ['core', ...coreRooms, 'state', 'words', 'ui', 'charts'],
+      packages: ['preact', ...packages],
       folders: [],
     });
   }

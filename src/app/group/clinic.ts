@@ -3,17 +3,17 @@
  * hands it the ones that came to their end.
  */
 import type { RideResult } from '../../core/coach/results.ts';
-import type { Kept } from '../afterRide.ts';
+import type { Kept } from '../../state/afterRide.ts';
 import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
 import type { FinishedTurn } from './clinicShelf.ts';
 import { type Carrying, joinCarrying } from './carrying.ts';
 import type { Judging } from '../scoring.ts';
 import type { Keeping } from '../persistence.ts';
 import { bikeById, riderById } from '../../core/model/presets.ts';
-import type { RideStart, SavedRound } from '../../pages/clinic/types.ts';
-import type { GroupTurn } from '../groupTurn.ts';
+import type { RideStart, SavedRound } from '../../features/clinic/services.ts';
+import type { GroupTurn } from '../../state/groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
-import type { Store } from '../createStore.ts';
+import type { Store } from '../../state/createStore.ts';
 import { takePart } from '../tabLock.ts';
 import { trustedScript } from '../trustedScripts.ts';
 

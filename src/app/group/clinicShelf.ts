@@ -11,8 +11,8 @@ import { parseLevel } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { riderById } from '../../core/model/presets.ts';
 import { parseRecording, type Recording } from '../../core/ride/recording.ts';
-import type { RiddenTurn } from '../../pages/clinic/session.ts';
-import type { SavedRound } from '../../pages/clinic/types.ts';
+import type { RiddenTurn } from '../../features/clinic/session.ts';
+import type { SavedRound } from '../../features/clinic/services.ts';
 import type { KeptRecord, NewRecord, RecordChange, RecordsNow, Shape, Storage } from '../../storage/index.ts';
 import type { Ownership } from '../tabLock.ts';
 

@@ -9,7 +9,7 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from '../../storage/collected.ts';
-import type { Collected } from '../../pages/handover/collected.ts';
+import type { Collected } from '../../features/handover/collected.ts';
 
 /** Rides records again; the planner may do it somewhere else. Answers in the order it was asked. */
 export type Check = (plan: ClinicPlan, records: readonly RideRecord[]) => Promise<readonly Remark[]>;

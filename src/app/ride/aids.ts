@@ -9,9 +9,9 @@ import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudHelp, HudStep } from '../../game/hud/help.ts';
-import { createFormat, type Format } from '../../ui/format.ts';
+import { createFormat, type Format } from '../../words/format.ts';
 import { AIDS, type Settings } from '../../core/settings/settings.ts';
-import { words } from '../../pages/words.ts';
+import { words } from '../../words/site.ts';
 
 /** Hints and marks are renewed this often (s of ride time). */
 const EVERY_S = 0.25;

@@ -6,8 +6,8 @@ import { type EarCue, earCues, hintsByEar, toneHz } from '../../core/coach/byEar
 import type { NextStep } from '../../core/coach/nextStep.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
-import type { Format } from '../../ui/format.ts';
-import { words } from '../../pages/words.ts';
+import type { Format } from '../../words/format.ts';
+import { words } from '../../words/site.ts';
 
 /** What riding by ear needs. */
 export interface EarOptions {

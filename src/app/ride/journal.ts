@@ -17,8 +17,8 @@ import {
   parts,
   unfinishedRide,
 } from './journalShapes.ts';
-import type { GroupTurn } from '../groupTurn.ts';
-import type { UnfinishedRide } from '../unfinished.ts';
+import type { GroupTurn } from '../../state/groupTurn.ts';
+import type { UnfinishedRide } from '../../state/unfinished.ts';
 import type { Storage } from '../../storage/index.ts';
 
 /**

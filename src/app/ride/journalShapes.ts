@@ -9,8 +9,8 @@ import {
   type RideSetup,
 } from '../../core/ride/recording.ts';
 import { LONGEST_RIDE_TICKS, type RecordedPart } from '../../core/ride/run.ts';
-import type { GroupTurn } from '../groupTurn.ts';
-import type { UnfinishedRide } from '../unfinished.ts';
+import type { GroupTurn } from '../../state/groupTurn.ts';
+import type { UnfinishedRide } from '../../state/unfinished.ts';
 import type { Shape } from '../../storage/index.ts';
 
 export const HEAD_KIND = 'ride-journal';

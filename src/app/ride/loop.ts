@@ -9,7 +9,7 @@ import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
-import { words } from '../../pages/words.ts';
+import { words } from '../../words/site.ts';
 import { cueAt } from './cues.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
 

@@ -13,12 +13,12 @@ import { createGamepads } from '../../input/gamepad.ts';
 import { shake } from '../../input/haptic.ts';
 import { createInputHub, type InputHub } from '../../input/hub.ts';
 import { listenToKeys } from '../../input/keyboard.ts';
-import { createFormat } from '../../ui/format.ts';
-import type { RidePhaseShown } from '../../ui/ridePlaces.ts';
+import { createFormat } from '../../words/format.ts';
+import type { RidePhaseShown, RidePlaces } from '../../state/ridePlaces.ts';
 import { aidsFor, aidsWhile, createRideHelp } from './aids.ts';
 import { onRoad } from '../../core/settings/settings.ts';
 import type { Journal } from './journal.ts';
-import type { RideFailure } from '../store.ts';
+import type { RideFailure } from '../../state/store.ts';
 import { lettingGo, playTo, rideAgain } from './replay.ts';
 import { createRideEar, type RideEar } from './guidance.ts';
 import { type Ears, loadEars } from './sound.ts';
@@ -28,7 +28,6 @@ import {
   loadRideRooms,
   looksDifferent,
   type RideLook,
-  type RidePlaces,
   type RideRooms,
   type RideViews,
 } from './views.ts';

@@ -4,8 +4,8 @@
  */
 import type { Judging } from '../scoring.ts';
 import { kitBeside } from '../../core/settings/kit.ts';
-import { KEYS_FOR_TWO, type Side, SIDES } from '../../pages/two/keys.ts';
-import type { TwoRides, TwoWish } from '../../pages/two/types.ts';
+import { KEYS_FOR_TWO, type Side, SIDES } from '../../features/two/keys.ts';
+import type { TwoRides, TwoWish } from '../../features/two/services.ts';
 import { type RideSession, startRideSession } from './session.ts';
 import type { RideLook } from './views.ts';
 

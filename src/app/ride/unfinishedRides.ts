@@ -12,9 +12,9 @@ import {
   readJournals,
 } from './journal.ts';
 import type { Keeping } from '../persistence.ts';
-import type { Store } from '../createStore.ts';
-import type { Kept } from '../afterRide.ts';
-import type { UnfinishedRide } from '../unfinished.ts';
+import type { Store } from '../../state/createStore.ts';
+import type { Kept } from '../../state/afterRide.ts';
+import type { UnfinishedRide } from '../../state/unfinished.ts';
 import { newRideId } from '../../storage/ids.ts';
 
 /** Unfinished rides, joined. */

@@ -8,14 +8,13 @@ import type { HudHelp } from '../../game/hud/help.ts';
 import type { HudAids, HudWords } from '../../game/hud/words.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
-import { createFormat } from '../../ui/format.ts';
+import { createFormat } from '../../words/format.ts';
 import { kitLook } from '../../core/settings/kit.ts';
-import type { RidePlace } from '../../ui/ridePlaces.ts';
+import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type Settings } from '../../core/settings/settings.ts';
-import { words } from '../../pages/words.ts';
+import { words } from '../../words/site.ts';
 
 /** Elements of the ride page to fill. */
-export type RidePlaces = Readonly<Record<RidePlace, HTMLElement>>;
 
 /** What a ride looks like for this player on this device. */
 export interface RideLook {

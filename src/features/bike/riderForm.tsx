@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { RIDERS } from '../../core/model/presets.ts';
 import type { Rider } from '../../core/model/types.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import { Choice } from '../../ui/controls.tsx';
 import type { OwnBikeWords } from './words.ts';
 import { Field } from './field.tsx';

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useEffect, useReducer, useRef } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { TAP_TEST_MS, tapCadence, type TapResult } from '../../core/coach/tapTest.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { OwnBikeWords } from './words.ts';
 
 export interface TapTestProps {

@@ -1,173 +1,98 @@
-/**
- * The debrief: guess, three sentences, strip, pitches, marks, what to do now. Draws what it is given and asks
- * through callbacks; it keeps nothing but where the cursor is.
- */
+/** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
+import { offerFile } from '../../charts/picture.ts';
+import { debriefWords } from './words.ts';
+import { childrenDebriefWords } from './wordsForChildren.ts';
+import { DebriefPage } from './debrief.tsx';
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { shiftsOf } from '../../core/coach/shifts.ts';
-import type { Course } from '../../core/course/types.ts';
-import { courseOfLevel } from '../../core/level/build.ts';
-import { buildMachine } from '../../core/model/machine.ts';
-import { paintPng } from '../../charts/picture.ts';
-import { Strip } from '../../charts/strip.tsx';
-import type { StripData } from '../../charts/tracks.tsx';
-import { createFormat } from '../../ui/format.ts';
-import { Doing } from './doing.tsx';
-import { GuessCard, Working } from './guess.tsx';
-import { Marks } from './marks.tsx';
-import { PitchCards } from './pitchCards.tsx';
-import { PrintSheet } from './printSheet.tsx';
-import type { Speech } from './say.ts';
-import { Sentences } from './sentences.tsx';
-import type { DebriefProps } from './types.ts';
-import './debrief.css';
-import './strip.css';
-import './cards.css';
-import './print.css';
+import type { AfterRide, Kept } from '../../state/afterRide.ts';
+import { placeOfRest } from '../../state/groupTurn.ts';
+import { levelForButton } from '../../state/nextRide.ts';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import { TRIAL } from '../../state/rideLevel.ts';
+import { Patch } from '../../ui/pictures/patch.tsx';
+import '../../ui/pictures/patches.css';
+import type { Send, State } from '../../state/store.ts';
+import { words } from '../../words/site.ts';
 
-/** The page below its head. */
-export function DebriefPage(props: DebriefProps): JSX.Element {
-  const { level, report, guess, trace } = props;
-  const course = useMemo(() => courseOfLevel(level, props.seed), [level, props.seed]);
-  const speech = useSpeech(props, course.pitches.length);
-  const { words } = speech;
-  const asksGuess = report === null ? speech.pitchCount > 0 : report.guessPitch !== null;
-  const open = report !== null && (guess !== null || !asksGuess);
-  const data = useStripData(props, course, open);
-  const best = useMemo(
-    () => (open && data.reference !== null ? shiftsOf(data.reference) : []),
-    [open, data.reference],
-  );
-  const paper = useRef<SVGSVGElement | null>(null);
-  const savePicture = async (): Promise<void> => {
-    if (paper.current === null) throw new Error('the picture is not drawn yet');
-    props.onSavePicture(await paintPng(paper.current));
-  };
+export const debriefPage: Page = (state, send) => {
+  const { last, settings } = state;
+  if (last === null) return <Sheet title={words.after.title}>{null}</Sheet>;
+  const { bike, rider } = last.recording;
+  const next = levelForButton(state);
+  const inGroup = placeOfRest(last.rest) !== null;
   return (
-    <div class="debrief-page" data-open={open}>
-      {!props.same && <p class="paper-card notice">{words.differs}</p>}
-      <Top {...{ props, speech, asksGuess, open }} />
-      <section class="paper-card strip-card" aria-label={words.strip.title}>
-        <Strip
-          data={data}
-          pitch={report?.guessPitch ?? null}
-          words={words}
-          format={speech.format}
-          onWatch={props.onWatch}
-        />
-      </section>
-      {open ? (
-        <>
-          <PitchCards
-            course={data.course}
-            machine={data.machine}
-            pitches={report.pitches}
-            own={report.shifts}
-            best={best}
-            speech={speech}
-            onWatch={props.onWatch}
-          />
-          <Marks report={report} passMark={level.passMark} speech={speech} />
-        </>
-      ) : (
-        <p class="closed">{words.closed}</p>
+    <Sheet title={words.after.title} intro={last.level.title}>
+      {last.rest === TRIAL && (
+        <a class="button back-to-bench" href="#bench/edit">
+          {words.bench.back}
+        </a>
       )}
-      <Doing
-        {...props}
-        {...{ words, open, savePicture }}
-        onwards={open && report.verdict.next.code === 'onwards'}
+      <NewPatch state={state} last={last} />
+      <DebriefPage
+        // Another ride is another page: cursor and zoom begin anew.
+        key={last.recording.checkpoints.at(-1)}
+        level={last.level}
+        seed={last.recording.seed}
+        bike={bike}
+        rider={rider}
+        trace={last.trace}
+        reference={last.reference}
+        report={last.report}
+        share={last.share}
+        same={last.same}
+        units={settings.units}
+        words={debriefWords}
+        childrenWords={childrenDebriefWords}
+        bikeName={words.bike.names[bike.id] ?? words.bike.own}
+        riderName={words.bike.riderNames[rider.id] ?? words.bike.ownRider}
+        cautions={words.cautions.short}
+        saved={savedWords(last.kept)}
+        guess={last.guess}
+        {...(inGroup
+          ? { nextLevelTitle: null, againLabel: words.after.backToGroup }
+          : { nextLevelTitle: next?.title ?? null })}
+        {...wishes(last, next?.id ?? null, send)}
       />
-      {open && (
-        <AfterPaint key={trace.samples.length}>
-          {() => <Sheet {...{ props, data, speech, paper }} />}
-        </AfterPaint>
-      )}
-    </div>
+    </Sheet>
   );
-}
+};
 
-/** The guess, and beside it, once it is made, the three sentences. */
-function Top(parts: {
-  readonly props: DebriefProps;
-  readonly speech: Speech;
-  readonly asksGuess: boolean;
-  readonly open: boolean;
-}): JSX.Element {
-  const { props, speech, asksGuess, open } = parts;
-  const { report, guess } = props;
+/** A lesson of a children's level that was ridden to its end for the first time. */
+function NewPatch({ state, last }: { readonly state: State; readonly last: AfterRide }): JSX.Element | null {
+  const { teaches, audience, id } = last.level;
+  const rides = state.results.filter(({ levelId }) => levelId === id).length;
+  if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
+  const name = words.lessons[teaches];
   return (
-    <div class="debrief-top">
-      {asksGuess && <GuessCard {...{ report, guess, speech }} share={props.share} onGuess={props.onGuess} />}
-      {!asksGuess && report === null && (
-        <section class="paper-card">
-          <Working share={props.share} speech={speech} />
-        </section>
-      )}
-      {open && report !== null && (
-        <section class="paper-card">
-          <Sentences verdict={report.verdict} nextLevelTitle={props.nextLevelTitle} speech={speech} />
-        </section>
-      )}
-    </div>
+    <section class="patch-new" aria-live="polite">
+      <Patch lesson={teaches} name={name} index={0} />
+      <p>{words.patches.fresh(name)}</p>
+    </section>
   );
 }
 
-/** Words and numbers for the audience of the level. */
-function useSpeech({ level, units, words, childrenWords }: DebriefProps, pitchCount: number): Speech {
-  const chosen = level.audience === 'children' ? (childrenWords ?? words) : words;
-  return useMemo(
-    () => ({
-      words: chosen,
-      format: createFormat(units),
-      pitchCount,
-    }),
-    [chosen, units, pitchCount],
-  );
+function wishes(last: AfterRide, nextId: string | null, send: Send) {
+  const { recording } = last;
+  return {
+    onGuess: (guess: NonNullable<AfterRide['guess']>) =>
+      send({ kind: 'after-ride', recording, change: { guess } }),
+    onWatch: (fromM: number) => send({ kind: 'watch', fromM }),
+    onRideAgain: () => send({ kind: 'ask-ride', levelId: last.rest }),
+    onNextLevel: () => send({ kind: 'ask-ride', levelId: nextId ?? last.rest }),
+    onPrint: () => window.print(),
+    onSaveRide: () =>
+      offerFile(
+        new Blob([JSON.stringify(recording)], { type: 'application/json' }),
+        `${last.level.id}.ride.json`,
+      ),
+    onSavePicture: (picture: Blob) => offerFile(picture, `${last.level.id}.png`),
+  };
 }
 
-/** What the strip may show: without the best ride and without how heavy shifts were until the guess is made. */
-function useStripData(
-  { bike, rider, trace, reference, report }: DebriefProps,
-  course: Course,
-  open: boolean,
-): StripData {
-  const machine = useMemo(() => buildMachine(bike, rider), [bike, rider]);
-  return useMemo(
-    () => ({
-      course,
-      machine,
-      trace,
-      reference: open ? reference : null,
-      shifts: open ? (report?.shifts ?? null) : null,
-    }),
-    [course, machine, trace, reference, report, open],
-  );
-}
-
-function Sheet(parts: {
-  readonly props: DebriefProps;
-  readonly data: StripData;
-  readonly speech: Speech;
-  readonly paper: { current: SVGSVGElement | null };
-}): JSX.Element | null {
-  const { props, data, speech, paper } = parts;
-  if (props.report === null) return null;
-  return (
-    <PrintSheet
-      data={data}
-      report={props.report}
-      speech={speech}
-      subtitle={speech.words.print.subtitle(props.level.title, props.bikeName, props.riderName)}
-      nextLevelTitle={props.nextLevelTitle}
-      cautions={props.cautions}
-      stripRef={paper}
-    />
-  );
-}
-
-/** Draws its content only once what a person looks at has been painted. */
-function AfterPaint({ children }: { readonly children: () => JSX.Element | null }): JSX.Element | null {
-  const [painted, setPainted] = useState(false);
-  useEffect(() => setPainted(true), []);
-  return painted ? children() : null;
+function savedWords(kept: Kept): { state: Kept['state']; sentence?: string } {
+  if (kept.state === 'saving') return { state: 'saving' };
+  if (kept.state === 'saved') return { state: 'saved' };
+  const why = words.after.notSaved[kept.code] ?? words.after.notSaved['hangs'] ?? '';
+  return { state: 'not-saved', sentence: kept.smallCopy ? `${why} ${words.after.smallCopy}` : why };
 }

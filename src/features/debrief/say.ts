@@ -5,7 +5,7 @@
 import type { Guess } from '../../core/coach/results.ts';
 import type { MarkName, PitchReport, Reason, RideReport, Timing, Verdict } from '../../core/coach/types.ts';
 import { footPlace } from '../../charts/readout.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { DebriefWords } from './words.ts';
 
 /** What sentences are made with. */

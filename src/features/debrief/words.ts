@@ -3,7 +3,7 @@
  * with units come in already written; plain counts come in as numbers, because words bend round them.
  */
 import type { MarkName, Timing } from '../../core/coach/types.ts';
-import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from '../../ui/counting.ts';
+import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from '../../words/counting.ts';
 import { stripWords } from '../../charts/words.ts';
 
 const aim = (place: FootPlace): string =>

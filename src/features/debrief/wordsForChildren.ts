@@ -2,7 +2,7 @@
  * The debrief for children of about ten: the same page with short sentences and short words. Labels that a
  * child can read already stay as they are.
  */
-import { capital, count, type FootPlace, gears, seconds } from '../../ui/counting.ts';
+import { capital, count, type FootPlace, gears, seconds } from '../../words/counting.ts';
 import { type DebriefWords, debriefWords } from './words.ts';
 
 const hill = (index: number, all: number): string => (all === 1 ? 'the hill' : `hill ${index + 1}`);

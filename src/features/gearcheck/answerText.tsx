@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { GearOutcome } from '../../core/coach/gearCheck.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import {
   findHelp,

@@ -4,7 +4,7 @@ import { useId, useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { type GearCandidate, type GearOutcome, sortCandidates } from '../../core/coach/gearCheck.ts';
 import { USUAL_CAPACITY_TEETH } from '../../core/model/bikeInput.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import type { CheckState } from './state.ts';
 

@@ -8,7 +8,7 @@ import type { Bike, Rider } from '../../core/model/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import {
   type ChartLayout,

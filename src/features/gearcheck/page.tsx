@@ -1,110 +1,25 @@
-/**
- * The gear check below its head: which road, the answer in sentences, where the gears run out, other parts, all
- * gears, roll-out. Draws what it is given and asks through callbacks; riding the candidates is done elsewhere.
- */
-import type { JSX } from 'preact';
-import { useEffect, useId, useMemo, useReducer } from 'preact/hooks';
-import { courseOfLevel } from '../../core/level/build.ts';
-import type { Level } from '../../core/level/schema.ts';
-import { Answer } from './answerText.tsx';
-import { Candidates, partsText, type TakeParts } from './candidates.tsx';
-import { GearChart } from './chart.tsx';
-import { GearRoad } from './road.tsx';
-import { RollOut } from './rollOut.tsx';
-import { type CheckAction, type CheckState, NOTHING_HEARD, reduceCheck } from './state.ts';
-import type { GearCheckProps } from './types.ts';
-import './gearcheck.css';
+/** The gear check as a page of the game: rider, bike and roads of the state go in, wishes go to the store. */
+import { createFormat } from '../../words/format.ts';
+import { GearCheckPage } from './gearCheck.tsx';
+import { levelForButton } from '../../state/nextRide.ts';
+import type { GearCheckServices } from './services.ts';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import { gearCheckWords } from './words.ts';
 
-/** Id of a bike that is not one of the bundled ones. */
-const OWN_BIKE = 'own';
-
-/** The page below its head. */
-export function GearCheckPage(props: GearCheckProps): JSX.Element | null {
-  const { levels, ownLevels, chosenLevelId } = props;
-  const everything = [...levels, ...ownLevels];
-  const level = everything.find(({ id }) => id === chosenLevelId) ?? everything[0];
-  return level === undefined ? null : <Check {...props} level={level} />;
-}
-
-function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
-  const { level, bike, rider, words, format, onTakeBike } = props;
-  const [state, again] = useCheck(props);
-  const course = useMemo(() => courseOfLevel(level), [level]);
-  const id = useId();
-  const take: TakeParts = ({ chainringsTeeth, sprocketsTeeth }) =>
-    onTakeBike({ ...bike, id: OWN_BIKE, chainringsTeeth, sprocketsTeeth });
-  return (
-    <div class="gear-check">
-      <LevelChoice {...props} />
-      <p class="gear-you">
-        {words.you(
-          partsText(bike, format),
-          format.number(rider.cadenceLowRpm),
-          format.number(rider.cadenceHighRpm),
-        )}
-      </p>
-      <Answer state={state} words={words} format={format} onAgain={again} />
-      <section class="paper" aria-labelledby={id}>
-        <h2 id={id}>{words.profile.title}</h2>
-        <GearRoad course={course} own={state.own} words={words} format={format} />
-      </section>
-      <Candidates state={state} words={words} format={format} onTake={take} />
-      <GearChart bike={bike} rider={rider} words={words} format={format} />
-      <RollOut bike={bike} words={words} format={format} />
-    </div>
-  );
-}
-
-/** Asks for the road, bike and rider of the moment, and gives up what was asked before. */
-function useCheck(props: GearCheckProps & { readonly level: Level }): [CheckState, () => void] {
-  const { level, bike, rider, onCompute } = props;
-  const [state, send] = useReducer(reduceCheck, NOTHING_HEARD);
-  useEffect(() => {
-    let wanted = true;
-    const heard = (action: CheckAction): void => {
-      if (wanted) send(action);
-    };
-    send({ kind: 'start' });
-    const giveUp = onCompute(
-      { level, seed: level.seed, bike, rider },
-      {
-        onOwn: (outcome) => heard({ kind: 'own', outcome }),
-        onCandidate: (candidate) => heard({ kind: 'candidate', candidate }),
-        onDone: () => heard({ kind: 'done' }),
-        onFailed: () => heard({ kind: 'failed' }),
-      },
-    );
-    return () => {
-      wanted = false;
-      giveUp();
-    };
-  }, [level, bike, rider, onCompute, state.attempt]);
-  return [state, () => send({ kind: 'again' })];
-}
-
-function LevelChoice(props: GearCheckProps & { readonly level: Level }): JSX.Element {
-  const { levels, ownLevels, level, words, onChooseLevel } = props;
-  const groups = [
-    [words.ladder, levels.filter(({ audience }) => audience === 'everyone')],
-    [words.children, levels.filter(({ audience }) => audience === 'children')],
-    [words.own, ownLevels],
-  ] as const;
-  return (
-    <label class="gear-level">
-      <span>{words.road}</span>
-      <select value={level.id} onChange={(event) => onChooseLevel(event.currentTarget.value)}>
-        {groups
-          .filter(([, list]) => list.length > 0)
-          .map(([label, list]) => (
-            <optgroup key={label} label={label}>
-              {list.map(({ id, title }) => (
-                <option key={id} value={id} selected={id === level.id}>
-                  {title}
-                </option>
-              ))}
-            </optgroup>
-          ))}
-      </select>
-    </label>
-  );
-}
+export const gearCheckPage: Page<GearCheckServices> = (state, send, services) => (
+  <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro}>
+    <GearCheckPage
+      bike={state.settings.bike}
+      rider={state.settings.rider}
+      levels={state.levels}
+      ownLevels={state.ownLevels}
+      chosenLevelId={state.rest || (levelForButton(state)?.id ?? '')}
+      onCompute={services.checkGears}
+      onChooseLevel={(rest) => send({ kind: 'address', address: { view: 'gearcheck', rest } })}
+      onTakeBike={(bike) => send({ kind: 'choose-bike', bike })}
+      words={gearCheckWords}
+      format={createFormat(state.settings.units)}
+    />
+  </Sheet>
+);

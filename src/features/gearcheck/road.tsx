@@ -10,7 +10,7 @@ import { px } from '../../charts/lines.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/useWidth.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import { toldStretches } from './answer.ts';
 

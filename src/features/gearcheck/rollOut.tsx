@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { biggestRollOutM, ROLL_OUT_LIMITS, withinRollOut } from '../../core/model/rollout.ts';
 import type { Bike } from '../../core/model/types.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import { highestGear, type TeethPair } from './answer.ts';
 import { hardestWithin, limitOf } from './rollOutLimit.ts';

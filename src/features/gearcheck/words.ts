@@ -4,7 +4,7 @@
  */
 import type { TradeOff } from '../../core/coach/gearCheck.ts';
 import type { RollOutLimit } from '../../core/model/rollout.ts';
-import { capital, count, seconds } from '../../ui/counting.ts';
+import { capital, count, seconds } from '../../words/counting.ts';
 
 const GAINS: Partial<Record<TradeOff, string>> = {
   'easier-lowest': 'an easier lowest gear',

@@ -6,7 +6,7 @@ import { CHANCE_POINTS } from '../../core/coach/progress.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { ProgressWords } from './words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './dot.tsx';

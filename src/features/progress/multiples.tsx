@@ -5,7 +5,7 @@ import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
-import type { Format } from '../../ui/format.ts';
+import type { Format } from '../../words/format.ts';
 import type { ProgressWords } from './words.ts';
 import { Dot } from './dot.tsx';
 

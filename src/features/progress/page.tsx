@@ -1,101 +1,27 @@
-/**
- * The progress page below its head: check rides and what they can show, marks of all rides, and what is kept. It
- * compares nothing that must not be compared, and keeps nothing itself.
- */
-import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
-import type { ComponentChildren, JSX } from 'preact';
-import { useId, useMemo } from 'preact/hooks';
-import type { Format } from '../../ui/format.ts';
-import type { ProgressWords } from './words.ts';
-import { type Audience, CheckCard } from './checkCard.tsx';
-import { checkGroups } from './checks.ts';
-import { Multiples } from './multiples.tsx';
-import './progress.css';
+/** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
+import { createFormat } from '../../words/format.ts';
+import { Kept, type KeptServices } from '../../ui/kept.tsx';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import { ProgressPage } from './progress.tsx';
+import { checkAddress } from '../../state/rideLevel.ts';
+import { words } from '../../words/site.ts';
+import { progressWords } from './words.ts';
 
-export interface ProgressProps {
-  /** Kept results in any order. */
-  readonly rides: readonly KeptResult[];
-  /** Rides that are kept without marks, newest first. */
-  readonly unmarked: readonly UnmarkedRide[];
-  /** What a person should know about the keeping, or null while all is well. */
-  readonly health: string | null;
-  /** Saving, taking back and deleting. */
-  readonly kept: ComponentChildren;
-  readonly bikeName: (bikeId: string) => string;
-  readonly onCheckRide: (audience: Audience) => void;
-  readonly words: ProgressWords;
-  readonly format: Format;
-  /** Writes a date; the browser's way without it. */
-  readonly date?: (atMs: number) => string;
-}
+/** A road nobody has seen. */
+const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
 
-const localDate = (atMs: number): string =>
-  new Date(atMs).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
-
-/** The page below its head. */
-export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, health, kept, words, format, date = localDate } = props;
-  const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
-  const groups = useMemo(() => checkGroups(rides), [rides]);
-  return (
-    <div class="progress-page">
-      {health !== null && (
-        <p class="paper progress-health" role="alert">
-          {health}
-        </p>
-      )}
-      <CheckCard
-        groups={groups}
-        bikeName={props.bikeName}
-        date={date}
-        words={words}
-        format={format}
-        onCheckRide={props.onCheckRide}
-      />
-      <Limits words={words} />
-      {sorted.length === 0 ? (
-        <p class="paper">{words.empty}</p>
-      ) : (
-        <Multiples rides={sorted} date={date} words={words} format={format} />
-      )}
-      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} words={words} />}
-      {kept}
-    </div>
-  );
-}
-
-/** What is kept and counts nowhere, because it has no marks. */
-function Unmarked(props: {
-  readonly rides: readonly UnmarkedRide[];
-  readonly date: (atMs: number) => string;
-  readonly words: ProgressWords;
-}): JSX.Element {
-  const say = props.words.unmarked;
-  const id = useId();
-  return (
-    <section class="paper" aria-labelledby={id} data-unmarked>
-      <h2 id={id}>{say.title}</h2>
-      <ul>
-        {props.rides.map(({ id: key, atMs, levelTitle, standing }) => (
-          <li key={key} data-standing={standing}>
-            <b>{levelTitle}</b>, {props.date(atMs)}: {say.standing[standing]}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-function Limits({ words }: { readonly words: ProgressWords }): JSX.Element {
-  const id = useId();
-  return (
-    <section class="paper progress-limits" aria-labelledby={id}>
-      <h2 id={id}>{words.limits.title}</h2>
-      <ul>
-        {words.limits.lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </section>
-  );
-}
+export const progressPage: Page<KeptServices> = (state, send, services) => (
+  <Sheet title={progressWords.title} intro={progressWords.intro}>
+    <ProgressPage
+      rides={state.results}
+      unmarked={state.unmarked}
+      health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}
+      kept={<Kept services={services} rides={state.results.length + state.unmarked.length} />}
+      bikeName={(id) => words.bike.names[id] ?? words.bike.own}
+      onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
+      words={progressWords}
+      format={createFormat(state.settings.units)}
+    />
+  </Sheet>
+);

@@ -19,9 +19,9 @@ import {
   withPadButton,
 } from '../../core/settings/settings.ts';
 import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
-import { createFormat } from '../../ui/format.ts';
+import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { commonWords, keyName } from '../../ui/words.ts';
+import { commonWords, keyName } from '../../words/common.ts';
 import { settingsWords as words } from './words.ts';
 
 /** What the dialog is given; which key is being asked for is its own business. */

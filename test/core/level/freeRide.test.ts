@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FREE_RIDE_LONGEST_M, FREE_RIDE_SHORTEST_M } from '../../../src/core/level/generate.ts';
-import { hashOf, parseAddress } from '../../../src/ui/address.ts';
+import { hashOf, parseAddress } from '../../../src/state/address.ts';
 import { decodeFreeRide, encodeFreeRide, isFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
-import { freeRideWords, sayBadFreeRide } from '../../../src/features/freeride/words.ts';
+import { freeRideWords, sayBadFreeRide } from '../../../src/features/levels/freeRideWords.ts';
 
 describe('a wish in a link', () => {
   it('has a fixed spelling', () => {

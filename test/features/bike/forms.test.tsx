@@ -4,7 +4,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bikeById, riderById, RIDERS } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
-import { createFormat } from '../../../src/ui/format.ts';
+import { createFormat } from '../../../src/words/format.ts';
 import { OwnBikeForm } from '../../../src/features/bike/bikeForm.tsx';
 import { RiderForm } from '../../../src/features/bike/riderForm.tsx';
 import { ownBikeWords as words } from '../../../src/features/bike/words.ts';

@@ -12,7 +12,7 @@ import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
-import { DebriefPage } from '../../../src/features/debrief/page.tsx';
+import { DebriefPage } from '../../../src/features/debrief/debrief.tsx';
 import type { DebriefProps } from '../../../src/features/debrief/types.ts';
 import { debriefWords } from '../../../src/features/debrief/words.ts';
 import { childrenDebriefWords } from '../../../src/features/debrief/wordsForChildren.ts';

@@ -14,7 +14,7 @@ import {
   sayWell,
   type Speech,
 } from '../../../src/features/debrief/say.ts';
-import { createFormat } from '../../../src/ui/format.ts';
+import { createFormat } from '../../../src/words/format.ts';
 import { type DebriefWords, debriefWords } from '../../../src/features/debrief/words.ts';
 import { childrenDebriefWords } from '../../../src/features/debrief/wordsForChildren.ts';
 import { lateRide } from './ride.tsx';

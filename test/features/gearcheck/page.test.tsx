@@ -11,10 +11,10 @@ import type { Level } from '../../../src/core/level/schema.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
-import { createFormat } from '../../../src/ui/format.ts';
+import { createFormat } from '../../../src/words/format.ts';
 import { chartLayout, differentGears } from '../../../src/features/gearcheck/chartLayout.ts';
-import { GearCheckPage } from '../../../src/features/gearcheck/page.tsx';
-import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/features/gearcheck/types.ts';
+import { GearCheckPage } from '../../../src/features/gearcheck/gearCheck.tsx';
+import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/features/gearcheck/services.ts';
 import { gearCheckWords as words } from '../../../src/features/gearcheck/words.ts';
 
 const format = createFormat('metric', 'en-GB');

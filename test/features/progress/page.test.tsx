@@ -1,14 +1,14 @@
 /** The progress page: what is compared and what is not, what is said of it, and the three ways with what is kept. */
-import { Kept } from '../../../src/pages/kept.tsx';
+import { Kept } from '../../../src/ui/kept.tsx';
 import type { KeptResult } from '../../../src/core/coach/results.ts';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CHANCE_POINTS } from '../../../src/core/coach/progress.ts';
 import { noServices } from '../../app/noServices.ts';
-import { createFormat } from '../../../src/ui/format.ts';
+import { createFormat } from '../../../src/words/format.ts';
 import { checkGroups } from '../../../src/features/progress/checks.ts';
-import { ProgressPage, type ProgressProps } from '../../../src/features/progress/page.tsx';
+import { ProgressPage, type ProgressProps } from '../../../src/features/progress/progress.tsx';
 import { progressWords as words } from '../../../src/features/progress/words.ts';
 
 const DAY_MS = 86_400_000;

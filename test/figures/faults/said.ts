@@ -2,14 +2,14 @@
  * What the game says when something is wrong, and what each sentence claims, so that a sentence that names another
  * cause than the real one is found. The texts come from the words themselves.
  */
-import { afterWords } from '../../../src/pages/words/after.ts';
-import { benchWords } from '../../../src/pages/words/bench.ts';
-import { clinicWords } from '../../../src/pages/words/clinic.ts';
+import { afterWords } from '../../../src/words/after.ts';
+import { benchWords } from '../../../src/features/bench/words.ts';
+import { clinicWords } from '../../../src/features/clinic/words.ts';
 import { debriefWords } from '../../../src/features/debrief/words.ts';
 import { gearCheckWords } from '../../../src/features/gearcheck/words.ts';
-import { handoverWords } from '../../../src/pages/words/handover.ts';
-import { serviceWords } from '../../../src/pages/words/services.ts';
-import { words } from '../../../src/pages/words.ts';
+import { handoverWords } from '../../../src/features/handover/words.ts';
+import { serviceWords } from '../../../src/words/kept.ts';
+import { words } from '../../../src/words/site.ts';
 import type { Cause } from './types.ts';
 
 interface Sentence {

@@ -1,0 +1,233 @@
+/**
+ * The pages that carry things between devices, joined to the game: handing out, joining, handing back, collecting,
+ * and a club's own store. Fetches their owners and follows them.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { startRound } from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { offerFile } from '../../charts/picture.ts';
+import { nameOf } from '../../features/clinic/say.ts';
+import type { ClinicDesk, SavedRound } from '../../features/clinic/services.ts';
+import { createFormat } from '../../words/format.ts';
+import type { Page } from '../../ui/page.ts';
+import { BackWay, Sheet } from '../../ui/parts.tsx';
+import type { Services } from '../services.ts';
+import type { Send, State } from '../../state/store.ts';
+import { clinicWords } from '../../features/clinic/words.ts';
+import { handoverWords } from '../../features/handover/words.ts';
+import { sharedWords } from '../../features/handover/storeWords.ts';
+import { Collect } from '../../features/handover/collect.tsx';
+import { thisHost } from '../../features/handover/evening.ts';
+import { HandBack } from '../../features/handover/handBack.tsx';
+import { HandOut } from '../../features/handover/handOut.tsx';
+import { Join } from '../../features/handover/join.tsx';
+import { NOTHING_READ, readText } from '../../features/handover/reading.ts';
+import { StoreLine } from '../../features/handover/storeLine.tsx';
+import { StorePage } from '../../features/handover/storePage.tsx';
+import type { ClubStore, SessionCarry } from '../../features/handover/services.ts';
+
+interface SiteProps {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: Services;
+}
+
+type Tab = 'out' | 'back' | 'collect';
+
+const site = (): string => location.href.replace(/#.*$/, '');
+const saveFile = (name: string, text: string): void => offerFile(new Blob([text]), name);
+const copy = (text: string): Promise<boolean> =>
+  navigator.clipboard.writeText(text).then(
+    () => true,
+    () => false,
+  );
+
+/** `#join/…`: a tablet takes a plan. */
+export const joinPage: Page<Services> = (state, send, services) => <Joining {...{ state, send, services }} />;
+
+/** `#collect/…`: results that came by link. */
+export const collectPage: Page<Services> = (state, send, services) => (
+  <Arrived {...{ state, send, services }} />
+);
+
+function Joining({ state, send, services }: SiteProps): JSX.Element {
+  const desk = useFetched(() => services.clinic());
+  if (desk === null) return <Waiting title={handoverWords.join.title} />;
+  return (
+    <Join
+      arrived={state.rest}
+      levels={state.levels}
+      readRides={services.carry.readRides}
+      joined={desk.state().saved.rounds.map(({ plan }) => plan)}
+      words={handoverWords}
+      format={createFormat(state.settings.units)}
+      onJoin={(plan) =>
+        void services
+          .clinic()
+          .then((now) => join(now, plan))
+          .then(() => toSession(send, plan.id))
+      }
+      onGo={(planId) => toSession(send, planId)}
+    />
+  );
+}
+
+/** The session keeps the plan's own id and seed, or its rides would be those of another session. */
+async function join(desk: ClinicDesk, plan: ClinicPlan): Promise<void> {
+  const round: SavedRound = {
+    plan,
+    deviceId: desk.newId(),
+    round: startRound(plan),
+    startedAtMs: desk.now(),
+    feels: {},
+  };
+  await desk.onSaveRound(round);
+}
+
+function toSession(send: Send, planId: string, tab = ''): void {
+  const rest = tab === '' ? `s/${planId}` : `s/${planId}/${tab}`;
+  send({ kind: 'address', address: { view: 'clinic', rest } });
+}
+
+function Arrived({ state, send, services }: SiteProps): JSX.Element {
+  const desk = useFetched(() => services.clinic());
+  const planId = usePlanOf(state.rest);
+  const rounds = desk?.state().saved.rounds ?? [];
+  const latest = rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs)[0];
+  const session = rounds.find(({ plan }) => plan.id === planId) ?? (planId === null ? latest : undefined);
+  if (desk === null || planId === undefined) return <Waiting title={handoverWords.collect.title} />;
+  if (session === undefined)
+    return (
+      <Sheet title={handoverWords.collect.title}>
+        <section class="paper">
+          <output>{handoverWords.collect.noSession}</output>
+        </section>
+      </Sheet>
+    );
+  return <Carry {...{ state, send, services, session }} tab="collect" arrived={state.rest} />;
+}
+
+/** The session the rides in a link belong to; undefined while it is being read, null where it does not say. */
+function usePlanOf(arrived: string): string | null | undefined {
+  const [planId, setPlanId] = useState<string | null | undefined>(undefined);
+  useEffect(() => {
+    let wanted = true;
+    const tell = (id: string | null): void => {
+      if (wanted) setPlanId(id);
+    };
+    readText(NOTHING_READ, arrived).then(
+      ({ arrivals }) =>
+        tell(
+          arrivals.flatMap((one) => (one.kind === 'rides' ? one.read.set.records : []))[0]?.planId ?? null,
+        ),
+      () => tell(null),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [arrived]);
+  return planId;
+}
+
+/** One of the three pages of a session that carry something. */
+export function Carry(
+  props: SiteProps & { readonly session: SavedRound; readonly tab: Tab; readonly arrived?: string },
+): JSX.Element {
+  const { state, services, session, tab, arrived = '' } = props;
+  const { plan } = session;
+  const carry = useFetched(() => services.carry.session(plan));
+  const store = useFetched(services.carry.store);
+  useFollowed(carry);
+  useFollowed(store);
+  const storeLine = <StoreLine store={store} words={sharedWords} />;
+  const back = {
+    href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
+    word: clinicWords.tabs.tablets,
+  };
+  const shared = { plan, words: handoverWords, site: site(), onSaveFile: saveFile, onCopy: copy };
+  if (carry === null) return <Waiting title={clinicWords.tablets[tab].title} />;
+  return (
+    <BackWay.Provider value={back}>
+      {tab === 'out' && <HandOut {...shared} host={thisHost()} />}
+      {tab === 'back' && (
+        <HandBack {...shared} handOver={carry.handOver(session.deviceId)} store={storeLine} />
+      )}
+      {tab === 'collect' && (
+        <Collect
+          plan={plan}
+          collected={carry.collected()}
+          arrived={arrived}
+          readRides={services.carry.readRides}
+          nameOf={(nickname) => nameOf(nickname, clinicWords)}
+          words={handoverWords}
+          format={createFormat(state.settings.units)}
+          now={() => Date.now()}
+          onTake={(read) => carry.take(read)}
+          store={storeLine}
+        />
+      )}
+    </BackWay.Provider>
+  );
+}
+
+/** What goes to a club's own store from a session, on its pages. */
+export function Outgoing({ services }: Pick<SiteProps, 'services'>): JSX.Element {
+  const store = useFetched(services.carry.store);
+  useFollowed(store);
+  return <StoreLine store={store} words={sharedWords} />;
+}
+
+/** A club's own store: asking, and what has gone there. */
+export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.Element {
+  const store = useFetched(services.carry.store);
+  useFollowed(store);
+  if (store === null) return <Waiting title={sharedWords.title} />;
+  return (
+    <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
+      <StorePage
+        agreed={store.agreed()}
+        offered={store.offered()}
+        sent={store.sent()}
+        standing={store.state()}
+        overHttps={location.protocol === 'https:'}
+        words={sharedWords}
+        onTest={() => store.test()}
+        onAgree={(address) => store.agree(address)}
+        onStop={() => void store.stop()}
+      />
+    </BackWay.Provider>
+  );
+}
+
+function Waiting({ title }: { readonly title: string }): JSX.Element {
+  return (
+    <Sheet title={title}>
+      <section class="paper">
+        <output>{clinicWords.opening}</output>
+      </section>
+    </Sheet>
+  );
+}
+
+/** An owner, once it is there; asked for once. */
+function useFetched<T>(fetchIt: () => Promise<T>): T | null {
+  const [fetched, setFetched] = useState<T | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    fetchIt().then(
+      (one) => wanted && setFetched(() => one),
+      () => undefined,
+    );
+    return () => {
+      wanted = false;
+    };
+  }, []);
+  return fetched;
+}
+
+/** Draws anew whenever the owner has something new. */
+function useFollowed(owner: Pick<SessionCarry | ClubStore, 'subscribe'> | null): void {
+  const [, setCount] = useState(0);
+  useEffect(() => owner?.subscribe(() => setCount((count) => count + 1)), [owner]);
+}

@@ -1,0 +1,124 @@
+/** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import { offerFile } from '../../charts/picture.ts';
+import { createFormat } from '../../words/format.ts';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import type { Services } from '../services.ts';
+import type { Send, State } from '../../state/store.ts';
+import { clinicWords } from '../../features/clinic/words.ts';
+import { Carry, ClubStorePage, Outgoing } from './carryPages.tsx';
+import { ClinicPage } from '../../features/clinic/page.tsx';
+import { CARRY_TABS, type CarryTab } from '../../features/clinic/tablets.tsx';
+import type { ClinicDesk, ClinicProps, SavedRound } from '../../features/clinic/services.ts';
+
+export const clinicPage: Page<Services> = (state, send, services) => <Site {...{ state, send, services }} />;
+
+interface SiteProps {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: Services;
+}
+
+function Site({ state, send, services }: SiteProps): JSX.Element {
+  const { desk, told, open } = useDesk(services);
+  if (state.rest === 'store') return <ClubStorePage services={services} />;
+  const carried = desk === null ? null : carriedOf(desk, state.rest);
+  if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
+  if (desk !== null) return <Open {...{ state, send, services, desk }} />;
+  return (
+    <Sheet title={clinicWords.title}>
+      <section class="paper">
+        <output data-clinic-told={told}>{clinicWords[told]}</output>
+        {told === 'elsewhere' && (
+          <div class="buttons">
+            <Button strong data-go-on-here onClick={open}>
+              {clinicWords.goOnHere}
+            </Button>
+          </div>
+        )}
+      </section>
+    </Sheet>
+  );
+}
+
+/** A place of a session that carries something, or null. */
+function carriedOf(
+  desk: ClinicDesk,
+  place: string,
+): { readonly session: SavedRound; readonly tab: CarryTab } | null {
+  const [kind = '', id = '', name = ''] = place.split('/');
+  const tab = CARRY_TABS.find((one) => one === name);
+  const session = desk.state().saved.rounds.find(({ plan }) => plan.id === id);
+  return kind !== 's' || tab === undefined || session === undefined ? null : { session, tab };
+}
+
+function Open({ state, send, services, desk }: SiteProps & { readonly desk: ClinicDesk }): JSX.Element {
+  const [known, setKnown] = useState(() => desk.state());
+  const { units } = state.settings;
+  const format = useMemo(() => createFormat(units), [units]);
+  useEffect(() => {
+    const follow = (): void => setKnown(desk.state());
+    follow();
+    return desk.subscribe(follow);
+  }, [desk]);
+  useEffect(() => desk.look(state.rest), [desk, state.rest]);
+  const props: ClinicProps = {
+    ...desk,
+    ...known,
+    ...wishes(send),
+    place: state.rest,
+    levels: state.levels,
+    words: clinicWords,
+    format,
+    outgoing: <Outgoing services={services} />,
+  };
+  return <ClinicPage {...props} />;
+}
+
+function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDebrief' | 'onPlace'> {
+  const type = (name: string): string =>
+    name.endsWith('.csv') ? 'text/csv;charset=utf-8' : 'application/json';
+  return {
+    onSaveFile: (name, text) => offerFile(new Blob([text], { type: type(name) }), name),
+    onPrint: () => window.print(),
+    onDebrief: () => send({ kind: 'address', address: { view: 'debrief', rest: '' } }),
+    onPlace: (place) => send({ kind: 'address', address: { view: 'clinic', rest: place } }),
+  };
+}
+
+interface Fetched {
+  readonly desk: ClinicDesk | null;
+  /** What is said while there is none. */
+  readonly told: 'opening' | 'elsewhere' | 'openFailed';
+  readonly open: () => void;
+}
+
+/** The owner, once it is there and until another tab takes over. */
+function useDesk(services: Services): Fetched {
+  const [desk, setDesk] = useState<ClinicDesk | null>(null);
+  const [told, setTold] = useState<Fetched['told']>('opening');
+  const [times, setTimes] = useState(0);
+  useEffect(() => {
+    let wanted = true;
+    setTold('opening');
+    services.clinic().then(
+      (opened) => {
+        if (!wanted) return;
+        setDesk(opened);
+        void opened.gone.then(() => {
+          if (!wanted) return;
+          setDesk(null);
+          setTold('elsewhere');
+        });
+      },
+      () => wanted && setTold('openFailed'),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [services, times]);
+  return { desk, told, open: () => setTimes(times + 1) };
+}

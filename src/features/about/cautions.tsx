@@ -1,0 +1,29 @@
+/** What is said once before the very first ride; the tap that confirms it also begins the ride. */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import { Dialog, Icon } from '../../ui/parts.tsx';
+import type { Send } from '../../state/store.ts';
+import { words } from '../../words/site.ts';
+
+export function Cautions({ send }: { readonly send: Send }): JSX.Element {
+  const { cautions } = words;
+  return (
+    <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
+      <p class="lead">{cautions.intro}</p>
+      <ul>
+        {cautions.short.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <div class="buttons">
+        <Button strong data-accept autofocus onClick={() => send({ kind: 'accept-cautions' })}>
+          <Icon name="go" />
+          {cautions.accept}
+        </Button>
+        <a class="button" href="#about" onClick={() => send({ kind: 'close-dialog' })}>
+          {cautions.more}
+        </a>
+      </div>
+    </Dialog>
+  );
+}

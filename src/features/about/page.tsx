@@ -1,0 +1,52 @@
+/** How to play, why it feels like riding, privacy, what is kept, and care. */
+import type { Page } from '../../ui/page.ts';
+import { Kept, type KeptServices } from '../../ui/kept.tsx';
+import { KeyList } from '../../ui/keyList.tsx';
+import { Sheet } from '../../ui/parts.tsx';
+import { words } from '../../words/site.ts';
+
+export const aboutPage: Page<KeptServices> = (state, _send, services) => {
+  const { about } = words;
+  return (
+    <Sheet title={about.title}>
+      <div class="about">
+        <section class="paper">
+          <h2>{about.playTitle}</h2>
+          <ol class="steps">
+            {about.play.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ol>
+        </section>
+        <section class="paper">
+          <h2>{words.ride.controls}</h2>
+          <KeyList keys={state.settings.keys} />
+        </section>
+        <section class="paper">
+          <h2>{about.privacyTitle}</h2>
+          <p>{about.privacy}</p>
+          <h2>{about.modelTitle}</h2>
+          <p>{about.model}</p>
+          <p>{about.honest}</p>
+        </section>
+        <Kept services={services} rides={state.results.length + state.unmarked.length} />
+        <section class="paper">
+          <h2>{about.creditsTitle}</h2>
+          <ul>
+            {about.credits.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+        <section class="paper care">
+          <h2>{about.careTitle}</h2>
+          <ul>
+            {about.care.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      </div>
+    </Sheet>
+  );
+};

@@ -1,0 +1,56 @@
+/** What has to be put right before a level can be ridden, and what may surprise its rider: each with a way there. */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import type { LevelWarning } from '../../core/level/lint.ts';
+import type { Problem } from '../../core/level/problems.ts';
+import { benchWords } from './words.ts';
+import { sentenceOf } from '../../words/problems.ts';
+
+export function Checks(props: {
+  readonly problems: readonly Problem[];
+  /** Null while they are being looked for. */
+  readonly warnings: readonly LevelWarning[] | null;
+  readonly onGo: (finding: Problem) => void;
+}): JSX.Element {
+  const { problems, warnings, onGo } = props;
+  const say = benchWords.check;
+  return (
+    <section class="paper" aria-labelledby="bench-checks" data-checks>
+      <h2 id="bench-checks">{say.title}</h2>
+      <div aria-live="polite">
+        {problems.length > 0 && <Findings title={say.cannotRide} list={problems} onGo={onGo} />}
+        {problems.length === 0 && warnings === null && <p>{say.working}</p>}
+        {problems.length === 0 && warnings?.length === 0 && <p>{say.good}</p>}
+        {problems.length === 0 && warnings !== null && warnings.length > 0 && (
+          <Findings title={say.surprising} list={warnings} onGo={onGo} />
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Findings(props: {
+  readonly title: string;
+  readonly list: readonly Problem[];
+  readonly onGo: (finding: Problem) => void;
+}): JSX.Element {
+  return (
+    <>
+      <p>{props.title}</p>
+      <ul class="findings">
+        {props.list.map((finding, index) => (
+          <li key={`${index} ${finding.path}`} data-finding={finding.code}>
+            <span>{sentenceOf(finding)}</span>
+            <Button
+              look="small-button"
+              aria-label={`${benchWords.check.goThere}: ${sentenceOf(finding)}`}
+              onClick={() => props.onGo(finding)}
+            >
+              {benchWords.check.goThere}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

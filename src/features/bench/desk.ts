@@ -1,0 +1,122 @@
+/**
+ * The level that lies on the bench: its history, what is selected, and whether it is kept. It stays while a test ride
+ * takes the page away. Knows no page and no keeping.
+ */
+import { useEffect, useState } from 'preact/hooks';
+import {
+  applyEdit,
+  type LevelEdit,
+  type LevelHistory,
+  type PlacedList,
+  redo,
+  replaceLevel,
+  startHistory,
+  undo,
+} from '../../core/level/edit.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Laying } from './services.ts';
+
+/** A piece of road or something that lies on it. */
+export interface Selection {
+  readonly list: 'pieces' | PlacedList;
+  readonly index: number;
+}
+
+/** What lies on the bench. */
+export interface Draft {
+  readonly history: LevelHistory;
+  /** The level as it is kept on this device, or null while it never was. */
+  readonly kept: Level | null;
+  readonly selection: Selection | null;
+  /** Where test rides begin (m). */
+  readonly tryFromM: number;
+  /** What was ridden on the road that came in with it, and for which pieces that holds. */
+  readonly recorded: { readonly samples: readonly RecordedSample[]; readonly pieces: Level['pieces'] } | null;
+}
+
+/** The bench. */
+export interface Desk {
+  draft(): Draft | null;
+  open(level: Level, kept: boolean, recorded?: readonly RecordedSample[] | null): void;
+  /** Lays down again what lay there before, with nothing to be taken back. */
+  resume(laying: Laying): void;
+  edit(edit: LevelEdit, gesture?: string | null): void;
+  replace(level: Level, gesture?: string | null): void;
+  undo(): void;
+  redo(): void;
+  change(change: Partial<Pick<Draft, 'selection' | 'tryFromM' | 'recorded'>>): void;
+  /** This level has been kept, in this form. What was changed while it was being kept stays changed. */
+  markKept(level: Level, kept: Level): void;
+  close(): void;
+  subscribe(listener: () => void): () => void;
+}
+
+/** An empty bench. */
+export function createDesk(): Desk {
+  let draft: Draft | null = null;
+  const listeners = new Set<() => void>();
+  const set = (next: Draft | null): void => {
+    if (next === draft) return;
+    draft = next;
+    for (const listener of listeners) listener();
+  };
+  const onHistory = (change: (history: LevelHistory) => LevelHistory): void => {
+    if (draft === null) return;
+    const history = change(draft.history);
+    if (history !== draft.history) set(fitted({ ...draft, history }));
+  };
+  const resume = ({ level, kept, recorded }: Laying): void =>
+    set({
+      history: startHistory(level),
+      kept,
+      selection: null,
+      tryFromM: 0,
+      recorded: recorded === null ? null : { samples: recorded, pieces: level.pieces },
+    });
+  return {
+    draft: () => draft,
+    open: (level, kept, recorded = null) => resume({ level, kept: kept ? level : null, recorded }),
+    resume,
+    edit: (edit, gesture = null) => onHistory((history) => applyEdit(history, edit, gesture)),
+    replace: (level, gesture = null) => onHistory((history) => replaceLevel(history, level, gesture)),
+    undo: () => onHistory(undo),
+    redo: () => onHistory(redo),
+    change: (change) => draft !== null && set({ ...draft, ...change }),
+    markKept(level, kept) {
+      if (draft === null) return;
+      const { history } = draft;
+      set({ ...draft, kept, history: history.present === level ? { ...history, present: kept } : history });
+    },
+    close: () => set(null),
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+/** The bench of this browser tab. */
+export const desk = createDesk();
+
+/** Draws anew when something on the bench has changed. */
+export function useDraft(): Draft | null {
+  const [draft, setDraft] = useState(desk.draft());
+  useEffect(() => {
+    setDraft(desk.draft());
+    return desk.subscribe(() => setDraft(desk.draft()));
+  }, []);
+  return draft;
+}
+
+/** Whether there is something that is not kept. */
+export function isUnsaved({ history, kept }: Draft): boolean {
+  return history.present !== kept;
+}
+
+/** A selection that points at nothing any more is dropped. */
+function fitted(draft: Draft): Draft {
+  const { selection, history } = draft;
+  const there = selection === null || selection.index < history.present[selection.list].length;
+  return there ? draft : { ...draft, selection: null };
+}

@@ -1,0 +1,202 @@
+/**
+ * A level on the bench: its road from the side and as a list, what is wrong with it, what it would feel like, and
+ * what can be done with it. Every change goes through the desk, so that it can be taken back.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { levelFrom } from '../../core/level/cut.ts';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
+import { type LevelWarning, lintLevel } from '../../core/level/lint.ts';
+import { parseLevel } from '../../core/level/parse.ts';
+import type { Problem } from '../../core/level/problems.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { buildMachine } from '../../core/model/machine.ts';
+import type { Machine } from '../../core/model/types.ts';
+import { createFormat } from '../../words/format.ts';
+import type { Send, State } from '../../state/store.ts';
+import { benchWords } from './words.ts';
+import { Checks } from './checks.tsx';
+import { ComparePanel } from './comparePanel.tsx';
+import { type Draft, desk } from './desk.ts';
+import { placeOf, selectionAt } from './fields.ts';
+import { JsonPanel } from './jsonPanel.tsx';
+import { Lanes } from './lanes.tsx';
+import { MorePanel } from './morePanel.tsx';
+import { Profile } from './profile.tsx';
+import { ReferencePanel } from './referencePanel.tsx';
+import { SharePanel } from './sharePanel.tsx';
+import { Things } from './things.tsx';
+import { Toolbar } from './toolbar.tsx';
+import type { BenchServices, ReferenceRide, Who } from './services.ts';
+import { type Planning, usePlanning } from './usePlanning.ts';
+
+/** The road has rested for so long before it is looked at for warnings (ms). */
+const LINT_REST_MS = 250;
+/** A test ride of a place begins so far before it (m). */
+const RUN_UP_M = 60;
+
+export interface EditorProps {
+  readonly draft: Draft;
+  readonly state: State;
+  readonly services: BenchServices;
+  readonly send: Send;
+}
+
+export function Editor(props: EditorProps): JSX.Element {
+  const { draft, state, services, send } = props;
+  const { bike, rider } = state.settings;
+  const level = draft.history.present;
+  const own = useMemo(() => ({ bike, rider }), [bike, rider]);
+  const [chosen, setWho] = useState<Who | null>(null);
+  const who = chosen ?? own;
+  const machine = useMemo(() => buildMachine(who.bike, who.rider), [who]);
+  const course = useRoad(level);
+  const problems = useProblems(level);
+  const rideable = problems.length === 0 ? level : null;
+  const { planning, ask } = usePlanning(services, rideable, who);
+  const reference = planning.kind === 'done' ? planning.ride : null;
+  const samples = samplesFor(draft);
+  return (
+    <div class="bench">
+      <Toolbar
+        {...{ draft, course, services }}
+        faulty={rideable === null}
+        onTry={() => send({ kind: 'try-level', level: levelFrom(level, draft.tryFromM) })}
+      />
+      <section class="paper road-view pinned" aria-label={benchWords.edit.profile}>
+        <Profile
+          {...{ level, course, machine, reference }}
+          selection={draft.selection}
+          tryFromM={draft.tryFromM}
+          onSelect={(selection) => desk.change({ selection })}
+          onField={(field, value, gesture) => desk.edit(field.edit(value), gesture)}
+          onTryFrom={(tryFromM) => desk.change({ tryFromM })}
+        />
+      </section>
+      {reference !== null && (
+        <section class="paper road-view" aria-label={benchWords.reference.best}>
+          <Lanes lengthM={course.lengthM} reference={reference.trace.samples} recorded={samples} />
+        </section>
+      )}
+      <div class="bench-columns">
+        <div>
+          <Things
+            level={level}
+            selection={draft.selection}
+            onSelect={(selection) => desk.change({ selection })}
+            onEdit={(edit, gesture) => desk.edit(edit, gesture)}
+          />
+          <MorePanel level={level} onEdit={(edit, gesture) => desk.edit(edit, gesture)} />
+        </div>
+        <Panels
+          {...props}
+          {...{ who, own, machine, course, problems, rideable, planning, reference, samples }}
+          onWho={setWho}
+          onAsk={ask}
+        />
+      </div>
+    </div>
+  );
+}
+
+/** What is said about the level, and the ways it leaves the bench. */
+function Panels(
+  props: EditorProps & {
+    readonly who: Who;
+    readonly own: Who;
+    readonly machine: Machine;
+    readonly course: Course;
+    readonly problems: readonly Problem[];
+    readonly rideable: Level | null;
+    readonly planning: Planning;
+    readonly reference: ReferenceRide | null;
+    readonly samples: readonly RecordedSample[] | null;
+    readonly onWho: (who: Who) => void;
+    readonly onAsk: () => void;
+  },
+): JSX.Element {
+  const { draft, machine, problems, rideable, samples } = props;
+  const level = draft.history.present;
+  const warnings = useWarnings(rideable, machine);
+  return (
+    <div>
+      <Checks
+        problems={problems}
+        warnings={warnings}
+        onGo={(finding) => goTo(level, finding.path, 'fromM' in finding ? Number(finding.fromM) : null)}
+      />
+      <ReferencePanel {...props} />
+      {samples !== null && (
+        <ComparePanel
+          {...props}
+          samples={samples}
+          ride={props.reference}
+          keptId={draft.kept?.id ?? null}
+          format={createFormat(props.state.settings.units)}
+          onForgotten={() => desk.change({ recorded: null })}
+        />
+      )}
+      <SharePanel level={rideable} />
+      <JsonPanel level={level} onLevel={(next, gesture) => desk.replace(next, gesture)} />
+    </div>
+  );
+}
+
+/** Opens the thing a finding is about, puts the flag of the test ride before it, and gives its first field the focus. */
+function goTo(level: Level, path: string, fromM: number | null): void {
+  const selection = selectionAt(path);
+  const place = selection === null ? null : placeOf(level, selection);
+  const atM = fromM ?? place?.fromM ?? null;
+  desk.change({
+    ...(selection === null ? {} : { selection }),
+    ...(atM === null ? {} : { tryFromM: Math.max(0, Math.round(atM - RUN_UP_M)) }),
+  });
+  // What was opened is there after the next drawing.
+  setTimeout(() => {
+    const thing = selection === null ? '' : `[data-thing="${selection.list}[${selection.index}]"]`;
+    const there = document.querySelector<HTMLElement>(
+      thing === '' ? '[data-level-title]' : `${thing} input, ${thing} select`,
+    );
+    const shown = there ?? document.querySelector<HTMLElement>(`${thing} button`);
+    shown?.focus({ preventScroll: true });
+    shown?.scrollIntoView({ block: 'center' });
+  }, 0);
+}
+
+/** Why a level cannot be ridden. */
+function useProblems(level: Level): readonly Problem[] {
+  return useMemo(() => {
+    const parsed = parseLevel(level);
+    return parsed.ok ? [] : parsed.problems;
+  }, [level]);
+}
+
+/** What was ridden on this road; null once the road is another. */
+function samplesFor({ recorded, history }: Draft): readonly RecordedSample[] | null {
+  return recorded !== null && samePieces(recorded.pieces, history.present.pieces) ? recorded.samples : null;
+}
+
+/** The course of a level, built anew only when its road has changed. */
+function useRoad(level: Level) {
+  const { pieces, joinM, seed, stopLinesM, winds, surfaces, hidden } = level;
+  return useMemo(() => courseOfLevel(level), [pieces, joinM, seed, stopLinesM, winds, surfaces, hidden]);
+}
+
+/** Warnings, looked for when the road has rested; null meanwhile. */
+function useWarnings(level: Level | null, machine: Machine): readonly LevelWarning[] | null {
+  const [found, setFound] = useState<{ readonly for: Level; readonly list: readonly LevelWarning[] } | null>(
+    null,
+  );
+  useEffect(() => {
+    if (level === null) return undefined;
+    const timer = setTimeout(() => setFound({ for: level, list: lintLevel(level, machine) }), LINT_REST_MS);
+    return () => clearTimeout(timer);
+  }, [level, machine]);
+  return found !== null && found.for === level ? found.list : null;
+}
+
+function samePieces(a: Level['pieces'], b: Level['pieces']): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}

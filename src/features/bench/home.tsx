@@ -1,0 +1,224 @@
+/** The bench without a level on it: ways to begin, and the own levels with what can be done to each. */
+import type { JSX } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { type ParseResult, parseLevelText } from '../../core/level/parse.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { LIMITS } from '../../core/math/limits.ts';
+import { hashOf } from '../../state/address.ts';
+import { inLearningOrder } from '../../core/coach/ladder.ts';
+import { Profile } from '../../ui/pictures/profile.tsx';
+import type { Send } from '../../state/store.ts';
+import { words } from '../../words/site.ts';
+import { benchWords } from './words.ts';
+import { type Draft, isUnsaved } from './desk.ts';
+import { copyOf, freshLevel } from './fresh.ts';
+import { metric } from './say.ts';
+import type { BenchServices } from './services.ts';
+
+export interface HomeProps {
+  readonly levels: readonly Level[];
+  readonly ownLevels: readonly Level[];
+  readonly draft: Draft | null;
+  readonly services: BenchServices;
+  readonly send: Send;
+  /** The level on the bench is not wanted any more. */
+  readonly onDrop: () => void;
+  /** Puts a level on the bench. */
+  readonly onOpen: (level: Level, kept: boolean) => void;
+  /** Shows a level from a file before it is kept. */
+  readonly onFile: (result: ParseResult) => void;
+}
+
+export function Home(props: HomeProps): JSX.Element {
+  const { draft } = props;
+  const say = benchWords.home;
+  return (
+    <>
+      {draft !== null && isUnsaved(draft) && (
+        <section class="paper unsaved-note" data-unsaved>
+          <p>{say.unsaved(draft.history.present.title)}</p>
+          <div class="thing-doing">
+            <a class="button" href="#bench/edit">
+              {say.goOn}
+            </a>
+            <Button data-drop onClick={props.onDrop}>
+              {say.drop}
+            </Button>
+          </div>
+        </section>
+      )}
+      <Beginnings {...props} />
+      <OwnLevels {...props} />
+    </>
+  );
+}
+
+function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
+  const say = benchWords.home;
+  const [told, setTold] = useState('');
+  const read = async (file: Blob): Promise<void> => {
+    if (file.size > LIMITS.level.bytes.most) return setTold(say.tooBig);
+    onFile(parseLevelText(await file.text()));
+  };
+  return (
+    <section class="bench-begin" aria-label={say.make}>
+      <Button
+        look="paper way-card"
+        data-new
+        onClick={() => onOpen(freshLevel(say.fresh, say.freshSentence), false)}
+      >
+        <strong>{say.fresh}</strong>
+        <span>{say.freshHint}</span>
+      </Button>
+      <a class="paper way-card" href="#bench/road" data-road-way>
+        <strong>{say.road}</strong>
+        <span>{say.roadHint}</span>
+      </a>
+      <label class="paper way-card file-button">
+        <strong>{say.file}</strong>
+        <span>{say.fileHint}</span>
+        <input
+          type="file"
+          accept=".json,application/json"
+          data-level-file
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
+            if (file !== undefined) void read(file);
+            currentTarget.value = '';
+          }}
+        />
+      </label>
+      <CopyCard levels={levels} onOpen={onOpen} />
+      <output class="told on-ground">{told}</output>
+    </section>
+  );
+}
+
+/** Begins with one of the game's own levels. */
+function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX.Element | null {
+  const say = benchWords.home;
+  const ordered = useMemo(() => inLearningOrder(levels), [levels]);
+  const [copyId, setCopyId] = useState(ordered[0]?.id ?? '');
+  const copied = ordered.find((level) => level.id === copyId);
+  if (copied === undefined) return null;
+  return (
+    <div class="paper way-card">
+      <strong>{say.copy}</strong>
+      <span>{say.copyHint}</span>
+      <label class="select-field">
+        <span class="unseen">{say.choose}</span>
+        <select value={copyId} onChange={({ currentTarget }) => setCopyId(currentTarget.value)}>
+          {ordered.map((level) => (
+            <option key={level.id} value={level.id}>
+              {level.title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Button look="small-button" data-copy onClick={() => onOpen(copyOf(copied, copied.title), false)}>
+        {say.copyButton}
+      </Button>
+    </div>
+  );
+}
+
+function OwnLevels({ ownLevels, services, onOpen }: HomeProps): JSX.Element {
+  const say = benchWords.home;
+  const [told, setTold] = useState('');
+  const [removed, setRemoved] = useState<Level | null>(null);
+  const failed = (code: string): void => setTold(benchWords.keep.codes[code] ?? benchWords.keep.failed);
+  const remove = async (level: Level): Promise<void> => {
+    const answer = await services.remove(level.id);
+    if (!answer.saved) return failed(answer.code);
+    setRemoved(level);
+    setTold(say.removed(level.title));
+  };
+  const restore = async (level: Level): Promise<void> => {
+    const answer = await services.restore(level.id);
+    if (!answer.saved) return failed(answer.code);
+    setRemoved(null);
+    setTold(say.restored(level.title));
+  };
+  const duplicate = async (level: Level): Promise<void> => {
+    const copy = copyOf(level, nextTitle(level.title, ownLevels));
+    const answer = await services.keep(copy);
+    if (!answer.saved) return failed(answer.code);
+    setTold(say.duplicated(copy.title));
+  };
+  return (
+    <section class="level-row" aria-labelledby="bench-own">
+      <h2 id="bench-own">{say.own}</h2>
+      <output class={told === '' ? '' : 'paper told-card'}>
+        {told !== '' && <span>{told}</span>}
+        {removed !== null && (
+          <Button look="small-button" data-undo-remove onClick={() => void restore(removed)}>
+            {say.undoRemove}
+          </Button>
+        )}
+      </output>
+      {ownLevels.length === 0 && <p>{say.none}</p>}
+      <ul class="level-list">
+        {ownLevels.map((level) => (
+          <li key={level.id}>
+            <OwnCard
+              level={level}
+              onEdit={() => onOpen(level, true)}
+              onDuplicate={() => void duplicate(level)}
+              onRemove={() => void remove(level)}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function OwnCard(props: {
+  readonly level: Level;
+  readonly onEdit: () => void;
+  readonly onDuplicate: () => void;
+  readonly onRemove: () => void;
+}): JSX.Element {
+  const { level } = props;
+  const say = benchWords.home;
+  const course = useMemo(() => courseOfLevel(level), [level]);
+  const steepest = metric.percent(course.slopeRatio.reduce((a, b) => Math.max(a, b), 0));
+  const doing = (label: string, name: string, onClick: () => void): JSX.Element => (
+    <Button look="small-button" data-own={name} aria-label={say.named(label, level.title)} onClick={onClick}>
+      {label}
+    </Button>
+  );
+  return (
+    <article class="level-card own-card" data-own-level={level.id}>
+      <Profile course={course} label={words.levels.profile(steepest)} />
+      <div class="own-words">
+        <strong>{level.title}</strong>
+        <span>{level.sentence}</span>
+        <span class="level-facts">{say.facts(metric.road(course.lengthM), steepest)}</span>
+        <div class="thing-doing">
+          <a
+            class="small-button"
+            data-own="ride"
+            aria-label={say.named(say.ride, level.title)}
+            href={hashOf({ view: 'ride', rest: level.id })}
+          >
+            {say.ride}
+          </a>
+          {doing(say.edit, 'edit', props.onEdit)}
+          {doing(say.duplicate, 'duplicate', props.onDuplicate)}
+          {doing(say.remove, 'remove', props.onRemove)}
+        </div>
+      </div>
+    </article>
+  );
+}
+
+/** The title with a number that no other own level has. */
+function nextTitle(title: string, taken: readonly Level[]): string {
+  const bare = title.replace(/ \d+$/, '').slice(0, 74);
+  let number = 2;
+  while (taken.some((level) => level.title === `${bare} ${number}`)) number += 1;
+  return `${bare} ${number}`;
+}

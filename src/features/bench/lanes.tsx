@@ -1,0 +1,139 @@
+/**
+ * Cadence and speed below the profile, over the same metres: the reference ride as a full line, what was really
+ * ridden as a dashed one.
+ */
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { RecordedSample } from '../../core/gpx/recorded.ts';
+import type { TraceSample } from '../../core/ride/trace.ts';
+import { px } from '../../charts/lines.ts';
+import { benchWords } from './words.ts';
+import { isRolling } from './rolling.ts';
+import { metric } from './say.ts';
+import { SIDE } from './profile.tsx';
+import { useWidth } from './width.ts';
+
+const HEIGHT = 96;
+const TOP = 26;
+const BOTTOM = 84;
+const KMH_PER_MPS = 3.6;
+
+interface Curve {
+  readonly kind: 'best' | 'ridden';
+  /** Distance (m) and value; null is a gap. */
+  readonly points: readonly (readonly [atM: number, value: number | null])[];
+}
+
+export function Lanes(props: {
+  readonly lengthM: number;
+  readonly reference: readonly TraceSample[];
+  readonly recorded: readonly RecordedSample[] | null;
+}): JSX.Element {
+  const { lengthM, reference, recorded } = props;
+  const { cadence, speed } = useMemo(() => {
+    const ridden = recorded ?? [];
+    return {
+      cadence: [
+        best(reference, (one, rolls) => (rolls ? one.cadenceRpm : null)),
+        { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.cadenceRpm || null] as const) },
+      ] satisfies Curve[],
+      speed: [
+        best(reference, (one) => one.speedMps * KMH_PER_MPS),
+        { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.speedMps * KMH_PER_MPS] as const) },
+      ] satisfies Curve[],
+    };
+  }, [reference, recorded]);
+  const say = benchWords.reference;
+  return (
+    <div class="lanes">
+      <Lane title={say.cadenceLane} curves={cadence} lengthM={lengthM} least={40} most={110} />
+      {recorded !== null && (
+        <>
+          <Lane title={`${say.speedLane}, km/h`} curves={speed} lengthM={lengthM} least={0} most={30} />
+          <p class="lane-legend">
+            <svg width="34" height="10" aria-hidden="true">
+              <path class="curve best" d="M0 5H34" />
+            </svg>
+            {say.best}
+            <svg width="34" height="10" aria-hidden="true">
+              <path class="curve ridden" d="M0 5H34" />
+            </svg>
+            {say.ridden}
+          </p>
+        </>
+      )}
+    </div>
+  );
+}
+
+function best(
+  reference: readonly TraceSample[],
+  value: (one: TraceSample, rolls: boolean) => number | null,
+): Curve {
+  const rolls = isRolling(reference);
+  const points = reference.map((one, index) => [one.distanceM, value(one, rolls[index] === true)] as const);
+  return { kind: 'best', points };
+}
+
+function Lane(props: {
+  readonly title: string;
+  readonly curves: readonly Curve[];
+  readonly lengthM: number;
+  /** The scale holds at least these two. */
+  readonly least: number;
+  readonly most: number;
+}): JSX.Element {
+  const { title, curves, lengthM } = props;
+  const { ref, width } = useWidth<HTMLDivElement>(960);
+  const all = curves.flatMap(({ points }) => points.flatMap(([, value]) => (value === null ? [] : [value])));
+  const low = all.reduce((a, b) => Math.min(a, b), props.least);
+  const high = all.reduce((a, b) => Math.max(a, b), props.most);
+  const x = (atM: number): number => SIDE + (atM / lengthM) * (width - 2 * SIDE);
+  const y = (value: number): number => BOTTOM - ((value - low) / (high - low)) * (BOTTOM - TOP);
+  const ends = `${metric.number(low)} – ${metric.number(high)}`;
+  return (
+    <div ref={ref}>
+      <svg
+        width={width}
+        height={HEIGHT}
+        viewBox={`0 0 ${width} ${HEIGHT}`}
+        role="img"
+        aria-label={`${title}: ${ends}`}
+      >
+        <text class="lane-title" x={SIDE} y={16}>
+          {title}
+        </text>
+        <text class="lane-title" x={width - SIDE} y={16} text-anchor="end">
+          {ends}
+        </text>
+        <path class="lane-edge" d={`M${SIDE} ${TOP}H${width - SIDE}M${SIDE} ${BOTTOM}H${width - SIDE}`} />
+        {curves.map(({ kind, points }) => (
+          <path key={kind} class={`curve ${kind}`} d={curvePath(points, x, y)} />
+        ))}
+      </svg>
+    </div>
+  );
+}
+
+/** A line through the last point of every pixel; a null lifts the pen. */
+function curvePath(
+  points: Curve['points'],
+  x: (atM: number) => number,
+  y: (value: number) => number,
+): string {
+  let path = '';
+  let down = false;
+  let lastPx = Number.NEGATIVE_INFINITY;
+  for (const [atM, value] of points) {
+    if (value === null) {
+      down = false;
+      continue;
+    }
+    const atPx = x(atM);
+    if (down && atPx - lastPx < 1) continue;
+    path += `${down ? 'L' : 'M'}${px(atPx)} ${px(y(value))}`;
+    down = true;
+    lastPx = atPx;
+  }
+  return path;
+}

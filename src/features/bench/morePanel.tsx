@@ -1,0 +1,96 @@
+/** The rest of a level: what it teaches, for whom, its chance, the mark to pass, and the help on the screen. */
+import type { JSX } from 'preact';
+import type { LevelEdit } from '../../core/level/edit.ts';
+import { LESSONS, type Level } from '../../core/level/schema.ts';
+import { Tick } from '../../ui/controls.tsx';
+import { words } from '../../words/site.ts';
+import { benchWords } from './words.ts';
+import { NumberField } from './numberField.tsx';
+
+const BIGGEST_SEED = 4_294_967_295;
+
+type Values = Extract<LevelEdit, { kind: 'set' }>['values'];
+type Set = (values: Values, gesture?: string | null) => void;
+
+export function MorePanel(props: {
+  readonly level: Level;
+  readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
+}): JSX.Element {
+  const { level, onEdit } = props;
+  const say = benchWords.edit;
+  const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
+  return (
+    <details class="paper">
+      <summary>
+        <h2>{say.more}</h2>
+      </summary>
+      <div class="thing-fields">
+        <Purpose level={level} set={set} />
+        <NumberField
+          label={say.seed}
+          unit=""
+          name="seed"
+          value={level.seed}
+          low={0}
+          high={BIGGEST_SEED}
+          step={1}
+          onValue={(seed, gesture) => set({ seed: Math.round(seed) }, gesture)}
+        />
+        <NumberField
+          label={say.passMark}
+          unit=""
+          name="pass-mark"
+          value={level.passMark}
+          low={0}
+          high={100}
+          step={5}
+          onValue={(passMark, gesture) => set({ passMark }, gesture)}
+        />
+      </div>
+      <p class="quiet">{say.seedHint}</p>
+      <fieldset class="aids">
+        <legend>{say.aids}</legend>
+        {(Object.keys(benchWords.aids) as (keyof Level['aids'])[]).map((aid) => (
+          <Tick
+            key={aid}
+            label={benchWords.aids[aid]}
+            checked={level.aids[aid]}
+            onChange={(on) => set({ aids: { ...level.aids, [aid]: on } })}
+          />
+        ))}
+      </fieldset>
+    </details>
+  );
+}
+
+/** What a level teaches, and whom. */
+function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): JSX.Element {
+  const say = benchWords.edit;
+  return (
+    <>
+      <label class="select-field">
+        <span>{say.lesson}</span>
+        <select
+          value={level.teaches}
+          onChange={({ currentTarget }) => set({ teaches: currentTarget.value as Level['teaches'] })}
+        >
+          {LESSONS.map((lesson) => (
+            <option key={lesson} value={lesson}>
+              {words.lessons[lesson]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label class="select-field">
+        <span>{say.audience}</span>
+        <select
+          value={level.audience}
+          onChange={({ currentTarget }) => set({ audience: currentTarget.value as Level['audience'] })}
+        >
+          <option value="everyone">{say.everyone}</option>
+          <option value="children">{say.children}</option>
+        </select>
+      </label>
+    </>
+  );
+}

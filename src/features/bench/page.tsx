@@ -1,0 +1,141 @@
+/**
+ * The level bench: which of its parts an address shows. `#bench` is the list, `#bench/edit` the level that lies on
+ * it, `#bench/road` a road from a file, `#bench/level.…` a level that came by link.
+ */
+import './bench.css';
+import './forms.css';
+import './road.css';
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import type { ParseResult } from '../../core/level/parse.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Page } from '../../ui/page.ts';
+import { Dialog, Sheet } from '../../ui/parts.tsx';
+import type { Send, State } from '../../state/store.ts';
+import { benchWords } from './words.ts';
+import { desk, isUnsaved, useDraft } from './desk.ts';
+import { Editor } from './editor.tsx';
+import { Home } from './home.tsx';
+import { outlive } from './outlive.ts';
+import { Opened, OpenedLink } from './opened.tsx';
+import { RoadImport } from './roadImport.tsx';
+import { sharedText } from './shareLink.ts';
+import type { BenchPageServices, BenchServices } from './services.ts';
+
+export const benchPage: Page<BenchPageServices> = (state, send, services) => (
+  <Bench {...{ state, send, services }} />
+);
+
+interface BenchProps {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: BenchPageServices;
+}
+
+function Bench({ state, send, services }: BenchProps): JSX.Element {
+  const [mine, setMine] = useState<BenchServices | null>(null);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    const open = async (): Promise<void> => {
+      const bench = await services.bench();
+      await outlive(desk, bench);
+      setMine(bench);
+    };
+    open().catch(() => setFailed(true));
+  }, []);
+  const { title, intro } = titleOf(state.rest);
+  return (
+    <Sheet title={title} intro={intro}>
+      {mine === null ? (
+        <output>{failed ? benchWords.openFailed : benchWords.opening}</output>
+      ) : (
+        <Part state={state} send={send} services={mine} />
+      )}
+    </Sheet>
+  );
+}
+
+function titleOf(rest: string): { readonly title: string; readonly intro: string } {
+  if (rest === 'road') return benchWords.road;
+  if (sharedText(rest) !== null) return benchWords.opened;
+  return benchWords;
+}
+
+function Part(props: {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: BenchServices;
+}): JSX.Element {
+  const { state, send, services } = props;
+  const { rest, levels, ownLevels } = state;
+  const draft = useDraft();
+  /** A level from a file, shown before it is kept. */
+  const [file, setFile] = useState<ParseResult | null>(null);
+  /** What is to be done once the unsaved level may go. */
+  const [waiting, setWaiting] = useState<(() => void) | null>(null);
+  const go = (to: string): void => send({ kind: 'address', address: { view: 'bench', rest: to } });
+  const open = async (level: Level, kept: boolean): Promise<void> => {
+    const recorded = kept ? await services.recordedOf(level.id) : null;
+    desk.open(level, kept, recorded);
+    go('edit');
+  };
+  const askFirst = (level: Level, kept: boolean): void => {
+    const doing = (): void => void open(level, kept);
+    if (draft !== null && isUnsaved(draft) && draft.history.past.length > 0) setWaiting(() => doing);
+    else doing();
+  };
+  const shared = sharedText(rest);
+  const opened = { ownLevels, services, send };
+  const dialog = waiting !== null && draft !== null && (
+    <LeaveDialog
+      title={draft.history.present.title}
+      onKeep={() => {
+        setWaiting(null);
+        go('edit');
+      }}
+      onDrop={() => {
+        setWaiting(null);
+        waiting();
+      }}
+      onClose={() => setWaiting(null)}
+    />
+  );
+  if (shared !== null) return <OpenedLink {...opened} text={shared} onLeave={() => go('')} />;
+  if (rest === 'road') return <RoadImport services={services} send={send} />;
+  if (rest === 'edit' && draft !== null) return <Editor {...{ draft, state, services, send }} />;
+  if (file !== null) return <Opened {...opened} result={file} onLeave={() => setFile(null)} />;
+  return (
+    <>
+      <Home
+        {...{ levels, ownLevels, draft, services, send }}
+        onDrop={() => setWaiting(() => () => desk.close())}
+        onOpen={askFirst}
+        onFile={setFile}
+      />
+      {dialog}
+    </>
+  );
+}
+
+function LeaveDialog(props: {
+  readonly title: string;
+  readonly onKeep: () => void;
+  readonly onDrop: () => void;
+  readonly onClose: () => void;
+}): JSX.Element {
+  const say = benchWords.leave;
+  return (
+    <Dialog title={say.title} onClose={props.onClose}>
+      <p>{say.text(props.title)}</p>
+      <div class="buttons">
+        <Button strong autofocus onClick={props.onKeep}>
+          {say.keep}
+        </Button>
+        <Button data-drop-changes onClick={props.onDrop}>
+          {say.drop}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,219 @@
+/**
+ * The road of the bench from the side: ground, what lies on it, the shifts of the reference ride, and the handles of
+ * what is selected. Draws and reports; edits are done by those who use it.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { pieceLengthM } from '../../core/course/build.ts';
+import type { Course } from '../../core/course/types.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Machine } from '../../core/model/types.ts';
+import { roadPaths } from '../../charts/road.ts';
+import { benchWords } from './words.ts';
+import type { Selection } from './desk.ts';
+import { type Field, fieldsOf, pieceStartM, placeOf } from './fields.ts';
+import { Handle } from './handle.tsx';
+import { Bands } from './profileBands.tsx';
+import { fieldValue, metric, pieceNumbers } from './say.ts';
+import { ShiftMarks } from './shiftMarks.tsx';
+import type { ReferenceRide } from './services.ts';
+import { useWidth } from './width.ts';
+
+const HEIGHT = 276;
+const TOP = 46;
+const BOTTOM = 194;
+export const SIDE = 24;
+/** A pixel of dragging up is a tenth of a point of gradient. */
+const PERCENT_PER_PX = 0.1;
+/** Numbers stand over pieces at least this wide (px). */
+const WIDE_ENOUGH = 46;
+/** Least road of a test ride (m). */
+const LEAST_TRY_M = 100;
+
+export interface ProfileProps {
+  readonly level: Level;
+  readonly course: Course;
+  readonly selection: Selection | null;
+  readonly tryFromM: number;
+  readonly machine: Machine;
+  readonly reference: ReferenceRide | null;
+  readonly onSelect: (selection: Selection) => void;
+  readonly onField: (field: Field, value: number, gesture: string) => void;
+  readonly onTryFrom: (atM: number) => void;
+}
+
+type Across = (atM: number) => number;
+
+export function Profile(props: ProfileProps): JSX.Element {
+  const { level, course, selection, reference } = props;
+  const { ref, width } = useWidth<HTMLDivElement>(960);
+  // While a handle is dragged the scale stays, or the road would run away from the finger.
+  const [heldPxPerM, setHeld] = useState<number | null>(null);
+  const pxPerM = heldPxPerM ?? (width - 2 * SIDE) / course.lengthM;
+  const x: Across = (atM) => SIDE + atM * pxPerM;
+  const right = x(course.lengthM);
+  const paths = useMemo(
+    () => roadPaths(course, { fromM: 0, toM: course.lengthM, left: SIDE, right, top: TOP, bottom: BOTTOM }),
+    [course, right],
+  );
+  const y: Across = (atM) => paths.y(Math.min(course.lengthM, atM));
+  useClick(ref, (atPx) => {
+    const atM = (atPx - SIDE) / pxPerM;
+    const index = level.pieces.findLastIndex((_, i) => pieceStartM(level, i) <= atM);
+    if (index >= 0 && atM <= course.lengthM) props.onSelect({ list: 'pieces', index });
+  });
+  return (
+    <div class="bench-profile" ref={ref} data-profile>
+      <svg
+        width={width}
+        height={HEIGHT}
+        viewBox={`0 0 ${width} ${HEIGHT}`}
+        role="img"
+        aria-label={benchWords.edit.profile}
+      >
+        <Selected {...{ level, selection, x }} />
+        <path class="ground" d={paths.ground} />
+        <path class="hatching" d={paths.hatching} />
+        <path class="outline" d={paths.outline} />
+        <PieceNumbers {...{ level, x, y }} />
+        <Bands level={level} x={x} y={y} top={BOTTOM + 4} selection={selection} />
+        <Axis lengthM={course.lengthM} x={x} />
+        {reference !== null && <ShiftMarks report={reference.report} x={x} y={y} />}
+      </svg>
+      <Handles
+        {...props}
+        x={x}
+        y={y}
+        pxPerM={pxPerM}
+        onDrag={(dragging) => setHeld(dragging ? pxPerM : null)}
+      />
+    </div>
+  );
+}
+
+/** A click on the drawing itself, for those with a mouse; everybody can do the same in the list. */
+function useClick(ref: { readonly current: HTMLElement | null }, onClick: (atPx: number) => void): void {
+  const take = useRef(onClick);
+  take.current = onClick;
+  useEffect(() => {
+    const element = ref.current;
+    const click = (event: MouseEvent): void => {
+      if (element === null || event.target instanceof HTMLInputElement) return;
+      take.current(event.clientX - element.getBoundingClientRect().left);
+    };
+    element?.addEventListener('click', click);
+    return () => element?.removeEventListener('click', click);
+  }, []);
+}
+
+/** One handle for each number of the selected thing that has one, and the flag where test rides begin. */
+function Handles(
+  props: ProfileProps & {
+    readonly x: Across;
+    readonly y: Across;
+    readonly pxPerM: number;
+    readonly onDrag: (dragging: boolean) => void;
+  },
+): JSX.Element {
+  const { level, course, selection, x, y, pxPerM } = props;
+  const fields = selection === null ? [] : fieldsOf(level, selection);
+  const tryFromM = Math.min(props.tryFromM, course.lengthM);
+  return (
+    <>
+      <Handle
+        label={benchWords.tryOut.start}
+        value={Math.round(tryFromM)}
+        low={0}
+        high={Math.max(0, course.lengthM - LEAST_TRY_M)}
+        step={course.lengthM > 2_000 ? 50 : 10}
+        shown={metric.distance(tryFromM)}
+        axis="along"
+        x={x(tryFromM)}
+        y={y(tryFromM) - 17}
+        perPx={1 / pxPerM}
+        kind="begin"
+        onValue={props.onTryFrom}
+      />
+      {fields.map(({ handle, ...field }) =>
+        handle === null ? null : (
+          <Handle
+            key={`${selection?.list} ${selection?.index} ${field.name}`}
+            {...field}
+            label={benchWords.fields[field.name]}
+            shown={fieldValue(field)}
+            axis={handle.axis}
+            x={x(handle.atM)}
+            y={y(handle.atM) - (handle.axis === 'up' ? 6 : 0)}
+            perPx={handle.axis === 'up' ? PERCENT_PER_PX : 1 / pxPerM}
+            kind="edge"
+            onValue={(value, gesture) => props.onField({ ...field, handle }, value, gesture)}
+            onDrag={props.onDrag}
+          />
+        ),
+      )}
+    </>
+  );
+}
+
+/** The selected piece or stretch as a lighter strip behind the road. */
+function Selected(props: {
+  readonly level: Level;
+  readonly selection: Selection | null;
+  readonly x: Across;
+}): JSX.Element | null {
+  const { level, selection, x } = props;
+  const place = selection === null ? null : placeOf(level, selection);
+  if (place === null) return null;
+  const left = x(place.fromM) - 1;
+  return (
+    <rect class="selected" x={left} y={6} width={Math.max(3, x(place.toM) - left)} height={BOTTOM - 6} />
+  );
+}
+
+/** Gradients over the pieces that have one, where there is room. */
+function PieceNumbers(props: { readonly level: Level; readonly x: Across; readonly y: Across }): JSX.Element {
+  const { level, x, y } = props;
+  let endM = 0;
+  return (
+    <g class="piece-numbers" aria-hidden="true">
+      {level.pieces.map((piece, index) => {
+        const startM = endM;
+        endM += pieceLengthM(piece);
+        if (piece.kind === 'flat' || piece.kind === 'recorded') return null;
+        if (x(endM) - x(startM) < WIDE_ENOUGH) return null;
+        const middleM = (startM + endM) / 2;
+        return (
+          <text key={index} x={x(middleM)} y={Math.max(16, y(middleM) - 30)} text-anchor="middle">
+            {pieceNumbers(piece).split(', ').at(-1)}
+          </text>
+        );
+      })}
+    </g>
+  );
+}
+
+const AXIS_STEPS_M = [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000] as const;
+const AXIS_GAP_PX = 90;
+
+/** Numbers at the ends stay inside of the drawing. */
+function anchorOf(atM: number, lengthM: number): 'start' | 'middle' | 'end' {
+  if (atM === 0) return 'start';
+  return atM > lengthM * 0.97 ? 'end' : 'middle';
+}
+
+/** Distances along the lower edge. */
+function Axis({ lengthM, x }: { readonly lengthM: number; readonly x: Across }): JSX.Element {
+  const most = (x(lengthM) - x(0)) / AXIS_GAP_PX;
+  const stepM = AXIS_STEPS_M.find((step) => lengthM / step <= most) ?? 5_000;
+  const marks: number[] = [];
+  for (let atM = 0; atM <= lengthM; atM += stepM) marks.push(atM);
+  return (
+    <g class="axis" aria-hidden="true">
+      {marks.map((atM) => (
+        <text key={atM} x={x(atM)} y={HEIGHT - 6} text-anchor={anchorOf(atM, lengthM)}>
+          {metric.distance(atM)}
+        </text>
+      ))}
+    </g>
+  );
+}

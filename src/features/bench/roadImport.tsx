@@ -1,0 +1,231 @@
+/**
+ * A road from a GPX file: chosen or dropped, read in a worker with its progress, then handed to the choice of the
+ * stretch. What cannot be used is said in a sentence; nothing of the file is kept here.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { RoadAnswers } from '../../core/gpx/choose.ts';
+import type { GpxOutcome, RoadSummary } from '../../core/gpx/summary.ts';
+import type { RoadQuestion } from '../../core/gpx/types.ts';
+import type { Problem } from '../../core/level/problems.ts';
+import type { Send } from '../../state/store.ts';
+import { benchWords } from './words.ts';
+import { RoadFacts } from './roadFacts.tsx';
+import { metric } from './say.ts';
+import { StretchChoice } from './stretchChoice.tsx';
+import type { BenchServices, RoadReading } from './services.ts';
+import { sentenceOf } from '../../words/problems.ts';
+
+type Stage =
+  | { readonly kind: 'empty' | 'cancelled' }
+  | { readonly kind: 'reading'; readonly share: number }
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
+  | { readonly kind: 'road'; readonly road: RoadSummary; readonly file: number };
+
+let files = 0;
+
+export function RoadImport(props: { readonly services: BenchServices; readonly send: Send }): JSX.Element {
+  const { services, send } = props;
+  const { stage, questions, answers, read, answer, cancel } = useReading(services);
+  const say = benchWords.road;
+  return (
+    <>
+      <Picker onFile={(file) => void read(file)} />
+      <section class="paper" data-road={stage.kind} aria-live="polite" hidden={stage.kind === 'empty'}>
+        {stage.kind === 'reading' && <Reading share={stage.share} onCancel={cancel} />}
+        {stage.kind === 'cancelled' && <p>{say.cancelled}</p>}
+        {stage.kind === 'refused' && (
+          <>
+            <h2>{say.refused}</h2>
+            {stage.problems.map((problem) => (
+              <p key={problem.code} data-problem={problem.code}>
+                {sentenceOf(problem)}
+              </p>
+            ))}
+          </>
+        )}
+        {stage.kind === 'road' && <RoadFacts road={stage.road} />}
+      </section>
+      {questions.length > 0 && (
+        <Questions {...{ questions, answers }} onAnswer={(more) => void answer(more)} />
+      )}
+      {stage.kind === 'road' && (
+        <StretchChoice
+          key={`${stage.file} ${JSON.stringify(answers)}`}
+          road={stage.road}
+          services={services}
+          send={send}
+        />
+      )}
+    </>
+  );
+}
+
+/** Reads one file at a time; a newer one takes the place of an older one. */
+function useReading(services: BenchServices) {
+  const [stage, setStage] = useState<Stage>({ kind: 'empty' });
+  const [questions, setQuestions] = useState<readonly RoadQuestion[]>([]);
+  const [answers, setAnswers] = useState<RoadAnswers>({});
+  const reading = useRef<RoadReading | null>(null);
+  const cancel = (): void => reading.current?.cancel();
+  useEffect(() => {
+    services.prepareRoad();
+    return cancel;
+  }, []);
+  const read = async (file: Blob): Promise<void> => {
+    cancel();
+    files += 1;
+    const number = files;
+    setQuestions([]);
+    setAnswers({});
+    setStage({ kind: 'reading', share: 0 });
+    const mine = services.readRoad(file, (share) => {
+      if (number === files && reading.current === mine) setStage({ kind: 'reading', share });
+    });
+    reading.current = mine;
+    const outcome = await mine.outcome;
+    if (number !== files) return;
+    reading.current = null;
+    if (outcome.kind === 'road') setQuestions(outcome.road.questions);
+    setStage(stageOf(outcome, number));
+  };
+  const answer = async (more: RoadAnswers): Promise<void> => {
+    const all = { ...answers, ...more };
+    setAnswers(all);
+    const number = files;
+    const outcome = await services.answerRoad(all);
+    if (number === files) setStage(stageOf(outcome, number));
+  };
+  return { stage, questions, answers, read, answer, cancel } as const;
+}
+
+function Reading({
+  share,
+  onCancel,
+}: {
+  readonly share: number;
+  readonly onCancel: () => void;
+}): JSX.Element {
+  const say = benchWords.road;
+  const shown = say.reading(metric.percent(share));
+  return (
+    <>
+      <progress value={share} max={1} aria-label={shown} />
+      <p>{shown}</p>
+      <button type="button" class="button" data-cancel onClick={onCancel}>
+        {say.cancel}
+      </button>
+    </>
+  );
+}
+
+function stageOf(outcome: GpxOutcome, file: number): Stage {
+  switch (outcome.kind) {
+    case 'road':
+      return { kind: 'road', road: outcome.road, file };
+    case 'refused':
+      return { kind: 'refused', problems: outcome.problems };
+    case 'cancelled':
+      return { kind: 'cancelled' };
+  }
+}
+
+/** A place to drop a file on, with a button for those who would rather choose one. */
+function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Element {
+  const say = benchWords.road;
+  const { place, over } = useDrop(onFile);
+  return (
+    <section ref={place} class={`paper drop-place ${over ? 'over' : ''}`} aria-label={say.title} data-drop>
+      <label class="button strong file-button">
+        {say.choose}
+        <input
+          type="file"
+          accept=".gpx,application/gpx+xml,application/xml,text/xml"
+          data-gpx
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
+            if (file !== undefined) onFile(file);
+            currentTarget.value = '';
+          }}
+        />
+      </label>
+      <span>{say.drop}</span>
+    </section>
+  );
+}
+
+/** An element that takes dropped files, and whether one hangs over it. */
+function useDrop(onFile: (file: Blob) => void) {
+  const place = useRef<HTMLElement | null>(null);
+  const [over, setOver] = useState(false);
+  const take = useRef(onFile);
+  take.current = onFile;
+  useEffect(() => {
+    const element = place.current;
+    const ends = new AbortController();
+    const { signal } = ends;
+    element?.addEventListener(
+      'dragover',
+      (event) => {
+        event.preventDefault();
+        setOver(true);
+      },
+      { signal },
+    );
+    element?.addEventListener('dragleave', () => setOver(false), { signal });
+    element?.addEventListener(
+      'drop',
+      (event) => {
+        event.preventDefault();
+        setOver(false);
+        const file = event.dataTransfer?.files[0];
+        if (file !== undefined) take.current(file);
+      },
+      { signal },
+    );
+    return () => ends.abort();
+  }, []);
+  return { place, over } as const;
+}
+
+/** What only a person can decide. */
+function Questions(props: {
+  readonly questions: readonly RoadQuestion[];
+  readonly answers: RoadAnswers;
+  readonly onAnswer: (answers: RoadAnswers) => void;
+}): JSX.Element {
+  const { questions, answers, onAnswer } = props;
+  const say = benchWords.road;
+  return (
+    <section class="paper" aria-labelledby="bench-questions" data-questions>
+      <h2 id="bench-questions">{say.questions}</h2>
+      {questions.map((question) => {
+        const tracks = question.path === 'tracks';
+        const chosen = tracks ? answers.tracks : answers.holes;
+        return (
+          <fieldset key={question.code} class="choice">
+            <legend>{sentenceOf(question)}</legend>
+            <div class="choice-row">
+              {question.options.map((option) => (
+                <label key={option}>
+                  <input
+                    type="radio"
+                    name={`road-${question.path}`}
+                    checked={option === `${chosen ?? question.taken}`}
+                    onChange={() => onAnswer(answerOf(tracks, option))}
+                  />
+                  <span>{say.options[option] ?? say.track(option)}</span>
+                </label>
+              ))}
+            </div>
+          </fieldset>
+        );
+      })}
+    </section>
+  );
+}
+
+function answerOf(tracks: boolean, option: string): RoadAnswers {
+  if (tracks) return { tracks: option === 'join' ? option : Number(option) };
+  return { holes: option === 'longest-part' ? option : 'straight' };
+}

@@ -1,0 +1,61 @@
+/** The shifts of the reference ride on the profile: a triangle up for easier, down for harder, each with its words. */
+import type { JSX } from 'preact';
+import type { RideReport, ShiftReport } from '../../core/coach/types.ts';
+import type { Machine } from '../../core/model/types.ts';
+import { benchWords } from './words.ts';
+import { gearWords, metric } from './say.ts';
+
+/** A shift with the gear it leads to. */
+export interface ShownShift {
+  readonly shift: ShiftReport;
+  readonly easier: boolean;
+  readonly gear: string;
+}
+
+/** Follows both derailleurs, beginning in the gear the ride began in. */
+export function shownShifts(
+  shifts: readonly ShiftReport[],
+  machine: Machine,
+  start: { readonly ringIndex: number; readonly sprocketIndex: number },
+): readonly ShownShift[] {
+  let { ringIndex, sprocketIndex } = start;
+  return shifts.map((shift) => {
+    if (shift.derailleur === 'front') ringIndex = shift.toIndex;
+    else sprocketIndex = shift.toIndex;
+    return {
+      shift,
+      easier: shift.direction === 'easier',
+      gear: gearWords(machine, ringIndex, sprocketIndex),
+    };
+  });
+}
+
+/** What a shift is, in words. */
+export function shiftWords({ shift, easier, gear }: ShownShift): string {
+  const at = metric.distance(shift.distanceM);
+  return easier ? benchWords.reference.easier(at, gear) : benchWords.reference.harder(at, gear);
+}
+
+export function ShiftMarks(props: {
+  readonly report: RideReport;
+  readonly x: (atM: number) => number;
+  readonly y: (atM: number) => number;
+}): JSX.Element {
+  const { report, x, y } = props;
+  return (
+    <g class="shift-marks" aria-hidden="true">
+      {report.shifts.map((shift, index) => {
+        const easier = shift.direction === 'easier';
+        const at = `translate(${x(shift.distanceM).toFixed(1)} ${(y(shift.distanceM) + 16).toFixed(1)})`;
+        return (
+          <path
+            key={`${index}`}
+            class={easier ? 'easier' : 'harder'}
+            transform={at}
+            d={easier ? 'M0 -6 6 5H-6Z' : 'M0 6 6 -5H-6Z'}
+          />
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,161 @@
+/**
+ * Which stretch of a recorded road becomes a level: handles on its profile, numbers, the hardest two kilometres as a
+ * proposal. Then a title, and it is saved: heights and distances only.
+ */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import { ascentM } from '../../core/gpx/smooth.ts';
+import type { RoadSummary } from '../../core/gpx/summary.ts';
+import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M } from '../../core/level/schema.ts';
+import type { Send } from '../../state/store.ts';
+import { benchWords } from './words.ts';
+import { desk } from './desk.ts';
+import { freshId } from './fresh.ts';
+import { NumberField } from './numberField.tsx';
+import { metric } from './say.ts';
+import { StretchProfile } from './stretchProfile.tsx';
+import type { BenchServices } from './services.ts';
+import { sentenceOf } from '../../words/problems.ts';
+
+interface ChoiceProps {
+  readonly road: RoadSummary;
+  readonly services: BenchServices;
+  readonly send: Send;
+}
+
+export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Element {
+  const say = benchWords.road;
+  const [stretch, setStretch] = useState<RoadStretch>(road.hardest);
+  const endM = (road.heightsM.length - 1) * road.stepM;
+  const move = (change: Partial<RoadStretch>): void =>
+    setStretch(limited({ ...stretch, ...change }, change, endM));
+  const whole = { fromM: 0, toM: Math.min(endM, LONGEST_LEVEL_M) };
+  const chosen = partOf(road, stretch);
+  return (
+    <section class="paper" aria-labelledby="bench-stretch" data-stretch>
+      <h2 id="bench-stretch">{say.stretch}</h2>
+      <StretchProfile road={road} stretch={stretch} onMove={move} />
+      <div class="thing-fields">
+        <NumberField
+          label={say.from}
+          unit={benchWords.units.m}
+          name="stretch-from"
+          value={stretch.fromM}
+          low={0}
+          high={stretch.toM - SHORTEST_LEVEL_M}
+          step={road.stepM}
+          onValue={(fromM) => move({ fromM })}
+        />
+        <NumberField
+          label={say.to}
+          unit={benchWords.units.m}
+          name="stretch-to"
+          value={stretch.toM}
+          low={stretch.fromM + SHORTEST_LEVEL_M}
+          high={endM}
+          step={road.stepM}
+          onValue={(toM) => move({ toM })}
+        />
+        <div class="thing-doing">
+          <button type="button" class="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
+            {say.hardest}
+          </button>
+          <button type="button" class="small-button" data-whole onClick={() => setStretch(whole)}>
+            {endM > LONGEST_LEVEL_M ? say.longest(metric.road(LONGEST_LEVEL_M)) : say.whole}
+          </button>
+        </div>
+      </div>
+      <p data-chosen>
+        {say.chosen(
+          metric.road(stretch.toM - stretch.fromM),
+          metric.distance(chosen.ascentM),
+          metric.percent(chosen.steepestRatio),
+        )}
+      </p>
+      <SaveRoad {...{ road, services, send, stretch }} />
+    </section>
+  );
+}
+
+/** Title, sentence, save. */
+function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.Element {
+  const { road, services, send, stretch } = props;
+  const say = benchWords.road;
+  const [title, setTitle] = useState('');
+  const [sentence, setSentence] = useState<string>(say.sentence);
+  const [told, setTold] = useState('');
+  const save = async (): Promise<void> => {
+    const name = title.trim();
+    if (name === '') return setTold(say.needsTitle);
+    setTold(say.working);
+    const words = { title: name, sentence: sentence.trim() === '' ? say.sentence : sentence.trim() };
+    const made = await services.cutRoad({ ...stretch, ...words, id: freshId(name) });
+    if (!made.ok) return setTold(made.problems.map(sentenceOf).join(' '));
+    const recorded = road.timed ? await services.recordedOn(stretch) : null;
+    const answer = await services.keep(made.level);
+    desk.open(made.level, answer.saved, recorded);
+    send({ kind: 'address', address: { view: 'bench', rest: 'edit' } });
+  };
+  return (
+    <form
+      class="save-road"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <label class="text-field">
+        <span>{say.titleField}</span>
+        <input
+          type="text"
+          maxLength={80}
+          data-title
+          value={title}
+          autocomplete="off"
+          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+        />
+        <small>{say.titleHint}</small>
+      </label>
+      <label class="text-field">
+        <span>{say.sentenceField}</span>
+        <input
+          type="text"
+          maxLength={240}
+          value={sentence}
+          autocomplete="off"
+          onInput={({ currentTarget }) => setSentence(currentTarget.value)}
+        />
+      </label>
+      <div class="buttons">
+        <button type="submit" class="button strong" data-save-road>
+          {say.make}
+        </button>
+      </div>
+      <output class="told">{told}</output>
+    </form>
+  );
+}
+
+/** A stretch a level can hold: the end that was not moved gives way. */
+function limited(wanted: RoadStretch, moved: Partial<RoadStretch>, endM: number): RoadStretch {
+  let fromM = Math.max(0, Math.min(wanted.fromM, endM - SHORTEST_LEVEL_M));
+  let toM = Math.min(endM, Math.max(wanted.toM, SHORTEST_LEVEL_M));
+  if (moved.fromM === undefined) {
+    toM = Math.max(toM, fromM + SHORTEST_LEVEL_M);
+    fromM = Math.max(fromM, toM - LONGEST_LEVEL_M);
+  } else {
+    fromM = Math.min(fromM, toM - SHORTEST_LEVEL_M);
+    toM = Math.min(toM, fromM + LONGEST_LEVEL_M);
+  }
+  return { fromM, toM };
+}
+
+function partOf(road: RoadSummary, { fromM, toM }: RoadStretch) {
+  const [from, to] = [Math.round(fromM / road.stepM), Math.round(toM / road.stepM)];
+  const slopes = road.slopesRatio.subarray(from, to + 1);
+  return {
+    ascentM: ascentM(road.heightsM.subarray(from, to + 1)),
+    steepestRatio: slopes.reduce((a, b) => Math.max(a, b), 0),
+  };
+}

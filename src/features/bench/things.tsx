@@ -1,0 +1,272 @@
+/**
+ * The road as a list: its pieces in their order, then what lies on it. The selected one opens and shows its numbers
+ * and what can be done with it.
+ */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import type { LevelEdit } from '../../core/level/edit.ts';
+import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
+import { words } from '../../words/site.ts';
+import { benchWords } from './words.ts';
+import type { Selection } from './desk.ts';
+import { fieldsOf, placeOf } from './fields.ts';
+import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
+import { NumberField } from './numberField.tsx';
+import { pieceNumbers, placedNumbers } from './say.ts';
+
+/** Where things come to lie while nothing is selected (m). */
+const USUAL_PLACE_M = 60;
+
+export interface ThingsProps {
+  readonly level: Level;
+  readonly selection: Selection | null;
+  readonly onSelect: (selection: Selection | null) => void;
+  readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
+}
+
+export function Things(props: ThingsProps): JSX.Element {
+  const { level } = props;
+  return (
+    <>
+      <section class="paper" aria-labelledby="bench-road">
+        <h2 id="bench-road">{benchWords.edit.road}</h2>
+        <ol class="things">
+          {level.pieces.map((piece, index) => (
+            <Thing
+              key={index}
+              {...props}
+              one={{ list: 'pieces', index }}
+              name={benchWords.edit.no(index + 1, benchWords.pieces[piece.kind])}
+              numbers={pieceNumbers(piece)}
+            />
+          ))}
+        </ol>
+        <PieceAdders {...props} />
+      </section>
+      <section class="paper" aria-labelledby="bench-placed">
+        <h2 id="bench-placed">{benchWords.edit.placed}</h2>
+        {PLACED_LISTS.every((list) => level[list].length === 0) && <p>{benchWords.edit.nothing}</p>}
+        <ul class="things">
+          {PLACED_LISTS.flatMap((list) =>
+            level[list].map((_, index) => (
+              <Thing
+                key={`${list} ${index}`}
+                {...props}
+                one={{ list, index }}
+                name={benchWords.places[list]}
+                numbers={placedNumbers(level, list, index)}
+              />
+            )),
+          )}
+        </ul>
+        <PlacedAdders {...props} />
+      </section>
+    </>
+  );
+}
+
+/** New pieces come behind the selected one, or at the end. */
+function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+  const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
+  return (
+    <fieldset class="adders">
+      <legend>{benchWords.edit.addPiece}</legend>
+      {PIECE_KINDS.map((kind) => (
+        <Button
+          look="small-button"
+          key={kind}
+          data-add={kind}
+          onClick={() => {
+            onEdit({ kind: 'add-piece', index: behind, piece: freshPiece(kind), follow: true });
+            onSelect({ list: 'pieces', index: behind });
+          }}
+        >
+          + {benchWords.pieces[kind]}
+        </Button>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What is added comes to lie near what is selected. */
+function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+  const place = selection === null ? null : placeOf(level, selection);
+  const nearM = place === null ? USUAL_PLACE_M : (place.fromM + place.toM) / 2;
+  return (
+    <fieldset class="adders">
+      <legend>{benchWords.edit.addPlaced}</legend>
+      {PLACED_LISTS.map((list) => (
+        <Button
+          look="small-button"
+          key={list}
+          data-add={list}
+          onClick={() => {
+            onEdit(addPlaced(level, list, nearM));
+            onSelect({ list, index: level[list].length });
+          }}
+        >
+          + {benchWords.places[list]}
+        </Button>
+      ))}
+    </fieldset>
+  );
+}
+
+function Thing(
+  props: ThingsProps & { readonly one: Selection; readonly name: string; readonly numbers: string },
+): JSX.Element {
+  const { one, name, numbers, selection, onSelect } = props;
+  const open = selection?.list === one.list && selection.index === one.index;
+  return (
+    <li class={open ? 'open' : ''} data-thing={`${one.list}[${one.index}]`}>
+      <Button look="thing-head" aria-expanded={open} onClick={() => onSelect(open ? null : one)}>
+        <strong>{name}</strong> <span>{numbers}</span>
+      </Button>
+      {open && <Open key={`${one.list} ${one.index}`} {...props} />}
+    </li>
+  );
+}
+
+function Open(props: ThingsProps & { readonly one: Selection; readonly name: string }): JSX.Element {
+  const { level, one, onEdit } = props;
+  return (
+    <div class="thing-open">
+      <div class="thing-fields">
+        {fieldsOf(level, one).map((field) => (
+          <NumberField
+            key={field.name}
+            {...field}
+            label={benchWords.fields[field.name]}
+            unit={benchWords.units[field.unit]}
+            onValue={(value, gesture) => onEdit(field.edit(value), gesture)}
+          />
+        ))}
+        {one.list === 'surfaces' && <SurfaceChoice level={level} index={one.index} onEdit={onEdit} />}
+        {one.list === 'cues' && <CueChoice level={level} index={one.index} onEdit={onEdit} />}
+      </div>
+      <Doing {...props} />
+    </div>
+  );
+}
+
+/** Move, double and take out. */
+function Doing({ level, one, name, onEdit, onSelect }: ThingsProps & { one: Selection; name: string }) {
+  const { list, index } = one;
+  const button = (label: string, disabled: boolean, doing: () => void, data: string): JSX.Element => (
+    <Button
+      look="small-button"
+      data-do={data}
+      disabled={disabled}
+      aria-label={`${label}: ${name}`}
+      onClick={doing}
+    >
+      {label}
+    </Button>
+  );
+  const move = (to: number): void => {
+    onEdit({ kind: 'move-piece', from: index, to });
+    onSelect({ list: 'pieces', index: to });
+  };
+  const { earlier, later, duplicate, remove } = benchWords.edit;
+  if (list !== 'pieces')
+    return (
+      <div class="thing-doing">
+        {button(remove, false, () => onEdit({ kind: 'remove-entry', list, index }), 'remove')}
+      </div>
+    );
+  const piece = level.pieces[index];
+  if (piece === undefined) return null;
+  return (
+    <div class="thing-doing">
+      {button(earlier, index === 0, () => move(index - 1), 'earlier')}
+      {button(later, index === level.pieces.length - 1, () => move(index + 1), 'later')}
+      {button(
+        duplicate,
+        false,
+        () => {
+          onEdit({ kind: 'add-piece', index: index + 1, piece, follow: true });
+          onSelect({ list: 'pieces', index: index + 1 });
+        },
+        'duplicate',
+      )}
+      {button(
+        remove,
+        level.pieces.length === 1,
+        () => onEdit({ kind: 'remove-piece', index, follow: true }),
+        'remove',
+      )}
+    </div>
+  );
+}
+
+interface ChoiceProps {
+  readonly level: Level;
+  readonly index: number;
+  readonly onEdit: ThingsProps['onEdit'];
+}
+
+function SurfaceChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
+  const entry = level.surfaces[index];
+  if (entry === undefined) return null;
+  type Surface = typeof entry.surface;
+  return (
+    <label class="select-field">
+      <span>{benchWords.surface}</span>
+      <select
+        value={entry.surface}
+        onChange={({ currentTarget }) => {
+          const surface = currentTarget.value as Surface;
+          onEdit({ kind: 'change-entry', list: 'surfaces', index, entry: { ...entry, surface } });
+        }}
+      >
+        {Object.entries(benchWords.surfaces).map(([surface, label]) => (
+          <option key={surface} value={surface}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+const OWN = 'own';
+
+function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
+  const entry = level.cues[index];
+  if (entry === undefined) return null;
+  const { atM } = entry;
+  const change = (cue: Level['cues'][number], gesture: string | null = null): void =>
+    onEdit({ kind: 'change-entry', list: 'cues', index, entry: cue }, gesture);
+  return (
+    <>
+      <label class="select-field">
+        <span>{benchWords.cueText}</span>
+        <select
+          value={'cue' in entry ? entry.cue : OWN}
+          onChange={({ currentTarget }) => {
+            const { value } = currentTarget;
+            change(value === OWN ? { atM, text: benchWords.ownCue } : { atM, cue: value as CueCode });
+          }}
+        >
+          <option value={OWN}>{benchWords.ownCue}</option>
+          {CUES.map((cue) => (
+            <option key={cue} value={cue}>
+              {words.cues[cue]}
+            </option>
+          ))}
+        </select>
+      </label>
+      {'text' in entry && (
+        <label class="text-field">
+          <span>{benchWords.ownCue}</span>
+          <input
+            type="text"
+            maxLength={76}
+            value={entry.text}
+            onInput={({ currentTarget }) => change({ atM, text: currentTarget.value }, `cue ${index}`)}
+          />
+        </label>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,158 @@
+/** What is always at hand while a level is on the bench: its title, save, undo and redo, and the test ride. */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import type { Course } from '../../core/course/types.ts';
+import { ascentM } from '../../core/gpx/smooth.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { benchWords } from './words.ts';
+import { type Draft, desk, isUnsaved } from './desk.ts';
+import { freshId } from './fresh.ts';
+import { NumberField } from './numberField.tsx';
+import { metric } from './say.ts';
+import type { BenchServices } from './services.ts';
+
+/** Least road of a test ride (m). */
+const LEAST_TRY_M = 100;
+
+interface ToolbarProps {
+  readonly draft: Draft;
+  readonly course: Course;
+  readonly services: BenchServices;
+  /** The level cannot be ridden, so it is not saved either. */
+  readonly faulty: boolean;
+  readonly onTry: () => void;
+}
+
+export function Toolbar(props: ToolbarProps): JSX.Element {
+  const { draft, course } = props;
+  const level = draft.history.present;
+  return (
+    <section class="paper bench-tools">
+      <Names level={level} />
+      <Doing {...props} />
+      <p class="quiet" data-road-sum>
+        {benchWords.edit.facts(
+          metric.road(course.lengthM),
+          metric.distance(ascentM(course.heightM)),
+          course.pitches.length,
+        )}
+      </p>
+      <TryOut {...props} />
+    </section>
+  );
+}
+
+function Names({ level }: { readonly level: Level }): JSX.Element {
+  const say = benchWords.edit;
+  const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
+    desk.edit({ kind: 'set', values }, gesture);
+  return (
+    <div class="bench-names">
+      <label class="text-field">
+        <span>{say.titleField}</span>
+        <input
+          type="text"
+          maxLength={80}
+          data-level-title
+          value={level.title}
+          onInput={({ currentTarget }) => set({ title: currentTarget.value }, 'title')}
+        />
+      </label>
+      <label class="text-field">
+        <span>{say.sentenceField}</span>
+        <input
+          type="text"
+          maxLength={240}
+          value={level.sentence}
+          onInput={({ currentTarget }) => set({ sentence: currentTarget.value }, 'sentence')}
+        />
+      </label>
+    </div>
+  );
+}
+
+/** Save, undo, redo, and whether it is kept. */
+function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
+  const { history } = draft;
+  const say = benchWords.edit;
+  const [failed, setFailed] = useState('');
+  const save = async (): Promise<void> => {
+    if (faulty) return;
+    const level = history.present;
+    // What is kept has its own id for good, whatever the text beside the form says.
+    const mine = { ...level, id: draft.kept?.id ?? freshId(level.title), rung: 0 };
+    const answer = await services.keep(mine);
+    setFailed(answer.saved ? '' : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
+    if (answer.saved) desk.markKept(level, mine);
+  };
+  useShortcuts(() => void save());
+  const step = (label: string, count: number, doing: () => void, name: object): JSX.Element => (
+    <Button {...name} disabled={count === 0} onClick={doing}>
+      {label}
+    </Button>
+  );
+  return (
+    <div class="bench-buttons">
+      <Button strong data-save disabled={faulty} onClick={() => void save()}>
+        {benchWords.keep.save}
+      </Button>
+      {step(say.undo, history.past.length, () => desk.undo(), { 'data-undo': '' })}
+      {step(say.redo, history.future.length, () => desk.redo(), { 'data-redo': '' })}
+      <a class="button" href="#bench">
+        {say.list}
+      </a>
+      <output class="told" data-keep-state={isUnsaved(draft) ? 'unsaved' : 'saved'}>
+        {failed === '' ? keepWords(draft, faulty) : failed}
+      </output>
+    </div>
+  );
+}
+
+function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
+  const say = benchWords.tryOut;
+  return (
+    <fieldset class="try-out">
+      <legend>{say.title}</legend>
+      <NumberField
+        label={say.from}
+        unit={benchWords.units.m}
+        name="try-from"
+        value={Math.min(draft.tryFromM, course.lengthM)}
+        low={0}
+        high={Math.max(0, course.lengthM - LEAST_TRY_M)}
+        step={10}
+        onValue={(tryFromM) => desk.change({ tryFromM })}
+      />
+      <Button data-try disabled={faulty} onClick={onTry}>
+        {say.ride}
+      </Button>
+      <span class="quiet">{say.hint}</span>
+    </fieldset>
+  );
+}
+
+function keepWords(draft: Draft, faulty: boolean): string {
+  if (faulty) return benchWords.keep.faulty;
+  if (!isUnsaved(draft)) return benchWords.keep.saved;
+  return draft.kept === null ? benchWords.keep.unsaved : benchWords.keep.changed;
+}
+
+/** Ctrl or ⌘ with Z, Y and S, but not while a text is being typed, which has an undo of its own. */
+function useShortcuts(save: () => void): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+      if (key === 's') save();
+      else if (typing) return;
+      else if (key === 'y' || (key === 'z' && event.shiftKey)) desk.redo();
+      else if (key === 'z') desk.undo();
+      else return;
+      event.preventDefault();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  });
+}

@@ -1,0 +1,88 @@
+/** Choosing the rider's colours and shapes, with the rider beside it as the ride will draw them. */
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import './outfit.css';
+import {
+  FRAME_TONES,
+  FRAMES,
+  type FrameColour,
+  HELMETS,
+  JERSEY_CLOTHS,
+  JERSEYS,
+  type Kit,
+  PATTERNS,
+} from '../../core/settings/kit.ts';
+import { Choice } from '../../ui/controls.tsx';
+import type { BikeServices } from './services.ts';
+import type { Settings } from '../../core/settings/settings.ts';
+import { kitWords as text } from './outfitWords.ts';
+
+export interface KitChoiceProps {
+  readonly settings: Settings;
+  readonly onChange: (kit: Kit) => void;
+  readonly paint: BikeServices['paintRider'];
+}
+
+/** The section. */
+export function KitChoice({ settings, onChange, paint }: KitChoiceProps): JSX.Element {
+  const { kit } = settings;
+  const set = (change: Partial<Kit>): void => onChange({ ...kit, ...change });
+  return (
+    <section class="paper kit" aria-labelledby="kit-title">
+      <h2 id="kit-title">{text.title}</h2>
+      <p>{text.intro}</p>
+      <div class="kit-sides">
+        <Portrait settings={settings} paint={paint} />
+        <div>
+          <Choice
+            legend={text.jersey}
+            name="kit-jersey"
+            value={kit.jersey}
+            options={JERSEYS.map((one) => [one, text.jerseys[one], JERSEY_CLOTHS[one].tone])}
+            onChoose={(jersey) => set({ jersey })}
+          />
+          <Choice
+            legend={text.pattern}
+            name="kit-pattern"
+            value={kit.pattern}
+            options={PATTERNS.map((one) => [one, text.patterns[one]])}
+            onChoose={(pattern) => set({ pattern })}
+          />
+          <Choice
+            legend={text.helmet}
+            name="kit-helmet"
+            value={kit.helmet}
+            options={HELMETS.map((one) => [one, text.helmets[one]])}
+            onChoose={(helmet) => set({ helmet })}
+          />
+          <Choice
+            legend={text.frame}
+            name="kit-frame"
+            value={kit.frame}
+            options={FRAMES.map((one) => [one, text.frames[one], frameTone(one)])}
+            onChoose={(frame) => set({ frame })}
+          />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function frameTone(frame: FrameColour): string | null {
+  return frame === 'usual' ? null : FRAME_TONES[frame].tone;
+}
+
+/** The rider as they will be seen: for the eye only, and where it cannot be fetched the choices are still there. */
+function Portrait({ settings, paint }: Pick<KitChoiceProps, 'settings' | 'paint'>): JSX.Element {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { bike, rider, kit, theme } = settings;
+  useEffect(() => {
+    // The first drawing is fetched and may come after a later one that was at hand.
+    let wanted = true;
+    if (canvas.current !== null) paint(canvas.current, settings, () => wanted).catch(() => undefined);
+    return () => {
+      wanted = false;
+    };
+  }, [bike, rider, kit, theme]);
+  return <canvas ref={canvas} class="kit-portrait" aria-hidden="true" />;
+}

@@ -1,0 +1,131 @@
+/**
+ * Choosing bike and rider: the bundled bikes, drawn, or one of one's own; the rider by feel or by numbers. The
+ * choice is kept as whole objects in the settings.
+ */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import { BIKES } from '../../core/model/presets.ts';
+import type { Bike } from '../../core/model/types.ts';
+import { createFormat, type Format } from '../../words/format.ts';
+import { KitChoice } from './outfitChoice.tsx';
+import { OwnBikeForm } from './bikeForm.tsx';
+import { RiderForm } from './riderForm.tsx';
+import type { BikeServices } from './services.ts';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import { BikePicture, GearStacks } from '../../ui/pictures/bike.tsx';
+import { levelForButton } from '../../state/nextRide.ts';
+import { words } from '../../words/site.ts';
+import { ownBikeWords } from './words.ts';
+
+/** Id of a bike that is not one of the bundled ones. */
+const OWN = 'own';
+
+export const bikePage: Page<BikeServices> = (state, send, services) => {
+  const { bike, rider, riderChosen, units } = state.settings;
+  const format = createFormat(units);
+  const next = levelForButton(state);
+  return (
+    <Sheet title={words.bike.title} intro={words.bike.intro}>
+      <form class="bike-form" onSubmit={(event) => event.preventDefault()}>
+        <fieldset class="cards">
+          <legend>{words.bike.bikes}</legend>
+          {BIKES.map((one) => (
+            <BikeCard
+              key={one.id}
+              bike={one}
+              chosen={one.id === bike.id}
+              format={format}
+              onChoose={() => send({ kind: 'choose-bike', bike: one })}
+            />
+          ))}
+          <OwnCard
+            chosen={bike.id === OWN}
+            onChoose={() => send({ kind: 'choose-bike', bike: { ...bike, id: OWN } })}
+          />
+        </fieldset>
+        {bike.id === OWN && (
+          <OwnBikeForm
+            bike={bike}
+            onChange={(own) => send({ kind: 'choose-bike', bike: own })}
+            words={ownBikeWords}
+          />
+        )}
+        <RiderForm
+          // As long as nobody has chosen, the rider follows the bike and the form begins anew.
+          key={riderChosen ? 'chosen' : rider.id}
+          rider={rider}
+          onChange={(one) => send({ kind: 'choose-rider', rider: one })}
+          names={words.bike.riderNames}
+          hints={words.bike.riderHints}
+          words={ownBikeWords}
+          format={format}
+        />
+        <KitChoice
+          settings={state.settings}
+          onChange={(kit) => send({ kind: 'set', settings: { kit } })}
+          paint={services.paintRider}
+        />
+        {next !== null && (
+          <p class="go-bar">
+            <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', levelId: next.id })}>
+              {words.bike.done}
+            </Button>
+          </p>
+        )}
+      </form>
+    </Sheet>
+  );
+};
+
+/** The way to a bike of one's own; it begins as the bike chosen before. */
+function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
+  return (
+    <label class="card" aria-label={`${words.bike.own}. ${words.bike.ownHint}`}>
+      <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
+      <span class="card-body own-card">
+        <strong>{words.bike.own}</strong>
+        <span>{words.bike.ownHint}</span>
+        <svg viewBox="0 0 96 48" aria-hidden="true">
+          {[10, 15, 20, 26, 33].map((height, i) => (
+            <path
+              key={height}
+              d={`M${14 + i * 17} ${44 - height}V44`}
+              stroke="var(--ink)"
+              stroke-width="9"
+              stroke-dasharray="6 2"
+            />
+          ))}
+        </svg>
+      </span>
+    </label>
+  );
+}
+
+function BikeCard(props: {
+  readonly bike: Bike;
+  readonly chosen: boolean;
+  readonly format: Format;
+  readonly onChoose: () => void;
+}): JSX.Element {
+  const { bike, chosen, format, onChoose } = props;
+  const name = words.bike.names[bike.id] ?? words.bike.own;
+  const teeth = `${words.bike.rings} ${format.teeth(bike.chainringsTeeth)}, ${words.bike.sprockets} ${bike.sprocketsTeeth.join(', ')}`;
+  return (
+    <label class="card">
+      <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
+      <span class="card-body">
+        <BikePicture bike={bike} label={words.bike.drawing(name)} />
+        <strong>{name}</strong>
+        <span class="card-facts">
+          <span>{words.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>
+          <span>{words.bike[bike.shifter]}</span>
+          <span>
+            {words.bike.tyre} {format.tyre(bike)}
+          </span>
+        </span>
+        <GearStacks bike={bike} label={teeth} />
+      </span>
+    </label>
+  );
+}

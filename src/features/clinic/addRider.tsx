@@ -1,0 +1,90 @@
+/** A late-comer: some animals to choose from, or a few characters of one's own. */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import { refusalOf, type RoundAction } from '../../core/group/handRound.ts';
+import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
+import { Dialog } from '../../ui/parts.tsx';
+import { AnimalPicture } from './animal.tsx';
+import { nameOf } from './say.ts';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+const OFFERED = 8;
+
+/** The dialog. */
+export function AddRider(props: {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly act: (action: RoundAction) => void;
+  readonly onClose: () => void;
+}): JSX.Element {
+  const { session, act, onClose } = props;
+  const { words, newSeed } = props.props;
+  const [seed, setSeed] = useState(newSeed);
+  const taken = session.round.riders.map((rider) => rider.nickname);
+  const add = (nickname: string): void => {
+    act({ kind: 'add', nickname });
+    onClose();
+  };
+  return (
+    <Dialog title={words.round.addTitle} class="clinic add-rider" onClose={onClose}>
+      <ul class="animal-grid small">
+        {offerNicknames(taken, OFFERED, seed).map((nickname) => (
+          <li key={nickname}>
+            <Button look="animal-card" data-nickname={nickname} onClick={() => add(nickname)}>
+              <AnimalPicture nickname={nickname} />
+              {nameOf(nickname, words)}
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Button look="quiet-button" onClick={() => setSeed(newSeed())}>
+        {words.round.others}
+      </Button>
+      <OwnName {...{ session, words, add }} />
+    </Dialog>
+  );
+}
+
+/** A few characters of the rider's own choice. */
+function OwnName(props: {
+  readonly session: SavedRound;
+  readonly words: ClinicProps['words'];
+  readonly add: (nickname: string) => void;
+}): JSX.Element {
+  const { session, words, add } = props;
+  const [text, setText] = useState('');
+  const own = ownNickname(text);
+  const refusal = own === null ? null : refusalOf(session.round, { kind: 'add', nickname: own });
+  return (
+    <form
+      class="own-name"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (own !== null && refusal === null) add(own);
+      }}
+    >
+      <label class="field">
+        <span>{words.round.addOwn}</span>
+        <input
+          type="text"
+          name="nickname"
+          autocomplete="off"
+          maxLength={OWN_NICKNAME_CHARACTERS}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <Button submit disabled={own === null || refusal !== null}>
+        {words.round.addThis}
+      </Button>
+      <output class="hint">
+        {refusal === null
+          ? words.round.addOwnHint
+          : refusal === 'too-many-riders'
+            ? words.round.fullRound
+            : words.round.taken}
+      </output>
+    </form>
+  );
+}

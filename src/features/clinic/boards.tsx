@@ -1,0 +1,212 @@
+/** Drawings of single questions: who was caught by which pitch, how timing was shared out, first against last attempts. */
+import type { JSX } from 'preact';
+import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
+import type { TimingShares } from '../../core/group/picture/groupRide.ts';
+import type { Format } from '../../words/format.ts';
+import type { ClinicWords } from './words.ts';
+import { sum } from './findings.ts';
+
+interface Saying {
+  readonly words: ClinicWords;
+  readonly format: Format;
+}
+
+/** More riders than this are a bar instead of dots. */
+const MOST_DOTS = 24;
+
+/** Every pitch: dots for riders, and where the group shifted against the best ride. */
+export function Caught(props: Saying & { readonly road: RoadPicture; readonly talk: boolean }): JSX.Element {
+  const { road, talk, words } = props;
+  const asked = road.pitches.filter((pitch) => pitch.riders > 0);
+  return (
+    <>
+      <ul class="caught-list" style={{ '--pitches': Math.min(4, Math.max(1, asked.length)) }}>
+        {asked.map((pitch) => (
+          <li key={pitch.index} class={pitch.index === road.caughtPitch ? 'worst' : ''}>
+            <strong>
+              {talk ? words.picture.answer.hill(pitch.index + 1) : words.picture.pitch(pitch.index + 1)}
+            </strong>
+            <span class="caught-count">{words.picture.caughtShort(pitch.caughtRiders, pitch.riders)}</span>
+            <Dots caught={pitch.caughtRiders} all={pitch.riders} />
+            {!talk && <FirstShift pitch={pitch} {...props} />}
+          </li>
+        ))}
+      </ul>
+      <p class="board-hint">{words.picture.dots}</p>
+    </>
+  );
+}
+
+function Dots({ caught, all }: { readonly caught: number; readonly all: number }): JSX.Element {
+  if (all > MOST_DOTS) return <progress class="caught-bar" max={all} value={caught} />;
+  return (
+    <span class="dots" aria-hidden="true">
+      {Array.from({ length: all }, (_, i) => (
+        <i key={i} class={i < caught ? 'full' : ''} />
+      ))}
+    </span>
+  );
+}
+
+function FirstShift({ pitch, words, format }: Saying & { readonly pitch: PitchPicture }): JSX.Element {
+  const group = pitch.firstShiftBeforeFootM;
+  const best = pitch.referenceFirstShiftBeforeFootM;
+  const place = (m: number | null): string =>
+    m === null
+      ? words.picture.noShift
+      : m >= 0
+        ? words.report.before(format.distance(m))
+        : words.report.after(format.distance(-m));
+  return (
+    <dl class="first-shift">
+      <div>
+        <dt>{words.picture.group}</dt>
+        <dd>{place(group?.middle ?? null)}</dd>
+      </div>
+      {pitch.footM !== null && (
+        <div>
+          <dt>{words.picture.best}</dt>
+          <dd>{place(best)}</dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+const KINDS = ['tooEarly', 'aboutRight', 'tooLate'] as const;
+/** A foot of a hill, and a wedge before, at or after it. */
+const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
+  tooEarly: 22,
+  aboutRight: 58,
+  tooLate: 92,
+};
+
+/** Shares of too early, about right, too late over all pitches. */
+export function Timing(
+  props: Saying & { readonly timing: TimingShares; readonly closed: boolean },
+): JSX.Element {
+  const { timing, closed, words, format } = props;
+  const all = sum(timing);
+  return (
+    <ul class="timing-list">
+      {KINDS.map((kind) => (
+        <li key={kind}>
+          <svg viewBox="0 0 130 62" aria-hidden="true">
+            <path d="M0 46H66L122 20V62H0Z" fill="var(--sand)" />
+            <path d="M0 46H66L124 19" fill="none" stroke="var(--ink)" stroke-width="4" />
+            <path
+              d={`M${WEDGES[kind]} ${kind === 'tooLate' ? 28 : 40}l-10 -20h20Z`}
+              fill="var(--rider-deep)"
+            />
+          </svg>
+          <strong>{words.picture.timing[kind]}</strong>
+          {!closed && (
+            <>
+              <span class="timing-share">{format.percent(all === 0 ? 0 : timing[kind] / all)}</span>
+              <span class={`timing-bar ${kind}`} aria-hidden="true">
+                <i style={{ width: `${all === 0 ? 0 : (100 * timing[kind]) / all}%` }} />
+              </span>
+              <span class="board-hint">{words.picture.timingCount(timing[kind])}</span>
+            </>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** First and last attempts: how totals were spread, and what became of the pairs. */
+export function Change(
+  props: Saying & { readonly attempts: AttemptPicture; readonly talk: boolean },
+): JSX.Element | null {
+  const { attempts, words, format, talk } = props;
+  const { firstBins, lastBins, first, last, better, worse, withinChance, pairs } = attempts;
+  if (pairs === 0 || first === null || last === null) return null;
+  const most = Math.max(1, ...firstBins, ...lastBins);
+  return (
+    <>
+      <div class="change">
+        <Bins
+          title={words.picture.first}
+          bins={firstBins}
+          most={most}
+          middle={first.middle}
+          {...{ words, format }}
+        />
+        <Bins
+          title={words.picture.last}
+          bins={lastBins}
+          most={most}
+          middle={last.middle}
+          {...{ words, format }}
+        />
+      </div>
+      {!talk && <p class="change-says">{words.picture.changeSays(better, withinChance, worse)}</p>}
+    </>
+  );
+}
+
+const BIN_X = 58;
+const BINS_TOP = 34;
+const BINS_HEIGHT = 150;
+
+function Bins(
+  props: Saying & {
+    readonly title: string;
+    readonly bins: Uint32Array;
+    readonly most: number;
+    readonly middle: number;
+  },
+): JSX.Element {
+  const { title, bins, most, middle, words, format } = props;
+  const base = BINS_TOP + BINS_HEIGHT;
+  return (
+    <figure>
+      <figcaption>
+        {title} <b>{format.number(middle)}</b>
+      </figcaption>
+      <svg viewBox={`0 0 ${10 * BIN_X + 20} ${base + 34}`} role="img" aria-label={title}>
+        {[...bins].map((riders, bin) => {
+          const height = (BINS_HEIGHT * riders) / most;
+          return (
+            <g key={bin}>
+              <title>{words.picture.bins(bin * 10, bin === 9 ? 100 : bin * 10 + 9, riders)}</title>
+              <rect
+                class="bin"
+                x={10 + bin * BIN_X + 3}
+                y={base - height}
+                width={BIN_X - 6}
+                height={height}
+                rx="4"
+              />
+              {riders > 0 && (
+                <text
+                  class="bin-count"
+                  x={10 + bin * BIN_X + BIN_X / 2}
+                  y={base - height - 7}
+                  text-anchor="middle"
+                >
+                  {riders}
+                </text>
+              )}
+            </g>
+          );
+        })}
+        <path d={`M10 ${base}H${10 + 10 * BIN_X}`} stroke="var(--ink)" stroke-width="3" />
+        <path class="bin-middle" d={`M${10 + (middle / 10) * BIN_X} ${base + 2}l9 14h-18Z`} />
+        {[0, 50, 100].map((points) => (
+          <text
+            key={points}
+            class="bin-axis"
+            x={10 + (points / 10) * BIN_X}
+            y={base + 30}
+            text-anchor={points === 0 ? 'start' : points === 100 ? 'end' : 'middle'}
+          >
+            {points}
+          </text>
+        ))}
+      </svg>
+    </figure>
+  );
+}

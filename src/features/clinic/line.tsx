@@ -1,0 +1,165 @@
+/** Everybody in the round: who waits, who comes back later, who has gone home, and what a coach can do with each. */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import { refusalOf, type RoundAction, turnsLeft } from '../../core/group/handRound.ts';
+import { AnimalPicture } from './animal.tsx';
+import { nameOf } from './say.ts';
+import { counts } from './session.ts';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+interface LineProps {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly act: (action: RoundAction) => void;
+  readonly chosen: string | null;
+  /** Chooses who rides next; null where the order is fixed. */
+  readonly onChoose: ((nickname: string) => void) | null;
+  readonly onAdd: () => void;
+  readonly onUndo: () => void;
+}
+
+/** The list. */
+export function Line(props: LineProps): JSX.Element {
+  const { session, onAdd, onUndo } = props;
+  const { round } = session;
+  const { words } = props.props;
+  const { ridden, all } = counts(round);
+  const away = round.riders.filter((rider) => rider.presence === 'later').map((rider) => rider.nickname);
+  const gone = round.riders.filter((rider) => rider.presence === 'gone').map((rider) => rider.nickname);
+  return (
+    <section class="paper line" aria-label={words.round.line}>
+      <div class="line-head">
+        <h2>{words.round.line}</h2>
+        <span class="hint">{words.home.waiting(ridden, all)}</span>
+      </div>
+      <progress
+        class="line-progress"
+        max={Math.max(1, all)}
+        value={ridden}
+        aria-label={words.home.waiting(ridden, all)}
+      />
+      <ol class="line-list">
+        {round.line.map((nickname) => (
+          <Waiting key={nickname} {...props} nickname={nickname} />
+        ))}
+        {round.line.length === 0 && <li class="hint">{words.round.nobodyInLine}</li>}
+      </ol>
+      <Absent {...props} title={words.round.away} nicknames={away} kind="back" />
+      <Absent {...props} title={words.round.gone} nicknames={gone} kind="add" />
+      <div class="buttons">
+        <Button data-add onClick={onAdd}>
+          + {words.round.add}
+        </Button>
+        <Button data-undo disabled={refusalOf(round, { kind: 'undo' }) !== null} onClick={onUndo}>
+          {words.round.undo}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element {
+  const { nickname, session, act, chosen, onChoose } = props;
+  const { words } = props.props;
+  const name = nameOf(nickname, words);
+  const who = (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <span class="line-name">
+        {name}
+        <small>{words.round.left(turnsLeft(session.round, nickname))}</small>
+      </span>
+    </>
+  );
+  const tool = (kind: 'later' | 'remove') => ({
+    kind,
+    disabled: refusalOf(session.round, { kind, nickname }) !== null,
+    onClick: (): void => act({ kind, nickname }),
+  });
+  return (
+    <li data-line={nickname}>
+      {onChoose === null ? (
+        <span class="line-who">{who}</span>
+      ) : (
+        <Button
+          look="line-who"
+          aria-pressed={chosen === nickname}
+          aria-label={words.round.chooseWho(name)}
+          onClick={() => onChoose(nickname)}
+        >
+          {who}
+        </Button>
+      )}
+      <LineTool name={words.round.laterWho(name)} title={words.round.later} {...tool('later')}>
+        <path
+          d="M12 3a9 9 0 1 0 0 18a9 9 0 0 0 0-18ZM12 7v5.500l4 2.500"
+          fill="none"
+          stroke="currentColor"
+          stroke-width="2.5"
+        />
+      </LineTool>
+      <LineTool name={words.round.removeWho(name)} title={words.round.remove} {...tool('remove')}>
+        <path d="M5 5L19 19M19 5L5 19" stroke="currentColor" stroke-width="3" />
+      </LineTool>
+    </li>
+  );
+}
+
+function LineTool(props: {
+  readonly kind: string;
+  readonly name: string;
+  readonly title: string;
+  readonly disabled: boolean;
+  readonly onClick: () => void;
+  readonly children: JSX.Element;
+}): JSX.Element {
+  return (
+    <Button
+      look="line-tool"
+      data-tool={props.kind}
+      disabled={props.disabled}
+      aria-label={props.name}
+      title={props.title}
+      onClick={props.onClick}
+    >
+      <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+        {props.children}
+      </svg>
+    </Button>
+  );
+}
+
+function Absent(
+  props: LineProps & {
+    readonly title: string;
+    readonly nicknames: readonly string[];
+    readonly kind: 'back' | 'add';
+  },
+): JSX.Element | null {
+  const { title, nicknames, kind, act } = props;
+  const { words } = props.props;
+  if (nicknames.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul class="line-list">
+        {nicknames.map((nickname) => (
+          <li key={nickname}>
+            <span class="line-who">
+              <AnimalPicture nickname={nickname} />
+              <span class="line-name">{nameOf(nickname, words)}</span>
+            </span>
+            <Button
+              look="quiet-button"
+              data-back={nickname}
+              aria-label={words.round.backWho(nameOf(nickname, words))}
+              onClick={() => act({ kind, nickname })}
+            >
+              {words.round.back}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,72 @@
+/**
+ * The pages of a group session: plans, who rides, handing the device round, the group picture, the report. Which
+ * one is open is the owner's to keep, and so is everything else that must survive a reload.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Home } from './home.tsx';
+import { Picture } from './picture.tsx';
+import { PlanForm } from './planForm.tsx';
+import { Report } from './report.tsx';
+import { Riders } from './riders.tsx';
+import { Round } from './round.tsx';
+import { planById } from './session.ts';
+import { Stage, type Tab } from './stage.tsx';
+import { Tablets } from './tablets.tsx';
+import type { ClinicProps } from './services.ts';
+import './clinic.css';
+import './form.css';
+import './riders.css';
+import './stage.css';
+import './round.css';
+import './picture.css';
+import './boards.css';
+import './report.css';
+
+/** The page for a place: empty, `plan`, `plan/<id>`, `go/<id>`, `s/<id>` and one of its tabs. */
+export function ClinicPage(props: ClinicProps): JSX.Element {
+  const [kind = '', id = '', tab = ''] = props.place.split('/');
+  useArrival(props.place);
+  const session = props.saved.rounds.find((saved) => saved.plan.id === id);
+  if (kind === 's' && session !== undefined) return <Session {...{ props, session }} tab={tabOf(tab)} />;
+  const plan = planById(props, id);
+  if (kind === 'plan') return <PlanForm key={id} props={props} from={plan ?? null} />;
+  if (kind === 'go' && plan !== undefined) return <Riders key={id} props={props} plan={plan} />;
+  return <Home {...props} />;
+}
+
+function Session({
+  props,
+  session,
+  tab,
+}: {
+  readonly props: ClinicProps;
+  readonly session: ClinicProps['saved']['rounds'][number];
+  readonly tab: Tab;
+}): JSX.Element {
+  return (
+    <Stage props={props} session={session} tab={tab}>
+      {tab === 'round' && <Round props={props} session={session} />}
+      {tab === 'picture' && <Picture props={props} session={session} />}
+      {tab === 'report' && <Report props={props} session={session} />}
+      {tab === 'tablets' && <Tablets props={props} session={session} />}
+    </Stage>
+  );
+}
+
+function tabOf(text: string): Tab {
+  return text === 'picture' || text === 'report' || text === 'tablets' ? text : 'round';
+}
+
+/** Another place begins at its top, with its heading in focus, as another page does. */
+function useArrival(place: string): void {
+  const first = useRef(true);
+  useEffect(() => {
+    if (first.current) {
+      first.current = false;
+      return;
+    }
+    window.scrollTo(0, 0);
+    document.querySelector('h1')?.focus({ preventScroll: true });
+  }, [place]);
+}

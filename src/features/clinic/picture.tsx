@@ -1,0 +1,220 @@
+/**
+ * The group picture, for a projector and for talking: one question at a time, the answer in big letters with a
+ * drawing below. Nobody is named. For children the question comes first and the answer when it is asked for.
+ */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import { Tick } from '../../ui/controls.tsx';
+import { Caught, Change, Timing } from './boards.tsx';
+import { answerOf, BOARDS, type Board, headlineOf } from './findings.ts';
+import { GroupStrip } from './groupStrip.tsx';
+import { courseOfRoad, titleOfRoad } from './road.ts';
+import { RideTable } from './rideTable.tsx';
+import { ridesOf } from './session.ts';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+interface PictureProps {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+}
+
+/** The page. */
+export function Picture({ props, session }: PictureProps): JSX.Element {
+  const { words, picture } = props;
+  const [open, setOpen] = useState(session.plan.shows !== 'own-marks');
+  if (!open)
+    return (
+      <Note line={words.picture.closed}>
+        <button type="button" class="button" data-open onClick={() => setOpen(true)}>
+          {words.picture.open}
+        </button>
+      </Note>
+    );
+  if (picture === null)
+    return <Note line={props.notCounted ? words.picture.failed : words.picture.working} />;
+  if (picture.rides === 0)
+    return (
+      <Note line={props.apart.length > 0 ? words.picture.apart(props.apart.length) : words.picture.none} />
+    );
+  return <Boards {...{ props, session, picture }} />;
+}
+
+function Note(props: { readonly line: string; readonly children?: JSX.Element }): JSX.Element {
+  return (
+    <section class="paper board-note">
+      <output>{props.line}</output>
+      {props.children}
+    </section>
+  );
+}
+
+function Boards({ props, session, picture }: PictureProps & { readonly picture: GroupPicture }): JSX.Element {
+  const { words } = props;
+  const [board, setBoard] = useState<Board>('where');
+  const [roadIndex, setRoadIndex] = useState(0);
+  const [talk, setTalk] = useState(false);
+  const [shown, setShown] = useState(false);
+  const boards = BOARDS.filter((one) => one !== 'table' || session.plan.shows === 'table');
+  const road = picture.roads[Math.min(roadIndex, picture.roads.length - 1)];
+  const choose = (one: Board): void => {
+    setBoard(one);
+    setShown(false);
+  };
+  const closed = talk && !shown;
+  return (
+    <section class="board-page" data-board={board} data-talk={talk}>
+      <div class="board-bar">
+        <BoardTabs {...{ boards, board, words }} onChoose={choose} />
+        {picture.roads.length > 1 && (
+          <RoadSelect {...{ props, session, picture }} value={roadIndex} onChoose={setRoadIndex} />
+        )}
+        <Tick
+          label={words.picture.talk}
+          checked={talk}
+          onChange={(on) => {
+            setTalk(on);
+            setShown(false);
+          }}
+        />
+      </div>
+      <div class="paper board">
+        <Head {...{ props, board, picture, road, talk, closed }} onToggle={() => setShown(!shown)} />
+        <div class="board-body">
+          <Body {...{ props, session, board, picture, road, talk, closed }} />
+        </div>
+        {props.apart.length > 0 && !talk && (
+          <p class="board-hint board-apart">{words.picture.apart(props.apart.length)}</p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Head(props: {
+  readonly props: ClinicProps;
+  readonly board: Board;
+  readonly picture: GroupPicture;
+  readonly road: RoadPicture | undefined;
+  readonly talk: boolean;
+  readonly closed: boolean;
+  readonly onToggle: () => void;
+}): JSX.Element {
+  const { board, picture, road, talk, closed } = props;
+  const { words, format } = props.props;
+  const question = words.picture.question[board];
+  const headline = talk
+    ? answerOf(board, picture, road, words, format)
+    : headlineOf(board, picture, road, words, format);
+  return (
+    <div class="board-head" aria-live="polite">
+      {talk && !closed && <p class="board-question">{question}</p>}
+      <h2>{closed ? question : headline}</h2>
+      {!talk && <p class="board-who">{words.picture.rides(picture.rides, picture.riders)}</p>}
+      {talk && closed && <p class="board-who">{words.picture.guess}</p>}
+      {talk && (
+        <button type="button" class={closed ? 'button strong' : 'button'} data-show onClick={props.onToggle}>
+          {closed ? words.picture.show : words.picture.hide}
+        </button>
+      )}
+    </div>
+  );
+}
+
+function Body(
+  props: PictureProps & {
+    readonly board: Board;
+    readonly picture: GroupPicture;
+    readonly road: RoadPicture | undefined;
+    readonly talk: boolean;
+    readonly closed: boolean;
+  },
+): JSX.Element | null {
+  const { session, board, picture, road, talk, closed } = props;
+  const { words, format, saved } = props.props;
+  if (board === 'table')
+    return closed ? null : (
+      <RideTable
+        {...{ session, words, format, records: ridesOf(session, saved.records, props.props.apart) }}
+      />
+    );
+  if (board === 'timing') return <Timing timing={picture.timing} {...{ words, format, closed }} />;
+  if (board === 'change')
+    return closed ? null : <Change attempts={picture.attempts} {...{ words, format, talk }} />;
+  if (road === undefined) return null;
+  if (picture.roads.length > 1 && picture.roads.every(({ rides }) => rides === 1))
+    return <p class="board-missing">{words.picture.ownRoads}</p>;
+  const course = courseOfRoad(road, session, props.props);
+  if (board === 'where' && road.strip === null) return <p class="board-missing">{words.picture.noLines}</p>;
+  return (
+    <>
+      {course !== null && (
+        <GroupStrip
+          {...{ course, road, words, format }}
+          tracks={closed ? 'road' : board === 'caught' ? 'caught' : talk ? 'shifts' : 'all'}
+          hills={talk}
+        />
+      )}
+      {board === 'caught' && !closed && <Caught {...{ road, words, format, talk }} />}
+    </>
+  );
+}
+
+function BoardTabs(props: {
+  readonly boards: readonly Board[];
+  readonly board: Board;
+  readonly words: ClinicProps['words'];
+  readonly onChoose: (board: Board) => void;
+}): JSX.Element {
+  const { boards, board, words, onChoose } = props;
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
+    const to = boards[boards.indexOf(board) + step];
+    if (step === 0 || to === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    onChoose(to);
+    const button = event.currentTarget instanceof HTMLElement ? event.currentTarget : null;
+    button?.parentElement?.querySelector<HTMLElement>(`[data-choose='${to}']`)?.focus();
+  };
+  return (
+    <div class="board-tabs" role="tablist" aria-label={words.picture.label}>
+      {boards.map((one) => (
+        <button
+          key={one}
+          type="button"
+          role="tab"
+          aria-selected={one === board}
+          tabIndex={one === board ? 0 : -1}
+          data-choose={one}
+          onKeyDown={onKeyDown}
+          onClick={() => onChoose(one)}
+        >
+          {words.picture.boards[one]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function RoadSelect(
+  props: PictureProps & {
+    readonly picture: GroupPicture;
+    readonly value: number;
+    readonly onChoose: (index: number) => void;
+  },
+): JSX.Element {
+  const { session, picture, value, onChoose } = props;
+  const { words } = props.props;
+  return (
+    <label class="road-select">
+      <span>{words.picture.road}</span>
+      <select value={value} onChange={(event) => onChoose(Number(event.currentTarget.value))}>
+        {picture.roads.map((road, i) => (
+          <option key={`${road.levelHash} ${road.seed}`} value={i} selected={i === value}>
+            {words.picture.roadName(titleOfRoad(road, session, props.props), road.rides)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,136 @@
+/** The moments between two turns: a ride that is being marked, one that came to no end, one that is done. */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
+import { Dialog, Icon } from '../../ui/parts.tsx';
+import { AnimalPicture } from './animal.tsx';
+import { nameOf, remarkOf } from './say.ts';
+import { startOf } from './session.ts';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+/** What the parts of the page can ask for. */
+export interface Doing {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly act: (action: RoundAction) => void;
+  readonly ride: (nickname: string) => void;
+}
+
+/** The same, for what stands in the middle of the page. */
+export type NowProps = Doing & {
+  readonly chosen: string | null;
+  readonly keep: (to: SavedRound) => void;
+  readonly onAdd: () => void;
+};
+
+/** What was ridden is being marked; usually only as long as a few breaths. */
+export function Marked({ nickname, props }: NowProps & { readonly nickname: string }): JSX.Element {
+  const { words } = props;
+  return (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <div class="now-words">
+        <p class="now-line">{words.round.ridden(nameOf(nickname, words))}</p>
+        <h2 class="now-remark" data-marking>
+          {words.round.marking}
+        </h2>
+      </div>
+    </>
+  );
+}
+
+/** A ride was going on when the page was closed or left. */
+export function Broken(props: NowProps & { readonly nickname: string }): JSX.Element {
+  const { nickname, session, act } = props;
+  const { words, onRide, marking } = props.props;
+  const failed = marking?.failed === true && marking.planId === session.plan.id;
+  const start = startOf(session, nickname, props.props);
+  return (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <div class="now-words">
+        <h2 class="now-name small">{words.round.riding(nameOf(nickname, words))}</h2>
+        <p class="now-line">{failed ? words.round.notMarked : words.round.ridingSays}</p>
+      </div>
+      <div class="now-buttons">
+        <Button
+          look="big-button"
+          data-again
+          disabled={start === null}
+          onClick={() => start !== null && onRide(start)}
+        >
+          <Icon name="go" />
+          <strong>{words.round.rideAgain}</strong>
+        </Button>
+        <Button data-stop onClick={() => act({ kind: 'stop' })}>
+          {words.round.notNow}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+/** After a ride: one line, and who is next. */
+export function Ridden(
+  props: NowProps & { readonly nickname: string; readonly recordId: string },
+): JSX.Element {
+  const { nickname, recordId, session, act } = props;
+  const { words, format, saved, debriefOf, onDebrief } = props.props;
+  const record = saved.records.find(({ id }) => id === recordId);
+  const next = nextUp(session.round);
+  return (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <div class="now-words">
+        <p class="now-line">{words.round.ridden(nameOf(nickname, words))}</p>
+        {record !== undefined && (
+          <>
+            <h2 class="now-remark" data-remark>
+              {remarkOf(record, words, format)}
+            </h2>
+            <p class="now-total">
+              {words.round.total} <b>{format.number(record.total)}</b>
+            </p>
+          </>
+        )}
+      </div>
+      <div class="now-buttons">
+        <Button look="big-button" data-next-rider onClick={() => act({ kind: 'next' })}>
+          {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
+          <span>
+            <strong>{next.kind === 'rider' ? words.round.nextRider : words.round.goOn}</strong>
+            {next.kind === 'rider' && <span class="big-button-level">{nameOf(next.nickname, words)}</span>}
+          </span>
+        </Button>
+        {debriefOf === recordId && (
+          <Button data-debrief onClick={onDebrief}>
+            {words.round.debrief}
+          </Button>
+        )}
+      </div>
+    </>
+  );
+}
+
+/** Asks before a ride is taken back. */
+export function Undo(props: {
+  readonly name: string;
+  readonly words: ClinicProps['words'];
+  readonly onClose: () => void;
+  readonly onUndo: () => void;
+}): JSX.Element {
+  const { words } = props;
+  return (
+    <Dialog title={words.round.undo} onClose={props.onClose}>
+      <p>{words.round.undoWho(props.name)}</p>
+      <div class="buttons">
+        <Button strong data-undo-sure onClick={props.onUndo}>
+          {words.round.undo}
+        </Button>
+        <Button autofocus onClick={props.onClose}>
+          {words.round.keep}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

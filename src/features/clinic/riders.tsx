@@ -1,0 +1,98 @@
+/** Who rides: a number, and an animal for everybody. The second and last step before a session begins. */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
+import { MOST_RIDERS } from '../../core/group/handRound.ts';
+import { offerNicknames } from '../../core/group/nicknames.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { Icon, Sheet } from '../../ui/parts.tsx';
+import { AnimalPicture } from './animal.tsx';
+import { nameOf } from './say.ts';
+import { newSession } from './session.ts';
+import { placeOf } from './stage.tsx';
+import { Stepper } from './stepper.tsx';
+import type { ClinicProps } from './services.ts';
+
+const USUAL_COUNT = 6;
+
+/** The page. */
+export function Riders({
+  props,
+  plan,
+}: {
+  readonly props: ClinicProps;
+  readonly plan: ClinicPlan;
+}): JSX.Element {
+  const { words, onPlace, onSaveRound } = props;
+  const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, props.newSeed()));
+  const [count, setCount] = useState(USUAL_COUNT);
+  const shown = offer.slice(0, count);
+  const swap = (nickname: string): void => {
+    const [other] = offerNicknames(offer, 1, props.newSeed());
+    if (other !== undefined) setOffer(offer.map((one) => (one === nickname ? other : one)));
+  };
+  const go = (): void => {
+    const session = newSession(plan, shown, {
+      id: props.newId(),
+      deviceId: props.newId(),
+      seed: props.newSeed(),
+      atMs: props.now(),
+    });
+    const open = (): void => onPlace(placeOf(session, 'round'));
+    onSaveRound(session).then(open, open);
+  };
+  return (
+    <Sheet title={words.go.title} intro={words.go.intro}>
+      <div class="clinic clinic-go">
+        <div class="go-row">
+          <div class="paper">
+            <Stepper
+              label={words.go.count}
+              fewer={words.go.fewer}
+              more={words.go.more}
+              value={count}
+              low={1}
+              high={MOST_RIDERS}
+              onChange={setCount}
+            />
+          </div>
+          <Button look="big-button" data-go onClick={go}>
+            <Icon name="go" />
+            <span>
+              <strong>{words.go.start}</strong>
+              <span class="big-button-level">
+                {plan.title} · {words.go.startHint(count)}
+              </span>
+            </span>
+          </Button>
+        </div>
+        <Animals {...{ shown, words }} onSwap={swap} />
+      </div>
+    </Sheet>
+  );
+}
+
+function Animals(props: {
+  readonly shown: readonly string[];
+  readonly words: ClinicProps['words'];
+  readonly onSwap: (nickname: string) => void;
+}): JSX.Element {
+  const { shown, words, onSwap } = props;
+  return (
+    <ul class="animal-grid">
+      {shown.map((nickname) => (
+        <li key={nickname}>
+          <Button
+            look="animal-card"
+            data-nickname={nickname}
+            aria-label={words.go.swap(nameOf(nickname, words))}
+            onClick={() => onSwap(nickname)}
+          >
+            <AnimalPicture nickname={nickname} />
+            {nameOf(nickname, words)}
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
+}

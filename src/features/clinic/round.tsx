@@ -1,0 +1,205 @@
+/**
+ * Handing one device round: who is next in letters that are read across a room, one line after each ride. Every
+ * change is kept before anything else happens, so that a reload finds everything as it was.
+ */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
+import { RIDERS } from '../../core/model/presets.ts';
+import { Button, Choice } from '../../ui/controls.tsx';
+import { Icon } from '../../ui/parts.tsx';
+import { words as siteWords } from '../../words/site.ts';
+import { AddRider } from './addRider.tsx';
+import { AnimalPicture } from './animal.tsx';
+import { Line } from './line.tsx';
+import { Broken, Marked, type Doing, type NowProps, Ridden, Undo } from './ridden.tsx';
+import { nameOf, rideTitle } from './say.ts';
+import { after, startOf } from './session.ts';
+import { placeOf } from './stage.tsx';
+import type { RideStart, SavedRound } from './services.ts';
+
+/** The page. */
+export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
+  const { words, onSaveRound, onRide, onTakeBack } = props;
+  const [dialog, setDialog] = useState<'add' | 'undo' | null>(null);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const keep = (to: SavedRound, then?: () => void): void => {
+    if (to === session) return;
+    const goOn = (): void => then?.();
+    onSaveRound(to).then(goOn, goOn);
+  };
+  const act = (action: RoundAction): void => keep(after(session, action));
+  const ride = (nickname: string): void => {
+    const start: RideStart | null = startOf(session, nickname, props);
+    if (start !== null) keep(after(session, { kind: 'start', nickname }), () => onRide(start));
+  };
+  const last = session.round.rides.at(-1);
+  const doing: Doing = { props, session, act, ride };
+  return (
+    <div class="hand-round">
+      <section class="paper now" aria-live="polite" data-phase={session.round.phase.kind}>
+        <Now {...doing} chosen={chosen} keep={keep} onAdd={() => setDialog('add')} />
+      </section>
+      <Line
+        {...doing}
+        chosen={chosen}
+        onChoose={session.round.order === 'free' ? setChosen : null}
+        onAdd={() => setDialog('add')}
+        onUndo={() => setDialog('undo')}
+      />
+      {!props.kept && (
+        <p class="paper notice not-kept" role="alert">
+          {words.round.notKept}
+        </p>
+      )}
+      {dialog === 'add' && <AddRider {...doing} onClose={() => setDialog(null)} />}
+      {dialog === 'undo' && last !== undefined && (
+        <Undo
+          name={nameOf(last.nickname, words)}
+          words={words}
+          onClose={() => setDialog(null)}
+          onUndo={() => {
+            setDialog(null);
+            void onTakeBack(last.recordId);
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+function Now(props: NowProps): JSX.Element {
+  const { session, chosen, act } = props;
+  const { words, onPlace } = props.props;
+  const { round } = session;
+  if (round.phase.kind === 'riding') {
+    const { marking } = props.props;
+    const { nickname } = round.phase;
+    if (marking !== null && marking.planId === session.plan.id && !marking.failed)
+      return <Marked {...props} nickname={nickname} />;
+    return <Broken {...props} nickname={nickname} />;
+  }
+  if (round.phase.kind === 'ridden')
+    return <Ridden {...props} nickname={round.phase.nickname} recordId={round.phase.recordId} />;
+  const next = nextUp(round);
+  if (next.kind === 'rider') {
+    const nickname = chosen !== null && round.line.includes(chosen) ? chosen : next.nickname;
+    return <Next key={nickname} {...props} nickname={nickname} />;
+  }
+  if (next.kind === 'done')
+    return (
+      <Told title={words.round.done} line={words.round.doneSays}>
+        <Button strong look="button huge" data-picture onClick={() => onPlace(placeOf(session, 'picture'))}>
+          {words.round.toPicture}
+        </Button>
+      </Told>
+    );
+  if (next.kind === 'nobody')
+    return (
+      <Told title={words.round.nobody} line={words.round.nobodySays}>
+        <Button strong look="button huge" onClick={props.onAdd}>
+          {words.round.add}
+        </Button>
+      </Told>
+    );
+  return (
+    <Told title={words.round.waiting} line="">
+      <div class="buttons">
+        {next.nicknames.map((nickname) => (
+          <Button
+            look="button huge"
+            key={nickname}
+            data-back={nickname}
+            onClick={() => act({ kind: 'back', nickname })}
+          >
+            <AnimalPicture nickname={nickname} />
+            {words.round.backWho(nameOf(nickname, words))}
+          </Button>
+        ))}
+      </div>
+    </Told>
+  );
+}
+
+function Told(props: {
+  readonly title: string;
+  readonly line: string;
+  readonly children: JSX.Element;
+}): JSX.Element {
+  return (
+    <div class="now-words alone">
+      <h2 class="now-name">{props.title}</h2>
+      {props.line !== '' && <p class="now-line">{props.line}</p>}
+      {props.children}
+    </div>
+  );
+}
+
+function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
+  const { nickname, session, act, ride, keep } = props;
+  const { words, levels } = props.props;
+  const name = nameOf(nickname, words);
+  const start = startOf(session, nickname, props.props);
+  const planned = start === null ? undefined : session.plan.rides[start.rideIndex];
+  const title =
+    planned === undefined ? words.round.noLevel : (rideTitle(planned, levels, words) ?? words.round.noLevel);
+  const turn = start === null ? '' : words.round.turn(start.attempt, session.plan.attempts);
+  return (
+    <>
+      <AnimalPicture nickname={nickname} />
+      <div class="now-words">
+        <p class="now-line">{words.round.next}</p>
+        <h2 class="now-name" data-next={nickname}>
+          {name}
+        </h2>
+        <p class="now-line">{[title, turn].filter((part) => part !== '').join(' · ')}</p>
+        {session.plan.riderId === 'by-feel' && (
+          <Feel
+            value={session.feels[nickname] ?? ''}
+            legend={words.round.feel}
+            onChoose={(riderId) => keep({ ...session, feels: { ...session.feels, [nickname]: riderId } })}
+          />
+        )}
+      </div>
+      <div class="now-buttons">
+        <Button
+          look="big-button"
+          data-start
+          disabled={start === null}
+          aria-label={words.round.startFor(name)}
+          onClick={() => ride(nickname)}
+        >
+          <Icon name="go" />
+          <strong>{words.round.start}</strong>
+        </Button>
+        <Button
+          data-skip
+          disabled={session.round.line.length < 2}
+          onClick={() => act({ kind: 'skip', nickname })}
+        >
+          {words.round.skip}
+        </Button>
+        <Button data-later onClick={() => act({ kind: 'later', nickname })}>
+          {words.round.later}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function Feel(props: {
+  readonly value: string;
+  readonly legend: string;
+  readonly onChoose: (riderId: string) => void;
+}): JSX.Element {
+  const options = RIDERS.map(({ id }) => [id, siteWords.bike.riderNames[id] ?? id] as const);
+  return (
+    <Choice
+      legend={props.legend}
+      name="feel"
+      value={props.value}
+      options={options}
+      onChoose={props.onChoose}
+    />
+  );
+}

@@ -1,0 +1,98 @@
+/**
+ * What a page of a session knows: its plan, its round, its rides, and how a change of the round is kept before
+ * anything else happens. Plain functions over plain data.
+ */
+import {
+  type HandRound,
+  handRound,
+  type RoundAction,
+  startRound,
+  turnOf,
+} from '../../core/group/handRound.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { READY_PLANS } from '../../core/group/readyPlans.ts';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import { levelOfTurn } from '../../core/group/turn.ts';
+import type { ClinicProps, RideStart, SavedRound } from './services.ts';
+
+/** A plan by its id, among those that come with the game and those that were saved. */
+export function planById(props: ClinicProps, planId: string): ClinicPlan | undefined {
+  return [...props.saved.plans, ...READY_PLANS].find((plan) => plan.id === planId);
+}
+
+/** A session as it begins: the plan under an id and a seed of its own, everybody in line. */
+export function newSession(
+  template: ClinicPlan,
+  nicknames: readonly string[],
+  fresh: {
+    readonly id: string;
+    readonly deviceId: string;
+    readonly seed: number;
+    readonly atMs: number;
+  },
+): SavedRound {
+  const plan: ClinicPlan = { ...template, id: fresh.id, seed: fresh.seed };
+  const round = nicknames.reduce<HandRound>(
+    (before, nickname) => handRound(before, { kind: 'add', nickname }),
+    startRound(plan),
+  );
+  return { plan, deviceId: fresh.deviceId, round, startedAtMs: fresh.atMs, feels: {} };
+}
+
+/** The session after an action; the very same where it is refused. */
+export function after(saved: SavedRound, action: RoundAction): SavedRound {
+  const round = handRound(saved.round, action);
+  return round === saved.round ? saved : { ...saved, round };
+}
+
+/**
+ * Rides that count in a session, in the order they were ridden here; then those of other devices. `apart` holds the
+ * checksums of those that are kept but count nowhere.
+ */
+export function ridesOf(
+  saved: SavedRound,
+  records: readonly RideRecord[],
+  apart: readonly string[] = [],
+): readonly RideRecord[] {
+  return records.filter((record) => record.planId === saved.plan.id && !apart.includes(record.checksum));
+}
+
+/** What is needed to tell whose turn a ride was. */
+export interface RiddenTurn {
+  readonly planId: string;
+  readonly nickname: string;
+  readonly rideIndex: number;
+  readonly attempt: number;
+}
+
+/** True while the round waits for the end of just this ride. */
+export function awaits({ plan, round }: SavedRound, turn: RiddenTurn): boolean {
+  const { phase } = round;
+  return (
+    phase.kind === 'riding' &&
+    turn.planId === plan.id &&
+    turn.nickname === phase.nickname &&
+    turn.rideIndex === phase.rideIndex &&
+    turn.attempt === phase.attempt
+  );
+}
+
+/** What a rider would ride now; null where its level is not on this device. */
+export function startOf(saved: SavedRound, nickname: string, props: ClinicProps): RideStart | null {
+  const { plan, round, feels } = saved;
+  const turn = { nickname, ...turnOf(round, nickname) };
+  const level = levelOfTurn(plan, turn, (id) => props.levels.find((one) => one.id === id));
+  if (level === null) return null;
+  const riderId = plan.riderId === 'by-feel' ? (feels[nickname] ?? 'by-bike') : plan.riderId;
+  return { planId: plan.id, ...turn, level, bikeId: plan.bike, riderId };
+}
+
+/** Rides that were planned for those who have not gone, and rides done. */
+export function counts(round: HandRound): { readonly ridden: number; readonly all: number } {
+  const each = round.rideCount * round.attempts;
+  const all = round.riders.reduce((sum, rider) => {
+    const own = round.rides.filter((ride) => ride.nickname === rider.nickname).length;
+    return sum + (rider.presence === 'gone' ? own : each);
+  }, 0);
+  return { ridden: round.rides.length, all };
+}

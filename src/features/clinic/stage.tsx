@@ -1,0 +1,53 @@
+/** The slim frame round everything of one session: way back, title, tabs. It leaves the screen to what is shown. */
+import type { ComponentChildren, JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import { Icon, SettingsButton } from '../../ui/parts.tsx';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+export type Tab = 'round' | 'picture' | 'report' | 'tablets';
+const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];
+
+/** Where a session's tab is found. */
+export function placeOf(session: SavedRound, tab: Tab): string {
+  return tab === 'round' ? `s/${session.plan.id}` : `s/${session.plan.id}/${tab}`;
+}
+
+/** The frame. */
+export function Stage(props: {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly tab: Tab;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { session, tab, children } = props;
+  const { words, onPlace } = props.props;
+  return (
+    <div class="clinic clinic-stage">
+      <header class="stage-bar">
+        <Button look="round with-word" onClick={() => onPlace('')}>
+          <Icon name="back" />
+          {words.back}
+        </Button>
+        <h1 tabIndex={-1}>{session.plan.title}</h1>
+        <nav class="stage-tabs" aria-label={words.tabs.label}>
+          {TABS.map((one) => (
+            <Button
+              look=""
+              key={one}
+              aria-current={one === tab ? 'page' : undefined}
+              data-tab={one}
+              onClick={() => onPlace(placeOf(session, one))}
+            >
+              {words.tabs[one]}
+            </Button>
+          ))}
+        </nav>
+        <SettingsButton />
+      </header>
+      <main class="stage-main">
+        {children}
+        {props.props.outgoing}
+      </main>
+    </div>
+  );
+}

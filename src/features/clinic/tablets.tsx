@@ -1,0 +1,37 @@
+/** Several devices in one session: three ways, and what each is for. */
+import type { JSX } from 'preact';
+import { Button } from '../../ui/controls.tsx';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+/** Places of a session that carry something. */
+export const CARRY_TABS = ['out', 'back', 'collect'] as const;
+export type CarryTab = (typeof CARRY_TABS)[number];
+
+/** The three ways. */
+export function Tablets({
+  props,
+  session,
+}: {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+}): JSX.Element {
+  const { words, onPlace } = props;
+  return (
+    <div class="tablet-ways">
+      <p class="hint">{words.tablets.intro}</p>
+      {CARRY_TABS.map((tab) => (
+        <Button
+          look="way"
+          key={tab}
+          data-carry={tab}
+          aria-label={`${words.tablets[tab].title} ${words.tablets[tab].hint}`}
+          onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
+        >
+          <span class="way-words">
+            <strong>{words.tablets[tab].title}</strong> <span>{words.tablets[tab].hint}</span>
+          </span>
+        </Button>
+      ))}
+    </div>
+  );
+}

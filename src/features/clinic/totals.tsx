@@ -1,0 +1,53 @@
+/** Totals of every rider on one sheet: a row for each, a column for each ride, attempts in their order. */
+import type { JSX } from 'preact';
+import type { RideRecord } from '../../core/group/records/record.ts';
+import { nameOf, rideTitle } from './say.ts';
+import { ridesOf } from './session.ts';
+import type { ClinicProps, SavedRound } from './services.ts';
+
+/** The table. Riders of several devices may share a nickname; each has a row of their own. */
+export function Totals(props: { readonly props: ClinicProps; readonly session: SavedRound }): JSX.Element {
+  const { session } = props;
+  const { words, saved, apart, levels } = props.props;
+  const records = ridesOf(session, saved.records, apart);
+  const riders = new Map<string, RideRecord[]>();
+  for (const record of records) {
+    const rider = `${record.nickname} ${record.deviceId}`;
+    riders.set(rider, [...(riders.get(rider) ?? []), record]);
+  }
+  return (
+    <table class="ride-table">
+      <thead>
+        <tr>
+          <th scope="col">{words.picture.table.rider}</th>
+          {session.plan.rides.map((ride, i) => (
+            // The same level can be ridden twice in one plan.
+            <th key={i} scope="col">
+              {rideTitle(ride, levels, words) ?? `${words.picture.table.ride} ${i + 1}`}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {[...riders]
+          .toSorted(([a], [b]) => (a < b ? -1 : 1))
+          .map(([rider, own]) => (
+            <tr key={rider}>
+              <th scope="row">{nameOf(own[0]?.nickname ?? '', words)}</th>
+              {session.plan.rides.map((_, i) => (
+                <td key={i}>{totalsOf(own, i, props.props)}</td>
+              ))}
+            </tr>
+          ))}
+      </tbody>
+    </table>
+  );
+}
+
+function totalsOf(own: readonly RideRecord[], rideIndex: number, { words, format }: ClinicProps): string {
+  const totals = own
+    .filter((record) => record.rideIndex === rideIndex)
+    .toSorted((a, b) => a.attempt - b.attempt)
+    .map((record) => format.number(record.total));
+  return totals.length === 0 ? words.picture.table.none : totals.join(' · ');
+}

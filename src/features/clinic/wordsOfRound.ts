@@ -1,0 +1,73 @@
+/** Words of handing one device round: who is next, what became of a ride in one line. English. */
+import { count } from '../../words/counting.ts';
+
+/** English. */
+export const clinicRoundWords = {
+  round: {
+    next: 'Next',
+    turn: (attempt: number, all: number): string => (all === 1 ? '' : `attempt ${attempt} of ${all}`),
+    ride: 'Ride',
+    start: 'Start',
+    startFor: (name: string): string => `Start the ride of ${name}`,
+    skip: 'Skip for now',
+    later: 'Comes back later',
+    remove: 'Remove',
+    removeWho: (name: string): string => `Remove ${name}`,
+    laterWho: (name: string): string => `${name} comes back later`,
+    back: 'Is back',
+    backWho: (name: string): string => `${name} is back`,
+    chooseWho: (name: string): string => `${name} rides next`,
+    add: 'Add a rider',
+    undo: 'Take the last ride back',
+    undoWho: (name: string): string => `The last ride of ${name} will not count. It can be ridden again.`,
+    keep: 'Keep it',
+    line: 'In line',
+    nobodyInLine: 'Nobody.',
+    away: 'Back later',
+    gone: 'Gone home',
+    left: (n: number): string => (n === 1 ? '1 ride left' : `${n} rides left`),
+    riding: (name: string): string => `${name} was riding`,
+    ridingSays: 'The ride came to no end, so it does not count.',
+    rideAgain: 'Ride again',
+    notNow: 'Not now',
+    marking: 'The ride is being marked …',
+    notMarked:
+      'The ride could not be marked now. It is kept: load the page anew, and it is tried again. Riding again takes its place.',
+    debrief: 'Whole debrief',
+    ridden: (name: string): string => `${name} has ridden`,
+    total: 'Total',
+    nextRider: 'Next rider',
+    nextIs: (name: string): string => `Next: ${name}`,
+    goOn: 'Go on',
+    nobody: 'Nobody is here yet',
+    nobodySays: 'Add a rider to begin.',
+    waiting: 'Waiting for those who come back',
+    done: 'Everybody has ridden',
+    doneSays: 'Time to look at it together.',
+    toPicture: 'To the group picture',
+    feel: 'How do you ride?',
+    noLevel: 'The level of this ride is not on this device.',
+    notKept: 'This could not be kept on the device. Going on works, but a reload would lose it.',
+    fullRound: 'More riders do not fit in one round.',
+    taken: 'This name is taken.',
+    addTitle: 'Who is here?',
+    addOwn: 'Or a name of your own choice',
+    addOwnHint: 'Not a real one. At most 20 characters.',
+    addThis: 'Add',
+    others: 'Other animals',
+  },
+  remark: {
+    none: 'No pitch asked for a shift.',
+    fine: (n: number): string =>
+      n === 1 ? 'The pitch was ridden in time.' : `All ${count(n)} pitches were ridden in time.`,
+    early: (n: number, metres: string): string =>
+      `Pitch ${n}: too early, ${metres} before the foot. Wait a little.`,
+    lateAfter: (n: number, metres: string): string =>
+      `Pitch ${n}: too late, ${metres} after the foot. Shift before it.`,
+    lateBefore: (n: number, metres: string): string =>
+      `Pitch ${n}: late, only ${metres} before the foot. Shift sooner.`,
+    never: (n: number): string => `Pitch ${n}: no easier shift was made for it.`,
+    earlyNoPlace: (n: number): string => `Pitch ${n}: too early. Wait a little.`,
+    gear: (n: number): string => `Pitch ${n}: shifted in time, but not into the right gear.`,
+  },
+};

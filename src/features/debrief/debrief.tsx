@@ -1,0 +1,173 @@
+/**
+ * The debrief: guess, three sentences, strip, pitches, marks, what to do now. Draws what it is given and asks
+ * through callbacks; it keeps nothing but where the cursor is.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { shiftsOf } from '../../core/coach/shifts.ts';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { buildMachine } from '../../core/model/machine.ts';
+import { paintPng } from '../../charts/picture.ts';
+import { Strip } from '../../charts/strip.tsx';
+import type { StripData } from '../../charts/tracks.tsx';
+import { createFormat } from '../../words/format.ts';
+import { Doing } from './doing.tsx';
+import { GuessCard, Working } from './guess.tsx';
+import { Marks } from './marks.tsx';
+import { PitchCards } from './pitchCards.tsx';
+import { PrintSheet } from './printSheet.tsx';
+import type { Speech } from './say.ts';
+import { Sentences } from './sentences.tsx';
+import type { DebriefProps } from './types.ts';
+import './debrief.css';
+import './strip.css';
+import './cards.css';
+import './print.css';
+
+/** The page below its head. */
+export function DebriefPage(props: DebriefProps): JSX.Element {
+  const { level, report, guess, trace } = props;
+  const course = useMemo(() => courseOfLevel(level, props.seed), [level, props.seed]);
+  const speech = useSpeech(props, course.pitches.length);
+  const { words } = speech;
+  const asksGuess = report === null ? speech.pitchCount > 0 : report.guessPitch !== null;
+  const open = report !== null && (guess !== null || !asksGuess);
+  const data = useStripData(props, course, open);
+  const best = useMemo(
+    () => (open && data.reference !== null ? shiftsOf(data.reference) : []),
+    [open, data.reference],
+  );
+  const paper = useRef<SVGSVGElement | null>(null);
+  const savePicture = async (): Promise<void> => {
+    if (paper.current === null) throw new Error('the picture is not drawn yet');
+    props.onSavePicture(await paintPng(paper.current));
+  };
+  return (
+    <div class="debrief-page" data-open={open}>
+      {!props.same && <p class="paper-card notice">{words.differs}</p>}
+      <Top {...{ props, speech, asksGuess, open }} />
+      <section class="paper-card strip-card" aria-label={words.strip.title}>
+        <Strip
+          data={data}
+          pitch={report?.guessPitch ?? null}
+          words={words}
+          format={speech.format}
+          onWatch={props.onWatch}
+        />
+      </section>
+      {open ? (
+        <>
+          <PitchCards
+            course={data.course}
+            machine={data.machine}
+            pitches={report.pitches}
+            own={report.shifts}
+            best={best}
+            speech={speech}
+            onWatch={props.onWatch}
+          />
+          <Marks report={report} passMark={level.passMark} speech={speech} />
+        </>
+      ) : (
+        <p class="closed">{words.closed}</p>
+      )}
+      <Doing
+        {...props}
+        {...{ words, open, savePicture }}
+        onwards={open && report.verdict.next.code === 'onwards'}
+      />
+      {open && (
+        <AfterPaint key={trace.samples.length}>
+          {() => <Sheet {...{ props, data, speech, paper }} />}
+        </AfterPaint>
+      )}
+    </div>
+  );
+}
+
+/** The guess, and beside it, once it is made, the three sentences. */
+function Top(parts: {
+  readonly props: DebriefProps;
+  readonly speech: Speech;
+  readonly asksGuess: boolean;
+  readonly open: boolean;
+}): JSX.Element {
+  const { props, speech, asksGuess, open } = parts;
+  const { report, guess } = props;
+  return (
+    <div class="debrief-top">
+      {asksGuess && <GuessCard {...{ report, guess, speech }} share={props.share} onGuess={props.onGuess} />}
+      {!asksGuess && report === null && (
+        <section class="paper-card">
+          <Working share={props.share} speech={speech} />
+        </section>
+      )}
+      {open && report !== null && (
+        <section class="paper-card">
+          <Sentences verdict={report.verdict} nextLevelTitle={props.nextLevelTitle} speech={speech} />
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** Words and numbers for the audience of the level. */
+function useSpeech({ level, units, words, childrenWords }: DebriefProps, pitchCount: number): Speech {
+  const chosen = level.audience === 'children' ? (childrenWords ?? words) : words;
+  return useMemo(
+    () => ({
+      words: chosen,
+      format: createFormat(units),
+      pitchCount,
+    }),
+    [chosen, units, pitchCount],
+  );
+}
+
+/** What the strip may show: without the best ride and without how heavy shifts were until the guess is made. */
+function useStripData(
+  { bike, rider, trace, reference, report }: DebriefProps,
+  course: Course,
+  open: boolean,
+): StripData {
+  const machine = useMemo(() => buildMachine(bike, rider), [bike, rider]);
+  return useMemo(
+    () => ({
+      course,
+      machine,
+      trace,
+      reference: open ? reference : null,
+      shifts: open ? (report?.shifts ?? null) : null,
+    }),
+    [course, machine, trace, reference, report, open],
+  );
+}
+
+function Sheet(parts: {
+  readonly props: DebriefProps;
+  readonly data: StripData;
+  readonly speech: Speech;
+  readonly paper: { current: SVGSVGElement | null };
+}): JSX.Element | null {
+  const { props, data, speech, paper } = parts;
+  if (props.report === null) return null;
+  return (
+    <PrintSheet
+      data={data}
+      report={props.report}
+      speech={speech}
+      subtitle={speech.words.print.subtitle(props.level.title, props.bikeName, props.riderName)}
+      nextLevelTitle={props.nextLevelTitle}
+      cautions={props.cautions}
+      stripRef={paper}
+    />
+  );
+}
+
+/** Draws its content only once what a person looks at has been painted. */
+function AfterPaint({ children }: { readonly children: () => JSX.Element | null }): JSX.Element | null {
+  const [painted, setPainted] = useState(false);
+  useEffect(() => setPainted(true), []);
+  return painted ? children() : null;
+}

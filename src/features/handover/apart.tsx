@@ -1,0 +1,100 @@
+/** What does not simply count: damaged pieces, rides set apart, contradictions, rides taken back. All named. */
+import type { JSX } from 'preact';
+import { sortOut } from '../../core/group/records/merge.ts';
+import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
+import type { Format } from '../../words/format.ts';
+import type { HandoverWords } from './words.ts';
+import type { Collected } from './collected.ts';
+import { tabletName } from './tablets.ts';
+
+/** Longer lists are cut; the count stands above them. */
+const MOST_LINES = 100;
+
+/** Everything that was set apart. */
+export function Apart(props: {
+  readonly collected: Collected;
+  readonly words: HandoverWords;
+  readonly format: Format;
+  readonly nameOf: (nickname: string) => string;
+}): JSX.Element | null {
+  const { collected, words, format, nameOf } = props;
+  const say = words.collect;
+  const { damaged, conflicts, withdrawn } = sortOut(collected.set);
+  const apart = collected.remarks.filter(isApart);
+  const same = collected.remarks.filter((remark) => remark.kind === 'same').length;
+  const marksOnly = collected.set.records.filter((record) => record.recording === null).length;
+  return (
+    <>
+      {collected.set.records.length > 0 && (
+        <section class="paper">
+          {same > 0 && <p data-checked={same}>{say.checked(same)}</p>}
+          {collected.toCheck > 0 && <output>{say.checking(collected.toCheck)}</output>}
+          {marksOnly > 0 && <p>{say.marksOnly(marksOnly)}</p>}
+          {withdrawn.length > 0 && <p>{say.withdrawn(withdrawn.length)}</p>}
+        </section>
+      )}
+      {damaged.length > 0 && (
+        <List title={say.damaged} hint={say.damagedHint} count={damaged.length}>
+          {damaged.slice(0, MOST_LINES).map((piece) => (
+            <li key={`${piece.fingerprint} ${piece.code}`} data-damaged={piece.code}>
+              <bdi>{nameOfPiece(piece, words)}</bdi>: {say.damageCodes[piece.code]}
+            </li>
+          ))}
+        </List>
+      )}
+      {apart.length > 0 && (
+        <List title={say.apart} hint={say.apartHint} count={apart.length}>
+          {apart.slice(0, MOST_LINES).map(({ record, code, total }) => (
+            <li key={`${record.id} ${record.checksum}`} data-apart={code}>
+              <bdi>{say.apartRide(tabletName(record.deviceId), record.seq, nameOf(record.nickname))}</bdi>:{' '}
+              {say.apartCodes[code]}
+              {total !== null &&
+                ` (${say.apartTotals(format.number(record.total, 1), format.number(total, 1))})`}
+            </li>
+          ))}
+        </List>
+      )}
+      {conflicts.length > 0 && (
+        <List title={say.conflicts} hint="" count={conflicts.length}>
+          {conflicts.slice(0, MOST_LINES).map(({ code, records }, i) => (
+            <li key={i} data-conflict={code}>
+              {records.slice(0, 2).map((record) => (
+                <bdi key={record.checksum}>
+                  {say.apartRide(tabletName(record.deviceId), record.seq, nameOf(record.nickname))}.{' '}
+                </bdi>
+              ))}
+              {say.conflictCodes[code]}
+            </li>
+          ))}
+        </List>
+      )}
+    </>
+  );
+}
+
+function List(props: {
+  readonly title: string;
+  readonly hint: string;
+  readonly count: number;
+  readonly children: readonly JSX.Element[];
+}): JSX.Element {
+  return (
+    <section class="paper apart">
+      <h2>
+        {props.title} ({props.count})
+      </h2>
+      {props.hint !== '' && <p>{props.hint}</p>}
+      <ul>{props.children}</ul>
+    </section>
+  );
+}
+
+function isApart(remark: Remark): remark is Extract<Remark, { readonly kind: 'apart' }> {
+  // Marks alone cannot be ridden again; that is no reason to doubt them.
+  return remark.kind === 'apart' && remark.code !== 'no-recording';
+}
+
+function nameOfPiece({ deviceId, seq }: DamagedPiece, words: HandoverWords): string {
+  return words.collect.damagedPiece(deviceId === null ? null : tabletName(deviceId), seq);
+}

@@ -1,0 +1,102 @@
+/** The camera on a page: turned on by hand, so that the browser's question is expected; off when the page is left. */
+import type { JSX, RefObject } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { HandoverWords } from './words.ts';
+import { type CameraProblem, openCamera, type Camera } from './camera.ts';
+
+type Phase = 'off' | 'loading' | 'on' | 'no-reader' | CameraProblem;
+
+interface UsedCamera {
+  readonly video: RefObject<HTMLVideoElement | null>;
+  readonly phase: Phase;
+  readonly start: () => void;
+  readonly stop: () => void;
+}
+
+function useCamera(onRead: (text: string) => void): UsedCamera {
+  const video = useRef<HTMLVideoElement>(null);
+  const camera = useRef<Camera | null>(null);
+  const gone = useRef(false);
+  const onText = useRef(onRead);
+  onText.current = onRead;
+  const [phase, setPhase] = useState<Phase>(() => (window.isSecureContext ? 'off' : 'not-secure'));
+  const letGo = (): void => {
+    camera.current?.stop();
+    camera.current = null;
+  };
+  useEffect(() => {
+    gone.current = false;
+    return () => {
+      gone.current = true;
+      letGo();
+    };
+  }, []);
+  const start = async (): Promise<void> => {
+    setPhase('loading');
+    try {
+      const { decodeOneWay } = await import('./decode.ts');
+      if (video.current === null) return;
+      const opened = await openCamera(video.current, decodeOneWay, (text) => onText.current(text));
+      if (typeof opened === 'string') return setPhase(opened);
+      camera.current = opened;
+      // The page was left while the browser asked.
+      if (gone.current) return letGo();
+      setPhase('on');
+    } catch {
+      setPhase('no-reader');
+    }
+  };
+  return {
+    video,
+    phase,
+    start: () => void start(),
+    stop: () => {
+      letGo();
+      setPhase('off');
+    },
+  };
+}
+
+/** The camera. */
+export function CameraBox(props: {
+  readonly words: HandoverWords;
+  readonly onText: (text: string) => void;
+}): JSX.Element {
+  const say = props.words.reader;
+  const { video, phase, start, stop } = useCamera(props.onText);
+  const problem = phase === 'off' || phase === 'loading' || phase === 'on' ? null : phase;
+  return (
+    <div class="reader-way" data-camera={phase}>
+      <video
+        ref={video}
+        class="reader-video"
+        muted
+        playsInline
+        hidden={phase !== 'on'}
+        aria-label={say.video}
+      />
+      {phase === 'on' && <p>{say.looking}</p>}
+      {phase === 'loading' && <output>{say.loading}</output>}
+      {problem !== null && (
+        <p class="reader-problem">{problem === 'no-reader' ? say.noReader : say.problems[problem]}</p>
+      )}
+      {phase === 'on' ? (
+        <button type="button" class="button" onClick={stop}>
+          {say.stop}
+        </button>
+      ) : (
+        problem !== 'not-secure' && (
+          <button
+            type="button"
+            class="button strong"
+            data-camera-on
+            disabled={phase === 'loading'}
+            onClick={start}
+          >
+            {say.start}
+          </button>
+        )
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,193 @@
+/**
+ * Codes on the screen, one after another: which one it is, pause, back and forth, how fast, and big. Black on white
+ * in every theme, because cameras want it so.
+ */
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { Choice } from '../../ui/controls.tsx';
+import type { HandoverWords } from './words.ts';
+import { codeOf, QUIET_ZONE } from './code.ts';
+
+/** How long each code stands (ms). A camera needs about half a second in good light. */
+const PERIODS_MS = { slow: 2_400, usual: 1_200, fast: 600 } as const;
+type Speed = keyof typeof PERIODS_MS;
+const SPEEDS = Object.keys(PERIODS_MS) as Speed[];
+/** More codes than this get no button each. */
+const MOST_BUTTONS = 40;
+
+/** What is shown. */
+export interface CodeShowProps {
+  readonly frames: readonly string[];
+  /** What the codes carry, for those who cannot see them. */
+  readonly name: string;
+  readonly words: HandoverWords;
+}
+
+/** The codes. */
+export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
+  const [place, setPlace] = useState({ frames, at: 0 });
+  const [playing, setPlaying] = useState(() => !wantsStillness());
+  const [speed, setSpeed] = useState<Speed>('usual');
+  const [big, setBig] = useState(false);
+  const all = frames.length;
+  // Other codes begin at their first one.
+  const index = place.frames === frames ? Math.min(place.at, all - 1) : 0;
+  useEffect(() => {
+    if (!playing || all < 2) return undefined;
+    const timer = window.setInterval(() => {
+      setPlace((now) => ({ frames, at: now.frames === frames ? (now.at + 1) % all : 0 }));
+    }, PERIODS_MS[speed]);
+    return () => window.clearInterval(timer);
+  }, [playing, speed, all, frames]);
+  const go = (to: number): void => {
+    setPlaying(false);
+    setPlace({ frames, at: (to + all) % all });
+  };
+  const picture = <Picture text={frames[index] ?? ''} label={words.codes.picture(name, index + 1, all)} />;
+  const buttons = (
+    <Buttons
+      {...{ all, index, playing, go, words }}
+      onPlay={() => setPlaying(!playing)}
+      onBig={big ? null : () => setBig(true)}
+    />
+  );
+  return (
+    <div class="code-show" data-code={index + 1} data-codes={all}>
+      {picture}
+      {buttons}
+      {all > 1 && !big && (
+        <>
+          <Choice
+            legend={words.codes.speed}
+            name="code-speed"
+            value={speed}
+            options={SPEEDS.map((one) => [one, words.codes.speeds[one]] as const)}
+            onChoose={setSpeed}
+          />
+          <Numbers {...{ all, index, go, words }} />
+          <p class="code-hint">{words.codes.hint}</p>
+        </>
+      )}
+      {big && (
+        <Big label={name} close={words.codes.close} onClose={() => setBig(false)}>
+          {picture}
+          {buttons}
+        </Big>
+      )}
+    </div>
+  );
+}
+
+/** One code with the white that belongs to it. */
+export function Picture({ text, label }: { readonly text: string; readonly label: string }): JSX.Element {
+  const code = useMemo(() => codeOf(text), [text]);
+  const side = code.size + 2 * QUIET_ZONE;
+  return (
+    <svg
+      class="code"
+      viewBox={`${-QUIET_ZONE} ${-QUIET_ZONE} ${side} ${side}`}
+      role="img"
+      aria-label={label}
+      shape-rendering="crispEdges"
+    >
+      <rect x={-QUIET_ZONE} y={-QUIET_ZONE} width={side} height={side} fill="#fff" />
+      <path d={code.path} fill="#000" />
+    </svg>
+  );
+}
+
+function Buttons(props: {
+  readonly all: number;
+  readonly index: number;
+  readonly playing: boolean;
+  readonly go: (to: number) => void;
+  readonly onPlay: () => void;
+  readonly onBig: (() => void) | null;
+  readonly words: HandoverWords;
+}): JSX.Element {
+  const { all, index, playing, go } = props;
+  const { codes } = props.words;
+  return (
+    <div class="code-buttons">
+      {all > 1 && (
+        <>
+          <strong class="code-number">{codes.number(index + 1, all)}</strong>
+          <button type="button" class="button" aria-label={codes.back} onClick={() => go(index - 1)}>
+            ←
+          </button>
+          <button type="button" class="button" data-play onClick={props.onPlay}>
+            {playing ? codes.pause : codes.play}
+          </button>
+          <button type="button" class="button" aria-label={codes.next} onClick={() => go(index + 1)}>
+            →
+          </button>
+        </>
+      )}
+      {props.onBig !== null && (
+        <button type="button" class="button" data-big onClick={props.onBig}>
+          {codes.big}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** Straight to a number, for the one that is missing. */
+function Numbers(props: {
+  readonly all: number;
+  readonly index: number;
+  readonly go: (to: number) => void;
+  readonly words: HandoverWords;
+}): JSX.Element | null {
+  const { all, index, go, words } = props;
+  if (all > MOST_BUTTONS) return null;
+  return (
+    <div class="code-numbers">
+      {Array.from({ length: all }, (_, i) => (
+        <button
+          key={i}
+          type="button"
+          aria-label={words.codes.jump(i + 1)}
+          aria-current={i === index ? 'true' : undefined}
+          onClick={() => go(i)}
+        >
+          {i + 1}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** The code on the whole screen. */
+function Big(props: {
+  readonly label: string;
+  readonly close: string;
+  readonly onClose: () => void;
+  readonly children: readonly JSX.Element[];
+}): JSX.Element {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    if (dialog.current?.open === false) dialog.current.showModal();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      class="code-big"
+      aria-label={props.label}
+      onCancel={(event) => {
+        event.preventDefault();
+        props.onClose();
+      }}
+    >
+      {props.children}
+      <button type="button" class="button code-close" onClick={props.onClose}>
+        {props.close}
+      </button>
+    </dialog>
+  );
+}
+
+/** A sequence that begins by itself is movement; who wants less of it begins it by hand. */
+function wantsStillness(): boolean {
+  return document.documentElement.dataset['motion'] === 'reduced';
+}

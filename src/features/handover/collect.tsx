@@ -1,0 +1,144 @@
+/**
+ * The coach's page to collect results: the reader, what has come from which tablet, what is missing by number and
+ * since when, and everything that was set apart, with its reason.
+ */
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { sortOut } from '../../core/group/records/merge.ts';
+import { type DeviceStatus, deviceStatus } from '../../core/group/records/missing.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { ReadFile } from '../../core/transfer/rideFile.ts';
+import type { Format } from '../../words/format.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import type { HandoverWords } from './words.ts';
+import { Apart } from './apart.tsx';
+import type { Collected } from './collected.ts';
+import { Reader } from './reader.tsx';
+import { tabletName } from './tablets.ts';
+import type { ReadRidesAway } from './services.ts';
+import './handover.css';
+import './tablets.css';
+
+/** What the page is given. */
+export interface CollectProps {
+  readonly plan: ClinicPlan;
+  readonly collected: Collected;
+  /** What stood in the link behind `#collect/`, or empty. */
+  readonly arrived: string;
+  /** Nickname of a record, in words. */
+  readonly nameOf: (nickname: string) => string;
+  readonly words: HandoverWords;
+  readonly format: Format;
+  readonly readRides: ReadRidesAway;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Takes in what was read; false where it could not be kept on this device. */
+  readonly onTake: (read: ReadFile) => Promise<boolean>;
+  /** What goes to a club's own store. */
+  readonly store: JSX.Element | null;
+}
+
+/** The page. */
+export function Collect(props: CollectProps): JSX.Element {
+  const { plan, collected, words } = props;
+  const say = words.collect;
+  const [notKept, setNotKept] = useState(false);
+  // Rides of this reading may not have come back through `collected` yet when the next ones are counted.
+  const seen = useRef(new Set<string>());
+  for (const { id, checksum } of collected.set.records) seen.current.add(`${id} ${checksum}`);
+  const take = (read: ReadFile): string => {
+    const ours = onlyOf(read, plan.id);
+    const fresh = ours.set.records.filter(({ id, checksum }) => !seen.current.has(`${id} ${checksum}`));
+    for (const { id, checksum } of fresh) seen.current.add(`${id} ${checksum}`);
+    props.onTake(ours).then(
+      (kept) => setNotKept(!kept),
+      () => setNotKept(true),
+    );
+    const others = read.set.records.length - ours.set.records.length;
+    return [
+      say.took(fresh.length, ours.set.records.length - fresh.length),
+      ours.set.damaged.length > 0 ? say.tookDamaged(ours.set.damaged.length) : '',
+      others > 0 ? say.otherPlan(others) : '',
+    ]
+      .filter((sentence) => sentence !== '')
+      .join(' ');
+  };
+  return (
+    <Sheet title={say.title} intro={say.intro}>
+      <div class="handover handover-wide">
+        <Reader
+          words={words}
+          arrived={props.arrived}
+          readRides={props.readRides}
+          onArrival={(arrival) => (arrival.kind === 'rides' ? take(arrival.read) : words.reader.isPlan)}
+        />
+        {notKept && <p class="paper reader-problem">{say.notKept}</p>}
+        <section class="paper">
+          <h2>{say.tablets}</h2>
+          <Tablets {...props} />
+          {props.store}
+        </section>
+        <Apart {...{ words, collected }} format={props.format} nameOf={props.nameOf} />
+      </div>
+    </Sheet>
+  );
+}
+
+/** Rides of another plan would spoil the count of this one; they stay where they came from. */
+function onlyOf(read: ReadFile, planId: string): ReadFile {
+  return { ...read, set: { ...read.set, records: read.set.records.filter((one) => one.planId === planId) } };
+}
+
+function Tablets({ collected, words, now }: CollectProps): JSX.Element {
+  const say = words.collect;
+  const devices = deviceStatus(collected.set, collected.heard);
+  const rides = sortOut(collected.set).rides.length;
+  if (devices.length === 0) return <p>{say.nobody}</p>;
+  return (
+    <div class="tablets-scroll">
+      <table class="tablets" data-rides={rides}>
+        <caption class="unseen">{say.tablets}</caption>
+        <thead>
+          <tr>
+            {Object.values(say.columns).map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {devices.map((device) => (
+            <Tablet key={device.deviceId} {...{ device, words, now }} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Tablet(props: {
+  readonly device: DeviceStatus;
+  readonly words: HandoverWords;
+  readonly now: () => number;
+}): JSX.Element {
+  const { device, words, now } = props;
+  const say = words.collect;
+  const minutes = (atMs: number): string => say.since(Math.floor((now() - atMs) / 60_000));
+  const { missing, missingCount, missingSinceMs, lastHeardMs } = device;
+  return (
+    <tr data-tablet={device.deviceId}>
+      <th scope="row">
+        <bdi>{tabletName(device.deviceId)}</bdi>
+      </th>
+      <td data-label={say.columns.here}>{device.have}</td>
+      <td data-label={say.columns.missing} data-missing={missingCount}>
+        {missingCount === 0 ? say.complete : say.ranges(missing, missingCount)}
+      </td>
+      <td data-label={say.columns.since}>
+        {missingCount === 0 ? '–' : missingSinceMs === null ? say.neverSaid : minutes(missingSinceMs)}
+      </td>
+      <td data-label={say.columns.heard}>{lastHeardMs === null ? say.never : minutes(lastHeardMs)}</td>
+    </tr>
+  );
+}

@@ -1,0 +1,56 @@
+/** A tablet's page to hand its results back: codes, link, file. Nothing is deleted by it. */
+import type { JSX } from 'preact';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { HandOver } from '../../core/transfer/rideFile.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import type { HandoverWords } from './words.ts';
+import { Carry } from './carry.tsx';
+import { useParcel } from './handOut.tsx';
+import { parcelOfRides } from './parcel.ts';
+import { tabletName } from './tablets.ts';
+import './handover.css';
+
+/** What the page is given. */
+export interface HandBackProps {
+  readonly plan: ClinicPlan;
+  /** Everything this device has ridden for the plan, and what it has taken back. */
+  readonly handOver: HandOver;
+  /** Address of the game without what stands behind `#`. */
+  readonly site: string;
+  readonly words: HandoverWords;
+  readonly onSaveFile: (name: string, text: string) => void;
+  readonly onCopy: (text: string) => Promise<boolean>;
+  /** What goes to a club's own store. */
+  readonly store: JSX.Element | null;
+}
+
+/** The page. */
+export function HandBack(props: HandBackProps): JSX.Element {
+  const { plan, handOver, site, words, onSaveFile, onCopy } = props;
+  const say = words.handBack;
+  const parcel = useParcel(() => parcelOfRides(handOver, site), [handOver, site]);
+  const count = handOver.records.length;
+  return (
+    <Sheet title={say.title} intro={say.intro}>
+      <div class="handover">
+        <section class="paper">
+          <h2>
+            <bdi>{plan.title}</bdi>
+          </h2>
+          <p class="tablet-name">{say.tablet(tabletName(handOver.deviceId))}</p>
+          {count === 0 && <output>{say.none}</output>}
+          {parcel === 'making' && <output>{words.carry.making}</output>}
+          {parcel === null && <output>{words.carry.tooBig}</output>}
+          {parcel !== null && parcel !== 'making' && (
+            <>
+              <p data-size>{say.size(count, words.size(parcel.bytes), parcel.frames.length)}</p>
+              <Carry {...{ parcel, words, onSaveFile, onCopy }} name={say.what(count)} />
+              <p class="code-hint">{say.marksOnly}</p>
+            </>
+          )}
+        </section>
+        {props.store}
+      </div>
+    </Sheet>
+  );
+}

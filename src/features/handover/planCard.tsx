@@ -1,0 +1,66 @@
+/** What a plan holds, shown before it is kept. Its texts come from outside and are only ever text. */
+import type { JSX } from 'preact';
+import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { Format } from '../../words/format.ts';
+import { words as siteWords } from '../../words/site.ts';
+import type { HandoverWords } from './words.ts';
+
+/** The plan. */
+export function PlanCard(props: {
+  readonly plan: ClinicPlan;
+  readonly levels: readonly Level[];
+  readonly format: Format;
+  readonly words: HandoverWords;
+}): JSX.Element {
+  const { plan, levels, format, words } = props;
+  const say = words.join;
+  return (
+    <div class="plan-found" data-plan-found={plan.id}>
+      <h2>
+        <bdi>{plan.title}</bdi>
+      </h2>
+      <h3>{say.rides}</h3>
+      <ol>
+        {plan.rides.map((ride, i) => (
+          <li key={i}>
+            <Ride {...{ ride, levels, format, words }} />
+          </li>
+        ))}
+      </ol>
+      <p>
+        {say.attempts(plan.attempts)} · {say.bike(plan.bike === 'own' ? say.ownBike : bikeName(plan.bike))}
+      </p>
+    </div>
+  );
+}
+
+function Ride(props: {
+  readonly ride: PlanRide;
+  readonly levels: readonly Level[];
+  readonly format: Format;
+  readonly words: HandoverWords;
+}): JSX.Element {
+  const { ride, levels, format, words } = props;
+  if (ride.kind === 'check') return <>{words.join.check}</>;
+  const level = ride.kind === 'own' ? ride.level : levels.find(({ id }) => id === ride.levelId);
+  if (level === undefined) return <>{words.join.unknownLevel(ride.kind === 'bundled' ? ride.levelId : '')}</>;
+  return (
+    <>
+      <bdi>{level.title}</bdi> · {format.road(courseOfLevel(level).lengthM)}
+      {ride.kind === 'own' && ` · ${words.join.ownLevel}`}
+    </>
+  );
+}
+
+/** True if everything the plan names is on this device. */
+export function isPlanHere(plan: ClinicPlan, levels: readonly Level[]): boolean {
+  return plan.rides.every(
+    (ride) => ride.kind !== 'bundled' || levels.some((level) => level.id === ride.levelId),
+  );
+}
+
+function bikeName(id: string): string {
+  return siteWords.bike.names[id] ?? id;
+}

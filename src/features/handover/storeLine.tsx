@@ -1,0 +1,47 @@
+/**
+ * One line on every page of a session from which something is sent: to whom, what, how much so far, and a way to stop.
+ * Where nothing is sent there is none; an address nobody here has agreed to is asked about in one sentence.
+ */
+import type { JSX } from 'preact';
+import { hostOf, type SharedWords, storeSentence } from './storeWords.ts';
+import type { ClubStore } from './services.ts';
+import './handover.css';
+
+const STORE_PAGE = '#clinic/store';
+
+/** The line; `store` is followed by whoever draws it. */
+export function StoreLine(props: {
+  readonly store: Pick<ClubStore, 'agreed' | 'offered' | 'sent' | 'state' | 'stop'> | null;
+  readonly words: SharedWords;
+}): JSX.Element | null {
+  const { store, words } = props;
+  const agreed = store?.agreed() ?? null;
+  const offered = store?.offered() ?? null;
+  if (store !== null && agreed !== null) {
+    const host = hostOf(agreed.address.url) ?? agreed.address.url;
+    const standing = store.state();
+    return (
+      <aside class="store-line" data-store-line="agreed">
+        <p>
+          {words.line(host)} {words.sofar(store.sent())}
+        </p>
+        {standing !== null && standing.phase !== 'done' && <p data-store>{storeSentence(words, standing)}</p>}
+        <span class="store-line-ways">
+          <a href={STORE_PAGE}>{words.look}</a>
+          <button type="button" class="quiet-button" data-stop-store onClick={() => void store.stop()}>
+            {words.stop}
+          </button>
+        </span>
+      </aside>
+    );
+  }
+  if (offered === null) return null;
+  return (
+    <aside class="store-line" data-store-line="offered">
+      <p>{words.offered[offered.from](hostOf(offered.address.url) ?? offered.address.url)}</p>
+      <span class="store-line-ways">
+        <a href={STORE_PAGE}>{words.look}</a>
+      </span>
+    </aside>
+  );
+}

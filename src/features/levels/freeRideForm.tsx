@@ -1,0 +1,171 @@
+/**
+ * Wishing for a road: name, hills and length, drawn live from the road that will be ridden, and a link that carries
+ * it. Riding and addresses are the business of whoever shows the form.
+ */
+import type { JSX } from 'preact';
+import { useId, useMemo, useState } from 'preact/hooks';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import {
+  FREE_RIDE_LONGEST_M,
+  FREE_RIDE_SHORTEST_M,
+  freeLevel,
+  type FreeRideWish,
+} from '../../core/level/generate.ts';
+import type { Format } from '../../words/format.ts';
+import { Button, Slider } from '../../ui/controls.tsx';
+import { type FreeRideWords, sayBadFreeRide } from './freeRideWords.ts';
+import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from '../../core/level/freeRide.ts';
+import { RoadLink } from './roadLink.tsx';
+import { WishedRoad } from './wishedRoad.tsx';
+import './freeride.css';
+
+export interface FreeRideFormProps {
+  /** What the form begins with. */
+  readonly wish: FreeRideWish;
+  /** Set if the form is shown because a link could not be read. */
+  readonly badLink?: BadFreeRide | null;
+  readonly onRide: (wish: FreeRideWish) => void;
+  /** The whole link to a wish. */
+  readonly onLink: (wish: FreeRideWish) => string;
+  /** A seed nobody chose; chance without it. */
+  readonly newSeed?: () => number;
+  readonly words: FreeRideWords;
+  readonly format: Format;
+}
+
+const STEP_M = 250;
+
+/** The drawn road is always the one the link carries. */
+function asLinked(wish: FreeRideWish): FreeRideWish {
+  const reading = decodeFreeRide(encodeFreeRide(wish));
+  return reading.ok ? reading.wish : wish;
+}
+
+const anySeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+
+/** The form. */
+export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
+  const { onRide, onLink, words, format, newSeed = anySeed, badLink = null } = props;
+  const [wish, setWish] = useState(() => asLinked(props.wish));
+  const [name, setName] = useState(String(props.wish.seed));
+  const course = useMemo(() => courseOfLevel(freeLevel(wish)), [wish]);
+  const typeName = (typed: string): void => {
+    setName(typed);
+    const seed = seedOf(typed);
+    if (seed !== null) setWish((now) => ({ ...now, seed }));
+  };
+  const named = seedOf(name) !== null;
+  return (
+    <section class="paper free-ride" aria-label={words.title}>
+      <h2>{words.title}</h2>
+      {badLink !== null && (
+        <p class="free-bad" role="alert" data-bad-link={badLink}>
+          {sayBadFreeRide(badLink, words, [
+            format.distance(FREE_RIDE_SHORTEST_M),
+            format.distance(FREE_RIDE_LONGEST_M),
+          ])}
+        </p>
+      )}
+      <p class="hint">{words.intro}</p>
+      <div class="free-columns">
+        <div>
+          <NameField {...{ name, words }} onType={typeName} onAnother={() => typeName(String(newSeed()))} />
+          <Slider
+            label={words.hilliness}
+            value={wish.hilliness}
+            low={0}
+            shown={words.hilly(wish.hilliness)}
+            onInput={(hilliness) => setWish((now) => ({ ...now, hilliness }))}
+          />
+          <LengthSlider
+            {...{ wish, words, format }}
+            onLength={(lengthM) => setWish((now) => ({ ...now, lengthM }))}
+          />
+        </div>
+        <WishedRoad course={course} facts={factsOf(course, words, format)} words={words} format={format} />
+      </div>
+      <div class="buttons">
+        <Button strong data-free-ride disabled={!named} onClick={() => onRide(wish)}>
+          {words.ride}
+        </Button>
+      </div>
+      <RoadLink link={onLink(wish)} words={words} />
+    </section>
+  );
+}
+
+function factsOf(course: Course, words: FreeRideWords, format: Format): string {
+  let climbedM = 0;
+  let steepest = 0;
+  for (let m = 1; m <= course.lengthM; m += 1) {
+    climbedM += Math.max(0, (course.heightM[m] ?? 0) - (course.heightM[m - 1] ?? 0));
+    steepest = Math.max(steepest, course.slopeRatio[m] ?? 0);
+  }
+  return words.facts(
+    format.road(course.lengthM),
+    course.pitches.length,
+    format.percent(steepest),
+    format.distance(climbedM),
+  );
+}
+
+function NameField(props: {
+  readonly name: string;
+  readonly words: FreeRideWords;
+  readonly onType: (typed: string) => void;
+  readonly onAnother: () => void;
+}): JSX.Element {
+  const { name, words, onType, onAnother } = props;
+  const id = useId();
+  const empty = seedOf(name) === null;
+  return (
+    <div class="free-name">
+      <label for={id}>{words.seed}</label>
+      <div class="free-name-row">
+        <input
+          id={id}
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          maxLength={40}
+          value={name}
+          aria-invalid={empty}
+          aria-describedby={`${id}-hint`}
+          onInput={(event) => onType(event.currentTarget.value)}
+        />
+        <Button data-another-road onClick={onAnother}>
+          {words.another}
+        </Button>
+      </div>
+      <span id={`${id}-hint`} class={empty ? 'field-problem' : 'hint'}>
+        {empty ? words.seedEmpty : words.seedHint}
+      </span>
+    </div>
+  );
+}
+
+function LengthSlider(props: {
+  readonly wish: FreeRideWish;
+  readonly words: FreeRideWords;
+  readonly format: Format;
+  readonly onLength: (lengthM: number) => void;
+}): JSX.Element {
+  const { wish, words, format, onLength } = props;
+  const shown = format.road(wish.lengthM);
+  return (
+    <label class="slider">
+      <span>{words.length}</span>
+      <input
+        type="range"
+        min={FREE_RIDE_SHORTEST_M}
+        max={FREE_RIDE_LONGEST_M}
+        step={STEP_M}
+        value={wish.lengthM}
+        aria-valuetext={shown}
+        onInput={(event) => onLength(event.currentTarget.valueAsNumber)}
+      />
+      <output>{shown}</output>
+    </label>
+  );
+}

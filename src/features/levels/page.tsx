@@ -1,0 +1,141 @@
+/**
+ * The ladder of levels with what each teaches and the best mark so far, the children's row, and free rides.
+ * Choosing one begins its ride.
+ */
+import type { JSX } from 'preact';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { hashOf } from '../../state/address.ts';
+import { createFormat, type Format } from '../../words/format.ts';
+import { FreeRideForm } from './freeRideForm.tsx';
+import { decodeFreeRide, encodeFreeRide, isFreeRide } from '../../core/level/freeRide.ts';
+import { bestTotal, rowsOf } from '../../core/coach/ladder.ts';
+import type { Page } from '../../ui/page.ts';
+import { Icon, Sheet } from '../../ui/parts.tsx';
+import { earnedPatches, PatchRow } from './patches.tsx';
+import { Profile } from '../../ui/pictures/profile.tsx';
+import { levelForButton } from '../../state/nextRide.ts';
+import type { Send, State } from '../../state/store.ts';
+import { words } from '../../words/site.ts';
+import { freeRideWords } from './freeRideWords.ts';
+
+/** What the form for a free ride begins with. */
+const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };
+
+/** Roads do not change while the game is open, and drawing all of them anew for a settings dialog would be felt. */
+const courses = new WeakMap<Level, Course>();
+
+function courseFor(level: Level): Course {
+  const known = courses.get(level) ?? courseOfLevel(level);
+  courses.set(level, known);
+  return known;
+}
+
+export const levelsPage: Page = (state, send) => {
+  const { everyone, children } = rowsOf(state.levels);
+  const format = createFormat(state.settings.units);
+  return (
+    <Sheet title={words.levels.title} intro={words.levels.intro}>
+      {state.levels.length === 0 && <p>{words.levels.none}</p>}
+      <Row title={words.levels.everyone} levels={everyone} state={state} format={format} />
+      {children.length > 0 && (
+        <Row title={words.levels.children} levels={children} state={state} format={format} />
+      )}
+      <PatchRow lessons={earnedPatches(state.levels, state.results)} />
+      {state.ownLevels.length > 0 && (
+        <Row title={words.levels.own} levels={state.ownLevels} state={state} format={format} />
+      )}
+      <FreeRide state={state} send={send} format={format} />
+    </Sheet>
+  );
+};
+
+function FreeRide(props: {
+  readonly state: State;
+  readonly send: Send;
+  readonly format: Format;
+}): JSX.Element {
+  const { state, send, format } = props;
+  const { rest } = state;
+  const linked = decodeFreeRide(rest);
+  return (
+    <FreeRideForm
+      key={rest}
+      wish={linked.ok ? linked.wish : USUAL_WISH}
+      badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
+      onRide={(wish) => send({ kind: 'ask-ride', levelId: encodeFreeRide(wish) })}
+      onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
+      words={freeRideWords}
+      format={format}
+    />
+  );
+}
+
+function Row(props: {
+  readonly title: string;
+  readonly levels: readonly Level[];
+  readonly state: State;
+  readonly format: Format;
+}): JSX.Element {
+  const { title, levels, state, format } = props;
+  const nextId = levelForButton(state)?.id;
+  return (
+    <section class="level-row" aria-label={title}>
+      <h2>{title}</h2>
+      <ol class="level-list">
+        {levels.map((level, i) => (
+          <li key={level.id}>
+            <LevelCard
+              level={level}
+              number={i + 1}
+              done={state.doneIds.includes(level.id)}
+              best={bestTotal(state.results, level.id)}
+              next={level.id === nextId}
+              format={format}
+            />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function LevelCard(props: {
+  readonly level: Level;
+  readonly number: number;
+  readonly done: boolean;
+  /** Best total of this level so far, or null. */
+  readonly best: number | null;
+  readonly next: boolean;
+  readonly format: Format;
+}): JSX.Element {
+  const { level, number, done, best, next, format } = props;
+  const course = courseFor(level);
+  const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
+  return (
+    <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
+      <Profile course={course} label={words.levels.profile(format.percent(steepest))} />
+      <span class="level-words">
+        <span class="level-number" aria-hidden="true">
+          {number}
+        </span>
+        <span class="lesson">{words.lessons[level.teaches]}</span>
+        <strong>{level.title}</strong>
+        <span>{level.sentence}</span>
+        <span class="level-facts">
+          {words.levels.length(format.road(course.lengthM))}
+          {course.pitches.length > 0 && ` · ${words.levels.pitches(course.pitches.length)}`}
+          {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
+        </span>
+      </span>
+      {done && (
+        <span class="flag">
+          <Icon name="done" />
+          {best === null ? words.levels.ridden : words.levels.best(format.number(best))}
+        </span>
+      )}
+      {next && !done && <span class="flag next">{words.levels.next}</span>}
+    </a>
+  );
+}

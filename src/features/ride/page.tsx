@@ -1,0 +1,145 @@
+/**
+ * The frame of a ride: places for picture, instruments and pads, which others fill, and what lies over them
+ * while nobody rides (loading, counting down, paused).
+ */
+import type { JSX } from 'preact';
+import { hashOf } from '../../state/address.ts';
+import { sessionPlace } from '../../state/groupTurn.ts';
+import { KeyList } from '../../ui/keyList.tsx';
+import type { Page } from '../../ui/page.ts';
+import { Dialog } from '../../ui/parts.tsx';
+import { TRIAL } from '../../state/rideLevel.ts';
+import { RIDE_PLACES } from '../../state/ridePlaces.ts';
+import { RideSpot } from '../../ui/rideSpot.tsx';
+import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
+import type { RideServices } from './services.ts';
+import { RideTrouble } from './trouble.tsx';
+import { words } from '../../words/site.ts';
+
+export const ridePage: Page<RideServices> = (state, send, services) => {
+  const { ride } = state;
+  if (ride === null) return <main class="ride" />;
+  const { level } = ride;
+  return (
+    <main class="ride" key={`${state.rest} ${ride.attempt}`}>
+      <h1 class="unseen">{words.ride.title(level.title)}</h1>
+      {RIDE_PLACES.map((place) => (
+        <RideSpot key={place} place={place} />
+      ))}
+      {ride.phase === 'ready' && (
+        <output class="ride-ready">
+          <div class="paper">
+            <strong>{level.title}</strong>
+            <p>{ride.watchFromM === null ? level.sentence : words.after.watching}</p>
+            {ride.notch !== 0 && <p>{ride.notch > 0 ? words.after.steeper : words.after.gentler}</p>}
+            {ride.failed !== null ? (
+              <Failed why={ride.failed} again={againOf(state, ride)} send={send} />
+            ) : (
+              <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
+                {ride.countdownS ?? words.ride.loading}
+              </span>
+            )}
+          </div>
+        </output>
+      )}
+      {ride.phase === 'riding' && ride.countdownS !== null && (
+        <output class="ride-ready">
+          <span class="paper countdown" data-countdown>
+            {ride.countdownS}
+          </span>
+        </output>
+      )}
+      {ride.phase === 'paused' && state.dialog === null && state.trouble === null && (
+        <Paused state={state} ride={ride} send={send} />
+      )}
+      {state.trouble?.place === 'ride' && (
+        <RideTrouble
+          {...{ state, services, send }}
+          trouble={state.trouble}
+          leaveTo={wayOut(ride, state.rest)}
+        />
+      )}
+    </main>
+  );
+};
+
+/** The same ride from its beginning. */
+function againOf(state: State, ride: RideShown): Action {
+  if (ride.watchFromM !== null) return { kind: 'watch', fromM: ride.watchFromM };
+  if (ride.goesOn !== null && ride.failed !== null) return { kind: 'go-on', ride: ride.goesOn };
+  if (ride.group !== null) return { kind: 'ride-turn', turn: ride.group };
+  return { kind: 'ask-ride', levelId: state.rest };
+}
+
+/** Where somebody goes who leaves a ride. */
+function wayOut({ watchFromM, group }: RideShown, rest: string): string {
+  if (watchFromM !== null) return '#debrief';
+  if (rest === TRIAL) return '#bench/edit';
+  return group === null ? '#levels' : hashOf({ view: 'clinic', rest: sessionPlace(group.planId) });
+}
+
+function Failed(props: {
+  readonly why: RideFailure;
+  readonly again: Action;
+  readonly send: Send;
+}): JSX.Element {
+  const { why, again, send } = props;
+  return (
+    <>
+      <p data-failed={why}>{words.ride.failed[why]}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" onClick={() => send(again)}>
+          {words.ride.again}
+        </button>
+        <a class="button" href="#levels">
+          {words.nav.levels}
+        </a>
+      </div>
+    </>
+  );
+}
+
+function Paused(props: {
+  readonly state: State;
+  readonly ride: RideShown;
+  readonly send: Send;
+}): JSX.Element {
+  const { state, ride, send } = props;
+  const rideOn = (): void => send({ kind: 'ride-phase', phase: 'riding', countdownS: null });
+  const watching = ride.watchFromM !== null;
+  return (
+    <Dialog
+      title={words.ride.paused}
+      class="paused"
+      onClose={rideOn}
+      onKey={(event) => {
+        // The browser closes dialogs with Esc by itself; other pause keys are ours, and no pause again.
+        if (event.code === 'Escape' || !state.settings.keys.pause.includes(event.code)) return;
+        event.stopPropagation();
+        rideOn();
+      }}
+    >
+      <p>{words.ride.pausedHint}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
+          {words.ride.on}
+        </button>
+        <button type="button" class="button" onClick={() => send(againOf(state, ride))}>
+          {words.ride.restart}
+        </button>
+        <button
+          type="button"
+          class="button"
+          onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}
+        >
+          {words.nav.settings}
+        </button>
+        <a class="button" href={wayOut(ride, state.rest)}>
+          {watching ? words.after.backToDebrief : words.ride.leave}
+        </a>
+      </div>
+      <h3>{words.ride.controls}</h3>
+      <KeyList keys={state.settings.keys} />
+    </Dialog>
+  );
+}

@@ -1,0 +1,132 @@
+/** The first page: the picture, one big button that begins the next sensible ride, and the ways to everything else. */
+import type { JSX } from 'preact';
+import type { View } from '../../state/address.ts';
+import { levelForButton } from '../../state/nextRide.ts';
+import type { Page } from '../../ui/page.ts';
+import { Icon, PageLink, SettingsButton } from '../../ui/parts.tsx';
+import { BikePicture } from '../../ui/pictures/bike.tsx';
+import { Hero } from './hero.tsx';
+import type { StartServices } from './services.ts';
+import type { State } from '../../state/store.ts';
+import { UnfinishedOffer } from './unfinishedRide.tsx';
+import { words } from '../../words/site.ts';
+
+/** A bar end with its lever, as a thumb finds it. */
+const LEVER = 'M8 14H50q12 0 14 8';
+
+/** Ways to further pages; a page that joins the game gets its line here. */
+const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
+  { view: 'clinic', title: words.start.clinic, hint: words.start.clinicHint },
+  { view: 'two', title: words.start.two, hint: words.start.twoHint },
+  { view: 'bench', title: words.bench.title, hint: words.bench.hint },
+  { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
+  { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
+];
+
+export const startPage: Page<StartServices> = (state, send, services) => {
+  const next = levelForButton(state);
+  return (
+    <main class="start">
+      <Hero kit={state.settings.kit} />
+      <div class="start-tools">
+        <SettingsButton />
+      </div>
+      <div class="start-words">
+        <h1 class="name">{words.name}</h1>
+        <p class="promise">{words.promise}</p>
+        {state.keeping !== null && (
+          <p class="start-notice" role="note">
+            {words.after.health[state.keeping]}
+          </p>
+        )}
+        <Newer state={state} services={services} />
+        <UnfinishedOffer rides={state.unfinished} services={services} send={send} />
+      </div>
+      {next !== null && (
+        <button
+          type="button"
+          class="big-button"
+          data-ride-next
+          onClick={() => send({ kind: 'ask-ride', levelId: next.id })}
+        >
+          <Icon name="go" />
+          <span>
+            <strong>{state.doneIds.length === 0 ? words.start.ride : words.start.rideAgain}</strong>
+            <span class="big-button-level">{next.title}</span>
+          </span>
+        </button>
+      )}
+      <nav class="start-ways" aria-label={words.name}>
+        <LevelsWay state={state} />
+        <BikeWay state={state} />
+        <PageLink to="about" class="way">
+          <WayWords title={words.start.about} hint={words.start.aboutHint} />
+          <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
+            <path d={LEVER} fill="none" stroke="var(--ink)" stroke-width="7" stroke-linecap="round" />
+            <path
+              d="M62 16 84 36M58 24 66 42"
+              stroke="var(--rider)"
+              stroke-width="7"
+              stroke-linecap="round"
+            />
+          </svg>
+        </PageLink>
+        <div class="more-ways">
+          {moreWays.map(({ view, title, hint }) => (
+            <PageLink key={view} to={view} class="way">
+              <WayWords title={title} hint={hint} />
+            </PageLink>
+          ))}
+        </div>
+      </nav>
+    </main>
+  );
+};
+
+/** Says that a newer version waits. Not while a ride is still being kept: it would be lost. */
+function Newer(props: { readonly state: State; readonly services: StartServices }): JSX.Element | null {
+  const { newer, last } = props.state;
+  if (!newer || last?.kept.state === 'saving') return null;
+  return (
+    <output class="start-newer">
+      {words.start.newer}{' '}
+      <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
+        {words.start.loadNewer}
+      </button>
+    </output>
+  );
+}
+
+function WayWords({ title, hint }: { readonly title: string; readonly hint: string }): JSX.Element {
+  return (
+    <span class="way-words">
+      <strong>{title}</strong>
+      <span>{hint}</span>
+    </span>
+  );
+}
+
+function LevelsWay({ state }: { readonly state: State }): JSX.Element {
+  const hint = words.start.levelsHint(state.doneIds.length, state.levels.length);
+  return (
+    <PageLink to="levels" class="way">
+      <WayWords title={words.start.levels} hint={hint} />
+      <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
+        <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
+        <path d="M2 36H24V26H46V16H68V6H94" fill="none" stroke="var(--ink)" stroke-width="4" />
+      </svg>
+    </PageLink>
+  );
+}
+
+function BikeWay({ state }: { readonly state: State }): JSX.Element {
+  const { bike } = state.settings;
+  const name = words.bike.names[bike.id] ?? words.bike.own;
+  const gears = words.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length);
+  return (
+    <PageLink to="bike" class="way">
+      <WayWords title={words.start.bike} hint={`${name}, ${gears}`} />
+      <BikePicture bike={bike} label={words.bike.drawing(name)} />
+    </PageLink>
+  );
+}

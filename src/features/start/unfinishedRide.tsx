@@ -1,0 +1,53 @@
+/** The offer to ride on where a ride broke off, to keep what was ridden, or to let it go. */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Outcome } from '../../state/outcome.ts';
+import type { StartServices } from './services.ts';
+import type { Send } from '../../state/store.ts';
+import type { UnfinishedRide } from '../../state/unfinished.ts';
+import { words } from '../../words/site.ts';
+
+/** Ticks of a ride in a second. */
+const TICKS_PER_S = 120;
+
+export function UnfinishedOffer(props: {
+  readonly rides: readonly UnfinishedRide[];
+  readonly services: Pick<StartServices, 'keepUnfinished' | 'letUnfinishedGo'>;
+  readonly send: Send;
+}): JSX.Element | null {
+  const { rides, services, send } = props;
+  const say = words.unfinished;
+  const [told, setTold] = useState<Outcome | null>(null);
+  // One after the other: more than one is rare.
+  const ride = rides[0];
+  if (ride === undefined)
+    return told === null ? null : (
+      <output class="start-unfinished" data-unfinished-told>
+        {told.sentence}
+      </output>
+    );
+  const { level, turn, recording } = ride;
+  return (
+    <section class="start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
+      <h2 id="unfinished-title">{(turn === null ? say.title : say.turnTitle)(level.title)}</h2>
+      <p data-ticks={recording.ticks}>{say.what(recording.ticks / TICKS_PER_S)}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" data-go-on onClick={() => send({ kind: 'go-on', ride })}>
+          {say.goOn}
+        </button>
+        <button
+          type="button"
+          class="button"
+          data-keep-unfinished
+          onClick={() => void services.keepUnfinished(ride).then(setTold)}
+        >
+          {say.keep}
+        </button>
+        <button type="button" class="button" data-let-go onClick={() => void services.letUnfinishedGo(ride)}>
+          {say.letGo}
+        </button>
+      </div>
+      {told !== null && !told.ok && <p role="alert">{told.sentence}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,31 @@
+/** Every sentence about two riders at once. */
+import type { Side } from './keys.ts';
+
+/** English. */
+export const twoWords = {
+  title: 'Two at once',
+  intro: 'Side by side on the same road, with one keyboard or two gamepads. Each rides for themselves.',
+  road: 'Road',
+  sides: { left: 'Left', right: 'Right' } satisfies Record<Side, string>,
+  bike: 'Bike',
+  autoEase: 'The game eases during a shift and brakes at lines, for both',
+  keys: { left: 'Keys on the left', right: 'Arrow keys' } satisfies Record<Side, string>,
+  ride: 'Ride',
+  riding: (road: string): string => `Two at once: ${road}`,
+  waiting: 'Over the line. The other one is still riding.',
+  needsKeys:
+    'This needs a keyboard or two gamepads. Without them, hand the device round: one rides after the other.',
+  failed:
+    'The rides stopped, because their picture could not be loaded or drawn. Try again; if it happens once more, load the page anew.',
+  afterTitle: 'What you two found out',
+  total: (total: number): string => `${total} of 100`,
+  judging: 'Working out how it went …',
+  notJudged: 'How this ride went could not be worked out. Ride again.',
+  look: 'Look at this ride',
+  again: 'Once more',
+  swap: 'Swap sides',
+  other: 'Another road',
+  leave: 'Stop riding',
+};
+
+export type TwoWords = typeof twoWords;

@@ -1,0 +1,183 @@
+/**
+ * What is kept on this device, in a person's hands: save everything as a file, take a file back, delete it all.
+ * Asks before it deletes, and offers the file first; asks before it takes a file that was changed.
+ */
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { Dialog } from './parts.tsx';
+import type { Outcome } from '../state/outcome.ts';
+import { words } from '../words/site.ts';
+
+/** How a copy is taken back. */
+export interface TakingBack {
+  readonly evenIfChanged: boolean;
+  /** Told how far it is (0 to 1). */
+  readonly onShare: (share: number) => void;
+  readonly signal: AbortSignal;
+}
+
+/** What the section asks of the app. */
+export interface KeptServices {
+  /** Everything kept on this device as one file, offered for saving. */
+  saveEverything(): Promise<Outcome>;
+  /**
+   * Takes back a file made by `saveEverything`; what is already here stays once. Of a file that was changed since
+   * nothing is taken unless `evenIfChanged` is true. What was taken before it is stopped stays.
+   */
+  takeBack(file: Blob, how: TakingBack): Promise<Outcome>;
+  /** Deletes everything of the game on this device. */
+  deleteEverything(): Promise<Outcome>;
+}
+
+/** The section about what is kept. */
+export function Kept({
+  services,
+  rides,
+}: {
+  readonly services: KeptServices;
+  readonly rides: number;
+}): JSX.Element {
+  const say = words.services;
+  const [told, setTold] = useState<Outcome | null>(null);
+  const [asking, setAsking] = useState(false);
+  const tell = (doing: Promise<Outcome>): void => {
+    doing.then(setTold, () => setTold({ ok: false, sentence: say.failed }));
+  };
+  return (
+    <section class="paper kept">
+      <h2>{say.title}</h2>
+      <p>{say.count(rides)}</p>
+      <div class="buttons">
+        <button
+          type="button"
+          class="button"
+          data-save-everything
+          onClick={() => tell(services.saveEverything())}
+        >
+          {say.save}
+        </button>
+        <TakeBack services={services} tell={tell} />
+        <button type="button" class="button" data-delete-everything onClick={() => setAsking(true)}>
+          {say.remove}
+        </button>
+      </div>
+      <output class="kept-told" data-told={told === null ? '' : String(told.ok)}>
+        {told?.sentence}
+        {told?.more !== undefined && (
+          <>
+            {' '}
+            <a href={told.more.href}>{told.more.word}</a>
+          </>
+        )}
+      </output>
+      {asking && (
+        <AskBeforeDeleting
+          rides={rides}
+          onKeep={() => setAsking(false)}
+          onSave={() => tell(services.saveEverything())}
+          onDelete={() => {
+            setAsking(false);
+            tell(services.deleteEverything());
+          }}
+        />
+      )}
+    </section>
+  );
+}
+
+/** The button that takes a file back, and the question where that file was changed. */
+function TakeBack(props: {
+  readonly services: KeptServices;
+  readonly tell: (doing: Promise<Outcome>) => void;
+}): JSX.Element {
+  const [changed, setChanged] = useState<Blob | null>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const stopping = useRef(new AbortController());
+  const takeBack = async (file: Blob, evenIfChanged: boolean): Promise<Outcome> => {
+    stopping.current = new AbortController();
+    setShare(0);
+    const how = { evenIfChanged, onShare: setShare, signal: stopping.current.signal };
+    const answer = await props.services.takeBack(file, how).finally(() => setShare(null));
+    setChanged(answer.askAboutChanged === true ? file : null);
+    return answer;
+  };
+  return (
+    <>
+      <label class="button file-button">
+        {words.services.takeBack}
+        <input
+          type="file"
+          accept=".json,application/json"
+          data-take-back
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
+            if (file !== undefined) props.tell(takeBack(file, false));
+            // The same file can be chosen again.
+            currentTarget.value = '';
+          }}
+        />
+      </label>
+      {share !== null && (
+        <>
+          <progress value={share} max={1} aria-label={words.services.takingBack} />
+          <button type="button" class="button" data-stop-taking onClick={() => stopping.current.abort()}>
+            {words.services.stopTaking}
+          </button>
+        </>
+      )}
+      {changed !== null && (
+        <AskAboutChanged
+          onLeave={() => setChanged(null)}
+          onTake={() => {
+            setChanged(null);
+            props.tell(takeBack(changed, true));
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+/** Nothing of such a file was taken; leaving it is the easy answer. */
+function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake: () => void }): JSX.Element {
+  const say = words.services;
+  return (
+    <Dialog title={say.changedTitle} onClose={props.onLeave}>
+      <p>{say.changedSure}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" autofocus onClick={props.onLeave}>
+          {say.changedLeave}
+        </button>
+        <button type="button" class="button" data-take-changed onClick={props.onTake}>
+          {say.changedTake}
+        </button>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Says what would go, and makes keeping the easy answer. */
+function AskBeforeDeleting(props: {
+  readonly rides: number;
+  readonly onKeep: () => void;
+  readonly onSave: () => void;
+  readonly onDelete: () => void;
+}): JSX.Element {
+  const say = words.services;
+  return (
+    <Dialog title={say.sureTitle} onClose={props.onKeep}>
+      <p>{say.sure(props.rides)}</p>
+      <div class="buttons">
+        <button type="button" class="button strong" autofocus onClick={props.onKeep}>
+          {say.keep}
+        </button>
+        <button type="button" class="button" onClick={props.onSave}>
+          {say.saveFirst}
+        </button>
+        <button type="button" class="button" data-delete-sure onClick={props.onDelete}>
+          {say.removeSure}
+        </button>
+      </div>
+    </Dialog>
+  );
+}

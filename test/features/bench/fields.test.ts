@@ -1,0 +1,120 @@
+/** Numbers of pieces and places: every value between the limits gives a level that can be ridden or says why not. */
+import { describe, expect, it } from 'vitest';
+import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
+import { parseLevel } from '../../../src/core/level/parse.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { createDesk, isUnsaved, type Selection } from '../../../src/features/bench/desk.ts';
+import { fieldsOf, placeOf, selectionAt } from '../../../src/features/bench/fields.ts';
+import {
+  addPlaced,
+  freeStretch,
+  freshId,
+  freshLevel,
+  freshPiece,
+  PIECE_KINDS,
+  PLACED_LISTS,
+} from '../../../src/features/bench/fresh.ts';
+
+const edited = (level: Level, edit: Parameters<typeof applyEdit>[1]): Level =>
+  applyEdit(startHistory(level), edit).present;
+
+/** A level with everything that can be added by hand. */
+function everything(): Level {
+  let level = freshLevel('All', 'All of it.');
+  for (const kind of PIECE_KINDS)
+    level = edited(level, { kind: 'add-piece', index: level.pieces.length, piece: freshPiece(kind) });
+  for (const list of PLACED_LISTS) level = edited(level, addPlaced(level, list, 150));
+  return level;
+}
+
+const selections = (level: Level): Selection[] =>
+  (['pieces', ...PLACED_LISTS] as const).flatMap((list) =>
+    level[list].map((_: unknown, index: number) => ({ list, index })),
+  );
+
+describe('what can be added', () => {
+  it('makes a level that can be ridden at once', () => {
+    const made = parseLevel(everything());
+    expect(made.ok ? [] : made.problems).toEqual([]);
+  });
+
+  it('finds room between what is there', () => {
+    expect(freeStretch([{ fromM: 100, toM: 200 }], 400, 180, 80)).toEqual({ fromM: 200, toM: 280 });
+    expect(freeStretch([], 400, 390, 80)).toEqual({ fromM: 320, toM: 400 });
+  });
+
+  it('gets an id of its own, whatever the title', () => {
+    for (const title of ['Größe', '雨', '<script>', '', 'x'.repeat(200)]) {
+      expect(freshId(title)).toMatch(/^[a-z0-9][a-z0-9-]{0,59}$/);
+      expect(freshId(title)).not.toBe(freshId(title));
+    }
+  });
+});
+
+describe('the numbers of what is selected', () => {
+  it('are what they say, and their limits are good values', () => {
+    const level = everything();
+    const seen = new Set<string>();
+    for (const selection of selections(level))
+      for (const field of fieldsOf(level, selection)) {
+        seen.add(field.name);
+        expect(field.value).toBeGreaterThanOrEqual(field.low);
+        expect(field.value).toBeLessThanOrEqual(field.high);
+        for (const value of [field.low, field.high]) {
+          const next = edited(level, field.edit(value));
+          const again = fieldsOf(next, selection).find(({ name }) => name === field.name);
+          expect(again?.value).toBeCloseTo(value, 6);
+          const parsed = parseLevel(next);
+          // Shape is never wrong; what does not fit together is told with a place to go to.
+          for (const problem of parsed.ok ? [] : parsed.problems)
+            expect(problem.path).toMatch(/^(pieces|stopLinesM|winds|surfaces|hidden|cues)/);
+        }
+      }
+    expect([...seen].toSorted()).toEqual([
+      'atM',
+      'fromM',
+      'gentlest',
+      'lengthM',
+      'pitchCount',
+      'sightM',
+      'slope',
+      'steepest',
+      'toM',
+      'waveM',
+      'windMps',
+    ]);
+  });
+
+  it('lie where a warning points', () => {
+    const level = everything();
+    expect(selectionAt('winds[0].toM')).toEqual({ list: 'winds', index: 0 });
+    expect(selectionAt('title')).toBeNull();
+    expect(placeOf(level, { list: 'pieces', index: 1 })).toEqual({ fromM: 120, toM: 200 });
+    expect(placeOf(level, { list: 'pieces', index: 99 })).toBeNull();
+  });
+});
+
+describe('the desk', () => {
+  it('takes edits back exactly, drops a selection that points at nothing, and knows what is kept', () => {
+    const desk = createDesk();
+    const level = everything();
+    desk.open(level, true);
+    const unsaved = (): boolean => isUnsaved(desk.draft() ?? expect.fail('no draft'));
+    expect(unsaved()).toBe(false);
+    desk.change({ selection: { list: 'cues', index: 0 } });
+    desk.edit({ kind: 'remove-entry', list: 'cues', index: 0 });
+    expect(desk.draft()?.selection).toBeNull();
+    expect(unsaved()).toBe(true);
+    desk.undo();
+    expect(desk.draft()?.history.present).toBe(level);
+    expect(unsaved()).toBe(false);
+    desk.redo();
+    const present = desk.draft()?.history.present ?? expect.fail('no level');
+    const kept = { ...present, id: 'kept' };
+    desk.markKept(present, kept);
+    expect(unsaved()).toBe(false);
+    desk.replace({ ...kept, title: 'Other' });
+    desk.markKept(kept, kept);
+    expect(unsaved()).toBe(true);
+  });
+});

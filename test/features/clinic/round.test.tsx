@@ -1,0 +1,258 @@
+/** From the first page of the clinic to a ride and from one rider to the next, and the form of a plan. */
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
+import { ownNickname } from '../../../src/core/group/nicknames.ts';
+import { nameOf } from '../../../src/features/clinic/say.ts';
+import { after } from '../../../src/features/clinic/session.ts';
+import { clinicWords as words } from '../../../src/features/clinic/words.ts';
+import { openDesk, PLAN, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
+import {
+  all,
+  closeRoom,
+  draw,
+  goTo,
+  nameless,
+  one,
+  openRoom,
+  sessionOf,
+  tap,
+  type,
+  type Room,
+} from './room.tsx';
+
+/** A busy computer needs longer; nothing here is about speed. */
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+const patient = { timeout: 30_000 };
+
+let room: Room;
+
+beforeEach(async () => {
+  room = await openRoom();
+});
+
+afterEach(() => closeRoom(room));
+
+describe('the first page', () => {
+  it('leads into a session in two taps, and to a ride in three', async () => {
+    await tap(room, '[data-plan="children-check"]');
+    await tap(room, '[data-go]');
+    expect(room.place).toMatch(/^s\/id-/);
+    await tap(room, '[data-start]');
+    expect(room.rides).toMatchObject([{ bikeId: 'kids-24-1x8', riderId: 'by-bike', attempt: 1 }]);
+    expect(sessionOf(room).round.phase.kind).toBe('riding');
+  });
+
+  it('offers to go on with a session that is not done, and a plan whose level is missing cannot be chosen', async () => {
+    await room.desk.onSaveRound(sessionOfThree());
+    expect(one(room, '[data-go-on]').textContent).toContain('Red fox');
+    const missing = one(room, '[data-plan="adults-first-evening"]') as HTMLButtonElement;
+    expect([missing.disabled, missing.textContent?.includes(words.home.missing)]).toEqual([true, true]);
+    await tap(room, '[data-go-on]');
+    expect(room.place).toBe('s/session-1');
+  });
+});
+
+describe('a saved plan', () => {
+  beforeEach(async () => {
+    await act(() => room.desk.onSavePlan(PLAN));
+    goTo(room, '');
+  });
+
+  it('is deleted only when that was said twice', async () => {
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(1);
+    await tap(room, '[data-forget]');
+    await tap(room, '[data-forget-keep]');
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(1);
+    await tap(room, '[data-forget]');
+    expect(all(room, '[data-forget]')).toHaveLength(0);
+    await tap(room, '[data-forget-sure]');
+    expect(all(room, `[data-plan="${PLAN.id}"]`)).toHaveLength(0);
+  });
+});
+
+describe('who rides', () => {
+  it('is a number, with an animal for everybody that can be swapped', async () => {
+    goTo(room, 'go/children-check');
+    const names = (): (string | undefined)[] =>
+      all(room, '.animal-card').map((card) => card.dataset['nickname']);
+    expect([names().length, new Set(names()).size]).toEqual([6, 6]);
+    await tap(room, `[aria-label="${words.go.more}"]`);
+    const [first, ...rest] = names();
+    await tap(room, `[data-nickname="${first}"]`);
+    expect(names()).toHaveLength(7);
+    expect(names()).not.toContain(first);
+    expect(names().slice(1)).toEqual(rest);
+    await tap(room, '[data-go]');
+    expect(sessionOf(room).round.line).toEqual(names().length > 0 ? names() : sessionOf(room).round.line);
+    expect(sessionOf(room).round.line).toHaveLength(7);
+  });
+});
+
+describe('a plan of one’s own', () => {
+  beforeEach(() => goTo(room, 'plan'));
+
+  it('says what is missing before it is saved', async () => {
+    await tap(room, '[data-save]');
+    expect(one(room, '[role=alert]').textContent).toContain(words.form.noTitle);
+    expect(one(room, '[role=alert]').textContent).toContain(words.form.noRide);
+    expect(room.shelf.kept.size).toBe(0);
+  });
+
+  it('keeps every choice', async () => {
+    await type(room, 'input[name=title]', 'Tuesday');
+    await tap(room, '[data-ride="bundled click-before-the-hill"]');
+    await tap(room, '[data-ride="check children"]');
+    await tap(room, `[aria-label="${words.form.attemptsMore}"]`);
+    for (const [name, at] of [
+      ['seed', 1],
+      ['aids', 2],
+      ['order', 1],
+      ['shows', 2],
+    ] as const)
+      await act(() => all<HTMLInputElement>(room, `input[name=${name}]`)[at]?.click());
+    await act(() => {
+      const select = one(room, 'select[name=bike]') as HTMLSelectElement;
+      select.value = 'town-1x9';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    await tap(room, '[data-save-go]');
+    expect(room.desk.state().saved.plans).toMatchObject([
+      {
+        title: 'Tuesday',
+        rides: [
+          { kind: 'bundled', levelId: 'click-before-the-hill' },
+          { kind: 'check', audience: 'children' },
+        ],
+        attempts: 3,
+        seedRule: 'fresh',
+        aids: 'all',
+        order: 'free',
+        shows: 'table',
+        bike: 'town-1x9',
+        audience: 'children',
+      },
+    ]);
+    expect(room.place).toBe(`go/${room.desk.state().saved.plans[0]?.id}`);
+  });
+
+  it('takes what is harmless out of a title that was meant to do harm', async () => {
+    await type(room, 'input[name=title]', `\u202E<script>alert(1)</script>\u0000${'x'.repeat(10_000)}`);
+    await tap(room, '[data-ride="bundled click-before-the-hill"]');
+    await tap(room, '[data-save]');
+    const title = room.desk.state().saved.plans[0]?.title ?? '';
+    expect([title.length, title.startsWith('<script>')]).toEqual([80, true]);
+    expect(title).not.toMatch(/[\p{Cc}\u202E]/u);
+    expect(all(room, 'script')).toEqual([]);
+    expect(room.root.textContent).toContain('<script>alert(1)</script>');
+  });
+});
+
+describe('handing round', () => {
+  beforeEach(async () => {
+    await room.desk.onSaveRound(sessionOfThree());
+    goTo(room, 's/session-1');
+  });
+
+  it('says who is next in a heading, and a rider who skips keeps the attempt', async () => {
+    expect(one(room, '[data-next]').textContent).toBe('Red fox');
+    await tap(room, '[data-skip]');
+    expect(one(room, '[data-next]').dataset['next']).toBe('blue-owl');
+    expect(sessionOf(room).round.line).toEqual(['blue-owl', 'green-hare', 'red-fox']);
+  });
+
+  it('after a ride it is two taps to the next one: one line, next rider, start', async () => {
+    await rideNext(room.desk, 0);
+    expect(one(room, '[data-remark]').textContent).toMatch(/^(Pitch \d|All)/);
+    await tap(room, '[data-debrief]');
+    expect(room.debriefs).toBe(1);
+    await tap(room, '[data-next-rider]');
+    await tap(room, '[data-start]');
+    expect(room.rides.map(({ nickname }) => nickname)).toEqual(['blue-owl']);
+  });
+
+  it('a ride that came to no end is offered again to the same rider, and need not be taken', async () => {
+    await room.desk.onSaveRound(after(sessionOf(room), { kind: 'start', nickname: 'red-fox' }));
+    expect(room.root.textContent).toContain(words.round.riding('Red fox'));
+    await tap(room, '[data-again]');
+    expect(room.rides).toMatchObject([{ nickname: 'red-fox', attempt: 1 }]);
+    await tap(room, '[data-stop]');
+    expect(one(room, '[data-next]').dataset['next']).toBe('red-fox');
+  });
+
+  it('says that a ride is being marked instead of calling it lost', async () => {
+    await room.desk.onSaveRound(after(sessionOf(room), { kind: 'start', nickname: 'red-fox' }));
+    const turn = { planId: 'session-1', nickname: 'red-fox', rideIndex: 0, attempt: 1 };
+    const unfinished = { ...turn, level: null, recording: null } as unknown as Parameters<
+      OwnedDesk['take']
+    >[0];
+    let fail: () => void = () => undefined;
+    void room.desk.take(
+      unfinished,
+      () => new Promise((_, reject) => (fail = () => reject(new Error('broken')))),
+    );
+    expect([all(room, '[data-marking]').length, all(room, '[data-again]').length]).toEqual([1, 0]);
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    fail();
+    await expect.poll(() => all(room, '[data-again]').length, patient).toBe(1);
+    expect(room.root.textContent).toContain(words.round.notMarked);
+  });
+
+  it('somebody comes back later, goes home, joins late', async () => {
+    await tap(room, `[aria-label="${words.round.laterWho('Red fox')}"]`);
+    expect(sessionOf(room).round.line).toEqual(['blue-owl', 'green-hare']);
+    await tap(room, '[data-back="red-fox"]');
+    expect(sessionOf(room).round.line).toEqual(['blue-owl', 'green-hare', 'red-fox']);
+    await tap(room, `[aria-label="${words.round.removeWho('Blue owl')}"]`);
+    await tap(room, '[data-add]');
+    expect(nameless(room)).toEqual([]);
+    const [offered] = all(room, 'dialog .animal-card');
+    await tap(room, `dialog [data-nickname="${offered?.dataset['nickname']}"]`);
+    expect(sessionOf(room).round.line).toEqual(['green-hare', 'red-fox', offered?.dataset['nickname']]);
+    expect(all(room, 'dialog')).toEqual([]);
+  });
+
+  it('a name of one’s own is short, without invisible characters, and taken only once', async () => {
+    await tap(room, '[data-add]');
+    await type(room, 'input[name=nickname]', `\u202E<b onclick=x>\u0007${'z'.repeat(10_000)}`);
+    await act(() => {
+      one(room, '.own-name').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    });
+    const name = sessionOf(room).round.line.at(-1) ?? '';
+    expect(name).toBe(ownNickname(`<b onclick=x>${'z'.repeat(7)}`));
+    expect(all(room, 'b[onclick]')).toEqual([]);
+    await tap(room, '[data-add]');
+    await type(room, 'input[name=nickname]', nameOf(name, words));
+    expect((one(room, '.own-name button') as HTMLButtonElement).disabled).toBe(true);
+    expect(one(room, '.own-name output').textContent).toBe(words.round.taken);
+  });
+
+  it('the last ride is taken back only after asking', async () => {
+    await rideNext(room.desk);
+    await tap(room, '[data-undo]');
+    expect(room.desk.state().saved.records).toHaveLength(1);
+    await tap(room, '[data-undo-sure]');
+    await expect.poll(() => room.desk.state().saved.records.length, patient).toBe(0);
+    expect(sessionOf(room).round.line[0]).toBe('red-fox');
+  });
+
+  it('where everybody chooses freely, whoever is tapped is next', async () => {
+    await room.desk.onSaveRound(sessionOfThree({ ...PLAN, order: 'free', riderId: 'by-feel' }));
+    await tap(room, `[aria-label="${words.round.chooseWho('Green hare')}"]`);
+    expect(one(room, '[data-next]').dataset['next']).toBe('green-hare');
+    await act(() => all<HTMLInputElement>(room, 'input[name=feel]')[0]?.click());
+    await tap(room, '[data-start]');
+    expect(room.rides).toMatchObject([
+      { nickname: 'green-hare', riderId: sessionOf(room).feels['green-hare'] },
+    ]);
+  });
+
+  it('says so when the device keeps nothing', async () => {
+    expect(all(room, '.not-kept')).toEqual([]);
+    const broken = await openDesk({ ...room.shelf, putRound: async () => false });
+    await broken.onSaveRound(sessionOfThree());
+    room.desk = broken;
+    draw(room);
+    expect(one(room, '.not-kept').textContent).toBe(words.round.notKept);
+  });
+});

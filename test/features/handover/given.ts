@@ -1,0 +1,77 @@
+/** A plan with a long level of its own, an evening of results, and frames of both. No expectation lives here. */
+import type { ClinicPlan } from '../../../src/core/group/plan.ts';
+import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
+import { parseLevel } from '../../../src/core/level/parse.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { seededRandom } from '../../../src/core/math/random.ts';
+import type { Parcel } from '../../../src/features/handover/parcel.ts';
+import { levelById, madeUpRecord, planWith } from '../../core/group/rides.ts';
+
+export const SITE = 'https://hill.example/ride/';
+
+/** A 3 km road as a recorder would give it: a height every 5 m, to a tenth of a metre. */
+export function ownLevel(): Level {
+  const random = seededRandom(9);
+  let slope = 0;
+  let height = 120;
+  const heightsM = Array.from({ length: 601 }, () => {
+    slope = Math.max(-0.07, Math.min(0.09, slope + (random() - 0.5) * 0.03));
+    height += slope * 5;
+    return Math.round(height * 10) / 10;
+  });
+  const parsed = parseLevel({
+    ...levelById('one-pitch-announced'),
+    id: 'our-sunday-road',
+    title: 'Our Sunday road – Käsbühl',
+    pieces: [{ kind: 'recorded', stepM: 5, heightsM }],
+  });
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  return parsed.level;
+}
+
+/** A plan with that level in it. */
+export function ownPlan(): ClinicPlan {
+  return planWith({
+    rides: [
+      { kind: 'own', level: ownLevel() },
+      { kind: 'check', audience: 'children' },
+    ],
+  });
+}
+
+/** 36 rides of one tablet, marks only. */
+export function evening(deviceId = 'tablet-3', count = 36): HandOver {
+  return {
+    planId: 'tuesday',
+    deviceId,
+    lastSeq: count,
+    withdrawn: [],
+    records: Array.from({ length: count }, (_, i) =>
+      madeUpRecord(
+        {
+          deviceId,
+          seq: i + 1,
+          nickname: ['red-fox', 'blue-owl', '~Zoë', 'grey-hare'][i % 4] ?? '',
+          attempt: 1 + Math.floor(i / 12),
+        },
+        seededRandom(i),
+        4,
+      ),
+    ),
+  };
+}
+
+/** A parcel that must come out. */
+export function made(parcel: Parcel | null): Parcel {
+  if (parcel === null) throw new Error('too big for codes');
+  return parcel;
+}
+
+/** In another order; the same seed gives the same. */
+export function shuffled<T>(items: readonly T[], seed: number): T[] {
+  const random = seededRandom(seed);
+  return items
+    .map((item) => ({ item, place: random() }))
+    .sort((a, b) => a.place - b.place)
+    .map(({ item }) => item);
+}

@@ -1,0 +1,379 @@
+/**
+ * The pages that carry plans and results as a document: codes and their buttons, the list for the evening before,
+ * what is told in one sentence, and that texts from outside stay texts.
+ */
+import { render } from 'preact';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { EMPTY_SET, mergeSets } from '../../../src/core/group/records/merge.ts';
+import { parsePlan } from '../../../src/core/group/plan.ts';
+import { sealRecord } from '../../../src/core/group/records/record.ts';
+import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
+import { createFormat } from '../../../src/words/format.ts';
+import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
+import { Collect } from '../../../src/features/handover/collect.tsx';
+import type { Collected } from '../../../src/features/handover/collected.ts';
+import { checkEvening, type EveningHost } from '../../../src/features/handover/evening.ts';
+import { PlanCard } from '../../../src/features/handover/planCard.tsx';
+import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
+import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
+import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/features/handover/storePage.tsx';
+import { handoverWords as words } from '../../../src/features/handover/words.ts';
+import { sharedWords, storeSentence, type StoreProblem } from '../../../src/features/handover/storeWords.ts';
+import { madeUpRecord, planWith } from '../../core/group/rides.ts';
+import { ownLevel } from './given.ts';
+
+const format = createFormat('metric', 'en-GB');
+const send = (): void => undefined;
+let root: HTMLElement;
+
+beforeEach(() => {
+  root = document.createElement('div');
+  document.body.append(root);
+});
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+  delete document.documentElement.dataset['motion'];
+});
+
+const find = <Kind extends Element = HTMLElement>(selector: string): Kind => {
+  const found = root.querySelector<Kind>(selector);
+  if (found === null) throw new Error(`no ${selector}`);
+  return found;
+};
+const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 40));
+
+describe('codes', () => {
+  const show = (frames: string[]): void =>
+    render(<CodeShow frames={frames} name="3 rides" words={words} />, root);
+
+  it('stand still where less movement is wanted, go back and forth, and say which one is shown', async () => {
+    document.documentElement.dataset['motion'] = 'reduced';
+    show(['A1', 'B2', 'C3']);
+    expect(find('[data-play]').textContent).toBe(words.codes.play);
+    expect(find('svg.code').getAttribute('aria-label')).toBe('Code 1 of 3: 3 rides');
+    find<HTMLButtonElement>(`[aria-label="${words.codes.back}"]`).click();
+    await redrawn();
+    expect(find('.code-number').textContent).toBe('3 of 3');
+    find<HTMLButtonElement>(`[aria-label="${words.codes.jump(2)}"]`).click();
+    await redrawn();
+    expect(find('svg.code').getAttribute('aria-label')).toBe('Code 2 of 3: 3 rides');
+  });
+
+  it('follow one another by themselves until somebody says pause', async () => {
+    show(['A1', 'B2', 'C3']);
+    await redrawn();
+    find<HTMLInputElement>('.choice-row label:nth-child(3) input').click();
+    await new Promise((resolve) => setTimeout(resolve, 800));
+    expect(find('.code-show').dataset['code']).not.toBe('1');
+    find<HTMLButtonElement>('[data-play]').click();
+    await redrawn();
+    const stopped = find('.code-show').dataset['code'];
+    await new Promise((resolve) => setTimeout(resolve, 800));
+    expect(find('.code-show').dataset['code']).toBe(stopped);
+  });
+
+  it('are black on white with white round them, whatever the theme', () => {
+    show(['A1']);
+    expect(find('svg.code rect').getAttribute('fill')).toBe('#fff');
+    expect(find('svg.code path').getAttribute('fill')).toBe('#000');
+    expect(find('svg.code').getAttribute('viewBox')).toMatch(/^-4 -4 29 29$/);
+  });
+});
+
+describe('the evening before', () => {
+  const host = (navigator: EveningHost['navigator'], isSecureContext = true): EveningHost => ({
+    isSecureContext,
+    navigator,
+  });
+  const camera = (label: string): MediaDeviceInfo[] => [{ kind: 'videoinput', label } as MediaDeviceInfo];
+  const media = (label: string) => ({
+    getUserMedia: async () => new MediaStream(),
+    enumerateDevices: async () => camera(label),
+  });
+  const kept = (yes: boolean) => ({ persisted: async () => yes, persist: async () => yes });
+
+  it('over plain http camera and offline copy cannot work', async () => {
+    expect(await checkEvening(host({}, false))).toEqual({
+      secure: 'wrong',
+      offline: 'wrong',
+      camera: 'wrong',
+      keeping: 'unknown',
+    });
+  });
+
+  it('all done is all done', async () => {
+    const navigator = {
+      serviceWorker: { getRegistration: async () => ({ active: {} }) as ServiceWorkerRegistration },
+      permissions: { query: async () => ({ state: 'granted' }) },
+      mediaDevices: media('Back camera'),
+      storage: kept(true),
+    };
+    expect(Object.values(await checkEvening(host(navigator)))).toEqual(['done', 'done', 'done', 'done']);
+  });
+
+  it.each([
+    ['prompt', '', 'open'],
+    ['denied', '', 'wrong'],
+  ])('a camera whose permission is %s is %s%s', async (state, label, answer) => {
+    const navigator = { permissions: { query: async () => ({ state }) }, mediaDevices: media(label) };
+    expect((await checkEvening(host(navigator))).camera).toBe(answer);
+  });
+
+  it('a browser that does not know the question is asked another way; one that throws says nothing', async () => {
+    const permissions = {
+      query: async (): Promise<never> => {
+        throw new TypeError('camera is no name');
+      },
+    };
+    expect((await checkEvening(host({ permissions, mediaDevices: media('Cam') }))).camera).toBe('done');
+    expect((await checkEvening(host({ permissions, mediaDevices: media('') }))).camera).toBe('open');
+    const storage = {
+      ...kept(true),
+      persisted: async (): Promise<never> => {
+        throw new Error('no');
+      },
+    };
+    expect((await checkEvening(host({ storage }))).keeping).toBe('unknown');
+  });
+});
+
+/** Signs that are not seen or turn the direction of reading round. */
+const UNSEEN = /[\p{Cc}\u200B-\u200F\u202A-\u202E\u2066-\u2069]/u;
+
+const HOSTILE = [
+  '<img src=x onerror=alert(1)>',
+  '<script>alert(1)</script>',
+  '"><b>bold</b>',
+  '=HYPERLINK("http://x")',
+  '&lt;i&gt;',
+];
+
+describe('texts from outside', () => {
+  it('a plan with a title of code shows the code', () => {
+    for (const title of HOSTILE) {
+      const level = { ...ownLevel(), title };
+      const plan = planWith({ title, rides: [{ kind: 'own', level }] });
+      expect(parsePlan(plan).ok).toBe(true);
+      render(<PlanCard {...{ plan, format, words }} levels={[]} />, root);
+      expect(find('h2').textContent).toBe(title);
+      expect(root.querySelectorAll('img, script, b, i')).toHaveLength(0);
+    }
+  });
+
+  it('titles with turning signs, control characters or 10,000 characters are refused at the door, or made plain', async () => {
+    for (const title of ['\u202Eevil', 'a\u0000b', 'x'.repeat(10_000), 'a\u200Bb', '\u2066x']) {
+      expect(parsePlan(planWith({ title })).ok).toBe(false);
+      const plan = planWith({ rides: [{ kind: 'own', level: { ...ownLevel(), title, sentence: title } }] });
+      const [arrival] = (await readText(NOTHING_READ, JSON.stringify(plan))).arrivals;
+      if (arrival?.kind !== 'plan') {
+        expect([title.length, arrival?.kind]).toEqual([10_000, 'plan-problems']);
+        continue;
+      }
+      render(<PlanCard {...{ plan: arrival.plan, format, words }} levels={[]} />, root);
+      expect(root.textContent).not.toMatch(UNSEEN);
+      expect(JSON.stringify(arrival.plan)).not.toMatch(UNSEEN);
+    }
+  });
+
+  it('nicknames and names of damaged pieces are shown as what they are, short and without turning signs', () => {
+    const record = madeUpRecord({ deviceId: 't1', seq: 1, nickname: '~<b>x</b>' });
+    const other = sealRecord({ ...record, total: 1 });
+    const damaged = [...HOSTILE, '\u202E'.repeat(50), 'y'.repeat(10_000), '\u0007']
+      .map((text) => JSON.stringify({ id: text, deviceId: text, seq: 3, recordingHash: text }))
+      .join('\n');
+    const collected: Collected = {
+      set: mergeSets({ ...EMPTY_SET, records: [record, other] }, readRideFile(damaged).set),
+      heard: [],
+      remarks: [{ kind: 'apart', record, code: 'other-marks', tick: null, total: 2 }],
+      toCheck: 0,
+    };
+    render(
+      <Collect
+        readRides={async (text) => readRideFile(text)}
+        {...{ words, format, send, collected }}
+        plan={planWith()}
+        arrived=""
+        nameOf={(nickname) => nickname.slice(1)}
+        now={() => 0}
+        onTake={async () => true}
+        store={null}
+      />,
+      root,
+    );
+    expect(root.querySelectorAll('[data-damaged]').length).toBeGreaterThanOrEqual(5);
+    expect(root.querySelectorAll('img, script, b')).toHaveLength(0);
+    expect(find('[data-apart]').textContent).toContain('<b>x</b>');
+    expect(root.textContent).not.toMatch(UNSEEN);
+    for (const line of root.querySelectorAll('[data-damaged]'))
+      expect(line.textContent?.length ?? 0).toBeLessThan(160);
+  });
+});
+
+describe('a store of the club', () => {
+  const PROBLEMS = Object.keys(sharedWords.problems) as StoreProblem[];
+
+  it('every problem is one line that says that nothing is lost', () => {
+    for (const problem of PROBLEMS) {
+      const text = storeSentence(sharedWords, {
+        phase: 'waiting',
+        there: 3,
+        left: 2,
+        problem,
+        nextTryMs: 4_000,
+      });
+      expect(text).toContain(sharedWords.problems[problem]);
+      expect(text).toContain('safe on this device');
+    }
+    expect(storeSentence(sharedWords, null)).toBe(sharedWords.nothing);
+  });
+
+  it('plain http to another computer is warned of, to this one not', () => {
+    expect(['http://club.example', 'http://192.168.1.4:5984', ' HTTP://x '].map(isPlainHttp)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(
+      ['https://club.example', 'http://localhost:5984', 'http://127.0.0.1', 'http://[::1]:1', 'club'].map(
+        isPlainHttp,
+      ),
+    ).toEqual([false, false, false, false, false]);
+  });
+
+  const ADDRESS = { url: 'https://club.example', database: 'rides', name: 'coach', password: 'right' };
+  const NOTHING_SENT = { rides: 0, atMs: null };
+  const page = (more: Partial<StorePageProps> = {}): void =>
+    render(
+      <StorePage
+        agreed={null}
+        offered={null}
+        sent={NOTHING_SENT}
+        standing={null}
+        overHttps={false}
+        words={sharedWords}
+        onTest={async () => null}
+        onAgree={async () => 'kept'}
+        onStop={() => undefined}
+        {...more}
+      />,
+      root,
+    );
+  const type = async (name: string, text: string): Promise<void> => {
+    const field = find<HTMLInputElement>(`[name="${name}"]`);
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    await redrawn();
+  };
+  const submit = async (): Promise<void> => {
+    find('form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    await redrawn();
+  };
+
+  it('says what would go to whom before anybody agrees, and asks the store only then', async () => {
+    const done: unknown[] = [];
+    page({
+      onAgree: async (address) => {
+        done.push(address);
+        return 'kept';
+      },
+      onTest: async () => {
+        done.push('asked');
+        return 'wrong-password';
+      },
+    });
+    await type('url', ' http://club.example ');
+    expect(find('[role="alert"]').textContent).toBe(sharedWords.plainHttp);
+    await type('database', 'rides');
+    await type('password', 'wrong');
+    const consent = find('[data-store-consent]').textContent;
+    for (const told of ['club.example', 'nicknames', 'number of this tablet', 'rides', 'stop at any time'])
+      expect(consent).toContain(told);
+    expect(find('[data-agree-store]').textContent).toBe(sharedWords.agree('club.example'));
+    expect(find('[data-store]').textContent).toBe(sharedWords.off);
+    expect(root.querySelector('[data-test-store]')).toBeNull();
+    expect(done).toEqual([]);
+    await submit();
+    expect(done).toEqual([
+      { url: 'http://club.example', database: 'rides', name: '', password: 'wrong' },
+      'asked',
+    ]);
+    expect(find('[data-store-told]').textContent).toBe(sharedWords.problems['wrong-password']);
+  });
+
+  it('does not agree to what cannot be an address', async () => {
+    page({ onAgree: async () => 'bad-address', onTest: async () => expect.unreachable() });
+    await submit();
+    expect(find('[data-store-told]').textContent).toBe(sharedWords.badAddress);
+  });
+
+  it.each(['file', 'before'] as const)(
+    'an address from %s is only asked about, with a way to forget it',
+    (from) => {
+      let forgotten = 0;
+      page({
+        offered: { from, address: { ...ADDRESS, url: 'https://раypal.example', password: '' } },
+        onStop: () => {
+          forgotten += 1;
+        },
+      });
+      // Look-alike letters are written as what they are.
+      expect(find('[data-store-offered]').textContent).toBe(
+        sharedWords.offered[from]('xn--ypal-43d9g.example'),
+      );
+      expect(find<HTMLInputElement>('[name="url"]').value).toBe('https://раypal.example');
+      find<HTMLButtonElement>('[data-forget-store]').click();
+      expect(forgotten).toBe(1);
+    },
+  );
+
+  it('says what has gone where, when, and stops; the address is there to be changed', async () => {
+    let stopped = 0;
+    const atMs = Date.UTC(2026, 10, 26, 18, 4);
+    const agreed = { address: ADDRESS, atMs };
+    page({
+      agreed,
+      sent: { rides: 12, atMs },
+      onStop: () => {
+        stopped += 1;
+      },
+    });
+    expect(find('h2').textContent).toBe(sharedWords.goesTo('club.example'));
+    expect(find('[data-store-sent]').textContent).toMatch(/^12 rides went there, last on .*26/);
+    expect(root.textContent).toContain('Nicknames');
+    expect(root.textContent).not.toContain('right');
+    find<HTMLButtonElement>('[data-stop-store]').click();
+    expect(stopped).toBe(1);
+    page();
+    expect(find<HTMLInputElement>('[name="password"]').value).toBe('right');
+  });
+
+  it('stands in one line on the pages of a session, and nowhere where nothing is sent', () => {
+    let stopped = 0;
+    const line = (agreed: boolean): void =>
+      render(
+        <StoreLine
+          words={sharedWords}
+          store={{
+            agreed: () => (agreed ? { address: ADDRESS, atMs: 1 } : null),
+            offered: () => null,
+            sent: () => ({ rides: 3, atMs: 1 }),
+            state: () => ({ phase: 'waiting', there: 3, left: 1, problem: 'unreachable', nextTryMs: 4_000 }),
+            stop: async () => {
+              stopped += 1;
+            },
+          }}
+        />,
+        root,
+      );
+    line(true);
+    expect(find('[data-store-line]').textContent).toContain(sharedWords.line('club.example'));
+    expect(find('[data-store-line]').textContent).toContain('3 rides went there');
+    expect(find('[data-store]').textContent).toContain(sharedWords.problems.unreachable);
+    find<HTMLButtonElement>('[data-stop-store]').click();
+    expect(stopped).toBe(1);
+    line(false);
+    expect(root.textContent).toBe('');
+  });
+});

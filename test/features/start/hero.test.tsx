@@ -1,0 +1,41 @@
+/** The rider of the start page wears what the player has chosen. */
+import { render } from 'preact';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { FRAME_TONES, JERSEY_CLOTHS, type Kit, USUAL_KIT } from '../../../src/core/settings/kit.ts';
+import { Hero } from '../../../src/features/start/hero.tsx';
+
+let host: HTMLElement;
+
+beforeEach(() => {
+  host = document.createElement('div');
+  document.body.replaceChildren(host);
+});
+
+function riderIn(kit: Kit): SVGGElement {
+  render(<Hero kit={kit} />, host);
+  return host.querySelector('.rider') as SVGGElement;
+}
+
+describe('the rider of the start page', () => {
+  it('wears jersey and frame as chosen', () => {
+    const { style } = riderIn({ ...USUAL_KIT, jersey: 'violet', frame: 'plum' });
+    expect(style.getPropertyValue('--jersey')).toBe(JERSEY_CLOTHS.violet.tone);
+    expect(style.getPropertyValue('--jersey-dark')).toBe(JERSEY_CLOTHS.violet.dark);
+    expect(style.getPropertyValue('--frame')).toBe(FRAME_TONES.plum.tone);
+  });
+
+  it('follows the theme as long as nothing is chosen', () => {
+    const { style } = riderIn(USUAL_KIT);
+    expect(style.getPropertyValue('--jersey')).toBe('var(--rider)');
+    expect(style.getPropertyValue('--frame')).toBe('var(--ink)');
+  });
+
+  it('shows each pattern and each helmet differently', () => {
+    const pictures = (['plain', 'band', 'dots'] as const).flatMap((pattern) =>
+      (['holes', 'star', 'crest'] as const).map(
+        (helmet) => riderIn({ ...USUAL_KIT, pattern, helmet }).innerHTML,
+      ),
+    );
+    expect(new Set(pictures).size).toBe(9);
+  });
+});

@@ -1,0 +1,69 @@
+/** A turn of a group in the reducer of the pages: begun once, led back to its session, never begun by an address. */
+import type { RideResult } from '../../src/core/coach/results.ts';
+import { describe, expect, it } from 'vitest';
+import { parseLevel } from '../../src/core/level/parse.ts';
+import { BIKES, riderById } from '../../src/core/model/presets.ts';
+import { hashOf } from '../../src/state/address.ts';
+import type { GroupTurn } from '../../src/state/groupTurn.ts';
+import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
+import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+
+const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
+const parsed = parseLevel(file);
+if (!parsed.ok) throw new Error('the level of this test does not parse');
+const levels = [parsed.level];
+const after = (state: State, ...actions: Action[]): State => actions.reduce(reduce, state);
+const start = initialState(levels, keys, '');
+const recording = { checkpoints: ['0'] } as unknown as RideResult['recording'];
+const trace = { samples: [], events: [], beforePitch: [] };
+
+describe('a turn of a group', () => {
+  const turn: GroupTurn = {
+    planId: 'session-1',
+    nickname: 'red-fox',
+    rideIndex: 0,
+    attempt: 1,
+    level: levels[0]!,
+    bike: BIKES[0]!,
+    rider: riderById('child-9')!,
+  };
+  const seen = after(start, { kind: 'ride-turn', turn }, { kind: 'accept-cautions' });
+
+  it('is ridden after the cautions, on the road, bike and rider of the plan', () => {
+    expect(after(start, { kind: 'ride-turn', turn })).toMatchObject({ dialog: 'cautions', view: 'start' });
+    expect(seen).toMatchObject({
+      view: 'ride',
+      rest: 'clinic/s/session-1',
+      ride: { level: { id: 'one-pitch-announced' } },
+    });
+    expect(seen.ride?.group).toBe(turn);
+  });
+
+  it('leads back to its session when it is over, and counts for nobody', () => {
+    const over = after(seen, {
+      kind: 'ride-finished',
+      result: { level: turn.level, rest: seen.rest, recording, trace },
+    });
+    expect(over).toMatchObject({ view: 'clinic', rest: 's/session-1', doneIds: [] });
+    expect(over.last?.recording).toBe(recording);
+    expect(after(over, { kind: 'ask-ride', levelId: over.last?.rest ?? '' })).toMatchObject({
+      view: 'clinic',
+      rest: 's/session-1',
+    });
+  });
+
+  it('is not begun by its address after a reload; the session is shown, which knows whose turn it was', () => {
+    expect(initialState(levels, keys, hashOf({ view: 'ride', rest: seen.rest }))).toMatchObject({
+      view: 'clinic',
+      rest: 's/session-1',
+      ride: null,
+    });
+  });
+
+  it('begins once however often the button is tapped, and anew after a pause', () => {
+    expect(after(seen, { kind: 'ride-turn', turn })).toBe(seen);
+    const paused = after(seen, { kind: 'ride-phase', phase: 'paused', countdownS: null });
+    expect(after(paused, { kind: 'ride-turn', turn }).ride?.attempt).toBe(2);
+  });
+});
