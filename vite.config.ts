@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { sitePlugin } from './.ci/sitePlugin.ts';
 
-/** `src/game/engine.ts` takes single files of the engine, which its package does not offer by name. */
+/** `src/game/engine/engine.ts` takes single files of the engine, which its package does not offer by name. */
 const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
 
 /** Switches the engine's sources ask for: canvas only, no sound of their own. */

@@ -2,7 +2,7 @@
 import workerAddress from './copy.worker.ts?worker&url';
 import type { CopyQuestion } from './copyWork.ts';
 import type { OpenedImport } from '../storage/types.ts';
-import { trustedScript } from './trustedScripts.ts';
+import { trustedScript } from './device/trustedScripts.ts';
 import { askFor } from '../worker/longWork.ts';
 import { startWorker } from '../worker/startWorker.ts';
 

@@ -1,18 +1,18 @@
 /** The real services behind the pages: files to save and to take back, and deleting everything. */
 import type { Clinic } from './group/clinic.ts';
-import type { Judging } from './scoring.ts';
-import type { Keeping } from './persistence.ts';
-import type { Newer } from './updates.ts';
+import type { Judging } from './device/scoring.ts';
+import type { Keeping } from './device/persistence.ts';
+import type { Newer } from './device/updates.ts';
 import { offerFile } from '../charts/picture.ts';
 import type { Services } from './services.ts';
 import { words } from '../words/site.ts';
 import type { RideLook } from './ride/views.ts';
 import type { State } from '../state/store.ts';
-import type { Trouble } from './trouble.ts';
-import { reportOf } from './troubleReport.ts';
+import type { Trouble } from './device/trouble.ts';
+import { reportOf } from './device/troubleReport.ts';
 import { startTwoRides } from './ride/twoRides.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
-import { trustedScript } from './trustedScripts.ts';
+import { trustedScript } from './device/trustedScripts.ts';
 import { keyOfGearJob, PlannerCancelled } from '../worker/client.ts';
 
 /** Those who do the work. */

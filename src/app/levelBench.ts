@@ -6,11 +6,11 @@ import type { RecordedSample } from '../core/gpx/recorded.ts';
 import { readUnfinished } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
 import { keyOfJob, type RideJob } from '../core/ride/job.ts';
-import type { Keeping } from './persistence.ts';
+import type { Keeping } from './device/persistence.ts';
 import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from '../features/bench/services.ts';
 import type { SaveAnswer } from '../storage/index.ts';
 import { type Planner, PlannerCancelled } from '../worker/client.ts';
-import { trustedScript } from './trustedScripts.ts';
+import { trustedScript } from './device/trustedScripts.ts';
 import { createGpxImporter, startGpxWorker } from '../worker/gpxClient.ts';
 
 /** Kind and version of kept records of what was ridden. */

@@ -27,10 +27,10 @@ const debrief = lazyPage(
   async () => (await import('../features/debrief/page.tsx')).debriefPage,
 );
 
-const carry = () => import('./group/carryPages.tsx');
+const carry = () => import('./carryPages.tsx');
 const join = lazyPage(words.start.join, async () => (await carry()).joinPage);
 const collect = lazyPage(words.start.collect, async () => (await carry()).collectPage);
-const clinic = lazyPage(words.start.clinic, async () => (await import('./group/clinicPages.tsx')).clinicPage);
+const clinic = lazyPage(words.start.clinic, async () => (await import('./clinicPages.tsx')).clinicPage);
 const bench = lazyPage(words.bench.title, async () => (await import('../features/bench/page.tsx')).benchPage);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */

@@ -4,7 +4,7 @@ import type { TakingBack } from '../ui/kept.tsx';
 import type { Clinic } from './group/clinic.ts';
 import { NoCopy, piecesOfCopy } from './copyClient.ts';
 import { LIMITS } from '../core/math/limits.ts';
-import type { Keeping } from './persistence.ts';
+import type { Keeping } from './device/persistence.ts';
 import { words } from '../words/site.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 

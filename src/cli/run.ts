@@ -2,9 +2,9 @@
  * Finds the verb, hands it its words and turns its answer into text and an exit code. The table of verbs
  * is here; printing and the process itself are left to `main.ts`.
  */
-import { readArgs } from './args.ts';
-import { BadInput } from './badInput.ts';
-import type { Verb } from './verb.ts';
+import { readArgs } from './common/args.ts';
+import { BadInput } from './common/badInput.ts';
+import type { Verb } from './common/verb.ts';
 import { clinic } from './verbs/clinic.ts';
 import { gears } from './verbs/gears.ts';
 import { gpx } from './verbs/gpx.ts';

@@ -3,14 +3,14 @@
  * owns clock, commands and stepping and hands over a frame whenever one is asked for.
  */
 import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
-import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine.ts';
+import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine/engine.ts';
 import { deviceScale } from './paint/sheet.ts';
-import type { Quality } from './quality.ts';
+import type { Quality } from './engine/quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
-import type { Look, Scenery } from './types.ts';
+import type { Look, Scenery } from './engine/types.ts';
 
-export type { Look, Scenery } from './types.ts';
-export { VERTICAL_EXAGGERATION } from './types.ts';
+export type { Look, Scenery } from './engine/types.ts';
+export { VERTICAL_EXAGGERATION } from './engine/types.ts';
 
 /** What a ride picture needs. */
 export interface RideMountOptions {

@@ -6,7 +6,7 @@ import type { Bike } from '../core/model/types.ts';
 import type { RideFrame } from '../core/ride/types.ts';
 import { paletteFor, riderTones } from './paint/palette.ts';
 import { deviceScale } from './paint/sheet.ts';
-import type { KitLook, Look } from './types.ts';
+import type { KitLook, Look } from './engine/types.ts';
 import { BikeView } from './views/bike.ts';
 import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
 import { Place } from './views/place.ts';

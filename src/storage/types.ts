@@ -6,7 +6,7 @@ import type { MarkName } from '../core/coach/types.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { Shape } from './ladder.ts';
-import type { SharedAddress } from './shared/types.ts';
+import type { SharedAddress } from './sharedTypes.ts';
 
 /** Version of the shape of a kept ride. */
 export const RIDE_SCHEMA = 2;

@@ -8,7 +8,7 @@ import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { after, startOf } from '../../src/features/clinic/session.ts';
 import type { Storage } from '../../src/storage/index.ts';
-import { type Ownership, takePart } from '../../src/app/tabLock.ts';
+import { type Ownership, takePart } from '../../src/app/device/tabLock.ts';
 import { openWithoutDatabase } from '../storage/given.ts';
 import { markTurn, openDesk, propsOf, rideNext, sessionOfThree, turnOf } from './clinicGiven.ts';
 import { createTab } from './tabs.ts';

@@ -9,7 +9,7 @@ import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { after, startOf } from '../../src/features/clinic/session.ts';
 import type { SavedRound } from '../../src/features/clinic/services.ts';
 import type { Storage } from '../../src/storage/index.ts';
-import { takePart } from '../../src/app/tabLock.ts';
+import { takePart } from '../../src/app/device/tabLock.ts';
 import { markTurn, openDesk, propsOf, sessionOfThree, turnOf } from './clinicGiven.ts';
 import type { Tab } from './tabsPlay.ts';
 

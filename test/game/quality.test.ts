@@ -1,6 +1,6 @@
 /** When less of the picture is drawn, and when more again. */
 import { describe, expect, it } from 'vitest';
-import { QualityWatch } from '../../src/game/quality.ts';
+import { QualityWatch } from '../../src/game/engine/quality.ts';
 
 function show(watch: QualityWatch, frameS: number, forS: number): void {
   for (let t = 0; t < forS; t += frameS) watch.frame(frameS);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Course } from '../../src/core/course/types.ts';
 import { steepParts } from '../../src/game/hud/steepParts.ts';
-import { VERTICAL_EXAGGERATION } from '../../src/game/types.ts';
+import { VERTICAL_EXAGGERATION } from '../../src/game/engine/types.ts';
 import { Camera, CHUNK_M, layoutFor, roadHeightM, sampleAt } from '../../src/game/views/layout.ts';
 import { strokesBefore, strokesBetween } from '../../src/game/views/roadInk.ts';
 import { postPlaces } from '../../src/game/views/posts.ts';

@@ -13,7 +13,7 @@ import { EMPTY_BOX, takeFrame, toFrames } from '../../src/core/transfer/frames.t
 import { levelFromBytes, levelToBytes, unpackText } from '../../src/core/transfer/share.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
 import { handoverWords } from '../../src/features/handover/words.ts';
-import { recordingSentence } from '../../src/cli/spoken.ts';
+import { recordingSentence } from '../../src/cli/common/spoken.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { codeOf, gpxText, northward, trackText } from '../core/gpx/files.ts';

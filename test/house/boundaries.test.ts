@@ -3,7 +3,7 @@
  * itself is tested next door, with sources that are wrong on purpose.
  */
 import { describe, expect, it } from 'vitest';
-import { checkBoundaries, findLongFiles, LONG_LINES } from './boundaries.ts';
+import { checkBoundaries, findFolderCycles, findLongFiles, LONG_LINES } from './boundaries.ts';
 import { checkTopLevel, findPrivatePlaces, listFiles, readTexts } from './files.ts';
 
 const files = listFiles();
@@ -17,6 +17,10 @@ describe('the house', () => {
 
   it('keeps every room to the import table, free of cycles, and the core pure', () => {
     expect(checkBoundaries(texts)).toEqual([]);
+  });
+
+  it('has no ring of folders', () => {
+    expect(findFolderCycles(texts)).toEqual([]);
   });
 
   it('has no file longer than 600 lines, and says which are longer than 300', () => {

@@ -105,6 +105,21 @@ export function findCycles(graph: ReadonlyMap<string, readonly string[]>): strin
   return cycles;
 }
 
+/**
+ * One line for each ring of folders of `src`: a folder that imports another must not be imported by it, by however
+ * long a way. A folder is its own files; what lies in folders within it is another folder.
+ */
+export function findFolderCycles(sources: Sources): string[] {
+  const scripts = [...sources].filter(([path]) => path.startsWith('src/') && scriptFile.test(path));
+  const folders = new Map<string, string[]>();
+  for (const [path, targets] of buildGraph(scripts.map(([path, text]) => readModule(path, text)))) {
+    const from = posix.dirname(path);
+    const others = targets.map((target) => posix.dirname(target)).filter((folder) => folder !== from);
+    folders.set(from, [...(folders.get(from) ?? []), ...others]);
+  }
+  return findCycles(folders);
+}
+
 /** Files of more than so many lines, wherever they are, as `path has N lines`. */
 export function findLongFiles(sources: Sources, most = MAXIMUM_LINES): string[] {
   return [...sources]

@@ -22,7 +22,7 @@ const forbidden = new Set([
   'importScripts',
 ]);
 /** The one place that trusts an address. */
-const TRUSTING = 'src/app/trustedScripts.ts';
+const TRUSTING = 'src/app/device/trustedScripts.ts';
 
 function namesIn(node: SyntaxNode): string[] {
   if (node.type === 'Identifier' || node.type === 'JSXIdentifier') return [String(node['name'])];

@@ -5,8 +5,8 @@
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { CheckRides } from '../../worker/groupClient.ts';
-import type { Keeping } from '../persistence.ts';
-import { trustedScript } from '../trustedScripts.ts';
+import type { Keeping } from '../device/persistence.ts';
+import { trustedScript } from '../device/trustedScripts.ts';
 import type { Store } from '../../state/createStore.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { SharedDesk } from './sharedDesk.ts';

@@ -7,15 +7,15 @@ import type { Kept } from '../../state/afterRide.ts';
 import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
 import type { FinishedTurn } from './clinicShelf.ts';
 import { type Carrying, joinCarrying } from './carrying.ts';
-import type { Judging } from '../scoring.ts';
-import type { Keeping } from '../persistence.ts';
+import type { Judging } from '../device/scoring.ts';
+import type { Keeping } from '../device/persistence.ts';
 import { bikeById, riderById } from '../../core/model/presets.ts';
 import type { RideStart, SavedRound } from '../../features/clinic/services.ts';
 import type { GroupTurn } from '../../state/groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../../state/createStore.ts';
-import { takePart } from '../tabLock.ts';
-import { trustedScript } from '../trustedScripts.ts';
+import { takePart } from '../device/tabLock.ts';
+import { trustedScript } from '../device/trustedScripts.ts';
 
 /** Group sessions, joined. */
 export interface Clinic {

@@ -14,7 +14,7 @@ import { parseRecording, type Recording } from '../../core/ride/recording.ts';
 import type { RiddenTurn } from '../../features/clinic/session.ts';
 import type { SavedRound } from '../../features/clinic/services.ts';
 import type { KeptRecord, NewRecord, RecordChange, RecordsNow, Shape, Storage } from '../../storage/index.ts';
-import type { Ownership } from '../tabLock.ts';
+import type { Ownership } from '../device/tabLock.ts';
 
 /** A ride that came to its end and has no record yet. */
 export interface FinishedTurn extends RiddenTurn {

@@ -2,7 +2,7 @@
  * Two rides side by side on one device: the same road, each with its own picture, keys or gamepad, and recording.
  * Joins two sessions; the page decides what is ridden and what happens afterwards.
  */
-import type { Judging } from '../scoring.ts';
+import type { Judging } from '../device/scoring.ts';
 import { kitBeside } from '../../core/settings/kit.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from '../../features/two/keys.ts';
 import type { TwoRides, TwoWish } from '../../features/two/services.ts';

@@ -11,7 +11,7 @@ import {
   openJournal,
   readJournals,
 } from './journal.ts';
-import type { Keeping } from '../persistence.ts';
+import type { Keeping } from '../device/persistence.ts';
 import type { Store } from '../../state/createStore.ts';
 import type { Kept } from '../../state/afterRide.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';

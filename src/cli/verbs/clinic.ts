@@ -12,12 +12,12 @@ import { type ApartCode, createRemarker, type Remark } from '../../core/group/re
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { sentenceOf } from '../../words/problems.ts';
-import { needed } from '../args.ts';
-import { BadInput } from '../badInput.ts';
-import { levelFromFile } from '../choose.ts';
-import { bundledLevelFiles, readText } from '../files.ts';
-import { counted, fixed, table } from '../print.ts';
-import type { Verb } from '../verb.ts';
+import { needed } from '../common/args.ts';
+import { BadInput } from '../common/badInput.ts';
+import { levelFromFile } from '../common/choose.ts';
+import { bundledLevelFiles, readText } from '../common/files.ts';
+import { counted, fixed, table } from '../common/print.ts';
+import type { Verb } from '../common/verb.ts';
 import { planLevel, readRides } from './clinicRides.ts';
 
 interface Gathered {

@@ -18,10 +18,10 @@ import { levelOfRide } from '../../core/group/turn.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { isOnLevel } from '../../core/ride/job.ts';
 import { parseRecording } from '../../core/ride/recording.ts';
-import { BadInput } from '../badInput.ts';
-import { recordingSentence } from '../spoken.ts';
-import { readText } from '../files.ts';
-import { unwrapRecording } from '../players.ts';
+import { BadInput } from '../common/badInput.ts';
+import { recordingSentence } from '../common/spoken.ts';
+import { readText } from '../common/files.ts';
+import { unwrapRecording } from '../common/players.ts';
 
 /** Everything needed to give a plain recording its place. */
 interface RideReader {

@@ -1,9 +1,9 @@
 /** `gears`: every gear of a bike with what it means on the road and on the chain. */
 
 import { buildGears, capacityTeeth, wheelCircumferenceM } from '../../core/model/gears.ts';
-import { bikeFrom } from '../choose.ts';
-import { fixed, table } from '../print.ts';
-import type { Verb } from '../verb.ts';
+import { bikeFrom } from '../common/choose.ts';
+import { fixed, table } from '../common/print.ts';
+import type { Verb } from '../common/verb.ts';
 
 export const gears: Verb = {
   usage: '--bike ID',

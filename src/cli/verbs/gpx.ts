@@ -4,11 +4,11 @@ import { hardestStretch } from '../../core/gpx/hardest.ts';
 import { importRoad, type Road } from '../../core/gpx/road.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { sentenceOf } from '../../words/problems.ts';
-import { needed } from '../args.ts';
-import { readBytes } from '../files.ts';
-import { fixed } from '../print.ts';
-import { spoken } from '../spoken.ts';
-import type { Answer, Verb } from '../verb.ts';
+import { needed } from '../common/args.ts';
+import { readBytes } from '../common/files.ts';
+import { fixed } from '../common/print.ts';
+import { spoken } from '../common/spoken.ts';
+import type { Answer, Verb } from '../common/verb.ts';
 
 export const gpx: Verb = {
   usage: '--file F',

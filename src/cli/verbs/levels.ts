@@ -4,11 +4,11 @@
  */
 import { courseOfLevel } from '../../core/level/build.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
-import { bundledLevelFiles, readText } from '../files.ts';
-import { counted, fixed, table } from '../print.ts';
-import { BadInput } from '../badInput.ts';
-import { spoken } from '../spoken.ts';
-import type { Verb } from '../verb.ts';
+import { bundledLevelFiles, readText } from '../common/files.ts';
+import { counted, fixed, table } from '../common/print.ts';
+import { BadInput } from '../common/badInput.ts';
+import { spoken } from '../common/spoken.ts';
+import type { Verb } from '../common/verb.ts';
 
 /** A problem as it is printed; those of files and of twins are found here, the others by the core. */
 interface LevelProblem {

@@ -6,12 +6,12 @@ import { performance } from 'node:perf_hooks';
 import { groundOfJob } from '../../core/coach/ground.ts';
 import { policyDriver } from '../../core/planner/driver.ts';
 import { gearAt } from '../../core/model/machine.ts';
-import { needed } from '../args.ts';
-import { bikeFrom, levelFromFile, riderFrom } from '../choose.ts';
-import { rideHeadless } from '../headless.ts';
-import { markLine, markSentence } from '../marking.ts';
-import { fixed } from '../print.ts';
-import type { Verb } from '../verb.ts';
+import { needed } from '../common/args.ts';
+import { bikeFrom, levelFromFile, riderFrom } from '../common/choose.ts';
+import { rideHeadless } from '../common/headless.ts';
+import { markLine, markSentence } from '../common/marking.ts';
+import { fixed } from '../common/print.ts';
+import type { Verb } from '../common/verb.ts';
 import { report } from './ride.ts';
 
 export const plan: Verb = {

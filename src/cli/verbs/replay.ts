@@ -6,15 +6,15 @@ import { groundOfJob, markOn } from '../../core/coach/ground.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { isOnLevel, jobOfRecording } from '../../core/ride/job.ts';
 import { parseRecording, type Recording } from '../../core/ride/recording.ts';
-import { type Args, needed } from '../args.ts';
-import { levelFromFile } from '../choose.ts';
-import { bundledLevelFiles, readJson } from '../files.ts';
-import { startTally } from '../headless.ts';
-import { markLine, markSentence } from '../marking.ts';
-import { unwrapRecording } from '../players.ts';
-import { BadInput } from '../badInput.ts';
-import { recordingSentence } from '../spoken.ts';
-import type { Verb } from '../verb.ts';
+import { type Args, needed } from '../common/args.ts';
+import { levelFromFile } from '../common/choose.ts';
+import { bundledLevelFiles, readJson } from '../common/files.ts';
+import { startTally } from '../common/headless.ts';
+import { markLine, markSentence } from '../common/marking.ts';
+import { unwrapRecording } from '../common/players.ts';
+import { BadInput } from '../common/badInput.ts';
+import { recordingSentence } from '../common/spoken.ts';
+import type { Verb } from '../common/verb.ts';
 import { report } from './ride.ts';
 
 export const replay: Verb = {

@@ -1,10 +1,10 @@
 /** `steady`: how fast a rider goes on a slope when nothing changes, and in which gear that is comfortable. */
 import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../../core/model/load.ts';
 import { buildMachine, steadyGear } from '../../core/model/machine.ts';
-import { numberOf } from '../args.ts';
-import { bikeFrom, riderFrom } from '../choose.ts';
-import { fixed } from '../print.ts';
-import type { Verb } from '../verb.ts';
+import { numberOf } from '../common/args.ts';
+import { bikeFrom, riderFrom } from '../common/choose.ts';
+import { fixed } from '../common/print.ts';
+import type { Verb } from '../common/verb.ts';
 
 const SLOPE = { low: -0.3, high: 0.3, what: 'the slope (rise over run, so that 8 % is 0.08)' };
 const WIND = { low: -20, high: 20, what: 'the wind along the road (m/s, head wind positive)' };

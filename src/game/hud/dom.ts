@@ -2,7 +2,7 @@
  * The instruments' elements, made once. Only structure and names here; what they show is written by
  * `createHud.ts`, where they stand is said by `hud.css`.
  */
-import { VERTICAL_EXAGGERATION } from '../types.ts';
+import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 import type { HudOptions, HudWords } from './words.ts';
 
 /** Every element the instruments write to. */

@@ -2,7 +2,7 @@
  * The few tones a scene is cut from, per light and theme. Rider and attention colours are the only loud
  * ones; gradient is never told by colour, so no tone here depends on the road.
  */
-import type { KitLook, Look, Scenery } from '../types.ts';
+import type { KitLook, Look, Scenery } from '../engine/types.ts';
 
 /** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
 export interface Palette {

@@ -4,9 +4,9 @@
  */
 import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
-import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine.ts';
-import { type Quality, QualityWatch } from '../quality.ts';
-import type { Look, Scenery } from '../types.ts';
+import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine/engine.ts';
+import { type Quality, QualityWatch } from '../engine/quality.ts';
+import type { Look, Scenery } from '../engine/types.ts';
 import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
 

@@ -4,7 +4,7 @@
  */
 import { blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
-import type { KitLook } from '../types.ts';
+import type { KitLook } from '../engine/types.ts';
 import type { Place } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';

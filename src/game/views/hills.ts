@@ -16,7 +16,7 @@ import {
   snap,
   withAlpha,
 } from '../paint/sheet.ts';
-import type { Scenery } from '../types.ts';
+import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
 import { outlineAt, type Wave, wrapOffset } from './tiles.ts';
 import { paintGrove, paintVillage, paintWoods } from './woods.ts';

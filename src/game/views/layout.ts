@@ -3,7 +3,7 @@
  * metres along the road into CSS pixels and leaves all drawing to the views.
  */
 import type { Course } from '../../core/course/types.ts';
-import { VERTICAL_EXAGGERATION } from '../types.ts';
+import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 
 /** Fixed measures of a picture of `width` x `height` CSS pixels. */
 export interface Layout {

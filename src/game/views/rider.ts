@@ -3,7 +3,7 @@
  * leg, head and near arm. The pieces are painted once; where they go in a frame comes from `pose.ts`.
  */
 import type { RiderTones } from '../paint/palette.ts';
-import type { KitLook } from '../types.ts';
+import type { KitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { HeadView } from './head.ts';
 import type { Spot } from './legs.ts';

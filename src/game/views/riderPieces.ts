@@ -5,7 +5,7 @@
 import { blot, oval } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
-import type { KitLook } from '../types.ts';
+import type { KitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
 

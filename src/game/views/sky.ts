@@ -17,7 +17,7 @@ import {
   snap,
   withAlpha,
 } from '../paint/sheet.ts';
-import type { Scenery } from '../types.ts';
+import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
 import { wrapOffset } from './tiles.ts';
 

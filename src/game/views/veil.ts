@@ -15,7 +15,7 @@ import {
   type Sheet,
   withAlpha,
 } from '../paint/sheet.ts';
-import type { Scenery } from '../types.ts';
+import type { Scenery } from '../engine/types.ts';
 import type { Camera, Layout } from './layout.ts';
 
 const STEP_PX = 46;

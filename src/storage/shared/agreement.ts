@@ -4,8 +4,8 @@
  * is deleted on this device is deleted with it. It is read afresh every time, because another tab may have stopped it.
  */
 import { OWN_PREFIX } from '../smallCopy.ts';
-import { readAgreement } from './kept.ts';
-import type { Agreement } from './types.ts';
+import { readAgreement } from '../sharedKept.ts';
+import type { Agreement } from '../sharedTypes.ts';
 
 const KEY = `${OWN_PREFIX}club-store`;
 

@@ -8,7 +8,7 @@ import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
 import { isOfPlan, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';
-import type { Fetched, SharedAddress, SharedProblem, SharedProgress } from './types.ts';
+import type { Fetched, SharedAddress, SharedProblem, SharedProgress } from '../sharedTypes.ts';
 
 const LIMIT = LIMITS.store;
 /** Some servers give the last row of a page once more as the first of the next, so one alone would not go on. */

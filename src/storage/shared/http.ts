@@ -4,7 +4,7 @@
  */
 import { LIMITS } from '../../core/math/limits.ts';
 import { isTooDeep } from '../../core/math/measure.ts';
-import type { SharedAddress, SharedProblem } from './types.ts';
+import { databaseUrl, type SharedAddress, type SharedProblem } from '../sharedTypes.ts';
 
 /** An answer, or why there is none. */
 export type Answer =
@@ -19,20 +19,6 @@ export interface Question {
   readonly method: 'GET' | 'POST' | 'PUT';
   readonly path: string;
   readonly body?: unknown;
-}
-
-/** The address of the database, or null where none can be made. */
-export function databaseUrl({ url, database }: SharedAddress): string | null {
-  // Names as the store itself allows them; anything else would reach into its other parts.
-  if (!/^[a-z][a-z0-9_$()+/-]{0,200}$/.test(database)) return null;
-  try {
-    const parsed = new URL(url.trim());
-    if (!['http:', 'https:'].includes(parsed.protocol) || parsed.username !== '' || parsed.hostname === '')
-      return null;
-    return `${parsed.origin}${parsed.pathname.replace(/\/+$/, '')}/${encodeURIComponent(database)}`;
-  } catch {
-    return null;
-  }
 }
 
 /** Asks once. Never rejects. */

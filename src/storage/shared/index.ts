@@ -5,9 +5,8 @@
 export { type AgreementShelf, createAgreementShelf } from './agreement.ts';
 export { fetchRides, testStore } from './fetch.ts';
 export type { Fetch } from './http.ts';
-export { databaseUrl } from './http.ts';
-export { ADDRESS_SHAPE, OLD_ADDRESS, PROGRESS, PROGRESS_SHAPE } from './kept.ts';
+export { ADDRESS_SHAPE, OLD_ADDRESS, PROGRESS, PROGRESS_SHAPE } from '../sharedKept.ts';
 export { piecesOf, sentSoFar } from './pieces.ts';
 export { progressFor, sendPieces, type SendTools } from './send.ts';
-export type * from './types.ts';
-export { passes } from './types.ts';
+export type * from '../sharedTypes.ts';
+export { databaseUrl, passes } from '../sharedTypes.ts';

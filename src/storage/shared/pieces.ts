@@ -8,7 +8,7 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import { parseRecord, type ReadRecord } from '../../core/group/records/recordFile.ts';
 import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { setOf } from '../../core/group/records/merge.ts';
-import type { SentSoFar, SharedPiece, SharedProgress } from './types.ts';
+import type { SentSoFar, SharedPiece, SharedProgress } from '../sharedTypes.ts';
 
 const RIDE = 'ride';
 const HEAD = 'head';

@@ -10,7 +10,7 @@ import {
   type SharedProblem,
   type SharedProgress,
   type SharedState,
-} from './types.ts';
+} from '../sharedTypes.ts';
 
 /** What sending needs from outside. */
 export interface SendTools {

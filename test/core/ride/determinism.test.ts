@@ -11,7 +11,7 @@ import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/v
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
-import { recordingSentence } from '../../../src/cli/spoken.ts';
+import { recordingSentence } from '../../../src/cli/common/spoken.ts';
 
 // Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });

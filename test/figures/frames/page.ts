@@ -11,7 +11,7 @@ import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts'
 import { startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideFrame, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
-import { CANVAS, Game, SCALE_NONE, Scene } from '../../../src/game/engine.ts';
+import { CANVAS, Game, SCALE_NONE, Scene } from '../../../src/game/engine/engine.ts';
 import { kitLook, USUAL_KIT } from '../../../src/core/settings/kit.ts';
 import { mountRide } from '../../../src/game/mount.ts';
 import { layoutFor } from '../../../src/game/views/layout.ts';

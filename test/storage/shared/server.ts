@@ -11,7 +11,7 @@ import {
 } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
-import type { SharedAddress } from '../../../src/storage/shared/types.ts';
+import type { SharedAddress } from '../../../src/storage/sharedTypes.ts';
 import { openDatabase } from './database.ts';
 
 type Handler = (request: IncomingMessage, response: ServerResponse, next: () => void) => void;

@@ -2,7 +2,7 @@
  * A club's own store, as plain types: where it is, who agreed to it, what goes there, how far it has come. Nothing is
  * sent before a person on this device agreed. States are codes; the sentences for them are found by the pages.
  */
-import type { ReadFile } from '../../core/transfer/rideFile.ts';
+import type { ReadFile } from '../core/transfer/rideFile.ts';
 
 /** Where the store is. Kept on this device and sent to nobody but the store. */
 export interface SharedAddress {
@@ -96,4 +96,18 @@ export interface Fetched {
 /** Problems that go away by themselves; for the others a person has to do something. */
 export function passes(problem: SharedProblem): boolean {
   return problem === 'unreachable' || problem === 'busy' || problem === 'disk-full';
+}
+
+/** The address of the database, or null where none can be made. */
+export function databaseUrl({ url, database }: SharedAddress): string | null {
+  // Names as the store itself allows them; anything else would reach into its other parts.
+  if (!/^[a-z][a-z0-9_$()+/-]{0,200}$/.test(database)) return null;
+  try {
+    const parsed = new URL(url.trim());
+    if (!['http:', 'https:'].includes(parsed.protocol) || parsed.username !== '' || parsed.hostname === '')
+      return null;
+    return `${parsed.origin}${parsed.pathname.replace(/\/+$/, '')}/${encodeURIComponent(database)}`;
+  } catch {
+    return null;
+  }
 }

@@ -1,7 +1,7 @@
 /** Problems as they are printed: what the core found, with its sentence beside it. */
-import type { Problem } from '../core/level/problems.ts';
-import type { RecordingProblem } from '../core/ride/recording.ts';
-import { sentenceOf } from '../words/problems.ts';
+import type { Problem } from '../../core/level/problems.ts';
+import type { RecordingProblem } from '../../core/ride/recording.ts';
+import { sentenceOf } from '../../words/problems.ts';
 
 /** A problem with its sentence, ready to be printed; everything else it has stays. */
 export function spoken<P extends Problem>(problem: P): P & { readonly sentence: string } {

@@ -1,7 +1,7 @@
 /**
  * Marks for the command line. The numbers are the coach's; only their shape for printing is made here.
  */
-import { MARK_NAMES, type MarkName, type RideReport } from '../core/coach/types.ts';
+import { MARK_NAMES, type MarkName, type RideReport } from '../../core/coach/types.ts';
 import { fixed } from './print.ts';
 
 /** Marks as they are printed: 0 to 100, or null where the ride gave nothing to judge. */

@@ -2,9 +2,9 @@
  * Rides without a screen and sums up what happened: shifts with the speed they were made at, feet down,
  * chains dropped, time. Judging a ride is the coach's business, not this file's.
  */
-import { frameOf, roadLoadRatio } from '../core/ride/frame.ts';
-import { type Controller, LONGEST_RIDE_TICKS, type LiveRide, startRide } from '../core/ride/run.ts';
-import type { RideEvent, RideState, RideWorld } from '../core/ride/types.ts';
+import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
+import { type Controller, LONGEST_RIDE_TICKS, type LiveRide, startRide } from '../../core/ride/run.ts';
+import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
 /** One shift of a ride as it is printed. */

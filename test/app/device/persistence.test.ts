@@ -1,10 +1,10 @@
 /** Choices after everything was deleted: as on the first visit, and nothing of the old ones is written back. */
 import { expect, it } from 'vitest';
-import { createStore } from '../../src/state/createStore.ts';
-import { initialState } from '../../src/state/store.ts';
-import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
-import { joinKeeping } from '../../src/app/persistence.ts';
-import { bundledLevels } from '../../src/app/levels.ts';
+import { createStore } from '../../../src/state/createStore.ts';
+import { initialState } from '../../../src/state/store.ts';
+import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
+import { joinKeeping } from '../../../src/app/device/persistence.ts';
+import { bundledLevels } from '../../../src/app/levels.ts';
 
 const kept = (): string[] => Object.keys(localStorage).filter((key) => key.startsWith('before-the-hill.'));
 

@@ -3,7 +3,7 @@
  * that with a header, a page cannot, so on a host without our headers the game refuses to start and says why.
  * Pages of the same origin may frame it: they could do anything to it anyway. Loaded before all else.
  */
-import { words } from '../words/site.ts';
+import { words } from '../../words/site.ts';
 
 /** The part of a window that is looked at. */
 interface Framed {

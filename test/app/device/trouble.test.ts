@@ -1,6 +1,6 @@
 /** The one place that hears of everything that went wrong. */
 import { beforeEach, describe, expect, it } from 'vitest';
-import { openTroubleDesk, type TroubleDesk } from '../../src/app/trouble.ts';
+import { openTroubleDesk, type TroubleDesk } from '../../../src/app/device/trouble.ts';
 
 let told: string[] = [];
 let desk: TroubleDesk;

@@ -2,8 +2,8 @@
  * Joins the store to the offline worker: loaded after the first picture, told to look for a newer version while
  * nobody rides, and allowed to replace the page only where nothing can be lost.
  */
-import type { Offline } from '../offline/register.ts';
-import type { Store } from '../state/createStore.ts';
+import type { Offline } from '../../offline/register.ts';
+import type { Store } from '../../state/createStore.ts';
 import { trustedScript } from './trustedScripts.ts';
 
 /** What the build calls the worker; it lies beside the page. */
@@ -21,7 +21,7 @@ export interface Newer {
 export function joinOffline(store: Store): Newer {
   let offline: Offline | null = null;
   const start = async (): Promise<void> => {
-    const { registerOffline } = await import('../offline/register.ts');
+    const { registerOffline } = await import('../../offline/register.ts');
     offline = registerOffline({
       worker: trustedScript(WORKER_FILE),
       onNewer: () => store.send({ kind: 'newer-version' }),

@@ -3,9 +3,8 @@
  * names they had in the database. Neither ever travels in a copy of everything.
  */
 import * as z from 'zod/mini';
-import type { Shape } from '../ladder.ts';
-import { databaseUrl } from './http.ts';
-import type { Agreement, SharedAddress, SharedProgress } from './types.ts';
+import type { Shape } from './ladder.ts';
+import { type Agreement, databaseUrl, type SharedAddress, type SharedProgress } from './sharedTypes.ts';
 
 /** Kind of the record in which an address was kept before it had to be agreed to; now it is only asked about. */
 export const OLD_ADDRESS = 'clinic-store';

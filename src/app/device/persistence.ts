@@ -2,17 +2,17 @@
  * Joins the store to the keeping: choices come back at the start and are kept when they change, rides are kept
  * as soon as they are over, before they are judged. The keeping is loaded after the first picture; nothing waits for it.
  */
-import type { KeptResult, RideResult, UnmarkedRide } from '../core/coach/results.ts';
-import type { Judged } from '../worker/client.ts';
-import { RULES_VERSION } from '../core/group/records/record.ts';
-import { levelHash } from '../core/level/build.ts';
-import type { Keys, Settings } from '../core/settings/settings.ts';
-import type { Kept } from '../state/afterRide.ts';
-import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from '../core/settings/kept.ts';
-import type { Store } from '../state/createStore.ts';
-import type { UnfinishedRide } from '../state/unfinished.ts';
-import { PHYSICS_VERSION } from '../core/ride/recording.ts';
-import type { Health, ListedRide, Marking, NewRide, Storage } from '../storage/index.ts';
+import type { KeptResult, RideResult, UnmarkedRide } from '../../core/coach/results.ts';
+import type { Judged } from '../../worker/client.ts';
+import { RULES_VERSION } from '../../core/group/records/record.ts';
+import { levelHash } from '../../core/level/build.ts';
+import type { Keys, Settings } from '../../core/settings/settings.ts';
+import type { Kept } from '../../state/afterRide.ts';
+import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from '../../core/settings/kept.ts';
+import type { Store } from '../../state/createStore.ts';
+import type { UnfinishedRide } from '../../state/unfinished.ts';
+import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
+import type { Health, ListedRide, Marking, NewRide, Storage } from '../../storage/index.ts';
 
 /** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */
 const REST_MS = 400;
@@ -187,7 +187,7 @@ async function bringBack(
 }
 
 async function open(): Promise<Storage> {
-  const { openStorage } = await import('../storage/index.ts');
+  const { openStorage } = await import('../../storage/index.ts');
   return openStorage();
 }
 

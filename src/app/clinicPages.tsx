@@ -1,18 +1,18 @@
 /** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { Button } from '../../ui/controls.tsx';
-import { offerFile } from '../../charts/picture.ts';
-import { createFormat } from '../../words/format.ts';
-import type { Page } from '../../ui/page.ts';
-import { Sheet } from '../../ui/parts.tsx';
-import type { Services } from '../services.ts';
-import type { Send, State } from '../../state/store.ts';
-import { clinicWords } from '../../features/clinic/words.ts';
+import { Button } from '../ui/controls.tsx';
+import { offerFile } from '../charts/picture.ts';
+import { createFormat } from '../words/format.ts';
+import type { Page } from '../ui/page.ts';
+import { Sheet } from '../ui/parts.tsx';
+import type { Services } from './services.ts';
+import type { Send, State } from '../state/store.ts';
+import { clinicWords } from '../features/clinic/words.ts';
 import { Carry, ClubStorePage, Outgoing } from './carryPages.tsx';
-import { ClinicPage } from '../../features/clinic/page.tsx';
-import { CARRY_TABS, type CarryTab } from '../../features/clinic/tablets.tsx';
-import type { ClinicDesk, ClinicProps, SavedRound } from '../../features/clinic/services.ts';
+import { ClinicPage } from '../features/clinic/page.tsx';
+import { CARRY_TABS, type CarryTab } from '../features/clinic/tablets.tsx';
+import type { ClinicDesk, ClinicProps, SavedRound } from '../features/clinic/services.ts';
 
 export const clinicPage: Page<Services> = (state, send, services) => <Site {...{ state, send, services }} />;
 

@@ -2,12 +2,17 @@
  * Who can ride from the command line: the named virtual riders, and anybody whose commands are in a file.
  * A new kind of rider is one more line in `PLAYERS`.
  */
-import type { MarkingGround } from '../core/coach/ground.ts';
-import { commandsByTick, parseRecording, RECORDING_SCHEMA, type RideSetup } from '../core/ride/recording.ts';
-import { policyDriver } from '../core/planner/driver.ts';
-import { NAMED_HABITS, type NamedRider, virtualRider } from '../core/virtual/riders.ts';
-import type { Controller } from '../core/ride/run.ts';
-import type { TimedCommand } from '../core/ride/types.ts';
+import type { MarkingGround } from '../../core/coach/ground.ts';
+import {
+  commandsByTick,
+  parseRecording,
+  RECORDING_SCHEMA,
+  type RideSetup,
+} from '../../core/ride/recording.ts';
+import { policyDriver } from '../../core/planner/driver.ts';
+import { NAMED_HABITS, type NamedRider, virtualRider } from '../../core/virtual/riders.ts';
+import type { Controller } from '../../core/ride/run.ts';
+import type { TimedCommand } from '../../core/ride/types.ts';
 import { readJson } from './files.ts';
 import { BadInput } from './badInput.ts';
 import { recordingSentence } from './spoken.ts';

@@ -1,6 +1,6 @@
 /** Who stands around the page, as windows tell it: those of other origins refuse to say where they are. */
 import { describe, expect, it } from 'vitest';
-import { framedByOthers } from '../../src/app/framed.ts';
+import { framedByOthers } from '../../../src/app/device/framed.ts';
 
 type Page = Parameters<typeof framedByOthers>[0];
 

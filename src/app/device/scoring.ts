@@ -2,14 +2,14 @@
  * Joins the store to the planner: the reference ride is planned while the player rides; a finished ride is kept at
  * once, judged, told to its debrief, and given its marks. What could not be judged is judged at a later visit.
  */
-import type { RideResult } from '../core/coach/results.ts';
-import { type Judged, type Planner, createPlanner, startJudgeWorker } from '../worker/client.ts';
+import type { RideResult } from '../../core/coach/results.ts';
+import { type Judged, type Planner, createPlanner, startJudgeWorker } from '../../worker/client.ts';
 import type { Keeping } from './persistence.ts';
-import type { AfterRide, Kept } from '../state/afterRide.ts';
-import type { RideJob } from '../core/ride/job.ts';
-import type { RideTrace } from '../core/ride/trace.ts';
-import type { Store } from '../state/createStore.ts';
-import { TRIAL } from '../state/rideLevel.ts';
+import type { AfterRide, Kept } from '../../state/afterRide.ts';
+import type { RideJob } from '../../core/ride/job.ts';
+import type { RideTrace } from '../../core/ride/trace.ts';
+import type { Store } from '../../state/createStore.ts';
+import { TRIAL } from '../../state/rideLevel.ts';
 import { trustedScript } from './trustedScripts.ts';
 
 /** Where a finished ride is kept. */

@@ -1,7 +1,7 @@
 /** The level bench joined to keeping: what it says of a level that is kept does not hang on anything else. */
 import { expect, it } from 'vitest';
 import { openBenchDesk } from '../../src/app/levelBench.ts';
-import type { Keeping } from '../../src/app/persistence.ts';
+import type { Keeping } from '../../src/app/device/persistence.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { createPlanner } from '../../src/worker/client.ts';
 import { LEVEL } from './clinicGiven.ts';

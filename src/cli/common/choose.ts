@@ -2,11 +2,11 @@
  * Turns what a person named (a level file, a bike, a rider) into the thing itself, or into a sentence
  * that lists what there is.
  */
-import { parseLevelText } from '../core/level/parse.ts';
-import type { Level } from '../core/level/schema.ts';
-import { BIKES, bikeById, RIDERS, riderById } from '../core/model/presets.ts';
-import type { Bike, Rider } from '../core/model/types.ts';
-import { sentenceOf } from '../words/problems.ts';
+import { parseLevelText } from '../../core/level/parse.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { BIKES, bikeById, RIDERS, riderById } from '../../core/model/presets.ts';
+import type { Bike, Rider } from '../../core/model/types.ts';
+import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from './args.ts';
 import { readText } from './files.ts';
 import { BadInput } from './badInput.ts';
