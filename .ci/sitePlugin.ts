@@ -7,8 +7,9 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Plugin, Rolldown } from 'vite';
-import { words } from '../src/words/site.ts';
 import { pagePolicy } from './policy.mjs';
+import { arrivalWords } from '../src/words/arrival.ts';
+import { commonWords } from '../src/words/common.ts';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 const workerSource = fileURLToPath(new URL('../src/offline/worker.ts', import.meta.url));
@@ -34,9 +35,9 @@ function manifest(): string {
       id: './',
       start_url: './',
       scope: './',
-      name: words.name,
-      short_name: words.name,
-      description: words.promise,
+      name: commonWords.name,
+      short_name: commonWords.name,
+      description: commonWords.promise,
       lang: 'en',
       display: 'standalone',
       background_color: PAPER,
@@ -104,7 +105,7 @@ export function sitePlugin(): Plugin {
 
 /** What the page says by itself until the game stands in it, or where it never does. */
 function arrival() {
-  const { onItsWay, stuck, again, safe, noScript } = words.arrival;
+  const { onItsWay, stuck, again, safe, noScript } = arrivalWords;
   const line = (text: string, attributes: Record<string, string> = {}) => ({
     tag: 'p',
     attrs: attributes,
@@ -115,7 +116,7 @@ function arrival() {
     attrs: { id: 'arrival', class: 'arrival' },
     injectTo: 'body-prepend' as const,
     children: [
-      { tag: 'h1', children: words.name },
+      { tag: 'h1', children: commonWords.name },
       { tag: 'noscript', children: [line(noScript)] },
       line(onItsWay, { class: 'with-script' }),
       line(stuck, { class: 'with-script' }),
@@ -150,7 +151,7 @@ function pageTags() {
     meta({ name: 'theme-color', content: PAPER }),
     meta({ name: 'mobile-web-app-capable', content: 'yes' }),
     meta({ name: 'apple-mobile-web-app-capable', content: 'yes' }),
-    meta({ name: 'apple-mobile-web-app-title', content: words.name }),
+    meta({ name: 'apple-mobile-web-app-title', content: commonWords.name }),
     meta({ name: 'apple-mobile-web-app-status-bar-style', content: 'default' }),
   ];
 }

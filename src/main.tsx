@@ -34,7 +34,6 @@ import { TRIAL } from './state/rideLevel.ts';
 import type { RideResult } from './core/coach/results.ts';
 import { onRoad } from './core/settings/settings.ts';
 import { unitsOf } from './words/format.ts';
-import { words } from './words/site.ts';
 import { PHYSICS_VERSION } from './core/ride/recording.ts';
 import type { Journal } from './app/ride/journal.ts';
 import { openTroubleDesk } from './app/device/trouble.ts';
@@ -42,6 +41,7 @@ import { joinUnfinished } from './app/ride/unfinishedRides.ts';
 import { joinServices } from './app/joinServices.ts';
 import { type RideSession, startRideSession } from './app/ride/session.ts';
 import type { RideLook } from './app/ride/views.ts';
+import { commonWords } from './words/common.ts';
 
 const store = createStore(
   initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
@@ -150,7 +150,8 @@ function followScanning({ settings }: State): void {
 /** A new page begins at its top, with its heading in focus and in the title. */
 function arrive(state: State): void {
   const heading = root.querySelector('h1');
-  document.title = state.view === 'start' ? words.name : `${heading?.textContent ?? ''} · ${words.name}`;
+  document.title =
+    state.view === 'start' ? commonWords.name : `${heading?.textContent ?? ''} · ${commonWords.name}`;
   if (state.view === shownView) return;
   shownView = state.view;
   window.scrollTo(0, 0);

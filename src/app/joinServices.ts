@@ -5,7 +5,6 @@ import type { Keeping } from './device/persistence.ts';
 import type { Newer } from './device/updates.ts';
 import { offerFile } from '../charts/picture.ts';
 import type { Services } from './services.ts';
-import { words } from '../words/site.ts';
 import type { RideLook } from './ride/views.ts';
 import type { State } from '../state/store.ts';
 import type { Trouble } from './device/trouble.ts';
@@ -14,6 +13,8 @@ import { startTwoRides } from './ride/twoRides.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { trustedScript } from './device/trustedScripts.ts';
 import { keyOfGearJob, PlannerCancelled } from '../worker/client.ts';
+import { serviceWords } from '../words/kept.ts';
+import { unfinishedWords } from '../words/unfinished.ts';
 
 /** Those who do the work. */
 export interface Joined {
@@ -39,15 +40,15 @@ export function joinServices(joined: Joined): Services {
       void clinic.reload();
     }),
   );
-  const { services } = words;
+  const services = serviceWords;
   return {
     loadNewer: () => newer.load(),
     letUnfinishedGo: (ride) => unfinished.letGo(ride),
     async keepUnfinished(ride) {
       const { state } = await unfinished.keep(ride);
       return state === 'saved'
-        ? { ok: true, sentence: words.unfinished.kept }
-        : { ok: false, sentence: words.unfinished.notKept };
+        ? { ok: true, sentence: unfinishedWords.kept }
+        : { ok: false, sentence: unfinishedWords.notKept };
     },
     saveReport: () => saveReport(joined),
     rideTwo: (wish) => startTwoRides(wish, look, judging),

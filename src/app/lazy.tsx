@@ -9,7 +9,7 @@ import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import type { Send } from '../state/store.ts';
-import { words } from '../words/site.ts';
+import { commonWords } from '../words/common.ts';
 
 /** A page that is still to be fetched. */
 export interface LazyPage {
@@ -55,10 +55,10 @@ function Coming(props: {
   return (
     <Sheet title={title}>
       <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
-        <output>{failed ? words.after.loadFailed : words.after.loading}</output>
+        <output>{failed ? commonWords.coming.failed : commonWords.coming.loading}</output>
         {failed && (
           <Button strong onClick={fetchAndShow}>
-            {words.after.tryAgain}
+            {commonWords.coming.tryAgain}
           </Button>
         )}
       </section>

@@ -6,32 +6,35 @@ import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
-import { words } from '../words/site.ts';
+import { commonWords } from '../words/common.ts';
 
 const levels = lazyPage(
-  words.levels.title,
+  commonWords.nav.levels,
   async () => (await import('../features/levels/page.tsx')).levelsPage,
 );
-const bike = lazyPage(words.bike.title, async () => (await import('../features/bike/page.tsx')).bikePage);
+const bike = lazyPage(commonWords.nav.bike, async () => (await import('../features/bike/page.tsx')).bikePage);
 const progress = lazyPage(
-  words.nav.progress,
+  commonWords.nav.progress,
   async () => (await import('../features/progress/page.tsx')).progressPage,
 );
 const gearCheck = lazyPage(
-  words.nav.gearCheck,
+  commonWords.nav.gearCheck,
   async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
 );
-const two = lazyPage(words.start.two, async () => (await import('../features/two/page.tsx')).twoPage);
+const two = lazyPage(commonWords.nav.two, async () => (await import('../features/two/page.tsx')).twoPage);
 const debrief = lazyPage(
-  words.after.title,
+  commonWords.nav.debrief,
   async () => (await import('../features/debrief/page.tsx')).debriefPage,
 );
 
 const carry = () => import('./carryPages.tsx');
-const join = lazyPage(words.start.join, async () => (await carry()).joinPage);
-const collect = lazyPage(words.start.collect, async () => (await carry()).collectPage);
-const clinic = lazyPage(words.start.clinic, async () => (await import('./clinicPages.tsx')).clinicPage);
-const bench = lazyPage(words.bench.title, async () => (await import('../features/bench/page.tsx')).benchPage);
+const join = lazyPage(commonWords.nav.join, async () => (await carry()).joinPage);
+const collect = lazyPage(commonWords.nav.collect, async () => (await carry()).collectPage);
+const clinic = lazyPage(commonWords.nav.clinic, async () => (await import('./clinicPages.tsx')).clinicPage);
+const bench = lazyPage(
+  commonWords.nav.bench,
+  async () => (await import('../features/bench/page.tsx')).benchPage,
+);
 
 /** What is wanted when a ride ends is fetched while it is ridden. */
 export const preloadAfterRide = debrief.preload;

@@ -5,8 +5,8 @@ import type { Clinic } from './group/clinic.ts';
 import { NoCopy, piecesOfCopy } from './copyClient.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import type { Keeping } from './device/persistence.ts';
-import { words } from '../words/site.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
+import { serviceWords } from '../words/kept.ts';
 
 /** Those who have to know what came. */
 export interface Taker {
@@ -21,7 +21,7 @@ export async function takeBack(
   file: Blob,
   { evenIfChanged, onShare, signal }: TakingBack,
 ): Promise<Outcome> {
-  const { services } = words;
+  const services = serviceWords;
   if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
   const report = await (await keeping.storage)
     .importOpened(piecesOfCopy({ file, evenIfChanged }, onShare, signal))

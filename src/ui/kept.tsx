@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './parts.tsx';
 import type { Outcome } from '../state/outcome.ts';
-import { words } from '../words/site.ts';
+import { serviceWords } from '../words/kept.ts';
 
 /** How a copy is taken back. */
 export interface TakingBack {
@@ -37,7 +37,7 @@ export function Kept({
   readonly services: KeptServices;
   readonly rides: number;
 }): JSX.Element {
-  const say = words.services;
+  const say = serviceWords;
   const [told, setTold] = useState<Outcome | null>(null);
   const [asking, setAsking] = useState(false);
   const tell = (doing: Promise<Outcome>): void => {
@@ -104,7 +104,7 @@ function TakeBack(props: {
   return (
     <>
       <label class="button file-button">
-        {words.services.takeBack}
+        {serviceWords.takeBack}
         <input
           type="file"
           accept=".json,application/json"
@@ -119,9 +119,9 @@ function TakeBack(props: {
       </label>
       {share !== null && (
         <>
-          <progress value={share} max={1} aria-label={words.services.takingBack} />
+          <progress value={share} max={1} aria-label={serviceWords.takingBack} />
           <button type="button" class="button" data-stop-taking onClick={() => stopping.current.abort()}>
-            {words.services.stopTaking}
+            {serviceWords.stopTaking}
           </button>
         </>
       )}
@@ -140,7 +140,7 @@ function TakeBack(props: {
 
 /** Nothing of such a file was taken; leaving it is the easy answer. */
 function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake: () => void }): JSX.Element {
-  const say = words.services;
+  const say = serviceWords;
   return (
     <Dialog title={say.changedTitle} onClose={props.onLeave}>
       <p>{say.changedSure}</p>
@@ -163,7 +163,7 @@ function AskBeforeDeleting(props: {
   readonly onSave: () => void;
   readonly onDelete: () => void;
 }): JSX.Element {
-  const say = words.services;
+  const say = serviceWords;
   return (
     <Dialog title={say.sureTitle} onClose={props.onKeep}>
       <p>{say.sure(props.rides)}</p>

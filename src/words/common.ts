@@ -17,7 +17,38 @@ export const commonWords = {
     gearCheck: 'Gear check',
     settings: 'Settings',
     close: 'Close',
+    debrief: 'Your ride',
+    bench: 'Level bench',
+    two: 'Two at once',
+    clinic: 'Clinic',
+    join: 'Join a session',
+    collect: 'Collect rides',
     skip: 'Skip to the page',
+  },
+  /** A page that is fetched when it is opened. */
+  coming: {
+    loading: 'One moment.',
+    failed: 'This page could not be loaded. Check the connection, then try again.',
+    tryAgain: 'Try again',
+  },
+  /** What a person should know about the keeping, by its code. */
+  health: {
+    'not-fetched':
+      'A part of the game could not be fetched, so nothing is kept yet. Check the connection; the game tries again by itself.',
+    memory: 'This window keeps nothing. Your rides are gone when you close it.',
+    'small-copy': 'Only your newest marks are kept in this window, not the rides.',
+    'disk-full':
+      'This device has no room left, so new rides are not kept. Make room; the game will try again.',
+    'recordings-lost':
+      'Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.',
+  } as Readonly<Record<string, string>>,
+  ladder: { everyone: 'The ladder', children: 'For children' },
+  profile: (steepest: string): string => `Profile of the road, at most ${steepest} steep`,
+  /** While a ride is fetched, and while it waits. */
+  riding: {
+    loading: 'The road is being unrolled …',
+    paused: 'Paused',
+    on: 'Ride on',
   },
   lessons: {
     levers: 'The two levers',

@@ -13,9 +13,11 @@ import { courseOfLevel } from '../../src/core/level/build.ts';
 import type { Services } from '../../src/app/services.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
-import { words } from '../../src/words/site.ts';
 import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { bikePageWords } from '../../src/features/bike/words.ts';
+import { commonWords } from '../../src/words/common.ts';
+import { cueWords } from '../../src/words/cues.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 const parsed = parseLevel(file);
@@ -136,14 +138,15 @@ describe('bike and rider', () => {
   });
 
   it('every bundled bike and rider has a name and every lesson and cue its words', () => {
-    expect(BIKES.filter(({ id }) => words.bike.names[id] === undefined)).toEqual([]);
+    expect(BIKES.filter(({ id }) => commonWords.bike.names[id] === undefined)).toEqual([]);
     expect(
       RIDERS.filter(
-        ({ id }) => words.bike.riderNames[id] === undefined || words.bike.riderHints[id] === undefined,
+        ({ id }) =>
+          commonWords.bike.riderNames[id] === undefined || bikePageWords.riderHints[id] === undefined,
       ),
     ).toEqual([]);
-    expect([...LESSONS].toSorted()).toEqual(Object.keys(words.lessons).toSorted());
-    expect([...CUES].toSorted()).toEqual(Object.keys(words.cues).toSorted());
+    expect([...LESSONS].toSorted()).toEqual(Object.keys(commonWords.lessons).toSorted());
+    expect([...CUES].toSorted()).toEqual(Object.keys(cueWords).toSorted());
   });
 });
 
@@ -171,7 +174,7 @@ describe('patches', () => {
       results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)],
     });
     expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
-    expect(all('.patch figcaption')[0]?.textContent).toBe(words.lessons.easing);
+    expect(all('.patch figcaption')[0]?.textContent).toBe(commonWords.lessons.easing);
   });
 });
 

@@ -7,7 +7,6 @@ import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { words } from '../../src/words/site.ts';
 import { CUE_SHOWN_M, cueAt } from '../../src/app/ride/cues.ts';
 import { createRideLoop } from '../../src/app/ride/loop.ts';
 import {
@@ -17,6 +16,7 @@ import {
   REMARK_SHOWN_S,
   remarkOf,
 } from '../../src/app/ride/remarks.ts';
+import { cueWords } from '../../src/words/cues.ts';
 
 const parsed = parseLevel(file);
 if (!parsed.ok) throw new Error('the level of this test does not parse');
@@ -102,7 +102,7 @@ describe('the loop', () => {
       ['over'],
     ]);
     const said = log.filter((line) => !line.startsWith('count') && line !== 'over');
-    const expected = level.cues.map((cue) => ('text' in cue ? cue.text : words.cues[cue.cue]));
+    const expected = level.cues.map((cue) => ('text' in cue ? cue.text : cueWords[cue.cue]));
     expect(said).toEqual(expected);
     const setup = {
       levelId: level.id,

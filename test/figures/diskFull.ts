@@ -7,7 +7,6 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { between, type Random, seededRandom } from '../../src/core/math/random.ts';
-import { words } from '../../src/words/site.ts';
 import type * as Room from '../../src/storage/index.ts';
 import type { Health, NewRide, SaveAnswer, SavedRide, Storage } from '../../src/storage/types.ts';
 import { findChromium } from '../browser/chromium.ts';
@@ -16,6 +15,7 @@ import { builtSiteFolder } from '../browser/site.ts';
 import sample from '../storage/samples/rides.2.json' with { type: 'json' };
 import { buildStorageScript } from '../storage/script.ts';
 import { type DiskKind, mountSmallDisk, type SmallDisk } from './smallDisk.ts';
+import { commonWords } from '../../src/words/common.ts';
 
 const MOMENTS = Number(process.argv[2] ?? 60);
 const FIRST_SEED = Number(process.argv[3] ?? 1);
@@ -277,7 +277,7 @@ function judge(seed: number, plan: Plan, told: readonly Told[], found: Found, la
   const lost = kept.filter((id) => !found.withRecording.includes(id));
   const lostLater = later === null ? lost : kept.filter((id) => !later.withRecording.includes(id));
   const isSilent = (missing: readonly string[], { notice }: Found): boolean =>
-    missing.length > 0 && notice !== words.after.health['recordings-lost'];
+    missing.length > 0 && notice !== commonWords.health['recordings-lost'];
   const silent = isSilent(lost, found) || isSilent(lostLater, later ?? found);
   console.log(
     JSON.stringify({

@@ -1,9 +1,10 @@
+import { arrivalWords } from '../../words/arrival.ts';
+import { commonWords } from '../../words/common.ts';
 /**
  * Keeps the game out of pages of others: who frames it could lay something over its buttons. A server can forbid
  * that with a header, a page cannot, so on a host without our headers the game refuses to start and says why.
  * Pages of the same origin may frame it: they could do anything to it anyway. Loaded before all else.
  */
-import { words } from '../../words/site.ts';
 
 /** The part of a window that is looked at. */
 interface Framed {
@@ -28,12 +29,12 @@ function sayWhy(): void {
   const place = document.createElement('main');
   place.className = 'arrival';
   const title = document.createElement('h1');
-  title.textContent = words.name;
+  title.textContent = commonWords.name;
   const why = document.createElement('p');
-  why.textContent = words.arrival.framed;
+  why.textContent = arrivalWords.framed;
   const link = document.createElement('a');
   link.className = 'button strong';
-  link.textContent = words.arrival.alone;
+  link.textContent = arrivalWords.alone;
   // Without what stands behind it: whoever framed the page chose that.
   link.href = new URL('./', document.baseURI).href;
   link.target = '_blank';

@@ -11,7 +11,7 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudHelp, HudStep } from '../../game/hud/help.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { AIDS, type Settings } from '../../core/settings/settings.ts';
-import { words } from '../../words/site.ts';
+import { hudWords } from './words.ts';
 
 /** Hints and marks are renewed this often (s of ride time). */
 const EVERY_S = 0.25;
@@ -53,7 +53,7 @@ export function createRideHelp(ride: LiveRide, reference: () => RideTrace | null
       const marks = liveMarks(ride.world, count);
       const names = ['cadence', 'easing', 'chainLine'] as const;
       const wanted = names.filter((name) => name !== 'chainLine' || ride.world.machine.ringCount > 1);
-      shown.setMarks(wanted.map((name) => ({ name: words.hud.marks[name], value: marks[name] })));
+      shown.setMarks(wanted.map((name) => ({ name: hudWords.marks[name], value: marks[name] })));
     },
   };
 }
@@ -65,11 +65,11 @@ function stepInWords(ride: LiveRide, best: RideTrace, frame: RideFrame, format: 
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
   return {
-    action: words.hud.step(step.derailleur, step.direction, step.steps),
+    action: hudWords.step(step.derailleur, step.direction, step.steps),
     // Round numbers are all that can be read while riding.
     when: now
-      ? words.hud.stepNow
-      : words.hud.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
+      ? hudWords.stepNow
+      : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
     direction: step.direction,
   };

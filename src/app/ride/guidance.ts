@@ -7,7 +7,7 @@ import type { NextStep } from '../../core/coach/nextStep.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
-import { words } from '../../words/site.ts';
+import { earWords, hudWords } from './words.ts';
 
 /** What riding by ear needs. */
 export interface EarOptions {
@@ -69,9 +69,9 @@ export function createRideEar({ world, reference, format, place, tone }: EarOpti
 
 function sentence({ code, inM, slopeRatio, lengthM }: EarCue, format: Format): string {
   const tens = (m: number): string => format.distance(Math.round(m / 10) * 10);
-  return words.ear[code](tens(inM), format.percent(slopeRatio), tens(lengthM));
+  return earWords[code](tens(inM), format.percent(slopeRatio), tens(lengthM));
 }
 
 function hintSentence({ derailleur, direction, steps }: NextStep): string {
-  return words.ear.hint(words.hud.step(derailleur, direction, steps));
+  return earWords.hint(hudWords.step(derailleur, direction, steps));
 }

@@ -9,9 +9,10 @@ import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
-import { words } from '../../words/site.ts';
 import { cueAt } from './cues.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
+import { remarkWords } from './words.ts';
+import { cueWords } from '../../words/cues.ts';
 
 export type RideMode = 'counting' | 'riding' | 'paused' | 'over';
 
@@ -166,9 +167,9 @@ class Loop implements RideLoop {
     const { tick, distanceM } = ride.now;
     this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);
     const cue = aids().cues ? cueAt(level.cues, distanceM) : null;
-    const cueText = cue === null ? null : 'text' in cue ? cue.text : words.cues[cue.cue];
+    const cueText = cue === null ? null : 'text' in cue ? cue.text : cueWords[cue.cue];
     const { code } = this.#board;
-    listeners.say(cueText, code === null ? null : words.remarks[code]);
+    listeners.say(cueText, code === null ? null : remarkWords[code]);
   }
 
   #beat(): void {

@@ -4,7 +4,7 @@
  */
 import { HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent } from '../../core/ride/types.ts';
-import type { RemarkCode } from '../../words/site.ts';
+import type { RemarkCode } from './words.ts';
 
 /** How long a remark stands, and how long the same one then stays away (s of ride time). */
 export const REMARK_SHOWN_S = 2.6;

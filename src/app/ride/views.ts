@@ -12,7 +12,7 @@ import { createFormat } from '../../words/format.ts';
 import { kitLook } from '../../core/settings/kit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type Settings } from '../../core/settings/settings.ts';
-import { words } from '../../words/site.ts';
+import { hudWords, padWords } from './words.ts';
 
 /** Elements of the ride page to fill. */
 
@@ -82,7 +82,7 @@ export interface ViewOptions {
 export function buildViews(options: ViewOptions): RideViews {
   const { rooms, places, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
-  const hud = rooms.createHud(places.hud, hudWords(settings), {
+  const hud = rooms.createHud(places.hud, wordsOfHud(settings), {
     course: world.course,
     machine: world.machine,
     touch: showPads,
@@ -90,7 +90,7 @@ export function buildViews(options: ViewOptions): RideViews {
   });
   hud.setAids(hudAids(aids));
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
-  const pads = createPads(places.pads, words.pads, hub, {
+  const pads = createPads(places.pads, padWords, hub, {
     ringCount: world.machine.ringCount,
     hand: settings.hand,
     oneHand: settings.oneHand,
@@ -154,11 +154,11 @@ function hudAids(aids: Aids): HudAids {
   };
 }
 
-function hudWords(settings: Settings): HudWords {
+function wordsOfHud(settings: Settings): HudWords {
   const format = createFormat(settings.units);
   const plain = createFormat('metric', 'en');
   return {
-    ...words.hud,
+    ...hudWords,
     gearPair: format.gear,
     speed: format.speed,
     metres: format.distance,

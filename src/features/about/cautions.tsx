@@ -3,10 +3,10 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import type { Send } from '../../state/store.ts';
-import { words } from '../../words/site.ts';
+import { cautionsWords } from '../../words/cautions.ts';
 
 export function Cautions({ send }: { readonly send: Send }): JSX.Element {
-  const { cautions } = words;
+  const cautions = cautionsWords;
   return (
     <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
       <p class="lead">{cautions.intro}</p>

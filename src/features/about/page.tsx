@@ -3,10 +3,10 @@ import type { Page } from '../../ui/page.ts';
 import { Kept, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
 import { Sheet } from '../../ui/parts.tsx';
-import { words } from '../../words/site.ts';
+import { aboutWords } from './words.ts';
 
 export const aboutPage: Page<KeptServices> = (state, _send, services) => {
-  const { about } = words;
+  const about = aboutWords;
   return (
     <Sheet title={about.title}>
       <div class="about">
@@ -19,7 +19,7 @@ export const aboutPage: Page<KeptServices> = (state, _send, services) => {
           </ol>
         </section>
         <section class="paper">
-          <h2>{words.ride.controls}</h2>
+          <h2>{aboutWords.keys}</h2>
           <KeyList keys={state.settings.keys} />
         </section>
         <section class="paper">

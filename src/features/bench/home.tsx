@@ -10,12 +10,12 @@ import { hashOf } from '../../state/address.ts';
 import { inLearningOrder } from '../../core/coach/ladder.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
-import { words } from '../../words/site.ts';
 import { benchWords } from './words.ts';
 import { type Draft, isUnsaved } from './desk.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { metric } from './say.ts';
 import type { BenchServices } from './services.ts';
+import { commonWords } from '../../words/common.ts';
 
 export interface HomeProps {
   readonly levels: readonly Level[];
@@ -192,7 +192,7 @@ function OwnCard(props: {
   );
   return (
     <article class="level-card own-card" data-own-level={level.id}>
-      <Profile course={course} label={words.levels.profile(steepest)} />
+      <Profile course={course} label={commonWords.profile(steepest)} />
       <div class="own-words">
         <strong>{level.title}</strong>
         <span>{level.sentence}</span>

@@ -3,9 +3,9 @@ import type { JSX } from 'preact';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
 import { Tick } from '../../ui/controls.tsx';
-import { words } from '../../words/site.ts';
 import { benchWords } from './words.ts';
 import { NumberField } from './numberField.tsx';
+import { commonWords } from '../../words/common.ts';
 
 const BIGGEST_SEED = 4_294_967_295;
 
@@ -76,7 +76,7 @@ function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): 
         >
           {LESSONS.map((lesson) => (
             <option key={lesson} value={lesson}>
-              {words.lessons[lesson]}
+              {commonWords.lessons[lesson]}
             </option>
           ))}
         </select>

@@ -5,13 +5,13 @@ import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { words } from '../../words/site.ts';
 import { benchWords } from './words.ts';
 import { rolling } from './rolling.ts';
 import { metric } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
 import type { ReferenceRide, Who } from './services.ts';
 import type { Planning } from './usePlanning.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** Gentler roads are called level (rise over run). */
 const WORTH_TELLING_RATIO = 0.01;
@@ -72,7 +72,7 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
         >
           {bikes.map(({ id }) => (
             <option key={id} value={id}>
-              {words.bike.names[id] ?? words.bike.own}
+              {commonWords.bike.names[id] ?? commonWords.bike.own}
             </option>
           ))}
         </select>
@@ -89,7 +89,7 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
         >
           {riders.map(({ id }) => (
             <option key={id} value={id}>
-              {words.bike.riderNames[id] ?? words.bike.ownRider}
+              {commonWords.bike.riderNames[id] ?? commonWords.bike.ownRider}
             </option>
           ))}
         </select>

@@ -3,9 +3,9 @@ import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Gear, Machine } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
-import { words } from '../../words/site.ts';
 import { benchWords } from './words.ts';
 import type { Field } from './fields.ts';
+import { cueWords } from '../../words/cues.ts';
 
 /** Level files are in metres, so the bench is too. */
 export const metric: Format = createFormat('metric');
@@ -54,7 +54,7 @@ export function placedNumbers(level: Level, list: PlacedList, index: number): st
     case 'cues': {
       const cue = level.cues[index];
       if (cue === undefined) return '';
-      return `${metric.distance(cue.atM)}: ${'cue' in cue ? words.cues[cue.cue] : cue.text}`;
+      return `${metric.distance(cue.atM)}: ${'cue' in cue ? cueWords[cue.cue] : cue.text}`;
     }
   }
 }

@@ -6,13 +6,13 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
-import { words } from '../../words/site.ts';
 import { benchWords } from './words.ts';
 import type { Selection } from './desk.ts';
 import { fieldsOf, placeOf } from './fields.ts';
 import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers } from './say.ts';
+import { cueWords } from '../../words/cues.ts';
 
 /** Where things come to lie while nothing is selected (m). */
 const USUAL_PLACE_M = 60;
@@ -251,7 +251,7 @@ function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
           <option value={OWN}>{benchWords.ownCue}</option>
           {CUES.map((cue) => (
             <option key={cue} value={cue}>
-              {words.cues[cue]}
+              {cueWords[cue]}
             </option>
           ))}
         </select>

@@ -15,8 +15,8 @@ import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { BikePicture, GearStacks } from '../../ui/pictures/bike.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
-import { words } from '../../words/site.ts';
-import { ownBikeWords } from './words.ts';
+import { ownBikeWords, bikePageWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';
@@ -26,10 +26,10 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
   const format = createFormat(units);
   const next = levelForButton(state);
   return (
-    <Sheet title={words.bike.title} intro={words.bike.intro}>
+    <Sheet title={commonWords.nav.bike} intro={bikePageWords.intro}>
       <form class="bike-form" onSubmit={(event) => event.preventDefault()}>
         <fieldset class="cards">
-          <legend>{words.bike.bikes}</legend>
+          <legend>{bikePageWords.bikes}</legend>
           {BIKES.map((one) => (
             <BikeCard
               key={one.id}
@@ -56,8 +56,8 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
           key={riderChosen ? 'chosen' : rider.id}
           rider={rider}
           onChange={(one) => send({ kind: 'choose-rider', rider: one })}
-          names={words.bike.riderNames}
-          hints={words.bike.riderHints}
+          names={commonWords.bike.riderNames}
+          hints={bikePageWords.riderHints}
           words={ownBikeWords}
           format={format}
         />
@@ -69,7 +69,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
         {next !== null && (
           <p class="go-bar">
             <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', levelId: next.id })}>
-              {words.bike.done}
+              {bikePageWords.done}
             </Button>
           </p>
         )}
@@ -81,11 +81,11 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 /** The way to a bike of one's own; it begins as the bike chosen before. */
 function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
   return (
-    <label class="card" aria-label={`${words.bike.own}. ${words.bike.ownHint}`}>
+    <label class="card" aria-label={`${commonWords.bike.own}. ${bikePageWords.ownHint}`}>
       <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
       <span class="card-body own-card">
-        <strong>{words.bike.own}</strong>
-        <span>{words.bike.ownHint}</span>
+        <strong>{commonWords.bike.own}</strong>
+        <span>{bikePageWords.ownHint}</span>
         <svg viewBox="0 0 96 48" aria-hidden="true">
           {[10, 15, 20, 26, 33].map((height, i) => (
             <path
@@ -109,19 +109,19 @@ function BikeCard(props: {
   readonly onChoose: () => void;
 }): JSX.Element {
   const { bike, chosen, format, onChoose } = props;
-  const name = words.bike.names[bike.id] ?? words.bike.own;
-  const teeth = `${words.bike.rings} ${format.teeth(bike.chainringsTeeth)}, ${words.bike.sprockets} ${bike.sprocketsTeeth.join(', ')}`;
+  const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
+  const teeth = `${bikePageWords.rings} ${format.teeth(bike.chainringsTeeth)}, ${bikePageWords.sprockets} ${bike.sprocketsTeeth.join(', ')}`;
   return (
     <label class="card">
       <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
       <span class="card-body">
-        <BikePicture bike={bike} label={words.bike.drawing(name)} />
+        <BikePicture bike={bike} label={commonWords.bike.drawing(name)} />
         <strong>{name}</strong>
         <span class="card-facts">
-          <span>{words.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>
-          <span>{words.bike[bike.shifter]}</span>
+          <span>{commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>
+          <span>{bikePageWords[bike.shifter]}</span>
           <span>
-            {words.bike.tyre} {format.tyre(bike)}
+            {bikePageWords.tyre} {format.tyre(bike)}
           </span>
         </span>
         <GearStacks bike={bike} label={teeth} />

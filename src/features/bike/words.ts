@@ -4,6 +4,7 @@
  */
 import type { TapResult } from '../../core/coach/tapTest.ts';
 import type { BikeWarning } from '../../core/model/bikeInput.ts';
+import { commonWords } from '../../words/common.ts';
 
 type TapRefusal = Extract<TapResult, { ok: false }>['code'];
 
@@ -101,3 +102,23 @@ export const ownBikeWords = {
 };
 
 export type OwnBikeWords = typeof ownBikeWords;
+
+/** Sentences of the page of bike and rider, besides the forms for a bike and numbers of one's own. */
+export const bikePageWords = {
+  ...commonWords.bike,
+  intro: 'Take the bike that is most like yours. It rides as its gears, wheels and weight say.',
+  bikes: 'Bike',
+  ownHint: 'Your own tooth counts and tyres',
+  rings: 'Chainring',
+  sprockets: 'Sprockets',
+  tyre: 'Tyre',
+  mechanical: 'cable',
+  electronic: 'electronic',
+  riderHints: {
+    'child-9': 'Light, and quick legs for small hills.',
+    'adult-new': 'Gets out of breath on a bridge.',
+    'adult-weekly': 'Likes hills that end.',
+    'adult-strong': 'Looks for the hill.',
+  } as Readonly<Record<string, string>>,
+  done: 'Ride this bike',
+};

@@ -10,12 +10,12 @@ import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
-import { words as siteWords } from '../../words/site.ts';
 import { AnimalPicture } from './animal.tsx';
 import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOf } from './stage.tsx';
 import type { ClinicProps, SavedRound } from './services.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** The page. */
 export function Home(props: ClinicProps): JSX.Element {
@@ -239,4 +239,4 @@ function Sessions(props: {
 }
 
 /** Names of bikes are the site's; kept here so that forms and cards say the same. */
-export const bikeName = (bikeId: string): string => siteWords.bike.names[bikeId] ?? bikeId;
+export const bikeName = (bikeId: string): string => commonWords.bike.names[bikeId] ?? bikeId;

@@ -3,9 +3,9 @@ import type { JSX } from 'preact';
 import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/group/plan.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import { Choice } from '../../ui/controls.tsx';
-import { words as siteWords } from '../../words/site.ts';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
+import { commonWords } from '../../words/common.ts';
 
 interface SetupProps {
   readonly plan: ClinicPlan;
@@ -69,7 +69,7 @@ export function PlanSetup(props: SetupProps): JSX.Element {
 /** Bike and rider of everybody, or left to each. */
 function Who({ plan, change, words }: SetupProps): JSX.Element {
   const { form } = words;
-  const { names, riderNames } = siteWords.bike;
+  const { names, riderNames } = commonWords.bike;
   return (
     <>
       <Select

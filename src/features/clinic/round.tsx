@@ -8,7 +8,6 @@ import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
 import { RIDERS } from '../../core/model/presets.ts';
 import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
-import { words as siteWords } from '../../words/site.ts';
 import { AddRider } from './addRider.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { Line } from './line.tsx';
@@ -17,6 +16,7 @@ import { nameOf, rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOf } from './stage.tsx';
 import type { RideStart, SavedRound } from './services.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** The page. */
 export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
@@ -192,7 +192,7 @@ function Feel(props: {
   readonly legend: string;
   readonly onChoose: (riderId: string) => void;
 }): JSX.Element {
-  const options = RIDERS.map(({ id }) => [id, siteWords.bike.riderNames[id] ?? id] as const);
+  const options = RIDERS.map(({ id }) => [id, commonWords.bike.riderNames[id] ?? id] as const);
   return (
     <Choice
       legend={props.legend}

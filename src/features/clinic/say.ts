@@ -5,8 +5,8 @@ import { CAUGHT_BELOW_PERCENT } from '../../core/group/picture/groupPitches.ts';
 import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
-import { words as siteWords } from '../../words/site.ts';
 import type { ClinicWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** A nickname as people say it: "Red fox", or what the rider chose. */
 export function nameOf(nickname: string, words: ClinicWords): string {
@@ -27,7 +27,7 @@ export function rideTitle(ride: PlanRide, levels: readonly Level[], words: Clini
 
 /** "Two attempts each · Road". */
 export function planFacts(plan: ClinicPlan, words: ClinicWords): string {
-  const bike = siteWords.bike.names[plan.bike] ?? words.facts.ownBike;
+  const bike = commonWords.bike.names[plan.bike] ?? words.facts.ownBike;
   return `${words.facts.attempts(plan.attempts)} · ${bike}`;
 }
 

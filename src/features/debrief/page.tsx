@@ -1,6 +1,6 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
 import { offerFile } from '../../charts/picture.ts';
-import { debriefWords } from './words.ts';
+import { debriefWords, debriefPageWords } from './words.ts';
 import { childrenDebriefWords } from './wordsForChildren.ts';
 import { DebriefPage } from './debrief.tsx';
 import type { JSX } from 'preact';
@@ -13,19 +13,20 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
-import { words } from '../../words/site.ts';
+import { cautionsWords } from '../../words/cautions.ts';
+import { commonWords } from '../../words/common.ts';
 
 export const debriefPage: Page = (state, send) => {
   const { last, settings } = state;
-  if (last === null) return <Sheet title={words.after.title}>{null}</Sheet>;
+  if (last === null) return <Sheet title={commonWords.nav.debrief}>{null}</Sheet>;
   const { bike, rider } = last.recording;
   const next = levelForButton(state);
   const inGroup = placeOfRest(last.rest) !== null;
   return (
-    <Sheet title={words.after.title} intro={last.level.title}>
+    <Sheet title={commonWords.nav.debrief} intro={last.level.title}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
-          {words.bench.back}
+          {debriefPageWords.backToBench}
         </a>
       )}
       <NewPatch state={state} last={last} />
@@ -44,13 +45,13 @@ export const debriefPage: Page = (state, send) => {
         units={settings.units}
         words={debriefWords}
         childrenWords={childrenDebriefWords}
-        bikeName={words.bike.names[bike.id] ?? words.bike.own}
-        riderName={words.bike.riderNames[rider.id] ?? words.bike.ownRider}
-        cautions={words.cautions.short}
+        bikeName={commonWords.bike.names[bike.id] ?? commonWords.bike.own}
+        riderName={commonWords.bike.riderNames[rider.id] ?? commonWords.bike.ownRider}
+        cautions={cautionsWords.short}
         saved={savedWords(last.kept)}
         guess={last.guess}
         {...(inGroup
-          ? { nextLevelTitle: null, againLabel: words.after.backToGroup }
+          ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
           : { nextLevelTitle: next?.title ?? null })}
         {...wishes(last, next?.id ?? null, send)}
       />
@@ -63,11 +64,11 @@ function NewPatch({ state, last }: { readonly state: State; readonly last: After
   const { teaches, audience, id } = last.level;
   const rides = state.results.filter(({ levelId }) => levelId === id).length;
   if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
-  const name = words.lessons[teaches];
+  const name = commonWords.lessons[teaches];
   return (
     <section class="patch-new" aria-live="polite">
       <Patch lesson={teaches} name={name} index={0} />
-      <p>{words.patches.fresh(name)}</p>
+      <p>{debriefPageWords.freshPatch(name)}</p>
     </section>
   );
 }
@@ -93,6 +94,6 @@ function wishes(last: AfterRide, nextId: string | null, send: Send) {
 function savedWords(kept: Kept): { state: Kept['state']; sentence?: string } {
   if (kept.state === 'saving') return { state: 'saving' };
   if (kept.state === 'saved') return { state: 'saved' };
-  const why = words.after.notSaved[kept.code] ?? words.after.notSaved['hangs'] ?? '';
-  return { state: 'not-saved', sentence: kept.smallCopy ? `${why} ${words.after.smallCopy}` : why };
+  const why = debriefPageWords.notSaved[kept.code] ?? debriefPageWords.notSaved['hangs'] ?? '';
+  return { state: 'not-saved', sentence: kept.smallCopy ? `${why} ${debriefPageWords.smallCopy}` : why };
 }

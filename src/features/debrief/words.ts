@@ -228,3 +228,30 @@ export const debriefWords = {
 
 /** What the debrief needs of a language or an audience. */
 export type DebriefWords = typeof debriefWords;
+
+/** What stands round a debrief: where it leads, and whether the ride has been kept. */
+export const debriefPageWords = {
+  backToGroup: 'Back to the group',
+  backToBench: 'Back to the level bench',
+  freshPatch: (lesson: string): string => `A new patch is yours: ${lesson}.`,
+  notSaved: {
+    'private-window':
+      'This ride is not kept: the browser keeps nothing in this window. Save it as a file, or open a normal window.',
+    'disk-full':
+      'This ride is not kept: the device has no room left. Save it as a file, or make room; the game will try again.',
+    'connection-lost':
+      'This ride is not kept yet: the browser lost its store. Save it as a file; the game will try again.',
+    'newer-version':
+      'This ride is not kept: a newer version of the game has been here. Load the page anew to update.',
+    blocked:
+      'This ride is not kept: another tab of the game is in the way. Close it; the game will try again.',
+    hangs: 'This ride is not kept yet: the browser does not answer. Save it as a file to be safe.',
+    corrupt: 'This ride is not kept: something stored here cannot be read. Save it as a file.',
+    'somebody-else': 'This ride was one of two at once and is not kept here. Save it as a file.',
+    trial: 'A test ride is not kept.',
+    'not-judged': 'This ride could not be worked out, so it is not kept. Save it as a file.',
+    'not-fetched':
+      'This ride is not kept yet: a part of the game could not be fetched. Check the connection; the game will try again. Save it as a file to be safe.',
+  } as Readonly<Record<string, string>>,
+  smallCopy: 'Its marks are kept, the ride itself is not.',
+};

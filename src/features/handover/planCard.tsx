@@ -4,8 +4,8 @@ import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
-import { words as siteWords } from '../../words/site.ts';
 import type { HandoverWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** The plan. */
 export function PlanCard(props: {
@@ -62,5 +62,5 @@ export function isPlanHere(plan: ClinicPlan, levels: readonly Level[]): boolean 
 }
 
 function bikeName(id: string): string {
-  return siteWords.bike.names[id] ?? id;
+  return commonWords.bike.names[id] ?? id;
 }

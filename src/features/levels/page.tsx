@@ -17,8 +17,9 @@ import { earnedPatches, PatchRow } from './patches.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';
-import { words } from '../../words/site.ts';
 import { freeRideWords } from './freeRideWords.ts';
+import { levelsWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** What the form for a free ride begins with. */
 const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };
@@ -36,15 +37,15 @@ export const levelsPage: Page = (state, send) => {
   const { everyone, children } = rowsOf(state.levels);
   const format = createFormat(state.settings.units);
   return (
-    <Sheet title={words.levels.title} intro={words.levels.intro}>
-      {state.levels.length === 0 && <p>{words.levels.none}</p>}
-      <Row title={words.levels.everyone} levels={everyone} state={state} format={format} />
+    <Sheet title={commonWords.nav.levels} intro={levelsWords.intro}>
+      {state.levels.length === 0 && <p>{levelsWords.none}</p>}
+      <Row title={commonWords.ladder.everyone} levels={everyone} state={state} format={format} />
       {children.length > 0 && (
-        <Row title={words.levels.children} levels={children} state={state} format={format} />
+        <Row title={commonWords.ladder.children} levels={children} state={state} format={format} />
       )}
       <PatchRow lessons={earnedPatches(state.levels, state.results)} />
       {state.ownLevels.length > 0 && (
-        <Row title={words.levels.own} levels={state.ownLevels} state={state} format={format} />
+        <Row title={levelsWords.own} levels={state.ownLevels} state={state} format={format} />
       )}
       <FreeRide state={state} send={send} format={format} />
     </Sheet>
@@ -115,27 +116,27 @@ function LevelCard(props: {
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   return (
     <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
-      <Profile course={course} label={words.levels.profile(format.percent(steepest))} />
+      <Profile course={course} label={commonWords.profile(format.percent(steepest))} />
       <span class="level-words">
         <span class="level-number" aria-hidden="true">
           {number}
         </span>
-        <span class="lesson">{words.lessons[level.teaches]}</span>
+        <span class="lesson">{commonWords.lessons[level.teaches]}</span>
         <strong>{level.title}</strong>
         <span>{level.sentence}</span>
         <span class="level-facts">
-          {words.levels.length(format.road(course.lengthM))}
-          {course.pitches.length > 0 && ` · ${words.levels.pitches(course.pitches.length)}`}
+          {levelsWords.length(format.road(course.lengthM))}
+          {course.pitches.length > 0 && ` · ${levelsWords.pitches(course.pitches.length)}`}
           {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
         </span>
       </span>
       {done && (
         <span class="flag">
           <Icon name="done" />
-          {best === null ? words.levels.ridden : words.levels.best(format.number(best))}
+          {best === null ? levelsWords.ridden : levelsWords.best(format.number(best))}
         </span>
       )}
-      {next && !done && <span class="flag next">{words.levels.next}</span>}
+      {next && !done && <span class="flag next">{levelsWords.next}</span>}
     </a>
   );
 }

@@ -4,8 +4,9 @@ import type { JSX } from 'preact';
 import { patchesOf } from '../../core/coach/patches.ts';
 import type { Lesson, Level } from '../../core/level/schema.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
-import { words } from '../../words/site.ts';
 import '../../ui/pictures/patches.css';
+import { levelsWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** Lessons with a patch, in the order they were earned. Kept rides have all been ridden to their end. */
 export function earnedPatches(levels: readonly Level[], results: readonly KeptResult[]): readonly Lesson[] {
@@ -24,12 +25,12 @@ export function earnedPatches(levels: readonly Level[], results: readonly KeptRe
 export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Element | null {
   if (lessons.length === 0) return null;
   return (
-    <section class="patch-row" aria-label={words.patches.title}>
-      <h3>{words.patches.title}</h3>
+    <section class="patch-row" aria-label={levelsWords.patches}>
+      <h3>{levelsWords.patches}</h3>
       <ul>
         {lessons.map((lesson, i) => (
           <li key={lesson}>
-            <Patch lesson={lesson} name={words.lessons[lesson]} index={i} />
+            <Patch lesson={lesson} name={commonWords.lessons[lesson]} index={i} />
           </li>
         ))}
       </ul>

@@ -5,8 +5,8 @@ import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { ProgressPage } from './progress.tsx';
 import { checkAddress } from '../../state/rideLevel.ts';
-import { words } from '../../words/site.ts';
 import { progressWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** A road nobody has seen. */
 const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
@@ -16,9 +16,9 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
     <ProgressPage
       rides={state.results}
       unmarked={state.unmarked}
-      health={state.keeping === null ? null : (words.after.health[state.keeping] ?? null)}
+      health={state.keeping === null ? null : (commonWords.health[state.keeping] ?? null)}
       kept={<Kept services={services} rides={state.results.length + state.unmarked.length} />}
-      bikeName={(id) => words.bike.names[id] ?? words.bike.own}
+      bikeName={(id) => commonWords.bike.names[id] ?? commonWords.bike.own}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
       words={progressWords}
       format={createFormat(state.settings.units)}

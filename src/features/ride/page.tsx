@@ -14,7 +14,8 @@ import { RideSpot } from '../../ui/rideSpot.tsx';
 import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
-import { words } from '../../words/site.ts';
+import { rideWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 export const ridePage: Page<RideServices> = (state, send, services) => {
   const { ride } = state;
@@ -22,7 +23,7 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
   const { level } = ride;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
-      <h1 class="unseen">{words.ride.title(level.title)}</h1>
+      <h1 class="unseen">{rideWords.title(level.title)}</h1>
       {RIDE_PLACES.map((place) => (
         <RideSpot key={place} place={place} />
       ))}
@@ -30,13 +31,13 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
         <output class="ride-ready">
           <div class="paper">
             <strong>{level.title}</strong>
-            <p>{ride.watchFromM === null ? level.sentence : words.after.watching}</p>
-            {ride.notch !== 0 && <p>{ride.notch > 0 ? words.after.steeper : words.after.gentler}</p>}
+            <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
+            {ride.notch !== 0 && <p>{ride.notch > 0 ? rideWords.steeper : rideWords.gentler}</p>}
             {ride.failed !== null ? (
               <Failed why={ride.failed} again={againOf(state, ride)} send={send} />
             ) : (
               <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
-                {ride.countdownS ?? words.ride.loading}
+                {ride.countdownS ?? commonWords.riding.loading}
               </span>
             )}
           </div>
@@ -86,13 +87,13 @@ function Failed(props: {
   const { why, again, send } = props;
   return (
     <>
-      <p data-failed={why}>{words.ride.failed[why]}</p>
+      <p data-failed={why}>{rideWords.failed[why]}</p>
       <div class="buttons">
         <button type="button" class="button strong" onClick={() => send(again)}>
-          {words.ride.again}
+          {rideWords.again}
         </button>
         <a class="button" href="#levels">
-          {words.nav.levels}
+          {commonWords.nav.levels}
         </a>
       </div>
     </>
@@ -109,7 +110,7 @@ function Paused(props: {
   const watching = ride.watchFromM !== null;
   return (
     <Dialog
-      title={words.ride.paused}
+      title={commonWords.riding.paused}
       class="paused"
       onClose={rideOn}
       onKey={(event) => {
@@ -119,26 +120,26 @@ function Paused(props: {
         rideOn();
       }}
     >
-      <p>{words.ride.pausedHint}</p>
+      <p>{rideWords.pausedHint}</p>
       <div class="buttons">
         <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
-          {words.ride.on}
+          {commonWords.riding.on}
         </button>
         <button type="button" class="button" onClick={() => send(againOf(state, ride))}>
-          {words.ride.restart}
+          {rideWords.restart}
         </button>
         <button
           type="button"
           class="button"
           onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}
         >
-          {words.nav.settings}
+          {commonWords.nav.settings}
         </button>
         <a class="button" href={wayOut(ride, state.rest)}>
-          {watching ? words.after.backToDebrief : words.ride.leave}
+          {watching ? rideWords.backToDebrief : rideWords.leave}
         </a>
       </div>
-      <h3>{words.ride.controls}</h3>
+      <h3>{rideWords.controls}</h3>
       <KeyList keys={state.settings.keys} />
     </Dialog>
   );

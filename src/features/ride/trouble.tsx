@@ -4,7 +4,8 @@ import { Dialog } from '../../ui/parts.tsx';
 import type { RideServices } from './services.ts';
 import type { Send, State } from '../../state/store.ts';
 import type { TroubleShown } from '../../state/unfinished.ts';
-import { words } from '../../words/site.ts';
+import { rideWords } from './words.ts';
+import { troubleWords, unfinishedWords } from '../../words/unfinished.ts';
 
 /** A ride that stands still because something broke. */
 export function RideTrouble(props: {
@@ -16,7 +17,7 @@ export function RideTrouble(props: {
 }): JSX.Element {
   const { state, trouble, leaveTo, services, send } = props;
   const { ride, kept, again } = trouble;
-  const say = words.trouble;
+  const say = troubleWords;
   const canGoOn = ride !== null && !again;
   const goOn = (): void => {
     if (canGoOn) send({ kind: 'go-on', ride });
@@ -53,11 +54,11 @@ export function RideTrouble(props: {
             data-keep-unfinished
             onClick={() => void keep()}
           >
-            {words.unfinished.keep}
+            {unfinishedWords.keep}
           </button>
         )}
         <a class="button" href={leaveTo}>
-          {ride === null ? say.back : words.ride.leave}
+          {ride === null ? say.back : rideWords.leave}
         </a>
       </div>
       <Report services={services} />
@@ -71,7 +72,7 @@ export function PageTrouble(props: {
   readonly send: Send;
 }): JSX.Element {
   const { services, send } = props;
-  const say = words.trouble;
+  const say = troubleWords;
   return (
     <section class="page-trouble paper" role="alert" data-trouble="page">
       <p>{say.page}</p>
@@ -94,7 +95,7 @@ export function PageTrouble(props: {
 }
 
 function Report({ services }: { readonly services: Pick<RideServices, 'saveReport'> }): JSX.Element {
-  const say = words.trouble;
+  const say = troubleWords;
   return (
     <p class="quiet trouble-report">
       <button type="button" class="link" data-save-report onClick={() => services.saveReport()}>

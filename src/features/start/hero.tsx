@@ -6,9 +6,9 @@ import type { JSX } from 'preact';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { Kit } from '../../core/settings/kit.ts';
-import { words } from '../../words/site.ts';
 import { frameOfBike } from '../../ui/pictures/frame.ts';
 import { RiderDrawing } from '../../ui/pictures/rider.tsx';
+import { startWords } from './words.ts';
 
 const ROAD =
   'M-20 548C180 540 380 556 560 552S780 556 860 540C980 514 1040 420 1150 388C1200 374 1250 372 1310 380';
@@ -138,7 +138,7 @@ export function Hero({ kit }: { readonly kit: Kit }): JSX.Element {
       viewBox="0 0 1280 720"
       preserveAspectRatio="xMidYMax slice"
       role="img"
-      aria-label={words.start.picture}
+      aria-label={startWords.picture}
     >
       <defs>
         <linearGradient id="hero-sky" x1="0" y1="0" x2="0" y2="1">

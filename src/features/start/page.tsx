@@ -9,18 +9,19 @@ import { Hero } from './hero.tsx';
 import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
-import { words } from '../../words/site.ts';
+import { startWords } from './words.ts';
+import { commonWords } from '../../words/common.ts';
 
 /** A bar end with its lever, as a thumb finds it. */
 const LEVER = 'M8 14H50q12 0 14 8';
 
 /** Ways to further pages; a page that joins the game gets its line here. */
 const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
-  { view: 'clinic', title: words.start.clinic, hint: words.start.clinicHint },
-  { view: 'two', title: words.start.two, hint: words.start.twoHint },
-  { view: 'bench', title: words.bench.title, hint: words.bench.hint },
-  { view: 'gearcheck', title: words.start.gearCheck, hint: words.start.gearCheckHint },
-  { view: 'progress', title: words.start.progress, hint: words.start.progressHint },
+  { view: 'clinic', title: commonWords.nav.clinic, hint: startWords.clinicHint },
+  { view: 'two', title: commonWords.nav.two, hint: startWords.twoHint },
+  { view: 'bench', title: commonWords.nav.bench, hint: startWords.benchHint },
+  { view: 'gearcheck', title: startWords.gearCheck, hint: startWords.gearCheckHint },
+  { view: 'progress', title: startWords.progress, hint: startWords.progressHint },
 ];
 
 export const startPage: Page<StartServices> = (state, send, services) => {
@@ -32,11 +33,11 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         <SettingsButton />
       </div>
       <div class="start-words">
-        <h1 class="name">{words.name}</h1>
-        <p class="promise">{words.promise}</p>
+        <h1 class="name">{commonWords.name}</h1>
+        <p class="promise">{commonWords.promise}</p>
         {state.keeping !== null && (
           <p class="start-notice" role="note">
-            {words.after.health[state.keeping]}
+            {commonWords.health[state.keeping]}
           </p>
         )}
         <Newer state={state} services={services} />
@@ -51,16 +52,16 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         >
           <Icon name="go" />
           <span>
-            <strong>{state.doneIds.length === 0 ? words.start.ride : words.start.rideAgain}</strong>
+            <strong>{state.doneIds.length === 0 ? startWords.ride : startWords.rideAgain}</strong>
             <span class="big-button-level">{next.title}</span>
           </span>
         </button>
       )}
-      <nav class="start-ways" aria-label={words.name}>
+      <nav class="start-ways" aria-label={commonWords.name}>
         <LevelsWay state={state} />
         <BikeWay state={state} />
         <PageLink to="about" class="way">
-          <WayWords title={words.start.about} hint={words.start.aboutHint} />
+          <WayWords title={startWords.about} hint={startWords.aboutHint} />
           <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
             <path d={LEVER} fill="none" stroke="var(--ink)" stroke-width="7" stroke-linecap="round" />
             <path
@@ -89,9 +90,9 @@ function Newer(props: { readonly state: State; readonly services: StartServices 
   if (!newer || last?.kept.state === 'saving') return null;
   return (
     <output class="start-newer">
-      {words.start.newer}{' '}
+      {startWords.newer}{' '}
       <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
-        {words.start.loadNewer}
+        {startWords.loadNewer}
       </button>
     </output>
   );
@@ -107,10 +108,10 @@ function WayWords({ title, hint }: { readonly title: string; readonly hint: stri
 }
 
 function LevelsWay({ state }: { readonly state: State }): JSX.Element {
-  const hint = words.start.levelsHint(state.doneIds.length, state.levels.length);
+  const hint = startWords.levelsHint(state.doneIds.length, state.levels.length);
   return (
     <PageLink to="levels" class="way">
-      <WayWords title={words.start.levels} hint={hint} />
+      <WayWords title={startWords.levels} hint={hint} />
       <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
         <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
         <path d="M2 36H24V26H46V16H68V6H94" fill="none" stroke="var(--ink)" stroke-width="4" />
@@ -121,12 +122,12 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
 
 function BikeWay({ state }: { readonly state: State }): JSX.Element {
   const { bike } = state.settings;
-  const name = words.bike.names[bike.id] ?? words.bike.own;
-  const gears = words.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length);
+  const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
+  const gears = commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length);
   return (
     <PageLink to="bike" class="way">
-      <WayWords title={words.start.bike} hint={`${name}, ${gears}`} />
-      <BikePicture bike={bike} label={words.bike.drawing(name)} />
+      <WayWords title={startWords.bike} hint={`${name}, ${gears}`} />
+      <BikePicture bike={bike} label={commonWords.bike.drawing(name)} />
     </PageLink>
   );
 }

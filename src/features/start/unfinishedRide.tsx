@@ -5,7 +5,7 @@ import type { Outcome } from '../../state/outcome.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
-import { words } from '../../words/site.ts';
+import { unfinishedWords } from '../../words/unfinished.ts';
 
 /** Ticks of a ride in a second. */
 const TICKS_PER_S = 120;
@@ -16,7 +16,7 @@ export function UnfinishedOffer(props: {
   readonly send: Send;
 }): JSX.Element | null {
   const { rides, services, send } = props;
-  const say = words.unfinished;
+  const say = unfinishedWords;
   const [told, setTold] = useState<Outcome | null>(null);
   // One after the other: more than one is rare.
   const ride = rides[0];

@@ -6,8 +6,7 @@ import type { Bike } from '../../core/model/types.ts';
 import { Button, Tick } from '../../ui/controls.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
-import { keyName } from '../../words/common.ts';
-import { words } from '../../words/site.ts';
+import { commonWords, keyName } from '../../words/common.ts';
 import { twoWords } from './words.ts';
 import type { TwoChoice } from './choice.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './keys.ts';
@@ -89,7 +88,7 @@ function SideForm(props: {
   readonly onBike: (bike: Bike) => void;
 }): JSX.Element {
   const { side, bikes, bike, autoEase, onBike } = props;
-  const name = (id: string): string => words.bike.names[id] ?? words.bike.own;
+  const name = (id: string): string => commonWords.bike.names[id] ?? commonWords.bike.own;
   const actions = KEY_ACTIONS.filter(
     (action) =>
       (bike.chainringsTeeth.length > 1 || !action.startsWith('front')) &&
@@ -99,7 +98,7 @@ function SideForm(props: {
   return (
     <section class="paper two-side" aria-label={twoWords.sides[side]}>
       <h2>{twoWords.sides[side]}</h2>
-      <BikePicture bike={bike} label={words.bike.drawing(name(bike.id))} />
+      <BikePicture bike={bike} label={commonWords.bike.drawing(name(bike.id))} />
       <label>
         <span>{twoWords.bike}</span>
         <select
@@ -125,7 +124,7 @@ function SideForm(props: {
                 <kbd key={code}>{keyName(code)}</kbd>
               ))}
             </dt>
-            <dd>{words.keys[action]}</dd>
+            <dd>{commonWords.keys[action]}</dd>
           </div>
         ))}
       </dl>

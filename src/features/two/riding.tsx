@@ -2,12 +2,12 @@
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { commonWords } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot, ridePlacesIn } from '../../ui/rideSpot.tsx';
 import { RIDE_PLACES, type RidePhaseShown, type RidePlaces } from '../../state/ridePlaces.ts';
 import type { Send } from '../../state/store.ts';
-import { words } from '../../words/site.ts';
 import { twoWords } from './words.ts';
 import type { Pair, TwoChoice } from './choice.ts';
 import { type Side, SIDES } from './keys.ts';
@@ -43,12 +43,15 @@ export function Riding(props: Props): JSX.Element {
         <Half key={side} side={side} shown={shown[side]} failed={failed} />
       ))}
       {(paused || failed) && !dialogOpen && (
-        <Dialog title={failed ? twoWords.title : words.ride.paused} onClose={failed ? onLeave : resume}>
+        <Dialog
+          title={failed ? twoWords.title : commonWords.riding.paused}
+          onClose={failed ? onLeave : resume}
+        >
           {failed && <p>{twoWords.failed}</p>}
           <div class="buttons">
             {!failed && (
               <Button strong data-ride-on autofocus onClick={resume}>
-                {words.ride.on}
+                {commonWords.riding.on}
               </Button>
             )}
             <Button data-leave-two onClick={onLeave}>
@@ -109,7 +112,7 @@ function Half(props: {
       ))}
       {phase === 'ready' && !failed && (
         <output class="two-over">
-          <span class="paper">{countdownS ?? words.ride.loading}</span>
+          <span class="paper">{countdownS ?? commonWords.riding.loading}</span>
         </output>
       )}
       {phase === 'riding' && countdownS !== null && (

@@ -2,15 +2,17 @@
  * What the game says when something is wrong, and what each sentence claims, so that a sentence that names another
  * cause than the real one is found. The texts come from the words themselves.
  */
-import { afterWords } from '../../../src/words/after.ts';
 import { benchWords } from '../../../src/features/bench/words.ts';
 import { clinicWords } from '../../../src/features/clinic/words.ts';
-import { debriefWords } from '../../../src/features/debrief/words.ts';
+import { debriefWords, debriefPageWords } from '../../../src/features/debrief/words.ts';
 import { gearCheckWords } from '../../../src/features/gearcheck/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
 import { serviceWords } from '../../../src/words/kept.ts';
-import { words } from '../../../src/words/site.ts';
 import type { Cause } from './types.ts';
+import { rideWords } from '../../../src/features/ride/words.ts';
+import { arrivalWords } from '../../../src/words/arrival.ts';
+import { commonWords } from '../../../src/words/common.ts';
+import { troubleWords } from '../../../src/words/unfinished.ts';
 
 interface Sentence {
   readonly text: string;
@@ -34,17 +36,17 @@ const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
 const TROUBLE: readonly Sentence[] = [
-  ...coded(afterWords.notSaved).filter(({ text }) => text !== afterWords.notSaved['trial']),
-  ...coded(afterWords.health),
-  ...coded(words.ride.failed),
+  ...coded(debriefPageWords.notSaved).filter(({ text }) => text !== debriefPageWords.notSaved['trial']),
+  ...coded(commonWords.health),
+  ...coded(rideWords.failed),
   ...plain(
-    words.trouble.ride,
-    words.trouble.again,
-    words.trouble.page,
-    words.trouble.notKept,
+    troubleWords.ride,
+    troubleWords.again,
+    troubleWords.page,
+    troubleWords.notKept,
     debriefWords.guess.notMarked,
   ),
-  { text: afterWords.loadFailed, names: ['network'] },
+  { text: commonWords.coming.failed, names: ['network'] },
   ...coded(benchWords.keep.codes),
   ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
   ...plain(
@@ -61,8 +63,8 @@ const TROUBLE: readonly Sentence[] = [
 ];
 
 const WAITING: readonly string[] = [
-  words.ride.loading,
-  afterWords.loading,
+  commonWords.riding.loading,
+  commonWords.coming.loading,
   clinicWords.opening,
   clinicWords.round.marking,
   clinicWords.picture.working,
@@ -88,7 +90,7 @@ export const isTold = (text: string): boolean => found(text) !== undefined;
 
 /** The sentence of a page whose scripts have not come. It is true as long as it stands there. */
 export const nothingCame = (text: string): string | null =>
-  inOneLine(text).includes(words.arrival.stuck) ? words.arrival.stuck : null;
+  inOneLine(text).includes(arrivalWords.stuck) ? arrivalWords.stuck : null;
 
 /** The sentence that says something is still coming, or null. */
 export const waitingIn = (text: string): string | null => {

@@ -1,22 +1,7 @@
-/** Everything said on the page about playing, privacy, sources and care, and before the first ride. */
-
-/** English. */
-export const cautionsWords = {
-  title: 'Before the first ride',
-  intro: 'A game teaches timing, not traffic.',
-  short: [
-    'On a real bike practise on a quiet, flat, closed place first.',
-    'Eyes on the road, not on the chain. Brakes, helmet and the law of your place come first.',
-    'Children ride with an adult in charge.',
-    'Pain in knees or chest: stop, and ask a doctor.',
-  ],
-  accept: 'Understood, ride',
-  more: 'More on care',
-};
-
-/** English. */
+/** Sentences about playing, privacy, sources and care. */
 export const aboutWords = {
   title: 'About and care',
+  keys: 'Keys',
   playTitle: 'How to play',
   play: [
     'You pedal by yourself. Your hands shift, your eyes look ahead.',

@@ -1,0 +1,81 @@
+/** What is written and said over a running ride: instruments, controls, remarks, and the road for those who ride by ear. */
+export const padWords = {
+  group: 'Controls of the bike',
+  labels: {
+    'rear-easier': 'easier',
+    'rear-harder': 'harder',
+    'front-smaller': 'smaller',
+    'front-bigger': 'bigger',
+    ease: 'ease',
+    press: 'press',
+    brake: 'brake',
+    pause: 'pause',
+  },
+  spoken: {
+    'rear-easier': 'Rear derailleur: easier',
+    'rear-harder': 'Rear derailleur: harder',
+    'front-smaller': 'Front derailleur: smaller ring',
+    'front-bigger': 'Front derailleur: bigger ring',
+    ease: 'Ease the pedals; upper half or slide up: press',
+    press: 'Press the pedals',
+    brake: 'Brake',
+    pause: 'Pause',
+  },
+};
+
+export const hudWords = {
+  cadence: 'cadence',
+  perMinute: 'per minute',
+  gear: 'gear',
+  pressure: 'legs',
+  reserve: 'breath',
+  roadAhead: 'The next 250 metres of road',
+  distance: 'ridden',
+  chainFromAbove: 'The chain from above',
+  widened: (times: number): string => `width × ${times}`,
+  crossed: 'chain crossed',
+  chainOff: 'chain off',
+  steeper: (times: number): string => `heights × ${times}`,
+  stopLine: 'stop in',
+  outOfSight: 'out of sight',
+  marksSoFar: 'so far, of 100',
+  marks: { cadence: 'cadence', easing: 'easing', chainLine: 'chain line' },
+  step: (derailleur: 'front' | 'rear', direction: 'easier' | 'harder', steps: number): string =>
+    derailleur === 'front'
+      ? direction === 'easier'
+        ? 'Smaller chainring'
+        : 'Bigger chainring'
+      : `${direction === 'easier' ? 'Easier' : 'Harder'}${steps > 1 ? `, ${steps} steps` : ''}`,
+  stepNow: 'now',
+  stepIn: (distance: string): string => `in ${distance}`,
+};
+
+export const remarkWords = {
+  'heavy-shift': 'Heavy shift. Ease first.',
+  'shift-hung': 'The chain is stuck. Ease, and it moves.',
+  'shift-waiting': 'A chain moves only while you pedal.',
+  'no-easier': 'That is the easiest gear.',
+  'no-harder': 'That is the hardest gear.',
+  'no-ring': 'No more chainrings there.',
+  'refused-crossed': 'This bike does not cross its chain.',
+  crossed: 'The chain is crossed.',
+  'chain-dropped': 'Chain off! Ease, then push the front lever.',
+  'foot-down': 'Foot down. The gear was too hard.',
+  'line-missed': 'Over the line. Brake sooner.',
+  'reserve-empty': 'Out of breath. No pressing for a while.',
+};
+
+export type RemarkCode = keyof typeof remarkWords;
+
+/** Distances come in with their units. */
+export const earWords = {
+  'pitch-ahead': (distance: string, slope: string, length: string): string =>
+    `Pitch in ${distance}: ${slope}, ${length} long.`,
+  'pitch-soon': (distance: string): string => `Pitch in ${distance}.`,
+  'pitch-now': (): string => 'Foot of the pitch.',
+  'pitch-over': (): string => 'Over the top.',
+  'stop-ahead': (distance: string): string => `Stop line in ${distance}.`,
+  'stop-soon': (distance: string): string => `Stop line in ${distance}. Brake.`,
+  hint: (step: string): string => `Now: ${step.toLowerCase()}.`,
+  downhill: (): string => 'Downhill.',
+};

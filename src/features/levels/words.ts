@@ -1,0 +1,12 @@
+/** Sentences of the ladder of levels. */
+export const levelsWords = {
+  intro: 'From top to bottom, or wherever you like. Each one teaches one thing.',
+  own: 'Your own',
+  ridden: 'Ridden',
+  best: (total: string): string => `Best: ${total} of 100`,
+  next: 'Next',
+  length: (length: string): string => `${length} long`,
+  pitches: (count: number): string => (count === 1 ? '1 pitch' : `${count} pitches`),
+  none: 'No levels were found in this copy of the game.',
+  patches: 'Patches',
+};

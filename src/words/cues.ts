@@ -1,0 +1,24 @@
+/** What is said on the way: the cues of levels. */
+import type { CueCode } from '../core/level/schema.ts';
+
+export const cueWords = {
+  'hill-ahead': 'Hill ahead.',
+  'ease-then-shift': 'Ease the pedals, then shift.',
+  'two-easier-now': 'Two easier now.',
+  'one-at-a-time': 'One gear at a time.',
+  'rest-on-the-way-up': 'The rest on the way up, easing each time.',
+  'harder-again': 'Over the top: harder again.',
+  'hold-rhythm': 'Keep your legs turning at one pace.',
+  'ride-over': 'Short rise: stay in your gear and ride over it.',
+  'small-ring': 'Smaller chainring now, on the flat.',
+  'big-ring': 'Bigger chainring, there is room for it.',
+  'straight-chain': 'Keep the chain straight.',
+  'stop-ahead': 'Stop line ahead.',
+  'easy-before-stop': 'Shift easier before you stop: you start in that gear.',
+  'wind-ahead': 'Head wind ahead. It is a hill you cannot see.',
+  'gravel-ahead': 'Gravel ahead. It pulls like a hill.',
+  'look-far': 'Look far ahead.',
+  'last-pitch': 'The last pitch.',
+  'easier-lever': 'The right lever: easier.',
+  'harder-lever': 'The right lever: harder.',
+} satisfies Record<CueCode, string>;
