@@ -12,7 +12,8 @@ import { clinicWords } from '../features/clinic/words.ts';
 import { Carry, ClubStorePage, Outgoing } from './carryPages.tsx';
 import { ClinicPage } from '../features/clinic/page.tsx';
 import { CARRY_TABS, type CarryTab } from '../features/clinic/tablets.tsx';
-import type { ClinicDesk, ClinicProps, SavedRound } from '../features/clinic/services.ts';
+import type { SavedRound } from '../core/group/savedRound.ts';
+import type { ClinicDesk, ClinicProps } from '../features/clinic/services.ts';
 
 export const clinicPage: Page<Services> = (state, send, services) => <Site {...{ state, send, services }} />;
 

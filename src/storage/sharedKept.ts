@@ -9,16 +9,19 @@ import { type Agreement, databaseUrl, type SharedAddress, type SharedProgress } 
 /** Kind of the record in which an address was kept before it had to be agreed to; now it is only asked about. */
 export const OLD_ADDRESS = 'clinic-store';
 export const PROGRESS = 'clinic-store-progress';
+/** Kind of the note that a ride of a group was marked on this device. */
+export const OWN_RIDE = 'clinic-own';
 
 /**
  * Kinds of records that are neither put into a copy nor taken out of one; besides a store's, which tab has the group
- * sessions and which rides are about to go.
+ * sessions, which rides are about to go and which were marked here.
  */
 export const STAYS_HERE: ReadonlySet<string> = new Set([
   OLD_ADDRESS,
   PROGRESS,
   'clinic-owner',
   'clinic-undone',
+  OWN_RIDE,
 ]);
 
 const text = z.string().check(z.maxLength(400));

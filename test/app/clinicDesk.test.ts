@@ -1,10 +1,11 @@
 /** The owner of group sessions: every ride is kept once, whatever moment the page dies in, and what is deleted is gone. */
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { readRound } from '../../src/app/group/clinicShelf.ts';
+
 import { handRound } from '../../src/core/group/handRound.ts';
 import { parseRecord } from '../../src/core/group/records/recordFile.ts';
 import { after, startOf, ridesOf } from '../../src/features/clinic/session.ts';
-import type { SavedRound } from '../../src/features/clinic/services.ts';
+import { sealRecord } from '../../src/core/group/records/record.ts';
+import { readRound, type SavedRound } from '../../src/core/group/savedRound.ts';
 import {
   markTurn,
   type MemoryShelf,
@@ -209,19 +210,18 @@ describe('the group picture', () => {
     const desk = await openDesk(shelf);
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
-    const { sealRecord } = await import('../../src/core/group/records/record.ts');
-    const [key] = keys('record');
-    const record = JSON.parse(shelf.kept.get(key!)!) as Parameters<typeof sealRecord>[0];
-    shelf.kept.set(key!, JSON.stringify(sealRecord({ ...record, total: 99.9 })));
+    const [own] = desk.state().saved.records;
+    const claimed = sealRecord({ ...own!, id: 'claimed', deviceId: 'other-tablet', total: 99.9 });
+    shelf.kept.set('record from-claimed', JSON.stringify(claimed));
     await desk.reload();
     desk.look('s/session-1/report');
-    await expect.poll(() => desk.state().apart.length, patient).toBe(1);
-    expect(desk.state().picture?.rides).toBe(0);
+    await expect.poll(() => desk.state().apart, patient).toEqual([claimed.checksum]);
+    expect(desk.state().picture?.rides).toBe(1);
     // It is kept all the same, and counts in no list of the session either.
     const { saved, apart } = desk.state();
     const [session] = saved.rounds;
-    expect(ridesOf(session!, saved.records)).toHaveLength(1);
-    expect(ridesOf(session!, saved.records, apart)).toEqual([]);
+    expect(ridesOf(session!, saved.records)).toEqual([own, claimed]);
+    expect(ridesOf(session!, saved.records, apart)).toEqual([own]);
   });
 });
 
@@ -231,7 +231,6 @@ describe('rides of other devices', () => {
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
     const [own] = desk.state().saved.records;
-    const { sealRecord } = await import('../../src/core/group/records/record.ts');
     const other = sealRecord({ ...own!, id: 'from-elsewhere', deviceId: 'other-tablet' });
     // What the shelf knew before the ride, and one ride of somebody else.
     desk.collected('session-1', [other]);

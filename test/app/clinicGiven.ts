@@ -2,11 +2,14 @@
  * A desk for group sessions without a browser: a shelf in memory that reads what it gives through the real door,
  * turns that are really ridden and really marked, and the pages' props. No expectation lives here.
  */
-import type { ClinicShelf, FinishedTurn } from '../../src/app/group/clinicShelf.ts';
-import { readRound } from '../../src/app/group/clinicShelf.ts';
 import { type HandoverDesk, openHandoverDesk } from '../../src/app/group/handoverDesk.ts';
 import { mergeSets } from '../../src/core/group/records/merge.ts';
-import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from '../../src/storage/collected.ts';
+import {
+  type CarriedSession,
+  type CarriedSessions,
+  NOTHING_CARRIED,
+  type OwnedSessions,
+} from '../../src/storage/sessions.ts';
 import { openClinicDesk, type OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { READY_PLANS } from '../../src/core/group/readyPlans.ts';
 import type { ClinicPlan } from '../../src/core/group/plan.ts';
@@ -18,11 +21,12 @@ import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { newSession, startOf } from '../../src/features/clinic/session.ts';
-import type { ClinicProps, RideStart, SavedRound } from '../../src/features/clinic/services.ts';
+import { type FinishedTurn, readRound, type SavedRound } from '../../src/core/group/savedRound.ts';
+import type { ClinicProps, RideStart } from '../../src/features/clinic/services.ts';
 import { createFormat } from '../../src/words/format.ts';
 import { clinicWords } from '../../src/features/clinic/words.ts';
 import { createPlanner } from '../../src/worker/client.ts';
-import { createGroupCounter } from '../../src/worker/groupClient.ts';
+import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
 import file from '../../levels/click-before-the-hill.json' with { type: 'json' };
 
 const parsed = parseLevel(file);
@@ -51,7 +55,7 @@ export const PLAN: ClinicPlan = {
 export const NAMES = ['red-fox', 'blue-owl', 'green-hare'] as const;
 
 /** Everything that was put, as text. */
-export interface MemoryShelf extends ClinicShelf {
+export interface MemoryShelf extends OwnedSessions {
   readonly kept: Map<string, string>;
   /** Every write in the order in which it was done. */
   readonly log: string[];
@@ -78,13 +82,17 @@ export function memoryShelf(slow: (key: string) => number = () => 0): MemoryShel
     kept,
     log,
     isOwned: () => true,
-    load: async () => ({
-      plans: all<ClinicPlan>('plan'),
-      rounds: all<unknown>('round').flatMap((value) => readRound(value) ?? []),
-      records: all<RideRecord>('record').toSorted((a, b) => a.seq - b.seq),
-      finished: all<FinishedTurn>('finished'),
-      undone: all<string>('undone'),
-    }),
+    load: async () => {
+      const records = all<RideRecord>('record').toSorted((a, b) => a.seq - b.seq);
+      return {
+        plans: all<ClinicPlan>('plan'),
+        rounds: all<unknown>('round').flatMap((value) => readRound(value) ?? []),
+        records,
+        own: new Set(records.filter(({ id }) => !kept.has(`record from-${id}`))),
+        finished: all<FinishedTurn>('finished'),
+        undone: all<string>('undone'),
+      };
+    },
     putPlan: (plan) => write(`plan ${plan.id}`, plan),
     dropPlan: (id) => drop(`plan ${id}`),
     putRound: (saved) => write(`round ${saved.plan.id}`, saved),
@@ -118,18 +126,19 @@ export function markTurn({ level, recording }: FinishedTurn): ReturnType<typeof 
   return known;
 }
 
-const saidOn = new WeakMap<ClinicShelf, Map<string, ShelfOfPlan>>();
+const saidOn = new WeakMap<OwnedSessions, Map<string, CarriedSession>>();
 
 /** The owner of what is carried, over the same shelf: what was said outlives the desk, as on a device. */
-function carriedOn(shelf: ClinicShelf): (plan: ClinicPlan) => Promise<HandoverDesk> {
-  const said = saidOn.get(shelf) ?? new Map<string, ShelfOfPlan>();
+function carriedOn(shelf: OwnedSessions): (plan: ClinicPlan) => Promise<HandoverDesk> {
+  const said = saidOn.get(shelf) ?? new Map<string, CarriedSession>();
   saidOn.set(shelf, said);
   const desks = new Map<string, Promise<HandoverDesk>>();
-  const onShelf: HandoverShelf = {
+  const onShelf: CarriedSessions = {
     async load(planId) {
-      const { set, heard } = said.get(planId) ?? NOTHING_KEPT;
-      const records = (await shelf.load()).records.filter((record) => record.planId === planId);
-      return { set: mergeSets({ ...set, records }), heard };
+      const { set, heard } = said.get(planId) ?? NOTHING_CARRIED;
+      const { records, own } = await shelf.load();
+      const ours = records.filter((record) => record.planId === planId);
+      return { set: mergeSets({ ...set, records: ours }), heard, own };
     },
     async keep(planId, _before, after) {
       said.set(planId, after);
@@ -144,8 +153,8 @@ function carriedOn(shelf: ClinicShelf): (plan: ClinicPlan) => Promise<HandoverDe
     const desk =
       desks.get(plan.id) ??
       openHandoverDesk(plan, {
-        shelf: onShelf,
-        check: async () => [],
+        sessions: onShelf,
+        verifier: { verify: async () => [] },
         now: () => 1_700_000_000_000,
         onChanged: () => undefined,
       });
@@ -156,17 +165,16 @@ function carriedOn(shelf: ClinicShelf): (plan: ClinicPlan) => Promise<HandoverDe
 
 /** A desk on a shelf; rides that are asked for are collected. */
 export async function openDesk(
-  shelf: ClinicShelf,
+  shelf: OwnedSessions,
   rides: RideStart[] = [],
   markLater: (turn: FinishedTurn) => ReturnType<typeof markTurn> = markTurn,
-  startCounter: () => Worker | null = () => null,
+  startVerifier: () => Worker | null = () => null,
   newId: () => string = idsFor(shelf),
 ): Promise<OwnedDesk> {
   return openClinicDesk({
     gone: new Promise(() => undefined),
     shelf,
-    counter: createGroupCounter(startCounter),
-    levels: [LEVEL],
+    verifier: createGroupVerifier(startVerifier, [LEVEL]),
     ownLevels: [],
     ride: (start) => void rides.push(start),
     markLater,
@@ -178,16 +186,16 @@ export async function openDesk(
   });
 }
 
-function idsFor(shelf: ClinicShelf): () => string {
+function idsFor(shelf: OwnedSessions): () => string {
   const number = shelfNumber(shelf);
   let ids = 0;
   return () => `id-${number}-${(ids += 1)}`;
 }
 
 let shelves = 0;
-const numbers = new WeakMap<ClinicShelf, number>();
+const numbers = new WeakMap<OwnedSessions, number>();
 /** Another opening of the same shelf is another page, and must not give the same ids again. */
-function shelfNumber(shelf: ClinicShelf): number {
+function shelfNumber(shelf: OwnedSessions): number {
   const number = numbers.get(shelf) ?? (shelves += 1) * 1_000;
   numbers.set(shelf, number + 1);
   return number;

@@ -3,7 +3,7 @@
  * other. `test/figures/tabs.ts` plays longer, and in a real browser.
  */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createClinicShelf } from '../../src/app/group/clinicShelf.ts';
+import { createOwnedSessions } from '../../src/storage/sessions.ts';
 import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { after, startOf } from '../../src/features/clinic/session.ts';
@@ -32,7 +32,7 @@ afterEach(() => {
 function tab(): Promise<OwnedDesk> {
   const owner = takePart(NAME, `tab-${owners.push(undefined as never)}`);
   owners[owners.length - 1] = owner;
-  return openDesk(createClinicShelf(storage, owner));
+  return openDesk(createOwnedSessions(storage, owner));
 }
 
 describe('two tabs with one session', () => {

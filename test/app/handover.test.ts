@@ -7,9 +7,9 @@ import { deviceStatus } from '../../src/core/group/records/missing.ts';
 import { sortOut } from '../../src/core/group/records/merge.ts';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
-import { createGroupChecker } from '../../src/worker/groupClient.ts';
+import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
 import { openHandoverDesk, withHeard } from '../../src/app/group/handoverDesk.ts';
-import { createHandoverShelf } from '../../src/storage/collected.ts';
+import { createCarriedSessions } from '../../src/storage/sessions.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { BUNDLED } from '../core/ride/worlds.ts';
 import { madeUpRecord, planWith, realRecord } from '../core/group/rides.ts';
@@ -21,8 +21,8 @@ let atMs = 1_000;
 
 async function openDesk(storage: Storage) {
   return openHandoverDesk(PLAN, {
-    shelf: createHandoverShelf(storage),
-    check: createGroupChecker(() => null, levels),
+    sessions: createCarriedSessions(storage),
+    verifier: createGroupVerifier(() => null, levels),
     now: () => atMs,
     onChanged: () => undefined,
   });
@@ -37,9 +37,16 @@ const fileOf = (
   lastSeq = records.length,
   withdrawn: string[] = [],
 ) => readRideFile(writeRideFile({ planId: PLAN.id, deviceId, lastSeq, withdrawn, records }));
-const checked = async (desk: Awaited<ReturnType<typeof openDesk>>): Promise<void> => {
-  while (desk.collected().toCheck > 0) await new Promise((resolve) => setTimeout(resolve, 5));
-};
+const checked = (desk: Awaited<ReturnType<typeof openDesk>>): Promise<void> =>
+  new Promise((resolve) => {
+    const look = (): void => {
+      if (desk.collected().toCheck > 0) return;
+      stop();
+      resolve();
+    };
+    const stop = desk.subscribe(look);
+    look();
+  });
 
 describe('collecting', () => {
   it('twice is the same as once, and everything is there again after a reload', async () => {

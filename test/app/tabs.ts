@@ -2,12 +2,12 @@
  * A tab as far as group sessions go: the game's own storage and desk, and what a person in it can do. It goes in Node
  * over one storage and in a browser over its own; `tabsPlay.ts` is who uses several of them.
  */
-import { createClinicShelf } from '../../src/app/group/clinicShelf.ts';
+import { createOwnedSessions } from '../../src/storage/sessions.ts';
 import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
 import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { after, startOf } from '../../src/features/clinic/session.ts';
-import type { SavedRound } from '../../src/features/clinic/services.ts';
+import type { SavedRound } from '../../src/core/group/savedRound.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { takePart } from '../../src/app/device/tabLock.ts';
 import { markTurn, openDesk, propsOf, sessionOfThree, turnOf } from './clinicGiven.ts';
@@ -23,7 +23,7 @@ export function createTab(storage: Storage, token: () => string, skill: number):
   const open = async (): Promise<OwnedDesk> => {
     const owner = takePart('before-the-hill.clinic-owner', token());
     isOwned = owner.isOwned;
-    desk = await openDesk(createClinicShelf(storage, owner), [], markTurn, () => null, token);
+    desk = await openDesk(createOwnedSessions(storage, owner), [], markTurn, () => null, token);
     return desk;
   };
   const session = (): SavedRound | undefined => desk?.state().saved.rounds[0];

@@ -1,9 +1,7 @@
 /** The line to a worker, with workers that fall silent, break and are not there: every question comes to an end. */
 import { describe, expect, it, vi } from 'vitest';
 import { createGpxImporter } from '../../src/worker/gpxClient.ts';
-import { createGroupCounter } from '../../src/worker/groupClient.ts';
 import { openLine } from '../../src/worker/line.ts';
-import { READY_PLANS } from '../../src/core/group/readyPlans.ts';
 
 /** A worker of which nothing is ever heard. */
 class SilentWorker extends EventTarget {
@@ -111,16 +109,5 @@ describe('those who ask', () => {
       ).outcome;
     });
     expect(await outcome).toMatchObject({ kind: 'refused', problems: [{ code: 'no-reader' }] });
-  });
-
-  it('hear that a group picture cannot be counted', async () => {
-    const plan = READY_PLANS[0];
-    if (plan === undefined) throw new Error('there are plans');
-    let count: Promise<unknown> = Promise.resolve(null);
-    await atDoubleQuick(130, () => {
-      count = createGroupCounter(() => asWorker(new SilentWorker())).count({ plan, levels: [], records: [] });
-      count.catch(() => undefined);
-    });
-    await expect(count).rejects.toThrow('nobody counts');
   });
 });

@@ -1,6 +1,6 @@
 /**
  * Being the only tab of this browser that does something. Who it is stands as a token beside what is kept, and every
- * change looks there (`clinicShelf.ts`); here a tab gets its token and hears early that it has lost, so that it can
+ * change looks there (`storage/sessions.ts`); here a tab gets its token and hears early that it has lost, so that it can
  * say so before somebody does something in vain. Works the same where a browser knows no locks.
  */
 

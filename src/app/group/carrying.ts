@@ -4,10 +4,8 @@
  */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
-import type { CheckRides } from '../../worker/groupClient.ts';
+import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Keeping } from '../device/persistence.ts';
-import { trustedScript } from '../device/trustedScripts.ts';
-import type { Store } from '../../state/createStore.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { SharedDesk } from './sharedDesk.ts';
 
@@ -23,26 +21,21 @@ export interface Carrying {
 
 /** Nothing is fetched yet. `onChanged` gets all rides of a session when some have come or gone. */
 export function joinCarrying(
-  store: Store,
   keeping: Keeping,
+  verifier: () => Promise<GroupVerifier>,
   onChanged: (planId: string, records: readonly RideRecord[]) => void,
 ): Carrying {
   const desks = new Map<string, Promise<HandoverDesk>>();
   let shared: Promise<SharedDesk> | null = null;
 
-  let check: CheckRides | null = null;
   const open = async (plan: ClinicPlan): Promise<HandoverDesk> => {
-    const [{ openHandoverDesk }, { createGroupChecker, startGroupWorker }, { createHandoverShelf }] =
-      await Promise.all([
-        import('./handoverDesk.ts'),
-        import('../../worker/groupClient.ts'),
-        import('../../storage/collected.ts'),
-      ]);
-    // One worker for all sessions: it is slow enough to check one ride at a time.
-    check ??= createGroupChecker(() => startGroupWorker(trustedScript), store.state().levels);
+    const [{ openHandoverDesk }, { createCarriedSessions }] = await Promise.all([
+      import('./handoverDesk.ts'),
+      import('../../storage/sessions.ts'),
+    ]);
     const desk: HandoverDesk = await openHandoverDesk(plan, {
-      shelf: createHandoverShelf(await keeping.storage),
-      check,
+      sessions: createCarriedSessions(await keeping.storage),
+      verifier: await verifier(),
       now: () => Date.now(),
       onChanged: () => onChanged(plan.id, desk.collected().set.records),
     });

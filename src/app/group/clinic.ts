@@ -5,12 +5,13 @@
 import type { RideResult } from '../../core/coach/results.ts';
 import type { Kept } from '../../state/afterRide.ts';
 import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
-import type { FinishedTurn } from './clinicShelf.ts';
 import { type Carrying, joinCarrying } from './carrying.ts';
+import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Judging } from '../device/scoring.ts';
 import type { Keeping } from '../device/persistence.ts';
 import { bikeById, riderById } from '../../core/model/presets.ts';
-import type { RideStart, SavedRound } from '../../features/clinic/services.ts';
+import type { FinishedTurn, SavedRound } from '../../core/group/savedRound.ts';
+import type { RideStart } from '../../features/clinic/services.ts';
 import type { GroupTurn } from '../../state/groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../../state/createStore.ts';
@@ -41,7 +42,19 @@ const OWNER = 'before-the-hill.clinic-owner';
 /** Nothing is fetched yet. */
 export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
   let opened: Promise<OwnedDesk> | null = null;
-  const carrying = joinCarrying(store, keeping, (planId, records) => {
+  let verifying: Promise<GroupVerifier> | null = null;
+  /** One for all sessions and everything that is asked of them, so that no ride is ridden again twice. */
+  const verifier = (): Promise<GroupVerifier> => {
+    verifying ??= import('../../worker/verifierClient.ts').then(
+      ({ createGroupVerifier, startVerifierWorker }) =>
+        createGroupVerifier(() => startVerifierWorker(trustedScript), store.state().levels),
+    );
+    verifying.catch(() => {
+      verifying = null;
+    });
+    return verifying;
+  };
+  const carrying = joinCarrying(keeping, verifier, (planId, records) => {
     void opened?.then((desk) => desk.collected(planId, records));
   });
   const sync = ({ plan, deviceId }: SavedRound): void => {
@@ -52,18 +65,16 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     void opened?.then((desk) => desk.state().saved.rounds.slice(0, MOST_SYNCED).forEach(sync));
   });
   const open = async (): Promise<OwnedDesk> => {
-    const [room, shelves, counters] = await Promise.all([
+    const [room, { createOwnedSessions }] = await Promise.all([
       import('./clinicDesk.ts'),
-      import('./clinicShelf.ts'),
-      import('../../worker/groupClient.ts'),
+      import('../../storage/sessions.ts'),
     ]);
     const storage = await keeping.storage;
     const owner = takePart(OWNER, newId());
     return room.openClinicDesk({
       gone: owner.gone,
-      shelf: shelves.createClinicShelf(storage, owner),
-      counter: counters.createGroupCounter(() => counters.startGroupWorker(trustedScript)),
-      levels: store.state().levels,
+      shelf: createOwnedSessions(storage, owner),
+      verifier: await verifier(),
       ownLevels: (await storage.listLevels()).map(({ level }) => level),
       ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),
       markLater: ({ level, recording }) => judging.planner.judge(level, recording),

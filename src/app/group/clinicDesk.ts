@@ -4,15 +4,16 @@
  */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { makeRecord, type RideRecord, RULES_VERSION } from '../../core/group/records/record.ts';
-import type { ClinicShelf, FinishedTurn, ShelfContents } from './clinicShelf.ts';
+import type { KeptSessions, OwnedSessions } from '../../storage/sessions.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from '../../state/afterRide.ts';
 import { hashJson } from '../../core/math/hash.ts';
 import { after, awaits } from '../../features/clinic/session.ts';
-import type { ClinicDesk, ClinicState, RideStart, SavedRound } from '../../features/clinic/services.ts';
+import type { FinishedTurn, SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicDesk, ClinicState, RideStart } from '../../features/clinic/services.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Judged } from '../../worker/client.ts';
-import type { GroupCounter } from '../../worker/groupClient.ts';
+import type { GroupVerifier } from '../../worker/verifierClient.ts';
 
 /**
  * Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked.
@@ -25,9 +26,8 @@ export type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdr
 
 /** What the desk is given. */
 export interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSeed' | 'now'> {
-  readonly shelf: ClinicShelf;
-  readonly counter: GroupCounter;
-  readonly levels: readonly Level[];
+  readonly shelf: OwnedSessions;
+  readonly verifier: Pick<GroupVerifier, 'picture'>;
   readonly ownLevels: readonly Level[];
   /** Begins a ride. */
   readonly ride: (start: RideStart) => void;
@@ -77,6 +77,8 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
 class Desk {
   readonly #options: DeskOptions;
   readonly #listeners = new Set<() => void>();
+  /** Rides of this device: their marks were made here. */
+  #own = new Set<RideRecord>();
   #place = '';
   #counting = 0;
   #writing: Promise<unknown> = Promise.resolve();
@@ -103,7 +105,8 @@ class Desk {
 
   async reload(): Promise<void> {
     const contents = await this.#options.shelf.load();
-    const { plans, rounds, records } = contents;
+    const { plans, rounds, records, own } = contents;
+    this.#own = new Set(own);
     this.#change({ saved: { plans, rounds, records }, marking: null, debriefOf: null, picture: null });
     await this.#settle(contents);
     this.#count();
@@ -237,6 +240,7 @@ class Desk {
       recording,
       report: judged.report,
     });
+    this.#own.add(record);
     const moved = awaits(saved, turn) ? after(saved, { kind: 'finish', recordId: record.id }) : saved;
     const { rounds, records } = this.state.saved;
     this.#save({ records: [...records, record], rounds: rounds.map((one) => (one === saved ? moved : one)) });
@@ -278,7 +282,7 @@ class Desk {
    * Brings to its end what a crash or another tab has cut off: rides that were being taken back, and rides that were
    * never marked. A ride that nobody took back stays, also where its round does not name it.
    */
-  async #settle({ rounds, records, finished, undone }: ShelfContents): Promise<void> {
+  async #settle({ rounds, records, finished, undone }: KeptSessions): Promise<void> {
     const { markLater } = this.#options;
     for (const id of undone) {
       const record = records.find((one) => one.id === id);
@@ -308,17 +312,18 @@ class Desk {
     this.#counting += 1;
     const mine = this.#counting;
     if (saved === undefined || !/\/(picture|report)$/.test(this.#place)) return;
-    const { counter, levels } = this.#options;
-    const records = this.state.saved.records.filter((record) => record.planId === planId);
+    const rides = this.state.saved.records
+      .filter((record) => record.planId === planId)
+      .map((record) => ({ record, own: this.#own.has(record) }));
     if (this.state.notCounted) this.#change({ notCounted: false });
-    counter.count({ plan: saved.plan, levels, records }).then(
+    this.#options.verifier.picture(saved.plan, rides).then(
       (counted) => this.#counting === mine && this.#change(counted),
       () => this.#counting === mine && this.#change({ notCounted: true }),
     );
   }
 
   /** One write after the other, in the order they were asked for: an older round must not land on a newer one. */
-  #write(work: (shelf: ClinicShelf) => Promise<boolean>): Promise<boolean> {
+  #write(work: (shelf: OwnedSessions) => Promise<boolean>): Promise<boolean> {
     const written = this.#writing.then(async () => {
       const kept = await work(this.#options.shelf);
       if (kept !== this.state.kept) this.#change({ kept });

@@ -8,16 +8,14 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
-import { type HandoverShelf, NOTHING_KEPT, type ShelfOfPlan } from '../../storage/collected.ts';
+import { type CarriedSession, type CarriedSessions, NOTHING_CARRIED } from '../../storage/sessions.ts';
+import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Collected } from '../../features/handover/collected.ts';
-
-/** Rides records again; the planner may do it somewhere else. Answers in the order it was asked. */
-export type Check = (plan: ClinicPlan, records: readonly RideRecord[]) => Promise<readonly Remark[]>;
 
 /** What the desk is given. */
 export interface HandoverOptions {
-  readonly shelf: HandoverShelf;
-  readonly check: Check;
+  readonly sessions: CarriedSessions;
+  readonly verifier: Pick<GroupVerifier, 'verify'>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Records of other devices have come, or one of this device was taken back. */
@@ -55,8 +53,10 @@ class Desk implements HandoverDesk {
   readonly #options: HandoverOptions;
   readonly #listeners = new Set<() => void>();
   readonly #remarks = new Map<string, Remark>();
-  #kept: ShelfOfPlan = NOTHING_KEPT;
-  #collected: Collected = { ...NOTHING_KEPT, remarks: [], toCheck: 0 };
+  /** Rides of this device: their marks were made here, and nobody makes them again. */
+  #own: ReadonlySet<RideRecord> = new Set();
+  #kept: CarriedSession = NOTHING_CARRIED;
+  #collected: Collected = { ...NOTHING_CARRIED, remarks: [], toCheck: 0 };
   readonly #handOvers = new Map<string, HandOver>();
   #line: Promise<unknown> = Promise.resolve();
   #checking = false;
@@ -76,7 +76,11 @@ class Desk implements HandoverDesk {
   }
 
   reload(): Promise<void> {
-    return this.#inLine(async () => this.#settle(await this.#options.shelf.load(this.#plan.id)));
+    return this.#inLine(async () => {
+      const { own, ...kept } = await this.#options.sessions.load(this.#plan.id);
+      this.#own = own;
+      this.#settle(kept);
+    });
   }
 
   /** The very same until something changes, so that pages need not pack it anew. */
@@ -108,7 +112,7 @@ class Desk implements HandoverDesk {
   }
 
   async drop(): Promise<boolean> {
-    const done = await this.#options.shelf.drop(this.#plan.id);
+    const done = await this.#options.sessions.drop(this.#plan.id);
     this.#remarks.clear();
     await this.reload();
     return done;
@@ -122,18 +126,18 @@ class Desk implements HandoverDesk {
   }
 
   async #take(read: ReadFile): Promise<boolean> {
-    const { shelf, now, onChanged } = this.#options;
+    const { sessions, now, onChanged } = this.#options;
     const records = read.set.records.filter((record) => record.planId === this.#plan.id);
     const before = this.#kept;
     const set = mergeSets(before.set, { ...read.set, records });
     const after = { set, heard: withHeard(before.heard, read.heard, now()) };
-    const answer = await shelf.keep(this.#plan.id, before, after);
+    const answer = await sessions.keep(this.#plan.id, before, after);
     this.#settle(after);
     onChanged();
     return answer;
   }
 
-  #settle(kept: ShelfOfPlan): void {
+  #settle(kept: CarriedSession): void {
     this.#kept = kept;
     this.#handOvers.clear();
     this.#show();
@@ -151,7 +155,7 @@ class Desk implements HandoverDesk {
 
   #unchecked(): RideRecord[] {
     return this.#kept.set.records.filter(
-      (record) => record.recording !== null && !this.#remarks.has(keyOf(record)),
+      (record) => record.recording !== null && !this.#own.has(record) && !this.#remarks.has(keyOf(record)),
     );
   }
 
@@ -162,7 +166,7 @@ class Desk implements HandoverDesk {
       for (;;) {
         const some = this.#unchecked().slice(0, CHECKED_AT_ONCE);
         if (some.length === 0) break;
-        const remarks = await this.#options.check(this.#plan, some);
+        const remarks = await this.#options.verifier.verify(this.#plan, some);
         // An answer for every question, or it would be asked for ever.
         if (remarks.length !== some.length) break;
         for (const [i, record] of some.entries()) this.#remarks.set(keyOf(record), remarks[i] as Remark);

@@ -7,7 +7,8 @@ import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core
 import { Dialog } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 const OFFERED = 8;
 

@@ -14,7 +14,8 @@ import { AnimalPicture } from './animal.tsx';
 import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOf } from './stage.tsx';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 import { commonWords } from '../../words/common.ts';
 
 /** The page. */

@@ -5,7 +5,8 @@ import { refusalOf, type RoundAction, turnsLeft } from '../../core/group/handRou
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import { counts } from './session.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 interface LineProps {
   readonly props: ClinicProps;

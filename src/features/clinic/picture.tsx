@@ -12,7 +12,8 @@ import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { RideTable } from './rideTable.tsx';
 import { ridesOf } from './session.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 interface PictureProps {
   readonly props: ClinicProps;

@@ -6,7 +6,8 @@ import { Button, Tick } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** The page. */
 export function Report({

@@ -6,7 +6,8 @@ import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { dayOf, planFacts } from './say.ts';
 import { Totals } from './totals.tsx';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** Width of the drawing on paper (px). */
 const PAPER_PX = 900;

@@ -6,7 +6,8 @@ import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf, remarkOf } from './say.ts';
 import { startOf } from './session.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** What the parts of the page can ask for. */
 export interface Doing {

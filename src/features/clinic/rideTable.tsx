@@ -5,7 +5,7 @@ import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
 import { nameOf } from './say.ts';
 import { ridesOf } from './session.ts';
-import type { SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
 
 /** The table. */
 export function RideTable(props: {

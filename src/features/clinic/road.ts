@@ -4,7 +4,8 @@ import { levelOfRide } from '../../core/group/turn.ts';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** Courses that were built, so that another question does not build them anew. */
 const courses = new Map<string, Course>();

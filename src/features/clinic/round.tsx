@@ -15,7 +15,8 @@ import { Broken, Marked, type Doing, type NowProps, Ridden, Undo } from './ridde
 import { nameOf, rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOf } from './stage.tsx';
-import type { RideStart, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { RideStart } from './services.ts';
 import { commonWords } from '../../words/common.ts';
 
 /** The page. */

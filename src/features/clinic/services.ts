@@ -4,24 +4,12 @@
  */
 import type { JSX } from 'preact';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
-import type { HandRound } from '../../core/group/handRound.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
-
-/** One session on this device. `plan.id` is the id of the session; a plan that is used again gets a new one. */
-export interface SavedRound {
-  readonly plan: ClinicPlan;
-  /** Random, of this device for one group evening alone, so that nothing ties two of them together. */
-  readonly deviceId: string;
-  readonly round: HandRound;
-  /** Milliseconds since 1970. */
-  readonly startedAtMs: number;
-  /** The bundled rider each chose by feel, by nickname; only for plans that leave it to them. */
-  readonly feels: Readonly<Record<string, string>>;
-}
 
 /** A ride the owner is asked to begin. */
 export interface RideStart {

@@ -13,7 +13,8 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import { levelOfTurn } from '../../core/group/turn.ts';
-import type { ClinicProps, RideStart, SavedRound } from './services.ts';
+import type { RiddenTurn, SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps, RideStart } from './services.ts';
 
 /** A plan by its id, among those that come with the game and those that were saved. */
 export function planById(props: ClinicProps, planId: string): ClinicPlan | undefined {
@@ -55,14 +56,6 @@ export function ridesOf(
   apart: readonly string[] = [],
 ): readonly RideRecord[] {
   return records.filter((record) => record.planId === saved.plan.id && !apart.includes(record.checksum));
-}
-
-/** What is needed to tell whose turn a ride was. */
-export interface RiddenTurn {
-  readonly planId: string;
-  readonly nickname: string;
-  readonly rideIndex: number;
-  readonly attempt: number;
 }
 
 /** True while the round waits for the end of just this ride. */

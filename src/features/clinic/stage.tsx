@@ -2,7 +2,8 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 export type Tab = 'round' | 'picture' | 'report' | 'tablets';
 const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];

@@ -1,7 +1,8 @@
 /** Several devices in one session: three ways, and what each is for. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** Places of a session that carry something. */
 export const CARRY_TABS = ['out', 'back', 'collect'] as const;

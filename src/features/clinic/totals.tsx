@@ -3,7 +3,8 @@ import type { JSX } from 'preact';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import { nameOf, rideTitle } from './say.ts';
 import { ridesOf } from './session.ts';
-import type { ClinicProps, SavedRound } from './services.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { ClinicProps } from './services.ts';
 
 /** The table. Riders of several devices may share a nickname; each has a row of their own. */
 export function Totals(props: { readonly props: ClinicProps; readonly session: SavedRound }): JSX.Element {

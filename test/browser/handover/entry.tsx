@@ -12,7 +12,7 @@ import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
-import { createGroupChecker } from '../../../src/worker/groupClient.ts';
+import { createGroupVerifier } from '../../../src/worker/verifierClient.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { offerFile } from '../../../src/charts/picture.ts';
@@ -27,7 +27,7 @@ import { handoverWords as words } from '../../../src/features/handover/words.ts'
 import { sharedWords } from '../../../src/features/handover/storeWords.ts';
 import { createAgreementShelf } from '../../../src/storage/shared/index.ts';
 import { openSharedDesk } from '../../../src/app/group/sharedDesk.ts';
-import { createHandoverShelf } from '../../../src/storage/collected.ts';
+import { createCarriedSessions } from '../../../src/storage/sessions.ts';
 import { openStorage } from '../../../src/storage/index.ts';
 import onePitch from '../../../levels/one-pitch-announced.json' with { type: 'json' };
 
@@ -50,7 +50,7 @@ declare global {
 const parsed = parseLevel(onePitch);
 const levels = parsed.ok ? [parsed.level] : [];
 const storage = await openStorage();
-const shelf = createHandoverShelf(storage);
+const sessions = createCarriedSessions(storage);
 const read = <T,>(key: string, otherwise: T): T =>
   (JSON.parse(sessionStorage.getItem(key) ?? 'null') as T | null) ?? otherwise;
 let plan = read<ClinicPlan>('plan', READY_PLANS[0] as ClinicPlan);
@@ -58,8 +58,8 @@ let deviceId = read('device', 'coach');
 let joined: readonly ClinicPlan[] = [];
 const open = () =>
   openHandoverDesk(plan, {
-    shelf,
-    check: createGroupChecker(() => null, levels),
+    sessions,
+    verifier: createGroupVerifier(() => null, levels),
     now: () => Date.now(),
     onChanged: draw,
   });

@@ -6,7 +6,8 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
 import { ClinicPage } from '../../../src/features/clinic/page.tsx';
-import type { RideStart, SavedRound } from '../../../src/features/clinic/services.ts';
+import type { SavedRound } from '../../../src/core/group/savedRound.ts';
+import type { RideStart } from '../../../src/features/clinic/services.ts';
 import { type MemoryShelf, memoryShelf, openDesk, propsOf } from '../../app/clinicGiven.ts';
 
 /** The pages with everything round them. */

@@ -233,7 +233,7 @@ function workerFaults(): Fault[] {
   const users: readonly (readonly [string, readonly JourneyName[]])[] = [
     ['judge.worker', ['ride', 'turn', 'edit']],
     ['gpx.worker', ['recorded']],
-    ['group.worker', ['hand-back']],
+    ['verifier.worker', ['hand-back']],
   ];
   const ends = ['at-start', 'with-an-error', 'silent', 'in-mid-work', 'unreadably'] as const;
   return users.flatMap(([script, journeys]) =>

@@ -78,7 +78,8 @@ export interface ReferencePitch {
 
 /** Marks records; keeps the plans of the roads it saw last. */
 export interface Remarker {
-  remark(record: RideRecord): Remark;
+  /** Of a ride of this device (`own`) the marks are not made again: they were made here. */
+  remark(record: RideRecord, own?: boolean): Remark;
   /** Rides a recording again and marks it, or null where it does not come out or cannot be ridden. */
   mark(level: Level, recording: Recording): RideReport | null;
   /** Roads that were planned so far, for measuring. */
@@ -99,8 +100,6 @@ export type FindRoad = (record: RideRecord) => Level | undefined;
 /** A remarker for records of one version of the game. */
 export function createRemarker(find: FindRoad, version: string): Remarker {
   const plans = new Map<string, Prepared>();
-  // Records never change, and a group's page asks again with every tablet that hands something over.
-  const known = new WeakMap<RideRecord, Remark>();
   let planned = 0;
   const prepared = (level: Level, recording: Recording): Prepared => {
     const job = jobOfRecording(level, recording);
@@ -115,18 +114,6 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
     if (plans.size > KEPT_PLANS && oldest.done !== true) plans.delete(oldest.value);
     return plan;
   };
-  const remarkOnce = (record: RideRecord): Remark => {
-    const level = find(record);
-    const code = refuse(record, level);
-    if (code !== null || level === undefined || record.recording === null)
-      return { kind: 'apart', record, code: code ?? 'no-recording', tick: null, total: null };
-    try {
-      return markAgain(record, record.recording, level, prepared(level, record.recording), version);
-    } catch {
-      // Numbers that pass every limit one by one can still make no bike or no rider together.
-      return { kind: 'apart', record, code: 'impossible-setup', tick: null, total: null };
-    }
-  };
   return {
     planned: () => planned,
     mark(level, recording) {
@@ -139,11 +126,23 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
         return null;
       }
     },
-    remark(record) {
-      const answer = known.get(record) ?? remarkOnce(record);
-      // A level that is not here now may be here later.
-      if (answer.kind === 'same' || answer.code !== 'unknown-level') known.set(record, answer);
-      return answer;
+    remark(record, own = false) {
+      const level = find(record);
+      const code = refuse(record, level);
+      if (code !== null || level === undefined || record.recording === null)
+        return { kind: 'apart', record, code: code ?? 'no-recording', tick: null, total: null };
+      try {
+        return markAgain(
+          record,
+          record.recording,
+          level,
+          prepared(level, record.recording),
+          own ? null : version,
+        );
+      } catch {
+        // Numbers that pass every limit one by one can still make no bike or no rider together.
+        return { kind: 'apart', record, code: 'impossible-setup', tick: null, total: null };
+      }
     },
   };
 }
@@ -180,14 +179,15 @@ function isPossible(bike: Bike, rider: Rider): boolean {
   );
 }
 
+/** Without a version the ride is of this device, and its marks are not made again. */
 function markAgain(
   record: RideRecord,
   recording: Recording,
   level: Level,
   { ground, reference }: Prepared,
-  version: string,
+  version: string | null,
 ): Remark {
-  const otherVersion = record.version !== version;
+  const otherVersion = version !== null && record.version !== version;
   const apart = (code: ApartCode, tick: number | null, total: number | null): Remark => ({
     kind: 'apart',
     record,
@@ -199,8 +199,8 @@ function markAgain(
   if (!same)
     return apart(otherVersion ? 'not-same-ride-other-version' : 'not-same-ride', firstDifferentTick, null);
   if (ride.state().phase !== 'finished') return apart('not-finished', null, null);
-  const report = ground.judge(ride.trace, level.passMark);
-  if (!saysTheSame(record, report))
+  const report = version === null ? null : ground.judge(ride.trace, level.passMark);
+  if (report !== null && !saysTheSame(record, report))
     return apart(otherVersion ? 'other-marks-other-version' : 'other-marks', null, tenths(report.total));
   return { kind: 'same', record, line: lineOf(ride.trace, ground.world.course.lengthM), reference };
 }
