@@ -12,12 +12,14 @@ import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk } from '../features/clinic/services.ts';
 import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/page.ts';
+import { Button } from '../ui/controls.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
 import { clinicWords } from '../features/clinic/words.ts';
 import { handoverWords } from '../features/handover/words.ts';
 import { sharedWords } from '../features/handover/storeWords.ts';
+import { words } from '../words/site.ts';
 import { Collect } from '../features/handover/collect.tsx';
 import { thisHost } from '../features/handover/evening.ts';
 import { HandBack } from '../features/handover/handBack.tsx';
@@ -53,8 +55,9 @@ export const collectPage: Page<Services> = (state, send, services) => (
 );
 
 function Joining({ state, send, services }: SiteProps): JSX.Element {
-  const desk = useFetched(() => services.clinic());
-  if (desk === null) return <Waiting title={handoverWords.join.title} />;
+  const fetched = useFetched(() => services.clinic());
+  const desk = fetched.one;
+  if (desk === null) return <Waiting title={handoverWords.join.title} fetched={fetched} />;
   return (
     <Join
       arrived={state.rest}
@@ -92,12 +95,14 @@ function toSession(send: Send, planId: string, tab = ''): void {
 }
 
 function Arrived({ state, send, services }: SiteProps): JSX.Element {
-  const desk = useFetched(() => services.clinic());
+  const fetched = useFetched(() => services.clinic());
+  const desk = fetched.one;
   const planId = usePlanOf(state.rest);
   const rounds = desk?.state().saved.rounds ?? [];
   const latest = rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs)[0];
   const session = rounds.find(({ plan }) => plan.id === planId) ?? (planId === null ? latest : undefined);
-  if (desk === null || planId === undefined) return <Waiting title={handoverWords.collect.title} />;
+  if (desk === null || planId === undefined)
+    return <Waiting title={handoverWords.collect.title} fetched={fetched} />;
   if (session === undefined)
     return (
       <Sheet title={handoverWords.collect.title}>
@@ -137,8 +142,9 @@ export function Carry(
 ): JSX.Element {
   const { state, services, session, tab, arrived = '' } = props;
   const { plan } = session;
-  const carry = useFetched(() => services.carry.session(plan));
-  const store = useFetched(services.carry.store);
+  const fetched = useFetched(() => services.carry.session(plan));
+  const carry = fetched.one;
+  const store = useFetched(services.carry.store).one;
   useFollowed(carry);
   useFollowed(store);
   const storeLine = <StoreLine store={store} words={sharedWords} />;
@@ -147,7 +153,7 @@ export function Carry(
     word: clinicWords.tabs.tablets,
   };
   const shared = { plan, words: handoverWords, site: site(), onSaveFile: saveFile, onCopy: copy };
-  if (carry === null) return <Waiting title={clinicWords.tablets[tab].title} />;
+  if (carry === null) return <Waiting title={clinicWords.tablets[tab].title} fetched={fetched} />;
   return (
     <BackWay.Provider value={back}>
       {tab === 'out' && <HandOut {...shared} host={thisHost()} />}
@@ -174,16 +180,17 @@ export function Carry(
 
 /** What goes to a club's own store from a session, on its pages. */
 export function Outgoing({ services }: Pick<SiteProps, 'services'>): JSX.Element {
-  const store = useFetched(services.carry.store);
+  const store = useFetched(services.carry.store).one;
   useFollowed(store);
   return <StoreLine store={store} words={sharedWords} />;
 }
 
 /** A club's own store: asking, and what has gone there. */
 export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.Element {
-  const store = useFetched(services.carry.store);
+  const fetched = useFetched(services.carry.store);
+  const store = fetched.one;
   useFollowed(store);
-  if (store === null) return <Waiting title={sharedWords.title} />;
+  if (store === null) return <Waiting title={sharedWords.title} fetched={fetched} />;
   return (
     <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
       <StorePage
@@ -201,30 +208,52 @@ export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.El
   );
 }
 
-function Waiting({ title }: { readonly title: string }): JSX.Element {
+function Waiting(props: {
+  readonly title: string;
+  readonly fetched: Pick<Fetched<unknown>, 'failed' | 'again'>;
+}): JSX.Element {
+  const { failed, again } = props.fetched;
   return (
-    <Sheet title={title}>
+    <Sheet title={props.title}>
       <section class="paper">
-        <output>{clinicWords.opening}</output>
+        <output>{failed ? clinicWords.openFailed : clinicWords.opening}</output>
+        {failed && (
+          <div class="buttons">
+            <Button strong data-fetch-again onClick={again}>
+              {words.after.tryAgain}
+            </Button>
+          </div>
+        )}
       </section>
     </Sheet>
   );
 }
 
-/** An owner, once it is there; asked for once. */
-function useFetched<T>(fetchIt: () => Promise<T>): T | null {
-  const [fetched, setFetched] = useState<T | null>(null);
+/** An owner that is fetched. */
+interface Fetched<T> {
+  /** Null while it is not there. */
+  readonly one: T | null;
+  readonly failed: boolean;
+  readonly again: () => void;
+}
+
+/** An owner, once it is there; asked for once, and again when a person says so. */
+function useFetched<T>(fetchIt: () => Promise<T>): Fetched<T> {
+  const [one, setOne] = useState<T | null>(null);
+  const [failed, setFailed] = useState(false);
+  const [times, setTimes] = useState(0);
   useEffect(() => {
     let wanted = true;
+    setFailed(false);
     fetchIt().then(
-      (one) => wanted && setFetched(() => one),
-      () => undefined,
+      (fetched) => wanted && setOne(() => fetched),
+      () => wanted && setFailed(true),
     );
     return () => {
       wanted = false;
     };
-  }, []);
-  return fetched;
+  }, [times]);
+  return { one, failed, again: () => setTimes(times + 1) };
 }
 
 /** Draws anew whenever the owner has something new. */

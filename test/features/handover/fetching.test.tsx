@@ -1,0 +1,54 @@
+/** What the pages that carry things say while their owner is on its way, when it cannot be fetched, and when it comes later. */
+import { render } from 'preact';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { KEY_ACTIONS, type Keys } from '../../../src/core/settings/settings.ts';
+import type { Services } from '../../../src/app/services.ts';
+import { initialState } from '../../../src/app/store.ts';
+import { ClubStorePage, collectPage, joinPage } from '../../../src/pages/handover/site.tsx';
+import { clinicWords } from '../../../src/pages/words/clinic.ts';
+import { noServices } from '../../app/noServices.ts';
+
+const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
+const state = initialState([], keys, '');
+const nobody = (): Promise<never> => Promise.reject(new Error('the network is gone'));
+const without: Services = { ...noServices, clinic: nobody };
+let root: HTMLElement;
+
+beforeEach(() => {
+  root = document.createElement('div');
+  document.body.append(root);
+});
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+});
+
+const said = (): string => root.querySelector('output')?.textContent ?? '';
+
+describe('a page whose owner cannot be fetched', () => {
+  it.each([
+    ['a plan is joined', () => joinPage(state, () => undefined, without)],
+    ['rides came by link', () => collectPage(state, () => undefined, without)],
+    ["a club's own store", () => <ClubStorePage services={without} />],
+  ])('says so, and what to do: %s', async (_, page) => {
+    render(page(), root);
+    expect(said()).toBe(clinicWords.opening);
+    await vi.waitFor(() => expect(said()).toBe(clinicWords.openFailed));
+  });
+
+  it('asks again when a person wants it, and says meanwhile that it is on its way', async () => {
+    let times = 0;
+    const clinic = (): Promise<never> => {
+      times += 1;
+      return times === 1 ? nobody() : new Promise(() => undefined);
+    };
+    render(
+      joinPage(state, () => undefined, { ...noServices, clinic }),
+      root,
+    );
+    await vi.waitFor(() => expect(said()).toBe(clinicWords.openFailed));
+    root.querySelector<HTMLElement>('[data-fetch-again]')?.click();
+    await vi.waitFor(() => expect([times, said()]).toEqual([2, clinicWords.opening]));
+  });
+});
