@@ -19,7 +19,7 @@ import type { Send, State } from '../state/store.ts';
 import { clinicWords } from '../features/clinic/words.ts';
 import { handoverWords } from '../features/handover/words.ts';
 import { sharedWords } from '../features/handover/storeWords.ts';
-import { words } from '../words/site.ts';
+import { commonWords } from '../words/common.ts';
 import { Collect } from '../features/handover/collect.tsx';
 import { thisHost } from '../features/handover/evening.ts';
 import { HandBack } from '../features/handover/handBack.tsx';
@@ -220,7 +220,7 @@ function Waiting(props: {
         {failed && (
           <div class="buttons">
             <Button strong data-fetch-again onClick={again}>
-              {words.after.tryAgain}
+              {commonWords.coming.tryAgain}
             </Button>
           </div>
         )}

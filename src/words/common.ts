@@ -34,7 +34,7 @@ export const commonWords = {
   /** What a person should know about the keeping, by its code. */
   health: {
     'not-fetched':
-      'A part of the game could not be fetched, so nothing is kept yet. Check the connection; the game tries again by itself.',
+      'A part of the game could not be fetched, so nothing is kept yet and your own levels are not shown. Check the connection; the game tries again by itself.',
     memory: 'This window keeps nothing. Your rides are gone when you close it.',
     'small-copy': 'Only your newest marks are kept in this window, not the rides.',
     'disk-full':

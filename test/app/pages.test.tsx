@@ -220,6 +220,17 @@ describe('what is kept', () => {
   });
 });
 
+describe('the levels', () => {
+  it('say it where own levels cannot be shown, for nobody could tell that from having none', () => {
+    send({ kind: 'keeping', code: 'not-fetched' });
+    go('levels');
+    expect(root.querySelector('[role="note"]')?.textContent).toBe(commonWords.health['not-fetched']);
+    expect(commonWords.health['not-fetched']).toContain('your own levels are not shown');
+    send({ kind: 'keeping', code: null });
+    expect(root.querySelector('[role="note"]')).toBeNull();
+  });
+});
+
 describe('a paused ride', () => {
   beforeEach(() => {
     send({ kind: 'ask-ride', levelId: level.id });
