@@ -18,6 +18,7 @@ import {
   type Volumes,
 } from './sounds.ts';
 import { isAwake, type LoopVoice, openLoop, openShot, type ShotVoice } from './voice.ts';
+import { wakeOnGesture } from './wake.ts';
 
 export interface RideAudioOptions {
   readonly volumes: Volumes;
@@ -45,21 +46,6 @@ export interface RideAudio {
 
 /** Frames missing for this long mean that nobody rides: a hidden page, a stuck one (ms). */
 const FRAMES_MISSING_MS = 500;
-
-const GESTURES = ['pointerup', 'touchend', 'keydown'] as const;
-
-/** Wakes the audio context on a gesture, whenever the browser has put it to sleep. Returns how to stop doing so. */
-function wakeOnGesture(): () => void {
-  const wake = (): void => {
-    if (!isAwake()) void (Howler.ctx as AudioContext | null)?.resume();
-  };
-  // The gesture that began the ride may still count.
-  wake();
-  for (const gesture of GESTURES) document.addEventListener(gesture, wake, true);
-  return () => {
-    for (const gesture of GESTURES) document.removeEventListener(gesture, wake, true);
-  };
-}
 
 function mapNames<Name extends string, Value>(names: readonly Name[], value: (name: Name) => Value) {
   return Object.fromEntries(names.map((name) => [name, value(name)])) as Record<Name, Value>;

@@ -10,7 +10,7 @@ export async function loadEars(look: RideLook) {
   const { volumes, muted } = look.settings;
   const audio = createRideAudio({ volumes, muted, soundUrl });
   const tone = createTone();
-  return {
+  return quietOnceBroken({
     ...audio,
     /** A steady tone (Hz) as loud as the settings say; 0 is silence. */
     tone(hz: number, settings: RideLook['settings']): void {
@@ -20,5 +20,28 @@ export async function loadEars(look: RideLook) {
       tone.stop();
       audio.stop();
     },
-  };
+  });
+}
+
+/** The same ears, which fall silent for good when one of their calls throws: a ride without sound is a ride. */
+export function quietOnceBroken<T extends { stop(): void }>(ears: T): T {
+  let broken = false;
+  const guarded =
+    (work: (...given: unknown[]) => void) =>
+    (...given: unknown[]): void => {
+      if (broken) return;
+      try {
+        work(...given);
+      } catch {
+        broken = true;
+        try {
+          ears.stop();
+        } catch {
+          // Then it ends with the page.
+        }
+      }
+    };
+  return Object.fromEntries(
+    Object.entries(ears).map(([name, work]) => [name, guarded(work as (...given: unknown[]) => void)]),
+  ) as T;
 }

@@ -11,7 +11,7 @@ import { JOURNEYS, NOTHING, type Promises } from './journeys.ts';
 import { type Observations, type Observed, WATCHED } from './list.ts';
 import { isTrueFor } from './said.ts';
 import type { Answer, Fault, How, JourneyName, Outcome, Verdict } from './types.ts';
-import { createVisit, Ended, type Visit, wasTakenAway } from './visit.ts';
+import { createVisit, Ended, takenAway, type Visit, wasTakenAway } from './visit.ts';
 
 /** Small, so that the pictures of a ride cost little. */
 const SCREEN = { width: 720, height: 520 };
@@ -157,6 +157,10 @@ export async function suffer(desk: Desk, fault: Fault): Promise<Outcome> {
       if (fault.how.kind !== 'hand' || fault.how.at !== moment || hand.happened) return;
       hand = { ...hand, happened: true };
       hand = await doByHand(fault.how.hand, { page, context, url: site.url, fault });
+      if (!hand.taken || page.isClosed()) return;
+      // Loaded anew: what was open or half done is closed, and something to go on with is there.
+      await visit.reach('the page, loaded anew', 'main h1');
+      throw takenAway();
     });
     const ended = await play(visit, fault, device, site.url, (now) => {
       promised = now;

@@ -172,5 +172,6 @@ export function createVisit(page: Page, onMoment: (moment: Moment) => Promise<vo
   };
 }
 
-/** The tab was taken away, which the person knows. */
+/** The journey ends here because its page was taken away, which the person knows: they did it, or saw it. */
+export const takenAway = (): Ended => new Ended('told', LOST);
 export const wasTakenAway = (ended: Ended): boolean => ended.message === LOST;
