@@ -1,12 +1,12 @@
 /** What the pages that carry things say while their owner is on its way, when it cannot be fetched, and when it comes later. */
 import { render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { KEY_ACTIONS, type Keys } from '../../../src/core/settings/settings.ts';
-import type { Services } from '../../../src/app/services.ts';
-import { initialState } from '../../../src/app/store.ts';
-import { ClubStorePage, collectPage, joinPage } from '../../../src/pages/handover/site.tsx';
-import { clinicWords } from '../../../src/pages/words/clinic.ts';
-import { noServices } from '../../app/noServices.ts';
+import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import type { Services } from '../../src/app/services.ts';
+import { initialState } from '../../src/state/store.ts';
+import { ClubStorePage, collectPage, joinPage } from '../../src/app/carryPages.tsx';
+import { clinicWords } from '../../src/features/clinic/words.ts';
+import { noServices } from './noServices.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 const state = initialState([], keys, '');
