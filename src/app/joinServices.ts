@@ -9,7 +9,6 @@ import type { RideLook } from './ride/views.ts';
 import type { State } from '../state/store.ts';
 import type { Trouble } from './device/trouble.ts';
 import { reportOf } from './device/troubleReport.ts';
-import { startTwoRides } from './ride/twoRides.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { trustedScript } from './device/trustedScripts.ts';
 import { keyOfGearJob, PlannerCancelled } from '../worker/client.ts';
@@ -51,7 +50,7 @@ export function joinServices(joined: Joined): Services {
         : { ok: false, sentence: unfinishedWords.notKept };
     },
     saveReport: () => saveReport(joined),
-    rideTwo: (wish) => startTwoRides(wish, look, judging),
+    rideTwo: async (wish) => (await import('./ride/twoRides.ts')).startTwoRides(wish, look, judging),
     async judgeRide(result, units) {
       const { level, recording } = result;
       const { report, reference } = await planner.judge(level, recording);

@@ -1,5 +1,4 @@
 /** The pages there are, one line each. An address without a page here leads to the start page. */
-import { aboutPage } from '../features/about/page.tsx';
 import type { View } from '../state/address.ts';
 import { lazyPage } from './lazy.tsx';
 import type { Services } from './services.ts';
@@ -13,6 +12,10 @@ const levels = lazyPage(
   async () => (await import('../features/levels/page.tsx')).levelsPage,
 );
 const bike = lazyPage(commonWords.nav.bike, async () => (await import('../features/bike/page.tsx')).bikePage);
+const about = lazyPage(
+  commonWords.nav.about,
+  async () => (await import('../features/about/page.tsx')).aboutPage,
+);
 const progress = lazyPage(
   commonWords.nav.progress,
   async () => (await import('../features/progress/page.tsx')).progressPage,
@@ -41,7 +44,7 @@ export const preloadAfterRide = debrief.preload;
 
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
-  await Promise.all([levels, bike, progress, gearCheck, two, debrief].map((one) => one.preload()));
+  await Promise.all([levels, bike, about, progress, gearCheck, two, debrief].map((one) => one.preload()));
 };
 
 export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
@@ -54,7 +57,7 @@ export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
   gearcheck: gearCheck.page,
   two: two.page,
   bench: bench.page,
-  about: aboutPage,
+  about: about.page,
   clinic: clinic.page,
   join: join.page,
   collect: collect.page,

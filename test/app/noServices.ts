@@ -5,7 +5,7 @@ const nobody = (): Promise<never> => Promise.reject(new Error('nobody is there i
 
 export const noServices: Services = {
   checkGears: () => () => undefined,
-  rideTwo: () => ({ resume: () => undefined, stop: () => undefined }),
+  rideTwo: nobody,
   judgeRide: nobody,
   carry: { session: nobody, store: nobody, readRides: nobody },
   clinic: () => new Promise(() => undefined),

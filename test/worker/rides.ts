@@ -7,7 +7,8 @@ import type { Bike, Rider } from '../../src/core/model/types.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
 import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
-import { type RideJob, setupOfJob, worldOfJob } from '../../src/core/ride/job.ts';
+import { type RideJob, setupOfJob } from '../../src/core/ride/job.ts';
+import { worldOfJob } from '../../src/core/ride/world.ts';
 
 /** A bundled level by its id. */
 export function levelById(id: string): Level {

@@ -2,6 +2,7 @@
  * Menus with one switch: what can be chosen gets the focus, one after the other, and Space or Enter takes what has
  * it. Works on whatever is in the document; a ride that is going on is left alone.
  */
+import type { Settings } from '../../core/settings/settings.ts';
 
 const CHOICES = 'a[href], button, select, summary, input:not([type="text"], [type="file"])';
 
@@ -18,6 +19,19 @@ export function choicesOf(root: Document): readonly HTMLElement[] {
 export function nextChoice(choices: readonly HTMLElement[], focused: Element | null): HTMLElement | null {
   const at = choices.findIndex((one) => one === focused);
   return choices[(at + 1) % Math.max(1, choices.length)] ?? null;
+}
+
+let scanned = '';
+let stopScanning = (): void => undefined;
+
+/** Scans for those who asked for it; never during a ride. */
+export function followScanning({ scanning, scanS }: Pick<Settings, 'scanning' | 'scanS'>): void {
+  const key = scanning ? String(scanS) : '';
+  if (key === scanned) return;
+  scanned = key;
+  stopScanning();
+  const active = (): boolean => !['ready', 'riding'].includes(document.body.dataset['rideState'] ?? '');
+  stopScanning = key === '' ? () => undefined : startScanning({ everyS: scanS, active });
 }
 
 /** Options of the scanning. */

@@ -2,13 +2,14 @@
 import { parseLevel } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import {
+  LONGEST_RIDE_TICKS,
   parseRecording,
   readBike,
   readRider,
   RECORDING_SCHEMA,
   type RideSetup,
 } from '../../core/ride/recording.ts';
-import { LONGEST_RIDE_TICKS, type RecordedPart } from '../../core/ride/run.ts';
+import type { RecordedPart } from '../../core/ride/run.ts';
 import type { GroupTurn } from '../../state/groupTurn.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import type { Shape } from '../../storage/index.ts';

@@ -3,7 +3,8 @@
  * chains dropped, time. Judging a ride is the coach's business, not this file's.
  */
 import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
-import { type Controller, LONGEST_RIDE_TICKS, type LiveRide, startRide } from '../../core/ride/run.ts';
+import { LONGEST_RIDE_TICKS } from '../../core/ride/recording.ts';
+import { type Controller, type LiveRide, startRide } from '../../core/ride/run.ts';
 import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 

@@ -2,13 +2,11 @@
  * Everything that decides a ride before anybody rides it: road, seed, bike, rider and easing. Two jobs with one key
  * have the same reference ride.
  */
-import { courseOfLevel, levelHash } from '../level/build.ts';
+import { levelHash } from '../level/build.ts';
 import type { Level } from '../level/schema.ts';
 import { hashJson } from '../math/hash.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import type { Recording, RideSetup } from './recording.ts';
-import type { RideWorld } from './types.ts';
-import { buildRideWorld } from './world.ts';
 
 /** One ride to be made: this road, on this bike, by this rider. Plain data. */
 export interface RideJob {
@@ -28,11 +26,6 @@ export function jobOfRecording(level: Level, recording: RideSetup): RideJob {
 /** Fingerprint of everything that decides the reference ride of a job; title, words and pass mark do not count. */
 export function keyOfJob({ level, seed, bike, rider, autoEase }: RideJob): string {
   return hashJson({ level: levelHash(level), seed, bike, rider, autoEase });
-}
-
-/** The world of a job. Throws where bike and rider cannot be put together. */
-export function worldOfJob({ level, seed, bike, rider, autoEase }: RideJob): RideWorld {
-  return buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
 }
 
 /** What a recording of this job says about itself. */

@@ -11,6 +11,9 @@ import type { RideCommand, RideState, TimedCommand } from './types.ts';
 export const RECORDING_SCHEMA = 1;
 /** Version of the physics; raised when any recording comes out differently than before. */
 export const PHYSICS_VERSION = '1';
+/** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
+export const LONGEST_RIDE_TICKS = 3600 * 120;
+
 /** Ticks between two fingerprints. */
 export const CHECKPOINT_TICKS = 600;
 

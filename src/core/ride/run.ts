@@ -7,6 +7,7 @@ import {
   CHECKPOINT_TICKS,
   commandsByTick,
   hashState,
+  LONGEST_RIDE_TICKS,
   RECORDING_SCHEMA,
   type Recording,
   type RideSetup,
@@ -46,9 +47,6 @@ export interface RecordedPart {
 
 /** Somebody who rides: asked before every tick, answers with commands. Reads the state, but never keeps it. */
 export type Controller = (state: RideState) => readonly RideCommand[];
-
-/** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
-export const LONGEST_RIDE_TICKS = 3600 * 120;
 
 const NOTHING: readonly RideEvent[] = [];
 

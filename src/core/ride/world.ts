@@ -2,9 +2,11 @@
  * Puts road, bike and rider together for one ride, and makes the state before the first tick.
  */
 import type { Course } from '../course/types.ts';
+import { courseOfLevel } from '../level/build.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
 import type { Bike, Rider } from '../model/types.ts';
+import type { RideJob } from './job.ts';
 import { TICK_S } from './step.ts';
 import type { RideState, RideWorld } from './types.ts';
 
@@ -37,6 +39,11 @@ export function buildRideWorld(
     startSprocketIndex: start.gear.sprocketIndex,
     airDensityKgM3: AIR_DENSITY_KG_M3,
   };
+}
+
+/** The world of a job. Throws where bike and rider cannot be put together. */
+export function worldOfJob({ level, seed, bike, rider, autoEase }: RideJob): RideWorld {
+  return buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
 }
 
 /** The state before the first tick, or one to ask "what if" from: any place, speed and gear. */

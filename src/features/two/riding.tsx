@@ -75,7 +75,8 @@ function useRides(props: Props, root: { readonly current: HTMLElement | null }) 
     const places = { left: placesOf(root.current, 'left'), right: placesOf(root.current, 'right') };
     if (level === null || places.left === null || places.right === null) return undefined;
     const finished: Partial<Record<Side, RideResult>> = {};
-    rides.current = services.rideTwo({
+    let left = false;
+    const begun = services.rideTwo({
       level,
       sides,
       autoEase,
@@ -88,7 +89,17 @@ function useRides(props: Props, root: { readonly current: HTMLElement | null }) 
         if (left !== undefined && right !== undefined) onDone({ left, right });
       },
     });
-    return () => rides.current?.stop();
+    begun.then(
+      (both) => {
+        if (left) both.stop();
+        else rides.current = both;
+      },
+      () => setFailed(true),
+    );
+    return () => {
+      left = true;
+      rides.current?.stop();
+    };
     // The rides are those of the choice this was drawn with first; another choice is another key.
   }, []);
   return { shown, failed, resume: () => rides.current?.resume() };

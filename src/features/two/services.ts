@@ -26,8 +26,8 @@ export interface TwoWish {
 
 /** What the page asks of the app. */
 export interface TwoServices {
-  /** Two rides side by side; they go on until they are stopped. */
-  readonly rideTwo: (wish: TwoWish) => TwoRides;
+  /** Two rides side by side; they go on until they are stopped. Rejects where what rides cannot be fetched. */
+  readonly rideTwo: (wish: TwoWish) => Promise<TwoRides>;
   /** Marks a ride that is over, with the one thing to change in words; rejects where it cannot be done. */
   readonly judgeRide: (result: RideResult, units: Settings['units']) => Promise<JudgedWithAdvice>;
 }

@@ -11,8 +11,8 @@ import { canonicalJson } from '../../math/hash.ts';
 import { bikeById, riderById } from '../../model/presets.ts';
 import type { Bike, Rider } from '../../model/types.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
-import type { Recording } from '../../ride/recording.ts';
-import { LONGEST_RIDE_TICKS, replayRecording } from '../../ride/run.ts';
+import { LONGEST_RIDE_TICKS, type Recording } from '../../ride/recording.ts';
+import { replayRecording } from '../../ride/run.ts';
 import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
 import { lineOf, type RideLine } from './rideLine.ts';
 

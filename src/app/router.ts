@@ -1,0 +1,53 @@
+/** The address bar and the title follow the state, and the state follows the address bar. */
+import { type Address, hashOf, parseAddress } from '../state/address.ts';
+import { addressOf, type State } from '../state/store.ts';
+import { commonWords } from '../words/common.ts';
+import { PAGES } from './pageTable.ts';
+
+/** The address, or the start page where no page stands behind it. */
+export function reachableHash(): string {
+  return PAGES[parseAddress(location.hash).view] === undefined ? '' : location.hash;
+}
+
+/** Shows where a state belongs. */
+export interface Router {
+  /** Writes the address; a new page begins at its top, with its heading in focus and in the title. */
+  follow(state: State): void;
+}
+
+/** Joins the pages under `root`, first shown as `first`, to the address bar; `go` hears where somebody went. */
+export function joinRouter(root: HTMLElement, first: State, go: (address: Address) => void): Router {
+  let shownView = first.view;
+  /** The address the state has been told of. */
+  let seenHash = location.hash;
+  window.addEventListener('hashchange', () => {
+    seenHash = location.hash;
+    go(parseAddress(reachableHash()));
+  });
+  /** Leaving a ride replaces the address, or "back" would begin another. */
+  const writeAddress = (state: State): void => {
+    // Somebody is on their way elsewhere and the browser has not told yet: what happens meanwhile must not call them back.
+    if (location.hash !== seenHash) return;
+    const hash = hashOf(addressOf(state));
+    if (hash === (location.hash || '#start')) return;
+    const replace = shownView === 'ride' || parseAddress(location.hash).view === 'ride';
+    if (replace) history.replaceState(null, '', hash);
+    else history.pushState(null, '', hash);
+    seenHash = location.hash;
+  };
+  const arrive = ({ view }: State): void => {
+    const heading = root.querySelector('h1');
+    const { name } = commonWords;
+    document.title = view === 'start' ? name : `${heading?.textContent ?? ''} · ${name}`;
+    if (view === shownView) return;
+    shownView = view;
+    window.scrollTo(0, 0);
+    heading?.focus({ preventScroll: true });
+  };
+  return {
+    follow(state) {
+      writeAddress(state);
+      arrive(state);
+    },
+  };
+}

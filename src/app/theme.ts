@@ -1,0 +1,43 @@
+/** How the page looks for this player on this device, and what style sheets and those who look from outside read. */
+import type { State } from '../state/store.ts';
+import type { RideLook } from './ride/views.ts';
+
+const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
+const hasCoarsePointer = window.matchMedia('(pointer: coarse)');
+
+/** Whoever asks every page for more contrast gets the theme made for sunlight. */
+export const usualTheme = (): 'field' | 'indoor' =>
+  window.matchMedia('(prefers-contrast: more)').matches ? 'field' : 'indoor';
+
+/** Calls back when the device begins to ask for less motion, or no longer does. */
+export function onMotionChange(tell: () => void): void {
+  wantsLessMotion.addEventListener('change', tell);
+}
+
+/** Settings and device put together. */
+export function lookOf({ settings }: Pick<State, 'settings'>): RideLook {
+  const { motion, pads } = settings;
+  return {
+    settings,
+    reducedMotion: motion === 'reduced' || (motion === 'system' && wantsLessMotion.matches),
+    showPads: pads === 'always' || (pads === 'auto' && hasCoarsePointer.matches),
+  };
+}
+
+/** Writes view, ride, theme and motion where style sheets find them. */
+export function markDocument(state: State): void {
+  document.body.dataset['view'] = state.view;
+  if (state.ride === null) delete document.body.dataset['rideState'];
+  else document.body.dataset['rideState'] = state.ride.phase;
+  markTheme(state.settings.theme);
+  document.documentElement.dataset['motion'] = lookOf(state).reducedMotion ? 'reduced' : 'full';
+}
+
+/** The browser's own frame takes the colour of the paper. */
+function markTheme(theme: string): void {
+  const { documentElement } = document;
+  if (documentElement.dataset['theme'] === theme) return;
+  documentElement.dataset['theme'] = theme;
+  const paper = getComputedStyle(documentElement).getPropertyValue('--paper').trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
+}
