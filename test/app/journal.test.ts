@@ -192,6 +192,28 @@ describe('a journal', { timeout: 60_000 }, () => {
     expect((await storage.exportAll()).records).toEqual([]);
   });
 
+  it('is waited for until it has begun, but not where it cannot begin, and not for ever', async () => {
+    const order: string[] = [];
+    const { storage } = await openQuickStorage();
+    let open = (_: Storage): void => undefined;
+    const slow = new Promise<Storage>((resolve) => {
+      open = resolve;
+    });
+    const putRecord: Storage['putRecord'] = async (record) => {
+      const answer = await storage.putRecord(record);
+      order.push('in the database');
+      return answer;
+    };
+    const waited = openJournal('slow', what, () => slow)
+      .begun(60_000)
+      .then(() => order.push('the pedals turn'));
+    open({ ...storage, health: storage.health, damaged: storage.damaged, putRecord });
+    await waited;
+    expect(order).toEqual(['in the database', 'the pedals turn']);
+    await openJournal('missing', what, () => Promise.reject(new Error('not fetched'))).begun(60_000);
+    await openJournal('never', what, () => new Promise(() => undefined)).begun(20);
+  });
+
   it('that cannot be written costs the ride nothing', async () => {
     const ride = startRide(world);
     let asked = 0;

@@ -47,6 +47,8 @@ export interface JournalOf {
 
 /** The journal of one ride. Nothing here throws or keeps a picture waiting. */
 export interface Journal {
+  /** Comes when it has begun, or cannot, but no later than after so long (ms): from then on a ride is kept as it is ridden. */
+  begun(limitMs: number): Promise<void>;
   /** The ride went on; called with every picture. `shifted` where a lever was pushed. */
   note(ride: LiveRide, shifted: boolean): void;
   /** Writes what is not written yet; true once it is in the database. */
@@ -128,6 +130,11 @@ class Writer implements Journal {
     const saved = await mine.catch(() => false);
     if (!saved && this.#headWritten === mine) this.#headWritten = null;
     return saved;
+  }
+
+  async begun(limitMs: number): Promise<void> {
+    const late = new Promise((resolve) => setTimeout(resolve, limitMs));
+    await Promise.race([this.#headWritten?.catch(() => false), late]);
   }
 
   partCount(): number {

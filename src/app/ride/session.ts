@@ -87,6 +87,11 @@ export interface HaltedRide {
   readonly kept: Promise<boolean>;
 }
 
+/**
+ * The pedals turn when the journal has begun, or after so long (ms): a browser that has much to do opens its database
+ * late, and what is ridden before then would be lost with the tab.
+ */
+const JOURNAL_WAIT_MS = 5000;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
@@ -188,7 +193,9 @@ class Session implements RideSession {
       () => undefined,
     );
     try {
-      this.#rooms = await loadRideRooms();
+      const rooms = await loadRideRooms();
+      await this.#options.journal?.begun(JOURNAL_WAIT_MS);
+      this.#rooms = rooms;
     } catch (error) {
       if (!this.#destroyed) this.#options.onFailed('not-fetched', error);
       return;
