@@ -98,7 +98,7 @@ async function play(
 ): Promise<Ended | null> {
   const journey = JOURNEYS[fault.journey];
   let promises = NOTHING;
-  const bag = { ...device.bag, mark: fault.name.slice(0, 40) };
+  const bag = { ...device.bag, mark: fault.name.slice(0, 40).trim() };
   try {
     await visit.page.goto(url + journey.from, { waitUntil: 'commit' }).catch(() => undefined);
     await journey.go(visit, bag, (more) => {

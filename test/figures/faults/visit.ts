@@ -146,7 +146,7 @@ export function createVisit(page: Page, onMoment: (moment: Moment) => Promise<vo
       await page
         .locator(selector)
         .first()
-        .click({ timeout: 12_000 })
+        .click({ timeout: 40_000 })
         .catch(async (error: unknown) => {
           // What lies over the button may say why.
           const now = await look(page, []);
