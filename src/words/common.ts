@@ -35,6 +35,7 @@ export const commonWords = {
   health: {
     'not-fetched':
       'A part of the game could not be fetched, so nothing is kept yet and your own levels are not shown. Check the connection; the game tries again by itself.',
+    slow: 'What is kept on this device has not been opened yet, so your own levels and your results are not shown. If this stays, load the page anew.',
     memory: 'This window keeps nothing. Your rides are gone when you close it.',
     'small-copy': 'Only your newest marks are kept in this window, not the rides.',
     'disk-full':

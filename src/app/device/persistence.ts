@@ -44,8 +44,11 @@ export type RiddenRide = Pick<RideResult, 'level' | 'recording'>;
 /** The storage's part of the program is fetched again after so long (ms), and as soon as there is a network. */
 const AGAIN_AFTER_MS = 5000;
 
+/** Nothing is said of a storage that comes within so long (ms). */
+const SLOW_MS = 15_000;
+
 /** Opens the keeping and follows the store. */
-export function joinKeeping(store: Store, keys: Keys): Keeping {
+export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = SLOW_MS): Keeping {
   const untouched = store.state().settings;
   let whileDeaf = (change: () => void): void => change();
   let opened: Promise<Storage> | null = null;
@@ -60,7 +63,10 @@ export function joinKeeping(store: Store, keys: Keys): Keeping {
     const own = await kept.listLevels();
     store.send({ kind: 'own-levels', levels: own.map((one) => one.level) });
   };
+  // Neither come nor failed: nobody could tell that from a device on which nothing is kept.
+  const slow = window.setTimeout(() => store.send({ kind: 'keeping', code: 'slow' }), slowMs);
   const begin = async (kept: Storage): Promise<void> => {
+    window.clearTimeout(slow);
     followHealth(store, kept);
     whileDeaf = await bringBack(store, kept, keys, untouched);
     await refresh();
@@ -186,7 +192,7 @@ async function bringBack(
   return followChoices(store, kept, choices ?? { settings: untouched, cautionsSeen: false });
 }
 
-async function open(): Promise<Storage> {
+async function openHere(): Promise<Storage> {
   const { openStorage } = await import('../../storage/index.ts');
   return openStorage();
 }

@@ -5,8 +5,24 @@ import { initialState } from '../../../src/state/store.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { joinKeeping } from '../../../src/app/device/persistence.ts';
 import { bundledLevels } from '../../../src/app/levels.ts';
+import type { Storage } from '../../../src/storage/index.ts';
+import { commonWords } from '../../../src/words/common.ts';
+import { openWithoutDatabase } from '../../storage/given.ts';
 
 const kept = (): string[] => Object.keys(localStorage).filter((key) => key.startsWith('before-the-hill.'));
+
+it('a storage that does not come is told about, and no longer once it is there', async () => {
+  const store = createStore(initialState(bundledLevels(), DEFAULT_KEYS, ''));
+  let come = (_: Storage): void => undefined;
+  const late = new Promise<Storage>((resolve) => {
+    come = resolve;
+  });
+  joinKeeping(store, DEFAULT_KEYS, () => late, 20);
+  await expect.poll(() => store.state().keeping).toBe('slow');
+  expect(commonWords.health['slow']).toContain('not been opened yet');
+  come(await openWithoutDatabase());
+  await expect.poll(() => store.state().keeping).not.toBe('slow');
+});
 
 it('choices that were deleted are not written back, neither by a change elsewhere nor when the page is left', async () => {
   localStorage.clear();
