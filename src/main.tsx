@@ -18,7 +18,7 @@ import { App } from './app/app.tsx';
 import { joinJudging } from './app/device/scoring.ts';
 import { joinKeeping } from './app/device/persistence.ts';
 import { followScanning } from './app/device/scanning.ts';
-import { openTroubleDesk } from './app/device/trouble.ts';
+import { openTroubleLog } from './app/device/trouble.ts';
 import { joinOffline } from './app/device/updates.ts';
 import { keepAwake } from './app/device/wakeLock.ts';
 import { joinClinic } from './app/group/clinic.ts';
@@ -41,7 +41,7 @@ const store = createStore(
 );
 const root = document.getElementById('app') as HTMLElement;
 const look = () => lookOf(store.state());
-const trouble = openTroubleDesk(window, () => rideHost.onTrouble());
+const trouble = openTroubleLog(window, () => rideHost.onTrouble());
 const keeping = joinKeeping(store, DEFAULT_KEYS);
 const judging = joinJudging(store, keeping, (error) => trouble.note('worker', error));
 const clinic = joinClinic(store, keeping, judging);

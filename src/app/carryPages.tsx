@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { startRound } from '../core/group/handRound.ts';
+import { startQueue } from '../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import { offerFile } from '../charts/picture.ts';
 import { nameOf } from '../features/clinic/say.ts';
@@ -21,7 +21,7 @@ import { handoverWords } from '../features/handover/words.ts';
 import { sharedWords } from '../features/handover/storeWords.ts';
 import { commonWords } from '../words/common.ts';
 import { Collect } from '../features/handover/collect.tsx';
-import { thisHost } from '../features/handover/evening.ts';
+import { thisHost } from '../features/handover/readiness.ts';
 import { HandBack } from '../features/handover/handBack.tsx';
 import { HandOut } from '../features/handover/handOut.tsx';
 import { Join } from '../features/handover/join.tsx';
@@ -82,7 +82,7 @@ async function join(desk: ClinicDesk, plan: ClinicPlan): Promise<void> {
   const round: SavedRound = {
     plan,
     deviceId: desk.newId(),
-    round: startRound(plan),
+    round: startQueue(plan),
     startedAtMs: desk.now(),
     feels: {},
   };

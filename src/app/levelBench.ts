@@ -7,7 +7,7 @@ import { readUnfinished } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
 import { keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Keeping } from './device/persistence.ts';
-import type { BenchServices, KeepAnswer, ReferenceJob, UnfinishedShelf } from '../features/bench/services.ts';
+import type { BenchServices, KeepAnswer, ReferenceJob, DraftStore } from '../features/bench/services.ts';
 import type { SaveAnswer } from '../storage/index.ts';
 import { type Planner, PlannerCancelled } from '../worker/client.ts';
 import { trustedScript } from './device/trustedScripts.ts';
@@ -22,9 +22,9 @@ const UNFINISHED_ID = 'bench';
 const UNFINISHED_SCHEMA = 1;
 
 /** Opens the desk. */
-export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices {
+export function openLevelBench(keeping: Keeping, planner: Planner): BenchServices {
   const importer = createGpxImporter(() => startGpxWorker(trustedScript));
-  const records = recordShelf(keeping);
+  const records = recordedStore(keeping);
   const levels = {
     keep: (level: Level) => changed(keeping, async () => (await keeping.storage).saveLevel(level)),
     remove: (id: string) => changed(keeping, async () => (await keeping.storage).deleteLevel(id)),
@@ -33,7 +33,7 @@ export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices
   return {
     ...levels,
     ...records,
-    ...unfinishedShelf(keeping, records.recordedOf),
+    ...draftStore(keeping, records.recordedOf),
     async plan(job, onShare) {
       try {
         const { trace, report } = await planner.prepare(rideJob(job), onShare);
@@ -52,7 +52,7 @@ export function openBenchDesk(keeping: Keeping, planner: Planner): BenchServices
   };
 }
 
-function recordShelf(
+function recordedStore(
   keeping: Keeping,
 ): Pick<BenchServices, 'keepRecorded' | 'recordedOf' | 'forgetRecorded'> {
   return {
@@ -76,10 +76,10 @@ function recordShelf(
   };
 }
 
-function unfinishedShelf(
+function draftStore(
   keeping: Keeping,
   recordedOf: (levelId: string) => Promise<readonly RecordedSample[] | null>,
-): UnfinishedShelf {
+): DraftStore {
   return {
     async keepUnfinished(level) {
       // What could not be read again is no help.

@@ -3,7 +3,7 @@ import { courseOfLevel } from '../core/level/build.ts';
 import { frameOf } from '../core/ride/frame.ts';
 import { buildRideWorld, startState } from '../core/ride/world.ts';
 import { bundledLevels } from './levels.ts';
-import { kitLook } from '../core/settings/kit.ts';
+import { outfitLook } from '../core/settings/outfit.ts';
 import { isChild, type Settings } from '../core/settings/settings.ts';
 
 /** The near foot low and forward, so that both legs are seen. */
@@ -22,5 +22,5 @@ export async function paintRider(
   if (level === undefined) return;
   const world = buildRideWorld(courseOfLevel(level), bike, rider);
   const frame = { ...frameOf(world, startState(world)), crankTurns: CRANK_TURNS };
-  paintPortrait(canvas, { bike, kit: kitLook(kit), theme, childRider: isChild(rider), frame });
+  paintPortrait(canvas, { bike, kit: outfitLook(kit), theme, childRider: isChild(rider), frame });
 }

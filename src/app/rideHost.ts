@@ -13,7 +13,7 @@ import type { RideFailure, RideShown, State } from '../state/store.ts';
 import type { TroubleShown, UnfinishedRide } from '../state/unfinished.ts';
 import { ridePlacesIn } from '../ui/rideSpot.tsx';
 import type { Judging } from './device/scoring.ts';
-import type { TroubleDesk } from './device/trouble.ts';
+import type { TroubleLog } from './device/trouble.ts';
 import type { Clinic } from './group/clinic.ts';
 import { preloadAfterRide } from './pageTable.ts';
 import type { Journal } from './ride/journal.ts';
@@ -31,7 +31,7 @@ export interface RideHostOptions {
   readonly judging: Judging;
   readonly clinic: Pick<Clinic, 'finished'>;
   readonly unfinished: UnfinishedRides;
-  readonly trouble: Pick<TroubleDesk, 'note' | 'report'>;
+  readonly trouble: Pick<TroubleLog, 'note' | 'report'>;
   readonly look: () => RideLook;
 }
 

@@ -6,7 +6,7 @@ import type { Bike } from '../core/model/types.ts';
 import type { RideFrame } from '../core/ride/types.ts';
 import { paletteFor, riderTones } from './paint/palette.ts';
 import { deviceScale } from './paint/sheet.ts';
-import type { KitLook, Look } from './engine/types.ts';
+import type { OutfitLook, Look } from './engine/types.ts';
 import { BikeView } from './views/bike.ts';
 import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
 import { Place } from './views/place.ts';
@@ -16,7 +16,7 @@ import { RiderView } from './views/rider.ts';
 /** What is to be seen. */
 export interface PortraitOptions {
   readonly bike: Bike;
-  readonly kit: KitLook;
+  readonly kit: OutfitLook;
   readonly theme: Look['theme'];
   readonly childRider: boolean;
   /** Riding along: any frame of a ride on this bike. */

@@ -10,7 +10,7 @@ import type { Guess, RideResult } from '../core/coach/results.ts';
 export type Kept =
   | { readonly state: 'saving' }
   | { readonly state: 'saved' }
-  | { readonly state: 'not-saved'; readonly code: string; readonly smallCopy: boolean };
+  | { readonly state: 'not-saved'; readonly code: string; readonly localBackup: boolean };
 
 /** A finished ride with its debrief. */
 export interface AfterRide extends RideResult {

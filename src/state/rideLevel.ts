@@ -3,14 +3,14 @@
  * own level as it is, a level that is being tried, or a check ride. Pure; the same address and results give the same road.
  */
 import type { KeptResult } from '../core/coach/results.ts';
-import { checkLevel, freeLevel, nextNotch, notchedLevel } from '../core/level/generate.ts';
+import { checkLevel, freeLevel, nextDifficultyStep, levelAtStep } from '../core/level/generate.ts';
 import type { Level } from '../core/level/schema.ts';
 import { decodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
 
 /** A road to ride, and how much harder (positive) or gentler it is than the level as it was drawn. */
 export interface RideRoad {
   readonly level: Level;
-  readonly notch: number;
+  readonly difficultyStep: number;
 }
 
 /** What is looked into. */
@@ -32,23 +32,23 @@ export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
   if (check !== null)
     return {
       level: checkLevel(Number(check[2]) >>> 0, check[1] === 'children' ? 'children' : 'everyone'),
-      notch: 0,
+      difficultyStep: 0,
     };
   if (isFreeRide(rest)) {
     const free = decodeFreeRide(rest);
-    return free.ok ? { level: freeLevel(free.wish), notch: 0 } : null;
+    return free.ok ? { level: freeLevel(free.wish), difficultyStep: 0 } : null;
   }
   if (rest === TRIAL) {
     const { trial = null } = known;
-    return trial === null ? null : { level: trial, notch: 0 };
+    return trial === null ? null : { level: trial, difficultyStep: 0 };
   }
   // An own road is ridden as it was drawn: a group is going to ride it just so.
   const own = known.ownLevels?.find((one) => one.id === rest);
-  if (own !== undefined) return { level: own, notch: 0 };
+  if (own !== undefined) return { level: own, difficultyStep: 0 };
   const level = known.levels.find((one) => one.id === rest);
   if (level === undefined) return null;
-  const notch = notchAfter(level, known.results);
-  return { level: notchedLevel(level, notch, level.seed + notch), notch };
+  const difficultyStep = difficultyStepAfter(level, known.results);
+  return { level: levelAtStep(level, difficultyStep, level.seed + difficultyStep), difficultyStep };
 }
 
 /** Address of a check ride on a road nobody has seen. */
@@ -57,13 +57,14 @@ export function checkAddress(audience: Level['audience'], seed: number): string 
 }
 
 /** Walks through all rides of a level in the order they were ridden. */
-export function notchAfter(level: Level, results: readonly KeptResult[]): number {
+export function difficultyStepAfter(level: Level, results: readonly KeptResult[]): number {
   const totals = results
     .filter((result) => result.levelId === level.id && result.kind === 'ride')
     .toSorted((a, b) => a.atMs - b.atMs)
     .map((result) => result.total);
   return totals.reduce(
-    (notch, _, i) => nextNotch(notch, totals.slice(Math.max(0, i - 1), i + 1), level.passMark),
+    (difficultyStep, _, i) =>
+      nextDifficultyStep(difficultyStep, totals.slice(Math.max(0, i - 1), i + 1), level.passMark),
     0,
   );
 }

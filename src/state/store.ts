@@ -24,7 +24,7 @@ import {
 export interface RideShown {
   readonly level: Level;
   /** How much steeper (positive) or gentler than drawn, after how the last rides went. */
-  readonly notch: number;
+  readonly difficultyStep: number;
   /** Set while a finished ride is watched again: from where. */
   readonly watchFromM: number | null;
   /** Set while a ride that broke off is ridden on. */
@@ -278,7 +278,7 @@ function askRide(state: State, rest: string): State {
   // A link to a free ride that cannot be read is shown where another one can be made.
   if (road === null) return { ...state, view: 'levels', rest: isFreeRide(rest) ? rest : '', ride: null };
   if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
-  return onTheRoad(state, rest, { level: road.level, notch: road.notch });
+  return onTheRoad(state, rest, { level: road.level, difficultyStep: road.difficultyStep });
 }
 
 function acceptCautions(state: State): State {
@@ -315,7 +315,7 @@ function lookAt(state: State, { result, report, reference }: JudgedRide): State 
     report,
     reference,
     share: null,
-    kept: { state: 'not-saved', code: 'somebody-else', smallCopy: false },
+    kept: { state: 'not-saved', code: 'somebody-else', localBackup: false },
   };
   return { ...state, view: 'debrief', rest: '', dialog: null, ride: null, last };
 }
@@ -323,7 +323,8 @@ function lookAt(state: State, { result, report, reference }: JudgedRide): State 
 function onTheRoad(
   state: State,
   rest: string,
-  ride: Pick<RideShown, 'level'> & Partial<Pick<RideShown, 'notch' | 'watchFromM' | 'goesOn' | 'group'>>,
+  ride: Pick<RideShown, 'level'> &
+    Partial<Pick<RideShown, 'difficultyStep' | 'watchFromM' | 'goesOn' | 'group'>>,
 ): State {
   const attempt = (state.ride?.attempt ?? 0) + 1;
   return {
@@ -333,7 +334,7 @@ function onTheRoad(
     dialog: null,
     trouble: null,
     ride: {
-      notch: 0,
+      difficultyStep: 0,
       watchFromM: null,
       goesOn: null,
       group: null,

@@ -3,7 +3,7 @@
  * and a transaction that hangs is given up. What is read and written is decided by others.
  */
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
-import { clearAll, databaseDesk, type Desk, SHELVES } from './desk.ts';
+import { clearAll, databaseAccess, type StoreAccess, STORES } from './access.ts';
 import { Fault, faultWhileUsing, isFull, isLost, within } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
@@ -26,7 +26,7 @@ export interface Connection {
    * called several times; what an earlier call wrote is then undone.
    * @throws Fault
    */
-  run<T>(mode: Mode, work: (desk: Desk) => Promise<T>): Promise<T>;
+  run<T>(mode: Mode, work: (access: StoreAccess) => Promise<T>): Promise<T>;
   /** Empties the whole database. @throws Fault */
   clear(): Promise<void>;
   /** Lets go of the database; the next use opens it again. */
@@ -58,7 +58,7 @@ export function createConnection(options: OpenerOptions): Connection {
   };
   return {
     close: opener.close,
-    run: (mode, work) => run(mode, (transaction) => work(databaseDesk(transaction))),
+    run: (mode, work) => run(mode, (transaction) => work(databaseAccess(transaction))),
     clear: () => run('readwrite', (transaction) => clearAll(transaction as Transaction<'readwrite'>)),
   };
 }
@@ -66,7 +66,7 @@ export function createConnection(options: OpenerOptions): Connection {
 /** One transaction, which completes, fails or is aborted when it takes too long. */
 function transact<T>(database: IDBPDatabase, mode: Mode, work: Work<T>, limitMs: number): Promise<T> {
   // `strict`: completed means on the disk, not in a buffer. Browsers that do not know it ignore it.
-  const transaction = database.transaction([...SHELVES], mode, { durability: 'strict' });
+  const transaction = database.transaction([...STORES], mode, { durability: 'strict' });
   return within(finish(transaction, work), limitMs, () => {
     abort(transaction);
     return new Fault('hangs');

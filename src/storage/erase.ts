@@ -5,7 +5,7 @@
 import type { Connection } from './connection.ts';
 import { Fault, faultWhileOpening, within } from './faults.ts';
 import { DATABASE_NAME } from './opener.ts';
-import { ERASED_KEY, OWN_PREFIX } from './smallCopy.ts';
+import { ERASED_KEY, OWN_PREFIX } from './localBackup.ts';
 import { STORES } from './vault.ts';
 import type { DeleteAnswer, ProblemCode } from './types.ts';
 
@@ -58,8 +58,8 @@ async function eraseDatabase(places: Places, connection: Connection): Promise<vo
 }
 
 function isEmpty(connection: Connection): Promise<boolean> {
-  return connection.run('readonly', async (desk) => {
-    for (const store of STORES) if ((await desk.entries(store)).length > 0) return false;
+  return connection.run('readonly', async (access) => {
+    for (const store of STORES) if ((await access.entries(store)).length > 0) return false;
     return true;
   });
 }

@@ -5,9 +5,9 @@
 import { environmentOf, type Environment, type StorageOptions } from './environment.ts';
 import { erase } from './erase.ts';
 import { buildExport, openImport } from './exchange.ts';
-import { rideShelf } from './rides.ts';
+import { rideStore } from './rides.ts';
 import { createRoom, type Room } from './room.ts';
-import { thingShelf } from './things.ts';
+import { documentStore } from './documents.ts';
 import type {
   ExportFile,
   ImportReport,
@@ -42,8 +42,8 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
     },
     subscribe: room.subscribe,
     onDeletedElsewhere: room.onDeletedElsewhere,
-    ...rideShelf(room),
-    ...thingShelf(room),
+    ...rideStore(room),
+    ...documentStore(room),
     exportAll: () => exportAll(room),
     importAll: (value, options) => importOpened(room, [openImport(value, options?.evenIfChanged === true)]),
     importOpened: (parts) => importOpened(room, parts),
@@ -94,7 +94,7 @@ async function importOpened(
       });
     }
   }
-  room.smallCopy.addRides(taken);
+  room.localBackup.addRides(taken);
   return { ...count, refused, problem, clubStore };
 }
 

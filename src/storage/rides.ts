@@ -14,7 +14,7 @@ import {
 } from './types.ts';
 
 /** The part of the storage that knows rides. */
-export function rideShelf(room: Room): Pick<Storage, 'saveRide' | 'markRide' | 'listRides' | 'getRide'> {
+export function rideStore(room: Room): Pick<Storage, 'saveRide' | 'markRide' | 'listRides' | 'getRide'> {
   return {
     saveRide: (ride) => saveRide(room, ride),
     markRide: (id, marking) => markRide(room, id, marking),
@@ -32,14 +32,14 @@ async function saveRide(room: Room, ride: NewRide): Promise<SaveAnswer> {
     JSON.stringify({ ...ride, schema: RIDE_SCHEMA, savedAtMs: room.nowMs() }),
   );
   const reading = READERS.rides(plain);
-  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  if (!reading.ok) return { saved: false, code: reading.code, localBackup: false };
   const written = await room.vault.write([
     { store: 'rides', key: ride.id, value: reading.value, mine: true },
   ]);
   // A second attempt to keep the same ride differs in its time only; the first one counts.
   const isAgain = written.outcomes[0] === 'differs' && (await isKept(room, reading.value));
   const outcomes = isAgain ? (['already'] as const) : written.outcomes;
-  return answerOf({ ...written, outcomes }, () => room.smallCopy.addRides([reading.value]));
+  return answerOf({ ...written, outcomes }, () => room.localBackup.addRides([reading.value]));
 }
 
 async function markRide(room: Room, id: string, marking: Marking): Promise<SaveAnswer | null> {
@@ -48,9 +48,9 @@ async function markRide(room: Room, id: string, marking: Marking): Promise<SaveA
   if (ride === null) return null;
   if (ride.standing !== 'to-mark') return { saved: true };
   const reading = READERS.rides({ ...ride, ...marking, standing: 'marked' });
-  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  if (!reading.ok) return { saved: false, code: reading.code, localBackup: false };
   const written = await room.vault.write([{ store: 'rides', key: id, value: reading.value, mine: true }]);
-  return answerOf(written, () => room.smallCopy.addRides([reading.value]));
+  return answerOf(written, () => room.localBackup.addRides([reading.value]));
 }
 
 async function isKept(room: Room, ride: RideResult & { readonly recording: unknown }): Promise<boolean> {

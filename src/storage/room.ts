@@ -5,14 +5,14 @@ import { canonicalJson } from '../core/math/hash.ts';
 import type { Environment } from './environment.ts';
 import type { Reading } from './ladder.ts';
 import { createSecondCopy } from './secondCopy.ts';
-import { createSmallCopy, ERASED_KEY, type SmallCopy } from './smallCopy.ts';
+import { createLocalBackup, ERASED_KEY, type LocalBackup } from './localBackup.ts';
 import type { Damaged, Health, ProblemCode, SaveAnswer, StoreName } from './types.ts';
 import { createVault, type Vault, type Written } from './vault.ts';
 
 /** The shared things. */
 export interface Room {
   readonly vault: Vault;
-  readonly smallCopy: SmallCopy;
+  readonly localBackup: LocalBackup;
   readonly nowMs: () => number;
   /** Opens the vault and brings back what a lost database had. */
   open(): Promise<void>;
@@ -34,9 +34,9 @@ export function createRoom(environment: Environment): Room {
   const damaged = new Map<string, Damaged>();
   const deletedListeners = new Set<() => void>();
   let recordingsLost = false;
-  const smallCopy = createSmallCopy(environment.simpleStore);
+  const localBackup = createLocalBackup(environment.simpleStore);
   let told = '';
-  const health = (): Health => healthOf(vault.fault(), smallCopy, recordingsLost, [...damaged.values()]);
+  const health = (): Health => healthOf(vault.fault(), localBackup, recordingsLost, [...damaged.values()]);
   const tell = (): void => {
     const now = health();
     if (canonicalJson(now) === told) return;
@@ -56,10 +56,10 @@ export function createRoom(environment: Environment): Room {
   });
   return {
     vault,
-    smallCopy,
+    localBackup,
     nowMs: environment.nowMs,
     async open() {
-      recordingsLost = await bringBack(vault, smallCopy);
+      recordingsLost = await bringBack(vault, localBackup);
       tell();
     },
     health,
@@ -93,11 +93,11 @@ export function createRoom(environment: Environment): Room {
 
 function healthOf(
   fault: ProblemCode | null,
-  smallCopy: SmallCopy,
+  localBackup: LocalBackup,
   recordingsLost: boolean,
   damaged: readonly Damaged[],
 ): Health {
-  if (fault !== null) return { kind: smallCopy.works() ? 'small-copy' : 'memory', problem: fault };
+  if (fault !== null) return { kind: localBackup.works() ? 'small-copy' : 'memory', problem: fault };
   return { kind: 'kept', problem: recordingsLost ? 'recordings-lost' : worstOf(damaged) };
 }
 
@@ -107,8 +107,8 @@ function worstOf(damaged: readonly Damaged[]): Damaged['code'] | null {
 }
 
 /** Brings back what a lost database had; true where of some rides only the results are left. */
-async function bringBack(vault: Vault, smallCopy: SmallCopy): Promise<boolean> {
-  const pieces = smallCopy.pieces();
+async function bringBack(vault: Vault, localBackup: LocalBackup): Promise<boolean> {
+  const pieces = localBackup.pieces();
   const { outcomes, code } = await vault.open(pieces);
   // The pieces of the small copy come last. A result that was in no store has lost its ride.
   const own = outcomes.slice(outcomes.length - pieces.length);
@@ -118,9 +118,9 @@ async function bringBack(vault: Vault, smallCopy: SmallCopy): Promise<boolean> {
 /** What the person is told after writing one thing; `copy` writes the small copy and says whether it is there. */
 export function answerOf(written: Written, copy: () => boolean): SaveAnswer {
   const outcome = written.outcomes.find((one) => one !== 'added' && one !== 'already');
-  if (outcome === 'deleted') return { saved: false, code: 'connection-lost', smallCopy: false };
-  if (outcome === 'newer-version') return { saved: false, code: 'newer-version', smallCopy: false };
-  if (outcome === 'differs') return { saved: false, code: 'corrupt', smallCopy: false };
-  const smallCopy = copy();
-  return written.code === null ? { saved: true } : { saved: false, code: written.code, smallCopy };
+  if (outcome === 'deleted') return { saved: false, code: 'connection-lost', localBackup: false };
+  if (outcome === 'newer-version') return { saved: false, code: 'newer-version', localBackup: false };
+  if (outcome === 'differs') return { saved: false, code: 'corrupt', localBackup: false };
+  const localBackup = copy();
+  return written.code === null ? { saved: true } : { saved: false, code: written.code, localBackup };
 }

@@ -7,7 +7,7 @@
 import { canonicalJson } from '../core/math/hash.ts';
 import { Fault, within } from './faults.ts';
 import { READERS } from './shapes.ts';
-import { OWN_PREFIX } from './smallCopy.ts';
+import { OWN_PREFIX } from './localBackup.ts';
 import type { Piece, StoreName } from './types.ts';
 
 const CACHE = `${OWN_PREFIX}second-copy`;

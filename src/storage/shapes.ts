@@ -34,7 +34,7 @@ export const LADDERS = {
   levels: [],
   settings: [],
   export: [],
-  smallCopy: [],
+  localBackup: [],
 } as const satisfies Readonly<Record<string, readonly Step[]>>;
 
 const ratioOf100 = z.number().check(z.gte(0), z.lte(100));

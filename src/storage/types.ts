@@ -143,7 +143,7 @@ export type SaveAnswer =
       readonly saved: false;
       readonly code: ProblemCode;
       /** The result (or the settings) was written to the small copy and read back from it. */
-      readonly smallCopy: boolean;
+      readonly localBackup: boolean;
     };
 
 /** The parts of the database. */

@@ -4,12 +4,12 @@
  * opened. It knows stores and keys; what a ride or a level is, others know.
  */
 import { type Connection, createConnection } from './connection.ts';
-import { type Desk, type MemoryDesk, memoryDesk } from './desk.ts';
+import { type StoreAccess, type MemoryAccess, memoryAccess } from './access.ts';
 import { Fault } from './faults.ts';
 import type { OpenerOptions } from './opener.ts';
 import { type Outcome, placeAll } from './place.ts';
 import { COPIED_STORES, isCopied, type Place, type SecondCopy } from './secondCopy.ts';
-import { settle } from './settle.ts';
+import { decideMerge } from './mergePolicy.ts';
 import { keyOf } from './shapes.ts';
 import type { Piece, ProblemCode, StoreName } from './types.ts';
 
@@ -26,7 +26,7 @@ export interface Written {
 
 /** What is to be put and removed, after a look at what is there. It is asked twice, and may be asked more often. */
 export type Plan = (
-  desk: Desk,
+  access: StoreAccess,
   inDatabase: boolean,
 ) => Promise<{ readonly pieces: readonly Piece[]; readonly drop: readonly Place[] } | null>;
 
@@ -57,7 +57,7 @@ export interface Vault {
 /** What the vault is made of. */
 interface Inside {
   readonly connection: Connection;
-  readonly memory: MemoryDesk;
+  readonly memory: MemoryAccess;
   readonly fault: () => ProblemCode | null;
   readonly note: (code: ProblemCode | null) => void;
   readonly bringOver: () => Promise<void>;
@@ -72,7 +72,7 @@ interface Inside {
   /** Runs something over the database; null after noting why it failed. */
   readonly attempt: <T>(
     mode: 'readonly' | 'readwrite',
-    work: (desk: Desk) => Promise<T>,
+    work: (access: StoreAccess) => Promise<T>,
   ) => Promise<T | null>;
 }
 
@@ -102,7 +102,7 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
         orMemory(
           inside,
           inside.watch(),
-          () => connection.run('readwrite', (desk) => placeAll(desk, pieces)),
+          () => connection.run('readwrite', (access) => placeAll(access, pieces)),
           () => placeAll(memory, pieces),
         ),
       );
@@ -146,17 +146,17 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
 function readings({ attempt, memory }: Inside): Pick<Vault, 'readAll' | 'readEverything' | 'readOne'> {
   return {
     async readAll(store) {
-      const kept = await attempt('readonly', (desk) => desk.entries(store));
+      const kept = await attempt('readonly', (access) => access.entries(store));
       return withWaiting(memory, store, kept ?? []);
     },
     async readEverything() {
-      const kept = await attempt('readonly', (desk) => entriesOf(desk));
+      const kept = await attempt('readonly', (access) => entriesOf(access));
       const contents: Partial<Record<StoreName, ReadonlyMap<string, unknown>>> = {};
       for (const store of STORES) contents[store] = await withWaiting(memory, store, kept?.get(store) ?? []);
       return { contents: contents as Contents, complete: kept !== null };
     },
     async readOne(store, key) {
-      const kept = await attempt('readonly', async (desk) => ({ value: await desk.get(store, key) }));
+      const kept = await attempt('readonly', async (access) => ({ value: await access.get(store, key) }));
       const waiting = await memory.get(store, key);
       return waiting === undefined ? kept?.value : later(store, kept?.value, waiting);
     },
@@ -189,16 +189,16 @@ async function removeTwice(
   store: StoreName,
   keys: (all: readonly string[]) => readonly string[],
 ): Promise<ProblemCode | null> {
-  const removeFrom = async (desk: Desk, chosen: readonly string[]): Promise<true> => {
-    for (const key of chosen) await desk.remove(store, key);
+  const removeFrom = async (access: StoreAccess, chosen: readonly string[]): Promise<true> => {
+    for (const key of chosen) await access.remove(store, key);
     return true;
   };
   await removeFrom(memory, keys(await memory.keys(store)));
-  const chosen = keys((await attempt('readonly', (desk) => desk.keys(store))) ?? []);
+  const chosen = keys((await attempt('readonly', (access) => access.keys(store))) ?? []);
   // The copy first: what is removed must not come back from it.
   for (const key of chosen)
     if (!(await secondCopy.remove({ store, key }))) return fault() ?? 'connection-lost';
-  return (await attempt('readwrite', (desk) => removeFrom(desk, chosen))) === null ? fault() : null;
+  return (await attempt('readwrite', (access) => removeFrom(access, chosen))) === null ? fault() : null;
 }
 
 /** Looks what is planned, and does it if that is still so: copies of what goes, database, copies of what comes. @throws Fault */
@@ -208,7 +208,7 @@ async function changeTwice(
   plan: Plan,
   isDeleted: Deleted,
 ): Promise<readonly Outcome[] | null> {
-  const planned = await connection.run('readonly', (desk) => plan(desk, true));
+  const planned = await connection.run('readonly', (access) => plan(access, true));
   if (planned === null) return null;
   const dropped = new Set<string>();
   const dropCopies = async (places: readonly Place[]): Promise<void> => {
@@ -220,12 +220,12 @@ async function changeTwice(
   };
   await dropCopies(planned.drop);
   await makeSure(secondCopy, planned.pieces);
-  const done = await connection.run('readwrite', async (desk) => {
-    const now = isDeleted() ? { pieces: [], drop: [] } : await plan(desk, true);
+  const done = await connection.run('readwrite', async (access) => {
+    const now = isDeleted() ? { pieces: [], drop: [] } : await plan(access, true);
     if (now === null) return null;
-    for (const { store, key } of now.drop) await desk.remove(store, key);
-    const outcomes = await placeAll(desk, now.pieces);
-    return { outcomes, drop: now.drop, values: await valuesOf(desk, now.pieces.filter(isCopied)) };
+    for (const { store, key } of now.drop) await access.remove(store, key);
+    const outcomes = await placeAll(access, now.pieces);
+    return { outcomes, drop: now.drop, values: await valuesOf(access, now.pieces.filter(isCopied)) };
   });
   if (done === null) return null;
   for (const { store, key } of done.drop) await memory.remove(store, key);
@@ -263,11 +263,11 @@ async function writeTwice(
   isDeleted: Deleted,
 ): Promise<readonly Outcome[]> {
   await makeSure(secondCopy, pieces);
-  const { outcomes, values } = await connection.run('readwrite', async (desk) => {
+  const { outcomes, values } = await connection.run('readwrite', async (access) => {
     const some = isDeleted() ? [] : pieces;
     return {
-      outcomes: await placeAll(desk, some),
-      values: await valuesOf(desk, some.filter(isCopied)),
+      outcomes: await placeAll(access, some),
+      values: await valuesOf(access, some.filter(isCopied)),
     };
   });
   await copyEach(secondCopy, values, isDeleted);
@@ -285,7 +285,7 @@ function line(): <T>(work: () => Promise<T>) => Promise<T> {
 }
 
 function createInside(options: Options, onChange: () => void, onDeleted: () => void): Inside {
-  const memory = memoryDesk();
+  const memory = memoryAccess();
   let fault: ProblemCode | null = null;
   const note = (code: ProblemCode | null): void => {
     fault = code;
@@ -360,11 +360,11 @@ async function codeAfterLook(secondCopy: SecondCopy, error: unknown, wasFull: bo
 }
 
 async function valuesOf(
-  desk: Desk,
+  access: StoreAccess,
   places: readonly Place[],
 ): Promise<readonly (readonly [Place, unknown])[]> {
   const all: (readonly [Place, unknown])[] = [];
-  for (const one of places) all.push([one, await desk.get(one.store, one.key)]);
+  for (const one of places) all.push([one, await access.get(one.store, one.key)]);
   return all;
 }
 
@@ -373,10 +373,10 @@ async function compare(
   inside: Inside,
   secondCopy: SecondCopy,
 ): Promise<{ readonly missing: readonly Place[]; readonly single: readonly Place[] }> {
-  const kept = await inside.attempt('readonly', async (desk) => {
+  const kept = await inside.attempt('readonly', async (access) => {
     const places: Place[] = [];
     for (const store of COPIED_STORES)
-      for (const key of await desk.keys(store)) if (isCopied({ store, key })) places.push({ store, key });
+      for (const key of await access.keys(store)) if (isCopied({ store, key })) places.push({ store, key });
     return places;
   });
   const copied = await secondCopy.places();
@@ -389,21 +389,21 @@ async function compare(
 }
 
 async function copyFromDatabase(inside: Inside, secondCopy: SecondCopy, place: Place): Promise<void> {
-  const value = await inside.attempt('readonly', (desk) => desk.get(place.store, place.key));
+  const value = await inside.attempt('readonly', (access) => access.get(place.store, place.key));
   if (value !== undefined && value !== null) await secondCopy.put(place, value);
 }
 
 async function entriesOf(
-  desk: Desk,
+  access: StoreAccess,
 ): Promise<ReadonlyMap<StoreName, readonly (readonly [string, unknown])[]>> {
   const all = new Map<StoreName, readonly (readonly [string, unknown])[]>();
-  for (const store of STORES) all.set(store, await desk.entries(store));
+  for (const store of STORES) all.set(store, await access.entries(store));
   return all;
 }
 
 /** What was read from a store, and what waits in memory for it. */
 async function withWaiting(
-  memory: Desk,
+  memory: StoreAccess,
   store: StoreName,
   kept: readonly (readonly [string, unknown])[],
 ): Promise<ReadonlyMap<string, unknown>> {
@@ -414,6 +414,6 @@ async function withWaiting(
 
 /** What is there, or what waits in memory if that would take its place. */
 function later(store: StoreName, kept: unknown, waiting: unknown): unknown {
-  const settlement = settle({ store, key: keyOf(store, waiting), value: waiting, mine: false }, kept);
-  return settlement.kind === 'put' ? settlement.value : kept;
+  const decision = decideMerge({ store, key: keyOf(store, waiting), value: waiting, mine: false }, kept);
+  return decision.kind === 'put' ? decision.value : kept;
 }

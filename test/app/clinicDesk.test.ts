@@ -1,7 +1,7 @@
 /** The owner of group sessions: every ride is kept once, whatever moment the page dies in, and what is deleted is gone. */
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 
-import { handRound } from '../../src/core/group/handRound.ts';
+import { takeTurn } from '../../src/core/group/turnQueue.ts';
 import { parseRecord } from '../../src/core/group/records/recordFile.ts';
 import { after, startOf, ridesOf } from '../../src/features/clinic/session.ts';
 import { sealRecord } from '../../src/core/group/records/record.ts';
@@ -143,7 +143,7 @@ describe('writing', () => {
     });
     const desk = await openDesk(shelf);
     const saved = sessionOfThree();
-    const later = { ...saved, round: handRound(saved.round, { kind: 'skip', nickname: 'red-fox' }) };
+    const later = { ...saved, round: takeTurn(saved.round, { kind: 'skip', nickname: 'red-fox' }) };
     await Promise.all([desk.onSaveRound(saved), desk.onSaveRound(later)]);
     expect(roundKept()?.round.line).toEqual(['blue-owl', 'green-hare', 'red-fox']);
   });

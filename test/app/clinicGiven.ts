@@ -250,8 +250,8 @@ export async function rideNext(desk: OwnedDesk, skill = 0.5): Promise<void> {
   if (saved === undefined || nickname === undefined) throw new Error('nobody is in line');
   const start = startOf(saved, nickname, propsOf(desk, ''));
   if (start === null) throw new Error('there is nothing to ride');
-  const { handRound } = await import('../../src/core/group/handRound.ts');
-  await desk.onSaveRound({ ...saved, round: handRound(saved.round, { kind: 'start', nickname }) });
+  const { takeTurn } = await import('../../src/core/group/turnQueue.ts');
+  await desk.onSaveRound({ ...saved, round: takeTurn(saved.round, { kind: 'start', nickname }) });
   const turn = turnOf(start, skill);
   await desk.take(turn, async (keep) => void (await keep(await markTurn(turn))));
 }

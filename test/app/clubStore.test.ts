@@ -7,7 +7,7 @@ import { EMPTY_SET } from '../../src/core/group/records/merge.ts';
 import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
 import { openSharedDesk, type SharedDesk } from '../../src/app/group/sharedDesk.ts';
-import { createAgreementShelf, type Fetch } from '../../src/storage/shared/index.ts';
+import { createAgreementStore, type Fetch } from '../../src/storage/shared/index.ts';
 import type { ExportFile, Storage } from '../../src/storage/index.ts';
 import { madeUpRecord } from '../core/group/rides.ts';
 import { openWithoutDatabase, sample, simpleStore, without } from '../storage/given.ts';
@@ -42,7 +42,7 @@ const goodStore: Fetch = async (url, init) => {
 const open = (fetch: Fetch = goodStore, from: () => globalThis.Storage | null = () => simple) =>
   openSharedDesk({
     storage,
-    agreement: createAgreementShelf(from),
+    agreement: createAgreementStore(from),
     fetch,
     sleep: async () => undefined,
     now: () => AT_MS,

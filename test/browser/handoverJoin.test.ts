@@ -9,7 +9,7 @@ import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { madeUpRecord, planWith } from '../core/group/rides.ts';
 import { made, ownPlan, SITE } from '../features/handover/given.ts';
-import { parcelOfPlan } from '../../src/features/handover/parcel.ts';
+import { messageOfPlan } from '../../src/features/handover/message.ts';
 import { PASSWORD, startStore, type StoreServer } from '../storage/shared/server.ts';
 import { findChromium } from './chromium.ts';
 import { buildHandoverPage, type BuiltPage, openDevice, rideOn } from './handover/page.ts';
@@ -35,7 +35,7 @@ afterAll(async () => {
 describe('joining', () => {
   it('by camera: turned, smeared and badly lit codes of a plan with a 3 km level, without typing', async () => {
     const plan = ownPlan();
-    const { frames } = made(await parcelOfPlan(plan, SITE));
+    const { frames } = made(await messageOfPlan(plan, SITE));
     const folder = mkdtempSync(join(tmpdir(), 'camera-'));
     const film = join(folder, 'codes.y4m');
     writeFilm(film, frames, [
@@ -84,7 +84,7 @@ describe('joining', () => {
       title,
       rides: [{ kind: 'own', level: { ...own.level, title: `${title}\u202E\u0007` } }],
     });
-    const link = made(await parcelOfPlan(plan, site.url)).link;
+    const link = made(await messageOfPlan(plan, site.url)).link;
     const { page, problems, addresses, close } = await openDevice(site, link.slice(site.url.length));
     await page.waitForSelector('[data-plan-found]');
     expect(await page.innerText('[data-plan-found] h2')).toBe(title);

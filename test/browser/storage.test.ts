@@ -208,7 +208,11 @@ describe('a broken or newer database', () => {
     const before = await dumpOf(page);
     await page.goto(site.url);
     expect(await openIn(page)).toEqual({ kind: 'small-copy', problem: 'newer-version' });
-    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'newer-version', smallCopy: true });
+    expect(await saveIn(page, 'ride-one')).toEqual({
+      saved: false,
+      code: 'newer-version',
+      localBackup: true,
+    });
     expect(await idsIn(page)).toEqual(['ride-one']);
     const rest = await page.evaluate(async () => {
       const { storage } = window;

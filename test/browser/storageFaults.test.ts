@@ -53,7 +53,7 @@ describe('opening', () => {
       NAME,
     );
     expect(await openIn(page, 300)).toEqual({ kind: 'small-copy', problem: 'hangs' });
-    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'hangs', smallCopy: true });
+    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'hangs', localBackup: true });
     await page.evaluate(() => {
       Object.assign(window, {
         told: new Promise((resolve) => window.storage.subscribe(resolve)),
@@ -98,7 +98,11 @@ describe('opening', () => {
       };
     });
     expect(await openIn(page)).toEqual({ kind: 'small-copy', problem: 'private-window' });
-    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'private-window', smallCopy: true });
+    expect(await saveIn(page, 'ride-one')).toEqual({
+      saved: false,
+      code: 'private-window',
+      localBackup: true,
+    });
     await close();
   });
 
@@ -121,7 +125,7 @@ describe('opening', () => {
     });
     expect(found).toEqual([
       { kind: 'memory', problem: 'private-window' },
-      { saved: false, code: 'private-window', smallCopy: false },
+      { saved: false, code: 'private-window', localBackup: false },
       { muted: true },
       { deleted: true },
     ]);
@@ -162,7 +166,11 @@ describe('an open connection', () => {
         }),
       NAME,
     );
-    expect(await saveIn(page, 'ride-two')).toEqual({ saved: false, code: 'newer-version', smallCopy: true });
+    expect(await saveIn(page, 'ride-two')).toEqual({
+      saved: false,
+      code: 'newer-version',
+      localBackup: true,
+    });
     expect(await idsIn(page)).toEqual(['ride-two']);
     await close();
   });
@@ -180,9 +188,9 @@ describe('an open connection', () => {
 
   it.each([
     ['transaction', 1, SAVED],
-    ['transaction', 9, { saved: false, code: 'connection-lost', smallCopy: true }],
+    ['transaction', 9, { saved: false, code: 'connection-lost', localBackup: true }],
     ['put', 1, SAVED],
-    ['put', 9, { saved: false, code: 'connection-lost', smallCopy: true }],
+    ['put', 9, { saved: false, code: 'connection-lost', localBackup: true }],
   ] as const)('whose %s fails %d times', async (what, times, answer) => {
     const { page, close } = await fresh();
     await openIn(page);
@@ -215,7 +223,7 @@ describe('an open connection', () => {
 
   it.each([
     ['two times is asked for again', 2, SAVED],
-    ['every time is called lost', 9, { saved: false, code: 'connection-lost', smallCopy: true }],
+    ['every time is called lost', 9, { saved: false, code: 'connection-lost', localBackup: true }],
   ] as const)('that is lost and refused %s', async (_, times, answer) => {
     const { page, close } = await fresh();
     await openIn(page);
@@ -249,7 +257,7 @@ describe('an open connection', () => {
       };
       Object.assign(window, { mend: () => Object.assign(IDBObjectStore.prototype, { put }) });
     });
-    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'hangs', smallCopy: true });
+    expect(await saveIn(page, 'ride-one')).toEqual({ saved: false, code: 'hangs', localBackup: true });
     expect(await dumpOf(page)).not.toContain('ride-one');
     await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
     expect(await saveIn(page, 'ride-two')).toEqual(SAVED);

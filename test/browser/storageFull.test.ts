@@ -23,7 +23,7 @@ afterAll(async () => {
 });
 
 const SAVED = { saved: true };
-const FULL = { saved: false, code: 'disk-full', smallCopy: true };
+const FULL = { saved: false, code: 'disk-full', localBackup: true };
 
 const fresh = (): Promise<OpenPage> => site.openPage({ width: 600, height: 400 });
 

@@ -143,7 +143,7 @@ describe('a full disk', () => {
     for (let i = 10; i < 60 && tooMuch.length < 3; i += 1) {
       const answer = await saveIn(page, `ride-${i}`);
       (answer.saved ? saved : tooMuch).push(`ride-${i}`);
-      if (!answer.saved) expect(answer).toEqual({ saved: false, code: 'disk-full', smallCopy: true });
+      if (!answer.saved) expect(answer).toEqual({ saved: false, code: 'disk-full', localBackup: true });
     }
     expect(saved.length).toBeGreaterThan(0);
     expect(tooMuch).toHaveLength(3);

@@ -6,7 +6,7 @@ import type { Level } from '../../src/core/level/schema.ts';
 import { BIKES, riderById } from '../../src/core/model/presets.ts';
 import { hashOf, parseAddress } from '../../src/state/address.ts';
 import { nextLevel, rowsOf } from '../../src/core/coach/ladder.ts';
-import { checkAddress, notchAfter, rideRoad } from '../../src/state/rideLevel.ts';
+import { checkAddress, difficultyStepAfter, rideRoad } from '../../src/state/rideLevel.ts';
 import { KEY_ACTIONS, type Keys, withKey } from '../../src/core/settings/settings.ts';
 import { createStore } from '../../src/state/createStore.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
@@ -173,11 +173,11 @@ describe('the road of a ride', () => {
 
   it('two good rides make it steeper, two poor ones gentler, others leave it', () => {
     const level = levels[1]!;
-    expect(notchAfter(level, [kept('first', 99, 1), kept('first', 99, 2)])).toBe(1);
-    expect(notchAfter(level, [kept('first', 5, 1), kept('first', 5, 2)])).toBe(-1);
-    expect(notchAfter(level, [kept('second', 99, 1), kept('second', 99, 2)])).toBe(0);
+    expect(difficultyStepAfter(level, [kept('first', 99, 1), kept('first', 99, 2)])).toBe(1);
+    expect(difficultyStepAfter(level, [kept('first', 5, 1), kept('first', 5, 2)])).toBe(-1);
+    expect(difficultyStepAfter(level, [kept('second', 99, 1), kept('second', 99, 2)])).toBe(0);
     const results = [kept('first', 99, 2), kept('first', 99, 1)];
-    expect(rideRoad({ levels, results }, 'first')).toMatchObject({ notch: 1 });
+    expect(rideRoad({ levels, results }, 'first')).toMatchObject({ difficultyStep: 1 });
   });
 });
 

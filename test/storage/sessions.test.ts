@@ -1,7 +1,7 @@
 /** Group sessions in a storage: which rides count as marked on this device, and what nobody can make the game believe. */
 import { describe, expect, it } from 'vitest';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
-import { startRound } from '../../src/core/group/handRound.ts';
+import { startQueue } from '../../src/core/group/turnQueue.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { createCarriedSessions, createOwnedSessions, NOTHING_CARRIED } from '../../src/storage/sessions.ts';
@@ -9,7 +9,7 @@ import { madeUpRecord, planWith } from '../core/group/rides.ts';
 import { openWithoutDatabase, simpleStore } from './given.ts';
 
 const plan = planWith();
-const saved = { plan, deviceId: 'this-one', round: startRound(plan), startedAtMs: 1, feels: {} };
+const saved = { plan, deviceId: 'this-one', round: startQueue(plan), startedAtMs: 1, feels: {} };
 const mine = sealRecord({ ...madeUpRecord({ deviceId: 'this-one', seq: 1 }), id: 'my-first-ride' });
 const owner = {
   token: 'this-tab',

@@ -18,7 +18,7 @@ describe('without a database', () => {
     const storage = await openWithoutDatabase(simpleStore());
     expect(storage.health).toEqual({ kind: 'small-copy', problem: 'private-window' });
     const answer = await storage.saveRide(rideLike('one'));
-    expect(answer).toEqual({ saved: false, code: 'private-window', smallCopy: true });
+    expect(answer).toEqual({ saved: false, code: 'private-window', localBackup: true });
     expect(await storage.getRide('one')).toMatchObject({
       id: 'one',
       recording: { schema: 1 },
@@ -28,7 +28,7 @@ describe('without a database', () => {
   it('keeping a ride twice does not make it saved, and another ride under its id is refused', async () => {
     const storage = await openWithoutDatabase(simpleStore());
     await storage.saveRide(rideLike('one'));
-    const unsaved = { saved: false, code: 'private-window', smallCopy: true };
+    const unsaved = { saved: false, code: 'private-window', localBackup: true };
     expect(await storage.saveRide(rideLike('one'))).toEqual(unsaved);
     expect(await storage.saveRide(rideLike('one', { total: 1 }))).toMatchObject({
       saved: false,
@@ -50,7 +50,7 @@ describe('without a database', () => {
       expect(await storage.saveRide(rideLike('one'))).toEqual({
         saved: false,
         code: 'private-window',
-        smallCopy: false,
+        localBackup: false,
       });
       expect(await storage.listRides()).toHaveLength(1);
     }
@@ -83,7 +83,7 @@ describe('without a database', () => {
   it('leaves out the newest ride where only results fit', async () => {
     const store = simpleStore(2_000);
     const storage = await openWithoutDatabase(store);
-    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ smallCopy: true });
+    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ localBackup: true });
     expect(
       (await (await openWithoutDatabase(store)).listRides()).map(({ hasRecording }) => hasRecording),
     ).toEqual([false]);
@@ -99,7 +99,7 @@ describe('without a database', () => {
     store.setItem(COPY, text);
     const storage = await openWithoutDatabase(store);
     expect(await storage.listRides()).toEqual([]);
-    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ smallCopy: true });
+    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ localBackup: true });
     expect(store.getItem(`${COPY}.damaged`)).toBe(text);
     expect(await (await openWithoutDatabase(store)).listRides()).toHaveLength(1);
   });
@@ -109,7 +109,7 @@ describe('without a database', () => {
     const text = JSON.stringify({ ...(sample('smallCopy') as object), schema: 2 });
     store.setItem(COPY, text);
     const storage = await openWithoutDatabase(store);
-    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ saved: false, smallCopy: false });
+    expect(await storage.saveRide(rideLike('one'))).toMatchObject({ saved: false, localBackup: false });
     expect(store.getItem(COPY)).toBe(text);
   });
 
@@ -195,7 +195,7 @@ describe('a ride that is to be kept', () => {
     expect(await storage.saveRide(rideLike('one', { total: 200 }))).toEqual({
       saved: false,
       code: 'corrupt',
-      smallCopy: false,
+      localBackup: false,
     });
     expect(await storage.saveLevel({ ...level, id: 'Not An Id' } as Level)).toMatchObject({
       code: 'corrupt',

@@ -114,9 +114,9 @@ export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = 
 /** Keeps a ride and says what became of it. */
 async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kept> {
   const kept = await storage.catch(() => null);
-  if (kept === null) return { state: 'not-saved', code: 'not-fetched', smallCopy: false };
+  if (kept === null) return { state: 'not-saved', code: 'not-fetched', localBackup: false };
   const answer = await kept.saveRide(ride);
-  if (!answer.saved) return { state: 'not-saved', code: answer.code, smallCopy: answer.smallCopy };
+  if (!answer.saved) return { state: 'not-saved', code: answer.code, localBackup: answer.localBackup };
   // Now the person has something to lose, and the browser a reason to agree.
   void kept.requestPersistence();
   return { state: 'saved' };

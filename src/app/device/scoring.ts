@@ -98,7 +98,7 @@ function ownShelf(keeping: Keeping, id: string, result: RideResult, onKept: () =
   const isTrial = result.rest === TRIAL;
   let fetched = true;
   const keep = async (): Promise<Kept> => {
-    if (isTrial) return { state: 'not-saved', code: 'trial', smallCopy: false };
+    if (isTrial) return { state: 'not-saved', code: 'trial', localBackup: false };
     const kept = await keeping.keepRide(id, result);
     if (kept.state === 'saved') onKept();
     fetched = kept.state !== 'not-saved' || kept.code !== 'not-fetched';

@@ -21,7 +21,7 @@ export interface Trouble {
 }
 
 /** The place. */
-export interface TroubleDesk {
+export interface TroubleLog {
   /** Something went wrong and somebody caught it who could do nothing about it. */
   readonly report: (kind: TroubleKind, error: unknown) => void;
   /** The same where somebody could: it is remembered, and nobody is disturbed. */
@@ -37,7 +37,7 @@ const LONGEST_MESSAGE = 160;
 const BROWSERS_OWN = ['TypeError', 'RangeError', 'ReferenceError', 'InvalidStateError'];
 
 /** Opens the place; `tell` hears of each trouble while none is being told. */
-export function openTroubleDesk(target: Window, tell: (kind: TroubleKind) => void): TroubleDesk {
+export function openTroubleLog(target: Window, tell: (kind: TroubleKind) => void): TroubleLog {
   const known = new Map<string, Trouble>();
   let telling = false;
   const note = (kind: TroubleKind, error: unknown): void => {

@@ -77,13 +77,13 @@ export function joinCarrying(
 }
 
 async function openStore(keeping: Keeping): Promise<SharedDesk> {
-  const [{ openSharedDesk }, { createAgreementShelf }] = await Promise.all([
+  const [{ openSharedDesk }, { createAgreementStore }] = await Promise.all([
     import('./sharedDesk.ts'),
     import('../../storage/shared/index.ts'),
   ]);
   return openSharedDesk({
     storage: await keeping.storage,
-    agreement: createAgreementShelf(() => window.localStorage),
+    agreement: createAgreementStore(() => window.localStorage),
     fetch: (url, init) => fetch(url, init),
     sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
     now: () => Date.now(),

@@ -126,7 +126,7 @@ function finishedTurn(turn: GroupTurn, { level, recording }: RideResult): Finish
 }
 
 function keptAs(kept: boolean): Kept {
-  return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+  return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', localBackup: false };
 }
 
 /** The turn with bike and rider whole; what the plan leaves to the device is taken from its settings. */

@@ -220,7 +220,7 @@ class Desk {
     const saved = this.state.saved.rounds.find(({ plan }) => plan.id === turn.planId);
     if (saved === undefined) {
       await this.#write((it) => it.dropFinished(turn.planId));
-      return { state: 'not-saved', code: 'not-judged', smallCopy: false };
+      return { state: 'not-saved', code: 'not-judged', localBackup: false };
     }
     if (this.#isKept(turn)) {
       this.#change({ marking: null });
@@ -251,7 +251,7 @@ class Desk {
     if (!shelf.isOwned()) return { state: 'saved' };
     await (await this.#options.carry(saved.plan)).reload();
     this.#options.onKept(moved);
-    return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', smallCopy: false };
+    return kept ? { state: 'saved' } : { state: 'not-saved', code: 'hangs', localBackup: false };
   }
 
   /** Whether this very ride has its record already, as when it was marked in two tabs. */

@@ -6,7 +6,7 @@ import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import {
   ADDRESS_SHAPE,
   type Agreement,
-  type AgreementShelf,
+  type AgreementStore,
   databaseUrl,
   type Fetch,
   fetchRides,
@@ -30,7 +30,7 @@ import type { Storage } from '../../storage/index.ts';
 /** What the desk is given. */
 export interface SharedOptions {
   readonly storage: Storage;
-  readonly agreement: AgreementShelf;
+  readonly agreement: AgreementStore;
   readonly fetch: Fetch;
   /** Waits; rejects when `stop` is called. */
   readonly sleep: (ms: number) => Promise<void>;

@@ -10,7 +10,7 @@ import type { Format } from '../../words/format.ts';
 import { earWords, hudWords } from './words.ts';
 
 /** What riding by ear needs. */
-export interface EarOptions {
+export interface GuidanceOptions {
   readonly world: RideWorld;
   /** The best ride where hints may be given and it is known, else null. */
   readonly reference: () => RideTrace | null;
@@ -22,7 +22,7 @@ export interface EarOptions {
 }
 
 /** Follows a ride. */
-export interface RideEar {
+export interface SpokenGuidance {
   frame(frame: RideFrame): void;
   /** Silence. */
   stop(): void;
@@ -32,7 +32,7 @@ export interface RideEar {
 const EVERY_S = 0.25;
 
 /** Makes it for one ride. */
-export function createRideEar({ world, reference, format, place, tone }: EarOptions): RideEar {
+export function createGuidance({ world, reference, format, place, tone }: GuidanceOptions): SpokenGuidance {
   const cues = earCues(world.course);
   const hints = hintsByEar(world.machine, reference);
   let said = 0;

@@ -20,8 +20,8 @@ import { onRoad } from '../../core/settings/settings.ts';
 import type { Journal } from './journal.ts';
 import type { RideFailure } from '../../state/store.ts';
 import { lettingGo, playTo, rideAgain } from './replay.ts';
-import { createRideEar, type RideEar } from './guidance.ts';
-import { type Ears, loadEars } from './sound.ts';
+import { createGuidance, type SpokenGuidance } from './guidance.ts';
+import { type RideSound, loadSound } from './sound.ts';
 import { createRideLoop, type RideLoop } from './loop.ts';
 import {
   buildViews,
@@ -111,8 +111,8 @@ class Session implements RideSession {
   #look: RideLook;
   #rooms: RideRooms | null = null;
   #views: RideViews | null = null;
-  #ears: Ears | null = null;
-  #ear: RideEar | null = null;
+  #ears: RideSound | null = null;
+  #ear: SpokenGuidance | null = null;
   #destroyed = false;
   #begun = false;
   #halted = false;
@@ -185,7 +185,7 @@ class Session implements RideSession {
       return;
     }
     // A ride without sound is a ride; without a picture it is none.
-    void loadEars(this.#look).then(
+    void loadSound(this.#look).then(
       (ears) => {
         if (this.#destroyed) ears.stop();
         else this.#ears = ears;
@@ -318,7 +318,7 @@ class Session implements RideSession {
     const { places, level, reference } = this.#options;
     this.#ear?.stop();
     this.#ear = settings.byEar
-      ? createRideEar({
+      ? createGuidance({
           world: this.#ride.world,
           reference: aidsFor(level, settings).nextStep ? reference : () => null,
           format: createFormat(settings.units),

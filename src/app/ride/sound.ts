@@ -2,10 +2,10 @@
 import type { RideLook } from './views.ts';
 
 /** What a ride needs to be heard. */
-export type Ears = Awaited<ReturnType<typeof loadEars>>;
+export type RideSound = Awaited<ReturnType<typeof loadSound>>;
 
 /** Loads the sound room; rejects when it cannot be fetched. */
-export async function loadEars(look: RideLook) {
+export async function loadSound(look: RideLook) {
   const { createRideAudio, createTone, soundUrl } = await import('../../audio/index.ts');
   const { volumes, muted } = look.settings;
   const audio = createRideAudio({ volumes, muted, soundUrl });

@@ -3,7 +3,7 @@
  * Joins two sessions; the page decides what is ridden and what happens afterwards.
  */
 import type { Judging } from '../device/scoring.ts';
-import { kitBeside } from '../../core/settings/kit.ts';
+import { outfitBeside } from '../../core/settings/outfit.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from '../../features/two/keys.ts';
 import type { TwoRides, TwoWish } from '../../features/two/services.ts';
 import { type RideSession, startRideSession } from './session.ts';
@@ -26,7 +26,7 @@ export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judg
         autoEase,
         keys: KEYS_FOR_TWO[side],
         pads: 'never',
-        kit: side === 'left' ? settings.kit : kitBeside(settings.kit),
+        kit: side === 'left' ? settings.kit : outfitBeside(settings.kit),
       },
     };
   };

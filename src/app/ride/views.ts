@@ -9,7 +9,7 @@ import type { HudAids, HudWords } from '../../game/hud/words.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
 import { createFormat } from '../../words/format.ts';
-import { kitLook } from '../../core/settings/kit.ts';
+import { outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type Settings } from '../../core/settings/settings.ts';
 import { hudWords, padWords } from './words.ts';
@@ -132,7 +132,7 @@ function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> 
       reducedMotion,
       childRider: isChild(settings.rider),
       dog: level.audience === 'children',
-      kit: kitLook(settings.kit),
+      kit: outfitLook(settings.kit),
     },
     nextFrame,
     onBroken,

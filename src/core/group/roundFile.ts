@@ -3,7 +3,7 @@
  * a ride, or nothing. A round whose parts contradict each other is not repaired here.
  */
 import * as z from 'zod/mini';
-import { type HandRound, MOST_RIDERS, ROUND_SCHEMA } from './handRound.ts';
+import { type TurnQueue, MOST_RIDERS, ROUND_SCHEMA } from './turnQueue.ts';
 import { readNickname } from './nicknames.ts';
 import { MOST_ATTEMPTS, MOST_RIDES } from './plan.ts';
 
@@ -46,13 +46,13 @@ const roundSchema = z.strictObject({
 });
 
 /** The round as it was, or null where the value is none (any more). */
-export function parseRound(value: unknown): HandRound | null {
+export function parseRound(value: unknown): TurnQueue | null {
   const parsed = roundSchema.safeParse(value);
   return parsed.success && agrees(parsed.data) ? parsed.data : null;
 }
 
 /** The line holds exactly those who are here with something left, and nobody has ridden too often. */
-function agrees(round: HandRound): boolean {
+function agrees(round: TurnQueue): boolean {
   const taken = new Map<string, number>();
   for (const ride of round.rides) taken.set(ride.nickname, (taken.get(ride.nickname) ?? 0) + 1);
   const most = round.rideCount * round.attempts;

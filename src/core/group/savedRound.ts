@@ -1,12 +1,12 @@
 /**
  * A group session as one device keeps it, and a ride of it that came to its end, each with the door it comes back
- * through. How a round goes on is `handRound.ts`; what the pages know of a session is theirs.
+ * through. How a round goes on is `takeTurn.ts`; what the pages know of a session is theirs.
  */
 import { parseLevel } from '../level/parse.ts';
 import type { Level } from '../level/schema.ts';
 import { riderById } from '../model/presets.ts';
 import { parseRecording, type Recording } from '../ride/recording.ts';
-import type { HandRound } from './handRound.ts';
+import type { TurnQueue } from './turnQueue.ts';
 import { readNickname } from './nicknames.ts';
 import { type ClinicPlan, parsePlan } from './plan.ts';
 import { parseRound } from './roundFile.ts';
@@ -16,7 +16,7 @@ export interface SavedRound {
   readonly plan: ClinicPlan;
   /** Random, of this device for one group evening alone, so that nothing ties two of them together. */
   readonly deviceId: string;
-  readonly round: HandRound;
+  readonly round: TurnQueue;
   /** Milliseconds since 1970. */
   readonly startedAtMs: number;
   /** The bundled rider each chose by feel, by nickname; only for plans that leave it to them. */

@@ -105,10 +105,10 @@ const HIDDEN_BEFORE_FOOT_M = 80;
 
 /**
  * A harder (positive) or gentler (negative) version of a level with another seed: slopes change by 12 % a
- * notch, and above 0 the feet of pitches come into sight later.
+ * step, and above 0 the feet of pitches come into sight later.
  */
-export function notchedLevel(level: Level, notch: number, seed: number): Level {
-  const n = Math.round(clamp(notch, GENTLEST_NOTCH, HARDEST_NOTCH));
+export function levelAtStep(level: Level, difficultyStep: number, seed: number): Level {
+  const n = Math.round(clamp(difficultyStep, GENTLEST_NOTCH, HARDEST_NOTCH));
   if (n === 0 && seed === level.seed) return level;
   const factor = 1 + STEEPER_PER_NOTCH * n;
   const steeper = (ratio: number): number => clamp(ratio * factor, -STEEPEST_RATIO, STEEPEST_RATIO);
@@ -138,13 +138,18 @@ export function notchedLevel(level: Level, notch: number, seed: number): Level {
   return n > 0 ? { ...changed, hidden: hideFeet(changed, 75 - 15 * n) } : changed;
 }
 
-/** Next notch after the latest totals (newest last): two good rides in a row go up, two poor ones down. */
-export function nextNotch(notch: number, totals: readonly number[], passMark: number): number {
+/** Next difficulty step after the latest totals (newest last): two good rides in a row go up, two poor ones down. */
+export function nextDifficultyStep(
+  difficultyStep: number,
+  totals: readonly number[],
+  passMark: number,
+): number {
   const last = totals.slice(-2);
-  if (last.length < 2) return notch;
-  if (last.every((total) => total >= Math.min(95, passMark + 10))) return Math.min(HARDEST_NOTCH, notch + 1);
-  if (last.every((total) => total < passMark - 15)) return Math.max(GENTLEST_NOTCH, notch - 1);
-  return notch;
+  if (last.length < 2) return difficultyStep;
+  if (last.every((total) => total >= Math.min(95, passMark + 10)))
+    return Math.min(HARDEST_NOTCH, difficultyStep + 1);
+  if (last.every((total) => total < passMark - 15)) return Math.max(GENTLEST_NOTCH, difficultyStep - 1);
+  return difficultyStep;
 }
 
 function hideFeet(level: Level, sightM: number): Level['hidden'] {

@@ -3,7 +3,7 @@
  * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
  */
 import { readBike, readRider } from '../ride/recording.ts';
-import { readKit } from './kit.ts';
+import { readOutfit } from './outfit.ts';
 import {
   AIDS,
   defaultSettings,
@@ -39,7 +39,7 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
     keys: readKeys(kept['keys'], keys),
     padButtons: readPadButtons(kept['padButtons'], usual.padButtons),
     aidsOn: readAids(kept['aidsOn']),
-    kit: readKit(kept['kit']),
+    kit: readOutfit(kept['kit']),
   };
   return { settings, cautionsSeen: value['cautionsSeen'] === true };
 }

@@ -6,7 +6,7 @@
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../model/presets.ts';
 import type { Aids } from '../level/schema.ts';
 import type { Bike, Rider } from '../model/types.ts';
-import { type Kit, USUAL_KIT } from './kit.ts';
+import { type Outfit, USUAL_OUTFIT } from './outfit.ts';
 
 /** Actions a key can be tied to, in the order of the settings page. */
 export const KEY_ACTIONS = [
@@ -174,7 +174,7 @@ export interface Settings extends Chosen {
   /** Help that is shown even where a level leaves it out; never in check rides. */
   readonly aidsOn: readonly AidName[];
   /** Colours and shapes of the rider in the picture. */
-  readonly kit: Kit;
+  readonly kit: Outfit;
 }
 
 /** Keys that one hand reaches, on either side of the keyboard. */
@@ -244,7 +244,7 @@ export function defaultSettings(
     keys,
     padButtons: USUAL_PAD_BUTTONS,
     aidsOn: [],
-    kit: USUAL_KIT,
+    kit: USUAL_OUTFIT,
   };
 }
 

@@ -19,7 +19,7 @@ import type { Send, State } from '../../state/store.ts';
 import { benchWords } from './words.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
-import { type Draft, desk } from './desk.ts';
+import { type Draft, levelEditor } from './levelEditor.ts';
 import { placeOf, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
@@ -27,7 +27,7 @@ import { MorePanel } from './morePanel.tsx';
 import { Profile } from './profile.tsx';
 import { ReferencePanel } from './referencePanel.tsx';
 import { SharePanel } from './sharePanel.tsx';
-import { Things } from './things.tsx';
+import { PieceList } from './pieceList.tsx';
 import { Toolbar } from './toolbar.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import { type Planning, usePlanning } from './usePlanning.ts';
@@ -70,9 +70,9 @@ export function Editor(props: EditorProps): JSX.Element {
           {...{ level, course, machine, reference }}
           selection={draft.selection}
           tryFromM={draft.tryFromM}
-          onSelect={(selection) => desk.change({ selection })}
-          onField={(field, value, gesture) => desk.edit(field.edit(value), gesture)}
-          onTryFrom={(tryFromM) => desk.change({ tryFromM })}
+          onSelect={(selection) => levelEditor.change({ selection })}
+          onField={(field, value, gesture) => levelEditor.edit(field.edit(value), gesture)}
+          onTryFrom={(tryFromM) => levelEditor.change({ tryFromM })}
         />
       </section>
       {reference !== null && (
@@ -82,13 +82,13 @@ export function Editor(props: EditorProps): JSX.Element {
       )}
       <div class="bench-columns">
         <div>
-          <Things
+          <PieceList
             level={level}
             selection={draft.selection}
-            onSelect={(selection) => desk.change({ selection })}
-            onEdit={(edit, gesture) => desk.edit(edit, gesture)}
+            onSelect={(selection) => levelEditor.change({ selection })}
+            onEdit={(edit, gesture) => levelEditor.edit(edit, gesture)}
           />
-          <MorePanel level={level} onEdit={(edit, gesture) => desk.edit(edit, gesture)} />
+          <MorePanel level={level} onEdit={(edit, gesture) => levelEditor.edit(edit, gesture)} />
         </div>
         <Panels
           {...props}
@@ -135,11 +135,11 @@ function Panels(
           ride={props.reference}
           keptId={draft.kept?.id ?? null}
           format={createFormat(props.state.settings.units)}
-          onForgotten={() => desk.change({ recorded: null })}
+          onForgotten={() => levelEditor.change({ recorded: null })}
         />
       )}
       <SharePanel level={rideable} />
-      <JsonPanel level={level} onLevel={(next, gesture) => desk.replace(next, gesture)} />
+      <JsonPanel level={level} onLevel={(next, gesture) => levelEditor.replace(next, gesture)} />
     </div>
   );
 }
@@ -149,7 +149,7 @@ function goTo(level: Level, path: string, fromM: number | null): void {
   const selection = selectionAt(path);
   const place = selection === null ? null : placeOf(level, selection);
   const atM = fromM ?? place?.fromM ?? null;
-  desk.change({
+  levelEditor.change({
     ...(selection === null ? {} : { selection }),
     ...(atM === null ? {} : { tryFromM: Math.max(0, Math.round(atM - RUN_UP_M)) }),
   });

@@ -6,7 +6,7 @@ import { pieceLengthM } from '../../core/course/build.ts';
 import type { LevelEdit, LevelPiece } from '../../core/level/edit.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LONGEST_LEVEL_M, type Level, STEEPEST_RATIO } from '../../core/level/schema.ts';
-import type { Selection } from './desk.ts';
+import type { Selection } from './levelEditor.ts';
 
 export type FieldName =
   | 'lengthM'

@@ -11,7 +11,7 @@ import { inLearningOrder } from '../../core/coach/ladder.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { benchWords } from './words.ts';
-import { type Draft, isUnsaved } from './desk.ts';
+import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { metric } from './say.ts';
 import type { BenchServices } from './services.ts';

@@ -8,7 +8,7 @@ import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { benchWords } from './words.ts';
-import { desk } from './desk.ts';
+import { levelEditor } from './levelEditor.ts';
 import { copyOf } from './fresh.ts';
 import { metric } from './say.ts';
 import { levelOfText } from './shareLink.ts';
@@ -85,7 +85,7 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
     const mine = copyOf(level, level.title);
     const answer = await services.keep(mine);
     if (!answer.saved) return setTold(benchWords.keep.codes[answer.code] ?? benchWords.keep.failed);
-    desk.open(mine, true);
+    levelEditor.open(mine, true);
     send({ kind: 'address', address: { view: 'bench', rest: 'edit' } });
   };
   return (

@@ -14,10 +14,10 @@ import type { Page } from '../../ui/page.ts';
 import { Dialog, Sheet } from '../../ui/parts.tsx';
 import type { Send, State } from '../../state/store.ts';
 import { benchWords } from './words.ts';
-import { desk, isUnsaved, useDraft } from './desk.ts';
+import { levelEditor, isUnsaved, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
 import { Home } from './home.tsx';
-import { outlive } from './outlive.ts';
+import { keepDraft } from './keepDraft.ts';
 import { Opened, OpenedLink } from './opened.tsx';
 import { RoadImport } from './roadImport.tsx';
 import { sharedText } from './shareLink.ts';
@@ -39,7 +39,7 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
   useEffect(() => {
     const open = async (): Promise<void> => {
       const bench = await services.bench();
-      await outlive(desk, bench);
+      await keepDraft(levelEditor, bench);
       setMine(bench);
     };
     open().catch(() => setFailed(true));
@@ -77,7 +77,7 @@ function Part(props: {
   const go = (to: string): void => send({ kind: 'address', address: { view: 'bench', rest: to } });
   const open = async (level: Level, kept: boolean): Promise<void> => {
     const recorded = kept ? await services.recordedOf(level.id) : null;
-    desk.open(level, kept, recorded);
+    levelEditor.open(level, kept, recorded);
     go('edit');
   };
   const askFirst = (level: Level, kept: boolean): void => {
@@ -109,7 +109,7 @@ function Part(props: {
     <>
       <Home
         {...{ levels, ownLevels, draft, services, send }}
-        onDrop={() => setWaiting(() => () => desk.close())}
+        onDrop={() => setWaiting(() => () => levelEditor.close())}
         onOpen={askFirst}
         onFile={setFile}
       />

@@ -10,7 +10,7 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { benchWords } from './words.ts';
-import type { Selection } from './desk.ts';
+import type { Selection } from './levelEditor.ts';
 import { type Field, fieldsOf, pieceStartM, placeOf } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';

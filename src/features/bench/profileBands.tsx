@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from './words.ts';
-import type { Selection } from './desk.ts';
+import type { Selection } from './levelEditor.ts';
 import { metric, windWords } from './say.ts';
 
 const BAND = 18;

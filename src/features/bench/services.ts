@@ -55,7 +55,7 @@ export interface Laying {
 }
 
 /** Keeping what lies on the bench. Rides are not kept with it: that is done only when asked for. */
-export interface UnfinishedShelf {
+export interface DraftStore {
   /** Keeps the level in the place of the one before; false where that did not work. */
   keepUnfinished(level: Level): Promise<boolean>;
   /** There is nothing unfinished any more. */
@@ -71,7 +71,7 @@ export interface BenchPageServices {
 }
 
 /** What a bench is worked with. */
-export interface BenchServices extends UnfinishedShelf {
+export interface BenchServices extends DraftStore {
   /** Keeps a level under its id. */
   keep(level: Level): Promise<KeepAnswer>;
   /** Hides a level; `restore` brings it back. */

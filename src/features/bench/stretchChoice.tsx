@@ -10,7 +10,7 @@ import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M } from '../../core/level/schema.ts';
 import type { Send } from '../../state/store.ts';
 import { benchWords } from './words.ts';
-import { desk } from './desk.ts';
+import { levelEditor } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { metric } from './say.ts';
@@ -94,7 +94,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
     if (!made.ok) return setTold(made.problems.map(sentenceOf).join(' '));
     const recorded = road.timed ? await services.recordedOn(stretch) : null;
     const answer = await services.keep(made.level);
-    desk.open(made.level, answer.saved, recorded);
+    levelEditor.open(made.level, answer.saved, recorded);
     send({ kind: 'address', address: { view: 'bench', rest: 'edit' } });
   };
   return (

@@ -6,7 +6,7 @@ import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { benchWords } from './words.ts';
-import { type Draft, desk, isUnsaved } from './desk.ts';
+import { type Draft, levelEditor, isUnsaved } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { metric } from './say.ts';
@@ -46,7 +46,7 @@ export function Toolbar(props: ToolbarProps): JSX.Element {
 function Names({ level }: { readonly level: Level }): JSX.Element {
   const say = benchWords.edit;
   const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
-    desk.edit({ kind: 'set', values }, gesture);
+    levelEditor.edit({ kind: 'set', values }, gesture);
   return (
     <div class="bench-names">
       <label class="text-field">
@@ -84,7 +84,7 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
     const mine = { ...level, id: draft.kept?.id ?? freshId(level.title), rung: 0 };
     const answer = await services.keep(mine);
     setFailed(answer.saved ? '' : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
-    if (answer.saved) desk.markKept(level, mine);
+    if (answer.saved) levelEditor.markKept(level, mine);
   };
   useShortcuts(() => void save());
   const step = (label: string, count: number, doing: () => void, name: object): JSX.Element => (
@@ -97,8 +97,8 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
       <Button strong data-save disabled={faulty} onClick={() => void save()}>
         {benchWords.keep.save}
       </Button>
-      {step(say.undo, history.past.length, () => desk.undo(), { 'data-undo': '' })}
-      {step(say.redo, history.future.length, () => desk.redo(), { 'data-redo': '' })}
+      {step(say.undo, history.past.length, () => levelEditor.undo(), { 'data-undo': '' })}
+      {step(say.redo, history.future.length, () => levelEditor.redo(), { 'data-redo': '' })}
       <a class="button" href="#bench">
         {say.list}
       </a>
@@ -122,7 +122,7 @@ function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
         low={0}
         high={Math.max(0, course.lengthM - LEAST_TRY_M)}
         step={10}
-        onValue={(tryFromM) => desk.change({ tryFromM })}
+        onValue={(tryFromM) => levelEditor.change({ tryFromM })}
       />
       <Button data-try disabled={faulty} onClick={onTry}>
         {say.ride}
@@ -147,8 +147,8 @@ function useShortcuts(save: () => void): void {
       const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
       if (key === 's') save();
       else if (typing) return;
-      else if (key === 'y' || (key === 'z' && event.shiftKey)) desk.redo();
-      else if (key === 'z') desk.undo();
+      else if (key === 'y' || (key === 'z' && event.shiftKey)) levelEditor.redo();
+      else if (key === 'z') levelEditor.undo();
       else return;
       event.preventDefault();
     };

@@ -9,24 +9,24 @@ import {
   HELMETS,
   JERSEY_CLOTHS,
   JERSEYS,
-  type Kit,
+  type Outfit,
   PATTERNS,
-} from '../../core/settings/kit.ts';
+} from '../../core/settings/outfit.ts';
 import { Choice } from '../../ui/controls.tsx';
 import type { BikeServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
-import { kitWords as text } from './outfitWords.ts';
+import { outfitWords as text } from './outfitWords.ts';
 
-export interface KitChoiceProps {
+export interface OutfitChoiceProps {
   readonly settings: Settings;
-  readonly onChange: (kit: Kit) => void;
+  readonly onChange: (kit: Outfit) => void;
   readonly paint: BikeServices['paintRider'];
 }
 
 /** The section. */
-export function KitChoice({ settings, onChange, paint }: KitChoiceProps): JSX.Element {
+export function OutfitChoice({ settings, onChange, paint }: OutfitChoiceProps): JSX.Element {
   const { kit } = settings;
-  const set = (change: Partial<Kit>): void => onChange({ ...kit, ...change });
+  const set = (change: Partial<Outfit>): void => onChange({ ...kit, ...change });
   return (
     <section class="paper kit" aria-labelledby="kit-title">
       <h2 id="kit-title">{text.title}</h2>
@@ -73,7 +73,7 @@ function frameTone(frame: FrameColour): string | null {
 }
 
 /** The rider as they will be seen: for the eye only, and where it cannot be fetched the choices are still there. */
-function Portrait({ settings, paint }: Pick<KitChoiceProps, 'settings' | 'paint'>): JSX.Element {
+function Portrait({ settings, paint }: Pick<OutfitChoiceProps, 'settings' | 'paint'>): JSX.Element {
   const canvas = useRef<HTMLCanvasElement>(null);
   const { bike, rider, kit, theme } = settings;
   useEffect(() => {

@@ -1,7 +1,7 @@
 /** Words of the rider's colours and shapes. */
-import type { FrameColour, Helmet, Jersey, Pattern } from '../../core/settings/kit.ts';
+import type { FrameColour, Helmet, Jersey, Pattern } from '../../core/settings/outfit.ts';
 
-export const kitWords = {
+export const outfitWords = {
   title: 'Your colours',
   intro: 'How the rider looks in the picture. It makes nobody faster.',
   jersey: 'Jersey',

@@ -7,7 +7,7 @@ import { Button } from '../../ui/controls.tsx';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
-import { KitChoice } from './outfitChoice.tsx';
+import { OutfitChoice } from './outfitChoice.tsx';
 import { OwnBikeForm } from './bikeForm.tsx';
 import { RiderForm } from './riderForm.tsx';
 import type { BikeServices } from './services.ts';
@@ -61,7 +61,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
           words={ownBikeWords}
           format={format}
         />
-        <KitChoice
+        <OutfitChoice
           settings={state.settings}
           onChange={(kit) => send({ kind: 'set', settings: { kit } })}
           paint={services.paintRider}

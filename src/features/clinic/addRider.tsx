@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { refusalOf, type RoundAction } from '../../core/group/handRound.ts';
+import { refusalOf, type QueueAction } from '../../core/group/turnQueue.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
@@ -16,7 +16,7 @@ const OFFERED = 8;
 export function AddRider(props: {
   readonly props: ClinicProps;
   readonly session: SavedRound;
-  readonly act: (action: RoundAction) => void;
+  readonly act: (action: QueueAction) => void;
   readonly onClose: () => void;
 }): JSX.Element {
   const { session, act, onClose } = props;

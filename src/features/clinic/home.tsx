@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { isDone, nextUp } from '../../core/group/handRound.ts';
+import { isDone, nextUp } from '../../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import { levelOfRide } from '../../core/group/turn.ts';

@@ -1,7 +1,7 @@
 /** Everybody in the round: who waits, who comes back later, who has gone home, and what a coach can do with each. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { refusalOf, type RoundAction, turnsLeft } from '../../core/group/handRound.ts';
+import { refusalOf, type QueueAction, turnsLeft } from '../../core/group/turnQueue.ts';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import { counts } from './session.ts';
@@ -11,7 +11,7 @@ import type { ClinicProps } from './services.ts';
 interface LineProps {
   readonly props: ClinicProps;
   readonly session: SavedRound;
-  readonly act: (action: RoundAction) => void;
+  readonly act: (action: QueueAction) => void;
   readonly chosen: string | null;
   /** Chooses who rides next; null where the order is fixed. */
   readonly onChoose: ((nickname: string) => void) | null;

@@ -1,7 +1,7 @@
 /** The moments between two turns: a ride that is being marked, one that came to no end, one that is done. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
+import { nextUp, type QueueAction } from '../../core/group/turnQueue.ts';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf, remarkOf } from './say.ts';
@@ -13,7 +13,7 @@ import type { ClinicProps } from './services.ts';
 export interface Doing {
   readonly props: ClinicProps;
   readonly session: SavedRound;
-  readonly act: (action: RoundAction) => void;
+  readonly act: (action: QueueAction) => void;
   readonly ride: (nickname: string) => void;
 }
 

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { MOST_RIDERS } from '../../core/group/handRound.ts';
+import { MOST_RIDERS } from '../../core/group/turnQueue.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';

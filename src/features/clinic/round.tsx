@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { nextUp, type RoundAction } from '../../core/group/handRound.ts';
+import { nextUp, type QueueAction } from '../../core/group/turnQueue.ts';
 import { RIDERS } from '../../core/model/presets.ts';
 import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
@@ -29,7 +29,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
     const goOn = (): void => then?.();
     onSaveRound(to).then(goOn, goOn);
   };
-  const act = (action: RoundAction): void => keep(after(session, action));
+  const act = (action: QueueAction): void => keep(after(session, action));
   const ride = (nickname: string): void => {
     const start: RideStart | null = startOf(session, nickname, props);
     if (start !== null) keep(after(session, { kind: 'start', nickname }), () => onRide(start));

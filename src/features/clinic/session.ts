@@ -3,12 +3,12 @@
  * anything else happens. Plain functions over plain data.
  */
 import {
-  type HandRound,
-  handRound,
-  type RoundAction,
-  startRound,
+  type TurnQueue,
+  takeTurn,
+  type QueueAction,
+  startQueue,
   turnOf,
-} from '../../core/group/handRound.ts';
+} from '../../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
@@ -33,16 +33,16 @@ export function newSession(
   },
 ): SavedRound {
   const plan: ClinicPlan = { ...template, id: fresh.id, seed: fresh.seed };
-  const round = nicknames.reduce<HandRound>(
-    (before, nickname) => handRound(before, { kind: 'add', nickname }),
-    startRound(plan),
+  const round = nicknames.reduce<TurnQueue>(
+    (before, nickname) => takeTurn(before, { kind: 'add', nickname }),
+    startQueue(plan),
   );
   return { plan, deviceId: fresh.deviceId, round, startedAtMs: fresh.atMs, feels: {} };
 }
 
 /** The session after an action; the very same where it is refused. */
-export function after(saved: SavedRound, action: RoundAction): SavedRound {
-  const round = handRound(saved.round, action);
+export function after(saved: SavedRound, action: QueueAction): SavedRound {
+  const round = takeTurn(saved.round, action);
   return round === saved.round ? saved : { ...saved, round };
 }
 
@@ -81,7 +81,7 @@ export function startOf(saved: SavedRound, nickname: string, props: ClinicProps)
 }
 
 /** Rides that were planned for those who have not gone, and rides done. */
-export function counts(round: HandRound): { readonly ridden: number; readonly all: number } {
+export function counts(round: TurnQueue): { readonly ridden: number; readonly all: number } {
   const each = round.rideCount * round.attempts;
   const all = round.riders.reduce((sum, rider) => {
     const own = round.rides.filter((ride) => ride.nickname === rider.nickname).length;

@@ -95,5 +95,5 @@ function savedWords(kept: Kept): { state: Kept['state']; sentence?: string } {
   if (kept.state === 'saving') return { state: 'saving' };
   if (kept.state === 'saved') return { state: 'saved' };
   const why = debriefPageWords.notSaved[kept.code] ?? debriefPageWords.notSaved['hangs'] ?? '';
-  return { state: 'not-saved', sentence: kept.smallCopy ? `${why} ${debriefPageWords.smallCopy}` : why };
+  return { state: 'not-saved', sentence: kept.localBackup ? `${why} ${debriefPageWords.localBackup}` : why };
 }

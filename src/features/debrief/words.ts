@@ -253,5 +253,5 @@ export const debriefPageWords = {
     'not-fetched':
       'This ride is not kept yet: a part of the game could not be fetched. Check the connection; the game will try again. Save it as a file to be safe.',
   } as Readonly<Record<string, string>>,
-  smallCopy: 'Its marks are kept, the ride itself is not.',
+  localBackup: 'Its marks are kept, the ride itself is not.',
 };

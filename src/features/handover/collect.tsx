@@ -11,7 +11,7 @@ import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import type { Format } from '../../words/format.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from './words.ts';
-import { Apart } from './apart.tsx';
+import { SetApart } from './setApart.tsx';
 import type { Collected } from './collected.ts';
 import { Reader } from './reader.tsx';
 import { tabletName } from './tablets.ts';
@@ -78,7 +78,7 @@ export function Collect(props: CollectProps): JSX.Element {
           <Tablets {...props} />
           {props.store}
         </section>
-        <Apart {...{ words, collected }} format={props.format} nameOf={props.nameOf} />
+        <SetApart {...{ words, collected }} format={props.format} nameOf={props.nameOf} />
       </div>
     </Sheet>
   );

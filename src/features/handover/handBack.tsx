@@ -5,8 +5,8 @@ import type { HandOver } from '../../core/transfer/rideFile.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from './words.ts';
 import { Carry } from './carry.tsx';
-import { useParcel } from './handOut.tsx';
-import { parcelOfRides } from './parcel.ts';
+import { useMessage } from './handOut.tsx';
+import { messageOfRides } from './message.ts';
 import { tabletName } from './tablets.ts';
 import './handover.css';
 
@@ -28,7 +28,7 @@ export interface HandBackProps {
 export function HandBack(props: HandBackProps): JSX.Element {
   const { plan, handOver, site, words, onSaveFile, onCopy } = props;
   const say = words.handBack;
-  const parcel = useParcel(() => parcelOfRides(handOver, site), [handOver, site]);
+  const message = useMessage(() => messageOfRides(handOver, site), [handOver, site]);
   const count = handOver.records.length;
   return (
     <Sheet title={say.title} intro={say.intro}>
@@ -39,12 +39,12 @@ export function HandBack(props: HandBackProps): JSX.Element {
           </h2>
           <p class="tablet-name">{say.tablet(tabletName(handOver.deviceId))}</p>
           {count === 0 && <output>{say.none}</output>}
-          {parcel === 'making' && <output>{words.carry.making}</output>}
-          {parcel === null && <output>{words.carry.tooBig}</output>}
-          {parcel !== null && parcel !== 'making' && (
+          {message === 'making' && <output>{words.carry.making}</output>}
+          {message === null && <output>{words.carry.tooBig}</output>}
+          {message !== null && message !== 'making' && (
             <>
-              <p data-size>{say.size(count, words.size(parcel.bytes), parcel.frames.length)}</p>
-              <Carry {...{ parcel, words, onSaveFile, onCopy }} name={say.what(count)} />
+              <p data-size>{say.size(count, words.size(message.bytes), message.frames.length)}</p>
+              <Carry {...{ message, words, onSaveFile, onCopy }} name={say.what(count)} />
               <p class="code-hint">{say.marksOnly}</p>
             </>
           )}

@@ -5,9 +5,9 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import type { HandoverWords } from './words.ts';
 import { Carry } from './carry.tsx';
-import type { EveningHost } from './evening.ts';
-import { EveningList } from './eveningList.tsx';
-import { type Parcel, parcelOfPlan } from './parcel.ts';
+import type { ReadinessHost } from './readiness.ts';
+import { ReadinessList } from './readinessList.tsx';
+import { type Message, messageOfPlan } from './message.ts';
 import './handover.css';
 
 /** What the page is given. */
@@ -16,7 +16,7 @@ export interface HandOutProps {
   readonly plan: ClinicPlan;
   /** Address of the game without what stands behind `#`, as tablets can open it. */
   readonly site: string;
-  readonly host: EveningHost;
+  readonly host: ReadinessHost;
   readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
@@ -29,7 +29,7 @@ const LONGEST_LINK_CODE = 800;
 export function HandOut(props: HandOutProps): JSX.Element {
   const { plan, site, words, onSaveFile, onCopy } = props;
   const say = words.handOut;
-  const parcel = useParcel(() => parcelOfPlan(plan, site), [plan, site]);
+  const message = useMessage(() => messageOfPlan(plan, site), [plan, site]);
   return (
     <Sheet title={say.title} intro={say.intro}>
       <div class="handover">
@@ -37,13 +37,13 @@ export function HandOut(props: HandOutProps): JSX.Element {
           <h2>
             <bdi>{plan.title}</bdi>
           </h2>
-          {parcel === 'making' && <output>{words.carry.making}</output>}
-          {parcel === null && <output>{words.carry.tooBig}</output>}
-          {parcel !== null && parcel !== 'making' && (
-            <Made {...{ plan, parcel, words, onSaveFile, onCopy }} />
+          {message === 'making' && <output>{words.carry.making}</output>}
+          {message === null && <output>{words.carry.tooBig}</output>}
+          {message !== null && message !== 'making' && (
+            <Made {...{ plan, message, words, onSaveFile, onCopy }} />
           )}
         </section>
-        <EveningList host={props.host} words={words} />
+        <ReadinessList host={props.host} words={words} />
       </div>
     </Sheet>
   );
@@ -51,43 +51,43 @@ export function HandOut(props: HandOutProps): JSX.Element {
 
 function Made(props: {
   readonly plan: ClinicPlan;
-  readonly parcel: Parcel;
+  readonly message: Message;
   readonly words: HandoverWords;
   readonly onSaveFile: HandOutProps['onSaveFile'];
   readonly onCopy: HandOutProps['onCopy'];
 }): JSX.Element {
-  const { plan, parcel, words } = props;
+  const { plan, message, words } = props;
   const say = words.handOut;
   // The tablet's own camera app opens a link without asking for anything, even where the page gets no camera.
-  const codes = parcel.link.length <= LONGEST_LINK_CODE ? [parcel.link] : parcel.frames;
+  const codes = message.link.length <= LONGEST_LINK_CODE ? [message.link] : message.frames;
   return (
     <>
       <p data-size>
-        {say.size(words.size(parcel.bytes), codes.length)}
+        {say.size(words.size(message.bytes), codes.length)}
         {plan.rides.some((ride) => ride.kind === 'own') && ` · ${say.own}`}
       </p>
-      <p>{codes.length === 1 && codes[0] === parcel.link ? say.scanOne : say.scanMany}</p>
+      <p>{codes.length === 1 && codes[0] === message.link ? say.scanOne : say.scanMany}</p>
       <Carry {...props} codes={codes} name={say.what(plan.title)} />
     </>
   );
 }
 
-/** A parcel once it is packed; null where it is too big. */
-export function useParcel(
-  make: () => Promise<Parcel | null>,
+/** A message once it is packed; null where it is too big. */
+export function useMessage(
+  make: () => Promise<Message | null>,
   inputs: readonly unknown[],
-): Parcel | null | 'making' {
-  const [parcel, setParcel] = useState<Parcel | null | 'making'>('making');
+): Message | null | 'making' {
+  const [message, setMessage] = useState<Message | null | 'making'>('making');
   useEffect(() => {
     let wanted = true;
-    setParcel('making');
+    setMessage('making');
     make().then(
-      (made) => wanted && setParcel(made),
-      () => wanted && setParcel(null),
+      (made) => wanted && setMessage(made),
+      () => wanted && setMessage(null),
     );
     return () => {
       wanted = false;
     };
   }, inputs);
-  return parcel;
+  return message;
 }

@@ -22,7 +22,7 @@ import { LIMITS } from '../../core/math/limits.ts';
 import { isTooMuch, readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { inflate } from './packing.ts';
-import { framesIn, looksLikeFrames } from './parcel.ts';
+import { framesIn, looksLikeFrames } from './message.ts';
 
 /** What a text turned out to be. */
 export type Arrival =

@@ -51,7 +51,7 @@ export const handoverWords = {
     scanMany: 'On the tablet open the game’s page “Join a group” and hold the camera at the codes.',
     others: 'Without a camera',
   },
-  evening: {
+  readiness: {
     title: 'At home, the evening before',
     intro: 'On every tablet, while there is a network. This list checks the device you are looking at.',
     done: 'done',

@@ -32,7 +32,9 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
           <div class="paper">
             <strong>{level.title}</strong>
             <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
-            {ride.notch !== 0 && <p>{ride.notch > 0 ? rideWords.steeper : rideWords.gentler}</p>}
+            {ride.difficultyStep !== 0 && (
+              <p>{ride.difficultyStep > 0 ? rideWords.steeper : rideWords.gentler}</p>
+            )}
             {ride.failed !== null ? (
               <Failed why={ride.failed} again={againOf(state, ride)} send={send} />
             ) : (

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
-import type { Kit } from '../../core/settings/kit.ts';
+import type { Outfit } from '../../core/settings/outfit.ts';
 import { frameOfBike } from '../../ui/pictures/frame.ts';
 import { RiderDrawing } from '../../ui/pictures/rider.tsx';
 import { startWords } from './words.ts';
@@ -129,7 +129,7 @@ function RoadUp(): JSX.Element {
 }
 
 /** The whole picture, 1280 × 720, with the player's own rider. */
-export function Hero({ kit }: { readonly kit: Kit }): JSX.Element {
+export function Hero({ kit }: { readonly kit: Outfit }): JSX.Element {
   const bike = BIKES.find((one) => one.id === 'gravel-1x12') ?? (BIKES[0] as Bike);
   const { groundY } = frameOfBike(bike);
   return (

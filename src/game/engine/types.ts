@@ -19,11 +19,11 @@ export interface Look {
   readonly childRider: boolean;
   /** A dog keeps the rider company. */
   readonly dog: boolean;
-  readonly kit: KitLook;
+  readonly kit: OutfitLook;
 }
 
 /** Colours (`#rrggbb`) and shapes the rider has chosen. */
-export interface KitLook {
+export interface OutfitLook {
   /** The jersey in the light, in its folds and on its lit edge. */
   readonly jersey: Readonly<Record<'tone' | 'dark' | 'light', string>>;
   /** The frame and its lit edge; null leaves the bike as it comes. */

@@ -2,7 +2,7 @@
  * The few tones a scene is cut from, per light and theme. Rider and attention colours are the only loud
  * ones; gradient is never told by colour, so no tone here depends on the road.
  */
-import type { KitLook, Look, Scenery } from '../engine/types.ts';
+import type { OutfitLook, Look, Scenery } from '../engine/types.ts';
 
 /** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
 export interface Palette {
@@ -178,7 +178,7 @@ const CHILD: RiderTones = {
 };
 
 /** Tones of the rider in their kit; the jersey stays the one strong accent, and the helmet takes it up. */
-export function riderTones(child: boolean, { jersey, frame }: KitLook): RiderTones {
+export function riderTones(child: boolean, { jersey, frame }: OutfitLook): RiderTones {
   const own = child ? CHILD : ADULT;
   return {
     ...own,

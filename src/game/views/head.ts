@@ -4,7 +4,7 @@
  */
 import { blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
-import type { KitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../engine/types.ts';
 import type { Place } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
@@ -21,7 +21,13 @@ export class HeadView {
   readonly #tail: Sprite | null;
 
   /** `radius` in metres, `pxPerM` in device pixels. */
-  constructor(radius: number, tones: RiderTones, helmet: KitLook['helmet'], child: boolean, pxPerM: number) {
+  constructor(
+    radius: number,
+    tones: RiderTones,
+    helmet: OutfitLook['helmet'],
+    child: boolean,
+    pxPerM: number,
+  ) {
     this.#radius = radius;
     this.#face = paintSprite(-1.5, -1.8, 3, 3.65, radius * pxPerM * 1.15, (context) => {
       drawNeck(context, tones);

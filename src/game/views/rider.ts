@@ -3,7 +3,7 @@
  * leg, head and near arm. The pieces are painted once; where they go in a frame comes from `pose.ts`.
  */
 import type { RiderTones } from '../paint/palette.ts';
-import type { KitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { HeadView } from './head.ts';
 import type { Spot } from './legs.ts';
@@ -27,7 +27,7 @@ export class RiderView {
   readonly #trunk: Sprite;
 
   /** `pxPerM` in device pixels. */
-  constructor(body: BodyShape, tones: RiderTones, kit: KitLook, child: boolean, pxPerM: number) {
+  constructor(body: BodyShape, tones: RiderTones, kit: OutfitLook, child: boolean, pxPerM: number) {
     this.#body = body;
     this.#head = new HeadView(body.head, tones, kit.helmet, child, pxPerM);
     this.#near = paintSide(body, tones, false, pxPerM);

@@ -5,7 +5,7 @@
 import { blot, oval } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
-import type { KitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
 
@@ -137,7 +137,7 @@ function paintFoot(context: Context, tones: RiderTones, far: boolean): void {
 export function paintTrunk(
   body: BodyShape,
   tones: RiderTones,
-  pattern: KitLook['pattern'],
+  pattern: OutfitLook['pattern'],
   pxPerM: number,
 ): Sprite {
   const room = 0.24 * Math.max(body.girth, body.torso * 2);

@@ -3,14 +3,14 @@
  * stands under a name of its own in the browser's simple store: no file, link, code or store writes there, and what
  * is deleted on this device is deleted with it. It is read afresh every time, because another tab may have stopped it.
  */
-import { OWN_PREFIX } from '../smallCopy.ts';
+import { OWN_PREFIX } from '../localBackup.ts';
 import { readAgreement } from '../sharedKept.ts';
 import type { Agreement } from '../sharedTypes.ts';
 
 const KEY = `${OWN_PREFIX}club-store`;
 
 /** The agreement. No method throws. */
-export interface AgreementShelf {
+export interface AgreementStore {
   /** What was agreed, or null where nobody has. */
   read(): Agreement | null;
   /** Keeps an agreement, or ends it with null; false where it will be forgotten with this page. */
@@ -18,7 +18,7 @@ export interface AgreementShelf {
 }
 
 /** Makes it over the simple store, which may be missing or throw; then an agreement lasts as long as this page. */
-export function createAgreementShelf(simpleStore: () => globalThis.Storage | null): AgreementShelf {
+export function createAgreementStore(simpleStore: () => globalThis.Storage | null): AgreementStore {
   let here: Agreement | null = null;
   const attempt = <T>(fallback: T, work: (store: globalThis.Storage) => T): T => {
     try {

@@ -2,7 +2,7 @@
  * The door to a club's own store: sending, fetching, trying the connection. How a CouchDB server differs from the
  * one in the tests stands in `SERVERS.md` beside this file.
  */
-export { type AgreementShelf, createAgreementShelf } from './agreement.ts';
+export { type AgreementStore, createAgreementStore } from './agreement.ts';
 export { fetchRides, testStore } from './fetch.ts';
 export type { Fetch } from './http.ts';
 export { ADDRESS_SHAPE, OLD_ADDRESS, PROGRESS, PROGRESS_SHAPE } from '../sharedKept.ts';

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { FRAME_TONES, JERSEY_CLOTHS, type Kit, USUAL_KIT } from '../../core/settings/kit.ts';
+import { FRAME_TONES, JERSEY_CLOTHS, type Outfit, USUAL_OUTFIT } from '../../core/settings/outfit.ts';
 import { BikeDrawing, pathThrough } from './bike.tsx';
 import { frameOfBike, type Point } from './frame.ts';
 
@@ -51,11 +51,11 @@ function Leg(props: { readonly hip: Point; readonly pedal: Point; readonly far: 
 }
 
 /** Colours of the kit for everything inside; the usual ones stay those of the theme. */
-function tonesOf({ jersey, frame }: Kit): Readonly<Record<string, string>> {
+function tonesOf({ jersey, frame }: Outfit): Readonly<Record<string, string>> {
   const cloth = JERSEY_CLOTHS[jersey];
   return {
-    '--jersey': jersey === USUAL_KIT.jersey ? 'var(--rider)' : cloth.tone,
-    '--jersey-dark': jersey === USUAL_KIT.jersey ? 'var(--rider-deep)' : cloth.dark,
+    '--jersey': jersey === USUAL_OUTFIT.jersey ? 'var(--rider)' : cloth.tone,
+    '--jersey-dark': jersey === USUAL_OUTFIT.jersey ? 'var(--rider-deep)' : cloth.dark,
     '--frame': frame === 'usual' ? 'var(--ink)' : FRAME_TONES[frame].tone,
   };
 }
@@ -64,7 +64,7 @@ function tonesOf({ jersey, frame }: Kit): Readonly<Record<string, string>> {
 export function RiderDrawing(props: {
   readonly bike: Bike;
   readonly turn: number;
-  readonly kit: Kit;
+  readonly kit: Outfit;
 }): JSX.Element {
   const { bike, turn, kit } = props;
   const frame = frameOfBike(bike);
@@ -101,7 +101,7 @@ export function RiderDrawing(props: {
 function Trunk(props: {
   readonly hip: Point;
   readonly shoulder: Point;
-  readonly pattern: Kit['pattern'];
+  readonly pattern: Outfit['pattern'];
 }): JSX.Element {
   const { hip, shoulder, pattern } = props;
   const outline = `M${hip[0] - 104} ${hip[1] + 36}C${hip[0] - 118} ${hip[1] - 210} ${shoulder[0] - 250} ${shoulder[1] - 40} ${shoulder[0] - 20} ${shoulder[1] - 58}C${shoulder[0] + 66} ${shoulder[1] - 48} ${shoulder[0] + 82} ${shoulder[1] + 50} ${shoulder[0] + 22} ${shoulder[1] + 92}C${shoulder[0] - 90} ${shoulder[1] + 170} ${hip[0] + 130} ${hip[1] - 90} ${hip[0] + 96} ${hip[1] + 62}Z`;
@@ -149,7 +149,7 @@ function dotsOver(hip: Point, shoulder: Point): string {
 function Head(props: {
   readonly at: Point;
   readonly neck: Point;
-  readonly helmet: Kit['helmet'];
+  readonly helmet: Outfit['helmet'];
 }): JSX.Element {
   const { at, neck, helmet } = props;
   const [x, y] = at;

@@ -1,9 +1,9 @@
 /** The one place that hears of everything that went wrong. */
 import { beforeEach, describe, expect, it } from 'vitest';
-import { openTroubleDesk, type TroubleDesk } from '../../../src/app/device/trouble.ts';
+import { openTroubleLog, type TroubleLog } from '../../../src/app/device/trouble.ts';
 
 let told: string[] = [];
-let desk: TroubleDesk;
+let desk: TroubleLog;
 let target: EventTarget;
 let onTell: () => void = () => undefined;
 
@@ -11,7 +11,7 @@ beforeEach(() => {
   told = [];
   onTell = () => undefined;
   target = Object.assign(new EventTarget(), { document: new EventTarget(), location: window.location });
-  desk = openTroubleDesk(target as unknown as Window, (kind) => {
+  desk = openTroubleLog(target as unknown as Window, (kind) => {
     told.push(kind);
     onTell();
   });

@@ -16,7 +16,7 @@ import { createGroupVerifier } from '../../../src/worker/verifierClient.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { offerFile } from '../../../src/charts/picture.ts';
-import { thisHost } from '../../../src/features/handover/evening.ts';
+import { thisHost } from '../../../src/features/handover/readiness.ts';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import { HandBack } from '../../../src/features/handover/handBack.tsx';
 import { HandOut } from '../../../src/features/handover/handOut.tsx';
@@ -25,7 +25,7 @@ import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
 import { StorePage } from '../../../src/features/handover/storePage.tsx';
 import { handoverWords as words } from '../../../src/features/handover/words.ts';
 import { sharedWords } from '../../../src/features/handover/storeWords.ts';
-import { createAgreementShelf } from '../../../src/storage/shared/index.ts';
+import { createAgreementStore } from '../../../src/storage/shared/index.ts';
 import { openSharedDesk } from '../../../src/app/group/sharedDesk.ts';
 import { createCarriedSessions } from '../../../src/storage/sessions.ts';
 import { openStorage } from '../../../src/storage/index.ts';
@@ -66,7 +66,7 @@ const open = () =>
 let desk = await open();
 const shared = await openSharedDesk({
   storage,
-  agreement: createAgreementShelf(() => window.localStorage),
+  agreement: createAgreementStore(() => window.localStorage),
   now: () => Date.now(),
   fetch: (url, init) => fetch(url, init),
   sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms / 20)),

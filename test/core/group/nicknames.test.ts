@@ -1,6 +1,6 @@
 /** Names that ask for nobody's real one: offered from lists, or typed and then made harmless. */
 import { describe, expect, it } from 'vitest';
-import { refusalOf, startRound } from '../../../src/core/group/handRound.ts';
+import { refusalOf, startQueue } from '../../../src/core/group/turnQueue.ts';
 import {
   ANIMALS,
   COLOURS,
@@ -42,7 +42,7 @@ describe('nicknames', () => {
     '%j is no nickname',
     (id) => {
       expect(readNickname(id)).toBeNull();
-      expect(refusalOf(startRound(planWith()), { kind: 'add', nickname: id })).toBe('not-a-nickname');
+      expect(refusalOf(startQueue(planWith()), { kind: 'add', nickname: id })).toBe('not-a-nickname');
     },
   );
 });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
-import { checkLevel, freeLevel, nextNotch, notchedLevel } from '../../../src/core/level/generate.ts';
+import { checkLevel, freeLevel, nextDifficultyStep, levelAtStep } from '../../../src/core/level/generate.ts';
 import { levelLengthM, parseLevel } from '../../../src/core/level/parse.ts';
 
 const seeds = fc.integer({ min: 0, max: 4_294_967_295 });
@@ -65,28 +65,29 @@ describe('free rides', () => {
 });
 
 describe('difficulty that follows the rider', () => {
-  test('two good rides go up one notch, two poor ones down, one of each stays', () => {
-    expect(nextNotch(0, [80, 85], 70)).toBe(1);
-    expect(nextNotch(0, [40, 30], 70)).toBe(-1);
-    expect(nextNotch(0, [85, 30], 70)).toBe(0);
-    expect(nextNotch(0, [85], 70)).toBe(0);
-    expect(nextNotch(3, [99, 99], 70)).toBe(3);
-    expect(nextNotch(-2, [1, 1], 70)).toBe(-2);
+  test('two good rides go up one step, two poor ones down, one of each stays', () => {
+    expect(nextDifficultyStep(0, [80, 85], 70)).toBe(1);
+    expect(nextDifficultyStep(0, [40, 30], 70)).toBe(-1);
+    expect(nextDifficultyStep(0, [85, 30], 70)).toBe(0);
+    expect(nextDifficultyStep(0, [85], 70)).toBe(0);
+    expect(nextDifficultyStep(3, [99, 99], 70)).toBe(3);
+    expect(nextDifficultyStep(-2, [1, 1], 70)).toBe(-2);
   });
 
   test('a harder version is steeper and hides the feet of its pitches; a gentler one is flatter', () => {
     const level = checkLevel(7, 'everyone');
-    const steepest = (notch: number) => Math.max(...courseOfLevel(notchedLevel(level, notch, 7)).slopeRatio);
+    const steepest = (difficultyStep: number) =>
+      Math.max(...courseOfLevel(levelAtStep(level, difficultyStep, 7)).slopeRatio);
     expect(steepest(2)).toBeGreaterThan(steepest(0) * 1.2);
     expect(steepest(-2)).toBeLessThan(steepest(0) * 0.8);
-    expect(notchedLevel(level, 2, 7).hidden.length).toBeGreaterThan(0);
-    expect(notchedLevel(level, -2, 7).hidden).toEqual(level.hidden);
+    expect(levelAtStep(level, 2, 7).hidden.length).toBeGreaterThan(0);
+    expect(levelAtStep(level, -2, 7).hidden).toEqual(level.hidden);
   });
 
   test('every notch of a valid level is a valid level with a fingerprint of its own', () => {
     const level = checkLevel(9, 'everyone');
-    const hashes = [-2, -1, 0, 1, 2, 3].map((notch) => {
-      const other = notchedLevel(level, notch, 9);
+    const hashes = [-2, -1, 0, 1, 2, 3].map((difficultyStep) => {
+      const other = levelAtStep(level, difficultyStep, 9);
       expect(parseLevel(JSON.parse(JSON.stringify(other)))).toMatchObject({ ok: true });
       return levelHash(other);
     });

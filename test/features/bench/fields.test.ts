@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { createDesk, isUnsaved, type Selection } from '../../../src/features/bench/desk.ts';
+import { createLevelEditor, isUnsaved, type Selection } from '../../../src/features/bench/levelEditor.ts';
 import { fieldsOf, placeOf, selectionAt } from '../../../src/features/bench/fields.ts';
 import {
   addPlaced,
@@ -96,25 +96,25 @@ describe('the numbers of what is selected', () => {
 
 describe('the desk', () => {
   it('takes edits back exactly, drops a selection that points at nothing, and knows what is kept', () => {
-    const desk = createDesk();
+    const levelEditor = createLevelEditor();
     const level = everything();
-    desk.open(level, true);
-    const unsaved = (): boolean => isUnsaved(desk.draft() ?? expect.fail('no draft'));
+    levelEditor.open(level, true);
+    const unsaved = (): boolean => isUnsaved(levelEditor.draft() ?? expect.fail('no draft'));
     expect(unsaved()).toBe(false);
-    desk.change({ selection: { list: 'cues', index: 0 } });
-    desk.edit({ kind: 'remove-entry', list: 'cues', index: 0 });
-    expect(desk.draft()?.selection).toBeNull();
+    levelEditor.change({ selection: { list: 'cues', index: 0 } });
+    levelEditor.edit({ kind: 'remove-entry', list: 'cues', index: 0 });
+    expect(levelEditor.draft()?.selection).toBeNull();
     expect(unsaved()).toBe(true);
-    desk.undo();
-    expect(desk.draft()?.history.present).toBe(level);
+    levelEditor.undo();
+    expect(levelEditor.draft()?.history.present).toBe(level);
     expect(unsaved()).toBe(false);
-    desk.redo();
-    const present = desk.draft()?.history.present ?? expect.fail('no level');
+    levelEditor.redo();
+    const present = levelEditor.draft()?.history.present ?? expect.fail('no level');
     const kept = { ...present, id: 'kept' };
-    desk.markKept(present, kept);
+    levelEditor.markKept(present, kept);
     expect(unsaved()).toBe(false);
-    desk.replace({ ...kept, title: 'Other' });
-    desk.markKept(kept, kept);
+    levelEditor.replace({ ...kept, title: 'Other' });
+    levelEditor.markKept(kept, kept);
     expect(unsaved()).toBe(true);
   });
 });

@@ -4,7 +4,7 @@ import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
-import type { Parcel } from '../../../src/features/handover/parcel.ts';
+import type { Message } from '../../../src/features/handover/message.ts';
 import { levelById, madeUpRecord, planWith } from '../../core/group/rides.ts';
 
 export const SITE = 'https://hill.example/ride/';
@@ -40,7 +40,7 @@ export function ownPlan(): ClinicPlan {
 }
 
 /** 36 rides of one tablet, marks only. */
-export function evening(deviceId = 'tablet-3', count = 36): HandOver {
+export function readiness(deviceId = 'tablet-3', count = 36): HandOver {
   return {
     planId: 'tuesday',
     deviceId,
@@ -61,10 +61,10 @@ export function evening(deviceId = 'tablet-3', count = 36): HandOver {
   };
 }
 
-/** A parcel that must come out. */
-export function made(parcel: Parcel | null): Parcel {
-  if (parcel === null) throw new Error('too big for codes');
-  return parcel;
+/** A message that must come out. */
+export function made(message: Message | null): Message {
+  if (message === null) throw new Error('too big for codes');
+  return message;
 }
 
 /** In another order; the same seed gives the same. */

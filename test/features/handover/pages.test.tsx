@@ -12,7 +12,7 @@ import { createFormat } from '../../../src/words/format.ts';
 import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import type { Collected } from '../../../src/features/handover/collected.ts';
-import { checkEvening, type EveningHost } from '../../../src/features/handover/evening.ts';
+import { checkReadiness, type ReadinessHost } from '../../../src/features/handover/readiness.ts';
 import { PlanCard } from '../../../src/features/handover/planCard.tsx';
 import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
@@ -83,7 +83,7 @@ describe('codes', () => {
 });
 
 describe('the evening before', () => {
-  const host = (navigator: EveningHost['navigator'], isSecureContext = true): EveningHost => ({
+  const host = (navigator: ReadinessHost['navigator'], isSecureContext = true): ReadinessHost => ({
     isSecureContext,
     navigator,
   });
@@ -95,7 +95,7 @@ describe('the evening before', () => {
   const kept = (yes: boolean) => ({ persisted: async () => yes, persist: async () => yes });
 
   it('over plain http camera and offline copy cannot work', async () => {
-    expect(await checkEvening(host({}, false))).toEqual({
+    expect(await checkReadiness(host({}, false))).toEqual({
       secure: 'wrong',
       offline: 'wrong',
       camera: 'wrong',
@@ -110,7 +110,7 @@ describe('the evening before', () => {
       mediaDevices: media('Back camera'),
       storage: kept(true),
     };
-    expect(Object.values(await checkEvening(host(navigator)))).toEqual(['done', 'done', 'done', 'done']);
+    expect(Object.values(await checkReadiness(host(navigator)))).toEqual(['done', 'done', 'done', 'done']);
   });
 
   it.each([
@@ -118,7 +118,7 @@ describe('the evening before', () => {
     ['denied', '', 'wrong'],
   ])('a camera whose permission is %s is %s%s', async (state, label, answer) => {
     const navigator = { permissions: { query: async () => ({ state }) }, mediaDevices: media(label) };
-    expect((await checkEvening(host(navigator))).camera).toBe(answer);
+    expect((await checkReadiness(host(navigator))).camera).toBe(answer);
   });
 
   it('a browser that does not know the question is asked another way; one that throws says nothing', async () => {
@@ -127,15 +127,15 @@ describe('the evening before', () => {
         throw new TypeError('camera is no name');
       },
     };
-    expect((await checkEvening(host({ permissions, mediaDevices: media('Cam') }))).camera).toBe('done');
-    expect((await checkEvening(host({ permissions, mediaDevices: media('') }))).camera).toBe('open');
+    expect((await checkReadiness(host({ permissions, mediaDevices: media('Cam') }))).camera).toBe('done');
+    expect((await checkReadiness(host({ permissions, mediaDevices: media('') }))).camera).toBe('open');
     const storage = {
       ...kept(true),
       persisted: async (): Promise<never> => {
         throw new Error('no');
       },
     };
-    expect((await checkEvening(host({ storage }))).keeping).toBe('unknown');
+    expect((await checkReadiness(host({ storage }))).keeping).toBe('unknown');
   });
 });
 

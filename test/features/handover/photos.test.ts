@@ -7,14 +7,14 @@ import { describe, expect, it } from 'vitest';
 import { FRAME_CHARACTERS } from '../../../src/core/transfer/frames.ts';
 import { codeOf } from '../../../src/features/handover/code.ts';
 import { decodePicture } from '../../../src/features/handover/decode.ts';
-import { parcelOfPlan, parcelOfRides } from '../../../src/features/handover/parcel.ts';
+import { messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
 import {
   type Arrival,
   NOTHING_READ,
   openMessages,
   readText,
 } from '../../../src/features/handover/reading.ts';
-import { evening, made, ownPlan, shuffled, SITE } from './given.ts';
+import { readiness, made, ownPlan, shuffled, SITE } from './given.ts';
 import { photo, type Shot } from './photo.ts';
 
 const SHOTS: Readonly<Record<string, Shot>> = {
@@ -51,7 +51,7 @@ describe('photographs of a full code', () => {
   it.each(Object.keys(SHOTS))(
     '%s: the reader gives the very text',
     async (name) => {
-      const { frames } = made(await parcelOfRides(evening(), SITE));
+      const { frames } = made(await messageOfRides(readiness(), SITE));
       const frame = frames.find((one) => one.length === FRAME_CHARACTERS) ?? '';
       expect(snap(frame, SHOTS[name] ?? { squarePx: 4 }, 1)).toBe(frame);
     },
@@ -68,11 +68,11 @@ describe('photographs of a full code', () => {
 describe('a plan and an evening by camera', () => {
   it('every frame photographed in another way, in any order and twice: the plan and all 36 rides come back', async () => {
     const plan = ownPlan();
-    const planParcel = made(await parcelOfPlan(plan, SITE));
-    const rides = made(await parcelOfRides(evening(), SITE));
-    expect([planParcel.frames.length, rides.frames.length]).toEqual([2, 3]);
+    const planMessage = made(await messageOfPlan(plan, SITE));
+    const rides = made(await messageOfRides(readiness(), SITE));
+    expect([planMessage.frames.length, rides.frames.length]).toEqual([2, 3]);
     const shots = Object.values(SHOTS);
-    const taken = shuffled([...planParcel.frames, ...rides.frames], 4).map((frame, i) =>
+    const taken = shuffled([...planMessage.frames, ...rides.frames], 4).map((frame, i) =>
       snap(frame, shots[(i * 5) % shots.length] ?? { squarePx: 4 }, i),
     );
     expect(taken.filter((text) => text === null)).toEqual([]);
@@ -81,13 +81,13 @@ describe('a plan and an evening by camera', () => {
     expect(arrivals).toHaveLength(2);
     expect(arrivals).toContainEqual({ kind: 'plan', plan });
     const arrived = arrivals.find((arrival) => arrival.kind === 'rides');
-    expect(arrived?.read.set.records).toEqual(evening().records);
+    expect(arrived?.read.set.records).toEqual(readiness().records);
     expect(arrived?.read.heard).toEqual([{ deviceId: 'tablet-3', lastSeq: 36 }]);
     expect(reading.box.damaged).toEqual([]);
   }, 60_000);
 
   it('one that was never seen is named by its number, and nothing is opened before it comes', async () => {
-    const { frames } = made(await parcelOfRides(evening(), SITE));
+    const { frames } = made(await messageOfRides(readiness(), SITE));
     const without = shuffled(
       frames.filter((_, i) => i !== 1),
       3,

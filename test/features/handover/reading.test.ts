@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { inflate, deflate } from '../../../src/features/handover/packing.ts';
-import { framesIn, parcelOfPlan, parcelOfRides } from '../../../src/features/handover/parcel.ts';
+import { framesIn, messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
 import {
   type Arrival,
   NOTHING_READ,
@@ -16,7 +16,7 @@ import {
   readText,
 } from '../../../src/features/handover/reading.ts';
 import { realRecord } from '../../core/group/rides.ts';
-import { evening, made, ownPlan, SITE } from './given.ts';
+import { readiness, made, ownPlan, SITE } from './given.ts';
 
 const read = async (text: string): Promise<Arrival | undefined> =>
   (await readText(NOTHING_READ, text)).arrivals[0];
@@ -24,14 +24,14 @@ const read = async (text: string): Promise<Arrival | undefined> =>
 describe('one link', () => {
   it('carries a plan with a 3 km level, or 36 rides', async () => {
     const plan = ownPlan();
-    const planLink = made(await parcelOfPlan(plan, SITE)).link;
+    const planLink = made(await messageOfPlan(plan, SITE)).link;
     expect(planLink.startsWith(`${SITE}#join/B1`)).toBe(true);
     expect(await read(planLink)).toEqual({ kind: 'plan', plan });
-    const ridesLink = made(await parcelOfRides(evening(), SITE)).link;
+    const ridesLink = made(await messageOfRides(readiness(), SITE)).link;
     expect(ridesLink.startsWith(`${SITE}#collect/B1`)).toBe(true);
     expect(await read(ridesLink)).toMatchObject({
       kind: 'rides',
-      read: { set: { records: evening().records } },
+      read: { set: { records: readiness().records } },
     });
   });
 
@@ -49,11 +49,11 @@ describe('one link', () => {
     ['between other words', (link: string) => `${link}\n`],
   ])('%s it is still read', async (_name, change) => {
     const plan = ownPlan();
-    expect(await read(change(made(await parcelOfPlan(plan, SITE)).link))).toEqual({ kind: 'plan', plan });
+    expect(await read(change(made(await messageOfPlan(plan, SITE)).link))).toEqual({ kind: 'plan', plan });
   });
 
   it('cut off it says which frames are missing and which is damaged', async () => {
-    const { link, frames } = made(await parcelOfRides(evening(), SITE));
+    const { link, frames } = made(await messageOfRides(readiness(), SITE));
     const { reading, arrivals } = await readText(
       NOTHING_READ,
       link.slice(0, SITE.length + 9 + 801 * 2 + 400),
@@ -68,7 +68,7 @@ describe('one link', () => {
   });
 
   it('with one wrong letter anywhere never gives anything but what was sent', async () => {
-    const { link } = made(await parcelOfRides(evening('t1', 12), SITE));
+    const { link } = made(await messageOfRides(readiness('t1', 12), SITE));
     const start = link.indexOf('#collect/') + 9;
     for (let at = start; at < link.length; at += 41) {
       const wrong = `${link.slice(0, at)}${link[at] === 'A' ? 'B' : 'A'}${link.slice(at + 1)}`;
@@ -82,17 +82,17 @@ describe('one link', () => {
 describe('files', () => {
   it('of rides come back with their recordings; of plans the same', async () => {
     const record = realRecord({ deviceId: 't1', seq: 1, nickname: 'red-fox', attempt: 1 }, 0.6);
-    const handOver = { ...evening('t1', 0), lastSeq: 1, records: [record] };
-    expect(await read(made(await parcelOfRides(handOver, SITE)).file.text)).toMatchObject({
+    const handOver = { ...readiness('t1', 0), lastSeq: 1, records: [record] };
+    expect(await read(made(await messageOfRides(handOver, SITE)).file.text)).toMatchObject({
       kind: 'rides',
       read: { set: { records: [record] } },
     });
     const plan = ownPlan();
-    expect(await read(made(await parcelOfPlan(plan, SITE)).file.text)).toEqual({ kind: 'plan', plan });
+    expect(await read(made(await messageOfPlan(plan, SITE)).file.text)).toEqual({ kind: 'plan', plan });
   });
 
   it('of rides that are all damaged are named, not called nothing', async () => {
-    const text = writeRideFile(evening('t1', 3)).replaceAll('"total":', '"totel":');
+    const text = writeRideFile(readiness('t1', 3)).replaceAll('"total":', '"totel":');
     const arrival = await read(text);
     expect(arrival?.kind === 'rides' && arrival.read.set.damaged).toHaveLength(3);
   });

@@ -12,7 +12,7 @@ import { startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideFrame, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { CANVAS, Game, SCALE_NONE, Scene } from '../../../src/game/engine/engine.ts';
-import { kitLook, USUAL_KIT } from '../../../src/core/settings/kit.ts';
+import { outfitLook, USUAL_OUTFIT } from '../../../src/core/settings/outfit.ts';
 import { mountRide } from '../../../src/game/mount.ts';
 import { layoutFor } from '../../../src/game/views/layout.ts';
 import { Stage } from '../../../src/game/views/stage.ts';
@@ -24,7 +24,7 @@ const LOOK = {
   reducedMotion: false,
   childRider: false,
   dog: false,
-  kit: kitLook(USUAL_KIT),
+  kit: outfitLook(USUAL_OUTFIT),
 } as const;
 /** More than any watching lasts. */
 const WATCHED_TICKS = 20_000;

@@ -12,7 +12,7 @@ import { tabletName } from './tablets.ts';
 const MOST_LINES = 100;
 
 /** Everything that was set apart. */
-export function Apart(props: {
+export function SetApart(props: {
   readonly collected: Collected;
   readonly words: HandoverWords;
   readonly format: Format;

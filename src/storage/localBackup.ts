@@ -32,7 +32,7 @@ interface Copy {
 }
 
 /** The small copy. No method throws. */
-export interface SmallCopy {
+export interface LocalBackup {
   /** Whether something written can be read back. */
   works(): boolean;
   /** What is there, as pieces for the database. */
@@ -45,7 +45,7 @@ export interface SmallCopy {
 const NOTHING: Copy = { results: [], newest: null, settings: null };
 
 /** Makes the copy over the simple store, which may be missing or throw. */
-export function createSmallCopy(simpleStore: () => globalThis.Storage | null): SmallCopy {
+export function createLocalBackup(simpleStore: () => globalThis.Storage | null): LocalBackup {
   const attempt = <T>(fallback: T, work: (store: globalThis.Storage) => T): T => {
     try {
       const store = simpleStore();
@@ -121,7 +121,7 @@ function read(text: string | null): Copy | 'corrupt' | 'newer-version' {
     return 'corrupt';
   }
   if (isTooDeep(value, LIMITS.copy.deep.most)) return 'corrupt';
-  const climbed = climbFields(LADDERS.smallCopy, value);
+  const climbed = climbFields(LADDERS.localBackup, value);
   if (!climbed.ok) return climbed.code;
   const { results, newest, settings, checksum } = climbed.value;
   if (checksum !== hashJson({ results, newest, settings }) || !Array.isArray(results)) return 'corrupt';

@@ -5,31 +5,31 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  type HandRound,
-  handRound,
+  type TurnQueue,
+  takeTurn,
   isDone,
   nextUp,
   refusalOf,
-  type RoundAction,
-  startRound,
+  type QueueAction,
+  startQueue,
   turnOf,
   turnsLeft,
-} from '../../../src/core/group/handRound.ts';
+} from '../../../src/core/group/turnQueue.ts';
 import { parseRound } from '../../../src/core/group/roundFile.ts';
 import { planWith } from './rides.ts';
 
 const NAMES = ['red-fox', 'blue-owl', 'grey-hare', 'white-wolf', '~Ö'] as const;
-const play = (round: HandRound, ...actions: readonly RoundAction[]): HandRound =>
-  actions.reduce(handRound, round);
-const add = (...nicknames: readonly string[]): RoundAction[] =>
+const play = (round: TurnQueue, ...actions: readonly QueueAction[]): TurnQueue =>
+  actions.reduce(takeTurn, round);
+const add = (...nicknames: readonly string[]): QueueAction[] =>
   nicknames.map((nickname) => ({ kind: 'add', nickname }));
-const ride = (nickname: string, recordId: string): RoundAction[] => [
+const ride = (nickname: string, recordId: string): QueueAction[] => [
   { kind: 'start', nickname },
   { kind: 'finish', recordId },
   { kind: 'next' },
 ];
-const fresh = (attempts = 2, order: 'rotate' | 'free' = 'rotate', rides = 1): HandRound =>
-  startRound(
+const fresh = (attempts = 2, order: 'rotate' | 'free' = 'rotate', rides = 1): TurnQueue =>
+  startQueue(
     planWith({
       attempts,
       order,
@@ -38,16 +38,16 @@ const fresh = (attempts = 2, order: 'rotate' | 'free' = 'rotate', rides = 1): Ha
   );
 
 const nickname = fc.constantFrom(...NAMES);
-const action: fc.Arbitrary<RoundAction> = fc.oneof(
+const action: fc.Arbitrary<QueueAction> = fc.oneof(
   fc.record({
     kind: fc.constantFrom('add', 'skip', 'later', 'back', 'remove'),
     nickname,
-  }) as fc.Arbitrary<RoundAction>,
+  }) as fc.Arbitrary<QueueAction>,
   { weight: 3, arbitrary: fc.record({ kind: fc.constant('start' as const), nickname }) },
   { weight: 3, arbitrary: fc.record({ kind: fc.constant('finish' as const), recordId: fc.uuid() }) },
   {
     weight: 3,
-    arbitrary: fc.constantFrom<RoundAction>({ kind: 'next' }, { kind: 'undo' }, { kind: 'stop' }),
+    arbitrary: fc.constantFrom<QueueAction>({ kind: 'next' }, { kind: 'undo' }, { kind: 'stop' }),
   },
 );
 const setting = fc.record({
@@ -65,11 +65,11 @@ function states({
   actions,
 }: typeof setting extends fc.Arbitrary<infer T> ? T : never) {
   let round = play(fresh(attempts, order, rides), ...add('red-fox', 'blue-owl', 'grey-hare'));
-  return [round, ...actions.map((next) => (round = handRound(round, next)))];
+  return [round, ...actions.map((next) => (round = takeTurn(round, next)))];
 }
 
 /** Starts and finishes whoever is next until nobody is; late ones are called back. */
-function rideOut(start: HandRound): HandRound {
+function rideOut(start: TurnQueue): TurnQueue {
   let round = start.phase.kind === 'ready' ? start : play(start, { kind: 'stop' }, { kind: 'next' });
   for (let i = 0; i < 500; i += 1) {
     const next = nextUp(round);
@@ -107,7 +107,7 @@ describe('handing round', () => {
   });
 
   it('under "rotate" only the next may start, under "free" anybody who waits', () => {
-    const start: RoundAction = { kind: 'start', nickname: 'blue-owl' };
+    const start: QueueAction = { kind: 'start', nickname: 'blue-owl' };
     expect(refusalOf(play(fresh(2, 'rotate'), ...add('red-fox', 'blue-owl')), start)).toBe('not-their-turn');
     expect(refusalOf(play(fresh(2, 'free'), ...add('red-fox', 'blue-owl')), start)).toBeNull();
   });
@@ -166,15 +166,15 @@ describe('handing round', () => {
 
   it('a second tap on anything changes nothing', () => {
     const riding = play(fresh(), ...add('red-fox'), { kind: 'start', nickname: 'red-fox' });
-    expect(handRound(riding, { kind: 'start', nickname: 'red-fox' })).toBe(riding);
-    const ridden = handRound(riding, { kind: 'finish', recordId: 'a' });
-    expect(handRound(ridden, { kind: 'finish', recordId: 'a' })).toBe(ridden);
+    expect(takeTurn(riding, { kind: 'start', nickname: 'red-fox' })).toBe(riding);
+    const ridden = takeTurn(riding, { kind: 'finish', recordId: 'a' });
+    expect(takeTurn(ridden, { kind: 'finish', recordId: 'a' })).toBe(ridden);
   });
 
   it('nobody is forgotten: whatever was done, everybody who did not leave can ride everything', () => {
     fc.assert(
       fc.property(setting, (given) => {
-        const out = rideOut(states(given).at(-1) as HandRound);
+        const out = rideOut(states(given).at(-1) as TurnQueue);
         for (const { nickname: name, presence } of out.riders)
           if (presence !== 'gone') expect(turnsLeft(out, name)).toBe(0);
         for (const entry of given.actions)
@@ -215,7 +215,7 @@ describe('handing round', () => {
               { kind: 'finish', recordId: 'new' },
             );
             if (ridden === round) continue;
-            expect(handRound(ridden, { kind: 'undo' })).toEqual(round);
+            expect(takeTurn(ridden, { kind: 'undo' })).toEqual(round);
             expect(play(ridden, { kind: 'next' }, { kind: 'undo' })).toEqual(round);
           }
         }
@@ -241,7 +241,7 @@ describe('handing round', () => {
         for (const round of states(given)) {
           const read = parseRound(JSON.parse(JSON.stringify(round)));
           expect(read).toEqual(round);
-          expect(rideOut(read as HandRound)).toEqual(rideOut(round));
+          expect(rideOut(read as TurnQueue)).toEqual(rideOut(round));
         }
       }),
       { numRuns: 100, seed: 4 },

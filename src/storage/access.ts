@@ -8,10 +8,10 @@ import type { StoreName } from './types.ts';
 /** Where unreadable things go that had to make room. */
 const ASIDE = 'damaged';
 /** Every store of the database; keys stand outside the values, so that a broken value still has its name. */
-export const SHELVES: readonly string[] = ['rides', 'results', 'levels', 'settings', 'records', ASIDE];
+export const STORES: readonly string[] = ['rides', 'results', 'levels', 'settings', 'records', ASIDE];
 
 /** Reading and writing within a transaction. Await nothing else in between, or the database ends it. */
-export interface Desk {
+export interface StoreAccess {
   get(store: StoreName, key: string): Promise<unknown>;
   entries(store: StoreName): Promise<readonly (readonly [string, unknown])[]>;
   keys(store: StoreName): Promise<readonly string[]>;
@@ -25,7 +25,7 @@ type Mode = 'readonly' | 'readwrite';
 type Transaction<M extends Mode> = IDBPTransaction<unknown, string[], M>;
 
 /** A desk over a transaction of the database. A `readonly` one rejects what would write. */
-export function databaseDesk<M extends Mode>(transaction: Transaction<M>): Desk {
+export function databaseAccess<M extends Mode>(transaction: Transaction<M>): StoreAccess {
   const writable = (store: string) => (transaction as Transaction<'readwrite'>).objectStore(store);
   return {
     get: (store, key) => transaction.objectStore(store).get(key) as Promise<unknown>,
@@ -54,11 +54,11 @@ function nameOf(key: IDBValidKey): string {
 
 /** Empties every store. */
 export async function clearAll(transaction: Transaction<'readwrite'>): Promise<void> {
-  await Promise.all(SHELVES.map((store) => transaction.objectStore(store).clear()));
+  await Promise.all(STORES.map((store) => transaction.objectStore(store).clear()));
 }
 
 /** A desk over memory, and what is on it. */
-export interface MemoryDesk extends Desk {
+export interface MemoryAccess extends StoreAccess {
   /** Everything on it, oldest first. */
   all(): readonly { readonly store: StoreName; readonly key: string; readonly value: unknown }[];
   /** Takes something away, unless another value has come in its place since. */
@@ -67,7 +67,7 @@ export interface MemoryDesk extends Desk {
 }
 
 /** An empty desk over memory. */
-export function memoryDesk(): MemoryDesk {
+export function memoryAccess(): MemoryAccess {
   const stores = new Map<StoreName, Map<string, unknown>>();
   const at = (store: StoreName): Map<string, unknown> => {
     const found = stores.get(store) ?? new Map<string, unknown>();

@@ -4,15 +4,15 @@
  */
 
 /** Things to check, in the order they are best done. */
-export const EVENING = ['secure', 'offline', 'camera', 'keeping'] as const;
-export type EveningCheck = (typeof EVENING)[number];
+export const READINESS = ['secure', 'offline', 'camera', 'keeping'] as const;
+export type ReadinessCheck = (typeof READINESS)[number];
 
 /** `open`: can be done here and now. `wrong`: cannot work this way. */
 export type CheckAnswer = 'done' | 'open' | 'wrong' | 'unknown';
-export type EveningAnswers = Readonly<Record<EveningCheck, CheckAnswer>>;
+export type ReadinessAnswers = Readonly<Record<ReadinessCheck, CheckAnswer>>;
 
 /** What is asked; the browser, or a description of one. */
-export interface EveningHost {
+export interface ReadinessHost {
   readonly isSecureContext: boolean;
   readonly navigator: {
     readonly serviceWorker?: Pick<ServiceWorkerContainer, 'getRegistration'>;
@@ -23,12 +23,12 @@ export interface EveningHost {
 }
 
 /** This browser. */
-export function thisHost(): EveningHost {
-  return window as unknown as EveningHost;
+export function thisHost(): ReadinessHost {
+  return window as unknown as ReadinessHost;
 }
 
 /** Asks for everything. Never rejects. */
-export async function checkEvening(host: EveningHost): Promise<EveningAnswers> {
+export async function checkReadiness(host: ReadinessHost): Promise<ReadinessAnswers> {
   const secure = host.isSecureContext;
   const [offline, camera, keeping] = await Promise.all([
     ask(() => offlineCopy(host)),
@@ -39,7 +39,7 @@ export async function checkEvening(host: EveningHost): Promise<EveningAnswers> {
 }
 
 /** Asks for the camera and lets it go again, so that the question does not come in the field. */
-export async function allowCamera(host: EveningHost): Promise<void> {
+export async function allowCamera(host: ReadinessHost): Promise<void> {
   try {
     const stream = await host.navigator.mediaDevices?.getUserMedia({ video: true });
     for (const track of stream?.getTracks() ?? []) track.stop();
@@ -49,7 +49,7 @@ export async function allowCamera(host: EveningHost): Promise<void> {
 }
 
 /** Asks the browser not to clear by itself what is kept. */
-export async function askKeeping(host: EveningHost): Promise<void> {
+export async function askKeeping(host: ReadinessHost): Promise<void> {
   try {
     await host.navigator.storage?.persist?.();
   } catch {
@@ -65,13 +65,13 @@ async function ask(question: () => Promise<CheckAnswer>): Promise<CheckAnswer> {
   }
 }
 
-async function offlineCopy({ isSecureContext, navigator }: EveningHost): Promise<CheckAnswer> {
+async function offlineCopy({ isSecureContext, navigator }: ReadinessHost): Promise<CheckAnswer> {
   if (!isSecureContext || navigator.serviceWorker === undefined) return 'wrong';
   const registration = await navigator.serviceWorker.getRegistration();
   return registration?.active ? 'done' : 'open';
 }
 
-async function cameraAllowed({ isSecureContext, navigator }: EveningHost): Promise<CheckAnswer> {
+async function cameraAllowed({ isSecureContext, navigator }: ReadinessHost): Promise<CheckAnswer> {
   if (!isSecureContext || navigator.mediaDevices === undefined) return 'wrong';
   const devices = await navigator.mediaDevices.enumerateDevices();
   if (!devices.some((device) => device.kind === 'videoinput')) return 'wrong';
@@ -87,7 +87,7 @@ async function cameraAllowed({ isSecureContext, navigator }: EveningHost): Promi
   return devices.some((device) => device.kind === 'videoinput' && device.label !== '') ? 'done' : 'open';
 }
 
-async function keptForGood({ navigator }: EveningHost): Promise<CheckAnswer> {
+async function keptForGood({ navigator }: ReadinessHost): Promise<CheckAnswer> {
   if (navigator.storage?.persisted === undefined) return 'unknown';
   return (await navigator.storage.persisted()) ? 'done' : 'open';
 }

@@ -14,7 +14,7 @@ export type Helmet = (typeof HELMETS)[number];
 export type FrameColour = (typeof FRAMES)[number];
 
 /** One rider's choice. */
-export interface Kit {
+export interface Outfit {
   readonly jersey: Jersey;
   readonly pattern: Pattern;
   readonly helmet: Helmet;
@@ -22,7 +22,7 @@ export interface Kit {
 }
 
 /** What everybody wears who has not chosen. */
-export const USUAL_KIT: Kit = { jersey: 'orange', pattern: 'plain', helmet: 'holes', frame: 'usual' };
+export const USUAL_OUTFIT: Outfit = { jersey: 'orange', pattern: 'plain', helmet: 'holes', frame: 'usual' };
 
 /** A cloth in the light, in its folds and on its lit edge. */
 interface Cloth {
@@ -51,7 +51,7 @@ export const FRAME_TONES: Readonly<
 };
 
 /** The choice as the picture takes it: tones and shapes, no names of colours. */
-export function kitLook({ jersey, pattern, helmet, frame }: Kit) {
+export function outfitLook({ jersey, pattern, helmet, frame }: Outfit) {
   return {
     jersey: JERSEY_CLOTHS[jersey],
     frame: frame === 'usual' ? null : FRAME_TONES[frame],
@@ -61,19 +61,19 @@ export function kitLook({ jersey, pattern, helmet, frame }: Kit) {
 }
 
 /** A kit read from the device; what this version does not know becomes the usual one. */
-export function readKit(value: unknown): Kit {
+export function readOutfit(value: unknown): Outfit {
   const kept = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
-  const pick = <Name extends string>(key: keyof Kit, allowed: readonly Name[], usual: Name): Name =>
+  const pick = <Name extends string>(key: keyof Outfit, allowed: readonly Name[], usual: Name): Name =>
     allowed.find((one) => one === kept[key]) ?? usual;
   return {
-    jersey: pick('jersey', JERSEYS, USUAL_KIT.jersey),
-    pattern: pick('pattern', PATTERNS, USUAL_KIT.pattern),
-    helmet: pick('helmet', HELMETS, USUAL_KIT.helmet),
-    frame: pick('frame', FRAMES, USUAL_KIT.frame),
+    jersey: pick('jersey', JERSEYS, USUAL_OUTFIT.jersey),
+    pattern: pick('pattern', PATTERNS, USUAL_OUTFIT.pattern),
+    helmet: pick('helmet', HELMETS, USUAL_OUTFIT.helmet),
+    frame: pick('frame', FRAMES, USUAL_OUTFIT.frame),
   };
 }
 
 /** Another jersey than this one, for somebody who rides beside it. */
-export function kitBeside(kit: Kit): Kit {
+export function outfitBeside(kit: Outfit): Outfit {
   return { ...kit, jersey: kit.jersey === 'blue' ? 'orange' : 'blue' };
 }

@@ -6,26 +6,26 @@ import {
   allowCamera,
   askKeeping,
   type CheckAnswer,
-  checkEvening,
-  EVENING,
-  type EveningAnswers,
-  type EveningCheck,
-  type EveningHost,
-} from './evening.ts';
+  checkReadiness,
+  READINESS,
+  type ReadinessAnswers,
+  type ReadinessCheck,
+  type ReadinessHost,
+} from './readiness.ts';
 
 const MARKS: Readonly<Record<CheckAnswer, string>> = { done: '✓', open: '○', wrong: '✕', unknown: '?' };
 
 /** The list. */
-export function EveningList({
+export function ReadinessList({
   host,
   words,
 }: {
-  readonly host: EveningHost;
+  readonly host: ReadinessHost;
   readonly words: HandoverWords;
 }): JSX.Element {
-  const say = words.evening;
-  const [answers, setAnswers] = useState<EveningAnswers | null>(null);
-  const check = useCallback((): void => void checkEvening(host).then(setAnswers), [host]);
+  const say = words.readiness;
+  const [answers, setAnswers] = useState<ReadinessAnswers | null>(null);
+  const check = useCallback((): void => void checkReadiness(host).then(setAnswers), [host]);
   useEffect(() => {
     check();
     // Whoever comes back from the browser's settings wants to see what has changed.
@@ -38,7 +38,7 @@ export function EveningList({
       <h2>{say.title}</h2>
       <p>{say.intro}</p>
       <ul>
-        {EVENING.map((name) => (
+        {READINESS.map((name) => (
           <Line key={name} name={name} answer={answers?.[name] ?? null} words={words}>
             {name === 'camera' && answers?.camera === 'open' && (
               <button type="button" class="button" onClick={() => afterwards(allowCamera(host))}>
@@ -63,13 +63,13 @@ export function EveningList({
 }
 
 function Line(props: {
-  readonly name: EveningCheck;
+  readonly name: ReadinessCheck;
   readonly answer: CheckAnswer | null;
   readonly words: HandoverWords;
   readonly children: readonly (JSX.Element | false)[];
 }): JSX.Element {
   const { name, answer } = props;
-  const say = props.words.evening;
+  const say = props.words.readiness;
   const check = say.checks[name];
   return (
     <li data-check={name} data-answer={answer ?? ''}>

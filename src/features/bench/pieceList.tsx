@@ -7,7 +7,7 @@ import { Button } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
 import { benchWords } from './words.ts';
-import type { Selection } from './desk.ts';
+import type { Selection } from './levelEditor.ts';
 import { fieldsOf, placeOf } from './fields.ts';
 import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
@@ -17,14 +17,14 @@ import { cueWords } from '../../words/cues.ts';
 /** Where things come to lie while nothing is selected (m). */
 const USUAL_PLACE_M = 60;
 
-export interface ThingsProps {
+export interface PieceListProps {
   readonly level: Level;
   readonly selection: Selection | null;
   readonly onSelect: (selection: Selection | null) => void;
   readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
 }
 
-export function Things(props: ThingsProps): JSX.Element {
+export function PieceList(props: PieceListProps): JSX.Element {
   const { level } = props;
   return (
     <>
@@ -66,7 +66,7 @@ export function Things(props: ThingsProps): JSX.Element {
 }
 
 /** New pieces come behind the selected one, or at the end. */
-function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
   const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
   return (
     <fieldset class="adders">
@@ -89,7 +89,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.E
 }
 
 /** What is added comes to lie near what is selected. */
-function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.Element {
+function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
   const place = selection === null ? null : placeOf(level, selection);
   const nearM = place === null ? USUAL_PLACE_M : (place.fromM + place.toM) / 2;
   return (
@@ -113,7 +113,7 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: ThingsProps): JSX.
 }
 
 function Thing(
-  props: ThingsProps & { readonly one: Selection; readonly name: string; readonly numbers: string },
+  props: PieceListProps & { readonly one: Selection; readonly name: string; readonly numbers: string },
 ): JSX.Element {
   const { one, name, numbers, selection, onSelect } = props;
   const open = selection?.list === one.list && selection.index === one.index;
@@ -127,7 +127,7 @@ function Thing(
   );
 }
 
-function Open(props: ThingsProps & { readonly one: Selection; readonly name: string }): JSX.Element {
+function Open(props: PieceListProps & { readonly one: Selection; readonly name: string }): JSX.Element {
   const { level, one, onEdit } = props;
   return (
     <div class="thing-open">
@@ -150,7 +150,7 @@ function Open(props: ThingsProps & { readonly one: Selection; readonly name: str
 }
 
 /** Move, double and take out. */
-function Doing({ level, one, name, onEdit, onSelect }: ThingsProps & { one: Selection; name: string }) {
+function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: Selection; name: string }) {
   const { list, index } = one;
   const button = (label: string, disabled: boolean, doing: () => void, data: string): JSX.Element => (
     <Button
@@ -202,7 +202,7 @@ function Doing({ level, one, name, onEdit, onSelect }: ThingsProps & { one: Sele
 interface ChoiceProps {
   readonly level: Level;
   readonly index: number;
-  readonly onEdit: ThingsProps['onEdit'];
+  readonly onEdit: PieceListProps['onEdit'];
 }
 
 function SurfaceChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {

@@ -38,7 +38,7 @@ type RoundPhase =
   | { readonly kind: 'ridden'; readonly nickname: string; readonly recordId: string };
 
 /** The whole state. */
-export interface HandRound {
+export interface TurnQueue {
   readonly schema: typeof ROUND_SCHEMA;
   readonly planId: string;
   readonly rideCount: number;
@@ -52,7 +52,7 @@ export interface HandRound {
 }
 
 /** What a coach can do. */
-export type RoundAction =
+export type QueueAction =
   /** Also for late-comers, and for somebody who was removed and is back. */
   | { readonly kind: 'add'; readonly nickname: string }
   | { readonly kind: 'remove'; readonly nickname: string }
@@ -70,7 +70,7 @@ export type RoundAction =
   | { readonly kind: 'undo' };
 
 /** Why an action cannot be done now. */
-type RoundRefusal =
+type QueueRefusal =
   | 'not-a-nickname'
   | 'nickname-taken'
   | 'too-many-riders'
@@ -87,7 +87,7 @@ type RoundRefusal =
 const READY: RoundPhase = { kind: 'ready' };
 
 /** A round in which nobody has ridden yet. */
-export function startRound(plan: ClinicPlan): HandRound {
+export function startQueue(plan: ClinicPlan): TurnQueue {
   return {
     schema: ROUND_SCHEMA,
     planId: plan.id,
@@ -102,7 +102,7 @@ export function startRound(plan: ClinicPlan): HandRound {
 }
 
 /** The state after an action; the very same state where the action is refused. */
-export function handRound(round: HandRound, action: RoundAction): HandRound {
+export function takeTurn(round: TurnQueue, action: QueueAction): TurnQueue {
   if (refusalOf(round, action) !== null) return round;
   switch (action.kind) {
     case 'add':
@@ -130,7 +130,7 @@ export function handRound(round: HandRound, action: RoundAction): HandRound {
 }
 
 /** Why an action would change nothing, or null if it can be done. */
-export function refusalOf(round: HandRound, action: RoundAction): RoundRefusal | null {
+export function refusalOf(round: TurnQueue, action: QueueAction): QueueRefusal | null {
   const { phase } = round;
   switch (action.kind) {
     case 'add':
@@ -175,7 +175,7 @@ interface TurnNumbers {
 }
 
 /** Who is next after the ride that is going on, if one is. */
-export function nextUp(round: HandRound): NextUp {
+export function nextUp(round: TurnQueue): NextUp {
   const nickname = lineAfterRide(round)[0];
   if (nickname !== undefined) {
     const going = isRiding(round, nickname) ? 1 : 0;
@@ -195,42 +195,42 @@ export function nextUp(round: HandRound): NextUp {
 }
 
 /** Rides a rider still has, over all rides of the plan; a ride that is going on is still counted. */
-export function turnsLeft(round: HandRound, nickname: string): number {
+export function turnsLeft(round: TurnQueue, nickname: string): number {
   return round.rideCount * round.attempts - turnsTaken(round, nickname);
 }
 
 /** What a rider would ride now. */
-export function turnOf(round: HandRound, nickname: string): TurnNumbers {
+export function turnOf(round: TurnQueue, nickname: string): TurnNumbers {
   return numbersOf(round, turnsTaken(round, nickname));
 }
 
 /** True when nobody who is here or comes later has anything left to ride. */
-export function isDone(round: HandRound): boolean {
+export function isDone(round: TurnQueue): boolean {
   return round.phase.kind !== 'riding' && nextUp(round).kind === 'done';
 }
 
-function turnsTaken(round: HandRound, nickname: string): number {
+function turnsTaken(round: TurnQueue, nickname: string): number {
   return round.rides.filter((ride) => ride.nickname === nickname).length;
 }
 
 /** All attempts on the first ride, then all on the second, so that a rider can get better at one thing. */
-function numbersOf(round: HandRound, taken: number): TurnNumbers {
+function numbersOf(round: TurnQueue, taken: number): TurnNumbers {
   const rideIndex = (taken - (taken % round.attempts)) / round.attempts;
   return { rideIndex, attempt: (taken % round.attempts) + 1 };
 }
 
-function lineAfterRide(round: HandRound): readonly string[] {
+function lineAfterRide(round: TurnQueue): readonly string[] {
   const { phase } = round;
   if (phase.kind !== 'riding') return round.line;
   const others = round.line.filter((name) => name !== phase.nickname);
   return turnsLeft(round, phase.nickname) > 1 ? [...others, phase.nickname] : others;
 }
 
-function isRiding(round: HandRound, nickname: string): boolean {
+function isRiding(round: TurnQueue, nickname: string): boolean {
   return round.phase.kind === 'riding' && round.phase.nickname === nickname;
 }
 
-function refuseAdd(round: HandRound, nickname: string): RoundRefusal | null {
+function refuseAdd(round: TurnQueue, nickname: string): QueueRefusal | null {
   if (readNickname(nickname) === null) return 'not-a-nickname';
   const known = round.riders.find((rider) => rider.nickname === nickname);
   if (known !== undefined) return known.presence === 'gone' ? null : 'nickname-taken';
@@ -238,10 +238,10 @@ function refuseAdd(round: HandRound, nickname: string): RoundRefusal | null {
 }
 
 function refusePresence(
-  round: HandRound,
+  round: TurnQueue,
   kind: 'remove' | 'later' | 'back',
   nickname: string,
-): RoundRefusal | null {
+): QueueRefusal | null {
   const rider = round.riders.find((other) => other.nickname === nickname);
   if (rider === undefined || (rider.presence === 'gone' && kind !== 'remove')) return 'unknown-rider';
   if (kind === 'remove') return rider.presence === 'gone' ? 'already-so' : null;
@@ -251,7 +251,7 @@ function refusePresence(
 }
 
 /** Somebody new, or somebody who is back: to the end of the line, if there is anything left to ride. */
-function enter(round: HandRound, nickname: string): HandRound {
+function enter(round: TurnQueue, nickname: string): TurnQueue {
   const known = round.riders.some((rider) => rider.nickname === nickname);
   const here: RoundRider = { nickname, presence: 'here' };
   const riders = known
@@ -261,7 +261,7 @@ function enter(round: HandRound, nickname: string): HandRound {
   return { ...round, riders, line };
 }
 
-function leave(round: HandRound, nickname: string, presence: 'later' | 'gone'): HandRound {
+function leave(round: TurnQueue, nickname: string, presence: 'later' | 'gone'): TurnQueue {
   return {
     ...round,
     riders: round.riders.map((rider) => (rider.nickname === nickname ? { nickname, presence } : rider)),
@@ -270,7 +270,7 @@ function leave(round: HandRound, nickname: string, presence: 'later' | 'gone'): 
   };
 }
 
-function finish(round: HandRound, recordId: string): HandRound {
+function finish(round: TurnQueue, recordId: string): TurnQueue {
   if (round.phase.kind !== 'riding') return round;
   const { nickname, rideIndex, attempt } = round.phase;
   const place = round.line.indexOf(nickname);
@@ -278,7 +278,7 @@ function finish(round: HandRound, recordId: string): HandRound {
   return { ...round, rides, line: lineAfterRide(round), phase: { kind: 'ridden', nickname, recordId } };
 }
 
-function undo(round: HandRound): HandRound {
+function undo(round: TurnQueue): TurnQueue {
   const last = round.rides.at(-1) as RoundRide;
   const others = round.line.filter((name) => name !== last.nickname);
   const here = round.riders.some((r) => r.nickname === last.nickname && r.presence === 'here');

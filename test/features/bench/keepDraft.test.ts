@@ -1,12 +1,12 @@
 /** What lies on the bench is kept a moment after each change and comes back to an empty bench. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { createDesk } from '../../../src/features/bench/desk.ts';
+import { createLevelEditor } from '../../../src/features/bench/levelEditor.ts';
 import { freshLevel } from '../../../src/features/bench/fresh.ts';
-import { outlive } from '../../../src/features/bench/outlive.ts';
-import type { UnfinishedShelf } from '../../../src/features/bench/services.ts';
+import { keepDraft } from '../../../src/features/bench/keepDraft.ts';
+import type { DraftStore } from '../../../src/features/bench/services.ts';
 
-interface Shelf extends UnfinishedShelf {
+interface Shelf extends DraftStore {
   lies: Level | null;
   /** The level as it is kept under its own id. */
   kept: Level | null;
@@ -15,23 +15,23 @@ interface Shelf extends UnfinishedShelf {
 }
 
 function emptyShelf(): Shelf {
-  const shelf: Shelf = {
+  const drafts: Shelf = {
     lies: null,
     kept: null,
     works: true,
     writes: 0,
     keepUnfinished: async (level) => {
-      shelf.writes += 1;
-      if (shelf.works) shelf.lies = level;
-      return shelf.works;
+      drafts.writes += 1;
+      if (drafts.works) drafts.lies = level;
+      return drafts.works;
     },
     dropUnfinished: async () => {
-      shelf.lies = null;
+      drafts.lies = null;
     },
     unfinished: async () =>
-      shelf.lies === null ? null : { level: shelf.lies, kept: shelf.kept, recorded: null },
+      drafts.lies === null ? null : { level: drafts.lies, kept: drafts.kept, recorded: null },
   };
-  return shelf;
+  return drafts;
 }
 
 /** Whether the browser would ask before the tab is closed. */
@@ -54,69 +54,72 @@ afterEach(() => {
 
 describe('the bench', () => {
   it('is kept when hands have rested, the last state only, and the browser asks until then', async () => {
-    const [desk, shelf] = [createDesk(), emptyShelf()];
-    await outlive(desk, shelf);
+    const [levelEditor, drafts] = [createLevelEditor(), emptyShelf()];
+    await keepDraft(levelEditor, drafts);
     const level = freshLevel('A road', 'Up and down.');
-    desk.open(level, false);
-    desk.replace(titled(level, 'B'));
-    desk.replace(titled(level, 'C'));
+    levelEditor.open(level, false);
+    levelEditor.replace(titled(level, 'B'));
+    levelEditor.replace(titled(level, 'C'));
     expect(asks()).toBe(true);
-    expect(shelf.writes).toBe(0);
+    expect(drafts.writes).toBe(0);
     await rest();
-    expect(shelf.lies?.title).toBe('C');
-    expect(shelf.writes).toBe(1);
+    expect(drafts.lies?.title).toBe('C');
+    expect(drafts.writes).toBe(1);
     expect(asks()).toBe(false);
   });
 
   it('comes back as it was, and knows which level it was made of', async () => {
-    const shelf = emptyShelf();
+    const drafts = emptyShelf();
     const level = freshLevel('A road', 'Up and down.');
-    shelf.kept = level;
-    shelf.lies = titled(level, 'Changed');
-    const desk = createDesk();
-    await outlive(desk, shelf);
-    expect(desk.draft()).toMatchObject({ history: { present: { title: 'Changed' }, past: [] }, kept: level });
+    drafts.kept = level;
+    drafts.lies = titled(level, 'Changed');
+    const levelEditor = createLevelEditor();
+    await keepDraft(levelEditor, drafts);
+    expect(levelEditor.draft()).toMatchObject({
+      history: { present: { title: 'Changed' }, past: [] },
+      kept: level,
+    });
     expect(asks()).toBe(false);
     await rest();
-    expect(shelf.writes).toBe(0);
+    expect(drafts.writes).toBe(0);
   });
 
   it('that is not empty stays as it is, and is kept', async () => {
-    const [desk, shelf] = [createDesk(), emptyShelf()];
+    const [levelEditor, drafts] = [createLevelEditor(), emptyShelf()];
     const level = freshLevel('A road', 'Up and down.');
-    shelf.lies = titled(level, 'Older');
-    desk.open(titled(level, 'Newer'), false);
-    await outlive(desk, shelf);
+    drafts.lies = titled(level, 'Older');
+    levelEditor.open(titled(level, 'Newer'), false);
+    await keepDraft(levelEditor, drafts);
     await rest();
-    expect(desk.draft()?.history.present.title).toBe('Newer');
-    expect(shelf.lies.title).toBe('Newer');
+    expect(levelEditor.draft()?.history.present.title).toBe('Newer');
+    expect(drafts.lies.title).toBe('Newer');
   });
 
   it('that was saved or cleared leaves nothing behind', async () => {
-    const [desk, shelf] = [createDesk(), emptyShelf()];
-    await outlive(desk, shelf);
+    const [levelEditor, drafts] = [createLevelEditor(), emptyShelf()];
+    await keepDraft(levelEditor, drafts);
     const level = freshLevel('A road', 'Up and down.');
-    desk.open(level, false);
+    levelEditor.open(level, false);
     await rest();
-    expect(shelf.lies).not.toBeNull();
-    desk.markKept(level, level);
+    expect(drafts.lies).not.toBeNull();
+    levelEditor.markKept(level, level);
     await rest();
-    expect(shelf.lies).toBeNull();
+    expect(drafts.lies).toBeNull();
     expect(asks()).toBe(false);
   });
 
   it('that cannot be kept makes the browser ask, and is tried again with the next change', async () => {
-    const [desk, shelf] = [createDesk(), emptyShelf()];
-    shelf.works = false;
-    await outlive(desk, shelf);
+    const [levelEditor, drafts] = [createLevelEditor(), emptyShelf()];
+    drafts.works = false;
+    await keepDraft(levelEditor, drafts);
     const level = freshLevel('A road', 'Up and down.');
-    desk.open(level, false);
+    levelEditor.open(level, false);
     await rest();
     expect(asks()).toBe(true);
-    shelf.works = true;
-    desk.replace(titled(level, 'B'));
+    drafts.works = true;
+    levelEditor.replace(titled(level, 'B'));
     await rest();
-    expect(shelf.lies?.title).toBe('B');
+    expect(drafts.lies?.title).toBe('B');
     expect(asks()).toBe(false);
   });
 });

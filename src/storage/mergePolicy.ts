@@ -7,7 +7,7 @@ import { READERS } from './shapes.ts';
 import type { Piece, RideResult } from './types.ts';
 
 /** What is to be done. */
-export type Settlement =
+export type MergeDecision =
   /** `aside`: what is there cannot be read; it is put aside and not thrown away. */
   | { readonly kind: 'put'; readonly value: unknown; readonly aside: boolean }
   | { readonly kind: 'already' }
@@ -20,7 +20,7 @@ interface Timed {
 }
 
 /** Decides between what is there (`undefined` for nothing) and what comes. */
-export function settle(piece: Piece, existing: unknown): Settlement {
+export function decideMerge(piece: Piece, existing: unknown): MergeDecision {
   if (existing === undefined) return { kind: 'put', value: piece.value, aside: false };
   const there = READERS[piece.store](existing);
   if (!there.ok)
@@ -37,7 +37,7 @@ export function settle(piece: Piece, existing: unknown): Settlement {
 }
 
 /** The same ride with marks takes the place of the one without, whichever comes first. */
-function settleRide(old: RideResult, next: RideResult): Settlement {
+function settleRide(old: RideResult, next: RideResult): MergeDecision {
   const both = [old.standing, next.standing].toSorted().join();
   if (both !== 'marked,to-mark' || canonicalJson(unmarked(old)) !== canonicalJson(unmarked(next)))
     return { kind: 'refused', code: 'differs' };
@@ -57,7 +57,7 @@ function unmarked(ride: RideResult): object {
   return Object.fromEntries(Object.entries(ride).filter(([name]) => !MARKED_LATER.includes(name)));
 }
 
-function settleMine(old: Timed, next: Timed): Settlement {
+function settleMine(old: Timed, next: Timed): MergeDecision {
   if ((old.version ?? old.schema) > (next.version ?? next.schema))
     return { kind: 'refused', code: 'newer-version' };
   const savedAtMs = Math.max(next.savedAtMs, old.savedAtMs + 1);

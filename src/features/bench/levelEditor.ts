@@ -36,7 +36,7 @@ export interface Draft {
 }
 
 /** The bench. */
-export interface Desk {
+export interface LevelEditor {
   draft(): Draft | null;
   open(level: Level, kept: boolean, recorded?: readonly RecordedSample[] | null): void;
   /** Lays down again what lay there before, with nothing to be taken back. */
@@ -53,7 +53,7 @@ export interface Desk {
 }
 
 /** An empty bench. */
-export function createDesk(): Desk {
+export function createLevelEditor(): LevelEditor {
   let draft: Draft | null = null;
   const listeners = new Set<() => void>();
   const set = (next: Draft | null): void => {
@@ -97,14 +97,14 @@ export function createDesk(): Desk {
 }
 
 /** The bench of this browser tab. */
-export const desk = createDesk();
+export const levelEditor = createLevelEditor();
 
 /** Draws anew when something on the bench has changed. */
 export function useDraft(): Draft | null {
-  const [draft, setDraft] = useState(desk.draft());
+  const [draft, setDraft] = useState(levelEditor.draft());
   useEffect(() => {
-    setDraft(desk.draft());
-    return desk.subscribe(() => setDraft(desk.draft()));
+    setDraft(levelEditor.draft());
+    return levelEditor.subscribe(() => setDraft(levelEditor.draft()));
   }, []);
   return draft;
 }

@@ -15,7 +15,7 @@ export const JOIN = 'join';
 export const COLLECT = 'collect';
 
 /** Ready to be carried. */
-export interface Parcel {
+export interface Message {
   readonly frames: readonly string[];
   readonly link: string;
   readonly file: { readonly name: string; readonly text: string };
@@ -24,16 +24,16 @@ export interface Parcel {
 }
 
 /** A plan; `site` is the address of the game without what stands behind `#`. Null where it is too big. */
-export async function parcelOfPlan(plan: ClinicPlan, site: string): Promise<Parcel | null> {
+export async function messageOfPlan(plan: ClinicPlan, site: string): Promise<Message | null> {
   const file = { name: `${plan.id}.plan.json`, text: `${JSON.stringify(plan)}\n` };
-  return parcelOf(await packPlan(plan, deflate), `${site}#${JOIN}/`, file);
+  return messageOf(await packPlan(plan, deflate), `${site}#${JOIN}/`, file);
 }
 
 /** Results: marks in codes and link, everything in the file. Null where it takes too many codes. */
-export async function parcelOfRides(handOver: HandOver, site: string): Promise<Parcel | null> {
+export async function messageOfRides(handOver: HandOver, site: string): Promise<Message | null> {
   const name = `${handOver.planId}.${fileName(handOver.deviceId)}.rides.jsonl`;
   const file = { name, text: writeRideFile(handOver) };
-  return parcelOf(await packRecords(handOver, deflate), `${site}#${COLLECT}/`, file);
+  return messageOf(await packRecords(handOver, deflate), `${site}#${COLLECT}/`, file);
 }
 
 /** Frames and other lines in a text that came by link, paste, code or file. */
@@ -60,7 +60,7 @@ function unescaped(text: string): string {
   );
 }
 
-function parcelOf(bytes: Uint8Array, prefix: string, file: Parcel['file']): Parcel | null {
+function messageOf(bytes: Uint8Array, prefix: string, file: Message['file']): Message | null {
   const frames = toFrames(bytes);
   return frames === null ? null : { frames, link: prefix + frames.join(JOINT), file, bytes: bytes.length };
 }

@@ -8,12 +8,12 @@ import {
   HELMETS,
   JERSEY_CLOTHS,
   JERSEYS,
-  kitBeside,
-  kitLook,
+  outfitBeside,
+  outfitLook,
   PATTERNS,
-  readKit,
-  USUAL_KIT,
-} from '../../../src/core/settings/kit.ts';
+  readOutfit,
+  USUAL_OUTFIT,
+} from '../../../src/core/settings/outfit.ts';
 import { readChoices, withEarly } from '../../../src/core/settings/kept.ts';
 import { defaultSettings } from '../../../src/core/settings/settings.ts';
 
@@ -21,31 +21,35 @@ describe('a kit that was kept', () => {
   test.each([undefined, null, 7, 'red', [], {}, { jersey: 'rocket', pattern: 3 }])(
     'of %j becomes the usual one',
     (value) => {
-      expect(readKit(value)).toEqual(USUAL_KIT);
+      expect(readOutfit(value)).toEqual(USUAL_OUTFIT);
     },
   );
 
   it('comes back as it was chosen, each part by itself', () => {
     const kit = { jersey: 'violet', pattern: 'dots', helmet: 'crest', frame: 'plum' } as const;
-    expect(readKit(JSON.parse(JSON.stringify(kit)))).toEqual(kit);
-    expect(readKit({ ...kit, helmet: 'antlers' })).toEqual({ ...kit, helmet: USUAL_KIT.helmet });
+    expect(readOutfit(JSON.parse(JSON.stringify(kit)))).toEqual(kit);
+    expect(readOutfit({ ...kit, helmet: 'antlers' })).toEqual({ ...kit, helmet: USUAL_OUTFIT.helmet });
   });
 
   it('is part of the settings, and settings from before there were kits keep everything else', () => {
-    const settings = { ...defaultSettings(DEFAULT_KEYS), muted: true, kit: { ...USUAL_KIT, jersey: 'blue' } };
+    const settings = {
+      ...defaultSettings(DEFAULT_KEYS),
+      muted: true,
+      kit: { ...USUAL_OUTFIT, jersey: 'blue' },
+    };
     expect(readChoices({ settings }, DEFAULT_KEYS)?.settings.kit.jersey).toBe('blue');
     const older = Object.fromEntries(Object.entries(settings).filter(([name]) => name !== 'kit'));
     const read = readChoices({ settings: older }, DEFAULT_KEYS)?.settings;
-    expect([read?.muted, read?.kit]).toEqual([true, USUAL_KIT]);
+    expect([read?.muted, read?.kit]).toEqual([true, USUAL_OUTFIT]);
   });
 });
 
 describe('a choice made before the kept ones have come back', () => {
   const untouched = defaultSettings(DEFAULT_KEYS);
-  const kept = { ...untouched, muted: true, kit: { ...USUAL_KIT, jersey: 'blue' } } as const;
+  const kept = { ...untouched, muted: true, kit: { ...USUAL_OUTFIT, jersey: 'blue' } } as const;
 
   it('stays, and the rest is as it was kept', () => {
-    const now = { ...untouched, kit: { ...USUAL_KIT, jersey: 'violet' } } as const;
+    const now = { ...untouched, kit: { ...USUAL_OUTFIT, jersey: 'violet' } } as const;
     expect(withEarly(kept, untouched, now)).toEqual({ ...kept, kit: now.kit });
   });
 
@@ -62,15 +66,18 @@ function distance(a: string, b: string): number {
 
 describe('what the picture is handed', () => {
   it('leaves everybody who has not chosen as they were', () => {
-    expect(riderTones(false, kitLook(USUAL_KIT))).toMatchObject({ jersey: '#e2552c', frame: '#22303a' });
-    expect(riderTones(true, kitLook(USUAL_KIT))).toMatchObject({ jersey: '#e2552c', frame: '#2f6f78' });
+    expect(riderTones(false, outfitLook(USUAL_OUTFIT))).toMatchObject({
+      jersey: '#e2552c',
+      frame: '#22303a',
+    });
+    expect(riderTones(true, outfitLook(USUAL_OUTFIT))).toMatchObject({ jersey: '#e2552c', frame: '#2f6f78' });
   });
 
   it('differs for every choice', () => {
     const looks = JERSEYS.flatMap((jersey) =>
       PATTERNS.flatMap((pattern) =>
         HELMETS.flatMap((helmet) =>
-          FRAMES.map((frame) => JSON.stringify(kitLook({ jersey, pattern, helmet, frame }))),
+          FRAMES.map((frame) => JSON.stringify(outfitLook({ jersey, pattern, helmet, frame }))),
         ),
       ),
     );
@@ -91,6 +98,6 @@ describe('what the picture is handed', () => {
   });
 
   it('tells two riders apart who chose the same', () => {
-    for (const jersey of JERSEYS) expect(kitBeside({ ...USUAL_KIT, jersey }).jersey).not.toBe(jersey);
+    for (const jersey of JERSEYS) expect(outfitBeside({ ...USUAL_OUTFIT, jersey }).jersey).not.toBe(jersey);
   });
 });

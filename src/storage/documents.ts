@@ -4,13 +4,13 @@
 import type { Level } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
-import type { Desk } from './desk.ts';
+import type { StoreAccess } from './access.ts';
 import { CORRUPT, type Reading, readShaped } from './ladder.ts';
 import { answerOf, type Room } from './room.ts';
 import { type Kept, READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
 import type { KeptSettings, OwnLevel, Piece, RecordsNow, SaveAnswer, Storage, StoreName } from './types.ts';
 
-type Things = Pick<
+type Documents = Pick<
   Storage,
   | 'saveSettings'
   | 'loadSettings'
@@ -25,16 +25,16 @@ type Things = Pick<
 >;
 
 /** The part of the storage that knows things that change. */
-export function thingShelf(room: Room): Things {
-  return { ...settingsShelf(room), ...levelShelf(room), ...recordShelf(room) };
+export function documentStore(room: Room): Documents {
+  return { ...settingsStore(room), ...levelStore(room), ...recordStore(room) };
 }
 
-function settingsShelf(room: Room): Pick<Things, 'saveSettings' | 'loadSettings'> {
+function settingsStore(room: Room): Pick<Documents, 'saveSettings' | 'loadSettings'> {
   return {
     saveSettings(value, version) {
       const settings = { schema: 1, savedAtMs: room.nowMs(), version, value } as const;
       return keep(room, 'settings', SETTINGS_KEY, settings, (kept) =>
-        room.smallCopy.keepSettings(kept as KeptSettings),
+        room.localBackup.keepSettings(kept as KeptSettings),
       );
     },
     async loadSettings(shape) {
@@ -47,7 +47,9 @@ function settingsShelf(room: Room): Pick<Things, 'saveSettings' | 'loadSettings'
   };
 }
 
-function levelShelf(room: Room): Pick<Things, 'saveLevel' | 'deleteLevel' | 'restoreLevel' | 'listLevels'> {
+function levelStore(
+  room: Room,
+): Pick<Documents, 'saveLevel' | 'deleteLevel' | 'restoreLevel' | 'listLevels'> {
   const put = (level: Level, deleted: boolean): Promise<SaveAnswer> =>
     keep(room, 'levels', level.id, { schema: 1, id: level.id, savedAtMs: room.nowMs(), deleted, level });
   const mark = async (id: string, deleted: boolean): Promise<SaveAnswer | null> => {
@@ -70,9 +72,9 @@ function levelShelf(room: Room): Pick<Things, 'saveLevel' | 'deleteLevel' | 'res
   };
 }
 
-function recordShelf(
+function recordStore(
   room: Room,
-): Pick<Things, 'putRecord' | 'changeRecords' | 'listRecords' | 'deleteRecords'> {
+): Pick<Documents, 'putRecord' | 'changeRecords' | 'listRecords' | 'deleteRecords'> {
   return {
     putRecord: (record) =>
       keep(room, 'records', recordKey(record.kind, record.id), { ...record, savedAtMs: room.nowMs() }),
@@ -100,17 +102,17 @@ function recordShelf(
 
 async function changeRecords(
   room: Room,
-  work: Parameters<Things['changeRecords']>[0],
+  work: Parameters<Documents['changeRecords']>[0],
 ): Promise<SaveAnswer | null> {
   let unreadable: SaveAnswer | null = null;
-  const written = await room.vault.change(async (desk, inDatabase) => {
-    const change = await work(recordsOn(desk, inDatabase));
+  const written = await room.vault.change(async (access, inDatabase) => {
+    const change = await work(recordsOn(access, inDatabase));
     if (change === null) return null;
     const pieces: Piece[] = [];
     for (const record of change.put ?? []) {
       const reading = readThing('records', { ...record, savedAtMs: room.nowMs() });
       if (!reading.ok) {
-        unreadable = { saved: false, code: reading.code, smallCopy: false };
+        unreadable = { saved: false, code: reading.code, localBackup: false };
         return null;
       }
       const key = recordKey(record.kind, record.id);
@@ -125,17 +127,17 @@ async function changeRecords(
   return written === null ? unreadable : answerOf(written, () => false);
 }
 
-function recordsOn(desk: Desk, inDatabase: boolean): RecordsNow {
+function recordsOn(access: StoreAccess, inDatabase: boolean): RecordsNow {
   return {
     inDatabase,
     async data(kind, id, shape) {
-      const record = READERS.records(await desk.get('records', recordKey(kind, id)));
+      const record = READERS.records(await access.get('records', recordKey(kind, id)));
       if (!record.ok) return null;
       const reading = readShaped(shape, record.value.schema, record.value.data);
       return reading.ok ? reading.value : null;
     },
     async all() {
-      const readings = (await desk.entries('records')).map(([, value]) => READERS.records(value));
+      const readings = (await access.entries('records')).map(([, value]) => READERS.records(value));
       return readings.flatMap((reading) => (reading.ok ? reading.value : []));
     },
   };
@@ -150,7 +152,7 @@ async function keep(
   copy: (kept: unknown) => boolean = () => false,
 ): Promise<SaveAnswer> {
   const reading = readThing(store, value);
-  if (!reading.ok) return { saved: false, code: reading.code, smallCopy: false };
+  if (!reading.ok) return { saved: false, code: reading.code, localBackup: false };
   const written = await room.vault.write([{ store, key, value: reading.value, mine: true }]);
   return answerOf(written, () => copy(reading.value));
 }
