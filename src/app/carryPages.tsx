@@ -111,7 +111,7 @@ function Arrived({ state, send, services }: SiteProps): JSX.Element {
         </section>
       </Sheet>
     );
-  return <Carry {...{ state, send, services, session }} tab="collect" arrived={state.rest} />;
+  return <CarryPage {...{ state, send, services, session }} tab="collect" arrived={state.rest} />;
 }
 
 /** The session the rides in a link belong to; undefined while it is being read, null where it does not say. */
@@ -137,7 +137,7 @@ function usePlanOf(arrived: string): string | null | undefined {
 }
 
 /** One of the three pages of a session that carry something. */
-export function Carry(
+export function CarryPage(
   props: SiteProps & { readonly session: SavedRound; readonly tab: Tab; readonly arrived?: string },
 ): JSX.Element {
   const { state, services, session, tab, arrived = '' } = props;

@@ -9,7 +9,7 @@ import { Sheet } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
 import { clinicWords } from '../features/clinic/words.ts';
-import { Carry, ClubStorePage, Outgoing } from './carryPages.tsx';
+import { CarryPage, ClubStorePage, Outgoing } from './carryPages.tsx';
 import { ClinicPage } from '../features/clinic/page.tsx';
 import { CARRY_TABS, type CarryTab } from '../features/clinic/tablets.tsx';
 import type { SavedRound } from '../core/group/savedRound.ts';
@@ -27,7 +27,7 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
   const { desk, told, open } = useDesk(services);
   if (state.rest === 'store') return <ClubStorePage services={services} />;
   const carried = desk === null ? null : carriedOf(desk, state.rest);
-  if (carried !== null) return <Carry key={state.rest} {...{ state, send, services }} {...carried} />;
+  if (carried !== null) return <CarryPage key={state.rest} {...{ state, send, services }} {...carried} />;
   if (desk !== null) return <Open {...{ state, send, services, desk }} />;
   return (
     <Sheet title={clinicWords.title}>

@@ -16,7 +16,7 @@ import { serviceWords } from '../words/kept.ts';
 import { unfinishedWords } from '../words/unfinished.ts';
 
 /** Those who do the work. */
-export interface Joined {
+interface Joined {
   readonly keeping: Keeping;
   readonly judging: Judging;
   readonly clinic: Clinic;

@@ -12,7 +12,7 @@ import type { Send } from '../state/store.ts';
 import { commonWords } from '../words/common.ts';
 
 /** A page that is still to be fetched. */
-export interface LazyPage {
+interface LazyPage {
   readonly page: Page<Services>;
   /** Fetches it now, because it will be wanted soon. */
   readonly preload: () => Promise<void>;

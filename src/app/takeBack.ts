@@ -1,5 +1,5 @@
 /** Taking a copy back: opened away from the page, kept piece by piece, told how far it is, and stopped when told so. */
-import type { Outcome } from '../state/outcome.ts';
+import type { ToldOutcome } from '../state/outcome.ts';
 import type { TakingBack } from '../ui/kept.tsx';
 import type { Clinic } from './group/clinic.ts';
 import { NoCopy, piecesOfCopy } from './copyClient.ts';
@@ -20,7 +20,7 @@ export async function takeBack(
   { keeping, clinic, unfinished }: Taker,
   file: Blob,
   { evenIfChanged, onShare, signal }: TakingBack,
-): Promise<Outcome> {
+): Promise<ToldOutcome> {
   const services = serviceWords;
   if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: services.tooBigFile };
   const report = await (await keeping.storage)

@@ -3,7 +3,7 @@
  */
 import type { ShiftReport } from '../core/coach/types.ts';
 import type { TraceSample } from '../core/ride/trace.ts';
-import { neighbour, sampleAt } from './lookup.ts';
+import { neighbour, nearestSample } from './lookup.ts';
 
 /** Way of the Page keys (m). */
 const PAGE_M = 50;
@@ -25,9 +25,9 @@ export function moveByKey(
     case 'ArrowDown':
       return index === null ? 0 : neighbour(samples, at, -1);
     case 'PageDown':
-      return sampleAt(samples, here + PAGE_M);
+      return nearestSample(samples, here + PAGE_M);
     case 'PageUp':
-      return sampleAt(samples, here - PAGE_M);
+      return nearestSample(samples, here - PAGE_M);
     case 'Home':
       return 0;
     case 'End':
@@ -50,7 +50,7 @@ export function jump(
   index: number | null,
   step: 1 | -1,
 ): number | null {
-  const starts = shifts.map((shift) => sampleAt(samples, shift.startedAtM));
+  const starts = shifts.map((shift) => nearestSample(samples, shift.startedAtM));
   const at = index ?? (step === 1 ? -1 : samples.length);
   const found = step === 1 ? starts.find((start) => start > at) : starts.findLast((start) => start < at);
   return found ?? index;

@@ -5,7 +5,7 @@
 import type { TraceSample } from '../core/ride/trace.ts';
 
 /** From a sample to a height on the paper (px), or null where the curve has a gap. */
-export type HeightOf = (sample: TraceSample) => number | null;
+type HeightOf = (sample: TraceSample) => number | null;
 
 /** One decimal is finer than any screen. */
 export function px(value: number): string {

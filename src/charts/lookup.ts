@@ -7,7 +7,7 @@ import type { TraceSample } from '../core/ride/trace.ts';
 const SAME_PLACE_M = 0.05;
 
 /** Index of the last sample at or before a place; 0 before the start. */
-export function sampleBefore(samples: readonly TraceSample[], distanceM: number): number {
+function sampleBefore(samples: readonly TraceSample[], distanceM: number): number {
   let low = 0;
   let high = samples.length - 1;
   while (low < high) {
@@ -19,7 +19,7 @@ export function sampleBefore(samples: readonly TraceSample[], distanceM: number)
 }
 
 /** Index of the sample nearest to a place. */
-export function sampleAt(samples: readonly TraceSample[], distanceM: number): number {
+export function nearestSample(samples: readonly TraceSample[], distanceM: number): number {
   const before = sampleBefore(samples, distanceM);
   const a = samples[before];
   const b = samples[before + 1];

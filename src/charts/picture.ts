@@ -8,7 +8,7 @@ const SHARPNESS = 2;
 const MARGIN = 16;
 
 /** The drawing as text that stands by itself: every `var(--…)` replaced by what it means on this page. */
-export function standaloneSvg(svg: SVGSVGElement): string {
+function standaloneSvg(svg: SVGSVGElement): string {
   const styles = getComputedStyle(svg);
   const copy = svg.cloneNode(true) as SVGSVGElement;
   const [x = 0, y = 0, width = 0, height = 0] = (svg.getAttribute('viewBox') ?? '').split(' ').map(Number);

@@ -15,7 +15,7 @@ const AFTER_M = 15;
 /** Room kept over and under the road for marks (px). */
 const LANE = 24;
 
-export interface PitchPictureProps {
+interface PitchPictureProps {
   readonly course: Course;
   readonly pitch: Pitch;
   readonly own: readonly ShiftReport[];

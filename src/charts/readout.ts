@@ -10,7 +10,7 @@ import type { TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
 import type { FootPlace } from '../words/counting.ts';
 import type { StripWords } from './words.ts';
-import { sampleAt } from './lookup.ts';
+import { nearestSample } from './lookup.ts';
 import type { StripData } from './tracks.tsx';
 
 /** One pair. */
@@ -51,7 +51,7 @@ export function shiftTeeth(machine: Machine, shift: ShiftReport, format: Format)
 }
 
 /** The shift that began at this sample, or null. */
-export function shiftAt(data: StripData, sample: TraceSample): ShiftReport | null {
+function shiftAt(data: StripData, sample: TraceSample): ShiftReport | null {
   const near =
     data.shifts?.filter((shift) => Math.abs(shift.startedAtM - sample.distanceM) <= AT_SHIFT_M) ?? [];
   const distance = (shift: ShiftReport): number => Math.abs(shift.startedAtM - sample.distanceM);
@@ -89,7 +89,7 @@ export function readPlace(
     },
     { name: 'pressure', label: read.pressure, value: pressureText(sample, words, format) },
   ];
-  const best = data.reference?.samples[sampleAt(data.reference.samples, sample.distanceM)];
+  const best = data.reference?.samples[nearestSample(data.reference.samples, sample.distanceM)];
   if (best !== undefined) {
     const gear = gearText(machine, best.ringIndex, best.sprocketIndex, format);
     items.push({
@@ -129,7 +129,7 @@ function nearestPitch(pitches: readonly Pitch[], distanceM: number): Pitch | nul
 }
 
 /** A cadence, or why there is none. */
-export function cadenceText(sample: TraceSample, words: StripWords, format: Format): string {
+function cadenceText(sample: TraceSample, words: StripWords, format: Format): string {
   if (sample.speedMps < 0.1) return words.read.standing;
   if (sample.cadenceRpm <= 0) return words.read.coasting;
   return words.read.rpm(format.number(sample.cadenceRpm));

@@ -14,7 +14,7 @@ const INK = 2.2;
 const LEAST_RISE_M = 6;
 
 /** The window through which a road is seen. */
-export interface RoadBox {
+interface RoadBox {
   readonly fromM: number;
   readonly toM: number;
   readonly left: number;
@@ -25,7 +25,7 @@ export interface RoadBox {
 }
 
 /** Path data, and the height of the road's line at a place (px). */
-export interface RoadPaths {
+interface RoadPaths {
   readonly outline: string;
   readonly ground: string;
   readonly hatching: string;

@@ -7,7 +7,7 @@ import type { ShiftReport } from '../core/coach/types.ts';
 import { px } from './lines.ts';
 
 /** Half the size of a mark (px). */
-export const MARK_PX = 5;
+const MARK_PX = 5;
 
 /** One shift at a place on the paper. */
 export function ShiftMark(props: {
@@ -43,7 +43,7 @@ export function ShiftMark(props: {
 
 /** Mishaps that are drawn. */
 export const MISHAPS = ['foot-down', 'chain-dropped'] as const;
-export type Mishap = (typeof MISHAPS)[number];
+type Mishap = (typeof MISHAPS)[number];
 
 /** A foot on the ground (a cross) or a chain that fell off (a lozenge). */
 export function MishapMark({

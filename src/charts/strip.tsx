@@ -10,15 +10,15 @@ import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { CursorInk } from './cursorInk.tsx';
 import { jump, moveByKey } from './cursor.ts';
-import { sampleAt } from './lookup.ts';
+import { nearestSample } from './lookup.ts';
 import { type ReadItem, readPlace } from './readout.ts';
 import { type Domain, NARROW_PX, stripLayout, stripScales } from './stripLayout.ts';
 import { StripLegend } from './stripLegend.tsx';
 import { StripTable } from './stripTable.tsx';
 import { type StripData, Tracks } from './tracks.tsx';
-import { around, domainOf, type View, ZoomButtons } from './zoom.tsx';
+import { around, domainOf, type ZoomedPart, ZoomButtons } from './zoom.tsx';
 
-export interface StripProps {
+interface StripProps {
   readonly data: StripData;
   /** The pitch a narrow screen shows first, or null. */
   readonly pitch: number | null;
@@ -34,7 +34,7 @@ const THUMB_PX = 22;
 export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.Element {
   const [width, paper] = useWidth();
   const [cursor, setCursor] = useState<number | null>(null);
-  const [chosen, choose] = useState<View | null>(null);
+  const [chosen, choose] = useState<ZoomedPart | null>(null);
   const scrubber = useRef<HTMLInputElement | null>(null);
   const { samples } = data.trace;
   const view = chosen ?? (width < NARROW_PX && pitch !== null ? pitch : 'whole');
@@ -48,7 +48,7 @@ export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.
   const touch = (distanceM: number): void => {
     // Keys go on from where the finger was.
     scrubber.current?.focus({ preventScroll: true });
-    move(sampleAt(samples, distanceM));
+    move(nearestSample(samples, distanceM));
   };
   return (
     <div class="strip">
@@ -108,7 +108,7 @@ function Scrubber(
       aria-valuetext={format.distance(distanceM)}
       style={{ marginLeft: `${left - THUMB_PX / 2}px`, width: `${right - left + THUMB_PX}px` }}
       onKeyDown={onKeyDown}
-      onInput={(event) => onMove(sampleAt(samples, event.currentTarget.valueAsNumber))}
+      onInput={(event) => onMove(nearestSample(samples, event.currentTarget.valueAsNumber))}
     />
   );
 }

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
 import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
-import { sampleAt } from './lookup.ts';
+import { nearestSample } from './lookup.ts';
 import { gearText, shiftTeeth } from './readout.ts';
 import { showsCadence } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
@@ -70,8 +70,8 @@ function Places({ data, words, format }: TableProps): JSX.Element {
 
 function PlaceRow(props: TableProps & { readonly distanceM: number }): JSX.Element | null {
   const { data, words, format, distanceM } = props;
-  const sample = data.trace.samples[sampleAt(data.trace.samples, distanceM)];
-  const best = data.reference?.samples[sampleAt(data.reference.samples, distanceM)];
+  const sample = data.trace.samples[nearestSample(data.trace.samples, distanceM)];
+  const best = data.reference?.samples[nearestSample(data.reference.samples, distanceM)];
   if (sample === undefined) return null;
   const gear = (one: typeof sample): string =>
     gearText(data.machine, one.ringIndex, one.sprocketIndex, format);

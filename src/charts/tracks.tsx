@@ -35,7 +35,7 @@ export interface StripData {
   readonly shifts: readonly ShiftReport[] | null;
 }
 
-export interface TracksProps {
+interface TracksProps {
   readonly data: StripData;
   readonly layout: StripLayout;
   readonly scales: StripScales;

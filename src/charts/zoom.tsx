@@ -6,7 +6,7 @@ import type { Domain } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
 
 /** The whole road, a pitch by its number, or any stretch the cursor was led to. */
-export type View = 'whole' | number | Domain;
+export type ZoomedPart = 'whole' | number | Domain;
 
 /** Road shown around a pitch: before its foot and after its end (m). */
 const BEFORE_M = 90;
@@ -19,7 +19,7 @@ export function around(atM: number, like: Domain, lengthM: number): Domain {
 }
 
 /** The stretch of road a view shows. */
-export function domainOf(data: Pick<StripData, 'course'>, view: View): Domain {
+export function domainOf(data: Pick<StripData, 'course'>, view: ZoomedPart): Domain {
   const { lengthM, pitches } = data.course;
   if (typeof view === 'object') return view;
   const pitch = view === 'whole' ? undefined : pitches[view];
@@ -30,9 +30,9 @@ export function domainOf(data: Pick<StripData, 'course'>, view: View): Domain {
 /** One button for the road, one for each pitch. */
 export function ZoomButtons(props: {
   readonly data: StripData;
-  readonly view: View;
+  readonly view: ZoomedPart;
   readonly words: StripWords;
-  readonly onChoose: (view: View) => void;
+  readonly onChoose: (view: ZoomedPart) => void;
 }): JSX.Element | null {
   const { pitches } = props.data.course;
   if (pitches.length === 0) return null;

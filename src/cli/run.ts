@@ -6,7 +6,7 @@ import { readArgs } from './common/args.ts';
 import { BadInput } from './common/badInput.ts';
 import type { Verb } from './common/verb.ts';
 import { clinic } from './verbs/clinic.ts';
-import { gears } from './verbs/gears.ts';
+import { gearsVerb } from './verbs/gears.ts';
 import { gpx } from './verbs/gpx.ts';
 import { levels } from './verbs/levels.ts';
 import { plan } from './verbs/plan.ts';
@@ -17,7 +17,7 @@ import { steady } from './verbs/steady.ts';
 /** Every verb there is; a new one is one more line here. */
 const VERBS: Readonly<Record<string, Verb>> = {
   levels,
-  gears,
+  gears: gearsVerb,
   steady,
   plan,
   ride,
@@ -27,7 +27,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
 };
 
 /** What goes to the two streams, and how the process ends. */
-export interface Outcome {
+export interface RunOutcome {
   /** 0 well, 2 bad input, 1 a fault of our own. */
   readonly exitCode: 0 | 1 | 2;
   readonly out: string;
@@ -35,7 +35,7 @@ export interface Outcome {
 }
 
 /** Does what the words say. Never throws: bad input and even a fault of our own end in a sentence. */
-export function runCommandLine(words: readonly string[]): Outcome {
+export function runCommandLine(words: readonly string[]): RunOutcome {
   try {
     return work(words);
   } catch (error) {
@@ -45,7 +45,7 @@ export function runCommandLine(words: readonly string[]): Outcome {
   }
 }
 
-function work(words: readonly string[]): Outcome {
+function work(words: readonly string[]): RunOutcome {
   const [name, ...rest] = words;
   if (name === 'help' || name === '--help' || name === '-h') return { exitCode: 0, out: usage(), err: '' };
   if (name === undefined) throw new BadInput(usage());

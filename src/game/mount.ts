@@ -5,7 +5,7 @@
 import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
 import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine/engine.ts';
 import { deviceScale } from './paint/sheet.ts';
-import type { Quality } from './engine/quality.ts';
+import type { PictureQuality } from './engine/quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
 import type { Look, Scenery } from './engine/types.ts';
 
@@ -31,7 +31,7 @@ export interface RideMount {
   /** A paused picture stands still and asks for no frames. */
   setPaused(paused: boolean): void;
   /** How much of the picture there is time to draw: 2 everything, 0 the least. */
-  quality(): Quality;
+  quality(): PictureQuality;
   destroy(): void;
 }
 

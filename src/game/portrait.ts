@@ -9,7 +9,7 @@ import { deviceScale } from './paint/sheet.ts';
 import type { OutfitLook, Look } from './engine/types.ts';
 import { BikeView } from './views/bike.ts';
 import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
-import { Place } from './views/place.ts';
+import { ScenePlace } from './views/place.ts';
 import { Poser } from './views/pose.ts';
 import { RiderView } from './views/rider.ts';
 
@@ -40,7 +40,7 @@ export function paintPortrait(canvas: HTMLCanvasElement, options: PortraitOption
   const palette = paletteFor('day', theme);
   const poser = new Poser(shape, body, true);
   poser.update(frame, 0, 0);
-  const place = new Place();
+  const place = new ScenePlace();
   const x = canvas.width / 2 - ((shape.rear.x + shape.front.x) / 2) * pxPerM;
   place.set(x, canvas.height - (shape.axleHeight + 0.03) * pxPerM, 0, pxPerM);
   const rider = new RiderView(body, tones, kit, childRider, pxPerM);

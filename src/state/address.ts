@@ -3,7 +3,7 @@
  */
 
 /** Every page there is or will be; a page without an entry in the page table cannot be reached. */
-export const VIEWS = [
+const VIEWS = [
   'start',
   'bike',
   'levels',

@@ -1,5 +1,5 @@
 /** Outcome of an action that a page tells about in words. */
-export interface Outcome {
+export interface ToldOutcome {
   readonly ok: boolean;
   readonly sentence: string;
   /** The file was changed after it was saved; nothing was taken before a person says so. */

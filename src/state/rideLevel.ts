@@ -8,13 +8,13 @@ import type { Level } from '../core/level/schema.ts';
 import { decodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
 
 /** A road to ride, and how much harder (positive) or gentler it is than the level as it was drawn. */
-export interface RideRoad {
+interface RideRoad {
   readonly level: Level;
   readonly difficultyStep: number;
 }
 
 /** What is looked into. */
-export interface KnownRoads {
+interface KnownRoads {
   readonly levels: readonly Level[];
   readonly ownLevels?: readonly Level[];
   readonly trial?: Level | null;

@@ -43,7 +43,7 @@ export interface RideShown {
 /** A part of the game could not be fetched; the browser draws nothing; the ride cannot be built. */
 export type RideFailure = 'not-fetched' | 'no-canvas' | 'broken';
 
-export type DialogName = 'settings' | 'cautions';
+type DialogName = 'settings' | 'cautions';
 
 /** Everything pages are drawn from. */
 export interface State {

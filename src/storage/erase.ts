@@ -3,14 +3,14 @@
  * caller.
  */
 import type { Connection } from './connection.ts';
-import { Fault, faultWhileOpening, within } from './faults.ts';
+import { Fault, faultWhileOpening, inTime } from './faults.ts';
 import { DATABASE_NAME } from './opener.ts';
 import { ERASED_KEY, OWN_PREFIX } from './localBackup.ts';
 import { STORES } from './vault.ts';
 import type { DeleteAnswer, ProblemCode } from './types.ts';
 
 /** The places things of ours can be. Each may be missing or throw. */
-export interface Places {
+interface Places {
   readonly factory: () => IDBFactory | null;
   readonly simpleStore: () => globalThis.Storage | null;
   readonly caches: () => CacheStorage | null;
@@ -49,7 +49,7 @@ async function eraseDatabase(places: Places, connection: Connection): Promise<vo
       blocked = true;
     });
   });
-  await within(gone, places.timeoutMs, () => new Fault(blocked ? 'blocked' : 'hangs'));
+  await inTime(gone, places.timeoutMs, () => new Fault(blocked ? 'blocked' : 'hangs'));
   // Some browsers cannot list their databases; there the answer to the deletion has to do.
   const names = await factory.databases?.();
   // Another tab may have opened a new one at once, which is no harm as long as nothing is in it.

@@ -16,7 +16,7 @@ import {
   type ExportFile,
   type KeptRecord,
   type OpenedImport,
-  type Piece,
+  type StoredPiece,
   type Refused,
   type StoreName,
 } from './types.ts';
@@ -66,7 +66,7 @@ export function openImport(value: unknown, evenIfChanged: boolean): OpenedImport
   const refused: Refused[] = isAsSaved(value as Fields) ? [] : [{ code: 'checksum' }];
   if (refused.length > 0 && !evenIfChanged) return { pieces: [], refused, clubStore: null };
   let clubStore: SharedAddress | null = null;
-  const pieces = new Map<string, Piece>();
+  const pieces = new Map<string, StoredPiece>();
   for (const [store, item] of items(file, refused)) {
     const reading = READERS[store](item);
     if (!reading.ok) {

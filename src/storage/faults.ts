@@ -61,7 +61,7 @@ export function faultWhileUsing(error: unknown): Fault {
 }
 
 /** Waits at most `limitMs`; afterwards `late` says what to throw. The promise itself goes on. */
-export function within<T>(promise: Promise<T>, limitMs: number, late: () => Fault): Promise<T> {
+export function inTime<T>(promise: Promise<T>, limitMs: number, late: () => Fault): Promise<T> {
   return new Promise((resolve, reject) => {
     const timer = setTimeout(() => reject(late()), limitMs);
     promise.then(

@@ -14,11 +14,11 @@ import type {
   OpenedImport,
   Persistence,
   Refused,
-  RideResult,
+  StoredResult,
   SavedRide,
   Storage,
 } from './types.ts';
-import type { Outcome } from './place.ts';
+import type { PlaceOutcome } from './place.ts';
 
 export { newRideId } from './ids.ts';
 export type { Shape, Step } from './ladder.ts';
@@ -69,7 +69,7 @@ async function importOpened(
 ): Promise<ImportReport> {
   const count = { added: 0, already: 0, unsaved: 0 };
   const refused: Refused[] = [];
-  const taken: (SavedRide | RideResult)[] = [];
+  const taken: (SavedRide | StoredResult)[] = [];
   let problem: ImportReport['problem'] = null;
   let clubStore: ImportReport['clubStore'] = null;
   for await (const opened of parts) {
@@ -85,12 +85,12 @@ async function importOpened(
         return { ...count, refused, problem, clubStore };
       }
       some.forEach((piece, k) => {
-        const outcome = outcomes[k] as Outcome;
+        const outcome = outcomes[k] as PlaceOutcome;
         if (outcome === 'already') count.already += 1;
         else if (outcome === 'added') count[code === null ? 'added' : 'unsaved'] += 1;
         else if (outcome !== 'deleted') refused.push({ id: piece.key, code: outcome });
         if (outcome === 'added' && (piece.store === 'rides' || piece.store === 'results'))
-          taken.push(piece.value as SavedRide | RideResult);
+          taken.push(piece.value as SavedRide | StoredResult);
       });
     }
   }

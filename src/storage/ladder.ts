@@ -9,7 +9,7 @@ export type Fields = Readonly<Record<string, unknown>>;
 export type Step = (old: Fields) => Fields;
 
 /** What was read, or why it cannot be. */
-export type Reading<T> =
+export type StoredReading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly code: 'corrupt' | 'newer-version' };
 
@@ -32,7 +32,7 @@ export function isFields(value: unknown): value is Fields {
 }
 
 /** Walks the steps from version `from` to the last; a step that throws means the old value was broken. */
-export function climb(steps: readonly Step[], from: unknown, value: unknown): Reading<unknown> {
+export function climb(steps: readonly Step[], from: unknown, value: unknown): StoredReading<unknown> {
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) return CORRUPT;
   if (from > steps.length + 1) return NEWER;
   try {
@@ -43,7 +43,7 @@ export function climb(steps: readonly Step[], from: unknown, value: unknown): Re
 }
 
 /** Climbs a value that carries its version as `schema`. */
-export function climbFields(steps: readonly Step[], value: unknown): Reading<Fields> {
+export function climbFields(steps: readonly Step[], value: unknown): StoredReading<Fields> {
   if (!isFields(value)) return CORRUPT;
   const climbed = climb(steps, value['schema'], value);
   if (!climbed.ok) return climbed;
@@ -51,7 +51,7 @@ export function climbFields(steps: readonly Step[], value: unknown): Reading<Fie
 }
 
 /** Reads data of another room, whose version is kept beside them. */
-export function readShaped<T>(shape: Shape<T>, version: number, value: unknown): Reading<T> {
+export function readShaped<T>(shape: Shape<T>, version: number, value: unknown): StoredReading<T> {
   const climbed = climb(shape.steps, version, value);
   if (!climbed.ok) return climbed;
   try {

@@ -8,8 +8,8 @@ import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields } from './ladder.ts';
 
-import { type Kept, keyOf, LADDERS, READERS, withoutRide } from './shapes.ts';
-import type { KeptSettings, Piece, RideResult, SavedRide, StoreName } from './types.ts';
+import { type KeptThings, keyOf, LADDERS, READERS, withoutRide } from './shapes.ts';
+import type { KeptSettings, StoredPiece, StoredResult, SavedRide, StoreName } from './types.ts';
 
 /** Everything of ours in the simple store and among the caches has a name that begins so. */
 export const OWN_PREFIX = 'before-the-hill.';
@@ -26,7 +26,7 @@ const LONGEST_RIDE = 200_000;
 
 /** What is in the copy. */
 interface Copy {
-  readonly results: readonly RideResult[];
+  readonly results: readonly StoredResult[];
   readonly newest: SavedRide | null;
   readonly settings: KeptSettings | null;
 }
@@ -36,9 +36,9 @@ export interface LocalBackup {
   /** Whether something written can be read back. */
   works(): boolean;
   /** What is there, as pieces for the database. */
-  pieces(): readonly Piece[];
+  pieces(): readonly StoredPiece[];
   /** Adds rides and results; true when they were read back. */
-  addRides(rides: readonly (SavedRide | RideResult)[]): boolean;
+  addRides(rides: readonly (SavedRide | StoredResult)[]): boolean;
   keepSettings(settings: KeptSettings): boolean;
 }
 
@@ -85,13 +85,13 @@ export function createLocalBackup(simpleStore: () => globalThis.Storage | null):
   };
 }
 
-function piece(store: StoreName, value: unknown): Piece {
+function piece(store: StoreName, value: unknown): StoredPiece {
   return { store, key: keyOf(store, value), value, mine: false };
 }
 
-function withRides(copy: Copy, rides: readonly (SavedRide | RideResult)[]): Copy {
+function withRides(copy: Copy, rides: readonly (SavedRide | StoredResult)[]): Copy {
   const byId = new Map(copy.results.map((result) => [result.id, result]));
-  for (const ride of rides) byId.set(ride.id, withoutRide({ ...ride }) as unknown as RideResult);
+  for (const ride of rides) byId.set(ride.id, withoutRide({ ...ride }) as unknown as StoredResult);
   const results = [...byId.values()]
     .sort((a, b) => b.savedAtMs - a.savedAtMs || (a.id < b.id ? -1 : 1))
     .slice(0, MOST_RESULTS);
@@ -143,7 +143,10 @@ function isNewer(store: StoreName, value: unknown): boolean {
   return !reading.ok && reading.code === 'newer-version';
 }
 
-function readable<S extends 'results' | 'rides' | 'settings'>(store: S, value: unknown): Kept[S] | null {
+function readable<S extends 'results' | 'rides' | 'settings'>(
+  store: S,
+  value: unknown,
+): KeptThings[S] | null {
   const reading = READERS[store](value);
   return reading.ok ? reading.value : null;
 }

@@ -8,7 +8,7 @@ import {
   type Marking,
   type NewRide,
   RIDE_SCHEMA,
-  type RideResult,
+  type StoredResult,
   type SaveAnswer,
   type Storage,
 } from './types.ts';
@@ -53,7 +53,7 @@ async function markRide(room: Room, id: string, marking: Marking): Promise<SaveA
   return answerOf(written, () => room.localBackup.addRides([reading.value]));
 }
 
-async function isKept(room: Room, ride: RideResult & { readonly recording: unknown }): Promise<boolean> {
+async function isKept(room: Room, ride: StoredResult & { readonly recording: unknown }): Promise<boolean> {
   const there = READERS.rides(await room.vault.readOne('rides', ride.id));
   return there.ok && room.isSame({ ...there.value, savedAtMs: 0 }, { ...ride, savedAtMs: 0 });
 }

@@ -3,7 +3,7 @@
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import type { Environment } from './environment.ts';
-import type { Reading } from './ladder.ts';
+import type { StoredReading } from './ladder.ts';
 import { createSecondCopy } from './secondCopy.ts';
 import { createLocalBackup, ERASED_KEY, type LocalBackup } from './localBackup.ts';
 import type { Damaged, Health, ProblemCode, SaveAnswer, StoreName } from './types.ts';
@@ -19,7 +19,7 @@ export interface Room {
   health(): Health;
   damaged(): readonly Damaged[];
   /** The value that was read, or null after noting what is wrong with it. */
-  checked<T>(store: StoreName, id: string, reading: Reading<T>): T | null;
+  checked<T>(store: StoreName, id: string, reading: StoredReading<T>): T | null;
   isSame(one: unknown, other: unknown): boolean;
   readonly subscribe: (listener: (health: Health) => void) => () => void;
   /** Calls back when another tab deletes everything; the answer stops it. */

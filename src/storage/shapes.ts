@@ -8,13 +8,21 @@ import { LEVEL_SCHEMA } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
-import { CORRUPT, climbFields, type Fields, isFields, NEWER, type Reading, type Step } from './ladder.ts';
+import {
+  CORRUPT,
+  climbFields,
+  type Fields,
+  isFields,
+  NEWER,
+  type StoredReading,
+  type Step,
+} from './ladder.ts';
 import {
   type KeptRecord,
   type KeptSettings,
   type OwnLevel,
   RIDE_SCHEMA,
-  type RideResult,
+  type StoredResult,
   type SavedRide,
   type StoreName,
 } from './types.ts';
@@ -100,7 +108,7 @@ export function withoutRide(ride: Fields): Fields {
 }
 
 /** Reads the result part of a whole ride without looking into its recording, for long lists. */
-export function readResultOfRide(value: unknown): Reading<RideResult> {
+export function readResultOfRide(value: unknown): StoredReading<StoredResult> {
   const climbed = climbFields(LADDERS.rides, value);
   if (!climbed.ok) return climbed;
   if (!isFields(climbed.value['recording'])) return CORRUPT;
@@ -109,7 +117,7 @@ export function readResultOfRide(value: unknown): Reading<RideResult> {
 }
 
 /** Reads a whole ride with everything in it. */
-export function readRide(value: unknown): Reading<SavedRide> {
+function readRide(value: unknown): StoredReading<SavedRide> {
   const result = readResultOfRide(value);
   if (!result.ok) return result;
   const climbed = climbFields(LADDERS.rides, value);
@@ -123,14 +131,14 @@ export function readRide(value: unknown): Reading<SavedRide> {
   return { ok: true, value: { ...result.value, recording: recording.recording, level: level.level } };
 }
 
-function readResult(value: unknown): Reading<RideResult> {
+function readResult(value: unknown): StoredReading<StoredResult> {
   const climbed = climbFields(LADDERS.results, value);
   if (!climbed.ok) return climbed;
   const parsed = resultSchema.safeParse(climbed.value);
   return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
-function readLevel(value: unknown): Reading<OwnLevel> {
+function readLevel(value: unknown): StoredReading<OwnLevel> {
   const climbed = climbFields(LADDERS.levels, value);
   if (!climbed.ok) return climbed;
   const parsed = levelSchema.safeParse(climbed.value);
@@ -142,7 +150,7 @@ function readLevel(value: unknown): Reading<OwnLevel> {
     : CORRUPT;
 }
 
-function readSettings(value: unknown): Reading<KeptSettings> {
+function readSettings(value: unknown): StoredReading<KeptSettings> {
   const climbed = climbFields(LADDERS.settings, value);
   if (!climbed.ok) return climbed;
   const parsed = settingsSchema.safeParse(climbed.value);
@@ -150,22 +158,22 @@ function readSettings(value: unknown): Reading<KeptSettings> {
 }
 
 /** The envelope has no version of its own: `schema` counts the data, whose steps belong to their owner. */
-function readRecord(value: unknown): Reading<KeptRecord> {
+function readRecord(value: unknown): StoredReading<KeptRecord> {
   const parsed = recordSchema.safeParse(value);
   return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
 /** What each store holds. */
-export interface Kept {
+export interface KeptThings {
   readonly rides: SavedRide;
-  readonly results: RideResult;
+  readonly results: StoredResult;
   readonly levels: OwnLevel;
   readonly settings: KeptSettings;
   readonly records: KeptRecord;
 }
 
 /** The reader of each store. */
-export const READERS: { readonly [S in StoreName]: (value: unknown) => Reading<Kept[S]> } = {
+export const READERS: { readonly [S in StoreName]: (value: unknown) => StoredReading<KeptThings[S]> } = {
   rides: notTooDeep(readRide),
   results: notTooDeep(readResult),
   levels: notTooDeep(readLevel),
@@ -174,7 +182,7 @@ export const READERS: { readonly [S in StoreName]: (value: unknown) => Reading<K
 };
 
 /** What lies too deep inside itself can be kept, but neither compared nor written into a file. */
-function notTooDeep<T>(read: (value: unknown) => Reading<T>): (value: unknown) => Reading<T> {
+function notTooDeep<T>(read: (value: unknown) => StoredReading<T>): (value: unknown) => StoredReading<T> {
   return (value) => (isTooDeep(value, LIMITS.copy.deep.most) ? CORRUPT : read(value));
 }
 

@@ -18,7 +18,7 @@ export const RIDE_SCHEMA = 2;
 export type RideStanding = 'marked' | 'to-mark' | 'unfinished';
 
 /** What a ride came to, without the ride itself. */
-export interface RideResult {
+export interface StoredResult {
   readonly schema: typeof RIDE_SCHEMA;
   /** Random; the same ride has the same id on every device. */
   readonly id: string;
@@ -44,10 +44,10 @@ export interface RideResult {
 }
 
 /** What marking adds to a ride that was kept without. */
-export type Marking = Pick<RideResult, 'total' | 'marks' | 'passed' | 'rulesVersion'>;
+export type Marking = Pick<StoredResult, 'total' | 'marks' | 'passed' | 'rulesVersion'>;
 
 /** A whole kept ride. It has one writer and never changes, but for its marks, which may come later. */
-export interface SavedRide extends RideResult {
+export interface SavedRide extends StoredResult {
   readonly recording: Recording;
   /** The level itself, where it is not one that comes with the game. */
   readonly level?: Level;
@@ -57,7 +57,7 @@ export interface SavedRide extends RideResult {
 export type NewRide = Omit<SavedRide, 'schema' | 'savedAtMs'>;
 
 /** A ride in the list. Without a recording it can be counted but not watched. */
-export interface ListedRide extends RideResult {
+export interface ListedRide extends StoredResult {
   readonly hasRecording: boolean;
 }
 
@@ -178,7 +178,7 @@ export interface ExportFile {
 }
 
 /** One thing on its way into a store. It has passed the reader of the store. */
-export interface Piece {
+export interface StoredPiece {
   readonly store: StoreName;
   readonly key: string;
   readonly value: unknown;
@@ -188,7 +188,7 @@ export interface Piece {
 
 /** The good pieces of an import and the refused ones. */
 export interface OpenedImport {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly StoredPiece[];
   readonly refused: readonly Refused[];
   /** The club's own store it names, without a password: to be shown and asked about. */
   readonly clubStore: SharedAddress | null;

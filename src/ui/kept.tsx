@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './parts.tsx';
-import type { Outcome } from '../state/outcome.ts';
+import type { ToldOutcome } from '../state/outcome.ts';
 import { serviceWords } from '../words/kept.ts';
 
 /** How a copy is taken back. */
@@ -19,18 +19,18 @@ export interface TakingBack {
 /** What the section asks of the app. */
 export interface KeptServices {
   /** Everything kept on this device as one file, offered for saving. */
-  saveEverything(): Promise<Outcome>;
+  saveEverything(): Promise<ToldOutcome>;
   /**
    * Takes back a file made by `saveEverything`; what is already here stays once. Of a file that was changed since
    * nothing is taken unless `evenIfChanged` is true. What was taken before it is stopped stays.
    */
-  takeBack(file: Blob, how: TakingBack): Promise<Outcome>;
+  takeBack(file: Blob, how: TakingBack): Promise<ToldOutcome>;
   /** Deletes everything of the game on this device. */
-  deleteEverything(): Promise<Outcome>;
+  deleteEverything(): Promise<ToldOutcome>;
 }
 
 /** The section about what is kept. */
-export function Kept({
+export function KeptSection({
   services,
   rides,
 }: {
@@ -38,9 +38,9 @@ export function Kept({
   readonly rides: number;
 }): JSX.Element {
   const say = serviceWords;
-  const [told, setTold] = useState<Outcome | null>(null);
+  const [told, setTold] = useState<ToldOutcome | null>(null);
   const [asking, setAsking] = useState(false);
-  const tell = (doing: Promise<Outcome>): void => {
+  const tell = (doing: Promise<ToldOutcome>): void => {
     doing.then(setTold, () => setTold({ ok: false, sentence: say.failed }));
   };
   return (
@@ -88,12 +88,12 @@ export function Kept({
 /** The button that takes a file back, and the question where that file was changed. */
 function TakeBack(props: {
   readonly services: KeptServices;
-  readonly tell: (doing: Promise<Outcome>) => void;
+  readonly tell: (doing: Promise<ToldOutcome>) => void;
 }): JSX.Element {
   const [changed, setChanged] = useState<Blob | null>(null);
   const [share, setShare] = useState<number | null>(null);
   const stopping = useRef(new AbortController());
-  const takeBack = async (file: Blob, evenIfChanged: boolean): Promise<Outcome> => {
+  const takeBack = async (file: Blob, evenIfChanged: boolean): Promise<ToldOutcome> => {
     stopping.current = new AbortController();
     setShare(0);
     const how = { evenIfChanged, onShare: setShare, signal: stopping.current.signal };

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll } from 'vitest';
-import { type Outcome, runCommandLine } from '../../src/cli/run.ts';
+import { type RunOutcome, runCommandLine } from '../../src/cli/run.ts';
 
 export const repository = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -31,7 +31,7 @@ export function workshop() {
 }
 
 /** Runs the command line in this process. */
-export const run = (...words: string[]): Outcome => runCommandLine(words);
+export const run = (...words: string[]): RunOutcome => runCommandLine(words);
 
 /** Runs it and reads the JSON it prints; it must have gone well. */
 export function json(...words: string[]): Record<string, unknown> {

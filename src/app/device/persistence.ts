@@ -39,7 +39,7 @@ export interface Keeping {
 }
 
 /** What is kept of a ride. */
-export type RiddenRide = Pick<RideResult, 'level' | 'recording'>;
+type RiddenRide = Pick<RideResult, 'level' | 'recording'>;
 
 /** The storage's part of the program is fetched again after so long (ms), and as soon as there is a network. */
 const AGAIN_AFTER_MS = 5000;

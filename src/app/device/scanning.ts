@@ -7,7 +7,7 @@ import type { Settings } from '../../core/settings/settings.ts';
 const CHOICES = 'a[href], button, select, summary, input:not([type="text"], [type="file"])';
 
 /** Everything that can be chosen now, in reading order; of a dialog only what is in it. */
-export function choicesOf(root: Document): readonly HTMLElement[] {
+function choicesOf(root: Document): readonly HTMLElement[] {
   const dialogs = [...root.querySelectorAll<HTMLElement>('dialog[open]')];
   const within: ParentNode = dialogs.at(-1) ?? root;
   return [...within.querySelectorAll<HTMLElement>(CHOICES)].filter(
@@ -16,7 +16,7 @@ export function choicesOf(root: Document): readonly HTMLElement[] {
 }
 
 /** The choice after the one that has the focus; the first after the last. */
-export function nextChoice(choices: readonly HTMLElement[], focused: Element | null): HTMLElement | null {
+function nextChoice(choices: readonly HTMLElement[], focused: Element | null): HTMLElement | null {
   const at = choices.findIndex((one) => one === focused);
   return choices[(at + 1) % Math.max(1, choices.length)] ?? null;
 }
@@ -35,7 +35,7 @@ export function followScanning({ scanning, scanS }: Pick<Settings, 'scanning' | 
 }
 
 /** Options of the scanning. */
-export interface ScanOptions {
+interface ScanOptions {
   readonly everyS: number;
   /** False while a ride goes on: then the switch is a lever. */
   readonly active: () => boolean;

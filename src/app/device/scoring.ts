@@ -13,7 +13,7 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { trustedScript } from './trustedScripts.ts';
 
 /** Where a finished ride is kept. */
-export interface RideShelf {
+interface RideShelf {
   /** Keeps it without marks and says what became of it. */
   keep(): Promise<Kept>;
   /** Adds the marks; the answer, where there is one, says what became of the ride with them. */

@@ -5,7 +5,7 @@
  */
 
 /** Where it went wrong. */
-export type TroubleKind = 'page' | 'promise' | 'policy' | 'worker' | 'frame' | 'ride';
+type TroubleKind = 'page' | 'promise' | 'policy' | 'worker' | 'frame' | 'ride';
 
 /** What is remembered of it. Texts of messages may hold what somebody typed, so most of them stay out. */
 export interface Trouble {

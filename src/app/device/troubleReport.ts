@@ -7,7 +7,7 @@ import { PHYSICS_VERSION, type Recording } from '../../core/ride/recording.ts';
 import type { Trouble } from './trouble.ts';
 
 /** What a report is made of. */
-export interface ReportParts {
+interface ReportParts {
   /** Names of the files of this build; their names change with their contents. */
   readonly build: readonly string[];
   readonly browser: string;

@@ -12,7 +12,7 @@ interface PolicyFactory {
 }
 
 /** The address itself if it lies in the folder of this page; throws otherwise. */
-export function ownScript(address: string, page: string = document.baseURI): string {
+function ownScript(address: string, page: string = document.baseURI): string {
   const { href } = new URL(address, page);
   if (!href.startsWith(new URL('./', page).href)) throw new TypeError('not a script of this site');
   return href;

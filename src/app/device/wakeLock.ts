@@ -4,7 +4,7 @@
  */
 
 /** The screen's wakefulness. */
-export interface Awake {
+interface Awake {
   /** Whether somebody rides now. */
   want(riding: boolean): void;
 }

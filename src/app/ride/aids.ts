@@ -34,7 +34,7 @@ export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
 }
 
 /** What is asked with every frame. */
-export interface RideHelp {
+interface RideHelp {
   frame(frame: RideFrame, aids: Aids, shown: HudHelp, units: Settings['units']): void;
 }
 

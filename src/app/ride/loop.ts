@@ -14,10 +14,10 @@ import { afterEvents, EMPTY_BOARD } from './remarks.ts';
 import { remarkWords } from './words.ts';
 import { cueWords } from '../../words/cues.ts';
 
-export type RideMode = 'counting' | 'riding' | 'paused' | 'over';
+type RideMode = 'counting' | 'riding' | 'paused' | 'over';
 
 /** Those who are told. */
-export interface RideListeners {
+interface RideListeners {
   frame(frame: RideFrame): void;
   events(events: readonly RideEvent[]): void;
   say(cue: string | null, remark: string | null): void;
@@ -29,7 +29,7 @@ export interface RideListeners {
 }
 
 /** What the loop is made of. */
-export interface LoopOptions {
+interface LoopOptions {
   readonly ride: LiveRide;
   readonly level: Level;
   /** Help that is shown now. */

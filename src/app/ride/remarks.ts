@@ -41,7 +41,7 @@ export function remarkOf(event: RideEvent): RemarkCode | null {
 }
 
 /** What stands now, and when each remark was last said. Plain data. */
-export interface RemarkBoard {
+interface RemarkBoard {
   readonly code: RemarkCode | null;
   readonly untilS: number;
   readonly saidS: Readonly<Partial<Record<RemarkCode, number>>>;

@@ -40,7 +40,7 @@ declare global {
 }
 
 /** What a session needs. */
-export interface SessionOptions {
+interface SessionOptions {
   readonly places: RidePlaces;
   readonly level: Level;
   /** Address of this ride, handed on with the result. */
@@ -81,7 +81,7 @@ export interface RideSession {
 }
 
 /** What is left of a ride that was stopped. */
-export interface HaltedRide {
+interface HaltedRide {
   readonly recording: Recording;
   /** True once all of it is in the journal. */
   readonly kept: Promise<boolean>;

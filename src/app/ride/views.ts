@@ -65,7 +65,7 @@ export async function loadRideRooms() {
 }
 
 /** What `buildViews` needs. */
-export interface ViewOptions {
+interface ViewOptions {
   readonly rooms: RideRooms;
   readonly places: RidePlaces;
   readonly level: Level;

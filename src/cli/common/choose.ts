@@ -8,7 +8,7 @@ import { BIKES, bikeById, RIDERS, riderById } from '../../core/model/presets.ts'
 import type { Bike, Rider } from '../../core/model/types.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from './args.ts';
-import { readText } from './files.ts';
+import { readTextFile } from './files.ts';
 import { BadInput } from './badInput.ts';
 
 /** The bike after `--bike`. */
@@ -31,7 +31,7 @@ export function riderFrom(args: Args): Rider {
 
 /** The level in a file; the first problem becomes the sentence. */
 export function levelFromFile(path: string): Level {
-  const parsed = parseLevelText(readText(path));
+  const parsed = parseLevelText(readTextFile(path));
   if (parsed.ok) return parsed.level;
   const [first] = parsed.problems;
   const more = parsed.problems.length - 1;

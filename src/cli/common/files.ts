@@ -15,7 +15,7 @@ const LEVELS_FOLDER = 'levels';
  * The text of a file, as UTF-8.
  * @throws BadInput if there is none, or it is a folder, unreadable or far too big
  */
-export function readText(path: string): string {
+export function readTextFile(path: string): string {
   return readBytes(path).toString('utf8');
 }
 
@@ -38,7 +38,7 @@ export function readBytes(path: string): Buffer {
 
 /** A file that should hold JSON, as a value. */
 export function readJson(path: string): unknown {
-  const text = readText(path);
+  const text = readTextFile(path);
   try {
     // Some editors put an invisible mark before the first brace.
     return JSON.parse(text.replace(/^\uFEFF/, '')) as unknown;

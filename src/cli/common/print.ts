@@ -23,6 +23,6 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
 }
 
 /** "1 shift", "3 shifts", "no shifts". */
-export function counted(count: number, word: string, words = `${word}s`): string {
+export function countedOrNo(count: number, word: string, words = `${word}s`): string {
   return `${count === 0 ? 'no' : count} ${count === 1 ? word : words}`;
 }

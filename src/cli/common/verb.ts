@@ -5,7 +5,7 @@
 import type { Args, FlagKind } from './args.ts';
 
 /** What a verb has to say. */
-export interface Answer {
+export interface VerbAnswer {
   /** Printed with `--json`. */
   readonly json: unknown;
   /** Printed without it: a table or sentences. */
@@ -23,5 +23,5 @@ export interface Verb {
   readonly flags: Readonly<Record<string, FlagKind>>;
   /** True if words without dashes (files) may follow. */
   readonly takesFiles: boolean;
-  readonly run: (args: Args) => Answer;
+  readonly run: (args: Args) => VerbAnswer;
 }

@@ -15,8 +15,8 @@ import { sentenceOf } from '../../words/problems.ts';
 import { needed } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
 import { levelFromFile } from '../common/choose.ts';
-import { bundledLevelFiles, readText } from '../common/files.ts';
-import { counted, fixed, table } from '../common/print.ts';
+import { bundledLevelFiles, readTextFile } from '../common/files.ts';
+import { countedOrNo, fixed, table } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
 import { planLevel, readRides } from './clinicRides.ts';
 
@@ -71,7 +71,7 @@ export const clinic: Verb = {
 };
 
 function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
-  const parsed = parsePlanText(readText(path), new Set(levels.map((level) => level.id)));
+  const parsed = parsePlanText(readTextFile(path), new Set(levels.map((level) => level.id)));
   if (parsed.ok) return parsed.plan;
   const [first] = parsed.problems;
   const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
@@ -147,7 +147,7 @@ function sentences(picture: GroupPicture, gathered: Gathered): string {
   const { attempts } = picture;
   const lines = [
     table(head, rows),
-    `${counted(picture.rides, 'ride')} by ${counted(picture.riders, 'rider')}.`,
+    `${countedOrNo(picture.rides, 'ride')} by ${countedOrNo(picture.riders, 'rider')}.`,
     ...(attempts.change === null
       ? []
       : [

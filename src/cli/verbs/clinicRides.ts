@@ -20,7 +20,7 @@ import { isOnLevel } from '../../core/ride/job.ts';
 import { parseRecording } from '../../core/ride/recording.ts';
 import { BadInput } from '../common/badInput.ts';
 import { recordingSentence } from '../common/spoken.ts';
-import { readText } from '../common/files.ts';
+import { readTextFile } from '../common/files.ts';
 import { unwrapRecording } from '../common/players.ts';
 
 /** Everything needed to give a plain recording its place. */
@@ -36,7 +36,7 @@ const FILES = 'files';
 /** Reads all files, in order. */
 export function readRides(reader: RideReader, paths: readonly string[]): ReadFile[] {
   return paths.map((path, i) => {
-    const text = readText(path);
+    const text = readTextFile(path);
     const record = recordFrom(reader, path, text, i + 1);
     return record === null
       ? readRideFile(text)

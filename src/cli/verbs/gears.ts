@@ -5,7 +5,7 @@ import { bikeFrom } from '../common/choose.ts';
 import { fixed, table } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
 
-export const gears: Verb = {
+export const gearsVerb: Verb = {
   usage: '--bike ID',
   summary: 'lists every gear of a bike',
   flags: { bike: 'text' },

@@ -8,7 +8,7 @@ import { needed } from '../common/args.ts';
 import { readBytes } from '../common/files.ts';
 import { fixed } from '../common/print.ts';
 import { spoken } from '../common/spoken.ts';
-import type { Answer, Verb } from '../common/verb.ts';
+import type { VerbAnswer, Verb } from '../common/verb.ts';
 
 export const gpx: Verb = {
   usage: '--file F',
@@ -23,7 +23,7 @@ export const gpx: Verb = {
   },
 };
 
-function refuse(path: string, problems: readonly Problem[]): Answer {
+function refuse(path: string, problems: readonly Problem[]): VerbAnswer {
   const nothing = { lengthM: null, ascentM: null, steepestPercent: null, quality: null, qualityReasons: [] };
   return {
     json: { ...nothing, problems: problems.map(spoken), questions: [] },
@@ -32,7 +32,7 @@ function refuse(path: string, problems: readonly Problem[]): Answer {
   };
 }
 
-function describe(road: Road): Answer {
+function describe(road: Road): VerbAnswer {
   const { lengthM, ascentM, quality, problems, questions, points, cappedM, halfWidthM } = road;
   const hardest = hardestStretch(road);
   const steepestPercent = road.steepestRatio * 100;

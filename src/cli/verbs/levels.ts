@@ -4,8 +4,8 @@
  */
 import { courseOfLevel } from '../../core/level/build.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
-import { bundledLevelFiles, readText } from '../common/files.ts';
-import { counted, fixed, table } from '../common/print.ts';
+import { bundledLevelFiles, readTextFile } from '../common/files.ts';
+import { countedOrNo, fixed, table } from '../common/print.ts';
 import { BadInput } from '../common/badInput.ts';
 import { spoken } from '../common/spoken.ts';
 import type { Verb } from '../common/verb.ts';
@@ -48,7 +48,7 @@ export const levels: Verb = {
       text: [overview(lines.filter((line) => line.ok)), ...listed].filter((part) => part !== '').join('\n'),
     };
     if (bad.length === 0) return answer;
-    const complaint = `${counted(problems.length, 'problem')} in ${counted(bad.length, 'level file')}: ${bad.map((line) => line.file).join(', ')}.`;
+    const complaint = `${countedOrNo(problems.length, 'problem')} in ${countedOrNo(bad.length, 'level file')}: ${bad.map((line) => line.file).join(', ')}.`;
     return { ...answer, complaint };
   },
 };
@@ -57,7 +57,7 @@ function lineFor(file: string): LevelLine {
   const nothing = { file, ok: false, id: null, title: null, teaches: null, lengthM: null, pitchCount: null };
   let text: string;
   try {
-    text = readText(file);
+    text = readTextFile(file);
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
     return { ...nothing, problems: [{ path: '', code: 'unreadable', sentence: error.message }] };

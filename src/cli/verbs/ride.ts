@@ -14,7 +14,7 @@ import { type LineFile, openLines } from '../common/files.ts';
 import { type RideSummary, rideHeadless } from '../common/headless.ts';
 import { markLine, markSentence } from '../common/marking.ts';
 import { commandsFromFile, PLAYERS, playCommands } from '../common/players.ts';
-import { counted, fixed, table } from '../common/print.ts';
+import { countedOrNo, fixed, table } from '../common/print.ts';
 import { BadInput } from '../common/badInput.ts';
 import type { Verb } from '../common/verb.ts';
 
@@ -103,7 +103,7 @@ function openTrace(args: Args): LineFile | null {
 export function report(summary: RideSummary, world: RideWorld): string {
   const { shifts, footDowns, chainDrops, finishedS } = summary;
   const end = finishedS === null ? 'Never reached the end of' : `Finished after ${fixed(finishedS, 1)} s:`;
-  const count = `${counted(shifts.length, 'shift')}, ${counted(footDowns, 'foot down', 'feet down')}, ${counted(chainDrops, 'dropped chain')}`;
+  const count = `${countedOrNo(shifts.length, 'shift')}, ${countedOrNo(footDowns, 'foot down', 'feet down')}, ${countedOrNo(chainDrops, 'dropped chain')}`;
   const sentence = `${end} ${fixed(world.course.lengthM, 0)} m, ${count}.`;
   if (shifts.length === 0) return sentence;
   const rows = shifts.map((shift) => [

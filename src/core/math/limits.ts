@@ -5,7 +5,7 @@
  */
 
 /** What a limit counts. `deep` is how far lists and objects may lie inside each other. */
-export type LimitUnit =
+type LimitUnit =
   | 'bytes'
   | 'characters'
   | 'commands'

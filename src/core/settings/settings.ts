@@ -52,7 +52,7 @@ export const USUAL_PAD_BUTTONS: PadButtons = {
   pause: 9,
 };
 
-export type VolumeName = 'machine' | 'road' | 'cues';
+type VolumeName = 'machine' | 'road' | 'cues';
 export const VOLUMES = ['machine', 'road', 'cues'] as const satisfies readonly VolumeName[];
 
 /** Help on the road, in the order of the settings page. */
@@ -66,7 +66,7 @@ export const AIDS = [
   'liveMarks',
 ] as const satisfies readonly (keyof Aids)[];
 
-export type AidName = (typeof AIDS)[number];
+type AidName = (typeof AIDS)[number];
 
 /** Sections of the settings dialog. */
 export type Section = 'look' | 'sound' | 'ride' | 'ways' | 'switch';
@@ -140,7 +140,7 @@ type ValueOf<One> = One extends { readonly options: readonly (infer Name)[] }
     ? boolean
     : number;
 /** What is chosen, by name. */
-export type Chosen = { readonly [Name in ChoiceName]: ValueOf<Choices[Name]> };
+type Chosen = { readonly [Name in ChoiceName]: ValueOf<Choices[Name]> };
 
 /** What a new player finds of them; with a record that was kept, what can be read of it. */
 export function readChosen(kept: Readonly<Record<string, unknown>> = {}): Chosen {
@@ -207,7 +207,7 @@ export const KEYS_FOR_ONE_HAND: Readonly<Record<'left' | 'right', Keys>> = {
 export const WIDER_RPM = 8;
 
 /** The rider of these settings, with the band that was asked for. */
-export function riderOnRoad({ rider, widerBand }: Pick<Settings, 'rider' | 'widerBand'>): Rider {
+function riderOnRoad({ rider, widerBand }: Pick<Settings, 'rider' | 'widerBand'>): Rider {
   if (!widerBand) return rider;
   return {
     ...rider,

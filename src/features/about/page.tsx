@@ -1,6 +1,6 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
 import type { Page } from '../../ui/page.ts';
-import { Kept, type KeptServices } from '../../ui/kept.tsx';
+import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
 import { Sheet } from '../../ui/parts.tsx';
 import { aboutWords } from './words.ts';
@@ -29,7 +29,7 @@ export const aboutPage: Page<KeptServices> = (state, _send, services) => {
           <p>{about.model}</p>
           <p>{about.honest}</p>
         </section>
-        <Kept services={services} rides={state.results.length + state.unmarked.length} />
+        <KeptSection services={services} rides={state.results.length + state.unmarked.length} />
         <section class="paper">
           <h2>{about.creditsTitle}</h2>
           <ul>

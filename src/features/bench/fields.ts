@@ -8,7 +8,7 @@ import { levelLengthM } from '../../core/level/parse.ts';
 import { LONGEST_LEVEL_M, type Level, STEEPEST_RATIO } from '../../core/level/schema.ts';
 import type { Selection } from './levelEditor.ts';
 
-export type FieldName =
+type FieldName =
   | 'lengthM'
   | 'slope'
   | 'waveM'
@@ -22,7 +22,7 @@ export type FieldName =
   | 'sightM';
 
 /** One number. Percent are percent here, not ratios. */
-export interface Field {
+export interface LevelField {
   readonly name: FieldName;
   readonly unit: 'm' | 'percent' | 'mps' | 'count';
   readonly value: number;
@@ -43,7 +43,10 @@ export function pieceStartM(level: Level, index: number): number {
 }
 
 /** Where the selected thing begins and ends (m). */
-export function placeOf(level: Level, { list, index }: Selection): { fromM: number; toM: number } | null {
+export function placeOfProblem(
+  level: Level,
+  { list, index }: Selection,
+): { fromM: number; toM: number } | null {
   if (list === 'pieces') {
     const piece = level.pieces[index];
     if (piece === undefined) return null;
@@ -63,13 +66,13 @@ export function selectionAt(path: string): Selection | null {
 }
 
 /** All numbers of the selected thing. */
-export function fieldsOf(level: Level, selection: Selection): readonly Field[] {
+export function fieldsOf(level: Level, selection: Selection): readonly LevelField[] {
   return selection.list === 'pieces'
     ? pieceFields(level, selection.index)
     : placedFields(level, selection.list, selection.index);
 }
 
-function pieceFields(level: Level, index: number): readonly Field[] {
+function pieceFields(level: Level, index: number): readonly LevelField[] {
   const piece = level.pieces[index];
   if (piece === undefined || piece.kind === 'recorded') return [];
   const startM = pieceStartM(level, index);
@@ -80,7 +83,7 @@ function pieceFields(level: Level, index: number): readonly Field[] {
     follow: true,
   });
   const otherM = levelLengthM(level) - piece.lengthM;
-  const length: Field = {
+  const length: LevelField = {
     name: 'lengthM',
     unit: 'm',
     value: piece.lengthM,
@@ -98,7 +101,7 @@ function shapeFields(
   piece: Exclude<LevelPiece, { kind: 'recorded' }>,
   middleM: number,
   change: (next: LevelPiece) => LevelEdit,
-): readonly Field[] {
+): readonly LevelField[] {
   const up = { axis: 'up', atM: middleM } as const;
   const low = 0;
   switch (piece.kind) {
@@ -146,11 +149,11 @@ function shapeFields(
 /** A number without a handle. */
 function plainField(
   name: FieldName,
-  unit: Field['unit'],
+  unit: LevelField['unit'],
   value: number,
   [low, high, step]: readonly [low: number, high: number, step: number],
-  edit: Field['edit'],
-): Field {
+  edit: LevelField['edit'],
+): LevelField {
   return { name, unit, value, low, high, step, edit, handle: null };
 }
 
@@ -158,9 +161,9 @@ function percentField(
   name: FieldName,
   ratio: number,
   low: number,
-  handle: Field['handle'],
+  handle: LevelField['handle'],
   edit: (ratio: number) => LevelEdit,
-): Field {
+): LevelField {
   return {
     name,
     unit: 'percent',
@@ -177,7 +180,7 @@ function placedFields(
   level: Level,
   list: Exclude<Selection['list'], 'pieces'>,
   index: number,
-): readonly Field[] {
+): readonly LevelField[] {
   const lengthM = levelLengthM(level);
   const place = (
     name: 'atM' | 'fromM' | 'toM',
@@ -185,7 +188,7 @@ function placedFields(
     edit: (value: number) => LevelEdit,
     low = 0,
     high = lengthM,
-  ): Field => ({
+  ): LevelField => ({
     name,
     unit: 'm',
     value,
@@ -220,8 +223,8 @@ function stretchFields(
     edit: (value: number) => LevelEdit,
     low?: number,
     high?: number,
-  ) => Field,
-): readonly Field[] {
+  ) => LevelField,
+): readonly LevelField[] {
   const entry = level[list][index];
   if (entry === undefined) return [];
   const change = (values: Partial<typeof entry>): LevelEdit =>

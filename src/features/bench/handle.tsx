@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 
 /** What a handle moves. */
-export interface HandleProps {
+interface HandleProps {
   readonly label: string;
   readonly value: number;
   readonly low: number;

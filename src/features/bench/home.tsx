@@ -17,7 +17,7 @@ import { metric } from './say.ts';
 import type { BenchServices } from './services.ts';
 import { commonWords } from '../../words/common.ts';
 
-export interface HomeProps {
+interface HomeProps {
   readonly levels: readonly Level[];
   readonly ownLevels: readonly Level[];
   readonly draft: Draft | null;
@@ -31,7 +31,7 @@ export interface HomeProps {
   readonly onFile: (result: ParseResult) => void;
 }
 
-export function Home(props: HomeProps): JSX.Element {
+export function BenchHome(props: HomeProps): JSX.Element {
   const { draft } = props;
   const say = benchWords.home;
   return (

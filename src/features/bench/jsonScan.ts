@@ -4,7 +4,7 @@
  */
 
 /** Lines by path, such as `pieces[2].lengthM`; the line of the first fault, or null where there is none. */
-export interface JsonScan {
+interface JsonScan {
   readonly lines: ReadonlyMap<string, number>;
   readonly faultLine: number | null;
 }

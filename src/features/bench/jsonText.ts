@@ -14,7 +14,7 @@ export interface PlacedProblem extends Problem {
 }
 
 /** A level, or its problems with their lines. */
-export type TextResult =
+type TextResult =
   | { readonly ok: true; readonly level: Level }
   | { readonly ok: false; readonly problems: readonly PlacedProblem[] };
 

@@ -11,7 +11,7 @@ import { benchWords } from './words.ts';
 import { isRolling } from './rolling.ts';
 import { metric } from './say.ts';
 import { SIDE } from './profile.tsx';
-import { useWidth } from './width.ts';
+import { useWidth } from '../../ui/useWidth.ts';
 
 const HEIGHT = 96;
 const TOP = 26;
@@ -84,7 +84,7 @@ function Lane(props: {
   readonly most: number;
 }): JSX.Element {
   const { title, curves, lengthM } = props;
-  const { ref, width } = useWidth<HTMLDivElement>(960);
+  const [width, ref] = useWidth();
   const all = curves.flatMap(({ points }) => points.flatMap(([, value]) => (value === null ? [] : [value])));
   const low = all.reduce((a, b) => Math.min(a, b), props.least);
   const high = all.reduce((a, b) => Math.max(a, b), props.most);

@@ -5,7 +5,7 @@ import { useMemo } from 'preact/hooks';
 import { benchWords } from './words.ts';
 
 /** Longer links make codes that phones do not read from a screen (characters). */
-export const LONGEST_CODE_LINK = 1_400;
+const LONGEST_CODE_LINK = 1_400;
 /** Empty border a camera needs (modules). */
 const BORDER = 4;
 

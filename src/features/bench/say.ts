@@ -4,7 +4,7 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Gear, Machine } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { benchWords } from './words.ts';
-import type { Field } from './fields.ts';
+import type { LevelField } from './fields.ts';
 import { cueWords } from '../../words/cues.ts';
 
 /** Level files are in metres, so the bench is too. */
@@ -66,7 +66,7 @@ export function windWords(windMps: number): string {
 }
 
 /** A field's value with its unit. */
-export function fieldValue({ unit, value }: Pick<Field, 'unit' | 'value'>): string {
+export function fieldValue({ unit, value }: Pick<LevelField, 'unit' | 'value'>): string {
   return `${metric.number(value, decimals(value))} ${benchWords.units[unit]}`.trim();
 }
 

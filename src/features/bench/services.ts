@@ -40,7 +40,7 @@ export interface RoadReading {
 }
 
 /** What was ridden on an own level, kept because somebody asked for it. */
-export interface KeptRecorded {
+interface KeptRecorded {
   readonly levelId: string;
   readonly samples: readonly RecordedSample[];
 }

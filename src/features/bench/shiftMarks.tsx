@@ -6,7 +6,7 @@ import { benchWords } from './words.ts';
 import { gearWords, metric } from './say.ts';
 
 /** A shift with the gear it leads to. */
-export interface ShownShift {
+interface ShownShift {
   readonly shift: ShiftReport;
   readonly easier: boolean;
   readonly gear: string;

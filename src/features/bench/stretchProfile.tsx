@@ -7,7 +7,7 @@ import { px } from '../../charts/lines.ts';
 import { benchWords } from './words.ts';
 import { Handle } from './handle.tsx';
 import { metric } from './say.ts';
-import { useWidth } from './width.ts';
+import { useWidth } from '../../ui/useWidth.ts';
 
 const HEIGHT = 230;
 const TOP = 24;
@@ -23,7 +23,7 @@ interface StretchProps {
 }
 
 export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
-  const { ref, width } = useWidth<HTMLDivElement>(960);
+  const [width, ref] = useWidth();
   const endM = (road.heightsM.length - 1) * road.stepM;
   const pxPerM = (width - 2 * SIDE) / endM;
   const x = (atM: number): number => SIDE + atM * pxPerM;

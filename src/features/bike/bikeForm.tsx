@@ -10,11 +10,11 @@ import { Choice, Tick } from '../../ui/controls.tsx';
 import { BikePicture, GearStacks } from '../../ui/pictures/bike.tsx';
 import type { OwnBikeWords } from './words.ts';
 import { type BikeDraft, draftOf, type DraftReading, type EditDraft, readDraft } from './draft.ts';
-import { Field } from './field.tsx';
+import { BikeField } from './field.tsx';
 import { Sprockets } from './sprockets.tsx';
 import './ownbike.css';
 
-export interface OwnBikeFormProps {
+interface OwnBikeFormProps {
   /** The bike the form begins with. Later changes of it are not taken over: give the form another key for that. */
   readonly bike: Bike;
   /** Called with every possible bike; its id is `own`. */
@@ -63,7 +63,7 @@ interface FieldsProps {
 function Fields({ draft, reading, words, onDraft }: FieldsProps): JSX.Element {
   const { problems, sprocketsTeeth } = reading;
   const plain = (name: 'rings' | 'tyre' | 'crank' | 'mass', inputMode: 'text' | 'decimal'): JSX.Element => (
-    <Field
+    <BikeField
       name={name}
       label={words[name]}
       hint={words[`${name}Hint`]}

@@ -5,7 +5,7 @@
 import type { Bike } from '../../core/model/types.ts';
 
 /** What the form asks for. */
-export type ToldBike = Pick<
+type ToldBike = Pick<
   Bike,
   | 'chainringsTeeth'
   | 'sprocketsTeeth'
@@ -18,7 +18,7 @@ export type ToldBike = Pick<
 >;
 
 /** Id of a bike that is not one of the bundled ones. */
-export const OWN_BIKE_ID = 'own';
+const OWN_BIKE_ID = 'own';
 
 /** Distance of neighbouring sprockets by how many there are (mm; common practice, no source). */
 const SPROCKET_PITCH_MM: Readonly<Record<number, number>> = {

@@ -27,10 +27,10 @@ export interface BikeDraft {
 /** One change to what has been typed. */
 export type EditDraft = (draft: BikeDraft) => BikeDraft;
 
-export type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass';
+type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass';
 
 /** What can be wrong besides tooth counts and tyres, which the core has sentences for. */
-export interface DraftSentences {
+interface DraftSentences {
   readonly emptySprocket: (place: number) => string;
   readonly crankWrong: string;
   readonly massWrong: string;

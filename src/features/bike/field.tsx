@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 
-export interface FieldProps {
+interface FieldProps {
   readonly name: string;
   readonly label: string;
   readonly hint: string;
@@ -14,7 +14,7 @@ export interface FieldProps {
 }
 
 /** The field; hint and problem are read out with it. */
-export function Field({ name, label, hint, value, problem, inputMode, onType }: FieldProps): JSX.Element {
+export function BikeField({ name, label, hint, value, problem, inputMode, onType }: FieldProps): JSX.Element {
   const id = useId();
   return (
     <div class="own-field">

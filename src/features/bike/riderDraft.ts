@@ -11,7 +11,7 @@ export interface RiderDraft {
 
 export type RiderField = keyof RiderDraft;
 
-export interface RiderSentences {
+interface RiderSentences {
   readonly massWrong: string;
   readonly powerWrong: string;
   readonly lowWrong: string;
@@ -19,13 +19,13 @@ export interface RiderSentences {
   readonly narrow: string;
 }
 
-export interface RiderReading {
+interface RiderReading {
   readonly rider: Rider | null;
   readonly problems: Readonly<Partial<Record<RiderField, string>>>;
 }
 
 /** Id of a rider that is not one of the bundled ones. */
-export const OWN_RIDER_ID = 'own';
+const OWN_RIDER_ID = 'own';
 
 const MASS_KG = [15, 200] as const;
 const POWER_W = [20, 450] as const;

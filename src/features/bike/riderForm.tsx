@@ -6,12 +6,12 @@ import type { Rider } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import { Choice } from '../../ui/controls.tsx';
 import type { OwnBikeWords } from './words.ts';
-import { Field } from './field.tsx';
+import { BikeField } from './field.tsx';
 import { readRiderDraft, type RiderDraft, type RiderField, riderDraftOf, riderOf } from './riderDraft.ts';
 import { TapTest } from './tapTest.tsx';
 import './ownbike.css';
 
-export interface RiderFormProps {
+interface RiderFormProps {
   readonly rider: Rider;
   /** Called with every possible rider; the id of one by numbers is `own`. */
   readonly onChange: (rider: Rider) => void;
@@ -120,7 +120,7 @@ function Numbers(props: {
   return (
     <div class="own-fields">
       {(['mass', 'power', 'low', 'high'] as const).map((name) => (
-        <Field
+        <BikeField
           key={name}
           name={name}
           label={say[name]}

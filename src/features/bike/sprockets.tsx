@@ -5,7 +5,7 @@ import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import type { OwnBikeWords } from './words.ts';
 import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
-import { Field } from './field.tsx';
+import { BikeField } from './field.tsx';
 
 interface SprocketsProps {
   readonly draft: BikeDraft;
@@ -40,7 +40,7 @@ function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProp
   return (
     <>
       <div class="own-fields">
-        <Field
+        <BikeField
           name="range"
           label={words.sprockets}
           hint={words.sprocketsHint}
@@ -49,7 +49,7 @@ function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProp
           inputMode="text"
           onType={(range) => onDraft((now) => ({ ...now, range }))}
         />
-        <Field
+        <BikeField
           name="count"
           label={words.count}
           hint=""

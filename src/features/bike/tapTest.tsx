@@ -9,7 +9,7 @@ import { TAP_TEST_MS, tapCadence, type TapResult } from '../../core/coach/tapTes
 import type { Format } from '../../words/format.ts';
 import type { OwnBikeWords } from './words.ts';
 
-export interface TapTestProps {
+interface TapTestProps {
   readonly onBand: (lowRpm: number, highRpm: number) => void;
   readonly onUndo: () => void;
   readonly words: OwnBikeWords['tap'];
@@ -35,7 +35,7 @@ const CLOCK_MS = 200;
 const REST_MS = 1_500;
 
 /** The next state of a test. */
-export function reduceTaps(state: TapState, action: TapAction): TapState {
+function reduceTaps(state: TapState, action: TapAction): TapState {
   const { timesMs, result } = state;
   switch (action.kind) {
     case 'tap': {

@@ -1,9 +1,9 @@
 /** The animal of a nickname, cut from paper in its colour; a name of one's own is a tag with its first letter. */
 import type { JSX } from 'preact';
 import { type Nickname, readNickname } from '../../core/group/nicknames.ts';
-import { ANIMAL_SHAPES, type Tone } from './animalShapes.ts';
+import { ANIMAL_SHAPES, type AnimalTone } from './animalShapes.ts';
 
-const INK: Readonly<Record<Tone, Readonly<Record<string, string | number>>>> = {
+const INK: Readonly<Record<AnimalTone, Readonly<Record<string, string | number>>>> = {
   body: { fill: 'var(--tint)', stroke: 'var(--ink)' },
   deep: { fill: 'var(--ink)', 'fill-opacity': 0.42 },
   paper: { fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 1.5 },

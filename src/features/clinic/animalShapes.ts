@@ -5,8 +5,8 @@
 import type { Animal } from '../../core/group/nicknames.ts';
 
 /** `body` takes the colour of the nickname, `deep` a shadow over it, `paper` and `ink` are the same for all. */
-export type Tone = 'body' | 'deep' | 'paper' | 'ink';
-export type Shape = readonly [Tone, string];
+export type AnimalTone = 'body' | 'deep' | 'paper' | 'ink';
+type Shape = readonly [AnimalTone, string];
 
 const cut = (points: string): string => `M${points}Z`;
 /** A polygon and its mirror image; numbers are x y pairs of the left one. */

@@ -1,7 +1,7 @@
 /** Drawings of single questions: who was caught by which pitch, how timing was shared out, first against last attempts. */
 import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
-import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
+import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
@@ -49,7 +49,7 @@ function Dots({ caught, all }: { readonly caught: number; readonly all: number }
   );
 }
 
-function FirstShift({ pitch, words, format }: Saying & { readonly pitch: PitchPicture }): JSX.Element {
+function FirstShift({ pitch, words, format }: Saying & { readonly pitch: GroupPitch }): JSX.Element {
   const group = pitch.firstShiftBeforeFootM;
   const best = pitch.referenceFirstShiftBeforeFootM;
   const place = (m: number | null): string =>
@@ -83,7 +83,7 @@ const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
 };
 
 /** Shares of too early, about right, too late over all pitches. */
-export function Timing(
+export function TimingBoard(
   props: Saying & { readonly timing: TimingShares; readonly closed: boolean },
 ): JSX.Element {
   const { timing, closed, words, format } = props;

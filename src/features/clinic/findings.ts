@@ -1,6 +1,6 @@
 /** What a group picture says, one sentence for each question, and the same for children. */
 import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
-import type { PitchPicture } from '../../core/group/picture/groupPitches.ts';
+import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
@@ -53,7 +53,7 @@ export function headlineOf(
 }
 
 /** The answer for children. */
-export function answerOf(
+export function findingOf(
   board: Board,
   picture: GroupPicture,
   road: Road,
@@ -99,12 +99,12 @@ export function sum(timing: TimingShares): number {
 }
 
 /** The pitch that caught most riders. */
-export function caughtOf(road: Road): PitchPicture | null {
+function caughtOf(road: Road): GroupPitch | null {
   return road?.caughtPitch === null || road === undefined ? null : (road.pitches[road.caughtPitch] ?? null);
 }
 
 /** Where the middle of the group is farthest from the best ride; positive is later (m). */
-export function widestGap(road: Road): { readonly index: number; readonly gapM: number } | null {
+function widestGap(road: Road): { readonly index: number; readonly gapM: number } | null {
   const gaps = (road?.pitches ?? []).flatMap(
     ({ index, firstShiftBeforeFootM: group, referenceFirstShiftBeforeFootM: best }) =>
       group === null || best === null ? [] : [{ index, gapM: best - group.middle }],
@@ -113,7 +113,7 @@ export function widestGap(road: Road): { readonly index: number; readonly gapM: 
 }
 
 /** The pitch before which most rides made no easier shift at all; where the rest shifted would say little there. */
-export function withoutShift(road: Road): PitchPicture | null {
+function withoutShift(road: Road): GroupPitch | null {
   const idle = (road?.pitches ?? []).filter((pitch) => pitch.withoutShift * 2 > pitch.rides);
   return idle.toSorted((a, b) => b.withoutShift - a.withoutShift)[0] ?? null;
 }

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { useWidth } from '../../ui/useWidth.ts';
-import { type RoadPicture, SHIFT_BIN_M, type Strip } from '../../core/group/picture/group.ts';
+import { type RoadPicture, SHIFT_BIN_M, type GroupLines } from '../../core/group/picture/group.ts';
 import type { RideLine } from '../../core/group/records/rideLine.ts';
 import type { SpreadSeries } from '../../core/group/picture/spread.ts';
 import type { Course } from '../../core/course/types.ts';
@@ -25,7 +25,7 @@ import {
 /** More single lines than this only make a grey cloud. */
 const MOST_LINES = 40;
 
-export interface GroupStripProps {
+interface GroupStripProps {
   readonly course: Course;
   readonly road: RoadPicture;
   readonly words: ClinicWords;
@@ -144,7 +144,7 @@ function Road(props: GroupStripProps & Placed & { readonly domain: Domain }): JS
 
 /** Easier shifts of the group as bars that stand on a line, those of the best ride as wedges below it. */
 function Shifts(
-  props: Placed & { readonly strip: Strip; readonly road: RoadPicture; readonly words: ClinicWords },
+  props: Placed & { readonly strip: GroupLines; readonly road: RoadPicture; readonly words: ClinicWords },
 ): JSX.Element {
   const { strip, layout, words } = props;
   const track = layout.shifts ?? { top: 0, bottom: 0 };
@@ -179,7 +179,7 @@ function Shifts(
 /** One track of values: every ride, the middle half, the middle, the best ride. */
 function Values(
   props: Placed & {
-    readonly strip: Strip;
+    readonly strip: GroupLines;
     readonly part: 'development' | 'cadenceRpm';
     readonly track: { readonly top: number; readonly bottom: number };
     readonly label: string;

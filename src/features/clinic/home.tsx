@@ -13,13 +13,12 @@ import { Profile } from '../../ui/pictures/profile.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
-import { placeOf } from './stage.tsx';
+import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
-import { commonWords } from '../../words/common.ts';
 
 /** The page. */
-export function Home(props: ClinicProps): JSX.Element {
+export function ClinicHome(props: ClinicProps): JSX.Element {
   const { words, saved, onPlace } = props;
   const sessions = saved.rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs);
   const open = sessions.find(({ round }) => !isDone(round));
@@ -79,7 +78,7 @@ function GoOn({
   const next = nextUp(session.round);
   const { ridden, all } = counts(session.round);
   return (
-    <Button look="big-button go-on" data-go-on onClick={() => onPlace(placeOf(session, 'round'))}>
+    <Button look="big-button go-on" data-go-on onClick={() => onPlace(placeOfStage(session, 'round'))}>
       {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
       <span>
         <strong>
@@ -227,7 +226,7 @@ function Sessions(props: {
                 look="quiet-button"
                 key={tab}
                 aria-label={`${words.tabs[tab]}: ${session.plan.title}`}
-                onClick={() => onPlace(placeOf(session, tab))}
+                onClick={() => onPlace(placeOfStage(session, tab))}
               >
                 {words.tabs[tab]}
               </Button>
@@ -238,6 +237,3 @@ function Sessions(props: {
     </section>
   );
 }
-
-/** Names of bikes are the site's; kept here so that forms and cards say the same. */
-export const bikeName = (bikeId: string): string => commonWords.bike.names[bikeId] ?? bikeId;

@@ -20,7 +20,7 @@ interface LineProps {
 }
 
 /** The list. */
-export function Line(props: LineProps): JSX.Element {
+export function WaitingLine(props: LineProps): JSX.Element {
   const { session, onAdd, onUndo } = props;
   const { round } = session;
   const { words } = props.props;

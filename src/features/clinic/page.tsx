@@ -4,14 +4,14 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { Home } from './home.tsx';
-import { Picture } from './picture.tsx';
+import { ClinicHome } from './home.tsx';
+import { GroupPicturePage } from './picture.tsx';
 import { PlanForm } from './planForm.tsx';
 import { Report } from './report.tsx';
 import { Riders } from './riders.tsx';
 import { Round } from './round.tsx';
 import { planById } from './session.ts';
-import { Stage, type Tab } from './stage.tsx';
+import { SessionStage, type Tab } from './stage.tsx';
 import { Tablets } from './tablets.tsx';
 import type { ClinicProps } from './services.ts';
 import './clinic.css';
@@ -32,7 +32,7 @@ export function ClinicPage(props: ClinicProps): JSX.Element {
   const plan = planById(props, id);
   if (kind === 'plan') return <PlanForm key={id} props={props} from={plan ?? null} />;
   if (kind === 'go' && plan !== undefined) return <Riders key={id} props={props} plan={plan} />;
-  return <Home {...props} />;
+  return <ClinicHome {...props} />;
 }
 
 function Session({
@@ -45,12 +45,12 @@ function Session({
   readonly tab: Tab;
 }): JSX.Element {
   return (
-    <Stage props={props} session={session} tab={tab}>
+    <SessionStage props={props} session={session} tab={tab}>
       {tab === 'round' && <Round props={props} session={session} />}
-      {tab === 'picture' && <Picture props={props} session={session} />}
+      {tab === 'picture' && <GroupPicturePage props={props} session={session} />}
       {tab === 'report' && <Report props={props} session={session} />}
       {tab === 'tablets' && <Tablets props={props} session={session} />}
-    </Stage>
+    </SessionStage>
   );
 }
 

@@ -6,8 +6,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import { Tick } from '../../ui/controls.tsx';
-import { Caught, Change, Timing } from './boards.tsx';
-import { answerOf, BOARDS, type Board, headlineOf } from './findings.ts';
+import { Caught, Change, TimingBoard } from './boards.tsx';
+import { findingOf, BOARDS, type Board, headlineOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { RideTable } from './rideTable.tsx';
@@ -21,7 +21,7 @@ interface PictureProps {
 }
 
 /** The page. */
-export function Picture({ props, session }: PictureProps): JSX.Element {
+export function GroupPicturePage({ props, session }: PictureProps): JSX.Element {
   const { words, picture } = props;
   const [open, setOpen] = useState(session.plan.shows !== 'own-marks');
   if (!open)
@@ -105,7 +105,7 @@ function Head(props: {
   const { words, format } = props.props;
   const question = words.picture.question[board];
   const headline = talk
-    ? answerOf(board, picture, road, words, format)
+    ? findingOf(board, picture, road, words, format)
     : headlineOf(board, picture, road, words, format);
   return (
     <div class="board-head" aria-live="polite">
@@ -139,7 +139,7 @@ function Body(
         {...{ session, words, format, records: ridesOf(session, saved.records, props.props.apart) }}
       />
     );
-  if (board === 'timing') return <Timing timing={picture.timing} {...{ words, format, closed }} />;
+  if (board === 'timing') return <TimingBoard timing={picture.timing} {...{ words, format, closed }} />;
   if (board === 'change')
     return closed ? null : <Change attempts={picture.attempts} {...{ words, format, talk }} />;
   if (road === undefined) return null;

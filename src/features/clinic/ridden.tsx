@@ -4,7 +4,7 @@ import { Button } from '../../ui/controls.tsx';
 import { nextUp, type QueueAction } from '../../core/group/turnQueue.ts';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
-import { nameOf, remarkOf } from './say.ts';
+import { nameOf, rideRemark } from './say.ts';
 import { startOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
@@ -87,7 +87,7 @@ export function Ridden(
         {record !== undefined && (
           <>
             <h2 class="now-remark" data-remark>
-              {remarkOf(record, words, format)}
+              {rideRemark(record, words, format)}
             </h2>
             <p class="now-total">
               {words.round.total} <b>{format.number(record.total)}</b>

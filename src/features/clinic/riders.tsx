@@ -9,7 +9,7 @@ import { Icon, Sheet } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf } from './say.ts';
 import { newSession } from './session.ts';
-import { placeOf } from './stage.tsx';
+import { placeOfStage } from './stage.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
 
@@ -38,7 +38,7 @@ export function Riders({
       seed: props.newSeed(),
       atMs: props.now(),
     });
-    const open = (): void => onPlace(placeOf(session, 'round'));
+    const open = (): void => onPlace(placeOfStage(session, 'round'));
     onSaveRound(session).then(open, open);
   };
   return (

@@ -10,11 +10,11 @@ import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import { AddRider } from './addRider.tsx';
 import { AnimalPicture } from './animal.tsx';
-import { Line } from './line.tsx';
+import { WaitingLine } from './line.tsx';
 import { Broken, Marked, type Doing, type NowProps, Ridden, Undo } from './ridden.tsx';
 import { nameOf, rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
-import { placeOf } from './stage.tsx';
+import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { RideStart } from './services.ts';
 import { commonWords } from '../../words/common.ts';
@@ -41,7 +41,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
       <section class="paper now" aria-live="polite" data-phase={session.round.phase.kind}>
         <Now {...doing} chosen={chosen} keep={keep} onAdd={() => setDialog('add')} />
       </section>
-      <Line
+      <WaitingLine
         {...doing}
         chosen={chosen}
         onChoose={session.round.order === 'free' ? setChosen : null}
@@ -90,7 +90,12 @@ function Now(props: NowProps): JSX.Element {
   if (next.kind === 'done')
     return (
       <Told title={words.round.done} line={words.round.doneSays}>
-        <Button strong look="button huge" data-picture onClick={() => onPlace(placeOf(session, 'picture'))}>
+        <Button
+          strong
+          look="button huge"
+          data-picture
+          onClick={() => onPlace(placeOfStage(session, 'picture'))}
+        >
           {words.round.toPicture}
         </Button>
       </Told>

@@ -37,7 +37,7 @@ export function dayOf(atMs: number): string {
 }
 
 /** One line about a ride: its worst pitch, or that there is none. */
-export function remarkOf(record: RideRecord, words: ClinicWords, format: Format): string {
+export function rideRemark(record: RideRecord, words: ClinicWords, format: Format): string {
   const asked = record.pitches.flatMap((pitch, i) =>
     pitch.creditPercent === null ? [] : [{ pitch, credit: pitch.creditPercent, number: i + 1 }],
   );

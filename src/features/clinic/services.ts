@@ -26,7 +26,7 @@ export interface RideStart {
 }
 
 /** A ride that is over and is being marked, or could not be. */
-export interface Marking {
+interface Marking {
   readonly planId: string;
   readonly nickname: string;
   readonly failed: boolean;
@@ -54,7 +54,7 @@ export interface ClinicState {
 }
 
 /** Everything a session can ask of its owner. */
-export interface ClinicWishes {
+interface ClinicWishes {
   readonly onSavePlan: (plan: ClinicPlan) => void;
   readonly onDeletePlan: (planId: string) => void;
   /** Keeps the round; the pages wait for it before they ask for a ride. */

@@ -9,12 +9,12 @@ export type Tab = 'round' | 'picture' | 'report' | 'tablets';
 const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];
 
 /** Where a session's tab is found. */
-export function placeOf(session: SavedRound, tab: Tab): string {
+export function placeOfStage(session: SavedRound, tab: Tab): string {
   return tab === 'round' ? `s/${session.plan.id}` : `s/${session.plan.id}/${tab}`;
 }
 
 /** The frame. */
-export function Stage(props: {
+export function SessionStage(props: {
   readonly props: ClinicProps;
   readonly session: SavedRound;
   readonly tab: Tab;
@@ -37,7 +37,7 @@ export function Stage(props: {
               key={one}
               aria-current={one === tab ? 'page' : undefined}
               data-tab={one}
-              onClick={() => onPlace(placeOf(session, one))}
+              onClick={() => onPlace(placeOfStage(session, one))}
             >
               {words.tabs[one]}
             </Button>

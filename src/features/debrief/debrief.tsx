@@ -12,9 +12,9 @@ import { paintPng } from '../../charts/picture.ts';
 import { Strip } from '../../charts/strip.tsx';
 import type { StripData } from '../../charts/tracks.tsx';
 import { createFormat } from '../../words/format.ts';
-import { Doing } from './doing.tsx';
+import { DoingRow } from './doing.tsx';
 import { GuessCard, Working } from './guess.tsx';
-import { Marks } from './marks.tsx';
+import { MarksCard } from './marks.tsx';
 import { PitchCards } from './pitchCards.tsx';
 import { PrintSheet } from './printSheet.tsx';
 import type { Speech } from './say.ts';
@@ -67,12 +67,12 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
             speech={speech}
             onWatch={props.onWatch}
           />
-          <Marks report={report} passMark={level.passMark} speech={speech} />
+          <MarksCard report={report} passMark={level.passMark} speech={speech} />
         </>
       ) : (
         <p class="closed">{words.closed}</p>
       )}
-      <Doing
+      <DoingRow
         {...props}
         {...{ words, open, savePicture }}
         onwards={open && report.verdict.next.code === 'onwards'}

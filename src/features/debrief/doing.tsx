@@ -26,7 +26,7 @@ type DoingProps = Pick<
 };
 
 /** The row of buttons. */
-export function Doing(props: DoingProps): JSX.Element {
+export function DoingRow(props: DoingProps): JSX.Element {
   const { words, saved, nextLevelTitle, open, onwards } = props;
   const { doing } = words;
   const [failed, setFailed] = useState(false);

@@ -7,7 +7,7 @@ import type { JSX } from 'preact';
 import type { RideReport } from '../../core/coach/types.ts';
 import { guessPitchOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
 
-export interface GuessProps {
+interface GuessProps {
   readonly report: RideReport | null;
   readonly share: number | 'failed' | null;
   readonly guess: Guess | null;

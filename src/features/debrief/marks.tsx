@@ -14,14 +14,14 @@ const SHOWN_REASONS = 1;
 /** More than this nobody reads. */
 const MOST_REASONS = 6;
 
-export interface MarksProps {
+interface MarksProps {
   readonly report: RideReport;
   readonly passMark: number;
   readonly speech: Speech;
 }
 
 /** The marks and their total. */
-export function Marks({ report, passMark, speech }: MarksProps): JSX.Element {
+export function MarksCard({ report, passMark, speech }: MarksProps): JSX.Element {
   const { words, format } = speech;
   const pass = format.number(passMark);
   return (

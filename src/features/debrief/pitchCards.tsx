@@ -9,7 +9,7 @@ import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftTeeth } from '../../charts/readout.ts';
 import type { Speech } from './say.ts';
 
-export interface PitchCardsProps {
+interface PitchCardsProps {
   readonly course: Course;
   readonly machine: Machine;
   readonly pitches: readonly PitchReport[];

@@ -11,7 +11,7 @@ import { type StripData, Tracks } from '../../charts/tracks.tsx';
 import { guessPitchOf, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
 import { Sentences } from './sentences.tsx';
 
-export interface PrintSheetProps {
+interface PrintSheetProps {
   readonly data: StripData;
   readonly report: RideReport;
   readonly speech: Speech;

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Verdict } from '../../core/coach/types.ts';
 import { sayChange, sayNext, sayWell, type Speech } from './say.ts';
 
-export interface SentencesProps {
+interface SentencesProps {
   readonly verdict: Verdict;
   readonly nextLevelTitle: string | null;
   readonly speech: Speech;

@@ -28,7 +28,7 @@ const MARKS: Record<MarkName, string> = {
 };
 
 /** Gears easier in all, and how many of them before the foot. */
-export interface StepPlan {
+interface StepPlan {
   readonly all: number;
   readonly beforeFoot: number;
 }

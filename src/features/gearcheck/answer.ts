@@ -39,7 +39,7 @@ export function worstBelow(outcome: GearOutcome): ShortStretch | null {
 }
 
 /** Parts that help, against the own bike. */
-export interface Help {
+interface Help {
   /** The best that changes one thing and still does not reach the band. */
   readonly mild: GearCandidate | null;
   /** The one that stays in the band with the fewest changes and the least chain to take up. */

@@ -24,7 +24,7 @@ interface Speech {
 }
 
 /** The card on top of the page. */
-export function Answer(
+export function GearAnswer(
   props: Speech & { readonly state: CheckState; readonly onAgain: () => void },
 ): JSX.Element {
   const { state, words, format, onAgain } = props;
@@ -64,7 +64,7 @@ function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: 
 }
 
 /** The lowest gear and what would help, as one paragraph. */
-export function sayLowest(
+function sayLowest(
   own: GearOutcome,
   state: Pick<CheckState, 'candidates' | 'status'>,
   words: GearCheckWords,

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useMemo, useReducer } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { Answer } from './answerText.tsx';
+import { GearAnswer } from './answerText.tsx';
 import { Candidates, partsText, type TakeParts } from './candidates.tsx';
 import { GearChart } from './chart.tsx';
 import { GearRoad } from './road.tsx';
@@ -43,7 +43,7 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
           format.number(rider.cadenceHighRpm),
         )}
       </p>
-      <Answer state={state} words={words} format={format} onAgain={again} />
+      <GearAnswer state={state} words={words} format={format} onAgain={again} />
       <section class="paper" aria-labelledby={id}>
         <h2 id={id}>{words.profile.title}</h2>
         <GearRoad course={course} own={state.own} words={words} format={format} />

@@ -15,7 +15,7 @@ export function limitOf(choice: string, typed: string): number | null {
 }
 
 /** Metres with a decimal point or comma. */
-export function readMetres(typed: string): number | null {
+function readMetres(typed: string): number | null {
   const match = /^\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*m?\s*$/.exec(typed);
   if (match === null) return null;
   const metres = Number((match[1] as string).replace(',', '.'));

@@ -2,13 +2,13 @@
  * The camera as a row of texts: opens it, looks at one picture after another, gives what it reads and lets the
  * camera go when told. Pictures are looked at and thrown away; none is kept or sent.
  */
-import type { Picture } from './light.ts';
+import type { CameraPicture } from './light.ts';
 
 /** Why there is no camera. */
 export type CameraProblem = 'not-secure' | 'refused' | 'none' | 'in-use';
 
 /** A camera that is on. */
-export interface Camera {
+export interface CodeCamera {
   readonly stop: () => void;
 }
 
@@ -18,14 +18,14 @@ const WIDEST = 960;
 const PAUSE_MS = 60;
 
 /** Looks at one picture in the way whose turn it is. */
-export type Look = (picture: Picture, way: number) => string | null;
+type Look = (picture: CameraPicture, way: number) => string | null;
 
 /** Turns the camera on. The video element shows what it sees. */
 export async function openCamera(
   video: HTMLVideoElement,
   look: Look,
   onText: (text: string) => void,
-): Promise<Camera | CameraProblem> {
+): Promise<CodeCamera | CameraProblem> {
   if (!window.isSecureContext || navigator.mediaDevices === undefined) return 'not-secure';
   let stream: MediaStream;
   try {
@@ -59,7 +59,7 @@ export async function openCamera(
 }
 
 /** A picture file as pixels, or null where it is no picture. */
-export async function pictureOfFile(file: Blob): Promise<Picture | null> {
+export async function pictureOfFile(file: Blob): Promise<CameraPicture | null> {
   try {
     const bitmap = await createImageBitmap(file);
     const picture = pictureFrom(bitmap, bitmap.width, bitmap.height, 2_400);
@@ -72,7 +72,12 @@ export async function pictureOfFile(file: Blob): Promise<Picture | null> {
 
 let sheet: HTMLCanvasElement | null = null;
 
-function pictureFrom(source: CanvasImageSource, width: number, height: number, most: number): Picture | null {
+function pictureFrom(
+  source: CanvasImageSource,
+  width: number,
+  height: number,
+  most: number,
+): CameraPicture | null {
   if (width === 0 || height === 0) return null;
   const factor = Math.min(1, most / Math.max(width, height));
   sheet ??= document.createElement('canvas');

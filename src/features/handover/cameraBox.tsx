@@ -2,7 +2,7 @@
 import type { JSX, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { HandoverWords } from './words.ts';
-import { type CameraProblem, openCamera, type Camera } from './camera.ts';
+import { type CameraProblem, openCamera, type CodeCamera } from './camera.ts';
 
 type Phase = 'off' | 'loading' | 'on' | 'no-reader' | CameraProblem;
 
@@ -15,7 +15,7 @@ interface UsedCamera {
 
 function useCamera(onRead: (text: string) => void): UsedCamera {
   const video = useRef<HTMLVideoElement>(null);
-  const camera = useRef<Camera | null>(null);
+  const camera = useRef<CodeCamera | null>(null);
   const gone = useRef(false);
   const onText = useRef(onRead);
   onText.current = onRead;

@@ -16,7 +16,7 @@ const SPEEDS = Object.keys(PERIODS_MS) as Speed[];
 const MOST_BUTTONS = 40;
 
 /** What is shown. */
-export interface CodeShowProps {
+interface CodeShowProps {
   readonly frames: readonly string[];
   /** What the codes carry, for those who cannot see them. */
   readonly name: string;
@@ -79,7 +79,7 @@ export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
 }
 
 /** One code with the white that belongs to it. */
-export function Picture({ text, label }: { readonly text: string; readonly label: string }): JSX.Element {
+function Picture({ text, label }: { readonly text: string; readonly label: string }): JSX.Element {
   const code = useMemo(() => codeOf(text), [text]);
   const side = code.size + 2 * QUIET_ZONE;
   return (

@@ -20,7 +20,7 @@ import './handover.css';
 import './tablets.css';
 
 /** What the page is given. */
-export interface CollectProps {
+interface CollectProps {
   readonly plan: ClinicPlan;
   readonly collected: Collected;
   /** What stood in the link behind `#collect/`, or empty. */

@@ -3,7 +3,16 @@
  * good pictures gives up on bad ones. Fetched only when something is to be read; pure.
  */
 import jsQR from 'jsqr';
-import { evenLight, gathered, type Grey, greyOf, type Picture, pictureOf, scaled, turned } from './light.ts';
+import {
+  evenLight,
+  gathered,
+  type Grey,
+  greyOf,
+  type CameraPicture,
+  pictureOf,
+  scaled,
+  turned,
+} from './light.ts';
 
 /** Longer pictures are made smaller first (pixels); codes of ours have at most 105 squares a side. */
 const LONGEST_SIDE = 1_000;
@@ -27,7 +36,7 @@ const VIEWS: readonly ((grey: Grey) => Grey)[] = [
 export const WAYS = VIEWS.length;
 
 /** The text of the code in a picture, or null where none can be read. Tries every way. */
-export function decodePicture(picture: Picture): string | null {
+export function decodePicture(picture: CameraPicture): string | null {
   for (let way = 0; way < WAYS; way += 1) {
     const text = decodeOneWay(picture, way);
     if (text !== null) return text;
@@ -36,7 +45,7 @@ export function decodePicture(picture: Picture): string | null {
 }
 
 /** One way only: a camera gives the next picture soon, and another way can be tried on that. */
-export function decodeOneWay(picture: Picture, way: number): string | null {
+export function decodeOneWay(picture: CameraPicture, way: number): string | null {
   const view = VIEWS[way % WAYS];
   if (view === undefined || picture.width < 21 || picture.height < 21) return null;
   const { data, width, height } = pictureOf(view(fitted(greyOf(picture))));

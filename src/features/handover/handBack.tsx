@@ -11,7 +11,7 @@ import { tabletName } from './tablets.ts';
 import './handover.css';
 
 /** What the page is given. */
-export interface HandBackProps {
+interface HandBackProps {
   readonly plan: ClinicPlan;
   /** Everything this device has ridden for the plan, and what it has taken back. */
   readonly handOver: HandOver;

@@ -11,7 +11,7 @@ import { type Message, messageOfPlan } from './message.ts';
 import './handover.css';
 
 /** What the page is given. */
-export interface HandOutProps {
+interface HandOutProps {
   /** The plan of the session, under the id all its rides will carry. */
   readonly plan: ClinicPlan;
   /** Address of the game without what stands behind `#`, as tablets can open it. */

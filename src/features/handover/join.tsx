@@ -14,7 +14,7 @@ import './handover.css';
 import './tablets.css';
 
 /** What the page is given. */
-export interface JoinProps {
+interface JoinProps {
   /** What stood in the link behind `#join/`, or empty. */
   readonly arrived: string;
   readonly levels: readonly Level[];

@@ -4,7 +4,7 @@
  */
 
 /** A picture as a canvas gives it: four bytes a pixel. */
-export interface Picture {
+export interface CameraPicture {
   readonly data: Uint8ClampedArray;
   readonly width: number;
   readonly height: number;
@@ -18,7 +18,7 @@ export interface Grey {
 }
 
 /** Grey as the eye weighs colours. */
-export function greyOf({ data, width, height }: Picture): Grey {
+export function greyOf({ data, width, height }: CameraPicture): Grey {
   const light = new Float32Array(width * height);
   for (let i = 0; i < light.length; i += 1)
     light[i] = 0.299 * at(data, 4 * i) + 0.587 * at(data, 4 * i + 1) + 0.114 * at(data, 4 * i + 2);
@@ -26,7 +26,7 @@ export function greyOf({ data, width, height }: Picture): Grey {
 }
 
 /** Back to four bytes a pixel. */
-export function pictureOf({ light, width, height }: Grey): Picture {
+export function pictureOf({ light, width, height }: Grey): CameraPicture {
   const data = new Uint8ClampedArray(light.length * 4);
   for (let i = 0; i < light.length; i += 1) {
     const value = at(light, i);

@@ -11,8 +11,8 @@ import { deflate } from './packing.ts';
 /** Between the frames in a link; no frame has it. */
 const JOINT = '_';
 /** What stands behind `#` in links. */
-export const JOIN = 'join';
-export const COLLECT = 'collect';
+const JOIN = 'join';
+const COLLECT = 'collect';
 
 /** Ready to be carried. */
 export interface Message {

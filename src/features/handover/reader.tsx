@@ -15,7 +15,7 @@ type Way = 'camera' | 'picture' | 'text';
 const WAYS: readonly Way[] = ['camera', 'picture', 'text'];
 
 /** What a reader is given. */
-export interface ReaderProps {
+interface ReaderProps {
   readonly words: HandoverWords;
   /** What was in the link that opened the page, or empty. */
   readonly arrived: string;

@@ -35,19 +35,19 @@ export type Arrival =
     };
 
 /** Reads a text of rides; null where somebody stopped it. */
-export type ReadRides = (text: string) => ReadFile | Promise<ReadFile | null>;
+type ReadRides = (text: string) => ReadFile | Promise<ReadFile | null>;
 
 /** Everything read so far. */
-export interface Reading {
+export interface ReadSoFar {
   readonly box: FrameBox;
   /** Messages that have been opened, by id. */
   readonly opened: readonly string[];
 }
 
-export const NOTHING_READ: Reading = { box: EMPTY_BOX, opened: [] };
+export const NOTHING_READ: ReadSoFar = { box: EMPTY_BOX, opened: [] };
 
 /** One message that is not complete yet. */
-export interface Open {
+interface Open {
   readonly id: string;
   readonly count: number;
   readonly missing: readonly number[];
@@ -55,10 +55,10 @@ export interface Open {
 
 /** Takes in a text; answers with the reading after it and all that has become complete by it. */
 export async function readText(
-  before: Reading,
+  before: ReadSoFar,
   text: string,
   readRides: ReadRides = readRideFile,
-): Promise<{ readonly reading: Reading; readonly arrivals: readonly Arrival[] }> {
+): Promise<{ readonly reading: ReadSoFar; readonly arrivals: readonly Arrival[] }> {
   if (isTooMuch(text)) return { reading: before, arrivals: [{ kind: 'unreadable', code: 'too-big' }] };
   if (!looksLikeFrames(text)) {
     const arrival = await readFile(text, readRides);
@@ -82,7 +82,7 @@ export async function readText(
 }
 
 /** Messages that still lack frames. */
-export function openMessages({ box, opened }: Reading): Open[] {
+export function openMessages({ box, opened }: ReadSoFar): Open[] {
   return box.messages.flatMap((message) => {
     const state = opened.includes(message.id) ? null : messageState(message);
     return state?.kind === 'missing' ? [{ id: message.id, count: state.count, missing: state.missing }] : [];
@@ -90,7 +90,7 @@ export function openMessages({ box, opened }: Reading): Open[] {
 }
 
 /** Damaged frames for which no good one has come. */
-export function openDamage({ box, opened }: Reading): DamagedFrame[] {
+export function openDamage({ box, opened }: ReadSoFar): DamagedFrame[] {
   return box.damaged.filter(({ code, messageId, number }) => {
     if (messageId === null || number === null || code !== 'checksum') return true;
     const parts = box.messages.find((message) => message.id === messageId)?.parts;

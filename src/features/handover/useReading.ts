@@ -7,7 +7,7 @@ import type { HandoverWords } from './words.ts';
 import { pictureOfFile } from './camera.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { readRideFile } from '../../core/transfer/rideFile.ts';
-import { type Arrival, NOTHING_READ, type Reading, readText } from './reading.ts';
+import { type Arrival, NOTHING_READ, type ReadSoFar, readText } from './reading.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import type { ReadRidesAway } from './services.ts';
 
@@ -16,7 +16,7 @@ const READ_HERE = 200_000;
 
 /** Reading, for a component. */
 export interface UsedReading {
-  readonly reading: Reading;
+  readonly reading: ReadSoFar;
   readonly sentences: readonly string[];
   readonly busy: boolean;
   /** How far a long text has been read (0 to 1); null while none is. */

@@ -125,7 +125,7 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
 }
 
 /** Lines at 0, 50 and 100 with their numbers. */
-export function Scale(props: {
+function Scale(props: {
   readonly left: number;
   readonly right: number;
   readonly y: (total: number) => number;

@@ -1,6 +1,6 @@
 /** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
 import { createFormat } from '../../words/format.ts';
-import { Kept, type KeptServices } from '../../ui/kept.tsx';
+import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { ProgressPage } from './progress.tsx';
@@ -17,7 +17,7 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       rides={state.results}
       unmarked={state.unmarked}
       health={state.keeping === null ? null : (commonWords.health[state.keeping] ?? null)}
-      kept={<Kept services={services} rides={state.results.length + state.unmarked.length} />}
+      kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => commonWords.bike.names[id] ?? commonWords.bike.own}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
       words={progressWords}

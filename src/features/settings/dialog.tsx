@@ -25,7 +25,7 @@ import { commonWords, keyName } from '../../words/common.ts';
 import { settingsWords as words } from './words.ts';
 
 /** What the dialog is given; which key is being asked for is its own business. */
-export interface SettingsDialogProps {
+interface SettingsDialogProps {
   readonly settings: Settings;
   readonly keyAsked: KeyAction | null;
   readonly onChange: (change: Partial<Settings>) => void;

@@ -1,7 +1,7 @@
 /** The offer to ride on where a ride broke off, to keep what was ridden, or to let it go. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Outcome } from '../../state/outcome.ts';
+import type { ToldOutcome } from '../../state/outcome.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
@@ -17,7 +17,7 @@ export function UnfinishedOffer(props: {
 }): JSX.Element | null {
   const { rides, services, send } = props;
   const say = unfinishedWords;
-  const [told, setTold] = useState<Outcome | null>(null);
+  const [told, setTold] = useState<ToldOutcome | null>(null);
   // One after the other: more than one is rare.
   const ride = rides[0];
   if (ride === undefined)

@@ -27,5 +27,3 @@ export const twoWords = {
   other: 'Another road',
   leave: 'Stop riding',
 };
-
-export type TwoWords = typeof twoWords;

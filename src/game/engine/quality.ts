@@ -4,7 +4,7 @@
  */
 
 /** 2 everything, 1 without foreground and streaks and with slower instruments, 0 without clouds and far hills too. */
-export type Quality = 0 | 1 | 2;
+export type PictureQuality = 0 | 1 | 2;
 
 /** A frame that took longer than this is late (s): one and a half pictures at 60 a second. */
 const LATE_S = 0.025;
@@ -21,13 +21,13 @@ const GAP_S = 0.4;
 
 /** Watches the frames of one picture. */
 export class QualityWatch {
-  #level: Quality = 2;
+  #level: PictureQuality = 2;
   #late = 0;
   #restS = REST_S;
   #goodS = 0;
   #neededS = GOOD_S;
 
-  get level(): Quality {
+  get level(): PictureQuality {
     return this.#level;
   }
 
@@ -43,7 +43,7 @@ export class QualityWatch {
   }
 
   #step(by: 1 | -1): void {
-    this.#level = (this.#level + by) as Quality;
+    this.#level = (this.#level + by) as PictureQuality;
     if (by < 0) this.#neededS = Math.min(MOST_GOOD_S, this.#neededS * 2);
     this.#late = 0;
     this.#goodS = 0;

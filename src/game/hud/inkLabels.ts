@@ -2,7 +2,7 @@
  * Short texts on a canvas that is drawn again and again: each is written once on a sheet of its own and laid down
  * from there, because writing costs a browser far more than laying. One store for one kind of lettering.
  */
-import { createSheet, finish, type Picture, snap } from '../paint/sheet.ts';
+import { createSheet, finish, type SheetPicture, snap } from '../paint/sheet.ts';
 
 type Context = CanvasRenderingContext2D;
 
@@ -23,7 +23,7 @@ const RIM_PX = 4;
 export class InkLabels {
   readonly #lettering: Lettering;
   readonly #deviceScale: number;
-  readonly #kept = new Map<string, Picture>();
+  readonly #kept = new Map<string, SheetPicture>();
 
   constructor(lettering: Lettering, deviceScale: number) {
     this.#lettering = lettering;
@@ -43,7 +43,7 @@ export class InkLabels {
     context.drawImage(label.image, left, top, label.width, label.height);
   }
 
-  #write(text: string): Picture {
+  #write(text: string): SheetPicture {
     const { sizePx, weight, ink, rim } = this.#lettering;
     const font = `${weight} ${sizePx}px system-ui, sans-serif`;
     const measure = createSheet(1, 1, 1).context;

@@ -5,7 +5,7 @@
 import { seededStream } from './seeded.ts';
 
 /** A canvas with its context, measured in CSS pixels and scaled to device pixels. */
-export interface Sheet {
+export interface PaintSheet {
   readonly canvas: HTMLCanvasElement;
   readonly context: CanvasRenderingContext2D;
   readonly width: number;
@@ -22,7 +22,7 @@ export function deviceScale(): number {
 }
 
 /** Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each. */
-export function createSheet(width: number, height: number, scale: number): Sheet {
+export function createSheet(width: number, height: number, scale: number): PaintSheet {
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.round(width * scale));
   canvas.height = Math.max(1, Math.round(height * scale));
@@ -33,14 +33,14 @@ export function createSheet(width: number, height: number, scale: number): Sheet
 }
 
 /** A finished sheet: only drawn from now on. */
-export interface Picture {
+export interface SheetPicture {
   readonly image: CanvasImageSource;
   readonly width: number;
   readonly height: number;
 }
 
 /** Ends the painting of a sheet; browsers draw a bitmap with less ado than a canvas that might still change. */
-export function finish(sheet: Sheet): Picture {
+export function finish(sheet: PaintSheet): SheetPicture {
   const { canvas, width, height } = sheet;
   if (typeof OffscreenCanvas === 'undefined') return { image: canvas, width, height };
   const copy = new OffscreenCanvas(canvas.width, canvas.height);
@@ -59,7 +59,7 @@ export function snap(px: number, deviceScale: number): number {
 
 /** Shadow settings for the next fill; blur and offsets in CSS pixels (contexts ignore their own scale here). */
 export function castShadow(
-  sheet: Sheet,
+  sheet: PaintSheet,
   colour: string,
   alpha: number,
   blur: number,
@@ -146,7 +146,7 @@ function drawFibre(context: CanvasRenderingContext2D, random: () => number): voi
 }
 
 /** Lays paper grain over what is already painted (never outside it). */
-export function layGrain(sheet: Sheet, alpha: number): void {
+export function layGrain(sheet: PaintSheet, alpha: number): void {
   grainTile ??= buildGrain();
   const { context, canvas } = sheet;
   const pattern = context.createPattern(grainTile, 'repeat');

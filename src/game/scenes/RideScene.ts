@@ -5,7 +5,7 @@
 import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine/engine.ts';
-import { type Quality, QualityWatch } from '../engine/quality.ts';
+import { type PictureQuality, QualityWatch } from '../engine/quality.ts';
 import type { Look, Scenery } from '../engine/types.ts';
 import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
@@ -76,7 +76,7 @@ export class RideScene extends Scene {
   }
 
   /** How much of the picture there is time to draw. */
-  get quality(): Quality {
+  get quality(): PictureQuality {
     return this.#quality.level;
   }
 

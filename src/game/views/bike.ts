@@ -8,7 +8,7 @@ import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
 import { paintCassette, paintCrank, paintPedal, paintRing, paintStill, paintWheel } from './bikeStill.ts';
 import { pedalAt, type Spot } from './legs.ts';
-import type { Place } from './place.ts';
+import type { ScenePlace } from './place.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusM } from './toothing.ts';
 
@@ -72,7 +72,7 @@ export class BikeView {
   }
 
   /** Wheels, frame, chain and the far crank. */
-  drawFar(context: Context, place: Place, frame: RideFrame): void {
+  drawFar(context: Context, place: ScenePlace, frame: RideFrame): void {
     const { rear, front } = this.#shape;
     place.turn(context, 0, 0, ((frame.crankTurns + 0.5) % 1) * Math.PI * 2);
     this.#farCrank.draw(context);
@@ -102,7 +102,7 @@ export class BikeView {
   }
 
   /** The near crank over the leg behind it and the frame; its pedal too when the foot has left it. */
-  drawNear(context: Context, place: Place, frame: RideFrame): void {
+  drawNear(context: Context, place: ScenePlace, frame: RideFrame): void {
     place.turn(context, 0, 0, (frame.crankTurns % 1) * Math.PI * 2);
     this.#rings.get(frame.ringTeeth)?.draw(context);
     if (frame.phase === 'riding') return;

@@ -4,12 +4,12 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { Palette } from '../paint/palette.ts';
-import type { Sheet } from '../paint/sheet.ts';
+import type { PaintSheet } from '../paint/sheet.ts';
 import { type Layout, roadHeightM } from './layout.ts';
 
 /** Everything a painter needs to know about the stretch it works on. */
 export interface ChunkJob {
-  readonly sheet: Sheet;
+  readonly sheet: PaintSheet;
   readonly layout: Layout;
   readonly palette: Palette;
   readonly course: Course;
@@ -28,6 +28,6 @@ export function columnOf(job: ChunkJob, distanceM: number): number {
 }
 
 /** Sheet line of the road at a distance. */
-export function lineOf(job: ChunkJob, distanceM: number): number {
+export function lineOfRoad(job: ChunkJob, distanceM: number): number {
   return job.roomPx + (job.topM - roadHeightM(job.course, distanceM)) * job.layout.heightPxPerM;
 }

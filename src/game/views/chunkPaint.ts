@@ -6,8 +6,8 @@ import { polygon } from '../paint/pen.ts';
 import { drawBush, traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, layGrain, mix, withAlpha } from '../paint/sheet.ts';
-import { type ChunkJob, columnOf, lineOf } from './chunkJob.ts';
-import { sampleAt } from './layout.ts';
+import { type ChunkJob, columnOf, lineOfRoad } from './chunkJob.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import { paintPropsBehind, paintPropsInFront } from './props.ts';
 import { strokesBetween } from './roadInk.ts';
 
@@ -87,7 +87,7 @@ function traceAlong(job: ChunkJob, dropPx: (distanceM: number) => number, backwa
   for (let i = 0; i <= count; i++) {
     const m = from + (backwards ? count - i : i) * 0.5;
     const x = columnOf(job, m);
-    const y = lineOf(job, m) + dropPx(m);
+    const y = lineOfRoad(job, m) + dropPx(m);
     if (i === 0 && !backwards) job.sheet.context.moveTo(x, y);
     else job.sheet.context.lineTo(x, y);
   }
@@ -109,7 +109,7 @@ function paintFarVerge(job: ChunkJob, size: number): void {
   context.beginPath();
   for (let m = job.fromM; m < job.toM; m += 0.55 + random() * 0.9) {
     const lean = -sampleAt(job.course.windMps, m) * 1.1 + random() * 3 - 1.5;
-    const foot = lineOf(job, m) + (-11 + wavy(m, 0.33, 3.5)) * size;
+    const foot = lineOfRoad(job, m) + (-11 + wavy(m, 0.33, 3.5)) * size;
     traceGrass(context, columnOf(job, m), foot + 3, (7 + random() * 9) * size, lean * size, 2.6 * size);
   }
   context.fill();
@@ -118,7 +118,7 @@ function paintFarVerge(job: ChunkJob, size: number): void {
     const m = job.fromM + random() * (job.toM - job.fromM);
     const tone = mix(palette.verge, palette.vergeDark, 0.3 + random() * 0.4);
     if (random() < 0.55)
-      drawBush(context, columnOf(job, m), lineOf(job, m) - 5 * size, (14 + random() * 12) * size, tone);
+      drawBush(context, columnOf(job, m), lineOfRoad(job, m) - 5 * size, (14 + random() * 12) * size, tone);
   }
   dropShadow(context);
   context.fillStyle = palette.vergeDark;
@@ -136,7 +136,7 @@ function paintStones(job: ChunkJob, size: number): void {
   for (let i = 0; i < 7; i++) {
     const m = job.fromM + 1.5 + random() * (job.toM - job.fromM - 3);
     const x = columnOf(job, m);
-    const y = lineOf(job, m) + (62 + random() * 110) * size;
+    const y = lineOfRoad(job, m) + (62 + random() * 110) * size;
     const wide = (5 + random() * 13) * size;
     const tall = wide * (0.5 + random() * 0.2);
     const tone = mix(job.palette.earth, job.palette.verge, 0.2 + random() * 0.35);
@@ -191,7 +191,7 @@ function paintHatching(job: ChunkJob, size: number): void {
   for (const m of strokesBetween(job.strokes, job.fromM - 1, job.toM + 1)) {
     const slope = sampleAt(job.course.slopeRatio, m);
     const x = columnOf(job, m);
-    const y = lineOf(job, m) + (ROAD_PX + 4) * size;
+    const y = lineOfRoad(job, m) + (ROAD_PX + 4) * size;
     const wobble = Math.sin(m * 12.9) * 1.4;
     if (slope > 0) {
       context.moveTo(x + 4 * size, y);
@@ -235,7 +235,7 @@ function paintRoad(job: ChunkJob, size: number): void {
     context.beginPath();
     context.ellipse(
       columnOf(job, m),
-      lineOf(job, m) + (random() * 11 - 3.5) * size,
+      lineOfRoad(job, m) + (random() * 11 - 3.5) * size,
       radius * 1.3,
       radius,
       0,
@@ -260,7 +260,7 @@ function paintNearVerge(job: ChunkJob, size: number): void {
       const steep = Math.abs(sampleAt(job.course.slopeRatio, m)) > 0.02;
       const lean = (-sampleAt(job.course.windMps, m) * 1.2 + random() * 4 - 2) * size;
       const height = (steep ? 8 + random() * 5 : 11 + random() * 14) * size;
-      const foot = lineOf(job, m) + (ROAD_PX + BAND_PX + 5 + random() * 5) * size;
+      const foot = lineOfRoad(job, m) + (ROAD_PX + BAND_PX + 5 + random() * 5) * size;
       traceGrass(context, columnOf(job, m), foot, height, lean, 3 * size);
     }
     context.fill();

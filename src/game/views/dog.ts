@@ -8,7 +8,7 @@ import type { Palette } from '../paint/palette.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { DogMind } from './dogMind.ts';
 import type { Camera, Layout } from './layout.ts';
-import { Place } from './place.ts';
+import { ScenePlace } from './place.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -22,7 +22,7 @@ const PALE = '#f6e3c4';
 
 export class DogView {
   readonly #mind: DogMind;
-  readonly #place = new Place();
+  readonly #place = new ScenePlace();
   readonly #body: Sprite;
   readonly #head: Sprite;
   readonly #tail: Sprite;

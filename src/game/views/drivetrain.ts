@@ -9,7 +9,7 @@ import { deviceScale } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
-import { Place } from './place.ts';
+import { ScenePlace } from './place.ts';
 import type { Sprite } from './sprite.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
 
@@ -30,7 +30,7 @@ export class DrivetrainView {
   readonly #pulley: Sprite;
   readonly #arm: Sprite;
   readonly #cage: Sprite;
-  readonly #place = new Place();
+  readonly #place = new ScenePlace();
   readonly #scale: number;
   readonly #originX: number;
   readonly #originY: number;

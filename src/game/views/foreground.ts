@@ -12,8 +12,8 @@ import {
   finish,
   layGrain,
   mix,
-  type Picture,
-  type Sheet,
+  type SheetPicture,
+  type PaintSheet,
   snap,
 } from '../paint/sheet.ts';
 import type { Layout } from './layout.ts';
@@ -24,7 +24,7 @@ const TILE_PX = 1792;
 const SLIDE = 1.45;
 
 export class Foreground {
-  readonly #picture: Picture;
+  readonly #picture: SheetPicture;
 
   constructor(layout: Layout, palette: Palette, seed: number) {
     this.#picture = finish(paintLeaves(layout, palette, seed));
@@ -43,7 +43,7 @@ export class Foreground {
   }
 }
 
-function paintLeaves(layout: Layout, palette: Palette, seed: number): Sheet {
+function paintLeaves(layout: Layout, palette: Palette, seed: number): PaintSheet {
   const size = layout.propScale;
   const height = 112 * size;
   const sheet = createSheet(TILE_PX, height, 1);

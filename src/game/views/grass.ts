@@ -9,7 +9,8 @@ import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { mix } from '../paint/sheet.ts';
 import { VERGE_DROP_PX } from './chunkPaint.ts';
-import { type Camera, type Layout, roadHeightM, sampleAt } from './layout.ts';
+import { type Camera, type Layout, roadHeightM } from './layout.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { bendRatio } from './wind.ts';
 

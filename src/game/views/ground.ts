@@ -4,7 +4,7 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { Palette } from '../paint/palette.ts';
-import { createSheet, type Sheet, snap } from '../paint/sheet.ts';
+import { createSheet, type PaintSheet, snap } from '../paint/sheet.ts';
 import type { ChunkJob } from './chunkJob.ts';
 import { PAINT_STEPS } from './chunkPaint.ts';
 import { type Camera, CHUNK_M, type Layout, roadHeightM } from './layout.ts';
@@ -12,7 +12,7 @@ import { strokesBefore } from './roadInk.ts';
 import { firstChunk, slotOf, slotsNeeded } from './tiles.ts';
 
 interface Slot {
-  readonly sheet: Sheet;
+  readonly sheet: PaintSheet;
   chunk: number;
   topM: number;
   job: ChunkJob | null;

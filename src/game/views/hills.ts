@@ -11,8 +11,8 @@ import {
   finish,
   layGrain,
   mix,
-  type Picture,
-  type Sheet,
+  type SheetPicture,
+  type PaintSheet,
   snap,
   withAlpha,
 } from '../paint/sheet.ts';
@@ -24,7 +24,7 @@ import { paintGrove, paintVillage, paintWoods } from './woods.ts';
 const TILE_PX = 1792;
 
 interface HillSheet {
-  readonly picture: Picture;
+  readonly picture: SheetPicture;
   readonly topY: number;
   readonly slide: number;
   readonly sink: number;
@@ -150,7 +150,7 @@ function hazeOf(depth: number): number {
 
 /** One sheet of paper with a lit cut edge and the shadow it throws behind itself. */
 function paintStrip(
-  sheet: Sheet,
+  sheet: PaintSheet,
   palette: Palette,
   edgeY: (x: number) => number,
   tone: string,
@@ -181,7 +181,7 @@ function traceEdge(context: CanvasRenderingContext2D, edgeY: (x: number) => numb
 
 /** Two lower sheets of the same hill, glued on in front with their own soft edges. */
 function paintFolds(
-  sheet: Sheet,
+  sheet: PaintSheet,
   palette: Palette,
   waves: readonly Wave[],
   crestRoom: number,
@@ -209,7 +209,7 @@ function paintFolds(
 }
 
 /** Pale air gathers at the foot of a sheet, which lifts the next one off it. */
-function veilFoot(sheet: Sheet, palette: Palette, crestRoom: number, tone: string, depth: number): void {
+function veilFoot(sheet: PaintSheet, palette: Palette, crestRoom: number, tone: string, depth: number): void {
   const { context, height } = sheet;
   const gradient = context.createLinearGradient(0, crestRoom, 0, height);
   const foot = mix(tone, palette.haze, hazeOf(depth));

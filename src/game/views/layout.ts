@@ -3,6 +3,7 @@
  * metres along the road into CSS pixels and leaves all drawing to the views.
  */
 import type { Course } from '../../core/course/types.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 
 /** Fixed measures of a picture of `width` x `height` CSS pixels. */
@@ -53,16 +54,6 @@ export function layoutFor(width: number, height: number, deviceScale: number, ch
     riderX,
     groundY: height * (portrait ? 0.45 : 0.665),
   };
-}
-
-/** Value of a per-metre array at a fractional distance, ends held. */
-export function sampleAt(values: Float64Array, distanceM: number): number {
-  const last = values.length - 1;
-  if (distanceM <= 0) return values[0] ?? 0;
-  if (distanceM >= last) return values[last] ?? 0;
-  const index = Math.floor(distanceM);
-  const low = values[index] ?? 0;
-  return low + ((values[index + 1] ?? low) - low) * (distanceM - index);
 }
 
 /** Road height with the road carried on straight before its start and past its end (m). */

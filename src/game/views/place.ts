@@ -6,7 +6,7 @@
 type Context = CanvasRenderingContext2D;
 
 /** A place with a direction and a scale; changed in place, one per picture. */
-export class Place {
+export class ScenePlace {
   #x = 0;
   #y = 0;
   #cos = 1;

@@ -6,7 +6,7 @@ import { polygon } from '../paint/pen.ts';
 import { drawConifer, drawLeafTree } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
-import { type ChunkJob, columnOf, lineOf } from './chunkJob.ts';
+import { type ChunkJob, columnOf, lineOfRoad } from './chunkJob.ts';
 import { nearBoard, postPlaces } from './posts.ts';
 
 /** Things this close to a chunk still reach into it (m). */
@@ -37,13 +37,14 @@ export function paintPropsInFront(job: ChunkJob): void {
     context.lineWidth = 3 * size;
     context.setLineDash([5 * size, 4 * size]);
     context.beginPath();
-    for (let m = lineM - 3; m <= lineM; m += 0.5) context.lineTo(columnOf(job, m), lineOf(job, m) + 4 * size);
+    for (let m = lineM - 3; m <= lineM; m += 0.5)
+      context.lineTo(columnOf(job, m), lineOfRoad(job, m) + 4 * size);
     context.stroke();
     context.setLineDash([]);
     context.lineWidth = 6 * size;
     context.beginPath();
-    context.moveTo(columnOf(job, lineM) + 3 * size, lineOf(job, lineM) - 3 * size);
-    context.lineTo(columnOf(job, lineM) - 1 * size, lineOf(job, lineM) + 9 * size);
+    context.moveTo(columnOf(job, lineM) + 3 * size, lineOfRoad(job, lineM) - 3 * size);
+    context.lineTo(columnOf(job, lineM) - 1 * size, lineOfRoad(job, lineM) + 9 * size);
     context.stroke();
   }
 }
@@ -61,13 +62,13 @@ function paintFoot(job: ChunkJob, footM: number, size: number): void {
   let m = footM - 0.5;
   for (let block = 0; block < 5; block++) {
     context.beginPath();
-    context.moveTo(columnOf(job, m), lineOf(job, m) + 3 * size);
-    context.lineTo(columnOf(job, m - 0.42), lineOf(job, m - 0.42) + 3 * size);
+    context.moveTo(columnOf(job, m), lineOfRoad(job, m) + 3 * size);
+    context.lineTo(columnOf(job, m - 0.42), lineOfRoad(job, m - 0.42) + 3 * size);
     context.stroke();
     m -= 0.85 + block * 0.32;
   }
   const x = columnOf(job, footM);
-  const y = lineOf(job, footM) - 4 * size;
+  const y = lineOfRoad(job, footM) - 4 * size;
   const tall = 9.5 * size;
   for (let stone = 0; stone < 4; stone++) {
     context.fillStyle = stone % 2 === 0 ? palette.ink : palette.paper;
@@ -98,7 +99,7 @@ function paintTrees(job: ChunkJob): void {
     const kind = random();
     if (!inReach(job, m) || crowded) continue;
     const x = columnOf(job, m);
-    const y = lineOf(job, m) - 6 * size;
+    const y = lineOfRoad(job, m) - 6 * size;
     if (kind < 0.5) drawLeafTree(job.sheet.context, x, y, height, tone);
     else {
       drawConifer(job.sheet.context, x, y, height * 1.05, tone);
@@ -113,7 +114,7 @@ function paintPost(job: ChunkJob, distanceM: number, heightPx: number): void {
   const { context } = job.sheet;
   const size = job.layout.propScale;
   const x = columnOf(job, distanceM);
-  const y = lineOf(job, distanceM) - 2 * size;
+  const y = lineOfRoad(job, distanceM) - 2 * size;
   const tall = heightPx * size;
   const wide = 9 * size;
   polygon(
@@ -135,7 +136,7 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
   const { context } = job.sheet;
   const size = Math.max(0.8, job.layout.propScale);
   const x = columnOf(job, footM);
-  const y = lineOf(job, footM) - 2;
+  const y = lineOfRoad(job, footM) - 2;
   context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
   context.fillRect(x - 4 * size, y - 74 * size, 8 * size, 78 * size);
   const wide = (steepestRatio >= 0.095 ? 96 : 82) * size;
@@ -171,7 +172,7 @@ function paintStopBoard(job: ChunkJob, lineM: number): void {
   const { context } = job.sheet;
   const size = Math.max(0.8, job.layout.propScale);
   const x = columnOf(job, lineM) + 16 * size;
-  const y = lineOf(job, lineM + 0.7) - 2;
+  const y = lineOfRoad(job, lineM + 0.7) - 2;
   context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
   context.fillRect(x - 3.5 * size, y - 74 * size, 7 * size, 78 * size);
   for (const [radius, tone] of [
@@ -198,7 +199,7 @@ function paintFinish(job: ChunkJob): void {
   const { context } = job.sheet;
   const size = job.layout.propScale;
   const x = columnOf(job, job.course.lengthM);
-  const y = lineOf(job, job.course.lengthM) - 2;
+  const y = lineOfRoad(job, job.course.lengthM) - 2;
   const wide = 92 * size;
   context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
   context.fillRect(x - wide / 2 - 3 * size, y - 176 * size, 7 * size, 180 * size);

@@ -7,7 +7,7 @@ import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { HeadView } from './head.ts';
 import type { Spot } from './legs.ts';
-import type { Place } from './place.ts';
+import type { ScenePlace } from './place.ts';
 import type { LegPose, Pose } from './pose.ts';
 import { paintSide, paintTrunk, type SidePieces } from './riderPieces.ts';
 import type { Sprite } from './sprite.ts';
@@ -36,13 +36,13 @@ export class RiderView {
   }
 
   /** Limbs on the far side, drawn before the bike. */
-  drawFar(context: Context, place: Place, pose: Pose): void {
+  drawFar(context: Context, place: ScenePlace, pose: Pose): void {
     this.#drawArm(context, place, pose, this.#far, FAR_ARM_X, FAR_ARM_Y);
     this.#drawLeg(context, place, pose.far, pose.hip, this.#far);
   }
 
   /** Trunk, near leg, head and near arm, drawn after the bike. */
-  drawNear(context: Context, place: Place, pose: Pose): void {
+  drawNear(context: Context, place: ScenePlace, pose: Pose): void {
     const { torso } = this.#body;
     const { hip, shoulder } = pose;
     const alongX = (shoulder.x - hip.x) / torso;
@@ -55,7 +55,7 @@ export class RiderView {
     this.#drawArm(context, place, pose, this.#near, 0, 0);
   }
 
-  #drawLeg(context: Context, place: Place, leg: LegPose, hip: Readonly<Spot>, pieces: SidePieces): void {
+  #drawLeg(context: Context, place: ScenePlace, leg: LegPose, hip: Readonly<Spot>, pieces: SidePieces): void {
     const { thigh, shank } = this.#body;
     place.turn(context, leg.pedal.x, leg.pedal.y, leg.toeDownRad);
     pieces.foot.draw(context);
@@ -63,7 +63,7 @@ export class RiderView {
     bone(context, place, hip, leg.knee, thigh, 0, 0, pieces.thigh);
   }
 
-  #drawArm(context: Context, place: Place, pose: Pose, pieces: SidePieces, x: number, y: number): void {
+  #drawArm(context: Context, place: ScenePlace, pose: Pose, pieces: SidePieces, x: number, y: number): void {
     const { upperArm, forearm } = this.#body;
     bone(context, place, pose.elbow, pose.hand, forearm, x, y, pieces.forearm);
     bone(context, place, pose.shoulder, pose.elbow, upperArm, x, y, pieces.upperArm);
@@ -73,7 +73,7 @@ export class RiderView {
 /** Lays a piece painted `length` long from one joint to the next, both moved by (x, y). */
 function bone(
   context: Context,
-  place: Place,
+  place: ScenePlace,
   from: Readonly<Spot>,
   to: Readonly<Spot>,
   length: number,

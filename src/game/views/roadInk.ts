@@ -3,7 +3,7 @@
  * separate chunks meets without a seam and its density is the gradient. Pure numbers.
  */
 import type { Course } from '../../core/course/types.ts';
-import { sampleAt } from './layout.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 
 /** Strokes per pixel of road for each unit of slope: 10 % gives one stroke every 6 pixels. */
 const STROKES_PER_PX = 1.66;

@@ -12,8 +12,8 @@ import {
   finish,
   layGrain,
   mix,
-  type Picture,
-  type Sheet,
+  type SheetPicture,
+  type PaintSheet,
   snap,
   withAlpha,
 } from '../paint/sheet.ts';
@@ -25,8 +25,8 @@ const CLOUD_TILE_PX = 1792;
 
 /** Draws sky and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
 export class Sky {
-  readonly #sky: Picture;
-  readonly #clouds: Picture;
+  readonly #sky: SheetPicture;
+  readonly #clouds: SheetPicture;
   readonly #drift: boolean;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
@@ -52,7 +52,7 @@ export class Sky {
   }
 }
 
-function paintSky(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
+function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {
   const sheet = createSheet(layout.width, layout.height, Math.min(layout.deviceScale, 1.5));
   const { context } = sheet;
   const gradient = context.createLinearGradient(0, 0, 0, layout.groundY);
@@ -83,7 +83,7 @@ function paintSky(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
   return sheet;
 }
 
-function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): Sheet {
+function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {
   const height = Math.round(layout.groundY * 0.72);
   const sheet = createSheet(CLOUD_TILE_PX, height, 1);
   const random = seededStream(scenery.seed + 5);
@@ -102,7 +102,14 @@ function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): Sheet 
 }
 
 /** A cloud cut from one strip: flat below, lobes above, with a second thinner strip tucked behind. */
-function paintCloud(sheet: Sheet, palette: Palette, x: number, y: number, size: number, lobes: number): void {
+function paintCloud(
+  sheet: PaintSheet,
+  palette: Palette,
+  x: number,
+  y: number,
+  size: number,
+  lobes: number,
+): void {
   const { context } = sheet;
   for (const front of [false, true]) {
     const shift = front ? 0 : size * 0.7;

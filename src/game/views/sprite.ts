@@ -2,7 +2,7 @@
  * A piece drawn once in metres and laid into frames afterwards, wherever the context's own transform puts it.
  * For parts of bike, rider and dog that keep their shape.
  */
-import { createSheet, finish, type Picture, type Sheet } from '../paint/sheet.ts';
+import { createSheet, finish, type SheetPicture, type PaintSheet } from '../paint/sheet.ts';
 
 /** A painted piece that knows where it belongs. */
 export interface Sprite {
@@ -11,13 +11,13 @@ export interface Sprite {
 }
 
 class PaintedSprite implements Sprite {
-  readonly #picture: Picture;
+  readonly #picture: SheetPicture;
   readonly #left: number;
   readonly #top: number;
   readonly #width: number;
   readonly #height: number;
 
-  constructor(picture: Picture, left: number, top: number, width: number, height: number) {
+  constructor(picture: SheetPicture, left: number, top: number, width: number, height: number) {
     this.#picture = picture;
     this.#left = left;
     this.#top = top;
@@ -37,7 +37,7 @@ export function paintSprite(
   width: number,
   height: number,
   pxPerM: number,
-  paint: (context: CanvasRenderingContext2D, sheet: Sheet) => void,
+  paint: (context: CanvasRenderingContext2D, sheet: PaintSheet) => void,
 ): Sprite {
   const sheet = createSheet(width, height, pxPerM);
   const { context, canvas } = sheet;
@@ -55,7 +55,7 @@ export function paintLimb(
   length: number,
   halfWidth: number,
   pxPerM: number,
-  paint: (context: CanvasRenderingContext2D, sheet: Sheet) => void,
+  paint: (context: CanvasRenderingContext2D, sheet: PaintSheet) => void,
 ): Sprite {
   return paintSprite(-halfWidth, -halfWidth, length + halfWidth * 2, halfWidth * 2, pxPerM * FINER, paint);
 }

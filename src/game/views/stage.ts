@@ -5,8 +5,8 @@
 import { oval } from '../paint/pen.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
-import { createSheet, finish, type Picture } from '../paint/sheet.ts';
-import type { Quality } from '../engine/quality.ts';
+import { createSheet, finish, type SheetPicture } from '../paint/sheet.ts';
+import type { PictureQuality } from '../engine/quality.ts';
 import type { Look, Scenery } from '../engine/types.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
@@ -17,7 +17,7 @@ import { Grass } from './grass.ts';
 import { Ground } from './ground.ts';
 import { Hills } from './hills.ts';
 import { Camera, type Layout } from './layout.ts';
-import { Place } from './place.ts';
+import { ScenePlace } from './place.ts';
 import { Poser } from './pose.ts';
 import { RiderView } from './rider.ts';
 import { Sky } from './sky.ts';
@@ -43,10 +43,10 @@ export class Stage {
   readonly #bike: BikeView;
   readonly #rider: RiderView;
   readonly #poser: Poser;
-  readonly #contact: Picture;
+  readonly #contact: SheetPicture;
   readonly #dog: DogView | null;
   readonly #startHeightM: number;
-  readonly #place = new Place();
+  readonly #place = new ScenePlace();
   #slopeRad = 0;
   #ready = false;
 
@@ -101,7 +101,7 @@ export class Stage {
     this.#dog?.update(frame, elapsedS);
   }
 
-  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: Quality): void {
+  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: PictureQuality): void {
     const layout = this.#layout;
     const camera = this.#camera;
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
@@ -173,7 +173,7 @@ export class Stage {
 }
 
 /** The soft shadow under both wheels; longer to the left in the evening. */
-function paintContact(layout: Layout, evening: boolean): Picture {
+function paintContact(layout: Layout, evening: boolean): SheetPicture {
   const sheet = createSheet(220, 20, layout.deviceScale);
   const { context } = sheet;
   const gradient = context.createRadialGradient(110, 10, 2, 110, 10, 104);

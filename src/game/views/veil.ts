@@ -11,8 +11,8 @@ import {
   finish,
   layGrain,
   mix,
-  type Picture,
-  type Sheet,
+  type SheetPicture,
+  type PaintSheet,
   withAlpha,
 } from '../paint/sheet.ts';
 import type { Scenery } from '../engine/types.ts';
@@ -23,8 +23,8 @@ const STEP_PX = 46;
 /** Hides what the rider cannot see yet. */
 export class Veil {
   readonly #mist: boolean;
-  readonly #first: Picture;
-  readonly #second: Picture;
+  readonly #first: SheetPicture;
+  readonly #second: SheetPicture;
   #edgeM = Number.POSITIVE_INFINITY;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery) {
@@ -75,7 +75,7 @@ export class Veil {
 }
 
 /** One bush of the hedge: a tall folded lobe with a few cut leaves. */
-function paintHedge(layout: Layout, palette: Palette, seed: number): Sheet {
+function paintHedge(layout: Layout, palette: Palette, seed: number): PaintSheet {
   const size = layout.propScale;
   const sheet = createSheet(150 * size, 268 * size, Math.min(layout.deviceScale, 1.5));
   const { context } = sheet;
@@ -118,7 +118,7 @@ function paintHedge(layout: Layout, palette: Palette, seed: number): Sheet {
 }
 
 /** Torn sheets of tissue, one over the other, until nothing shows through. */
-function paintTissue(layout: Layout, palette: Palette): Sheet {
+function paintTissue(layout: Layout, palette: Palette): PaintSheet {
   const width = layout.width;
   const sheet = createSheet(width, layout.height, 1);
   const { context } = sheet;

@@ -4,12 +4,12 @@
  */
 import type { Palette } from '../paint/palette.ts';
 import { drawChurch, drawConifer, drawHouse, drawLeafTree, drawPoplar } from '../paint/plants.ts';
-import { castShadow, dropShadow, mix, type Sheet } from '../paint/sheet.ts';
+import { castShadow, dropShadow, mix, type PaintSheet } from '../paint/sheet.ts';
 import type { Layout } from './layout.ts';
 
 /** Trees standing on the crest, half hidden behind it. */
 export function paintWoods(
-  sheet: Sheet,
+  sheet: PaintSheet,
   layout: Layout,
   random: () => number,
   crestY: (x: number) => number,
@@ -32,7 +32,7 @@ export function paintWoods(
 
 /** Trees in front of the lower folds, in small groups. */
 export function paintGrove(
-  sheet: Sheet,
+  sheet: PaintSheet,
   layout: Layout,
   random: () => number,
   crestY: (x: number) => number,
@@ -57,7 +57,7 @@ export function paintGrove(
 }
 
 function plantWrapped(
-  sheet: Sheet,
+  sheet: PaintSheet,
   x: number,
   footY: (x: number) => number,
   height: number,
@@ -77,7 +77,7 @@ function plantWrapped(
 
 /** Houses round a church on the crest. */
 export function paintVillage(
-  sheet: Sheet,
+  sheet: PaintSheet,
   layout: Layout,
   random: () => number,
   crestY: (x: number) => number,

@@ -7,7 +7,7 @@ import { isTooDeep } from '../../core/math/measure.ts';
 import { databaseUrl, type SharedAddress, type SharedProblem } from '../sharedTypes.ts';
 
 /** An answer, or why there is none. */
-export type Answer =
+export type StoreAnswer =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: SharedProblem; readonly status: number };
 
@@ -15,14 +15,14 @@ export type Answer =
 export type Fetch = (url: string, init: RequestInit) => Promise<Response>;
 
 /** A question. `path` is what stands behind the database, encoded. */
-export interface Question {
+interface Question {
   readonly method: 'GET' | 'POST' | 'PUT';
   readonly path: string;
   readonly body?: unknown;
 }
 
 /** Asks once. Never rejects. */
-export async function ask(address: SharedAddress, question: Question, fetch: Fetch): Promise<Answer> {
+export async function ask(address: SharedAddress, question: Question, fetch: Fetch): Promise<StoreAnswer> {
   const base = databaseUrl(address);
   if (base === null) return { ok: false, problem: 'bad-address', status: 0 };
   const { method, path, body } = question;
@@ -46,7 +46,7 @@ export async function ask(address: SharedAddress, question: Question, fetch: Fet
   }
 }
 
-function readJson(text: string): Answer {
+function readJson(text: string): StoreAnswer {
   try {
     const value = JSON.parse(text) as unknown;
     if (!isTooDeep(value, LIMITS.store.deep.most)) return { ok: true, value };

@@ -2,7 +2,7 @@
  * Sends pieces to a shared store until all of them are there: several at once, one by one where that is refused,
  * again after a growing pause where the store is away. A piece that is there already counts as sent.
  */
-import { type Answer, ask, type Fetch } from './http.ts';
+import { type StoreAnswer, ask, type Fetch } from './http.ts';
 import {
   passes,
   type SharedAddress,
@@ -29,8 +29,8 @@ export interface SendTools {
 const MOST_AT_ONCE = 50;
 const MOST_CHARACTERS = 700_000;
 /** Pauses between tries (ms): doubled from the first to the longest. */
-export const FIRST_PAUSE_MS = 1_000;
-export const LONGEST_PAUSE_MS = 60_000;
+const FIRST_PAUSE_MS = 1_000;
+const LONGEST_PAUSE_MS = 60_000;
 
 /** What came of one try with some pieces. */
 interface Tried {
@@ -40,7 +40,7 @@ interface Tried {
 }
 
 /** Which store a progress is about; a new password is still the same store. */
-export function storeName({ url, database }: SharedAddress): string {
+function storeName({ url, database }: SharedAddress): string {
   return `${url.trim().replace(/\/+$/, '')}/${database}`;
 }
 
@@ -156,7 +156,7 @@ async function putOne(address: SharedAddress, piece: SharedPiece, fetch: Fetch):
   return readPut(answer, piece.id);
 }
 
-function readPut(answer: Answer, id: string): Tried {
+function readPut(answer: StoreAnswer, id: string): Tried {
   const there = { there: [id], refused: [], problem: null };
   if (answer.ok) {
     const said = answer.value as { readonly ok?: unknown } | null;

@@ -5,7 +5,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { type BikeFrame, frameOfBike, type Point, pitchRadiusMm } from './frame.ts';
+import { type BikeFrame, frameOfBike, type Point, toothedRadiusMm } from './frame.ts';
 
 /** `M x y L x y …` through points. */
 export function pathThrough(points: readonly Point[]): string {
@@ -41,7 +41,7 @@ function Cluster({ at, teeth }: { at: Point; teeth: readonly number[] }): JSX.El
     <g transform={`translate(${at[0].toFixed(1)} ${at[1].toFixed(1)})`}>
       {shown.map((count, i) => (
         <circle
-          r={pitchRadiusMm(count)}
+          r={toothedRadiusMm(count)}
           fill={i % 2 === 0 ? 'var(--sand)' : 'var(--paper-shade)'}
           stroke="var(--ink)"
           stroke-width="7"
@@ -54,8 +54,8 @@ function Cluster({ at, teeth }: { at: Point; teeth: readonly number[] }): JSX.El
 
 /** Upper and lower run of the chain, round the biggest ring and a middle sprocket. */
 function chainPath(bike: Bike, frame: BikeFrame): string {
-  const ring = pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 36);
-  const sprocket = pitchRadiusMm(bike.sprocketsTeeth[Math.floor(bike.sprocketsTeeth.length / 2)] ?? 18);
+  const ring = toothedRadiusMm(bike.chainringsTeeth.at(-1) ?? 36);
+  const sprocket = toothedRadiusMm(bike.sprocketsTeeth[Math.floor(bike.sprocketsTeeth.length / 2)] ?? 18);
   const [x, y] = frame.rear;
   return `M${x} ${y - sprocket}L0 ${-ring}M0 ${ring}L${x + 22} ${y + sprocket + 62}`;
 }

@@ -26,7 +26,7 @@ export interface BikeFrame {
 const CHAIN_PITCH_MM = 12.7;
 
 /** Radius of a wheel with so many teeth on a half-inch chain (mm). */
-export function pitchRadiusMm(teeth: number): number {
+export function toothedRadiusMm(teeth: number): number {
   return (CHAIN_PITCH_MM * teeth) / (2 * PI);
 }
 

@@ -6,7 +6,7 @@ import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/group/nickna
 import { ANIMAL_SHAPES } from '../../../src/features/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/features/clinic/animal.tsx';
 import { BOARDS } from '../../../src/features/clinic/findings.ts';
-import { nameOf, remarkOf } from '../../../src/features/clinic/say.ts';
+import { nameOf, rideRemark } from '../../../src/features/clinic/say.ts';
 import { after } from '../../../src/features/clinic/session.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { clinicWords as words } from '../../../src/features/clinic/words.ts';
@@ -134,7 +134,7 @@ describe('names and remarks', () => {
       firstShiftBeforeFootM: number | null,
       timing: 'too-late' | 'too-early' | 'about-right',
     ) =>
-      remarkOf(
+      rideRemark(
         {
           ...record,
           pitches: credits.map((creditPercent) => ({

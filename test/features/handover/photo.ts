@@ -4,7 +4,7 @@
  */
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { type Code, QUIET_ZONE } from '../../../src/features/handover/code.ts';
-import type { Picture } from '../../../src/features/handover/light.ts';
+import type { CameraPicture } from '../../../src/features/handover/light.ts';
 
 /** How a picture is taken. */
 export interface Shot {
@@ -26,7 +26,7 @@ export interface Shot {
 const FINE = 3;
 
 /** The picture. */
-export function photo(code: Code, shot: Shot, seed = 1): Picture {
+export function photo(code: Code, shot: Shot, seed = 1): CameraPicture {
   const { squarePx, angleDeg = 0, blurPx = 0, noise = 0 } = shot;
   const angle = (angleDeg * Math.PI) / 180;
   const sheet = (code.size + 2 * QUIET_ZONE) * squarePx;

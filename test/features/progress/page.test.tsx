@@ -1,5 +1,5 @@
 /** The progress page: what is compared and what is not, what is said of it, and the three ways with what is kept. */
-import { Kept } from '../../../src/ui/kept.tsx';
+import { KeptSection } from '../../../src/ui/kept.tsx';
 import type { KeptResult } from '../../../src/core/coach/results.ts';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
@@ -55,7 +55,7 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     rides,
     unmarked: [],
     health: null,
-    kept: <Kept services={services} rides={rides.length} />,
+    kept: <KeptSection services={services} rides={rides.length} />,
     bikeName: (id) => `bike ${id}`,
     onCheckRide: (audience) => calls.push(`check ${audience}`),
     words,

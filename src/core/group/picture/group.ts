@@ -4,7 +4,7 @@
  * holds no names, no devices and no ids. Works from marks alone; with re-marked rides it also draws lines.
  */
 import { CHANCE_POINTS } from '../../coach/progress.ts';
-import { caughtPitch, type PitchPicture, pitchPictures } from './groupPitches.ts';
+import { caughtPitch, type GroupPitch, pitchPictures } from './groupPitches.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import type { RideRecord } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
@@ -20,14 +20,14 @@ export interface RoadPicture {
   readonly riders: number;
   readonly totals: Spread | null;
   readonly timing: TimingShares;
-  readonly pitches: readonly PitchPicture[];
+  readonly pitches: readonly GroupPitch[];
   /** Index of the pitch that caught most riders, or null if none caught anybody. */
   readonly caughtPitch: number | null;
-  readonly strip: Strip | null;
+  readonly strip: GroupLines | null;
 }
 
 /** Lines over the road, and what they have in common. */
-export interface Strip {
+export interface GroupLines {
   readonly lengthM: number;
   readonly stepM: number;
   /** In an order that does not tell who rode. */
@@ -110,7 +110,7 @@ function roadPicture(rides: readonly GroupRide[]): RoadPicture {
   };
 }
 
-function stripOf(rides: readonly GroupRide[], references: readonly RoadReference[]): Strip | null {
+function stripOf(rides: readonly GroupRide[], references: readonly RoadReference[]): GroupLines | null {
   const first = references[0];
   const lines = rides.flatMap((ride) => (ride.line === null ? [] : [ride.line]));
   if (first === undefined || lines.length === 0) return null;

@@ -11,7 +11,7 @@ import { type Spread, spreadOf } from './spread.ts';
 export const CAUGHT_BELOW_PERCENT = 70;
 
 /** One pitch. Places are null where no ride was ridden again. */
-export interface PitchPicture {
+export interface GroupPitch {
   readonly index: number;
   readonly footM: number | null;
   readonly endM: number | null;
@@ -31,13 +31,13 @@ export interface PitchPicture {
 }
 
 /** Pictures of all pitches of a road. */
-export function pitchPictures(rides: readonly GroupRide[], reference: RoadReference | null): PitchPicture[] {
+export function pitchPictures(rides: readonly GroupRide[], reference: RoadReference | null): GroupPitch[] {
   const count = rides.reduce((most, ride) => Math.max(most, ride.record.pitches.length), 0);
   return Array.from({ length: count }, (_, index) => pitchPicture(rides, index, reference));
 }
 
 /** The pitch that caught most riders; of equals the one with more rides, then the lower credit, then the first. */
-export function caughtPitch(pitches: readonly PitchPicture[]): number | null {
+export function caughtPitch(pitches: readonly GroupPitch[]): number | null {
   const caught = pitches.filter((pitch) => pitch.caughtRiders > 0);
   const [worst] = [...caught].sort(
     (a, b) =>
@@ -53,7 +53,7 @@ function pitchPicture(
   rides: readonly GroupRide[],
   index: number,
   reference: RoadReference | null,
-): PitchPicture {
+): GroupPitch {
   const riders = new Set<string>();
   const caughtRiders = new Set<string>();
   const credits: number[] = [];

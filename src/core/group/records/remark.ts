@@ -69,7 +69,7 @@ export interface RoadReference {
 }
 
 /** A pitch, and where the best ride first shifts for it (m before the foot, null without a shift). */
-export interface ReferencePitch {
+interface ReferencePitch {
   readonly footM: number;
   readonly endM: number;
   readonly steepestRatio: number;
@@ -95,7 +95,7 @@ interface Prepared {
 const KEPT_PLANS = 12;
 
 /** Finds the level of a record; its own seed and aids do not matter. */
-export type FindRoad = (record: RideRecord) => Level | undefined;
+type FindRoad = (record: RideRecord) => Level | undefined;
 
 /** A remarker for records of one version of the game. */
 export function createRemarker(find: FindRoad, version: string): Remarker {
