@@ -40,7 +40,7 @@ declare global {
 }
 
 /** What a session needs. */
-interface SessionOptions {
+export interface SessionOptions {
   readonly places: RidePlaces;
   readonly level: Level;
   /** Address of this ride, handed on with the result. */
