@@ -4,7 +4,7 @@
  */
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { clearAll, databaseAccess, type StoreAccess, STORES } from './access.ts';
-import { Fault, faultWhileUsing, isFull, isLost, within } from './faults.ts';
+import { Fault, faultWhileUsing, isFull, isLost, inTime } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
 /** A transaction may take this many times as long as opening before it counts as hanging. */
@@ -67,7 +67,7 @@ export function createConnection(options: OpenerOptions): Connection {
 function transact<T>(database: IDBPDatabase, mode: Mode, work: Work<T>, limitMs: number): Promise<T> {
   // `strict`: completed means on the disk, not in a buffer. Browsers that do not know it ignore it.
   const transaction = database.transaction([...STORES], mode, { durability: 'strict' });
-  return within(finish(transaction, work), limitMs, () => {
+  return inTime(finish(transaction, work), limitMs, () => {
     abort(transaction);
     return new Fault('hangs');
   });

@@ -5,10 +5,18 @@ import type { Level } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import type { StoreAccess } from './access.ts';
-import { CORRUPT, type Reading, readShaped } from './ladder.ts';
+import { CORRUPT, type StoredReading, readShaped } from './ladder.ts';
 import { answerOf, type Room } from './room.ts';
-import { type Kept, READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
-import type { KeptSettings, OwnLevel, Piece, RecordsNow, SaveAnswer, Storage, StoreName } from './types.ts';
+import { type KeptThings, READERS, recordKey, SETTINGS_KEY } from './shapes.ts';
+import type {
+  KeptSettings,
+  OwnLevel,
+  StoredPiece,
+  RecordsNow,
+  SaveAnswer,
+  Storage,
+  StoreName,
+} from './types.ts';
 
 type Documents = Pick<
   Storage,
@@ -108,7 +116,7 @@ async function changeRecords(
   const written = await room.vault.change(async (access, inDatabase) => {
     const change = await work(recordsOn(access, inDatabase));
     if (change === null) return null;
-    const pieces: Piece[] = [];
+    const pieces: StoredPiece[] = [];
     for (const record of change.put ?? []) {
       const reading = readThing('records', { ...record, savedAtMs: room.nowMs() });
       if (!reading.ok) {
@@ -158,7 +166,7 @@ async function keep(
 }
 
 /** Read as it would be read later: what could not be read back must not count as kept. */
-function readThing<S extends StoreName>(store: S, value: unknown): Reading<Kept[S]> {
+function readThing<S extends StoreName>(store: S, value: unknown): StoredReading<KeptThings[S]> {
   if (isTooDeep(value, LIMITS.copy.deep.most)) return CORRUPT;
   return READERS[store](JSON.parse(JSON.stringify(value)));
 }

@@ -4,7 +4,7 @@
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import { READERS } from './shapes.ts';
-import type { Piece, RideResult } from './types.ts';
+import type { StoredPiece, StoredResult } from './types.ts';
 
 /** What is to be done. */
 export type MergeDecision =
@@ -20,7 +20,7 @@ interface Timed {
 }
 
 /** Decides between what is there (`undefined` for nothing) and what comes. */
-export function decideMerge(piece: Piece, existing: unknown): MergeDecision {
+export function decideMerge(piece: StoredPiece, existing: unknown): MergeDecision {
   if (existing === undefined) return { kind: 'put', value: piece.value, aside: false };
   const there = READERS[piece.store](existing);
   if (!there.ok)
@@ -29,7 +29,7 @@ export function decideMerge(piece: Piece, existing: unknown): MergeDecision {
       : { kind: 'put', value: piece.value, aside: true };
   const same = canonicalJson(there.value) === canonicalJson(piece.value);
   if (piece.store === 'rides' || piece.store === 'results')
-    return same ? { kind: 'already' } : settleRide(there.value as RideResult, piece.value as RideResult);
+    return same ? { kind: 'already' } : settleRide(there.value as StoredResult, piece.value as StoredResult);
   const old = there.value as Timed;
   const next = piece.value as Timed;
   if (piece.mine) return settleMine(old, next);
@@ -37,7 +37,7 @@ export function decideMerge(piece: Piece, existing: unknown): MergeDecision {
 }
 
 /** The same ride with marks takes the place of the one without, whichever comes first. */
-function settleRide(old: RideResult, next: RideResult): MergeDecision {
+function settleRide(old: StoredResult, next: StoredResult): MergeDecision {
   const both = [old.standing, next.standing].toSorted().join();
   if (both !== 'marked,to-mark' || canonicalJson(unmarked(old)) !== canonicalJson(unmarked(next)))
     return { kind: 'refused', code: 'differs' };
@@ -50,10 +50,10 @@ const MARKED_LATER: readonly string[] = [
   'total',
   'marks',
   'passed',
-] satisfies readonly (keyof RideResult)[];
+] satisfies readonly (keyof StoredResult)[];
 
 /** What marking leaves as it is. */
-function unmarked(ride: RideResult): object {
+function unmarked(ride: StoredResult): object {
   return Object.fromEntries(Object.entries(ride).filter(([name]) => !MARKED_LATER.includes(name)));
 }
 

@@ -5,7 +5,7 @@
  */
 import { type IDBPDatabase, wrap } from 'idb';
 import { STORES } from './access.ts';
-import { Fault, faultWhileOpening, within } from './faults.ts';
+import { Fault, faultWhileOpening, inTime } from './faults.ts';
 
 export const DATABASE_NAME = 'before-the-hill';
 /** Rises only when a store is added; shapes of records climb their own ladders. */
@@ -84,7 +84,7 @@ export function createOpener(options: OpenerOptions): Opener {
         // Given up once, it is not waited for again: the rider has already been told.
         return mine.givenUp
           ? await Promise.reject(late())
-          : await within(mine.attempt.answer, options.timeoutMs, late);
+          : await inTime(mine.attempt.answer, options.timeoutMs, late);
       } catch (error) {
         throw faultWhileOpening(error);
       }

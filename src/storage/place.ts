@@ -4,10 +4,10 @@
 import { hashJson } from '../core/math/hash.ts';
 import type { StoreAccess } from './access.ts';
 import { decideMerge } from './mergePolicy.ts';
-import type { Piece } from './types.ts';
+import type { StoredPiece } from './types.ts';
 
 /** What became of a piece. */
-export type Outcome =
+export type PlaceOutcome =
   | 'added'
   | 'already'
   | 'newer-version'
@@ -16,14 +16,17 @@ export type Outcome =
   | 'deleted';
 
 /** Puts pieces in their places, in order. */
-export async function placeAll(access: StoreAccess, pieces: readonly Piece[]): Promise<readonly Outcome[]> {
-  const outcomes: Outcome[] = [];
+export async function placeAll(
+  access: StoreAccess,
+  pieces: readonly StoredPiece[],
+): Promise<readonly PlaceOutcome[]> {
+  const outcomes: PlaceOutcome[] = [];
   for (const piece of pieces) outcomes.push(await place(access, piece));
   return outcomes;
 }
 
 /** Puts one piece in its place, or says why it does not belong there. */
-export async function place(access: StoreAccess, piece: Piece): Promise<Outcome> {
+async function place(access: StoreAccess, piece: StoredPiece): Promise<PlaceOutcome> {
   // A result alone adds nothing to a whole ride.
   if (piece.store === 'results' && (await access.get('rides', piece.key)) !== undefined) return 'already';
   const existing = await access.get(piece.store, piece.key);

@@ -5,10 +5,10 @@
  * is written, removed and brought back is decided by the vault.
  */
 import { canonicalJson } from '../core/math/hash.ts';
-import { Fault, within } from './faults.ts';
+import { Fault, inTime } from './faults.ts';
 import { READERS } from './shapes.ts';
 import { OWN_PREFIX } from './localBackup.ts';
-import type { Piece, StoreName } from './types.ts';
+import type { StoredPiece, StoreName } from './types.ts';
 
 const CACHE = `${OWN_PREFIX}second-copy`;
 /** Addresses that no site has; nothing is ever fetched from them. */
@@ -38,7 +38,7 @@ export interface SecondCopy {
   /** What is there; null where there is no such place. */
   places(): Promise<readonly Place[] | null>;
   /** What is at these places and can be read, as pieces for the database. */
-  pieces(places: readonly Place[]): Promise<readonly Piece[]>;
+  pieces(places: readonly Place[]): Promise<readonly StoredPiece[]>;
 }
 
 /** Whether a place has a second copy. */
@@ -52,7 +52,7 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
   const soon = async <T>(promise: Promise<T>): Promise<T> => {
     let hangs = false;
     try {
-      return await within(promise, limitMs, () => {
+      return await inTime(promise, limitMs, () => {
         hangs = true;
         return new Fault('hangs');
       });
@@ -111,7 +111,7 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
         (await cache.keys()).flatMap(({ url }) => placeAt(new URL(url).pathname) ?? []),
       ),
     async pieces(places) {
-      const all: Piece[] = [];
+      const all: StoredPiece[] = [];
       for (const place of places) {
         const value = await attempt<unknown>(null, null, async (cache) =>
           (await cache.match(addressOf(place)))?.json(),

@@ -7,11 +7,11 @@ import { type Connection, createConnection } from './connection.ts';
 import { type StoreAccess, type MemoryAccess, memoryAccess } from './access.ts';
 import { Fault } from './faults.ts';
 import type { OpenerOptions } from './opener.ts';
-import { type Outcome, placeAll } from './place.ts';
+import { type PlaceOutcome, placeAll } from './place.ts';
 import { COPIED_STORES, isCopied, type Place, type SecondCopy } from './secondCopy.ts';
 import { decideMerge } from './mergePolicy.ts';
 import { keyOf } from './shapes.ts';
-import type { Piece, ProblemCode, StoreName } from './types.ts';
+import type { StoredPiece, ProblemCode, StoreName } from './types.ts';
 
 export const STORES: readonly StoreName[] = ['rides', 'results', 'levels', 'settings', 'records'];
 
@@ -20,7 +20,7 @@ export type Contents = Readonly<Record<StoreName, ReadonlyMap<string, unknown>>>
 
 /** Answer to writing: `code` is null where database and second copy have it, else all of it is in memory. */
 export interface Written {
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly PlaceOutcome[];
   readonly code: ProblemCode | null;
 }
 
@@ -28,13 +28,13 @@ export interface Written {
 export type Plan = (
   access: StoreAccess,
   inDatabase: boolean,
-) => Promise<{ readonly pieces: readonly Piece[]; readonly drop: readonly Place[] } | null>;
+) => Promise<{ readonly pieces: readonly StoredPiece[]; readonly drop: readonly Place[] } | null>;
 
 /** The vault. No method rejects. */
 export interface Vault {
   /** Opens the database and brings back what only the second copy has, then these pieces. */
-  open(pieces: readonly Piece[]): Promise<Written>;
-  write(pieces: readonly Piece[]): Promise<Written>;
+  open(pieces: readonly StoredPiece[]): Promise<Written>;
+  write(pieces: readonly StoredPiece[]): Promise<Written>;
   /** Puts and removes what `plan` answers, in one transaction with what it looks at; null where it answers null. */
   change(plan: Plan): Promise<Written | null>;
   /** Removes for good; null when done. */
@@ -164,12 +164,12 @@ function readings({ attempt, memory }: Inside): Pick<Vault, 'readAll' | 'readEve
 }
 
 /** Tries `work`; what did not work is in memory afterwards. What was asked before a deletion does not come after it. */
-async function orMemory<T extends readonly Outcome[] | null>(
+async function orMemory<T extends readonly PlaceOutcome[] | null>(
   inside: Inside,
   isDeleted: Deleted,
   work: () => Promise<T>,
   inMemory: () => Promise<T>,
-): Promise<{ readonly outcomes: T | readonly Outcome[]; readonly code: ProblemCode | null }> {
+): Promise<{ readonly outcomes: T | readonly PlaceOutcome[]; readonly code: ProblemCode | null }> {
   try {
     const outcomes = await work();
     await inside.bringOver();
@@ -207,7 +207,7 @@ async function changeTwice(
   secondCopy: SecondCopy,
   plan: Plan,
   isDeleted: Deleted,
-): Promise<readonly Outcome[] | null> {
+): Promise<readonly PlaceOutcome[] | null> {
   const planned = await connection.run('readonly', (access) => plan(access, true));
   if (planned === null) return null;
   const dropped = new Set<string>();
@@ -236,7 +236,7 @@ async function changeTwice(
 }
 
 /** A write that breaks off for want of room can cost the whole database at the next start of the browser. @throws Fault */
-async function makeSure(secondCopy: SecondCopy, pieces: readonly Piece[]): Promise<void> {
+async function makeSure(secondCopy: SecondCopy, pieces: readonly StoredPiece[]): Promise<void> {
   const bytes = pieces.reduce((sum, { value }) => sum + JSON.stringify(value).length, 0);
   if (pieces.length > 0 && (await secondCopy.hasRoom(bytes)) === false) throw new Fault('disk-full');
 }
@@ -259,9 +259,9 @@ async function copyEach(
 async function writeTwice(
   connection: Connection,
   secondCopy: SecondCopy,
-  pieces: readonly Piece[],
+  pieces: readonly StoredPiece[],
   isDeleted: Deleted,
-): Promise<readonly Outcome[]> {
+): Promise<readonly PlaceOutcome[]> {
   await makeSure(secondCopy, pieces);
   const { outcomes, values } = await connection.run('readwrite', async (access) => {
     const some = isDeleted() ? [] : pieces;

@@ -20,7 +20,7 @@ import { benchWords } from './words.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
 import { type Draft, levelEditor } from './levelEditor.ts';
-import { placeOf, selectionAt } from './fields.ts';
+import { placeOfProblem, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
 import { MorePanel } from './morePanel.tsx';
@@ -147,7 +147,7 @@ function Panels(
 /** Opens the thing a finding is about, puts the flag of the test ride before it, and gives its first field the focus. */
 function goTo(level: Level, path: string, fromM: number | null): void {
   const selection = selectionAt(path);
-  const place = selection === null ? null : placeOf(level, selection);
+  const place = selection === null ? null : placeOfProblem(level, selection);
   const atM = fromM ?? place?.fromM ?? null;
   levelEditor.change({
     ...(selection === null ? {} : { selection }),

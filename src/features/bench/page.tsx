@@ -16,7 +16,7 @@ import type { Send, State } from '../../state/store.ts';
 import { benchWords } from './words.ts';
 import { levelEditor, isUnsaved, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
-import { Home } from './home.tsx';
+import { BenchHome } from './home.tsx';
 import { keepDraft } from './keepDraft.ts';
 import { Opened, OpenedLink } from './opened.tsx';
 import { RoadImport } from './roadImport.tsx';
@@ -107,7 +107,7 @@ function Part(props: {
   if (file !== null) return <Opened {...opened} result={file} onLeave={() => setFile(null)} />;
   return (
     <>
-      <Home
+      <BenchHome
         {...{ levels, ownLevels, draft, services, send }}
         onDrop={() => setWaiting(() => () => levelEditor.close())}
         onOpen={askFirst}

@@ -8,7 +8,7 @@ import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
 import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
-import { fieldsOf, placeOf } from './fields.ts';
+import { fieldsOf, placeOfProblem } from './fields.ts';
 import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers } from './say.ts';
@@ -90,7 +90,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
 
 /** What is added comes to lie near what is selected. */
 function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
-  const place = selection === null ? null : placeOf(level, selection);
+  const place = selection === null ? null : placeOfProblem(level, selection);
   const nearM = place === null ? USUAL_PLACE_M : (place.fromM + place.toM) / 2;
   return (
     <fieldset class="adders">

@@ -11,13 +11,13 @@ import type { Machine } from '../../core/model/types.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
-import { type Field, fieldsOf, pieceStartM, placeOf } from './fields.ts';
+import { type LevelField, fieldsOf, pieceStartM, placeOfProblem } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';
 import { fieldValue, metric, pieceNumbers } from './say.ts';
 import { ShiftMarks } from './shiftMarks.tsx';
 import type { ReferenceRide } from './services.ts';
-import { useWidth } from './width.ts';
+import { useWidth } from '../../ui/useWidth.ts';
 
 const HEIGHT = 276;
 const TOP = 46;
@@ -38,7 +38,7 @@ export interface ProfileProps {
   readonly machine: Machine;
   readonly reference: ReferenceRide | null;
   readonly onSelect: (selection: Selection) => void;
-  readonly onField: (field: Field, value: number, gesture: string) => void;
+  readonly onField: (field: LevelField, value: number, gesture: string) => void;
   readonly onTryFrom: (atM: number) => void;
 }
 
@@ -46,7 +46,7 @@ type Across = (atM: number) => number;
 
 export function Profile(props: ProfileProps): JSX.Element {
   const { level, course, selection, reference } = props;
-  const { ref, width } = useWidth<HTMLDivElement>(960);
+  const [width, ref] = useWidth();
   // While a handle is dragged the scale stays, or the road would run away from the finger.
   const [heldPxPerM, setHeld] = useState<number | null>(null);
   const pxPerM = heldPxPerM ?? (width - 2 * SIDE) / course.lengthM;
@@ -162,7 +162,7 @@ function Selected(props: {
   readonly x: Across;
 }): JSX.Element | null {
   const { level, selection, x } = props;
-  const place = selection === null ? null : placeOf(level, selection);
+  const place = selection === null ? null : placeOfProblem(level, selection);
   if (place === null) return null;
   const left = x(place.fromM) - 1;
   return (

@@ -5,7 +5,7 @@
 import { blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import type { OutfitLook } from '../engine/types.ts';
-import type { Place } from './place.ts';
+import type { ScenePlace } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 
@@ -42,7 +42,7 @@ export class HeadView {
       : null;
   }
 
-  draw(context: Context, place: Place, pose: Pose): void {
+  draw(context: Context, place: ScenePlace, pose: Pose): void {
     const radius = this.#radius;
     const cos = Math.cos(pose.faceRad) * radius;
     const sin = Math.sin(pose.faceRad) * radius;

@@ -4,7 +4,7 @@
  */
 import { blot, oval } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
-import { castShadow, dropShadow, type Sheet } from '../paint/sheet.ts';
+import { castShadow, dropShadow, type PaintSheet } from '../paint/sheet.ts';
 import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
@@ -50,7 +50,7 @@ function taper(
 }
 
 /** The shadow near pieces throw on what lies under them, fallen to the lower right when the piece points `boneRad` down. */
-function throwShadow(sheet: Sheet, boneRad: number): void {
+function throwShadow(sheet: PaintSheet, boneRad: number): void {
   const x = 0.012;
   const y = 0.017;
   const cos = Math.cos(boneRad);
@@ -102,7 +102,13 @@ export function paintSide(body: BodyShape, tones: RiderTones, far: boolean, pxPe
 }
 
 /** Shin, the belly of the calf a little behind the bone, and a sock. */
-function paintShank(context: Context, sheet: Sheet, body: BodyShape, tones: RiderTones, far: boolean): void {
+function paintShank(
+  context: Context,
+  sheet: PaintSheet,
+  body: BodyShape,
+  tones: RiderTones,
+  far: boolean,
+): void {
   const { girth, shank } = body;
   const skin = far ? tones.skinDark : tones.skin;
   if (!far) throwShadow(sheet, 1.6);

@@ -4,7 +4,7 @@ import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { createLevelEditor, isUnsaved, type Selection } from '../../../src/features/bench/levelEditor.ts';
-import { fieldsOf, placeOf, selectionAt } from '../../../src/features/bench/fields.ts';
+import { fieldsOf, placeOfProblem, selectionAt } from '../../../src/features/bench/fields.ts';
 import {
   addPlaced,
   freeStretch,
@@ -89,8 +89,8 @@ describe('the numbers of what is selected', () => {
     const level = everything();
     expect(selectionAt('winds[0].toM')).toEqual({ list: 'winds', index: 0 });
     expect(selectionAt('title')).toBeNull();
-    expect(placeOf(level, { list: 'pieces', index: 1 })).toEqual({ fromM: 120, toM: 200 });
-    expect(placeOf(level, { list: 'pieces', index: 99 })).toBeNull();
+    expect(placeOfProblem(level, { list: 'pieces', index: 1 })).toEqual({ fromM: 120, toM: 200 });
+    expect(placeOfProblem(level, { list: 'pieces', index: 99 })).toBeNull();
   });
 });
 
