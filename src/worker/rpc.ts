@@ -148,7 +148,7 @@ export function connect<Service extends Methods<Service>>(
     if (one !== undefined) how(one);
   };
   const endAll = (error: Error): void => {
-    for (const id of [...waiting.keys()]) end(id, ({ reject }) => reject(error));
+    for (const id of waiting.keys()) end(id, ({ reject }) => reject(error));
   };
   const receive = (told: Told): void => {
     const one = waiting.get(told.id);
@@ -195,7 +195,7 @@ export function connect<Service extends Methods<Service>>(
     prepare: () => line.open(),
     close: () => {
       closed = true;
-      for (const id of [...waiting.keys()]) cancel(id);
+      for (const id of waiting.keys()) cancel(id);
       line.hangUp();
     },
   };

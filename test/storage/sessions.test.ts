@@ -6,7 +6,7 @@ import { hashJson } from '../../src/core/math/hash.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { createCarriedSessions, createOwnedSessions, NOTHING_CARRIED } from '../../src/storage/sessions.ts';
 import { madeUpRecord, planWith } from '../core/group/rides.ts';
-import { openWithoutDatabase, simpleStore } from './given.ts';
+import { openWithoutDatabase, simpleStore, without } from './given.ts';
 
 const plan = planWith();
 const saved = { plan, deviceId: 'this-one', round: startQueue(plan), startedAtMs: 1, feels: {} };
@@ -58,7 +58,7 @@ describe('rides marked on this device', () => {
   it('are none that came with a copy, even where it says so', async () => {
     const copy = await (await keepMine()).exportAll();
     expect(JSON.stringify(copy)).not.toContain('clinic-own');
-    const { checksum: _, ...rest } = copy;
+    const rest = without(copy, 'checksum');
     const note = { kind: 'clinic-own', id: mine.id, schema: 1, savedAtMs: 1 };
     const forged = {
       ...rest,
