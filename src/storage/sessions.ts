@@ -197,17 +197,25 @@ async function loadRecords(storage: Storage) {
 
 /** The sessions in a storage, for the tab that owns them. */
 export function createOwnedSessions(storage: Storage, owner: SessionOwner): OwnedSessions {
+  const token = recordOf(OWNER, OWNER, text.schema, owner.token);
+  /** Who stood in the database when our token could not be written over it; as long as they stand there, nobody else came. */
+  let notReplaced: { readonly by: string | null } | null = null;
   const change = async (
     work: (now: RecordsNow) => Promise<RecordChange> | RecordChange,
   ): Promise<boolean> => {
     if (!owner.isOwned()) return false;
     const answer = await storage.changeRecords(async (now) => {
       const there = await now.data(OWNER, OWNER, text);
+      if (there !== owner.token && now.inDatabase && notReplaced?.by === there) {
+        const wished = await work(now);
+        return { ...wished, put: [token, ...(wished.put ?? [])] };
+      }
       // None in the database: everything was deleted. None in memory: nobody else can be there.
       const isOurs = there === owner.token || (there === null && !now.inDatabase);
       return isOurs ? work(now) : null;
     });
     if (answer === null) owner.lose();
+    if (answer?.saved === true) notReplaced = null;
     return answer?.saved === true;
   };
   // Changes nothing, and sees who is the owner.
@@ -219,9 +227,12 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
   return {
     isOwned: owner.isOwned,
     async load() {
-      await storage.changeRecords(async () => ({
-        put: [recordOf(OWNER, OWNER, text.schema, owner.token)],
-      }));
+      let before: typeof notReplaced = null;
+      const answer = await storage.changeRecords(async (now) => {
+        if (now.inDatabase) before = { by: await now.data(OWNER, OWNER, text) };
+        return { put: [token] };
+      });
+      notReplaced = answer?.saved === true ? null : before;
       owner.tell();
       // From here on no other tab changes anything.
       const { kept, own } = await loadRecords(storage);

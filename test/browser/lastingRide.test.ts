@@ -26,11 +26,11 @@ const view = (page: Page): Promise<string | undefined> => page.evaluate(() => do
 const riddenM = async (page: Page): Promise<number> =>
   Number.parseInt((await page.locator('[data-hud="distance"]').textContent()) ?? '', 10);
 
-/** Opens the site without the worker that keeps its files, and with something done to the page before it begins. */
+/** Opens the site in a small window, which is drawn quickly, without the worker that keeps its files, and with something done to the page before it begins. */
 async function open(before?: () => void): Promise<OpenPage> {
   const opened = await site.openPage({
-    width: 1280,
-    height: 720,
+    width: 640,
+    height: 360,
     address: 'empty.html',
     context: { serviceWorkers: 'block' },
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { startQueue } from '../../src/core/group/turnQueue.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
-import type { Storage } from '../../src/storage/index.ts';
+import type { RecordsNow, Storage } from '../../src/storage/index.ts';
 import { createCarriedSessions, createOwnedSessions, NOTHING_CARRIED } from '../../src/storage/sessions.ts';
 import { madeUpRecord, planWith } from '../core/group/rides.ts';
 import { openWithoutDatabase, simpleStore, without } from './given.ts';
@@ -81,5 +81,48 @@ describe('rides marked on this device', () => {
       if (drop === 'carried') await createCarriedSessions(storage).drop(plan.id);
       expect(await storage.listRecords('clinic-own', anything)).toEqual([]);
     }
+  });
+});
+
+describe('a database that can be read but not written', () => {
+  /** Says to every change who stands in the database, and keeps nothing of it. */
+  async function fullStorage(inDatabase: () => string | null): Promise<Storage> {
+    const storage = await openWithoutDatabase(simpleStore());
+    const now: RecordsNow = {
+      inDatabase: true,
+      data: (_kind, _id, shape) => Promise.resolve(shape.read(inDatabase())),
+      all: () => Promise.resolve([]),
+    };
+    return {
+      ...storage,
+      health: storage.health,
+      damaged: storage.damaged,
+      changeRecords: async (work) =>
+        (await work(now)) === null ? null : { saved: false, code: 'connection-lost', smallCopy: false },
+    };
+  }
+  async function keepOnIt(inDatabase: () => string | null): Promise<{ saved: boolean; lost: boolean }> {
+    let lost = false;
+    const lose = (): void => {
+      lost = true;
+    };
+    const sessions = createOwnedSessions(await fullStorage(inDatabase), { ...owner, lose });
+    await sessions.load();
+    return { saved: await sessions.putRound(saved), lost };
+  }
+
+  it('is no other tab: the sessions stay here, and what is not kept is said to be not kept', async () => {
+    expect(await keepOnIt(() => 'the tab before')).toEqual({ saved: false, lost: false });
+    expect(await keepOnIt(() => null)).toEqual({ saved: false, lost: false });
+  });
+
+  it('still shows when another tab takes over', async () => {
+    let there = 'the tab before';
+    const taken = (): string => {
+      const seen = there;
+      there = 'another tab';
+      return seen;
+    };
+    expect(await keepOnIt(taken)).toEqual({ saved: false, lost: true });
   });
 });

@@ -89,14 +89,14 @@ export async function doByHand(hand: Hand, place: HandPlace): Promise<HandResult
       await context.setOffline(true);
       return DONE;
     case 'turn-device':
-      await page.setViewportSize({ width: 520, height: 720 });
+      await page.setViewportSize({ width: 360, height: 480 });
       await pause(page, 200);
-      await page.setViewportSize({ width: 720, height: 520 });
+      await page.setViewportSize({ width: 480, height: 360 });
       return DONE;
     case 'tiny-window':
       await page.setViewportSize({ width: 240, height: 160 });
       await pause(page, 200);
-      await page.setViewportSize({ width: 720, height: 520 });
+      await page.setViewportSize({ width: 480, height: 360 });
       return DONE;
     case 'more-contrast':
       await page.emulateMedia({ forcedColors: 'active', contrast: 'more' });

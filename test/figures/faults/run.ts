@@ -14,7 +14,7 @@ import type { Answer, Fault, How, JourneyName, Outcome, Verdict } from './types.
 import { createVisit, Ended, takenAway, type Visit, wasTakenAway } from './visit.ts';
 
 /** Small, so that the pictures of a ride cost little. */
-const SCREEN = { width: 720, height: 520 };
+const SCREEN = { width: 480, height: 360 };
 const PORTAL = '<!doctype html><title>Sign in</title><p>Welcome to the guest network. Please sign in.</p>';
 
 function answerWith(answer: Answer, file: string): (route: Route) => Promise<void> {
@@ -61,7 +61,7 @@ export async function openDesk(site: Site, device: Device): Promise<Desk> {
     serviceWorkers: 'block',
   });
   const desk: Desk = { context, site, device, strikes: 0 };
-  context.setDefaultTimeout(30_000);
+  context.setDefaultTimeout(60_000);
   await context.exposeFunction('struck', () => {
     desk.strikes += 1;
   });
@@ -184,6 +184,9 @@ export async function suffer(desk: Desk, fault: Fault): Promise<Outcome> {
     if (after !== null) return outcome('next journey fails', after);
     if (ended?.verdict === 'waits') return outcome('waits', ended.message);
     return said.length > 0 ? outcome('told', said.join(' · ')) : outcome('unharmed', '');
+  } catch (error) {
+    // What was to be done to the page could not be done: it did not answer.
+    return outcome('stuck', String(error).slice(0, 200));
   } finally {
     for (const one of context.pages()) await one.close();
   }

@@ -36,6 +36,7 @@ const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
 const TROUBLE: readonly Sentence[] = [
+  { text: clinicWords.elsewhere, names: ['tabs'] },
   ...coded(debriefPageWords.notSaved).filter(({ text }) => text !== debriefPageWords.notSaved['trial']),
   ...coded(commonWords.health),
   ...coded(rideWords.failed),
@@ -49,12 +50,7 @@ const TROUBLE: readonly Sentence[] = [
   { text: commonWords.coming.failed, names: ['network'] },
   ...coded(benchWords.keep.codes),
   ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
-  ...plain(
-    clinicWords.openFailed,
-    clinicWords.elsewhere,
-    clinicWords.round.notKept,
-    clinicWords.round.notMarked,
-  ),
+  ...plain(clinicWords.openFailed, clinicWords.round.notKept, clinicWords.round.notMarked),
   ...plain(clinicWords.round.ridingSays),
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
   ...plain(serviceWords.failed, serviceWords.savedPart, serviceWords.notAFile, serviceWords.notDeleted),

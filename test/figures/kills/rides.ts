@@ -185,11 +185,11 @@ function kill(browser: Browser): void {
 }
 
 async function until(isSo: () => boolean, what: string): Promise<void> {
-  for (let tries = 0; tries < 1200; tries += 1) {
+  for (let tries = 0; tries < 4800; tries += 1) {
     if (isSo()) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  throw new Error(`waited a minute for ${what}`);
+  throw new Error(`waited four minutes for ${what}`);
 }
 
 /** Runs in the page: rides in frames with restless hands, and says where each is and which was kept. */
