@@ -27,10 +27,6 @@ const text = async (selector: string): Promise<string> => (await page.locator(se
 const distanceM = async (): Promise<number> => Number.parseInt(await text('[data-hud="distance"]'), 10);
 const nextName = (): Promise<string | null> => page.locator('[data-next]').getAttribute('data-next');
 
-/** Many rides in a small window: what costs the time of this test is drawing them. */
-const SMALL = { width: 480, height: 360 };
-const LAPTOP = { width: 1280, height: 720 };
-
 async function ride(): Promise<void> {
   await startTurn(page);
   await handOn(page);
@@ -41,7 +37,6 @@ async function crash(handedOn: boolean): Promise<void> {
   await Promise.all([page.waitForEvent('crash'), page.goto('chrome://crash').catch(() => undefined)]);
   await page.close();
   page = await open.context.newPage();
-  await page.setViewportSize(SMALL);
   await hurry(page, SPEED);
   await page.goto(`${site.url}#clinic`);
   await page.locator('[data-go-on]').click();
@@ -53,7 +48,7 @@ async function crash(handedOn: boolean): Promise<void> {
 
 beforeAll(async () => {
   site = await openSite();
-  open = await site.openPage(LAPTOP);
+  open = await site.openPage({ width: 1280, height: 720 });
   page = open.page;
   await hurry(page, SPEED);
   await page.goto(`${site.url}#about`);
@@ -102,7 +97,6 @@ describe('a plan of one’s own', () => {
 describe('twelve riders with three attempts each', () => {
   it('lose no ride and have none twice, over a reload in a ride and crashes between rides', async () => {
     const all = RIDERS * ATTEMPTS;
-    await page.setViewportSize(SMALL);
     for (let i = 0; i < all; i += 1) {
       const who = await nextName();
       if (i === 7) {
@@ -123,17 +117,12 @@ describe('twelve riders with three attempts each', () => {
         await handOn(page);
       } else await ride();
       // Once between two turns: the page a tablet is handed on with.
-      if (i === 2) {
-        await page.setViewportSize(LAPTOP);
-        expect(await faults()).toEqual([]);
-        await page.setViewportSize(SMALL);
-      }
+      if (i === 2) expect(await faults()).toEqual([]);
       if (i === 24) await crash(true);
       await expect.poll(async () => (await kept('clinic-record')).length, patient).toBe(i + 1);
       const last = (await kept('clinic-record')).find(({ seq }) => seq === i + 1);
       expect([i, last?.nickname]).toEqual([i, who]);
     }
-    await page.setViewportSize(LAPTOP);
     const records = await kept('clinic-record');
     expect(records).toHaveLength(all);
     expect(new Set(records.map(({ id }) => id)).size).toBe(all);

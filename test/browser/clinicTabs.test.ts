@@ -29,7 +29,7 @@ async function ride(page: Page): Promise<void> {
 
 beforeAll(async () => {
   site = await openSite();
-  open = await site.openPage({ width: 640, height: 480 });
+  open = await site.openPage({ width: 1024, height: 768 });
   first = open.page;
   await hurry(first, SPEED);
   await first.goto(`${site.url}#about`);

@@ -22,9 +22,8 @@ const links: string[] = [];
 
 const kept = (page: Page, kind: string): Promise<{ planId?: string }[]> => keptIn(page, kind);
 
-/** Tablets are small here, so that their rides are drawn quickly. */
-async function openDevice(width = 480, height = 360): Promise<OpenPage> {
-  const open = await site.openPage({ width, height });
+async function openDevice(): Promise<OpenPage> {
+  const open = await site.openPage({ width: 1024, height: 768 });
   await open.page.addInitScript((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
   await open.page.goto(`${site.url}#about`);
   await open.page.locator('[data-save-everything]').waitFor();
@@ -39,7 +38,7 @@ async function go(page: Page, hash: string): Promise<void> {
 
 beforeAll(async () => {
   site = await openSite();
-  coach = await openDevice(1024, 768);
+  coach = await openDevice();
   tablets = [await openDevice(), await openDevice()];
 }, 60_000);
 

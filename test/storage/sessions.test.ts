@@ -98,7 +98,7 @@ describe('a database that can be read but not written', () => {
       health: storage.health,
       damaged: storage.damaged,
       changeRecords: async (work) =>
-        (await work(now)) === null ? null : { saved: false, code: 'connection-lost', smallCopy: false },
+        (await work(now)) === null ? null : { saved: false, code: 'connection-lost', localBackup: false },
     };
   }
   async function keepOnIt(inDatabase: () => string | null): Promise<{ saved: boolean; lost: boolean }> {
