@@ -74,7 +74,7 @@ describe('without a database', () => {
 
   it('reads the sample of a small copy', async () => {
     const store = simpleStore();
-    store.setItem(COPY, JSON.stringify(sample('smallCopy')));
+    store.setItem(COPY, JSON.stringify(sample('localBackup')));
     const storage = await openWithoutDatabase(store);
     expect(await storage.listRides()).toHaveLength(3);
     expect(await storage.loadSettings(anything)).toMatchObject({ paceRatio: 1 });
@@ -93,7 +93,7 @@ describe('without a database', () => {
     'not json',
     '{"schema":1}',
     '7',
-    JSON.stringify({ ...(sample('smallCopy') as object), results: [] }),
+    JSON.stringify({ ...(sample('localBackup') as object), results: [] }),
   ])('puts an unreadable small copy aside before it writes a new one: %.20s', async (text) => {
     const store = simpleStore();
     store.setItem(COPY, text);
@@ -106,7 +106,7 @@ describe('without a database', () => {
 
   it('leaves the small copy of a newer version as it is', async () => {
     const store = simpleStore();
-    const text = JSON.stringify({ ...(sample('smallCopy') as object), schema: 2 });
+    const text = JSON.stringify({ ...(sample('localBackup') as object), schema: 2 });
     store.setItem(COPY, text);
     const storage = await openWithoutDatabase(store);
     expect(await storage.saveRide(rideLike('one'))).toMatchObject({ saved: false, localBackup: false });
