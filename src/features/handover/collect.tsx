@@ -46,14 +46,13 @@ export function Collect(props: CollectProps): JSX.Element {
   // Rides of this reading may not have come back through `collected` yet when the next ones are counted.
   const seen = useRef(new Set<string>());
   for (const { id, checksum } of collected.set.records) seen.current.add(`${id} ${checksum}`);
-  const take = (read: ReadFile): string => {
+  // Said only once it is kept: whoever closes the page then has lost nothing.
+  const take = async (read: ReadFile): Promise<string> => {
     const ours = onlyOf(read, plan.id);
     const fresh = ours.set.records.filter(({ id, checksum }) => !seen.current.has(`${id} ${checksum}`));
     for (const { id, checksum } of fresh) seen.current.add(`${id} ${checksum}`);
-    props.onTake(ours).then(
-      (kept) => setNotKept(!kept),
-      () => setNotKept(true),
-    );
+    const kept = await props.onTake(ours).catch(() => false);
+    setNotKept(!kept);
     const others = read.set.records.length - ours.set.records.length;
     return [
       say.took(fresh.length, ours.set.records.length - fresh.length),

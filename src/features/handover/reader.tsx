@@ -7,9 +7,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../ui/controls.tsx';
 import type { HandoverWords } from './words.ts';
 import { CameraBox } from './cameraBox.tsx';
-import { type Arrival, openDamage, openMessages } from './reading.ts';
+import { openDamage, openMessages } from './reading.ts';
 import type { ReadRidesAway } from './services.ts';
-import { type UsedReading, useReading } from './useReading.ts';
+import { type Arrive, type UsedReading, useReading } from './useReading.ts';
 
 type Way = 'camera' | 'picture' | 'text';
 const WAYS: readonly Way[] = ['camera', 'picture', 'text'];
@@ -20,7 +20,7 @@ interface ReaderProps {
   /** What was in the link that opened the page, or empty. */
   readonly arrived: string;
   /** Something is complete; a sentence that comes back is shown. */
-  readonly onArrival: (arrival: Arrival) => string | null;
+  readonly onArrival: Arrive;
   readonly readRides: ReadRidesAway;
 }
 

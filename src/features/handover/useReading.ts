@@ -29,10 +29,13 @@ export interface UsedReading {
   readonly say: (sentences: readonly string[]) => void;
 }
 
+/** What is to be said about an arrival, once it has been dealt with; null for nothing. */
+export type Arrive = (arrival: Arrival) => string | null | Promise<string>;
+
 /** Uses a reading; what arrives is handed on, and a sentence that comes back is shown. */
 export function useReading(
   words: HandoverWords,
-  onArrival: (arrival: Arrival) => string | null,
+  onArrival: Arrive,
   readAway: ReadRidesAway,
 ): UsedReading {
   const [reading, setReading] = useState(NOTHING_READ);
@@ -64,7 +67,9 @@ export function useReading(
       if (signal.aborted) return [words.reader.stopped];
       now.current = after.reading;
       setReading(after.reading);
-      return after.arrivals.flatMap((arrival) => sentenceFor(arrival, words, arrive.current));
+      const told: string[] = [];
+      for (const arrival of after.arrivals) told.push(...(await sentencesFor(arrival, words, arrive.current)));
+      return told;
     },
     [words, readAway],
   );
@@ -116,15 +121,11 @@ async function textOfFile(file: File, words: HandoverWords): Promise<FileText> {
   }
 }
 
-function sentenceFor(
-  arrival: Arrival,
-  words: HandoverWords,
-  onArrival: (arrival: Arrival) => string | null,
-): string[] {
+async function sentencesFor(arrival: Arrival, words: HandoverWords, onArrival: Arrive): Promise<string[]> {
   if (arrival.kind === 'unreadable') return [words.reader.unreadable[arrival.code]];
   if (arrival.kind === 'plan-problems')
     return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map(sentenceOf)];
-  const told = onArrival(arrival);
+  const told = await onArrival(arrival);
   return told === null ? [] : [told];
 }
 
