@@ -106,7 +106,7 @@ describe('with the keyboard alone', () => {
         address: `#${name}`,
         context: { reducedMotion: 'reduce' },
       });
-      await expect.poll(() => page.locator('[data-coming]').count()).toBe(0);
+      await expect.poll(() => page.locator('[data-coming]').count(), { timeout: 30_000 }).toBe(0);
       // Other parts come in one by one, and a list that grows under the walker cannot be counted.
       if (name === 'gearcheck') await page.getByRole('button', { name: /^Show all/ }).waitFor();
       const { stops, unseen } = await walk(page);
