@@ -47,11 +47,14 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
     exportAll: () => exportAll(room),
     importAll: (value, options) => importOpened(room, [openImport(value, options?.evenIfChanged === true)]),
     importOpened: (parts) => importOpened(room, parts),
-    async deleteEverything() {
+    deleteEverything() {
       room.empty();
-      const answer = await erase(environment, room.vault.connection);
-      room.empty();
-      return answer;
+      // What is asked while it is being deleted waits, and is dropped with the rest: it must not come back.
+      return room.vault.alone(async () => {
+        const answer = await erase(environment, room.vault.connection);
+        room.empty();
+        return answer;
+      });
     },
     requestPersistence: () => requestPersistence(environment),
     estimate: () => estimate(environment),

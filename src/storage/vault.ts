@@ -47,7 +47,9 @@ export interface Vault {
   readOne(store: StoreName, key: string): Promise<unknown>;
   /** Why something waits in memory or the last use failed; null when all is well. */
   fault(): ProblemCode | null;
-  /** Empties memory and lets go of the database. */
+  /** Runs something while nothing is written or removed; what is asked meanwhile comes after it. */
+  alone<T>(work: () => Promise<T>): Promise<T>;
+  /** Empties memory and lets go of the database; what was asked before is not done any more. */
   letGo(): void;
   /** Another tab has deleted everything: what waits in memory goes, and what was asked before is not done. */
   deletedElsewhere(): void;
@@ -90,6 +92,7 @@ export function createVault(options: Options, onChange: () => void, onDeleted: (
     connection,
     fault,
     deletedElsewhere: inside.deleted,
+    alone: inLine,
     letGo() {
       inside.forget();
       connection.close();

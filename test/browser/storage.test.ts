@@ -141,6 +141,36 @@ describe('a healthy database', () => {
     expect(await idsIn(page)).toEqual(['ride-two']);
     await close();
   });
+
+  it('what is kept while everything is being deleted does not come back', async () => {
+    const { page, close } = await fresh();
+    await openIn(page);
+    await saveIn(page, 'ride-one');
+    const left = await page.evaluate(async () => {
+      const { storage, rideLike } = window;
+      const shape = { schema: 1, steps: [], read: (value: unknown) => value };
+      const rounds: unknown[] = [];
+      for (let round = 0; round < 30; round += 1) {
+        await storage.saveRide(rideLike(`ride-${round}`));
+        let going = true;
+        const asked: Promise<unknown>[] = [];
+        const deleting = storage.deleteEverything().finally(() => {
+          going = false;
+        });
+        // A choice is written whenever a page thinks of it, in the middle of a deletion as well.
+        while (going) {
+          asked.push(storage.saveSettings({ muted: asked.length % 2 === 0 }, 1));
+          await new Promise((resolve) => setTimeout(resolve, round % 7));
+        }
+        const { deleted } = await deleting;
+        await Promise.all(asked);
+        rounds.push([deleted, await storage.loadSettings(shape), (await storage.listRides()).length]);
+      }
+      return { rounds, names: Object.keys(localStorage) };
+    });
+    expect(left).toEqual({ rounds: Array.from({ length: 30 }, () => [true, null, 0]), names: [] });
+    await close();
+  });
 });
 
 describe('a broken or newer database', () => {
