@@ -33,11 +33,7 @@ export interface UsedReading {
 export type Arrive = (arrival: Arrival) => string | null | Promise<string>;
 
 /** Uses a reading; what arrives is handed on, and a sentence that comes back is shown. */
-export function useReading(
-  words: HandoverWords,
-  onArrival: Arrive,
-  readAway: ReadRidesAway,
-): UsedReading {
+export function useReading(words: HandoverWords, onArrival: Arrive, readAway: ReadRidesAway): UsedReading {
   const [reading, setReading] = useState(NOTHING_READ);
   const [sentences, say] = useState<readonly string[]>([]);
   const [waiting, setWaiting] = useState(0);
@@ -68,7 +64,8 @@ export function useReading(
       now.current = after.reading;
       setReading(after.reading);
       const told: string[] = [];
-      for (const arrival of after.arrivals) told.push(...(await sentencesFor(arrival, words, arrive.current)));
+      for (const arrival of after.arrivals)
+        told.push(...(await sentencesFor(arrival, words, arrive.current)));
       return told;
     },
     [words, readAway],
