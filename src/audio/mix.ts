@@ -2,6 +2,7 @@
  * What the machine sounds like at a moment: for every loop how loud and how fast. Pure arithmetic on a
  * frame, without clock or sound library; playing it is left to the voices.
  */
+import { pullAtAngle } from '../core/model/shift.ts';
 import type { RideFrame } from '../core/ride/types.ts';
 import {
   FREEWHEEL_TICKS_PER_S,
@@ -43,6 +44,8 @@ const LOOSE_FROM_FACTOR = 1.25;
 const LOOSE_FULL_FACTOR = 2;
 const SOFT_FACTOR = 3;
 const SOFT_SHARE = 0.3;
+/** What is left of the hum between two pushes of a rider who stands on the pedals. */
+const STANDING_LULL = 0.35;
 /** Notches a freewheel passes in one turn of the wheel. */
 const FREEWHEEL_NOTCHES = 20;
 /** Speed from which tyre, ground and freewheel are at their loudest (m/s). */
@@ -124,7 +127,11 @@ function drivetrain(frame: RideFrame): Pick<Mix, 'drivetrain-hum' | 'shift-grind
   const chainRuns = frame.chainOn && frame.cadenceRpm > 5;
   const drives = chainRuns && !isCoasting(frame);
   const turning = clamp(frame.cadenceRpm / 40);
-  const hum = drives ? turning * (0.3 + 0.7 * clamp(frame.torqueRatio / 1.6)) : 0;
+  // Standing up, the machine is heard to answer every push instead of humming along.
+  const pushes = frame.outOfSaddle
+    ? STANDING_LULL + (1 - STANDING_LULL) * (pullAtAngle(frame.crankTurns) / 1.5)
+    : 1;
+  const hum = drives ? turning * pushes * (0.3 + 0.7 * clamp(frame.torqueRatio / 1.6)) : 0;
   const shift = frame.shift;
   const stuck = shift !== null && shift.rate < GRINDING_RATE ? 1 - shift.rate / GRINDING_RATE : 0;
   const grinds = chainRuns && frame.speedMps > 0.2 && stuck > 0;

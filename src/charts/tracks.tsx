@@ -8,7 +8,7 @@ import type { Course } from '../core/course/types.ts';
 import { sampleAt } from '../core/math/numbers.ts';
 import { bandLowRpm } from '../core/model/legs.ts';
 import type { Machine } from '../core/model/types.ts';
-import { DECISION_M, type RideTrace, type TraceSample } from '../core/ride/trace.ts';
+import { decisionPlaceM, type RideTrace, type TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { columnLine, px, stepLine } from './lines.ts';
@@ -96,7 +96,7 @@ function PitchZones({ data, layout, scales }: TracksProps): JSX.Element {
   return (
     <g fill="var(--attention)" opacity="0.17">
       {data.course.pitches.map((pitch) => {
-        const x = scales.x(pitch.footM - DECISION_M);
+        const x = scales.x(decisionPlaceM(data.course, pitch));
         return <rect x={px(x)} y="4" width={px(scales.x(pitch.endM) - x)} height={layout.pressure.bottom} />;
       })}
     </g>

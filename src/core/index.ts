@@ -41,7 +41,8 @@ export type { RideCommand, RideEvent, RideState, RideWorld } from './ride/types.
 /** The cheapest way to ride every metre from every speed and gear, found by dynamic programming backwards over the road. */
 export { planRoad } from './planner/plan.ts';
 /** A controller that follows a policy, and the ride that comes of it: the reference. */
-export { policyDriver, referenceRide } from './planner/driver.ts';
+export { policyDriver } from './planner/driver.ts';
+export { referenceRide } from './planner/reference.ts';
 /** What a ridden trace costs in the currency of the plan (no unit), so that rides and plans can be compared. */
 export { realisedCost } from './planner/realised.ts';
 export type { Policy } from './planner/plan.ts';

@@ -373,7 +373,7 @@ function finish(state: State, result: RideResult): State {
 
 function withResults(state: State, results: readonly KeptResult[], unmarked: readonly UnmarkedRide[]): State {
   // What a group rides on this device, or what broke off, says nothing about what its owner has done.
-  const ridden = unmarked.filter(({ standing }) => standing === 'to-mark');
+  const ridden = unmarked.filter(({ standing }) => standing !== 'unfinished');
   const ids = [...results, ...ridden].map(({ levelId }) => levelId);
   return { ...state, results, unmarked, doneIds: [...new Set([...state.doneIds, ...ids])] };
 }

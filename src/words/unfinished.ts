@@ -12,6 +12,8 @@ export const unfinishedWords = {
   turnTitle: (level: string): string => `A turn of the group broke off: ${level}`,
   what: (riddenS: number): string => `${length(riddenS)} of it are kept.`,
   goOn: 'Go on from here',
+  olderLegs:
+    'It was ridden before the legs of the game changed, so it cannot go on. Keep what was ridden, or let it go.',
   keep: 'Keep what was ridden',
   letGo: 'Let it go',
   kept: 'What was ridden is kept. You find it under Progress, without marks.',

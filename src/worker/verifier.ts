@@ -6,7 +6,7 @@ import { type GroupPicture, groupPicture } from '../core/group/picture/group.ts'
 import type { GroupRide } from '../core/group/picture/groupRide.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import { type RideRecord, RULES_VERSION } from '../core/group/records/record.ts';
-import { createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
+import { countsAsItCame, createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
 import { levelOfRide } from '../core/group/turn.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Method } from './rpc.ts';
@@ -86,6 +86,5 @@ function rideOf(remark: Remark): GroupRide | null {
   const { record } = remark;
   if (remark.kind === 'same') return { record, line: remark.line, reference: remark.reference };
   // Marks that came without their ride, or from a road that is not here, are still somebody's marks.
-  if (remark.code !== 'no-recording' && remark.code !== 'unknown-level') return null;
-  return { record, line: null, reference: null };
+  return countsAsItCame(remark.code) ? { record, line: null, reference: null } : null;
 }

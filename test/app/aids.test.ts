@@ -1,11 +1,12 @@
 /** Help on the road: who decides about it, and that it is told in words. */
 import { describe, expect, it } from 'vitest';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { createGuide } from '../../src/core/coach/guide.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
 import { parseLevel } from '../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
-import { referenceRide } from '../../src/core/planner/driver.ts';
+import { referenceRide } from '../../src/core/planner/reference.ts';
 import { planRoad } from '../../src/core/planner/plan.ts';
 import { frameOf } from '../../src/core/ride/frame.ts';
 import { startRide } from '../../src/core/ride/run.ts';
@@ -51,7 +52,10 @@ describe('what help says', () => {
     beat: () => undefined,
   };
   let known: typeof reference | null = null;
-  const help = createRideHelp(ride, () => known);
+  const help = createRideHelp(
+    ride,
+    createGuide(world, () => known),
+  );
   const on = (m: number, aids: typeof level.aids): void => {
     while (ride.state().distanceM < m && ride.state().phase !== 'finished') {
       ride.step([]);

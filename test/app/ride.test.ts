@@ -7,7 +7,7 @@ import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { CUE_SHOWN_M, cueAt } from '../../src/app/ride/cues.ts';
+import { CUE_SHOWN_M, cueAt, cuesBesideGuide } from '../../src/app/ride/cues.ts';
 import { createRideLoop } from '../../src/app/ride/loop.ts';
 import {
   afterEvents,
@@ -35,6 +35,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
     ride,
     level: ridden,
     aids: () => ridden.aids,
+    guided: () => false,
     pace: () => 1,
     countPace: 1,
     brakesAtLines: () => autoEase,
@@ -142,7 +143,22 @@ describe('cues', () => {
   });
 });
 
+describe('cues beside the hints of a guide', () => {
+  const cues = [
+    { atM: 1, cue: 'hill-ahead' },
+    { atM: 2, cue: 'two-easier-now' },
+    { atM: 3, cue: 'harder-again' },
+    { atM: 4, cue: 'ease-then-shift' },
+    { atM: 5, text: 'Smile.' },
+  ] as const;
+
+  it('say of the road what there is to say and leave the gears to the guide', () => {
+    expect(cuesBesideGuide(cues).map(({ atM }) => atM)).toEqual([1, 4, 5]);
+  });
+});
+
 describe('remarks', () => {
+  const rings = { ringIndex: 0, ringCount: 2 };
   const at = { tick: 1, distanceM: 1 };
   const crossed: RideEvent = { kind: 'chain-crossed', ...at };
   const empty: RideEvent = { kind: 'reserve-empty', ...at };
@@ -156,31 +172,49 @@ describe('remarks', () => {
       fromIndex: 0,
       toIndex: 1,
     } as const;
-    expect(remarkOf({ ...done, load: 0.6, durationS: 1, startedAtM: 0, ...at })).toBeNull();
-    expect(remarkOf({ ...done, load: 1.2, durationS: 1, startedAtM: 0, ...at })).toBe('heavy-shift');
+    expect(remarkOf({ ...done, load: 0.6, durationS: 1, startedAtM: 0, ...at }, rings)).toBeNull();
+    expect(remarkOf({ ...done, load: 1.2, durationS: 1, startedAtM: 0, ...at }, rings)).toBe('heavy-shift');
+  });
+
+  it.each([
+    ['easier', 1, 'ring-easier'],
+    ['easier', 0, 'no-easier'],
+    ['harder', 0, 'ring-harder'],
+    ['harder', 1, 'no-harder'],
+  ] as const)('with no sprocket left towards %s on ring %d it is %s', (direction, ringIndex, code) => {
+    const refused: RideEvent = {
+      kind: 'shift-refused',
+      derailleur: 'rear',
+      direction,
+      reason: 'no-more',
+      ...at,
+    };
+    expect(remarkOf(refused, { ringIndex, ringCount: 2 })).toBe(code);
   });
 
   it('one stands at a time and goes by itself', () => {
-    const first = afterEvents(EMPTY_BOARD, [crossed], 10);
-    expect(afterEvents(first, [empty], 11).code).toBe('crossed');
-    expect(afterEvents(first, [], 10 + REMARK_SHOWN_S).code).toBeNull();
+    const first = afterEvents(EMPTY_BOARD, [crossed], 10, rings);
+    expect(afterEvents(first, [empty], 11, rings).code).toBe('crossed');
+    expect(afterEvents(first, [], 10 + REMARK_SHOWN_S, rings).code).toBeNull();
   });
 
   it('what needs a hand at once pushes the other aside', () => {
-    expect(afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10), [foot], 11).code).toBe('foot-down');
+    expect(afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10, rings), [foot], 11, rings).code).toBe(
+      'foot-down',
+    );
   });
 
   it('a dropped chain is told about until it is back on', () => {
     const off: RideEvent = { kind: 'chain-dropped', tick: 1, distanceM: 1 };
     const on: RideEvent = { kind: 'chain-restored', tick: 9, distanceM: 9 };
-    const board = afterEvents(EMPTY_BOARD, [off], 10);
-    expect(afterEvents(board, [], 60).code).toBe('chain-dropped');
-    expect(afterEvents(board, [on], 61).code).toBeNull();
+    const board = afterEvents(EMPTY_BOARD, [off], 10, rings);
+    expect(afterEvents(board, [], 60, rings).code).toBe('chain-dropped');
+    expect(afterEvents(board, [on], 61, rings).code).toBeNull();
   });
 
   it('the same is not said again for a while', () => {
-    const once = afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10), [], 14);
-    expect(afterEvents(once, [crossed], 15).code).toBeNull();
-    expect(afterEvents(once, [crossed], 10 + REMARK_REST_S).code).toBe('crossed');
+    const once = afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10, rings), [], 14, rings);
+    expect(afterEvents(once, [crossed], 15, rings).code).toBeNull();
+    expect(afterEvents(once, [crossed], 10 + REMARK_REST_S, rings).code).toBe('crossed');
   });
 });

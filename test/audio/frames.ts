@@ -21,6 +21,7 @@ export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
     torqueRatio: 1,
     pressure: 'steady',
     pressureRatio: 1,
+    outOfSaddle: false,
     braking: false,
     ringIndex: 0,
     sprocketIndex: 3,

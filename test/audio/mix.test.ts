@@ -90,6 +90,23 @@ describe('pedalling', () => {
     expect(easing['drivetrain-hum'].gain).toBeGreaterThan(0);
   });
 
+  it('answers every push of a rider who stands on the pedals, twice a turn, and hums along under one who sits', () => {
+    const gains = (outOfSaddle: boolean): number[] =>
+      Array.from(
+        { length: 40 },
+        (_, i) =>
+          mixOf(frameWith({ outOfSaddle, torqueRatio: 1.6, crankTurns: 3 + i / 40 }))['drivetrain-hum'].gain,
+      );
+    const standing = gains(true);
+    expect(new Set(gains(false)).size).toBe(1);
+    expect(Math.max(...standing)).toBeCloseTo(gains(false)[0] ?? 0, 6);
+    expect(Math.min(...standing)).toBeLessThan(Math.max(...standing) / 2);
+    expect(Math.min(...standing)).toBeGreaterThan(0);
+    // The two pushes of a turn sound alike, and the loudest moment lies with a crank forward.
+    standing.slice(0, 20).forEach((gain, i) => expect(standing[i + 20]).toBeCloseTo(gain, 9));
+    expect(standing.indexOf(Math.max(...standing)) % 20).toBe(10);
+  });
+
   it('is quiet without a chain, however the cranks spin', () => {
     const mix = mixOf(frameWith({ chainOn: false, crossed: true }));
     expect(mix['drivetrain-hum'].gain).toBe(0);

@@ -34,7 +34,7 @@ describe('a ground', () => {
     expect(ground.reference).toEqual(reference);
     const { trace } = late;
     expect(ground.judge(trace)).toEqual(
-      core.judgeRide({ world, trace, reference, policy, weights, passMark }),
+      core.judgeRide({ world, trace, reference, policy, weights, passMark, level }),
     );
     expect(ground.judge(trace).total).toBeLessThan(ground.judge(reference).total);
   });

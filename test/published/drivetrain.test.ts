@@ -11,9 +11,12 @@ import {
   chainAngleLoss,
   straightEfficiency,
 } from '../../src/core/model/gears.ts';
-import { BIKES } from '../../src/core/model/presets.ts';
+import { BIKES, RIDERS } from '../../src/core/model/presets.ts';
 import { buildGears } from '../../src/core/model/gears.ts';
-import { bike } from '../core/ride/worlds.ts';
+import { crankTorqueNm } from '../../src/core/model/legs.ts';
+import { buildMachine } from '../../src/core/model/machine.ts';
+import { chainPull } from '../../src/core/model/shift.ts';
+import { bike, rider } from '../core/ride/worlds.ts';
 
 const FRICTION = 0.09;
 const PIN_RADIUS_MM = 1.75968;
@@ -145,5 +148,37 @@ describe('derailleur capacity (handbook arithmetic)', () => {
     [[24, 32, 44], [12, 14, 16, 18, 21, 26, 34], 42],
   ])('rings %j with sprockets %j ask %d teeth', (chainringsTeeth, sprocketsTeeth, teeth) => {
     expect(capacityTeeth({ chainringsTeeth, sprocketsTeeth })).toBe(teeth);
+  });
+});
+
+describe('the pull of the chain', () => {
+  const machine = buildMachine(bike('road-2x11'), rider('adult-weekly'));
+  const pullN = (torqueNm: number, ringTeeth: number): number =>
+    chainPull(machine, torqueNm, ringTeeth) * machine.rider.massKg * 9.80665;
+
+  // Exact arithmetic on the pitch radius p / (2 sin(π/N)); ours is a circle of the same number of pitches.
+  it.each([
+    [200, 80, 50, 236],
+    [200, 50, 34, 555],
+  ])('%d W at %d rpm on %d teeth pull with %d N', (watts, rpm, teeth, newton) => {
+    const radiusM = 0.0127 / (2 * Math.sin(Math.PI / teeth));
+    const torqueNm = watts / ((rpm * Math.PI) / 30);
+    expect(Math.abs(torqueNm / radiusM - newton)).toBeLessThan(0.6);
+    expect(Math.abs(pullN(torqueNm, teeth) / newton - 1)).toBeLessThan(0.004);
+  });
+
+  it('75 kg standing on one pedal pull with 1817 N on 34 teeth, 22.7 % of what a new chain must hold (8010 N, US 16 CFR 1512.8)', () => {
+    const peakNm = 75 * 9.80665 * 0.17;
+    expect(Math.abs(pullN(peakNm, 34) / 1817 - 1)).toBeLessThan(0.004);
+    expect(pullN(peakNm, 34) / 8010).toBeCloseTo(0.227, 2);
+  });
+
+  it('no rider comes near a third of a new chain’s strength, pressing as hard as there is', () => {
+    for (const who of RIDERS) {
+      const legs = buildMachine(bike('road-2x11'), who);
+      const most = crankTorqueNm(legs, 1.6, 0, 0.2) * 1.5;
+      const newton = chainPull(legs, most, 34) * who.massKg * 9.80665;
+      expect([who.id, newton < 8010 / 3]).toEqual([who.id, true]);
+    }
   });
 });

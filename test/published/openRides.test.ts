@@ -1,20 +1,31 @@
 /**
- * The road load against rides people really rode: four road rides recorded second by second (scikit-learn
- * MOOC, Inria, CC BY 4.0). They are read where they lie beside the repository and are no part of it;
- * without them these checks are skipped and say so.
+ * Road load, legs and shifts against rides people really rode (`rides.ts` says whose). They are read where they lie
+ * beside the repository and are no part of it; without them these checks are skipped and say so.
  */
-import { existsSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { powerForSpeedW } from '../../src/core/model/machine.ts';
-import { bandLowRpm } from '../../src/core/model/legs.ts';
-import { rider } from '../core/ride/worlds.ts';
+import { bandLowRpm, slopeEffort } from '../../src/core/model/legs.ts';
+import { buildMachine, gearAt, powerForSpeedW } from '../../src/core/model/machine.ts';
+import { stepRide } from '../../src/core/ride/step.ts';
+import type { RideState } from '../../src/core/ride/types.ts';
+import { startRide } from '../../src/core/ride/run.ts';
+import { startState } from '../../src/core/ride/world.ts';
+import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
+import { bike, EASIER, literalCourse, rider, worldOn } from '../core/ride/worlds.ts';
+import {
+  FOLDER,
+  mean,
+  openEasierShifts,
+  openPitches,
+  openRides,
+  quantile,
+  REASON,
+  RIDES_HERE as here,
+  roadOfPitch,
+  type Second,
+} from './rides.ts';
 
-const FOLDER = fileURLToPath(new URL('../../../shared/data/rides/', import.meta.url));
-const RIDES = `${FOLDER}rides_road_4x.csv`;
 const CADENCES = `${FOLDER}cadence_and_gear_by_gradient.csv`;
-const here = existsSync(RIDES) && existsSync(CADENCES);
-const REASON = 'the open rides are not beside the repository (../shared/data/rides)';
 if (!here) process.stdout.write(`Skipped: ${REASON}\n`);
 
 const BLOCK_S = 60;
@@ -30,63 +41,39 @@ const CLASSES = [
   { from: 5, to: 12, publishedW: 309 },
 ] as const;
 
-interface Second {
-  readonly ride: number;
-  readonly timeS: number;
-  readonly speedMps: number;
-  readonly gradientPercent: number;
-  readonly cadenceRpm: number;
-  readonly powerW: number;
-}
-
 interface Block {
   readonly gradientPercent: number;
   readonly measuredW: number;
   readonly modelW: number;
 }
 
-function readSeconds(): Second[] {
-  const [, ...lines] = readFileSync(RIDES, 'utf8').trim().split('\n');
-  return lines.map((line) => {
-    const [ride, timeS, speedMps, , gradientPercent, cadenceRpm, powerW] = line.split(',').map(Number);
-    return { ride, timeS, speedMps, gradientPercent, cadenceRpm, powerW } as Second;
-  });
-}
-
-function mean(seconds: readonly Second[], of: (second: Second) => number): number {
-  return seconds.reduce((sum, second) => sum + of(second), 0) / seconds.length;
-}
-
 /** Averages first, physics afterwards: single seconds with noisy gradients make climbs look too strong. */
 function toBlock(seconds: readonly Second[]): Block {
   const first = seconds[0] as Second;
   const last = seconds.at(-1) as Second;
-  const gradientPercent = mean(seconds, (s) => s.gradientPercent);
+  const gradientPercent = mean(seconds.map((s) => s.gradientPercent));
   const efficiency = 0.976;
   const massKg = 85;
-  const steadyW = powerForSpeedW(
-    mean(seconds, (s) => s.speedMps),
-    {
-      slopeRatio: gradientPercent / 100,
-      windMps: 0,
-      massKg,
-      cdaM2: 0.32,
-      rollingCoefficient: 0.005,
-      efficiency,
-      airDensityKgM3: 1.225,
-      bearings: true,
-    },
-  );
+  const steadyW = powerForSpeedW(mean(seconds.map((s) => s.speedMps)), {
+    slopeRatio: gradientPercent / 100,
+    windMps: 0,
+    massKg,
+    cdaM2: 0.32,
+    rollingCoefficient: 0.005,
+    efficiency,
+    airDensityKgM3: 1.225,
+    bearings: true,
+  });
   const gainedJ = (massKg * (last.speedMps ** 2 - first.speedMps ** 2)) / 2;
   const modelW = steadyW + gainedJ / (last.timeS - first.timeS) / efficiency;
-  return { gradientPercent, measuredW: mean(seconds, (s) => s.powerW), modelW };
+  return { gradientPercent, measuredW: mean(seconds.map((s) => s.powerW)), modelW };
 }
 
 function blocks(): Block[] {
-  const all = readSeconds();
+  const rides = openRides();
   const out: Block[] = [];
   for (const ride of [1, 2, 3, 4]) {
-    const seconds = all.filter((second) => second.ride === ride);
+    const seconds = rides.get(`road_${ride}`) ?? [];
     for (let i = 0; i + BLOCK_S <= seconds.length; i += BLOCK_S) {
       const part = seconds.slice(i, i + BLOCK_S);
       const unbroken = (part.at(-1) as Second).timeS - (part[0] as Second).timeS === BLOCK_S - 1;
@@ -148,4 +135,163 @@ describe('cadence on climbs in the open rides', () => {
       expect(Math.abs(ours - fall)).toBeLessThan(0.25);
     },
   );
+});
+
+describe('legs on the pitches of six open rides (at least 4 %, each ridden without a stop)', () => {
+  beforeEach((context) => context.skip(!here, REASON));
+  const rides = here ? openRides() : new Map<string, readonly Second[]>();
+  const pitches = [...rides].flatMap(([name, seconds]) => openPitches(name, seconds));
+
+  it('riders give about 1.55 times the power of the flat, from some 78 rpm at the foot down to 72, a tenth below 60', () => {
+    expect(pitches.length).toBeGreaterThan(140);
+    expect(
+      Math.abs(
+        quantile(
+          pitches.map((p) => p.powerRatio),
+          0.5,
+        ) - 1.55,
+      ),
+    ).toBeLessThan(0.1);
+    expect(
+      Math.abs(
+        quantile(
+          pitches.map((p) => p.footRpm),
+          0.5,
+        ) - 80,
+      ),
+    ).toBeLessThan(4);
+    expect(
+      Math.abs(
+        quantile(
+          pitches.map((p) => p.leastRpm),
+          0.5,
+        ) - 74,
+      ),
+    ).toBeLessThan(4);
+    expect(
+      quantile(
+        pitches.map((p) => p.leastRpm),
+        0.1,
+      ),
+    ).toBeLessThan(60);
+  });
+
+  it('steady legs push as much harder on such pitches: within 15 %, and never more than nine riders in ten', () => {
+    const ours = pitches.map((p) => slopeEffort(meanSlope(rides.get(p.ride) ?? [], p.from, p.to)));
+    const theirs = pitches.map((p) => p.powerRatio);
+    expect(Math.abs(quantile(ours, 0.5) / quantile(theirs, 0.5) - 1)).toBeLessThan(0.15);
+    expect(Math.abs(mean(ours) / mean(theirs) - 1)).toBeLessThan(0.15);
+    expect(Math.max(...ours)).toBeLessThan(quantile(theirs, 0.9));
+  });
+
+  it.each([
+    [1, 3],
+    [3, 5],
+    [5, 12],
+  ])(
+    'minute by minute from %d to %d % the effort of a slope lies within 15 % of what riders gave over the flat',
+    (from, to) => {
+      const minutes = here ? blocks() : [];
+      const powerIn = (low: number, high: number): number =>
+        mean(
+          minutes.filter((m) => m.gradientPercent >= low && m.gradientPercent < high).map((m) => m.measuredW),
+        );
+      const inClass = minutes.filter((m) => m.gradientPercent >= from && m.gradientPercent < to);
+      const ours = mean(inClass.map((m) => slopeEffort(m.gradientPercent / 100)));
+      expect(Math.abs(ours / (powerIn(from, to) / powerIn(-0.3, 0.3)) - 1)).toBeLessThan(0.15);
+    },
+  );
+
+  it.each([
+    ['adult-weekly', 'all', 1],
+    ['adult-strong', 'every fourth', 4],
+  ] as const)(
+    'the late rider as %s climbs %s of them without a foot down, at least cadences that riders reach',
+    (riderId, _which, every) => {
+      const least: number[] = [];
+      const feet: string[] = [];
+      for (const pitch of pitches.filter((_, i) => i % every === 0)) {
+        const { course, footM } = roadOfPitch(rides.get(pitch.ride) ?? [], pitch, 30);
+        const world = worldOn(course, 'road-2x11', riderId);
+        const hands = virtualRider(world, NAMED_HABITS.late, 1);
+        const live = startRide(world);
+        const rpm: number[] = [];
+        while (live.now.phase !== 'finished') {
+          const { now } = live;
+          if (now.tick % 120 === 0 && now.cadenceRpm > 0 && now.distanceM >= footM) rpm.push(now.cadenceRpm);
+          for (const event of live.step(hands(now)))
+            if (event.kind === 'foot-down') feet.push(`${pitch.ride} ${pitch.from}`);
+        }
+        least.push(Math.min(...rpm.slice(4).map((_, i) => mean(rpm.slice(i, i + 5)))));
+      }
+      expect(feet).toEqual([]);
+      // The late rider's median may be as low as the slowest quarter of them, the slowest tenth not much below theirs.
+      const theirs = pitches.map((p) => p.leastRpm);
+      expect(quantile(least, 0.5)).toBeGreaterThan(quantile(theirs, 0.1) - 2);
+      expect(quantile(least, 0.5)).toBeLessThan(quantile(theirs, 0.5));
+      expect(quantile(least, 0.1)).toBeGreaterThan(quantile(theirs, 0.1) - 9);
+    },
+    60_000,
+  );
+});
+
+/** Mean slope (rise over run) of some seconds, without the spikes. */
+function meanSlope(seconds: readonly Second[], from: number, to: number): number {
+  const part = seconds.slice(from, to);
+  return Math.max(
+    0,
+    Math.min(
+      0.2,
+      quantile(
+        part.map((s) => s.gradientPercent),
+        0.5,
+      ) / 100,
+    ),
+  );
+}
+
+describe('changing to an easier gear under load in six open rides', () => {
+  beforeEach((context) => context.skip(!here, REASON));
+  const shifts = here ? [...openRides().values()].flatMap((seconds) => openEasierShifts(seconds)) : [];
+  const heavyS = shifts.filter((s) => s.load >= 1.9).map((s) => s.tookS);
+  const otherS = shifts.filter((s) => s.load < 1.9).map((s) => s.tookS);
+
+  it('takes riders about as long at 1.9 times the torque of the flat as at less: some 4 to 5 s between readings of a second', () => {
+    expect(heavyS.length).toBeGreaterThanOrEqual(24);
+    expect(Math.abs(quantile(otherS, 0.5) - 4)).toBeLessThanOrEqual(1);
+    expect(quantile(heavyS, 0.5) - quantile(otherS, 0.5)).toBeLessThanOrEqual(1);
+  });
+
+  it.each(['child-9', 'adult-new', 'adult-weekly', 'adult-strong'])(
+    'so does the chain of %s: no step takes 1.5 s longer at twice the torque of the flat than eased, from 55 to 85 rpm',
+    (riderId) => {
+      const who = rider(riderId);
+      const world = worldOn(
+        literalCourse(20_000, 0),
+        riderId === 'child-9' ? 'kids-20-1x7' : 'road-2x11',
+        riderId,
+      );
+      for (const rpm of [55, 65, 75, 85]) {
+        const heavy = stepS(world, rpm, 2 * buildMachine(bike('road-2x11'), who).referenceTorqueNm);
+        const light = stepS(world, rpm, 0.4 * buildMachine(bike('road-2x11'), who).referenceTorqueNm);
+        expect(heavy).toBeGreaterThanOrEqual(light);
+        expect([rpm, heavy - light < 1.5]).toEqual([rpm, true]);
+        // Two readings blur what riders' plateaus show; so long may our own step take at most.
+        expect(heavy).toBeLessThan(quantile(heavyS, 0.5) - 2);
+      }
+    },
+  );
+
+  /** Time of a step to the next bigger sprocket with cadence and torque held by hand (s). */
+  function stepS(world: ReturnType<typeof worldOn>, rpm: number, torqueNm: number): number {
+    const { developmentM } = gearAt(world.machine, 0, 4);
+    const from = startState(world, { speedMps: (rpm * developmentM) / 60, ringIndex: 0, sprocketIndex: 4 });
+    let state: RideState = { ...from, cadenceRpm: rpm, crankTorqueNm: torqueNm };
+    for (let i = 0; i < 120 * 20; i += 1) {
+      const { state: next, events } = stepRide(world, state, i === 0 ? [EASIER] : []);
+      for (const event of events) if (event.kind === 'shift-done') return event.durationS;
+      state = { ...next, speedMps: from.speedMps, cadenceRpm: rpm, crankTorqueNm: torqueNm };
+    }
+    throw new Error('never done');
+  }
 });

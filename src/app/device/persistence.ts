@@ -240,12 +240,15 @@ function noticeOf({ kind, problem }: Health): string | null {
 
 function resultOf(ride: ListedRide): readonly KeptResult[] {
   const { id, savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed } = ride;
+  const older = ride.physicsVersion !== PHYSICS_VERSION || ride.rulesVersion !== RULES_VERSION;
   return total === null
     ? []
-    : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed }];
+    : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed, older }];
 }
 
 function unmarkedOf(ride: ListedRide): readonly UnmarkedRide[] {
-  const { id, savedAtMs, levelId, levelTitle, kind, standing } = ride;
-  return standing === 'marked' ? [] : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, standing }];
+  const { id, savedAtMs, levelId, levelTitle, kind, standing, physicsVersion } = ride;
+  if (standing === 'marked') return [];
+  const lost = standing === 'to-mark' && physicsVersion !== PHYSICS_VERSION;
+  return [{ id, atMs: savedAtMs, levelId, levelTitle, kind, standing: lost ? 'older' : standing }];
 }

@@ -6,6 +6,7 @@ import type { RideResult } from '../../core/coach/results.ts';
 import { type Judged, type Planner, createPlanner, startJudgeWorker } from '../../worker/client.ts';
 import type { Keeping } from './persistence.ts';
 import type { AfterRide, Kept } from '../../state/afterRide.ts';
+import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { RideJob } from '../../core/ride/job.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { Store } from '../../state/createStore.ts';
@@ -120,11 +121,12 @@ function ownShelf(keeping: Keeping, id: string, result: RideResult, onKept: () =
 /** Judges what was kept without marks. */
 async function markAll(keeping: Keeping, planner: Planner): Promise<void> {
   const storage = await keeping.there;
-  for (const { id, standing } of await storage.listRides()) {
-    const ride = standing === 'to-mark' ? await storage.getRide(id) : null;
+  for (const { id, standing, physicsVersion } of await storage.listRides()) {
+    // Older physics are gone; such a ride stays as it is.
+    const marks = standing === 'to-mark' && physicsVersion === PHYSICS_VERSION;
+    const ride = marks ? await storage.getRide(id) : null;
     if (ride?.level === undefined) continue;
     const judged = await planner.judge(ride.level, ride.recording).catch(() => null);
-    // With another version of the physics it may not come to its end any more; then there is nothing to mark.
     const ended = judged?.trace.events.some((event) => event.kind === 'finished') === true;
     if (judged !== null && ended) await keeping.markRide(id, judged);
   }

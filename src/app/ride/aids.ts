@@ -3,10 +3,9 @@
  * ride has none. Joins the coach's hints and marks to words; draws nothing itself.
  */
 import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
-import { nextStep } from '../../core/coach/nextStep.ts';
+import type { Guide } from '../../core/coach/guide.ts';
 import type { Aids, Level } from '../../core/level/schema.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
-import type { RideTrace } from '../../core/ride/trace.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudHelp, HudStep } from '../../game/hud/help.ts';
 import { createFormat, type Format } from '../../words/format.ts';
@@ -38,16 +37,15 @@ interface RideHelp {
   frame(frame: RideFrame, aids: Aids, shown: HudHelp, units: Settings['units']): void;
 }
 
-/** Help for one ride; `reference` answers null as long as the best ride is not known. */
-export function createRideHelp(ride: LiveRide, reference: () => RideTrace | null): RideHelp {
+/** Help for one ride; its hints are the guide's. */
+export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
   return {
     frame(frame, aids, shown, units) {
       if (Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
       toldAtS = frame.timeS;
-      const best = aids.nextStep ? reference() : null;
-      shown.setStep(best === null ? null : stepInWords(ride, best, frame, createFormat(units)));
+      shown.setStep(aids.nextStep ? stepInWords(guide, frame, createFormat(units)) : null);
       if (!aids.liveMarks) return shown.setMarks(null);
       count = countLive(ride.world, ride.trace, count);
       const marks = liveMarks(ride.world, count);
@@ -58,19 +56,18 @@ export function createRideHelp(ride: LiveRide, reference: () => RideTrace | null
   };
 }
 
-function stepInWords(ride: LiveRide, best: RideTrace, frame: RideFrame, format: Format): HudStep | null {
-  if (frame.phase !== 'riding' || frame.shift !== null || frame.waitingShifts > 0) return null;
-  const step = nextStep(ride.world.machine, best, frame);
+function stepInWords(guide: Guide, frame: RideFrame, format: Format): HudStep | null {
+  const step = guide.hint(frame);
   if (step === null) return null;
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
   return {
-    action: hudWords.step(step.derailleur, step.direction, step.steps),
+    action: hudWords.step(step, step.then),
     // Round numbers are all that can be read while riding.
     when: now
       ? hudWords.stepNow
       : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
-    direction: step.direction,
+    direction: step.makes,
   };
 }

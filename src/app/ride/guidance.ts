@@ -3,8 +3,7 @@
  * whoever makes sounds. What is said, when, and how high the tone is comes from the coach.
  */
 import { type EarCue, earCues, hintsByEar, toneHz } from '../../core/coach/byEar.ts';
-import type { NextStep } from '../../core/coach/nextStep.ts';
-import type { RideTrace } from '../../core/ride/trace.ts';
+import type { NextStep } from '../../core/coach/guide.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
 import { earWords, hudWords } from './words.ts';
@@ -12,8 +11,8 @@ import { earWords, hudWords } from './words.ts';
 /** What riding by ear needs. */
 export interface GuidanceOptions {
   readonly world: RideWorld;
-  /** The best ride where hints may be given and it is known, else null. */
-  readonly reference: () => RideTrace | null;
+  /** What the guide says now, where hints may be given; else null. */
+  readonly hint: (frame: RideFrame) => NextStep | null;
   readonly format: Format;
   /** Read aloud when it changes. */
   readonly place: HTMLElement;
@@ -32,9 +31,9 @@ export interface SpokenGuidance {
 const EVERY_S = 0.25;
 
 /** Makes it for one ride. */
-export function createGuidance({ world, reference, format, place, tone }: GuidanceOptions): SpokenGuidance {
+export function createGuidance({ world, hint, format, place, tone }: GuidanceOptions): SpokenGuidance {
   const cues = earCues(world.course);
-  const hints = hintsByEar(world.machine, reference);
+  const hints = hintsByEar(hint);
   let said = 0;
   let askedAtS = Number.NEGATIVE_INFINITY;
   const say = (text: string): void => {
@@ -58,8 +57,8 @@ export function createGuidance({ world, reference, format, place, tone }: Guidan
       if (latest !== null) say(sentence(latest, format));
       if (Math.abs(frame.timeS - askedAtS) >= EVERY_S) {
         askedAtS = frame.timeS;
-        const hint = hints(frame);
-        if (hint !== null) say(hintSentence(hint));
+        const step = hints(frame);
+        if (step !== null) say(earWords.hint(hudWords.step(step, step.then)));
       }
       sound(Math.round(toneHz(frame)));
     },
@@ -70,8 +69,4 @@ export function createGuidance({ world, reference, format, place, tone }: Guidan
 function sentence({ code, inM, slopeRatio, lengthM }: EarCue, format: Format): string {
   const tens = (m: number): string => format.distance(Math.round(m / 10) * 10);
   return earWords[code](tens(inM), format.percent(slopeRatio), tens(lengthM));
-}
-
-function hintSentence({ derailleur, direction, steps }: NextStep): string {
-  return earWords.hint(hudWords.step(derailleur, direction, steps));
 }

@@ -9,7 +9,7 @@ import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
-import { cueAt } from './cues.ts';
+import { cueAt, cuesBesideGuide } from './cues.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
 import { remarkWords } from './words.ts';
 import { cueWords } from '../../words/cues.ts';
@@ -34,6 +34,8 @@ interface LoopOptions {
   readonly level: Level;
   /** Help that is shown now. */
   readonly aids: () => Aids;
+  /** True where the guide knows the best ride, so that its hints can be shown. */
+  readonly guided: () => boolean;
   readonly listeners: RideListeners;
   /** Ride time over real time. */
   readonly pace: () => number;
@@ -163,10 +165,13 @@ class Loop implements RideLoop {
 
   #say(events: readonly RideEvent[], timeMs: number): void {
     this.#saidAtMs = timeMs;
-    const { ride, level, aids, listeners } = this.#options;
-    const { tick, distanceM } = ride.now;
-    this.#board = afterEvents(this.#board, events, tick * ride.world.tickS);
-    const cue = aids().cues ? cueAt(level.cues, distanceM) : null;
+    const { ride, level, aids, guided, listeners } = this.#options;
+    const { tick, distanceM, ringIndex } = ride.now;
+    const rings = { ringIndex, ringCount: ride.world.machine.ringCount };
+    this.#board = afterEvents(this.#board, events, tick * ride.world.tickS, rings);
+    const shown = aids();
+    const cues = shown.nextStep && guided() ? cuesBesideGuide(level.cues) : level.cues;
+    const cue = shown.cues ? cueAt(cues, distanceM) : null;
     const cueText = cue === null ? null : 'text' in cue ? cue.text : cueWords[cue.cue];
     const { code } = this.#board;
     listeners.say(cueText, code === null ? null : remarkWords[code]);

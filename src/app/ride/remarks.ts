@@ -13,15 +13,23 @@ export const REMARK_REST_S = 8;
 /** These say what to do at once; they may push another remark aside. */
 const URGENT: readonly RemarkCode[] = ['chain-dropped', 'foot-down', 'line-missed'];
 
+/** The ring the chain is on, and how many there are. */
+export interface Rings {
+  readonly ringIndex: number;
+  readonly ringCount: number;
+}
+
 /** The remark an event deserves, or null for most of them. */
-export function remarkOf(event: RideEvent): RemarkCode | null {
+export function remarkOf(event: RideEvent, { ringIndex, ringCount }: Rings): RemarkCode | null {
   switch (event.kind) {
     case 'shift-done':
       return event.load >= HEAVY_LOAD ? 'heavy-shift' : null;
     case 'shift-refused':
       if (event.reason === 'crossed') return 'refused-crossed';
       if (event.derailleur === 'front') return 'no-ring';
-      return event.direction === 'easier' ? 'no-easier' : 'no-harder';
+      // The last sprocket is not the last gear while there is another ring.
+      if (event.direction === 'easier') return ringIndex > 0 ? 'ring-easier' : 'no-easier';
+      return ringIndex < ringCount - 1 ? 'ring-harder' : 'no-harder';
     case 'chain-crossed':
       return 'crossed';
     case 'shift-hung':
@@ -55,11 +63,16 @@ function shownS(code: RemarkCode): number {
 }
 
 /** The board after these events at this ride time (s). */
-export function afterEvents(board: RemarkBoard, events: readonly RideEvent[], timeS: number): RemarkBoard {
+export function afterEvents(
+  board: RemarkBoard,
+  events: readonly RideEvent[],
+  timeS: number,
+  rings: Rings,
+): RemarkBoard {
   let next: RemarkBoard = timeS >= board.untilS && board.code !== null ? { ...board, code: null } : board;
   for (const event of events) {
     if (event.kind === 'chain-restored' && next.code === 'chain-dropped') next = { ...next, code: null };
-    const code = remarkOf(event);
+    const code = remarkOf(event, rings);
     if (code === null) continue;
     const saidS = next.saidS[code];
     if (saidS !== undefined && timeS - saidS < REMARK_REST_S) continue;

@@ -2,6 +2,7 @@
  * One ride from loading to finish: joins core, input, picture, instruments and sound around the loop, pauses when
  * nobody looks, and hands back the recording. Knows no pages beyond the places it fills.
  */
+import { createGuide, type Guide } from '../../core/coach/guide.ts';
 import type { RideResult } from '../../core/coach/results.ts';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
@@ -106,6 +107,7 @@ class Session implements RideSession {
   readonly #options: SessionOptions;
   readonly #ride: LiveRide;
   readonly #loop: RideLoop;
+  readonly #guide: Guide;
   readonly #hub: InputHub;
   readonly #stops: (() => void)[] = [];
   #look: RideLook;
@@ -134,12 +136,14 @@ class Session implements RideSession {
       else if (watching === null) this.#loop.command(command);
       this.#shifted ||= command.kind === 'shift';
     });
-    const help = createRideHelp(this.#ride, options.reference);
+    this.#guide = createGuide(this.#ride.world, options.reference);
+    const help = createRideHelp(this.#ride, this.#guide);
     const aids = aidsWhile(options.level, () => this.#look.settings);
     this.#loop = createRideLoop({
       ride: this.#ride,
       level: options.level,
       aids,
+      guided: () => this.#guide.knows(),
       pace: () => this.#look.settings.paceRatio * speed,
       countPace: speed,
       brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
@@ -315,12 +319,12 @@ class Session implements RideSession {
   /** For those who ride by ear; a ride by eye says nothing of it. */
   #listen(): void {
     const { settings } = this.#look;
-    const { places, level, reference } = this.#options;
+    const { places, level } = this.#options;
     this.#ear?.stop();
     this.#ear = settings.byEar
       ? createGuidance({
           world: this.#ride.world,
-          reference: aidsFor(level, settings).nextStep ? reference : () => null,
+          hint: (frame) => (aidsFor(level, settings).nextStep ? this.#guide.hint(frame) : null),
           format: createFormat(settings.units),
           place: places.ear,
           tone: (hz) => this.#ears?.tone(hz, this.#options.look().settings),

@@ -1,4 +1,6 @@
 /** What is written and said over a running ride: instruments, controls, remarks, and the road for those who ride by ear. */
+import type { HandMove } from '../../core/coach/guide.ts';
+
 export const padWords = {
   group: 'Controls of the bike',
   labels: {
@@ -23,6 +25,13 @@ export const padWords = {
   },
 };
 
+/** "Easier, 2 steps", "Smaller chainring". */
+function hands({ derailleur, direction, steps }: HandMove): string {
+  const [rear, front] =
+    direction === 'easier' ? ['Easier', 'Smaller chainring'] : ['Harder', 'Bigger chainring'];
+  return `${derailleur === 'front' ? front : rear}${steps > 1 ? `, ${steps} steps` : ''}`;
+}
+
 export const hudWords = {
   cadence: 'cadence',
   perMinute: 'per minute',
@@ -40,12 +49,8 @@ export const hudWords = {
   outOfSight: 'out of sight',
   marksSoFar: 'so far, of 100',
   marks: { cadence: 'cadence', easing: 'easing', chainLine: 'chain line' },
-  step: (derailleur: 'front' | 'rear', direction: 'easier' | 'harder', steps: number): string =>
-    derailleur === 'front'
-      ? direction === 'easier'
-        ? 'Smaller chainring'
-        : 'Bigger chainring'
-      : `${direction === 'easier' ? 'Easier' : 'Harder'}${steps > 1 ? `, ${steps} steps` : ''}`,
+  step: (first: HandMove, then: HandMove | null): string =>
+    then === null ? hands(first) : `${hands(first)}, then ${hands(then).toLowerCase()}`,
   stepNow: 'now',
   stepIn: (distance: string): string => `in ${distance}`,
 };
@@ -56,6 +61,8 @@ export const remarkWords = {
   'shift-waiting': 'A chain moves only while you pedal.',
   'no-easier': 'That is the easiest gear.',
   'no-harder': 'That is the hardest gear.',
+  'ring-easier': 'No easier sprocket. A smaller chainring is easier.',
+  'ring-harder': 'No harder sprocket. A bigger chainring is harder.',
   'no-ring': 'No more chainrings there.',
   'refused-crossed': 'This bike does not cross its chain.',
   crossed: 'The chain is crossed.',

@@ -109,7 +109,18 @@ function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Lev
 function usable(remark: Remark): GroupRide[] {
   if (remark.kind === 'same')
     return [{ record: remark.record, line: remark.line, reference: remark.reference }];
-  return remark.code === 'no-recording' ? [{ record: remark.record, line: null, reference: null }] : [];
+  return remark.code === 'no-recording' || remark.code === 'other-version'
+    ? [{ record: remark.record, line: null, reference: null }]
+    : [];
+}
+
+/** Rides of another version of the game, in one sentence. */
+function otherVersions({ apart }: Gathered): string[] {
+  const n = apart.filter(({ code }) => code === 'other-version').length;
+  if (n === 0) return [];
+  return [
+    `${countedOrNo(n, 'ride')} of another version of the game: the marks are shown as they came and cannot be checked.`,
+  ];
 }
 
 /** Series as plain lists, so that they print as JSON. */
@@ -154,8 +165,9 @@ function sentences(picture: GroupPicture, gathered: Gathered): string {
           `From first to last attempt the middle change is ${fixed(attempts.change.middle, 1)} points: ${attempts.better} better, ${attempts.worse} worse, ${attempts.withinChance} within chance.`,
         ]),
     ...gathered.apart
-      .filter(({ code }) => code !== 'no-recording')
+      .filter(({ code }) => code !== 'no-recording' && code !== 'other-version')
       .map(({ recordId, code }) => `Set apart: ${recordId} (${code}).`),
+    ...otherVersions(gathered),
     ...gathered.sorted.conflicts.map(
       ({ code, records }) => `Conflict (${code}): ${records.map((r) => r.id).join(', ')}.`,
     ),

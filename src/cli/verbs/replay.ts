@@ -5,7 +5,7 @@
 import { groundOfJob, markOn } from '../../core/coach/ground.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { isOnLevel, jobOfRecording } from '../../core/ride/job.ts';
-import { parseRecording, type Recording } from '../../core/ride/recording.ts';
+import { parseRecording, PHYSICS_VERSION, physicsOf, type Recording } from '../../core/ride/recording.ts';
 import { type Args, needed } from '../common/args.ts';
 import { levelFromFile } from '../common/choose.ts';
 import { bundledLevelFiles, readJson } from '../common/files.ts';
@@ -27,6 +27,10 @@ export const replay: Verb = {
     const parsed = parseRecording(unwrapRecording(readJson(path)));
     if (!parsed.ok) throw new BadInput(`"${path}" cannot be ridden again. ${recordingSentence(parsed)}`);
     const { recording } = parsed;
+    if (physicsOf(recording) !== PHYSICS_VERSION)
+      throw new BadInput(
+        `"${path}" cannot be ridden again: it was ridden by version ${physicsOf(recording)} of the physics, and the legs have changed since.`,
+      );
     const level = findLevel(args, recording);
     const { bike, rider, seed } = recording;
     const ground = groundOfJob(jobOfRecording(level, recording));

@@ -3,10 +3,8 @@
  * cadence is against the band. Places, codes and frequencies only; sentences and sound are made elsewhere.
  */
 import type { Course } from '../course/types.ts';
-import type { Machine } from '../model/types.ts';
-import type { RideTrace } from '../ride/trace.ts';
 import type { RideFrame } from '../ride/types.ts';
-import { nextStep, type NextStep } from './nextStep.ts';
+import type { NextStep } from './guide.ts';
 
 /** Something to say at a place. */
 export interface EarCue {
@@ -97,24 +95,20 @@ const AGAIN_S = 2.5;
  * Hints for the ear: each is given when it is time to act, again in the next gear if that is not enough, and again
  * after a while if nothing was done.
  *
- * @param reference - the best ride, or null as long as it is not known
+ * @param hint - what the guide of the ride says now
  */
 export function hintsByEar(
-  machine: Machine,
-  reference: () => RideTrace | null,
+  hint: (frame: RideFrame) => NextStep | null,
 ): (frame: RideFrame) => NextStep | null {
   let saidIn = '';
   let saidAtS = Number.NEGATIVE_INFINITY;
   return (frame) => {
-    const best = reference();
-    if (best === null || frame.phase !== 'riding' || frame.shift !== null || frame.waitingShifts > 0)
-      return null;
-    const hint = nextStep(machine, best, frame);
-    if (hint === null || hint.inM > 0) return null;
-    const gear = `${frame.ringIndex} ${frame.sprocketIndex} ${hint.direction}`;
+    const step = hint(frame);
+    if (step === null || step.inM > 0) return null;
+    const gear = `${frame.ringIndex} ${frame.sprocketIndex} ${step.makes}`;
     if (gear === saidIn && frame.timeS - saidAtS < AGAIN_S) return null;
     saidIn = gear;
     saidAtS = frame.timeS;
-    return hint;
+    return step;
   };
 }

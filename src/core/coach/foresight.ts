@@ -1,50 +1,108 @@
 /**
- * Foresight, pitch by pitch: what the hill did to the legs, against what would have happened if nobody had
- * shifted and if the reference had taken over, both from the player's own state 30 m before the foot.
+ * Foresight, pitch by pitch: what the hill did to the legs against what it did in the best ride, and where the gear
+ * was changed against where the best ride changed it. Too late and too early lose alike; every pitch that asked the
+ * best ride counts, whatever gear one comes in.
  */
 import { clamp, lerp } from '../math/numbers.ts';
 import type { Pitch } from '../course/types.ts';
-import { policyDriver } from '../planner/driver.ts';
-import { OVERLOAD_FROM } from '../planner/costs.ts';
-import type { Policy } from '../planner/plan.ts';
 import { copyOfState } from '../ride/draft.ts';
-import { type Controller, rideThrough } from '../ride/run.ts';
-import { type RideTrace, type TraceSample } from '../ride/trace.ts';
-import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
+import { rideThrough } from '../ride/run.ts';
+import { decisionPlaceM, type RideTrace, type TraceSample } from '../ride/trace.ts';
+import { brakeForLine } from '../ride/pilot.ts';
+import type { RideState, RideWorld } from '../ride/types.ts';
+import { IDLE_PRESSURE, restsAllowed } from './cadence.ts';
 import { shiftsOf } from './shifts.ts';
 import type { Mark, PitchReport, Reason, ShiftReport, Timing } from './types.ts';
 
 /** A pitch is judged at most so far beyond its foot (m). */
 const JUDGED_M = 80;
-/** Pitches that ask less than this are left out (load × metres). */
+/** Pitches from which the best ride would have suffered less than this without its shifts are left out (load × metres). */
 const ASKS_FROM_M = 5;
 /** Credit from which a pitch counts as taken about right (ours). */
 const ABOUT_RIGHT_CREDIT = 0.7;
-/** Spinning before the foot counts from this far above the band, and as too early from so many rpm·s (ours). */
-const SPIN_MARGIN_RPM = 12;
-const SPIN_BEFORE_M = 90;
-const TOO_EARLY_RPM_S = 25;
-/** A counterfactual that has not got through after this long stops counting (s). */
+/** From here on not even a tendency is told. */
+const QUITE_RIGHT_CREDIT = 0.9;
+/** Where somebody got ready is looked for from so far before the foot (m). */
+const APPROACH_M = 110;
+/** Half of the steps made this much before the best ride is free; so much more loses everything (m, ours). */
+const EARLY_FREE_M = 12;
+const EARLY_ALL_M = 75;
+/** Legs that spin before the foot: a share of the band's upper edge times metres, free and all lost (ours). */
+const SPIN_M = 60;
+const SPIN_FREE_M = 6;
+const SPIN_ALL_M = 26;
+/** Steps made early lose what their place says only as far as the legs felt them: from so much spinning on, and with so much more fully. */
+const FELT_FREE_M = 3;
+const FELT_ALL_M = 10;
+/** Some six tenths of what never shifting costs the legs loses all credit; a little is free (ours). */
+const LATE_LOSES = 1.6;
+const STRAIN_FREE = 0.03;
+/** Half of the steps made so much after the best ride is free, so much more loses what the legs felt of it (m, ours). */
+const READY_BEFORE_M = 15;
+const BEHIND_FREE_M = 5;
+const BEHIND_ALL_M = 25;
+const STRAIN_FELT = 0.06;
+/** Freewheeling in the last metres before the foot, more than the best ride: free and all lost (share of the way, ours). */
+const COAST_M = 60;
+const COAST_FREE = 0.1;
+const COAST_ALL = 0.5;
+/** Arriving at the foot slower than so much of the best ride's speed is being early, and from that on all lost (ours). */
+const SLOWED_FREE = 0.88;
+const SLOWED_ALL = 0.6;
+/** A gear shorter than this was only passed through (samples of 0.1 s). */
+const HELD_SAMPLES = 12;
+/** A rise so short that the legs stay near the band is dug in over, and well ridden (common practice, no source). */
+const SHORT_M = 32;
+const DUG_IN_RPM = 10;
+/** Standing adds so much to what legs carry without strain (Bouillod et al. 2017: force +22.4 %). */
+const STANDING_CARRIES = 0.224;
+/** A what-if that has not got through after this long stops counting (s). */
 const LONGEST_WHAT_IF_S = 120;
-const NO_COMMANDS: readonly RideCommand[] = [];
+
+/** What the best ride met on a pitch; the same for every ride that is judged. */
+interface Asked {
+  readonly toM: number;
+  readonly asked: boolean;
+  readonly overloadNoneM: number;
+  readonly overloadM: number;
+  /** Where half of its easing was done (m along the road); null where it shifted nothing. */
+  readonly readyAtM: number | null;
+  /** There is a stop line between the decision and the foot. */
+  readonly afterStop: boolean;
+  readonly spinM: number;
+  readonly coasted: number;
+  readonly made: readonly ShiftReport[];
+}
+
+const known = new WeakMap<RideTrace, readonly Asked[]>();
 
 /** Reports on all pitches the ride went over. */
-export function judgePitches(world: RideWorld, trace: RideTrace, policy: Policy): PitchReport[] {
-  return world.course.pitches.flatMap((pitch, index) => {
-    const before = trace.beforePitch[index];
-    return before === undefined ? [] : [judgePitch(world, trace, policy, pitch, index, before)];
-  });
+export function judgePitches(world: RideWorld, trace: RideTrace, reference: RideTrace): PitchReport[] {
+  let asked = known.get(reference);
+  if (asked === undefined) {
+    asked = world.course.pitches.map((pitch, index) => askedOf(world, reference, pitch, index));
+    known.set(reference, asked);
+  }
+  return world.course.pitches.flatMap((pitch, index) =>
+    trace.beforePitch[index] === undefined
+      ? []
+      : [judgePitch(world, trace, reference, pitch, index, (asked as readonly Asked[])[index] as Asked)],
+  );
 }
 
 /** The foresight mark: mean credit of the pitches that asked something. */
 export function foresightMark(pitches: readonly PitchReport[], weight: number): Mark {
-  const asked = pitches.filter((pitch) => pitch.asked);
+  const asked = pitches.filter((pitch) => pitch.asked || pitch.footDown);
   if (asked.length === 0) return { value: null, weight, reasons: [] };
   const value = (100 * asked.reduce((sum, pitch) => sum + pitch.credit, 0)) / asked.length;
   const reasons: Reason[] = asked
     .filter((pitch) => pitch.credit < 0.95)
     .map((pitch) => ({
-      code: pitch.footDown ? ('foot-down-pitch' as const) : ('overloaded-pitch' as const),
+      code: pitch.footDown
+        ? ('foot-down-pitch' as const)
+        : pitch.early > pitch.late
+          ? ('early-pitch' as const)
+          : ('overloaded-pitch' as const),
       pitch: pitch.index,
       fromM: pitch.footM,
       amount: 1 - pitch.credit,
@@ -53,8 +111,107 @@ export function foresightMark(pitches: readonly PitchReport[], weight: number): 
   return { value, weight, reasons };
 }
 
-/** Leg overload of a ride over a stretch: ∫ max(0, load − 1.3) dx (load × metres). */
-function overloadM(samples: readonly TraceSample[], fromM: number, toM: number): number {
+function askedOf(world: RideWorld, reference: RideTrace, pitch: Pitch, index: number): Asked {
+  const toM = Math.min(pitch.endM, pitch.footM + JUDGED_M);
+  const fromM = decisionPlaceM(world.course, pitch);
+  const before = reference.beforePitch[index];
+  const overloadM = overloadBetween(reference.samples, fromM, toM);
+  const made = shiftsFor(world, reference, pitch, toM);
+  const none = before === undefined ? [] : withoutShifts(world, before, toM);
+  const overloadNoneM = overloadBetween(none, fromM, toM);
+  return {
+    toM,
+    asked: overloadNoneM - overloadM >= ASKS_FROM_M,
+    overloadNoneM,
+    overloadM,
+    readyAtM: readyAt(made, Math.ceil(made.length / 2)),
+    afterStop: world.course.stopLinesM.some((lineM) => lineM > fromM && lineM <= pitch.footM),
+    spinM: spinBefore(world, reference.samples, pitch, firstBefore(made, pitch)),
+    coasted: coastedBefore(world, reference.samples, pitch),
+    made,
+  };
+}
+
+function judgePitch(
+  world: RideWorld,
+  trace: RideTrace,
+  reference: RideTrace,
+  pitch: Pitch,
+  index: number,
+  best: Asked,
+): PitchReport {
+  const { toM } = best;
+  const fromM = decisionPlaceM(world.course, pitch);
+  const own = overloadBetween(trace.samples, fromM, toM);
+  const footDown = trace.events.some(
+    (event) => event.kind === 'foot-down' && event.distanceM >= fromM && event.distanceM <= pitch.endM + 5,
+  );
+  const worstCadenceRpm = worstCadence(trace.samples, pitch.footM, toM);
+  const lowRpm = lowestBand(trace.samples, pitch.footM, toM);
+  const dugIn = pitch.endM - pitch.footM <= SHORT_M && worstCadenceRpm >= lowRpm - DUG_IN_RPM;
+  const span = Math.max(best.overloadNoneM - best.overloadM, ASKS_FROM_M);
+  const strained = (own - best.overloadM) / span;
+  const made = shiftsFor(world, trace, pitch, toM);
+  const readyAtM = readyAt(made, Math.ceil(best.made.length / 2));
+  // Who came in an easy gear made nothing too early; what it costs is seen in the spinning.
+  const earlyM = best.readyAtM === null || readyAtM === null ? 0 : best.readyAtM - readyAtM;
+  // Who is ready before the foot is not late, however early the best ride was.
+  const behindM = readyAtM === null ? 0 : Math.min(-earlyM, readyAtM - (pitch.footM - READY_BEFORE_M));
+  const behind = clamp((behindM - BEHIND_FREE_M) / BEHIND_ALL_M, 0, 1);
+  const late = dugIn
+    ? 0
+    : Math.max(
+        clamp(LATE_LOSES * (strained - STRAIN_FREE), 0, 1),
+        behind * clamp((strained - STRAIN_FREE) / STRAIN_FELT, 0, 1),
+      );
+  const far = clamp((earlyM - EARLY_FREE_M) / EARLY_ALL_M, 0, 1);
+  const spun = spinBefore(world, trace.samples, pitch, firstBefore(made, pitch)) - best.spinM;
+  const slowness =
+    speedAt(trace.samples, pitch.footM) / Math.max(0.5, speedAt(reference.samples, pitch.footM));
+  const slowed = clamp((SLOWED_FREE - slowness) / (SLOWED_FREE - SLOWED_ALL), 0, 1);
+  const coasted = coastedBefore(world, trace.samples, pitch) - best.coasted;
+  // Who must stop before the hill cannot shift for it too early.
+  const ways = [
+    ['shifts', best.afterStop ? 0 : far * Math.sqrt(far) * clamp((spun - FELT_FREE_M) / FELT_ALL_M, 0, 1)],
+    ['spun', best.afterStop ? 0 : clamp((spun - SPIN_FREE_M) / SPIN_ALL_M, 0, 1)],
+    ['slow', slowed],
+    ['coasted', clamp((coasted - COAST_FREE) / (COAST_ALL - COAST_FREE), 0, 1)],
+  ] as const;
+  const [earlyBy, early] = ways.reduce((most, way) => (way[1] > most[1] ? way : most));
+  const credit = footDown ? 0 : best.asked ? 1 - Math.max(late, early) : 1;
+  return {
+    index,
+    footM: pitch.footM,
+    endM: pitch.endM,
+    steepestRatio: pitch.steepestRatio,
+    asked: best.asked,
+    credit,
+    timing: timingOf(best.asked, credit, ABOUT_RIGHT_CREDIT, early > late),
+    tendency: timingOf(best.asked, credit, QUITE_RIGHT_CREDIT, early > late),
+    late,
+    early,
+    earlyBy,
+    earlyM,
+    pressed: pressedShare(trace.samples, pitch.footM, toM),
+    gearRatio: gearAgainst(trace.samples, reference.samples, toM),
+    easedShare: easedShare(trace.samples, reference.samples, pitch, toM),
+    overloadM: own,
+    overloadNoneM: best.overloadNoneM,
+    overloadReferenceM: best.overloadM,
+    stepsNeeded: best.made.length,
+    referenceStepsBeforeFoot: best.made.filter((shift) => shift.startedAtM < pitch.footM).length,
+    stepsMade: made.length,
+    stepsBeforeFoot: made.filter((shift) => shift.startedAtM < pitch.footM).length,
+    firstShiftBeforeFootM: firstBefore(made, pitch),
+    referenceFirstShiftBeforeFootM: firstBefore(best.made, pitch),
+    worstCadenceRpm,
+    referenceWorstCadenceRpm: worstCadence(reference.samples, pitch.footM, toM),
+    footDown,
+  };
+}
+
+/** Overload of a ride over a stretch: what the road asks beyond what the band carries, over the way (load × metres). */
+function overloadBetween(samples: readonly TraceSample[], fromM: number, toM: number): number {
   let sum = 0;
   for (let i = Math.max(1, indexFrom(samples, fromM)); i < samples.length; i += 1) {
     const a = samples[i - 1] as TraceSample;
@@ -64,87 +221,137 @@ function overloadM(samples: readonly TraceSample[], fromM: number, toM: number):
     if (b.distanceM <= fromM || wayM <= 0) continue;
     const start = Math.max(a.distanceM, fromM);
     const end = Math.min(b.distanceM, toM);
-    const load = lerp(a.loadRatio, b.loadRatio, ((start + end) / 2 - a.distanceM) / wayM);
-    sum += Math.max(0, load - OVERLOAD_FROM) * (end - start);
+    const share = ((start + end) / 2 - a.distanceM) / wayM;
+    sum += lerp(strain(a), strain(b), share) * (end - start);
   }
   return sum;
 }
 
-function judgePitch(
-  world: RideWorld,
-  trace: RideTrace,
-  policy: Policy,
-  pitch: Pitch,
-  index: number,
-  before: RideState,
-): PitchReport {
-  const fromM = before.distanceM;
-  const toM = Math.min(pitch.endM, pitch.footM + JUDGED_M);
-  const { best, none } = whatIfs(world, before, policy, toM);
-  const own = overloadM(trace.samples, fromM, toM);
-  const overloadNoneM = overloadM(none, fromM, toM);
-  const overloadReferenceM = overloadM(best.samples, fromM, toM);
-  const span = overloadNoneM - overloadReferenceM;
-  const footDown = trace.events.some(
-    (event) => event.kind === 'foot-down' && event.distanceM >= fromM && event.distanceM <= pitch.endM + 5,
-  );
-  const asked = span >= ASKS_FROM_M;
-  const credit = footDown ? 0 : asked ? clamp(1 - (own - overloadReferenceM) / span, 0, 1) : 1;
-  const made = easierShifts(shiftsOf(trace), fromM, toM);
-  const bestMade = easierShifts(shiftsOf(best), fromM, toM);
-  return {
-    index,
-    footM: pitch.footM,
-    endM: pitch.endM,
-    steepestRatio: pitch.steepestRatio,
-    asked,
-    credit,
-    timing: timingOf(trace, best, pitch, credit, asked),
-    overloadM: own,
-    overloadNoneM,
-    overloadReferenceM,
-    stepsNeeded: bestMade.length,
-    referenceStepsBeforeFoot: bestMade.filter((shift) => shift.startedAtM < pitch.footM).length,
-    stepsMade: made.length,
-    stepsBeforeFoot: made.filter((shift) => shift.startedAtM < pitch.footM).length,
-    firstShiftBeforeFootM: firstBefore(made, pitch),
-    referenceFirstShiftBeforeFootM: firstBefore(bestMade, pitch),
-    worstCadenceRpm: worstCadence(trace.samples, pitch.footM, toM),
-    referenceWorstCadenceRpm: worstCadence(best.samples, pitch.footM, toM),
-    footDown,
+/** Overload of a moment; who stands carries a little more. */
+function strain(sample: TraceSample): number {
+  if (sample.overloadRatio <= 0 || sample.pressureRatio <= 1) return sample.overloadRatio;
+  const standing = Math.min(1, (sample.pressureRatio - 1) / 0.6) * STANDING_CARRIES;
+  return Math.max(0, sample.overloadRatio - standing * (sample.loadRatio - sample.overloadRatio));
+}
+
+/** Rides on from a state with steady legs and levers at rest. */
+function withoutShifts(world: RideWorld, before: RideState, toM: number): readonly TraceSample[] {
+  const lastTick = before.tick + LONGEST_WHAT_IF_S * 120;
+  const from = {
+    ...copyOfState(before),
+    pressure: 'steady' as const,
+    braking: false,
+    queue: [],
+    rear: null,
+    front: null,
   };
+  const stopWhen = (state: RideState): boolean => state.distanceM >= toM || state.tick >= lastTick;
+  return rideThrough(world, brakeForLine(world), { from, stopWhen }).trace.samples;
+}
+
+/** Where so many of the easier shifts for a pitch had been begun (m along the road), or all where there are fewer; null without any. */
+function readyAt(made: readonly ShiftReport[], count: number): number | null {
+  return made[Math.min(made.length, count) - 1]?.startedAtM ?? null;
+}
+
+/** Whether a gear was more than passed through, as between two rings. */
+function isHeld(samples: readonly TraceSample[], at: number): boolean {
+  const { developmentM } = samples[at] as TraceSample;
+  let count = 1;
+  for (let i = at - 1; samples[i]?.developmentM === developmentM && count < HELD_SAMPLES; i -= 1) count += 1;
+  for (let i = at + 1; samples[i]?.developmentM === developmentM && count < HELD_SAMPLES; i += 1) count += 1;
+  return count >= HELD_SAMPLES;
+}
+
+/** Hardest gear up to the foot and easiest gear after it was last used (m a turn). */
+function gearsUsed(
+  approach: readonly TraceSample[],
+  pitch: Pitch,
+): { readonly hardestM: number; readonly easiestM: number } {
+  let hardestM = 0;
+  let easiestM = Number.POSITIVE_INFINITY;
+  for (const { distanceM, developmentM } of approach.filter((_, i) => isHeld(approach, i))) {
+    if (distanceM <= pitch.footM && developmentM >= hardestM) {
+      hardestM = developmentM;
+      easiestM = developmentM;
+    }
+    easiestM = Math.min(easiestM, developmentM);
+  }
+  return hardestM === 0 ? { hardestM: 1, easiestM: 1 } : { hardestM, easiestM };
 }
 
 /**
- * Rides on from the player's own state, legs steady, levers at rest, until the end of the stretch: as the
- * reference would, and without any shift. Until the reference first acts the two are one ride, ridden once.
+ * Spinning before the foot, coasting included: how far the cranks would run above the band (share × metres), over
+ * the last metres or since the first easier shift, whichever is longer.
  */
-function whatIfs(
+function spinBefore(
   world: RideWorld,
-  before: RideState,
-  policy: Policy,
-  toM: number,
-): { readonly best: RideTrace; readonly none: readonly TraceSample[] } {
-  const lastTick = before.tick + LONGEST_WHAT_IF_S * 120;
-  const stopWhen = (state: RideState): boolean => state.distanceM >= toM || state.tick >= lastTick;
-  const driver = policyDriver(world, policy);
-  let parting: RideState | null = null;
-  const untilParting: Controller = (state) => {
-    const commands = driver(state);
-    if (parting === null && commands.length > 0) parting = copyOfState(state);
-    return commands;
-  };
-  const best = rideThrough(world, untilParting, { from: atRest(before), stopWhen }).trace;
-  const from = parting as RideState | null;
-  if (from === null) return { best, none: best.samples };
-  const partedS = from.tick * world.tickS;
-  const together = best.samples.filter((sample) => sample.timeS < partedS);
-  const alone = rideThrough(world, () => NO_COMMANDS, { from, stopWhen }).trace;
-  return { best, none: [...together, ...alone.samples] };
+  samples: readonly TraceSample[],
+  pitch: Pitch,
+  firstShiftM: number | null,
+): number {
+  const lineM = world.course.stopLinesM.findLast((m) => m <= pitch.footM) ?? 0;
+  const fromM = Math.max(
+    pitch.footM - APPROACH_M,
+    lineM,
+    Math.min(pitch.footM - SPIN_M, pitch.footM - (firstShiftM ?? 0)),
+  );
+  const before = samplesBetween(samples, fromM, pitch.footM);
+  let sum = 0;
+  for (let i = 1; i < before.length; i += 1) {
+    const a = before[i - 1] as TraceSample;
+    const b = before[i] as TraceSample;
+    const rpm = (60 * b.speedMps) / b.developmentM;
+    const over = rpm / b.bandHighRpm - 1;
+    if (over > 0) sum += over * (b.distanceM - a.distanceM);
+  }
+  return sum;
 }
 
-function atRest(state: RideState): RideState {
-  return { ...state, pressure: 'steady', braking: false, queue: [], rear: null, front: null };
+/** Share of the last way before the foot on which the legs rested, brakes not counted. */
+function coastedBefore(world: RideWorld, samples: readonly TraceSample[], pitch: Pitch): number {
+  const before = samplesBetween(samples, pitch.footM - COAST_M, pitch.footM).filter(
+    (s) => !s.held && !restsAllowed(world, s.distanceM),
+  );
+  return before.length === 0
+    ? 0
+    : before.filter((s) => s.pressureRatio < IDLE_PRESSURE).length / before.length;
+}
+
+function speedAt(samples: readonly TraceSample[], placeM: number): number {
+  return samples[Math.min(samples.length - 1, indexFrom(samples, placeM))]?.speedMps ?? 0;
+}
+
+/** Share of the way on a pitch that was pressed. */
+function pressedShare(samples: readonly TraceSample[], fromM: number, toM: number): number {
+  const on = samplesBetween(samples, fromM, toM);
+  return on.length === 0 ? 0 : on.filter((s) => s.pressureRatio > 1.15).length / on.length;
+}
+
+/** Development at the end of the judged stretch over that of the best ride there: above 1 is harder. */
+function gearAgainst(
+  samples: readonly TraceSample[],
+  reference: readonly TraceSample[],
+  atM: number,
+): number {
+  const own = samples[Math.min(samples.length - 1, indexFrom(samples, atM))];
+  const best = reference[Math.min(reference.length - 1, indexFrom(reference, atM))];
+  return own === undefined || best === undefined ? 1 : own.developmentM / best.developmentM;
+}
+
+/** How much of the best ride's easing (in ratio) was made: 1 all of it, 0 none. */
+function easedShare(
+  samples: readonly TraceSample[],
+  reference: readonly TraceSample[],
+  pitch: Pitch,
+  toM: number,
+): number {
+  const eased = (ride: readonly TraceSample[]): number => {
+    const { hardestM, easiestM } = gearsUsed(samplesBetween(ride, pitch.footM - APPROACH_M, toM), pitch);
+    return hardestM / easiestM;
+  };
+  const best = eased(reference);
+  return best <= 1.02 ? 1 : (eased(samples) - 1) / (best - 1);
 }
 
 /** Index of the first sample at or beyond a place, found by halving: the way ridden never shrinks. */
@@ -166,9 +373,12 @@ function samplesBetween(samples: readonly TraceSample[], fromM: number, toM: num
   return samples.slice(indexFrom(samples, fromM), end);
 }
 
-function easierShifts(shifts: readonly ShiftReport[], fromM: number, toM: number): ShiftReport[] {
-  return shifts.filter(
-    (shift) => shift.direction === 'easier' && shift.startedAtM >= fromM - 20 && shift.startedAtM <= toM,
+/** The easier shifts made for a pitch: on the way to it, after the pitch before, and on its judged stretch. */
+function shiftsFor(world: RideWorld, trace: RideTrace, pitch: Pitch, toM: number): ShiftReport[] {
+  const before = world.course.pitches.findLast(({ endM }) => endM <= pitch.footM);
+  const fromM = Math.max(pitch.footM - APPROACH_M, before?.endM ?? 0);
+  return shiftsOf(trace).filter(
+    ({ direction, startedAtM }) => direction === 'easier' && startedAtM >= fromM && startedAtM <= toM,
   );
 }
 
@@ -184,17 +394,11 @@ function worstCadence(samples: readonly TraceSample[], fromM: number, toM: numbe
   );
 }
 
-/** Too late if the hill leaned on the legs, too early if they spun long before it came. */
-function timingOf(trace: RideTrace, best: RideTrace, pitch: Pitch, credit: number, asked: boolean): Timing {
-  if (asked && credit < ABOUT_RIGHT_CREDIT) return 'too-late';
-  const spun = spinRpmS(trace, pitch) - spinRpmS(best, pitch);
-  return spun > TOO_EARLY_RPM_S ? 'too-early' : 'about-right';
+function lowestBand(samples: readonly TraceSample[], fromM: number, toM: number): number {
+  return samplesBetween(samples, fromM, toM).reduce((low, s) => Math.min(low, s.bandLowRpm), 200);
 }
 
-function spinRpmS(trace: RideTrace, pitch: Pitch): number {
-  const before = samplesBetween(trace.samples, pitch.footM - SPIN_BEFORE_M, pitch.footM);
-  return before.reduce((sum, s) => {
-    const over = s.cadenceRpm - s.bandHighRpm - SPIN_MARGIN_RPM;
-    return s.pedalling && over > 0 ? sum + over * 0.1 : sum;
-  }, 0);
+function timingOf(asked: boolean, credit: number, rightFrom: number, tooEarly: boolean): Timing {
+  if (!asked || credit >= rightFrom) return 'about-right';
+  return tooEarly ? 'too-early' : 'too-late';
 }

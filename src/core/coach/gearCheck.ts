@@ -8,8 +8,9 @@ import { cadenceAtRpm, gearAt, steadySpeedMps } from '../model/machine.ts';
 import { COMMON_CASSETTES, COMMON_RINGS } from '../model/parts.ts';
 import { rollOutM } from '../model/rollout.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
-import { referenceRide } from '../planner/driver.ts';
+import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
+import { rideThrough } from '../ride/run.ts';
 import type { TraceSample } from '../ride/trace.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -99,10 +100,10 @@ export function gearChart(machine: Machine): GearRow[] {
   });
 }
 
-/** Rides the reference with this bike over this road and reports. */
+/** Rides the plan with this bike over this road and reports; bikes are compared, so no best ride is searched for. */
 export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutcome {
   const world = buildRideWorld(course, bike, rider);
-  const { trace } = referenceRide(world, planRoad(world));
+  const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
   const samples = pedallingSamples(trace);
   const inBand = samples.filter((s) => s.cadenceRpm >= s.bandLowRpm && s.cadenceRpm <= s.bandHighRpm);
   const lowest = samples.reduce<TraceSample | null>(

@@ -4,7 +4,7 @@
  */
 import type { Level } from '../level/schema.ts';
 import { bikeById, riderById } from '../model/presets.ts';
-import { referenceRide } from '../planner/driver.ts';
+import { referenceInSteps } from '../planner/reference.ts';
 import { planInSteps, type Policy } from '../planner/plan.ts';
 import { jobOfRecording, type RideJob, setupOfJob } from '../ride/job.ts';
 import { worldOfJob } from '../ride/world.ts';
@@ -29,13 +29,13 @@ export interface MarkingGround {
 
 /**
  * Lays the ground of a job, yielding the share done (0 to 1) now and then, so that a worker can report and be
- * stopped. The reference is ridden after the last share. Throws where no ride is possible with this bike and rider.
+ * stopped. Throws where no ride is possible with this bike and rider.
  */
 export function* groundInSteps(job: RideJob): Generator<number, MarkingGround> {
   const { level } = job;
   const world = worldOfJob(job);
-  const policy = yield* planInSteps(world);
-  const ride = referenceRide(world, policy);
+  const policy = yield* shareOf(planInSteps(world), 0, PLAN_SHARE);
+  const ride = yield* shareOf(referenceInSteps(world, policy), PLAN_SHARE, 1);
   const reference = ride.trace;
   const { weights } = level;
   return {
@@ -45,8 +45,19 @@ export function* groundInSteps(job: RideJob): Generator<number, MarkingGround> {
     reference,
     referenceRecording: ride.recording(setupOfJob(job)),
     judge: (trace, passMark = level.passMark) =>
-      judgeRide({ world, trace, reference, policy, weights, passMark }),
+      judgeRide({ world, trace, reference, policy, weights, passMark, level }),
   };
+}
+
+/** Share of the work that the plan is, the search for the best ride the rest. */
+const PLAN_SHARE = 0.3;
+
+function* shareOf<T>(steps: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  for (;;) {
+    const next = steps.next();
+    if (next.done === true) return next.value;
+    yield from + (to - from) * next.value;
+  }
 }
 
 /** Lays the ground of a job at once. Throws where no ride is possible with this bike and rider. */

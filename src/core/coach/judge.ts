@@ -2,14 +2,23 @@
  * Judges a ride: five marks, their weighted total, the pitches and the verdict. Everything comes from the
  * ride's trace and from the reference ride over the same road on the same bike.
  */
-import type { MarkWeights } from '../level/schema.ts';
+import { clamp } from '../math/numbers.ts';
+import type { Level, MarkWeights } from '../level/schema.ts';
 import type { Policy } from '../planner/plan.ts';
 import type { RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { cadenceMark, chainLineMark } from './cadence.ts';
+import { cadenceMark, chainLineMark, legLosses } from './cadence.ts';
 import { foresightMark, judgePitches } from './foresight.ts';
+import { habitsOf } from './habits.ts';
 import { countManoeuvres, easingMark, economyMark, shiftsOf } from './shifts.ts';
-import { MARK_NAMES, type Marks, type PitchReport, type RideReport } from './types.ts';
+import {
+  type Hold,
+  MARK_NAMES,
+  type MarkName,
+  type Marks,
+  type PitchReport,
+  type RideReport,
+} from './types.ts';
 import { judgeVerdict } from './verdict.ts';
 
 /** What is judged, and against what. */
@@ -20,21 +29,26 @@ interface JudgeInput {
   readonly policy: Policy;
   readonly weights: MarkWeights;
   readonly passMark: number;
+  /** The level; without it no mark is asked for by name. */
+  readonly level?: Pick<Level, 'teaches' | 'rung'>;
 }
 
 /** The report of a ride. Pure; the same ride gives the same report. */
 export function judgeRide(input: JudgeInput): RideReport {
-  const { world, trace, reference, policy, weights } = input;
-  const pitches = judgePitches(world, trace, policy);
+  const { world, trace, reference, weights } = input;
+  const pitches = judgePitches(world, trace, reference);
   const marks: Marks = {
     cadence: cadenceMark(world, trace, reference, weights.cadence),
     foresight: foresightMark(pitches, weights.foresight),
-    easing: easingMark(trace, weights.easing),
+    easing: easingMark(trace, reference, weights.easing),
     chainLine: chainLineMark(world, trace, reference, weights.chainLine),
     economy: economyMark(trace, reference, weights.economy),
   };
-  const total = totalOf(marks);
-  const passed = total >= input.passMark;
+  const pace = paceOf(trace, reference);
+  const held = heldBy(marks);
+  const total = Math.min(totalOf(marks), held?.most ?? 100) * pace.credit;
+  const missing = missingOf(marks, input.level?.teaches);
+  const passed = total >= input.passMark && missing.length === 0;
   const shifts = shiftsOf(trace);
   const shiftCount = countManoeuvres(trace);
   const referenceShiftCount = countManoeuvres(reference);
@@ -43,6 +57,8 @@ export function judgeRide(input: JudgeInput): RideReport {
     marks,
     total,
     passed,
+    holds: holdsOf(held, pace, missing),
+    pace,
     finishedS: trace.samples.at(-1)?.timeS ?? 0,
     referenceS: reference.samples.at(-1)?.timeS ?? 0,
     pitches,
@@ -57,12 +73,106 @@ export function judgeRide(input: JudgeInput): RideReport {
       marks,
       total,
       passed,
+      pace,
+      habits: habitsOf(world.course, trace, reference),
+      legs: legLosses(world, trace, reference),
+      held,
+      gentlest: input.level?.rung === 1,
       pitches,
       shiftCount: shifts.length,
       heavyShifts: shifts.filter((shift) => shift.kind === 'heavy').length,
-      referenceShiftCount,
+      referenceShiftCount: shiftsOf(reference).length,
     }),
   };
+}
+
+/** Nobody is much better than the weakest of these: so much above it a total may be (points, ours). */
+const ABOVE_WEAKEST: readonly (readonly [MarkName, number])[] = [
+  ['foresight', 15],
+  ['easing', 12],
+  ['cadence', 32],
+];
+
+/** The mark that allows the total least, where it holds it below the mean of the marks; else null. */
+function heldBy(marks: Marks): Extract<Hold, { code: 'weakest' }> | null {
+  let held: Extract<Hold, { code: 'weakest' }> | null = null;
+  for (const [mark, above] of ABOVE_WEAKEST) {
+    const { value, weight } = marks[mark];
+    if (value !== null && weight > 0 && value + above < (held?.most ?? totalOf(marks)))
+      held = { code: 'weakest', mark, most: value + above };
+  }
+  return held;
+}
+
+function holdsOf(
+  held: Hold | null,
+  pace: RideReport['pace'],
+  missing: readonly Extract<Hold, { code: 'mark-missing' }>[],
+): Hold[] {
+  const holds: Hold[] = held === null ? [] : [held];
+  if (pace.credit < 1) holds.push({ code: 'pace', timesAsLong: pace.ratio, share: pace.credit });
+  return [...holds, ...missing.slice(0, 1)];
+}
+
+/** Getting along: full up to this share of the best ride's time, nothing from that one on. */
+const PACE_FULL = 1.08;
+const PACE_NONE = 1.36;
+
+/** How long a ride took over the best one, and what of the total that leaves (0 to 1). */
+function paceOf(trace: RideTrace, reference: RideTrace): RideReport['pace'] {
+  const ownS = trace.samples.at(-1)?.timeS ?? 0;
+  const bestS = reference.samples.at(-1)?.timeS ?? 0;
+  const ratio = bestS === 0 ? 1 : ownS / bestS;
+  return { ratio, credit: clamp((PACE_NONE - ratio) / (PACE_NONE - PACE_FULL), 0, 1) };
+}
+
+/** A level passes only with so much in the mark of its own lesson, and in every other mark it weighs. */
+const LESSON_AT_LEAST = 70;
+const AT_LEAST: Readonly<Record<MarkName, number>> = {
+  cadence: 40,
+  foresight: 50,
+  easing: 45,
+  chainLine: 45,
+  economy: 20,
+};
+
+/** Marks that were left lying, above all the one the level teaches; a ride with any does not pass. */
+function missingOf(
+  marks: Marks,
+  teaches: Level['teaches'] | undefined,
+): Extract<Hold, { code: 'mark-missing' }>[] {
+  const own = lessonMark(teaches);
+  return MARK_NAMES.flatMap((mark) => {
+    const { value, weight } = marks[mark];
+    const lesson = mark === own;
+    const atLeast = lesson ? LESSON_AT_LEAST : AT_LEAST[mark];
+    if (value === null || (weight === 0 && !lesson) || value >= atLeast) return [];
+    return [{ code: 'mark-missing' as const, mark, atLeast, lesson }];
+  }).toSorted((a, b) => Number(b.lesson) - Number(a.lesson));
+}
+
+/** The mark a lesson is about, or null where it is about all of them. */
+function lessonMark(teaches: Level['teaches'] | undefined): MarkName | null {
+  switch (teaches) {
+    case 'cadence':
+      return 'cadence';
+    case 'easing':
+      return 'easing';
+    case 'levers':
+    case 'look-ahead':
+    case 'rolling':
+    case 'hidden':
+    case 'ring-change':
+    case 'stop-gear':
+    case 'wind-and-gravel':
+      return 'foresight';
+    case 'chain-line':
+      return 'chainLine';
+    case 'ride-over':
+      return 'economy';
+    default:
+      return null;
+  }
 }
 
 /** Weighted mean of the marks that could be given; 0 without any. */

@@ -53,3 +53,8 @@ export function bestTotal(results: readonly KeptResult[], levelId: string): numb
     .map(({ total }) => total);
   return totals.length === 0 ? null : Math.max(...totals);
 }
+
+/** Whether a ride of a level was ever passed; only then has the level a tick. */
+export function everPassed(results: readonly KeptResult[], levelId: string): boolean {
+  return results.some((one) => one.levelId === levelId && one.kind === 'ride' && one.passed);
+}

@@ -37,9 +37,12 @@ export interface KeptResult {
   readonly total: number;
   readonly marks: Readonly<Record<keyof RideReport['marks'], number | null>>;
   readonly passed: boolean;
+  /** Ridden or marked by an earlier version of the game: it keeps its marks, but can neither be ridden again nor compared. */
+  readonly older?: boolean;
 }
 
 /** A kept ride without marks: they are still to be worked out, or it broke off before its finish. */
 export interface UnmarkedRide extends Pick<KeptResult, 'id' | 'atMs' | 'levelId' | 'levelTitle' | 'kind'> {
-  readonly standing: 'to-mark' | 'unfinished';
+  /** `older`: never marked, and the game that rode it is gone. */
+  readonly standing: 'to-mark' | 'unfinished' | 'older';
 }

@@ -57,8 +57,11 @@ export function easingCredit(load: number): number {
   return clamp((HEAVY_LOAD - load) / (HEAVY_LOAD - CLEAN_LOAD), 0, 1);
 }
 
-/** The easing mark: mean credit, front shifts double. Without a shift there is nothing to judge. */
-export function easingMark(trace: RideTrace, weight: number): Mark {
+/**
+ * The easing mark: mean credit, front shifts double. Without a shift there is nothing to judge, but none where the
+ * best ride shifted is nothing earned.
+ */
+export function easingMark(trace: RideTrace, reference: RideTrace, weight: number): Mark {
   let credit = 0;
   let weights = 0;
   const reasons: Reason[] = [];
@@ -77,7 +80,8 @@ export function easingMark(trace: RideTrace, weight: number): Mark {
       });
   }
   reasons.sort((a, b) => b.amount - a.amount);
-  return { value: weights === 0 ? null : (100 * credit) / weights, weight, reasons };
+  if (weights === 0) return { value: leftAlone(trace, reference) ? 0 : null, weight, reasons };
+  return { value: (100 * credit) / weights, weight, reasons };
 }
 
 /** True if a ride left all levers alone on a road where the reference ride needed them. */
@@ -85,17 +89,22 @@ export function leftAlone(trace: RideTrace, reference: RideTrace): boolean {
   return doneShifts(trace).length === 0 && doneShifts(reference).length > 0;
 }
 
+/** Sprockets and rings moved through, one by one: clicking three times is as good as one sweep of three. */
+export function countSteps(trace: RideTrace): number {
+  return doneShifts(trace).length;
+}
+
 /**
- * The economy mark: free up to max(4, 1.5 × reference), then down to 0 at twice that; undone shifts cost 5
- * each. Who left all levers alone where they were needed has not been thrifty: nothing to judge.
+ * The economy mark: free up to max(4, 1.5 × the best ride's steps), then down to 0 at three times that; undone shifts cost
+ * 5 each. Who left all levers alone where they were needed has not been thrifty and gets nothing.
  */
 export function economyMark(trace: RideTrace, reference: RideTrace, weight: number): Mark {
-  if (leftAlone(trace, reference)) return { value: null, weight, reasons: [] };
-  const count = countManoeuvres(trace);
-  const needed = countManoeuvres(reference);
+  if (leftAlone(trace, reference)) return { value: 0, weight, reasons: [] };
+  const count = countSteps(trace);
+  const needed = countSteps(reference);
   const free = Math.max(FREE_AT_LEAST, FREE_SHARE_OF_REFERENCE * needed);
   const undone = undoneShifts(trace);
-  const value = clamp(100 * (2 - count / free), 0, 100) - UNDONE_COSTS * undone.length;
+  const value = clamp(50 * (3 - count / free), 0, 100) - UNDONE_COSTS * undone.length;
   const reasons: Reason[] = undone.map((event) => ({
     code: 'undone',
     fromM: event.startedAtM,

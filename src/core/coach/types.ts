@@ -16,9 +16,11 @@ export type Reason =
       readonly amount: number;
       readonly worstRpm: number;
     }
-  /** A pitch that leaned on the legs; `amount` is the credit lost, 0 to 1. */
+  /** Seconds of coasting where the best ride pedals. */
+  | { readonly code: 'coasted'; readonly fromM: number; readonly toM: number; readonly amount: number }
+  /** A pitch that leaned on the legs, or that one was ready for too soon; `amount` is the credit lost, 0 to 1. */
   | {
-      readonly code: 'overloaded-pitch' | 'foot-down-pitch';
+      readonly code: 'overloaded-pitch' | 'early-pitch' | 'foot-down-pitch';
       readonly pitch: number;
       readonly fromM: number;
       readonly amount: number;
@@ -56,12 +58,27 @@ export interface PitchReport {
   readonly footM: number;
   readonly endM: number;
   readonly steepestRatio: number;
-  /** False where nothing had to be done from the player's own state. */
+  /** False where the best ride had nothing to do. */
   readonly asked: boolean;
   /** 0 to 1. */
   readonly credit: number;
   readonly timing: Timing;
-  /** Overload of the ride, of never shifting and of the reference, from the same state (load × metres). */
+  /** Where it is about right, the way in which it was not quite; otherwise the same as `timing`. */
+  readonly tendency: Timing;
+  /** What being late (the legs strained) and being early lost, 0 to 1 each; the greater one counts. */
+  readonly late: number;
+  readonly early: number;
+  /** What of it the greatest part was: where shifts lay, legs that spun, arriving slowly, freewheeling. */
+  readonly earlyBy: 'shifts' | 'spun' | 'slow' | 'coasted';
+  /** How much before the best ride half of the easing was done (m); negative is later. */
+  readonly earlyM: number;
+  /** Share of the judged way that was pressed. */
+  readonly pressed: number;
+  /** Gear at the end of the judged way over the best ride's: above 1 is harder. */
+  readonly gearRatio: number;
+  /** How much of the best ride's easing (in ratio) was made. */
+  readonly easedShare: number;
+  /** Overload of the ride, of the best ride had it not shifted, and of the best ride (load × metres). */
   readonly overloadM: number;
   readonly overloadNoneM: number;
   readonly overloadReferenceM: number;
@@ -92,26 +109,56 @@ export interface ShiftReport {
   readonly kind: 'clean' | 'fair' | 'heavy';
 }
 
+/** How somebody rides all along beside the best ride. */
+export interface RidingHabits {
+  /** Gear away from hills over the best ride's: 1 and more where it is harder, 1 and less where it is easier. */
+  readonly harderBy: number;
+  readonly easierBy: number;
+  /** More than in the best ride: seconds of resting legs, of legs that push softly, and of softness for shifts. */
+  readonly restedS: number;
+  readonly softS: number;
+  readonly shiftingS: number;
+}
+
 /** The three things said after a ride, as codes with numbers. */
 export interface Verdict {
   readonly well: { readonly code: MarkName | 'finished'; readonly value: number };
   readonly change:
     | {
-        readonly code: 'late-pitch' | 'early-pitch' | 'foot-down';
+        readonly code: 'late-pitch' | 'early-pitch' | 'few-steps' | 'pushed' | 'foot-down';
         readonly pitch: number;
+        /** It was nearly right: the card of the pitch says so, too. */
+        readonly slightly: boolean;
         /** Steps easier that the reference made, and how many of them before the foot. */
         readonly steps: number;
+        /** Steps easier that were made. */
+        readonly made: number;
         readonly stepsBeforeFoot: number;
         /** Where the reference began (m before the foot). */
         readonly beforeFootM: number;
       }
     | { readonly code: 'ease'; readonly heavy: number; readonly shifts: number }
-    | { readonly code: 'slow-legs' | 'fast-legs'; readonly seconds: number; readonly atM: number }
+    | { readonly code: 'slow-legs' | 'fast-legs' | 'coasted'; readonly seconds: number; readonly atM: number }
     | { readonly code: 'crossed'; readonly seconds: number; readonly atM: number }
     | { readonly code: 'fidget'; readonly shifts: number; readonly needed: number }
+    | { readonly code: 'dawdle'; readonly timesAsLong: number }
     | { readonly code: 'nothing' };
   readonly next: { readonly code: 'again' | 'onwards' | 'easier-level'; readonly total: number };
 }
+
+/** What keeps the total below its marks, or a ride from passing, with the numbers a person is told. */
+export type Hold =
+  /** The total may be no higher than `most`, because of this mark. */
+  | { readonly code: 'weakest'; readonly mark: MarkName; readonly most: number }
+  /** Time over that of the best ride, and the share of the total that it leaves (0 to 1). */
+  | { readonly code: 'pace'; readonly timesAsLong: number; readonly share: number }
+  /** Not passed without so much in this mark; `lesson` is true if the level is about it. */
+  | {
+      readonly code: 'mark-missing';
+      readonly mark: MarkName;
+      readonly atLeast: number;
+      readonly lesson: boolean;
+    };
 
 /** Everything the debrief needs. Plain data. */
 export interface RideReport {
@@ -119,6 +166,10 @@ export interface RideReport {
   /** 0 to 100. */
   readonly total: number;
   readonly passed: boolean;
+  /** What holds the total down or the pass back; empty where the marks say it all. */
+  readonly holds: readonly Hold[];
+  /** Time over that of the best ride, and the share of the total it leaves (0 to 1). */
+  readonly pace: { readonly ratio: number; readonly credit: number };
   readonly finishedS: number;
   readonly referenceS: number;
   readonly pitches: readonly PitchReport[];

@@ -1,65 +1,68 @@
 /**
- * Finds the pitches of a road: the places a rider has to prepare for. Rules of our own, made so that a
- * pitch's foot is where the two slopes would meet if the join were sharp.
+ * Finds the pitches of a road: the places a rider has to prepare for, on made and on recorded roads alike. What the
+ * legs met before is compared with what they will meet: every three points more since the road was last as gentle
+ * make a pitch, whether the road stands up at a corner or over a hundred metres.
  */
 import type { Pitch } from './types.ts';
 
+/** So many points of slope more, and at least so steep in all (ours: half a gear or so on any bike). */
 const RISE_AT_LEAST = 0.03;
 const STEEP_FROM = 0.035;
-const WITHIN_M = 25;
+/** A pitch is as steep as it becomes within this way, and its foot is looked for so far back (m). */
+const WITHIN_M = 40;
+/** Where the road has become this gentle the pitch is over. */
 const NO_PITCH_BELOW = 0.02;
+const SHORTEST_M = 6;
+
+interface Foot {
+  readonly footM: number;
+  /** Halfway between the slope before and the slope of the pitch. */
+  readonly level: number;
+  readonly steepestRatio: number;
+}
 
 /** All pitches in riding order, from a slope table sampled every metre. */
 export function findPitches(slopeRatio: ArrayLike<number>): Pitch[] {
-  const feet: { footM: number; level: number; steepestRatio: number }[] = [];
+  const feet: Foot[] = [];
+  let before = slopeRatio[0] ?? 0;
   for (let i = 1; i < slopeRatio.length; i += 1) {
-    if (!risesTo(slopeRatio, i)) continue;
-    const foot = describeFoot(slopeRatio, i);
-    if (feet.at(-1)?.footM !== foot.footM) feet.push(foot);
-    while (i + 1 < slopeRatio.length && risesTo(slopeRatio, i + 1)) i += 1;
+    const here = slopeRatio[i] as number;
+    before = Math.min(before, here);
+    if (here < STEEP_FROM || here - before < RISE_AT_LEAST) continue;
+    const steepestRatio = steepestWithin(slopeRatio, i);
+    // Before a descent's end legs rest; how steeply it fell does not matter to them.
+    const level = (Math.max(0, before) + steepestRatio) / 2;
+    const footM = footBefore(slopeRatio, i, level);
+    if (feet.at(-1)?.footM !== footM) feet.push({ footM, level, steepestRatio });
+    // From here on only what is steeper still is news.
+    before = steepestRatio;
+    while (i + 1 < slopeRatio.length && (slopeRatio[i] as number) < steepestRatio) i += 1;
   }
   return feet.map((foot, k) => endPitch(slopeRatio, foot, feet[k + 1]?.footM ?? slopeRatio.length - 1));
 }
 
-/** True where the road has become a pitch: 3 points steeper than somewhere in the last 25 m, and 3.5 % or more. */
-function risesTo(slopeRatio: ArrayLike<number>, i: number): boolean {
-  const here = slopeRatio[i] as number;
-  return here >= STEEP_FROM && here - extreme(slopeRatio, i - WITHIN_M, i, Math.min) >= RISE_AT_LEAST;
+function steepestWithin(slopeRatio: ArrayLike<number>, fromM: number): number {
+  let steepest = slopeRatio[fromM] as number;
+  for (let i = fromM; i <= Math.min(fromM + WITHIN_M, slopeRatio.length - 1); i += 1)
+    steepest = Math.max(steepest, slopeRatio[i] as number);
+  return steepest;
 }
 
-function describeFoot(slopeRatio: ArrayLike<number>, i: number) {
-  const base = extreme(slopeRatio, i - WITHIN_M, i, Math.min);
-  const steepestRatio = extreme(slopeRatio, i, i + WITHIN_M, Math.max);
-  const level = (base + steepestRatio) / 2;
-  let footM = Math.max(0, i - WITHIN_M);
-  while (footM < i + WITHIN_M && (slopeRatio[footM] as number) < level) footM += 1;
-  return { footM, level, steepestRatio };
+/** First metre from which the road stays at least as steep as `level`, looking back from and on from a place. */
+function footBefore(slopeRatio: ArrayLike<number>, atM: number, level: number): number {
+  let footM = atM;
+  while (footM > 0 && (slopeRatio[footM - 1] as number) >= level) footM -= 1;
+  while (footM < atM + WITHIN_M && (slopeRatio[footM] as number) < level) footM += 1;
+  return footM;
 }
 
-function endPitch(
-  slopeRatio: ArrayLike<number>,
-  foot: { footM: number; level: number; steepestRatio: number },
-  limitM: number,
-): Pitch {
+function endPitch(slopeRatio: ArrayLike<number>, foot: Foot, limitM: number): Pitch {
   const stopBelow = Math.max(NO_PITCH_BELOW, foot.level);
   let endM = foot.footM;
   let steepestRatio = foot.steepestRatio;
-  while (endM < limitM && (endM < foot.footM + 6 || (slopeRatio[endM] as number) >= stopBelow)) {
+  while (endM < limitM && (endM < foot.footM + SHORTEST_M || (slopeRatio[endM] as number) >= stopBelow)) {
     steepestRatio = Math.max(steepestRatio, slopeRatio[endM] as number);
     endM += 1;
   }
   return { footM: foot.footM, endM, steepestRatio };
-}
-
-function extreme(
-  table: ArrayLike<number>,
-  from: number,
-  to: number,
-  pick: (a: number, b: number) => number,
-): number {
-  const first = Math.max(0, from);
-  let value = table[first] as number;
-  for (let i = first + 1; i <= Math.min(to, table.length - 1); i += 1)
-    value = pick(value, table[i] as number);
-  return value;
 }

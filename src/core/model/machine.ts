@@ -4,7 +4,7 @@
  */
 import { PI } from '../math/numbers.ts';
 import { buildGears, wheelCircumferenceM } from './gears.ts';
-import { midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
+import { bodyWeightTorqueNm, midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
 import { roadLoad, rotationalMassKg, totalForceN } from './load.ts';
 import type { Bike, Gear, Machine, Rider } from './types.ts';
 
@@ -25,6 +25,7 @@ export function buildMachine(bike: Bike, rider: Rider): Machine {
     effectiveMassKg: totalMassKg + rotationalMassKg(bike.wheelInertiaKgM2, circumferenceM / (2 * PI)),
     referenceTorqueNm: referenceTorqueNm(rider),
     standstillTorqueNm: standstillTorqueNm(rider),
+    bodyWeightTorqueNm: bodyWeightTorqueNm(rider, bike),
     shiftDelayS: SHIFT_DELAY_S[bike.shifter],
   };
 }

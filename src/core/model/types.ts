@@ -82,7 +82,9 @@ export interface Machine {
   /** Total mass plus the wheels' rotational share. */
   readonly effectiveMassKg: number;
   readonly referenceTorqueNm: number;
-  /** Torque of the sustained line at standstill (N m); falls linearly to 0 at `maximumCadenceRpm`. */
+  /** Standstill end of the line of steady effort on the flat (N m); falls linearly to 0 at 150 rpm. */
   readonly standstillTorqueNm: number;
+  /** The body's weight on one pedal, mean of a turn (N m): more cannot be given sitting. */
+  readonly bodyWeightTorqueNm: number;
   readonly shiftDelayS: number;
 }

@@ -11,17 +11,18 @@ const SPIN_OUT_ABOVE_BAND_RPM = 30;
 const SPIN_OUT_PER_RPM_S = 1 / 6;
 /** A second on a crossed chain, and a second at all. */
 export const CROSSED_PER_S = 1;
-export const TIME_PER_S = 0.03;
+export const TIME_PER_S = 0.1;
 /** A shift, each further sprocket of it, and a ring change on top. */
 const SHIFT = 0.25;
 const FURTHER_STEP = 0.05;
 export const FRONT_SHIFT = 0.5;
-/** Load of the road on the pedals in the moment of shifting, above which it costs; doubled in front. */
-const SHIFT_LOAD_FROM = 1.15;
-const SHIFT_LOAD = 1.6;
-/** Load on the legs above which every second costs: this makes the plan shift before the hill leans on them. */
-export const OVERLOAD_FROM = 1.3;
-const OVERLOAD_PER_S = 0.7;
+/** Load of the road on the pedals in the moment of shifting, over steady effort there, above which it costs; doubled in front. */
+export const SHIFT_LOAD_FROM = 1.15;
+export const SHIFT_LOAD = 1.6;
+/** A second of load on the legs beyond what the band can carry: this makes the plan shift before the hill leans on them. */
+export const OVERLOAD_PER_S = 0.7;
+/** A second of effort above steady, for each further share of steady: pressing and standing are paid for. */
+export const PRESS_PER_S = 0.6;
 /** A foot on the ground. */
 export const FOOT_DOWN = 8;
 
@@ -33,9 +34,12 @@ export function cadenceCostPerS(rpm: number, lowRpm: number, highRpm: number): n
   return (rpm - highRpm) * ABOVE_BAND_PER_RPM_S + wild * SPIN_OUT_PER_RPM_S;
 }
 
-/** Cost per second of the load on the legs. */
-export function overloadCostPerS(loadRatio: number): number {
-  return loadRatio > OVERLOAD_FROM ? (loadRatio - OVERLOAD_FROM) * OVERLOAD_PER_S : 0;
+/** Cost per second of what the legs carry beyond the band's load, and of pressing (pressure 1 is steady). */
+export function effortCostPerS(overload: number, pressureRatio: number): number {
+  return (
+    (overload > 0 ? overload * OVERLOAD_PER_S : 0) +
+    (pressureRatio > 1 ? (pressureRatio - 1) * PRESS_PER_S : 0)
+  );
 }
 
 /** Part of a shift's cost that only its steps decide. */

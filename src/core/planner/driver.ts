@@ -3,7 +3,7 @@
  * lever, lets the chain settle, presses on. What comes out is an ordinary ride with an ordinary recording.
  */
 import { brakeForLine } from '../ride/pilot.ts';
-import { type Controller, type LiveRide, rideThrough } from '../ride/run.ts';
+import type { Controller } from '../ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 import type { Move } from './moves.ts';
 import type { Policy } from './plan.ts';
@@ -60,11 +60,6 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
     };
     return [...braked, { kind: 'pressure', pressure: 'ease' }];
   };
-}
-
-/** Rides the reference: the best ride the planner found, through the real step. */
-export function referenceRide(world: RideWorld, policy: Policy): LiveRide {
-  return rideThrough(world, policyDriver(world, policy));
 }
 
 function busy(state: RideState): boolean {

@@ -11,7 +11,7 @@ import {
   FOOT_DOWN,
   FRONT_SHIFT,
   heavyCost,
-  overloadCostPerS,
+  effortCostPerS,
   stepsCost,
   TIME_PER_S,
 } from './costs.ts';
@@ -88,11 +88,11 @@ function rideStage(
   for (let i = 0; i < tables.speeds; i += 1) {
     const from = i < capIndex ? i : capIndex;
     const speed = tables.speedMps[from] as number;
-    const first = ((tables.driveN[row + from] as number) - (resistingN[from] as number)) * perMass;
+    const first = ((place.driveN[row + from] as number) - (resistingN[from] as number)) * perMass;
     const guess = speed * speed + 2 * first * stepM;
     const there = guess > slowestSquare ? (Math.sqrt(guess) - SLOWEST_MPS) / speedStepMps : 0;
     const index = there > tables.speeds - 1 ? tables.speeds - 1 : there;
-    const second = (interpolate(tables.driveN, row, index) - interpolate(resistingN, 0, index)) * perMass;
+    const second = (interpolate(place.driveN, row, index) - interpolate(resistingN, 0, index)) * perMass;
     const square = speed * speed + (first + second) * stepM;
     if (square <= slowestSquare) {
       const restart = interpolate(after, row, speedIndex(tables, PUSH_OFF_MPS));
@@ -105,11 +105,16 @@ function rideStage(
     const seconds = stepM / mean;
     const next = interpolateBent(after, row, speedIndex(tables, end), tables.speeds - 1);
     const braking = free > place.capAfterMps || i > from;
-    const load = (tables.loadPerN[g] as number) * interpolate(resistingN, 0, speedIndex(tables, mean));
+    const at = speedIndex(tables, mean);
+    const loadPerN = tables.loadPerN[g] as number;
+    const here = loadPerN * interpolate(resistingN, 0, at) - place.comfort;
+    const lead = loadPerN * interpolate(place.leadN, 0, at) - interpolate(place.leadComfort, 0, at);
     const rpm = mean * (tables.rpmPerMps[g] as number);
     const perSecond = braking
       ? TIME_PER_S
-      : always + cadenceCostPerS(rpm, place.bandLowRpm, highRpm) + overloadCostPerS(load);
+      : always +
+        cadenceCostPerS(rpm, place.bandLowRpm, highRpm) +
+        effortCostPerS(here > lead ? here : lead, 1);
     out[row + i] = perSecond * seconds + next;
   }
 }
@@ -133,7 +138,7 @@ function restartStage(
   let cost = 0;
   while (way < wayM && cost < STUCK_COST) {
     const index = speedIndex(tables, speed);
-    const netN = interpolate(tables.driveN, row, index) - interpolate(place.resistingN, 0, index);
+    const netN = interpolate(place.driveN, row, index) - interpolate(place.resistingN, 0, index);
     const rpm = speed * (tables.rpmPerMps[g] as number);
     speed = Math.max(0, speed + (netN / world.machine.effectiveMassKg) * RESTART_TICK_S);
     way += speed * RESTART_TICK_S;
@@ -159,14 +164,14 @@ function bestWithShift(
   const firstBraked = place.restartM === null ? braked : 0;
   for (let at = 0; at < stay.length; at += 1) {
     best[at] = stay[at] as number;
-    eased[at] = interpolateBent(stay, at - (at % speeds), tables.easedIndex[at] as number, speeds - 1);
+    eased[at] = interpolateBent(stay, at - (at % speeds), place.easedIndex[at] as number, speeds - 1);
   }
   for (let g = 0; g < gears; g += 1) {
     const row = g * speeds;
     // What all manoeuvres from here have in common is worked out once; cranks too slow to shift cost for ever.
     for (let i = 0; i < firstBraked; i += 1) {
       const at = row + i;
-      const load = shiftLoad(tables, place.resistingN[i] as number, g, at);
+      const load = shiftLoad(tables, place, place.resistingN[i] as number, g, at);
       heavy[i] = tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
     }
     for (const move of tables.moves[g] as readonly Move[]) {

@@ -5,7 +5,15 @@
 import type { RideWorld } from '../ride/types.ts';
 import { shiftCost } from './costs.ts';
 import type { Move } from './moves.ts';
-import { emptyPlace, type Grid, interpolate, speedIndex, type Tables, visitPlace } from './tables.ts';
+import {
+  emptyPlace,
+  type Grid,
+  interpolate,
+  type Place,
+  speedIndex,
+  type Tables,
+  visitPlace,
+} from './tables.ts';
 
 /** Advice for one state. */
 export interface Advice {
@@ -23,11 +31,17 @@ export interface Policy {
   advise(distanceM: number, speedMps: number, gear: number): Advice;
 }
 
-/** What leans on the chain when a shift begins: the road, or the legs pushing off from low cadence. */
-export function shiftLoad(tables: Tables, resistingN: number, gear: number, at: number): number {
+/** What leans on the chain when a shift begins, over steady effort there: the road, or legs pushing off from low cadence. */
+export function shiftLoad(
+  tables: Tables,
+  place: Place,
+  resistingN: number,
+  gear: number,
+  at: number,
+): number {
   const road = (tables.loadPerN[gear] as number) * resistingN;
-  const legs = tables.torqueRatio[at] as number;
-  return road > legs ? road : legs;
+  const legs = place.torqueRatio[at] as number;
+  return (road > legs ? road : legs) / place.effort;
 }
 
 /** Makes the policy of a finished plan; `stay` holds the cost of staying for every stage, gear and speed. */
@@ -71,9 +85,9 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
       spot.index = index;
       const staying = costIn(gear);
       if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
-      spot.index = interpolate(tables.easedIndex, gear * tables.speeds, index);
       visit(Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))));
-      const load = shiftLoad(tables, interpolate(place.resistingN, 0, index), gear, nearest);
+      spot.index = interpolate(place.easedIndex, gear * tables.speeds, index);
+      const load = shiftLoad(tables, place, interpolate(place.resistingN, 0, index), gear, nearest);
       let move: Move | null = null;
       let least = staying;
       for (const candidate of tables.moves[gear] ?? []) {

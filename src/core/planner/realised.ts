@@ -2,18 +2,13 @@
  * What a ridden trace costs, counted with the very functions the plan is made with, so that plans on different
  * grids and the rides that follow them can be compared in one currency. It judges nobody; marks are the coach's.
  */
-import { crankTorqueNm } from '../model/legs.ts';
+import { sampleAt } from '../math/numbers.ts';
+import { crankTorqueNm, slopeEffort } from '../model/legs.ts';
 import { gearAt } from '../model/machine.ts';
+import { roadLoadRatio } from '../ride/frame.ts';
 import { SAMPLE_TICKS, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { RideEvent, RideWorld } from '../ride/types.ts';
-import {
-  cadenceCostPerS,
-  CROSSED_PER_S,
-  FOOT_DOWN,
-  overloadCostPerS,
-  shiftCost,
-  TIME_PER_S,
-} from './costs.ts';
+import { cadenceCostPerS, CROSSED_PER_S, FOOT_DOWN, effortCostPerS, shiftCost, TIME_PER_S } from './costs.ts';
 
 type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
 
@@ -26,12 +21,13 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
   let cost = 0;
   // The first sample is the state before the first tick; it lasted no time.
   for (const sample of trace.samples.slice(1)) cost += costPerS(world, sample) * sampleS;
-  for (const manoeuvre of manoeuvres(trace)) cost += manoeuvreCost(world, trace, manoeuvre);
+  for (const manoeuvre of manoeuvres(trace)) cost += runCost(world, trace, manoeuvre);
   const footDowns = trace.events.filter((event) => event.kind === 'foot-down');
   return cost + footDowns.length * FOOT_DOWN;
 }
 
-function costPerS(world: RideWorld, sample: TraceSample): number {
+/** Cost of a second like this sample. */
+export function costPerS(world: RideWorld, sample: TraceSample): number {
   if (sample.held || !sample.pedalling) return TIME_PER_S;
   const { machine } = world;
   const gear = gearAt(machine, sample.ringIndex, sample.sprocketIndex);
@@ -41,7 +37,7 @@ function costPerS(world: RideWorld, sample: TraceSample): number {
     TIME_PER_S +
     (gear.crossed ? CROSSED_PER_S : 0) +
     cadenceCostPerS(sample.cadenceRpm, sample.bandLowRpm, highRpm) +
-    overloadCostPerS(sample.loadRatio)
+    effortCostPerS(sample.overloadRatio, sample.pressureRatio)
   );
 }
 
@@ -60,15 +56,27 @@ function manoeuvres(trace: RideTrace): ShiftDone[][] {
   return runs;
 }
 
-function manoeuvreCost(world: RideWorld, trace: RideTrace, run: readonly ShiftDone[]): number {
+function runCost(world: RideWorld, trace: RideTrace, run: readonly ShiftDone[]): number {
   const startTick = Math.min(...run.map((event) => event.tick - event.durationS * 120));
   const index = Math.min(trace.samples.length - 1, Math.max(0, Math.floor(startTick / SAMPLE_TICKS)));
   const sample = trace.samples[index] as TraceSample;
-  const legs = crankTorqueNm(world.machine, 1, sample.cadenceRpm) / world.machine.referenceTorqueNm;
   const steps = (derailleur: 'rear' | 'front'): number =>
     run.reduce(
       (sum, event) => sum + (event.derailleur === derailleur ? event.toIndex - event.fromIndex : 0),
       0,
     );
-  return shiftCost(steps('rear'), steps('front'), Math.max(sample.loadRatio, legs));
+  return manoeuvreCost(world, sample, steps('rear'), steps('front'));
+}
+
+/** Cost of a manoeuvre begun in this moment: its steps, and what leans on the chain whether or not one eases. */
+export function manoeuvreCost(
+  world: RideWorld,
+  at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm' | 'ringIndex' | 'sprocketIndex'>,
+  rearSteps: number,
+  ringSteps: number,
+): number {
+  const slopeRatio = sampleAt(world.course.slopeRatio, at.distanceM);
+  const legs = crankTorqueNm(world.machine, 1, at.cadenceRpm, slopeRatio) / world.machine.referenceTorqueNm;
+  const load = Math.max(roadLoadRatio(world, at), legs) / slopeEffort(slopeRatio);
+  return shiftCost(rearSteps, ringSteps, load);
 }

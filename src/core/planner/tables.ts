@@ -4,9 +4,10 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { crankTorqueFor, wheelForceN } from '../model/drivetrain.ts';
-import { bandLowRpm, crankTorqueNm } from '../model/legs.ts';
+import { bandLowRpm, comfortLoad, crankTorqueNm, EASE_EFFORT, slopeEffort } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
+import { LEAD_S } from '../ride/frame.ts';
 import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -22,8 +23,7 @@ export interface Grid {
 export const USUAL_GRID: Grid = { stepM: 3, speedStepMps: 0.25 };
 
 export const SLOWEST_MPS = 0.25;
-/** Drive lost while a rider eases for a shift: this share for this long (s). */
-const EASED_SHARE = 0.6;
+/** A rider eases for a shift for so long (s). */
 const EASED_S = 0.6;
 /** Cranks slower than this hardly move a chain. */
 const SLOWEST_SHIFT_RPM = 25;
@@ -38,14 +38,9 @@ export interface Tables {
   readonly speedMps: Float64Array;
   /** The last of them: nobody plans to ride faster (m/s). */
   readonly fastestMps: number;
-  readonly driveN: Float64Array;
   readonly rpmPerMps: Float64Array;
   /** Road load on the pedals over reference torque, per newton of resistance. */
   readonly loadPerN: Float64Array;
-  /** Steady crank torque over reference torque. */
-  readonly torqueRatio: Float64Array;
-  /** Speed left after easing through a shift, in grid units. */
-  readonly easedIndex: Float64Array;
   readonly crossed: Uint8Array;
   /** 1 for the gear above which the bike has no more. */
   readonly highest: Uint8Array;
@@ -67,11 +62,8 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     grid,
     speedMps: Float64Array.from({ length: speeds }, (_, i) => SLOWEST_MPS + i * grid.speedStepMps),
     fastestMps,
-    driveN: new Float64Array(gears * speeds),
     rpmPerMps: new Float64Array(gears),
     loadPerN: new Float64Array(gears),
-    torqueRatio: new Float64Array(gears * speeds),
-    easedIndex: new Float64Array(gears * speeds),
     crossed: new Uint8Array(gears),
     highest: new Uint8Array(gears),
     tooSlow: new Uint8Array(gears * speeds),
@@ -83,28 +75,31 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     tables.loadPerN[g] = crankTorqueFor(1, gear, machine.referenceTorqueNm);
     tables.crossed[g] = gear.crossed ? 1 : 0;
     tables.highest[g] = gear.developmentM === longest ? 1 : 0;
-    for (let i = 0; i < speeds; i += 1) fillSpeed(world, tables, g, i);
+    for (let i = 0; i < speeds; i += 1) fillSpeed(tables, g, i);
   });
   return tables;
 }
 
-function fillSpeed(world: RideWorld, tables: Tables, g: number, i: number): void {
-  const { machine } = world;
-  const gear = machine.gears[g] as (typeof machine.gears)[number];
-  const at = g * tables.speeds + i;
+function fillSpeed(tables: Tables, g: number, i: number): void {
   const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
-  const torqueNm = crankTorqueNm(machine, 1, rpm);
-  const driveN = wheelForceN(torqueNm, gear);
-  const lostMps = (driveN * EASED_SHARE * EASED_S) / machine.effectiveMassKg;
-  tables.driveN[at] = driveN;
-  tables.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
-  tables.easedIndex[at] = Math.max(0, i - lostMps / tables.grid.speedStepMps);
-  tables.tooSlow[at] = rpm < SLOWEST_SHIFT_RPM ? 1 : 0;
+  tables.tooSlow[g * tables.speeds + i] = rpm < SLOWEST_SHIFT_RPM ? 1 : 0;
 }
 
-/** What the road is like in the middle of a stage; `resistingN` runs over the speeds. */
+/** What the road is like in the middle of a stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */
 export interface Place {
   readonly resistingN: Float64Array;
+  /** The same where the rider will be in two seconds, and what the band carries there (load). */
+  readonly leadN: Float64Array;
+  readonly leadComfort: Float64Array;
+  /** What the band carries here (load). */
+  comfort: number;
+  /** Effort of steady legs on this slope. */
+  effort: number;
+  /** What steady legs give here at the wheel, and at the cranks over reference torque. */
+  readonly driveN: Float64Array;
+  readonly torqueRatio: Float64Array;
+  /** Speed left after easing through a shift, in grid units. */
+  readonly easedIndex: Float64Array;
   bandLowRpm: number;
   /** Fastest speed at the stage's start and end from which one can still stop at the next line (m/s). */
   capMps: number;
@@ -117,8 +112,16 @@ export interface Place {
 
 /** An empty place to be filled stage by stage. */
 export function emptyPlace(tables: Tables): Place {
+  const size = tables.gears * tables.speeds;
   return {
     resistingN: new Float64Array(tables.speeds),
+    leadN: new Float64Array(tables.speeds),
+    leadComfort: new Float64Array(tables.speeds),
+    comfort: 0,
+    effort: 1,
+    driveN: new Float64Array(size),
+    torqueRatio: new Float64Array(size),
+    easedIndex: new Float64Array(size),
     bandLowRpm: 0,
     capMps: 0,
     capAfterMps: 0,
@@ -136,21 +139,55 @@ export function visitPlace(world: RideWorld, tables: Tables, stage: number, plac
   const toM = fromM + stepM;
   const middleM = fromM + stepM / 2;
   const slope = sampleAt(course.slopeRatio, middleM);
-  const crr = machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, middleM);
-  const windMps = sampleAt(course.windMps, middleM);
-  const roadN = climbingForceN(machine.totalMassKg, slope) + rollingForceN(machine.totalMassKg, slope, crr);
+  place.bandLowRpm = bandLowRpm(machine.rider, slope);
+  place.effort = slopeEffort(slope);
+  place.comfort = comfortLoad(machine, slope);
   for (let i = 0; i < tables.speeds; i += 1) {
     const speed = tables.speedMps[i] as number;
-    const air = airForceN(speed, windMps, machine.bike.cdaM2, world.airDensityKgM3);
-    place.resistingN[i] = roadN + air + bearingForceN(speed);
+    const leadM = middleM + LEAD_S * speed;
+    place.resistingN[i] = resistingN(world, middleM, speed);
+    place.leadN[i] = resistingN(world, leadM, speed);
+    place.leadComfort[i] = comfortLoad(machine, sampleAt(course.slopeRatio, leadM));
   }
+  fillDrive(world, tables, slope, place);
   const stopAt = course.stopLinesM.find((lineM) => lineM > fromM);
   const stops = stopAt !== undefined && stopAt <= toM;
   place.restartM = stops ? toM - stopAt + AIM_BEFORE_LINE_M : null;
-  place.bandLowRpm = bandLowRpm(machine.rider, slope);
   place.capMps = stopAt === undefined ? fastestMps : brakingSpeedMps(stopAt - fromM);
   place.capAfterMps = stopAt === undefined || stops ? fastestMps : brakingSpeedMps(stopAt - toM);
   place.shiftCapMps = stopAt === undefined ? fastestMps : brakingSpeedMps(stopAt - fromM - SHIFT_WAY_M);
+}
+
+function resistingN(world: RideWorld, placeM: number, speedMps: number): number {
+  const { machine, course } = world;
+  const slope = sampleAt(course.slopeRatio, placeM);
+  const crr = machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, placeM);
+  return (
+    climbingForceN(machine.totalMassKg, slope) +
+    rollingForceN(machine.totalMassKg, slope, crr) +
+    airForceN(speedMps, sampleAt(course.windMps, placeM), machine.bike.cdaM2, world.airDensityKgM3) +
+    bearingForceN(speedMps)
+  );
+}
+
+/** What steady legs give on this slope in every gear at every speed, and what easing through a shift takes away. */
+function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place: Place): void {
+  const { speeds } = tables;
+  for (let g = 0; g < tables.gears; g += 1) {
+    const gear = machine.gears[g] as (typeof machine.gears)[number];
+    const perNm = wheelForceN(1, gear);
+    for (let i = 0; i < speeds; i += 1) {
+      const at = g * speeds + i;
+      const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
+      const torqueNm = crankTorqueNm(machine, 1, rpm, slope);
+      const lostNm = torqueNm - crankTorqueNm(machine, EASE_EFFORT, rpm);
+      place.driveN[at] = torqueNm * perNm;
+      place.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
+      const lostMps = (lostNm * perNm * EASED_S) / machine.effectiveMassKg;
+      const left = i - lostMps / tables.grid.speedStepMps;
+      place.easedIndex[at] = left > 0 ? left : 0;
+    }
+  }
 }
 
 /** Place of a speed on the grid, fractional, held at the ends. */

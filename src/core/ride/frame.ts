@@ -5,11 +5,15 @@
 import { sampleAt } from '../math/numbers.ts';
 import { crankTorqueFor } from '../model/drivetrain.ts';
 import { chainAngleDeg } from '../model/gears.ts';
-import { bandLowRpm } from '../model/legs.ts';
+import { bandLowRpm, comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
 import { gearAt } from '../model/machine.ts';
 import { plannedIndex } from './shifting.ts';
 import type { Derailleur, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
+
+/** Legs that push harder than this on more of a slope than that belong to a rider who has stood up (ours). */
+const STANDS_FROM_PRESSURE = 1.2;
+const STANDS_FROM_SLOPE = 0.02;
 
 /** The frame of a state. */
 export function frameOf(world: RideWorld, state: RideState): RideFrame {
@@ -38,6 +42,10 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     torqueRatio: state.crankTorqueNm / machine.referenceTorqueNm,
     pressure: state.pressure,
     pressureRatio: state.pressureRatio,
+    outOfSaddle:
+      state.phase === 'riding' &&
+      state.pressureRatio > STANDS_FROM_PRESSURE &&
+      slopeRatio > STANDS_FROM_SLOPE,
     braking: state.braking,
     ringIndex: state.ringIndex,
     sprocketIndex: state.sprocketIndex,
@@ -87,6 +95,24 @@ export function roadLoadRatio(
     ),
   );
   return crankTorqueFor(force, gear, machine.referenceTorqueNm);
+}
+
+/** Riders act for where they will be in so many seconds (advice of riders; no measurement was found). */
+export const LEAD_S = 2;
+
+/**
+ * How much more the road asks than legs inside the band give, in load; 0 where the band carries it. The road two
+ * seconds on counts as if it were here, because a rider who waits until the hill leans on the legs is late.
+ */
+export function overloadRatio(
+  world: RideWorld,
+  state: Pick<RideState, 'distanceM' | 'speedMps' | 'ringIndex' | 'sprocketIndex'>,
+): number {
+  const { machine, course } = world;
+  const beyond = (distanceM: number): number =>
+    roadLoadRatio(world, { ...state, distanceM }) -
+    comfortLoad(machine, sampleAt(course.slopeRatio, distanceM));
+  return Math.max(0, beyond(state.distanceM), beyond(state.distanceM + LEAD_S * state.speedMps));
 }
 
 /** A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there. */

@@ -10,7 +10,9 @@ import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
 export const RECORDING_SCHEMA = 1;
 /** Version of the physics; raised when any recording comes out differently than before. */
-export const PHYSICS_VERSION = '1';
+export const PHYSICS_VERSION = '2';
+/** Recordings of the first physics do not name it. */
+const FIRST_PHYSICS = '1';
 /** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
 export const LONGEST_RIDE_TICKS = 3600 * 120;
 
@@ -30,11 +32,18 @@ export interface RideSetup {
 /** A whole ride as data. */
 export interface Recording extends RideSetup {
   readonly schema: typeof RECORDING_SCHEMA;
+  /** Version of the physics it was ridden by; `physicsOf` also knows those that name none. */
+  readonly physicsVersion?: string;
   /** Ticks ridden. */
   readonly ticks: number;
   readonly commands: readonly TimedCommand[];
   /** Fingerprints after every 600 ticks and, last, after the final tick. */
   readonly checkpoints: readonly string[];
+}
+
+/** Version of the physics a recording was ridden by. Only one of `PHYSICS_VERSION` can be ridden again. */
+export function physicsOf({ physicsVersion }: Recording): string {
+  return physicsVersion ?? FIRST_PHYSICS;
 }
 
 /** Fingerprint of a state: everything that decides what comes next. */
@@ -124,6 +133,7 @@ export const MOST_TICKS = LIMITS.ride.seconds.most * 120;
 
 const recordingSchema = z.strictObject({
   schema: z.literal(RECORDING_SCHEMA),
+  physicsVersion: z.optional(z.string().check(z.minLength(1), z.maxLength(40))),
   levelId: z.string().check(z.maxLength(60)),
   levelHash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
   seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
@@ -162,7 +172,7 @@ export function parseRecording(
     (item, i, all) => i > 0 && item.tick < (all[i - 1] as { tick: number }).tick,
   );
   if (unordered) return { ok: false, code: 'out-of-order', where: 'commands' };
-  // A measured circumference that is absent must stay absent, which zod's optional type cannot say.
+  // A measured circumference or a version that is absent must stay absent, which zod's optional type cannot say.
   return { ok: true, recording: parsed.data as Recording };
 }
 

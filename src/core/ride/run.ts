@@ -8,6 +8,7 @@ import {
   commandsByTick,
   hashState,
   LONGEST_RIDE_TICKS,
+  PHYSICS_VERSION,
   RECORDING_SCHEMA,
   type Recording,
   type RideSetup,
@@ -85,6 +86,7 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
     recording: (setup) => ({
       schema: RECORDING_SCHEMA,
       ...setup,
+      physicsVersion: PHYSICS_VERSION,
       ticks: now.tick,
       commands: [...commandLog],
       checkpoints: [...checkpoints, hashState(now)],

@@ -4,10 +4,12 @@
  */
 import { gearAt } from '../model/machine.ts';
 import {
-  DROP_LOAD,
+  chainPull,
+  DROP_PULL,
   HUNG_AFTER_S,
-  HUNG_RATE,
+  HUNG_PULL,
   neededTurns,
+  pullAtAngle,
   RESTORE_TURNS,
   SWEEP_SPROCKETS,
   shiftRate,
@@ -149,10 +151,12 @@ function move(
     ride[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
     return;
   }
-  const loadRatio = ride.crankTorqueNm / world.machine.referenceTorqueNm;
-  const rate = shiftRate(loadRatio);
+  const { machine } = world;
+  const loadRatio = ride.crankTorqueNm / machine.referenceTorqueNm;
+  const pull = pullOnRing(machine, ride.crankTorqueNm, ride.ringIndex);
+  const rate = shiftRate(pull * pullAtAngle(ride.crankTurns));
   const movingS = shift.movingS + world.tickS;
-  const hung = rate < HUNG_RATE && movingS > HUNG_AFTER_S;
+  const hung = pull > HUNG_PULL && movingS > HUNG_AFTER_S;
   if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...placeOf(ride) });
   const next: ShiftInProgress = {
     direction: shift.direction,
@@ -170,6 +174,10 @@ function move(
   };
   if (next.doneTurns < next.neededTurns) ride[derailleur] = next;
   else finishMovement(world, ride, derailleur, next, events);
+}
+
+function pullOnRing(machine: Machine, crankTorqueNm: number, ringIndex: number): number {
+  return chainPull(machine, crankTorqueNm, machine.bike.chainringsTeeth[ringIndex] as number);
 }
 
 function placeOf(ride: RideDraft): { tick: number; distanceM: number } {
@@ -212,7 +220,8 @@ function finishMovement(
     ...at,
   });
   const crossed = crossedBefore || gearAt(machine, ride.ringIndex, ride.sprocketIndex).crossed;
-  if (derailleur === 'front' && load > DROP_LOAD && crossed) {
+  if (derailleur !== 'front' || !crossed) return;
+  if (pullOnRing(machine, load * machine.referenceTorqueNm, shift.fromIndex) > DROP_PULL) {
     ride.chainOn = false;
     events.push({ kind: 'chain-dropped', ...at });
   }

@@ -74,6 +74,7 @@ export function advanceRide(
   if (commands.length > 0) applyCommands(world, ride, commands, events);
   if (isShifting(ride)) advanceShift(world, ride, events);
   const gear = gearAt(world.machine, ride.ringIndex, ride.sprocketIndex);
+  roadUnder(world.course, ride.distanceM, work);
   riderEffort(world, ride, work);
   drivetrain(world, ride, gear, work);
   roadForces(world, ride, work);
@@ -128,7 +129,16 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
   const wheelRpm = cadenceAtRpm(ride.speedMps, gear.developmentM);
   if (!pedalling) w.cadenceRpm = 0;
   else w.cadenceRpm = ride.chainOn ? Math.min(MAXIMUM_CADENCE_RPM, wheelRpm) : FREE_LEGS_RPM;
-  w.crankTorqueNm = pedalling && ride.chainOn ? crankTorqueNm(machine, w.pressureRatio, wheelRpm) : 0;
+  w.crankTorqueNm =
+    pedalling && ride.chainOn
+      ? crankTorqueNm(
+          machine,
+          w.pressureRatio,
+          wheelRpm,
+          w.slopeRatio,
+          ride.reserveJ / machine.rider.reserveJ,
+        )
+      : 0;
   w.driveN = wheelForceN(w.crankTorqueNm, gear);
   const powerW = (w.crankTorqueNm * w.cadenceRpm * PI) / 30;
   w.reserveJ = reserveAfterJ(ride.reserveJ, powerW, machine.rider, world.tickS);
@@ -137,7 +147,6 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
 function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {
   const { machine } = world;
   const { speedMps } = ride;
-  roadUnder(world.course, ride.distanceM, w);
   const crr = machine.bike.rollingCoefficient * w.rollingFactor;
   const tooFast = Math.max(0, speedMps - FASTEST_MPS);
   const pulled = ride.braking || ride.phase === 'overrun' ? BRAKE_MPS2 : 0;

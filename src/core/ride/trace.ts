@@ -2,11 +2,12 @@
  * What a ride leaves behind for marks and charts: ten samples a second of what matters, and all events.
  * Collected while riding, so that the debrief need not ride again; a replay collects exactly the same.
  */
+import type { Course, Pitch } from '../course/types.ts';
 import { sampleAt } from '../math/numbers.ts';
 import { bandLowRpm } from '../model/legs.ts';
 import { gearAt } from '../model/machine.ts';
 import { copyOfState } from './draft.ts';
-import { roadLoadRatio } from './frame.ts';
+import { overloadRatio, roadLoadRatio } from './frame.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
 /** Ticks between two samples (a tenth of a second). */
@@ -25,6 +26,8 @@ export interface TraceSample {
   readonly torqueRatio: number;
   /** Load the road puts on the pedals in this gear at this speed, over reference torque. */
   readonly loadRatio: number;
+  /** What the road asks beyond what the band carries, here or two seconds on; 0 where nothing. */
+  readonly overloadRatio: number;
   readonly ringIndex: number;
   readonly sprocketIndex: number;
   readonly developmentM: number;
@@ -39,12 +42,20 @@ export interface TraceSample {
 export interface RideTrace {
   readonly samples: TraceSample[];
   readonly events: RideEvent[];
-  /** State at the decision point of each pitch passed so far, 30 m before its foot. */
+  /** State at the decision point of each pitch passed so far. */
   readonly beforePitch: RideState[];
 }
 
-/** Where a pitch begins to be judged: this far before its foot (m). */
-export const DECISION_M = 30;
+/** Where a pitch begins to be judged: this far before its foot, or before a stop line that lies on the way to it (m). */
+const DECISION_M = 50;
+
+/** The decision point of a pitch (m along the road): who must stop before a hill chooses the gear before the stop. */
+export function decisionPlaceM(course: Pick<Course, 'stopLinesM'>, pitch: Pick<Pitch, 'footM'>): number {
+  const line = course.stopLinesM.find(
+    (lineM) => lineM > pitch.footM - 1.5 * DECISION_M && lineM <= pitch.footM,
+  );
+  return Math.max(0, (line ?? pitch.footM) - DECISION_M);
+}
 
 /** Numbers kept of a sample until somebody asks; the rest of it follows from these and the world. */
 const COLUMNS = 7;
@@ -82,7 +93,7 @@ export class TraceLog {
     const { beforePitch } = this.#trace;
     if (events.length > 0) this.#trace.events.push(...events);
     const pitch = course.pitches[beforePitch.length];
-    if (pitch !== undefined && state.distanceM >= pitch.footM - DECISION_M)
+    if (pitch !== undefined && state.distanceM >= decisionPlaceM(course, pitch))
       beforePitch.push(copyOfState(state));
     if (state.tick % SAMPLE_TICKS === 0) this.#pack(state);
   }
@@ -103,35 +114,67 @@ export class TraceLog {
   }
 
   #unpack(index: number): TraceSample {
-    const world = this.#world;
-    const { machine, course, tickS } = world;
     const numbers = this.#blocks[Math.floor(index / BLOCK_SAMPLES)] as Float64Array;
     const at = (index % BLOCK_SAMPLES) * COLUMNS;
     const number = (column: number): number => numbers[at + column] as number;
-    const distanceM = number(0);
-    const speedMps = number(1);
     const flags = number(6) % 4;
     const gear = Math.floor(number(6) / 4);
-    const sprocketIndex = gear % MOST_SPROCKETS;
-    const ringIndex = Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS;
-    return {
-      timeS: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)) * tickS,
-      distanceM,
-      speedMps,
+    return completed(this.#world, {
+      tick: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)),
+      distanceM: number(0),
+      speedMps: number(1),
       cadenceRpm: number(2),
-      bandLowRpm: bandLowRpm(machine.rider, sampleAt(course.slopeRatio, distanceM)),
-      bandHighRpm: machine.rider.cadenceHighRpm,
       pressureRatio: number(3),
-      torqueRatio: number(4) / machine.referenceTorqueNm,
-      loadRatio: roadLoadRatio(world, { distanceM, speedMps, ringIndex, sprocketIndex }),
-      ringIndex,
-      sprocketIndex,
-      developmentM: gearAt(machine, ringIndex, sprocketIndex).developmentM,
+      crankTorqueNm: number(4),
+      ringIndex: Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS,
+      sprocketIndex: gear % MOST_SPROCKETS,
       crossedS: number(5),
       pedalling: flags >= 2,
       held: flags % 2 === 1,
-    };
+    });
   }
+}
+
+/** What of a state is sampled. */
+type Sampled = Pick<
+  RideState,
+  | 'tick'
+  | 'distanceM'
+  | 'speedMps'
+  | 'cadenceRpm'
+  | 'pressureRatio'
+  | 'crankTorqueNm'
+  | 'ringIndex'
+  | 'sprocketIndex'
+  | 'crossedS'
+> & { readonly pedalling: boolean; readonly held: boolean };
+
+/** The sample of a state, as a trace would hold it. */
+export function sampleOf(world: RideWorld, state: RideState): TraceSample {
+  return completed(world, { ...state, pedalling: isPedalling(state), held: isHeld(state) });
+}
+
+function completed(world: RideWorld, sampled: Sampled): TraceSample {
+  const { machine, course, tickS } = world;
+  const { distanceM, ringIndex, sprocketIndex } = sampled;
+  return {
+    timeS: sampled.tick * tickS,
+    distanceM,
+    speedMps: sampled.speedMps,
+    cadenceRpm: sampled.cadenceRpm,
+    bandLowRpm: bandLowRpm(machine.rider, sampleAt(course.slopeRatio, distanceM)),
+    bandHighRpm: machine.rider.cadenceHighRpm,
+    pressureRatio: sampled.pressureRatio,
+    torqueRatio: sampled.crankTorqueNm / machine.referenceTorqueNm,
+    loadRatio: roadLoadRatio(world, sampled),
+    overloadRatio: overloadRatio(world, sampled),
+    ringIndex,
+    sprocketIndex,
+    developmentM: gearAt(machine, ringIndex, sprocketIndex).developmentM,
+    crossedS: sampled.crossedS,
+    pedalling: sampled.pedalling,
+    held: sampled.held,
+  };
 }
 
 function isHeld(state: RideState): boolean {

@@ -179,6 +179,8 @@ export interface RideFrame {
   readonly torqueRatio: number;
   readonly pressure: Pressure;
   readonly pressureRatio: number;
+  /** The rider has stood up: pressing on a climb. */
+  readonly outOfSaddle: boolean;
   readonly braking: boolean;
   readonly ringIndex: number;
   readonly sprocketIndex: number;

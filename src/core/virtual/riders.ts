@@ -97,6 +97,10 @@ const START_SPEED_SHARE = 0.5;
 const LINE_SPIN_RPM = 20;
 /** Nobody lets up when the pedals hardly turn: the bike would stop (rpm). */
 const STALLS_BELOW_RPM = 50;
+/** On a climb everybody stands up below the first cadence, and sits down again above the second (rpm). */
+const STANDS_BELOW_RPM = 55;
+const SITS_ABOVE_RPM = 64;
+const CLIMB_RATIO = 0.02;
 const EASE_BEFORE_S = 0.28;
 const SETTLE_S = 0.35;
 
@@ -128,11 +132,20 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
     const commands: RideCommand[] = [...brake(state)];
     if (state.phase !== 'riding') return commands;
     if (!state.chainOn) return [...commands, ...liftChain(state)];
+    if (mind.act === null && state.tick % 6 === 0) push(world, state, commands);
     if (mind.act !== null) finishShift(state, mind, commands);
     else if (habitsOfRider.shifts && state.tick >= mind.restUntilTick && state.tick % 6 === 0)
       consider(world, state, habitsOfRider, mind, random, commands);
     return commands;
   };
+}
+
+/** Sits and pedals, or stands up where the pedals hardly turn. */
+function push(world: RideWorld, state: RideState, commands: RideCommand[]): void {
+  const climbs = sampleAt(world.course.slopeRatio, state.distanceM) > CLIMB_RATIO;
+  const turnsRpm = state.pressure === 'press' ? SITS_ABOVE_RPM : STANDS_BELOW_RPM;
+  const pressure = climbs && state.cadenceRpm > 0 && state.cadenceRpm < turnsRpm ? 'press' : 'steady';
+  if (state.pressure !== pressure) commands.push({ kind: 'pressure', pressure });
 }
 
 /** Eases and lifts a dropped chain back on. */
@@ -162,7 +175,6 @@ function consider(
   commands: RideCommand[],
 ): void {
   const fidget = random() < (h.fidgetsPerMinute / 60) * 0.05;
-  if (state.pressure !== 'steady') commands.push({ kind: 'pressure', pressure: 'steady' });
   if (mind.undo !== null) {
     plan(world, state, h, mind, random, mind.undo, commands);
     mind.undo = null;

@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import { RULES_VERSION } from '../../core/group/records/record.ts';
 import { Tick } from '../../ui/controls.tsx';
 import { Caught, Change, TimingBoard } from './boards.tsx';
 import { findingOf, BOARDS, type Board, headlineOf } from './findings.ts';
@@ -63,6 +64,9 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
     setShown(false);
   };
   const closed = talk && !shown;
+  const others = ridesOf(session, props.saved.records, props.apart).filter(
+    ({ version }) => version !== RULES_VERSION,
+  ).length;
   return (
     <section class="board-page" data-board={board} data-talk={talk}>
       <div class="board-bar">
@@ -84,6 +88,11 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
         <div class="board-body">
           <Body {...{ props, session, board, picture, road, talk, closed }} />
         </div>
+        {others > 0 && !talk && (
+          <p class="board-hint" data-other-version>
+            {words.picture.otherVersion(others)}
+          </p>
+        )}
         {props.apart.length > 0 && !talk && (
           <p class="board-hint board-apart">{words.picture.apart(props.apart.length)}</p>
         )}

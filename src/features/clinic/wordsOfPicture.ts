@@ -14,6 +14,8 @@ export const clinicPictureWords = {
     closed: 'In this plan everybody sees their own marks only.',
     apart: (n: number): string =>
       `${rides(n)} did not come out as the marks say, and ${n === 1 ? 'is' : 'are'} not counted here.`,
+    otherVersion: (n: number): string =>
+      `${rides(n)} came from another version of the game: the marks count as they came, but they cannot be ridden again here.`,
     open: 'Show it to the group all the same',
     road: 'Road',
     roadName: (title: string, n: number): string => `${title} (${rides(n)})`,

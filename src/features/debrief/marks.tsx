@@ -7,7 +7,7 @@ import {
   type Reason,
   type RideReport,
 } from '../../core/coach/types.ts';
-import { sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
+import { isFull, sayHold, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
 
 /** Reasons shown before the rest is folded away. */
 const SHOWN_REASONS = 1;
@@ -33,6 +33,11 @@ export function MarksCard({ report, passMark, speech }: MarksProps): JSX.Element
           <span> {report.passed ? words.marks.passed(pass) : words.marks.notYet(pass)}</span>
         </p>
       </div>
+      {report.holds.map((hold) => (
+        <p key={hold.code} data-hold={hold.code}>
+          {sayHold(hold, speech)}
+        </p>
+      ))}
       <div class="marks">
         {MARK_NAMES.map((name) => (
           <MarkCard key={name} name={name} mark={report.marks[name]} speech={speech} />
@@ -89,7 +94,7 @@ function Reasons(props: {
 }): JSX.Element {
   const { value, reasons, speech } = props;
   const { words } = speech;
-  if (reasons.length === 0) return <p>{sayNoReason(value, speech)}</p>;
+  if (reasons.length === 0 || isFull(value)) return <p>{sayNoReason(value, speech)}</p>;
   const more = reasons.slice(SHOWN_REASONS, MOST_REASONS);
   return (
     <>

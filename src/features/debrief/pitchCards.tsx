@@ -52,7 +52,7 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
         <span>
           {cards.steep(format.percent(report.steepestRatio), format.distance(report.endM - report.footM))}
         </span>
-        {(report.asked || report.footDown) && <b class="timing">{cards.timing(report.timing)}</b>}
+        {(report.asked || report.footDown) && <b class="timing">{sayTiming(report, speech)}</b>}
       </header>
       <PitchPicture
         {...{ course, pitch, own, best }}
@@ -77,6 +77,11 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
       </div>
     </article>
   );
+}
+
+/** Where the card says right, the headline never says wrong: what was nearly right is told as that. */
+function sayTiming({ timing, tendency }: PitchReport, { words: { cards } }: Speech): string {
+  return timing === 'about-right' ? cards.tendency(tendency) : cards.timing(timing);
 }
 
 /** What the best ride does from the player's own state; the picture shows the one over the whole road. */

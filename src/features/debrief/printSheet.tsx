@@ -8,7 +8,7 @@ import { MARK_NAMES, type RideReport } from '../../core/coach/types.ts';
 import { stripLayout, stripScales } from '../../charts/stripLayout.ts';
 import { domainOf } from '../../charts/zoom.tsx';
 import { type StripData, Tracks } from '../../charts/tracks.tsx';
-import { guessPitchOf, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
+import { guessPitchOf, isFull, sayHold, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
 import { Sentences } from './sentences.tsx';
 
 interface PrintSheetProps {
@@ -71,12 +71,14 @@ function PrintMarks({
   return (
     <table class="print-marks">
       <caption>
-        {words.marks.title}. {words.marks.total}: {format.number(report.total)}
+        {words.marks.title}. {words.marks.total}: {format.number(report.total)}.
+        {report.holds.map((hold) => ` ${sayHold(hold, speech)}`)}
       </caption>
       <tbody>
         {MARK_NAMES.map((name) => {
           const { value, reasons } = report.marks[name];
-          const reason = reasons[0] === undefined ? null : sayReason(reasons[0], speech);
+          const first = value === null || isFull(value) ? undefined : reasons[0];
+          const reason = first === undefined ? null : sayReason(first, speech);
           const note = value === null ? sayNoMark(name, speech) : (reason?.why ?? sayNoReason(value, speech));
           return (
             <tr key={name}>
@@ -89,7 +91,7 @@ function PrintMarks({
                 </svg>
               </td>
               <td>
-                {note} {value !== null && reason !== null && `${words.marks.better} ${reason.better}`}
+                {note} {reason !== null && `${words.marks.better} ${reason.better}`}
               </td>
             </tr>
           );

@@ -3,7 +3,15 @@
  * does not compile; the sentences themselves are handed in.
  */
 import type { Guess } from '../../core/coach/results.ts';
-import type { MarkName, PitchReport, Reason, RideReport, Timing, Verdict } from '../../core/coach/types.ts';
+import type {
+  Hold,
+  MarkName,
+  PitchReport,
+  Reason,
+  RideReport,
+  Timing,
+  Verdict,
+} from '../../core/coach/types.ts';
 import { footPlace } from '../../charts/readout.ts';
 import type { Format } from '../../words/format.ts';
 import type { DebriefWords } from './words.ts';
@@ -16,6 +24,7 @@ export interface Speech {
   readonly pitchCount: number;
 }
 
+const tenths = (value: number, format: Format): string => format.number(value, 1);
 const whole = (value: number): number => Math.max(1, Math.round(value));
 
 /** What went well. */
@@ -25,23 +34,15 @@ export function sayWell(well: Verdict['well'], { words }: Speech): string {
 
 /** The one thing to change. */
 export function sayChange(change: Verdict['change'], speech: Speech): string {
-  const { words, format, pitchCount } = speech;
+  const { words, format } = speech;
   const say = words.change;
   switch (change.code) {
     case 'late-pitch':
-      return say.late(
-        words.pitch(change.pitch, pitchCount),
-        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
-        footPlace(change.beforeFootM, format),
-      );
     case 'early-pitch':
-      return say.early(words.pitch(change.pitch, pitchCount), footPlace(change.beforeFootM, format));
+    case 'few-steps':
+    case 'pushed':
     case 'foot-down':
-      return say.footDown(
-        words.pitch(change.pitch, pitchCount),
-        { all: change.steps, beforeFoot: change.stepsBeforeFoot },
-        footPlace(change.beforeFootM, format),
-      );
+      return sayPitchChange(change, speech);
     case 'ease':
       return say.ease(change.heavy, change.shifts);
     case 'slow-legs':
@@ -50,10 +51,54 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
       return say.fastLegs(whole(change.seconds), format.distance(change.atM));
     case 'crossed':
       return say.crossed(whole(change.seconds), format.distance(change.atM));
+    case 'coasted':
+      return say.coasted(whole(change.seconds), format.distance(change.atM));
     case 'fidget':
       return say.fidget(change.shifts, change.needed);
+    case 'dawdle':
+      return say.dawdle(tenths(change.timesAsLong, format));
     case 'nothing':
       return say.nothing;
+  }
+}
+
+type PitchChange = Extract<Verdict['change'], { readonly pitch: number }>;
+
+function sayPitchChange(change: PitchChange, { words, format, pitchCount }: Speech): string {
+  const say = words.change;
+  const name = words.pitch(change.pitch, pitchCount);
+  const steps = { all: change.steps, beforeFoot: change.stepsBeforeFoot };
+  const place = footPlace(change.beforeFootM, format);
+  switch (change.code) {
+    case 'late-pitch':
+      return change.made === 0
+        ? say.stayed(name, steps, place)
+        : say.late(name, steps, place, change.slightly);
+    case 'early-pitch':
+      return say.early(name, place, change.slightly);
+    case 'few-steps':
+      return say.fewSteps(name, change.made, change.steps);
+    case 'pushed':
+      return say.pushed(name, steps, place);
+    case 'foot-down':
+      return say.footDown(name, steps, place);
+  }
+}
+
+/** What holds the total down or the pass back. */
+export function sayHold(hold: Hold, { words, format }: Speech): string {
+  const { holds, names } = words.marks;
+  switch (hold.code) {
+    case 'weakest':
+      return holds.weakest(names[hold.mark], format.number(hold.most));
+    case 'pace': {
+      const ratio = tenths(hold.timesAsLong, format);
+      return hold.share < 0.005 ? holds.tooSlow(ratio) : holds.pace(ratio, format.percent(hold.share));
+    }
+    case 'mark-missing': {
+      const say = hold.lesson ? holds.lessonMissing : holds.markMissing;
+      return say(names[hold.mark], format.number(hold.atLeast));
+    }
   }
 }
 
@@ -83,8 +128,13 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
         better: say.better,
       };
     }
-    case 'overloaded-pitch': {
-      const { why, better } = reasons.overloaded;
+    case 'coasted': {
+      const { why, better } = reasons.coasted;
+      return { why: why(format.distance(reason.fromM), whole(reason.amount)), better };
+    }
+    case 'overloaded-pitch':
+    case 'early-pitch': {
+      const { why, better } = reason.code === 'early-pitch' ? reasons.early : reasons.late;
       return { why: why(words.pitch(reason.pitch, pitchCount), format.percent(reason.amount)), better };
     }
     case 'foot-down-pitch': {
@@ -110,9 +160,14 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
 /** From here on nothing was lost, after rounding. */
 const FULL = 99.5;
 
+/** Whether a mark reads 100: then there is nothing to do better. */
+export function isFull(value: number): boolean {
+  return value >= FULL;
+}
+
 /** What to say of a mark that has no reason. */
 export function sayNoReason(value: number, { words }: Speech): string {
-  return value >= FULL ? words.marks.perfect : words.marks.small;
+  return isFull(value) ? words.marks.perfect : words.marks.small;
 }
 
 /** Why there is no mark. */

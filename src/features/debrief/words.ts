@@ -3,7 +3,7 @@
  * with units come in already written; plain counts come in as numbers, because words bend round them.
  */
 import type { MarkName, Timing } from '../../core/coach/types.ts';
-import { capital, count, type FootPlace, gears, near, pitch, seconds, times } from '../../words/counting.ts';
+import { capital, count, type FootPlace, gears, near, pitch, seconds } from '../../words/counting.ts';
 import { stripWords } from '../../charts/words.ts';
 
 const aim = (place: FootPlace): string =>
@@ -38,6 +38,18 @@ function advice({ all, beforeFoot }: StepPlan, at: FootPlace): string {
   if (beforeFoot <= 0 || beforeFoot >= all) return `Shift ${gears(Math.max(1, all))} easier ${aim(at)}.`;
   return `Shift ${gears(beforeFoot)} easier ${aim(at)}, the rest on the way up.`;
 }
+
+/** "Three of 25 gear changes were", "All four gear changes were". */
+function someOf(some: number, all: number): string {
+  if (some < all) return `${capital(count(some))} of ${changesOfGear(all)} ${some === 1 ? 'was' : 'were'}`;
+  return all === 1 ? 'The one gear change was' : `All ${changesOfGear(all)} were`;
+}
+
+/** One sprocket or ring further is one gear change, however the lever was pushed. */
+const changesOfGear = (n: number): string => (n === 1 ? 'one gear change' : `${count(n)} gear changes`);
+
+/** "1.3 times as long as the best ride"; the number comes in written. */
+const asLong = (ratio: string): string => `${ratio} times as long as the best ride`;
 
 /** English, for grown-ups. */
 export const debriefWords = {
@@ -81,24 +93,36 @@ export const debriefWords = {
   } satisfies Record<MarkName | 'finished' | 'title', string>,
   change: {
     title: 'Change one thing',
-    late: (name: string, steps: StepPlan, at: FootPlace): string =>
-      `On ${name} your legs had to push before you shifted. ${advice(steps, at)}`,
-    early: (name: string, at: FootPlace): string =>
-      `On ${name} you shifted so soon that your legs spun. Wait, and shift easier ${aim(at)}.`,
+    late: (name: string, steps: StepPlan, at: FootPlace, slightly: boolean): string =>
+      `On ${name} your easier gears came ${slightly ? 'a little' : 'too'} late for your legs. ${advice(steps, at)}`,
+    stayed: (name: string, steps: StepPlan, at: FootPlace): string =>
+      `On ${name} you stayed in a gear that was too hard. ${advice(steps, at)}`,
+    early: (name: string, at: FootPlace, slightly: boolean): string =>
+      `On ${name} you got ready ${slightly ? 'a little' : 'too'} soon. Hold your gear, and shift easier ${aim(at)}.`,
+    fewSteps: (name: string, made: number, needed: number): string =>
+      made < needed
+        ? `On ${name} you went only ${gears(made)} easier. Go ${gears(needed)} easier there.`
+        : `On ${name} your gear was still too hard. Go one gear easier there.`,
+    pushed: (name: string, steps: StepPlan, at: FootPlace): string =>
+      `On ${name} you pushed hard instead of shifting. ${advice(steps, at)}`,
     footDown: (name: string, steps: StepPlan, at: FootPlace): string =>
       `On ${name} the gear was too hard and a foot went down. ${advice(steps, at)}`,
     ease: (heavy: number, all: number): string =>
       heavy === 0
         ? 'Push the pedals more lightly while the chain moves, just for a moment.'
-        : `${capital(count(heavy))} of ${count(all)} shifts were made while pushing hard. Go light on the pedals for a moment, then shift.`,
+        : `${someOf(heavy, all)} made while pushing hard. Go light on the pedals for a moment, then shift.`,
     slowLegs: (n: number, place: string): string =>
-      `Your legs turned slowly for ${seconds(n)} from ${place}. An easier gear there keeps them going round.`,
+      `Your legs turned slowly, longest from ${place}: ${seconds(n)}. One gear easier keeps them going round.`,
     fastLegs: (n: number, place: string): string =>
-      `Your legs spun fast for ${seconds(n)} from ${place}. A harder gear there calms them.`,
+      `Your legs spun fast, longest from ${place}: ${seconds(n)}. One gear harder calms them.`,
+    coasted: (n: number, place: string): string =>
+      `Your legs rested where the road wants them, longest from ${place}: ${seconds(n)}. Keep the pedals going round.`,
     crossed: (n: number, place: string): string =>
       `The chain ran at a slant for ${seconds(n)} from ${place}. Change the chainring, and a gear at the back to match.`,
     fidget: (made: number, needed: number): string =>
-      `You shifted ${times(made)}; the best ride needed ${count(needed)}. Wait a breath before the next one.`,
+      `You made ${changesOfGear(made)}; the best ride ${needed === 1 ? 'needed one' : `needed ${count(needed)}`}. Wait a breath before the next one.`,
+    dawdle: (ratio: string): string =>
+      `You took ${asLong(ratio)}. Ride in the gear you can push at a good rhythm, and keep going.`,
     nothing: 'Nothing. Do it again just like that.',
   },
   next: {
@@ -124,6 +148,8 @@ export const debriefWords = {
     asksNothing: 'At your speed it goes without a shift, too.',
     footDown: 'A foot went down here.',
     timing: (timing: Timing): string => capital(TIMINGS[timing]),
+    tendency: (timing: Timing): string =>
+      capital({ ...TIMINGS, 'too-early': 'a little early', 'too-late': 'a little late' }[timing]),
     watch: 'Watch this pitch',
     picture: (name: string): string => `Where both rides shifted on ${name}`,
     pictureDesc: 'The road from the side. Above it your shifts, below it those of the best ride.',
@@ -155,6 +181,17 @@ export const debriefWords = {
       chainLine: 'Nothing to judge: one chainring, or no shift at all.',
       economy: 'There was nothing to count.',
     } satisfies Record<MarkName, string>,
+    holds: {
+      weakest: (mark: string, most: string): string =>
+        `${mark} keeps the total down: with this mark it is at most ${most}.`,
+      pace: (ratio: string, share: string): string =>
+        `You took ${asLong(ratio)}. That leaves ${share} of the total.`,
+      tooSlow: (ratio: string): string => `You took ${asLong(ratio)}. At that pace there is no total.`,
+      lessonMissing: (mark: string, atLeast: string): string =>
+        `This road is about ${mark.toLowerCase()}: to pass it, get at least ${atLeast} there.`,
+      markMissing: (mark: string, atLeast: string): string =>
+        `To pass, get at least ${atLeast} in ${mark.toLowerCase()}, too.`,
+    },
     levels: (value: number): string =>
       value >= 85 ? 'strong' : value >= 70 ? 'good' : value >= 45 ? 'on the way' : 'start here',
     perfect: 'Nothing was lost here.',
@@ -173,10 +210,20 @@ export const debriefWords = {
         `Fast legs for ${seconds(n)} from ${from}, up to ${rpm} rpm.`,
       better: 'shift harder when the road lets you go.',
     },
-    overloaded: {
+    coasted: {
+      why: (from: string, n: number): string =>
+        `Your legs rested for ${seconds(n)} from ${from}, where the best ride pedals.`,
+      better: 'keep the pedals going round on the flat and uphill.',
+    },
+    late: {
       why: (name: string, percent: string): string =>
         `${capital(name)} leaned on your legs: ${percent} of what good timing saves was lost.`,
       better: 'begin to shift before the foot.',
+    },
+    early: {
+      why: (name: string, percent: string): string =>
+        `You got ready for ${name} too soon: ${percent} of what good timing saves was lost.`,
+      better: 'hold your gear a little longer.',
     },
     footDown: {
       why: (name: string): string => `A foot went down on ${name}.`,
@@ -193,7 +240,7 @@ export const debriefWords = {
     },
     many: {
       why: (made: number, needed: number): string =>
-        `You shifted ${times(made)}; the best ride ${times(needed)}.`,
+        `You made ${changesOfGear(made)}; the best ride ${count(needed)}.`,
       better: 'let short rises roll by.',
     },
     undone: {

@@ -52,20 +52,33 @@ export const childrenDebriefWords: DebriefWords = {
   },
   change: {
     title: 'Try this',
-    late: (name, steps, at) =>
-      `You waited too long on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
-    early: (name, at) => `You shifted too soon on ${name}. Wait, and shift ${aim(at)}.`,
+    late: (name, steps, at, slightly) =>
+      `You waited ${slightly ? 'a bit' : 'too'} long on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
+    early: (name, at, slightly) =>
+      `You shifted ${slightly ? 'a bit' : 'too'} soon on ${name}. Wait, and shift ${aim(at)}.`,
     footDown: (name, steps, at) =>
       `The gear was too hard on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
+    stayed: (name, steps, at) =>
+      `You stayed in a hard gear on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
+    fewSteps: (name, made, needed) =>
+      made < needed
+        ? `You went ${gears(made)} easier on ${name}. You need ${count(needed)}.`
+        : `Your gear was too hard on ${name}. Go one gear easier.`,
+    pushed: (name, steps, at) =>
+      `You pushed very hard on ${name}. Go ${gears(Math.max(1, steps.beforeFoot))} easier, ${aim(at)}.`,
     ease: (heavy) =>
       heavy === 0
         ? 'Push a bit softer while you shift.'
         : `You pushed hard in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Push softly, then shift.`,
-    slowLegs: (n, place) => `Your legs were slow for ${seconds(n)} from ${place}. Pick an easier gear.`,
-    fastLegs: (n, place) => `Your legs were fast for ${seconds(n)} from ${place}. Pick a harder gear.`,
+    slowLegs: (n, place) =>
+      `Your legs were slow, most of all from ${place} (${seconds(n)}). Pick an easier gear.`,
+    fastLegs: (n, place) =>
+      `Your legs were fast, most of all from ${place} (${seconds(n)}). Pick a harder gear.`,
+    coasted: (n, place) => `Your legs did nothing for ${seconds(n)} from ${place}. Keep them going round.`,
     crossed: (n, place) =>
       `The chain was not straight for ${seconds(n)} from ${place}. Use the other front ring.`,
-    fidget: (made, needed) => `You shifted ${made} times. You need only ${needed}. Wait a bit more.`,
+    fidget: (made, needed) => `You went through ${made} gears. You need only ${needed}. Wait a bit more.`,
+    dawdle: () => 'You rode very slowly. Keep your legs going and ride on.',
     nothing: 'Nothing at all. Do it just like that again!',
   },
   next: {
@@ -85,6 +98,8 @@ export const childrenDebriefWords: DebriefWords = {
     footDown: 'You had to put a foot down here.',
     timing: (timing) =>
       ({ 'too-early': 'Too soon', 'about-right': 'Just right', 'too-late': 'Too late' })[timing],
+    tendency: (timing) =>
+      ({ 'too-early': 'A bit soon', 'about-right': 'Just right', 'too-late': 'A bit late' })[timing],
     bestDoes: (steps, _before, place) =>
       `From your gear, the best ride goes ${gears(steps)} easier. It begins ${near(place)}.`,
     bestStays: 'In your gear, the best ride would not shift here.',
@@ -114,6 +129,13 @@ export const childrenDebriefWords: DebriefWords = {
       chainLine: 'There was nothing to look at here.',
       economy: 'There was nothing to count.',
     },
+    holds: {
+      weakest: (mark, most) => `You get at most ${most} while “${mark}” is so low.`,
+      pace: (_ratio, share) => `You rode slowly. So you keep only ${share}.`,
+      tooSlow: () => 'You rode so slowly that it does not count.',
+      lessonMissing: (mark, atLeast) => `You need ${atLeast} in “${mark}” to pass.`,
+      markMissing: (mark, atLeast) => `You need ${atLeast} in “${mark}”, too.`,
+    },
     levels: (value) =>
       value >= 85 ? 'great' : value >= 70 ? 'good' : value >= 45 ? 'getting there' : 'start here',
     perfect: 'All good here.',
@@ -128,9 +150,17 @@ export const childrenDebriefWords: DebriefWords = {
       why: (from, n) => `Your legs were fast for ${seconds(n)} from ${from}.`,
       better: 'shift harder when it goes down.',
     },
-    overloaded: {
+    coasted: {
+      why: (from, n) => `Your legs did nothing for ${seconds(n)} from ${from}.`,
+      better: 'keep your legs going round.',
+    },
+    late: {
       why: (name) => `${capital(name)} was hard on your legs.`,
       better: 'shift before the hill starts.',
+    },
+    early: {
+      why: (name) => `You were ready for ${name} too soon.`,
+      better: 'wait a bit with your shift.',
     },
     footDown: {
       why: (name) => `You put a foot down on ${name}.`,
@@ -145,7 +175,7 @@ export const childrenDebriefWords: DebriefWords = {
       better: 'use the other front ring.',
     },
     many: {
-      why: (made, needed) => `You shifted ${made} times. You need only ${needed}.`,
+      why: (made, needed) => `You went through ${made} gears. You need only ${needed}.`,
       better: 'just roll over small bumps.',
     },
     undone: {

@@ -1,6 +1,7 @@
 /** What does not simply count: damaged pieces, rides set apart, contradictions, rides taken back. All named. */
 import type { JSX } from 'preact';
 import { sortOut } from '../../core/group/records/merge.ts';
+import { RULES_VERSION } from '../../core/group/records/record.ts';
 import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../../words/format.ts';
@@ -23,6 +24,7 @@ export function SetApart(props: {
   const { damaged, conflicts, withdrawn } = sortOut(collected.set);
   const apart = collected.remarks.filter(isApart);
   const same = collected.remarks.filter((remark) => remark.kind === 'same').length;
+  const otherVersion = collected.set.records.filter(({ version }) => version !== RULES_VERSION).length;
   const marksOnly = collected.set.records.filter((record) => record.recording === null).length;
   return (
     <>
@@ -30,6 +32,7 @@ export function SetApart(props: {
         <section class="paper">
           {same > 0 && <p data-checked={same}>{say.checked(same)}</p>}
           {collected.toCheck > 0 && <output>{say.checking(collected.toCheck)}</output>}
+          {otherVersion > 0 && <p data-other-version={otherVersion}>{say.otherVersion(otherVersion)}</p>}
           {marksOnly > 0 && <p>{say.marksOnly(marksOnly)}</p>}
           {withdrawn.length > 0 && <p>{say.withdrawn(withdrawn.length)}</p>}
         </section>
@@ -91,8 +94,8 @@ function List(props: {
 }
 
 function isApart(remark: Remark): remark is Extract<Remark, { readonly kind: 'apart' }> {
-  // Marks alone cannot be ridden again; that is no reason to doubt them.
-  return remark.kind === 'apart' && remark.code !== 'no-recording';
+  // Marks alone, or of another version, cannot be ridden again; that is no reason to doubt them.
+  return remark.kind === 'apart' && remark.code !== 'no-recording' && remark.code !== 'other-version';
 }
 
 function nameOfPiece({ deviceId, seq }: DamagedPiece, words: HandoverWords): string {

@@ -240,10 +240,9 @@ export const handoverWords = {
       'impossible-setup': 'a bike or rider that cannot be',
       'too-long': 'longer than a ride can be',
       'not-finished': 'it never came to its end',
+      'other-version': 'ridden on another version of the game',
       'not-same-ride': 'ridden again, it is another ride',
-      'not-same-ride-other-version': 'ridden on another version of the game',
       'other-marks': 'ridden again, it has other marks',
-      'other-marks-other-version': 'marked by another version of the game',
     } satisfies Record<ApartCode, string>,
     conflicts: 'Contradictions',
     conflictCodes: {
@@ -251,6 +250,8 @@ export const handoverWords = {
       'same-seq': 'Two rides under one number of a tablet; both are kept, neither is counted.',
     },
     checked: (n: number): string => `${rides(n)} ridden again on this device; the marks are right.`,
+    otherVersion: (n: number): string =>
+      `${rides(n)} came from another version of the game: the marks are shown as they came, but they cannot be ridden again or compared with the others.`,
     marksOnly: (n: number): string => `${rides(n)} came as marks only; a tablet’s file has the whole rides.`,
     withdrawn: (n: number): string => `${rides(n)} were taken back by their own tablet.`,
     checking: (n: number): string => `Riding again: ${n} to go.`,

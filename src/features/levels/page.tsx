@@ -10,7 +10,7 @@ import { hashOf } from '../../state/address.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { FreeRideForm } from './freeRideForm.tsx';
 import { decodeFreeRide, encodeFreeRide, isFreeRide } from '../../core/level/freeRide.ts';
-import { bestTotal, rowsOf } from '../../core/coach/ladder.ts';
+import { bestTotal, everPassed, rowsOf } from '../../core/coach/ladder.ts';
 import type { Page } from '../../ui/page.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { earnedPatches, PatchRow } from './patches.tsx';
@@ -93,6 +93,7 @@ function Row(props: {
               number={i + 1}
               done={state.doneIds.includes(level.id)}
               best={bestTotal(state.results, level.id)}
+              passed={everPassed(state.results, level.id)}
               next={level.id === nextId}
               format={format}
             />
@@ -109,10 +110,11 @@ function LevelCard(props: {
   readonly done: boolean;
   /** Best total of this level so far, or null. */
   readonly best: number | null;
+  readonly passed: boolean;
   readonly next: boolean;
   readonly format: Format;
 }): JSX.Element {
-  const { level, number, done, best, next, format } = props;
+  const { level, number, done, best, passed, next, format } = props;
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   return (
@@ -133,8 +135,9 @@ function LevelCard(props: {
       </span>
       {done && (
         <span class="flag">
-          <Icon name="done" />
+          {passed && <Icon name="done" />}
           {best === null ? levelsWords.ridden : levelsWords.best(format.number(best))}
+          {best !== null && !passed && levelsWords.notPassed}
         </span>
       )}
       {next && !done && <span class="flag next">{levelsWords.next}</span>}

@@ -4,6 +4,7 @@ export const levelsWords = {
   own: 'Your own',
   ridden: 'Ridden',
   best: (total: string): string => `Best: ${total} of 100`,
+  notPassed: ', not passed yet',
   next: 'Next',
   length: (length: string): string => `${length} long`,
   pitches: (count: number): string => (count === 1 ? '1 pitch' : `${count} pitches`),

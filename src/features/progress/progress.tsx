@@ -36,7 +36,8 @@ const localDate = (atMs: number): string =>
 export function ProgressPage(props: ProgressProps): JSX.Element {
   const { rides, unmarked, health, kept, words, format, date = localDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
-  const groups = useMemo(() => checkGroups(rides), [rides]);
+  const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
+  const older = rides.filter((ride) => ride.older === true).length;
   return (
     <div class="progress-page">
       {health !== null && (
@@ -53,6 +54,11 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
         onCheckRide={props.onCheckRide}
       />
       <Limits words={words} />
+      {older > 0 && (
+        <p class="paper" data-older={older}>
+          {words.older(older)}
+        </p>
+      )}
       {sorted.length === 0 ? (
         <p class="paper">{words.empty}</p>
       ) : (

@@ -14,8 +14,13 @@ export const progressWords = {
     standing: {
       'to-mark': 'not marked yet; the game tries again when it is opened',
       unfinished: 'broke off before the finish, so it gets no marks',
+      older: 'ridden before the legs of the game changed, so it can no longer be ridden again and marked',
     },
   },
+  older: (n: number): string =>
+    n === 1
+      ? 'One ride is older than the legs of the game. It keeps the marks it got; it cannot be ridden again or compared with newer ones.'
+      : `${n} rides are older than the legs of the game. They keep the marks they got; they cannot be ridden again or compared with newer ones.`,
   title: 'Progress',
   intro: 'Check rides tell whether something was learned. Practice rides tell where to practise.',
   empty: 'No ride is kept here yet. Ride first; your marks will be here afterwards.',

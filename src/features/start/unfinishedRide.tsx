@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ToldOutcome } from '../../state/outcome.ts';
+import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
@@ -27,14 +28,24 @@ export function UnfinishedOffer(props: {
       </output>
     );
   const { level, turn, recording } = ride;
+  // Its beginning cannot be ridden again by other legs.
+  const goesOn = ride.physicsVersion === PHYSICS_VERSION;
   return (
     <section class="start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
       <h2 id="unfinished-title">{(turn === null ? say.title : say.turnTitle)(level.title)}</h2>
       <p data-ticks={recording.ticks}>{say.what(recording.ticks / TICKS_PER_S)}</p>
+      {!goesOn && <p data-older-legs>{say.olderLegs}</p>}
       <div class="buttons">
-        <button type="button" class="button strong" data-go-on onClick={() => send({ kind: 'go-on', ride })}>
-          {say.goOn}
-        </button>
+        {goesOn && (
+          <button
+            type="button"
+            class="button strong"
+            data-go-on
+            onClick={() => send({ kind: 'go-on', ride })}
+          >
+            {say.goOn}
+          </button>
+        )}
         <button
           type="button"
           class="button"

@@ -88,12 +88,11 @@ export class Poser {
 
   #moods(frame: RideFrame, elapsedS: number): void {
     const riding = frame.phase === 'riding';
-    const rises = riding && frame.pressureRatio > 1.2 && frame.slopeRatio > 0.035;
     const tucks = riding && frame.slopeRatio < -0.025 && frame.speedMps > 7.5;
     const stopped = frame.phase === 'foot-down' || frame.phase === 'standing';
     const push = Math.max(0, Math.min(1, (frame.pressureRatio - 0.5) / 1.1));
     const climb = Math.max(0, Math.min(1, frame.slopeRatio / 0.12));
-    this.pose.standing = approach(this.pose.standing, rises ? 1 : 0, elapsedS, 4.5);
+    this.pose.standing = approach(this.pose.standing, frame.outOfSaddle ? 1 : 0, elapsedS, 4.5);
     this.#tuck = approach(this.#tuck, tucks ? (frame.pressure === 'coast' ? 1 : 0.6) : 0, elapsedS, 2.5);
     this.#lean = approach(this.#lean, riding ? push * 0.45 + climb * 0.75 : 0, elapsedS, 3.5);
     this.#footDown = approach(this.#footDown, stopped ? 1 : 0, elapsedS, 7);

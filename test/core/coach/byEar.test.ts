@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { earCues, hintsByEar, TONE_HZ, toneHz } from '../../../src/core/coach/byEar.ts';
+import { createGuide } from '../../../src/core/coach/guide.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import type { Controller } from '../../../src/core/ride/run.ts';
 import type { RideCommand } from '../../../src/core/ride/types.ts';
@@ -11,7 +12,7 @@ import { type Ground, groundOf, LEVELS } from './riding.ts';
 
 /** Does what the hint says once, then goes by the tone. Knows neither gear, cadence nor road. */
 function listens({ world, reference }: Ground): Controller {
-  const ear = hintsByEar(world.machine, () => reference);
+  const ear = hintsByEar(createGuide(world, () => reference).hint);
   let wanted = 0;
   let pushTick = -1;
   let restUntil = 400;

@@ -4,67 +4,85 @@
  */
 import { describe, expect, test } from 'vitest';
 import { countLive, liveMarks, NOTHING_COUNTED } from '../../../src/core/coach/live.ts';
-import { nextStep } from '../../../src/core/coach/nextStep.ts';
+import { createGuide } from '../../../src/core/coach/guide.ts';
+import { shiftsOf } from '../../../src/core/coach/shifts.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
-import { brakeForLine } from '../../../src/core/ride/pilot.ts';
-import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
+import { rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
-import type { RideCommand } from '../../../src/core/ride/types.ts';
-import { type Ground, groundOf, LEVELS, PAIRS } from './riding.ts';
+import type { RideFrame, RideState } from '../../../src/core/ride/types.ts';
+import { obeys, type Told } from './obeys.ts';
+import { type Ground, groundOf, LEVELS } from './riding.ts';
 
-/** Eases, pushes half a second later what the hint says, and lets go when the chain has moved. */
-function obeys({ world, reference }: Ground): Controller {
-  const brake = brakeForLine(world);
-  let pushTick = -1;
-  let push: RideCommand | null = null;
-  return (state) => {
-    const commands: RideCommand[] = [...brake(state)];
-    const moving = state.rear !== null || state.front !== null || state.queue.length > 0;
-    if (push !== null) {
-      if (state.tick === pushTick) commands.push(push);
-      if (state.tick > pushTick && !moving) {
-        push = null;
-        commands.push({ kind: 'pressure', pressure: 'steady' });
-      }
-      return commands;
+const ground = (id: string, bikeId: string, riderId: string): Ground =>
+  groundOf(LEVELS.find((level) => level.id === id)!, bikeId, riderId);
+
+describe('the hints of the guide', () => {
+  // All levels and bikes are ridden by test/figures/hints.ts.
+  test.each([
+    ['click-before-the-hill', 'kids-20-1x7', 'child-9'],
+    ['one-pitch-announced', 'road-2x11', 'adult-new'],
+    ['two-levers', 'trekking-3x8', 'adult-weekly'],
+  ])('obeyed, give a good ride of %s on %s with %s, and turn round nowhere', (id, bikeId, riderId) => {
+    const { world, reference, judge } = ground(id, bikeId, riderId);
+    const told: Told[] = [];
+    const { trace } = rideThrough(world, obeys(world, reference, { told }));
+    expect(judge(trace).total).toBeGreaterThanOrEqual(90);
+    expect(shiftsOf(trace).length).toBeLessThanOrEqual(1.2 * shiftsOf(reference).length);
+    const bad = ['chain-crossed', 'shift-hung', 'shift-refused', 'chain-dropped', 'foot-down'];
+    expect(trace.events.filter(({ kind }) => bad.includes(kind))).toEqual([]);
+    expect(told.length).toBeGreaterThan(3);
+    for (const [i, { atM, timeS, slopeRatio, step }] of told.entries()) {
+      const before = told[i - 1];
+      if (before === undefined || before.step.makes === step.makes) continue;
+      if (Math.abs(slopeRatio - before.slopeRatio) >= 0.02) continue;
+      expect(atM + step.inM - before.atM - before.step.inM, `at ${atM} m`).toBeGreaterThanOrEqual(25);
+      if (step.inM === 0) expect(timeS - before.timeS, `at ${atM} m`).toBeGreaterThanOrEqual(3);
     }
-    if (moving || state.phase !== 'riding' || state.braking || state.tick % 30 !== 0) return commands;
-    const hint = nextStep(world.machine, reference, frameOf(world, state));
-    if (hint === null || hint.inM > 0) return commands;
-    const { derailleur, direction } = hint;
-    push = { kind: 'shift', derailleur, direction, steps: 1 };
-    pushTick = state.tick + 60;
-    return [...commands, { kind: 'pressure', pressure: 'ease' }];
-  };
-}
-
-const hinting = LEVELS.filter((level) => level.aids.nextStep).flatMap((level) =>
-  PAIRS.filter(({ riderId }) => (level.audience === 'children') === (riderId === 'child-9')).map(
-    (pair) => [level.id, pair.bikeId, pair.riderId] as const,
-  ),
-);
-
-describe('the hint for the next step', () => {
-  test.each(hinting)('obeying it passes %s on %s with %s, and beats being late', (id, bikeId, riderId) => {
-    const ground = groundOf(LEVELS.find((level) => level.id === id)!, bikeId, riderId);
-    const report = ground.follow(obeys(ground));
-    expect(report.total).toBeGreaterThanOrEqual(ground.level.passMark);
-    expect(report.total).toBeGreaterThan(ground.named('late').total);
   });
 
-  test('says nothing on the reference ride itself but what it does next', () => {
-    const ground = groundOf(LEVELS.find(({ id }) => id === 'one-pitch-announced')!, 'town-1x9', 'adult-new');
-    const { machine } = ground.world;
-    const [first] = ground.reference.events.filter((event) => event.kind === 'shift-done');
-    if (first?.kind !== 'shift-done') throw new Error('the reference ride shifts nowhere');
-    const before = ground.reference.samples.findLast(({ distanceM }) => distanceM < first.startedAtM - 30)!;
-    const rider = { ...before, pressure: 'steady', chainOn: true } as const;
-    const hint = nextStep(machine, ground.reference, rider);
-    expect(hint).toMatchObject({ derailleur: first.derailleur, direction: first.direction });
-    expect(hint?.inM).toBeGreaterThan(0);
-    expect(before.distanceM + (hint?.inM ?? 0)).toBeLessThanOrEqual(first.startedAtM + 10);
-    const off = nextStep(machine, ground.reference, { ...rider, chainOn: false });
-    expect(off, 'a chain that is off goes back on first').toBeNull();
+  const { world, reference } = ground('one-pitch-announced', 'road-2x11', 'adult-new');
+  const top = world.machine.sprocketCount - 1;
+  const frameAt = (distanceM: number, change: Partial<RideState> = {}): RideFrame => {
+    const ride = startRide(world);
+    while (ride.now.distanceM < distanceM) ride.step([]);
+    return frameOf(world, { ...ride.state(), ...change });
+  };
+
+  test('name the smaller ring where the back has no easier sprocket, and what belongs to it', () => {
+    const stuck = frameAt(300, { ringIndex: 1, sprocketIndex: top, cadenceRpm: 30 });
+    const hint = createGuide(world, () => reference).hint(stuck);
+    expect(hint).toMatchObject({ derailleur: 'front', direction: 'easier', makes: 'easier', inM: 0 });
+  });
+
+  test('help legs that have nearly stopped, but not across a crossed chain', () => {
+    const gears = world.machine.gears.filter(({ ringIndex }) => ringIndex === 1);
+    const last = gears.findLast(({ crossed }) => !crossed)!;
+    const slow = frameAt(150, { ringIndex: 1, sprocketIndex: last.sprocketIndex, cadenceRpm: 30 });
+    expect(createGuide(world, () => reference).hint(slow)).toMatchObject({
+      derailleur: 'front',
+      makes: 'easier',
+    });
+  });
+
+  test('say nothing while the best ride is unknown, a chain is off or moves, or the brakes are on', () => {
+    const frame = frameAt(260);
+    expect(createGuide(world, () => null).hint(frame)).toBeNull();
+    const guide = createGuide(world, () => reference);
+    expect(guide.hint(frame)).toMatchObject({ makes: 'easier' });
+    for (const quiet of [{ chainOn: false }, { braking: true }, { waitingShifts: 1 }])
+      expect(guide.hint({ ...frame, ...quiet })).toBeNull();
+  });
+
+  test('are not turned round by a lever pushed the wrong way on the same road', () => {
+    const guide = createGuide(world, () => reference);
+    const frame = frameAt(240);
+    const first = guide.hint(frame);
+    expect(first?.makes).toBe('easier');
+    // Far too easy a moment later: harder would be the way back to the best ride's gear.
+    const sudden = { ...frame, timeS: frame.timeS + 1, ringIndex: 0, sprocketIndex: top };
+    expect(guide.hint(sudden)).toBeNull();
+    const later = createGuide(world, () => reference).hint(sudden);
+    expect(later?.makes).toBe('harder');
   });
 });
 

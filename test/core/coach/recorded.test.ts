@@ -25,6 +25,7 @@ const reference = Array.from(
     bandHighRpm: 90,
     pressureRatio: 1,
     torqueRatio: 1,
+    overloadRatio: 0,
     loadRatio: 1,
     ringIndex: 0,
     sprocketIndex: i * 2 >= 250 ? 3 : 1,

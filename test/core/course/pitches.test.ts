@@ -25,8 +25,8 @@ describe('pitches', () => {
     ['a rise of 2.5 points', [flat(100), climb(60, 0.025), flat(100)]],
     ['a rise from −3 % to 3 %, which is not steep', [climb(100, -0.03), climb(60, 0.03), flat(100)]],
     [
-      'a climb that gets steeper over 100 m',
-      [flat(100), climb(25, 0.02), climb(25, 0.03), climb(25, 0.04), climb(25, 0.05), climb(50, 0.06)],
+      'a climb that gets steeper over 300 m',
+      [flat(100), climb(75, 0.01), climb(75, 0.02), climb(75, 0.03), climb(75, 0.04), climb(50, 0.05)],
     ],
     ['a climb from the start', [climb(200, 0.08)]],
   ] as [string, Piece[]][])('%s is none', (_what, pieces) => {

@@ -8,6 +8,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { Course } from '../../../src/core/course/types.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
+import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { brakeForLine } from '../../../src/core/ride/pilot.ts';
 import { commandsByTick } from '../../../src/core/ride/recording.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
@@ -78,7 +79,7 @@ function between(table: Float64Array, x: number): number {
   return a + ((table[i + 1] ?? 0) - a) * (x - i);
 }
 
-/** Way and speed of a rider who stays steady in one gear: the equation of motion, from scratch. */
+/** Way, speed and reserve of a rider who stays steady in one gear: the equation of motion, from scratch. */
 function motion(world: RideWorld, state: RideState): (t: number, y: number[]) => number[] {
   const { machine, course } = world;
   const { bike, rider } = machine;
@@ -91,15 +92,12 @@ function motion(world: RideWorld, state: RideState): (t: number, y: number[]) =>
   const efficiency = machine.gears.find(
     (gear) => gear.ringTeeth === ring && gear.sprocketTeeth === sprocket,
   )?.efficiency;
-  const midOmega = ((rider.cadenceLowRpm + rider.cadenceHighRpm) / 2 / 60) * 2 * Math.PI;
-  const maxOmega = (150 / 60) * 2 * Math.PI;
-  const standstillNm = rider.steadyPowerW / midOmega / 0.8 / (1 - midOmega / maxOmega);
-  return (_t, [x = 0, v = 0]) => {
+  return (_t, [x = 0, v = 0, reserveJ = 0]) => {
+    const slope = between(course.slopeRatio, x);
     const omega = (2 * Math.PI * v) / development;
-    const line = Math.max(0, standstillNm * (1 - omega / maxOmega));
-    const driveN =
-      (2 * Math.PI * Math.min(rider.steadyPowerW / omega, line) * (efficiency ?? 0)) / development;
-    const angle = Math.atan(between(course.slopeRatio, x));
+    const powerW = omega * steadyTorqueNm(rider, bike, omega, slope, reserveJ / rider.reserveJ);
+    const driveN = (powerW / v) * (efficiency ?? 0);
+    const angle = Math.atan(slope);
     const wind = v + between(course.windMps, x);
     const crr = bike.rollingCoefficient * between(course.rollingFactor, x);
     const loadN =
@@ -107,8 +105,28 @@ function motion(world: RideWorld, state: RideState): (t: number, y: number[]) =>
       massKg * 9.80665 * (Math.sin(angle) + crr * Math.cos(angle)) +
       0.091 +
       0.0087 * v;
-    return [v, (driveN - loadN) / effectiveKg];
+    const spare = rider.criticalPowerW - powerW;
+    const refillW = spare < 0 ? spare : spare * (1 - reserveJ / rider.reserveJ);
+    return [v, (driveN - loadN) / effectiveKg, refillW];
   };
+}
+
+/** Steady legs as MODEL.md tells them, in radians a second instead of turns a minute. */
+function steadyTorqueNm(rider: Rider, bike: Bike, omega: number, slope: number, reserve: number): number {
+  const radS = (rpm: number): number => (rpm / 30) * Math.PI;
+  const mid = radS((rider.cadenceLowRpm + rider.cadenceHighRpm) / 2);
+  // Half of the speed at which nothing is left is where power peaks; the line goes through steady power at mid band.
+  const zero = radS(150);
+  const stillNm = (rider.steadyPowerW * zero) / (mid * (zero - mid));
+  const climb = Math.max(0, slope);
+  const willing = 1 + Math.min(0.56, 7 * climb);
+  const bandLow = radS(rider.cadenceLowRpm - Math.min(15, 1.5 * 100 * climb));
+  const weightNm = ((2 / Math.PI) * rider.massKg * 9.80665 * bike.crankLengthMm) / 1000;
+  const forced = Math.max(0, weightNm - stillNm) * Math.max(0, 1 - omega / bandLow) ** 2;
+  const torque = Math.min(weightNm, (willing * stillNm * Math.max(0, zero - omega)) / zero + forced);
+  const surplusW = torque * omega - rider.criticalPowerW;
+  if (surplusW <= 0 || reserve >= 0.3) return torque;
+  return (rider.criticalPowerW + surplusW * (reserve / 0.3)) / omega;
 }
 
 /** Rides without shifts until the finish, step and solver side by side. */
@@ -121,7 +139,7 @@ function compare(world: RideWorld, from: RideState) {
     if (ride.state.tick > 120 * 1200) throw new Error('the ride does not end');
   }
   expect(eventsOf(ride.events, 'foot-down')).toHaveLength(0);
-  const solver = new Solver(2);
+  const solver = new Solver(3);
   solver.absoluteTolerance = 1e-8;
   solver.relativeTolerance = 1e-8;
   solver.denseOutput = true;
@@ -137,7 +155,7 @@ function compare(world: RideWorld, from: RideState) {
   solver.solve(
     motion(world, from),
     0,
-    [from.distanceM, from.speedMps],
+    [from.distanceM, from.speedMps, from.reserveJ],
     seconds.length + 5,
     (n, t0, t, y, dense) => {
       onGrid(n, t0, t, y, dense);
@@ -184,6 +202,15 @@ describe('an adaptive solver from outside (odex, tolerance 1e-8) on rides withou
     ['the child on a gentle climb', 'kids-20-1x7', 'child-9', literalCourse(500, 0.02), 0, 6],
     ['the strong rider through wind and gravel', 'gravel-1x12', 'adult-strong', windy, 0, 6],
     ['the town bike up 8 % from a fast start', 'town-1x9', 'adult-new', literalCourse(400, 0.08), 0, 8],
+    ['a climb that eats the reserve', 'road-2x11', 'adult-new', literalCourse(1400, 0.06), 0, 9],
+    [
+      'too hard a gear up 6 %, forced below the band',
+      'road-2x11',
+      'adult-new',
+      literalCourse(400, 0.06),
+      0,
+      3,
+    ],
     ['the road bike over one bundled pitch', 'road-2x11', 'adult-weekly', level('one-pitch-announced'), 0, 8],
     ['the road bike on the bundled rolling road', 'road-2x11', 'adult-weekly', level('rolling-road'), 0, 6],
   ] as const)('%s: time and speeds agree within 0.1 %', (_name, bikeId, riderId, course, ring, sprocket) => {

@@ -29,6 +29,20 @@ describe('foot down', () => {
     expect(eventsOf(ride.events, 'foot-down')).toHaveLength(1);
   });
 
+  it('in the gear of the flat a new rider keeps crawling up 9 %, which the weight of the body holds, and stops on 11 %', () => {
+    for (const [slope, stops] of [
+      [0.09, false],
+      [0.11, true],
+    ] as const) {
+      const world = worldOn(literalCourse(3000, slope), 'road-2x11', 'adult-new');
+      const gear = startState(worldOn(literalCourse(100, 0), 'road-2x11', 'adult-new'));
+      const { ringIndex, sprocketIndex } = gear;
+      const ride = handRide(world, startState(world, { speedMps: 5, ringIndex, sprocketIndex }));
+      ride.go(30, STEADY);
+      expect([slope, eventsOf(ride.events, 'foot-down').length > 0]).toEqual([slope, stops]);
+    }
+  });
+
   it('the lowest gear climbs the same 12 % without', () => {
     const world = worldOn(literalCourse(300, 0.12));
     const ride = handRide(world, startState(world, { speedMps: 4, ringIndex: 0, sprocketIndex: 10 }));

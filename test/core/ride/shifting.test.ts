@@ -3,9 +3,9 @@
  * as on rollers, so that only the shift is looked at.
  */
 import { describe, expect, it } from 'vitest';
-import { shiftRate } from '../../../src/core/model/shift.ts';
+import { chainPull, pullAtAngle, shiftRate } from '../../../src/core/model/shift.ts';
 import type { Bike } from '../../../src/core/model/types.ts';
-import { gearAt } from '../../../src/core/model/machine.ts';
+import { buildMachine, gearAt } from '../../../src/core/model/machine.ts';
 import { stepRide } from '../../../src/core/ride/step.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { startState } from '../../../src/core/ride/world.ts';
@@ -90,10 +90,16 @@ describe('time of a shift', () => {
     for (const product of products) expect(Math.abs(product / 30 - 1)).toBeLessThan(0.04);
   });
 
-  it('with the legs merely eased it takes longer still at 40 rpm, for the same power is more torque', () => {
+  it('with the legs steady it takes longer still at 40 rpm, for slow legs are forced to push', () => {
     const at = (rpm: number): number =>
-      shiftOnRollers(world, turning(world, rpm, 0, 5), EASIER).done.durationS;
-    expect(at(40) / at(80)).toBeGreaterThan(2.1);
+      shiftOnRollers(world, turning(world, rpm, 0, 5, 'steady'), EASIER).done.durationS;
+    expect(at(40) / at(80)).toBeGreaterThan(2.4);
+  });
+
+  it('slow and light against slow and firm: easing more than halves a shift at 45 rpm', () => {
+    const at = (pressure: 'ease' | 'steady'): number =>
+      shiftOnRollers(world, turning(world, 45, 0, 7, pressure), EASIER).done.durationS;
+    expect(at('ease')).toBeLessThan(at('steady') / 1.4);
   });
 
   it('an electronic derailleur begins after 0.06 s, a cable after 0.12 s', () => {
@@ -123,23 +129,57 @@ describe('time of a shift', () => {
 });
 
 describe('load and the shift', () => {
-  it('the rate is 1 up to 0.6 of the reference torque and falls straight to 0.06 at 1.9', () => {
-    expect([shiftRate(0), shiftRate(0.6)]).toEqual([1, 1]);
-    expect(shiftRate(1.25)).toBeCloseTo(0.53, 10);
-    expect([shiftRate(1.9), shiftRate(3)]).toEqual([0.06, 0.06]);
+  it('the chain moves freely under 0.3 of the rider’s weight and at 0.15 of that from 1.2 on, straight between', () => {
+    expect([shiftRate(0), shiftRate(0.3)]).toEqual([1, 1]);
+    expect(shiftRate(0.75)).toBeCloseTo(0.575, 10);
+    expect([shiftRate(1.2), shiftRate(3)]).toEqual([0.15, 0.15]);
   });
 
-  it('under full pressure on 12 % a shift hangs; eased, it is done within a second', () => {
+  it('the pull goes with the angle of the cranks: none upright, one and a half times forward, the mean over half a turn', () => {
+    expect([pullAtAngle(0), pullAtAngle(0.5), pullAtAngle(7)]).toEqual([0, 0, 0]);
+    expect([pullAtAngle(0.25), pullAtAngle(0.75), pullAtAngle(12.25)]).toEqual([1.5, 1.5, 1.5]);
+    const angles = Array.from({ length: 1000 }, (_, i) => (i + 0.5) / 1000);
+    const mean = angles.reduce((sum, turns) => sum + pullAtAngle(turns), 0) / angles.length;
+    expect(mean).toBeCloseTo(1, 5);
+    // Close to the sine of a weight on a crank, which other browsers would work out in other bits.
+    for (const turns of angles) {
+      const sine = (Math.PI / 2) * Math.abs(Math.sin(2 * Math.PI * turns));
+      expect(Math.abs(pullAtAngle(turns) - sine)).toBeLessThan(0.1);
+    }
+  });
+
+  it('a bigger ring takes the same torque with less pull, and a heavier rider weighs a pull less', () => {
+    const { machine } = worldOn(FLAT);
+    expect(chainPull(machine, 40, 34) / chainPull(machine, 40, 50)).toBeCloseTo(50 / 34, 12);
+    const heavy = buildMachine(machine.bike, { ...machine.rider, massKg: 150 });
+    expect(chainPull(machine, 40, 34) / chainPull(heavy, 40, 34)).toBeCloseTo(2, 12);
+  });
+
+  it('under full pressure on 12 % a shift hangs for more than a second and is done in the end; eased at once it is not slow', () => {
     const world = worldOn(literalCourse(2000, 0.12));
-    const ride = handRide(world, turning(world, 64, 0, 9, 'press'));
-    ride.go(3, EASIER);
-    expect(eventsOf(ride.events, 'shift-hung')).toHaveLength(1);
+    const forced = handRide(world, turning(world, 55, 0, 9, 'press'));
+    forced.go(6, PRESS, EASIER);
+    expect(eventsOf(forced.events, 'shift-hung')).toHaveLength(1);
+    const [late] = eventsOf(forced.events, 'shift-done');
+    expect(late?.durationS).toBeGreaterThan(1.2);
+    // What 24 heavy shifts in open rides took at most, with a second of reading on either side.
+    expect(late?.durationS).toBeLessThan(4);
+    const eased = handRide(world, turning(world, 55, 0, 9, 'press'));
+    eased.go(0.3, EASE);
+    eased.go(1, EASIER);
+    eased.go(2, PRESS);
+    const [soft] = eventsOf(eased.events, 'shift-done');
+    expect(eventsOf(eased.events, 'shift-hung')).toHaveLength(0);
+    expect(soft?.durationS).toBeLessThan((late?.durationS ?? 0) / 2);
+    expect(eased.state.phase).toBe('riding');
+  });
+
+  it('easing in the middle frees a shift that hangs', () => {
+    const world = worldOn(literalCourse(2000, 0.12));
+    const ride = handRide(world, turning(world, 50, 0, 9, 'press'));
+    ride.until((r) => eventsOf(r.events, 'shift-hung').length > 0, 4, PRESS, EASIER);
     expect(eventsOf(ride.events, 'shift-done')).toHaveLength(0);
-    expect(ride.state.rear?.rate).toBeLessThan(0.1);
-    ride.go(1, EASE);
-    const [done] = eventsOf(ride.events, 'shift-done');
-    expect(done?.toIndex).toBe(10);
-    expect(ride.state.phase).toBe('riding');
+    ride.until((r) => r.state.sprocketIndex === 10, 1, EASE);
   });
 
   it('the load of a shift is the mean crank torque over the reference torque while the chain moved', () => {
@@ -212,10 +252,10 @@ describe('refusals', () => {
 });
 
 describe('dropping the chain', () => {
-  const world = worldOn(literalCourse(20_000, 0.03));
+  const world = worldOn(literalCourse(20_000, 0.06));
 
   function dropped() {
-    const ride = handRide(world, turning(world, 55, 1, 10, 'press'));
+    const ride = handRide(world, turning(world, 45, 1, 10, 'press'));
     ride.until((r) => !r.state.chainOn, 20, SMALLER_RING);
     return ride;
   }
@@ -223,17 +263,19 @@ describe('dropping the chain', () => {
   it('a front shift out of a crossed gear under full pressure drops it, and then nothing drives', () => {
     const ride = dropped();
     const [shift] = eventsOf(ride.events, 'shift-done');
-    expect(shift?.load).toBeGreaterThan(1.5);
+    const { machine } = world;
+    const pull = chainPull(machine, (shift?.load ?? 0) * machine.referenceTorqueNm, 50);
+    expect(pull).toBeGreaterThan(0.75);
     expect(eventsOf(ride.events, 'chain-dropped')).toHaveLength(1);
     ride.go(0.5);
     expect(ride.state.crankTorqueNm).toBe(0);
   });
 
   it('the same shift eased, or out of a straight gear, keeps the chain on', () => {
-    const eased = handRide(world, turning(world, 55, 1, 10, 'ease'));
+    const eased = handRide(world, turning(world, 45, 1, 10, 'ease'));
     eased.go(4, EASE, SMALLER_RING);
     expect([eased.state.chainOn, eased.state.ringIndex]).toEqual([true, 0]);
-    const straight = handRide(world, turning(world, 55, 1, 5, 'press'));
+    const straight = handRide(world, turning(world, 45, 1, 5, 'press'));
     straight.until((r) => r.state.ringIndex === 0, 30, PRESS, SMALLER_RING);
     expect(straight.state.chainOn).toBe(true);
   });
@@ -258,7 +300,7 @@ describe('dropping the chain', () => {
     expect(offS).toBeLessThan(3.5);
   });
 
-  it('and loses 2 to 4 s on the way to the 300 m mark of a 3 % road', () => {
+  it('and loses 2 to 4 s on the way to the 300 m mark of a 6 % road', () => {
     /** Time to the mark, steady, after a front shift that drops the chain or is said not to. */
     const timeTo300 = (keepsChain: boolean): number => {
       const ride = dropped();

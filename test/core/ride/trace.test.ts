@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { bandLowRpm } from '../../../src/core/model/legs.ts';
 import { gearAt } from '../../../src/core/model/machine.ts';
-import { roadLoadRatio } from '../../../src/core/ride/frame.ts';
+import { overloadRatio, roadLoadRatio } from '../../../src/core/ride/frame.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
 import { SAMPLE_TICKS } from '../../../src/core/ride/trace.ts';
@@ -49,6 +49,7 @@ describe('the trace of a ride', () => {
       pressureRatio: now.pressureRatio,
       torqueRatio: now.crankTorqueNm / world.machine.referenceTorqueNm,
       loadRatio: roadLoadRatio(world, now),
+      overloadRatio: overloadRatio(world, now),
       ringIndex: now.ringIndex,
       sprocketIndex: now.sprocketIndex,
       developmentM: gear.developmentM,

@@ -4,10 +4,17 @@
  * more than six letters; up to 25 is the range of books for children.
  */
 import { describe, expect, it } from 'vitest';
-import { MARK_NAMES, type Reason, type Timing, type Verdict } from '../../../src/core/coach/types.ts';
+import {
+  type Hold,
+  MARK_NAMES,
+  type Reason,
+  type Timing,
+  type Verdict,
+} from '../../../src/core/coach/types.ts';
 import {
   sayAnswer,
   sayChange,
+  sayHold,
   sayNext,
   sayNoMark,
   sayReason,
@@ -30,6 +37,8 @@ const reasons: { readonly [Code in Reason['code']]: Extract<Reason, { code: Code
   'below-band': { code: 'below-band', fromM: 231, toM: 300, amount: 12.4, worstRpm: 38 },
   'above-band': { code: 'above-band', fromM: 90, toM: 120, amount: 3, worstRpm: 118 },
   'overloaded-pitch': { code: 'overloaded-pitch', pitch: 1, fromM: 1100, amount: 0.8 },
+  'early-pitch': { code: 'early-pitch', pitch: 2, fromM: 1300, amount: 0.4 },
+  coasted: { code: 'coasted', fromM: 40, toM: 75, amount: 6.2 },
   'foot-down-pitch': { code: 'foot-down-pitch', pitch: 0, fromM: 500, amount: 1 },
   'heavy-shift': { code: 'heavy-shift', fromM: 567, amount: 1.4, derailleur: 'rear', direction: 'easier' },
   crossed: { code: 'crossed', fromM: 900, toM: 980, amount: 14 },
@@ -37,10 +46,16 @@ const reasons: { readonly [Code in Reason['code']]: Extract<Reason, { code: Code
   undone: { code: 'undone', fromM: 410, amount: 1 },
 };
 
+const atPitch = { pitch: 1, slightly: false, steps: 3, made: 1, stepsBeforeFoot: 1, beforeFootM: 22 };
+
 const changes: { readonly [Code in Verdict['change']['code']]: Verdict['change'] } = {
-  'late-pitch': { code: 'late-pitch', pitch: 0, steps: 2, stepsBeforeFoot: 1, beforeFootM: 12 },
-  'early-pitch': { code: 'early-pitch', pitch: 1, steps: 1, stepsBeforeFoot: 1, beforeFootM: -4 },
-  'foot-down': { code: 'foot-down', pitch: 1, steps: 6, stepsBeforeFoot: 0, beforeFootM: 0.4 },
+  'late-pitch': { ...atPitch, code: 'late-pitch', pitch: 0, beforeFootM: 12 },
+  'early-pitch': { ...atPitch, code: 'early-pitch', beforeFootM: -4 },
+  'few-steps': { ...atPitch, code: 'few-steps' },
+  pushed: { ...atPitch, code: 'pushed' },
+  'foot-down': { ...atPitch, code: 'foot-down', steps: 6, stepsBeforeFoot: 0, beforeFootM: 0.4 },
+  coasted: { code: 'coasted', seconds: 7, atM: 120 },
+  dawdle: { code: 'dawdle', timesAsLong: 1.42 },
   ease: { code: 'ease', heavy: 5, shifts: 9 },
   'slow-legs': { code: 'slow-legs', seconds: 12, atM: 231 },
   'fast-legs': { code: 'fast-legs', seconds: 1, atM: 90 },
@@ -57,6 +72,28 @@ const wells: { readonly [Code in Verdict['well']['code']]: true } = {
   chainLine: true,
   economy: true,
 };
+
+/** What holds a total down, and one more of some codes that bend their words. */
+const holds: { readonly [Code in Hold['code']]: readonly Hold[] } = {
+  weakest: [{ code: 'weakest', mark: 'foresight', most: 62 }],
+  pace: [
+    { code: 'pace', timesAsLong: 1.22, share: 0.6 },
+    { code: 'pace', timesAsLong: 1.9, share: 0 },
+  ],
+  'mark-missing': MARK_NAMES.flatMap((mark) =>
+    [true, false].map((lesson): Hold => ({ code: 'mark-missing', mark, atLeast: 60, lesson })),
+  ),
+};
+const bentChanges: readonly Verdict['change'][] = [
+  { ...atPitch, code: 'late-pitch', made: 0 },
+  { ...atPitch, code: 'late-pitch', slightly: true },
+  { ...atPitch, code: 'early-pitch', slightly: true },
+  { ...atPitch, code: 'few-steps', made: 4 },
+  { code: 'ease', heavy: 0, shifts: 1 },
+  { code: 'ease', heavy: 1, shifts: 1 },
+  { code: 'ease', heavy: 12, shifts: 12 },
+  { code: 'fidget', shifts: 9, needed: 1 },
+];
 
 const nexts: { readonly [Code in Verdict['next']['code']]: true } = {
   again: true,
@@ -80,7 +117,10 @@ function everySentence(words: DebriefWords): string[] {
     return [
       ...told.map(({ why }) => why),
       ...told.map(({ better }) => `${words.marks.better} ${better}`),
-      ...Object.values(changes).map((change) => sayChange(change, speech)),
+      ...[...Object.values(changes), ...bentChanges].map((change) => sayChange(change, speech)),
+      ...Object.values(holds)
+        .flat()
+        .map((hold) => sayHold(hold, speech)),
       ...Object.keys(wells).map((code) =>
         sayWell({ code: code as Verdict['well']['code'], value: 80 }, speech),
       ),
@@ -121,6 +161,31 @@ describe.each([
     expect(new Set(said).size).toBe(said.length);
     const change = Object.values(changes).map((one) => sayChange(one, speech));
     expect(new Set(change).size).toBe(change.length);
+  });
+});
+
+describe('what is said about numbers', () => {
+  const speech = speechOf(debriefWords, 3);
+
+  it('calls single movements of the chain gear changes everywhere, so that two counts never disagree', () => {
+    const said = [
+      sayChange({ code: 'ease', heavy: 2, shifts: 25 }, speech),
+      sayChange({ code: 'fidget', shifts: 25, needed: 13 }, speech),
+      sayReason({ code: 'many-shifts', amount: 25, needed: 13 }, speech).why,
+    ];
+    for (const sentence of said) expect(sentence).toContain('25 gear changes');
+    for (const sentence of said) expect(sentence).not.toMatch(/shifted (\d+|\w+) times|of 25 shifts/);
+  });
+
+  it('speaks of no shift where none was made', () => {
+    const stayed = sayChange({ ...atPitch, code: 'late-pitch', made: 0 }, speech);
+    expect(stayed).toMatch(/^On the second pitch you stayed in a gear that was too hard\. /);
+  });
+
+  it('says what slowness leaves, and that nothing is left where that is so', () => {
+    const [some, none] = holds.pace.map((hold) => sayHold(hold, speech));
+    expect(some).toBe('You took 1.2 times as long as the best ride. That leaves 60 % of the total.');
+    expect(none).toMatch(/^You took 1\.9 times as long as the best ride\. /);
   });
 });
 

@@ -10,6 +10,7 @@ import { sealRecord } from '../../../src/core/group/records/record.ts';
 import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
+import { SetApart } from '../../../src/features/handover/setApart.tsx';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import type { Collected } from '../../../src/features/handover/collected.ts';
 import { checkReadiness, type ReadinessHost } from '../../../src/features/handover/readiness.ts';
@@ -208,6 +209,24 @@ describe('texts from outside', () => {
     expect(root.textContent).not.toMatch(UNSEEN);
     for (const line of root.querySelectorAll('[data-damaged]'))
       expect(line.textContent?.length ?? 0).toBeLessThan(160);
+  });
+});
+
+describe('rides of an earlier version of the game', () => {
+  it('are said in one sentence and not set apart', () => {
+    const now = madeUpRecord({ deviceId: 't1', seq: 1 });
+    const older = sealRecord({ ...madeUpRecord({ deviceId: 't2', seq: 1 }), version: '1' });
+    const collected: Collected = {
+      set: mergeSets({ ...EMPTY_SET, records: [now, older] }),
+      heard: [],
+      remarks: [{ kind: 'apart', record: older, code: 'other-version', tick: null, total: null }],
+      toCheck: 0,
+    };
+    render(<SetApart {...{ collected, words, format }} nameOf={(nickname) => nickname} />, root);
+    expect(find('[data-other-version="1"]').textContent).toContain(
+      '1 ride came from another version of the game',
+    );
+    expect(root.querySelectorAll('[data-apart]')).toHaveLength(0);
   });
 });
 

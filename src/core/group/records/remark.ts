@@ -32,12 +32,12 @@ export type ApartCode =
   | 'impossible-setup'
   | 'too-long'
   | 'not-finished'
-  /** Riding it again gave other fingerprints, on the same or on another version of the game. */
+  /** Ridden and marked by another version of the game, so it cannot be ridden again. Its marks may be used as they came. */
+  | 'other-version'
+  /** Riding it again gave other fingerprints. */
   | 'not-same-ride'
-  | 'not-same-ride-other-version'
   /** The same ride, but other marks than the record says. */
-  | 'other-marks'
-  | 'other-marks-other-version';
+  | 'other-marks';
 
 /** What came of marking a record again. */
 export type Remark =
@@ -128,17 +128,11 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
     },
     remark(record, own = false) {
       const level = find(record);
-      const code = refuse(record, level);
+      const code = refuse(record, level, version);
       if (code !== null || level === undefined || record.recording === null)
         return { kind: 'apart', record, code: code ?? 'no-recording', tick: null, total: null };
       try {
-        return markAgain(
-          record,
-          record.recording,
-          level,
-          prepared(level, record.recording),
-          own ? null : version,
-        );
+        return markAgain(record, record.recording, level, prepared(level, record.recording), own);
       } catch {
         // Numbers that pass every limit one by one can still make no bike or no rider together.
         return { kind: 'apart', record, code: 'impossible-setup', tick: null, total: null };
@@ -148,9 +142,10 @@ export function createRemarker(find: FindRoad, version: string): Remarker {
 }
 
 /** What can be seen without riding. */
-function refuse(record: RideRecord, level: Level | undefined): ApartCode | null {
+function refuse(record: RideRecord, level: Level | undefined, version: string): ApartCode | null {
   const { recording } = record;
   if (recording === null) return 'no-recording';
+  if (record.version !== version) return 'other-version';
   if (level === undefined) return 'unknown-level';
   if (levelHash(level) !== record.levelHash) return 'other-level';
   const told = [record.levelId, record.levelHash, record.seed, record.bikeId, record.riderId, record.ticks];
@@ -179,15 +174,14 @@ function isPossible(bike: Bike, rider: Rider): boolean {
   );
 }
 
-/** Without a version the ride is of this device, and its marks are not made again. */
+/** The marks of a ride of this device (`own`) are not made again. */
 function markAgain(
   record: RideRecord,
   recording: Recording,
   level: Level,
   { ground, reference }: Prepared,
-  version: string | null,
+  own: boolean,
 ): Remark {
-  const otherVersion = version !== null && record.version !== version;
   const apart = (code: ApartCode, tick: number | null, total: number | null): Remark => ({
     kind: 'apart',
     record,
@@ -196,12 +190,11 @@ function markAgain(
     total,
   });
   const { ride, same, firstDifferentTick } = replayRecording(ground.world, recording);
-  if (!same)
-    return apart(otherVersion ? 'not-same-ride-other-version' : 'not-same-ride', firstDifferentTick, null);
+  if (!same) return apart('not-same-ride', firstDifferentTick, null);
   if (ride.state().phase !== 'finished') return apart('not-finished', null, null);
-  const report = version === null ? null : ground.judge(ride.trace, level.passMark);
+  const report = own ? null : ground.judge(ride.trace, level.passMark);
   if (report !== null && !saysTheSame(record, report))
-    return apart(otherVersion ? 'other-marks-other-version' : 'other-marks', null, tenths(report.total));
+    return apart('other-marks', null, tenths(report.total));
   return { kind: 'same', record, line: lineOf(ride.trace, ground.world.course.lengthM), reference };
 }
 
@@ -232,4 +225,9 @@ function prepare(job: RideJob): Prepared {
     })),
   };
   return { ground, reference };
+}
+
+/** Why a record may stand in tables with the marks it came with, although it was not ridden again here. */
+export function countsAsItCame(code: ApartCode): boolean {
+  return code === 'no-recording' || code === 'unknown-level' || code === 'other-version';
 }

@@ -1,0 +1,324 @@
+/**
+ * Makes a planned ride better in the real step: moves, drops, adds and retargets manoeuvres, one at a time, and keeps
+ * what costs less. The plan knows the road on a grid; the step knows the truth. The number of tries is counted and
+ * the chance has a seed, so the same road gives the same ride on every device, however fast it is.
+ *
+ * A try is ridden only from shortly before its change until it runs into the ride as it was; most end within 200 m.
+ */
+import { between, deriveSeed, seededRandom } from '../math/random.ts';
+import { gearAt } from '../model/machine.ts';
+import { copyOfState } from '../ride/draft.ts';
+import { advanceRide } from '../ride/step.ts';
+import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
+import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
+import { startState } from '../ride/world.ts';
+import { FOOT_DOWN } from './costs.ts';
+import { costPerS, manoeuvreCost } from './realised.ts';
+import { isBusy, type Manoeuvre, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
+
+/** Places at which a ride can be taken up again, and at which two rides are compared (m). */
+const MARK_EVERY_M = 12;
+/** Two rides are one again when gear and script agree and the speed does within this (m/s). */
+const SAME_SPEED_MPS = 0.02;
+/** A try that is worse by so much on its way is given up. */
+const HOPELESS = 2.5;
+/** What must be gained for a change to be kept. */
+const WORTH = 0.004;
+/** A ride takes at most this long (ticks): one hour. */
+const LONGEST_TICKS = 3600 * 120;
+
+/** A moment of a ride at which nothing is going on. */
+interface Mark {
+  readonly state: RideState;
+  readonly place: ScriptPlace;
+  /** Cost from the start to here. */
+  readonly cost: number;
+}
+
+interface Ridden {
+  readonly marks: readonly (Mark | null)[];
+  readonly cost: number;
+}
+
+/** The ride of a script from a mark on, until the finish or until it meets `known` again; null where hopeless. */
+function ride(
+  world: RideWorld,
+  script: readonly Manoeuvre[],
+  from: Mark,
+  meet: ((markIndex: number, mark: Mark) => number | null) | null,
+): { marks: (Mark | null)[]; cost: number; metAt: number | null } | null {
+  const state = copyOfState(from.state);
+  const place = { ...from.place };
+  let cost = from.cost;
+  const sampleS = SAMPLE_TICKS * world.tickS;
+  const driver = scriptDriver(world, script, place, (at, rearSteps, ringSteps) => {
+    cost += manoeuvreCost(world, at, rearSteps, ringSteps);
+  });
+  const marks: (Mark | null)[] = [];
+  const first = Math.floor(state.distanceM / MARK_EVERY_M);
+  let nextMarkM = (first + 1) * MARK_EVERY_M;
+  let markIndex = first + 1;
+  const events: RideEvent[] = [];
+  const lastTick = LONGEST_TICKS;
+  while (state.phase !== 'finished' && state.tick < lastTick) {
+    advanceRide(world, state, driver(state), events);
+    if (events.length > 0) {
+      for (const event of events) if (event.kind === 'foot-down') cost += FOOT_DOWN;
+      events.length = 0;
+    }
+    if (state.tick % SAMPLE_TICKS === 0) cost += costPerS(world, sampleOf(world, state)) * sampleS;
+    if (state.distanceM < nextMarkM) continue;
+    if (place.pushTick < 0 && !isBusy(state) && !state.braking && state.phase === 'riding') {
+      const mark: Mark = { state: copyOfState(state), place: { ...place }, cost };
+      if (meet !== null) {
+        const answer = meet(markIndex, mark);
+        if (answer !== null)
+          return Number.isFinite(answer) ? { marks, cost: answer, metAt: markIndex } : null;
+      }
+      marks[markIndex] = mark;
+    } else marks[markIndex] = null;
+    markIndex += 1;
+    nextMarkM += MARK_EVERY_M;
+  }
+  return { marks, cost, metAt: null };
+}
+
+/** What a search may spend, and where its chance begins. */
+export interface Effort {
+  readonly tries: number;
+  readonly seed: number;
+}
+
+/** A script that costs no more than the one given. Deterministic. */
+export function improveScript(world: RideWorld, script: readonly Manoeuvre[], effort: Effort): Manoeuvre[] {
+  const steps = improveInSteps(world, script, effort);
+  for (;;) {
+    const next = steps.next();
+    if (next.done === true) return next.value;
+  }
+}
+
+/** The same, yielding the share of the tries done (0 to 1) now and then, so that a worker can answer and be stopped. */
+export function* improveInSteps(
+  world: RideWorld,
+  script: readonly Manoeuvre[],
+  effort: Effort,
+): Generator<number, Manoeuvre[]> {
+  const random = seededRandom(deriveSeed(effort.seed, 'improving a ride'));
+  const start: Mark = { state: startState(world), place: scriptStart(), cost: 0 };
+  const whole = (manoeuvres: readonly Manoeuvre[]): Ridden => {
+    const ridden = ride(world, manoeuvres, start, null);
+    if (ridden === null) throw new Error('a ride without comparison cannot be hopeless');
+    return ridden;
+  };
+  let best = [...script];
+  let base = whole(best);
+  let surest: { readonly script: readonly Manoeuvre[]; readonly cost: number } = {
+    script: best,
+    cost: base.cost,
+  };
+  let tries = 0;
+  let dry = 0;
+  const tryOut: TryOut = (candidate, changedM, countBefore) => {
+    tries += 1;
+    const from = lastMarkBefore(base, start, changedM - 4, countBefore);
+    const more = candidate.length - best.length;
+    const ridden = ride(world, candidate, from, (index, mark) => {
+      const known = base.marks[index];
+      if (known === undefined || known === null) return null;
+      if (mark.cost - known.cost > HOPELESS) return Number.POSITIVE_INFINITY;
+      if (mark.state.distanceM < changedM + 2 || mark.place.next - known.place.next !== more) return null;
+      return isSame(world, mark, known)
+        ? base.cost + mark.cost - known.cost + timeBetween(mark.state, known.state)
+        : null;
+    });
+    if (ridden === null || ridden.cost > base.cost - WORTH) return false;
+    best = [...candidate];
+    base = spliced(base, from, ridden, more);
+    return true;
+  };
+  while (tries < effort.tries && dry < 2) {
+    const before = surest.cost;
+    for (let k = 0; k < best.length && tries < effort.tries; k += 1) {
+      improveAt(world, () => best, k, random, tryOut);
+      yield Math.min(1, tries / effort.tries);
+    }
+    for (let n = 0; n < 3 + best.length && tries < effort.tries; n += 1) {
+      addOne(world, best, random, tryOut);
+      yield Math.min(1, tries / effort.tries);
+    }
+    // What was spliced together is ridden once as a whole: only that counts.
+    base = whole(best);
+    if (base.cost < surest.cost) surest = { script: best, cost: base.cost };
+    dry = before - surest.cost < WORTH * 2 ? dry + 1 : 0;
+  }
+  return [...surest.script];
+}
+
+/** The ride as it is after a change: as before up to `from`, then what was ridden, then as before from where they met. */
+function spliced(
+  base: Ridden,
+  from: Mark,
+  ridden: { readonly marks: readonly (Mark | null)[]; readonly cost: number; readonly metAt: number | null },
+  more: number,
+): Ridden {
+  const gained = ridden.cost - base.cost;
+  const first = Math.floor(from.state.distanceM / MARK_EVERY_M) + 1;
+  const marks: (Mark | null)[] = [];
+  const { metAt } = ridden;
+  const count = Math.max(base.marks.length, ridden.marks.length);
+  for (let i = 0; i < count; i += 1) {
+    const before = base.marks[i] ?? null;
+    if (i < first) marks[i] = before;
+    else if (metAt === null || i < metAt) marks[i] = ridden.marks[i] ?? null;
+    else if (before === null) marks[i] = null;
+    else {
+      const place = { ...before.place, next: before.place.next + more };
+      marks[i] = { state: before.state, place, cost: before.cost + gained };
+    }
+  }
+  return { marks, cost: ridden.cost };
+}
+
+type TryOut = (candidate: readonly Manoeuvre[], changedM: number, countBefore: number) => boolean;
+
+const MOVES_M = [-24, -12, -6, -3, -1.5, 1.5, 3, 6, 12, 24] as const;
+
+/** All small changes of one manoeuvre. */
+function improveAt(
+  world: RideWorld,
+  now: () => readonly Manoeuvre[],
+  k: number,
+  random: () => number,
+  tryOut: TryOut,
+): void {
+  const replace = (one: Manoeuvre): boolean => {
+    const script = now();
+    const old = script[k];
+    if (old === undefined) return false;
+    const low = script[k - 1]?.atM ?? 0;
+    const high = script[k + 1]?.atM ?? world.course.lengthM;
+    if (one.atM < low || one.atM > high) return false;
+    return tryOut([...script.slice(0, k), one, ...script.slice(k + 1)], Math.min(old.atM, one.atM), k);
+  };
+  if (now()[k] === undefined) return;
+  // Without it.
+  const without = now();
+  if (tryOut([...without.slice(0, k), ...without.slice(k + 1)], (without[k] as Manoeuvre).atM, k)) return;
+  for (const moveM of MOVES_M) {
+    const one = now()[k] as Manoeuvre;
+    replace({ ...one, atM: one.atM + moveM * (0.7 + 0.6 * random()) });
+  }
+  for (const target of neighbours(world, now()[k] as Manoeuvre))
+    replace({ ...(now()[k] as Manoeuvre), ...target });
+  // Both together with the next one, at either place.
+  const script = now();
+  const one = script[k] as Manoeuvre;
+  const next = script[k + 1];
+  if (next !== undefined && next.atM - one.atM < 80) {
+    const rest = [...script.slice(0, k), { ...next, atM: one.atM }, ...script.slice(k + 2)];
+    if (!tryOut(rest, one.atM, k)) {
+      const later = [
+        ...script.slice(0, k),
+        { ...next, atM: (one.atM + next.atM) / 2 },
+        ...script.slice(k + 2),
+      ];
+      tryOut(later, one.atM, k);
+    }
+  }
+  // In two halves.
+  halve(now(), world, k, random, tryOut);
+}
+
+/** One manoeuvre of several steps becomes two. */
+function halve(
+  script: readonly Manoeuvre[],
+  world: RideWorld,
+  k: number,
+  random: () => number,
+  tryOut: TryOut,
+): void {
+  const one = script[k];
+  if (one === undefined) return;
+  const from = script[k - 1] ?? { ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
+  const steps = one.sprocketIndex - from.sprocketIndex;
+  if (Math.abs(steps) < 2 || one.ringIndex !== from.ringIndex) return;
+  const half = from.sprocketIndex + Math.trunc(steps / 2);
+  const before = {
+    ...one,
+    sprocketIndex: half,
+    atM: Math.max(script[k - 1]?.atM ?? 0, one.atM - 4 - 12 * random()),
+  };
+  tryOut([...script.slice(0, k), before, ...script.slice(k)], before.atM, k);
+  const after = { ...one, atM: one.atM + 4 + 12 * random() };
+  if (after.atM < (script[k + 1]?.atM ?? world.course.lengthM))
+    tryOut(
+      [...script.slice(0, k), { ...one, sprocketIndex: half }, after, ...script.slice(k + 1)],
+      one.atM,
+      k,
+    );
+}
+
+/** Gears worth trying instead: a sprocket or two to either side, and the same development on another ring. */
+function neighbours(world: RideWorld, at: Manoeuvre): { ringIndex: number; sprocketIndex: number }[] {
+  const { machine } = world;
+  const found: { ringIndex: number; sprocketIndex: number }[] = [];
+  for (const step of [-1, 1, -2, 2]) {
+    const sprocketIndex = at.sprocketIndex + step;
+    if (sprocketIndex >= 0 && sprocketIndex < machine.sprocketCount)
+      found.push({ ringIndex: at.ringIndex, sprocketIndex });
+  }
+  const wantedM = gearAt(machine, at.ringIndex, at.sprocketIndex).developmentM;
+  for (const ringIndex of [at.ringIndex - 1, at.ringIndex + 1]) {
+    if (ringIndex < 0 || ringIndex >= machine.ringCount) continue;
+    let sprocketIndex = 0;
+    for (let s = 1; s < machine.sprocketCount; s += 1) {
+      const miss = (index: number): number =>
+        Math.abs(gearAt(machine, ringIndex, index).developmentM - wantedM);
+      if (miss(s) < miss(sprocketIndex)) sprocketIndex = s;
+    }
+    found.push({ ringIndex, sprocketIndex });
+  }
+  return found;
+}
+
+/** A new manoeuvre somewhere, for good or only up to a second place. */
+function addOne(world: RideWorld, script: readonly Manoeuvre[], random: () => number, tryOut: TryOut): void {
+  const atM = between(random, 0, world.course.lengthM);
+  const k = script.filter((one) => one.atM <= atM).length;
+  const gear = script[k - 1] ?? { ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
+  const options = neighbours(world, { atM, ringIndex: gear.ringIndex, sprocketIndex: gear.sprocketIndex });
+  const target = options[Math.floor(random() * options.length)];
+  if (target === undefined) return;
+  const one: Manoeuvre = { atM, ...target };
+  if (tryOut([...script.slice(0, k), one, ...script.slice(k)], atM, k)) return;
+  const backM = atM + between(random, 10, 80);
+  if (backM >= (script[k]?.atM ?? world.course.lengthM)) return;
+  const back: Manoeuvre = { atM: backM, ringIndex: gear.ringIndex, sprocketIndex: gear.sprocketIndex };
+  tryOut([...script.slice(0, k), one, back, ...script.slice(k)], atM, k);
+}
+
+function lastMarkBefore(base: Ridden, start: Mark, beforeM: number, countBefore: number): Mark {
+  for (let i = Math.floor(beforeM / MARK_EVERY_M); i > 0; i -= 1) {
+    const mark = base.marks[i];
+    if (mark === undefined || mark === null) continue;
+    if (mark.state.distanceM <= beforeM && mark.place.next <= countBefore) return mark;
+  }
+  return start;
+}
+
+function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
+  return (
+    a.state.ringIndex === b.state.ringIndex &&
+    a.state.sprocketIndex === b.state.sprocketIndex &&
+    a.state.nextStopIndex === b.state.nextStopIndex &&
+    Math.abs(a.state.speedMps - b.state.speedMps) < SAME_SPEED_MPS &&
+    Math.abs(a.state.pressureRatio - b.state.pressureRatio) < 0.01 &&
+    Math.abs(a.state.reserveJ - b.state.reserveJ) < 0.05 * world.machine.rider.reserveJ
+  );
+}
+
+/** Two rides pass a mark within one tick of each other; what lies between is worth next to nothing. */
+function timeBetween(a: RideState, b: RideState): number {
+  return ((b.distanceM - a.distanceM) / Math.max(0.5, a.speedMps)) * 0.1;
+}

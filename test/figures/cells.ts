@@ -1,0 +1,55 @@
+/** All levels with four bikes and the best rides that come with the game, for the scripts that measure with them. */
+import { judgeRide } from '../../src/core/coach/judge.ts';
+import type { RideReport } from '../../src/core/coach/types.ts';
+import { courseOfLevel } from '../../src/core/level/build.ts';
+import type { Level } from '../../src/core/level/schema.ts';
+import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import { planRoad } from '../../src/core/planner/plan.ts';
+import { knownBestRide } from '../../src/core/planner/known.ts';
+import { rideScript, scriptOfPolicy } from '../../src/core/planner/reference.ts';
+import type { Manoeuvre } from '../../src/core/planner/script.ts';
+import type { RideTrace } from '../../src/core/ride/trace.ts';
+import type { RideWorld } from '../../src/core/ride/types.ts';
+import { buildRideWorld } from '../../src/core/ride/world.ts';
+import { LEVELS } from '../core/coach/riding.ts';
+
+const PAIRS = [
+  ['kids-20-1x7', 'child-9'],
+  ['road-2x11', 'adult-new'],
+  ['trekking-3x8', 'adult-weekly'],
+  ['gravel-1x12', 'adult-strong'],
+] as const;
+
+/** A road on a bike with its best ride. */
+export interface Cell {
+  readonly name: string;
+  readonly level: Level;
+  readonly world: RideWorld;
+  readonly script: readonly Manoeuvre[];
+  readonly reference: RideTrace;
+  readonly judge: (trace: RideTrace) => RideReport;
+}
+
+/** All cells of the levels whose name holds the first word (`all`: of every level). */
+export function* cells(args: readonly string[]): Generator<Cell> {
+  const [part = 'all'] = args.filter((word) => !word.startsWith('-'));
+  for (const level of LEVELS.filter(({ id }) => part === 'all' || id.includes(part)))
+    for (const [bikeId, riderId] of PAIRS) {
+      const bike = bikeById(bikeId);
+      const rider = riderById(riderId);
+      if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
+      const world = buildRideWorld(courseOfLevel(level), bike, rider);
+      const policy = planRoad(world);
+      const script = knownBestRide(world) ?? scriptOfPolicy(world, policy);
+      const reference = rideScript(world, script).trace;
+      const { weights, passMark } = level;
+      yield {
+        name: `${level.id} ${bikeId}`,
+        level,
+        world,
+        script,
+        reference,
+        judge: (trace) => judgeRide({ world, trace, reference, policy, weights, passMark, level }),
+      };
+    }
+}
