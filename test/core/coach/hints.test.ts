@@ -106,11 +106,14 @@ describe('marks on the way', () => {
       }
       const shown = liveMarks(world, count);
       const { marks } = ground.judge(ride.trace);
-      expect(shown.easing === null).toBe(marks.easing.value === null);
-      if (marks.easing.value !== null) expect(shown.easing).toBeCloseTo(marks.easing.value, 9);
-      if (marks.chainLine.value !== null) expect(shown.chainLine).toBeCloseTo(marks.chainLine.value, 9);
-      // The debrief forgives what the reference could not do better either.
-      expect(shown.cadence).toBeLessThanOrEqual((marks.cadence.value ?? 0) + 1e-9);
+      // Whether the road asked for shifts at all is known only beside the best ride.
+      const shifted = shiftsOf(ride.trace).length > 0;
+      expect(shown.easing === null).toBe(!shifted);
+      if (shifted && marks.easing.value !== null) expect(shown.easing).toBeCloseTo(marks.easing.value, 9);
+      if (shifted && marks.chainLine.value !== null)
+        expect(shown.chainLine).toBeCloseTo(marks.chainLine.value, 9);
+      // The debrief forgives what the reference could not do better either, and counts metres instead of seconds.
+      expect(shown.cadence).toBeLessThanOrEqual((marks.cadence.value ?? 0) + 3);
       expect(shown.cadence).toBeGreaterThan(0);
     },
   );

@@ -1,10 +1,12 @@
 /** The debrief of a late ride as a person finds it: what is hidden, what is read out, what buttons do. */
 import { act } from 'preact/test-utils';
 import { describe, expect, it } from 'vitest';
+import { createFormat } from '../../../src/ui/format.ts';
 import { lateRide, propsFor, push, show } from './ride.tsx';
 
 const ride = lateRide();
 const { report } = ride;
+const format = createFormat('metric');
 const guessed = { guess: 'about-right' } as const;
 
 const read = (app: HTMLElement, name: string): string =>
@@ -77,15 +79,21 @@ describe('the answer', () => {
 describe('the strip', () => {
   it('reads out the late shift by keyboard', async () => {
     const app = await show(propsFor(ride, guessed));
-    const foot = ride.report.pitches[0]?.footM ?? 0;
-    const late = report.shifts.findIndex((shift) => shift.direction === 'easier' && shift.startedAtM > foot);
+    const late = report.shifts.findIndex(
+      ({ direction, startedAtM }) =>
+        direction === 'easier' &&
+        report.pitches.some(({ footM }) => startedAtM > footM + 3 && startedAtM < footM + 55),
+    );
+    expect(late).toBeGreaterThan(0);
+    const kind = report.shifts[late]?.kind ?? 'clean';
+    const told = { clean: 'clean', fair: 'a bit heavy', heavy: 'heavy' }[kind];
     await push(app, 'n', late + 1);
-    expect(read(app, 'shift')).toContain('heavy, easier: ');
-    expect(read(app, 'place')).toBe(`${Math.round(report.shifts[late]?.startedAtM ?? 0)} m`);
-    expect(app.querySelector('.strip-readout')?.textContent).toContain('after the foot of the first pitch');
+    expect(read(app, 'shift')).toContain(`${told}, easier: `);
+    expect(read(app, 'place')).toBe(format.distance(report.shifts[late]?.startedAtM ?? 0));
+    expect(app.querySelector('.strip-readout')?.textContent).toMatch(/after the foot of the \w+ pitch/);
     expect(read(app, 'best')).not.toBe('');
     await push(app, 'p');
-    expect(read(app, 'place')).toBe(`${Math.round(report.shifts[late - 1]?.startedAtM ?? 0)} m`);
+    expect(read(app, 'place')).toBe(format.distance(report.shifts[late - 1]?.startedAtM ?? 0));
   });
 
   it('moves by sample, by 50 m and to the ends', async () => {
@@ -153,7 +161,9 @@ describe('cards, marks and buttons', () => {
       const card = app.querySelector(`[data-pitch="${pitch.index}"]`);
       const numbers = [...(card?.querySelectorAll('dd') ?? [])].map((cell) => cell.textContent);
       expect(numbers[0]).toBe(String(pitch.stepsNeeded));
-      expect(numbers[1]).toMatch(new RegExp(`^${pitch.stepsBeforeFoot} of ${pitch.stepsMade} `));
+      const made =
+        pitch.stepsMade === 0 ? 'none made' : `${pitch.stepsBeforeFoot} of ${pitch.stepsMade} made`;
+      expect(numbers[1]).toBe(made);
     }
   });
 
@@ -167,6 +177,16 @@ describe('cards, marks and buttons', () => {
     const missing = app.querySelector('[data-mark="chainLine"]')?.textContent;
     expect(missing).toContain('no mark');
     expect(missing).toContain('one chainring');
+  });
+
+  it('say what keeps a ride from passing, and nothing to do better beside a full mark', async () => {
+    const marks = { ...report.marks, cadence: { ...report.marks.cadence, value: 99.7 } };
+    const holds = [{ code: 'mark-missing', mark: 'easing', atLeast: 45, lesson: false }] as const;
+    const app = await show(
+      propsFor(ride, { ...guessed, report: { ...report, marks, holds, passed: false } }),
+    );
+    expect(app.querySelector('[data-hold="mark-missing"]')?.textContent).toContain('at least 45 in easing');
+    expect(app.querySelector('[data-mark="cadence"] .better')).toBeNull();
   });
 
   it('call back', async () => {
