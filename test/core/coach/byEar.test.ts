@@ -4,45 +4,48 @@
  */
 import { describe, expect, test } from 'vitest';
 import { earCues, hintsByEar, TONE_HZ, toneHz } from '../../../src/core/coach/byEar.ts';
-import { createGuide } from '../../../src/core/coach/guide.ts';
+import { createGuide, type HandMove } from '../../../src/core/coach/guide.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import type { Controller } from '../../../src/core/ride/run.ts';
 import type { RideCommand } from '../../../src/core/ride/types.ts';
 import { type Ground, groundOf, LEVELS } from './riding.ts';
 
-/** Does what the hint says once, then goes by the tone. Knows neither gear, cadence nor road. */
+/** Does what the hint says once, lever by lever, then goes by the tone. Knows neither gear, cadence nor road. */
 function listens({ world, reference }: Ground): Controller {
   const ear = hintsByEar(createGuide(world, () => reference).hint);
-  let wanted = 0;
+  let pushes: RideCommand[] = [];
   let pushTick = -1;
   let restUntil = 400;
   let toneSince = 0;
   return (state) => {
     const frame = frameOf(world, state);
     const hint = state.tick % 30 === 0 ? ear(frame) : null;
-    // Only the rear lever: a listener with one hand is to pass as well.
-    if (hint?.derailleur === 'rear') wanted = hint.direction === 'easier' ? hint.steps : -hint.steps;
+    if (hint !== null) pushes = [hint, hint.then].flatMap((move) => (move === null ? [] : pushesOf(move)));
     const tone = toneHz(frame);
     if (tone === 0) toneSince = state.tick;
     const lasting = state.tick - toneSince > 120;
-    if (wanted === 0 && state.tick > restUntil && lasting) wanted = tone < TONE_HZ ? 1 : -1;
+    if (pushes.length === 0 && state.tick > restUntil && lasting)
+      pushes = pushesOf({ derailleur: 'rear', direction: tone < TONE_HZ ? 'easier' : 'harder', steps: 1 });
     const commands: RideCommand[] = [];
-    if (pushTick < 0 && wanted !== 0) {
+    if (pushTick < 0 && pushes.length > 0) {
       pushTick = state.tick + 50;
       commands.push({ kind: 'pressure', pressure: 'ease' });
     } else if (state.tick === pushTick) {
-      const direction = wanted > 0 ? 'easier' : 'harder';
-      commands.push({ kind: 'shift', derailleur: 'rear', direction, steps: 1 });
+      const push = pushes.shift();
+      if (push !== undefined) commands.push(push);
     } else if (pushTick > 0 && state.tick > pushTick + 60) {
-      wanted -= Math.sign(wanted);
-      pushTick = wanted === 0 ? -1 : state.tick + 12;
-      if (wanted === 0) {
+      pushTick = pushes.length === 0 ? -1 : state.tick + 12;
+      if (pushes.length === 0) {
         restUntil = state.tick + 300;
         commands.push({ kind: 'pressure', pressure: 'steady' });
       }
     }
     return commands;
   };
+}
+
+function pushesOf({ derailleur, direction, steps }: HandMove): RideCommand[] {
+  return Array.from({ length: steps }, () => ({ kind: 'shift', derailleur, direction, steps: 1 }) as const);
 }
 
 describe('a rider who only listens', () => {

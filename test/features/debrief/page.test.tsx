@@ -1,7 +1,7 @@
 /** The debrief of a late ride as a person finds it: what is hidden, what is read out, what buttons do. */
 import { act } from 'preact/test-utils';
 import { describe, expect, it } from 'vitest';
-import { createFormat } from '../../../src/ui/format.ts';
+import { createFormat } from '../../../src/words/format.ts';
 import { lateRide, propsFor, push, show } from './ride.tsx';
 
 const ride = lateRide();
