@@ -26,14 +26,15 @@ const SWEEP = 3;
 export interface ScriptPlace {
   /** Manoeuvres begun so far. */
   next: number;
-  /** Tick at which the lever is pushed in the manoeuvre that is going on, or -1. */
+  /** Tick from which on the lever is due in the manoeuvre that is going on, or -1. */
   pushTick: number;
+  pushed: boolean;
   restUntilTick: number;
 }
 
 /** The place before the first manoeuvre. */
 export function scriptStart(): ScriptPlace {
-  return { next: 0, pushTick: -1, restUntilTick: 0 };
+  return { next: 0, pushTick: -1, pushed: false, restUntilTick: 0 };
 }
 
 /** Told when a manoeuvre begins: the state it begins from and how far the chain moves. */
@@ -55,7 +56,10 @@ export function scriptDriver(
     if (place.pushTick >= 0) {
       if (state.tick < place.pushTick) return braked;
       const going = script[place.next - 1] as Manoeuvre;
-      if (state.tick === place.pushTick) return [...braked, ...pushesTo(state, going)];
+      if (!place.pushed) {
+        place.pushed = true;
+        return [...braked, ...pushesTo(state, going)];
+      }
       if (isBusy(state) && state.tick < place.pushTick + longestTicks) return braked;
       place.pushTick = -1;
       place.restUntilTick = state.tick + settleTicks;
@@ -72,6 +76,7 @@ export function scriptDriver(
     if (rearSteps === 0 && ringSteps === 0) return braked;
     onManoeuvre(state, rearSteps, ringSteps);
     place.pushTick = state.tick + easeTicks;
+    place.pushed = false;
     return [...braked, { kind: 'pressure', pressure: 'ease' }];
   };
 }
