@@ -53,9 +53,9 @@ describe('a ground', () => {
   });
 
   it('can be judged with another pass mark without being laid anew', () => {
-    const { total } = ground.judge(late.trace);
-    expect(ground.judge(late.trace, total - 0.1).passed).toBe(true);
-    expect(ground.judge(late.trace, total + 0.1).passed).toBe(false);
+    const { total } = ground.judge(reference);
+    expect(ground.judge(reference, total - 0.1).passed).toBe(true);
+    expect(ground.judge(reference, total + 0.1).passed).toBe(false);
   });
 
   it('is laid in steps that tell growing shares, and the recording of its reference rides again', () => {

@@ -117,7 +117,8 @@ function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number)
   if (cadenceRpm >= HELD_RPM) return null;
   const standing = roadLoad(0, slopeRatio, windMps, road.massKg, road.cdaM2, rollingCoefficient);
   const neededNm = crankTorqueFor(totalForceN(standing), gear);
-  const cannot = neededNm >= machine.standstillTorqueNm;
+  // Nobody stops while the weight of the body on the pedal still carries the road.
+  const cannot = neededNm >= machine.bodyWeightTorqueNm;
   const { ringTeeth, sprocketTeeth } = gear;
   const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ringTeeth, sprocketTeeth };
   return warning('', cannot ? 'cannot-climb' : 'cannot-hold-cadence', atM, atM + SUSTAINED_M, values);

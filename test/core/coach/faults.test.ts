@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { MarkName } from '../../../src/core/coach/types.ts';
 import { MARK_NAMES } from '../../../src/core/coach/types.ts';
 import { knownBestRide } from '../../../src/core/planner/known.ts';
-import { scriptDriver } from '../../../src/core/planner/script.ts';
+import { type Manoeuvre, scriptDriver } from '../../../src/core/planner/script.ts';
 import { gearAt } from '../../../src/core/model/machine.ts';
 import type { Controller } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideState } from '../../../src/core/ride/types.ts';
@@ -54,7 +54,7 @@ describe.each(grounds.map((ground) => [ground.world.machine.bike.id, ground] as 
       expect(lost.foresight).toBeGreaterThanOrEqual(30);
       for (const name of ['chainLine', 'economy'] as const) expect(lost[name], name).toBeLessThan(10);
       // Even eased, a chain is loaded where the legs already turn slowly.
-      expect(lost.easing).toBeLessThan(15);
+      expect(lost.easing).toBeLessThan(20);
       expect(lost.cadence).toBeLessThan(lost.foresight);
     });
 
@@ -73,45 +73,29 @@ test('on two rings a chain that is crossed where a straight twin was ridden cost
   const lost = losses(roadBike, crossing(roadBike));
   expect(lost.chainLine).toBeGreaterThanOrEqual(10);
   for (const name of ['cadence', 'foresight', 'easing'] as const) expect(lost[name], name).toBeLessThan(10);
-  // Going over to the twin and back are shifts of their own.
-  expect(lost.economy).toBeLessThan(30);
+  // Going over to the twin and back is shifting too.
+  expect(lost.economy).toBeLessThan(45);
 });
 
-/** The reference, with a click harder and back again on every quiet stretch, eased like everything else. */
-function fidgety(ground: Ground): Controller {
-  const driver = reference(ground);
-  let script: { atTick: number; command: RideCommand }[] = [];
-  let quietSince = 0;
-  return (state) => {
-    const due = script.filter((one) => one.atTick === state.tick).map((one) => one.command);
-    script = script.filter((one) => one.atTick > state.tick);
-    if (script.length > 0 || due.length > 0) return due;
-    const wanted = driver(state);
-    if (wanted.length > 0 || state.phase !== 'riding' || state.braking || state.pressure !== 'steady')
-      quietSince = state.tick;
-    const { cadenceLowRpm, cadenceHighRpm } = ground.world.machine.rider;
-    const quick = state.cadenceRpm > (cadenceLowRpm + cadenceHighRpm) / 2;
-    const [there, back] = quick ? (['harder', 'easier'] as const) : (['easier', 'harder'] as const);
-    const next = state.sprocketIndex + (quick ? -1 : 1);
-    const room = next >= 0 && next < ground.world.machine.sprocketCount && nearestPitchM(ground, state) > 60;
-    if (state.tick - quietSince > 240 && room && calm(state)) {
-      quietSince = state.tick;
-      const shift = (direction: 'easier' | 'harder'): RideCommand => ({
-        kind: 'shift',
-        derailleur: 'rear',
-        direction,
-        steps: 1,
-      });
-      const at = (s: number): number => state.tick + Math.round(s * 120);
-      script = [
-        { atTick: at(0.3), command: shift(there) },
-        { atTick: at(0.8), command: shift(back) },
-        { atTick: at(1.9), command: { kind: 'pressure', pressure: 'steady' } },
-      ];
-      return [{ kind: 'pressure', pressure: 'ease' }];
-    }
-    return wanted;
-  };
+/** The best ride, with a click away and back again on every quiet stretch, eased like everything else. */
+function fidgety({ world }: Ground): Controller {
+  const script = [...(knownBestRide(world) ?? [])];
+  const { pitches, lengthM } = world.course;
+  const quiet = (atM: number): boolean =>
+    pitches.every(({ footM, endM }) => atM < footM - 80 || atM > endM + 20) &&
+    script.every((one) => Math.abs(one.atM - atM) > 15);
+  const start = { ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
+  const clicks: Manoeuvre[] = [];
+  for (let atM = 40; atM < lengthM - 40; atM += 35) {
+    if (!quiet(atM)) continue;
+    const gear = script.findLast((one) => one.atM < atM) ?? start;
+    const sprocketIndex = gear.sprocketIndex > 0 ? gear.sprocketIndex - 1 : gear.sprocketIndex + 1;
+    clicks.push({ ...gear, atM, sprocketIndex }, { ...gear, atM: atM + 5 });
+  }
+  return scriptDriver(
+    world,
+    [...script, ...clicks].toSorted((x, y) => x.atM - y.atM),
+  );
 }
 
 /** The reference's shifts before a pitch and at its foot, held back until the pitch is well under the wheels. */
@@ -141,63 +125,26 @@ function late(ground: Ground): Controller {
   };
 }
 
-/** The reference; whenever it rests in a gear with a crossed twin on the other ring, the twin is ridden instead. */
-function crossing(ground: Ground): Controller {
-  const { machine } = ground.world;
-  const driver = reference(ground);
-  const twinOf = (state: RideState) => {
-    const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+/** The best ride; wherever away from pitches its gear has a crossed twin on the other ring, the twin is ridden instead. */
+function crossing({ world }: Ground): Controller {
+  const { machine } = world;
+  const twinOf = ({ ringIndex, sprocketIndex }: Pick<Manoeuvre, 'ringIndex' | 'sprocketIndex'>) => {
+    const gear = gearAt(machine, ringIndex, sprocketIndex);
     return machine.gears.find(
       (other) =>
-        other.ringIndex !== gear.ringIndex &&
+        other.ringIndex !== ringIndex &&
         other.crossed &&
         Math.abs(other.developmentM / gear.developmentM - 1) < 0.09,
     );
   };
-  let script: { atTick: number; command: RideCommand }[] = [];
-  return (state) => {
-    const due = script.filter((one) => one.atTick === state.tick).map((one) => one.command);
-    script = script.filter((one) => one.atTick > state.tick);
-    if (due.length > 0 || script.length > 0) return due;
-    const open = nearestPitchM(ground, state) > 50 && intoPitchM(ground, state) === null;
-    const { cadenceLowRpm, cadenceHighRpm } = machine.rider;
-    const inBand = state.cadenceRpm > cadenceLowRpm && state.cadenceRpm < cadenceHighRpm;
-    if (open && inBand && gearAt(machine, state.ringIndex, state.sprocketIndex).crossed) return [];
-    const twin = open && inBand && calm(state) && state.phase === 'riding' ? twinOf(state) : undefined;
-    if (twin === undefined) return driver(state);
-    script = changeTo(state, twin.ringIndex, twin.sprocketIndex);
-    return [{ kind: 'pressure', pressure: 'ease' }];
-  };
-}
-
-/** Eased lever pushes that lead to a gear, with ticks. */
-function changeTo(
-  state: RideState,
-  ring: number,
-  sprocket: number,
-): { atTick: number; command: RideCommand }[] {
-  const at = (s: number): number => state.tick + Math.round(s * 120);
-  const rear = sprocket - state.sprocketIndex;
-  const pushes: RideCommand[] = [
-    { kind: 'shift', derailleur: 'front', direction: ring > state.ringIndex ? 'harder' : 'easier', steps: 1 },
-    ...Array.from(
-      { length: Math.abs(rear) },
-      (): RideCommand => ({
-        kind: 'shift',
-        derailleur: 'rear',
-        direction: rear > 0 ? 'easier' : 'harder',
-        steps: 1,
-      }),
-    ),
-  ];
-  return [
-    ...pushes.map((command) => ({ atTick: at(0.4), command })),
-    { atTick: at(2.2), command: { kind: 'pressure', pressure: 'steady' } as const },
-  ];
-}
-
-function calm(state: RideState): boolean {
-  return state.rear === null && state.front === null && state.queue.length === 0 && state.speedMps > 4;
+  const first = { atM: 10, ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
+  const { pitches } = world.course;
+  const script = [first, ...(knownBestRide(world) ?? [])].map((one) => {
+    if (pitches.some(({ footM, endM }) => one.atM > footM - 110 && one.atM < endM)) return one;
+    const { ringIndex, sprocketIndex } = twinOf(one) ?? one;
+    return { ...one, ringIndex, sprocketIndex };
+  });
+  return scriptDriver(world, script);
 }
 
 /** Metres to the next foot, a large number where none is left. */

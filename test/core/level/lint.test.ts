@@ -58,7 +58,7 @@ describe('slopes', () => {
   });
 
   it('a wall on which even standing legs stop is another warning', () => {
-    const heavy = { ...road, standstillTorqueNm: 20 };
+    const heavy = { ...road, bodyWeightTorqueNm: 20 };
     expect(codes({ pieces: [flat(100), pitch(60, 0.2), flat(100)] }, heavy)).toEqual(['cannot-climb']);
   });
 
