@@ -51,7 +51,8 @@ function steepestWithin(slopeRatio: ArrayLike<number>, fromM: number): number {
 /** First metre from which the road stays at least as steep as `level`, looking back from and on from a place. */
 function footBefore(slopeRatio: ArrayLike<number>, atM: number, level: number): number {
   let footM = atM;
-  while (footM > 0 && (slopeRatio[footM - 1] as number) >= level) footM -= 1;
+  const backToM = Math.max(0, atM - WITHIN_M);
+  while (footM > backToM && (slopeRatio[footM - 1] as number) >= level) footM -= 1;
   while (footM < atM + WITHIN_M && (slopeRatio[footM] as number) < level) footM += 1;
   return footM;
 }

@@ -24,13 +24,18 @@ describe('pitches', () => {
   it.each([
     ['a rise of 2.5 points', [flat(100), climb(60, 0.025), flat(100)]],
     ['a rise from −3 % to 3 %, which is not steep', [climb(100, -0.03), climb(60, 0.03), flat(100)]],
-    [
-      'a climb that gets steeper over 300 m',
-      [flat(100), climb(75, 0.01), climb(75, 0.02), climb(75, 0.03), climb(75, 0.04), climb(50, 0.05)],
-    ],
     ['a climb from the start', [climb(200, 0.08)]],
   ] as [string, Piece[]][])('%s is none', (_what, pieces) => {
     expect(pitchesOf(...pieces)).toEqual([]);
+  });
+
+  it('a climb that gets steeper over 300 m is one from where it has become steep', () => {
+    const steps = [climb(75, 0.01), climb(75, 0.02), climb(75, 0.03), climb(75, 0.04), climb(50, 0.05)];
+    const [pitch, ...more] = pitchesOf(flat(100), ...steps);
+    expect(more).toEqual([]);
+    expect(pitch?.footM).toBeGreaterThan(280);
+    expect(pitch?.footM).toBeLessThan(330);
+    expect(pitch?.endM).toBeGreaterThan(440);
   });
 
   it('3 points to 3.5 % are just enough', () => {

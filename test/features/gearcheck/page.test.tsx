@@ -27,7 +27,14 @@ function levelById(id: string): Level {
   return parsed.level;
 }
 
-const level = levelById('one-pitch-announced');
+/** A bundled road whose pitch is long and steep enough for this rider's lowest gear to be too hard. */
+const bundled = levelById('one-pitch-announced');
+const level: Level = {
+  ...bundled,
+  pieces: bundled.pieces.map((piece) =>
+    piece.kind === 'pitch' ? { ...piece, lengthM: 160, slopeRatio: 0.1 } : piece,
+  ),
+};
 const other = levelById('three-little-hills');
 const mine: Level = { ...level, id: 'sunday', title: 'Sunday' };
 const own = gearOutcome(courseOfLevel(level), bike, rider);
@@ -112,12 +119,12 @@ describe('the answer', () => {
     expect(text('[data-answer="lowest"]')).toContain(words.answer.looking);
     await hearAll();
     const worst = Math.round(own.belowBand[0]!.extremeRpm);
-    const with34 = candidates.find(
-      ({ changed, outcome }) => changed === 'cassette' && outcome.sprocketsTeeth.at(-1) === 34,
+    const { outcome: with30 } = candidates.find(
+      ({ changed, outcome }) => changed === 'cassette' && outcome.sprocketsTeeth.at(-1) === 30,
     )!;
     expect(text('[data-answer="lowest"]')).toBe(
-      `Your lowest gear 34 × 28 lets your legs fall to ${worst} a minute on the 8 % climb at ${Math.round(own.belowBand[0]!.fromM)} m. ` +
-        `With 34 × 34 it would be ${Math.round(with34.outcome.lowestCadenceRpm)}. To stay in your band here it takes 34 × 42.`,
+      `Your lowest gear 34 × 28 lets your legs fall to ${worst} a minute on the 10 % climb at ${Math.round(own.belowBand[0]!.fromM)} m. ` +
+        `With 34 × 30 it would be ${Math.round(with30.lowestCadenceRpm)}. To stay in your band here it takes 30 × 28.`,
     );
   });
 
