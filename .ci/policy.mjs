@@ -12,7 +12,7 @@ const rules = {
   'style-src': "'self'",
   // `data:` for the grain of the paper, `blob:` for charts that are kept as pictures.
   'img-src': "'self' data: blob:",
-  'media-src': "'self' blob:",
+  'media-src': "'self' blob: data:",
   'font-src': "'self'",
   'manifest-src': "'self'",
   // A club's own store: its address is typed in by the coach, so it cannot be known here.

@@ -38,7 +38,7 @@ for (const { name, level, world, reference, judge } of cells(process.argv.slice(
     if (process.argv.includes('-v'))
       for (const { atM, step, gear } of told)
         console.log(
-          `    ${atM.toFixed(0)} m in ${gear.join('/')}: ${step.makes} ${step.derailleur} ${step.direction} ${step.steps}${step.then === null ? '' : ` then ${step.then.direction} ${step.then.steps}`} in ${step.inM.toFixed(0)}`,
+          `    ${atM.toFixed(0)} m in ${gear.join('/')}: ${step.makes} ${step.derailleur} ${step.direction} ${step.steps}${step.second === null ? '' : ` then ${step.second.direction} ${step.second.steps}`} in ${step.inM.toFixed(0)}`,
         );
   }
 }

@@ -1,13 +1,15 @@
 /**
- * Writes the tables of `src/core/coach/MARKS.md` anew: marks of the named riders, Spearman of skill and total,
- * spread over seeds. Takes some minutes. Run with `npx tsx test/figures/marks.ts`.
+ * Writes the tables of `src/core/coach/MARKS.md` anew: cheats and good riders, marks of the named riders, Spearman of
+ * skill and total, spread over seeds. Takes some minutes. Run with `npx tsx test/figures/marks.ts`.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { MARK_NAMES, type RideReport } from '../../src/core/coach/types.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
-import { realisedCost } from '../../src/core/planner/realised.ts';
-import { habitsForSkill } from '../../src/core/virtual/riders.ts';
+import { knownBestRide } from '../../src/core/planner/known.ts';
+import type { RideWorld } from '../../src/core/ride/types.ts';
+import { habitsForSkill, NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
+import { CHEATS, GOOD, LATECOMERS, type Rides, shifted } from '../core/coach/exploits.ts';
 import { POPULATION, SKILLS, totalsOn } from '../core/coach/population.ts';
 import { groundOf, LEVELS, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
 
@@ -70,24 +72,50 @@ function seedTable(): string {
   return [head, ...rows].join('\n');
 }
 
-function planTable(): string {
-  let planned = 0;
-  let ridden = 0;
-  for (const level of LEVELS)
-    for (const { bikeId, riderId } of PAIRS) {
-      const { world, policy, reference } = groundOf(level, bikeId, riderId);
-      const gear = world.startRingIndex * world.machine.sprocketCount + world.startSprocketIndex;
-      planned += policy.costToGo(0, world.startSpeedMps, gear);
-      ridden += realisedCost(world, reference);
-    }
-  return `Planned ${planned.toFixed(0)}, ridden ${ridden.toFixed(0)} (sum of costs over ${LEVELS.length} levels and three pairs).`;
+const FOUR = [...PAIRS, { bikeId: 'trekking-3x8', riderId: 'adult-weekly' }] as const;
+
+/** Riders of `exploits.ts` on every level and four bikes: highest, mean and lowest total, and where they pass. */
+function exploitTable(): string {
+  const grounds = LEVELS.flatMap((level) =>
+    FOUR.map(({ bikeId, riderId }) => {
+      const ground = groundOf(level, bikeId, riderId);
+      return { ground, script: knownBestRide(ground.world) ?? [] };
+    }),
+  );
+  const good = {
+    ...GOOD,
+    'early by habit': (world: RideWorld) => virtualRider(world, NAMED_HABITS.early, 1),
+    'looking 45 m ahead': (world: RideWorld) =>
+      virtualRider(world, { ...NAMED_HABITS.early, lookAheadM: 45 }, 1),
+  };
+  const doses = Object.fromEntries(
+    [10, 20, 40, -20, -40, -60].map((byM): [string, Rides] => [
+      `the best ride, ${Math.abs(byM)} m too ${byM > 0 ? 'late' : 'early'}`,
+      (world, script) => shifted(world, script, byM),
+    ]),
+  );
+  const rowsOf = (kind: string, riders: Readonly<Record<string, Rides>>): string[] =>
+    Object.entries(riders).map(([name, rides]) => {
+      const reports = grounds.map(({ ground, script }) => ground.follow(rides(ground.world, script)));
+      const totals = reports.map(({ total }) => total);
+      const mean = totals.reduce((sum, total) => sum + total, 0) / totals.length;
+      const passed = reports.filter((report) => report.passed).length;
+      return `| ${kind} | ${name} | ${whole(Math.min(...totals))} | ${whole(mean)} | ${whole(Math.max(...totals))} | ${passed} |`;
+    });
+  return [
+    `| kind | rider | lowest total | mean | highest | passes of ${grounds.length} |\n|---|---|---|---|---|---|`,
+    ...rowsOf('must not pass, nor get above 60', CHEATS),
+    ...rowsOf('must not pass', LATECOMERS),
+    ...rowsOf('good, at least 80', good),
+    ...rowsOf('dose', doses),
+  ].join('\n');
 }
 
 const tables: Readonly<Record<string, () => string>> = {
+  exploits: exploitTable,
   riders: ridersTable,
   skill: skillTable,
   seeds: seedTable,
-  plan: planTable,
 };
 let text = readFileSync(file, 'utf8');
 for (const [name, make] of Object.entries(tables)) {

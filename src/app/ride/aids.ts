@@ -62,7 +62,7 @@ function stepInWords(guide: Guide, frame: RideFrame, format: Format): HudStep | 
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
   return {
-    action: hudWords.step(step, step.then),
+    action: hudWords.step(step, step.second),
     // Round numbers are all that can be read while riding.
     when: now
       ? hudWords.stepNow

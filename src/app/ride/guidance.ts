@@ -58,7 +58,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
       if (Math.abs(frame.timeS - askedAtS) >= EVERY_S) {
         askedAtS = frame.timeS;
         const step = hints(frame);
-        if (step !== null) say(earWords.hint(hudWords.step(step, step.then)));
+        if (step !== null) say(earWords.hint(hudWords.step(step, step.second)));
       }
       sound(Math.round(toneHz(frame)));
     },

@@ -20,7 +20,7 @@ export interface HandMove {
 
 /** A hint: a move, for a ring change often with one at the back that belongs to it. */
 export interface NextStep extends HandMove {
-  readonly then: HandMove | null;
+  readonly second: HandMove | null;
   /** What comes of both: an easier or a harder gear. */
   readonly makes: ShiftDirection;
   /** How far ahead (m); 0 means now. */
@@ -182,7 +182,7 @@ function stepTo(
   const rear = move('rear', sprockets > 0 ? 'easier' : 'harder', Math.abs(sprockets));
   const first = front ?? rear;
   if (first === null) return null;
-  return { ...first, then: front === null ? null : rear, makes: wanted < own ? 'easier' : 'harder' };
+  return { ...first, second: front === null ? null : rear, makes: wanted < own ? 'easier' : 'harder' };
 }
 
 function move(derailleur: Derailleur, direction: ShiftDirection, steps: number): HandMove | null {
@@ -198,7 +198,7 @@ function isDragging(frame: RideFrame, samples: readonly TraceSample[]): boolean 
 
 /** One step easier: at the back unless that crosses the chain or there is none left, else the smaller ring. */
 function easierNow(machine: Machine, { ringIndex, sprocketIndex }: Gear): NextStep | null {
-  const easier = { direction: 'easier', steps: 1, then: null, makes: 'easier', inM: 0 } as const;
+  const easier = { direction: 'easier', steps: 1, second: null, makes: 'easier', inM: 0 } as const;
   const more = sprocketIndex < machine.sprocketCount - 1;
   const straight = more && !gearAt(machine, ringIndex, sprocketIndex + 1).crossed;
   if (straight || (more && ringIndex === 0)) return { derailleur: 'rear', ...easier };

@@ -12,7 +12,8 @@ import { type Ground, groundOf, LEVELS } from './riding.ts';
 
 /** Does what the hint says once, lever by lever, then goes by the tone. Knows neither gear, cadence nor road. */
 function listens({ world, reference }: Ground): Controller {
-  const ear = hintsByEar(createGuide(world, () => reference).hint);
+  const guide = createGuide(world, () => reference);
+  const ear = hintsByEar((frame) => guide.hint(frame));
   let pushes: RideCommand[] = [];
   let pushTick = -1;
   let restUntil = 400;
@@ -20,7 +21,7 @@ function listens({ world, reference }: Ground): Controller {
   return (state) => {
     const frame = frameOf(world, state);
     const hint = state.tick % 30 === 0 ? ear(frame) : null;
-    if (hint !== null) pushes = [hint, hint.then].flatMap((move) => (move === null ? [] : pushesOf(move)));
+    if (hint !== null) pushes = [hint, hint.second].flatMap((move) => (move === null ? [] : pushesOf(move)));
     const tone = toneHz(frame);
     if (tone === 0) toneSince = state.tick;
     const lasting = state.tick - toneSince > 120;

@@ -60,7 +60,7 @@ export function obeys(
       });
     shown = text;
     if (step === null || step.inM > 0 || moving || state.phase !== 'riding' || state.braking) return commands;
-    waiting = [...pushes(step), ...(step.then === null ? [] : pushes(step.then))];
+    waiting = [...pushes(step), ...(step.second === null ? [] : pushes(step.second))];
     pushTick = state.tick + Math.round(reactionS * 120);
     return [...commands, { kind: 'pressure', pressure: 'ease' }];
   };
