@@ -77,7 +77,7 @@ function bestOf(marks: Marks): Verdict['well'] {
     const { value, weight } = marks[name];
     // A mark that costs nothing to earn is praised only if no other is as good.
     const shy = name === 'economy' || name === 'chainLine' ? 10 : 0;
-    if (value !== null && weight > 0 && value >= 60 && value - shy > best.value)
+    if (value !== null && weight > 0 && value >= PRAISED_FROM && value - shy > best.value)
       best = { code: name, value: value - shy };
   }
   return best.code === 'finished' ? best : { code: best.code, value: marks[best.code].value ?? 0 };
@@ -95,6 +95,9 @@ function toChange(input: VerdictInput): Verdict['change'] {
   }
   return { code: 'nothing' };
 }
+
+/** A mark is praised from here on; below it the sentence would not be true. */
+const PRAISED_FROM = 75;
 
 /** Points of the total by cause. */
 function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {

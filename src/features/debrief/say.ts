@@ -167,6 +167,7 @@ export function isFull(value: number): boolean {
 
 /** What to say of a mark that has no reason. */
 export function sayNoReason(value: number, { words }: Speech): string {
+  if (value === 0) return words.marks.leftAlone;
   return isFull(value) ? words.marks.perfect : words.marks.small;
 }
 

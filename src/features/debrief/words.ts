@@ -196,6 +196,7 @@ export const debriefWords = {
       value >= 85 ? 'strong' : value >= 70 ? 'good' : value >= 45 ? 'on the way' : 'start here',
     perfect: 'Nothing was lost here.',
     small: 'Only little things were lost here.',
+    leftAlone: 'No lever was pushed where the road asked for it.',
     more: (n: number): string => `${capital(count(n))} more`,
     better: 'Better:',
   },

@@ -140,6 +140,7 @@ export const childrenDebriefWords: DebriefWords = {
       value >= 85 ? 'great' : value >= 70 ? 'good' : value >= 45 ? 'getting there' : 'start here',
     perfect: 'All good here.',
     small: 'Nearly all good here.',
+    leftAlone: 'You pushed no lever. This road needs it.',
   },
   reasons: {
     belowBand: {
