@@ -31,7 +31,9 @@ export function databaseAccess<M extends Mode>(transaction: Transaction<M>): Sto
     get: (store, key) => transaction.objectStore(store).get(key) as Promise<unknown>,
     async entries(store) {
       const found = transaction.objectStore(store);
-      const [keys, values] = await Promise.all([found.getAllKeys(), found.getAll() as Promise<unknown[]>]);
+      // One after the other: where the second request throws at once, the first would be left without anybody to hear it.
+      const keys = await found.getAllKeys();
+      const values = (await found.getAll()) as unknown[];
       return keys.map((key, i) => [nameOf(key), values[i]] as const);
     },
     keys: async (store) => (await transaction.objectStore(store).getAllKeys()).map(nameOf),

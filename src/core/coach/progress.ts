@@ -11,36 +11,45 @@ interface CheckResult {
   readonly total: number;
 }
 
+/** A comparison of what was ridden first with what was ridden last; points of the total. */
+interface Compared {
+  /** Mean of the rides on each side, in whole points. */
+  readonly first: number;
+  readonly latest: number;
+  readonly change: number;
+  /** The true change lies within so many points of it in 95 of 100 cases, as far as chance goes. */
+  readonly chance: number;
+  /** Whether the change is larger than that. */
+  readonly certain: boolean;
+  /** Rides on each side. */
+  readonly before: number;
+  readonly after: number;
+}
+
 /** What can be said of a row of check rides. */
 export type ProgressFinding =
   /** No check ride yet, or only one: nothing to compare. */
   | { readonly code: 'need-first' }
   | { readonly code: 'need-second'; readonly first: number }
-  /** Two or more on one day: a difference, but no retest on another day. */
-  | {
-      readonly code: 'same-day';
-      readonly first: number;
-      readonly latest: number;
-      readonly change: number;
-      readonly certain: boolean;
-    }
-  /** A retest on another day: the one that counts. */
-  | {
-      readonly code: 'retest';
-      readonly first: number;
-      readonly latest: number;
-      readonly change: number;
-      readonly certain: boolean;
-      readonly days: number;
-    };
+  /** Two or more on one day, the first against the latest: no retest on another day. */
+  | ({ readonly code: 'same-day' } & Compared)
+  /** Up to three of the first day against up to three of the latest: the comparison that counts. */
+  | ({ readonly code: 'retest'; readonly days: number } & Compared);
 
 /**
- * Two check rides of the same rider differ by chance (points of the total). Virtual riders of unchanged skill
- * differed by 3.3 points (root mean square) on two fresh roads, which would make 7 of it; people vary more from
+ * One check ride against another of the same rider differs by chance (points of the total). Virtual riders of unchanged
+ * skill differed by 3.3 points (root mean square) on two fresh roads, which would make 7 of it; people vary more from
  * day to day than they do, so the bound is ours and wider.
  */
 export const CHANCE_POINTS = 10;
 
+/** What chance makes of a difference of means: the more rides on each side, the less (standard error of a difference). */
+export function chancePoints(before: number, after: number): number {
+  return CHANCE_POINTS * Math.sqrt((1 / before + 1 / after) / 2);
+}
+
+/** So many rides are taken together on each side. */
+export const RIDES_A_SIDE = 3;
 const DAY_MS = 86_400_000;
 /** Rides further apart than this are on another day, however the clock is set. */
 const ANOTHER_DAY_MS = 0.5 * DAY_MS;
@@ -52,10 +61,29 @@ export function findProgress(results: readonly CheckResult[]): ProgressFinding {
   const latest = sorted.at(-1);
   if (first === undefined || latest === undefined) return { code: 'need-first' };
   if (sorted.length === 1) return { code: 'need-second', first: first.total };
-  const change = latest.total - first.total;
-  const certain = Math.abs(change) >= CHANCE_POINTS;
-  const common = { first: first.total, latest: latest.total, change, certain };
   const apartMs = latest.atMs - first.atMs;
-  if (apartMs < ANOTHER_DAY_MS) return { code: 'same-day', ...common };
-  return { code: 'retest', ...common, days: Math.max(1, Math.round(apartMs / DAY_MS)) };
+  if (apartMs < ANOTHER_DAY_MS) return { code: 'same-day', ...compare([first], [latest]) };
+  const before = sorted.filter(({ atMs }) => atMs - first.atMs < ANOTHER_DAY_MS).slice(0, RIDES_A_SIDE);
+  const after = sorted.filter(({ atMs }) => latest.atMs - atMs < ANOTHER_DAY_MS).slice(-RIDES_A_SIDE);
+  return { code: 'retest', ...compare(before, after), days: Math.max(1, Math.round(apartMs / DAY_MS)) };
+}
+
+function compare(before: readonly CheckResult[], after: readonly CheckResult[]): Compared {
+  const first = meanTotal(before);
+  const latest = meanTotal(after);
+  const change = latest - first;
+  const chance = chancePoints(before.length, after.length);
+  return {
+    first,
+    latest,
+    change,
+    chance: Math.round(chance),
+    certain: Math.abs(change) >= chance,
+    before: before.length,
+    after: after.length,
+  };
+}
+
+function meanTotal(rides: readonly CheckResult[]): number {
+  return Math.round(rides.reduce((sum, { total }) => sum + total, 0) / rides.length);
 }

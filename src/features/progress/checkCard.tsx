@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { CHANCE_POINTS } from '../../core/coach/progress.ts';
+import { CHANCE_POINTS, RIDES_A_SIDE } from '../../core/coach/progress.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
@@ -75,8 +75,11 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
   const first = rides[0]?.result.total ?? 0;
   const latest = rides.at(-1)?.result.total ?? 0;
   const y = (total: number): number => BOTTOM - ((BOTTOM - TOP) * total) / 100;
-  const low = Math.max(0, first - CHANCE_POINTS);
-  const high = Math.min(100, first + CHANCE_POINTS);
+  const { finding } = group;
+  const retest = finding.code === 'retest' ? finding : null;
+  const chance = retest?.chance ?? CHANCE_POINTS;
+  const low = Math.max(0, (retest?.first ?? first) - chance);
+  const high = Math.min(100, (retest?.first ?? first) + chance);
   const step = rides.length < 2 ? 0 : Math.min(150, (width - LEFT - 2 * EDGE) / (rides.length - 1));
   const places = rides.map((ride, i) => ({ ride, x: LEFT + EDGE + i * step, y: y(ride.result.total) }));
   return (
@@ -116,8 +119,11 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
           <svg width="26" height="16" viewBox="0 0 26 16" aria-hidden="true">
             <rect width="26" height="16" fill="var(--leaf-pale)" stroke="var(--leaf-deep)" />
           </svg>
-          {words.check.chance(CHANCE_POINTS)}
+          {words.check.chance(chance)}
         </p>
+      )}
+      {retest !== null && (
+        <p data-sides>{words.check.sides(retest.before, retest.after, RIDES_A_SIDE)}</p>
       )}
       <CheckTable {...props} />
     </>

@@ -26,7 +26,7 @@ export const progressWords = {
   empty: 'No ride is kept here yet. Ride first; your marks will be here afterwards.',
   check: {
     title: 'Check rides',
-    what: 'A check ride is a road you have not seen, without any help. Ride one before you practise, one after, and one on another day. The last one counts.',
+    what: 'A check ride is a road you have not seen, without any help. Ride one before you practise and one on another day. Up to three on each day are taken together: the more, the smaller the change that shows.',
     ride: { everyone: 'Ride a check ride', children: 'Check ride for children' },
     group: 'Bike and road',
     groupOf: (bike: string, children: boolean): string =>
@@ -42,12 +42,14 @@ export const progressWords = {
           return finding.certain
             ? `From ${finding.first} to ${finding.latest} on one day: ${shift(finding.change)}, more than chance alone usually makes. Whether it stays shows on another day.`
             : `From ${finding.first} to ${finding.latest} on one day: ${shift(finding.change)}. Chance alone makes such a difference. Ride another one on another day.`;
-        case 'retest':
-          if (!finding.certain)
-            return `From ${finding.first} to ${finding.latest}, ${days(finding.days)} later: ${shift(finding.change)}. That cannot be told from chance.`;
-          return finding.change > 0
-            ? `From ${finding.first} to ${finding.latest}, ${days(finding.days)} later, without help, on a road you had not seen. That is learning, inside this game.`
-            : `From ${finding.first} to ${finding.latest}, ${days(finding.days)} later: ${shift(finding.change)}, more than chance alone usually makes. Tired, or out of practice? Ride another one.`;
+        case 'retest': {
+          const { first, latest, change, chance } = finding;
+          const found = `From ${first} to ${latest}, ${days(finding.days)} later, without help: ${shift(change)}, give or take ${chance}.`;
+          if (!finding.certain) return `${found} That cannot be told from chance.`;
+          return change > 0
+            ? `${found} That is learning, inside this game.`
+            : `${found} Tired, or out of practice? Ride another one.`;
+        }
       }
     },
     roles: {
@@ -57,6 +59,10 @@ export const progressWords = {
     } satisfies Record<CheckRole, string>,
     chance: (points: number): string =>
       `Less than ${points} points from the first: chance alone can make that.`,
+    sides: (before: number, after: number, most: number): string =>
+      before >= most && after >= most
+        ? `Taken together: ${before} rides of the first day and ${after} of the latest.`
+        : `Taken together: ${before} of the first day and ${after} of the latest. ${most} each would show a smaller change.`,
     desc: (count: number, first: number, latest: number): string =>
       count === 1
         ? `One check ride: ${first} of 100.`

@@ -108,12 +108,22 @@ describe('check rides', () => {
   it('a retest beyond chance is called learning, inside this game', async () => {
     await show([check(50, 0), check(66, 8)]);
     expect(text('[data-finding="retest"]')).toBe(
-      'From 50 to 66, 8 days later, without help, on a road you had not seen. That is learning, inside this game.',
+      'From 50 to 66, 8 days later, without help: 16 up, give or take 10. That is learning, inside this game.',
     );
     expect(all('[data-check-ride]').map((dot) => dot.getAttribute('data-check-ride'))).toEqual([
       'first',
       'retest',
     ]);
+  });
+
+  it('more rides on a day are taken together, and how many is said', async () => {
+    await show([check(50, 0), check(54, 0.1), check(59, 8), check(61, 8.1)]);
+    expect(text('[data-finding="retest"]')).toBe(
+      'From 52 to 60, 8 days later, without help: 8 up, give or take 7. That is learning, inside this game.',
+    );
+    expect(text('[data-sides]')).toBe(
+      'Taken together: 2 of the first day and 2 of the latest. 3 each would show a smaller change.',
+    );
   });
 
   it('a retest within chance, and one that got worse, are not called learning', async () => {
