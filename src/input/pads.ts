@@ -29,6 +29,8 @@ interface PadOptions {
 export interface Pads {
   /** Shows what the hands ask for, whichever device they use. */
   show(now: { readonly pressure: Pressure; readonly braking: boolean }): void;
+  /** Lights the pad of an action, and no other. */
+  want(action: KeyAction | null): void;
   destroy(): void;
 }
 
@@ -75,6 +77,7 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   box.addEventListener('contextmenu', noMenu);
 
   let shown = '';
+  let wanted: KeyAction | null = null;
   return {
     show({ pressure, braking }) {
       const next = `${pressure} ${braking}`;
@@ -82,6 +85,12 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
       shown = next;
       legs.dataset['asks'] = pressure;
       brake.setAttribute('aria-pressed', String(braking));
+    },
+    want(action) {
+      if (action === wanted) return;
+      wanted = action;
+      for (const pad of box.querySelectorAll<HTMLElement>('[data-pad]'))
+        pad.toggleAttribute('data-wanted', pad.dataset['pad'] === action);
     },
     destroy() {
       box.remove();

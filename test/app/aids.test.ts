@@ -13,7 +13,13 @@ import { startRide } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import type { HudMark, HudStep } from '../../src/game/hud/help.ts';
 import { readChoices } from '../../src/core/settings/kept.ts';
-import { AIDS, defaultSettings, KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import {
+  AIDS,
+  defaultSettings,
+  KEY_ACTIONS,
+  type KeyAction,
+  type Keys,
+} from '../../src/core/settings/settings.ts';
 import { aidsFor, createRideHelp } from '../../src/app/ride/aids.ts';
 
 const parsed = parseLevel(file);
@@ -46,6 +52,8 @@ describe('what help says', () => {
   const ride = startRide(world);
   const steps: (HudStep | null)[] = [];
   const marks: (readonly HudMark[] | null)[] = [];
+  const wanted: (KeyAction | null)[] = [];
+  const look = { settings: defaultSettings(keys), reducedMotion: false, showPads: false };
   const shown = {
     setStep: (step: HudStep | null) => steps.push(step),
     setMarks: (some: readonly HudMark[] | null) => marks.push(some),
@@ -59,7 +67,12 @@ describe('what help says', () => {
   const on = (m: number, aids: typeof level.aids): void => {
     while (ride.state().distanceM < m && ride.state().phase !== 'finished') {
       ride.step([]);
-      help.frame(frameOf(world, ride.state()), aids, shown, 'metric');
+      help.frame(
+        frameOf(world, ride.state()),
+        aids,
+        { help: shown, want: (action) => wanted.push(action) },
+        look,
+      );
     }
   };
 
@@ -75,6 +88,10 @@ describe('what help says', () => {
     const last = steps.findLast((step) => step !== null);
     expect(last).toMatchObject({ direction: 'easier', now: true });
     expect(last?.action).toMatch(/^Easier/);
+    // The key of this device and, for thumbs, the pad; the pad only once it is due.
+    expect(last?.keys).toEqual(['0']);
+    expect(wanted[0]).toBeNull();
+    expect(wanted.at(-1)).toBe('rear-easier');
     // One chainring has no chain line to judge.
     expect(marks.at(-1)?.map(({ value }) => value === null)).toEqual([false, true]);
   });
@@ -85,5 +102,6 @@ describe('what help says', () => {
     on(world.course.lengthM, { ...level.aids, nextStep: false, liveMarks: false });
     expect(steps.length).toBeGreaterThan(10);
     expect([...steps, ...marks].filter((one) => one !== null)).toEqual([]);
+    expect(wanted.at(-1)).toBeNull();
   });
 });

@@ -3,13 +3,15 @@
  * ride has none. Joins the coach's hints and marks to words; draws nothing itself.
  */
 import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
-import type { Guide } from '../../core/coach/guide.ts';
+import type { Guide, HandMove, NextStep } from '../../core/coach/guide.ts';
 import type { Aids, Level } from '../../core/level/schema.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
-import type { HudHelp, HudStep } from '../../game/hud/help.ts';
+import type { HudStep } from '../../game/hud/help.ts';
+import type { RideLook, RideViews } from './views.ts';
+import { keyName } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
-import { AIDS, type Settings } from '../../core/settings/settings.ts';
+import { AIDS, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { hudWords } from './words.ts';
 
 /** Hints and marks are renewed this often (s of ride time). */
@@ -34,7 +36,7 @@ export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
 
 /** What is asked with every frame. */
 interface RideHelp {
-  frame(frame: RideFrame, aids: Aids, shown: HudHelp, units: Settings['units']): void;
+  frame(frame: RideFrame, aids: Aids, shown: Pick<RideViews, 'help' | 'want'>, look: RideLook): void;
 }
 
 /** Help for one ride; its hints are the guide's. */
@@ -42,25 +44,27 @@ export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
   return {
-    frame(frame, aids, shown, units) {
+    frame(frame, aids, { help, want }, look) {
       if (Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
       toldAtS = frame.timeS;
-      shown.setStep(aids.nextStep ? stepInWords(guide, frame, createFormat(units)) : null);
-      if (!aids.liveMarks) return shown.setMarks(null);
+      const step = aids.nextStep ? guide.hint(frame) : null;
+      help.setStep(step === null ? null : stepInWords(step, look));
+      want(step?.inM === 0 ? actionOf(step) : null);
+      if (!aids.liveMarks) return help.setMarks(null);
       count = countLive(ride.world, ride.trace, count);
       const marks = liveMarks(ride.world, count);
       const names = ['cadence', 'easing', 'chainLine'] as const;
       const wanted = names.filter((name) => name !== 'chainLine' || ride.world.machine.ringCount > 1);
-      shown.setMarks(wanted.map((name) => ({ name: hudWords.marks[name], value: marks[name] })));
+      help.setMarks(wanted.map((name) => ({ name: hudWords.marks[name], value: marks[name] })));
     },
   };
 }
 
-function stepInWords(guide: Guide, frame: RideFrame, format: Format): HudStep | null {
-  const step = guide.hint(frame);
-  if (step === null) return null;
+function stepInWords(step: NextStep, { settings, showPads }: RideLook): HudStep {
+  const format: Format = createFormat(settings.units);
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
+  const moves = step.second === null ? [step] : [step, step.second];
   return {
     action: hudWords.step(step, step.second),
     // Round numbers are all that can be read while riding.
@@ -69,5 +73,14 @@ function stepInWords(guide: Guide, frame: RideFrame, format: Format): HudStep | 
       : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
     direction: step.makes,
+    keys: showPads
+      ? []
+      : moves.flatMap((move) => settings.keys[actionOf(move)].slice(0, 1).map((code) => keyName(code))),
   };
+}
+
+/** What the hands do for a move. */
+function actionOf({ derailleur, direction }: HandMove): KeyAction {
+  if (derailleur === 'rear') return direction === 'easier' ? 'rear-easier' : 'rear-harder';
+  return direction === 'easier' ? 'front-smaller' : 'front-bigger';
 }

@@ -151,7 +151,7 @@ class Session implements RideSession {
       listeners: {
         frame: (frame) => {
           this.#views?.frame(frame);
-          if (this.#views !== null) help.frame(frame, aids(), this.#views.help, this.#look.settings.units);
+          if (this.#views !== null) help.frame(frame, aids(), this.#views, this.#look);
           options.journal?.note(this.#ride, this.#shifted);
           this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;

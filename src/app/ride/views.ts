@@ -11,7 +11,7 @@ import { createPads } from '../../input/pads.ts';
 import { createFormat } from '../../words/format.ts';
 import { outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
-import { isChild, type Settings } from '../../core/settings/settings.ts';
+import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { hudWords, padWords } from './words.ts';
 
 /** Elements of the ride page to fill. */
@@ -48,6 +48,8 @@ export interface RideViews {
   events(events: readonly RideEvent[]): void;
   say(cue: string | null, remark: string | null): void;
   readonly help: HudHelp;
+  /** Lights the pad that is asked for now; none with `null`. */
+  want(action: KeyAction | null): void;
   setPaused(paused: boolean): void;
   destroy(): void;
 }
@@ -111,6 +113,7 @@ export function buildViews(options: ViewOptions): RideViews {
       hud.setRemark(remark);
     },
     help: hud.help,
+    want: (action) => pads.want(action),
     setPaused: (paused) => picture.setPaused(paused),
     destroy() {
       picture.destroy();

@@ -122,9 +122,7 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
           {words.check.chance(chance)}
         </p>
       )}
-      {retest !== null && (
-        <p data-sides>{words.check.sides(retest.before, retest.after, RIDES_A_SIDE)}</p>
-      )}
+      {retest !== null && <p data-sides>{words.check.sides(retest.before, retest.after, RIDES_A_SIDE)}</p>}
       <CheckTable {...props} />
     </>
   );

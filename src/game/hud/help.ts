@@ -13,6 +13,8 @@ export interface HudStep {
   readonly when: string;
   readonly now: boolean;
   readonly direction: 'easier' | 'harder';
+  /** Names of the keys to press, in order; none where there are pads. */
+  readonly keys: readonly string[];
 }
 
 /** One mark so far. */
@@ -40,6 +42,7 @@ export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: s
   action.setAttribute('role', 'status');
   const when = put(card, 'span', 'hud-step-when');
   when.setAttribute('aria-hidden', 'true');
+  const keys = put(card, 'span', 'hud-step-keys');
   const dot = put(cadence, 'i', 'hud-beat');
   dot.dataset['aid'] = 'clickTrack';
   dot.setAttribute('aria-hidden', 'true');
@@ -52,6 +55,11 @@ export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: s
       card.dataset['now'] = String(step.now);
       if (action.textContent !== step.action) action.textContent = step.action;
       if (when.textContent !== step.when) when.textContent = step.when;
+      const names = step.keys.join(' ');
+      if (keys.dataset['keys'] === names) return;
+      keys.dataset['keys'] = names;
+      keys.replaceChildren();
+      for (const name of step.keys) put(keys, 'kbd', '', name);
     },
     setMarks: marks,
     beat() {
