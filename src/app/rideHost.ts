@@ -25,7 +25,7 @@ import type { RideLook } from './ride/views.ts';
 const TRIED_AGAIN_TICKS = 1200;
 
 /** What the host is joined to. */
-export interface RideHostOptions {
+interface RideHostOptions {
   readonly store: Store;
   readonly root: HTMLElement;
   readonly judging: Judging;

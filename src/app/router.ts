@@ -10,7 +10,7 @@ export function reachableHash(): string {
 }
 
 /** Shows where a state belongs. */
-export interface Router {
+interface Router {
   /** Writes the address; a new page begins at its top, with its heading in focus and in the title. */
   follow(state: State): void;
 }

@@ -9,7 +9,7 @@ import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { serviceWords } from '../words/kept.ts';
 
 /** Those who have to know what came. */
-export interface Taker {
+interface Taker {
   readonly keeping: Keeping;
   readonly clinic: Clinic;
   readonly unfinished: UnfinishedRides;

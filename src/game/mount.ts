@@ -13,7 +13,7 @@ export type { Look, Scenery } from './engine/types.ts';
 export { VERTICAL_EXAGGERATION } from './engine/types.ts';
 
 /** What a ride picture needs. */
-export interface RideMountOptions {
+interface RideMountOptions {
   readonly parent: HTMLElement;
   readonly world: RideWorld;
   readonly scenery: Scenery;
@@ -25,7 +25,7 @@ export interface RideMountOptions {
 }
 
 /** A running ride picture. */
-export interface RideMount {
+interface RideMount {
   /** Show what happened since the last call. */
   applyEvents(events: readonly RideEvent[]): void;
   /** A paused picture stands still and asks for no frames. */

@@ -14,7 +14,7 @@ import { Poser } from './views/pose.ts';
 import { RiderView } from './views/rider.ts';
 
 /** What is to be seen. */
-export interface PortraitOptions {
+interface PortraitOptions {
   readonly bike: Bike;
   readonly kit: OutfitLook;
   readonly theme: Look['theme'];

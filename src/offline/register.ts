@@ -4,7 +4,7 @@
  */
 
 /** What `main` hands over. */
-export interface OfflineOptions {
+interface OfflineOptions {
   /** Address of the worker, trusted by the page. */
   readonly worker: string;
   /** A newer version is complete on this device and waits. */

@@ -7,7 +7,7 @@ import { READERS } from './shapes.ts';
 import type { StoredPiece, StoredResult } from './types.ts';
 
 /** What is to be done. */
-export type MergeDecision =
+type MergeDecision =
   /** `aside`: what is there cannot be read; it is put aside and not thrown away. */
   | { readonly kind: 'put'; readonly value: unknown; readonly aside: boolean }
   | { readonly kind: 'already' }

@@ -9,7 +9,7 @@ import { Fault, faultWhileOpening, inTime } from './faults.ts';
 
 export const DATABASE_NAME = 'before-the-hill';
 /** Rises only when a store is added; shapes of records climb their own ladders. */
-export const DATABASE_VERSION = 1;
+const DATABASE_VERSION = 1;
 
 /** What opening needs, and whom it tells. */
 export interface OpenerOptions {
@@ -23,7 +23,7 @@ export interface OpenerOptions {
 }
 
 /** Holds at most one open database. */
-export interface Opener {
+interface Opener {
   /** The open database. @throws Fault */
   database(): Promise<IDBPDatabase>;
   /** Lets go of a connection that does not work; the next use opens another. */

@@ -174,7 +174,7 @@ export interface CarriedSessions {
 }
 
 /** A tab that may lose the sessions to another. */
-export interface SessionOwner {
+interface SessionOwner {
   /** Of this tab alone. */
   readonly token: string;
   readonly isOwned: () => boolean;

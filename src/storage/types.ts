@@ -15,7 +15,7 @@ export const RIDE_SCHEMA = 2;
  * How a ride stands with its marks: it has them, they are still to be worked out, or it broke off before the finish
  * and never gets any.
  */
-export type RideStanding = 'marked' | 'to-mark' | 'unfinished';
+type RideStanding = 'marked' | 'to-mark' | 'unfinished';
 
 /** What a ride came to, without the ride itself. */
 export interface StoredResult {

@@ -2,8 +2,7 @@
  * What a person pushes, types into and chooses from. Controls hold no state: what is in them comes from the page, and
  * every attribute of the element itself can be given (`data-…`, `aria-…`, `disabled`).
  */
-import type { ComponentChildren, JSX } from 'preact';
-import { useId } from 'preact/hooks';
+import type { JSX } from 'preact';
 
 type ButtonAttributes = Omit<JSX.IntrinsicElements['button'], 'class' | 'type'>;
 
@@ -21,107 +20,26 @@ export function Button(
   return <button type={submit ? 'submit' : 'button'} class={looks} {...rest} />;
 }
 
-/** Asks for a file; the same one can be chosen again. */
-export function FileButton(props: {
-  readonly label: string;
-  readonly accept: string;
-  readonly onFile: (file: File) => void;
-}): JSX.Element {
-  const { label, onFile, ...rest } = props;
-  return (
-    <label class="button file-button">
-      {label}
-      <input
-        type="file"
-        {...rest}
-        onChange={({ currentTarget }) => {
-          const file = currentTarget.files?.[0];
-          if (file !== undefined) onFile(file);
-          currentTarget.value = '';
-        }}
-      />
-    </label>
-  );
-}
-
-/** One of many in a list that folds out: pairs of value and name, in groups with a title where they have one. */
+/** One of many in a list that folds out: pairs of value and name. */
 export function Select<Value extends string>(props: {
   readonly label: string;
+  readonly name?: string;
   readonly value: Value;
   readonly options: readonly (readonly [Value, string])[];
-  readonly groups?: readonly (readonly [string, readonly (readonly [Value, string])[]])[];
-  readonly class?: string;
   readonly onChoose: (value: Value) => void;
 }): JSX.Element {
-  const { label, value, options, groups = [], onChoose } = props;
-  const list = (pairs: readonly (readonly [Value, string])[]): JSX.Element[] =>
-    pairs.map(([one, name]) => (
-      <option key={one} value={one} selected={one === value}>
-        {name}
-      </option>
-    ));
+  const { label, name, value, options, onChoose } = props;
   return (
-    <label class={`field ${props.class ?? ''}`}>
+    <label class="field">
       <span>{label}</span>
-      <select value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
-        {list(options)}
-        {groups.map(([title, pairs]) => (
-          <optgroup key={title} label={title}>
-            {list(pairs)}
-          </optgroup>
+      <select name={name} value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
+        {options.map(([one, text]) => (
+          <option key={one} value={one} selected={one === value}>
+            {text}
+          </option>
         ))}
       </select>
     </label>
-  );
-}
-
-/** A line to type into, with its name, a hint, and the sentence that says what is wrong in it. */
-export function Field(props: {
-  readonly label: string;
-  readonly value: string;
-  readonly onType: (value: string) => void;
-  readonly name?: string;
-  readonly inputMode?: 'text' | 'numeric' | 'decimal';
-  readonly maxLength?: number;
-  readonly hint?: string;
-  readonly problem?: string | undefined;
-  /** What stands beside the line, a button mostly. */
-  readonly children?: ComponentChildren;
-}): JSX.Element {
-  const { label, hint, problem, onType, children, ...rest } = props;
-  const id = useId();
-  const input = (
-    <input
-      id={id}
-      type="text"
-      autocomplete="off"
-      spellcheck={false}
-      aria-invalid={problem !== undefined}
-      aria-describedby={`${id}-hint ${id}-problem`}
-      onInput={(event) => onType(event.currentTarget.value)}
-      {...rest}
-    />
-  );
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      {children === undefined ? (
-        input
-      ) : (
-        <div class="field-row">
-          {input}
-          {children}
-        </div>
-      )}
-      {hint !== undefined && (
-        <span id={`${id}-hint`} class="hint">
-          {hint}
-        </span>
-      )}
-      <span id={`${id}-problem`} class="field-problem">
-        {problem}
-      </span>
-    </div>
   );
 }
 

@@ -27,10 +27,10 @@ export class PlannerCancelled extends Error {
 }
 
 /** Told the share of the planning that is done, 0 to 1. */
-export type OnShare = (share: number) => void;
+type OnShare = (share: number) => void;
 
 /** Told what a gear check has found so far. */
-export interface GearTell {
+interface GearTell {
   /** The own bike; if it comes again, everything before it is to be forgotten. */
   readonly onOwn: (outcome: GearOutcome) => void;
   readonly onCandidate: (candidate: GearCandidate) => void;
@@ -60,10 +60,10 @@ interface Waiting {
 }
 
 /** Starts a worker, or answers null where that cannot be done. */
-export type StartWorker = () => Worker | null;
+type StartWorker = () => Worker | null;
 
 /** How a planner treats a worker that breaks down. */
-export interface PlannerOptions {
+interface PlannerOptions {
   /** Hears of a worker that broke down or fell silent; somebody else does its work by then. */
   readonly onBroken?: (error: unknown) => void;
   /** A worker that is asked and gives no sign for so long (s, while the page is awake) counts as hanging. */

@@ -7,7 +7,7 @@ import { courseOfLevel } from '../core/level/build.ts';
 import { type Answer, type GearJob, keyOfGearJob } from './messages.ts';
 
 /** Takes gear jobs. */
-export interface GearDesk {
+interface GearDesk {
   /** Begins; answers are `gear-own`, then `gear-candidate`s, then `gears` (or `cancelled`, or `failed`). */
   ask(id: number, job: GearJob): Promise<void>;
   /** Stops every job of this key before its next candidate. */

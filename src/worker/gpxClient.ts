@@ -15,14 +15,14 @@ import type { ParseResult } from '../core/level/parse.ts';
 import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
 
 /** A file that is being read. */
-export interface GpxReading {
+interface GpxReading {
   /** Never rejects; a cancelled reading answers `cancelled` at once. */
   readonly outcome: Promise<GpxOutcome>;
   cancel(): void;
 }
 
 /** Reads files one at a time; questions are about the one read last. */
-export interface GpxImporter {
+interface GpxImporter {
   /** Fetches the worker, so that nothing is fetched while a file is read. */
   prepare(): void;
   read(file: Blob, onShare: (share: number) => void): GpxReading;

@@ -10,7 +10,7 @@ export class Cancelled extends Error {
 }
 
 /** What a method is handed besides its question. */
-export interface Call<Part> {
+interface Call<Part> {
   /** Sends something that is known before the answer. Asked again, a method must send the same in the same order. */
   tell(part: Part): void;
   /** Gives a sign of life and lets messages through; rejects with `Cancelled` once nobody waits any more. */
@@ -40,7 +40,7 @@ export type Told =
   | { readonly kind: 'failed'; readonly id: number; readonly reason: string };
 
 /** Ends in a task of its own, so that messages that wait get through; a microtask would not do. */
-export const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 /** Takes what is asked and calls the methods of a service; `post` sends what they tell. */
 export function answering<Service extends Methods<Service>>(
@@ -92,7 +92,7 @@ export function serve<Service extends Methods<Service>>(service: Service): void 
 }
 
 /** Who can do the work. */
-export interface WorkerOptions<Service> {
+interface WorkerOptions<Service> {
   /** Starts the worker, or answers null where there is none. */
   readonly start: () => Worker | null;
   /** The same service for this thread; fetched only where it is needed. */
@@ -112,7 +112,7 @@ interface AskOptions<Part> {
 }
 
 /** The page's side of a service. */
-export interface WorkerClient<Service> {
+interface WorkerClient<Service> {
   /** Rejects with `Cancelled` once `signal` says so, and with another error where nobody could do it. */
   ask<Name extends keyof Service & string>(
     name: Name,

@@ -12,7 +12,7 @@ import type { Level } from '../core/level/schema.ts';
 import type { Method } from './rpc.ts';
 
 /** Rides of one session. */
-export interface RidesOfPlan {
+interface RidesOfPlan {
   readonly plan: ClinicPlan;
   /** Levels that come with the game. */
   readonly levels: readonly Level[];

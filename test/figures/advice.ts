@@ -1,7 +1,7 @@
 /**
  * Which headline riders with exactly one fault get: the confusion table, over all levels and four bikes. By hand:
- * `npx tsx test/figures/advice.ts [LEVELS] [FILE]`. LEVELS is a part of level names, or `all`; FILE keeps the best
- * rides between two runs, because looking for them takes most of the time. A line for each wrong headline with `-v`.
+ * `npx tsx test/figures/advice.ts [LEVELS]`. LEVELS is a part of level names, or
+ * `all`. A line for each wrong headline with `-v`.
  */
 import type { RideReport } from '../../src/core/coach/types.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';

@@ -1,7 +1,7 @@
 /**
  * How riders fare who do all that the hints say, on every level that gives hints, with four bikes: marks, shifts
  * beside the best ride's, remarks about crossed and stuck chains, and hints that turn round. By hand:
- * `npx tsx test/figures/hints.ts [LEVELS] [FILE]`, as `advice.ts` has them.
+ * `npx tsx test/figures/hints.ts [LEVELS]`, as `advice.ts` has them.
  */
 import { countManoeuvres, shiftsOf } from '../../src/core/coach/shifts.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';

@@ -42,7 +42,7 @@ interface ScanOptions {
 }
 
 /** Starts it; the answer stops it. */
-export function startScanning({ everyS, active }: ScanOptions): () => void {
+function startScanning({ everyS, active }: ScanOptions): () => void {
   const timer = window.setInterval(() => {
     if (!active() || document.hidden) return;
     const next = nextChoice(choicesOf(document), document.activeElement);

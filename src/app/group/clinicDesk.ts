@@ -22,10 +22,10 @@ import type { GroupVerifier } from '../../worker/verifierClient.ts';
 export type MarkRide = (keep: (judged: Judged) => Promise<Kept>, kept: boolean) => Promise<void>;
 
 /** The rides of a session on all devices. */
-export type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdraw' | 'drop' | 'reload'>;
+type CarriedRides = Pick<HandoverDesk, 'collected' | 'handOver' | 'withdraw' | 'drop' | 'reload'>;
 
 /** What the desk is given. */
-export interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSeed' | 'now'> {
+interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSeed' | 'now'> {
   readonly shelf: OwnedSessions;
   readonly verifier: Pick<GroupVerifier, 'picture'>;
   readonly ownLevels: readonly Level[];

@@ -13,7 +13,7 @@ import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Collected } from '../../features/handover/collected.ts';
 
 /** What the desk is given. */
-export interface HandoverOptions {
+interface HandoverOptions {
   readonly sessions: CarriedSessions;
   readonly verifier: Pick<GroupVerifier, 'verify'>;
   /** Milliseconds since 1970. */

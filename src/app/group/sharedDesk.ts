@@ -28,7 +28,7 @@ import {
 import type { Storage } from '../../storage/index.ts';
 
 /** What the desk is given. */
-export interface SharedOptions {
+interface SharedOptions {
   readonly storage: Storage;
   readonly agreement: AgreementStore;
   readonly fetch: Fetch;

@@ -9,7 +9,7 @@ import type { Format } from '../../words/format.ts';
 import { earWords, hudWords } from './words.ts';
 
 /** What riding by ear needs. */
-export interface GuidanceOptions {
+interface GuidanceOptions {
   readonly world: RideWorld;
   /** What the guide says now, where hints may be given; else null. */
   readonly hint: (frame: RideFrame) => NextStep | null;

@@ -90,7 +90,7 @@ export function leftAlone(trace: RideTrace, reference: RideTrace): boolean {
 }
 
 /** Sprockets and rings moved through, one by one: clicking three times is as good as one sweep of three. */
-export function countSteps(trace: RideTrace): number {
+function countSteps(trace: RideTrace): number {
   return doneShifts(trace).length;
 }
 

@@ -38,7 +38,7 @@ export function scriptStart(): ScriptPlace {
 }
 
 /** Told when a manoeuvre begins: the state it begins from and how far the chain moves. */
-export type OnManoeuvre = (state: RideState, rearSteps: number, ringSteps: number) => void;
+type OnManoeuvre = (state: RideState, rearSteps: number, ringSteps: number) => void;
 
 /** A controller that rides a script, from a place in it. The place is changed as the ride goes on. */
 export function scriptDriver(

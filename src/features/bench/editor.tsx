@@ -37,7 +37,7 @@ const LINT_REST_MS = 250;
 /** A test ride of a place begins so far before it (m). */
 const RUN_UP_M = 60;
 
-export interface EditorProps {
+interface EditorProps {
   readonly draft: Draft;
   readonly state: State;
   readonly services: BenchServices;

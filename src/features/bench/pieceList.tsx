@@ -17,7 +17,7 @@ import { cueWords } from '../../words/cues.ts';
 /** Where things come to lie while nothing is selected (m). */
 const USUAL_PLACE_M = 60;
 
-export interface PieceListProps {
+interface PieceListProps {
   readonly level: Level;
   readonly selection: Selection | null;
   readonly onSelect: (selection: Selection | null) => void;

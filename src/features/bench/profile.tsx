@@ -30,7 +30,7 @@ const WIDE_ENOUGH = 46;
 /** Least road of a test ride (m). */
 const LEAST_TRY_M = 100;
 
-export interface ProfileProps {
+interface ProfileProps {
   readonly level: Level;
   readonly course: Course;
   readonly selection: Selection | null;

@@ -17,7 +17,7 @@ import type { BikeServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import { outfitWords as text } from './outfitWords.ts';
 
-export interface OutfitChoiceProps {
+interface OutfitChoiceProps {
   readonly settings: Settings;
   readonly onChange: (kit: Outfit) => void;
   readonly paint: BikeServices['paintRider'];

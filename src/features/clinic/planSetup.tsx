@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/group/plan.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
-import { Choice } from '../../ui/controls.tsx';
+import { Choice, Select } from '../../ui/controls.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
 import { commonWords } from '../../words/common.ts';
@@ -77,7 +77,7 @@ function Who({ plan, change, words }: SetupProps): JSX.Element {
         name="bike"
         value={plan.bike}
         options={[['own', form.ownBike], ...BIKES.map(({ id }) => [id, names[id] ?? id] as const)]}
-        onChange={(bike) => change({ bike })}
+        onChoose={(bike) => change({ bike })}
       />
       <Select
         label={form.rider}
@@ -88,33 +88,8 @@ function Who({ plan, change, words }: SetupProps): JSX.Element {
           ['by-feel', form.byFeel],
           ...RIDERS.map(({ id }) => [id, riderNames[id] ?? id] as const),
         ]}
-        onChange={(riderId) => change({ riderId })}
+        onChoose={(riderId) => change({ riderId })}
       />
     </>
-  );
-}
-
-function Select(props: {
-  readonly label: string;
-  readonly name: string;
-  readonly value: string;
-  readonly options: readonly (readonly [string, string])[];
-  readonly onChange: (value: string) => void;
-}): JSX.Element {
-  return (
-    <label class="field">
-      <span>{props.label}</span>
-      <select
-        name={props.name}
-        value={props.value}
-        onChange={(event) => props.onChange(event.currentTarget.value)}
-      >
-        {props.options.map(([value, label]) => (
-          <option key={value} value={value} selected={value === props.value}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

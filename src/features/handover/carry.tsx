@@ -9,7 +9,7 @@ import type { Message } from './message.ts';
 const LONG_LINK = 2_000;
 
 /** What is carried and what can be done with it. */
-export interface CarryProps {
+interface CarryProps {
   readonly message: Message;
   /** What it is, in words. */
   readonly name: string;

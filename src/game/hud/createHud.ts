@@ -19,7 +19,7 @@ import type { HudAids, HudOptions, HudWords } from './words.ts';
 export type { HudAids, HudOptions, HudWords } from './words.ts';
 
 /** The running instruments. */
-export interface Hud {
+interface Hud {
   /** With `unhurried` the machine is drawn less often. */
   update(frame: RideFrame, unhurried: boolean): void;
   /** The chain shudders for a moment after a shift under load. */
