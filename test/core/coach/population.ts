@@ -1,6 +1,6 @@
 /**
- * Two hundred virtual riders of random skill on a level: does the total rank them by skill, and does anybody
- * beat the reference? One pair of bike and rider a level, in turn.
+ * Virtual riders of random skill on a level: does the total rank them by skill, and does anybody beat the best ride?
+ * One pair of bike and rider a level, in turn. Two hundred for the figures of MARKS.md, eighty of them for the tests.
  */
 import { describe, expect, test } from 'vitest';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -12,6 +12,7 @@ export const POPULATION = 200;
 const random = seededRandom(2_026);
 /** Skills from 0 to 1. */
 export const SKILLS: readonly number[] = Array.from({ length: POPULATION }, () => random());
+const TESTED = SKILLS.slice(0, 80);
 
 /**
  * Where a strong rider on twelve sprockets hardly has to shift, skill shows less (Spearman 0.80 to 0.85 there),
@@ -31,21 +32,21 @@ export function pairOf(level: Level, index: number): (typeof PAIRS)[number] {
   return KEPT_TO[level.id] ?? PAIRS[index % PAIRS.length]!;
 }
 
-/** Totals of the whole population on a level. */
-export function totalsOn(level: Level, pair: (typeof PAIRS)[number]): number[] {
+/** Totals of riders of these skills on a level. */
+export function totalsOn(level: Level, pair: (typeof PAIRS)[number], skills = SKILLS): number[] {
   const ground = groundOf(level, pair.bikeId, pair.riderId);
-  return SKILLS.map((skill, i) => ground.ride(habitsForSkill(skill), i + 1).total);
+  return skills.map((skill, i) => ground.ride(habitsForSkill(skill), i + 1).total);
 }
 
 /** The tests for some levels. */
 export function testPopulation(levels: readonly Level[]): void {
-  const totals = levels.map((level, i) => totalsOn(level, pairOf(level, i)));
+  const totals = levels.map((level, i) => totalsOn(level, pairOf(level, i), TESTED));
 
   describe.each(levels.map((level, i) => [level.id, pairOf(level, i), totals[i]!] as const))(
-    '200 riders of random skill on %s',
+    'riders of random skill on %s',
     (id, pair, list) => {
       test('the total ranks them by skill: Spearman at least 0.85', () => {
-        expect(spearman(SKILLS, list)).toBeGreaterThanOrEqual(0.85);
+        expect(spearman(TESTED, list)).toBeGreaterThanOrEqual(0.85);
       });
 
       test('nobody beats the reference by more than 2 points', () => {
@@ -59,7 +60,7 @@ export function testPopulation(levels: readonly Level[]): void {
   test('over the mean of five levels Spearman is at least 0.93', () => {
     const five = totals.slice(0, 5);
     expect(five).toHaveLength(5);
-    const means = SKILLS.map((_, i) => five.reduce((sum, list) => sum + list[i]!, 0) / 5);
-    expect(spearman(SKILLS, means)).toBeGreaterThanOrEqual(0.93);
+    const means = TESTED.map((_, i) => five.reduce((sum, list) => sum + list[i]!, 0) / 5);
+    expect(spearman(TESTED, means)).toBeGreaterThanOrEqual(0.93);
   });
 }
