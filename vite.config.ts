@@ -57,6 +57,8 @@ export default defineConfig({
     allowOnly: false,
     passWithNoTests: false,
     // Not a measure of speed: only a test that hangs should fail, also on a machine that does other things.
+    // As many as there are processors on the smallest machine; left alone, vitest keeps one of two idle.
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
@@ -88,7 +90,6 @@ export default defineConfig({
           include: [`test/browser/${testFiles}`],
           globalSetup: ['test/browser/prepare.ts'],
           // Most of a test is waiting for a ride, so two fit on a small machine; more make each other late.
-          maxWorkers: 2,
           testTimeout: 300_000,
           hookTimeout: 300_000,
           benchmark: { include: [] },
