@@ -56,9 +56,9 @@ export default defineConfig({
   test: {
     allowOnly: false,
     passWithNoTests: false,
-    // Not a measure of speed: only a test that hangs should fail, also on a machine that does other things.
     // As many as there are processors on the smallest machine; left alone, vitest keeps one of two idle.
     maxWorkers: 2,
+    // Not a measure of speed: only a test that hangs should fail, also on a machine that does other things.
     testTimeout: 60_000,
     hookTimeout: 60_000,
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
