@@ -45,8 +45,8 @@ export function testPopulation(levels: readonly Level[]): void {
   describe.each(levels.map((level, i) => [level.id, pairOf(level, i), totals[i]!] as const))(
     'riders of random skill on %s',
     (id, pair, list) => {
-      test('the total ranks them by skill: Spearman at least 0.85', () => {
-        expect(spearman(TESTED, list)).toBeGreaterThanOrEqual(0.85);
+      test('the total ranks them by skill: Spearman at least 0.8', () => {
+        expect(spearman(TESTED, list)).toBeGreaterThanOrEqual(0.8);
       });
 
       test('nobody beats the reference by more than 2 points', () => {
