@@ -69,7 +69,7 @@ export const sharedWords = {
       ? 'Nothing has gone there yet.'
       : `${rides(n)} went there, last on ${sharedWords.moment(atMs)}.`,
   line: (host: string): string =>
-    `Rides of this session go to ${host}, with nicknames, marks and the number of this tablet.`,
+    `Rides of this group go to ${host}, with nicknames, marks and the number of this tablet.`,
   look: 'Look at it',
   stop: 'Stop sending',
   stopHint:
