@@ -8,7 +8,6 @@ import { Button } from '../ui/controls.tsx';
 import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
-import type { Send } from '../state/store.ts';
 import { commonWords } from '../words/common.ts';
 
 /** A page that is still to be fetched. */
@@ -22,15 +21,12 @@ interface LazyPage {
 export function lazyPage(title: string, fetchPage: () => Promise<Page<Services>>): LazyPage {
   let fetched: Page<Services> | null = null;
   const get = async (): Promise<void> => {
-    fetched = await fetchPage();
+    fetched ??= await fetchPage();
   };
   return {
-    page: (state, send, services) =>
-      fetched === null ? (
-        <Coming key={title} title={title} get={get} send={send} />
-      ) : (
-        fetched(state, send, services)
-      ),
+    page: (...shown) => (
+      <Coming key={title} title={title} get={get} draw={() => fetched?.(...shown) ?? null} />
+    ),
     // A page that did not come now is asked for again when it is opened.
     preload: () => get().catch(() => undefined),
   };
@@ -39,25 +35,30 @@ export function lazyPage(title: string, fetchPage: () => Promise<Page<Services>>
 function Coming(props: {
   readonly title: string;
   readonly get: () => Promise<void>;
-  readonly send: Send;
+  /** The page, or null while it is on its way. */
+  readonly draw: () => JSX.Element | null;
 }): JSX.Element {
-  const { title, get, send } = props;
-  const [failed, setFailed] = useState(false);
-  const fetchAndShow = (): void => {
-    setFailed(false);
+  const { title, get, draw } = props;
+  const [state, setState] = useState<'coming' | 'here' | 'failed'>('coming');
+  const fetchPage = (): void => {
+    setState('coming');
     get().then(
-      // Any action makes the pages be drawn again; this one changes nothing else.
-      () => send({ kind: 'set', settings: {} }),
-      () => setFailed(true),
+      () => setState('here'),
+      () => setState('failed'),
     );
   };
-  useEffect(fetchAndShow, [title]);
+  const page = draw();
+  useEffect(() => {
+    if (page === null) fetchPage();
+  }, [title]);
+  if (page !== null) return page;
+  const failed = state === 'failed';
   return (
     <Sheet title={title}>
       <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
         <output>{failed ? commonWords.coming.failed : commonWords.coming.loading}</output>
         {failed && (
-          <Button strong onClick={fetchAndShow}>
+          <Button strong onClick={fetchPage}>
             {commonWords.coming.tryAgain}
           </Button>
         )}

@@ -118,8 +118,7 @@ async function listen(page: Page): Promise<() => Promise<string>> {
   };
 }
 
-// Hands that react in real time: a machine that stands still for a second rides late, so a second try is allowed.
-describe('the announced pitch is passed', { retry: 1 }, () => {
+describe('the announced pitch is passed', () => {
   it('with two buttons, the game easing by itself', async () => {
     const { page, problems, close } = await begin((opened) => tick(opened, /Two buttons are enough/));
     await obey(page, seenHint(page), { easier: 'ArrowDown', harder: 'ArrowUp', ease: null });

@@ -101,6 +101,33 @@ export function countSuite(name, exitCode, reportText, reason) {
 }
 
 /**
+ * The files of a report in which something failed.
+ * @param {string | null} reportText
+ * @returns {string[]}
+ */
+export function failedFiles(reportText) {
+  return filesOf(reportText)
+    .filter(({ status }) => status === 'failed')
+    .map(({ name }) => name);
+}
+
+/**
+ * A report in which some files were run once more: of those the second report is believed, also where it lacks one.
+ * @param {string} firstText
+ * @param {string | null} secondText
+ * @param {readonly string[]} files those that were run once more
+ * @returns {string}
+ */
+export function withSecondTry(firstText, secondText, files) {
+  const second = new Map(filesOf(secondText).map((file) => [file.name, file]));
+  const broken = { status: 'failed', message: 'the second try left no report', assertionResults: [] };
+  const testResults = filesOf(firstText).map((file) =>
+    files.includes(file.name) ? (second.get(file.name) ?? { ...broken, name: file.name }) : file,
+  );
+  return JSON.stringify({ testResults });
+}
+
+/**
  * The line that ends a run.
  * @param {Count} total
  * @returns {string}

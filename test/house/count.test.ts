@@ -3,7 +3,7 @@
  * above all that silence and crashes are counted as failures.
  */
 import { describe, expect, it } from 'vitest';
-import { add, countSuite, countTool, lastLine } from './count.mjs';
+import { add, countSuite, countTool, failedFiles, lastLine, withSecondTry } from './count.mjs';
 
 function report(...files: readonly { status: string; tests: readonly string[] }[]): string {
   return JSON.stringify({
@@ -59,6 +59,37 @@ describe('a suite', () => {
 
   it('has failed if it ended badly although every test passed', () => {
     expect(countSuite('unit', 1, report({ status: 'passed', tests: ['passed'] })).failed).toBe(1);
+  });
+});
+
+describe('a second try', () => {
+  const first = report(
+    { status: 'failed', tests: ['passed', 'failed'] },
+    { status: 'passed', tests: ['passed'] },
+  );
+  const again = (status: 'passed' | 'failed'): string => report({ status, tests: ['passed', status] });
+
+  it('is given to the files in which something failed', () => {
+    expect(failedFiles(first)).toEqual(['file-0']);
+    expect(failedFiles(null)).toEqual([]);
+  });
+
+  it('takes the place of the first, whether it passed or not', () => {
+    expect(countSuite('browser', 0, withSecondTry(first, again('passed'), ['file-0']))).toMatchObject({
+      passed: 3,
+      failed: 0,
+    });
+    expect(countSuite('browser', 1, withSecondTry(first, again('failed'), ['file-0']))).toMatchObject({
+      passed: 2,
+      failed: 1,
+    });
+  });
+
+  it('that leaves no report has failed', () => {
+    expect(countSuite('browser', 1, withSecondTry(first, null, ['file-0']))).toMatchObject({
+      passed: 1,
+      failed: 1,
+    });
   });
 });
 

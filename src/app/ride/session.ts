@@ -130,7 +130,7 @@ class Session implements RideSession {
     this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
     if (goesOn !== null) rideAgain(this.#ride, goesOn);
     const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
-    const speed = window.__rideTestSpeed ?? 1;
+    const speed = (): number => window.__rideTestSpeed ?? 1;
     this.#hub = createInputHub(holdMode, (command) => {
       if (command.kind === 'pause') this.#togglePause();
       else if (watching === null) this.#loop.command(command);
@@ -144,8 +144,8 @@ class Session implements RideSession {
       level: options.level,
       aids,
       guided: () => this.#guide.knows(),
-      pace: () => this.#look.settings.paceRatio * speed,
-      countPace: speed,
+      pace: () => this.#look.settings.paceRatio * speed(),
+      countPace: speed(),
       brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
       script,
       listeners: {
