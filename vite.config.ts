@@ -89,7 +89,10 @@ export default defineConfig({
           environment: 'node',
           include: [`test/browser/${testFiles}`],
           globalSetup: ['test/browser/prepare.ts'],
-          // Most of a test is waiting for a ride, so two fit on a small machine; more make each other late.
+          // Most of a test is waiting for a ride, so three fit on two processors.
+          maxWorkers: 3,
+          // What is waited for comes when the machine gets round to it.
+          expect: { poll: { timeout: 30_000, interval: 50 } },
           testTimeout: 300_000,
           hookTimeout: 300_000,
           benchmark: { include: [] },

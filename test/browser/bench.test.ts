@@ -40,7 +40,7 @@ describe('a new helper with a recorded ride', () => {
 
   beforeAll(async () => {
     // Requests are counted here, and the worker that keeps the site for later makes many of its own.
-    first = await site.openPage({ width: 1280, height: 720, context: { serviceWorkers: 'block' } });
+    first = await site.openPage({ width: 1280, height: 720 });
     page = first.page;
     await hurry(page);
   }, 60_000);

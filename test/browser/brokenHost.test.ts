@@ -21,7 +21,7 @@ import type { BentAnswer } from './server.ts';
 import { builtSiteFolder, openSite, type OpenPage, type Site } from './site.ts';
 import { arrivalWords } from '../../src/words/arrival.ts';
 
-const LAPTOP = { width: 1280, height: 720 };
+const LAPTOP = { width: 1280, height: 720, offline: true };
 const START = 'body[data-view="start"]';
 
 let folder: string;

@@ -32,7 +32,6 @@ async function open(before?: () => void): Promise<OpenPage> {
     width: 640,
     height: 360,
     address: 'about:blank',
-    context: { serviceWorkers: 'block' },
   });
   if (before !== undefined) await opened.page.addInitScript(before);
   await opened.page.goto(site.url);

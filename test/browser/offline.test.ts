@@ -12,7 +12,7 @@ import { siteHeaders } from '../../.ci/policy.mjs';
 import { builtSiteFolder, type OpenPage, openSite, type Site } from './site.ts';
 
 const patient = { timeout: 60_000, interval: 50 };
-const LAPTOP = { width: 1280, height: 720 };
+const LAPTOP = { width: 1280, height: 720, offline: true };
 const SPEED = 24;
 
 /** Copies of the built site: one that gets newer, one that somebody tampered with. */
@@ -100,7 +100,7 @@ function publishNewer(number: number): void {
 
 describe('a newer version', () => {
   it('waits for the end of a ride, loses nothing, is offered, and comes when asked for', async () => {
-    const open = await site.openPage({ width: 480, height: 320 });
+    const open = await site.openPage({ width: 480, height: 320, offline: true });
     const { page } = open;
     await installed(page);
     await beginRide(page);

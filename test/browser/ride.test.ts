@@ -59,7 +59,7 @@ async function watchToTheEnd(page: Page): Promise<Record<string, Set<string>>> {
 describe('the start page', () => {
   it('lives without the engine, which comes with the first ride', async () => {
     // Without the copy for journeys without a network, which fetches everything in the background.
-    const open = await site.openPage({ width: 1280, height: 720, context: { serviceWorkers: 'block' } });
+    const open = await site.openPage({ width: 1280, height: 720 });
     const { page } = open;
     await page.getByRole('button', { name: /Ride/ }).waitFor();
     await page.waitForLoadState('networkidle');

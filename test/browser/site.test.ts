@@ -32,7 +32,6 @@ describe('the built site', () => {
     // Without the copy for journeys without a network: it fetches everything once the page is there.
     const { page, problems, addresses, close } = await site.openPage({
       ...screen,
-      context: { serviceWorkers: 'block' },
     });
     await page.waitForSelector('body[data-view="start"]');
     await page.waitForLoadState('networkidle');

@@ -33,6 +33,11 @@ export interface Screen {
   readonly height: number;
   /** A finger instead of a mouse. */
   readonly touch?: boolean;
+  /**
+   * Whether the worker for journeys without a network is there. It fetches the whole site in the background of every
+   * visit, which only those wait for who test it.
+   */
+  readonly offline?: boolean;
   /** Where to go, relative to the site: `''`, `'?seed=3'`, `'#about'`. */
   readonly address?: string;
   /** Anything else playwright can pretend, such as `reducedMotion` or `colorScheme`. */
@@ -84,11 +89,43 @@ function watch(context: BrowserContext, siteUrl: string, problems: string[], add
   });
 }
 
+/**
+ * Twenty pictures a second, as on a slow tablet: painting without a graphics processor would take all of a small
+ * machine, and tests beside each other would ride late.
+ */
+function paintSeldom(): void {
+  const PAUSE_MS = 40;
+  const ask = window.requestAnimationFrame.bind(window);
+  const waiting = new Map<number, FrameRequestCallback>();
+  let newest = 0;
+  const draw = (timeMs: number): void => {
+    const now = [...waiting.values()];
+    waiting.clear();
+    for (const one of now) {
+      try {
+        one(timeMs);
+      } catch (error) {
+        window.reportError(error);
+      }
+    }
+  };
+  window.requestAnimationFrame = (one) => {
+    if (waiting.size === 0) setTimeout(() => ask(draw), PAUSE_MS);
+    newest += 1;
+    waiting.set(newest, one);
+    return newest;
+  };
+  window.cancelAnimationFrame = (id) => {
+    waiting.delete(id);
+  };
+}
+
 async function openPage(browser: Browser, siteUrl: string, screen: Screen): Promise<OpenPage> {
   const touch = screen.touch ?? false;
   const context = await browser.newContext({
     viewport: { width: screen.width, height: screen.height },
     hasTouch: touch,
+    serviceWorkers: screen.offline === true ? 'allow' : 'block',
     isMobile: touch,
     // English, in kilometres.
     locale: 'en-IE',
@@ -97,6 +134,7 @@ async function openPage(browser: Browser, siteUrl: string, screen: Screen): Prom
   const problems: string[] = [];
   const addresses: string[] = [];
   watch(context, siteUrl, problems, addresses);
+  await context.addInitScript(paintSeldom);
   const page = await context.newPage();
   await page.goto(new URL(screen.address ?? '', siteUrl).href, { waitUntil: 'load' });
   return { page, context, problems, addresses, close: () => context.close() };
