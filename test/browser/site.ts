@@ -89,6 +89,9 @@ function watch(context: BrowserContext, siteUrl: string, problems: string[], add
   });
 }
 
+/** What compiles functions for the browser lets them tell their names to this, which is not there. */
+export const NAMES = 'globalThis.__name = (one) => one';
+
 /**
  * Twenty pictures a second, as on a slow tablet: painting without a graphics processor would take all of a small
  * machine, and tests beside each other would ride late.
@@ -134,6 +137,7 @@ async function openPage(browser: Browser, siteUrl: string, screen: Screen): Prom
   const problems: string[] = [];
   const addresses: string[] = [];
   watch(context, siteUrl, problems, addresses);
+  await context.addInitScript(NAMES);
   await context.addInitScript(paintSeldom);
   const page = await context.newPage();
   await page.goto(new URL(screen.address ?? '', siteUrl).href, { waitUntil: 'load' });

@@ -7,7 +7,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { hashJson } from '../../../src/core/math/hash.ts';
 import { hurry, putShortLevel } from '../../browser/clinicVisit.ts';
 import { rideText } from '../../browser/benchPage.ts';
-import type { Site } from '../../browser/site.ts';
+import { NAMES, type Site } from '../../browser/site.ts';
 import type { Bag, Promises } from './journeys.ts';
 
 /** Everything a browser holds of the game. */
@@ -34,9 +34,6 @@ export interface Device {
 }
 
 export const SPEED = 40;
-
-/** What compiles functions for the browser lets them tell their names to this, which is not there. */
-export const NAMES = 'globalThis.__name = (one) => one';
 
 /** Works on a page of the same site that runs nothing. */
 async function beside<T>(context: BrowserContext, url: string, work: (page: Page) => Promise<T>): Promise<T> {

@@ -3,8 +3,8 @@
  * anything kept is lost, and whether the next journey works once nothing is broken any more.
  */
 import type { BrowserContext, Page, Route } from 'playwright-core';
-import type { Site } from '../../browser/site.ts';
-import { type Device, heldIn, layDown, missingFrom, NAMES, SPEED } from './device.ts';
+import { NAMES, type Site } from '../../browser/site.ts';
+import { type Device, heldIn, layDown, missingFrom, SPEED } from './device.ts';
 import { doByHand, type HandResult } from './hands.ts';
 import { breakInside } from './inside.ts';
 import { JOURNEYS, NOTHING, type Promises } from './journeys.ts';
