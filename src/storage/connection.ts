@@ -7,7 +7,10 @@ import { clearAll, databaseAccess, type StoreAccess, STORES } from './access.ts'
 import { Fault, faultWhileUsing, isFull, isLost, inTime } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
-/** A transaction may take this many times as long as opening before it counts as hanging. */
+/**
+ * A transaction may take this many times as long as opening before it counts as hanging; after one that did, no longer
+ * than opening, until one ends: whoever waits has to wait for each of them.
+ */
 const PATIENCE = 5;
 /**
  * Waits before the work of a lost connection is tried again. A browser that closed it by force may be busy with
@@ -36,11 +39,15 @@ export interface Connection {
 /** Makes a connection; nothing is opened before the first use. */
 export function createConnection(options: OpenerOptions): Connection {
   const opener = createOpener(options);
+  let wasSilent = false;
   const attempt = async <T>(mode: Mode, work: Work<T>): Promise<T> => {
     const database = await opener.database();
     try {
-      return await transact(database, mode, work, options.timeoutMs * PATIENCE);
+      const result = await transact(database, mode, work, options.timeoutMs * (wasSilent ? 1 : PATIENCE));
+      wasSilent = false;
+      return result;
     } catch (error) {
+      wasSilent = error instanceof Fault && error.code === 'hangs';
       // A browser closes a database that it could not write to.
       if (error instanceof Fault || isLost(error) || isFull(error)) opener.drop();
       throw error;

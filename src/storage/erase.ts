@@ -19,13 +19,15 @@ interface Places {
 
 /** Deletes the database, our names in the simple store and our caches, and verifies each. */
 export async function erase(places: Places, connection: Connection): Promise<DeleteAnswer> {
+  const cachesInTime = (): Promise<void> =>
+    inTime(eraseCaches(places.caches()), places.timeoutMs, () => new Fault('hangs'));
   // First as well: a tab that opens meanwhile would put the copies into a new database.
   await codeOf(() => eraseSimpleStore(places.simpleStore()));
-  await codeOf(() => eraseCaches(places.caches()));
+  await codeOf(cachesInTime);
   const problems = {
     database: await codeOf(() => eraseDatabase(places, connection)),
     'small-copy': await codeOf(() => eraseSimpleStore(places.simpleStore())),
-    caches: await codeOf(() => eraseCaches(places.caches())),
+    caches: await codeOf(cachesInTime),
   };
   const left = (['database', 'small-copy', 'caches'] as const).filter((place) => problems[place] !== null);
   const code = left.map((place) => problems[place])[0] ?? null;

@@ -27,7 +27,7 @@ export const commonWords = {
   },
   /** A page that is fetched when it is opened. */
   coming: {
-    loading: 'One moment.',
+    loading: 'One moment: this page is on its way.',
     failed: 'This page could not be loaded. Check the connection, then try again.',
     tryAgain: 'Try again',
   },

@@ -103,6 +103,26 @@ describe('a picture that throws once', () => {
   });
 });
 
+describe('a picture that is asked for no more', () => {
+  it('stops the ride with a sentence, and the ride goes on where it was', async () => {
+    const { page, close } = await open();
+    await ride(page, 2);
+    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(10);
+    await page.evaluate(() => {
+      const real = window.requestAnimationFrame;
+      window.requestAnimationFrame = () => {
+        window.requestAnimationFrame = real;
+        return 0;
+      };
+    });
+    await page.locator('[data-trouble="ride"]').waitFor();
+    const stoppedM = await riddenM(page);
+    await page.click('[data-ride-on]');
+    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(stoppedM + 3);
+    await close();
+  });
+});
+
 describe('a page that dies in the middle of a ride', () => {
   it('offers the ride at the next visit, and it goes on to its end and is kept once', async () => {
     const { page, context, close } = await open();

@@ -37,6 +37,18 @@ describe('without a database', () => {
     expect(await storage.listRides()).toHaveLength(1);
   });
 
+  it('deleting everything comes to an answer where the caches never do, and the answer names them', async () => {
+    const caches = {
+      keys: () => new Promise<never>(() => undefined),
+      open: () => Promise.reject(new Error('none')),
+    };
+    const storage = await openWithoutDatabase(simpleStore(), {
+      caches: caches as unknown as CacheStorage,
+      timeoutMs: 20,
+    });
+    expect(await storage.deleteEverything()).toEqual({ deleted: false, code: 'hangs', left: ['caches'] });
+  });
+
   it('without the small copy, or with one that forgets at once, it says that all is in memory', async () => {
     const forgetful = { ...simpleStore(), getItem: () => null };
     const forbidden = new Proxy(simpleStore(), {

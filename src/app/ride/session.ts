@@ -93,6 +93,9 @@ interface HaltedRide {
  * late, and what is ridden before then would be lost with the tab.
  */
 const JOURNAL_WAIT_MS = 5000;
+/** A ride whose picture is asked for no more stands still without a word; after so many looks (ms) it is stopped with one. */
+const LOOK_EVERY_MS = 1000;
+const MOST_LOOKS_WITHOUT_PICTURE = 4;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
@@ -118,6 +121,7 @@ class Session implements RideSession {
   #destroyed = false;
   #begun = false;
   #halted = false;
+  #looksWithoutPicture = 0;
   /** Something happened that the journal should have at once. */
   #shifted = false;
 
@@ -275,6 +279,7 @@ class Session implements RideSession {
       () => this.isPaused() && gamepads.poll(performance.now()),
       PAUSED_POLL_MS,
     );
+    const look = window.setInterval(() => this.#lookForPicture(), LOOK_EVERY_MS);
     document.addEventListener('visibilitychange', onHidden);
     window.addEventListener('blur', onBlur);
     this.#stops.push(
@@ -287,9 +292,19 @@ class Session implements RideSession {
       () => document.removeEventListener('visibilitychange', onHidden),
       () => window.removeEventListener('blur', onBlur),
       () => window.clearInterval(poll),
+      () => window.clearInterval(look),
     );
     this.#pollPads = (timeMs) => gamepads.poll(timeMs);
     if (document.hidden) this.#pause();
+  }
+
+  /** A browser that is busy lets looks wait as well, so they are counted and not the time. */
+  #lookForPicture(): void {
+    const mode = this.#loop.mode();
+    const isAsked = (mode === 'riding' || mode === 'counting') && !document.hidden && !this.#halted;
+    this.#looksWithoutPicture = isAsked ? this.#looksWithoutPicture + 1 : 0;
+    if (this.#looksWithoutPicture === MOST_LOOKS_WITHOUT_PICTURE)
+      this.#options.onBroken(new Error('no picture is asked for'));
   }
 
   #pollPads: (timeMs: number) => void = () => undefined;
@@ -308,6 +323,7 @@ class Session implements RideSession {
       look: this.#look,
       hub: this.#hub,
       nextFrame: (timeMs) => {
+        this.#looksWithoutPicture = 0;
         this.#pollPads(timeMs);
         this.#hub.poll(timeMs);
         return this.#loop.nextFrame(timeMs);

@@ -37,15 +37,22 @@ export type ProgressFinding =
   | ({ readonly code: 'retest'; readonly days: number } & Compared);
 
 /**
- * One check ride against another of the same rider differs by chance (points of the total). Virtual riders of unchanged
- * skill differed by 3.3 points (root mean square) on two fresh roads, which would make 7 of it; people vary more from
- * day to day than they do, so the bound is ours and wider.
+ * Totals of one rider of unchanged skill scatter by so many points (standard deviation) from ride to ride and from day to
+ * day. Measured on virtual riders whose skill varies by 0.03 a day (`test/figures/reliability.ts`; the table stands in
+ * MARKS.md); that people vary so much is an assumption, no source.
  */
-export const CHANCE_POINTS = 10;
+const RIDE_SPREAD_POINTS = 5.9;
+const DAY_SPREAD_POINTS = 1.7;
+/** 95 of 100 cases lie within so many standard errors (normal distribution). */
+const WITHIN_95 = 1.96;
 
-/** What chance makes of a difference of means: the more rides on each side, the less (standard error of a difference). */
+/**
+ * What chance makes of a difference of means, in whole points of the total (95 of 100 cases): more rides on each side make it
+ * smaller, but no ride makes up for the day.
+ */
 export function chancePoints(before: number, after: number): number {
-  return CHANCE_POINTS * Math.sqrt((1 / before + 1 / after) / 2);
+  const rides = RIDE_SPREAD_POINTS ** 2 * (1 / before + 1 / after);
+  return Math.round(WITHIN_95 * Math.sqrt(2 * DAY_SPREAD_POINTS ** 2 + rides));
 }
 
 /** So many rides are taken together on each side. */
@@ -77,7 +84,7 @@ function compare(before: readonly CheckResult[], after: readonly CheckResult[]):
     first,
     latest,
     change,
-    chance: Math.round(chance),
+    chance,
     certain: Math.abs(change) >= chance,
     before: before.length,
     after: after.length,

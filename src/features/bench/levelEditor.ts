@@ -28,6 +28,8 @@ export interface Draft {
   readonly history: LevelHistory;
   /** The level as it is kept on this device, or null while it never was. */
   readonly kept: Level | null;
+  /** Why it was not kept when it last should have been, as a code of the keeping. */
+  readonly notKept: string | null;
   readonly selection: Selection | null;
   /** Where test rides begin (m). */
   readonly tryFromM: number;
@@ -39,6 +41,8 @@ export interface Draft {
 export interface LevelEditor {
   draft(): Draft | null;
   open(level: Level, kept: boolean, recorded?: readonly RecordedSample[] | null): void;
+  /** It should have been kept and was not. */
+  markNotKept(code: string): void;
   /** Lays down again what lay there before, with nothing to be taken back. */
   resume(laying: Laying): void;
   edit(edit: LevelEdit, gesture?: string | null): void;
@@ -70,6 +74,7 @@ export function createLevelEditor(): LevelEditor {
     set({
       history: startHistory(level),
       kept,
+      notKept: null,
       selection: null,
       tryFromM: 0,
       recorded: recorded === null ? null : { samples: recorded, pieces: level.pieces },
@@ -83,10 +88,12 @@ export function createLevelEditor(): LevelEditor {
     undo: () => onHistory(undo),
     redo: () => onHistory(redo),
     change: (change) => draft !== null && set({ ...draft, ...change }),
+    markNotKept: (code) => draft !== null && set({ ...draft, notKept: code }),
     markKept(level, kept) {
       if (draft === null) return;
       const { history } = draft;
-      set({ ...draft, kept, history: history.present === level ? { ...history, present: kept } : history });
+      const present = history.present === level ? kept : history.present;
+      set({ ...draft, kept, notKept: null, history: { ...history, present } });
     },
     close: () => set(null),
     subscribe(listener) {

@@ -95,6 +95,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
     const recorded = road.timed ? await services.recordedOn(stretch) : null;
     const answer = await services.keep(made.level);
     levelEditor.open(made.level, answer.saved, recorded);
+    if (!answer.saved) levelEditor.markNotKept(answer.code);
     send({ kind: 'address', address: { view: 'bench', rest: 'edit' } });
   };
   return (

@@ -1,6 +1,6 @@
 /** What is always at hand while a level is on the bench: its title, save, undo and redo, and the test ride. */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
@@ -76,15 +76,14 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
 function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
   const { history } = draft;
   const say = benchWords.edit;
-  const [failed, setFailed] = useState('');
   const save = async (): Promise<void> => {
     if (faulty) return;
     const level = history.present;
     // What is kept has its own id for good, whatever the text beside the form says.
     const mine = { ...level, id: draft.kept?.id ?? freshId(level.title), rung: 0 };
     const answer = await services.keep(mine);
-    setFailed(answer.saved ? '' : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
     if (answer.saved) levelEditor.markKept(level, mine);
+    else levelEditor.markNotKept(answer.code);
   };
   useShortcuts(() => void save());
   const step = (label: string, count: number, doing: () => void, name: object): JSX.Element => (
@@ -103,7 +102,7 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
         {say.list}
       </a>
       <output class="told" data-keep-state={isUnsaved(draft) ? 'unsaved' : 'saved'}>
-        {failed === '' ? keepWords(draft, faulty) : failed}
+        {keepWords(draft, faulty)}
       </output>
     </div>
   );
@@ -135,6 +134,7 @@ function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
 function keepWords(draft: Draft, faulty: boolean): string {
   if (faulty) return benchWords.keep.faulty;
   if (!isUnsaved(draft)) return benchWords.keep.saved;
+  if (draft.notKept !== null) return benchWords.keep.codes[draft.notKept] ?? benchWords.keep.failed;
   return draft.kept === null ? benchWords.keep.unsaved : benchWords.keep.changed;
 }
 

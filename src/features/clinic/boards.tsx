@@ -121,7 +121,7 @@ export function Change(
   props: Saying & { readonly attempts: AttemptPicture; readonly talk: boolean },
 ): JSX.Element | null {
   const { attempts, words, format, talk } = props;
-  const { firstBins, lastBins, first, last, better, worse, withinChance, pairs } = attempts;
+  const { firstBins, lastBins, first, last, better, worse, withinChance, chance, pairs } = attempts;
   if (pairs === 0 || first === null || last === null) return null;
   const most = Math.max(1, ...firstBins, ...lastBins);
   return (
@@ -142,7 +142,7 @@ export function Change(
           {...{ words, format }}
         />
       </div>
-      {!talk && <p class="change-says">{words.picture.changeSays(better, withinChance, worse)}</p>}
+      {!talk && <p class="change-says">{words.picture.changeSays(better, withinChance, worse, chance)}</p>}
     </>
   );
 }

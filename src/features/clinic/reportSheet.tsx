@@ -47,6 +47,7 @@ export function ReportSheet(props: {
                 picture.attempts.better,
                 picture.attempts.withinChance,
                 picture.attempts.worse,
+                picture.attempts.chance,
               )}
             </li>
           )}

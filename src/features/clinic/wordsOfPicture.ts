@@ -67,8 +67,8 @@ export const clinicPictureWords = {
     timingCount: (n: number): string => (n === 1 ? '1 pitch' : `${n} pitches`),
     change: (first: string, last: string): string => `The middle of the group went from ${first} to ${last}`,
     changeNone: 'Nobody has ridden anything twice yet',
-    changeSays: (better: number, same: number, worse: number): string =>
-      `${better} clearly better, ${worse} clearly worse, ${same} within what chance makes (less than 10 points).`,
+    changeSays: (better: number, same: number, worse: number, chance: number): string =>
+      `${better} clearly better, ${worse} clearly worse, ${same} within what chance makes (less than ${chance} points).`,
     first: 'First attempt',
     last: 'Last attempt',
     points: 'points',

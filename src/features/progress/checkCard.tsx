@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { CHANCE_POINTS, RIDES_A_SIDE } from '../../core/coach/progress.ts';
+import { chancePoints, RIDES_A_SIDE } from '../../core/coach/progress.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
@@ -77,7 +77,7 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
   const y = (total: number): number => BOTTOM - ((BOTTOM - TOP) * total) / 100;
   const { finding } = group;
   const retest = finding.code === 'retest' ? finding : null;
-  const chance = retest?.chance ?? CHANCE_POINTS;
+  const chance = retest?.chance ?? chancePoints(1, 1);
   const low = Math.max(0, (retest?.first ?? first) - chance);
   const high = Math.min(100, (retest?.first ?? first) + chance);
   const step = rides.length < 2 ? 0 : Math.min(150, (width - LEFT - 2 * EDGE) / (rides.length - 1));

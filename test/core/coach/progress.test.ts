@@ -1,6 +1,6 @@
 /** What may be said of check rides: a retest on another day counts, and chance is not called progress. */
 import { expect, test } from 'vitest';
-import { CHANCE_POINTS, chancePoints, findProgress } from '../../../src/core/coach/progress.ts';
+import { chancePoints, findProgress } from '../../../src/core/coach/progress.ts';
 
 const day = 86_400_000;
 const ride = (id: string, atMs: number, total: number) => ({ id, atMs, total });
@@ -16,7 +16,7 @@ test('two rides on one day are a difference, not yet learning', () => {
     first: 40,
     latest: 70,
     change: 30,
-    chance: 10,
+    chance: 17,
     certain: true,
     before: 1,
     after: 1,
@@ -33,7 +33,7 @@ test('a retest on another day says after how many days', () => {
 });
 
 test('a change smaller than chance is not called certain', () => {
-  expect(findProgress([ride('a', 0, 60), ride('b', 2 * day, 60 + CHANCE_POINTS - 1)])).toMatchObject({
+  expect(findProgress([ride('a', 0, 60), ride('b', 2 * day, 60 + chancePoints(1, 1) - 1)])).toMatchObject({
     certain: false,
   });
 });
@@ -41,24 +41,28 @@ test('a change smaller than chance is not called certain', () => {
 test('rides of a day are taken together, at most three, and three on each side see a smaller change', () => {
   const hour = 3_600_000;
   const rides = [60, 62, 64, 90].map((total, i) => ride(`a${i}`, i * hour, total));
-  const later = [0, 68, 69, 70].map((total, i) => ride(`b${i}`, 3 * day + i * hour, total));
+  const later = [0, 73, 74, 75].map((total, i) => ride(`b${i}`, 3 * day + i * hour, total));
   expect(findProgress([...rides, ...later])).toEqual({
     code: 'retest',
     first: 62,
-    latest: 69,
-    change: 7,
-    chance: 6,
+    latest: 74,
+    change: 12,
+    chance: 11,
     certain: true,
     before: 3,
     after: 3,
     days: 3,
   });
-  expect(findProgress([rides[1]!, later[2]!])).toMatchObject({ change: 7, chance: 10, certain: false });
+  expect(findProgress([rides[1]!, later[2]!])).toMatchObject({ change: 12, chance: 17, certain: false });
 });
 
-test('chance falls with the number of rides as a standard error does', () => {
+test('chance falls with the number of rides as a standard error does, but not below that of the day', () => {
   // Standard error of the difference of two means of n: the single one over the root of n (any textbook of statistics).
-  expect(chancePoints(1, 1)).toBe(CHANCE_POINTS);
-  expect(chancePoints(4, 4)).toBeCloseTo(CHANCE_POINTS / 2, 12);
-  expect(chancePoints(1, 1e9)).toBeCloseTo(CHANCE_POINTS / Math.SQRT2, 6);
+  const squared = (before: number, after: number): number => chancePoints(before, after) ** 2;
+  const day = squared(1e9, 1e9);
+  expect(day).toBeGreaterThan(0);
+  const single = squared(1, 1) - day;
+  // In whole points: half a point either way.
+  expect(Math.sqrt(single / 4 + day) - chancePoints(4, 4)).toBeCloseTo(0, -0.3);
+  expect(Math.sqrt(single / 2 + day) - chancePoints(1, 1e9)).toBeCloseTo(0, -0.3);
 });

@@ -4,6 +4,8 @@ import { act } from 'preact/test-utils';
 import { expect, it } from 'vitest';
 import { initialState } from '../../../src/state/store.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
+import { freshLevel } from '../../../src/features/bench/fresh.ts';
+import { createLevelEditor } from '../../../src/features/bench/levelEditor.ts';
 import { benchPage } from '../../../src/features/bench/page.tsx';
 import { benchWords } from '../../../src/features/bench/words.ts';
 import { noServices } from '../../app/noServices.ts';
@@ -20,4 +22,17 @@ it('says that the bench could not be fetched, instead of setting it up for ever'
   );
   await expect.poll(() => root.textContent).toContain(benchWords.openFailed);
   expect(root.textContent).not.toContain(benchWords.opening);
+});
+
+it('a level that could not be kept says why until it is kept', () => {
+  const bench = createLevelEditor();
+  const level = freshLevel('Home to the mill', 'One rise.');
+  bench.open(level, false);
+  bench.markNotKept('disk-full');
+  expect(bench.draft()?.notKept).toBe('disk-full');
+  bench.markKept(level, level);
+  expect(bench.draft()?.notKept).toBeNull();
+  bench.markNotKept('hangs');
+  bench.open(level, true);
+  expect(bench.draft()?.notKept).toBeNull();
 });

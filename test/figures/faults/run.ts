@@ -178,6 +178,7 @@ export async function suffer(desk: Desk, fault: Fault): Promise<Outcome> {
     const untrue = said.find((one) => !isTrueFor(one, fault.cause));
     if (untrue !== undefined) return outcome('false sentence', untrue);
     if (!page.isClosed()) await page.close();
+    await context.setOffline(false);
     const missing = missingFrom(await heldIn(context, site.url), device.held, promised);
     if (missing.length > 0) return outcome(promised.gone ? 'false sentence' : 'lost', missing.join(', '));
     const after = await next(context, site.url, fault, device, promised.gone);

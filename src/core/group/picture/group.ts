@@ -3,7 +3,7 @@
  * shifted against the reference, which pitch caught most riders, how first and last attempts compare. It
  * holds no names, no devices and no ids. Works from marks alone; with re-marked rides it also draws lines.
  */
-import { CHANCE_POINTS } from '../../coach/progress.ts';
+import { chancePoints } from '../../coach/progress.ts';
 import { caughtPitch, type GroupPitch, pitchPictures } from './groupPitches.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import type { RideRecord } from '../records/record.ts';
@@ -56,6 +56,8 @@ export interface AttemptPicture {
   readonly better: number;
   readonly worse: number;
   readonly withinChance: number;
+  /** A smaller change is within what chance makes (points of the total). */
+  readonly chance: number;
 }
 
 /** The whole picture. */
@@ -180,8 +182,9 @@ function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
   const firsts = pairs.map(({ first }) => first.total);
   const lasts = pairs.map(({ last }) => last.total);
   const changes = pairs.map(({ first, last }) => last.total - first.total);
-  const better = changes.filter((change) => change >= CHANCE_POINTS).length;
-  const worse = changes.filter((change) => change <= -CHANCE_POINTS).length;
+  const chance = chancePoints(1, 1);
+  const better = changes.filter((change) => change >= chance).length;
+  const worse = changes.filter((change) => change <= -chance).length;
   return {
     pairs: pairs.length,
     first: spreadOf(firsts),
@@ -192,6 +195,7 @@ function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
     better,
     worse,
     withinChance: pairs.length - better - worse,
+    chance,
   };
 }
 
