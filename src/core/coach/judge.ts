@@ -10,7 +10,7 @@ import type { RideWorld } from '../ride/types.ts';
 import { cadenceMark, chainLineMark, legLosses } from './cadence.ts';
 import { foresightMark, judgePitches } from './foresight.ts';
 import { habitsOf } from './habits.ts';
-import { countManoeuvres, easingMark, economyMark, shiftsOf } from './shifts.ts';
+import { countManoeuvres, easingMark, economyMark, shiftsOf, leftAlone } from './shifts.ts';
 import {
   type Hold,
   MARK_NAMES,
@@ -45,7 +45,7 @@ export function judgeRide(input: JudgeInput): RideReport {
     economy: economyMark(trace, reference, weights.economy),
   };
   const pace = paceOf(trace, reference);
-  const held = heldBy(marks);
+  const held = heldBy(marks, leftAlone(trace, reference));
   const total = Math.min(totalOf(marks), held?.most ?? 100) * pace.credit;
   const missing = missingOf(marks, input.level?.teaches);
   const passed = total >= input.passMark && missing.length === 0;
@@ -68,7 +68,7 @@ export function judgeRide(input: JudgeInput): RideReport {
     footDowns: count('foot-down'),
     chainDrops: count('chain-dropped'),
     linesMissed: count('line-missed'),
-    guessPitch: costliest(pitches),
+    guessPitch: shifts.length === 0 ? null : costliest(pitches),
     verdict: judgeVerdict({
       marks,
       total,
@@ -93,15 +93,19 @@ const ABOVE_WEAKEST: readonly (readonly [MarkName, number])[] = [
   ['cadence', 32],
 ];
 
-/** The mark that allows the total least, where it holds it below the mean of the marks; else null. */
-function heldBy(marks: Marks): Extract<Hold, { code: 'weakest' }> | null {
+/**
+ * The mark that allows the total least, where it holds it below the mean of the marks; else null. Who left all levers
+ * alone had nothing to ease: the hill that came unready is what there is to speak of.
+ */
+function heldBy(marks: Marks, isUntouched: boolean): Extract<Hold, { code: 'weakest' }> | null {
   let held: Extract<Hold, { code: 'weakest' }> | null = null;
   for (const [mark, above] of ABOVE_WEAKEST) {
     const { value, weight } = marks[mark];
     if (value !== null && weight > 0 && value + above < (held?.most ?? totalOf(marks)))
       held = { code: 'weakest', mark, most: value + above };
   }
-  return held;
+  const isAboutHills = held?.mark === 'easing' && isUntouched && marks.foresight.value !== null;
+  return held !== null && isAboutHills ? { ...held, mark: 'foresight' } : held;
 }
 
 function holdsOf(

@@ -179,7 +179,7 @@ export interface RideReport {
   readonly footDowns: number;
   readonly chainDrops: number;
   readonly linesMissed: number;
-  /** Index of the pitch to guess about, or null without pitches that asked anything. */
+  /** Index of the pitch to guess about, or null without pitches that asked anything, or without a shift. */
   readonly guessPitch: number | null;
   readonly verdict: Verdict;
 }

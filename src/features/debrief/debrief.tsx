@@ -31,7 +31,8 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   const course = useMemo(() => courseOfLevel(level, props.seed), [level, props.seed]);
   const speech = useSpeech(props, course.pitches.length);
   const { words } = speech;
-  const asksGuess = report === null ? speech.pitchCount > 0 : report.guessPitch !== null;
+  const mayAsk = speech.pitchCount > 0 && shiftsOf(trace).length > 0;
+  const asksGuess = report === null ? mayAsk : report.guessPitch !== null;
   const open = report !== null && (guess !== null || !asksGuess);
   const data = useStripData(props, course, open);
   const best = useMemo(
