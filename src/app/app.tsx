@@ -4,9 +4,10 @@ import { Cautions } from '../features/about/cautions.tsx';
 import { PAGES } from './pageTable.ts';
 import { SettingsDialog } from '../features/settings/dialog.tsx';
 import { startPage } from '../features/start/page.tsx';
-import { OpenSettings } from '../ui/parts.tsx';
+import { KeptNotice, OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
+import { commonWords } from '../words/common.ts';
 import { PageTrouble } from '../features/ride/trouble.tsx';
 
 export function App(props: {
@@ -18,7 +19,11 @@ export function App(props: {
   const page = PAGES[state.view] ?? startPage;
   return (
     <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
-      {page(state, send, services)}
+      <KeptNotice.Provider
+        value={state.keeping === null ? null : (commonWords.health[state.keeping] ?? null)}
+      >
+        {page(state, send, services)}
+      </KeptNotice.Provider>
       {state.dialog === 'settings' && (
         <SettingsDialog
           settings={state.settings}

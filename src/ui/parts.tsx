@@ -54,6 +54,9 @@ export function SettingsButton(): JSX.Element {
 /** Where the head of a page leads back to, on pages that lie deeper; to the start page without it. */
 export const BackWay = createContext<{ readonly href: string; readonly word: string } | null>(null);
 
+/** What a person should know about what is kept, on every page below the start page; null where all is well. */
+export const KeptNotice = createContext<string | null>(null);
+
 /** A page below the start page: way back, title, a line, and its content on the ground. */
 export function Sheet(props: {
   readonly title: string;
@@ -61,6 +64,7 @@ export function Sheet(props: {
   readonly children: ComponentChildren;
 }): JSX.Element {
   const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: words.nav.home };
+  const notice = useContext(KeptNotice);
   return (
     <>
       <header class="sheet-head">
@@ -77,7 +81,14 @@ export function Sheet(props: {
         </div>
         <HillStrip />
       </header>
-      <main class="sheet">{props.children}</main>
+      <main class="sheet">
+        {notice !== null && (
+          <p class="paper kept-notice" role="note">
+            {notice}
+          </p>
+        )}
+        {props.children}
+      </main>
     </>
   );
 }

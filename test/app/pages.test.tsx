@@ -223,8 +223,11 @@ describe('what is kept', () => {
 describe('the levels', () => {
   it('say it where own levels cannot be shown, for nobody could tell that from having none', () => {
     send({ kind: 'keeping', code: 'not-fetched' });
-    go('levels');
-    expect(root.querySelector('[role="note"]')?.textContent).toBe(commonWords.health['not-fetched']);
+    for (const view of ['levels', 'progress', 'about', 'bike'] as const) {
+      go(view);
+      const notes = all('[role="note"]').map((note) => note.textContent);
+      expect([view, ...notes]).toEqual([view, commonWords.health['not-fetched']]);
+    }
     expect(commonWords.health['not-fetched']).toContain('your own levels are not shown');
     send({ kind: 'keeping', code: null });
     expect(root.querySelector('[role="note"]')).toBeNull();

@@ -38,7 +38,6 @@ export const levelsPage: Page = (state, send) => {
   const format = createFormat(state.settings.units);
   return (
     <Sheet title={commonWords.nav.levels} intro={levelsWords.intro}>
-      {state.keeping !== null && <p role="note">{commonWords.health[state.keeping]}</p>}
       {state.levels.length === 0 && <p>{levelsWords.none}</p>}
       <Row title={commonWords.ladder.everyone} levels={everyone} state={state} format={format} />
       {children.length > 0 && (

@@ -16,7 +16,6 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
     <ProgressPage
       rides={state.results}
       unmarked={state.unmarked}
-      health={state.keeping === null ? null : (commonWords.health[state.keeping] ?? null)}
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => commonWords.bike.names[id] ?? commonWords.bike.own}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}

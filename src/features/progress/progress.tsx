@@ -17,8 +17,6 @@ export interface ProgressProps {
   readonly rides: readonly KeptResult[];
   /** Rides that are kept without marks, newest first. */
   readonly unmarked: readonly UnmarkedRide[];
-  /** What a person should know about the keeping, or null while all is well. */
-  readonly health: string | null;
   /** Saving, taking back and deleting. */
   readonly kept: ComponentChildren;
   readonly bikeName: (bikeId: string) => string;
@@ -34,17 +32,12 @@ const localDate = (atMs: number): string =>
 
 /** The page below its head. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, health, kept, words, format, date = localDate } = props;
+  const { rides, unmarked, kept, words, format, date = localDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;
   return (
     <div class="progress-page">
-      {health !== null && (
-        <p class="paper progress-health" role="alert">
-          {health}
-        </p>
-      )}
       <CheckCard
         groups={groups}
         bikeName={props.bikeName}

@@ -43,7 +43,6 @@ function showProgress(state: ReturnType<typeof initialState>): void {
     <ProgressPage
       rides={state.results}
       unmarked={state.unmarked}
-      health={null}
       kept={null}
       bikeName={(id) => id}
       onCheckRide={() => undefined}

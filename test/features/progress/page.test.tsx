@@ -54,7 +54,6 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
   const props: ProgressProps = {
     rides,
     unmarked: [],
-    health: null,
     kept: <KeptSection services={services} rides={rides.length} />,
     bikeName: (id) => `bike ${id}`,
     onCheckRide: (audience) => calls.push(`check ${audience}`),
@@ -236,10 +235,5 @@ describe('what is kept', () => {
     expect(text('dialog')).toContain('1 ride');
     await push('[data-delete-sure]');
     expect(calls).toEqual(['save', 'delete']);
-  });
-
-  it('a warning about the keeping is told on top', async () => {
-    await show([], { health: 'This window keeps nothing.' });
-    expect(text('[role="alert"]')).toBe('This window keeps nothing.');
   });
 });

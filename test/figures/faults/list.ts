@@ -281,7 +281,9 @@ function call({
     name: `${word(path)} ${named}, ${which} since ${from} (${journey})`,
     group,
     journey,
-    cause: cause(error),
+    // Where no database can ever be opened there is none.
+    cause:
+      path === 'IDBFactory.prototype.open' && misdeed === 'throws' && forever ? 'no-store' : cause(error),
     how: { kind: 'page', fault },
   };
 }
