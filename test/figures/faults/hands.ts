@@ -27,7 +27,7 @@ async function secondTab({ context, url, fault }: HandPlace, same: boolean): Pro
   const second = await context.newPage();
   await second.addInitScript(breakInside, null);
   await second.goto(same ? url + JOURNEYS[fault.journey].from : `${url}#progress`);
-  await second.locator('main h1').first().waitFor();
+  await second.locator('h1').first().waitFor();
   await second.close();
   return DONE;
 }

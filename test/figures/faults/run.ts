@@ -159,7 +159,7 @@ export async function suffer(desk: Desk, fault: Fault): Promise<Outcome> {
       hand = await doByHand(fault.how.hand, { page, context, url: site.url, fault });
       if (!hand.taken || page.isClosed()) return;
       // Loaded anew: what was open or half done is closed, and something to go on with is there.
-      await visit.reach('the page, loaded anew', 'main h1');
+      await visit.reach('the page, loaded anew', 'h1');
       throw takenAway();
     });
     const ended = await play(visit, fault, device, site.url, (now) => {
