@@ -31,8 +31,12 @@ export function joinRouter(root: HTMLElement, first: State, go: (address: Addres
     const hash = hashOf(addressOf(state));
     if (hash === (location.hash || '#start')) return;
     const replace = shownView === 'ride' || parseAddress(location.hash).view === 'ride';
-    if (replace) history.replaceState(null, '', hash);
-    else history.pushState(null, '', hash);
+    try {
+      if (replace) history.replaceState(null, '', hash);
+      else history.pushState(null, '', hash);
+    } catch {
+      // Some browsers allow so many a minute; the page has changed all the same, and its address comes with the next.
+    }
     seenHash = location.hash;
   };
   const arrive = ({ view }: State): void => {

@@ -4,13 +4,27 @@ import { isAwake } from './voice.ts';
 
 const GESTURES = ['pointerup', 'touchend', 'keydown'] as const;
 
+/** Contexts of which a refusal to wake is heard. */
+const heard = new WeakSet<AudioContext>();
+
+/** The sound library wakes its context as well, and nobody there hears when a browser refuses. */
+function hearRefusals(context: AudioContext): void {
+  if (heard.has(context)) return;
+  heard.add(context);
+  const resume = context.resume.bind(context);
+  context.resume = () => resume().catch(() => undefined);
+}
+
 /** Wakes it on a gesture, whenever the browser has put it to sleep. Returns how to stop doing so. */
 export function wakeOnGesture(): () => void {
   const wake = (): void => {
     if (isAwake()) return;
     try {
+      const context = Howler.ctx as AudioContext | null;
+      if (context === null) return;
       // What a browser says against it is no trouble of the ride; the next gesture asks again.
-      (Howler.ctx as AudioContext | null)?.resume().catch(() => undefined);
+      hearRefusals(context);
+      void context.resume();
     } catch {
       return;
     }

@@ -15,6 +15,19 @@ afterEach(() => {
 });
 
 describe('a sleeping audio context', () => {
+  it('that refuses the sound library disturbs nobody either', async () => {
+    process.on('unhandledRejection', hear);
+    Howler.usingWebAudio = true;
+    Howler.ctx = {
+      state: 'suspended',
+      resume: () => Promise.reject(new DOMException('not now', 'NotAllowedError')),
+    } as unknown as AudioContext;
+    wakeOnGesture()();
+    void Howler.ctx.resume();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(loud).toEqual([]);
+  });
+
   it.each([
     ['refuses', () => Promise.reject(new DOMException('not now', 'NotAllowedError'))],
     [

@@ -1,7 +1,7 @@
 /**
  * How well check rides tell riders of nearly the same skill apart, and which change they can see: retest within narrow
  * bands of skill, smallest change seen, false alarms. Prints tables; takes some minutes.
- * `npx tsx test/figures/reliability.ts`.
+ * `npx tsx test/figures/reliability.ts [part of a bike's name]`.
  */
 import { chancePoints, RIDES_A_SIDE } from '../../src/core/coach/progress.ts';
 import { groundOf, type MarkingGround } from '../../src/core/coach/ground.ts';
@@ -70,6 +70,7 @@ const sides = (visits: readonly Visits[], rides: number): readonly [number[], nu
 
 console.log(`Day spread ${DAY_SPREAD} of skill, ${RIDERS} riders a bike, ${ROADS} roads.`);
 GROUPS.forEach((group, i) => {
+  if (!group.bike.includes(process.argv[2] ?? '')) return;
   const visits = visitsOf(group, i);
   console.log(
     `\n${group.bike}\n| skill | riders | r, 3 + 3 rides | r, single | mean | smallest change seen with 2 + 2 | false alarms 1 + 1 | 2 + 2 | 3 + 3 |`,

@@ -42,6 +42,11 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
                 {ride.countdownS ?? commonWords.riding.loading}
               </span>
             )}
+            {ride.failed === null && ride.countdownS === null && (
+              <a class="button ride-late" href={wayOut(ride, state.rest)}>
+                {ride.watchFromM === null ? rideWords.leave : rideWords.backToDebrief}
+              </a>
+            )}
           </div>
         </output>
       )}
