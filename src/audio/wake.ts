@@ -12,7 +12,13 @@ function hearRefusals(context: AudioContext): void {
   if (heard.has(context)) return;
   heard.add(context);
   const resume = context.resume.bind(context);
-  context.resume = () => resume().catch(() => undefined);
+  context.resume = async () => {
+    try {
+      await resume();
+    } catch {
+      // It stays asleep until the next gesture.
+    }
+  };
 }
 
 /** Wakes it on a gesture, whenever the browser has put it to sleep. Returns how to stop doing so. */

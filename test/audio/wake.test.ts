@@ -15,13 +15,18 @@ afterEach(() => {
 });
 
 describe('a sleeping audio context', () => {
-  it('that refuses the sound library disturbs nobody either', async () => {
+  it.each([
+    ['refuses', () => Promise.reject(new DOMException('not now', 'NotAllowedError'))],
+    [
+      'throws at',
+      () => {
+        throw new DOMException('not now', 'InvalidStateError');
+      },
+    ],
+  ])('that %s the sound library disturbs nobody either', async (_, resume) => {
     process.on('unhandledRejection', hear);
     Howler.usingWebAudio = true;
-    Howler.ctx = {
-      state: 'suspended',
-      resume: () => Promise.reject(new DOMException('not now', 'NotAllowedError')),
-    } as unknown as AudioContext;
+    Howler.ctx = { state: 'suspended', resume } as unknown as AudioContext;
     wakeOnGesture()();
     void Howler.ctx.resume();
     await new Promise((resolve) => setTimeout(resolve, 20));

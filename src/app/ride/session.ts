@@ -99,6 +99,16 @@ const MOST_LOOKS_WITHOUT_PICTURE = 4;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
+/**
+ * Browsers call a script that did not come a TypeError, each in its own words; a style that did not come is told by the
+ * build. Anything else was thrown by what did come.
+ */
+export function whyNotLoaded(error: unknown): RideFailure {
+  const isMissing =
+    error instanceof TypeError || /^Unable to preload/.test(String((error as Error | null)?.message));
+  return isMissing ? 'not-fetched' : 'broken';
+}
+
 /** Starts loading; the ride begins as soon as everything is there. */
 export function startRideSession(options: SessionOptions): RideSession {
   const session = new Session(options);
@@ -205,7 +215,7 @@ class Session implements RideSession {
       await this.#options.journal?.begun(JOURNAL_WAIT_MS);
       this.#rooms = rooms;
     } catch (error) {
-      if (!this.#destroyed) this.#options.onFailed('not-fetched', error);
+      if (!this.#destroyed) this.#options.onFailed(whyNotLoaded(error), error);
       return;
     }
     try {
