@@ -7,7 +7,7 @@ import { habitsForSkill } from '../../src/core/virtual/riders.ts';
 import { groundOf, LEVELS, PAIRS, spearman } from '../core/coach/riding.ts';
 
 const FOUR = [...PAIRS, { bikeId: 'trekking-3x8', riderId: 'adult-weekly' }] as const;
-const SKILLS = Array.from({ length: 21 }, (_, i) => i / 20);
+const SKILLS = Array.from({ length: 20 }, (_, i) => (i + 1) / 20);
 const RIDES = 5;
 /** Skills so far apart are neighbours. */
 const APART = 3;

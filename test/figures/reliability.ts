@@ -20,6 +20,8 @@ const RIDERS = 300;
 const ROADS = 2 * RIDES_A_SIDE;
 /** Skill is not the same every day (standard deviation; ours, no source). */
 const DAY_SPREAD = 0.03;
+/** A virtual rider of skill 0 looks nowhere at all and is another kind of rider (15 points where 0.01 has 59). */
+const LEAST = 0.01;
 const BAND = 0.3;
 /** Two-sided 5 % and 80 % power: 1.96 + 0.84 standard errors (normal distribution). */
 const SEEN_AT = 2.8;
@@ -50,7 +52,7 @@ function visitsOf(group: (typeof GROUPS)[number], groupIndex: number): Visits[] 
     const skill = random();
     const left = [...roads];
     const day = (): number[] => {
-      const today = Math.min(1, Math.max(0, skill + DAY_SPREAD * roughNormal(random)));
+      const today = Math.min(1, Math.max(LEAST, skill + DAY_SPREAD * roughNormal(random)));
       return Array.from({ length: RIDES_A_SIDE }, (__, k) => {
         const [road] = left.splice(Math.floor(random() * left.length), 1);
         const { world, judge } = road!;

@@ -105,7 +105,7 @@ const PAUSED_POLL_MS = 100;
  */
 export function whyNotLoaded(error: unknown): RideFailure {
   const isMissing =
-    error instanceof TypeError || /^Unable to preload/.test(String((error as Error | null)?.message));
+    error instanceof TypeError || String((error as Error | null)?.message).startsWith('Unable to preload');
   return isMissing ? 'not-fetched' : 'broken';
 }
 

@@ -38,8 +38,8 @@ export type ProgressFinding =
 
 /**
  * Totals of one rider of unchanged skill scatter by so many points (standard deviation) from ride to ride and from day to
- * day. Measured on virtual riders whose skill varies by 0.03 a day (`test/figures/reliability.ts`; the table stands in
- * MARKS.md); that people vary so much is an assumption, no source.
+ * day. Measured on the virtual riders who scatter most, those of little skill on the road bike, whose skill varies by 0.03
+ * a day (`test/figures/reliability.ts`; the table stands in MARKS.md); that people vary so much is an assumption, no source.
  */
 const RIDE_SPREAD_POINTS = 5.9;
 const DAY_SPREAD_POINTS = 1.7;
@@ -51,8 +51,9 @@ const WITHIN_95 = 1.96;
  * smaller, but no ride makes up for the day.
  */
 export function chancePoints(before: number, after: number): number {
-  const rides = RIDE_SPREAD_POINTS ** 2 * (1 / before + 1 / after);
-  return Math.round(WITHIN_95 * Math.sqrt(2 * DAY_SPREAD_POINTS ** 2 + rides));
+  const days = 2 * DAY_SPREAD_POINTS * DAY_SPREAD_POINTS;
+  const rides = RIDE_SPREAD_POINTS * RIDE_SPREAD_POINTS * (1 / before + 1 / after);
+  return Math.round(WITHIN_95 * Math.sqrt(days + rides));
 }
 
 /** So many rides are taken together on each side. */

@@ -36,7 +36,8 @@ export interface HudHelp {
 export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: string): HudHelp {
   const card = put(head, 'div', 'hud-card hud-step hud-empty');
   card.dataset['aid'] = 'nextStep';
-  put(card, 'i', 'hud-step-arrow').setAttribute('aria-hidden', 'true');
+  const arrow = put(card, 'i', 'hud-step-arrow');
+  arrow.setAttribute('aria-hidden', 'true');
   const action = put(card, 'span', 'hud-step-action');
   action.dataset['hud'] = 'next-step';
   action.setAttribute('role', 'status');
@@ -58,6 +59,8 @@ export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: s
       const names = step.keys.join(' ');
       if (keys.dataset['keys'] === names) return;
       keys.dataset['keys'] = names;
+      // A key that is an arrow says the direction itself.
+      arrow.style.display = step.keys.some((name) => '↑↓'.includes(name)) ? 'none' : '';
       keys.replaceChildren();
       for (const name of step.keys) put(keys, 'kbd', '', name);
     },
