@@ -50,7 +50,7 @@ function Coming(props: {
   const page = draw();
   useEffect(() => {
     if (page === null) fetchPage();
-  }, [title]);
+  }, []);
   if (page !== null) return page;
   const failed = state === 'failed';
   return (

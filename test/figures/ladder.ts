@@ -1,12 +1,11 @@
 /**
- * Which skill each rung of the levels needs, on four bikes: the least skill of which half the rides pass, how many rides a
- * slow learner takes for it, and the steepest rise of the total between neighbouring skills. Prints tables.
+ * Which skill each rung of the levels needs, on four bikes: the least skill of which half the rides pass, and the steepest
+ * rise of the total between neighbouring skills. Prints tables.
  * `npx tsx test/figures/ladder.ts`.
  */
 import { habitsForSkill } from '../../src/core/virtual/riders.ts';
-import { groundOf, LEVELS, PAIRS, spearman } from '../core/coach/riding.ts';
+import { FOUR_PAIRS as FOUR, groundOf, LEVELS, spearman } from '../core/coach/riding.ts';
 
-const FOUR = [...PAIRS, { bikeId: 'trekking-3x8', riderId: 'adult-weekly' }] as const;
 const SKILLS = Array.from({ length: 20 }, (_, i) => (i + 1) / 20);
 const RIDES = 5;
 /** Skills so far apart are neighbours. */

@@ -1,6 +1,7 @@
 /**
  * Writes the tables of `src/core/coach/MARKS.md` anew: cheats and good riders, marks of the named riders, Spearman of
- * skill and total, spread over seeds. Takes some minutes. Run with `npx tsx test/figures/marks.ts`.
+ * skill and total, spread over seeds. Takes some minutes. Run with `npx tsx test/figures/marks.ts
+ * [exploits] [riders] [skill] [seeds]`, all without a name.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -11,7 +12,7 @@ import type { RideWorld } from '../../src/core/ride/types.ts';
 import { habitsForSkill, NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { CHEATS, GOOD, LATECOMERS, type Rides, shifted } from '../core/coach/exploits.ts';
 import { POPULATION, SKILLS, totalsOn } from '../core/coach/population.ts';
-import { groundOf, LEVELS, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
+import { FOUR_PAIRS as FOUR, groundOf, LEVELS, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
 
 const file = fileURLToPath(new URL('../../src/core/coach/MARKS.md', import.meta.url));
 const whole = (value: number | null): string => (value === null ? '–' : value.toFixed(0));
@@ -72,8 +73,6 @@ function seedTable(): string {
   return [head, ...rows].join('\n');
 }
 
-const FOUR = [...PAIRS, { bikeId: 'trekking-3x8', riderId: 'adult-weekly' }] as const;
-
 /** Riders of `exploits.ts` on every level and four bikes: highest, mean and lowest total, and where they pass. */
 function exploitTable(): string {
   const grounds = LEVELS.flatMap((level) =>
@@ -118,7 +117,9 @@ const tables: Readonly<Record<string, () => string>> = {
   seeds: seedTable,
 };
 let text = readFileSync(file, 'utf8');
+const asked = process.argv.slice(2);
 for (const [name, make] of Object.entries(tables)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
   const from = `<!-- ${name} -->`;
   const to = `<!-- end of ${name} -->`;
   const start = text.indexOf(from) + from.length;

@@ -9,12 +9,8 @@ import { checkLevel } from '../../src/core/level/generate.ts';
 import { roughNormal, seededRandom } from '../../src/core/math/random.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
+import { CHECK_GROUPS, mean, pearson } from '../core/coach/riding.ts';
 
-const GROUPS = [
-  { bike: 'kids-20-1x7', rider: 'child-9', audience: 'children' },
-  { bike: 'road-2x11', rider: 'adult-new', audience: 'everyone' },
-  { bike: 'gravel-1x12', rider: 'adult-strong', audience: 'everyone' },
-] as const;
 const RIDERS = 300;
 /** Every rider rides each once, three on each day. */
 const ROADS = 2 * RIDES_A_SIDE;
@@ -33,16 +29,7 @@ interface Visits {
   readonly second: readonly number[];
 }
 
-const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0) / list.length;
-
-function correlation(a: readonly number[], b: readonly number[]): number {
-  const [meanA, meanB] = [mean(a), mean(b)];
-  const product = (x: readonly number[], mx: number, y: readonly number[], my: number): number =>
-    x.reduce((sum, one, i) => sum + (one - mx) * ((y[i] ?? my) - my), 0);
-  return product(a, meanA, b, meanB) / Math.sqrt(product(a, meanA, a, meanA) * product(b, meanB, b, meanB));
-}
-
-function visitsOf(group: (typeof GROUPS)[number], groupIndex: number): Visits[] {
+function visitsOf(group: (typeof CHECK_GROUPS)[number], groupIndex: number): Visits[] {
   const roads = Array.from(
     { length: ROADS },
     (_, i): MarkingGround => groundOf(checkLevel(7_001 + 613 * i, group.audience), group.bike, group.rider),
@@ -71,7 +58,7 @@ const sides = (visits: readonly Visits[], rides: number): readonly [number[], nu
 ];
 
 console.log(`Day spread ${DAY_SPREAD} of skill, ${RIDERS} riders a bike, ${ROADS} roads.`);
-GROUPS.forEach((group, i) => {
+CHECK_GROUPS.forEach((group, i) => {
   if (!group.bike.includes(process.argv[2] ?? '')) return;
   const visits = visitsOf(group, i);
   console.log(
@@ -87,7 +74,7 @@ GROUPS.forEach((group, i) => {
 });
 
 function row(name: string, visits: readonly Visits[]): void {
-  const r = (rides: number): string => correlation(...sides(visits, rides)).toFixed(2);
+  const r = (rides: number): string => pearson(...sides(visits, rides)).toFixed(2);
   const [before, after] = sides(visits, 2);
   const spread = Math.sqrt(mean(before.map((one, k) => (one - (after[k] ?? 0)) ** 2)));
   const alarms = (rides: number): string => {

@@ -93,7 +93,7 @@ interface HaltedRide {
  * late, and what is ridden before then would be lost with the tab.
  */
 const JOURNAL_WAIT_MS = 5000;
-/** A ride whose picture is asked for no more stands still without a word; after so many looks (ms) it is stopped with one. */
+/** A ride whose picture is asked for no more stands still without a word; looked for so often (ms), it is stopped with one. */
 const LOOK_EVERY_MS = 1000;
 const MOST_LOOKS_WITHOUT_PICTURE = 4;
 /** Asked for while paused, when no picture asks (ms). */

@@ -18,6 +18,16 @@ export const PAIRS = [
   { bikeId: 'gravel-1x12', riderId: 'adult-strong' },
 ] as const;
 
+/** The same and the trekking bike, where four are asked for. */
+export const FOUR_PAIRS = [...PAIRS, { bikeId: 'trekking-3x8', riderId: 'adult-weekly' }] as const;
+
+/** Who rides check rides, and which of the two. */
+export const CHECK_GROUPS = [
+  { bike: 'kids-20-1x7', rider: 'child-9', audience: 'children' },
+  { bike: 'road-2x11', rider: 'adult-new', audience: 'everyone' },
+  { bike: 'gravel-1x12', rider: 'adult-strong', audience: 'everyone' },
+] as const;
+
 /** Names of the named riders, from the worst to the best. */
 export const NAMES = ['never', 'late', 'late-easing', 'early', 'reference'] as const;
 export type Name = (typeof NAMES)[number];
@@ -79,8 +89,10 @@ function ranks(list: readonly number[]): number[] {
   return result;
 }
 
-function pearson(a: readonly number[], b: readonly number[]): number {
-  const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
+export const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
+
+/** Pearson's product-moment correlation. */
+export function pearson(a: readonly number[], b: readonly number[]): number {
   const meanA = mean(a);
   const meanB = mean(b);
   let ab = 0;
