@@ -124,7 +124,8 @@ export class RideHost {
     }
   }
 
-  private wishesFor({ rest, last }: State, ride: RideShown, places: RidePlaces): SessionOptions {
+  private wishesFor(state: State, ride: RideShown, places: RidePlaces): SessionOptions {
+    const { rest, last } = state;
     const { store, judging, unfinished, trouble, look } = this.options;
     const { level, watchFromM, group, goesOn } = ride;
     // On a turn of a group its plan says who rides on what; everything else is as on the device.
@@ -148,6 +149,12 @@ export class RideHost {
       journal: this.journal,
       reference:
         watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null,
+      firstSteps: asksFirstSteps(ride, state)
+        ? {
+            show: (shown) => store.send({ kind: 'first-steps', shown }),
+            onDone: () => store.send({ kind: 'set', settings: { leversKnown: true } }),
+          }
+        : null,
       look: lookNow,
       onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
       onFailed: (why, error) => this.failRide(why, error),
@@ -172,6 +179,12 @@ export class RideHost {
     if (group !== null) void clinic.finished(group, result, onKept);
     else void judging.judge(result, judging.shelfOf(ridden?.id ?? '', result, onKept));
   }
+}
+
+/** The levers are shown once, to whoever rides a road of their own that is not marked as a check. */
+function asksFirstSteps({ level, watchFromM, group, goesOn }: RideShown, { settings }: State): boolean {
+  const isOwnRide = watchFromM === null && group === null && goesOn === null;
+  return isOwnRide && level.teaches !== 'check' && !settings.leversKnown;
 }
 
 /** A ride as it was when it was stopped. */

@@ -4,6 +4,7 @@
  */
 import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
 import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine/engine.ts';
+import { watchSize } from './watchSize.ts';
 import { deviceScale } from './paint/sheet.ts';
 import type { PictureQuality } from './engine/quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
@@ -79,7 +80,7 @@ export function mountRide(options: RideMountOptions): RideMount {
     parent,
     width: Math.max(1, Math.round(parent.clientWidth * scale)),
     height: Math.max(1, Math.round(parent.clientHeight * scale)),
-    // Its own look at the size every half second would cost a layout; `watchSize` tells it instead.
+    // Its own look at the size every half second would cost a layout; `watchRest` tells it instead.
     scale: { mode: SCALE_NONE, zoom: 1 / scale, resizeInterval: Number.MAX_SAFE_INTEGER },
     banner: false,
     audio: { noAudio: true },
@@ -90,7 +91,7 @@ export function mountRide(options: RideMountOptions): RideMount {
   });
   game.onBroken = onBroken;
   game.events.once(CoreEvents.READY, () => game.canvas.setAttribute('aria-hidden', 'true'));
-  const stopWatching = watchSize(parent, () => fitGame(game, parent));
+  const stopWatching = watchRest(parent, () => fitGame(game, parent));
   return {
     applyEvents: (events) => scene.applyEvents(events),
     setPaused: (paused) => {
@@ -119,20 +120,19 @@ function fitGame(game: Phaser.Game, parent: HTMLElement): void {
 }
 
 /** Calls back once the size of `element` has come to rest. */
-function watchSize(element: HTMLElement, onRest: () => void): () => void {
+function watchRest(element: HTMLElement, onRest: () => void): () => void {
   let timer = 0;
   let width = element.clientWidth;
   let height = element.clientHeight;
-  const observer = new ResizeObserver(() => {
+  const stop = watchSize(element, () => {
     if (element.clientWidth === width && element.clientHeight === height) return;
     width = element.clientWidth;
     height = element.clientHeight;
     window.clearTimeout(timer);
     if (width > 0 && height > 0) timer = window.setTimeout(onRest, RESIZE_REST_MS);
   });
-  observer.observe(element);
   return () => {
     window.clearTimeout(timer);
-    observer.disconnect();
+    stop();
   };
 }

@@ -6,7 +6,6 @@ import type { Pressure } from '../core/model/types.ts';
 import type { KeyAction } from '../core/settings/settings.ts';
 import type { HoldMode } from './actions.ts';
 import type { InputHub } from './hub.ts';
-import { drawPadShape, type PadShape } from './padShapes.ts';
 
 /** What is written on the pads, and what a screen reader says where that is longer. */
 interface PadWords {
@@ -14,6 +13,9 @@ interface PadWords {
   readonly labels: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
   readonly spoken: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
 }
+
+/** Draws the sign of an action. */
+type DrawSign = (action: KeyAction) => SVGElement;
 
 /** How the pads are laid out. */
 interface PadOptions {
@@ -23,6 +25,7 @@ interface PadOptions {
   /** All pads on that side. */
   readonly oneHand: boolean;
   readonly mode: () => HoldMode;
+  readonly drawSign: DrawSign;
 }
 
 /** Pads on a screen. */
@@ -54,23 +57,23 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   box.dataset['one'] = options.oneHand ? 'yes' : 'no';
   box.dataset['rings'] = options.ringCount > 1 ? 'many' : 'one';
 
-  const make = (action: PadAction, shape: PadShape): HTMLButtonElement => {
-    const pad = padButton(action, shape, words);
+  const make = (action: PadAction): HTMLButtonElement => {
+    const pad = padButton(action, words, options.drawSign);
     tie(pad, hub, () => action);
     return pad;
   };
   if (options.ringCount > 1) {
     const rings = element('div', 'pads-rings');
-    rings.append(make('front-bigger', 'big-ring'), make('front-smaller', 'small-ring'));
+    rings.append(make('front-bigger'), make('front-smaller'));
     box.append(rings);
   }
   const middle = element('div', 'pads-middle');
-  const legs = legsPad(words, hub, options.mode);
-  const brake = make('brake', 'brake');
+  const legs = legsPad(words, hub, options);
+  const brake = make('brake');
   middle.append(legs, brake);
   const gears = element('div', 'pads-gears');
-  gears.append(make('rear-harder', 'small-sprocket'), make('rear-easier', 'big-sprocket'));
-  const pause = make('pause', 'pause');
+  gears.append(make('rear-harder'), make('rear-easier'));
+  const pause = make('pause');
   box.append(middle, gears);
   root.append(pause, box);
   const noMenu = (event: Event): void => event.preventDefault();
@@ -89,8 +92,8 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
     want(action) {
       if (action === wanted) return;
       wanted = action;
-      for (const pad of box.querySelectorAll<HTMLElement>('[data-pad]'))
-        pad.toggleAttribute('data-wanted', pad.dataset['pad'] === action);
+      for (const pad of box.querySelectorAll<HTMLElement>('[data-pad], [data-half]'))
+        pad.toggleAttribute('data-wanted', (pad.dataset['half'] ?? pad.dataset['pad']) === action);
     },
     destroy() {
       box.remove();
@@ -99,19 +102,23 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   };
 }
 
-function padButton(action: PadAction, shape: PadShape, words: PadWords): HTMLButtonElement {
+function padButton(action: PadAction, words: PadWords, drawSign: DrawSign): HTMLButtonElement {
   const pad = element('button', 'pad') as HTMLButtonElement;
   pad.type = 'button';
   pad.dataset['pad'] = action;
   pad.setAttribute('aria-label', words.spoken[action]);
   const label = element('span', 'pad-label');
   label.textContent = words.labels[action];
-  pad.append(drawPadShape(shape), label);
+  pad.append(drawSign(action), label);
   return pad;
 }
 
 /** One pad with two halves, because a thumb slides from ease to press and back without looking. */
-function legsPad(words: PadWords, hub: InputHub, mode: () => HoldMode): HTMLButtonElement {
+function legsPad(
+  words: PadWords,
+  hub: InputHub,
+  { mode, drawSign }: Pick<PadOptions, 'mode' | 'drawSign'>,
+): HTMLButtonElement {
   const pad = element('button', 'pad') as HTMLButtonElement;
   pad.type = 'button';
   pad.dataset['pad'] = 'legs';
@@ -121,7 +128,7 @@ function legsPad(words: PadWords, hub: InputHub, mode: () => HoldMode): HTMLButt
     half.dataset['half'] = action;
     const label = element('span', 'pad-label');
     label.textContent = words.labels[action];
-    half.append(drawPadShape(action), label);
+    half.append(drawSign(action), label);
     pad.append(half);
   }
   let startY = 0;

@@ -20,6 +20,8 @@ export interface AfterRide extends RideResult {
   readonly share: number | 'failed' | null;
   readonly same: boolean;
   readonly guess: Guess | null;
+  /** Its explanation is unfolded. */
+  readonly unfolded: boolean;
   readonly kept: Kept;
 }
 
@@ -32,6 +34,7 @@ export function justFinished(result: RideResult): AfterRide {
     share: 0,
     same: true,
     guess: null,
+    unfolded: false,
     kept: { state: 'saving' },
   };
 }

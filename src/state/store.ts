@@ -8,6 +8,7 @@ import { type Address, parseAddress, type View } from './address.ts';
 import { type AfterRide, justFinished } from './afterRide.ts';
 import { isFreeRide } from '../core/level/freeRide.ts';
 import { type GroupTurn, placeOfRest, restOfTurn, sessionPlace } from './groupTurn.ts';
+import type { FirstStepShown } from './firstSteps.ts';
 import { rideRoad, TRIAL } from './rideLevel.ts';
 import type { TroubleShown, UnfinishedRide } from './unfinished.ts';
 import type { RidePhaseShown } from './ridePlaces.ts';
@@ -38,6 +39,8 @@ export interface RideShown {
   readonly countdownS: number | null;
   /** Why the ride cannot begin. */
   readonly failed: RideFailure | null;
+  /** Set while somebody does the first steps with the levers. */
+  readonly firstSteps: FirstStepShown | null;
 }
 
 /** A part of the game could not be fetched; the browser draws nothing; the ride cannot be built. */
@@ -97,6 +100,7 @@ export type Action =
   | { readonly kind: 'set-key'; readonly action: KeyAction; readonly code: string }
   | { readonly kind: 'ride-phase'; readonly phase: RidePhaseShown; readonly countdownS: number | null }
   | { readonly kind: 'ride-failed'; readonly why: RideFailure }
+  | { readonly kind: 'first-steps'; readonly shown: FirstStepShown | null }
   | { readonly kind: 'ride-finished'; readonly result: RideResult }
   /** Something became of the ride that is being debriefed. */
   | {
@@ -184,6 +188,8 @@ export function reduce(state: State, action: Action): State {
       return changeRide(state, { phase: action.phase, countdownS: action.countdownS });
     case 'ride-failed':
       return changeRide(state, { failed: action.why });
+    case 'first-steps':
+      return changeRide(state, { firstSteps: action.shown });
     case 'ride-finished':
       return finish(state, action.result);
     case 'after-ride':
@@ -343,6 +349,7 @@ function onTheRoad(
       phase: 'ready',
       countdownS: null,
       failed: null,
+      firstSteps: null,
     },
   };
 }

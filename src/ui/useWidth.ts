@@ -14,10 +14,14 @@ export function useWidth(): readonly [number, { current: HTMLDivElement | null }
       if (current.clientWidth > 0) setWidth(current.clientWidth);
     };
     read();
-    if (typeof ResizeObserver === 'undefined') return undefined;
-    const observer = new ResizeObserver(read);
-    observer.observe(current);
-    return () => observer.disconnect();
+    try {
+      const observer = new ResizeObserver(read);
+      observer.observe(current);
+      return () => observer.disconnect();
+    } catch {
+      // A browser that cannot tell: the drawing keeps the width it began with.
+      return undefined;
+    }
   }, []);
   return [width, element];
 }

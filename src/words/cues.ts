@@ -3,10 +3,10 @@ import type { CueCode } from '../core/level/schema.ts';
 
 export const cueWords = {
   'hill-ahead': 'Hill ahead.',
-  'ease-then-shift': 'Ease the pedals, then shift.',
+  'ease-then-shift': 'Soft feet, then shift.',
   'two-easier-now': 'Two easier now.',
   'one-at-a-time': 'One gear at a time.',
-  'rest-on-the-way-up': 'The rest on the way up, easing each time.',
+  'rest-on-the-way-up': 'The rest on the way up, with soft feet each time.',
   'harder-again': 'Over the top: harder again.',
   'hold-rhythm': 'Keep your legs turning at one pace.',
   'ride-over': 'Short rise: stay in your gear and ride over it.',

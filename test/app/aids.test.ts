@@ -86,7 +86,7 @@ describe('what help says', () => {
     expect(told.indexOf('soon')).toBeGreaterThanOrEqual(0);
     expect(told.indexOf('now')).toBeGreaterThan(told.indexOf('soon'));
     const last = steps.findLast((step) => step !== null);
-    expect(last).toMatchObject({ direction: 'easier', now: true });
+    expect(last).toMatchObject({ move: 'rear-easier', now: true });
     expect(last?.action).toMatch(/^Easier/);
     // The key of this device and, for thumbs, the pad; the pad only once it is due.
     expect(last?.keys).toEqual(['0']);

@@ -40,6 +40,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
     countPace: 1,
     brakesAtLines: () => autoEase,
     script: null,
+    firstSteps: null,
     listeners: {
       frame: () => undefined,
       events: (list) => events.push(...list),

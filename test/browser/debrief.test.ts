@@ -84,9 +84,13 @@ describe('the debrief of a ride that shifted too late', () => {
   });
 
   it('says what went well, the one thing to change, and what to ride next', async () => {
-    for (const name of ['well', 'change', 'next'])
-      expect((await text(`.debrief-top [data-debrief="${name}"]`)).length).toBeGreaterThan(15);
-    expect(await text('.debrief-top [data-debrief="change"]')).toMatch(/pitch/);
+    // The one thing to change is read at once; the rest is a tap away.
+    expect(await text('.end-card [data-debrief="change"]')).toMatch(/pitch/);
+    expect(await page.locator('.end-card [data-ride-again]').isVisible()).toBe(true);
+    expect(await page.locator('.strip-card').isVisible()).toBe(false);
+    await page.click('[data-explain] > summary');
+    for (const name of ['well', 'next'])
+      expect((await text(`[data-explain] [data-debrief="${name}"]`)).length).toBeGreaterThan(15);
     expect(
       Number.parseInt(await text('[data-mark="foresight"]').then((t) => /\d+/.exec(t)?.[0] ?? ''), 10),
     ).toBeLessThan(60);

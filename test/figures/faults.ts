@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { builtSiteFolder, openSite } from '../browser/site.ts';
 import { type Device, makeDevice } from './faults/device.ts';
 import { allFaults, type Observations, type Observed } from './faults/list.ts';
-import { observeAll, openDesk, suffer } from './faults/run.ts';
+import { observe, openDesk, suffer } from './faults/run.ts';
 import { tableOf, writeTable } from './faults/table.ts';
 import { BAD, type JourneyName, type Outcome } from './faults/types.ts';
 import { shuffled } from '../features/handover/given.ts';
@@ -37,7 +37,7 @@ async function prepare(): Promise<{ readonly device: Device; readonly seen: Obse
   }
   const device = await makeDevice(site);
   const desk = await openDesk(site, device);
-  const seen = await observeAll(desk);
+  const seen = await observe(desk);
   await desk.context.close();
   if (file !== undefined) writeFileSync(file, JSON.stringify({ build, device, seen: [...seen] }));
   return { device, seen };

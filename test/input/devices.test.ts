@@ -11,6 +11,7 @@ import {
   USUAL_PAD_BUTTONS,
   withPadButton,
 } from '../../src/core/settings/settings.ts';
+import { drawSign } from '../../src/ui/signs.ts';
 import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
 
 const labels = {
@@ -97,7 +98,13 @@ describe('pads', () => {
   const build = (ringCount: number): void => {
     root = document.createElement('div');
     document.body.append(root);
-    pads = createPads(root, words, hub, { ringCount, hand: 'right', oneHand: false, mode: () => 'hold' });
+    pads = createPads(root, words, hub, {
+      ringCount,
+      hand: 'right',
+      oneHand: false,
+      mode: () => 'hold',
+      drawSign,
+    });
   };
   const pad = (name: string): HTMLElement => root.querySelector(`[data-pad="${name}"]`) as HTMLElement;
   const finger = (name: string, type: string, pointerId: number): void => {

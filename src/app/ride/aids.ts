@@ -72,7 +72,7 @@ function stepInWords(step: NextStep, { settings, showPads }: RideLook): HudStep 
       ? hudWords.stepNow
       : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
-    direction: step.makes,
+    move: actionOf(step),
     keys: showPads
       ? []
       : moves.flatMap((move) => settings.keys[actionOf(move)].slice(0, 1).map((code) => keyName(code))),
@@ -80,7 +80,7 @@ function stepInWords(step: NextStep, { settings, showPads }: RideLook): HudStep 
 }
 
 /** What the hands do for a move. */
-function actionOf({ derailleur, direction }: HandMove): KeyAction {
+export function actionOf({ derailleur, direction }: Pick<HandMove, 'derailleur' | 'direction'>): KeyAction {
   if (derailleur === 'rear') return direction === 'easier' ? 'rear-easier' : 'rear-harder';
   return direction === 'easier' ? 'front-smaller' : 'front-bigger';
 }

@@ -23,6 +23,8 @@ interface GuidanceOptions {
 /** Follows a ride. */
 export interface SpokenGuidance {
   frame(frame: RideFrame): void;
+  /** Says something else. */
+  tell(text: string): void;
   /** Silence. */
   stop(): void;
 }
@@ -62,6 +64,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
       }
       sound(Math.round(toneHz(frame)));
     },
+    tell: say,
     stop: () => sound(0),
   };
 }

@@ -10,6 +10,7 @@ import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
 import { cueAt, cuesBesideGuide } from './cues.ts';
+import type { FirstSteps } from '../../state/firstSteps.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
 import { remarkWords } from './words.ts';
 import { cueWords } from '../../words/cues.ts';
@@ -45,6 +46,8 @@ interface LoopOptions {
   readonly brakesAtLines: () => boolean;
   /** Commands of a ride that is watched again, tick by tick; null while somebody rides. */
   readonly script: ((tick: number) => readonly RideCommand[]) | null;
+  /** The first steps with the levers, during which the world stands still; null where none are asked for. */
+  readonly firstSteps: Pick<FirstSteps, 'stands'> | null;
 }
 
 /** The loop. */
@@ -123,7 +126,9 @@ class Loop implements RideLoop {
 
   #count(timeMs: number): void {
     const { countPace, listeners } = this.#options;
-    this.#countEndMs ??= timeMs + (COUNT_S * 1000) / countPace;
+    // Who is asked to do something first needs no countdown: the pedals turn when it is done.
+    const isAsked = this.#options.firstSteps?.stands(this.#options.ride.now.tick, timeMs) === true;
+    this.#countEndMs ??= timeMs + (isAsked ? 0 : (COUNT_S * 1000) / countPace);
     const leftS = Math.ceil(((this.#countEndMs - timeMs) * countPace) / 1000);
     if (leftS > 0) {
       if (leftS !== this.#countShown) listeners.count(leftS);
@@ -138,7 +143,11 @@ class Loop implements RideLoop {
   }
 
   #rideOn(timeMs: number): void {
-    const { ride, listeners, pace, countPace } = this.#options;
+    const { ride, listeners, pace, countPace, firstSteps } = this.#options;
+    if (firstSteps?.stands(ride.now.tick, timeMs) === true) {
+      this.#clock = FRESH_CLOCK;
+      return;
+    }
     const due = ticksDue(this.#clock, timeMs, pace());
     this.#clock = due.clock;
     const events: RideEvent[] = [];

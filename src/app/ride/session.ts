@@ -9,15 +9,19 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Recording } from '../../core/ride/recording.ts';
 import { type LiveRide, startRide } from '../../core/ride/run.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
+import type { RideCommand } from '../../core/ride/types.ts';
 import { buildRideWorld } from '../../core/ride/world.ts';
 import { createGamepads } from '../../input/gamepad.ts';
 import { shake } from '../../input/haptic.ts';
+import type { InputCommand } from '../../input/actions.ts';
 import { createInputHub, type InputHub } from '../../input/hub.ts';
 import { listenToKeys } from '../../input/keyboard.ts';
 import { createFormat } from '../../words/format.ts';
+import { firstStepWords } from '../../words/firstSteps.ts';
 import type { RidePhaseShown, RidePlaces } from '../../state/ridePlaces.ts';
-import { aidsFor, aidsWhile, createRideHelp } from './aids.ts';
-import { onRoad } from '../../core/settings/settings.ts';
+import { createFirstSteps, type FirstSteps, type FirstStepShown } from '../../state/firstSteps.ts';
+import { actionOf, aidsFor, aidsWhile, createRideHelp } from './aids.ts';
+import { type KeyAction, onRoad } from '../../core/settings/settings.ts';
 import type { Journal } from './journal.ts';
 import type { RideFailure } from '../../state/store.ts';
 import { lettingGo, playTo, rideAgain } from './replay.ts';
@@ -56,6 +60,11 @@ export interface SessionOptions {
   readonly reference: () => RideTrace | null;
   /** Number of the only gamepad that counts; any of them without it. */
   readonly gamepad?: number;
+  /** Shows the first steps with the levers, and hears that they were done; null where they are not asked for. */
+  readonly firstSteps: {
+    readonly show: (shown: FirstStepShown | null) => void;
+    readonly onDone: () => void;
+  } | null;
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
@@ -96,6 +105,12 @@ const JOURNAL_WAIT_MS = 5000;
 /** A ride whose picture is asked for no more stands still without a word; looked for so often (ms), it is stopped with one. */
 const LOOK_EVERY_MS = 1000;
 const MOST_LOOKS_WITHOUT_PICTURE = 4;
+/** Rolled between two of the first steps (s of ride time). */
+const FIRST_STEP_ROLL_S = 2.2;
+/** Legs are soft by themselves for so long at the first two shifts (s of ride time). */
+const FIRST_SHIFT_SOFT_S = 1;
+/** Whoever does nothing at the first of them rides on (ms). */
+const FIRST_STEP_PATIENCE_MS = 15_000;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
@@ -122,6 +137,7 @@ class Session implements RideSession {
   readonly #loop: RideLoop;
   readonly #guide: Guide;
   readonly #hub: InputHub;
+  readonly #firstSteps: FirstSteps | null;
   readonly #stops: (() => void)[] = [];
   #look: RideLook;
   #rooms: RideRooms | null = null;
@@ -134,6 +150,8 @@ class Session implements RideSession {
   #looksWithoutPicture = 0;
   /** Something happened that the journal should have at once. */
   #shifted = false;
+  /** Until then the legs are soft by themselves; null when they are the player's. */
+  #softUntilTick: number | null = null;
 
   constructor(options: SessionOptions) {
     this.#options = options;
@@ -145,11 +163,17 @@ class Session implements RideSession {
     if (goesOn !== null) rideAgain(this.#ride, goesOn);
     const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
     const speed = (): number => window.__rideTestSpeed ?? 1;
-    this.#hub = createInputHub(holdMode, (command) => {
-      if (command.kind === 'pause') this.#togglePause();
-      else if (watching === null) this.#loop.command(command);
-      this.#shifted ||= command.kind === 'shift';
-    });
+    this.#firstSteps =
+      options.firstSteps === null
+        ? null
+        : createFirstSteps({
+            autoEase,
+            rollTicks: Math.round(FIRST_STEP_ROLL_S / this.#ride.world.tickS),
+            patienceMs: FIRST_STEP_PATIENCE_MS / speed(),
+            show: (shown) => this.#showFirstSteps(shown),
+            onDone: options.firstSteps.onDone,
+          });
+    this.#hub = createInputHub(holdMode, (command) => this.#onCommand(command));
     this.#guide = createGuide(this.#ride.world, options.reference);
     const help = createRideHelp(this.#ride, this.#guide);
     const aids = aidsWhile(options.level, () => this.#look.settings);
@@ -162,10 +186,14 @@ class Session implements RideSession {
       countPace: speed(),
       brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
       script,
+      firstSteps: this.#firstSteps,
       listeners: {
         frame: (frame) => {
           this.#views?.frame(frame);
-          if (this.#views !== null) help.frame(frame, aids(), this.#views, this.#look);
+          this.#endSoftFeet();
+          // One voice: during the first steps nothing else is asked for.
+          if (this.#views !== null && this.#isFreeToShift())
+            help.frame(frame, aids(), this.#views, this.#look);
           options.journal?.note(this.#ride, this.#shifted);
           this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;
@@ -182,7 +210,8 @@ class Session implements RideSession {
             options.onPhase('finished', null);
           }
         },
-        say: (cue, remark) => this.#views?.say(cue, remark),
+        say: (cue, remark) =>
+          this.#isFreeToShift() ? this.#views?.say(cue, remark) : this.#views?.say(null, null),
         beat: () => {
           this.#views?.help.beat();
           this.#ears?.cueTick();
@@ -237,7 +266,8 @@ class Session implements RideSession {
   }
 
   settingsChanged(): void {
-    const { volumes, muted, holdMode } = this.#options.look().settings;
+    const { volumes, muted, holdMode, leversKnown } = this.#options.look().settings;
+    if (leversKnown) this.#firstSteps?.end();
     this.#ears?.setVolumes(volumes);
     this.#ears?.setMuted(muted);
     this.#hub.setMode(holdMode);
@@ -271,6 +301,39 @@ class Session implements RideSession {
     quietly(() => this.#ear?.stop());
     quietly(() => this.#ears?.stop());
     this.#ears = null;
+  }
+
+  #onCommand(command: InputCommand): void {
+    if (command.kind === 'pause') return this.#togglePause();
+    const action = actionOfCommand(command);
+    const isStep = action !== null && action === this.#firstSteps?.shown()?.asked;
+    if (action !== null && this.#firstSteps?.takes(action) === false) return;
+    if (isStep && command.kind === 'shift') this.#beginSoftFeet();
+    if (this.#options.watching === null) this.#loop.command(command);
+    this.#shifted ||= command.kind === 'shift';
+  }
+
+  #isFreeToShift(): boolean {
+    return (this.#firstSteps?.shown() ?? null) === null;
+  }
+
+  /** Nobody has heard of soft feet at the first two shifts: the legs have them by themselves. */
+  #beginSoftFeet(): void {
+    this.#loop.command({ kind: 'pressure', pressure: 'ease' });
+    this.#softUntilTick = this.#ride.now.tick + Math.round(FIRST_SHIFT_SOFT_S / this.#ride.world.tickS);
+  }
+
+  #endSoftFeet(): void {
+    if (this.#softUntilTick === null || this.#ride.now.tick < this.#softUntilTick) return;
+    this.#softUntilTick = null;
+    this.#loop.command({ kind: 'pressure', pressure: this.#hub.now().pressure });
+  }
+
+  #showFirstSteps(shown: FirstStepShown | null): void {
+    this.#views?.want(shown?.asked ?? null);
+    const { settings } = this.#look;
+    if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings.keys));
+    this.#options.firstSteps?.show(shown);
   }
 
   #begin(): void {
@@ -392,6 +455,13 @@ class Session implements RideSession {
       autoEase: this.#ride.world.autoEase,
     });
   }
+}
+
+/** What a hand did; letting go is nothing. */
+function actionOfCommand(command: RideCommand): KeyAction | null {
+  if (command.kind === 'shift') return actionOf(command);
+  if (command.kind === 'brake') return command.on ? 'brake' : null;
+  return command.pressure === 'steady' ? null : command.pressure;
 }
 
 /** Does something to what may be broken. */

@@ -9,6 +9,7 @@ import type { HudAids, HudWords } from '../../game/hud/words.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
 import { createFormat } from '../../words/format.ts';
+import { drawSign } from '../../ui/signs.ts';
 import { outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
@@ -89,6 +90,7 @@ export function buildViews(options: ViewOptions): RideViews {
     machine: world.machine,
     touch: showPads,
     reducedMotion,
+    drawSign,
   });
   hud.setAids(hudAids(aids));
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
@@ -97,6 +99,7 @@ export function buildViews(options: ViewOptions): RideViews {
     hand: settings.hand,
     oneHand: settings.oneHand,
     mode: () => settings.holdMode,
+    drawSign,
   });
   const picture = mountPicture(options);
   return {

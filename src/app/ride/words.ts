@@ -8,8 +8,8 @@ export const padWords = {
     'rear-harder': 'harder',
     'front-smaller': 'smaller',
     'front-bigger': 'bigger',
-    ease: 'ease',
-    press: 'press',
+    ease: 'soft',
+    press: 'push',
     brake: 'brake',
     pause: 'pause',
   },
@@ -18,8 +18,8 @@ export const padWords = {
     'rear-harder': 'Rear derailleur: harder',
     'front-smaller': 'Front derailleur: smaller ring',
     'front-bigger': 'Front derailleur: bigger ring',
-    ease: 'Ease the pedals; upper half or slide up: press',
-    press: 'Press the pedals',
+    ease: 'Soft feet; upper half or slide up: push',
+    press: 'Push hard',
     brake: 'Brake',
     pause: 'Pause',
   },
@@ -37,6 +37,14 @@ export const hudWords = {
   perMinute: 'per minute',
   gear: 'gear',
   pressure: 'legs',
+  legs: {
+    coast: 'resting',
+    ease: 'soft',
+    steady: 'steady',
+    press: 'pushing',
+    'too-slow': 'too slow',
+    'too-fast': 'too fast',
+  },
   reserve: 'breath',
   roadAhead: 'The next 250 metres of road',
   distance: 'ridden',
@@ -48,7 +56,7 @@ export const hudWords = {
   stopLine: 'stop in',
   outOfSight: 'out of sight',
   marksSoFar: 'so far, of 100',
-  marks: { cadence: 'cadence', easing: 'easing', chainLine: 'chain line' },
+  marks: { cadence: 'cadence', easing: 'soft feet', chainLine: 'chain line' },
   step: (first: HandMove, then: HandMove | null): string =>
     then === null ? hands(first) : `${hands(first)}, then ${hands(then).toLowerCase()}`,
   stepNow: 'now',
@@ -56,8 +64,8 @@ export const hudWords = {
 };
 
 export const remarkWords = {
-  'heavy-shift': 'Heavy shift. Ease first.',
-  'shift-hung': 'The chain is stuck. Ease, and it moves.',
+  'heavy-shift': 'Heavy shift. Soft feet first.',
+  'shift-hung': 'The chain is stuck. Soft feet, and it moves.',
   'shift-waiting': 'A chain moves only while you pedal.',
   'no-easier': 'That is the easiest gear.',
   'no-harder': 'That is the hardest gear.',
@@ -66,10 +74,10 @@ export const remarkWords = {
   'no-ring': 'No more chainrings there.',
   'refused-crossed': 'This bike does not cross its chain.',
   crossed: 'The chain is crossed.',
-  'chain-dropped': 'Chain off! Ease, then push the front lever.',
+  'chain-dropped': 'Chain off! Soft feet, then push the front lever.',
   'foot-down': 'Foot down. The gear was too hard.',
   'line-missed': 'Over the line. Brake sooner.',
-  'reserve-empty': 'Out of breath. No pressing for a while.',
+  'reserve-empty': 'Out of breath. No hard pushing for a while.',
 };
 
 export type RemarkCode = keyof typeof remarkWords;

@@ -113,6 +113,8 @@ export const CHOICES = {
   /** The game eases while a shift is on its way and brakes at lines: two buttons are enough. */
   autoEase: onOff('ride'),
   holdMode: oneOf('ride', ['hold', 'switch'], 'hold'),
+  /** The first steps with the levers have been done, or are not wanted. */
+  leversKnown: onOff('ride'),
   /** Side of the gear pads. */
   hand: oneOf('ride', ['left', 'right'], 'right'),
   pads: oneOf('ride', ['auto', 'always', 'never'], 'auto'),

@@ -9,21 +9,23 @@ export function Cautions({ send }: { readonly send: Send }): JSX.Element {
   const cautions = cautionsWords;
   return (
     <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
-      <p class="lead">{cautions.intro}</p>
-      <ul>
-        {cautions.short.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
       <div class="buttons">
         <Button strong data-accept autofocus onClick={() => send({ kind: 'accept-cautions' })}>
           <Icon name="go" />
           {cautions.accept}
         </Button>
-        <a class="button" href="#about" onClick={() => send({ kind: 'close-dialog' })}>
-          {cautions.more}
-        </a>
       </div>
+      <details>
+        <summary>{cautions.more}</summary>
+        <ul>
+          {cautions.short.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+        <a href="#about" onClick={() => send({ kind: 'close-dialog' })}>
+          {cautions.all}
+        </a>
+      </details>
     </Dialog>
   );
 }

@@ -6,7 +6,7 @@ export const aboutWords = {
   play: [
     'You pedal by yourself. Your hands shift, your eyes look ahead.',
     'The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.',
-    'Shift before the hill, one gear at a time, and ease the pedals while the chain moves.',
+    'Shift before the hill, one gear at a time, with soft feet while the chain moves.',
     'The gear in figures is the one the lever stands for; a dotted line under it says that the chain is still on its way.',
     'Keep your legs turning at a pace you like. A short rise can simply be ridden over.',
   ],

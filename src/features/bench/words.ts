@@ -94,7 +94,7 @@ export const benchWords = {
     roadAhead: 'the road ahead',
     nextStep: 'which shift is next',
     clickTrack: 'a click for each turn of the pedals',
-    pressureHint: 'when to ease',
+    pressureHint: 'how hard the legs push',
     liveMarks: 'marks while riding',
     chainView: 'the chain from above',
     cues: 'spoken-style cues',

@@ -1,6 +1,6 @@
 /**
- * The debrief: guess, three sentences, strip, pitches, marks, what to do now. Draws what it is given and asks
- * through callbacks; it keeps nothing but where the cursor is.
+ * The debrief: one card, and folded under it what happened, why and where. Draws what it is given and asks through
+ * callbacks; it keeps nothing but where the cursor is.
  */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
@@ -12,8 +12,8 @@ import { paintPng } from '../../charts/picture.ts';
 import { Strip } from '../../charts/strip.tsx';
 import type { StripData } from '../../charts/tracks.tsx';
 import { createFormat } from '../../words/format.ts';
-import { DoingRow } from './doing.tsx';
-import { GuessCard, Working } from './guess.tsx';
+import { DoingMore, DoingRow } from './doing.tsx';
+import { EndCard } from './endCard.tsx';
 import { MarksCard } from './marks.tsx';
 import { PitchCards } from './pitchCards.tsx';
 import { PrintSheet } from './printSheet.tsx';
@@ -23,6 +23,7 @@ import type { DebriefProps } from './types.ts';
 import './debrief.css';
 import './strip.css';
 import './cards.css';
+import './endCard.css';
 import './print.css';
 
 /** The page below its head. */
@@ -35,10 +36,6 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   const asksGuess = report === null ? mayAsk : report.guessPitch !== null;
   const open = report !== null && (guess !== null || !asksGuess);
   const data = useStripData(props, course, open);
-  const best = useMemo(
-    () => (open && data.reference !== null ? shiftsOf(data.reference) : []),
-    [open, data.reference],
-  );
   const paper = useRef<SVGSVGElement | null>(null);
   const savePicture = async (): Promise<void> => {
     if (paper.current === null) throw new Error('the picture is not drawn yet');
@@ -47,37 +44,11 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   return (
     <div class="debrief-page" data-open={open}>
       {!props.same && <p class="paper-card notice">{words.differs}</p>}
-      <Top {...{ props, speech, asksGuess, open }} />
-      <section class="paper-card strip-card" aria-label={words.strip.title}>
-        <Strip
-          data={data}
-          pitch={report?.guessPitch ?? null}
-          words={words}
-          format={speech.format}
-          onWatch={props.onWatch}
-        />
-      </section>
-      {open ? (
-        <>
-          <PitchCards
-            course={data.course}
-            machine={data.machine}
-            pitches={report.pitches}
-            own={report.shifts}
-            best={best}
-            speech={speech}
-            onWatch={props.onWatch}
-          />
-          <MarksCard report={report} passMark={level.passMark} speech={speech} />
-        </>
-      ) : (
-        <p class="closed">{words.closed}</p>
-      )}
-      <DoingRow
-        {...props}
-        {...{ words, open, savePicture }}
-        onwards={open && report.verdict.next.code === 'onwards'}
-      />
+      <EndCard {...{ props, speech, asksGuess, open }}>
+        <DoingRow {...props} words={words} onwards={open && report.verdict.next.code === 'onwards'} />
+      </EndCard>
+      {props.outside !== null && open && <Outside {...props.outside} />}
+      <Explained {...{ props, data, speech, open, savePicture }} />
       {open && (
         <AfterPaint key={trace.samples.length}>
           {() => <Sheet {...{ props, data, speech, paper }} />}
@@ -87,29 +58,79 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   );
 }
 
-/** The guess, and beside it, once it is made, the three sentences. */
-function Top(parts: {
+/** What happened, why and where: folded away until somebody asks. */
+function Explained(parts: {
   readonly props: DebriefProps;
+  readonly data: StripData;
   readonly speech: Speech;
-  readonly asksGuess: boolean;
   readonly open: boolean;
+  readonly savePicture: () => Promise<void>;
 }): JSX.Element {
-  const { props, speech, asksGuess, open } = parts;
-  const { report, guess } = props;
+  const { props, data, speech, open, savePicture } = parts;
+  const { report, nextLevelTitle, onWatch } = props;
+  const { words } = speech;
+  const best = useMemo(
+    () => (open && data.reference !== null ? shiftsOf(data.reference) : []),
+    [open, data.reference],
+  );
+  const onToggle = (event: Event): void => {
+    const { open: unfolded } = event.currentTarget as HTMLDetailsElement;
+    if (unfolded !== props.unfolded) props.onUnfold(unfolded);
+  };
   return (
-    <div class="debrief-top">
-      {asksGuess && <GuessCard {...{ report, guess, speech }} share={props.share} onGuess={props.onGuess} />}
-      {!asksGuess && report === null && (
-        <section class="paper-card">
-          <Working share={props.share} speech={speech} />
+    <details class="explain" data-explain open={props.unfolded} onToggle={onToggle}>
+      <summary>{words.end.explain}</summary>
+      <div class="explain-body">
+        <section class="paper-card strip-card" aria-label={words.strip.title}>
+          <Strip
+            data={data}
+            pitch={report?.guessPitch ?? null}
+            words={words}
+            format={speech.format}
+            onWatch={onWatch}
+          />
         </section>
-      )}
-      {open && report !== null && (
-        <section class="paper-card">
-          <Sentences verdict={report.verdict} nextLevelTitle={props.nextLevelTitle} speech={speech} />
-        </section>
-      )}
-    </div>
+        {open && report !== null ? (
+          <>
+            <section class="paper-card">
+              <Sentences
+                withChange={false}
+                verdict={report.verdict}
+                nextLevelTitle={nextLevelTitle}
+                speech={speech}
+              />
+            </section>
+            <PitchCards
+              course={data.course}
+              machine={data.machine}
+              pitches={report.pitches}
+              own={report.shifts}
+              best={best}
+              speech={speech}
+              onWatch={onWatch}
+            />
+            <MarksCard report={report} passMark={props.level.passMark} speech={speech} />
+          </>
+        ) : (
+          <p class="closed">{words.closed}</p>
+        )}
+        <DoingMore {...props} {...{ words, open, savePicture }} />
+      </div>
+    </details>
+  );
+}
+
+/** What counts outside, after the first ride. */
+function Outside({ title, sentences }: NonNullable<DebriefProps['outside']>): JSX.Element {
+  return (
+    <section class="paper-card outside">
+      <h2>{title}</h2>
+      <ul>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

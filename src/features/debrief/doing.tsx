@@ -1,33 +1,53 @@
-/** What can be done after reading: ride, watch, print, keep. Says whether the ride was kept. */
+/** What can be done after a ride: again and next at once; watch, print and keep after reading. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { DebriefWords } from './words.ts';
 import type { DebriefProps } from './types.ts';
 
-type DoingProps = Pick<
+type RowProps = Pick<
   DebriefProps,
-  | 'saved'
-  | 'nextLevelTitle'
-  | 'againLabel'
-  | 'onRideAgain'
-  | 'onNextLevel'
-  | 'onWatch'
-  | 'onPrint'
-  | 'onSaveRide'
+  'saved' | 'nextLevelTitle' | 'againLabel' | 'onRideAgain' | 'onNextLevel'
 > & {
+  readonly words: DebriefWords;
+  /** The next level is what the ride leads to. */
+  readonly onwards: boolean;
+};
+
+/** Again and next, and whether the ride was kept. */
+export function DoingRow(props: RowProps): JSX.Element {
+  const { words, saved, nextLevelTitle, onwards } = props;
+  const { doing } = words;
+  return (
+    <>
+      <div class="doing-row">
+        <Button look={onwards ? '' : 'strong'} data-ride-again onClick={props.onRideAgain}>
+          {props.againLabel ?? doing.again}
+        </Button>
+        {nextLevelTitle !== null && (
+          <Button look={onwards ? 'strong' : ''} data-next-level onClick={props.onNextLevel}>
+            {doing.next(nextLevelTitle)}
+          </Button>
+        )}
+      </div>
+      <output class="quiet" data-saved={saved.state}>
+        {doing.saved[saved.state]} {saved.sentence}
+      </output>
+    </>
+  );
+}
+
+type MoreProps = Pick<DebriefProps, 'onWatch' | 'onPrint' | 'onSaveRide'> & {
   readonly words: DebriefWords;
   /** False until the guess has been made: the printed sheet would tell. */
   readonly open: boolean;
-  /** The next level is what the verdict advises. */
-  readonly onwards: boolean;
   /** Paints and hands over the picture; rejects where that fails. */
   readonly savePicture: () => Promise<void>;
 };
 
-/** The row of buttons. */
-export function DoingRow(props: DoingProps): JSX.Element {
-  const { words, saved, nextLevelTitle, open, onwards } = props;
+/** Watch, print, keep. */
+export function DoingMore(props: MoreProps): JSX.Element {
+  const { words, open } = props;
   const { doing } = words;
   const [failed, setFailed] = useState(false);
   const paint = (): void => {
@@ -37,19 +57,9 @@ export function DoingRow(props: DoingProps): JSX.Element {
   return (
     <section class="paper-card doing" aria-label={doing.title}>
       <div class="doing-row">
-        <button type="button" class={onwards ? '' : 'strong'} data-ride-again onClick={props.onRideAgain}>
-          {props.againLabel ?? doing.again}
-        </button>
-        {nextLevelTitle !== null && (
-          <button type="button" class={onwards ? 'strong' : ''} data-next-level onClick={props.onNextLevel}>
-            {doing.next(nextLevelTitle)}
-          </button>
-        )}
-        <Button look="" onClick={() => props.onWatch(0)}>
+        <Button look="small" onClick={() => props.onWatch(0)}>
           {doing.watch}
         </Button>
-      </div>
-      <div class="doing-row">
         {open && (
           <>
             <Button look="small" data-print onClick={props.onPrint}>
@@ -63,9 +73,6 @@ export function DoingRow(props: DoingProps): JSX.Element {
         <Button look="small" data-save-ride onClick={props.onSaveRide}>
           {doing.saveRide}
         </Button>
-        <output class="quiet" data-saved={saved.state}>
-          {doing.saved[saved.state]} {saved.sentence}
-        </output>
       </div>
       {failed && <p role="alert">{doing.pictureFailed}</p>}
     </section>

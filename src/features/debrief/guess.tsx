@@ -22,7 +22,7 @@ export function GuessCard(props: GuessProps): JSX.Element {
   if (guess === null) return <Question {...props} />;
   const pitch = report === null ? undefined : guessPitchOf(report);
   return (
-    <section class="paper-card guess" aria-labelledby="guess-title">
+    <section class="guess" aria-labelledby="guess-title">
       <h2 id="guess-title">
         {pitch === undefined ? words.guess.title : words.pitchTitle(pitch.index, speech.pitchCount)}
       </h2>
@@ -31,7 +31,7 @@ export function GuessCard(props: GuessProps): JSX.Element {
           <Working {...props} />
         ) : (
           sayAnswer(guess, pitch, speech).map((sentence, i) => (
-            <span key={sentence} class={i === 0 ? 'answer' : ''}>
+            <span key={sentence} class={['answer', '', 'kind'][i] ?? ''}>
               {sentence}{' '}
             </span>
           ))
@@ -45,7 +45,7 @@ function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element
   const { words, pitchCount } = speech;
   const pitch = report === null ? undefined : guessPitchOf(report);
   return (
-    <section class="paper-card guess" aria-labelledby="guess-title">
+    <section class="guess" aria-labelledby="guess-title">
       <h2 id="guess-title">{words.guess.title}</h2>
       <p class="question">
         {pitch === undefined

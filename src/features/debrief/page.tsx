@@ -50,6 +50,8 @@ export const debriefPage: Page = (state, send) => {
         cautions={cautionsWords.short}
         saved={savedWords(last.kept)}
         guess={last.guess}
+        unfolded={last.unfolded}
+        outside={outsideAfterFirst(state)}
         {...(inGroup
           ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
           : { nextLevelTitle: next?.title ?? null })}
@@ -58,6 +60,15 @@ export const debriefPage: Page = (state, send) => {
     </Sheet>
   );
 };
+
+/** Before somebody tries on a real bike what the first ride taught. */
+function outsideAfterFirst({
+  results,
+  unmarked,
+}: State): { title: string; sentences: readonly string[] } | null {
+  if (results.length + unmarked.length > 1) return null;
+  return { title: cautionsWords.outside, sentences: cautionsWords.short };
+}
 
 /** A lesson of a children's level that was ridden to its end for the first time. */
 function NewPatch({ state, last }: { readonly state: State; readonly last: AfterRide }): JSX.Element | null {
@@ -78,6 +89,7 @@ function wishes(last: AfterRide, nextId: string | null, send: Send) {
   return {
     onGuess: (guess: NonNullable<AfterRide['guess']>) =>
       send({ kind: 'after-ride', recording, change: { guess } }),
+    onUnfold: (unfolded: boolean) => send({ kind: 'after-ride', recording, change: { unfolded } }),
     onWatch: (fromM: number) => send({ kind: 'watch', fromM }),
     onRideAgain: () => send({ kind: 'ask-ride', levelId: last.rest }),
     onNextLevel: () => send({ kind: 'ask-ride', levelId: nextId ?? last.rest }),

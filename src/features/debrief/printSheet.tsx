@@ -34,7 +34,7 @@ export function PrintSheet(props: PrintSheetProps): JSX.Element {
         <h1>{words.print.title}</h1>
         <p>{subtitle}</p>
       </header>
-      <Sentences verdict={report.verdict} nextLevelTitle={nextLevelTitle} speech={speech} />
+      <Sentences withChange verdict={report.verdict} nextLevelTitle={nextLevelTitle} speech={speech} />
       <PaperStrip data={data} speech={speech} stripRef={stripRef} />
       <p class="print-legend">{words.print.legend}</p>
       <PrintMarks report={report} speech={speech} />

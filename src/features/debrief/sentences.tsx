@@ -1,16 +1,18 @@
-/** The three things said after a ride, and only three. */
+/** The three things said after a ride, and only three; on the page the one to change stands on the card above them. */
 import type { JSX } from 'preact';
 import type { Verdict } from '../../core/coach/types.ts';
 import { sayChange, sayNext, sayWell, type Speech } from './say.ts';
 
 interface SentencesProps {
+  /** The one to change is left out where it stands already. */
+  readonly withChange: boolean;
   readonly verdict: Verdict;
   readonly nextLevelTitle: string | null;
   readonly speech: Speech;
 }
 
 /** The three, with their headings. */
-export function Sentences({ verdict, nextLevelTitle, speech }: SentencesProps): JSX.Element {
+export function Sentences({ withChange, verdict, nextLevelTitle, speech }: SentencesProps): JSX.Element {
   const { words } = speech;
   const three = [
     { name: 'well', title: words.well.title, sentence: sayWell(verdict.well, speech) },
@@ -19,12 +21,14 @@ export function Sentences({ verdict, nextLevelTitle, speech }: SentencesProps): 
   ];
   return (
     <dl class="sentences">
-      {three.map(({ name, title, sentence }) => (
-        <div key={name} class={name} data-debrief={name}>
-          <dt>{title}</dt>
-          <dd>{sentence}</dd>
-        </div>
-      ))}
+      {three
+        .filter(({ name }) => withChange || name !== 'change')
+        .map(({ name, title, sentence }) => (
+          <div key={name} class={name} data-debrief={name}>
+            <dt>{title}</dt>
+            <dd>{sentence}</dd>
+          </div>
+        ))}
     </dl>
   );
 }

@@ -37,10 +37,15 @@ export interface DebriefProps {
     readonly sentence?: string;
   };
   readonly guess: Guess | null;
+  /** The explanation is unfolded. */
+  readonly unfolded: boolean;
+  /** Said after the first ride: what counts on a real bike. */
+  readonly outside: { readonly title: string; readonly sentences: readonly string[] } | null;
   readonly nextLevelTitle: string | null;
   /** What the first button says instead of riding again, where it leads somewhere else. */
   readonly againLabel?: string;
   readonly onGuess: (guess: Guess) => void;
+  readonly onUnfold: (unfolded: boolean) => void;
   readonly onWatch: (distanceM: number) => void;
   readonly onRideAgain: () => void;
   readonly onNextLevel: () => void;

@@ -22,7 +22,7 @@ const TIMINGS: Record<Timing, string> = {
 const MARKS: Record<MarkName, string> = {
   cadence: 'Cadence',
   foresight: 'Foresight',
-  easing: 'Easing',
+  easing: 'Soft feet',
   chainLine: 'Chain line',
   economy: 'Economy',
 };
@@ -82,6 +82,14 @@ export const debriefWords = {
   },
   pitchTitle: (index: number, all: number): string =>
     all === 1 ? 'The pitch' : capital(pitch(index, all).replace(/^the /, '')),
+  end: {
+    passed: 'You made it.',
+    'not-yet': 'The hill waits for you.',
+    ridden: 'The road is done.',
+    stamps: { early: 'early', soft: 'soft', smooth: 'smooth' },
+    stampStates: { earned: 'done', 'not-yet': 'not yet', 'not-asked': 'not asked here' },
+    explain: 'What happened, why and where',
+  },
   well: {
     title: 'Went well',
     finished: 'You rode it to the end.',
@@ -177,7 +185,7 @@ export const debriefWords = {
     noMark: {
       cadence: 'You did not pedal long enough to judge.',
       foresight: 'No pitch asked for a shift at your speed.',
-      easing: 'You did not shift, so there was nothing to ease.',
+      easing: 'You did not shift, so there was nothing to be soft for.',
       chainLine: 'Nothing to judge: one chainring, or no shift at all.',
       economy: 'There was nothing to count.',
     } satisfies Record<MarkName, string>,
@@ -233,7 +241,7 @@ export const debriefWords = {
     heavy: {
       why: (from: string, percent: string, front: boolean): string =>
         `Heavy ${front ? 'ring change' : 'shift'} at ${from}, at ${percent} of steady pressure.`,
-      better: 'ease the pedals for half a turn, then shift.',
+      better: 'soft feet for half a turn, then shift.',
     },
     crossed: {
       why: (from: string, n: number): string => `The chain ran at a slant for ${seconds(n)} from ${from}.`,

@@ -41,6 +41,13 @@ export const childrenDebriefWords: DebriefWords = {
   },
   pitch: hill,
   pitchTitle: (index, all) => capital(hill(index, all)),
+  end: {
+    ...debriefWords.end,
+    passed: 'You did it!',
+    'not-yet': 'Good try. The hill waits for you.',
+    ridden: 'You rode all of it.',
+    explain: 'Look at your ride',
+  },
   well: {
     title: 'You did well',
     finished: 'You rode all the way.',

@@ -85,7 +85,7 @@ export const progressWords = {
     names: {
       cadence: 'Cadence',
       foresight: 'Foresight',
-      easing: 'Easing',
+      easing: 'Soft feet',
       chainLine: 'Chain line',
       economy: 'Economy',
     } satisfies Record<MarkName, string>,

@@ -14,6 +14,7 @@ import { RideSpot } from '../../ui/rideSpot.tsx';
 import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
+import { FirstSteps } from './firstSteps.tsx';
 import { rideWords } from './words.ts';
 import { commonWords } from '../../words/common.ts';
 
@@ -31,7 +32,10 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
         <output class="ride-ready">
           <div class="paper">
             <strong>{level.title}</strong>
-            <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
+            {/* Whoever does the first steps has enough to read; they come without a countdown. */}
+            {(ride.countdownS !== null || ride.failed !== null) && (
+              <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
+            )}
             {ride.difficultyStep !== 0 && (
               <p>{ride.difficultyStep > 0 ? rideWords.steeper : rideWords.gentler}</p>
             )}
@@ -49,6 +53,9 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
             )}
           </div>
         </output>
+      )}
+      {ride.phase === 'riding' && ride.countdownS === null && ride.firstSteps !== null && (
+        <FirstSteps shown={ride.firstSteps} settings={state.settings} send={send} />
       )}
       {ride.phase === 'riding' && ride.countdownS !== null && (
         <output class="ride-ready">

@@ -8,7 +8,7 @@ export const twoWords = {
   road: 'Road',
   sides: { left: 'Left', right: 'Right' } satisfies Record<Side, string>,
   bike: 'Bike',
-  autoEase: 'The game eases during a shift and brakes at lines, for both',
+  autoEase: 'The game has soft feet during a shift and brakes at lines, for both',
   keys: { left: 'Keys on the left', right: 'Arrow keys' } satisfies Record<Side, string>,
   ride: 'Ride',
   riding: (road: string): string => `Two at once: ${road}`,

@@ -14,7 +14,8 @@ import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom
 import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
 import { readTones } from './tones.ts';
-import type { HudAids, HudOptions, HudWords } from './words.ts';
+import { watchSize } from '../watchSize.ts';
+import type { HudAids, HudOptions, HudWords, LegsShown } from './words.ts';
 
 export type { HudAids, HudOptions, HudWords } from './words.ts';
 
@@ -52,7 +53,7 @@ class HudView implements Hud {
   #drive: DrivetrainView;
   #top: ChainTopView;
   #boxKey = '';
-  readonly #sizes: ResizeObserver;
+  readonly #stopWatching: () => void;
   #laneWidth = 0;
   #handsKey = -1;
   #textAtS = Number.NEGATIVE_INFINITY;
@@ -72,13 +73,12 @@ class HudView implements Hud {
     this.#words = words;
     this.#still = options.reducedMotion;
     const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
-    this.help = buildHelp(head, cadenceNumber, words.marksSoFar);
+    this.help = buildHelp(head, cadenceNumber, words.marksSoFar, options.drawSign);
     this.#road = new RoadAheadView(roadCanvas, options.course, readTones(root), words);
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
     this.#top = this.#makeTop(topCanvas);
-    this.#sizes = new ResizeObserver(() => this.#measure());
-    this.#sizes.observe(root);
+    this.#stopWatching = watchSize(root, () => this.#measure());
     this.#measure();
     say(this.#elements.cue, '');
     say(this.#elements.remark, '');
@@ -157,7 +157,7 @@ class HudView implements Hud {
   }
 
   #writeText(frame: RideFrame): void {
-    const { cadence, gear, speed, distance, pressure, stop, stopText, plainSpeed, plainDistance } =
+    const { cadence, gear, speed, distance, plainPressure, stop, stopText, plainSpeed, plainDistance } =
       this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
     // The number is the lever's, as on a bike's own display; until the chain has followed it is underlined.
@@ -170,7 +170,7 @@ class HudView implements Hud {
       write(plainSpeed, plain.speed(frame.speedMps));
       write(plainDistance, plain.metres(Math.round(frame.distanceM)));
     }
-    write(pressure, frame.pressure);
+    write(plainPressure, frame.pressure);
     const near = frame.stopInM !== null && frame.stopInM <= STOP_SHOWN_M;
     stop.hidden = !near;
     if (near) write(stopText, this.#words.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
@@ -183,6 +183,7 @@ class HudView implements Hud {
     band.style.width = `${((frame.bandHighRpm - frame.bandLowRpm) / span) * 100}%`;
     const level = PRESSURES.indexOf(frame.pressure);
     pressure.dataset['value'] = frame.pressure;
+    write(pressure, this.#words.legs[legsOf(frame)]);
     for (let i = 0; i < steps.children.length; i++) {
       (steps.children[i] as HTMLElement).dataset['on'] = String(i <= level);
     }
@@ -231,7 +232,7 @@ class HudView implements Hud {
   }
 
   destroy(): void {
-    this.#sizes.disconnect();
+    this.#stopWatching();
     this.#elements.root.remove();
   }
 }
@@ -267,4 +268,13 @@ function say(element: HTMLElement, text: string): void {
 /** Puts the instruments into `root`. */
 export function createHud(root: HTMLElement, words: HudWords, options: HudOptions): Hud {
   return new HudView(root, words, options);
+}
+
+/** Turning so much slower than the band, or faster (rpm), is told in a word. */
+const FAR_OUT_RPM = 12;
+
+function legsOf({ pressure, cadenceRpm, bandLowRpm, bandHighRpm }: RideFrame): LegsShown {
+  if (pressure !== 'steady') return pressure;
+  if (cadenceRpm < bandLowRpm - FAR_OUT_RPM) return 'too-slow';
+  return cadenceRpm > bandHighRpm + FAR_OUT_RPM ? 'too-fast' : 'steady';
 }

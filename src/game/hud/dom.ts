@@ -24,7 +24,9 @@ export interface HudElements {
   /** The same in km/h and m; the very elements above where these are shown anyway. */
   readonly plainSpeed: HTMLElement;
   readonly plainDistance: HTMLElement;
+  /** What the legs do in a word, and the code of how they push. */
   readonly pressure: HTMLElement;
+  readonly plainPressure: HTMLElement;
   readonly steps: HTMLElement;
   readonly reserve: HTMLElement;
   readonly reserveFill: HTMLElement;
@@ -148,7 +150,8 @@ function buildLegs(root: HTMLElement, words: HudWords) {
   card.dataset['aid'] = 'pressure';
   put(card, 'span', 'hud-label', words.pressure);
   const pressure = put(card, 'span', 'hud-pressure');
-  pressure.dataset['hud'] = 'pressure';
+  const plainPressure = putPlain(card);
+  plainPressure.dataset['hud'] = 'pressure';
   const steps = put(card, 'div', 'hud-steps');
   steps.setAttribute('aria-hidden', 'true');
   for (let i = 0; i < 4; i++) put(steps, 'i', '');
@@ -157,5 +160,5 @@ function buildLegs(root: HTMLElement, words: HudWords) {
   put(reserve, 'span', 'hud-label', words.reserve);
   const bar = put(reserve, 'div', 'hud-reserve-bar');
   const reserveFill = put(bar, 'div', 'hud-reserve-fill');
-  return { pressure, steps, reserve, reserveFill };
+  return { pressure, plainPressure, steps, reserve, reserveFill };
 }

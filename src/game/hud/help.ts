@@ -3,6 +3,7 @@
  * with the click track. Shows what it is told; whether it is shown at all is the level's and the player's choice.
  */
 import './hud-help.css';
+import type { KeyAction } from '../../core/settings/settings.ts';
 import { put } from './dom.ts';
 
 /** A hint in words. */
@@ -12,7 +13,8 @@ export interface HudStep {
   /** When: "now", "in 24 m". */
   readonly when: string;
   readonly now: boolean;
-  readonly direction: 'easier' | 'harder';
+  /** What the hand does first. */
+  readonly move: KeyAction;
   /** Names of the keys to press, in order; none where there are pads. */
   readonly keys: readonly string[];
 }
@@ -33,11 +35,15 @@ export interface HudHelp {
 }
 
 /** Builds the help into the head of the instruments and beside the cadence. */
-export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: string): HudHelp {
+export function buildHelp(
+  head: HTMLElement,
+  cadence: HTMLElement,
+  marksLabel: string,
+  drawSign: (action: KeyAction) => SVGElement,
+): HudHelp {
   const card = put(head, 'div', 'hud-card hud-step hud-empty');
   card.dataset['aid'] = 'nextStep';
-  const arrow = put(card, 'i', 'hud-step-arrow');
-  arrow.setAttribute('aria-hidden', 'true');
+  const sign = put(card, 'i', 'hud-step-sign');
   const action = put(card, 'span', 'hud-step-action');
   action.dataset['hud'] = 'next-step';
   action.setAttribute('role', 'status');
@@ -52,15 +58,14 @@ export function buildHelp(head: HTMLElement, cadence: HTMLElement, marksLabel: s
     setStep(step) {
       card.classList.toggle('hud-empty', step === null);
       if (step === null) return;
-      card.dataset['direction'] = step.direction;
+      if (sign.dataset['move'] !== step.move) sign.replaceChildren(drawSign(step.move));
+      sign.dataset['move'] = step.move;
       card.dataset['now'] = String(step.now);
       if (action.textContent !== step.action) action.textContent = step.action;
       if (when.textContent !== step.when) when.textContent = step.when;
       const names = step.keys.join(' ');
       if (keys.dataset['keys'] === names) return;
       keys.dataset['keys'] = names;
-      // A key that is an arrow says the direction itself.
-      arrow.style.display = step.keys.some((name) => '↑↓'.includes(name)) ? 'none' : '';
       keys.replaceChildren();
       for (const name of step.keys) put(keys, 'kbd', '', name);
     },

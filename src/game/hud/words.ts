@@ -3,7 +3,11 @@
  * sentences themselves belong to the pages; nothing readable is written in this room.
  */
 import type { Course } from '../../core/course/types.ts';
-import type { Machine } from '../../core/model/types.ts';
+import type { Machine, Pressure } from '../../core/model/types.ts';
+import type { KeyAction } from '../../core/settings/settings.ts';
+
+/** How the legs push; and where they push as usual, whether they turn too slowly or too fast for it. */
+export type LegsShown = Pressure | 'too-slow' | 'too-fast';
 
 /** Words and formats, handed in by the caller. */
 export interface HudWords {
@@ -11,6 +15,8 @@ export interface HudWords {
   readonly perMinute: string;
   readonly gear: string;
   readonly pressure: string;
+  /** What the legs do, in a word. */
+  readonly legs: Readonly<Record<LegsShown, string>>;
   readonly reserve: string;
   readonly roadAhead: string;
   readonly distance: string;
@@ -63,4 +69,6 @@ export interface HudOptions {
   /** Thumb pads are on screen: their corners stay free. */
   readonly touch: boolean;
   readonly reducedMotion: boolean;
+  /** The sign of what a hand does. */
+  readonly drawSign: (action: KeyAction) => SVGElement;
 }

@@ -1,6 +1,7 @@
 /** The debrief of a late ride as a person finds it: what is hidden, what is read out, what buttons do. */
 import { act } from 'preact/test-utils';
 import { describe, expect, it } from 'vitest';
+import type { MarkName } from '../../../src/core/coach/types.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { lateRide, propsFor, push, show } from './ride.tsx';
 
@@ -61,6 +62,66 @@ describe('before the guess', () => {
     const app = await show(propsFor(ride, { report: { ...report, guessPitch: null } }));
     expect(app.querySelector('[data-guess]')).toBeNull();
     expect(app.querySelectorAll('[data-mark]').length).toBe(5);
+  });
+});
+
+describe('the one card at the end', () => {
+  const stamps = (app: HTMLElement): string[] =>
+    [...app.querySelectorAll<HTMLElement>('[data-stamp]')].map(
+      ({ dataset }) => `${dataset['stamp']} ${dataset['state']}`,
+    );
+  const marked = (values: Partial<Record<MarkName, number | null>>) => ({
+    ...report.marks,
+    ...Object.fromEntries(Object.entries(values).map(([name, value]) => [name, { value, reasons: [] }])),
+  });
+
+  it('stamps what was done, and says of the rest that it is not yet done or was not asked', async () => {
+    const marks = marked({ foresight: 71, easing: 69, cadence: null });
+    const app = await show(propsFor(ride, { ...guessed, report: { ...report, marks } }));
+    expect(stamps(app)).toEqual(['early earned', 'soft not-yet', 'smooth not-asked']);
+    // By shape and word, not by colour alone.
+    expect(app.querySelectorAll('.stamp-tick').length).toBe(1);
+    expect(app.querySelector('[data-stamp="soft"]')?.textContent).toMatch(/not yet/);
+  });
+
+  it('looks different for a passed ride, and leads on from there', async () => {
+    const looks = async (passed: boolean) => {
+      const next = { code: passed ? 'onwards' : 'again', total: 80 } as const;
+      const verdict = { ...report.verdict, next };
+      const app = await show(propsFor(ride, { ...guessed, report: { ...report, passed, verdict } }));
+      const card = app.querySelector<HTMLElement>('[data-end]');
+      return {
+        end: card?.dataset['end'],
+        confetti: card?.querySelectorAll('.confetti').length,
+        strong: card?.querySelector('button.strong')?.hasAttribute('data-next-level'),
+      };
+    };
+    expect(await looks(true)).toEqual({ end: 'passed', confetti: 14, strong: true });
+    expect(await looks(false)).toMatchObject({ end: 'not-yet', confetti: 0 });
+  });
+
+  it('says nothing of an end before the guess, and neither of passing on a check ride', async () => {
+    expect((await show(propsFor(ride))).querySelector<HTMLElement>('[data-end]')?.dataset['end']).toBe(
+      'open',
+    );
+    const level = { ...ride.level, teaches: 'check' } as const;
+    const app = await show(propsFor(ride, { ...guessed, level }));
+    expect(app.querySelector<HTMLElement>('[data-end]')?.dataset['end']).toBe('ridden');
+  });
+
+  it('has again and next in it, and everything else folded away until it is asked for', async () => {
+    const props = propsFor(ride, guessed);
+    const app = await show(props);
+    const fold = app.querySelector<HTMLDetailsElement>('[data-explain]') as HTMLDetailsElement;
+    expect(fold.open).toBe(false);
+    expect(app.querySelector('.end-card [data-ride-again]')).not.toBeNull();
+    expect(app.querySelector('.end-card [data-next-level]')).not.toBeNull();
+    for (const inside of ['.strip-card', '[data-pitch]', '[data-mark]', '[data-print]'])
+      expect(app.querySelector(inside)?.closest('[data-explain]'), inside).toBe(fold);
+    await act(() => {
+      fold.open = true;
+    });
+    expect(props.calls).toEqual([['unfold', true]]);
   });
 });
 
@@ -184,7 +245,9 @@ describe('cards, marks and buttons', () => {
     const app = await show(
       propsFor(ride, { ...guessed, report: { ...report, marks, holds, passed: false } }),
     );
-    expect(app.querySelector('[data-hold="mark-missing"]')?.textContent).toContain('at least 45 in easing');
+    expect(app.querySelector('[data-hold="mark-missing"]')?.textContent).toContain(
+      'at least 45 in soft feet',
+    );
     expect(app.querySelector('[data-mark="cadence"] .better')).toBeNull();
   });
 

@@ -188,7 +188,7 @@ describe('marks of all rides', () => {
       'total',
     ]);
     expect(text('[data-marks="cadence"] title')).toBe('Cadence: 2 rides, from 70 to 90 of 100.');
-    expect(text('[data-marks="easing"] title')).toBe('Easing: one ride, 60 of 100.');
+    expect(text('[data-marks="easing"] title')).toBe('Soft feet: one ride, 60 of 100.');
     expect(text('[data-marks="chainLine"]')).toContain(words.marks.none);
     expect(app.querySelector('[data-marks="chainLine"] svg')).toBeNull();
   });

@@ -193,10 +193,13 @@ export async function suffer(desk: Desk, fault: Fault): Promise<Outcome> {
   }
 }
 
-/** Plays every journey once with nothing broken and notes what it asks the browser and the server for. */
-export async function observeAll(desk: Desk): Promise<Observations> {
+/** Plays each journey once with nothing broken and notes what it asks the browser and the server for. */
+export async function observe(
+  desk: Desk,
+  journeys = Object.keys(JOURNEYS) as readonly JourneyName[],
+): Promise<Observations> {
   const all = new Map<JourneyName, Observed>();
-  for (const journey of Object.keys(JOURNEYS) as JourneyName[]) {
+  for (const journey of journeys) {
     const how: How = { kind: 'page', fault: { what: 'count', paths: WATCHED } };
     const fault: Fault = { name: 'nothing', group: '', journey, cause: 'looks', how };
     const { page, uncaught } = await open(desk, how, SPEED);

@@ -165,10 +165,16 @@ function launch({ browser, profile }: KillOptions): Promise<Browser> {
   return puppeteer.launch({ ...common, browser: 'firefox', executablePath: path });
 }
 
-/** A page that knows the helper which the runner of this script writes into functions. */
+/**
+ * A page that knows the helper which the runner of this script writes into functions. Only one of its frames can
+ * have the focus, and a ride without it pauses: no frame hears that it lost it, from before the game listens.
+ */
 async function openPage(browser: Browser): Promise<Page> {
   const page = await browser.newPage();
-  await page.evaluateOnNewDocument('globalThis.__name = (one) => one');
+  await page.evaluateOnNewDocument(
+    `globalThis.__name = (one) => one;
+    if (window !== top) addEventListener('blur', (event) => event.stopImmediatePropagation());`,
+  );
   return page;
 }
 
@@ -209,8 +215,6 @@ function rideInFrames(addresses: readonly string[], fast: number, seed: number):
       if (view === null) return;
       const speed = i === 0 ? fast : 1;
       Object.assign(view, { __rideTestSpeed: speed });
-      // Only one frame can have the focus, and a ride without it pauses.
-      view.addEventListener('blur', (event) => event.stopImmediatePropagation());
       let lastMs = 0;
       // The same pictures as those of the ride, which drops what is longer than a quarter of a second.
       const look = (nowMs: number): void => {

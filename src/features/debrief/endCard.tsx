@@ -1,0 +1,132 @@
+/**
+ * The one card at the end of a ride: what became of it, three stamps, one sentence, again and next. It asks for the
+ * guess first where there is something to guess, and fits a phone; everything else is one tap away.
+ */
+import type { ComponentChildren, JSX } from 'preact';
+import type { Mark, RideReport } from '../../core/coach/types.ts';
+import { Sign } from '../../ui/sign.tsx';
+import { GuessCard, Working } from './guess.tsx';
+import { sayChange, sayWell, type Speech } from './say.ts';
+import type { DebriefProps } from './types.ts';
+
+/** A stamp is earned from a mark that is called good. */
+const STAMP_FROM = 70;
+
+const STAMPS = [
+  { name: 'early', mark: 'foresight' },
+  { name: 'soft', mark: 'easing' },
+  { name: 'smooth', mark: 'cadence' },
+] as const;
+type StampName = (typeof STAMPS)[number]['name'];
+type StampState = 'earned' | 'not-yet' | 'not-asked';
+
+/** What became of a ride, as far as it can be said now. */
+type Ending = 'passed' | 'not-yet' | 'ridden';
+
+function endingOf({ level }: DebriefProps, { passed }: RideReport): Ending {
+  if (level.teaches === 'check' || level.teaches === 'free') return 'ridden';
+  return passed ? 'passed' : 'not-yet';
+}
+
+/** The card; `children` are the buttons. */
+export function EndCard(parts: {
+  readonly props: DebriefProps;
+  readonly speech: Speech;
+  readonly asksGuess: boolean;
+  readonly open: boolean;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { props, speech, asksGuess, open, children } = parts;
+  const { report, guess, share, onGuess } = props;
+  const ending = open && report !== null ? endingOf(props, report) : null;
+  return (
+    <section class="paper-card end-card" data-end={ending ?? 'open'}>
+      {ending !== null && report !== null && (
+        <>
+          <EndPicture ending={ending} />
+          <h2>{speech.words.end[ending]}</h2>
+          <Stamps report={report} speech={speech} />
+        </>
+      )}
+      {asksGuess && <GuessCard {...{ report, guess, share, speech, onGuess }} />}
+      {!asksGuess && report === null && <Working share={share} speech={speech} />}
+      {ending !== null && report !== null && <OneSentence report={report} speech={speech} />}
+      {children}
+    </section>
+  );
+}
+
+/** The one thing to change; what went well where there is none. */
+function OneSentence({ report, speech }: { report: RideReport; speech: Speech }): JSX.Element {
+  const { well, change } = report.verdict;
+  const isFine = change.code === 'nothing';
+  return (
+    <p class="one-sentence" data-debrief="change">
+      {isFine && `${sayWell(well, speech)} `}
+      {sayChange(change, speech)}
+    </p>
+  );
+}
+
+function Stamps({ report, speech }: { report: RideReport; speech: Speech }): JSX.Element {
+  const { stamps, stampStates } = speech.words.end;
+  return (
+    <ul class="stamps">
+      {STAMPS.map(({ name, mark }) => {
+        const state = stateOf(report.marks[mark]);
+        return (
+          <li key={name} class="stamp" data-stamp={name} data-state={state}>
+            <StampPicture name={name} />
+            <span>{stamps[name]}</span>
+            <span class="unseen">: {stampStates[state]}</span>
+            {state === 'earned' && <i class="stamp-tick" aria-hidden="true" />}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+function stateOf({ value }: Mark): StampState {
+  if (value === null) return 'not-asked';
+  return value >= STAMP_FROM ? 'earned' : 'not-yet';
+}
+
+function StampPicture({ name }: { readonly name: StampName }): JSX.Element {
+  if (name === 'soft') return <Sign action="ease" />;
+  // A flag before a hill; a wave of one height.
+  const path =
+    name === 'early'
+      ? 'M2 42 24 42 46 16V46H2ZM11 12h3v26h-3ZM14 12l12 5-12 6Z'
+      : 'M3 26c5-14 11-14 16 0s7 9 10 0 10-14 16 0l-5 2c-3-9-5-9-8 0-4 13-12 13-16 1-4-10-6-10-9 0Z';
+  return (
+    <svg class="sign" viewBox="0 0 48 48" aria-hidden="true">
+      <path d={path} fill="currentColor" />
+    </svg>
+  );
+}
+
+/** The hill of the ride: with a flag and paper in the air, or still ahead with the sun coming up behind it. */
+function EndPicture({ ending }: { readonly ending: Ending }): JSX.Element {
+  return (
+    <svg class="end-picture" viewBox="0 0 320 84" aria-hidden="true">
+      {ending === 'not-yet' && <circle cx="236" cy="40" r="22" fill="var(--sun)" />}
+      <path d="M0 84V66C70 66 104 62 146 46S214 22 250 22 300 26 320 30V84Z" fill="var(--leaf)" />
+      <path d="M0 84V74C90 74 132 68 178 56S260 40 320 42V84Z" fill="var(--leaf-deep)" />
+      {ending !== 'not-yet' && <path d="M248 22V0h3v22ZM251 1l22 7-22 7Z" fill="var(--rider)" />}
+      {ending === 'passed' &&
+        Array.from({ length: 14 }, (_, i) => (
+          <rect
+            key={i}
+            class="confetti"
+            style={{ '--turn': i }}
+            x={14 + ((i * 67) % 296)}
+            y="-8"
+            width="7"
+            height="4"
+            fill={i % 3 === 0 ? 'var(--rider)' : i % 3 === 1 ? 'var(--sand-dark)' : 'var(--leaf-deep)'}
+          />
+        ))}
+    </svg>
+  );
+}

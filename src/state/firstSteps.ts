@@ -1,0 +1,98 @@
+/**
+ * The first seconds of somebody's first ride: three things to be done once each while the world stands still, so
+ * that nobody has to read which key or pad does what. Pure; time comes from the caller.
+ */
+import type { KeyAction } from '../core/settings/settings.ts';
+
+/** What is asked for, in this order; soft feet are left out where the game has them by itself. */
+const STEPS = ['rear-easier', 'rear-harder', 'ease'] as const;
+export type FirstStep = (typeof STEPS)[number];
+
+/** What is on the screen of it. */
+export interface FirstStepShown {
+  /** What is asked for now; null while the bike rolls. */
+  readonly asked: FirstStep | null;
+  /** What was pressed instead. */
+  readonly instead: KeyAction | null;
+  /** What was done last. */
+  readonly done: FirstStep | null;
+}
+
+/** Follows a ride from its first tick. */
+export interface FirstSteps {
+  /** Whether the world stands still at this tick; `timeMs` tells how long it has. */
+  stands(tick: number, timeMs: number): boolean;
+  /** A hand did something; whether the ride may have it. What was not asked for waits for its turn. */
+  takes(action: KeyAction): boolean;
+  /** What was shown last. */
+  shown(): FirstStepShown | null;
+  /** Nothing more is asked for; what was said of the last thing done stays for its time. */
+  end(): void;
+}
+
+interface FirstStepsOptions {
+  readonly autoEase: boolean;
+  /** Ride time rolled between two steps, and after the last one (ticks): long enough to feel what changed. */
+  readonly rollTicks: number;
+  /** Whoever presses nothing for so long (ms) rides on and is asked again another time. */
+  readonly patienceMs: number;
+  /** Gets what is to be seen, null when it is over. */
+  readonly show: (shown: FirstStepShown | null) => void;
+  /** All of it was done. */
+  readonly onDone: () => void;
+}
+
+/** Begins with the first step before the first tick. */
+export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
+  const left: FirstStep[] = STEPS.filter((step) => step !== 'ease' || !options.autoEase);
+  let shown: FirstStepShown | null = { asked: null, instead: null, done: null };
+  let dueTick = 0;
+  let lastTick = 0;
+  let askedAtMs: number | null = null;
+  const show = (next: FirstStepShown | null): void => {
+    shown = next;
+    options.show(next);
+  };
+  const end = (): void => {
+    left.length = 0;
+    if (shown !== null && shown.asked !== null) show(null);
+  };
+  return {
+    stands(tick, timeMs) {
+      lastTick = tick;
+      if (shown === null || tick < dueTick) return false;
+      const [step] = left;
+      if (step === undefined) {
+        show(null);
+        return false;
+      }
+      if (shown.asked === null) {
+        askedAtMs = timeMs;
+        show({ ...shown, asked: step, instead: null });
+      }
+      askedAtMs ??= timeMs;
+      if (timeMs - askedAtMs < options.patienceMs) return true;
+      end();
+      return false;
+    },
+    takes(action) {
+      if (shown === null || shown.asked === null || action === 'pause') return true;
+      askedAtMs = null;
+      if (action !== shown.asked) {
+        show({ ...shown, instead: action });
+        return !isShift(action);
+      }
+      left.shift();
+      dueTick = lastTick + options.rollTicks;
+      show({ asked: null, instead: null, done: shown.asked });
+      if (left.length === 0) options.onDone();
+      return true;
+    },
+    shown: () => shown,
+    end,
+  };
+}
+
+function isShift(action: KeyAction): boolean {
+  return /^(rear|front)-/.test(action);
+}
