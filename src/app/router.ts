@@ -11,7 +11,7 @@ export function reachableHash(): string {
 
 /** Shows where a state belongs. */
 interface Router {
-  /** Writes the address; a new page begins at its top, with its heading in focus and in the title. */
+  /** Writes the address; a new page begins at its top, with its heading, or its ride, in focus and the heading in the title. */
   follow(state: State): void;
 }
 
@@ -46,7 +46,8 @@ export function joinRouter(root: HTMLElement, first: State, go: (address: Addres
     if (view === shownView) return;
     shownView = view;
     window.scrollTo(0, 0);
-    heading?.focus({ preventScroll: true });
+    // A ride has the focus itself, so that its keys reach it; on every other page its heading is read first.
+    (root.querySelector<HTMLElement>('[data-takes-focus]') ?? heading)?.focus({ preventScroll: true });
   };
   return {
     follow(state) {

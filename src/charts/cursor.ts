@@ -6,7 +6,7 @@ import type { TraceSample } from '../core/ride/trace.ts';
 import { neighbour, nearestSample } from './lookup.ts';
 
 /** Way of the Page keys (m). */
-const PAGE_M = 50;
+export const PAGE_M = 50;
 
 /** The sample a key leads to, or null if the key is none of ours. `index` is null before the first touch. */
 export function moveByKey(

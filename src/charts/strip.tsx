@@ -9,7 +9,7 @@ import { useWidth } from '../ui/useWidth.ts';
 import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { CursorInk } from './cursorInk.tsx';
-import { jump, moveByKey } from './cursor.ts';
+import { jump, moveByKey, PAGE_M } from './cursor.ts';
 import { nearestSample } from './lookup.ts';
 import { type ReadItem, readPlace } from './readout.ts';
 import { type Domain, NARROW_PX, stripLayout, stripScales } from './stripLayout.ts';
@@ -62,7 +62,8 @@ export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.
       </div>
       <Readout
         items={cursor === null ? [] : readPlace(data, cursor, words, format)}
-        hint={data.shifts === null ? words.strip.keysClosed : words.strip.keys}
+        hint={words.strip.drag}
+        keysHint={`${words.strip.keys(format.distance(PAGE_M))}${data.shifts === null ? '' : ` ${words.strip.jumps}`}`}
       />
       <StripButtons {...{ data, cursor, words, onWatch }} onMove={move} />
       <StripTable data={data} words={words} format={format} />
@@ -192,16 +193,20 @@ function Drawing(props: {
   );
 }
 
-function Readout({
-  items,
-  hint,
-}: {
+function Readout(props: {
   readonly items: readonly ReadItem[];
   readonly hint: string;
+  /** Left away where there are only fingers. */
+  readonly keysHint: string;
 }): JSX.Element {
+  const { items, hint, keysHint } = props;
   return (
     <output class="strip-readout" aria-live="polite">
-      {items.length === 0 && <span class="hint">{hint}</span>}
+      {items.length === 0 && (
+        <span class="hint">
+          {hint} <span class="for-keys">{keysHint}</span>
+        </span>
+      )}
       {items.map((item) => (
         <span key={item.name} data-read={item.name}>
           <span class="label">{item.label}</span> <b>{item.value}</b>

@@ -35,8 +35,9 @@ export const stripWords = {
     lastShift: 'Shift before',
     watchHere: 'Watch from here',
     shifts: 'Shifts',
-    keys: 'Drag or tap, or use ← → (Page keys: 50 m). N and P jump from shift to shift.',
-    keysClosed: 'Drag or tap, or use ← → (Page keys: 50 m).',
+    drag: 'Drag or tap.',
+    keys: (step: string): string => `Or use ← → (Page keys: ${step}).`,
+    jumps: 'N and P jump from shift to shift.',
   },
   read: {
     at: 'At',

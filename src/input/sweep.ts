@@ -8,21 +8,33 @@ const SWEEP_STEP_MS = 350;
 /** Sprockets of one push, the first included. */
 const SWEEP_MOST_STEPS = 3;
 
-/** A lever that is down: since when, and how many steps it has given. */
+/**
+ * Longest time between two looks that counts as held (ms). Where the page stands still for longer, nobody knows whether
+ * the finger is still there: a tap in a busy moment must not become a hold.
+ */
+const MOST_PER_LOOK_MS = 60;
+
+/** A lever that is down: how long it was seen to be held, when it was looked at, and how many steps it has given. */
 export interface Sweep {
   readonly source: string;
-  readonly sinceMs: number;
+  readonly heldMs: number;
+  readonly lookedAtMs: number;
   readonly stepsGiven: number;
 }
 
 /** The lever goes down; its first step is given at once by the caller. */
 export function beginSweep(source: string, nowMs: number): Sweep {
-  return { source, sinceMs: nowMs, stepsGiven: 1 };
+  return { source, heldMs: 0, lookedAtMs: nowMs, stepsGiven: 1 };
 }
 
 /** Steps that have become due by now, and the sweep after giving them. */
 export function sweepDue(sweep: Sweep, nowMs: number): { sweep: Sweep; steps: number } {
-  const reached = 1 + Math.floor(Math.max(0, nowMs - sweep.sinceMs) / SWEEP_STEP_MS);
+  const sinceLookMs = Math.min(MOST_PER_LOOK_MS, Math.max(0, nowMs - sweep.lookedAtMs));
+  const heldMs = sweep.heldMs + sinceLookMs;
+  const reached = 1 + Math.floor(heldMs / SWEEP_STEP_MS);
   const stepsGiven = Math.min(SWEEP_MOST_STEPS, Math.max(sweep.stepsGiven, reached));
-  return { sweep: { ...sweep, stepsGiven }, steps: stepsGiven - sweep.stepsGiven };
+  return {
+    sweep: { ...sweep, heldMs, lookedAtMs: nowMs, stepsGiven },
+    steps: stepsGiven - sweep.stepsGiven,
+  };
 }

@@ -1,14 +1,22 @@
-/** The keys and what they do, as a list to look at. */
+/** What the hands do, with the sign of each and its key; fingers have pads, and no keys are shown to them. */
 import type { JSX } from 'preact';
 import { KEY_ACTIONS, type Keys } from '../core/settings/settings.ts';
 import { commonWords, keyName } from '../words/common.ts';
+import { Sign } from './sign.tsx';
 
-export function KeyList({ keys }: { readonly keys: Keys }): JSX.Element {
+export function KeyList(props: {
+  readonly keys: Keys;
+  /** Of the bike; with one there is nothing to do at the front. */
+  readonly rings: number;
+}): JSX.Element {
+  const { keys, rings } = props;
+  const actions = KEY_ACTIONS.filter((action) => rings > 1 || !action.startsWith('front-'));
   return (
     <dl class="key-list">
-      {KEY_ACTIONS.map((action) => (
+      {actions.map((action) => (
         <div key={action}>
           <dt>
+            <Sign action={action} />
             {keys[action].map((code) => (
               <kbd key={code}>{keyName(code)}</kbd>
             ))}

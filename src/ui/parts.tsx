@@ -1,6 +1,6 @@
 /** Pieces every page is built from: icons, the head with its hills, dialogs. They hold no state. */
 import { type ComponentChildren, createContext, type JSX } from 'preact';
-import { useContext } from 'preact/hooks';
+import { useContext, useEffect, useRef } from 'preact/hooks';
 import { Button } from './controls.tsx';
 import { hashOf, type View } from '../state/address.ts';
 import { HillStrip } from './pictures/profile.tsx';
@@ -102,9 +102,19 @@ export function Dialog(props: {
   readonly children: ComponentChildren;
 }): JSX.Element {
   const { title, onClose, onKey, children } = props;
+  // What had the focus gets it back: a dialog that is taken away, and not closed, leaves it on nothing.
+  const before = useRef<Element | null>(null);
   const open = (element: HTMLDialogElement | null): void => {
-    if (element !== null && !element.open) element.showModal();
+    if (element === null || element.open) return;
+    before.current = document.activeElement;
+    element.showModal();
   };
+  useEffect(
+    () => () => {
+      if (before.current instanceof HTMLElement && before.current.isConnected) before.current.focus();
+    },
+    [],
+  );
   return (
     <dialog
       ref={open}

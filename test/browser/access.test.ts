@@ -60,13 +60,14 @@ async function obey(
 ): Promise<void> {
   while ((await rideState(page)) === 'riding') {
     const text = await hint();
-    const wanted = /^(?:now: )?(easier|harder)(?:, (\d))?/i.exec(text);
-    if (wanted === null) {
+    // "Easier, 2 steps" is read, "2 easier." is heard.
+    const wanted = /^(?<heard>\d )?(?<way>easier|harder)(?:, (?<seen>\d))?/i.exec(text)?.groups;
+    if (wanted === undefined) {
       await page.waitForTimeout(40);
       continue;
     }
-    const steps = Number(wanted[2] ?? 1);
-    const key = wanted[1]?.toLowerCase() === 'easier' ? keys.easier : keys.harder;
+    const steps = Number(wanted['heard'] ?? wanted['seen'] ?? 1);
+    const key = wanted['way']?.toLowerCase() === 'easier' ? keys.easier : keys.harder;
     if (keys.ease !== null) await page.keyboard.down(keys.ease);
     await page.waitForTimeout(400 / speed);
     for (let i = 0; i < steps; i += 1) {
@@ -96,7 +97,7 @@ async function listen(page: Page): Promise<() => Promise<string>> {
     Object.assign(window, { heard });
     if (ear === null) return;
     new MutationObserver(() => {
-      if (ear.textContent?.startsWith('Now:') === true) heard.said = ear.textContent ?? '';
+      if (/^\d (easier|harder)/.test(ear.textContent ?? '')) heard.said = ear.textContent ?? '';
     }).observe(ear, { childList: true, subtree: true });
   });
   let toneSince = 0;

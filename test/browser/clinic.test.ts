@@ -76,7 +76,6 @@ describe('a plan of one’s own', () => {
       input.dispatchEvent(new Event('input', { bubbles: true }));
     }, HARM);
     await page.click('[data-ride="own short-and-steep"]');
-    await page.getByRole('button', { name: 'One attempt more' }).click();
     expect(await faults()).toEqual([]);
     await page.click('[data-save-go]');
     await page.locator('[data-go]').waitFor();

@@ -201,7 +201,7 @@ describe('a part that cannot be fetched', () => {
     await expect.poll(() => view(page), { timeout: 60_000 }).toBe('debrief');
     await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('not-saved');
     expect(await page.textContent('[data-saved]')).toContain('could not be fetched');
-    await page.locator('[data-guess], [data-mark]').first().waitFor();
+    await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
     refused = false;
     await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
     await close();

@@ -63,7 +63,7 @@ async function beginRide(page: Page): Promise<void> {
 async function rideToDebrief(page: Page): Promise<void> {
   await page.keyboard.press('ArrowDown');
   await expect.poll(() => view(page), patient).toBe('debrief');
-  await page.locator('[data-guess], [data-mark]').first().waitFor();
+  await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
   if ((await page.locator('[data-guess]').count()) > 0) await page.click('[data-guess="about-right"]');
   await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
 }

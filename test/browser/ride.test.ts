@@ -196,7 +196,7 @@ describe('a ride with thumbs on an upright phone', () => {
     const seen = await watchToTheEnd(page);
     expect(seen['distance']?.size).toBeGreaterThan(20);
     expect(await mark(page, 'view')).toBe('debrief');
-    await page.locator('[data-guess], [data-mark]').first().waitFor();
+    await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
     if ((await page.locator('[data-guess]').count()) > 0) await page.tap('[data-guess="about-right"]');
     await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
     expect(await page.locator('.strip-card [data-track="shifts"] [data-shift]').count()).toBeGreaterThan(0);

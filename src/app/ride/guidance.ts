@@ -6,7 +6,7 @@ import { type EarCue, earCues, hintsByEar, toneHz } from '../../core/coach/byEar
 import type { NextStep } from '../../core/coach/guide.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
-import { earWords, hudWords } from './words.ts';
+import { earWords } from './words.ts';
 
 /** What riding by ear needs. */
 interface GuidanceOptions {
@@ -23,48 +23,76 @@ interface GuidanceOptions {
 /** Follows a ride. */
 export interface SpokenGuidance {
   frame(frame: RideFrame): void;
-  /** Says something else. */
+  /** Says something else at once. */
   tell(text: string): void;
+  /** Says something where nothing else is being said. */
+  mention(text: string): void;
   /** Silence. */
   stop(): void;
 }
 
+/** Said whatever else is being said. */
+const MUST_BE_HEARD: ReadonlySet<EarCue['code']> = new Set(['pitch-ahead', 'stop-ahead', 'stop-soon']);
 /** Hints are looked for this often (s of ride time). */
 const EVERY_S = 0.25;
+
+/** A voice needs about so long for a line, and for each word of it (s). */
+const LINE_S = 0.5;
+const WORD_S = 0.3;
 
 /** Makes it for one ride. */
 export function createGuidance({ world, hint, format, place, tone }: GuidanceOptions): SpokenGuidance {
   const cues = earCues(world.course);
   const hints = hintsByEar(hint);
   let said = 0;
+  let begun = false;
+  let nowS = 0;
+  let speaksUntilS = Number.NEGATIVE_INFINITY;
   let askedAtS = Number.NEGATIVE_INFINITY;
   const say = (text: string): void => {
     // A new element is read aloud even where the words are the same again.
     const line = document.createElement('p');
     line.textContent = text;
     place.replaceChildren(line);
+    speaksUntilS = nowS + LINE_S + WORD_S * text.split(' ').length;
+  };
+  /** One voice: what can wait no longer is said at once, what is only good to know not into something else. */
+  const sayIfQuiet = (text: string): void => {
+    if (nowS >= speaksUntilS) say(text);
   };
   const sound = (hz: number): void => {
     // The same number that is heard, for those who listen by program.
     if (place.dataset['toneHz'] !== String(hz)) place.dataset['toneHz'] = String(hz);
     tone(hz);
   };
+  const cueOf = (frame: RideFrame): EarCue | null => {
+    let latest: EarCue | null = null;
+    for (let cue = cues[said]; cue !== undefined && cue.atM <= frame.distanceM; cue = cues[said]) {
+      latest = cue;
+      said += 1;
+    }
+    return latest;
+  };
   return {
     frame(frame) {
-      let latest: EarCue | null = null;
-      for (let cue = cues[said]; cue !== undefined && cue.atM <= frame.distanceM; cue = cues[said]) {
-        latest = cue;
-        said += 1;
+      nowS = frame.timeS;
+      if (!begun) {
+        begun = true;
+        const [first] = cues;
+        const inM = first === undefined ? 0 : first.atM + first.inM - frame.distanceM;
+        say(earWords.begin(first === undefined ? null : sentence({ ...first, inM }, format)));
       }
-      if (latest !== null) say(sentence(latest, format));
-      if (Math.abs(frame.timeS - askedAtS) >= EVERY_S) {
-        askedAtS = frame.timeS;
+      const cue = cueOf(frame);
+      if (Math.abs(nowS - askedAtS) >= EVERY_S) {
+        askedAtS = nowS;
         const step = hints(frame);
-        if (step !== null) say(earWords.hint(hudWords.step(step, step.second)));
+        if (step !== null) say(earWords.hint(step, step.second));
       }
+      if (cue !== null) (MUST_BE_HEARD.has(cue.code) ? say : sayIfQuiet)(sentence(cue, format));
       sound(Math.round(toneHz(frame)));
     },
     tell: say,
+    mention: sayIfQuiet,
     stop: () => sound(0),
   };
 }

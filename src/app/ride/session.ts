@@ -150,6 +150,8 @@ class Session implements RideSession {
   #looksWithoutPicture = 0;
   /** Something happened that the journal should have at once. */
   #shifted = false;
+  /** The remark that was made last. */
+  #remarked: string | null = null;
   /** Until then the legs are soft by themselves; null when they are the player's. */
   #softUntilTick: number | null = null;
 
@@ -210,8 +212,7 @@ class Session implements RideSession {
             options.onPhase('finished', null);
           }
         },
-        say: (cue, remark) =>
-          this.#isFreeToShift() ? this.#views?.say(cue, remark) : this.#views?.say(null, null),
+        say: (cue, remark) => this.#say(cue, remark),
         beat: () => {
           this.#views?.help.beat();
           this.#ears?.cueTick();
@@ -311,6 +312,13 @@ class Session implements RideSession {
     if (isStep && command.kind === 'shift') this.#beginSoftFeet();
     if (this.#options.watching === null) this.#loop.command(command);
     this.#shifted ||= command.kind === 'shift';
+  }
+
+  #say(cue: string | null, remark: string | null): void {
+    const isFree = this.#isFreeToShift();
+    if (isFree && remark !== null && remark !== this.#remarked) this.#ear?.mention(remark);
+    this.#remarked = remark;
+    this.#views?.say(isFree ? cue : null, isFree ? remark : null);
   }
 
   #isFreeToShift(): boolean {

@@ -90,6 +90,7 @@ export function buildViews(options: ViewOptions): RideViews {
     machine: world.machine,
     touch: showPads,
     reducedMotion,
+    silent: settings.byEar,
     drawSign,
   });
   hud.setAids(hudAids(aids));

@@ -82,6 +82,11 @@ export const remarkWords = {
 
 export type RemarkCode = keyof typeof remarkWords;
 
+function spokenMove({ derailleur, direction, steps }: HandMove): string {
+  if (derailleur === 'rear') return `${steps} ${direction}`;
+  return direction === 'easier' ? 'smaller chainring' : 'bigger chainring';
+}
+
 /** Distances come in with their units. */
 export const earWords = {
   'pitch-ahead': (distance: string, slope: string, length: string): string =>
@@ -91,6 +96,10 @@ export const earWords = {
   'pitch-over': (): string => 'Over the top.',
   'stop-ahead': (distance: string): string => `Stop line in ${distance}.`,
   'stop-soon': (distance: string): string => `Stop line in ${distance}. Brake.`,
-  hint: (step: string): string => `Now: ${step.toLowerCase()}.`,
+  /** The number first: it is what the hand needs. */
+  hint: (first: HandMove, then: HandMove | null): string =>
+    `${then === null ? spokenMove(first) : `${spokenMove(first)}, then ${spokenMove(then)}`}.`,
+  /** At the start, before anything has come into reach. */
+  begin: (ahead: string | null): string => `You are riding. ${ahead ?? 'No pitch is in sight.'}`,
   downhill: (): string => 'Downhill.',
 };

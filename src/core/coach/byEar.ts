@@ -88,12 +88,14 @@ export function toneHz(
   return 0;
 }
 
-/** A hint nobody acted on is given again after this long (s). */
-const AGAIN_S = 2.5;
+/** A hint nobody acted on is given once more after this long (s): long enough to have been spoken and obeyed. */
+const AGAIN_S = 4;
+/** Hints are told this much before the time to act (s): so long a voice needs until it has said them. */
+const SPEAKING_S = 2;
 
 /**
- * Hints for the ear: each is given when it is time to act, again in the next gear if that is not enough, and again
- * after a while if nothing was done.
+ * Hints for the ear: each is given in time to be spoken before the hands must act, again in the next gear if that is
+ * not enough, and once more after a while if nothing was done.
  *
  * @param hint - what the guide of the ride says now
  */
@@ -101,12 +103,15 @@ export function hintsByEar(
   hint: (frame: RideFrame) => NextStep | null,
 ): (frame: RideFrame) => NextStep | null {
   let saidIn = '';
+  let timesSaid = 0;
   let saidAtS = Number.NEGATIVE_INFINITY;
   return (frame) => {
     const step = hint(frame);
-    if (step === null || step.inM > 0) return null;
+    if (step === null || step.inM > frame.speedMps * SPEAKING_S) return null;
     const gear = `${frame.ringIndex} ${frame.sprocketIndex} ${step.makes}`;
-    if (gear === saidIn && frame.timeS - saidAtS < AGAIN_S) return null;
+    const isSame = gear === saidIn;
+    if (isSame && (timesSaid > 1 || frame.timeS - saidAtS < AGAIN_S)) return null;
+    timesSaid = isSame ? timesSaid + 1 : 1;
     saidIn = gear;
     saidAtS = frame.timeS;
     return step;

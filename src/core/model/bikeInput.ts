@@ -80,11 +80,41 @@ export function readSprockets(text: string, count: number): Reading<readonly num
   return { ok: true, value: cassetteFor(small, big, count) };
 }
 
-/** Tyre width and bead seat diameter (mm) from an ISO 5775 mark such as `28-622`. */
+/**
+ * Bead seats (mm) of the older names of wheels, as they are printed beside the ISO mark; of inches only those whose
+ * width is written with a point, for `26 × 1 3/8` is another wheel than `26 × 1.75`. Common practice, from memory.
+ */
+const BEAD_SEATS_MM: Readonly<Record<string, number>> = {
+  '700': 622,
+  '700c': 622,
+  '650b': 584,
+  '29': 622,
+  '28': 622,
+  '27.5': 584,
+  '26': 559,
+  '24': 507,
+  '20': 406,
+  '16': 305,
+  '12': 203,
+};
+const MM_PER_INCH = 25.4;
+
+/** `700x28c` as `28-622`, `20 × 1.75` as `44-406`; anything else as it is. */
+function asIsoMark(text: string): string {
+  const match = /^\s*(\d+(?:\.\d)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*([a-c]?)\s*$/i.exec(text);
+  if (match === null) return text;
+  const [, wheel = '', width = '', letter = ''] = match;
+  const inMm = /^(700|650)$/.test(wheel);
+  const beadSeatMm = BEAD_SEATS_MM[inMm ? wheel + letter.toLowerCase() : wheel];
+  if (beadSeatMm === undefined || (!inMm && !width.includes('.'))) return text;
+  return `${Math.round(Number(width) * (inMm ? 1 : MM_PER_INCH))}-${beadSeatMm}`;
+}
+
+/** Tyre width and bead seat diameter (mm) from an ISO 5775 mark such as `28-622`, or an older name that says the same. */
 export function readTyre(
   text: string,
 ): Reading<{ readonly tyreWidthMm: number; readonly beadSeatMm: number }> {
-  const match = /^\s*(\d{2,3})\s*[-–]\s*(\d{3})\s*$/.exec(text);
+  const match = /^\s*(\d{2,3})\s*[-–]\s*(\d{3})\s*$/.exec(asIsoMark(text));
   if (match === null) return no('tyre-unreadable');
   const tyreWidthMm = Number(match[1]);
   const beadSeatMm = Number(match[2]);

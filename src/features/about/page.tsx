@@ -3,9 +3,19 @@ import type { Page } from '../../ui/page.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
 import { Sheet } from '../../ui/parts.tsx';
+import { Button } from '../../ui/controls.tsx';
+import type { Send } from '../../state/store.ts';
 import { aboutWords } from './words.ts';
 
-export const aboutPage: Page<KeptServices> = (state, _send, services) => {
+/** The road on which the first steps with the levers are done, once more. */
+const LEVERS_LEVEL = 'two-levers';
+
+function tryLevers(send: Send): void {
+  send({ kind: 'set', settings: { leversKnown: false } });
+  send({ kind: 'ask-ride', levelId: LEVERS_LEVEL });
+}
+
+export const aboutPage: Page<KeptServices> = (state, send, services) => {
   const about = aboutWords;
   return (
     <Sheet title={about.title}>
@@ -20,7 +30,10 @@ export const aboutPage: Page<KeptServices> = (state, _send, services) => {
         </section>
         <section class="paper">
           <h2>{aboutWords.keys}</h2>
-          <KeyList keys={state.settings.keys} />
+          <KeyList keys={state.settings.keys} rings={state.settings.bike.chainringsTeeth.length} />
+          <Button data-first-steps-again onClick={() => tryLevers(send)}>
+            {about.tryLevers}
+          </Button>
         </section>
         <section class="paper">
           <h2>{about.privacyTitle}</h2>

@@ -1,12 +1,13 @@
 /** Sentences about playing, privacy, sources and care. */
 export const aboutWords = {
-  title: 'About and care',
-  keys: 'Keys',
-  playTitle: 'How to play',
+  title: 'How to play',
+  keys: 'What your hands do',
+  tryLevers: 'Try the levers',
+  playTitle: 'In short',
   play: [
     'You pedal by yourself. Your hands shift, your eyes look ahead.',
     'The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.',
-    'Shift before the hill, one gear at a time, with soft feet while the chain moves.',
+    'Shift before the hill, step by step, with soft feet while the chain moves.',
     'The gear in figures is the one the lever stands for; a dotted line under it says that the chain is still on its way.',
     'Keep your legs turning at a pace you like. A short rise can simply be ridden over.',
   ],

@@ -109,7 +109,7 @@ function StampPicture({ name }: { readonly name: StampName }): JSX.Element {
 /** The hill of the ride: with a flag and paper in the air, or still ahead with the sun coming up behind it. */
 function EndPicture({ ending }: { readonly ending: Ending }): JSX.Element {
   return (
-    <svg class="end-picture" viewBox="0 0 320 84" aria-hidden="true">
+    <svg class="end-picture" viewBox="0 0 320 84" preserveAspectRatio="xMidYMax slice" aria-hidden="true">
       {ending === 'not-yet' && <circle cx="236" cy="40" r="22" fill="var(--sun)" />}
       <path d="M0 84V66C70 66 104 62 146 46S214 22 250 22 300 26 320 30V84Z" fill="var(--leaf)" />
       <path d="M0 84V74C90 74 132 68 178 56S260 40 320 42V84Z" fill="var(--leaf-deep)" />

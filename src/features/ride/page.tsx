@@ -25,9 +25,12 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
       <h1 class="unseen">{rideWords.title(level.title)}</h1>
-      {RIDE_PLACES.map((place) => (
-        <RideSpot key={place} place={place} />
-      ))}
+      {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
+      <div class="ride-stage" role="application" aria-label={rideWords.stage} tabIndex={-1} data-takes-focus>
+        {RIDE_PLACES.map((place) => (
+          <RideSpot key={place} place={place} />
+        ))}
+      </div>
       {ride.phase === 'ready' && (
         <output class="ride-ready">
           <div class="paper">
@@ -86,6 +89,11 @@ function againOf(state: State, ride: RideShown): Action {
   return { kind: 'ask-ride', levelId: state.rest };
 }
 
+/** A check ride and a turn in a group are ridden once: what was seen of the road would be known the second time. */
+function mayBeginAnew({ level, group, watchFromM }: RideShown): boolean {
+  return watchFromM !== null || (group === null && level.teaches !== 'check');
+}
+
 /** Where somebody goes who leaves a ride. */
 function wayOut({ watchFromM, group }: RideShown, rest: string): string {
   if (watchFromM !== null) return '#debrief';
@@ -139,9 +147,11 @@ function Paused(props: {
         <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
           {commonWords.riding.on}
         </button>
-        <button type="button" class="button" onClick={() => send(againOf(state, ride))}>
-          {rideWords.restart}
-        </button>
+        {mayBeginAnew(ride) && (
+          <button type="button" class="button" data-restart onClick={() => send(againOf(state, ride))}>
+            {rideWords.restart}
+          </button>
+        )}
         <button
           type="button"
           class="button"
@@ -154,7 +164,10 @@ function Paused(props: {
         </a>
       </div>
       <h3>{rideWords.controls}</h3>
-      <KeyList keys={state.settings.keys} />
+      <KeyList
+        keys={state.settings.keys}
+        rings={(ride.group?.bike ?? state.settings.bike).chainringsTeeth.length}
+      />
     </Dialog>
   );
 }

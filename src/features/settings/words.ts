@@ -7,7 +7,7 @@ const labels: Readonly<Record<ChoiceName, string>> = {
   motion: 'Movement on the screen',
   units: 'Units',
   muted: 'No sound',
-  paceRatio: 'Pace of time',
+  paceRatio: 'How fast the ride goes',
   autoEase: 'Two buttons are enough: the game has soft feet during a shift and brakes at lines',
   holdMode: 'Soft feet, push, coast and brake',
   leversKnown: 'I know what the levers do: ride without the first steps',
@@ -22,7 +22,7 @@ const labels: Readonly<Record<ChoiceName, string>> = {
 
 /** What can be chosen, where it is one of a few. */
 const options: { readonly [Name in ChoiceOf<'one-of'>]: Readonly<Record<Settings[Name], string>> } = {
-  theme: { indoor: 'Indoor: calm paper', field: 'Field: white, for sunlight' },
+  theme: { indoor: 'Coloured paper, for indoors', field: 'White, for bright sun' },
   motion: { system: 'As this device says', reduced: 'Less', full: 'All of it' },
   units: { metric: 'km/h and metres', imperial: 'mph and feet' },
   holdMode: { hold: 'Hold', switch: 'Push on, push off' },

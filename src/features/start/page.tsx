@@ -6,6 +6,7 @@ import type { Page } from '../../ui/page.ts';
 import { Icon, PageLink, SettingsButton } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { Hero } from './hero.tsx';
+import { Button } from '../../ui/controls.tsx';
 import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
@@ -42,6 +43,18 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         )}
         <Newer state={state} services={services} />
         <UnfinishedOffer rides={state.unfinished} services={services} send={send} />
+        {next !== null && !state.settings.byEar && (
+          <Button
+            look="button small ear-way"
+            data-ride-by-ear
+            onClick={() => {
+              send({ kind: 'set', settings: { byEar: true } });
+              send({ kind: 'ask-ride', levelId: next.id });
+            }}
+          >
+            {startWords.byEar}
+          </Button>
+        )}
       </div>
       {next !== null && (
         <button

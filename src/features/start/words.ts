@@ -4,6 +4,7 @@ import { commonWords } from '../../words/common.ts';
 export const startWords = {
   ride: 'Ride',
   rideAgain: 'Ride on',
+  byEar: 'Ride by ear',
   levels: 'All levels',
   levelsHint: (done: number, all: number): string => `${done} of ${all} ridden`,
   bike: 'My bike',

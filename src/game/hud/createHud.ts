@@ -78,6 +78,8 @@ class HudView implements Hud {
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
     this.#top = this.#makeTop(topCanvas);
+    if (options.silent)
+      for (const live of root.querySelectorAll('[role="status"]')) live.removeAttribute('role');
     this.#stopWatching = watchSize(root, () => this.#measure());
     this.#measure();
     say(this.#elements.cue, '');

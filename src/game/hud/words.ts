@@ -69,6 +69,8 @@ export interface HudOptions {
   /** Thumb pads are on screen: their corners stay free. */
   readonly touch: boolean;
   readonly reducedMotion: boolean;
+  /** Something else speaks: nothing of the instruments is read aloud by itself. */
+  readonly silent: boolean;
   /** The sign of what a hand does. */
   readonly drawSign: (action: KeyAction) => SVGElement;
 }

@@ -91,8 +91,25 @@ describe('tyres (ISO 5775 marks)', () => {
     expect(readTyre(' 28-622 ')).toEqual({ ok: true, value: { tyreWidthMm: 28, beadSeatMm: 622 } });
   });
 
+  // From memory: the bead seats of ISO 5775 that belong to the older names printed on tyres.
   test.each([
-    ['700x28', 'tyre-unreadable'],
+    ['700x28c', 28, 622],
+    ['700 X 25', 25, 622],
+    ['650x47B', 47, 584],
+    ['26x2.1', 53, 559],
+    ['20 × 1.75', 44, 406],
+    ['27.5x2.25', 57, 584],
+  ])('%j is the older name of %i-%i', (text, tyreWidthMm, beadSeatMm) => {
+    expect(readTyre(text)).toEqual({ ok: true, value: { tyreWidthMm, beadSeatMm } });
+  });
+
+  test.each([
+    // Another rim than 26 × 1.75, and one nobody can know.
+    ['26x1 3/8', 'tyre-unreadable'],
+    ['26x2', 'tyre-unreadable'],
+    ['650x28', 'tyre-unreadable'],
+    ['33x28', 'tyre-unreadable'],
+    ['700x10', 'tyre-size'],
     ['', 'tyre-unreadable'],
     ['28-999', 'tyre-size'],
     ['10-622', 'tyre-size'],

@@ -1,0 +1,86 @@
+/** One voice by ear: what is said, in which order, and what is left unsaid because something else is being said. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { NextStep } from '../../src/core/coach/guide.ts';
+import type { RideFrame } from '../../src/core/ride/types.ts';
+import { createGuidance, type SpokenGuidance } from '../../src/app/ride/guidance.ts';
+import { createFormat } from '../../src/words/format.ts';
+import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { courseOfLevel } from '../../src/core/level/build.ts';
+import { parseLevel } from '../../src/core/level/parse.ts';
+import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import { buildRideWorld } from '../../src/core/ride/world.ts';
+import { frameOf } from '../../src/core/ride/frame.ts';
+import { startRide } from '../../src/core/ride/run.ts';
+
+const parsed = parseLevel(file);
+if (!parsed.ok) throw new Error('the level of this test does not parse');
+const world = buildRideWorld(courseOfLevel(parsed.level), bikeById('town-1x9')!, riderById('adult-new')!);
+const [pitch] = world.course.pitches;
+const still = frameOf(world, startRide(world).now);
+const step = (inM: number): NextStep => ({
+  derailleur: 'rear',
+  direction: 'easier',
+  steps: 2,
+  second: null,
+  makes: 'easier',
+  inM,
+});
+
+let place: HTMLElement;
+let lines: string[];
+let hint: NextStep | null;
+let ear: SpokenGuidance;
+
+/** The ride at a time and a place, at 7 m/s. */
+function at(timeS: number, distanceM: number, more: Partial<RideFrame> = {}): void {
+  const before = place.firstChild;
+  ear.frame({ ...still, speedMps: 7, timeS, distanceM, ...more });
+  if (place.firstChild !== before) lines.push(`${timeS}: ${place.textContent}`);
+}
+
+beforeEach(() => {
+  place = document.createElement('div');
+  lines = [];
+  hint = null;
+  ear = createGuidance({
+    world,
+    hint: () => hint,
+    format: createFormat('metric'),
+    place,
+    tone: () => undefined,
+  });
+});
+
+describe('the voice of a ride by ear', () => {
+  it('begins at once, with what comes first', () => {
+    at(0, 0);
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatch(/^0: You are riding\. Pitch in \d+ m: \d+ %/);
+  });
+
+  it('says the number first, in time to be spoken before the hands must act, and once more after four seconds', () => {
+    at(0, 0);
+    lines = [];
+    hint = step(30);
+    at(10, 20);
+    expect(lines).toEqual([]);
+    hint = step(13);
+    for (let s = 11; s < 30; s += 0.5) at(s, 20 + s);
+    expect(lines).toEqual(['11: 2 easier.', '15: 2 easier.']);
+  });
+
+  it('leaves unsaid what is only good to know while something is being said', () => {
+    at(0, 0);
+    lines = [];
+    hint = step(0);
+    const footM = pitch?.footM ?? 0;
+    at(30, footM - 0.1);
+    hint = null;
+    at(30.2, footM + 0.1);
+    ear.mention('The chain is crossed.');
+    expect(place.textContent).toBe('2 easier.');
+    at(40, footM + 1);
+    ear.mention('The chain is crossed.');
+    expect(place.textContent).toBe('The chain is crossed.');
+  });
+});
