@@ -105,6 +105,7 @@ export default defineConfig({
           environment: 'node',
           include: [`test/engines/${testFiles}`],
           globalSetup: ['test/engines/prepare.ts'],
+          maxWorkers: 3,
           testTimeout: 300_000,
           hookTimeout: 300_000,
           benchmark: { include: [] },

@@ -57,12 +57,13 @@ async function types() {
   return countTool('types', Math.max(...codes));
 }
 
-/** Runs a vitest project, or some files of it; answers with exit code and report. */
-async function vitest(project, files, reportName) {
+/** Runs vitest projects, given as `browser+engines`, or some files of them; answers with exit code and report. */
+async function vitest(projects, files, reportName) {
   const reportFile = join(outputFolder, `${reportName}.json`);
   const program = join('node_modules', 'vitest', 'vitest.mjs');
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`];
-  const exitCode = await run('node', [program, 'run', '--project', project, ...reporters, ...files]);
+  const chosen = projects.split('+').flatMap((project) => ['--project', project]);
+  const exitCode = await run('node', [program, 'run', ...chosen, ...reporters, ...files]);
   return { exitCode, report: existsSync(reportFile) ? readFileSync(reportFile, 'utf8') : null };
 }
 
@@ -97,16 +98,13 @@ async function build() {
   return tool('build');
 }
 
-/** The real browser needs the built site. */
-async function browser() {
-  if (existsSync(join(siteFolder, 'index.html'))) return suiteInRealTime('browser');
-  return countSuite('browser', 1, null, 'there is no built site to open');
-}
-
-/** So do the other engines; those that are not on this computer are left out and counted as skipped. */
-async function engines() {
-  if (existsSync(join(siteFolder, 'index.html'))) return suiteInRealTime('engines');
-  return countSuite('engines', 1, null, 'there is no built site to open');
+/**
+ * The real browser and the other engines need the built site. One run has both: rides wait more than they work, and
+ * an engine fits beside them. Engines that are not on this computer are left out and counted as skipped.
+ */
+async function onTheSite(projects) {
+  if (existsSync(join(siteFolder, 'index.html'))) return suiteInRealTime(projects);
+  return countSuite(projects, 1, null, 'there is no built site to open');
 }
 
 const steps = {
@@ -116,9 +114,11 @@ const steps = {
   unit: () => suite('unit'),
   dom: () => suite('dom'),
   build,
-  browser,
-  engines,
+  browser: () => onTheSite('browser'),
+  engines: () => onTheSite('engines'),
 };
+/** Where both are wanted they run as one. */
+const BOTH = { steps: ['browser', 'engines'], run: () => onTheSite('browser+engines') };
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in steps));
@@ -133,10 +133,14 @@ rmSync(outputFolder, { recursive: true, force: true });
 mkdirSync(outputFolder, { recursive: true });
 /** @type {import('./house/count.mjs').Count} */
 let total = { passed: 0, failed: 0, skipped: 0, problems: [] };
-for (const [name, step] of Object.entries(steps)) {
-  if (asked.length > 0 && !asked.includes(name)) continue;
-  console.log(`\n== ${name}`);
-  total = add(total, await step());
+const wanted = Object.keys(steps).filter((name) => asked.length === 0 || asked.includes(name));
+const wantsBoth = BOTH.steps.every((name) => wanted.includes(name));
+for (const name of wanted) {
+  const [first, second] = BOTH.steps;
+  if (wantsBoth && name === second) continue;
+  const isBoth = wantsBoth && name === first;
+  console.log(`\n== ${isBoth ? BOTH.steps.join(' and ') : name}`);
+  total = add(total, await (isBoth ? BOTH.run() : steps[name]()));
 }
 console.log('');
 for (const problem of secondTries) console.log(`TRIED TWICE ${problem}`);

@@ -1,7 +1,8 @@
 /** Words of the first steps with the levers, seen and heard. */
 import type { KeyAction, Keys } from '../core/settings/settings.ts';
-import type { FirstStep, FirstStepShown } from '../state/firstSteps.ts';
 import { keyName } from './common.ts';
+
+type Step = 'rear-easier' | 'rear-harder' | 'ease';
 
 const names: Readonly<Record<KeyAction, string>> = {
   'rear-easier': 'easier',
@@ -15,7 +16,7 @@ const names: Readonly<Record<KeyAction, string>> = {
   pause: 'pause',
 };
 
-const done: Readonly<Record<FirstStep, string>> = {
+const done: Readonly<Record<Step, string>> = {
   'rear-easier': 'The chain climbs. Your legs spin.',
   'rear-harder': 'Slower legs, more push.',
   ease: 'Soft feet let the chain move. Let go and push on.',
@@ -38,7 +39,11 @@ export const firstStepWords = {
   holdPad: 'hold the lit half',
   skip: 'Skip',
   /** All of it in a sentence. */
-  spoken({ asked, instead, done: last }: FirstStepShown, keys: Keys): string {
+  spoken(
+    shown: { readonly asked: Step | null; readonly instead: KeyAction | null; readonly done: Step | null },
+    keys: Keys,
+  ): string {
+    const { asked, instead, done: last } = shown;
     if (asked === null) return last === null ? '' : done[last];
     const how = asked === 'ease' ? 'hold' : 'press';
     const before = instead === null ? '' : `That was ${names[instead]}. `;
