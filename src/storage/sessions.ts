@@ -27,7 +27,9 @@ const KINDS = {
 /** Kind and id of the token of the tab that may change all this. */
 const OWNER = 'clinic-owner';
 /** Kinds of which one stands there for a session, under its id. */
-const OF_SESSION: readonly string[] = [KINDS.round, KINDS.finished, KINDS.said];
+const OF_SESSION: readonly string[] = [KINDS.round, KINDS.said];
+/** Kinds whose data name their session; there may be several. */
+const IN_SESSION: readonly string[] = [KINDS.record, KINDS.own, KINDS.finished];
 /** More damage than anybody reads is not kept. */
 const MOST_DAMAGED = 1_000;
 
@@ -108,10 +110,23 @@ const noteOf = ({ id, planId, checksum }: RideRecord): NewRecord => {
 function isOfSession({ kind, id, data }: KeptRecord, planId: string): boolean {
   if (OF_SESSION.includes(kind)) return id === planId;
   if (kind === KINDS.undone) return data === planId;
-  if ((kind !== KINDS.record && kind !== KINDS.own) || typeof data !== 'object' || data === null)
-    return false;
+  if (!IN_SESSION.includes(kind) || typeof data !== 'object' || data === null) return false;
   return 'planId' in data && data.planId === planId;
 }
+
+/**
+ * Every finished turn under a key of its own: two tabs can each come to the end of one in the same moment, and the
+ * second must not take the place of the first before that is marked. Older ones lie under the id of their session.
+ */
+function keysOfFinished(turn: RiddenOnce): readonly [string, string] {
+  const { planId, nickname, rideIndex, attempt, recording } = turn;
+  return [`turn-${hashJson([planId, nickname, rideIndex, attempt, recording])}`, planId];
+}
+
+type RiddenOnce = Pick<RideRecord, 'planId' | 'nickname' | 'rideIndex' | 'attempt' | 'recording'>;
+
+const withoutFinished = (turn: RiddenOnce): NonNullable<RecordChange['drop']> =>
+  keysOfFinished(turn).map((id) => ({ kind: KINDS.finished, id }));
 
 /**
  * Under its content, because a stranger's id may hold signs a key may not, and two different rides under one id must
@@ -144,7 +159,7 @@ export interface OwnedSessions {
   dropPlan(planId: string): Promise<boolean>;
   putRound(saved: SavedRound): Promise<boolean>;
   putFinished(turn: FinishedTurn): Promise<boolean>;
-  dropFinished(planId: string): Promise<boolean>;
+  dropFinished(turn: FinishedTurn): Promise<boolean>;
   /** A finished turn becomes a record, and its round moves on. */
   keepRide(record: RideRecord, moved: SavedRound): Promise<boolean>;
   /** A ride is no longer in its round; it is noted that its record is to go. */
@@ -248,12 +263,12 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
     putPlan: (plan) => put(planOf(plan)),
     dropPlan: (planId) => drop(KINDS.plan, planId),
     putRound: (saved) => put(roundOf(saved)),
-    putFinished: (turn) => put(recordOf(KINDS.finished, turn.planId, finished.schema, turn)),
-    dropFinished: (planId) => drop(KINDS.finished, planId),
+    putFinished: (turn) => put(recordOf(KINDS.finished, keysOfFinished(turn)[0], finished.schema, turn)),
+    dropFinished: (turn) => change(() => ({ drop: withoutFinished(turn) })),
     keepRide: (record, moved) =>
       change(() => ({
         put: [recordOf(KINDS.record, record.id, records.schema, record), noteOf(record), roundOf(moved)],
-        drop: [{ kind: KINDS.finished, id: record.planId }],
+        drop: withoutFinished(record),
       })),
     undoRide: (recordId, moved) => put(roundOf(moved), recordOf(KINDS.undone, recordId, 1, moved.plan.id)),
     dropRide: (recordId) =>

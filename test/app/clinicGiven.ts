@@ -97,7 +97,7 @@ export function memoryShelf(slow: (key: string) => number = () => 0): MemoryShel
     dropPlan: (id) => drop(`plan ${id}`),
     putRound: (saved) => write(`round ${saved.plan.id}`, saved),
     putFinished: (turn) => write(`finished ${turn.planId}`, turn),
-    dropFinished: (id) => drop(`finished ${id}`),
+    dropFinished: ({ planId }) => drop(`finished ${planId}`),
     keepRide: async (record, moved) =>
       (await write(`record ${record.id}`, record)) &&
       (await write(`round ${moved.plan.id}`, moved)) &&
@@ -128,12 +128,11 @@ export function markTurn({ level, recording }: FinishedTurn): ReturnType<typeof 
 
 const saidOn = new WeakMap<OwnedSessions, Map<string, CarriedSession>>();
 
-/** The owner of what is carried, over the same shelf: what was said outlives the desk, as on a device. */
-function carriedOn(shelf: OwnedSessions): (plan: ClinicPlan) => Promise<HandoverDesk> {
+/** What is carried, over a shelf that holds it all in memory: what was said outlives the desk, as on a device. */
+function carriedOn(shelf: OwnedSessions): CarriedSessions {
   const said = saidOn.get(shelf) ?? new Map<string, CarriedSession>();
   saidOn.set(shelf, said);
-  const desks = new Map<string, Promise<HandoverDesk>>();
-  const onShelf: CarriedSessions = {
+  return {
     async load(planId) {
       const { set, heard } = said.get(planId) ?? NOTHING_CARRIED;
       const { records, own } = await shelf.load();
@@ -149,11 +148,16 @@ function carriedOn(shelf: OwnedSessions): (plan: ClinicPlan) => Promise<Handover
       return true;
     },
   };
+}
+
+/** The owners of what is carried, one a session. */
+function carryFrom(sessions: CarriedSessions): (plan: ClinicPlan) => Promise<HandoverDesk> {
+  const desks = new Map<string, Promise<HandoverDesk>>();
   return (plan) => {
     const desk =
       desks.get(plan.id) ??
       openHandoverDesk(plan, {
-        sessions: onShelf,
+        sessions,
         verifier: { verify: async () => [] },
         now: () => 1_700_000_000_000,
         onChanged: () => undefined,
@@ -163,13 +167,17 @@ function carriedOn(shelf: OwnedSessions): (plan: ClinicPlan) => Promise<Handover
   };
 }
 
-/** A desk on a shelf; rides that are asked for are collected. */
+/**
+ * A desk on a shelf; rides that are asked for are collected. Where several tabs share a storage, what is carried comes
+ * from there: looking at it takes the sessions over from nobody.
+ */
 export async function openDesk(
   shelf: OwnedSessions,
   rides: RideStart[] = [],
   markLater: (turn: FinishedTurn) => ReturnType<typeof markTurn> = markTurn,
   startVerifier: () => Worker | null = () => null,
   newId: () => string = idsFor(shelf),
+  carried: CarriedSessions = carriedOn(shelf),
 ): Promise<OwnedDesk> {
   return openClinicDesk({
     gone: new Promise(() => undefined),
@@ -179,7 +187,7 @@ export async function openDesk(
     ride: (start) => void rides.push(start),
     markLater,
     newId,
-    carry: carriedOn(shelf),
+    carry: carryFrom(carried),
     onKept: () => undefined,
     newSeed: () => 7,
     now: () => 1_700_000_000_000,

@@ -105,6 +105,19 @@ describe('two tabs with one session', () => {
     expect((await tab()).state().saved.records).toHaveLength(1);
   });
 
+  it('two turns that came to their end in the same moment are both marked by whoever comes next', async () => {
+    const first = await tab();
+    await first.onSaveRound(sessionOfThree());
+    const start = startOf(first.state().saved.rounds[0]!, 'red-fox', propsOf(first, ''))!;
+    const closing = createOwnedSessions(storage, takePart(NAME, 'closing'));
+    await closing.load();
+    await closing.putFinished(turnOf(start, 0.2));
+    await closing.putFinished(turnOf(start, 0.8));
+    const next = await tab();
+    await expect.poll(() => next.state().saved.records.length, { timeout: 30_000 }).toBe(2);
+    expect((await tab()).state().saved.records).toHaveLength(2);
+  });
+
   it('after everything was deleted, a tab that did not hear of it writes nothing back', async () => {
     const first = await tab();
     await first.onSaveRound(sessionOfThree());

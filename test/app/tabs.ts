@@ -2,7 +2,7 @@
  * A tab as far as group sessions go: the game's own storage and desk, and what a person in it can do. It goes in Node
  * over one storage and in a browser over its own; `tabsPlay.ts` is who uses several of them.
  */
-import { createOwnedSessions } from '../../src/storage/sessions.ts';
+import { createCarriedSessions, createOwnedSessions } from '../../src/storage/sessions.ts';
 import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
 import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
@@ -23,7 +23,14 @@ export function createTab(storage: Storage, token: () => string, skill: number):
   const open = async (): Promise<OwnedDesk> => {
     const owner = takePart('before-the-hill.clinic-owner', token());
     isOwned = owner.isOwned;
-    desk = await openDesk(createOwnedSessions(storage, owner), [], markTurn, () => null, token);
+    desk = await openDesk(
+      createOwnedSessions(storage, owner),
+      [],
+      markTurn,
+      () => null,
+      token,
+      createCarriedSessions(storage),
+    );
     return desk;
   };
   const session = (): SavedRound | undefined => desk?.state().saved.rounds[0];
@@ -80,8 +87,13 @@ export function createTab(storage: Storage, token: () => string, skill: number):
     },
     async see() {
       await open();
-      // A finished turn that was left is being marked now.
-      while (desk?.state().marking?.failed === false) await new Promise((resolve) => setTimeout(resolve, 1));
+      // Finished turns that were left are being marked now, one after the other.
+      const isLeft = async (): Promise<boolean> =>
+        (await storage.exportAll()).records.some(
+          (record) => (record as { kind?: unknown }).kind === 'clinic-finished',
+        );
+      while (desk?.state().marking?.failed !== true && (await isLeft()))
+        await new Promise((resolve) => setTimeout(resolve, 1));
       const { records } = desk!.state().saved;
       const seqs = records.map(({ seq }) => seq);
       const ids = new Set(records.map(({ id }) => id));

@@ -219,12 +219,12 @@ class Desk {
     const lastSeq = await this.#lastSeq(turn.planId);
     const saved = this.state.saved.rounds.find(({ plan }) => plan.id === turn.planId);
     if (saved === undefined) {
-      await this.#write((it) => it.dropFinished(turn.planId));
+      await this.#write((it) => it.dropFinished(turn));
       return { state: 'not-saved', code: 'not-judged', localBackup: false };
     }
     if (this.#isKept(turn)) {
       this.#change({ marking: null });
-      await this.#write((it) => it.dropFinished(turn.planId));
+      await this.#write((it) => it.dropFinished(turn));
       return { state: 'saved' };
     }
     const { planId, nickname, rideIndex, attempt, recording } = turn;
@@ -297,12 +297,18 @@ class Desk {
       );
       if (awaited !== undefined) await this.saveRound(after(saved, { kind: 'finish', recordId: awaited.id }));
     }
+    const unmarked: FinishedTurn[] = [];
     for (const turn of finished) {
       const isThere = this.state.saved.rounds.some(({ plan }) => plan.id === turn.planId);
-      if (isThere && !this.#isKept(turn))
-        void this.take(turn, async (keep) => void (await keep(await markLater(turn))));
-      else await this.#write((shelf) => shelf.dropFinished(turn.planId));
+      if (isThere && !this.#isKept(turn)) unmarked.push(turn);
+      else await this.#write((shelf) => shelf.dropFinished(turn));
     }
+    const markThem = async (): Promise<void> => {
+      for (const turn of unmarked)
+        await this.take(turn, async (keep) => void (await keep(await markLater(turn))));
+    };
+    // Takes a while; nobody who opens a session waits for it.
+    void markThem();
   }
 
   /** Counts the picture of the session that is looked at, if it is on the screen. */
