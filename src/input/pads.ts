@@ -32,8 +32,8 @@ interface PadOptions {
 export interface Pads {
   /** Shows what the hands ask for, whichever device they use. */
   show(now: { readonly pressure: Pressure; readonly braking: boolean }): void;
-  /** Lights the pad of an action, and no other. */
-  want(action: KeyAction | null): void;
+  /** Lights the pads of these actions, and no others. */
+  want(actions: readonly KeyAction[]): void;
   destroy(): void;
 }
 
@@ -80,7 +80,7 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   box.addEventListener('contextmenu', noMenu);
 
   let shown = '';
-  let wanted: KeyAction | null = null;
+  let wanted = '';
   return {
     show({ pressure, braking }) {
       const next = `${pressure} ${braking}`;
@@ -89,11 +89,14 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
       legs.dataset['asks'] = pressure;
       brake.setAttribute('aria-pressed', String(braking));
     },
-    want(action) {
-      if (action === wanted) return;
-      wanted = action;
+    want(actions) {
+      if (actions.join() === wanted) return;
+      wanted = actions.join();
       for (const pad of box.querySelectorAll<HTMLElement>('[data-pad], [data-half]'))
-        pad.toggleAttribute('data-wanted', (pad.dataset['half'] ?? pad.dataset['pad']) === action);
+        pad.toggleAttribute(
+          'data-wanted',
+          actions.some((action) => action === (pad.dataset['half'] ?? pad.dataset['pad'])),
+        );
     },
     destroy() {
       box.remove();

@@ -35,8 +35,9 @@ export const firstStepWords = {
   done,
   instead: (pressed: KeyAction): string => `That was ${names[pressed]}. Try this one:`,
   hold: 'hold',
-  pad: 'tap the lit pad',
-  holdPad: 'hold the lit half',
+  /** The pad is lit and has the same sign and word. */
+  pad: 'tap',
+  holdPad: 'hold',
   skip: 'Skip',
   /** All of it in a sentence. */
   spoken(

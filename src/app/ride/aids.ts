@@ -48,8 +48,13 @@ export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
       if (Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
       toldAtS = frame.timeS;
       const step = aids.nextStep ? guide.hint(frame) : null;
-      help.setStep(step === null ? null : stepInWords(step, look));
-      want(step?.inM === 0 ? actionOf(step) : null);
+      // Soft feet belong to a shift; whoever has them already, or leaves them to the game, is told of the lever only.
+      const softens =
+        step?.inM === 0 &&
+        !ride.world.autoEase &&
+        (frame.pressure === 'steady' || frame.pressure === 'press');
+      help.setStep(step === null ? null : stepInWords(step, softens, look));
+      want(step?.inM === 0 ? [...(softens ? (['ease'] as const) : []), actionOf(step)] : []);
       if (!aids.liveMarks) return help.setMarks(null);
       count = countLive(ride.world, ride.trace, count);
       const marks = liveMarks(ride.world, count);
@@ -60,11 +65,13 @@ export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
   };
 }
 
-function stepInWords(step: NextStep, { settings, showPads }: RideLook): HudStep {
+function stepInWords(step: NextStep, softens: boolean, { settings, showPads }: RideLook): HudStep {
   const format: Format = createFormat(settings.units);
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
-  const moves = step.second === null ? [step] : [step, step.second];
+  const moves = [step, ...(step.second === null ? [] : [step.second])].map(actionOf);
+  const keyOf = (action: KeyAction): readonly string[] =>
+    settings.keys[action].slice(0, 1).map((code) => keyName(code));
   return {
     action: hudWords.step(step, step.second),
     // Round numbers are all that can be read while riding.
@@ -73,9 +80,9 @@ function stepInWords(step: NextStep, { settings, showPads }: RideLook): HudStep 
       : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
     move: actionOf(step),
-    keys: showPads
-      ? []
-      : moves.flatMap((move) => settings.keys[actionOf(move)].slice(0, 1).map((code) => keyName(code))),
+    softens,
+    softKeys: showPads || !softens ? [] : keyOf('ease'),
+    keys: showPads ? [] : moves.flatMap(keyOf),
   };
 }
 

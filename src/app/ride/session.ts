@@ -338,7 +338,7 @@ class Session implements RideSession {
   }
 
   #showFirstSteps(shown: FirstStepShown | null): void {
-    this.#views?.want(shown?.asked ?? null);
+    this.#views?.want(shown?.asked == null ? [] : [shown.asked]);
     const { settings } = this.#look;
     if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings.keys));
     this.#options.firstSteps?.show(shown);

@@ -49,8 +49,8 @@ export interface RideViews {
   events(events: readonly RideEvent[]): void;
   say(cue: string | null, remark: string | null): void;
   readonly help: HudHelp;
-  /** Lights the pad that is asked for now; none with `null`. */
-  want(action: KeyAction | null): void;
+  /** Lights the pads that are asked for now. */
+  want(actions: readonly KeyAction[]): void;
   setPaused(paused: boolean): void;
   destroy(): void;
 }
@@ -117,7 +117,7 @@ export function buildViews(options: ViewOptions): RideViews {
       hud.setRemark(remark);
     },
     help: hud.help,
-    want: (action) => pads.want(action),
+    want: (actions) => pads.want(actions),
     setPaused: (paused) => picture.setPaused(paused),
     destroy() {
       picture.destroy();

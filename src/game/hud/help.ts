@@ -15,6 +15,10 @@ export interface HudStep {
   readonly now: boolean;
   /** What the hand does first. */
   readonly move: KeyAction;
+  /** The legs are to be soft while it is done. */
+  readonly softens: boolean;
+  /** Names of the keys to hold for soft feet; none where there are pads. */
+  readonly softKeys: readonly string[];
   /** Names of the keys to press, in order; none where there are pads. */
   readonly keys: readonly string[];
 }
@@ -58,15 +62,18 @@ export function buildHelp(
     setStep(step) {
       card.classList.toggle('hud-empty', step === null);
       if (step === null) return;
-      if (sign.dataset['move'] !== step.move) sign.replaceChildren(drawSign(step.move));
-      sign.dataset['move'] = step.move;
+      const signs: readonly KeyAction[] = step.softens ? ['ease', step.move] : [step.move];
+      if (sign.dataset['moves'] !== signs.join()) sign.replaceChildren(...signs.map(drawSign));
+      sign.dataset['moves'] = signs.join();
       card.dataset['now'] = String(step.now);
       if (action.textContent !== step.action) action.textContent = step.action;
       if (when.textContent !== step.when) when.textContent = step.when;
-      const names = step.keys.join(' ');
+      const names = [...step.softKeys, '+', ...step.keys].join(' ');
       if (keys.dataset['keys'] === names) return;
       keys.dataset['keys'] = names;
       keys.replaceChildren();
+      for (const name of step.softKeys) put(keys, 'kbd', '', name);
+      if (step.softKeys.length > 0) put(keys, 'span', '', '+');
       for (const name of step.keys) put(keys, 'kbd', '', name);
     },
     setMarks: marks,
