@@ -97,7 +97,8 @@ async function rideAsTold(open: OpenPage): Promise<string[]> {
     lines = await linesOf(page)
   ) {
     const asked = askedIn(lines);
-    const held = asked?.soft == null ? null : (KEYS[asked.soft] ?? asked.soft);
+    const soft = asked?.soft ?? null;
+    const held = soft === null ? null : (KEYS[soft] ?? soft);
     if (held !== null) await page.keyboard.down(held);
     if (held !== null) await page.waitForTimeout(300 / SPEED);
     if (asked === null) await page.waitForTimeout(LOOK_EVERY_MS);

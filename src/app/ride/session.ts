@@ -338,7 +338,8 @@ class Session implements RideSession {
   }
 
   #showFirstSteps(shown: FirstStepShown | null): void {
-    this.#views?.want(shown?.asked == null ? [] : [shown.asked]);
+    const asked = shown?.asked ?? null;
+    this.#views?.want(asked === null ? [] : [asked]);
     const { settings } = this.#look;
     if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings.keys));
     this.#options.firstSteps?.show(shown);

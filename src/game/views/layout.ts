@@ -25,6 +25,8 @@ export interface Layout {
 export const CHUNK_M = 24;
 const AHEAD_WIDE_M = 40;
 const AHEAD_NARROW_M = 26;
+/** On a phone on its side the road lies higher, above the pads, which would cover the hill that is coming. */
+const LOW_SCREEN_PX = 480;
 
 function clamp(value: number, low: number, high: number): number {
   return value < low ? low : value > high ? high : value;
@@ -52,7 +54,7 @@ export function layoutFor(width: number, height: number, deviceScale: number, ch
     riderPxPerM: riderPxPerM * (childRider ? 1.22 : 1),
     propScale: clamp(riderPxPerM / 126, 0.62, 1.2),
     riderX,
-    groundY: height * (portrait ? 0.45 : 0.665),
+    groundY: height * (portrait ? 0.45 : height < LOW_SCREEN_PX ? 0.58 : 0.665),
   };
 }
 
