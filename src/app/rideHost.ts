@@ -182,9 +182,9 @@ export class RideHost {
 }
 
 /** The levers are shown once, to whoever rides a road of their own that is not marked as a check. */
-function asksFirstSteps({ level, watchFromM, group, goesOn }: RideShown, { settings }: State): boolean {
+function asksFirstSteps({ level, watchFromM, group, goesOn }: RideShown, { settings, rest }: State): boolean {
   const isOwnRide = watchFromM === null && group === null && goesOn === null;
-  return isOwnRide && level.teaches !== 'check' && !settings.leversKnown;
+  return isOwnRide && rest !== TRIAL && level.teaches !== 'check' && !settings.leversKnown;
 }
 
 /** A ride as it was when it was stopped. */

@@ -95,6 +95,27 @@ describe('a plan of one’s own', () => {
     expect(await page.locator('[data-line]').count()).toBe(RIDERS);
     expect(await faults()).toEqual([]);
   });
+
+  it('keeps what to press on the screen however long the line is', async () => {
+    await page.evaluate(() => {
+      const line = document.querySelector('.line-list');
+      const [first] = line?.children ?? [];
+      for (let i = 0; i < 24; i += 1) if (first !== undefined) line?.append(first.cloneNode(true));
+    });
+    for (const [width, height] of [
+      [768, 1024],
+      [390, 844],
+      [844, 390],
+      [1280, 540],
+      [1280, 720],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      const box = await page.locator('[data-start]').boundingBox();
+      expect((box?.y ?? 0) + (box?.height ?? height + 1), `${width} × ${height}`).toBeLessThanOrEqual(height);
+    }
+    await page.reload();
+    await page.locator('[data-start]').waitFor();
+  });
 });
 
 describe('six riders with two attempts each', () => {

@@ -1,12 +1,11 @@
 /** The first page: the picture, one big button that begins the next sensible ride, and the ways to everything else. */
 import type { JSX } from 'preact';
-import type { View } from '../../state/address.ts';
+import { hashOf, type View } from '../../state/address.ts';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Page } from '../../ui/page.ts';
 import { Icon, PageLink, SettingsButton } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { Hero } from './hero.tsx';
-import { Button } from '../../ui/controls.tsx';
 import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
@@ -43,18 +42,6 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         )}
         <Newer state={state} services={services} />
         <UnfinishedOffer rides={state.unfinished} services={services} send={send} />
-        {next !== null && !state.settings.byEar && (
-          <Button
-            look="button small ear-way"
-            data-ride-by-ear
-            onClick={() => {
-              send({ kind: 'set', settings: { byEar: true } });
-              send({ kind: 'ask-ride', levelId: next.id });
-            }}
-          >
-            {startWords.byEar}
-          </Button>
-        )}
       </div>
       {next !== null && (
         <button
@@ -69,6 +56,17 @@ export const startPage: Page<StartServices> = (state, send, services) => {
             <span class="big-button-level">{next.title}</span>
           </span>
         </button>
+      )}
+      {next !== null && !state.settings.byEar && (
+        <a
+          class="round with-word ear-way"
+          data-ride-by-ear
+          href={hashOf({ view: 'ride', rest: next.id })}
+          onClick={() => send({ kind: 'set', settings: { byEar: true } })}
+        >
+          <Icon name="ear" />
+          <span>{startWords.byEar}</span>
+        </a>
       )}
       <nav class="start-ways" aria-label={commonWords.name}>
         <LevelsWay state={state} />
