@@ -9,7 +9,7 @@ import { onRoad } from '../core/settings/settings.ts';
 import type { Store } from '../state/createStore.ts';
 import { TRIAL } from '../state/rideLevel.ts';
 import type { RidePlaces } from '../state/ridePlaces.ts';
-import type { RideFailure, RideShown, State } from '../state/store.ts';
+import { asksFirstSteps, type RideFailure, type RideShown, type State } from '../state/store.ts';
 import type { TroubleShown, UnfinishedRide } from '../state/unfinished.ts';
 import { ridePlacesIn } from '../ui/rideSpot.tsx';
 import type { Judging } from './device/scoring.ts';
@@ -179,12 +179,6 @@ export class RideHost {
     if (group !== null) void clinic.finished(group, result, onKept);
     else void judging.judge(result, judging.shelfOf(ridden?.id ?? '', result, onKept));
   }
-}
-
-/** The levers are shown once, to whoever rides a road of their own that is not marked as a check. */
-function asksFirstSteps({ level, watchFromM, group, goesOn }: RideShown, { settings, rest }: State): boolean {
-  const isOwnRide = watchFromM === null && group === null && goesOn === null;
-  return isOwnRide && rest !== TRIAL && level.teaches !== 'check' && !settings.leversKnown;
 }
 
 /** A ride as it was when it was stopped. */

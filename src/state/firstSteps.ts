@@ -24,6 +24,8 @@ export interface FirstSteps {
   stands(tick: number, timeMs: number): boolean;
   /** A hand did something; whether the ride may have it. What was not asked for waits for its turn. */
   takes(action: KeyAction): boolean;
+  /** The clock was stopped: patience begins anew. */
+  waitAnew(): void;
   /** What was shown last. */
   shown(): FirstStepShown | null;
   /** Nothing more is asked for; what was said of the last thing done stays for its time. */
@@ -87,6 +89,9 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
       show({ asked: null, instead: null, done: shown.asked });
       if (left.length === 0) options.onDone();
       return true;
+    },
+    waitAnew() {
+      askedAtMs = null;
     },
     shown: () => shown,
     end,

@@ -384,3 +384,12 @@ function withResults(state: State, results: readonly KeptResult[], unmarked: rea
   const ids = [...results, ...ridden].map(({ levelId }) => levelId);
   return { ...state, results, unmarked, doneIds: [...new Set([...state.doneIds, ...ids])] };
 }
+
+/** The levers are shown once, to whoever rides a road of their own that is not marked as a check. */
+export function asksFirstSteps(
+  { level, watchFromM, group, goesOn }: RideShown,
+  { settings, rest }: Pick<State, 'settings' | 'rest'>,
+): boolean {
+  const isOwnRide = watchFromM === null && group === null && goesOn === null;
+  return isOwnRide && rest !== TRIAL && level.teaches !== 'check' && !settings.leversKnown;
+}

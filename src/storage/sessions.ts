@@ -125,8 +125,16 @@ function keysOfFinished(turn: RiddenOnce): readonly [string, string] {
 
 type RiddenOnce = Pick<RideRecord, 'planId' | 'nickname' | 'rideIndex' | 'attempt' | 'recording'>;
 
-const withoutFinished = (turn: RiddenOnce): NonNullable<RecordChange['drop']> =>
-  keysOfFinished(turn).map((id) => ({ kind: KINDS.finished, id }));
+/** Where it lies; under the id of the session only if that is this very turn. */
+async function withoutFinished(
+  now: RecordsNow,
+  turn: RiddenOnce,
+): Promise<NonNullable<RecordChange['drop']>> {
+  const [own, older] = keysOfFinished(turn);
+  const there = await now.data(KINDS.finished, older, finished);
+  const ids = there !== null && keysOfFinished(there)[0] === own ? [own, older] : [own];
+  return ids.map((id) => ({ kind: KINDS.finished, id }));
+}
 
 /**
  * Under its content, because a stranger's id may hold signs a key may not, and two different rides under one id must
@@ -264,11 +272,11 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
     dropPlan: (planId) => drop(KINDS.plan, planId),
     putRound: (saved) => put(roundOf(saved)),
     putFinished: (turn) => put(recordOf(KINDS.finished, keysOfFinished(turn)[0], finished.schema, turn)),
-    dropFinished: (turn) => change(() => ({ drop: withoutFinished(turn) })),
+    dropFinished: (turn) => change(async (now) => ({ drop: await withoutFinished(now, turn) })),
     keepRide: (record, moved) =>
-      change(() => ({
+      change(async (now) => ({
         put: [recordOf(KINDS.record, record.id, records.schema, record), noteOf(record), roundOf(moved)],
-        drop: withoutFinished(record),
+        drop: await withoutFinished(now, record),
       })),
     undoRide: (recordId, moved) => put(roundOf(moved), recordOf(KINDS.undone, recordId, 1, moved.plan.id)),
     dropRide: (recordId) =>

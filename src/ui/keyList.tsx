@@ -12,7 +12,7 @@ export function KeyList(props: {
   const { keys, rings } = props;
   const actions = KEY_ACTIONS.filter((action) => rings > 1 || !action.startsWith('front-'));
   return (
-    <dl class="key-list">
+    <dl class="key-list with-signs">
       {actions.map((action) => (
         <div key={action}>
           <dt>

@@ -112,7 +112,9 @@ export function Dialog(props: {
   };
   useEffect(
     () => () => {
-      if (before.current instanceof HTMLElement && before.current.isConnected) before.current.focus();
+      const { current } = before;
+      const isThere = current instanceof HTMLElement && current.isConnected && current !== document.body;
+      (isThere ? current : document.querySelector<HTMLElement>('[data-takes-focus]'))?.focus();
     },
     [],
   );

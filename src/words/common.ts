@@ -12,7 +12,7 @@ export const commonWords = {
     home: 'Start',
     levels: 'Levels',
     bike: 'Bike and rider',
-    about: 'About and care',
+    about: 'How to play',
     progress: 'Progress',
     gearCheck: 'Gear check',
     settings: 'Settings',

@@ -19,7 +19,7 @@ const names: Readonly<Record<KeyAction, string>> = {
 const done: Readonly<Record<Step, string>> = {
   'rear-easier': 'The chain climbs. Your legs spin.',
   'rear-harder': 'Slower legs, more push.',
-  ease: 'Soft feet let the chain move. Let go and push on.',
+  ease: 'Soft feet let the chain move. Now push on again.',
 };
 
 const arrows: Readonly<Record<string, string>> = { '↑': 'up', '↓': 'down', '←': 'left', '→': 'right' };
@@ -42,11 +42,11 @@ export const firstStepWords = {
   /** All of it in a sentence. */
   spoken(
     shown: { readonly asked: Step | null; readonly instead: KeyAction | null; readonly done: Step | null },
-    keys: Keys,
+    { keys, holdMode }: { readonly keys: Keys; readonly holdMode: 'hold' | 'switch' },
   ): string {
     const { asked, instead, done: last } = shown;
     if (asked === null) return last === null ? '' : done[last];
-    const how = asked === 'ease' ? 'hold' : 'press';
+    const how = asked === 'ease' && holdMode === 'hold' ? 'hold' : 'press';
     const before = instead === null ? '' : `That was ${names[instead]}. `;
     return `${before}For ${names[asked]} ${how} ${spokenKey(keys, asked)}.`;
   },

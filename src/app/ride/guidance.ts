@@ -36,6 +36,8 @@ const MUST_BE_HEARD: ReadonlySet<EarCue['code']> = new Set(['pitch-ahead', 'stop
 /** Hints are looked for this often (s of ride time). */
 const EVERY_S = 0.25;
 
+/** Within so much of the start it is said that the ride has begun (m). */
+const BEGINNING_M = 100;
 /** A voice needs about so long for a line, and for each word of it (s). */
 const LINE_S = 0.5;
 const WORD_S = 0.3;
@@ -78,9 +80,15 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
       nowS = frame.timeS;
       if (!begun) {
         begun = true;
-        const [first] = cues;
-        const inM = first === undefined ? 0 : first.atM + first.inM - frame.distanceM;
-        say(earWords.begin(first === undefined ? null : sentence({ ...first, inM }, format)));
+        // A ride that goes on, or whose settings were changed, begins here in the middle of the road.
+        const passed = cues.findIndex(({ atM }) => atM > frame.distanceM);
+        said = passed < 0 ? cues.length : passed;
+        const ahead = cues.find(
+          ({ code, atM, inM }) => code.endsWith('-ahead') && atM + inM > frame.distanceM,
+        );
+        const inM = ahead === undefined ? 0 : ahead.atM + ahead.inM - frame.distanceM;
+        if (frame.distanceM < BEGINNING_M)
+          say(earWords.begin(ahead === undefined ? null : sentence({ ...ahead, inM }, format)));
       }
       const cue = cueOf(frame);
       if (Math.abs(nowS - askedAtS) >= EVERY_S) {

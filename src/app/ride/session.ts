@@ -109,7 +109,7 @@ const MOST_LOOKS_WITHOUT_PICTURE = 4;
 const FIRST_STEP_ROLL_S = 2.2;
 /** Legs are soft by themselves for so long at the first two shifts (s of ride time). */
 const FIRST_SHIFT_SOFT_S = 1;
-/** Whoever does nothing at the first of them rides on (ms). */
+/** Whoever does nothing for so long at one of them rides on (ms). */
 const FIRST_STEP_PATIENCE_MS = 15_000;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
@@ -200,7 +200,9 @@ class Session implements RideSession {
           this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;
           this.#ears?.frame(frame);
-          this.#ear?.frame(frame);
+          // During the first steps they alone are spoken, and no tone judges legs that stand still.
+          if (this.#isFreeToShift()) this.#ear?.frame(frame);
+          else this.#ear?.stop();
         },
         events: (events) => {
           this.#views?.events(events);
@@ -261,7 +263,11 @@ class Session implements RideSession {
 
   resume(): void {
     if (!this.isPaused() || this.#destroyed || this.#halted) return;
-    if (looksDifferent(this.#look, this.#options.look())) this.#build();
+    if (looksDifferent(this.#look, this.#options.look())) {
+      this.#build();
+      const shown = this.#firstSteps?.shown() ?? null;
+      if (shown !== null) this.#showFirstSteps(shown);
+    }
     this.#loop.resume();
     this.#views?.setPaused(false);
   }
@@ -339,9 +345,14 @@ class Session implements RideSession {
 
   #showFirstSteps(shown: FirstStepShown | null): void {
     const asked = shown?.asked ?? null;
+    // Feet that are soft already need not be so once more.
+    if (asked === 'ease' && this.#hub.now().pressure === 'ease') {
+      this.#firstSteps?.takes('ease');
+      return;
+    }
     this.#views?.want(asked === null ? [] : [asked]);
     const { settings } = this.#look;
-    if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings.keys));
+    if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings));
     this.#options.firstSteps?.show(shown);
   }
 
@@ -439,6 +450,7 @@ class Session implements RideSession {
   #pause(): void {
     if (this.#loop.mode() === 'over' || this.isPaused() || this.#destroyed) return;
     this.#hub.releaseAll();
+    this.#firstSteps?.waitAnew();
     this.#loop.pause();
     this.#views?.setPaused(true);
     this.#ears?.pause();

@@ -105,9 +105,15 @@ export function hintsByEar(
   let saidIn = '';
   let timesSaid = 0;
   let saidAtS = Number.NEGATIVE_INFINITY;
+  let dueAtS = Number.NEGATIVE_INFINITY;
   return (frame) => {
     const step = hint(frame);
-    if (step === null || step.inM > frame.speedMps * SPEAKING_S) return null;
+    if (step === null || step.inM > frame.speedMps * SPEAKING_S) {
+      // That hill is over; the next one in the same gear is another matter.
+      if (frame.timeS - dueAtS > AGAIN_S) saidIn = '';
+      return null;
+    }
+    dueAtS = frame.timeS;
     const gear = `${frame.ringIndex} ${frame.sprocketIndex} ${step.makes}`;
     const isSame = gear === saidIn;
     if (isSame && (timesSaid > 1 || frame.timeS - saidAtS < AGAIN_S)) return null;

@@ -9,7 +9,7 @@ import { GuessCard, Working } from './guess.tsx';
 import { sayChange, sayWell, type Speech } from './say.ts';
 import type { DebriefProps } from './types.ts';
 
-/** A stamp is earned from a mark that is called good. */
+/** A stamp is earned from a mark that is called good; on a road that passes with less, from there. */
 const STAMP_FROM = 70;
 
 const STAMPS = [
@@ -45,7 +45,7 @@ export function EndCard(parts: {
         <>
           <EndPicture ending={ending} />
           <h2>{speech.words.end[ending]}</h2>
-          <Stamps report={report} speech={speech} />
+          <Stamps report={report} from={Math.min(STAMP_FROM, props.level.passMark)} speech={speech} />
         </>
       )}
       {asksGuess && <GuessCard {...{ report, guess, share, speech, onGuess }} />}
@@ -68,12 +68,17 @@ function OneSentence({ report, speech }: { report: RideReport; speech: Speech })
   );
 }
 
-function Stamps({ report, speech }: { report: RideReport; speech: Speech }): JSX.Element {
+function Stamps(props: {
+  readonly report: RideReport;
+  readonly from: number;
+  readonly speech: Speech;
+}): JSX.Element {
+  const { report, from, speech } = props;
   const { stamps, stampStates } = speech.words.end;
   return (
     <ul class="stamps">
       {STAMPS.map(({ name, mark }) => {
-        const state = stateOf(report.marks[mark]);
+        const state = stateOf(report.marks[mark], from);
         return (
           <li key={name} class="stamp" data-stamp={name} data-state={state}>
             <StampPicture name={name} />
@@ -87,9 +92,9 @@ function Stamps({ report, speech }: { report: RideReport; speech: Speech }): JSX
   );
 }
 
-function stateOf({ value }: Mark): StampState {
+function stateOf({ value }: Mark, from: number): StampState {
   if (value === null) return 'not-asked';
-  return value >= STAMP_FROM ? 'earned' : 'not-yet';
+  return value >= from ? 'earned' : 'not-yet';
 }
 
 function StampPicture({ name }: { readonly name: StampName }): JSX.Element {

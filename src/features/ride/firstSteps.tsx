@@ -14,12 +14,15 @@ export function FirstSteps(props: {
 }): JSX.Element | null {
   const { asked, instead, done } = props.shown;
   const { settings, send } = props;
-  const skip = (): void => send({ kind: 'set', settings: { leversKnown: true } });
+  const skip = (): void => {
+    send({ kind: 'set', settings: { leversKnown: true } });
+    // The button goes with it; keys belong to the ride again.
+    document.querySelector<HTMLElement>('[data-takes-focus]')?.focus();
+  };
   if (asked === null && done === null) return null;
   return (
     <div class="first-steps" data-first-step={asked ?? 'rolling'}>
-      {/* By ear the ride says it itself; two voices would talk at once. */}
-      <div class="paper" role={settings.byEar ? undefined : 'status'} aria-hidden={settings.byEar}>
+      <div class="paper" aria-hidden="true">
         {asked === null ? (
           <p class="first-steps-done">{done !== null && firstStepWords.done[done]}</p>
         ) : (

@@ -3,6 +3,7 @@
  * while nobody rides (loading, counting down, paused).
  */
 import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
 import { KeyList } from '../../ui/keyList.tsx';
@@ -14,6 +15,8 @@ import { RideSpot } from '../../ui/rideSpot.tsx';
 import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
+import { asksFirstSteps } from '../../state/store.ts';
+import { firstStepWords } from '../../words/firstSteps.ts';
 import { FirstSteps } from './firstSteps.tsx';
 import { rideWords } from './words.ts';
 import { commonWords } from '../../words/common.ts';
@@ -26,17 +29,13 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
       <h1 class="unseen">{rideWords.title(level.title)}</h1>
       {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
-      <div class="ride-stage" role="application" aria-label={rideWords.stage} tabIndex={-1} data-takes-focus>
-        {RIDE_PLACES.map((place) => (
-          <RideSpot key={place} place={place} />
-        ))}
-      </div>
+      <RideStage />
       {ride.phase === 'ready' && (
         <output class="ride-ready">
           <div class="paper">
             <strong>{level.title}</strong>
             {/* Whoever does the first steps has enough to read; they come without a countdown. */}
-            {(ride.countdownS !== null || ride.failed !== null) && (
+            {(!asksFirstSteps(ride, state) || ride.failed !== null) && (
               <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
             )}
             {ride.difficultyStep !== 0 && (
@@ -57,6 +56,12 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
           </div>
         </output>
       )}
+      {/* Read aloud when it changes; by ear the ride says it itself. */}
+      <output class="unseen">
+        {ride.firstSteps !== null &&
+          !state.settings.byEar &&
+          firstStepWords.spoken(ride.firstSteps, state.settings)}
+      </output>
       {ride.phase === 'riding' && ride.countdownS === null && ride.firstSteps !== null && (
         <FirstSteps shown={ride.firstSteps} settings={state.settings} send={send} />
       )}
@@ -80,6 +85,26 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
     </main>
   );
 };
+
+/** Has the focus from its beginning, also of a ride that is begun once more on the same page. */
+function RideStage(): JSX.Element {
+  const stage = useRef<HTMLDivElement | null>(null);
+  useEffect(() => stage.current?.focus({ preventScroll: true }), []);
+  return (
+    <div
+      ref={stage}
+      class="ride-stage"
+      role="application"
+      aria-label={rideWords.stage}
+      tabIndex={-1}
+      data-takes-focus
+    >
+      {RIDE_PLACES.map((place) => (
+        <RideSpot key={place} place={place} />
+      ))}
+    </div>
+  );
+}
 
 /** The same ride from its beginning. */
 function againOf(state: State, ride: RideShown): Action {

@@ -26,6 +26,7 @@ const moreWays: readonly { readonly view: View; readonly title: string; readonly
 
 export const startPage: Page<StartServices> = (state, send, services) => {
   const next = levelForButton(state);
+  const { byEar } = state.settings;
   return (
     <main class="start">
       <Hero kit={state.settings.kit} />
@@ -57,15 +58,15 @@ export const startPage: Page<StartServices> = (state, send, services) => {
           </span>
         </button>
       )}
-      {next !== null && !state.settings.byEar && (
+      {next !== null && (
         <a
           class="round with-word ear-way"
           data-ride-by-ear
           href={hashOf({ view: 'ride', rest: next.id })}
-          onClick={() => send({ kind: 'set', settings: { byEar: true } })}
+          onClick={() => send({ kind: 'set', settings: { byEar: !byEar } })}
         >
           <Icon name="ear" />
-          <span>{startWords.byEar}</span>
+          <span>{byEar ? startWords.byEye : startWords.byEar}</span>
         </a>
       )}
       <nav class="start-ways" aria-label={commonWords.name}>

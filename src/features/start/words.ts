@@ -5,6 +5,7 @@ export const startWords = {
   ride: 'Ride',
   rideAgain: 'Ride on',
   byEar: 'Ride by ear',
+  byEye: 'Ride by eye',
   levels: 'All levels',
   levelsHint: (done: number, all: number): string => `${done} of ${all} ridden`,
   bike: 'My bike',

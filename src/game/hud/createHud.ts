@@ -275,7 +275,9 @@ export function createHud(root: HTMLElement, words: HudWords, options: HudOption
 /** Turning so much slower than the band, or faster (rpm), is told in a word. */
 const FAR_OUT_RPM = 12;
 
-function legsOf({ pressure, cadenceRpm, bandLowRpm, bandHighRpm }: RideFrame): LegsShown {
+function legsOf(frame: RideFrame): LegsShown {
+  const { pressure, cadenceRpm, bandLowRpm, bandHighRpm, braking, chainOn, phase } = frame;
+  if (phase !== 'riding' || braking || !chainOn) return 'coast';
   if (pressure !== 'steady') return pressure;
   if (cadenceRpm < bandLowRpm - FAR_OUT_RPM) return 'too-slow';
   return cadenceRpm > bandHighRpm + FAR_OUT_RPM ? 'too-fast' : 'steady';

@@ -139,12 +139,16 @@ export async function killRides(options: KillOptions): Promise<KillFigures> {
 /** Once, with the first steps, so that no dialog takes the focus from one frame to another later: a ride without focus pauses. */
 async function readCautions(browser: Browser, url: string): Promise<void> {
   const page = await openPage(browser);
-  await page.goto(`${url}#ride/${LEVELS[0]}`);
+  // On another road, so that its own unfinished ride is not taken for one of those.
+  await page.goto(`${url}#ride/two-levers`);
   const accept = await page.waitForSelector('[data-accept]', { timeout: 60_000 });
   await accept?.click();
   // The first steps with the levers stand still, and standing still loses nothing.
-  const skip = await page.waitForSelector('[data-skip-first-steps]', { timeout: 60_000 });
-  await skip?.click();
+  await page.waitForSelector('[data-skip-first-steps]', { timeout: 60_000 });
+  await page.$eval('[data-skip-first-steps]', (button) => (button as HTMLElement).click());
+  await page.waitForSelector('.first-steps', { hidden: true, timeout: 60_000 });
+  // The choice is kept a moment later.
+  await new Promise((resolve) => setTimeout(resolve, 2000));
   await page.waitForSelector('[data-hud="distance"]', { timeout: 60_000 });
   await page.goto(url);
   await page.close();
