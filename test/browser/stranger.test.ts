@@ -91,11 +91,7 @@ async function rideAsTold(open: OpenPage): Promise<string[]> {
   };
   await push(/^Ride/);
   await push(/^Ride$/);
-  for (
-    let lines = await linesOf(page);
-    !lines.some((line) => /again/i.test(line));
-    lines = await linesOf(page)
-  ) {
+  for (let lines = await linesOf(page); !lines.includes('Ride again'); lines = await linesOf(page)) {
     const asked = askedIn(lines);
     const soft = asked?.soft ?? null;
     const held = soft === null ? null : (KEYS[soft] ?? soft);
