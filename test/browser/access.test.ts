@@ -136,7 +136,7 @@ describe('the announced pitch is passed', () => {
     await close();
   });
 
-  it('blindfolded, by what is said and the pitch of the tone', async () => {
+  it('nearly, blindfolded, by what is said and the pitch of the tone', async () => {
     const { page, problems, close } = await begin((opened) => tick(opened, /By ear/), EAR_SPEED);
     const hear = await listen(page);
     await obey(page, hear, { easier: 'ArrowDown', harder: 'ArrowUp', ease: 'Space' }, EAR_SPEED);
