@@ -64,7 +64,7 @@ describe('the voice of a ride by ear', () => {
     hint = step(30);
     at(10, 20);
     expect(lines).toEqual([]);
-    hint = step(13);
+    hint = step(6);
     for (let s = 11; s < 30; s += 0.5) at(s, 20 + s);
     expect(lines).toEqual(['11: 2 easier.', '15: 2 easier.']);
   });

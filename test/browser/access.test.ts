@@ -136,12 +136,11 @@ describe('the announced pitch is passed', () => {
     await close();
   });
 
-  it('nearly, blindfolded, by what is said and the pitch of the tone', async () => {
+  it('blindfolded, by what is said and the pitch of the tone', async () => {
     const { page, problems, close } = await begin((opened) => tick(opened, /By ear/), EAR_SPEED);
     const hear = await listen(page);
     await obey(page, hear, { easier: 'ArrowDown', harder: 'ArrowUp', ease: 'Space' }, EAR_SPEED);
-    // Not yet the pass mark of 68: measured 61 to 67 since the hints are told earlier. Who shifts nothing gets some 12.
-    expect(await total(page)).toBeGreaterThanOrEqual(55);
+    expect(await total(page)).toBeGreaterThanOrEqual(70);
     expect(problems).toEqual([]);
     await close();
   });

@@ -2,7 +2,7 @@
  * Riding by ear: says what comes into a place that screen readers speak, and tells the tone of the cadence to
  * whoever makes sounds. What is said, when, and how high the tone is comes from the coach.
  */
-import { type EarCue, earCues, hintsByEar, toneHz } from '../../core/coach/byEar.ts';
+import { type EarCue, earCues, hintsByEar, toneBesideHint } from '../../core/coach/byEar.ts';
 import type { NextStep } from '../../core/coach/guide.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
@@ -51,6 +51,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
   let nowS = 0;
   let speaksUntilS = Number.NEGATIVE_INFINITY;
   let askedAtS = Number.NEGATIVE_INFINITY;
+  let told: Parameters<typeof toneBesideHint>[0] = null;
   const say = (text: string): void => {
     // A new element is read aloud even where the words are the same again.
     const line = document.createElement('p');
@@ -94,10 +95,13 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
       if (Math.abs(nowS - askedAtS) >= EVERY_S) {
         askedAtS = nowS;
         const step = hints(frame);
-        if (step !== null) say(earWords.hint(step, step.second));
+        if (step !== null) {
+          told = { makes: step.makes, atS: nowS };
+          say(earWords.hint(step, step.second));
+        }
       }
       if (cue !== null) (MUST_BE_HEARD.has(cue.code) ? say : sayIfQuiet)(sentence(cue, format));
-      sound(Math.round(toneHz(frame)));
+      sound(Math.round(toneBesideHint(told, frame)));
     },
     tell: say,
     mention: sayIfQuiet,

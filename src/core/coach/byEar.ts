@@ -88,10 +88,29 @@ export function toneHz(
   return 0;
 }
 
+/** What a hint asked for holds this long against the tone (s): an easier gear before a hill spins until the hill is there. */
+const HINT_HOLDS_S = 5;
+
+/**
+ * The tone beside the hints, so that the two never ask for opposite gears: who was told to shift easier does not hear
+ * that the legs spin, and the other way round, until the road has answered.
+ *
+ * @param told - what the last hint made, and when (s of ride time); null before the first
+ */
+export function toneBesideHint(
+  told: { readonly makes: NextStep['makes']; readonly atS: number } | null,
+  frame: RideFrame,
+): number {
+  const hz = toneHz(frame);
+  if (told === null || frame.timeS - told.atS > HINT_HOLDS_S) return hz;
+  const asksFor = hz > TONE_HZ ? 'harder' : 'easier';
+  return asksFor === told.makes ? hz : 0;
+}
+
 /** A hint nobody acted on is given once more after this long (s): long enough to have been spoken and obeyed. */
 const AGAIN_S = 4;
 /** Hints are told this much before the time to act (s): so long a voice needs until it has said them. */
-const SPEAKING_S = 2;
+const SPEAKING_S = 1;
 
 /**
  * Hints for the ear: each is given in time to be spoken before the hands must act, again in the next gear if that is

@@ -3,10 +3,10 @@
  * announced pitch; and what is said comes before its place, in order.
  */
 import { describe, expect, test } from 'vitest';
-import { earCues, hintsByEar, TONE_HZ, toneHz } from '../../../src/core/coach/byEar.ts';
+import { earCues, hintsByEar, TONE_HZ, toneBesideHint, toneHz } from '../../../src/core/coach/byEar.ts';
 import { createGuide, type HandMove } from '../../../src/core/coach/guide.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
-import type { Controller } from '../../../src/core/ride/run.ts';
+import { type Controller, startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand } from '../../../src/core/ride/types.ts';
 import { type Ground, groundOf, LEVELS } from './riding.ts';
 
@@ -18,11 +18,13 @@ function listens({ world, reference }: Ground): Controller {
   let pushTick = -1;
   let restUntil = 400;
   let toneSince = 0;
+  let told: Parameters<typeof toneBesideHint>[0] = null;
   return (state) => {
     const frame = frameOf(world, state);
     const hint = state.tick % 30 === 0 ? ear(frame) : null;
+    if (hint !== null) told = { makes: hint.makes, atS: frame.timeS };
     if (hint !== null) pushes = [hint, hint.second].flatMap((move) => (move === null ? [] : pushesOf(move)));
-    const tone = toneHz(frame);
+    const tone = toneBesideHint(told, frame);
     if (tone === 0) toneSince = state.tick;
     const lasting = state.tick - toneSince > 120;
     if (pushes.length === 0 && state.tick > restUntil && lasting)
@@ -76,6 +78,24 @@ describe('what is said', () => {
       expect(cues.filter(({ code }) => code === 'stop-soon').length).toBe(course.stopLinesM.length);
     },
   );
+
+  test('the tone asks for no other way than the hint before it', () => {
+    const { world } = groundOf(
+      LEVELS.find(({ id }) => id === 'one-pitch-announced')!,
+      'town-1x9',
+      'adult-new',
+    );
+    const frame = frameOf(world, startRide(world).now);
+    const spinning = { ...frame, cadenceRpm: frame.bandHighRpm + 20 };
+    const slow = { ...frame, cadenceRpm: frame.bandLowRpm - 20 };
+    const easier = { makes: 'easier', atS: 10 } as const;
+    expect(toneBesideHint(null, spinning)).toBe(toneHz(spinning));
+    expect(toneBesideHint(easier, { ...spinning, timeS: 12 })).toBe(0);
+    expect(toneBesideHint(easier, { ...slow, timeS: 12 })).toBe(toneHz(slow));
+    expect(toneBesideHint({ ...easier, makes: 'harder' }, { ...slow, timeS: 12 })).toBe(0);
+    // The hill has come, or not: from then on the legs are heard as they are.
+    expect(toneBesideHint(easier, { ...spinning, timeS: 16 })).toBe(toneHz(spinning));
+  });
 
   test('the tone is silent in the band, low and lower below it, high and higher above it', () => {
     const at = (cadenceRpm: number): number =>
