@@ -69,6 +69,18 @@ describe('the voice of a ride by ear', () => {
     expect(lines).toEqual(['11: 2 easier.', '15: 2 easier.']);
   });
 
+  it('tells of the next hill in the same gear as of the first, also to whoever let that one pass', () => {
+    at(0, 0);
+    hint = step(6);
+    for (let s = 11; s < 20; s += 0.5) at(s, 20 + s);
+    hint = null;
+    for (let s = 20; s < 26; s += 0.5) at(s, 20 + s);
+    lines = [];
+    hint = step(6);
+    at(26, 60);
+    expect(lines).toEqual(['26: 2 easier.']);
+  });
+
   it('leaves unsaid what is only good to know while something is being said', () => {
     at(0, 0);
     lines = [];

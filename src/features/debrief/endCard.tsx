@@ -59,11 +59,9 @@ export function EndCard(parts: {
 /** The one thing to change; what went well where there is none. */
 function OneSentence({ report, speech }: { report: RideReport; speech: Speech }): JSX.Element {
   const { well, change } = report.verdict;
-  const isFine = change.code === 'nothing';
   return (
     <p class="one-sentence" data-debrief="change">
-      {isFine && `${sayWell(well, speech)} `}
-      {sayChange(change, speech)}
+      {change.code === 'nothing' ? sayWell(well, speech) : sayChange(change, speech)}
     </p>
   );
 }
@@ -114,19 +112,19 @@ function StampPicture({ name }: { readonly name: StampName }): JSX.Element {
 /** The hill of the ride: with a flag and paper in the air, or still ahead with the sun coming up behind it. */
 function EndPicture({ ending }: { readonly ending: Ending }): JSX.Element {
   return (
-    <svg class="end-picture" viewBox="0 0 320 84" preserveAspectRatio="xMidYMax slice" aria-hidden="true">
-      {ending === 'not-yet' && <circle cx="236" cy="40" r="22" fill="var(--sun)" />}
-      <path d="M0 84V66C70 66 104 62 146 46S214 22 250 22 300 26 320 30V84Z" fill="var(--leaf)" />
-      <path d="M0 84V74C90 74 132 68 178 56S260 40 320 42V84Z" fill="var(--leaf-deep)" />
-      {ending !== 'not-yet' && <path d="M248 22V0h3v22ZM251 1l22 7-22 7Z" fill="var(--rider)" />}
+    <svg class="end-picture" viewBox="0 0 640 84" preserveAspectRatio="xMidYMax slice" aria-hidden="true">
+      {ending === 'not-yet' && <circle cx="448" cy="48" r="15" fill="var(--sun)" />}
+      <path d="M0 84V72C140 72 220 68 300 56S420 46 490 50 600 62 640 64V84Z" fill="var(--leaf)" />
+      <path d="M0 84V78C180 76 260 74 360 66S520 60 640 72V84Z" fill="var(--leaf-deep)" />
+      {ending !== 'not-yet' && <path d="M448 50V29h3v21ZM451 30l20 6-20 6Z" fill="var(--rider)" />}
       {ending === 'passed' &&
         Array.from({ length: 14 }, (_, i) => (
           <rect
             key={i}
             class="confetti"
             style={{ '--turn': i }}
-            x={14 + ((i * 67) % 296)}
-            y="-8"
+            x={100 + ((i * 67) % 440)}
+            y="20"
             width="7"
             height="4"
             fill={i % 3 === 0 ? 'var(--rider)' : i % 3 === 1 ? 'var(--sand-dark)' : 'var(--leaf-deep)'}

@@ -9,7 +9,6 @@ export const rideWords = {
       'This ride cannot be started: something about it does not work. Try another level, or choose the bike anew.',
   },
   again: 'Try again',
-  soon: 'Ready?',
   pausedHint: 'The road waits. So does your gear.',
   restart: 'From the start',
   leave: 'Stop riding',
