@@ -182,6 +182,19 @@ describe('the group picture', () => {
       expect((await text('.board-head h2')).length).toBeGreaterThan(8);
       expect(await text('.board-head')).toContain(`${RIDERS * ATTEMPTS} rides by ${RIDERS} riders`);
       expect(await faults()).toEqual([]);
+      // Read from the last row: nothing on a board is smaller than a 36th of its height.
+      const small = await page.locator('.board').evaluate((paper) =>
+        [...paper.querySelectorAll('*')]
+          .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.nodeValue?.trim()))
+          .filter((one) => one.tagName.toLowerCase() !== 'title')
+          .filter((one) => {
+            const drawn = one.closest('svg')?.viewBox.baseVal.width ?? 0;
+            const scale = drawn === 0 ? 1 : (one.closest('svg')?.clientWidth ?? 0) / drawn;
+            return Number.parseFloat(getComputedStyle(one).fontSize) * scale < window.innerHeight / 36;
+          })
+          .map((one) => one.outerHTML.slice(0, 120)),
+      );
+      expect(small).toEqual([]);
     }
     const shown = await text('.board-page');
     expect(names.filter((name) => name !== null && shown.includes(name))).toEqual([]);
@@ -195,7 +208,7 @@ describe('the group picture', () => {
   it('asks children before it tells', async () => {
     await page.locator('.board-bar input[type="checkbox"]').click();
     await page.click('[data-choose="caught"]');
-    expect(await text('.board-head h2')).toBe('Where did most of us get stuck?');
+    expect(await text('.board-head h2')).toBe('Which hill caught most of us?');
     expect(await page.locator('.caught-list').count()).toBe(0);
     await page.click('[data-show]');
     expect(await page.locator('.caught-list').count()).toBe(1);

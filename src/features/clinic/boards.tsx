@@ -1,11 +1,10 @@
 /** Drawings of single questions: who was caught by which pitch, how timing was shared out, first against last attempts. */
 import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
-import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
-import type { TimingShares } from '../../core/group/picture/groupRide.ts';
+import { ridersOf } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
-import { sum } from './findings.ts';
+import { KINDS, markedKinds, sum, type View } from './findings.ts';
 
 interface Saying {
   readonly words: ClinicWords;
@@ -14,24 +13,40 @@ interface Saying {
 
 /** More riders than this are a bar instead of dots. */
 const MOST_DOTS = 24;
+/** So much is drawn big. */
+const FEW_PITCHES = 4;
+const FEW_RIDERS = 12;
 
-/** Every pitch: dots for riders, and where the group shifted against the best ride. */
-export function Caught(props: Saying & { readonly road: RoadPicture; readonly talk: boolean }): JSX.Element {
+/** Every pitch with a dot for each rider; filled are those the finding of the road is about. */
+export function Caught(props: {
+  readonly road: RoadPicture;
+  readonly talk: boolean;
+  readonly words: ClinicWords;
+}): JSX.Element {
   const { road, talk, words } = props;
   const asked = road.pitches.filter((pitch) => pitch.riders > 0);
   return (
     <>
-      <ul class="caught-list" style={{ '--pitches': Math.min(4, Math.max(1, asked.length)) }}>
-        {asked.map((pitch) => (
-          <li key={pitch.index} class={pitch.index === road.caughtPitch ? 'worst' : ''}>
-            <strong>
-              {talk ? words.picture.answer.hill(pitch.index + 1) : words.picture.pitch(pitch.index + 1)}
-            </strong>
-            <span class="caught-count">{words.picture.caughtShort(pitch.caughtRiders, pitch.riders)}</span>
-            <Dots caught={pitch.caughtRiders} all={pitch.riders} />
-            {!talk && <FirstShift pitch={pitch} {...props} />}
-          </li>
-        ))}
+      <ul
+        class={asked.length <= FEW_PITCHES && road.riders <= FEW_RIDERS ? 'caught-list few' : 'caught-list'}
+      >
+        {asked.map((pitch) => {
+          const caught = ridersOf(pitch, road.verdict.kind);
+          return (
+            <li
+              key={pitch.index}
+              class={pitch.index === road.verdict.pitch ? 'worst' : ''}
+              data-pitch={pitch.index}
+              data-riders={caught}
+            >
+              <strong>
+                {talk ? words.picture.answer.hill(pitch.index + 1) : words.picture.pitch(pitch.index + 1)}
+              </strong>
+              <span class="caught-count">{words.picture.caughtShort(caught, pitch.riders)}</span>
+              <Dots caught={caught} all={pitch.riders} />
+            </li>
+          );
+        })}
       </ul>
       <p class="board-hint">{words.picture.dots}</p>
     </>
@@ -49,32 +64,6 @@ function Dots({ caught, all }: { readonly caught: number; readonly all: number }
   );
 }
 
-function FirstShift({ pitch, words, format }: Saying & { readonly pitch: GroupPitch }): JSX.Element {
-  const group = pitch.firstShiftBeforeFootM;
-  const best = pitch.referenceFirstShiftBeforeFootM;
-  const place = (m: number | null): string =>
-    m === null
-      ? words.picture.noShift
-      : m >= 0
-        ? words.report.before(format.distance(m))
-        : words.report.after(format.distance(-m));
-  return (
-    <dl class="first-shift">
-      <div>
-        <dt>{words.picture.group}</dt>
-        <dd>{place(group?.middle ?? null)}</dd>
-      </div>
-      {pitch.footM !== null && (
-        <div>
-          <dt>{words.picture.best}</dt>
-          <dd>{place(best)}</dd>
-        </div>
-      )}
-    </dl>
-  );
-}
-
-const KINDS = ['tooEarly', 'aboutRight', 'tooLate'] as const;
 /** A foot of a hill, and a wedge before, at or after it. */
 const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
   tooEarly: 22,
@@ -82,16 +71,21 @@ const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
   tooLate: 92,
 };
 
-/** Shares of too early, about right, too late over all pitches. */
-export function TimingBoard(
-  props: Saying & { readonly timing: TimingShares; readonly closed: boolean },
-): JSX.Element {
-  const { timing, closed, words, format } = props;
+/** Shares of too early, about right, too late over all times a pitch was ridden. */
+export function TimingBoard(props: Saying & { readonly view: View; readonly closed: boolean }): JSX.Element {
+  const { view, closed, words, format } = props;
+  const { timing } = view;
   const all = sum(timing);
+  const marked = closed ? [] : markedKinds(view);
   return (
     <ul class="timing-list">
       {KINDS.map((kind) => (
-        <li key={kind}>
+        <li
+          key={kind}
+          class={marked.includes(kind) ? 'worst' : ''}
+          data-kind={kind}
+          data-times={timing[kind]}
+        >
           <svg viewBox="0 0 130 62" aria-hidden="true">
             <path d="M0 46H66L122 20V62H0Z" fill="var(--sand)" />
             <path d="M0 46H66L124 19" fill="none" stroke="var(--ink)" stroke-width="4" />
@@ -107,7 +101,7 @@ export function TimingBoard(
               <span class={`timing-bar ${kind}`} aria-hidden="true">
                 <i style={{ width: `${all === 0 ? 0 : (100 * timing[kind]) / all}%` }} />
               </span>
-              <span class="board-hint">{words.picture.timingCount(timing[kind])}</span>
+              <span class="board-hint">{words.picture.timingCount(timing[kind], all)}</span>
             </>
           )}
         </li>
@@ -124,23 +118,16 @@ export function Change(
   const { firstBins, lastBins, first, last, better, worse, withinChance, chance, pairs } = attempts;
   if (pairs === 0 || first === null || last === null) return null;
   const most = Math.max(1, ...firstBins, ...lastBins);
+  const rows = [
+    [words.picture.first, firstBins, first.middle],
+    [words.picture.last, lastBins, last.middle],
+  ] as const;
   return (
     <>
       <div class="change">
-        <Bins
-          title={words.picture.first}
-          bins={firstBins}
-          most={most}
-          middle={first.middle}
-          {...{ words, format }}
-        />
-        <Bins
-          title={words.picture.last}
-          bins={lastBins}
-          most={most}
-          middle={last.middle}
-          {...{ words, format }}
-        />
+        {rows.map(([title, bins, middle]) => (
+          <Bins key={title} {...{ title, bins, most, middle, words, format }} />
+        ))}
       </div>
       {!talk && <p class="change-says">{words.picture.changeSays(better, withinChance, worse, chance)}</p>}
     </>
@@ -148,8 +135,8 @@ export function Change(
 }
 
 const BIN_X = 58;
-const BINS_TOP = 34;
-const BINS_HEIGHT = 150;
+const BINS_TOP = 40;
+const BINS_HEIGHT = 190;
 
 function Bins(
   props: Saying & {
@@ -166,7 +153,7 @@ function Bins(
       <figcaption>
         {title} <b>{format.number(middle)}</b>
       </figcaption>
-      <svg viewBox={`0 0 ${10 * BIN_X + 20} ${base + 34}`} role="img" aria-label={title}>
+      <svg viewBox={`0 0 ${10 * BIN_X + 20} ${base + 46}`} role="img" aria-label={title}>
         {[...bins].map((riders, bin) => {
           const height = (BINS_HEIGHT * riders) / most;
           return (
@@ -200,7 +187,7 @@ function Bins(
             key={points}
             class="bin-axis"
             x={10 + (points / 10) * BIN_X}
-            y={base + 30}
+            y={base + 42}
             text-anchor={points === 0 ? 'start' : points === 100 ? 'end' : 'middle'}
           >
             {points}

@@ -1,9 +1,9 @@
-/** Where the tracks of the group strip lie, and paths through series in which a 0 says that there is nothing. */
+/** Where the tracks of a group's road lie, and paths through series in which a 0 says that there is nothing. */
 import { px } from '../../charts/lines.ts';
-import { NARROW_PX, type Track } from '../../charts/stripLayout.ts';
+import type { Track } from '../../charts/stripLayout.ts';
 
-/** Room above the names, for the frame round the worst pitch (px). */
-const NAMES_TOP = 9;
+/** How much is drawn: the bare road, how the group took its pitches, and for paper gear and cadence as well. */
+export type Tracks = 'road' | 'taken' | 'all';
 
 /** The paper. */
 export interface GroupLayout {
@@ -11,55 +11,54 @@ export interface GroupLayout {
   readonly height: number;
   readonly left: number;
   readonly right: number;
-  readonly narrow: boolean;
   /** Size of text (px). */
   readonly font: number;
-  /** Top of the first line of names (px). */
-  readonly namesTop: number;
   readonly road: Track;
-  readonly shifts: Track | null;
+  /** Bars stand on its bottom. */
+  readonly bars: Track | null;
   readonly gear: Track | null;
   readonly cadence: Track | null;
   /** Place of a distance on a road of some length (px). */
   readonly x: (distanceM: number, lengthM: number) => number;
 }
 
-/** The paper for a width and for what is to be on it. */
-export function groupLayout(width: number, tracks: 'road' | 'caught' | 'shifts' | 'all'): GroupLayout {
-  const narrow = width < NARROW_PX;
-  const font = narrow ? 14 : width > 1000 ? 21 : 17;
-  const left = narrow ? 8 : font * 8;
-  const right = width - (narrow ? 8 : 14);
-  const label = narrow ? 20 : 0;
-  let at = NAMES_TOP;
-  let first = true;
-  const take = (height: number): Track => {
-    const top = at + (first ? 0 : label);
-    first = false;
-    at = top + height + 12;
-    return { top, bottom: top + height };
-  };
-  // Names of the pitches stand above the road, how many were caught in a second line.
-  const names = font * (tracks === 'caught' ? 2.6 : 1.4);
-  at += names;
-  const road = take(tracks === 'road' ? 220 : tracks === 'caught' ? 110 : tracks === 'shifts' ? 140 : 72);
-  const shifts = tracks === 'all' || tracks === 'shifts' ? take(tracks === 'shifts' ? 140 : 70) : null;
-  const gear = tracks === 'all' ? take(70) : null;
-  const cadence = tracks === 'all' ? take(70) : null;
+/** Room above the names, for the frame round the pitch that is named (px). */
+const NAMES_TOP = 8;
+
+/** The paper for a size and for what is to be on it (px). Tracks for paper have their names beside them. */
+export function groupLayout(width: number, height: number, font: number, tracks: Tracks): GroupLayout {
+  const left = tracks === 'all' ? font * 6 : 10;
+  const right = width - 12;
+  const gap = font * 0.6;
+  const top = NAMES_TOP + font * 1.5;
+  // Below the tracks stands one line of distances.
+  const room = height - top - font * 1.5;
+  const shares = tracks === 'road' ? [1] : tracks === 'taken' ? [0.58, 0.42] : [0.3, 0.22, 0.24, 0.24];
+  let at = top;
+  const [road = { top, bottom: top + room }, bars = null, gear = null, cadence = null] = shares.map(
+    (share): Track => {
+      const track = { top: at, bottom: at + share * room - gap };
+      at += share * room;
+      return track;
+    },
+  );
   return {
     width,
-    height: at + 20,
+    height,
     left,
     right,
-    narrow,
     font,
-    namesTop: NAMES_TOP,
     road,
-    shifts,
+    bars,
     gear,
     cadence,
     x: (distanceM, lengthM) => left + (distanceM / lengthM) * (right - left),
   };
+}
+
+/** Size of text that the last row of a room can read: a 34th of the height of the window, less on a phone (px). */
+export function boardFont(width: number): number {
+  return Math.max(14, Math.min(window.innerHeight / 34, width / 22));
 }
 
 /** From a value to its place (px). */

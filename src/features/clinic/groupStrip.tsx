@@ -1,254 +1,258 @@
 /**
- * Every ride on one strip over the same road: pitches, where easier shifts were made against the best ride, gears
- * and cadence. Single rides are faint, the middle half of the group is a band, its middle a strong line.
+ * A road as a group took it: its pitches, where the middle of the group and the best ride had the gear for each, and
+ * how many riders were too early, about right and too late; on paper gear and cadence as well. Nobody's own line is
+ * drawn. What is framed and counted is the one finding of the road.
  */
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { useWidth } from '../../ui/useWidth.ts';
-import { type RoadPicture, SHIFT_BIN_M, type GroupLines } from '../../core/group/picture/group.ts';
-import type { RideLine } from '../../core/group/records/rideLine.ts';
-import type { SpreadSeries } from '../../core/group/picture/spread.ts';
+import { useSize } from '../../ui/useWidth.ts';
+import type { GroupLines, RoadPicture } from '../../core/group/picture/group.ts';
+import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { Course } from '../../core/course/types.ts';
 import { roadPaths } from '../../charts/road.ts';
-import { type Domain, roadTicks } from '../../charts/stripLayout.ts';
+import { roadTicks } from '../../charts/stripLayout.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
+import { KINDS, ridersBy } from './findings.ts';
 import {
   bandPath,
+  boardFont,
   type GroupLayout,
   groupLayout,
   linePath,
   scaleOf,
-  type ValueScale,
+  type Tracks,
 } from './groupLayout.ts';
-
-/** More single lines than this only make a grey cloud. */
-const MOST_LINES = 40;
 
 interface GroupStripProps {
   readonly course: Course;
   readonly road: RoadPicture;
   readonly words: ClinicWords;
   readonly format: Format;
-  /** How much is on it: the bare road, who was caught where, shifts, or everything. */
-  readonly tracks: 'road' | 'caught' | 'shifts' | 'all';
+  readonly tracks: Tracks;
   /** Pitches are called hills. */
   readonly hills: boolean;
-  /** A fixed width instead of that of the page, for paper (px). */
-  readonly width?: number;
+  /** A fixed size instead of the room there is, for paper (px). */
+  readonly size?: { readonly width: number; readonly height: number; readonly font: number };
 }
 
 /** The strip. */
 export function GroupStrip(props: GroupStripProps): JSX.Element {
-  const { course, road, words, format, tracks } = props;
-  const [measured, box] = useWidth();
+  const { course, road, words, format, size } = props;
+  const [measured, box] = useSize();
   const id = useId();
+  // Gear and cadence are known of rides that could be ridden again.
+  const tracks = road.strip === null && props.tracks === 'all' ? 'taken' : props.tracks;
   const layout = groupLayout(
-    props.width ?? measured,
-    road.strip === null && tracks !== 'caught' ? 'road' : tracks,
+    size?.width ?? measured.width,
+    size?.height ?? measured.height,
+    size?.font ?? boardFont(measured.width),
+    tracks,
   );
-  const domain: Domain = { fromM: 0, toM: course.lengthM };
   const { strip } = road;
+  const domain = { fromM: 0, toM: course.lengthM };
   return (
-    <div class="group-strip" ref={box}>
-      <svg
-        viewBox={`0 0 ${layout.width} ${layout.height}`}
-        role="img"
-        aria-labelledby={id}
-        font-size={layout.font}
-      >
-        <title id={id}>{words.picture.stripDesc(format.distance(course.lengthM), road.rides)}</title>
-        <Road {...props} layout={layout} domain={domain} />
-        {strip !== null && layout.shifts !== null && <Shifts {...{ strip, layout, words }} road={road} />}
-        {strip !== null && layout.gear !== null && (
-          <Values
-            strip={strip}
-            part="development"
-            track={layout.gear}
-            {...{ layout, label: words.picture.tracks.gear }}
-          />
-        )}
-        {strip !== null && layout.cadence !== null && (
-          <Values
-            strip={strip}
-            part="cadenceRpm"
-            track={layout.cadence}
-            {...{ layout, label: words.picture.tracks.cadence }}
-          />
-        )}
-        {roadTicks(domain, layout.right - layout.left, format.unitM).map((m) => (
-          <text
-            key={m}
-            class="strip-number"
-            x={layout.x(m, course.lengthM)}
-            y={layout.height - 6}
-            text-anchor="middle"
-          >
-            {format.distance(m)}
-          </text>
-        ))}
-      </svg>
-      {layout.shifts !== null && <Legend words={words} lines={tracks === 'all'} />}
+    <div class={size === undefined ? 'group-strip fills' : 'group-strip'}>
+      <div class="group-strip-box" ref={box}>
+        <svg
+          viewBox={`0 0 ${layout.width} ${layout.height}`}
+          role="img"
+          aria-labelledby={id}
+          font-size={layout.font}
+        >
+          <title id={id}>{words.picture.stripDesc(format.distance(course.lengthM), road.rides)}</title>
+          <Road {...props} tracks={tracks} layout={layout} />
+          {strip !== null && layout.gear !== null && (
+            <Values strip={strip} part="development" track={layout.gear} {...{ layout, words }} />
+          )}
+          {strip !== null && layout.cadence !== null && (
+            <Values strip={strip} part="cadenceRpm" track={layout.cadence} {...{ layout, words }} />
+          )}
+          {roadTicks(domain, (layout.right - layout.left) * (14 / layout.font), format.unitM).map((m) => (
+            <text
+              key={m}
+              class="strip-number"
+              x={layout.x(m, course.lengthM)}
+              y={layout.height - 6}
+              text-anchor={m === 0 ? 'start' : m > course.lengthM * 0.96 ? 'end' : 'middle'}
+            >
+              {format.distance(m)}
+            </text>
+          ))}
+        </svg>
+      </div>
+      {tracks !== 'road' && <Legend words={words} lines={strip !== null} />}
     </div>
   );
 }
 
-type Placed = { readonly layout: GroupLayout };
-
-function Road(props: GroupStripProps & Placed & { readonly domain: Domain }): JSX.Element {
-  const { course, road, words, format, layout, domain, tracks, hills } = props;
-  const { left, right } = layout;
-  const paths = roadPaths(course, { ...domain, left, right, ...layout.road });
+function Road(props: GroupStripProps & { readonly layout: GroupLayout }): JSX.Element {
+  const { course, road, words, format, layout, tracks, hills } = props;
+  const { left, right, font } = layout;
+  const paths = roadPaths(course, { fromM: 0, toM: course.lengthM, left, right, ...layout.road });
   const x = (m: number): number => layout.x(m, course.lengthM);
+  const feet = course.pitches.map(({ footM }) => x(footM));
+  const apart = feet.reduce((least, at, i) => Math.min(least, (feet[i + 1] ?? right) - at), right - left);
+  const bar = Math.max(6, Math.min(apart / 3.6, font * 2.2));
+  const bottom = (layout.cadence ?? layout.bars ?? layout.road).bottom;
   return (
     <>
       {course.pitches.map(({ footM, endM, steepestRatio }, i) => {
-        const pitch = road.pitches[i];
-        const worst = tracks !== 'road' && road.caughtPitch === i;
+        const at = x(footM);
         const title = hills ? words.picture.answer.hill(i + 1) : words.picture.pitch(i + 1);
+        const from = at - 1.6 * bar - 6;
+        const label = font * (apart < font * 7 ? 1 : apart > font * 4 ? 7 : 4);
         return (
           <g key={footM}>
-            {worst && (
+            {tracks !== 'road' && road.verdict.pitch === i && (
               <rect
                 class="strip-worst"
-                x={x(footM) - 8}
+                data-pitch={i}
+                x={from}
                 y={2}
-                width={x(endM) - x(footM) + 16}
-                height={layout.height - 32}
+                width={Math.max(x(endM), at + 1.6 * bar, at + label) + 6 - from}
+                height={bottom + 4}
                 rx="8"
               />
             )}
-            <path class="strip-foot" d={`M${x(footM)} ${layout.namesTop}V${layout.height - 30}`} />
-            <text class="strip-label" x={x(footM) + 6} y={layout.namesTop + layout.font * 0.85}>
-              {layout.narrow ? i + 1 : title}
-              <tspan class="strip-aside" dx="6">
-                {format.percent(steepestRatio)}
-              </tspan>
+            <path class="strip-foot" d={`M${at} ${font * 0.4}V${bottom}`} />
+            <text class="strip-label" x={at + 6} y={8 + font}>
+              {apart < font * 7 ? i + 1 : title}
+              {apart > font * 4 && (
+                <tspan class="strip-aside" dx="6">
+                  {format.percent(steepestRatio)}
+                </tspan>
+              )}
             </text>
-            {tracks === 'caught' && pitch !== undefined && pitch.riders > 0 && (
-              <text class="strip-caught" x={x(footM) + 6} y={layout.namesTop + layout.font * 2.1}>
-                {layout.narrow
-                  ? `${pitch.caughtRiders}/${pitch.riders}`
-                  : words.picture.caughtShort(pitch.caughtRiders, pitch.riders)}
-              </text>
-            )}
           </g>
         );
       })}
       <path d={paths.ground} fill="var(--sand)" />
       <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.4" />
       <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="4" stroke-linejoin="round" />
+      {tracks !== 'road' &&
+        road.pitches.map((pitch) => (
+          <Taken key={pitch.index} {...{ pitch, layout, bar, words, x, road }} y={(m) => paths.y(m)} />
+        ))}
     </>
   );
 }
 
-/** Easier shifts of the group as bars that stand on a line, those of the best ride as wedges below it. */
-function Shifts(
-  props: Placed & { readonly strip: GroupLines; readonly road: RoadPicture; readonly words: ClinicWords },
-): JSX.Element {
-  const { strip, layout, words } = props;
-  const track = layout.shifts ?? { top: 0, bottom: 0 };
-  const most = strip.easier.reduce((a, b) => Math.max(a, b), 1);
-  const base = track.bottom - 18;
-  const width = Math.max(3, layout.x(SHIFT_BIN_M, strip.lengthM) - layout.left - 1);
-  const best = strip.references[0]?.line.easierAtM ?? new Uint16Array();
+/** One pitch: where the gear for it was in, on the road; and how many took it how, as bars before, at and after its foot. */
+function Taken(props: {
+  readonly pitch: GroupPitch;
+  readonly road: RoadPicture;
+  readonly layout: GroupLayout;
+  /** Width of a bar (px). */
+  readonly bar: number;
+  readonly words: ClinicWords;
+  readonly x: (distanceM: number) => number;
+  readonly y: (distanceM: number) => number;
+}): JSX.Element | null {
+  const { pitch, road, layout, bar, words, x, y } = props;
+  const { footM, readyBeforeFootM: ready, referenceReadyBeforeFootM: best } = pitch;
+  const { bars, font } = layout;
+  if (footM === null || bars === null || pitch.rides === 0) return null;
+  const most = road.pitches.reduce((all, { riders }) => Math.max(all, riders), 1);
+  const room = bars.bottom - bars.top - font * 1.2;
+  // The group stands on the road, the best ride hangs below it.
+  const wedge = (m: number, kind: string, size: number): JSX.Element => (
+    <path class={kind} d={`M${x(m)} ${y(m) - 3 * Math.sign(size)}l${size * 0.6} ${-size}h${-1.2 * size}Z`} />
+  );
   return (
     <g>
-      <TrackLabel layout={layout} track={track} label={words.picture.tracks.shifts} />
-      {[...strip.easier].map((shifts, bin) =>
-        shifts === 0 ? null : (
-          <rect
-            key={bin}
-            class="strip-bar"
-            x={layout.x(bin * SHIFT_BIN_M, strip.lengthM)}
-            y={base - ((base - track.top) * shifts) / most}
-            width={width}
-            height={((base - track.top) * shifts) / most}
-          />
-        ),
+      {ready !== null && (
+        <path
+          class="strip-half"
+          d={[ready.threeQuarters, ready.quarter]
+            .map((m, i) => `${i === 0 ? 'M' : 'L'}${x(footM - m)} ${y(footM - m) - font * 0.4}`)
+            .join('')}
+          stroke-width={font * 0.6}
+        />
       )}
-      <path d={`M${layout.left} ${base}H${layout.right}`} stroke="var(--ink)" stroke-width="2" />
-      {[...best].map((m, i) => {
-        const at = layout.x(m, strip.lengthM);
-        return <path key={`${m} ${i}`} class="strip-best-mark" d={`M${at} ${base + 2}l7 13h-14Z`} />;
+      {best !== null && wedge(footM - best, 'strip-best-mark', -1.3 * font)}
+      {ready !== null && wedge(footM - ready.middle, 'strip-middle-mark', font * 1.3)}
+      <path class="strip-base" d={`M${x(footM) - 1.5 * bar} ${bars.bottom}h${3 * bar}`} />
+      {KINDS.map((kind, i) => {
+        const riders = ridersBy(pitch, kind);
+        const height = (room * riders) / most;
+        const at = x(footM) + (i - 1.5) * bar;
+        return (
+          <g key={kind} data-bar={kind} data-pitch={pitch.index} data-riders={riders}>
+            <title>{words.picture.barOf(words.picture.timing[kind], riders, pitch.riders)}</title>
+            <rect
+              class={`strip-bar ${kind}`}
+              x={at + 1}
+              y={bars.bottom - height}
+              width={bar - 2}
+              height={height}
+            />
+            {riders > 0 && (
+              <text class="strip-number" x={at + bar / 2} y={bars.bottom - height - 4} text-anchor="middle">
+                {riders}
+              </text>
+            )}
+          </g>
+        );
       })}
     </g>
   );
 }
 
-/** One track of values: every ride, the middle half, the middle, the best ride. */
-function Values(
-  props: Placed & {
-    readonly strip: GroupLines;
-    readonly part: 'development' | 'cadenceRpm';
-    readonly track: { readonly top: number; readonly bottom: number };
-    readonly label: string;
-  },
-): JSX.Element {
-  const { strip, part, track, layout, label } = props;
-  const best = strip.references[0]?.line[part];
-  const spread: SpreadSeries = strip[part];
-  const lines: readonly Uint8Array[] = strip.lines.slice(0, MOST_LINES).map((line: RideLine) => line[part]);
-  const scale: ValueScale = scaleOf(
-    [...lines, ...(best === undefined ? [] : [best])],
-    track,
-    part === 'development',
-  );
+/** One track of values: the middle half of the group, its middle, the best ride. */
+function Values(props: {
+  readonly layout: GroupLayout;
+  readonly strip: GroupLines;
+  readonly part: 'development' | 'cadenceRpm';
+  readonly track: { readonly top: number; readonly bottom: number };
+  readonly words: ClinicWords;
+}): JSX.Element {
+  const { strip, part, track, layout, words } = props;
+  const best = strip.references[0]?.line[part] ?? new Uint8Array();
+  const spread = strip[part];
+  const scale = scaleOf([spread.quarter, spread.threeQuarters, best], track, part === 'development');
   const place = (i: number): number => layout.x(i * strip.stepM, strip.lengthM);
   return (
     <g>
-      <TrackLabel layout={layout} track={track} label={label} />
-      {lines.map((line, i) => (
-        <path key={i} class="strip-each" d={linePath(line, place, scale)} />
-      ))}
-      <path class="strip-half" d={bandPath(spread.quarter, spread.threeQuarters, place, scale)} />
-      {best !== undefined && <path class="strip-best" d={linePath(best, place, scale)} />}
+      <text class="strip-label" x={4} y={(track.top + track.bottom) / 2}>
+        {words.picture.tracks[part]}
+      </text>
+      <path class="strip-band" d={bandPath(spread.quarter, spread.threeQuarters, place, scale)} />
+      <path class="strip-best" d={linePath(best, place, scale)} />
       <path class="strip-middle" d={linePath(spread.middle, place, scale)} />
     </g>
   );
 }
 
-function TrackLabel(
-  props: Placed & {
-    readonly track: { readonly top: number; readonly bottom: number };
-    readonly label: string;
-  },
-): JSX.Element {
-  const { layout, track, label } = props;
-  const y = layout.narrow ? track.top - 6 : (track.top + track.bottom) / 2;
-  return (
-    <text class="strip-label" x={layout.narrow ? layout.left : 4} y={y}>
-      {label}
-    </text>
-  );
-}
-
-function Legend({ words, lines }: { readonly words: ClinicWords; readonly lines: boolean }): JSX.Element {
-  const { legend } = words.picture;
+function Legend(props: { readonly words: ClinicWords; readonly lines: boolean }): JSX.Element {
+  const { legend, timing } = props.words.picture;
   return (
     <ul class="group-legend">
-      <li>
-        <svg viewBox="0 0 44 18" aria-hidden="true">
-          <path class="strip-bar" d="M6 17V8h8v9ZM16 17V2h8v15ZM26 17v-6h8v6Z" />
-        </svg>
-        {words.picture.tracks.shifts}
-      </li>
-      <li>
-        <svg viewBox="0 0 44 18" aria-hidden="true">
-          <path class="strip-best-mark" d="M10 3l7 13h-14Z" />
-          <path class="strip-best" d="M22 10H44" />
-        </svg>
-        {legend.best}
-      </li>
-      {lines && (
-        <li>
-          <svg viewBox="0 0 44 18" aria-hidden="true">
-            <path class="strip-half" d="M0 2H44V16H0Z" />
-            <path class="strip-middle" d="M0 9H44" />
-          </svg>
-          {legend.middle}, {legend.half}
-        </li>
+      {props.lines && (
+        <>
+          <li>
+            <svg viewBox="0 0 44 18" aria-hidden="true">
+              <path class="strip-half" d="M2 12H42" stroke-width="8" />
+              <path class="strip-middle-mark" d="M22 16l8 -14h-16Z" />
+            </svg>
+            {legend.middle}
+          </li>
+          <li>
+            <svg viewBox="0 0 44 18" aria-hidden="true">
+              <path class="strip-best-mark" d="M22 2l8 14h-16Z" />
+            </svg>
+            {legend.best}
+          </li>
+        </>
       )}
+      {KINDS.map((kind) => (
+        <li key={kind}>
+          <svg viewBox="0 0 44 18" aria-hidden="true">
+            <rect class={`strip-bar ${kind}`} x="14" y="2" width="16" height="15" />
+          </svg>
+          {timing[kind]}
+        </li>
+      ))}
     </ul>
   );
 }

@@ -4,15 +4,25 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { GroupPicture, RoadPicture } from '../../core/group/picture/group.ts';
+import type { GroupPicture } from '../../core/group/picture/group.ts';
 import { RULES_VERSION } from '../../core/group/records/record.ts';
 import { Tick } from '../../ui/controls.tsx';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { Caught, Change, TimingBoard } from './boards.tsx';
-import { findingOf, BOARDS, type Board, headlineOf } from './findings.ts';
+import {
+  answerOf,
+  BOARDS,
+  type Board,
+  detailOf,
+  hasOwnRoads,
+  headlineOf,
+  type View,
+  viewOf,
+} from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { RideTable } from './rideTable.tsx';
-import { ridesOf } from './session.ts';
+import { ridesOf, ridesOn } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
 
@@ -58,7 +68,7 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
   const [talk, setTalk] = useState(false);
   const [shown, setShown] = useState(false);
   const boards = BOARDS.filter((one) => one !== 'table' || session.plan.shows === 'table');
-  const road = picture.roads[Math.min(roadIndex, picture.roads.length - 1)];
+  const view = viewOf(picture, roadIndex);
   const choose = (one: Board): void => {
     setBoard(one);
     setShown(false);
@@ -71,7 +81,7 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
     <section class="board-page" data-board={board} data-talk={talk}>
       <div class="board-bar">
         <BoardTabs {...{ boards, board, words }} onChoose={choose} />
-        {picture.roads.length > 1 && (
+        {picture.roads.length > 1 && !hasOwnRoads(picture) && (
           <RoadSelect {...{ props, session, picture }} value={roadIndex} onChoose={setRoadIndex} />
         )}
         <Tick
@@ -84,10 +94,10 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
         />
       </div>
       <div class="paper board">
-        <Head {...{ props, board, picture, road, talk, closed }} onToggle={() => setShown(!shown)} />
-        <div class="board-body">
-          <Body {...{ props, session, board, picture, road, talk, closed }} />
-        </div>
+        <Head {...{ props, board, view, talk, closed }} onToggle={() => setShown(!shown)} />
+        <ScrollBox class="board-body" label={words.picture.boards[board]}>
+          <Body {...{ props, session, board, view, talk, closed }} />
+        </ScrollBox>
         {others > 0 && !talk && (
           <p class="board-hint" data-other-version>
             {words.picture.otherVersion(others)}
@@ -101,26 +111,26 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
   );
 }
 
-function Head(props: {
+interface BoardProps {
   readonly props: ClinicProps;
   readonly board: Board;
-  readonly picture: GroupPicture;
-  readonly road: RoadPicture | undefined;
+  readonly view: View;
   readonly talk: boolean;
   readonly closed: boolean;
-  readonly onToggle: () => void;
-}): JSX.Element {
-  const { board, picture, road, talk, closed } = props;
+}
+
+function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Element {
+  const { board, view, talk, closed } = props;
   const { words, format } = props.props;
   const question = words.picture.question[board];
-  const headline = talk
-    ? findingOf(board, picture, road, words, format)
-    : headlineOf(board, picture, road, words, format);
+  const headline = talk ? answerOf(board, view, words) : headlineOf(board, view, words, format);
+  const detail = talk || board !== 'where' ? null : detailOf(view, words, format);
   return (
     <div class="board-head" aria-live="polite">
       {talk && !closed && <p class="board-question">{question}</p>}
       <h2>{closed ? question : headline}</h2>
-      {!talk && <p class="board-who">{words.picture.rides(picture.rides, picture.riders)}</p>}
+      {detail !== null && <p class="board-detail">{detail}</p>}
+      {!talk && <p class="board-who">{words.picture.rides(view.rides, view.riders)}</p>}
       {talk && closed && <p class="board-who">{words.picture.guess}</p>}
       {talk && (
         <button type="button" class={closed ? 'button strong' : 'button'} data-show onClick={props.onToggle}>
@@ -131,43 +141,23 @@ function Head(props: {
   );
 }
 
-function Body(
-  props: PictureProps & {
-    readonly board: Board;
-    readonly picture: GroupPicture;
-    readonly road: RoadPicture | undefined;
-    readonly talk: boolean;
-    readonly closed: boolean;
-  },
-): JSX.Element | null {
-  const { session, board, picture, road, talk, closed } = props;
-  const { words, format, saved } = props.props;
+function Body(props: BoardProps & { readonly session: SavedRound }): JSX.Element | null {
+  const { session, board, view, talk, closed } = props;
+  const { words, format, saved, apart } = props.props;
+  const { road } = view;
   if (board === 'table')
     return closed ? null : (
-      <RideTable
-        {...{ session, words, format, records: ridesOf(session, saved.records, props.props.apart) }}
-      />
+      <RideTable {...{ words, format, records: ridesOn(view, ridesOf(session, saved.records, apart)) }} />
     );
-  if (board === 'timing') return <TimingBoard timing={picture.timing} {...{ words, format, closed }} />;
+  if (board === 'timing') return <TimingBoard {...{ view, words, format, closed }} />;
   if (board === 'change')
-    return closed ? null : <Change attempts={picture.attempts} {...{ words, format, talk }} />;
-  if (road === undefined) return null;
-  if (picture.roads.length > 1 && picture.roads.every(({ rides }) => rides === 1))
-    return <p class="board-missing">{words.picture.ownRoads}</p>;
+    return closed ? null : <Change attempts={view.attempts} {...{ words, format, talk }} />;
+  if (road === null) return null;
+  if (board === 'caught' && !closed) return <Caught {...{ road, words, talk }} />;
+  if (road.strip === null) return <p class="board-missing">{words.picture.noLines}</p>;
   const course = courseOfRoad(road, session, props.props);
-  if (board === 'where' && road.strip === null) return <p class="board-missing">{words.picture.noLines}</p>;
-  return (
-    <>
-      {course !== null && (
-        <GroupStrip
-          {...{ course, road, words, format }}
-          tracks={closed ? 'road' : board === 'caught' ? 'caught' : talk ? 'shifts' : 'all'}
-          hills={talk}
-        />
-      )}
-      {board === 'caught' && !closed && <Caught {...{ road, words, format, talk }} />}
-    </>
-  );
+  if (course === null) return null;
+  return <GroupStrip {...{ course, road, words, format }} tracks={closed ? 'road' : 'taken'} hills={talk} />;
 }
 
 function BoardTabs(props: {
@@ -217,8 +207,11 @@ function RoadSelect(
   const { words } = props.props;
   return (
     <label class="road-select">
-      <span>{words.picture.road}</span>
-      <select value={value} onChange={(event) => onChoose(Number(event.currentTarget.value))}>
+      <select
+        aria-label={words.picture.road}
+        value={value}
+        onChange={(event) => onChoose(Number(event.currentTarget.value))}
+      >
         {picture.roads.map((road, i) => (
           <option key={`${road.levelHash} ${road.seed}`} value={i} selected={i === value}>
             {words.picture.roadName(titleOfRoad(road, session, props.props), road.rides)}

@@ -1,7 +1,10 @@
-/** One sheet of A4 about a session, black on white, the same on the screen as on paper. */
+/** A session on paper, a sheet of A4 for each road, black on white, the same on the screen as on paper. */
 import type { JSX } from 'preact';
 import type { RoadPicture } from '../../core/group/picture/group.ts';
-import { BOARDS, headlineOf } from './findings.ts';
+import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
+import { ridersOf } from '../../core/group/picture/verdict.ts';
+import { cautionsWords } from '../../words/cautions.ts';
+import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { dayOf, planFacts } from './say.ts';
@@ -9,75 +12,121 @@ import { Totals } from './totals.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
 
-/** Width of the drawing on paper (px). */
-const PAPER_PX = 900;
+/** Size of the drawing and of its text on paper (px). */
+const PAPER = { width: 900, height: 680, font: 17 };
+/** Height that leaves room for a table of all rides on the same page (px). */
+const BESIDE_TABLE = 460;
 
-/** The sheet. Only the road that was ridden most has room for its picture. */
+/** The sheet: a page for every road, and one for all together where everybody rode a road of their own. */
 export function ReportSheet(props: {
   readonly props: ClinicProps;
   readonly session: SavedRound;
   readonly named: boolean;
 }): JSX.Element {
   const { session, named } = props;
-  const { words, format, picture, notCounted } = props.props;
+  const { words, picture, notCounted } = props.props;
   const uncounted = notCounted ? words.picture.failed : words.picture.working;
-  const [road] = picture?.roads ?? [];
-  const course = road === undefined ? null : courseOfRoad(road, session, props.props);
+  const views =
+    picture === null
+      ? []
+      : (hasOwnRoads(picture) ? [0] : picture.roads.map((_, i) => i)).map((i) => viewOf(picture, i));
   return (
     <article class="report-sheet">
-      <header>
-        <h2>{session.plan.title}</h2>
-        <p>
-          {dayOf(session.startedAtMs)}
-          {picture !== null && ` · ${words.report.rides(picture.rides, picture.riders)}`} ·{' '}
-          {planFacts(session.plan, words)}
-        </p>
-      </header>
-      {picture === null || picture.rides === 0 ? (
-        <p>{picture === null ? uncounted : words.picture.none}</p>
-      ) : (
-        <ul class="report-says">
-          {BOARDS.filter((board) => board !== 'table').map((board) => (
-            <li key={board}>{headlineOf(board, picture, road, words, format)}.</li>
-          ))}
-          {picture.attempts.pairs > 0 && (
-            <li>
-              {words.report.attempts}:{' '}
-              {words.picture.changeSays(
-                picture.attempts.better,
-                picture.attempts.withinChance,
-                picture.attempts.worse,
-                picture.attempts.chance,
-              )}
-            </li>
-          )}
-        </ul>
+      {views.map((view, i) => (
+        <RoadPage key={i} view={view} session={session} props={props.props} low={named} />
+      ))}
+      {views.length === 0 && (
+        <section class="report-road">
+          <Head session={session} props={props.props} />
+          <p>{picture === null ? uncounted : words.picture.none}</p>
+        </section>
       )}
-      {road !== undefined && course !== null && (
-        <>
-          <h3>{titleOfRoad(road, session, props.props)}</h3>
-          <GroupStrip {...{ course, road, words, format }} tracks="all" hills={false} width={PAPER_PX} />
-        </>
-      )}
-      {road !== undefined && road.pitches.length > 0 && <Pitches road={road} props={props.props} />}
       {named && (
-        <>
+        <section class="report-all">
           <h3>{words.report.all}</h3>
           <Totals {...{ session }} props={props.props} />
+        </section>
+      )}
+    </article>
+  );
+}
+
+function Head(props: {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly view?: View;
+}): JSX.Element {
+  const { session, view } = props;
+  const { words } = props.props;
+  return (
+    <header>
+      <h2>{session.plan.title}</h2>
+      <p>
+        {dayOf(session.startedAtMs)}
+        {view !== undefined && ` · ${words.report.rides(view.rides, view.riders)}`} ·{' '}
+        {planFacts(session.plan, words)}
+      </p>
+    </header>
+  );
+}
+
+/** Everything about one road, on a page of its own. */
+function RoadPage(props: {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+  readonly view: View;
+  /** Leaves room below. */
+  readonly low: boolean;
+}): JSX.Element {
+  const { session, view, low } = props;
+  const { words, format } = props.props;
+  const size = low ? { ...PAPER, height: BESIDE_TABLE } : PAPER;
+  const { road, attempts } = view;
+  const course = road === null ? null : courseOfRoad(road, session, props.props);
+  const detail = detailOf(view, words, format);
+  return (
+    <section class="report-road">
+      <Head {...{ session, view }} props={props.props} />
+      {road !== null && <h3>{titleOfRoad(road, session, props.props)}</h3>}
+      <ul class="report-says">
+        {BOARDS.filter((board) => board !== 'table').map((board) => (
+          <li key={board} data-says={board}>
+            {headlineOf(board, view, words, format)}.{board === 'where' && detail !== null && ` ${detail}`}
+          </li>
+        ))}
+        {attempts.pairs > 0 && (
+          <li>
+            {words.report.attempts}:{' '}
+            {words.picture.changeSays(
+              attempts.better,
+              attempts.withinChance,
+              attempts.worse,
+              attempts.chance,
+            )}
+          </li>
+        )}
+      </ul>
+      {road !== null && course !== null && (
+        <GroupStrip {...{ course, road, words, format }} tracks="all" hills={false} size={size} />
+      )}
+      {road !== null && road.pitches.length > 0 && (
+        <>
+          <Pitches road={road} props={props.props} />
+          <p>{words.report.ready}</p>
         </>
       )}
-      <footer>{words.report.footer}</footer>
-    </article>
+      <footer>
+        {words.report.footer} {cautionsWords.title} {cautionsWords.short.join(' ')}
+      </footer>
+    </section>
   );
 }
 
 function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: ClinicProps }): JSX.Element {
   const { words, format } = props;
   const { report, picture } = words;
-  const place = (m: number | null | undefined): string => {
-    if (m === null || m === undefined) return picture.table.none;
-    return m >= 0 ? report.before(format.distance(m)) : report.after(format.distance(-m));
-  };
+  const place = (m: number | null | undefined): string =>
+    m === null || m === undefined ? picture.table.none : placeOf(m, words, format);
   return (
     <table class="report-pitches">
       <thead>
@@ -91,22 +140,31 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
       </thead>
       <tbody>
         {road.pitches.map((pitch) => (
-          <tr key={pitch.index}>
+          <tr
+            key={pitch.index}
+            class={pitch.index === road.verdict.pitch ? 'worst' : ''}
+            data-pitch={pitch.index}
+          >
             <th scope="row">
               {pitch.index + 1}
               {pitch.steepestRatio !== null && ` (${format.percent(pitch.steepestRatio)})`}
             </th>
             <td>
-              {pitch.caughtRiders} / {pitch.riders}
+              {ridersOf(pitch, road.verdict.kind)} / {pitch.riders}
             </td>
             <td>
               {pitch.timing.tooEarly} / {pitch.timing.aboutRight} / {pitch.timing.tooLate}
             </td>
-            <td>{place(pitch.firstShiftBeforeFootM?.middle)}</td>
-            <td>{place(pitch.referenceFirstShiftBeforeFootM)}</td>
+            <td>{groupPlace(pitch, place, picture.never)}</td>
+            <td>{place(pitch.referenceReadyBeforeFootM)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+}
+
+function groupPlace(pitch: GroupPitch, place: (m: number | undefined) => string, never: string): string {
+  const ready = pitch.readyBeforeFootM;
+  return ready !== null && pitch.neverReady * 2 > ready.count ? never : place(ready?.middle);
 }

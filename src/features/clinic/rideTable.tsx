@@ -4,19 +4,16 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
 import { nameOf } from './say.ts';
-import { ridesOf } from './session.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
 
 /** The table. */
 export function RideTable(props: {
-  readonly session: SavedRound;
   readonly records: readonly RideRecord[];
   readonly words: ClinicWords;
   readonly format: Format;
 }): JSX.Element {
-  const { session, words, format } = props;
+  const { records, words, format } = props;
   const { table } = words.picture;
-  const rows = ridesOf(session, props.records).toSorted(
+  const rows = records.toSorted(
     (a, b) =>
       (a.nickname < b.nickname ? -1 : a.nickname > b.nickname ? 1 : 0) ||
       a.rideIndex - b.rideIndex ||

@@ -58,6 +58,15 @@ export function ridesOf(
   return records.filter((record) => record.planId === saved.plan.id && !apart.includes(record.checksum));
 }
 
+/** Rides over one road; all of them where all roads are looked at together. */
+export function ridesOn(
+  { road }: { readonly road: Pick<RideRecord, 'levelHash' | 'seed'> | null },
+  records: readonly RideRecord[],
+): readonly RideRecord[] {
+  if (road === null) return records;
+  return records.filter(({ levelHash, seed }) => levelHash === road.levelHash && seed === road.seed);
+}
+
 /** True while the round waits for the end of just this ride. */
 export function awaits({ plan, round }: SavedRound, turn: RiddenTurn): boolean {
   const { phase } = round;

@@ -34,38 +34,40 @@ export const clinicPictureWords = {
     rides: (r: number, n: number): string => `${rides(r)} by ${riders(n)}, without names`,
     caught: (pitch: number, caught: number, all: number): string =>
       `Pitch ${pitch} caught ${of(caught, all)} riders`,
-    caughtNobody: 'No pitch caught anybody',
-    noPitch: 'This road has no pitch',
-    later: (metres: string, pitch: number): string =>
-      `At pitch ${pitch} the group shifts ${metres} later than the best ride`,
-    sooner: (metres: string, pitch: number): string =>
-      `At pitch ${pitch} the group shifts ${metres} sooner than the best ride`,
-    likeBest: 'The group shifts where the best ride does',
+    wrong: {
+      late: (pitch: number, n: number, all: number): string =>
+        `Pitch ${pitch}: ${of(n, all)} riders too late`,
+      early: (pitch: number, n: number, all: number): string =>
+        `Pitch ${pitch}: ${of(n, all)} riders too early`,
+      mixed: (pitch: number, early: number, late: number, all: number): string =>
+        `Pitch ${pitch}: of ${riders(all)}, ${early} too early and ${late} too late`,
+    },
+    right: 'No pitch was taken too early or too late',
+    ready: (group: string, best: string): string => `Group ready ${group}, best ride ${best}.`,
+    neverReady: (best: string): string => `Most were never ready for it, the best ride ${best}.`,
+    noPitch: 'This road has no pitch that asks for a shift',
     noLines: 'These rides came without their lines; only marks can be shown.',
     ownRoads: 'Everybody rode a road of their own, so there is no common line.',
-    tracks: { road: 'Road', shifts: 'Easier shifts', gear: 'Gear', cadence: 'Cadence' },
+    tracks: { development: 'Gear', cadenceRpm: 'Cadence' },
     legend: {
-      best: 'best ride',
-      half: 'middle half of the group',
-      middle: 'middle of the group',
-      each: 'each ride',
+      best: 'best ride ready',
+      middle: 'group ready',
     },
     stripDesc: (length: string, n: number): string =>
-      `${rides(n)} over ${length} of road: the road with its pitches, where easier shifts were made, gear and cadence, with the best ride.`,
+      `${rides(n)} over ${length} of road: for each pitch where the group and the best ride had their gear ready, and how many riders were too early, about right and too late.`,
+    barOf: (kind: string, n: number, all: number): string => `${kind}: ${of(n, all)} riders`,
     pitch: (n: number): string => `Pitch ${n}`,
     caughtShort: (caught: number, all: number): string => `caught ${of(caught, all)}`,
-    dots: 'One dot is one rider; a filled one was caught.',
-    foot: 'foot',
-    firstShift: 'First easier shift, metres before the foot',
-    group: 'group',
-    best: 'best ride',
-    without: (pitch: number, without: number, all: number): string =>
-      `No easier shift for pitch ${pitch} in ${of(without, all)} rides`,
-    noShift: 'no shift',
+    dots: 'One dot is one rider; a filled one was caught at least once.',
+    group: 'group ready',
+    best: 'best ride ready',
+    never: 'never',
     timing: { tooEarly: 'too early', aboutRight: 'about right', tooLate: 'too late' },
-    timingTitle: (share: string): string => `${share} of all pitches were taken about right`,
-    timingCount: (n: number): string => (n === 1 ? '1 pitch' : `${n} pitches`),
-    change: (first: string, last: string): string => `The middle of the group went from ${first} to ${last}`,
+    shares: (one: string, other: string): string => `${one}, ${other}`,
+    timingCount: (n: number, all: number): string => `${of(n, all)} times over a pitch`,
+    change: (better: number, worse: number, all: number, isRiders: boolean): string =>
+      `${of(better, all)} ${isRiders ? 'riders' : 'pairs of rides'} clearly better${worse === 0 ? '' : `, ${worse} clearly worse`}`,
+    changeSame: 'Nobody changed by more than chance makes',
     changeNone: 'Nobody has ridden anything twice yet',
     changeSays: (better: number, same: number, worse: number, chance: number): string =>
       `${better} clearly better, ${worse} clearly worse, ${same} within what chance makes (less than ${chance} points).`,
@@ -75,21 +77,38 @@ export const clinicPictureWords = {
     bins: (low: number, high: number, n: number): string => `${low} to ${high} points: ${n}`,
     question: {
       where: 'When did we shift for the hill?',
-      caught: 'Where did most of us get stuck?',
+      caught: 'Which hill caught most of us?',
       timing: 'Were we early, right, or late?',
       change: 'Did we get better with practice?',
       table: 'How did it go?',
     },
     answer: {
-      caught: (pitch: number, caught: number, all: number): string =>
-        `Hill ${pitch}: ${of(caught, all)} of us got stuck there`,
-      nobody: 'Nobody got stuck. Well shifted!',
-      later: (metres: string): string => `We clicked ${metres} later than the best ride`,
-      sooner: (metres: string): string => `We clicked ${metres} earlier than the best ride`,
-      without: (hill: number): string => `Most of us did not click for hill ${hill} at all`,
-      like: 'We clicked where the best ride does',
-      timing: (most: string): string => `Mostly ${most}`,
-      better: (better: number, all: number): string => `${of(better, all)} of us got clearly better`,
+      caught: (hill: number, n: number, all: number): string => `Hill ${hill} caught ${of(n, all)} of us`,
+      nobody: 'No hill caught us. Well shifted!',
+      noHill: 'No hill here asked us to click',
+      where: {
+        late: (hill: number, n: number, all: number): string =>
+          `Hill ${hill}: ${of(n, all)} of us clicked too late`,
+        early: (hill: number, n: number, all: number): string =>
+          `Hill ${hill}: ${of(n, all)} of us clicked too early`,
+        mixed: (hill: number, n: number, all: number): string =>
+          `Hill ${hill}: ${of(n, all)} of us were early or late`,
+      },
+      always: 'Right every time. Well shifted!',
+      often: {
+        late: 'More often too late than right',
+        early: 'More often too early than right',
+        mixed: 'Sometimes too early, sometimes too late',
+      },
+      sometimes: {
+        late: 'Mostly right, sometimes too late',
+        early: 'Mostly right, sometimes too early',
+        mixed: 'Mostly right, sometimes early, sometimes late',
+      },
+      better: (better: number, all: number, isRiders: boolean): string =>
+        isRiders
+          ? `${of(better, all)} of us got clearly better`
+          : `We got clearly better ${of(better, all)} times`,
       hill: (n: number): string => `Hill ${n}`,
     },
     table: {
@@ -103,10 +122,10 @@ export const clinicPictureWords = {
   },
   report: {
     title: 'Report',
-    intro: 'One page in black and white, and files for a spreadsheet or another program.',
+    intro: 'A page for each road in black and white, and files for a spreadsheet or another program.',
     names: 'With animals and nicknames',
     namesHint: 'Without it the page holds no names. Files always hold nicknames.',
-    print: 'Print one page',
+    print: 'Print',
     csv: 'Save as CSV',
     json: 'Save as JSON',
     remove: 'Delete the session',
@@ -120,10 +139,11 @@ export const clinicPictureWords = {
     rides: (r: number, n: number): string => `${rides(r)}, ${riders(n)}`,
     table: 'Pitches',
     pitch: 'Pitch',
-    caught: 'Caught',
-    timing: 'Early / right / late',
-    group: 'Group shifts',
-    best: 'Best ride shifts',
+    caught: 'Caught (riders)',
+    timing: 'Early / right / late (rides)',
+    group: 'Group ready',
+    best: 'Best ride ready',
+    ready: 'Ready: the gear for the pitch is in and its last shift finished.',
     before: (metres: string): string => `${metres} before the foot`,
     after: (metres: string): string => `${metres} after the foot`,
     attempts: 'First and last attempt',

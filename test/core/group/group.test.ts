@@ -7,6 +7,7 @@ import { groupPicture } from '../../../src/core/group/picture/group.ts';
 import type { GroupRide } from '../../../src/core/group/picture/groupRide.ts';
 import { marksOnly, type RideRecord, sealRecord } from '../../../src/core/group/records/record.ts';
 import { lineStepM } from '../../../src/core/group/records/rideLine.ts';
+import { readyBeforeFootM, takenOf } from '../../../src/core/group/picture/taken.ts';
 import { spreadOf, spreadSeries } from '../../../src/core/group/picture/spread.ts';
 import { hashJson } from '../../../src/core/math/hash.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
@@ -146,6 +147,19 @@ describe('the picture of a group', () => {
       expect((pitch.firstShiftBeforeFootM?.count ?? 0) + pitch.withoutShift).toBe(pitch.rides);
     }
     expect(road?.pitches.some((pitch) => pitch.referenceFirstShiftBeforeFootM !== null)).toBe(true);
+  });
+
+  it('who was too late by the marks had not the gear of the best ride in at the foot', () => {
+    let late = 0;
+    for (const { record, line, reference } of ridden)
+      record.pitches.forEach((pitch, index) => {
+        if (takenOf(pitch, 70) !== 'tooLate' || line === null || reference === null) return;
+        late += 1;
+        expect(readyBeforeFootM(line, reference, index) ?? -1).toBeLessThanOrEqual(0);
+        expect(readyBeforeFootM(reference.line, reference, index)).toBeGreaterThanOrEqual(0);
+      });
+    expect(late).toBeGreaterThan(2);
+    expect(road?.verdict).toMatchObject({ kind: 'late', of: 3 });
   });
 
   it('compares first with last attempts as a distribution', () => {

@@ -9,6 +9,7 @@ import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import type { RideRecord } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
 import type { RideLine } from '../records/rideLine.ts';
+import { type RoadVerdict, verdictOf } from './verdict.ts';
 import { binned, type Spread, spreadOf, type SpreadSeries, spreadSeries } from './spread.ts';
 
 /** All rides over one road. */
@@ -23,6 +24,9 @@ export interface RoadPicture {
   readonly pitches: readonly GroupPitch[];
   /** Index of the pitch that caught most riders, or null if none caught anybody. */
   readonly caughtPitch: number | null;
+  readonly verdict: RoadVerdict;
+  /** First against last attempts at the rides of the plan that led over this road. */
+  readonly attempts: AttemptPicture;
   readonly strip: GroupLines | null;
 }
 
@@ -44,8 +48,9 @@ export interface GroupLines {
 
 /** First against last attempts of riders who rode something more than once. */
 export interface AttemptPicture {
-  /** Pairs of a first and a last attempt. */
+  /** Pairs of a first and a last attempt, and different riders among them. */
   readonly pairs: number;
+  readonly riders: number;
   readonly first: Spread | null;
   readonly last: Spread | null;
   /** Counts of totals in tens of points: 0 to 9, 10 to 19, … 90 to 100. */
@@ -75,6 +80,7 @@ export const SHIFT_BIN_M = 5;
 /** The picture of some rides; their order does not matter. */
 export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
   const roads = new Map<string, GroupRide[]>();
+  const attemptsOf = attemptsByTurns(rides);
   for (const ride of rides) {
     const { levelHash, seed } = ride.record;
     const key = `${levelHash} ${seed}`;
@@ -84,7 +90,7 @@ export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
   }
   const pictures = [...roads]
     .sort(([a, own], [b, other]) => other.length - own.length || (a < b ? -1 : 1))
-    .map(([, road]) => roadPicture(road));
+    .map(([, road]) => roadPicture(road, attemptsOf));
   return {
     rides: rides.length,
     riders: countRiders(rides),
@@ -94,7 +100,10 @@ export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
   };
 }
 
-function roadPicture(rides: readonly GroupRide[]): RoadPicture {
+function roadPicture(
+  rides: readonly GroupRide[],
+  attemptsOf: (rides: readonly GroupRide[]) => AttemptPicture,
+): RoadPicture {
   const { levelId, levelHash, seed } = (rides[0] as GroupRide).record;
   const references = referencesOf(rides);
   const pitches = pitchPictures(rides, references[0] ?? null);
@@ -108,6 +117,8 @@ function roadPicture(rides: readonly GroupRide[]): RoadPicture {
     timing: sumTiming(pitches.map((pitch) => pitch.timing)),
     pitches,
     caughtPitch: caughtPitch(pitches),
+    verdict: verdictOf(pitches),
+    attempts: attemptsOf(rides),
     strip: stripOf(rides, references),
   };
 }
@@ -169,10 +180,25 @@ function referencesOf(rides: readonly GroupRide[]): RoadReference[] {
     .map(([, { reference }]) => reference);
 }
 
+/**
+ * Attempts at all rides of a plan that a road belongs to. Where every attempt has a road of its own, the first and the
+ * last lie on two of them, and many roads share one answer.
+ */
+function attemptsByTurns(all: readonly GroupRide[]): (rides: readonly GroupRide[]) => AttemptPicture {
+  const known = new Map<string, AttemptPicture>();
+  return (rides) => {
+    const turns = new Set(rides.map(({ record }) => turnKey(record)));
+    const key = [...turns].sort().join('\n');
+    const picture = known.get(key) ?? attemptPicture(all.filter(({ record }) => turns.has(turnKey(record))));
+    known.set(key, picture);
+    return picture;
+  };
+}
+
 function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
   const byTurn = new Map<string, { first: RideRecord; last: RideRecord }>();
   for (const { record } of rides) {
-    const key = `${personOf(record)} ${record.planId} ${record.rideIndex}`;
+    const key = `${personOf(record)} ${turnKey(record)}`;
     const known = byTurn.get(key);
     if (known === undefined) byTurn.set(key, { first: record, last: record });
     else if (record.attempt < known.first.attempt) known.first = record;
@@ -187,6 +213,7 @@ function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
   const worse = changes.filter((change) => change <= -chance).length;
   return {
     pairs: pairs.length,
+    riders: new Set(pairs.map(({ first }) => personOf(first))).size,
     first: spreadOf(firsts),
     last: spreadOf(lasts),
     firstBins: binned(firsts, 10, 10),
@@ -197,6 +224,11 @@ function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
     withinChance: pairs.length - better - worse,
     chance,
   };
+}
+
+/** One of the rides of a plan. */
+function turnKey(record: RideRecord): string {
+  return `${record.planId} ${record.rideIndex}`;
 }
 
 /** Adds up counts of timing. */
