@@ -24,7 +24,7 @@ const coreTable = {
   virtual: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
   settings: { rooms: ['math', 'model', 'level', 'ride'], packages: [] },
   group: {
-    rooms: ['math', 'course', 'model', 'level', 'ride', 'planner', 'coach'],
+    rooms: ['math', 'course', 'model', 'level', 'ride', 'planner', 'coach', 'virtual'],
     packages: ['zod'],
   },
   transfer: { rooms: ['math', 'level', 'coach', 'group'], packages: ['zod'] },

@@ -1,6 +1,6 @@
 /**
  * Plans to begin with: one evening with adults, one hour with children, and a check for either. Data only;
- * a coach changes a copy.
+ * a coach changes a copy. Each fits into an hour with eight riders on one device.
  */
 import type { ClinicPlan } from './plan.ts';
 
@@ -10,15 +10,12 @@ export const READY_PLANS: readonly ClinicPlan[] = [
     schema: 1,
     id: 'children-first-hour',
     title: 'Click before the hill',
-    rides: [
-      { kind: 'bundled', levelId: 'click-before-the-hill' },
-      { kind: 'bundled', levelId: 'three-little-hills' },
-    ],
+    rides: [{ kind: 'bundled', levelId: 'click-before-the-hill' }],
     seedRule: 'same',
     seed: 1,
     bike: 'kids-24-1x8',
     riderId: 'by-bike',
-    attempts: 3,
+    attempts: 2,
     aids: 'as-level',
     shows: 'group-picture',
     order: 'rotate',
@@ -28,10 +25,7 @@ export const READY_PLANS: readonly ClinicPlan[] = [
     schema: 1,
     id: 'adults-first-evening',
     title: 'Look ahead',
-    rides: [
-      { kind: 'bundled', levelId: 'one-pitch-announced' },
-      { kind: 'bundled', levelId: 'rolling-road' },
-    ],
+    rides: [{ kind: 'bundled', levelId: 'rolling-road' }],
     seedRule: 'same',
     seed: 1,
     bike: 'own',

@@ -11,6 +11,7 @@ import { courseOfLevel } from '../../core/level/build.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { AnimalPicture } from './animal.tsx';
+import { Minutes, USUAL_COUNT } from './minutes.tsx';
 import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
@@ -146,6 +147,7 @@ function PlanCard(props: {
           {titles.length > 1 && <span>{titles.map((title) => title ?? '?').join(' · ')}</span>}
           {!here && <span class="plan-missing">{words.home.missing}</span>}
           <span class="level-facts">{planFacts(plan, words)}</span>
+          <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
         </span>
       </Button>
       <span class="plan-tools">

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { refusalOf, type QueueAction, turnsLeft } from '../../core/group/turnQueue.ts';
 import { AnimalPicture } from './animal.tsx';
+import { RoundMinutes } from './minutes.tsx';
 import { nameOf } from './say.ts';
 import { counts } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
@@ -39,6 +40,7 @@ export function WaitingLine(props: LineProps): JSX.Element {
         value={ridden}
         aria-label={words.home.waiting(ridden, all)}
       />
+      <RoundMinutes session={session} props={props.props} />
       <ol class="line-list">
         {round.line.map((nickname) => (
           <Waiting key={nickname} {...props} nickname={nickname} />

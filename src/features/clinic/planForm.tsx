@@ -5,6 +5,7 @@ import { type ClinicPlan, parsePlan } from '../../core/group/plan.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { Sheet } from '../../ui/parts.tsx';
+import { Minutes, USUAL_COUNT } from './minutes.tsx';
 import { PlanSetup } from './planSetup.tsx';
 import { RideChoice } from './rideChoice.tsx';
 import type { ClinicProps } from './services.ts';
@@ -66,6 +67,9 @@ export function PlanForm(props: {
         </label>
         <RideChoice rides={plan.rides} props={props.props} onChange={(rides) => change({ rides })} />
         <PlanSetup plan={plan} change={change} words={words} />
+        <p class="wide">
+          <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
+        </p>
         {problems.length > 0 && <Problems title={words.form.problems} lines={problems} />}
         <div class="buttons wide">
           <button type="button" class="button strong" data-save-go onClick={() => save(`go/${plan.id}`)}>

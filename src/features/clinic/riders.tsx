@@ -7,23 +7,23 @@ import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
+import { Minutes, TooLong, USUAL_COUNT } from './minutes.tsx';
 import { nameOf } from './say.ts';
 import { newSession } from './session.ts';
-import { placeOfStage } from './stage.tsx';
+import { placeOfStage, type Tab } from './stage.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
-
-const USUAL_COUNT = 6;
 
 /** The page. */
 export function Riders({
   props,
-  plan,
+  plan: template,
 }: {
   readonly props: ClinicProps;
   readonly plan: ClinicPlan;
 }): JSX.Element {
   const { words, onPlace, onSaveRound } = props;
+  const [plan, setPlan] = useState(template);
   const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, props.newSeed()));
   const [count, setCount] = useState(USUAL_COUNT);
   const shown = offer.slice(0, count);
@@ -31,14 +31,14 @@ export function Riders({
     const [other] = offerNicknames(offer, 1, props.newSeed());
     if (other !== undefined) setOffer(offer.map((one) => (one === nickname ? other : one)));
   };
-  const go = (): void => {
+  const go = (tab: Tab): void => {
     const session = newSession(plan, shown, {
       id: props.newId(),
       deviceId: props.newId(),
       seed: props.newSeed(),
       atMs: props.now(),
     });
-    const open = (): void => onPlace(placeOfStage(session, 'round'));
+    const open = (): void => onPlace(placeOfStage(session, tab));
     onSaveRound(session).then(open, open);
   };
   return (
@@ -56,7 +56,7 @@ export function Riders({
               onChange={setCount}
             />
           </div>
-          <Button look="big-button" data-go onClick={go}>
+          <Button look="big-button" data-go onClick={() => go('round')}>
             <Icon name="go" />
             <span>
               <strong>{words.go.start}</strong>
@@ -66,6 +66,10 @@ export function Riders({
             </span>
           </Button>
         </div>
+        <p class="go-minutes">
+          <Minutes plan={plan} riders={count} props={props} />
+        </p>
+        <TooLong plan={plan} riders={count} props={props} onPlan={setPlan} onTablets={() => go('tablets')} />
         <Animals {...{ shown, words }} onSwap={swap} />
       </div>
     </Sheet>

@@ -57,6 +57,20 @@ export const clinicWords = {
     start: 'Go',
     startHint: (n: number): string => `${riders(n)}, one after the other`,
   },
+  minutes: {
+    /** "8 riders, two rides each". */
+    who: (n: number, each: number): string =>
+      `${riders(n)}, ${each === 1 ? 'one ride' : `${count(each)} rides`} each`,
+    about: (n: number): string => `about ${n === 1 ? 'a minute' : `${n} minutes`}`,
+    tooLong: (most: number): string => `Longer than ${most} minutes on one device. Shorter:`,
+    fewer: (n: number): string => (n === 1 ? 'One attempt each' : `${capital(count(n))} attempts each`),
+    road: (title: string): string => `Only “${title}”`,
+    devices: (n: number): string => `${capital(count(n))} tablets`,
+    two: 'Two at once',
+    left: (n: number): string => `about ${n === 1 ? 'a minute' : `${n} minutes`} left`,
+    noneLeft: 'all ridden',
+    behind: (n: number): string => `, ${n} minutes behind`,
+  },
   form: {
     title: 'Your plan',
     name: 'Title',

@@ -2,6 +2,7 @@
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
+import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import { ownNickname } from '../../../src/core/group/nicknames.ts';
 import { nameOf } from '../../../src/features/clinic/say.ts';
 import { after } from '../../../src/features/clinic/session.ts';
@@ -26,6 +27,13 @@ vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 const patient = { timeout: 30_000 };
 
 let room: Room;
+
+/** One road that takes two minutes. */
+const LONG = {
+  ...PLAN,
+  id: 'long',
+  rides: [{ kind: 'bundled', levelId: 'click-before-the-hill' }],
+} satisfies ClinicPlan;
 
 beforeEach(async () => {
   room = await openRoom();
@@ -86,6 +94,38 @@ describe('who rides', () => {
     await tap(room, '[data-go]');
     expect(sessionOf(room).round.line).toEqual(names().length > 0 ? names() : sessionOf(room).round.line);
     expect(sessionOf(room).round.line).toHaveLength(7);
+  });
+});
+
+describe('how long it takes', () => {
+  const minutes = (): number => Number(all(room, '.go-minutes [data-minutes]')[0]?.dataset['minutes'] ?? 0);
+
+  beforeEach(async () => {
+    await act(() => room.desk.onSavePlan(LONG));
+    goTo(room, `go/${LONG.id}`);
+    await expect.poll(minutes, patient).toBeGreaterThan(0);
+  });
+
+  it('is said, with a warning before it is too long and ways that are shorter', async () => {
+    const few = minutes();
+    expect(all(room, '[data-too-long]')).toEqual([]);
+    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${words.go.more}"]`);
+    expect(minutes()).toBeGreaterThan(60);
+    expect(minutes()).toBeGreaterThan(3 * few);
+    expect(all(room, '[data-shorter]').map((way) => way.dataset['shorter'])).toEqual(['attempts', 'devices']);
+    await tap(room, '[data-shorter=attempts]');
+    expect(minutes()).toBeLessThanOrEqual(60);
+    expect(all(room, '[data-too-long]')).toEqual([]);
+    await tap(room, '[data-go]');
+    expect(sessionOf(room).plan.attempts).toBe(1);
+    await expect.poll(() => all(room, '[data-left]').length, patient).toBe(1);
+    expect(one(room, '[data-left]').textContent).toContain('minutes left');
+  });
+
+  it('several tablets are begun from the warning', async () => {
+    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${words.go.more}"]`);
+    await tap(room, '[data-shorter=devices]');
+    expect(room.place).toBe(`s/${sessionOf(room).plan.id}/tablets`);
   });
 });
 

@@ -1,0 +1,144 @@
+/** How long a plan takes, said on every plan; a warning before it is too long, with ways that are shorter; how a round stands. */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import {
+  LONGEST_ROUND_MIN,
+  minutesSaid,
+  planRideSeconds,
+  planSeconds,
+  type Shorter,
+  shorterWays,
+} from '../../core/group/minutes.ts';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { turnsLeft } from '../../core/group/turnQueue.ts';
+import { levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import type { SavedRound } from '../../core/group/savedRound.ts';
+import { Button } from '../../ui/controls.tsx';
+import { rideTitle } from './say.ts';
+import type { ClinicProps } from './services.ts';
+
+/** How many a round is thought for until somebody says how many there are. */
+export const USUAL_COUNT = 6;
+
+/** A road takes the same time each time it is asked for. */
+const known = new Map<string, number | null>();
+
+function keyOf(plan: ClinicPlan, ride: ClinicPlan['rides'][number]): string {
+  const road = ride.kind === 'own' ? levelHash(ride.level) : JSON.stringify(ride);
+  return `${road} ${ride.kind === 'check' ? plan.seed : ''} ${plan.bike} ${plan.riderId}`;
+}
+
+/**
+ * Seconds of every ride of a plan, or null while they are worked out, or where a level is not here. One road a turn of
+ * the event loop, so that the page is drawn and can be used meanwhile.
+ */
+function useRideSeconds(plan: ClinicPlan, levels: readonly Level[]): readonly number[] | null {
+  const [, setCounted] = useState(0);
+  const next = plan.rides.find((ride) => !known.has(keyOf(plan, ride)));
+  const nextKey = next === undefined ? null : keyOf(plan, next);
+  useEffect(() => {
+    if (next === undefined || nextKey === null) return undefined;
+    const timer = setTimeout(() => {
+      const find = (id: string): Level | undefined => levels.find((level) => level.id === id);
+      known.set(nextKey, planRideSeconds({ ...plan, rides: [next] }, find)[0] ?? null);
+      setCounted((n) => n + 1);
+    }, 0);
+    return () => clearTimeout(timer);
+  }, [nextKey]);
+  const seconds = plan.rides.map((ride) => known.get(keyOf(plan, ride)) ?? null);
+  const all = seconds.flatMap((one) => one ?? []);
+  return all.length === seconds.length && all.length > 0 ? all : null;
+}
+
+interface MinutesProps {
+  readonly plan: ClinicPlan;
+  readonly riders: number;
+  readonly props: Pick<ClinicProps, 'levels' | 'words'>;
+}
+
+/** "8 riders, two rides each: about 50 minutes". */
+export function Minutes({ plan, riders, props }: MinutesProps): JSX.Element | null {
+  const { minutes } = props.words;
+  const rideS = useRideSeconds(plan, props.levels);
+  if (plan.rides.length === 0) return null;
+  const each = plan.rides.length * plan.attempts;
+  if (rideS === null) return <span class="minutes">{minutes.who(riders, each)}</span>;
+  const takes = minutesSaid(planSeconds(rideS, { riders, attempts: plan.attempts }));
+  return (
+    <span class="minutes" data-minutes={takes}>
+      {minutes.who(riders, each)}: {minutes.about(takes)}
+    </span>
+  );
+}
+
+/** A warning where a round is too long, with ways that fit; nothing where it fits. */
+export function TooLong(
+  props: MinutesProps & {
+    readonly onPlan: (plan: ClinicPlan) => void;
+    /** Begins, and opens the page on which the plan is handed out. */
+    readonly onTablets: () => void;
+  },
+): JSX.Element | null {
+  const { plan, riders, onPlan, onTablets } = props;
+  const { words, levels } = props.props;
+  const { minutes } = words;
+  const rideS = useRideSeconds(plan, levels);
+  const ways = rideS === null ? [] : shorterWays(rideS, riders, plan.attempts);
+  if (ways.length === 0) return null;
+  const name = (way: Shorter): string => {
+    if (way.kind === 'attempts') return minutes.fewer(way.attempts);
+    if (way.kind === 'devices') return minutes.devices(way.devices);
+    const ride = plan.rides[way.rideIndex];
+    return minutes.road((ride === undefined ? null : rideTitle(ride, levels, words)) ?? '');
+  };
+  const take = (way: Shorter): void => {
+    if (way.kind === 'attempts') onPlan({ ...plan, attempts: way.attempts });
+    else if (way.kind === 'road')
+      onPlan({ ...plan, rides: plan.rides.slice(way.rideIndex, way.rideIndex + 1) });
+    else onTablets();
+  };
+  return (
+    <section class="paper notice too-long" role="note" data-too-long>
+      <strong>{minutes.tooLong(LONGEST_ROUND_MIN)}</strong>
+      <div class="buttons">
+        {ways.map((way) => (
+          <Button key={way.kind} data-shorter={way.kind} onClick={() => take(way)}>
+            {name(way)}: {minutes.about(minutesSaid(way.seconds))}
+          </Button>
+        ))}
+        <a class="button" href="#two">
+          {minutes.two}
+        </a>
+      </div>
+    </section>
+  );
+}
+
+/** How a round stands: minutes that are left on this device, and how far it is behind or ahead. */
+export function RoundMinutes(props: {
+  readonly session: SavedRound;
+  readonly props: ClinicProps;
+}): JSX.Element | null {
+  const { session } = props;
+  const { words, levels, now } = props.props;
+  const { plan, round, startedAtMs } = session;
+  const rideS = useRideSeconds(plan, levels);
+  if (rideS === null) return null;
+  const turn = planSeconds(rideS, { riders: 1, attempts: 1 }) / rideS.length;
+  const left = round.riders
+    .filter(({ presence }) => presence !== 'gone')
+    .reduce((sum, { nickname }) => sum + turnsLeft(round, nickname), 0);
+  const behindMin = ((now() - startedAtMs) / 1000 - turn * round.rides.length) / 60;
+  return (
+    <p class="hint" data-left={Math.round((turn * left) / 60)}>
+      {left === 0 ? words.minutes.noneLeft : words.minutes.left(minutesSaid(turn * left))}
+      {left > 0 && isTold(behindMin, round.rides.length) && words.minutes.behind(Math.round(behindMin))}
+    </p>
+  );
+}
+
+/** Behind the plan is worth a word from a few minutes on; a session that was left for hours is not behind. */
+function isTold(behindMin: number, rides: number): boolean {
+  return rides > 1 && behindMin >= 3 && behindMin < 2 * LONGEST_ROUND_MIN;
+}
