@@ -172,6 +172,8 @@ export interface OwnedSessions {
   keepRide(record: RideRecord, moved: SavedRound): Promise<boolean>;
   /** A ride is no longer in its round; it is noted that its record is to go. */
   undoRide(recordId: string, moved: SavedRound): Promise<boolean>;
+  /** A ride counts for another rider under a new record; it is noted that the old one is to go. */
+  giveRide(record: RideRecord, oldId: string, moved: SavedRound): Promise<boolean>;
   /** The record of a ride that was undone. */
   dropRide(recordId: string): Promise<boolean>;
   /** Everything of a session, with the rides of all devices. */
@@ -279,6 +281,13 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
         drop: await withoutFinished(now, record),
       })),
     undoRide: (recordId, moved) => put(roundOf(moved), recordOf(KINDS.undone, recordId, 1, moved.plan.id)),
+    giveRide: (record, oldId, moved) =>
+      put(
+        recordOf(KINDS.record, record.id, records.schema, record),
+        noteOf(record),
+        roundOf(moved),
+        recordOf(KINDS.undone, oldId, 1, moved.plan.id),
+      ),
     dropRide: (recordId) =>
       change(() => ({
         drop: [KINDS.record, KINDS.own, KINDS.undone].map((kind) => ({ kind, id: recordId })),

@@ -119,6 +119,23 @@ describe('a page that dies', () => {
     expect([keys('record'), keys('undone')]).toEqual([[], []]);
   });
 
+  it('between giving a ride to somebody else and deleting the old record: it counts once, for them', async () => {
+    const desk = await openDesk({ ...shelf, dropRide: () => new Promise(() => undefined) });
+    await desk.onSaveRound(sessionOfThree());
+    await rideNext(desk);
+    const [old] = desk.state().saved.records;
+    void desk.onGive(old!.id, 'green-hare');
+    await expect.poll(() => keys('undone').length, patient).toBe(1);
+    expect(keys('record')).toHaveLength(2);
+    const again = await openDesk(shelf);
+    const [record] = again.state().saved.records;
+    expect(again.state().saved.records).toHaveLength(1);
+    expect(record).toMatchObject({ nickname: 'green-hare', attempt: 1, seq: 2, recording: old!.recording });
+    expect(parseRecord(record).damaged).toBeNull();
+    expect(roundKept()?.round.rides).toMatchObject([{ nickname: 'green-hare', recordId: record!.id }]);
+    expect([keys('record').length, keys('undone')]).toEqual([1, []]);
+  });
+
   it('in the middle of a ride: the same turn is due again', async () => {
     const desk = await openDesk(shelf);
     await desk.onSaveRound(sessionOfThree());

@@ -104,6 +104,10 @@ export function memoryShelf(slow: (key: string) => number = () => 0): MemoryShel
       drop(`finished ${moved.plan.id}`),
     undoRide: async (id, moved) =>
       (await write(`round ${moved.plan.id}`, moved)) && write(`undone ${id}`, id),
+    giveRide: async (record, oldId, moved) =>
+      (await write(`record ${record.id}`, record)) &&
+      (await write(`round ${moved.plan.id}`, moved)) &&
+      write(`undone ${oldId}`, oldId),
     dropRide: (id) => drop(`record ${id}`, `undone ${id}`),
     dropSession: (id) =>
       drop(

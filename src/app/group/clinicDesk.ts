@@ -3,7 +3,7 @@
  * that a reload or a crash at any moment finds each ride once. Draws nothing and rides nothing itself.
  */
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { makeRecord, type RideRecord, RULES_VERSION } from '../../core/group/records/record.ts';
+import { makeRecord, type RideRecord, RULES_VERSION, sealRecord } from '../../core/group/records/record.ts';
 import type { KeptSessions, OwnedSessions } from '../../storage/sessions.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from '../../state/afterRide.ts';
@@ -67,6 +67,7 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
     // What another tab goes on with is not ridden here.
     onRide: (start) => options.shelf.isOwned() && options.ride(start),
     onTakeBack: (recordId) => desk.takeBack(recordId),
+    onGive: (recordId, nickname) => desk.give(recordId, nickname),
     onDeleteSession: (planId) => desk.deleteSession(planId),
     newId: options.newId,
     newSeed: options.newSeed,
@@ -171,6 +172,32 @@ class Desk {
       rounds: rounds.map((one) => (one === saved ? moved : one)),
     });
     await this.#write((shelf) => shelf.undoRide(recordId, moved));
+    if (this.#options.shelf.isOwned()) await this.#drop(record, moved);
+  }
+
+  /** A record is never changed: the ride gets another one in the name of who rode it, and the old one is taken back. */
+  async give(recordId: string, nickname: string): Promise<void> {
+    const { records, rounds } = this.state.saved;
+    const record = records.find(({ id }) => id === recordId);
+    const saved = rounds.find(({ plan }) => plan.id === record?.planId);
+    if (record === undefined || saved === undefined || saved.round.rides.at(-1)?.recordId !== recordId)
+      return;
+    const lastSeq = await this.#lastSeq(record.planId);
+    const id = this.#options.newId();
+    const moved = after(saved, { kind: 'give', nickname, recordId: id });
+    const { attempt } = moved.round.rides.at(-1) ?? record;
+    if (moved === saved || this.state.saved.rounds.find(({ plan }) => plan.id === record.planId) !== saved)
+      return;
+    const seq = Math.max(lastSeq + 1, nextSeq(records, saved.deviceId));
+    const given = sealRecord({ ...record, id, seq, nickname, attempt });
+    this.#own.add(given);
+    this.#save({
+      records: [...this.state.saved.records.filter((one) => one !== record), given],
+      rounds: this.state.saved.rounds.map((one) => (one === saved ? moved : one)),
+    });
+    if (this.state.debriefOf === recordId) this.#change({ debriefOf: id });
+    this.#count();
+    await this.#write((shelf) => shelf.giveRide(given, recordId, moved));
     if (this.#options.shelf.isOwned()) await this.#drop(record, moved);
   }
 

@@ -64,6 +64,10 @@ export type QueueAction =
   | { readonly kind: 'next' }
   /** To the end of the line; the attempt is kept. */
   | { readonly kind: 'skip'; readonly nickname: string }
+  /** To the head of the line. */
+  | { readonly kind: 'pick'; readonly nickname: string }
+  /** The ride that was just finished was somebody else's: it counts for them under another record. */
+  | { readonly kind: 'give'; readonly nickname: string; readonly recordId: string }
   | { readonly kind: 'later'; readonly nickname: string }
   | { readonly kind: 'back'; readonly nickname: string }
   /** Takes the last finished ride back: that rider stands in the line as before it. */
@@ -82,6 +86,8 @@ type QueueRefusal =
   | 'look-at-ride-first'
   | 'record-taken'
   | 'nothing-to-undo'
+  | 'nothing-to-give'
+  | 'other-ride'
   | 'already-so';
 
 const READY: RoundPhase = { kind: 'ready' };
@@ -124,8 +130,17 @@ export function takeTurn(round: TurnQueue, action: QueueAction): TurnQueue {
       return { ...round, phase: READY };
     case 'skip':
       return { ...round, line: toEnd(round.line, action.nickname) };
+    case 'pick':
+      return first(round, action.nickname);
     case 'undo':
       return undo(round);
+    case 'give': {
+      const before = undo(round);
+      return finish(
+        takeTurn(first(before, action.nickname), { kind: 'start', nickname: action.nickname }),
+        action.recordId,
+      );
+    }
   }
 }
 
@@ -156,9 +171,15 @@ export function refusalOf(round: TurnQueue, action: QueueAction): QueueRefusal |
       if (isRiding(round, action.nickname)) return 'ride-going-on';
       if (!round.line.includes(action.nickname)) return 'not-in-line';
       return round.line.at(-1) === action.nickname ? 'already-so' : null;
+    case 'pick':
+      if (phase.kind === 'riding') return 'ride-going-on';
+      if (!round.line.includes(action.nickname)) return 'not-in-line';
+      return round.line[0] === action.nickname ? 'already-so' : null;
     case 'undo':
       if (phase.kind === 'riding') return 'ride-going-on';
       return round.rides.length === 0 ? 'nothing-to-undo' : null;
+    case 'give':
+      return refuseGive(round, action.nickname, action.recordId);
   }
 }
 
@@ -250,6 +271,16 @@ function refusePresence(
   return rider.presence === 'later' ? 'already-so' : null;
 }
 
+/** Only who is in line and would have ridden the same road can have ridden it. */
+function refuseGive(round: TurnQueue, nickname: string, recordId: string): QueueRefusal | null {
+  const last = round.rides.at(-1);
+  if (round.phase.kind !== 'ridden' || last === undefined) return 'nothing-to-give';
+  if (last.nickname === nickname) return 'already-so';
+  if (!round.line.includes(nickname)) return 'not-in-line';
+  if (turnOf(round, nickname).rideIndex !== last.rideIndex) return 'other-ride';
+  return round.rides.some((ride) => ride.recordId === recordId) ? 'record-taken' : null;
+}
+
 /** Somebody new, or somebody who is back: to the end of the line, if there is anything left to ride. */
 function enter(round: TurnQueue, nickname: string): TurnQueue {
   const known = round.riders.some((rider) => rider.nickname === nickname);
@@ -285,6 +316,10 @@ function undo(round: TurnQueue): TurnQueue {
   // Others may have come or gone since; the place is then as near as it can be.
   const line = here ? [...others.slice(0, last.place), last.nickname, ...others.slice(last.place)] : others;
   return { ...round, rides: round.rides.slice(0, -1), line, phase: READY };
+}
+
+function first(round: TurnQueue, nickname: string): TurnQueue {
+  return { ...round, line: [nickname, ...round.line.filter((name) => name !== nickname)] };
 }
 
 function toEnd(line: readonly string[], nickname: string): readonly string[] {

@@ -13,9 +13,6 @@ interface LineProps {
   readonly props: ClinicProps;
   readonly session: SavedRound;
   readonly act: (action: QueueAction) => void;
-  readonly chosen: string | null;
-  /** Chooses who rides next; null where the order is fixed. */
-  readonly onChoose: ((nickname: string) => void) | null;
   readonly onAdd: () => void;
   readonly onUndo: () => void;
 }
@@ -48,7 +45,14 @@ export function WaitingLine(props: LineProps): JSX.Element {
         {round.line.length === 0 && <li class="hint">{words.round.nobodyInLine}</li>}
       </ol>
       <Absent {...props} title={words.round.away} nicknames={away} kind="back" />
-      <Absent {...props} title={words.round.gone} nicknames={gone} kind="add" />
+      {gone.length > 0 && (
+        <details class="line-gone">
+          <summary>
+            {words.round.gone} ({gone.length})
+          </summary>
+          <Absent {...props} title={null} nicknames={gone} kind="add" />
+        </details>
+      )}
       <div class="buttons">
         <Button data-add onClick={onAdd}>
           + {words.round.add}
@@ -62,7 +66,7 @@ export function WaitingLine(props: LineProps): JSX.Element {
 }
 
 function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element {
-  const { nickname, session, act, chosen, onChoose } = props;
+  const { nickname, session, act } = props;
   const { words } = props.props;
   const name = nameOf(nickname, words);
   const who = (
@@ -81,18 +85,14 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
   });
   return (
     <li data-line={nickname}>
-      {onChoose === null ? (
-        <span class="line-who">{who}</span>
-      ) : (
-        <Button
-          look="line-who"
-          aria-pressed={chosen === nickname}
-          aria-label={words.round.chooseWho(name)}
-          onClick={() => onChoose(nickname)}
-        >
-          {who}
-        </Button>
-      )}
+      <Button
+        look="line-who"
+        aria-pressed={session.round.line[0] === nickname}
+        aria-label={words.round.chooseWho(name)}
+        onClick={() => act({ kind: 'pick', nickname })}
+      >
+        {who}
+      </Button>
       <LineTool name={words.round.laterWho(name)} title={words.round.later} {...tool('later')}>
         <path
           d="M12 3a9 9 0 1 0 0 18a9 9 0 0 0 0-18ZM12 7v5.500l4 2.500"
@@ -134,7 +134,7 @@ function LineTool(props: {
 
 function Absent(
   props: LineProps & {
-    readonly title: string;
+    readonly title: string | null;
     readonly nicknames: readonly string[];
     readonly kind: 'back' | 'add';
   },
@@ -144,7 +144,7 @@ function Absent(
   if (nicknames.length === 0) return null;
   return (
     <>
-      <h3>{title}</h3>
+      {title !== null && <h3>{title}</h3>}
       <ul class="line-list">
         {nicknames.map((nickname) => (
           <li key={nickname}>

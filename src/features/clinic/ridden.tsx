@@ -1,7 +1,7 @@
 /** The moments between two turns: a ride that is being marked, one that came to no end, one that is done. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { nextUp, type QueueAction } from '../../core/group/turnQueue.ts';
+import { nextUp, type QueueAction, refusalOf } from '../../core/group/turnQueue.ts';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { nameOf, rideRemark } from './say.ts';
@@ -19,9 +19,10 @@ export interface Doing {
 
 /** The same, for what stands in the middle of the page. */
 export type NowProps = Doing & {
-  readonly chosen: string | null;
   readonly keep: (to: SavedRound) => void;
   readonly onAdd: () => void;
+  /** Asks who really rode. */
+  readonly onGive: () => void;
 };
 
 /** What was ridden is being marked; usually only as long as a few breaths. */
@@ -75,7 +76,7 @@ export function Broken(props: NowProps & { readonly nickname: string }): JSX.Ele
 export function Ridden(
   props: NowProps & { readonly nickname: string; readonly recordId: string },
 ): JSX.Element {
-  const { nickname, recordId, session, act } = props;
+  const { nickname, recordId, session, act, onGive } = props;
   const { words, format, saved, debriefOf, onDebrief } = props.props;
   const record = saved.records.find(({ id }) => id === recordId);
   const next = nextUp(session.round);
@@ -108,8 +109,51 @@ export function Ridden(
             {words.round.debrief}
           </Button>
         )}
+        {record !== undefined && takers(session, recordId).length > 0 && (
+          <Button data-give onClick={onGive}>
+            {words.round.give}
+          </Button>
+        )}
       </div>
     </>
+  );
+}
+
+/** Riders who may have ridden the ride that was just finished. */
+function takers({ round }: SavedRound, recordId: string): readonly string[] {
+  const fresh = `${recordId}-given`;
+  return round.line.filter(
+    (nickname) => refusalOf(round, { kind: 'give', nickname, recordId: fresh }) === null,
+  );
+}
+
+/** Asks who rode: a wrong animal was tapped. */
+export function Give(
+  props: Doing & {
+    readonly recordId: string;
+    readonly onClose: () => void;
+    readonly onGive: (nickname: string) => void;
+  },
+): JSX.Element {
+  const { session, recordId, onClose, onGive } = props;
+  const { words } = props.props;
+  return (
+    <Dialog title={words.round.giveTitle} onClose={onClose}>
+      <p>{words.round.giveSays}</p>
+      <div class="buttons give-list">
+        {takers(session, recordId).map((nickname) => (
+          <Button key={nickname} data-give-to={nickname} onClick={() => onGive(nickname)}>
+            <AnimalPicture nickname={nickname} />
+            {nameOf(nickname, words)}
+          </Button>
+        ))}
+      </div>
+      <div class="buttons">
+        <Button strong autofocus onClick={onClose}>
+          {words.round.giveKeep}
+        </Button>
+      </div>
+    </Dialog>
   );
 }
 

@@ -11,7 +11,7 @@ import { Icon } from '../../ui/parts.tsx';
 import { AddRider } from './addRider.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { WaitingLine } from './line.tsx';
-import { Broken, Marked, type Doing, type NowProps, Ridden, Undo } from './ridden.tsx';
+import { Broken, type Doing, Give, Marked, type NowProps, Ridden, Undo } from './ridden.tsx';
 import { nameOf, rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
@@ -21,9 +21,8 @@ import { commonWords } from '../../words/common.ts';
 
 /** The page. */
 export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
-  const { words, onSaveRound, onRide, onTakeBack } = props;
-  const [dialog, setDialog] = useState<'add' | 'undo' | null>(null);
-  const [chosen, setChosen] = useState<string | null>(null);
+  const { words, onSaveRound, onRide, onTakeBack, onGive } = props;
+  const [dialog, setDialog] = useState<'add' | 'undo' | 'give' | null>(null);
   const keep = (to: SavedRound, then?: () => void): void => {
     if (to === session) return;
     const goOn = (): void => then?.();
@@ -39,21 +38,26 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
   return (
     <div class="hand-round">
       <section class="paper now" aria-live="polite" data-phase={session.round.phase.kind}>
-        <Now {...doing} chosen={chosen} keep={keep} onAdd={() => setDialog('add')} />
+        <Now {...doing} keep={keep} onAdd={() => setDialog('add')} onGive={() => setDialog('give')} />
       </section>
-      <WaitingLine
-        {...doing}
-        chosen={chosen}
-        onChoose={session.round.order === 'free' ? setChosen : null}
-        onAdd={() => setDialog('add')}
-        onUndo={() => setDialog('undo')}
-      />
+      <WaitingLine {...doing} onAdd={() => setDialog('add')} onUndo={() => setDialog('undo')} />
       {!props.kept && (
         <p class="paper notice not-kept" role="alert">
           {words.round.notKept}
         </p>
       )}
       {dialog === 'add' && <AddRider {...doing} onClose={() => setDialog(null)} />}
+      {dialog === 'give' && last !== undefined && (
+        <Give
+          {...doing}
+          recordId={last.recordId}
+          onClose={() => setDialog(null)}
+          onGive={(nickname) => {
+            setDialog(null);
+            void onGive(last.recordId, nickname);
+          }}
+        />
+      )}
       {dialog === 'undo' && last !== undefined && (
         <Undo
           name={nameOf(last.nickname, words)}
@@ -70,7 +74,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
 }
 
 function Now(props: NowProps): JSX.Element {
-  const { session, chosen, act } = props;
+  const { session, act } = props;
   const { words, onPlace } = props.props;
   const { round } = session;
   if (round.phase.kind === 'riding') {
@@ -83,10 +87,7 @@ function Now(props: NowProps): JSX.Element {
   if (round.phase.kind === 'ridden')
     return <Ridden {...props} nickname={round.phase.nickname} recordId={round.phase.recordId} />;
   const next = nextUp(round);
-  if (next.kind === 'rider') {
-    const nickname = chosen !== null && round.line.includes(chosen) ? chosen : next.nickname;
-    return <Next key={nickname} {...props} nickname={nickname} />;
-  }
+  if (next.kind === 'rider') return <Next key={next.nickname} {...props} nickname={next.nickname} />;
   if (next.kind === 'done')
     return (
       <Told title={words.round.done} line={words.round.doneSays}>

@@ -62,6 +62,8 @@ interface ClinicWishes {
   readonly onRide: (start: RideStart) => void;
   /** The coach takes a ride back: its record goes, and the last ride of a round leaves it too. */
   readonly onTakeBack: (recordId: string) => Promise<void>;
+  /** The ride that was just finished was ridden by somebody else in line. */
+  readonly onGive: (recordId: string, nickname: string) => Promise<void>;
   readonly onDeleteSession: (planId: string) => Promise<void>;
   /** A fresh id for a plan, session or device: small letters, digits and dashes, at most 60. */
   readonly newId: () => string;

@@ -40,11 +40,12 @@ const fresh = (attempts = 2, order: 'rotate' | 'free' = 'rotate', rides = 1): Tu
 const nickname = fc.constantFrom(...NAMES);
 const action: fc.Arbitrary<QueueAction> = fc.oneof(
   fc.record({
-    kind: fc.constantFrom('add', 'skip', 'later', 'back', 'remove'),
+    kind: fc.constantFrom('add', 'skip', 'pick', 'later', 'back', 'remove'),
     nickname,
   }) as fc.Arbitrary<QueueAction>,
   { weight: 3, arbitrary: fc.record({ kind: fc.constant('start' as const), nickname }) },
   { weight: 3, arbitrary: fc.record({ kind: fc.constant('finish' as const), recordId: fc.uuid() }) },
+  fc.record({ kind: fc.constant('give' as const), nickname, recordId: fc.uuid() }),
   {
     weight: 3,
     arbitrary: fc.constantFrom<QueueAction>({ kind: 'next' }, { kind: 'undo' }, { kind: 'stop' }),
@@ -125,6 +126,44 @@ describe('handing round', () => {
       { rideIndex: 1, attempt: 1 },
       { rideIndex: 1, attempt: 2 },
     ]);
+  });
+
+  it('whoever is picked is next, and nobody loses a turn by it', () => {
+    const round = play(fresh(1), ...add('red-fox', 'blue-owl', 'grey-hare'), {
+      kind: 'pick',
+      nickname: 'grey-hare',
+    });
+    expect(round.line).toEqual(['grey-hare', 'red-fox', 'blue-owl']);
+    const riding = play(round, { kind: 'start', nickname: 'grey-hare' });
+    expect(refusalOf(riding, { kind: 'pick', nickname: 'red-fox' })).toBe('ride-going-on');
+  });
+
+  it('a ride that was somebody else’s counts for them, and whoever stood there keeps their turn', () => {
+    const ridden = play(
+      fresh(2),
+      ...add('red-fox', 'blue-owl', 'grey-hare'),
+      { kind: 'start', nickname: 'red-fox' },
+      { kind: 'finish', recordId: 'one' },
+    );
+    const given = play(ridden, { kind: 'give', nickname: 'grey-hare', recordId: 'two' });
+    expect(given.rides).toMatchObject([{ nickname: 'grey-hare', attempt: 1, recordId: 'two' }]);
+    expect(given.phase).toEqual({ kind: 'ridden', nickname: 'grey-hare', recordId: 'two' });
+    expect([given.line, turnsLeft(given, 'red-fox')]).toEqual([['red-fox', 'blue-owl', 'grey-hare'], 2]);
+    expect(refusalOf(ridden, { kind: 'give', nickname: 'red-fox', recordId: 'two' })).toBe('already-so');
+    expect(refusalOf(ridden, { kind: 'give', nickname: 'white-wolf', recordId: 'two' })).toBe('not-in-line');
+    const gone = play(given, { kind: 'next' });
+    expect(refusalOf(gone, { kind: 'give', nickname: 'red-fox', recordId: 'x' })).toBe('nothing-to-give');
+  });
+
+  it('a ride over the first road cannot be given to somebody who is at the second', () => {
+    const round = play(
+      fresh(1, 'free', 2),
+      ...add('red-fox', 'blue-owl'),
+      ...ride('blue-owl', 'zero'),
+      { kind: 'start', nickname: 'red-fox' },
+      { kind: 'finish', recordId: 'one' },
+    );
+    expect(refusalOf(round, { kind: 'give', nickname: 'blue-owl', recordId: 'two' })).toBe('other-ride');
   });
 
   it('who skips goes to the end and keeps the attempts', () => {

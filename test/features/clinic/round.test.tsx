@@ -276,6 +276,35 @@ describe('handing round', () => {
     expect(sessionOf(room).round.line[0]).toBe('red-fox');
   });
 
+  it('a ride that somebody else rode is given to them in two taps', async () => {
+    await rideNext(room.desk);
+    await tap(room, '[data-give]');
+    expect(all(room, '[data-give-to]').map((one) => one.dataset['giveTo'])).toEqual([
+      'blue-owl',
+      'green-hare',
+    ]);
+    await tap(room, '[data-give-to=green-hare]');
+    await expect.poll(() => room.desk.state().saved.records[0]?.nickname, patient).toBe('green-hare');
+    draw(room);
+    expect(one(room, '.now').textContent).toContain('Green hare');
+    await tap(room, '[data-next-rider]');
+    expect(one(room, '[data-next]').dataset['next']).toBe('red-fox');
+  });
+
+  it('those who went home are folded away', async () => {
+    await tap(room, '[data-line=red-fox] [data-tool=remove]');
+    const folded = one(room, 'details.line-gone') as HTMLDetailsElement;
+    expect([folded.open, folded.querySelector('summary')?.textContent]).toEqual([false, 'Gone home (1)']);
+    expect(folded.querySelectorAll('[data-back]')).toHaveLength(1);
+  });
+
+  it('whoever is tapped in line is next, also where they go in turn', async () => {
+    await tap(room, `[aria-label="${words.round.chooseWho('Green hare')}"]`);
+    expect(one(room, '[data-next]').dataset['next']).toBe('green-hare');
+    await tap(room, '[data-start]');
+    expect(room.rides).toMatchObject([{ nickname: 'green-hare' }]);
+  });
+
   it('where everybody chooses freely, whoever is tapped is next', async () => {
     await room.desk.onSaveRound(sessionOfThree({ ...PLAN, order: 'free', riderId: 'by-feel' }));
     await tap(room, `[aria-label="${words.round.chooseWho('Green hare')}"]`);
