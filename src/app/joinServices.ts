@@ -50,6 +50,8 @@ export function joinServices(joined: Joined): Services {
         : { ok: false, sentence: unfinishedWords.notKept };
     },
     saveReport: () => saveReport(joined),
+    saveSessionPlan: (name, text) => offerFile(new Blob([text], { type: 'application/json' }), name),
+    print: () => window.print(),
     rideTwo: async (wish) => (await import('./ride/twoRides.ts')).startTwoRides(wish, look, judging),
     async judgeRide(result, units) {
       const { level, recording } = result;

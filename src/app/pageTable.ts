@@ -34,6 +34,10 @@ const carry = () => import('./carryPages.tsx');
 const join = lazyPage(commonWords.nav.join, async () => (await carry()).joinPage);
 const collect = lazyPage(commonWords.nav.collect, async () => (await carry()).collectPage);
 const clinic = lazyPage(commonWords.nav.clinic, async () => (await import('./clinicPages.tsx')).clinicPage);
+const teach = lazyPage(
+  commonWords.nav.teach,
+  async () => (await import('../features/teach/page.tsx')).teachPage,
+);
 const bench = lazyPage(
   commonWords.nav.bench,
   async () => (await import('../features/bench/page.tsx')).benchPage,
@@ -44,7 +48,9 @@ export const preloadAfterRide = debrief.preload;
 
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
-  await Promise.all([levels, bike, about, progress, gearCheck, two, debrief].map((one) => one.preload()));
+  await Promise.all(
+    [levels, bike, about, progress, gearCheck, two, teach, debrief].map((one) => one.preload()),
+  );
 };
 
 export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
@@ -61,4 +67,5 @@ export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
   clinic: clinic.page,
   join: join.page,
   collect: collect.page,
+  teach: teach.page,
 };

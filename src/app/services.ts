@@ -10,6 +10,7 @@ import type { GearCheckServices } from '../features/gearcheck/services.ts';
 import type { CarryServices } from '../features/handover/services.ts';
 import type { RideServices } from '../features/ride/services.ts';
 import type { StartServices } from '../features/start/services.ts';
+import type { TeachServices } from '../features/teach/services.ts';
 import type { TwoServices } from '../features/two/services.ts';
 import type { KeptServices } from '../ui/kept.tsx';
 
@@ -20,6 +21,7 @@ export interface Services
     RideServices,
     GearCheckServices,
     TwoServices,
+    TeachServices,
     BenchPageServices,
     ClinicServices,
     KeptServices {

@@ -16,6 +16,7 @@ const VIEWS = [
   'two',
   'join',
   'collect',
+  'teach',
   'about',
 ] as const;
 

@@ -23,6 +23,7 @@ export const commonWords = {
     clinic: 'Clinic',
     join: 'Join a session',
     collect: 'Collect rides',
+    teach: 'Session plans',
     skip: 'Skip to the page',
   },
   /** A page that is fetched when it is opened. */

@@ -14,6 +14,8 @@ export const noServices: Services = {
   keepUnfinished: nobody,
   letUnfinishedGo: nobody,
   saveReport: () => undefined,
+  saveSessionPlan: () => undefined,
+  print: () => undefined,
   loadNewer: () => undefined,
   saveEverything: nobody,
   takeBack: nobody,

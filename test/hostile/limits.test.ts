@@ -2,6 +2,9 @@
  * Walks the table of limits: through every door go as much as is allowed, which is let in, and one more, which is
  * refused with a sentence or a code that the pages have a sentence for. A limit without a case is an error of types.
  */
+import { parseSessionPlanText, type SessionPlan, sessionPlanText } from '../../src/core/group/sessionPlan.ts';
+import { SESSION_PLANS } from '../../src/features/teach/plans.ts';
+import { teachWords } from '../../src/features/teach/words.ts';
 import { describe, expect, it } from 'vitest';
 import { parseLevel, parseLevelText, type ParseResult } from '../../src/core/level/parse.ts';
 import type { Problem } from '../../src/core/level/problems.ts';
@@ -67,6 +70,14 @@ async function toldOfCopy(value: object): Promise<string | null> {
   return refused.find(({ code }) => code === 'too-much' || code === 'corrupt')?.code ?? null;
 }
 
+const sessionPlan = SESSION_PLANS.get('adults-45') as SessionPlan;
+const withWarmUp = (lines: readonly string[]): string =>
+  sessionPlanText({ ...sessionPlan, parts: { ...sessionPlan.parts, warmUp: { minutes: 5, lines } } });
+const toldOfSession = (text: string): string | null => {
+  const read = parseSessionPlanText(text);
+  return read.ok ? null : teachWords.problems[read.code];
+};
+
 const cases: Cases = {
   level: {
     bytes: (count) => told(problemsOf(parseLevelText(JSON.stringify(level).padEnd(count))), 'too-big'),
@@ -122,6 +133,12 @@ const cases: Cases = {
     },
     damaged: 'not walked: it only bounds what is remembered',
     unpackedBytes: 'not walked: what is no packet is damaged at any size',
+  },
+  sessionPlan: {
+    characters: (count) => toldOfSession(sessionPlanText(sessionPlan).padEnd(count)),
+    deep: 'not walked: what lies deeper than ours is no session plan at any depth',
+    lines: (count) => toldOfSession(withWarmUp(Array.from({ length: count }, (_, i) => `Line ${i}`))),
+    lineCharacters: (count) => toldOfSession(withWarmUp(['x'.repeat(count)])),
   },
   gpx: {
     bytes: 'not walked: its characters run out first',

@@ -47,6 +47,7 @@ const featurePackages = {
   ride: [],
   settings: [],
   start: [],
+  teach: [],
   two: [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 const featureRooms = Object.keys(featurePackages).map((name) => `features/${name}`);

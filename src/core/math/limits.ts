@@ -92,6 +92,12 @@ export const LIMITS = {
     attempts: { most: 10, unit: 'rides', why: 'attempts of one rider on one ride' },
     problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },
   },
+  sessionPlan: {
+    characters: { most: 60_000, unit: 'characters', why: 'a sheet of A4 has four thousand' },
+    deep: DEEP,
+    lines: { most: 12, unit: 'lines', why: 'sentences of one part; ours have at most five' },
+    lineCharacters: { most: 300, unit: 'characters', why: 'one sentence' },
+  },
   rideFile: {
     characters: {
       most: 60_000_000,
@@ -138,6 +144,7 @@ export const DOOR_TITLES: Readonly<Record<Door, string>> = {
   ride: 'a recording',
   copy: 'a copy that is taken back',
   plan: 'a plan',
+  sessionPlan: 'a session plan',
   rideFile: 'a file of rides',
   store: "a club's own store",
 };

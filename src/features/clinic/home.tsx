@@ -49,6 +49,11 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
   const { words, onPlace } = props;
   return (
     <div class="tablet-ways">
+      <a class="way" href="#teach" data-teach aria-label={`${words.home.teach} ${words.home.teachHint}`}>
+        <span class="way-words">
+          <strong>{words.home.teach}</strong> <span>{words.home.teachHint}</span>
+        </span>
+      </a>
       <a class="way" href="#join" data-join aria-label={`${words.home.join} ${words.home.joinHint}`}>
         <span class="way-words">
           <strong>{words.home.join}</strong> <span>{words.home.joinHint}</span>

@@ -26,6 +26,8 @@ export const clinicWords = {
     ready: 'Ready plans',
     saved: 'Your plans',
     own: 'Make a plan',
+    teach: 'Session plans',
+    teachHint: 'What to say, drills for outside, sheets to print',
     join: 'Join a session',
     joinHint: 'Take a plan from another device',
     store: 'A club’s own store',

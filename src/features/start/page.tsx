@@ -18,6 +18,7 @@ const LEVER = 'M8 14H50q12 0 14 8';
 /** Ways to further pages; a page that joins the game gets its line here. */
 const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
   { view: 'clinic', title: commonWords.nav.clinic, hint: startWords.clinicHint },
+  { view: 'teach', title: commonWords.nav.teach, hint: startWords.teachHint },
   { view: 'two', title: commonWords.nav.two, hint: startWords.twoHint },
   { view: 'bench', title: commonWords.nav.bench, hint: startWords.benchHint },
   { view: 'gearcheck', title: startWords.gearCheck, hint: startWords.gearCheckHint },

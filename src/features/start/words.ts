@@ -19,6 +19,7 @@ export const startWords = {
   twoHint: 'Side by side on the same road',
   clinic: commonWords.nav.clinic,
   clinicHint: 'A group on one device or many, no names',
+  teachHint: 'An hour with a group, with drills for outside',
   newer: 'A newer version is here.',
   loadNewer: 'Use it',
   picture: 'A rider on a bicycle comes to the foot of a hill.',

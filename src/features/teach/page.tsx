@@ -1,0 +1,213 @@
+/**
+ * Session plans: what a coach says and does in 20, 45 or 60 minutes, in the game and outside, and what is handed out.
+ * Copies live in files of the coach; nothing of them is kept here.
+ */
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import {
+  parseSessionPlanText,
+  type SessionPlan,
+  sessionPlanText,
+  TEACH_AUDIENCES,
+} from '../../core/group/sessionPlan.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { hashOf } from '../../state/address.ts';
+import { Button } from '../../ui/controls.tsx';
+import type { Page } from '../../ui/page.ts';
+import { BackWay, Sheet } from '../../ui/parts.tsx';
+import { ChangePlan } from './change.tsx';
+import { LENGTHS_MIN, planIdOf, SESSION_PLANS } from './plans.ts';
+import type { TeachServices } from './services.ts';
+import { CardsSheet, CertificateSheet, HomeSheet, PlanSheet } from './sheets.tsx';
+import { teachWords as words } from './words.ts';
+import './teach.css';
+
+/** The place of a coach's own copy. */
+const OWN = 'own';
+const SHEETS = { cards: CardsSheet, home: HomeSheet, certificate: CertificateSheet } as const;
+
+const placeOf = (rest: string): string => hashOf({ view: 'teach', rest });
+
+export const teachPage: Page<TeachServices> = (state, send, services) => (
+  <Teach
+    place={state.rest}
+    levels={state.levels}
+    services={services}
+    onPlace={(rest) => send({ kind: 'address', address: { view: 'teach', rest } })}
+  />
+);
+
+interface TeachProps {
+  readonly place: string;
+  readonly levels: readonly Level[];
+  readonly services: TeachServices;
+  readonly onPlace: (place: string) => void;
+}
+
+function Teach(props: TeachProps): JSX.Element {
+  const { place, onPlace } = props;
+  const [own, setOwn] = useState<SessionPlan | null>(null);
+  const [changing, setChanging] = useState(false);
+  const take = (plan: SessionPlan, change: boolean): void => {
+    setOwn(plan);
+    setChanging(change);
+    onPlace(OWN);
+  };
+  const plan = place === OWN ? own : (SESSION_PLANS.get(place) ?? null);
+  const back = { href: placeOf(''), word: words.back };
+  if (plan !== null)
+    return (
+      <BackWay.Provider value={back}>
+        <PlanPage
+          {...props}
+          plan={plan}
+          changing={place === OWN && changing}
+          onCopy={() => take(plan, true)}
+          onChange={setOwn}
+          onDone={() => setChanging(false)}
+        />
+      </BackWay.Provider>
+    );
+  if (place === 'cards' || place === 'home' || place === 'certificate') {
+    const Paper = SHEETS[place];
+    return (
+      <BackWay.Provider value={back}>
+        <Sheet title={words[place]} intro={words[`${place}Hint`]}>
+          <div class="teach-tools buttons">
+            <Button strong data-print onClick={props.services.print}>
+              {words.print}
+            </Button>
+          </div>
+          <Paper />
+        </Sheet>
+      </BackWay.Provider>
+    );
+  }
+  return <Home lost={place === OWN} onOpen={(opened) => take(opened, false)} />;
+}
+
+function PlanPage(
+  props: TeachProps & {
+    readonly plan: SessionPlan;
+    readonly changing: boolean;
+    readonly onCopy: () => void;
+    readonly onChange: (plan: SessionPlan) => void;
+    readonly onDone: () => void;
+  },
+): JSX.Element {
+  const { plan, levels, services, changing } = props;
+  const level = levels.find(({ id }) => id === plan.levelId) ?? null;
+  const save = (): void => services.saveSessionPlan(`${fileName(plan.title)}.json`, sessionPlanText(plan));
+  return (
+    <Sheet title={plan.title}>
+      <div class="teach-tools buttons">
+        {changing ? (
+          <Button strong data-done onClick={props.onDone}>
+            {words.done}
+          </Button>
+        ) : (
+          <>
+            <Button strong data-print onClick={services.print}>
+              {words.print}
+            </Button>
+            <Button data-change onClick={props.onCopy}>
+              {words.change}
+            </Button>
+          </>
+        )}
+        <Button data-save onClick={save}>
+          {words.save}
+        </Button>
+        {level !== null && (
+          <a class="button" href={hashOf({ view: 'ride', rest: level.id })}>
+            {words.rideRoad}
+          </a>
+        )}
+        <a class="button" href={hashOf({ view: 'clinic', rest: '' })}>
+          {words.toClinic}
+        </a>
+      </div>
+      {changing ? (
+        <ChangePlan plan={plan} levels={levels} onChange={props.onChange} />
+      ) : (
+        <PlanSheet plan={plan} level={level} />
+      )}
+    </Sheet>
+  );
+}
+
+function Home(props: {
+  /** A copy was looked for that is not here any more. */
+  readonly lost: boolean;
+  readonly onOpen: (plan: SessionPlan) => void;
+}): JSX.Element {
+  const [problem, setProblem] = useState<string | null>(props.lost ? words.ownGone : null);
+  const open = async (file: File | undefined): Promise<void> => {
+    if (file === undefined) return;
+    const text = await file.text().catch(() => '');
+    const read = parseSessionPlanText(text);
+    if (read.ok) props.onOpen(read.plan);
+    else setProblem(words.problems[read.code]);
+  };
+  return (
+    <Sheet title={words.title} intro={words.intro}>
+      <div class="teach-home-page">
+        {TEACH_AUDIENCES.map((audience) => (
+          <section key={audience} class="paper" aria-label={words.audiences[audience]}>
+            <h2>{words.audiences[audience]}</h2>
+            <div class="buttons">
+              {LENGTHS_MIN.map((minutes) => (
+                <a
+                  key={minutes}
+                  class="button"
+                  aria-label={`${words.min(minutes)}, ${words.audiences[audience]}`}
+                  href={placeOf(planIdOf(audience, minutes))}
+                >
+                  {words.min(minutes)}
+                </a>
+              ))}
+            </div>
+          </section>
+        ))}
+        <section class="paper" aria-label={words.sheets}>
+          <h2>{words.sheets}</h2>
+          <div class="buttons">
+            {(['cards', 'home', 'certificate'] as const).map((sheet) => (
+              <a key={sheet} class="button" href={placeOf(sheet)}>
+                {words[sheet]}
+              </a>
+            ))}
+          </div>
+        </section>
+        <section class="paper" aria-label={words.own}>
+          <h2>{words.own}</h2>
+          <label class="field">
+            <span>
+              {words.open} <small>{words.openHint}</small>
+            </span>
+            <input
+              type="file"
+              accept=".json,application/json"
+              data-open-plan
+              onChange={(event) => void open(event.currentTarget.files?.[0])}
+            />
+          </label>
+          {problem !== null && (
+            <p class="notice" role="alert">
+              {problem}
+            </p>
+          )}
+        </section>
+      </div>
+    </Sheet>
+  );
+}
+
+/** A title as a file name: letters and digits of any script, dashes between. */
+function fileName(title: string): string {
+  const plain = title
+    .toLocaleLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '');
+  return plain === '' ? 'session-plan' : plain;
+}

@@ -1,0 +1,68 @@
+/** Session plans in a real browser: nothing stands in anybody's way, and every sheet is one page of A4 with nothing cut. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { LENGTHS_MIN } from '../../src/features/teach/plans.ts';
+import { TEACH_AUDIENCES } from '../../src/core/group/sessionPlan.ts';
+import { barriers } from './barriers.ts';
+import type { OpenPage, Site } from './site.ts';
+import { openSite } from './site.ts';
+
+let site: Site;
+let open: OpenPage;
+
+beforeAll(async () => {
+  site = await openSite();
+  open = await site.openPage({ width: 1024, height: 768, address: '#teach' });
+});
+
+afterAll(async () => {
+  await open?.close();
+  await site?.close();
+});
+
+const SHEETS = [
+  ...TEACH_AUDIENCES.flatMap((audience) => LENGTHS_MIN.map((minutes) => `${audience}-${minutes}`)),
+  'cards',
+  'home',
+  'certificate',
+];
+
+describe('session plans', () => {
+  it('are reached from the first page and from the clinic, without barriers', async () => {
+    const { page } = open;
+    await page.goto(`${site.url}#start`);
+    await page.click('a[href="#teach"]');
+    await page.click('a[href="#teach/children-45"]');
+    await page.locator('.teach-sheet').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.click('[data-change]');
+    expect(await barriers(page)).toEqual([]);
+    await page.goto(`${site.url}#clinic`);
+    await page.click('[data-teach]');
+    await page.locator('[data-open-plan]').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto(`${site.url}#teach/cards`);
+    await page.locator('.teach-card').first().waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(open.problems).toEqual([]);
+  });
+
+  it('print on one page each, with nothing cut', async () => {
+    const { page } = open;
+    await page.setViewportSize({ width: 1024, height: 768 });
+    for (const sheet of SHEETS) {
+      await page.goto(`${site.url}#teach/${sheet}`);
+      await page.locator('.teach-sheet').waitFor();
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+      expect([sheet, pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length]).toEqual([sheet, 1]);
+      await page.emulateMedia({ media: 'print' });
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('.teach-sheet, .teach-card')]
+          .filter((one) => one.scrollHeight > one.clientHeight + 2 || one.scrollWidth > one.clientWidth + 2)
+          .map((one) => one.className),
+      );
+      await page.emulateMedia({ media: null });
+      expect([sheet, cut]).toEqual([sheet, []]);
+    }
+  });
+});
