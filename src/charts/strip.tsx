@@ -210,7 +210,7 @@ function Readout(props: {
       {items.map((item) => (
         <span key={item.name} data-read={item.name}>
           <span class="label">{item.label}</span> <b>{item.value}</b>
-          {item.aside !== undefined && <span class="aside"> {item.aside}</span>}
+          {item.aside !== undefined && <span class="aside"> {item.aside}</span>}{' '}
         </span>
       ))}
     </output>

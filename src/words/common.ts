@@ -79,7 +79,6 @@ export const commonWords = {
     } as Readonly<Record<string, string>>,
     own: 'Own bike',
     gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
-    drawing: (name: string): string => `Drawing of the bike: ${name}`,
     riderNames: {
       'child-9': 'A child of about nine',
       'adult-new': 'New to it',

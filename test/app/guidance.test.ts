@@ -55,10 +55,27 @@ describe('the voice of a ride by ear', () => {
   it('begins at once, with what comes first', () => {
     at(0, 0);
     expect(lines).toHaveLength(1);
-    expect(lines[0]).toMatch(/^0: You are riding\. Pitch in \d+ m: \d+ %/);
+    expect(lines[0]).toMatch(/^0: Riding\. Pitch in \d+ m\.$/);
   });
 
-  it('says the number first, in time to be spoken before the hands must act, and once more after four seconds', () => {
+  it('tells how steep and long at once where the pitch is near, and not a second time', () => {
+    const nearM = (pitch?.footM ?? 0) - 130;
+    at(0, Math.max(0, nearM));
+    for (let s = 1; s < 6; s += 0.5) at(s, Math.max(0, nearM) + 7 * s);
+    expect(lines.filter((line) => line.includes('%'))).toHaveLength(1);
+  });
+
+  it('leaves the hint to say that the pitch is near', () => {
+    at(0, 0);
+    lines = [];
+    const footM = pitch?.footM ?? 0;
+    hint = step(25);
+    at(20, footM - 39);
+    expect(lines.filter((line) => line.includes('Pitch in'))).toEqual([]);
+    hint = null;
+  });
+
+  it('says the number first, in time to be spoken before the hands must act, and once more after five seconds', () => {
     at(0, 0);
     lines = [];
     hint = step(30);
@@ -66,7 +83,7 @@ describe('the voice of a ride by ear', () => {
     expect(lines).toEqual([]);
     hint = step(6);
     for (let s = 11; s < 30; s += 0.5) at(s, 20 + s);
-    expect(lines).toEqual(['11: 2 easier.', '15: 2 easier.']);
+    expect(lines).toEqual(['11: 2 easier.', '16: 2 easier.']);
   });
 
   it('tells of the next hill in the same gear as of the first, also to whoever let that one pass', () => {

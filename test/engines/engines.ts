@@ -33,7 +33,7 @@ const SCREEN = { width: 1024, height: 700 };
 const PATIENCE_MS = 100_000;
 
 /** Path of an installed command, or null. */
-function commandPath(...names: readonly string[]): string | null {
+export function commandPath(...names: readonly string[]): string | null {
   const folders = (process.env['PATH'] ?? '').split(':');
   const places = names.flatMap((name) => folders.map((folder) => join(folder, name)));
   return places.find((place) => thisComputer().isProgram(place)) ?? null;
@@ -86,7 +86,7 @@ function miniBrowser(): string | null {
 }
 
 /** A screen in memory; its number is chosen by itself and told on a pipe. */
-async function startScreen(): Promise<{ readonly display: string; readonly stop: () => void }> {
+export async function startScreen(): Promise<{ readonly display: string; readonly stop: () => void }> {
   const server = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', '1280x900x24', '-nolisten', 'tcp'], {
     stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
   });

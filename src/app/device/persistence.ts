@@ -10,6 +10,7 @@ import type { Keys, Settings } from '../../core/settings/settings.ts';
 import type { Kept } from '../../state/afterRide.ts';
 import { type KeptChoices, readChoices, SETTINGS_VERSION, withEarly } from '../../core/settings/kept.ts';
 import type { Store } from '../../state/createStore.ts';
+import type { State } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { Health, ListedRide, Marking, NewRide, Storage } from '../../storage/index.ts';
@@ -87,8 +88,10 @@ export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = 
   };
   tryUntilThere();
   window.addEventListener('online', () => void get().catch(() => undefined));
+  const persistence = askToPersist(store, there);
   const keep = async (ride: NewRide): Promise<Kept> => {
     const kept = await keepRideIn(get(), ride);
+    if (kept.state === 'saved') persistence.rideIsKept();
     if (opened !== null) await refresh();
     return kept;
   };
@@ -117,9 +120,25 @@ async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kep
   if (kept === null) return { state: 'not-saved', code: 'not-fetched', localBackup: false };
   const answer = await kept.saveRide(ride);
   if (!answer.saved) return { state: 'not-saved', code: answer.code, localBackup: answer.localBackup };
-  // Now the person has something to lose, and the browser a reason to agree.
-  void kept.requestPersistence();
   return { state: 'saved' };
+}
+
+/** Pages on which somebody rides or reads what became of a ride; a question of the browser would speak over it. */
+const BUSY_PAGES: ReadonlySet<State['view']> = new Set(['ride', 'debrief', 'two']);
+
+/** Asks the browser to keep what is kept, once: when a ride is there to be lost, and on the first page that is quiet. */
+function askToPersist(store: Store, there: Promise<Storage>): { rideIsKept(): void } {
+  let isDue = false;
+  const stop = store.subscribe(({ view }) => {
+    if (!isDue || BUSY_PAGES.has(view)) return;
+    stop();
+    void there.then((kept) => kept.requestPersistence());
+  });
+  return {
+    rideIsKept() {
+      isDue = true;
+    },
+  };
 }
 
 function followHealth(store: Store, kept: Storage): void {

@@ -38,6 +38,8 @@ const EVERY_S = 0.25;
 
 /** Within so much of the start it is said that the ride has begun (m). */
 const BEGINNING_M = 100;
+/** What would be told within so much of the beginning is told with it (m). */
+const NEAR_M = 40;
 /** A voice needs about so long for a line, and for each word of it (s). */
 const LINE_S = 0.5;
 const WORD_S = 0.3;
@@ -76,20 +78,26 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
     }
     return latest;
   };
+  /** A ride that goes on, or whose settings were changed, begins in the middle of the road. */
+  const begin = ({ distanceM }: RideFrame): void => {
+    const passed = cues.findIndex(({ atM }) => atM > distanceM);
+    said = passed < 0 ? cues.length : passed;
+    if (distanceM >= BEGINNING_M) return;
+    const first = cues.findIndex(({ code, atM, inM }) => code.endsWith('-ahead') && atM + inM > distanceM);
+    const ahead = cues[first];
+    if (ahead === undefined) return say(earWords.begin(null));
+    const isNear = ahead.atM <= distanceM + NEAR_M;
+    if (isNear) said = Math.max(said, first + 1);
+    // Further away it is told again, with how steep and how long.
+    const code = ahead.code === 'pitch-ahead' && !isNear ? 'pitch-soon' : ahead.code;
+    say(earWords.begin(sentence({ ...ahead, code, inM: ahead.atM + ahead.inM - distanceM }, format)));
+  };
   return {
     frame(frame) {
       nowS = frame.timeS;
       if (!begun) {
         begun = true;
-        // A ride that goes on, or whose settings were changed, begins here in the middle of the road.
-        const passed = cues.findIndex(({ atM }) => atM > frame.distanceM);
-        said = passed < 0 ? cues.length : passed;
-        const ahead = cues.find(
-          ({ code, atM, inM }) => code.endsWith('-ahead') && atM + inM > frame.distanceM,
-        );
-        const inM = ahead === undefined ? 0 : ahead.atM + ahead.inM - frame.distanceM;
-        if (frame.distanceM < BEGINNING_M)
-          say(earWords.begin(ahead === undefined ? null : sentence({ ...ahead, inM }, format)));
+        begin(frame);
       }
       const cue = cueOf(frame);
       if (Math.abs(nowS - askedAtS) >= EVERY_S) {
@@ -100,7 +108,9 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
           say(earWords.hint(step, step.second));
         }
       }
-      if (cue !== null) (MUST_BE_HEARD.has(cue.code) ? say : sayIfQuiet)(sentence(cue, format));
+      // Where the hands have something to do before the pitch, that is what is said, and soon.
+      const isTold = cue?.code === 'pitch-soon' && hint(frame) !== null;
+      if (cue !== null && !isTold) (MUST_BE_HEARD.has(cue.code) ? say : sayIfQuiet)(sentence(cue, format));
       sound(Math.round(toneBesideHint(told, frame)));
     },
     tell: say,
@@ -110,6 +120,12 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
 }
 
 function sentence({ code, inM, slopeRatio, lengthM }: EarCue, format: Format): string {
-  const tens = (m: number): string => format.distance(Math.round(m / 10) * 10);
-  return earWords[code](tens(inM), format.percent(slopeRatio), tens(lengthM));
+  return earWords[code](round(inM, format), format.percent(slopeRatio), round(lengthM, format));
+}
+
+/** Long numbers take a voice long: "350 ft" and not "361 ft". */
+function round(distanceM: number, { unitM, distance }: Format): string {
+  const units = distanceM / unitM;
+  const step = units >= 200 ? 50 : 10;
+  return distance(Math.round(units / step) * step * unitM);
 }

@@ -100,6 +100,6 @@ export const earWords = {
   hint: (first: HandMove, then: HandMove | null): string =>
     `${then === null ? spokenMove(first) : `${spokenMove(first)}, then ${spokenMove(then)}`}.`,
   /** At the start, before anything has come into reach. */
-  begin: (ahead: string | null): string => `You are riding. ${ahead ?? 'No pitch is in sight.'}`,
+  begin: (ahead: string | null): string => `Riding. ${ahead ?? 'No pitch is in sight.'}`,
   downhill: (): string => 'Downhill.',
 };

@@ -108,9 +108,9 @@ export function toneBesideHint(
 }
 
 /** A hint nobody acted on is given once more after this long (s): long enough to have been spoken and obeyed. */
-const AGAIN_S = 4;
-/** Hints are told this much before the time to act (s): so long a voice needs until it has said them. */
-const SPEAKING_S = 1;
+const AGAIN_S = 5;
+/** Hints are told this much before the time to act (s): so long a screen reader and its voice need until they are heard. */
+const SPEAKING_S = 2.3;
 
 /**
  * Hints for the ear: each is given in time to be spoken before the hands must act, again in the next gear if that is

@@ -201,12 +201,15 @@ function tradeOffs(own: GearOutcome, other: GearOutcome): TradeOff[] {
   return list;
 }
 
+/** So long a stretch of the road, the steepest there is, is what a steady lowest cadence is worked out for (m). */
+export const STEEPEST_MEAN_M = 50;
+
 /** Cadence in the lowest gear at steady power on the mean of the steepest 50 m (rpm). */
 function steadyLowestRpm(world: RideWorld, low: Gear): number {
   const { machine, course } = world;
   const speedMps = steadySpeedMps({
     powerW: machine.rider.steadyPowerW,
-    slopeRatio: steepestMean(course.slopeRatio, 50),
+    slopeRatio: steepestMean(course.slopeRatio, STEEPEST_MEAN_M),
     windMps: 0,
     massKg: machine.totalMassKg,
     cdaM2: machine.bike.cdaM2,

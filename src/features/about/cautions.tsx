@@ -10,7 +10,14 @@ export function Cautions({ send }: { readonly send: Send }): JSX.Element {
   return (
     <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
       <div class="buttons">
-        <Button strong data-accept autofocus onClick={() => send({ kind: 'accept-cautions' })}>
+        <Button
+          strong
+          data-accept
+          autofocus
+          // The focus passes over the title; with the button its sentence is heard.
+          aria-describedby="dialog-title"
+          onClick={() => send({ kind: 'accept-cautions' })}
+        >
           <Icon name="go" />
           {cautions.accept}
         </Button>

@@ -15,7 +15,6 @@ import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { metric } from './say.ts';
 import type { BenchServices } from './services.ts';
-import { commonWords } from '../../words/common.ts';
 
 interface HomeProps {
   readonly levels: readonly Level[];
@@ -192,7 +191,7 @@ function OwnCard(props: {
   );
   return (
     <article class="level-card own-card" data-own-level={level.id}>
-      <Profile course={course} label={commonWords.profile(steepest)} />
+      <Profile course={course} />
       <div class="own-words">
         <strong>{level.title}</strong>
         <span>{level.sentence}</span>

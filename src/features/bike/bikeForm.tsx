@@ -113,7 +113,7 @@ function Drawing(props: {
   const { chainringsTeeth: rings, sprocketsTeeth: sprockets } = bike;
   return (
     <div class="own-drawing" data-current={current}>
-      <BikePicture bike={bike} label={words.drawing} />
+      <BikePicture bike={bike} />
       <GearStacks bike={bike} label={words.stacks(rings.join(' '), sprockets.join(' '))} />
       <p class="own-gears">
         <b>{words.gears(rings.length, sprockets.length)}</b>

@@ -115,11 +115,11 @@ function BikeCard(props: {
     <label class="card">
       <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
       <span class="card-body">
-        <BikePicture bike={bike} label={commonWords.bike.drawing(name)} />
-        <strong>{name}</strong>
+        <BikePicture bike={bike} />
+        <strong>{name}</strong>{' '}
         <span class="card-facts">
-          <span>{commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>
-          <span>{bikePageWords[bike.shifter]}</span>
+          <span>{commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>{' '}
+          <span>{bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}
           </span>

@@ -38,7 +38,6 @@ export const ownBikeWords = {
   mechanical: 'Cable',
   electronic: 'Electronic',
   refuses: 'Refuses gears that cross the chain',
-  drawing: 'Drawing of your bike',
   stacks: (rings: string, sprockets: string): string => `Chainrings ${rings}. Sprockets ${sprockets}.`,
   gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
   lastGood: 'Drawn is the last bike that was possible.',

@@ -30,9 +30,9 @@ export function DoingRow(props: RowProps): JSX.Element {
           </Button>
         )}
       </div>
-      <output class="quiet" data-saved={saved.state}>
+      <p class="quiet" data-saved={saved.state}>
         {doing.saved[saved.state]} {saved.sentence}
-      </output>
+      </p>
     </>
   );
 }

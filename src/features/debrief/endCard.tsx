@@ -5,8 +5,10 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Mark, RideReport } from '../../core/coach/types.ts';
 import { Sign } from '../../ui/sign.tsx';
+import { type Ending, endingOf } from './ending.ts';
 import { GuessCard, Working } from './guess.tsx';
-import { sayChange, sayWell, type Speech } from './say.ts';
+import { sayFinding, type Speech } from './say.ts';
+import { Spoken } from './spoken.tsx';
 import type { DebriefProps } from './types.ts';
 
 /** A stamp is earned from a mark that is called good; on a road that passes with less, from there. */
@@ -20,14 +22,6 @@ const STAMPS = [
 type StampName = (typeof STAMPS)[number]['name'];
 type StampState = 'earned' | 'not-yet' | 'not-asked';
 
-/** What became of a ride, as far as it can be said now. */
-type Ending = 'passed' | 'not-yet' | 'ridden';
-
-function endingOf({ level }: DebriefProps, { passed }: RideReport): Ending {
-  if (level.teaches === 'check' || level.teaches === 'free') return 'ridden';
-  return passed ? 'passed' : 'not-yet';
-}
-
 /** The card; `children` are the buttons. */
 export function EndCard(parts: {
   readonly props: DebriefProps;
@@ -38,7 +32,7 @@ export function EndCard(parts: {
 }): JSX.Element {
   const { props, speech, asksGuess, open, children } = parts;
   const { report, guess, share, onGuess } = props;
-  const ending = open && report !== null ? endingOf(props, report) : null;
+  const ending = open && report !== null ? endingOf(props.level, report) : null;
   return (
     <section class="paper-card end-card" data-end={ending ?? 'open'}>
       {ending !== null && report !== null && (
@@ -52,16 +46,15 @@ export function EndCard(parts: {
       {!asksGuess && report === null && <Working share={share} speech={speech} />}
       {ending !== null && report !== null && <OneSentence report={report} speech={speech} />}
       {children}
+      <Spoken {...{ props, speech, asksGuess, open }} />
     </section>
   );
 }
 
-/** The one thing to change; what went well where there is none. */
 function OneSentence({ report, speech }: { report: RideReport; speech: Speech }): JSX.Element {
-  const { well, change } = report.verdict;
   return (
     <p class="one-sentence" data-debrief="change">
-      {change.code === 'nothing' ? sayWell(well, speech) : sayChange(change, speech)}
+      {sayFinding(report, speech)}
     </p>
   );
 }

@@ -5,7 +5,7 @@
 import type { Guess } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import type { RideReport } from '../../core/coach/types.ts';
-import { guessPitchOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
+import { guessPitchOf, questionOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
 
 interface GuessProps {
   readonly report: RideReport | null;
@@ -26,7 +26,7 @@ export function GuessCard(props: GuessProps): JSX.Element {
       <h2 id="guess-title">
         {pitch === undefined ? words.guess.title : words.pitchTitle(pitch.index, speech.pitchCount)}
       </h2>
-      <output class="answers" data-debrief="answer">
+      <div class="answers" data-debrief="answer">
         {report === null ? (
           <Working {...props} />
         ) : (
@@ -36,22 +36,17 @@ export function GuessCard(props: GuessProps): JSX.Element {
             </span>
           ))
         )}
-      </output>
+      </div>
     </section>
   );
 }
 
 function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element {
-  const { words, pitchCount } = speech;
-  const pitch = report === null ? undefined : guessPitchOf(report);
+  const { words } = speech;
   return (
     <section class="guess" aria-labelledby="guess-title">
       <h2 id="guess-title">{words.guess.title}</h2>
-      <p class="question">
-        {pitch === undefined
-          ? words.guess.openQuestion
-          : words.guess.question(words.pitch(pitch.index, pitchCount))}
-      </p>
+      <p class="question">{questionOf(report, speech)}</p>
       <div class="guess-buttons">
         {TIMINGS.map((timing) => (
           <button key={timing} type="button" class="big" data-guess={timing} onClick={() => onGuess(timing)}>

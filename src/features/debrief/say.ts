@@ -181,6 +181,20 @@ export function guessPitchOf(report: RideReport): PitchReport | undefined {
   return report.pitches.find((pitch) => pitch.index === report.guessPitch);
 }
 
+/** The pitch is named as soon as it is known which. */
+export function questionOf(report: RideReport | null, { words, pitchCount }: Speech): string {
+  const pitch = report === null ? undefined : guessPitchOf(report);
+  return pitch === undefined
+    ? words.guess.openQuestion
+    : words.guess.question(words.pitch(pitch.index, pitchCount));
+}
+
+/** The one thing to change; what went well where there is none. */
+export function sayFinding({ verdict }: RideReport, speech: Speech): string {
+  const { well, change } = verdict;
+  return change.code === 'nothing' ? sayWell(well, speech) : sayChange(change, speech);
+}
+
 /** The answer to a guess, in two or three short sentences. */
 export function sayAnswer(guess: Guess, pitch: PitchReport | undefined, speech: Speech): readonly string[] {
   const { words } = speech;

@@ -1,7 +1,7 @@
 /** The answer in sentences: the lowest gear, what would help, the highest gear. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import type { GearOutcome } from '../../core/coach/gearCheck.ts';
+import { type GearOutcome, STEEPEST_MEAN_M } from '../../core/coach/gearCheck.ts';
 import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 import {
@@ -56,7 +56,7 @@ function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: 
       <p data-answer="highest">{sayHighest(own, words, format)}</p>
       {worstBelow(own) !== null && (
         <p class="quiet" data-answer="settle">
-          {words.answer.settle(rpm(own.steadyLowestRpm))}
+          {words.answer.settle(format.distance(STEEPEST_MEAN_M), rpm(own.steadyLowestRpm))}
         </p>
       )}
     </>

@@ -61,8 +61,8 @@ export const gearCheckWords = {
       after ? `To stay in your band here it takes ${gear}.` : `With ${gear} you would stay in your band.`,
     looking: 'Other parts are being tried …',
     none: 'None of the parts tried here keeps you in your band: this road is too steep for this power.',
-    settle: (rpm: string): string =>
-      `If its steepest 50 metres went on for ever, your legs would settle at ${rpm} a minute.`,
+    settle: (length: string, rpm: string): string =>
+      `If its steepest ${length} went on for ever, your legs would settle at ${rpm} a minute.`,
     highestEnough: (gear: string): string => `Your highest gear ${gear} never runs out here.`,
     highestShort: (gear: string, places: number, secs: number, rpm: string): string =>
       `Your highest gear ${gear} runs out in ${places === 1 ? 'one place' : `${count(places)} places`}, for ${seconds(secs)} in all: your legs spin up to ${rpm} a minute.`,

@@ -116,30 +116,42 @@ function LevelCard(props: {
   const { level, number, done, best, passed, next, format } = props;
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
+  const id = (part: string): string => `${level.id}-${part}`;
   return (
-    <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
-      <Profile course={course} label={commonWords.profile(format.percent(steepest))} />
+    <a
+      class="level-card"
+      href={hashOf({ view: 'ride', rest: level.id })}
+      data-level={level.id}
+      // Whoever goes from level to level by ear hears the title first.
+      aria-labelledby={id('title')}
+      aria-describedby={`${id('flag')} ${id('sentence')} ${id('facts')}`}
+    >
+      <Profile course={course} />
       <span class="level-words">
         <span class="level-number" aria-hidden="true">
           {number}
         </span>
         <span class="lesson">{commonWords.lessons[level.teaches]}</span>
-        <strong>{level.title}</strong>
-        <span>{level.sentence}</span>
-        <span class="level-facts">
+        <strong id={id('title')}>{level.title}</strong>
+        <span id={id('sentence')}>{level.sentence}</span>
+        <span class="level-facts" id={id('facts')}>
           {levelsWords.length(format.road(course.lengthM))}
           {course.pitches.length > 0 && ` · ${levelsWords.pitches(course.pitches.length)}`}
           {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
         </span>
       </span>
       {done && (
-        <span class="flag">
+        <span class="flag" id={id('flag')}>
           {passed && <Icon name="done" />}
           {best === null ? levelsWords.ridden : levelsWords.best(format.number(best))}
           {best !== null && !passed && levelsWords.notPassed}
         </span>
       )}
-      {next && !done && <span class="flag next">{levelsWords.next}</span>}
+      {next && !done && (
+        <span class="flag next" id={id('flag')}>
+          {levelsWords.next}
+        </span>
+      )}
     </a>
   );
 }

@@ -25,13 +25,14 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
   const { ride } = state;
   if (ride === null) return <main class="ride" />;
   const { level } = ride;
+  const isByEar = state.settings.byEar;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
       <h1 class="unseen">{rideWords.title(level.title)}</h1>
       {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
-      <RideStage />
+      <RideStage title={level.title} />
       {ride.phase === 'ready' && (
-        <output class="ride-ready">
+        <output class="ride-ready" aria-live={isByEar && ride.failed === null ? 'off' : 'polite'}>
           <div class="paper">
             <strong>{level.title}</strong>
             {/* Whoever does the first steps has enough to read; they come without a countdown. */}
@@ -58,15 +59,13 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
       )}
       {/* Read aloud when it changes; by ear the ride says it itself. */}
       <output class="unseen">
-        {ride.firstSteps !== null &&
-          !state.settings.byEar &&
-          firstStepWords.spoken(ride.firstSteps, state.settings)}
+        {ride.firstSteps !== null && !isByEar && firstStepWords.spoken(ride.firstSteps, state.settings)}
       </output>
       {ride.phase === 'riding' && ride.countdownS === null && ride.firstSteps !== null && (
         <FirstSteps shown={ride.firstSteps} settings={state.settings} send={send} />
       )}
       {ride.phase === 'riding' && ride.countdownS !== null && (
-        <output class="ride-ready">
+        <output class="ride-ready" aria-live={isByEar ? 'off' : 'polite'}>
           <span class="paper countdown" data-countdown>
             {ride.countdownS}
           </span>
@@ -87,21 +86,26 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
 };
 
 /** Has the focus from its beginning, also of a ride that is begun once more on the same page. */
-function RideStage(): JSX.Element {
-  const stage = useRef<HTMLDivElement | null>(null);
-  useEffect(() => stage.current?.focus({ preventScroll: true }), []);
+function RideStage({ title }: { readonly title: string }): JSX.Element {
+  const hands = useRef<HTMLDivElement | null>(null);
+  useEffect(() => hands.current?.focus({ preventScroll: true }), []);
   return (
-    <div
-      ref={stage}
-      class="ride-stage"
-      role="application"
-      aria-label={rideWords.stage}
-      tabIndex={-1}
-      data-takes-focus
-    >
-      {RIDE_PLACES.map((place) => (
-        <RideSpot key={place} place={place} />
-      ))}
+    // Orca 43 enters an application without a word and goes on browsing; one inside it, if there is something to read in
+    // it, is named and gets the keys.
+    <div role="application" aria-label={rideWords.stage}>
+      <div
+        ref={hands}
+        class="ride-stage"
+        role="application"
+        aria-label={title}
+        tabIndex={-1}
+        data-takes-focus
+      >
+        <p class="unseen">{rideWords.hands}</p>
+        {RIDE_PLACES.map((place) => (
+          <RideSpot key={place} place={place} />
+        ))}
+      </div>
     </div>
   );
 }

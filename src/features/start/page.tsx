@@ -140,7 +140,7 @@ function BikeWay({ state }: { readonly state: State }): JSX.Element {
   return (
     <PageLink to="bike" class="way">
       <WayWords title={startWords.bike} hint={`${name}, ${gears}`} />
-      <BikePicture bike={bike} label={commonWords.bike.drawing(name)} />
+      <BikePicture bike={bike} />
     </PageLink>
   );
 }

@@ -98,7 +98,7 @@ function SideForm(props: {
   return (
     <section class="paper two-side" aria-label={twoWords.sides[side]}>
       <h2>{twoWords.sides[side]}</h2>
-      <BikePicture bike={bike} label={commonWords.bike.drawing(name(bike.id))} />
+      <BikePicture bike={bike} />
       <label>
         <span>{twoWords.bike}</span>
         <select

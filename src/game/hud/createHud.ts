@@ -10,6 +10,7 @@ import type { Machine, Pressure } from '../../core/model/types.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import { ChainTopView } from '../views/chainTop.ts';
 import { DrivetrainView } from '../views/drivetrain.ts';
+import { isStuck } from '../views/stuck.ts';
 import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
 import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
@@ -78,8 +79,8 @@ class HudView implements Hud {
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
     this.#top = this.#makeTop(topCanvas);
-    if (options.silent)
-      for (const live of root.querySelectorAll('[role="status"]')) live.removeAttribute('role');
+    // A screen reader is told of every change in what it can read, and its voice comes seconds late for it.
+    if (options.silent) root.setAttribute('aria-hidden', 'true');
     this.#stopWatching = watchSize(root, () => this.#measure());
     this.#measure();
     say(this.#elements.cue, '');
@@ -137,10 +138,13 @@ class HudView implements Hud {
 
   #drawMachine(frame: RideFrame): void {
     const left = (this.#shudderUntilS - frame.timeS) / SHUDDER_S;
-    const grinding = frame.shift !== null && frame.shift.rate < 0.6 ? 0.5 : 0;
-    const shudder = this.#still ? 0 : Math.max(grinding, Math.min(1, left));
-    const seated = this.#still ? 0 : (this.#seatedUntilS - frame.timeS) / SEATED_S;
-    this.#drive.draw(frame, Math.max(0, shudder), Math.max(0, Math.min(1, seated)));
+    const stuck = isStuck(frame);
+    const shudder = this.#still ? 0 : Math.max(stuck ? 0.7 : 0, Math.min(1, left));
+    const seated = Math.max(0, Math.min(1, (this.#seatedUntilS - frame.timeS) / SEATED_S));
+    this.#drive.draw(frame, Math.max(0, shudder), seated);
+    const shift = stuck ? 'stuck' : frame.shift !== null ? 'moving' : seated > 0 ? 'done' : 'none';
+    const { drive } = this.#elements;
+    if (drive.dataset['shift'] !== shift) drive.dataset['shift'] = shift;
     const key =
       frame.chainAtRing * 100 + frame.chainAtSprocket + (frame.crossed ? 1e4 : 0) + (frame.chainOn ? 1e5 : 0);
     if (key === this.#chainKey) return;
@@ -159,12 +163,22 @@ class HudView implements Hud {
   }
 
   #writeText(frame: RideFrame): void {
-    const { cadence, gear, speed, distance, plainPressure, stop, stopText, plainSpeed, plainDistance } =
-      this.#elements;
+    const {
+      cadence,
+      gear,
+      wanted,
+      speed,
+      distance,
+      plainPressure,
+      stop,
+      stopText,
+      plainSpeed,
+      plainDistance,
+    } = this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
-    // The number is the lever's, as on a bike's own display; until the chain has followed it is underlined.
-    write(gear, this.#words.gearPair(frame.leverRingTeeth, frame.leverSprocketTeeth));
-    gear.dataset['moving'] = String(isOnTheWay(frame));
+    // The number is the chain's; what the levers have asked for stands beside it until the chain has followed.
+    write(gear, this.#words.gearPair(frame.ringTeeth, frame.sprocketTeeth));
+    write(wanted, isOnTheWay(frame) ? this.#wanted(frame) : '');
     write(speed, this.#words.speed(frame.speedMps));
     write(distance, this.#words.metres(Math.round(frame.distanceM)));
     const { plain } = this.#words;
@@ -198,6 +212,14 @@ class HudView implements Hud {
     write(chainNote, this.#chainNote(frame));
   }
 
+  #wanted({ ringTeeth, leverRingTeeth, leverSprocketTeeth }: RideFrame): string {
+    const gear =
+      leverRingTeeth === ringTeeth
+        ? String(leverSprocketTeeth)
+        : this.#words.gearPair(leverRingTeeth, leverSprocketTeeth);
+    return `→ ${gear}`;
+  }
+
   #chainNote(frame: RideFrame): string {
     if (!frame.chainOn) return this.#words.chainOff;
     return frame.crossed ? this.#words.crossed : this.#words.widened(this.#top.widening);
@@ -205,12 +227,21 @@ class HudView implements Hud {
 
   applyEvents(events: readonly RideEvent[]): void {
     for (const event of events) {
-      if (event.kind === 'shift-done' && event.derailleur === 'rear' && event.load <= CLEAN_LOAD)
+      if (event.kind === 'shift-done' && event.derailleur === 'rear' && event.load <= CLEAN_LOAD) {
         this.#seatedUntilS = this.#timeS + SEATED_S;
+        if (event.direction === 'easier') this.#breathOut();
+      }
       const heavy = event.kind === 'shift-done' && event.load >= HEAVY_LOAD;
       if (heavy || event.kind === 'shift-hung') this.#shudderUntilS = this.#timeS + SHUDDER_S;
       this.#livelyUntilS = Math.max(this.#shudderUntilS, this.#seatedUntilS);
     }
+  }
+
+  /** The cadence is relieved where the legs are: it swells and settles once. */
+  #breathOut(): void {
+    const { dataset } = this.#elements.cadence;
+    // Another name for the same movement begins it anew.
+    dataset['breath'] = dataset['breath'] === 'out' ? 'again' : 'out';
   }
 
   setCue(text: string | null): void {

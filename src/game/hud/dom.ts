@@ -14,7 +14,11 @@ export interface HudElements {
   readonly roadCanvas: HTMLCanvasElement;
   readonly driveCanvas: HTMLCanvasElement;
   readonly topCanvas: HTMLCanvasElement;
+  /** The card of the drivetrain, which comes forward while the chain moves. */
+  readonly drive: HTMLElement;
   readonly gear: HTMLElement;
+  /** The gear the levers have asked for, while the chain is on its way there. */
+  readonly wanted: HTMLElement;
   readonly chainNote: HTMLElement;
   readonly cadence: HTMLElement;
   readonly band: HTMLElement;
@@ -100,13 +104,15 @@ function buildDrive(root: HTMLElement, words: HudWords) {
   put(side, 'span', 'hud-label', words.gear);
   const gear = put(side, 'span', 'hud-gear');
   gear.dataset['hud'] = 'gear';
+  const wanted = put(card, 'span', 'hud-wanted');
+  wanted.setAttribute('aria-hidden', 'true');
   const chain = put(side, 'div', 'hud-chain');
   chain.dataset['aid'] = 'chainLine';
   const topCanvas = put(chain, 'canvas', 'hud-top-canvas');
   topCanvas.setAttribute('role', 'img');
   topCanvas.setAttribute('aria-label', words.chainFromAbove);
   const chainNote = put(chain, 'span', 'hud-note');
-  return { driveCanvas, gear, topCanvas, chainNote };
+  return { drive: card, driveCanvas, gear, wanted, topCanvas, chainNote };
 }
 
 function buildCadence(root: HTMLElement, words: HudWords) {

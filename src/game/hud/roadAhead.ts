@@ -21,6 +21,9 @@ const BEHIND_M = 12;
 /** Marks further away than this would crowd the edge (m). */
 const LAST_MARK_M = 200;
 
+/** So far the words about the heights reach under the road, on the narrowest screens beyond the first distance (px). */
+const STEEPER_PX = 104;
+
 type StripWords = Pick<HudWords, 'percent' | 'metres' | 'markM' | 'outOfSight'>;
 
 type Labels = Readonly<Record<'percent' | 'metres' | 'sight', InkLabels>>;
@@ -218,7 +221,8 @@ export class RoadAheadView {
       const x = column(frame.distanceM + aheadM);
       const named = mark % 2 === 0;
       canvas.fillRect(x - 0.6, baseY, 1.2, named ? 4 : 3);
-      if (named) this.#labels.metres.draw(canvas, this.#words.metres(aheadM), x, baseY + 11, this.#width);
+      if (named && x > STEEPER_PX)
+        this.#labels.metres.draw(canvas, this.#words.metres(aheadM), x, baseY + 11, this.#width);
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;

@@ -69,7 +69,7 @@ export interface HudOptions {
   /** Thumb pads are on screen: their corners stay free. */
   readonly touch: boolean;
   readonly reducedMotion: boolean;
-  /** Something else speaks: nothing of the instruments is read aloud by itself. */
+  /** Something else speaks: the instruments are kept from screen readers. */
   readonly silent: boolean;
   /** The sign of what a hand does. */
   readonly drawSign: (action: KeyAction) => SVGElement;

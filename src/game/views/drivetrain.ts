@@ -9,6 +9,7 @@ import { deviceScale } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
+import { isStuck } from './stuck.ts';
 import { ScenePlace } from './place.ts';
 import type { Sprite } from './sprite.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
@@ -107,7 +108,7 @@ export class DrivetrainView {
     else this.#drawDropped(frame.timeS);
     if (this.#drawRings(frame, true)) this.#place.home(context);
     if (frame.shift !== null) this.#drawGoal(frame);
-    if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones.ink, seated);
+    if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones, this.#still ? 0.6 : seated);
     const { guide, ring, cageRad } = this.#route;
     this.#lay(this.#cage, guide.x, guide.y, cageRad);
     this.#lay(this.#arm, ring.x, ring.y, crankRad(frame));
@@ -115,12 +116,15 @@ export class DrivetrainView {
 
   /** The route only changes while a derailleur works. */
   #layChain(frame: RideFrame): void {
-    if (frame.chainAtRing === this.#ringAt && frame.chainAtSprocket === this.#sprocketAt) return;
-    this.#ringAt = frame.chainAtRing;
-    this.#sprocketAt = frame.chainAtSprocket;
+    const chatters = !this.#still && isStuck(frame);
+    const ringAt = chatters ? chatter(frame.chainAtRing, frame.timeS) : frame.chainAtRing;
+    const sprocketAt = chatters ? chatter(frame.chainAtSprocket, frame.timeS) : frame.chainAtSprocket;
+    if (ringAt === this.#ringAt && sprocketAt === this.#sprocketAt) return;
+    this.#ringAt = ringAt;
+    this.#sprocketAt = sprocketAt;
     const easier = frame.shift?.direction === 'easier';
-    const ring = placeDuring(frame.chainAtRing, !easier);
-    const sprocket = placeDuring(frame.chainAtSprocket, easier);
+    const ring = placeDuring(ringAt, !easier);
+    const sprocket = placeDuring(sprocketAt, easier);
     this.#route.place(ring.on, ring.off, sprocket.on, sprocket.off);
     this.#chainLine = new Path2D();
     this.#traceRoute(this.#chainLine, 0);
@@ -248,6 +252,12 @@ export class DrivetrainView {
     }
     context.setLineDash(NO_DASH);
   }
+}
+
+/** A chain that hangs jumps up to the next wheel and falls back, some seven times a second. */
+function chatter(at: number, timeS: number): number {
+  const low = Math.floor(at);
+  return at === low ? at : low + (Math.sin(timeS * 44) > 0 ? 0.75 : 0.2);
 }
 
 /** The near crank arm's direction (rad); at the start of a turn it points up. */

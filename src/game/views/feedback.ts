@@ -3,8 +3,9 @@
  * paper for one under load, a bar where a lever met its stop. A fixed set of bits is reused; nothing is created per frame.
  */
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
-import type { RideEvent } from '../../core/ride/types.ts';
+import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
+import { isStuck } from './stuck.ts';
 
 type Context = CanvasRenderingContext2D;
 
@@ -21,7 +22,12 @@ interface Crumb {
 const CRUMBS = 18;
 const TICK_S = 0.55;
 const CRUMB_S = 0.7;
+const SHUDDER_S = 0.4;
 const STOP_S = 0.5;
+/** Puffs of a clean shift, blown back from the wheel. */
+const PUFFS = 6;
+/** A chain that hangs throws off paper this often (s). */
+const GRIND_EVERY_S = 0.28;
 
 /** Feedback of one ride, drawn around the rear sprockets. */
 export class Feedback {
@@ -34,6 +40,8 @@ export class Feedback {
   #stopLeftS = 0;
   #stopSide = 1;
   #nextCrumb = 0;
+  #grindDueS = 0;
+  #jerkPx = 0;
 
   constructor(palette: Palette, reducedMotion: boolean) {
     this.#palette = palette;
@@ -81,19 +89,25 @@ export class Feedback {
     }
   }
 
-  /** Shift of the rider forwards after a clean shift (CSS pixels). */
-  get nudgePx(): number {
-    const share = this.#tickLeftS / TICK_S;
-    return this.#still ? 0 : 2 * share * share;
+  /** Follows a chain that hangs: it jerks the bike and throws off paper until it moves. */
+  update(frame: RideFrame, elapsedS: number): void {
+    const stuck = isStuck(frame);
+    const share = Math.max(stuck ? 1 : 0, this.#shudderLeftS / SHUDDER_S);
+    this.#jerkPx = this.#still ? 0 : Math.sin(frame.timeS * 52) * 2.6 * share;
+    this.#grindDueS = stuck ? this.#grindDueS - elapsedS : 0;
+    if (!stuck || this.#grindDueS > 0) return;
+    this.#grindDueS = GRIND_EVERY_S;
+    this.#grind(3);
   }
 
-  /** 1 just after a heavy shift, falling to 0. */
-  get shudder(): number {
-    return this.#shudderLeftS / 0.4;
+  /** Shift of bike and rider: forwards after a clean one, to and fro under a chain that hangs (CSS pixels). */
+  get nudgePx(): number {
+    const share = this.#tickLeftS / TICK_S;
+    return this.#jerkPx + (this.#still ? 0 : 3 * share * share);
   }
 
   #grind(count: number): void {
-    this.#shudderLeftS = 0.4;
+    this.#shudderLeftS = SHUDDER_S;
     this.#crumbsLeftS = CRUMB_S;
     for (let i = 0; i < count; i++) {
       const crumb = this.#crumbs[this.#nextCrumb];
@@ -169,7 +183,21 @@ export class Feedback {
     context.lineWidth = 2 * scale;
     traceTick(context, x, y, radius, scale);
     context.stroke();
+    this.#drawPuffs(context, x, y, scale, share);
     context.globalAlpha = 1;
+  }
+
+  #drawPuffs(context: Context, x: number, y: number, scale: number, share: number): void {
+    const gone = this.#still ? 0.4 : 1 - share;
+    context.fillStyle = this.#palette.paper;
+    for (let i = 0; i < PUFFS; i++) {
+      const back = (18 + gone * (34 + i * 9)) * scale;
+      const size = (3.5 + (i % 3) * 2) * (1.2 - gone * 0.7) * scale;
+      context.beginPath();
+      context.arc(x - back, y + ((i % 3) - 1) * (5 + gone * 12) * scale, size, 0, Math.PI * 2);
+      context.fill();
+      context.stroke();
+    }
   }
 }
 

@@ -5,6 +5,7 @@
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { BikeShape, BodyShape } from './bikeShape.ts';
 import { bendTwoBones, footAngle, pedalAt, type Spot } from './legs.ts';
+import { isStuck } from './stuck.ts';
 
 /** One leg, changed in place. */
 export interface LegPose {
@@ -71,6 +72,11 @@ export class Poser {
   #footDown = 0;
   #winded = 0;
   #breathTurns = 0;
+  /** 1 under a chain that hangs. */
+  #strain = 0;
+  /** 1 when the chain has just come to rest, falling to 0. */
+  #relief = 0;
+  #wasMoving = false;
 
   constructor(bike: BikeShape, body: BodyShape, reducedMotion: boolean) {
     this.#bike = bike;
@@ -100,6 +106,10 @@ export class Poser {
     const winded = frame.spent ? 1 : Math.max(0, Math.min(1, (0.35 - frame.reserveRatio) / 0.3));
     this.#winded = approach(this.#winded, winded, elapsedS, 1.5);
     const effort = riding ? Math.min(1.3, frame.pressureRatio) : 0;
+    const moves = frame.shift !== null && frame.chainOn;
+    this.#strain = approach(this.#strain, isStuck(frame) ? 1 : 0, elapsedS, 14);
+    this.#relief = this.#wasMoving && !moves ? 1 : approach(this.#relief, 0, elapsedS, 3);
+    this.#wasMoving = moves;
     this.#breathTurns = (this.#breathTurns + elapsedS * (0.34 + effort * 0.25 + this.#winded * 0.5)) % 1;
     this.pose.hairRad = this.#still
       ? 0
@@ -134,11 +144,14 @@ export class Poser {
       this.#tuck * (bike.flatBar ? 0.34 : 0.36) -
       pose.standing * 0.03 +
       this.#footDown * 0.26 -
-      this.#winded * 0.06 +
+      this.#winded * 0.06 -
+      this.#strain * 0.1 +
       slopeRad * -0.12;
     const length = body.torso + pose.breath;
     pose.shoulder.x = pose.hip.x + Math.cos(angle) * length + sway * 0.012;
-    pose.shoulder.y = pose.hip.y - Math.sin(angle) * length + beat * 0.006;
+    // Shoulders drop when the chain has moved, and are pulled up while it does not.
+    const shoulders = (this.#still ? 0 : this.#relief * 0.03) - this.#strain * 0.012;
+    pose.shoulder.y = pose.hip.y - Math.sin(angle) * length + beat * 0.006 + shoulders * scale;
     this.#placeHead(angle, slopeRad, beat);
     pose.hand.x = bike.grip.x;
     pose.hand.y = bike.grip.y;
@@ -165,7 +178,14 @@ export class Poser {
     pose.head.x = pose.shoulder.x + Math.cos(neck) * head * 1.55;
     pose.head.y = pose.shoulder.y - Math.sin(neck) * head * 1.62 + beat * 0.003;
     const nod = this.#winded * 0.16 - pose.breath * this.#winded * 6;
-    pose.faceRad = -slopeRad * 0.25 + 0.1 + this.#lean * 0.1 - this.#tuck * 0.06 + this.#footDown * 0.1 + nod;
+    pose.faceRad =
+      -slopeRad * 0.25 +
+      0.1 +
+      this.#lean * 0.1 -
+      this.#tuck * 0.06 +
+      this.#footDown * 0.1 +
+      nod +
+      this.#strain * 0.26;
   }
 
   #placeLeg(target: LegPose, turns: number, footDown: number): void {

@@ -98,6 +98,7 @@ export class Stage {
     this.#ready = true;
     this.#slopeRad = this.#tilt();
     this.#poser.update(frame, this.#slopeRad, elapsedS);
+    this.#feedback.update(frame, elapsedS);
     this.#dog?.update(frame, elapsedS);
   }
 

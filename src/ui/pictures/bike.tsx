@@ -155,11 +155,11 @@ function Bar({ frame }: { frame: BikeFrame }): JSX.Element {
   return <path d={d} stroke="var(--ink)" stroke-width="32" />;
 }
 
-/** A bike on its ground, all bikes to one scale, so that a child's bike is small. */
-export function BikePicture({ bike, label }: { readonly bike: Bike; readonly label: string }): JSX.Element {
+/** A bike on its ground, all bikes to one scale, so that a child's bike is small. Its name stands beside it. */
+export function BikePicture({ bike }: { readonly bike: Bike }): JSX.Element {
   const { groundY } = frameOfBike(bike);
   return (
-    <svg class="bike-picture" viewBox="-860 -860 1900 1180" role="img" aria-label={label}>
+    <svg class="bike-picture" viewBox="-860 -860 1900 1180" aria-hidden="true">
       <ellipse cx="90" cy="262" rx="820" ry="26" fill="var(--sand)" />
       <g transform={`translate(0 ${(258 - groundY).toFixed(1)})`}>
         <BikeDrawing bike={bike} />

@@ -36,15 +36,20 @@ export function profilePaths(course: Course): { readonly outline: string; readon
 }
 
 /** The strip itself. */
-export function Profile({ course, label }: { readonly course: Course; readonly label: string }): JSX.Element {
+export function Profile({
+  course,
+  label,
+}: {
+  readonly course: Course;
+  readonly label?: string;
+}): JSX.Element {
   const { outline, hatching } = profilePaths(course);
   return (
     <svg
       class="profile"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       preserveAspectRatio="none"
-      role="img"
-      aria-label={label}
+      {...(label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}
     >
       <path d={`M0 ${BASE}L${outline}L${WIDTH} ${BASE}Z`} fill="var(--sand)" />
       <path d={hatching} stroke="var(--ink)" stroke-width="1.6" vector-effect="non-scaling-stroke" />

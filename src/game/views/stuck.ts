@@ -1,0 +1,9 @@
+/** When a chain that should move is seen to hang. */
+import type { RideFrame } from '../../core/ride/types.ts';
+
+/** A movement slower than this share of its free pace chatters between two wheels. */
+const STUCK_RATE = 0.6;
+
+export function isStuck({ shift, chainOn }: RideFrame): boolean {
+  return chainOn && shift !== null && shift.rate < STUCK_RATE;
+}
