@@ -60,6 +60,8 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
   if (desk === null) return <Waiting title={handoverWords.join.title} fetched={fetched} />;
   return (
     <Join
+      // Another link begins anew, also while a plan is shown.
+      key={state.rest}
       arrived={state.rest}
       levels={state.levels}
       readRides={services.carry.readRides}

@@ -69,6 +69,8 @@ function Open({ state, send, services, desk }: SiteProps & { readonly desk: Clin
   const props: ClinicProps = {
     ...desk,
     ...known,
+    // A level that was made a moment ago can be planned at once.
+    ownLevels: state.ownLevels,
     ...wishes(send),
     place: state.rest,
     levels: state.levels,

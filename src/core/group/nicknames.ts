@@ -79,29 +79,31 @@ export function readNickname(id: string): Nickname | null {
   return dash < 0 || colour === undefined || animal === undefined ? null : { kind: 'listed', colour, animal };
 }
 
-/** Some free nicknames to choose from, as different animals as possible; the same seed offers the same. */
+/**
+ * Some free nicknames to choose from, as different animals as possible in colours that take turns, so that no colour
+ * is common in a group; the same seed offers the same.
+ */
 export function offerNicknames(taken: readonly string[], count: number, seed: number): string[] {
   const random = seededRandom(seed);
   const used = new Set(taken);
-  const usedAnimals = new Set(
-    taken.flatMap((id) => {
-      const name = readNickname(id);
-      return name?.kind === 'listed' ? [name.animal] : [];
-    }),
-  );
-  const all = ANIMALS.flatMap((animal) =>
-    COLOURS.map((colour) => ({ animal, id: listedNickname(colour, animal) })),
-  );
-  const free = all
-    .filter(({ id }) => !used.has(id))
-    .map((name) => ({ ...name, chance: random() + (usedAnimals.has(name.animal) ? 1 : 0) }))
-    .sort((a, b) => a.chance - b.chance);
+  const names = taken.flatMap((id) => {
+    const name = readNickname(id);
+    return name?.kind === 'listed' ? [name] : [];
+  });
+  const rarestFirst = <T>(all: readonly T[], times: (one: T) => number): T[] =>
+    all
+      .map((one) => ({ one, order: times(one) + random() }))
+      .sort((a, b) => a.order - b.order)
+      .map(({ one }) => one);
+  const animals = rarestFirst(ANIMALS, (animal) => names.filter((name) => name.animal === animal).length);
+  const colours = rarestFirst(COLOURS, (colour) => names.filter((name) => name.colour === colour).length);
   const offered: string[] = [];
-  const repeats: string[] = [];
-  for (const { animal, id } of free) {
-    if (usedAnimals.has(animal)) repeats.push(id);
-    else offered.push(id);
-    usedAnimals.add(animal);
+  for (let i = 0; i < ANIMALS.length * COLOURS.length && offered.length < count; i += 1) {
+    const animal = animals[i % animals.length] as Animal;
+    // One colour further on every round through the animals, so that every pair comes once.
+    const colour = colours[(i + Math.floor(i / animals.length)) % colours.length] as Colour;
+    const id = listedNickname(colour, animal);
+    if (!used.has(id)) offered.push(id);
   }
-  return [...offered, ...repeats].slice(0, count);
+  return offered;
 }

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
+import { deriveSeed } from '../../core/math/random.ts';
 import { refusalOf, type QueueAction } from '../../core/group/turnQueue.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../../ui/parts.tsx';
@@ -21,7 +22,7 @@ export function AddRider(props: {
 }): JSX.Element {
   const { session, act, onClose } = props;
   const { words, newSeed } = props.props;
-  const [seed, setSeed] = useState(newSeed);
+  const [seed, setSeed] = useState(() => deriveSeed(session.plan.seed, session.deviceId) >>> 0);
   const taken = session.round.riders.map((rider) => rider.nickname);
   const add = (nickname: string): void => {
     act({ kind: 'add', nickname });

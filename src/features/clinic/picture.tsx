@@ -130,7 +130,11 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
       {talk && !closed && <p class="board-question">{question}</p>}
       <h2>{closed ? question : headline}</h2>
       {detail !== null && <p class="board-detail">{detail}</p>}
-      {!talk && <p class="board-who">{words.picture.rides(view.rides, view.riders)}</p>}
+      {!talk && (
+        <p class="board-who">
+          {(board === 'table' ? words.report : words.picture).rides(view.rides, view.riders)}
+        </p>
+      )}
       {talk && closed && <p class="board-who">{words.picture.guess}</p>}
       {talk && (
         <button type="button" class={closed ? 'button strong' : 'button'} data-show onClick={props.onToggle}>

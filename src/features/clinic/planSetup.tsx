@@ -66,6 +66,11 @@ export function PlanSetup(props: SetupProps): JSX.Element {
   );
 }
 
+/** On a child's bike nobody is asked how strong they feel. */
+function riderFor(bike: string, riderId: string): string {
+  return riderId === 'by-feel' && bike.startsWith('kids') ? 'by-bike' : riderId;
+}
+
 /** Bike and rider of everybody, or left to each. */
 function Who({ plan, change, words }: SetupProps): JSX.Element {
   const { form } = words;
@@ -77,7 +82,7 @@ function Who({ plan, change, words }: SetupProps): JSX.Element {
         name="bike"
         value={plan.bike}
         options={[['own', form.ownBike], ...BIKES.map(({ id }) => [id, names[id] ?? id] as const)]}
-        onChoose={(bike) => change({ bike })}
+        onChoose={(bike) => change({ bike, riderId: riderFor(bike, plan.riderId) })}
       />
       <Select
         label={form.rider}

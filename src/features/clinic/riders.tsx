@@ -1,6 +1,7 @@
 /** Who rides: a number, and an animal for everybody. The second and last step before a session begins. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { deriveSeed } from '../../core/math/random.ts';
 import { Button } from '../../ui/controls.tsx';
 import { MOST_RIDERS } from '../../core/group/turnQueue.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
@@ -14,6 +15,9 @@ import { placeOfStage, type Tab } from './stage.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
 
+/** The same plan offers the same animals each time it is opened. */
+const seedOf = (text: string): number => deriveSeed(1, text) >>> 0;
+
 /** The page. */
 export function Riders({
   props,
@@ -24,15 +28,15 @@ export function Riders({
 }): JSX.Element {
   const { words, onPlace, onSaveRound } = props;
   const [plan, setPlan] = useState(template);
-  const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, props.newSeed()));
+  const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, seedOf(template.id)));
   const [count, setCount] = useState(USUAL_COUNT);
   const shown = offer.slice(0, count);
   const swap = (nickname: string): void => {
     const [other] = offerNicknames(offer, 1, props.newSeed());
     if (other !== undefined) setOffer(offer.map((one) => (one === nickname ? other : one)));
   };
-  const go = (tab: Tab): void => {
-    const session = newSession(plan, shown, {
+  const go = (tab: Tab, nicknames: readonly string[] = shown): void => {
+    const session = newSession(plan, nicknames, {
       id: props.newId(),
       deviceId: props.newId(),
       seed: props.newSeed(),
@@ -66,6 +70,9 @@ export function Riders({
             </span>
           </Button>
         </div>
+        <Button look="quiet-button go-out" data-only-hand-out onClick={() => go('tablets', [])}>
+          {words.go.onlyHandOut}
+        </Button>
         <p class="go-minutes">
           <Minutes plan={plan} riders={count} props={props} />
         </p>

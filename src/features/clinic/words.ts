@@ -56,6 +56,7 @@ export const clinicWords = {
     fewer: 'One rider fewer',
     more: 'One rider more',
     swap: (name: string): string => `${name}: swap for another`,
+    onlyHandOut: 'Nobody rides here: only hand it out to tablets',
     start: 'Go',
     startHint: (n: number): string => `${riders(n)}, one after the other`,
   },

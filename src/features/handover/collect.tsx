@@ -85,7 +85,12 @@ export function Collect(props: CollectProps): JSX.Element {
 
 /** Rides of another plan would spoil the count of this one; they stay where they came from. */
 function onlyOf(read: ReadFile, planId: string): ReadFile {
-  return { ...read, set: { ...read.set, records: read.set.records.filter((one) => one.planId === planId) } };
+  const records = read.set.records.filter((one) => one.planId === planId);
+  const ours = new Set(records.map(({ deviceId }) => deviceId));
+  // A tablet that has only rides of another plan is none of this session.
+  const others = new Set(read.set.records.map(({ deviceId }) => deviceId));
+  const heard = read.heard.filter(({ deviceId }) => ours.has(deviceId) || !others.has(deviceId));
+  return { ...read, heard, set: { ...read.set, records } };
 }
 
 function Tablets({ collected, words, now }: CollectProps): JSX.Element {

@@ -11,6 +11,9 @@ import { openDamage, openMessages } from './reading.ts';
 import type { ReadRidesAway } from './services.ts';
 import { type Arrive, type UsedReading, useReading } from './useReading.ts';
 
+/** What a link that lost its end looks like. */
+const CUT: readonly string[] = ['checksum', 'not-a-frame'];
+
 type Way = 'camera' | 'picture' | 'text';
 const WAYS: readonly Way[] = ['camera', 'picture', 'text'];
 
@@ -53,7 +56,7 @@ export function Reader({ words, arrived, onArrival, readRides }: ReaderProps): J
           </button>
         </p>
       )}
-      <Progress reading={reading} words={words} />
+      <Progress reading={reading} words={words} cut={arrived !== ''} />
     </section>
   );
 }
@@ -117,7 +120,12 @@ function TextBox(props: {
 }
 
 /** How far every message has come, what is damaged, and what was told last. */
-function Progress(props: { readonly reading: UsedReading; readonly words: HandoverWords }): JSX.Element {
+function Progress(props: {
+  readonly reading: UsedReading;
+  readonly words: HandoverWords;
+  /** What is damaged came in a link. */
+  readonly cut: boolean;
+}): JSX.Element {
   const say = props.words.reader;
   const { reading, sentences } = props.reading;
   return (
@@ -130,7 +138,7 @@ function Progress(props: { readonly reading: UsedReading; readonly words: Handov
       ))}
       {openDamage(reading).map((frame) => (
         <span key={`${frame.code} ${frame.messageId} ${frame.number}`} class="reader-line" data-damaged-frame>
-          {say.damaged(frame)}
+          {props.cut && CUT.includes(frame.code) ? say.cut : say.damaged(frame)}
         </span>
       ))}
       {sentences.map((sentence) => (

@@ -47,8 +47,8 @@ export const handoverWords = {
     own: 'Your own levels are in it.',
     scan: 'Scan on the tablet',
     scanOne:
-      'Point the tablet’s own camera at the code and open the link, or scan it on the game’s page “Join a group”.',
-    scanMany: 'On the tablet open the game’s page “Join a group” and hold the camera at the codes.',
+      'Point the tablet’s own camera at the code and open the link, or scan it on the game’s page “Join a session”.',
+    scanMany: 'On the tablet open the game’s page “Join a session” and hold the camera at the codes.',
     others: 'Without a camera',
   },
   readiness: {
@@ -122,6 +122,7 @@ export const handoverWords = {
     read: (n: number, count: number): string => `${n} of ${count} codes read.`,
     missing: (numbers: readonly number[]): string =>
       numbers.length === 1 ? `Code ${list(numbers)} is missing.` : `Codes ${list(numbers)} are missing.`,
+    cut: 'The link was cut on its way. Copy all of it, or use the code or the file.',
     damaged: ({ code, number }: DamagedFrame): string => {
       const which = number === null ? 'A code' : `Code ${number}`;
       switch (code) {
@@ -146,11 +147,11 @@ export const handoverWords = {
         'This is too big to be rides or a plan. Save it again on the tablet it comes from, then choose it here.',
     },
     wrongPlan: 'This plan cannot be used:',
-    isPlan: 'This is a plan, not results. Open it on “Join a group”.',
+    isPlan: 'This is a plan, not results. Open it on “Join a session”.',
     isRides: 'These are results, not a plan. Open them on the coach’s device, on “Collect results”.',
   },
   join: {
-    title: 'Join a group',
+    title: 'Join a session',
     intro: 'Scan the coach’s code, or open the link. No typing, no names.',
     found: 'This is what the coach has planned',
     rides: 'What is ridden',

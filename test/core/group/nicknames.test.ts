@@ -19,6 +19,17 @@ describe('nicknames', () => {
     expect(offerNicknames([], 10_000, 1)).toHaveLength(ANIMALS.length * COLOURS.length);
   });
 
+  it('no colour is common in a group, nor among those who come late', () => {
+    for (let seed = 1; seed <= 20; seed += 1)
+      for (const taken of [[], ['blue-fox', 'blue-owl', 'blue-hare']]) {
+        const group = [...taken, ...offerNicknames(taken, 24 - taken.length, seed)];
+        for (const colour of COLOURS)
+          expect(group.filter((id) => id.startsWith(`${colour}-`)).length, colour).toBeLessThanOrEqual(
+            colour === 'blue' && taken.length > 0 ? 6 : 3,
+          );
+      }
+  });
+
   it('every offered nickname can be read', () => {
     for (const id of offerNicknames([], 10_000, 1))
       expect(readNickname(id)).toMatchObject({ kind: 'listed' });

@@ -97,6 +97,25 @@ describe('who rides', () => {
   });
 });
 
+describe('a plan that is only handed out', () => {
+  it('needs no rider on this device', async () => {
+    goTo(room, 'go/children-check');
+    await tap(room, '[data-only-hand-out]');
+    expect(room.place).toBe(`s/${sessionOf(room).plan.id}/tablets`);
+    expect(sessionOf(room).round.riders).toEqual([]);
+  });
+
+  it('and opened twice it offers the same animals', () => {
+    const names = (): (string | undefined)[] =>
+      all(room, '.animal-card').map((card) => card.dataset['nickname']);
+    goTo(room, 'go/children-check');
+    const before = names();
+    goTo(room, '');
+    goTo(room, 'go/children-check');
+    expect(names()).toEqual(before);
+  });
+});
+
 describe('how long it takes', () => {
   const minutes = (): number => Number(all(room, '.go-minutes [data-minutes]')[0]?.dataset['minutes'] ?? 0);
 
@@ -137,6 +156,13 @@ describe('a plan of one’s own', () => {
     expect(one(room, '[role=alert]').textContent).toContain(words.form.noTitle);
     expect(one(room, '[role=alert]').textContent).toContain(words.form.noRide);
     expect(room.shelf.kept.size).toBe(0);
+  });
+
+  it('on a child’s bike nobody is asked how they feel', async () => {
+    const rider = (): string => (one(room, 'select[name=rider]') as HTMLSelectElement).value;
+    expect(rider()).toBe('by-feel');
+    await type(room, 'select[name=bike]', 'kids-24-1x8');
+    expect(rider()).toBe('by-bike');
   });
 
   it('keeps every choice', async () => {

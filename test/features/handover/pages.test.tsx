@@ -7,7 +7,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { EMPTY_SET, mergeSets } from '../../../src/core/group/records/merge.ts';
 import { parsePlan } from '../../../src/core/group/plan.ts';
 import { sealRecord } from '../../../src/core/group/records/record.ts';
-import { readRideFile } from '../../../src/core/transfer/rideFile.ts';
+import { type ReadFile, readRideFile, writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
 import { SetApart } from '../../../src/features/handover/setApart.tsx';
@@ -15,6 +15,9 @@ import { Collect } from '../../../src/features/handover/collect.tsx';
 import type { Collected } from '../../../src/features/handover/collected.ts';
 import { checkReadiness, type ReadinessHost } from '../../../src/features/handover/readiness.ts';
 import { PlanCard } from '../../../src/features/handover/planCard.tsx';
+import { messageOfPlan } from '../../../src/features/handover/message.ts';
+import { Reader } from '../../../src/features/handover/reader.tsx';
+import { tabletName } from '../../../src/features/handover/tablets.ts';
 import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
 import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/features/handover/storePage.tsx';
@@ -209,6 +212,68 @@ describe('texts from outside', () => {
     expect(root.textContent).not.toMatch(UNSEEN);
     for (const line of root.querySelectorAll('[data-damaged]'))
       expect(line.textContent?.length ?? 0).toBeLessThan(160);
+  });
+});
+
+describe('what is not of this session', () => {
+  it('a file of another group takes in neither its rides nor its tablet', async () => {
+    const theirs = [1, 2].map((seq) => ({
+      ...madeUpRecord({ deviceId: 'their-tablet', seq }),
+      planId: 'friday',
+    }));
+    const text = writeRideFile({
+      planId: 'friday',
+      deviceId: 'their-tablet',
+      lastSeq: 2,
+      withdrawn: [],
+      records: theirs.map((record) => sealRecord(record)),
+    });
+    const taken: ReadFile[] = [];
+    render(
+      <Collect
+        plan={planWith()}
+        collected={{ set: EMPTY_SET, heard: [], remarks: [], toCheck: 0 }}
+        arrived=""
+        nameOf={(name) => name}
+        words={words}
+        format={format}
+        readRides={async (rides) => readRideFile(rides)}
+        now={() => 0}
+        onTake={async (read) => {
+          taken.push(read);
+          return true;
+        }}
+        store={null}
+      />,
+      root,
+    );
+    find<HTMLInputElement>('.choice-row label:nth-child(3) input').click();
+    await redrawn();
+    const box = find<HTMLTextAreaElement>('[data-read-text]');
+    box.value = text;
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+    await redrawn();
+    find<HTMLButtonElement>('[data-take-text]').click();
+    await expect.poll(() => taken.length).toBe(1);
+    expect([taken[0]?.set.records, taken[0]?.heard]).toEqual([[], []]);
+    expect(root.textContent).toContain(words.collect.otherPlan(2));
+  });
+
+  it('a link that was cut says so', async () => {
+    const { link } = (await messageOfPlan(planWith(), 'https://hill.example/'))!;
+    const arrived = link.split('#join/')[1]?.slice(0, -12) ?? '';
+    render(
+      <Reader words={words} arrived={arrived} onArrival={() => null} readRides={async () => null} />,
+      root,
+    );
+    await expect.poll(() => root.querySelector('[data-damaged-frame]')?.textContent).toBe(words.reader.cut);
+  });
+
+  it('tablets are called differently, whatever their ids begin with', () => {
+    const names = Array.from({ length: 40 }, (_, i) => tabletName(`tablet-of-the-club-${i}`));
+    expect(new Set(names).size).toBe(40);
+    for (const name of names) expect(name).toMatch(/^[A-HJ-NP-Z2-9]{4}$/);
+    expect(tabletName('tablet-3')).toBe('tablet-3');
   });
 });
 
