@@ -24,6 +24,10 @@ const TYPES = {
 /** A caller has so long to say what it wants (ms), and so long to take the next piece of an answer. */
 const PATIENCE_MS = 5_000;
 const STALLED_MS = 30_000;
+/** Under these a router or the network itself names computers; nobody can own such a name on the open network. */
+const LOCAL_ENDINGS = ['local', 'lan', 'home', 'home.arpa', 'internal', 'localdomain'];
+/** Where the page asks for the addresses that tablets can open. */
+const TABLETS_FILE = 'tablets.json';
 /** Far more than a hall full of tablets, far fewer than a computer can hold. */
 const MOST_CONNECTIONS = 256;
 
@@ -40,7 +44,26 @@ export function ownNames(byNetwork) {
   const addresses = Object.values(networkInterfaces())
     .flatMap((list) => list ?? [])
     .map(({ address, family }) => (family === 'IPv6' ? `[${address}]` : address));
-  return new Set([...names, name, `${short}`, `${short}.local`, ...addresses]);
+  const byName = LOCAL_ENDINGS.map((ending) => `${short}.${ending}`);
+  return new Set([...names, name, `${short}`, ...byName, ...addresses]);
+}
+
+/**
+ * Addresses of this computer that other devices of the local network can open, surest first.
+ * @param {number} port
+ * @returns {string[]}
+ */
+export function tabletAddresses(port) {
+  const numbers = Object.values(networkInterfaces())
+    .flatMap((list) => list ?? [])
+    .filter(
+      ({ family, internal, address }) => family === 'IPv4' && !internal && !address.startsWith('169.254.'),
+    )
+    .map(({ address }) => address);
+  const [short] = hostname().toLowerCase().split('.');
+  return (numbers.length === 0 ? [] : [...numbers, `${short}.local`]).map(
+    (name) => `http://${name}:${port}/`,
+  );
 }
 
 /**
@@ -72,8 +95,9 @@ function nameOf(target) {
  * @param {ReadonlyMap<string, string | Uint8Array>} files name below the address and content of every file
  * @param {() => ReadonlySet<string>} names asked for every request: addresses come and go
  * @param {number} [patienceMs] how long a caller may keep silent
+ * @param {() => readonly string[]} [tablets] addresses the page may hand out to other devices
  */
-export function siteServer(files, names, patienceMs = PATIENCE_MS) {
+export function siteServer(files, names, patienceMs = PATIENCE_MS, tablets = () => []) {
   const held = new Map(
     [...files].map(([name, content]) => {
       const tag = `"${createHash('sha256').update(content).digest('base64url')}"`;
@@ -99,7 +123,14 @@ export function siteServer(files, names, patienceMs = PATIENCE_MS) {
         return refuse(421, 'This computer does not answer to that name.');
       if (request.method !== 'GET' && request.method !== 'HEAD')
         return refuse(405, 'Files can only be read here.');
-      const file = held.get(nameOf(request.url ?? '') ?? '');
+      const name = nameOf(request.url ?? '') ?? '';
+      if (name === TABLETS_FILE) {
+        const body = JSON.stringify(tablets());
+        const length = Buffer.byteLength(body);
+        response.writeHead(200, { ...siteHeaders, 'content-type': TYPES['.json'], 'content-length': length });
+        return response.end(request.method === 'HEAD' ? undefined : body);
+      }
+      const file = held.get(name);
       if (file === undefined) return refuse(404, 'There is nothing here.');
       const headers = { ...siteHeaders, ...file.headers };
       if (request.headers['if-none-match'] === headers.etag) return response.writeHead(304, headers).end();

@@ -16,6 +16,8 @@ const workerSource = fileURLToPath(new URL('../src/offline/worker.ts', import.me
 /** The worker lies beside the page, or it could not answer for it; its name never changes. */
 const WORKER_FILE = 'offline.js';
 const MANIFEST_FILE = 'manifest.webmanifest';
+/** Addresses that tablets can open; only a server knows them, so that no copy of it is kept. */
+const TABLETS_FILE = 'tablets.json';
 /** Stands in the worker until the list is known. */
 const LIST_MARK = '__SITE_FILES__';
 /** The paper of the first page, `--paper` in `theme.css`. */
@@ -60,7 +62,10 @@ const fingerprint = (content: string | Uint8Array): string =>
 /** Name and fingerprint of every file the game needs, in order; the icons have been taken when it is installed. */
 function listOf(bundle: Rolldown.OutputBundle): readonly (readonly [string, string])[] {
   return Object.values(bundle)
-    .filter(({ fileName }) => fileName !== WORKER_FILE && !/\.map$|^icons\/.*\.png$/.test(fileName))
+    .filter(
+      ({ fileName }) =>
+        fileName !== WORKER_FILE && fileName !== TABLETS_FILE && !/\.map$|^icons\/.*\.png$/.test(fileName),
+    )
     .map((file) => [file.fileName, fingerprint(file.type === 'chunk' ? file.code : file.source)] as const)
     .sort(([a], [b]) => (a < b ? -1 : 1));
 }
@@ -79,6 +84,7 @@ export function sitePlugin(): Plugin {
       if (!ours) return;
       this.emitFile({ type: 'chunk', id: workerSource, fileName: WORKER_FILE });
       this.emitFile({ type: 'asset', fileName: MANIFEST_FILE, source: manifest() });
+      this.emitFile({ type: 'asset', fileName: TABLETS_FILE, source: '[]\n' });
       for (const file of [...icons.map((icon) => icon.file), ...pageIcons]) {
         const source = readFileSync(new URL(`../assets/icons/${file}`, import.meta.url));
         this.emitFile({ type: 'asset', fileName: `icons/${file}`, source });

@@ -26,6 +26,7 @@ import { HandBack } from '../features/handover/handBack.tsx';
 import { HandOut } from '../features/handover/handOut.tsx';
 import { Join } from '../features/handover/join.tsx';
 import { NOTHING_READ, readText } from '../features/handover/reading.ts';
+import { isOnlyHere, siteForOthers } from '../features/handover/site.ts';
 import { StoreLine } from '../features/handover/storeLine.tsx';
 import { StorePage } from '../features/handover/storePage.tsx';
 import type { ClubStore, SessionCarry } from '../features/handover/services.ts';
@@ -38,13 +39,31 @@ interface SiteProps {
 
 type Tab = 'out' | 'back' | 'collect';
 
-const site = (): string => location.href.replace(/#.*$/, '');
 const saveFile = (name: string, text: string): void => offerFile(new Blob([text]), name);
-const copy = (text: string): Promise<boolean> =>
-  navigator.clipboard.writeText(text).then(
-    () => true,
-    () => false,
+/** Over plain http there is no clipboard to write to. */
+const copy = async (text: string): Promise<boolean> => {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** What other devices can open; undefined while the server of this computer is asked for its address in the network. */
+function useSite(): string | null | undefined {
+  const [site, setSite] = useState<string | null | undefined>(() =>
+    isOnlyHere(location.href) ? undefined : siteForOthers(location.href, null),
   );
+  useEffect(() => {
+    if (site !== undefined) return;
+    fetch('tablets.json', { cache: 'no-store' })
+      .then((answer) => (answer.ok ? answer.json() : null))
+      .then((tablets: unknown) => setSite(siteForOthers(location.href, tablets)))
+      .catch(() => setSite(null));
+  }, []);
+  return site;
+}
 
 /** `#join/…`: a tablet takes a plan. */
 export const joinPage: Page<Services> = (state, send, services) => <Joining {...{ state, send, services }} />;
@@ -154,8 +173,10 @@ export function CarryPage(
     href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
     word: clinicWords.tabs.tablets,
   };
-  const shared = { plan, words: handoverWords, site: site(), onSaveFile: saveFile, onCopy: copy };
-  if (carry === null) return <Waiting title={clinicWords.tablets[tab].title} fetched={fetched} />;
+  const site = useSite();
+  if (carry === null || site === undefined)
+    return <Waiting title={clinicWords.tablets[tab].title} fetched={fetched} />;
+  const shared = { plan, words: handoverWords, site, onSaveFile: saveFile, onCopy: copy };
   return (
     <BackWay.Provider value={back}>
       {tab === 'out' && <HandOut {...shared} host={thisHost()} />}

@@ -94,6 +94,7 @@ export async function serveFolder(
   bend: Bend = () => null,
 ): Promise<Server> {
   const requests: ServedRequest[] = [];
+  let url = '';
   const server = createServer((request, response) => {
     const path = pathOf(request.url ?? '/');
     const file = fileFor(folder, under, path);
@@ -116,6 +117,7 @@ export async function serveFolder(
       response.end(request.method === 'HEAD' ? undefined : sent);
     };
     const refuse = (): void => answer(404, 'text/plain; charset=utf-8', 'There is nothing here.');
+    if (path === `${under}tablets.json`) return answer(200, 'application/json', JSON.stringify([url]));
     if (file === null) return refuse();
     const type = mimeTypes[extname(file).toLowerCase()] ?? 'application/octet-stream';
     readFile(file).then((body) => answer(200, type, body), refuse);
@@ -125,10 +127,11 @@ export async function serveFolder(
     server.listen(0, '127.0.0.1', resolve);
   });
   const { port } = server.address() as AddressInfo;
+  url = `http://127.0.0.1:${port}${under}`;
   const close = (): Promise<void> =>
     new Promise((resolve) => {
       server.close(() => resolve());
       server.closeAllConnections();
     });
-  return { url: `http://127.0.0.1:${port}${under}`, requests, close };
+  return { url, requests, close };
 }

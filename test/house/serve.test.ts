@@ -8,7 +8,7 @@ import { connect, type Socket } from 'node:net';
 import { hostname } from 'node:os';
 import { text } from 'node:stream/consumers';
 import { afterEach, describe, expect, it } from 'vitest';
-import { listen, ownNames, siteServer } from '../../.ci/serve.mjs';
+import { listen, ownNames, siteServer, tabletAddresses } from '../../.ci/serve.mjs';
 
 const files = new Map<string, string | Uint8Array>([
   ['index.html', '<!doctype html><title>Page</title>'],
@@ -136,6 +136,37 @@ describe('a name', () => {
     expect(status(await ask(await start(true), '/', `${hostname()}:4173`))).toBe(200);
     expect(status(await ask(await start(false), '/', `${hostname()}:4173`))).toBe(421);
     expect(status(await ask(await start(true), '/', 'elsewhere.example'))).toBe(421);
+  });
+});
+
+describe('a local network', () => {
+  it('may ask under the names it gives this computer, and under no other', async () => {
+    const port = await start(true);
+    const [short] = hostname().toLowerCase().split('.');
+    for (const name of [`${short}.local`, `${short}.lan`, `${short}.home.arpa`, `${short}.internal`])
+      expect([name, status(await ask(port, '/', `${name}:${port}`))]).toEqual([name, 200]);
+    for (const name of [`${short}.example`, 'other.lan', `${short}.lan.example`])
+      expect([name, status(await ask(port, '/', name))]).toEqual([name, 421]);
+    const alone = await start(false);
+    expect(status(await ask(alone, '/', `${short}.lan`))).toBe(421);
+  });
+
+  it('hears which addresses tablets can open, and never that of the computer itself', async () => {
+    const server = siteServer(
+      files,
+      () => ownNames(true),
+      undefined,
+      () => ['http://192.168.1.5:4173/'],
+    );
+    const port = await listen(server, 0, '127.0.0.1');
+    stops.push(() => server.close());
+    const asked = port === 0 ? (server.address() as AddressInfo).port : port;
+    expect(await ask(asked, '/tablets.json')).toContain('["http://192.168.1.5:4173/"]');
+    expect(await ask(await start(), '/tablets.json')).toMatch(/\[\]$/);
+    for (const address of tabletAddresses(4173)) {
+      expect(URL.canParse(address)).toBe(true);
+      expect(address).not.toMatch(/localhost|\/\/127\.|\[::1\]/);
+    }
   });
 });
 

@@ -1,6 +1,6 @@
 /** A message in its three forms: codes, a link to copy, a file to save. */
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { HandoverWords } from './words.ts';
 import { CodeShow } from './codeShow.tsx';
 import type { Message } from './message.ts';
@@ -13,6 +13,8 @@ interface CarryProps {
   readonly message: Message;
   /** What it is, in words. */
   readonly name: string;
+  /** False where this page has no address that others can open. */
+  readonly linked: boolean;
   /** Codes instead of the frames, where a link fits into one. */
   readonly codes?: readonly string[];
   readonly words: HandoverWords;
@@ -22,36 +24,49 @@ interface CarryProps {
 }
 
 /** Codes first; the rest below. */
-export function Carry({ message, name, codes, words, onSaveFile, onCopy }: CarryProps): JSX.Element {
+export function Carry(props: CarryProps): JSX.Element {
+  const { message, name, codes, words, linked, onSaveFile, onCopy } = props;
   const { carry } = words;
   const [told, setTold] = useState('');
+  const field = useRef<HTMLInputElement>(null);
+  const copyLink = (): void =>
+    void onCopy(message.link).then((done) => {
+      // Marked, so that one more key or a finger copies it.
+      if (!done) field.current?.select();
+      setTold(done ? carry.copied : carry.notCopied);
+    });
   return (
     <div class="carry">
       <CodeShow frames={codes ?? message.frames} name={name} words={words} />
       <div class="carry-others">
-        <label>
-          <span>
-            {carry.link} · {words.size(message.link.length)}
-          </span>
-          <input
-            type="text"
-            readOnly
-            data-link
-            value={message.link}
-            onFocus={(event) => event.currentTarget.select()}
-          />
-        </label>
-        <p class="code-hint">{message.link.length > LONG_LINK ? carry.longLink : carry.site}</p>
+        {linked ? (
+          <>
+            <label>
+              <span>
+                {carry.link} · {words.size(message.link.length)}
+              </span>
+              <input
+                type="text"
+                readOnly
+                data-link
+                ref={field}
+                value={message.link}
+                onFocus={(event) => event.currentTarget.select()}
+              />
+            </label>
+            <p class="code-hint">{message.link.length > LONG_LINK ? carry.longLink : carry.site}</p>
+          </>
+        ) : (
+          <p class="reader-problem" data-only-here>
+            {carry.onlyHere}
+          </p>
+        )}
         <div class="buttons">
-          <button
-            type="button"
-            class="button"
-            onClick={() =>
-              void onCopy(message.link).then((done) => setTold(done ? carry.copied : carry.notCopied))
-            }
-          >
-            {carry.copy}
-          </button>
+          {linked && (
+            <button type="button" class="button" data-copy-link onClick={copyLink}>
+              {carry.copy}
+            </button>
+          )}
           <button
             type="button"
             class="button"

@@ -15,8 +15,8 @@ interface HandBackProps {
   readonly plan: ClinicPlan;
   /** Everything this device has ridden for the plan, and what it has taken back. */
   readonly handOver: HandOver;
-  /** Address of the game without what stands behind `#`. */
-  readonly site: string;
+  /** Address of the game without what stands behind `#`, as others can open it; null where there is none. */
+  readonly site: string | null;
   readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
@@ -28,7 +28,7 @@ interface HandBackProps {
 export function HandBack(props: HandBackProps): JSX.Element {
   const { plan, handOver, site, words, onSaveFile, onCopy } = props;
   const say = words.handBack;
-  const message = useMessage(() => messageOfRides(handOver, site), [handOver, site]);
+  const message = useMessage(() => messageOfRides(handOver, site ?? ''), [handOver, site]);
   const count = handOver.records.length;
   return (
     <Sheet title={say.title} intro={say.intro}>
@@ -44,7 +44,11 @@ export function HandBack(props: HandBackProps): JSX.Element {
           {message !== null && message !== 'making' && (
             <>
               <p data-size>{say.size(count, words.size(message.bytes), message.frames.length)}</p>
-              <Carry {...{ message, words, onSaveFile, onCopy }} name={say.what(count)} />
+              <Carry
+                {...{ message, words, onSaveFile, onCopy }}
+                linked={site !== null}
+                name={say.what(count)}
+              />
               <p class="code-hint">{say.marksOnly}</p>
             </>
           )}

@@ -14,8 +14,8 @@ import './handover.css';
 interface HandOutProps {
   /** The plan of the session, under the id all its rides will carry. */
   readonly plan: ClinicPlan;
-  /** Address of the game without what stands behind `#`, as tablets can open it. */
-  readonly site: string;
+  /** Address of the game without what stands behind `#`, as tablets can open it; null where there is none. */
+  readonly site: string | null;
   readonly host: ReadinessHost;
   readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
@@ -29,7 +29,7 @@ const LONGEST_LINK_CODE = 800;
 export function HandOut(props: HandOutProps): JSX.Element {
   const { plan, site, words, onSaveFile, onCopy } = props;
   const say = words.handOut;
-  const message = useMessage(() => messageOfPlan(plan, site), [plan, site]);
+  const message = useMessage(() => messageOfPlan(plan, site ?? ''), [plan, site]);
   return (
     <Sheet title={say.title} intro={say.intro}>
       <div class="handover">
@@ -40,7 +40,7 @@ export function HandOut(props: HandOutProps): JSX.Element {
           {message === 'making' && <output>{words.carry.making}</output>}
           {message === null && <output>{words.carry.tooBig}</output>}
           {message !== null && message !== 'making' && (
-            <Made {...{ plan, message, words, onSaveFile, onCopy }} />
+            <Made {...{ plan, message, words, onSaveFile, onCopy }} linked={site !== null} />
           )}
         </section>
         <ReadinessList host={props.host} words={words} />
@@ -55,11 +55,12 @@ function Made(props: {
   readonly words: HandoverWords;
   readonly onSaveFile: HandOutProps['onSaveFile'];
   readonly onCopy: HandOutProps['onCopy'];
+  readonly linked: boolean;
 }): JSX.Element {
-  const { plan, message, words } = props;
+  const { plan, message, words, linked } = props;
   const say = words.handOut;
   // The tablet's own camera app opens a link without asking for anything, even where the page gets no camera.
-  const codes = message.link.length <= LONGEST_LINK_CODE ? [message.link] : message.frames;
+  const codes = linked && message.link.length <= LONGEST_LINK_CODE ? [message.link] : message.frames;
   return (
     <>
       <p data-size>

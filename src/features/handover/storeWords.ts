@@ -27,7 +27,7 @@ export const sharedWords = {
   password: 'Password',
   passwordHint: 'Stays on this device, readable by whoever uses it. Take a name that may do nothing else.',
   plainHttp:
-    'Over plain http the name, the password and the rides can be read by others on the way. Use https.',
+    'This page may talk to https addresses and to this computer itself only: over plain http others could read the name, the password and the rides on the way. Use https.',
   mixed: 'This page was opened over https, so the browser will not talk to a store over http. Use https.',
   badAddress:
     'An address begins with https:// and holds no name or password; a database has small letters and digits.',

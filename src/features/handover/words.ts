@@ -33,7 +33,9 @@ export const handoverWords = {
     link: 'Link',
     copy: 'Copy the link',
     copied: 'Copied.',
-    notCopied: 'Mark the link and copy it by hand.',
+    notCopied: 'This browser does not copy over plain http. The link is marked: copy it by key or finger.',
+    onlyHere:
+      'This page was opened at localhost, which no tablet can open, so there is no link. Start the game with “npm start -- --host”, then hand out here again. Codes and file work as they are.',
     file: 'Save as a file',
     longLink: 'Some messengers cut links this long. The file is safer.',
     site: 'The link leads to this address; the other device must be able to open it.',

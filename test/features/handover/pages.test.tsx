@@ -9,6 +9,7 @@ import { parsePlan } from '../../../src/core/group/plan.ts';
 import { sealRecord } from '../../../src/core/group/records/record.ts';
 import { type ReadFile, readRideFile, writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { createFormat } from '../../../src/words/format.ts';
+import { Carry } from '../../../src/features/handover/carry.tsx';
 import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
 import { SetApart } from '../../../src/features/handover/setApart.tsx';
 import { Collect } from '../../../src/features/handover/collect.tsx';
@@ -212,6 +213,29 @@ describe('texts from outside', () => {
     expect(root.textContent).not.toMatch(UNSEEN);
     for (const line of root.querySelectorAll('[data-damaged]'))
       expect(line.textContent?.length ?? 0).toBeLessThan(160);
+  });
+});
+
+describe('a link', () => {
+  const carried = async (linked: boolean, onCopy: (text: string) => Promise<boolean>): Promise<string> => {
+    const message = (await messageOfPlan(planWith(), 'http://192.168.1.5/'))!;
+    render(<Carry {...{ message, words, linked, onCopy }} name="x" onSaveFile={send} />, root);
+    return message.link;
+  };
+
+  it('that cannot be copied is marked, so that one more key copies it', async () => {
+    const link = await carried(true, async () => false);
+    find<HTMLButtonElement>('[data-copy-link]').click();
+    await expect.poll(() => find('.carry-others output').textContent).toBe(words.carry.notCopied);
+    const field = find<HTMLInputElement>('[data-link]');
+    expect([field.selectionStart, field.selectionEnd]).toEqual([0, link.length]);
+  });
+
+  it('is not there where no other device could open it, and why is said', async () => {
+    await carried(false, async () => true);
+    expect(root.querySelector('[data-link], [data-copy-link]')).toBeNull();
+    expect(find('[data-only-here]').textContent).toBe(words.carry.onlyHere);
+    expect(find('[data-save-file]').textContent).toContain(words.carry.file);
   });
 });
 
