@@ -2,6 +2,7 @@
  * What is kept on this device, in a person's hands: save everything as a file, take a file back, delete it all.
  * Asks before it deletes, and offers the file first; asks before it takes a file that was changed.
  */
+import { FileButton } from './fileButton.tsx';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './parts.tsx';
@@ -103,20 +104,9 @@ function TakeBack(props: {
   };
   return (
     <>
-      <label class="button file-button">
+      <FileButton name="data-take-back" onFiles={([file]) => file && props.tell(takeBack(file, false))}>
         {serviceWords.takeBack}
-        <input
-          type="file"
-          accept=".json,application/json"
-          data-take-back
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
-            if (file !== undefined) props.tell(takeBack(file, false));
-            // The same file can be chosen again.
-            currentTarget.value = '';
-          }}
-        />
-      </label>
+      </FileButton>
       {share !== null && (
         <>
           <progress value={share} max={1} aria-label={serviceWords.takingBack} />

@@ -1,4 +1,5 @@
 /** The bench without a level on it: ways to begin, and the own levels with what can be done to each. */
+import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
@@ -75,20 +76,10 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
         <strong>{say.road}</strong>
         <span>{say.roadHint}</span>
       </a>
-      <label class="paper way-card file-button">
+      <FileButton name="data-level-file" class="paper way-card" onFiles={([file]) => file && void read(file)}>
         <strong>{say.file}</strong>
         <span>{say.fileHint}</span>
-        <input
-          type="file"
-          accept=".json,application/json"
-          data-level-file
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
-            if (file !== undefined) void read(file);
-            currentTarget.value = '';
-          }}
-        />
-      </label>
+      </FileButton>
       <CopyCard levels={levels} onOpen={onOpen} />
       <output class="told on-ground">{told}</output>
     </section>

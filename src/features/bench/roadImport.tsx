@@ -2,6 +2,7 @@
  * A road from a GPX file: chosen or dropped, read in a worker with its progress, then handed to the choice of the
  * stretch. What cannot be used is said in a sentence; nothing of the file is kept here.
  */
+import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
@@ -136,19 +137,14 @@ function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Elem
   const { place, over } = useDrop(onFile);
   return (
     <section ref={place} class={`paper drop-place ${over ? 'over' : ''}`} aria-label={say.title} data-drop>
-      <label class="button strong file-button">
+      <FileButton
+        name="data-gpx"
+        class="button strong"
+        accept=".gpx,application/gpx+xml,application/xml,text/xml"
+        onFiles={([file]) => file && onFile(file)}
+      >
         {say.choose}
-        <input
-          type="file"
-          accept=".gpx,application/gpx+xml,application/xml,text/xml"
-          data-gpx
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
-            if (file !== undefined) onFile(file);
-            currentTarget.value = '';
-          }}
-        />
-      </label>
+      </FileButton>
       <span>{say.drop}</span>
     </section>
   );

@@ -2,6 +2,7 @@
  * The reader of a page: camera, pictures and files, pasted text. Shows which codes have been read, names those that
  * are missing or damaged, and hands on what has become complete.
  */
+import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../ui/controls.tsx';
@@ -69,20 +70,15 @@ function FileBox(props: {
   return (
     <div class="reader-way">
       <p>{say.chooseHint}</p>
-      <label class="button strong file-button">
+      <FileButton
+        name="data-read-files"
+        class="button strong"
+        multiple
+        accept="image/*,.json,.jsonl,.txt,application/json,text/plain"
+        onFiles={props.onFiles}
+      >
         {say.choose}
-        <input
-          type="file"
-          multiple
-          data-read-files
-          accept="image/*,.json,.jsonl,.txt,application/json,text/plain"
-          onChange={({ currentTarget }) => {
-            props.onFiles([...(currentTarget.files ?? [])]);
-            // The same file can be chosen again.
-            currentTarget.value = '';
-          }}
-        />
-      </label>
+      </FileButton>
     </div>
   );
 }

@@ -2,6 +2,7 @@
  * Session plans: what a coach says and does in 20, 45 or 60 minutes, in the game and outside, and what is handed out.
  * Copies live in files of the coach; nothing of them is kept here.
  */
+import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import {
@@ -181,17 +182,10 @@ function Home(props: {
         </section>
         <section class="paper" aria-label={words.own}>
           <h2>{words.own}</h2>
-          <label class="field">
-            <span>
-              {words.open} <small>{words.openHint}</small>
-            </span>
-            <input
-              type="file"
-              accept=".json,application/json"
-              data-open-plan
-              onChange={(event) => void open(event.currentTarget.files?.[0])}
-            />
-          </label>
+          <p>{words.openHint}</p>
+          <FileButton name="data-open-plan" onFiles={([file]) => void open(file)}>
+            {words.open}
+          </FileButton>
           {problem !== null && (
             <p class="notice" role="alert">
               {problem}
