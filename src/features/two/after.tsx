@@ -16,6 +16,9 @@ interface Props {
   readonly send: Send;
   readonly units: Settings['units'];
   readonly rides: Pair;
+  /** Totals of the rides before this one in a series of three. */
+  readonly before: Readonly<Record<Side, readonly number[]>>;
+  readonly onTotal: (side: Side, total: number) => void;
   readonly onAgain: () => void;
   readonly onSwap: () => void;
   readonly onOther: () => void;
@@ -43,12 +46,16 @@ export function After(props: Props): JSX.Element {
 }
 
 function Card(props: Props & { readonly side: Side; readonly result: RideResult }): JSX.Element {
-  const { side, result, services, send, units } = props;
+  const { side, result, services, send, units, before, onTotal } = props;
   const [judged, setJudged] = useState<JudgedWithAdvice | 'failed' | null>(null);
   useEffect(() => {
     let wanted = true;
     services.judgeRide(result, units).then(
-      (one) => wanted && setJudged(one),
+      (one) => {
+        if (!wanted) return;
+        setJudged(one);
+        onTotal(side, Math.round(one.ride.report.total));
+      },
       () => wanted && setJudged('failed'),
     );
     return () => {
@@ -65,6 +72,7 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
           <p class="two-total" data-total>
             {twoWords.total(Math.round(judged.ride.report.total))}
           </p>
+          {before[side].length > 0 && <Best all={[...before[side], Math.round(judged.ride.report.total)]} />}
           <p>{judged.advice}</p>
           <Button data-look={side} onClick={() => send({ kind: 'look-at', ride: judged.ride })}>
             {twoWords.look}
@@ -73,4 +81,8 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
       )}
     </section>
   );
+}
+
+function Best({ all }: { readonly all: readonly number[] }): JSX.Element {
+  return <p data-best>{twoWords.best(Math.max(...all), all)}</p>;
 }

@@ -1,14 +1,18 @@
-/** Choosing road and bikes for two, with the keys of each beside the bike. */
+/** Choosing road, bikes and riders for two, with the keys of each beside the bike. */
 import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
-import { BIKES } from '../../core/model/presets.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { Button, Tick } from '../../ui/controls.tsx';
+import { Button, Select, Tick } from '../../ui/controls.tsx';
+import { Icon } from '../../ui/parts.tsx';
+import { Profile } from '../../ui/pictures/profile.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { commonWords, keyName } from '../../words/common.ts';
 import { twoWords } from './words.ts';
 import type { TwoChoice } from './choice.ts';
+import type { SideChoice } from './services.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './keys.ts';
 
 interface Props {
@@ -35,33 +39,40 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
       }}
     >
       {onlyTouch && <p class="paper two-note">{twoWords.needsKeys}</p>}
-      <label class="two-road">
-        <span>{twoWords.road}</span>
-        <select
-          value={level?.id ?? ''}
-          onChange={(event) => {
-            const id = event.currentTarget.value;
-            onChoice({ ...choice, level: levels.find((one) => one.id === id) ?? level });
-          }}
-        >
-          {levels.map(({ id, title }) => (
-            <option key={id} value={id} selected={id === level?.id}>
-              {title}
-            </option>
-          ))}
-        </select>
-      </label>
+      <div class="two-top">
+        <Button strong submit look="big-button" data-ride-two disabled={level === null}>
+          <Icon name="go" />
+          <strong>{twoWords.ride}</strong>
+        </Button>
+        <div class="paper two-course">
+          <label class="two-road">
+            <span>{twoWords.road}</span>
+            <select
+              value={level?.id ?? ''}
+              onChange={(event) => {
+                const id = event.currentTarget.value;
+                onChoice({ ...choice, level: levels.find((one) => one.id === id) ?? level });
+              }}
+            >
+              {levels.map(({ id, title }) => (
+                <option key={id} value={id} selected={id === level?.id}>
+                  {title}
+                </option>
+              ))}
+            </select>
+          </label>
+          {level !== null && <Profile course={courseOfLevel(level)} label={level.title} />}
+        </div>
+      </div>
       <div class="two-sides">
         {SIDES.map((side) => (
           <SideForm
             key={side}
             side={side}
             bikes={bikes}
-            bike={sides[side].bike}
+            chosen={sides[side]}
             autoEase={choice.autoEase}
-            onBike={(bike) =>
-              onChoice({ ...choice, sides: { ...sides, [side]: { bike, rider: riderFor(bike) } } })
-            }
+            onChoose={(chosen) => onChoice({ ...choice, sides: { ...sides, [side]: chosen } })}
           />
         ))}
       </div>
@@ -70,9 +81,6 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         checked={choice.autoEase}
         onChange={(autoEase) => onChoice({ ...choice, autoEase })}
       />
-      <Button strong submit data-ride-two disabled={level === null}>
-        {twoWords.ride}
-      </Button>
     </form>
   );
 }
@@ -83,11 +91,13 @@ const NOT_WITH_EASING: readonly string[] = ['ease', 'press', 'coast', 'brake'];
 function SideForm(props: {
   readonly side: Side;
   readonly bikes: readonly Bike[];
-  readonly bike: Bike;
+  readonly chosen: SideChoice;
   readonly autoEase: boolean;
-  readonly onBike: (bike: Bike) => void;
+  readonly onChoose: (chosen: SideChoice) => void;
 }): JSX.Element {
-  const { side, bikes, bike, autoEase, onBike } = props;
+  const { side, bikes, chosen, autoEase, onChoose } = props;
+  const { bike, rider } = chosen;
+  const riders = RIDERS.some(({ id }) => id === rider.id) ? RIDERS : [...RIDERS, rider];
   const name = (id: string): string => commonWords.bike.names[id] ?? commonWords.bike.own;
   const actions = KEY_ACTIONS.filter(
     (action) =>
@@ -98,23 +108,30 @@ function SideForm(props: {
   return (
     <section class="paper two-side" aria-label={twoWords.sides[side]}>
       <h2>{twoWords.sides[side]}</h2>
-      <BikePicture bike={bike} />
-      <label>
-        <span>{twoWords.bike}</span>
-        <select
-          value={bike.id}
-          onChange={(event) => {
-            const id = event.currentTarget.value;
-            onBike(bikes.find((one) => one.id === id) ?? bike);
-          }}
-        >
-          {bikes.map(({ id }) => (
-            <option key={id} value={id} selected={id === bike.id}>
-              {name(id)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <div class="two-who">
+        <BikePicture bike={bike} />
+        <div>
+          <Select
+            label={twoWords.bike}
+            name={`${side}-bike`}
+            value={bike.id}
+            options={bikes.map(({ id }) => [id, name(id)] as const)}
+            onChoose={(id) => {
+              const next = bikes.find((one) => one.id === id) ?? bike;
+              onChoose({ bike: next, rider: riderFor(next) });
+            }}
+          />
+          <Select
+            label={twoWords.rider}
+            name={`${side}-rider`}
+            value={rider.id}
+            options={riders.map(
+              ({ id }) => [id, commonWords.bike.riderNames[id] ?? twoWords.ownRider] as const,
+            )}
+            onChoose={(id) => onChoose({ bike, rider: riders.find((one) => one.id === id) ?? rider })}
+          />
+        </div>
+      </div>
       <h3>{twoWords.keys[side]}</h3>
       <dl class="key-list">
         {actions.map((action) => (

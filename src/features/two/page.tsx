@@ -14,12 +14,17 @@ import { isChild, riderFor } from '../../core/settings/settings.ts';
 import type { Send, State } from '../../state/store.ts';
 import { After } from './after.tsx';
 import { Choosing } from './choosing.tsx';
+import type { Side } from './keys.ts';
 import { Riding } from './riding.tsx';
 import type { Pair, TwoChoice } from './choice.ts';
 import { twoWords } from './words.ts';
 import './two.css';
 
 export const twoPage: Page<TwoServices> = (state, send, services) => <Two {...{ state, send, services }} />;
+
+/** Rides of a series; the best of each rider's own counts. */
+const SERIES = 3;
+const NOTHING: Readonly<Record<Side, readonly number[]>> = { left: [], right: [] };
 
 type Phase =
   | { readonly kind: 'choosing' }
@@ -36,7 +41,18 @@ function Two({ state, send, services }: Props): JSX.Element {
   const [choice, setChoice] = useState<TwoChoice>(() => usualChoice(state));
   const [phase, setPhase] = useState<Phase>({ kind: 'choosing' });
   const [attempt, setAttempt] = useState(0);
+  /** Totals of the series so far, and those of the rides that are looked at. */
+  const [before, setBefore] = useState(NOTHING);
+  const [now, setNow] = useState<Readonly<Partial<Record<Side, number>>>>({});
   const ride = (next: TwoChoice): void => {
+    const goesOn = next === choice && before.left.length < SERIES - 1;
+    const { left, right } = now;
+    setBefore(
+      goesOn && left !== undefined && right !== undefined
+        ? { left: [...before.left, left], right: [...before.right, right] }
+        : NOTHING,
+    );
+    setNow({});
     setChoice(next);
     setAttempt(attempt + 1);
     setPhase({ kind: 'riding', attempt: attempt + 1 });
@@ -64,6 +80,8 @@ function Two({ state, send, services }: Props): JSX.Element {
         <After
           {...{ choice, services, send, units: state.settings.units }}
           rides={phase.rides}
+          before={before}
+          onTotal={(side, total) => setNow((all) => ({ ...all, [side]: total }))}
           onAgain={() => ride(choice)}
           onSwap={() => ride({ ...choice, sides: { left: choice.sides.right, right: choice.sides.left } })}
           onOther={() => setPhase({ kind: 'choosing' })}

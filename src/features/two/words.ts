@@ -8,6 +8,8 @@ export const twoWords = {
   road: 'Road',
   sides: { left: 'Left', right: 'Right' } satisfies Record<Side, string>,
   bike: 'Bike',
+  rider: 'Rider',
+  ownRider: 'As set on this device',
   autoEase: 'The game has soft feet during a shift and brakes at lines, for both',
   keys: { left: 'Keys on the left', right: 'Arrow keys' } satisfies Record<Side, string>,
   ride: 'Ride',
@@ -19,6 +21,9 @@ export const twoWords = {
     'The rides stopped, because their picture could not be loaded or drawn. Try again; if it happens once more, load the page anew.',
   afterTitle: 'What you two found out',
   total: (total: number): string => `${total} of 100`,
+  /** The best of a rider's own rides; riders are not set against each other. */
+  best: (best: number, all: readonly number[]): string =>
+    `Best of ${all.length} rides: ${best} (${all.join(' · ')})`,
   judging: 'Working out how it went …',
   notJudged: 'How this ride went could not be worked out. Ride again.',
   look: 'Look at this ride',
