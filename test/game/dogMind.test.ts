@@ -62,4 +62,15 @@ describe('the dog', () => {
     sees = ride(dog, { ...sees, speedMps: 4, cadenceRpm: 40, phase: 'riding' }, 1);
     expect(dog.happy).toBe(true);
   });
+
+  it('jumps for joy at the finish, and not before, whatever the rhythm was', () => {
+    for (const cadenceRpm of [75, 30]) {
+      const dog = new DogMind(PLACES, 0);
+      const sees = ride(dog, { ...GOOD, cadenceRpm }, 10);
+      expect(dog.jumps).toBe(0);
+      ride(dog, { ...sees, speedMps: 0, phase: 'finished' }, 1.5);
+      expect(dog.jumps).toBeGreaterThan(2);
+      expect(dog.sitting).toBeLessThan(0.1);
+    }
+  });
 });

@@ -46,4 +46,23 @@ describe.each(BIKES.map((bike) => [bike.id, bike] as const))('the rider of %s', 
     expect(rock(true)).toBe(0);
     expect(rock(false)).toBeGreaterThan(0.015);
   });
+
+  it('ducks under a chain that hangs, and lets the shoulders drop when one has moved', () => {
+    const shift = { derailleur: 'rear', direction: 'easier', progress: 0.4 } as const;
+    const { poser, go } = posed(false);
+    // At the same place of the crank, so that only the chain makes a difference.
+    const at = (seconds: number, rate: number | null): { shoulderY: number; faceRad: number } => {
+      go(seconds, { crankTurns: 0.25, shift: rate === null ? null : { ...shift, rate } });
+      return { shoulderY: poser.pose.shoulder.y, faceRad: poser.pose.faceRad };
+    };
+    const before = at(2, null);
+    const hanging = at(1, 0.2);
+    expect(hanging.faceRad).toBeGreaterThan(before.faceRad + 0.15);
+    const moving = at(2, 1);
+    expect(moving.faceRad).toBeLessThan(before.faceRad + 0.08);
+    const relieved = at(1 / 60, null);
+    // A breath moves them by a centimetre.
+    expect(relieved.shoulderY).toBeGreaterThan(before.shoulderY + 0.012);
+    expect(Math.abs(at(3, null).shoulderY - before.shoulderY)).toBeLessThan(0.012);
+  });
 });

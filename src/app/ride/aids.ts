@@ -43,9 +43,13 @@ interface RideHelp {
 export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
+  let wasOver = false;
   return {
     frame(frame, aids, { help, want }, look) {
-      if (Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
+      // Behind the finish no time passes any more; what was hinted is taken away at once.
+      const isOver = frame.phase === 'finished';
+      if (isOver === wasOver && Math.abs(frame.timeS - toldAtS) < EVERY_S) return;
+      wasOver = isOver;
       toldAtS = frame.timeS;
       const step = aids.nextStep ? guide.hint(frame) : null;
       // Soft feet belong to a shift; whoever has them already, or leaves them to the game, is told of the lever only.

@@ -66,8 +66,8 @@ export interface RideLoop {
 const COUNT_S = 3;
 /** What is said is looked at this often, and at once when something happens (ms). */
 const SAY_EVERY_MS = 100;
-/** The picture stays this long after the finish (ms). */
-const AFTER_FINISH_MS = 1200;
+/** The picture stays this long after the finish (ms): paper falls, and the dog jumps. */
+const AFTER_FINISH_MS = 1800;
 
 /** Makes the loop of one ride; it begins by counting down. */
 export function createRideLoop(options: LoopOptions): RideLoop {

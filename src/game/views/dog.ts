@@ -52,7 +52,7 @@ export class DogView {
   }
 
   draw(context: Context, layout: Layout, camera: Camera, timeS: number): void {
-    const { distanceM, sitting, strides, paceMps } = this.#mind;
+    const { distanceM, sitting, strides, jumps, paceMps } = this.#mind;
     const scale = layout.riderPxPerM;
     const x = camera.screenX(layout, distanceM);
     if (x < -scale || x > layout.width + scale) return;
@@ -62,7 +62,8 @@ export class DogView {
     );
     const runs = Math.min(1, paceMps / 3);
     const turn = strides * Math.PI * 2;
-    const hop = this.#still ? 0 : Math.max(0, Math.sin(turn)) * 0.05 * runs;
+    const joy = Math.abs(Math.sin(jumps * Math.PI)) * 0.34;
+    const hop = this.#still ? 0 : Math.max(0, Math.sin(turn)) * 0.05 * runs + joy;
     const y = camera.roadY(layout, x) - 5 * layout.propScale - hop * scale;
     const device = layout.deviceScale;
     const place = this.#place;

@@ -24,6 +24,7 @@ const KIND_RPM = 4;
 /** The dog is never slower than this when it wants to get somewhere, and gains this much on the rider (m/s). */
 const TROT_MPS = 4;
 const GAIN_MPS = 6;
+const JUMPS_PER_S = 1.9;
 
 /** The dog of one ride, changed in place. */
 export class DogMind {
@@ -34,6 +35,8 @@ export class DogMind {
   sitting = 0;
   /** Strides since the start, in whole and part strides. */
   strides = 0;
+  /** Jumps for joy since the finish, in whole and part jumps. */
+  jumps = 0;
   readonly #places: DogPlaces;
   #rhythmS = 0;
   #happy = true;
@@ -62,7 +65,9 @@ export class DogMind {
     // Far behind or ahead after a jump of the ride: begin anew beside the rider.
     if (aheadM < -30 || aheadM > 80) this.distanceM = sees.distanceM + this.#places.besideM;
     this.strides += this.paceMps * elapsedS * 0.42;
-    const sits = this.#waits || (this.paceMps < 0.4 && sees.speedMps < 0.4);
+    const isOver = sees.phase === 'finished';
+    if (isOver) this.jumps += elapsedS * JUMPS_PER_S;
+    const sits = !isOver && (this.#waits || (this.paceMps < 0.4 && sees.speedMps < 0.4));
     this.sitting += ((sits ? 1 : 0) - this.sitting) * (1 - 1 / (1 + elapsedS * 7));
   }
 

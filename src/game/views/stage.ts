@@ -10,6 +10,7 @@ import type { PictureQuality } from '../engine/quality.ts';
 import type { Look, Scenery } from '../engine/types.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
+import { Confetti } from './confetti.ts';
 import { DogView } from './dog.ts';
 import { Feedback } from './feedback.ts';
 import { Foreground } from './foreground.ts';
@@ -39,6 +40,7 @@ export class Stage {
   readonly #veil: Veil;
   readonly #wind: Wind;
   readonly #feedback: Feedback;
+  readonly #confetti: Confetti;
   readonly #shape: BikeShape;
   readonly #bike: BikeView;
   readonly #rider: RiderView;
@@ -65,6 +67,7 @@ export class Stage {
     this.#veil = new Veil(layout, palette, scenery);
     this.#wind = new Wind(palette, world.course, look.reducedMotion);
     this.#feedback = new Feedback(palette, look.reducedMotion);
+    this.#confetti = new Confetti(palette, tones.jersey, look.reducedMotion);
     this.#shape = bikeShapeFor(world.machine.bike, body);
     this.#bike = new BikeView(
       this.#shape,
@@ -88,7 +91,10 @@ export class Stage {
   }
 
   applyEvents(events: readonly RideEvent[]): void {
-    for (const event of events) this.#feedback.apply(event);
+    for (const event of events) {
+      this.#feedback.apply(event);
+      if (event.kind === 'finished') this.#confetti.throw();
+    }
   }
 
   /** Moves everything to this frame; `elapsedS` since the last one. */
@@ -163,13 +169,10 @@ export class Stage {
     const sin = Math.sin(this.#slopeRad);
     const axleX = rear.x * scale;
     const axleY = -wheelRadius * scale;
-    this.#feedback.draw(
-      context,
-      x + axleX * cos - axleY * sin,
-      roadY + axleX * sin + axleY * cos,
-      layout.propScale,
-      elapsedS,
-    );
+    const onX = x + axleX * cos - axleY * sin;
+    const onY = roadY + axleX * sin + axleY * cos;
+    this.#feedback.draw(context, onX, onY, layout.propScale, elapsedS);
+    this.#confetti.draw(context, onX, onY, layout.propScale, elapsedS);
   }
 }
 
