@@ -63,6 +63,6 @@ describe.each(BIKES.map((bike) => [bike.id, bike] as const))('the rider of %s', 
     const relieved = at(1 / 60, null);
     // A breath moves them by a centimetre.
     expect(relieved.shoulderY).toBeGreaterThan(before.shoulderY + 0.012);
-    expect(Math.abs(at(3, null).shoulderY - before.shoulderY)).toBeLessThan(0.012);
+    expect(Math.abs(at(3, null).shoulderY - before.shoulderY)).toBeLessThan(0.016);
   });
 });
