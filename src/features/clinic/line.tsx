@@ -88,7 +88,7 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
       <Button
         look="line-who"
         aria-pressed={session.round.line[0] === nickname}
-        aria-label={words.round.chooseWho(name)}
+        title={words.round.chooseWho(name)}
         onClick={() => act({ kind: 'pick', nickname })}
       >
         {who}

@@ -8,6 +8,9 @@ import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
 import { commonWords } from '../../words/common.ts';
 
+/** A first shift so far before the foot was begun in time (m; the best rides of the bundled levels begin at 23 m and more). */
+const BEGUN_IN_TIME_M = 20;
+
 /** A nickname as people say it: "Red fox", or what the rider chose. */
 export function nameOf(nickname: string, words: ClinicWords): string {
   const name = readNickname(nickname);
@@ -56,7 +59,9 @@ function remarkOfPitch(pitch: PitchDigest, number: number, words: ClinicWords, f
       return at === null || at <= 0 ? remark.earlyNoPlace(number) : remark.early(number, metres);
     case 'too-late':
       if (at === null) return remark.never(number);
-      return at < 0 ? remark.lateAfter(number, metres) : remark.lateBefore(number, metres);
+      if (at < 0) return remark.lateAfter(number, metres);
+      // Begun in good time and late all the same: the rest of the shifts came too late, or never.
+      return at < BEGUN_IN_TIME_M ? remark.lateBefore(number, metres) : remark.notFinished(number);
     case 'about-right':
       return remark.gear(number);
   }

@@ -70,6 +70,8 @@ export const clinicRoundWords = {
       `Pitch ${n}: too late, ${metres} after the foot. Shift before it.`,
     lateBefore: (n: number, metres: string): string =>
       `Pitch ${n}: late, only ${metres} before the foot. Shift sooner.`,
+    notFinished: (n: number): string =>
+      `Pitch ${n}: the shifts were not finished at its foot. Go on clicking before it.`,
     never: (n: number): string => `Pitch ${n}: no easier shift was made for it.`,
     earlyNoPlace: (n: number): string => `Pitch ${n}: too early. Wait a little.`,
     gear: (n: number): string => `Pitch ${n}: shifted in time, but not into the right gear.`,

@@ -151,6 +151,7 @@ describe('names and remarks', () => {
     expect(with2([null, 100], 5, 'about-right')).toBe(words.remark.fine(1));
     expect(with2([90, 10], -4, 'too-late')).toBe('Pitch 2: too late, 4 m after the foot. Shift before it.');
     expect(with2([10, 90], 3, 'too-late')).toBe('Pitch 1: late, only 3 m before the foot. Shift sooner.');
+    expect(with2([90, 10], 57, 'too-late')).toBe(words.remark.notFinished(2));
     expect(with2([10], null, 'too-late')).toBe('Pitch 1: no easier shift was made for it.');
     expect(with2([10], 60, 'too-early')).toBe('Pitch 1: too early, 60 m before the foot. Wait a little.');
     expect(with2([10], 10, 'about-right')).toBe(words.remark.gear(1));

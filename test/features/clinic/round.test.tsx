@@ -325,7 +325,7 @@ describe('handing round', () => {
   });
 
   it('whoever is tapped in line is next, also where they go in turn', async () => {
-    await tap(room, `[aria-label="${words.round.chooseWho('Green hare')}"]`);
+    await tap(room, '[data-line=green-hare] .line-who');
     expect(one(room, '[data-next]').dataset['next']).toBe('green-hare');
     await tap(room, '[data-start]');
     expect(room.rides).toMatchObject([{ nickname: 'green-hare' }]);
@@ -333,7 +333,7 @@ describe('handing round', () => {
 
   it('where everybody chooses freely, whoever is tapped is next', async () => {
     await room.desk.onSaveRound(sessionOfThree({ ...PLAN, order: 'free', riderId: 'by-feel' }));
-    await tap(room, `[aria-label="${words.round.chooseWho('Green hare')}"]`);
+    await tap(room, '[data-line=green-hare] .line-who');
     expect(one(room, '[data-next]').dataset['next']).toBe('green-hare');
     await act(() => all<HTMLInputElement>(room, 'input[name=feel]')[0]?.click());
     await tap(room, '[data-start]');
