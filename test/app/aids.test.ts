@@ -63,6 +63,7 @@ describe('what help says', () => {
   const help = createRideHelp(
     ride,
     createGuide(world, () => known),
+    level,
   );
   const on = (m: number, aids: typeof level.aids): void => {
     while (ride.state().distanceM < m && ride.state().phase !== 'finished') {
@@ -103,5 +104,36 @@ describe('what help says', () => {
     expect(steps.length).toBeGreaterThan(10);
     expect([...steps, ...marks].filter((one) => one !== null)).toEqual([]);
     expect(wanted.at(-1)).toEqual([]);
+  });
+
+  it('no number where a child rides by a face, unless it is wished for', () => {
+    const forChildren = { ...level, audience: 'children' } as const;
+    const told = (childNumbers: boolean): string[] => {
+      const again = startRide(world);
+      const help = createRideHelp(
+        again,
+        createGuide(world, () => reference),
+        forChildren,
+      );
+      const said: string[] = [];
+      const taken = {
+        ...shown,
+        setStep: (step: HudStep | null) => step && said.push(`${step.action} ${step.when}`),
+      };
+      const settings = { ...look.settings, childNumbers };
+      while (again.now.phase !== 'finished') {
+        again.step([]);
+        help.frame(
+          frameOf(world, again.now),
+          level.aids,
+          { help: taken, want: () => undefined },
+          { ...look, settings },
+        );
+      }
+      return [...new Set(said)];
+    };
+    expect(told(false)).toContain('Easier soon');
+    expect(told(false).filter((text) => /\d/.test(text))).toEqual([]);
+    expect(told(true).some((text) => /\d/.test(text))).toBe(true);
   });
 });

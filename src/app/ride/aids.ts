@@ -8,7 +8,7 @@ import type { Aids, Level } from '../../core/level/schema.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudStep } from '../../game/hud/help.ts';
-import type { RideLook, RideViews } from './views.ts';
+import { type RideLook, type RideViews, showsNumbers } from './views.ts';
 import { keyName } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { AIDS, type KeyAction, type Settings } from '../../core/settings/settings.ts';
@@ -40,7 +40,7 @@ interface RideHelp {
 }
 
 /** Help for one ride; its hints are the guide's. */
-export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
+export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): RideHelp {
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
   let wasOver = false;
@@ -57,7 +57,8 @@ export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
         step?.inM === 0 &&
         !ride.world.autoEase &&
         (frame.pressure === 'steady' || frame.pressure === 'press');
-      help.setStep(step === null ? null : stepInWords(step, softens, look));
+      const numbers = showsNumbers(level, look.settings);
+      help.setStep(step === null ? null : stepInWords(step, softens, look, numbers));
       want(step?.inM === 0 ? [...(softens ? (['ease'] as const) : []), actionOf(step)] : []);
       if (!aids.liveMarks) return help.setMarks(null);
       count = countLive(ride.world, ride.trace, count);
@@ -69,7 +70,12 @@ export function createRideHelp(ride: LiveRide, guide: Guide): RideHelp {
   };
 }
 
-function stepInWords(step: NextStep, softens: boolean, { settings, showPads }: RideLook): HudStep {
+function stepInWords(
+  step: NextStep,
+  softens: boolean,
+  { settings, showPads }: RideLook,
+  numbers: boolean,
+): HudStep {
   const format: Format = createFormat(settings.units);
   const now = step.inM === 0;
   const roundM = format.unitM === 1 ? 5 : 20 * format.unitM;
@@ -77,11 +83,13 @@ function stepInWords(step: NextStep, softens: boolean, { settings, showPads }: R
   const keyOf = (action: KeyAction): readonly string[] =>
     settings.keys[action].slice(0, 1).map((code) => keyName(code));
   return {
-    action: hudWords.step(step, step.second),
+    action: numbers ? hudWords.step(step, step.second) : hudWords.move(step),
     // Round numbers are all that can be read while riding.
     when: now
       ? hudWords.stepNow
-      : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
+      : !numbers
+        ? hudWords.stepSoon
+        : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
     now,
     move: actionOf(step),
     softens,

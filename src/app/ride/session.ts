@@ -177,7 +177,7 @@ class Session implements RideSession {
           });
     this.#hub = createInputHub(holdMode, (command) => this.#onCommand(command));
     this.#guide = createGuide(this.#ride.world, options.reference);
-    const help = createRideHelp(this.#ride, this.#guide);
+    const help = createRideHelp(this.#ride, this.#guide, options.level);
     const aids = aidsWhile(options.level, () => this.#look.settings);
     this.#loop = createRideLoop({
       ride: this.#ride,

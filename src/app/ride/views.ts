@@ -24,6 +24,11 @@ export interface RideLook {
   readonly showPads: boolean;
 }
 
+/** Children ride by a face and by pictures; numbers come on wish. */
+export function showsNumbers({ audience }: Level, { childNumbers }: Settings): boolean {
+  return audience !== 'children' || childNumbers;
+}
+
 /** Whether the picture must be built anew. Bike, rider and easing stay those the ride began with. */
 export function looksDifferent(a: RideLook, b: RideLook): boolean {
   const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
@@ -33,6 +38,7 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
       settings.hand,
       settings.oneHand,
       settings.byEar,
+      settings.childNumbers,
       settings.holdMode,
       settings.paceRatio,
       settings.aidsOn.join(),
@@ -83,13 +89,14 @@ interface ViewOptions {
 
 /** Builds all views into their places. */
 export function buildViews(options: ViewOptions): RideViews {
-  const { rooms, places, aids, world, look, hub } = options;
+  const { rooms, places, level, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
   const hud = rooms.createHud(places.hud, wordsOfHud(settings), {
     course: world.course,
     machine: world.machine,
     touch: showPads,
     reducedMotion,
+    numbers: showsNumbers(level, settings),
     silent: settings.byEar,
     drawSign,
   });
@@ -133,7 +140,7 @@ function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> 
   return rooms.mountRide({
     parent: places.picture,
     world,
-    scenery: { light: level.light, seed: level.seed },
+    scenery: { light: level.light, seed: level.seed, numbers: showsNumbers(level, settings) },
     look: {
       theme: settings.theme,
       reducedMotion,

@@ -59,7 +59,10 @@ export const hudWords = {
   marks: { cadence: 'cadence', easing: 'soft feet', chainLine: 'chain line' },
   step: (first: HandMove, then: HandMove | null): string =>
     then === null ? hands(first) : `${hands(first)}, then ${hands(then).toLowerCase()}`,
+  /** How many is left away. */
+  move: (first: HandMove): string => hands({ ...first, steps: 1 }),
   stepNow: 'now',
+  stepSoon: 'soon',
   stepIn: (distance: string): string => `in ${distance}`,
 };
 

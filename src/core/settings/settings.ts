@@ -115,6 +115,8 @@ export const CHOICES = {
   holdMode: oneOf('ride', ['hold', 'switch'], 'hold'),
   /** The first steps with the levers have been done, or are not wanted. */
   leversKnown: onOff('ride'),
+  /** Children's roads show a face for the legs, and numbers only on wish. */
+  childNumbers: onOff('ride'),
   /** Side of the gear pads. */
   hand: oneOf('ride', ['left', 'right'], 'right'),
   pads: oneOf('ride', ['auto', 'always', 'never'], 'auto'),

@@ -11,6 +11,7 @@ const labels: Readonly<Record<ChoiceName, string>> = {
   autoEase: 'Two buttons are enough: the game has soft feet during a shift and brakes at lines',
   holdMode: 'Soft feet, push, coast and brake',
   leversKnown: 'I know what the levers do: ride without the first steps',
+  childNumbers: 'Numbers on the roads for children, too',
   hand: 'Gear pads on the',
   pads: 'Pads on the screen',
   byEar: 'By ear: the road is said aloud, a low or high tone tells slow or fast legs',

@@ -7,6 +7,8 @@
 export interface Scenery {
   readonly light: 'day' | 'evening' | 'mist';
   readonly seed: number;
+  /** Signs carry the percent beside the wedge. */
+  readonly numbers: boolean;
 }
 
 /** How the player likes to see it. */

@@ -5,6 +5,7 @@
 import './hud.css';
 import './hud-legs.css';
 import './hud-touch.css';
+import './hud-child.css';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { Machine, Pressure } from '../../core/model/types.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
@@ -12,6 +13,7 @@ import { ChainTopView } from '../views/chainTop.ts';
 import { DrivetrainView } from '../views/drivetrain.ts';
 import { isStuck } from '../views/stuck.ts';
 import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
+import { moodOf } from './face.ts';
 import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
 import { readTones } from './tones.ts';
@@ -75,7 +77,8 @@ class HudView implements Hud {
     this.#still = options.reducedMotion;
     const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
     this.help = buildHelp(head, cadenceNumber, words.marksSoFar, options.drawSign);
-    this.#road = new RoadAheadView(roadCanvas, options.course, readTones(root), words);
+    const inRoad = options.numbers ? words : { ...words, percent: () => '', metres: () => '' };
+    this.#road = new RoadAheadView(roadCanvas, options.course, readTones(root), inRoad);
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
     this.#top = this.#makeTop(topCanvas);
@@ -193,6 +196,7 @@ class HudView implements Hud {
   }
 
   #writeStates(frame: RideFrame): void {
+    this.#elements.showMood(moodOf(frame));
     const { band, steps, pressure, reserve, reserveFill, chainNote, root } = this.#elements;
     const span = SCALE_HIGH_RPM - SCALE_LOW_RPM;
     band.style.left = `${((frame.bandLowRpm - SCALE_LOW_RPM) / span) * 100}%`;

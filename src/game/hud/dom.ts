@@ -2,6 +2,7 @@
  * The instruments' elements, made once. Only structure and names here; what they show is written by
  * `createHud.ts`, where they stand is said by `hud.css`.
  */
+import { buildFace, type FaceMood } from './face.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 import type { HudOptions, HudWords } from './words.ts';
 
@@ -21,6 +22,8 @@ export interface HudElements {
   readonly wanted: HTMLElement;
   readonly chainNote: HTMLElement;
   readonly cadence: HTMLElement;
+  /** The face that says how the legs turn, seen where numbers are not. */
+  readonly showMood: (mood: FaceMood) => void;
   readonly band: HTMLElement;
   readonly marker: HTMLElement;
   readonly speed: HTMLElement;
@@ -63,6 +66,7 @@ export function buildHud(host: HTMLElement, words: HudWords, options: HudOptions
   const root = put(host, 'div', 'hud');
   root.dataset['touch'] = String(options.touch);
   root.dataset['still'] = String(options.reducedMotion);
+  root.dataset['numbers'] = String(options.numbers);
   return {
     root,
     ...buildHead(root, words),
@@ -141,7 +145,8 @@ function buildCadence(root: HTMLElement, words: HudWords) {
   const marker = put(lane, 'div', 'hud-marker');
   const numbers = put(scale, 'div', 'hud-numbers');
   for (let rpm = SCALE_LOW_RPM; rpm <= SCALE_HIGH_RPM; rpm += 20) put(numbers, 'span', '', String(rpm));
-  return { cadenceNumber: left, cadence, speed, plainSpeed, distance, plainDistance, band, marker };
+  const showMood = buildFace(card);
+  return { showMood, cadenceNumber: left, cadence, speed, plainSpeed, distance, plainDistance, band, marker };
 }
 
 /** Not seen, and not read aloud beside what is seen. */

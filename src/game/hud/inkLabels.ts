@@ -32,6 +32,7 @@ export class InkLabels {
 
   /** Lays a text with the middle of its box at (x, y), but never over the edges at 0 and `width`. */
   draw(context: Context, text: string, x: number, y: number, width: number): void {
+    if (text === '') return;
     let label = this.#kept.get(text);
     if (label === undefined) {
       label = this.#write(text);

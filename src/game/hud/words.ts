@@ -69,6 +69,8 @@ export interface HudOptions {
   /** Thumb pads are on screen: their corners stay free. */
   readonly touch: boolean;
   readonly reducedMotion: boolean;
+  /** Numbers are shown; without them a face says how the legs turn. */
+  readonly numbers: boolean;
   /** Something else speaks: the instruments are kept from screen readers. */
   readonly silent: boolean;
   /** The sign of what a hand does. */

@@ -20,6 +20,8 @@ export interface ChunkJob {
   readonly topM: number;
   readonly roomPx: number;
   readonly seed: number;
+  /** Signs carry the percent beside the wedge. */
+  readonly numbers: boolean;
 }
 
 /** Sheet column of a distance. */

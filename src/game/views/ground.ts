@@ -2,6 +2,7 @@
  * The road as a ring of textures, each a 24 m stretch painted ahead of time, one step per frame. Decides
  * which stretch sits in which slot; what a stretch looks like is `chunkPaint.ts`.
  */
+import type { Scenery } from '../engine/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Palette } from '../paint/palette.ts';
 import { createSheet, type PaintSheet, snap } from '../paint/sheet.ts';
@@ -25,17 +26,17 @@ export class Ground {
   readonly #layout: Layout;
   readonly #palette: Palette;
   readonly #course: Course;
-  readonly #seed: number;
+  readonly #scenery: Scenery;
   readonly #slots: Slot[] = [];
   readonly #strokes: Float64Array;
   readonly #roomPx: number;
   readonly #depthPx: number;
 
-  constructor(layout: Layout, palette: Palette, course: Course, seed: number) {
+  constructor(layout: Layout, palette: Palette, course: Course, scenery: Scenery) {
     this.#layout = layout;
     this.#palette = palette;
     this.#course = course;
-    this.#seed = seed;
+    this.#scenery = scenery;
     this.#strokes = strokesBefore(course, layout.pxPerM);
     this.#roomPx = Math.round(190 * layout.propScale);
     this.#depthPx = Math.round(190 * layout.propScale);
@@ -108,7 +109,8 @@ export class Ground {
       toM: (chunk + 1) * CHUNK_M,
       topM: slot.topM,
       roomPx: this.#roomPx,
-      seed: this.#seed,
+      seed: this.#scenery.seed,
+      numbers: this.#scenery.numbers,
     };
   }
 }

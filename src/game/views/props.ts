@@ -139,7 +139,7 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
   const y = lineOfRoad(job, footM) - 2;
   context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
   context.fillRect(x - 4 * size, y - 74 * size, 8 * size, 78 * size);
-  const wide = (steepestRatio >= 0.095 ? 96 : 82) * size;
+  const wide = (job.numbers ? (steepestRatio >= 0.095 ? 96 : 82) : 40) * size;
   const tall = 38 * size;
   const top = y - 104 * size;
   context.fillStyle = job.palette.paper;
@@ -160,10 +160,12 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
   context.lineTo(x - wide / 2 + 28 * size, top + tall - 10 * size - rise);
   context.closePath();
   context.fill();
-  context.font = `800 ${Math.round(19 * size)}px system-ui, sans-serif`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
-  context.fillText(`${Math.round(steepestRatio * 100)} %`, x + 14 * size, top + tall / 2 + 1);
+  if (job.numbers) {
+    context.font = `800 ${Math.round(19 * size)}px system-ui, sans-serif`;
+    context.textAlign = 'center';
+    context.textBaseline = 'middle';
+    context.fillText(`${Math.round(steepestRatio * 100)} %`, x + 14 * size, top + tall / 2 + 1);
+  }
   castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
 }
 

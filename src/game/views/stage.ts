@@ -60,7 +60,7 @@ export class Stage {
     this.#camera = new Camera(world.course, look.reducedMotion);
     this.#sky = new Sky(layout, palette, scenery, look.reducedMotion);
     this.#hills = new Hills(layout, palette, scenery);
-    this.#ground = new Ground(layout, palette, world.course, scenery.seed);
+    this.#ground = new Ground(layout, palette, world.course, scenery);
     this.#grass = new Grass(layout, palette, world.course, scenery.seed, look.reducedMotion);
     this.#still = look.reducedMotion;
     this.#foreground = new Foreground(layout, palette, scenery.seed);

@@ -18,7 +18,7 @@ import { layoutFor } from '../../../src/game/views/layout.ts';
 import { Stage } from '../../../src/game/views/stage.ts';
 import levelFile from '../../../levels/rolling-road.json';
 
-const SCENERY = { light: 'day', seed: 1 } as const;
+const SCENERY = { light: 'day', seed: 1, numbers: true } as const;
 const LOOK = {
   theme: 'indoor',
   reducedMotion: false,
