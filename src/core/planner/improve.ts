@@ -24,6 +24,10 @@ const SAME_SPEED_MPS = 0.02;
 const HOPELESS = 2.5;
 /** What must be gained for a change to be kept. */
 const WORTH = 0.004;
+/** After so many rounds without a gain some manoeuvres are shaken: so many in a row, by up to so much (m). */
+const DRY_ROUNDS = 2;
+const SHAKES = 3;
+const SHAKES_M = 25;
 /** A ride takes at most this long (ticks): one hour. */
 const LONGEST_TICKS = 3600 * 120;
 
@@ -137,7 +141,12 @@ export function* improveInSteps(
     base = spliced(base, from, ridden, more);
     return true;
   };
-  while (tries < effort.tries && dry < 2) {
+  while (tries < effort.tries) {
+    if (dry === DRY_ROUNDS) {
+      best = shaken(world, surest.script, random);
+      base = whole(best);
+      dry = 0;
+    }
     const before = surest.cost;
     for (let k = 0; k < best.length && tries < effort.tries; k += 1) {
       improveAt(world, () => best, k, random, tryOut);
@@ -153,6 +162,24 @@ export function* improveInSteps(
     dry = before - surest.cost < WORTH * 2 ? dry + 1 : 0;
   }
   return [...surest.script];
+}
+
+/** A few manoeuvres in a row, each somewhere near and in a gear near by: from there small changes may lead further down. */
+function shaken(world: RideWorld, script: readonly Manoeuvre[], random: () => number): Manoeuvre[] {
+  const first = Math.floor(random() * script.length);
+  const { lengthM } = world.course;
+  const last = world.machine.sprocketCount - 1;
+  return script
+    .map((one, i): Manoeuvre => {
+      if (i < first || i >= first + SHAKES) return one;
+      const step = Math.floor(random() * 3) - 1;
+      return {
+        ...one,
+        atM: Math.min(lengthM, Math.max(0, one.atM + between(random, -SHAKES_M, SHAKES_M))),
+        sprocketIndex: Math.min(last, Math.max(0, one.sprocketIndex + step)),
+      };
+    })
+    .toSorted((a, b) => a.atM - b.atM);
 }
 
 /** The ride as it is after a change: as before up to `from`, then what was ridden, then as before from where they met. */
