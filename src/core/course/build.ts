@@ -71,6 +71,7 @@ function pieceSlopes(piece: Piece, seed: number): number[] {
         piece.gentlestRatio,
         piece.steepestRatio,
         seededRandom(seed),
+        piece.beforeM,
       );
     case 'recorded':
       return recordedSlopes(piece.heightsM, Math.round(piece.stepM));

@@ -7,6 +7,8 @@ import { between, type Random } from '../math/random.ts';
 /** Shortest and longest seeded pitch (m). */
 const PITCH_SHORTEST_M = 45;
 const PITCH_LONGEST_M = 80;
+/** Where the road before a pitch is given, it is longer or shorter by up to so much, so that nobody can count metres (m). */
+const BEFORE_JITTER_M = 8;
 /** Gentle fall that leads from a crest to the next foot. */
 const BETWEEN_PITCHES_RATIO = -0.01;
 
@@ -45,7 +47,8 @@ export function rollerSlopes(
 /**
  * Pitches whose steepness is spread evenly between gentlest and steepest and whose order, length and place
  * come from the seed. Every seed has the same set of steepnesses and, since long goes with gentle, nearly
- * the same work: equal difficulty by construction.
+ * the same work: equal difficulty by construction. With `beforeM` the road before each of them is the same as well, for what
+ * a pitch asks depends on how one arrives.
  */
 export function randomPitchSlopes(
   lengthM: number,
@@ -53,8 +56,10 @@ export function randomPitchSlopes(
   gentlestRatio: number,
   steepestRatio: number,
   random: Random,
+  beforeM?: number,
 ): number[] {
   const slopes = new Array<number>(lengthM).fill(BETWEEN_PITCHES_RATIO);
+  let endM = 0;
   const sectionM = lengthM / pitchCount;
   const order = shuffled(pitchCount, random);
   for (let section = 0; section < pitchCount; section += 1) {
@@ -63,7 +68,11 @@ export function randomPitchSlopes(
     const wanted = PITCH_LONGEST_M + (PITCH_SHORTEST_M - PITCH_LONGEST_M) * share;
     const pitchM = Math.round(Math.min(wanted, sectionM * 0.5));
     const room = sectionM - pitchM;
-    const from = Math.round(section * sectionM + room * between(random, 0.35, 0.75));
+    const from =
+      beforeM === undefined
+        ? Math.round(section * sectionM + room * between(random, 0.35, 0.75))
+        : endM + Math.round(beforeM + between(random, -BEFORE_JITTER_M, BEFORE_JITTER_M));
+    endM = from + pitchM;
     for (let i = from; i < Math.min(lengthM, from + pitchM); i += 1) slopes[i] = slope;
   }
   return slopes;

@@ -46,13 +46,17 @@ export type Piece =
       readonly waveM: number;
       readonly steepestRatio: number;
     }
-  /** Flat road with pitches whose place and steepness come from the seed. */
+  /**
+   * Flat road with pitches whose place and steepness come from the seed; with `beforeM` they follow each other, and every
+   * one of them has so much road before it, to a few metres.
+   */
   | {
       readonly kind: 'random-pitches';
       readonly lengthM: number;
       readonly pitchCount: number;
       readonly gentlestRatio: number;
       readonly steepestRatio: number;
+      readonly beforeM?: number | undefined;
     }
   /** Heights of a recorded road every `stepM` metres, relative to its start. */
   | { readonly kind: 'recorded'; readonly stepM: number; readonly heightsM: readonly number[] };

@@ -19,9 +19,18 @@ const NO_AIDS: Aids = {
 /** Every aid that tells about the machine, none that tells what to do. */
 const FREE_AIDS: Aids = { ...NO_AIDS, roadAhead: true, chainView: true };
 
+/** What every metre and every shift decides weighs more than what a few pitches decide: it is more alike from ride to ride. */
+const CHECK_WEIGHTS: Level['weights'] = {
+  cadence: 2.5,
+  foresight: 1.5,
+  easing: 2,
+  chainLine: 0.5,
+  economy: 0.5,
+};
+
 /**
- * The check ride: unaided, on ground nobody has seen. Every seed has the same set of pitches (their
- * steepness, length and the road between them), in another order and at other places.
+ * The check ride: unaided, on ground nobody has seen. Every seed has the same pitches, each with the same road before it
+ * to a few metres, in another order: what a pitch asks depends on how one arrives.
  */
 export function checkLevel(seed: number, audience: Level['audience']): Level {
   const children = audience === 'children';
@@ -34,16 +43,18 @@ export function checkLevel(seed: number, audience: Level['audience']): Level {
     audience,
     seed,
     pieces: [
-      { kind: 'flat', lengthM: 100 },
+      { kind: 'flat', lengthM: 60 },
       {
         kind: 'random-pitches',
-        lengthM: children ? 960 : 2160,
-        pitchCount: children ? 6 : 12,
-        gentlestRatio: children ? 0.045 : 0.06,
+        lengthM: children ? 1590 : 2680,
+        pitchCount: children ? 10 : 14,
+        gentlestRatio: children ? 0.045 : 0.065,
         steepestRatio: children ? 0.065 : 0.11,
+        beforeM: children ? 88 : 122,
       },
-      { kind: 'flat', lengthM: 60 },
+      { kind: 'flat', lengthM: 40 },
     ],
+    weights: CHECK_WEIGHTS,
     aids: NO_AIDS,
     passMark: 70,
   };

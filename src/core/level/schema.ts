@@ -78,6 +78,7 @@ const piece = z.discriminatedUnion('kind', [
     pitchCount: z.int().check(z.gte(1), z.lte(40)),
     gentlestRatio: upRatio,
     steepestRatio: upRatio,
+    beforeM: z.optional(z.number().check(z.gte(20), z.lte(500))),
   }),
   z.strictObject({
     kind: z.literal('recorded'),
