@@ -11,7 +11,7 @@ import { decisionPlaceM, type RideTrace, type TraceSample } from '../ride/trace.
 import { brakeForLine } from '../ride/pilot.ts';
 import type { RideState, RideWorld } from '../ride/types.ts';
 import { IDLE_PRESSURE, restsAllowed } from './cadence.ts';
-import { shiftsOf } from './shifts.ts';
+import { SHORT_RISE_M, shiftsOf } from './shifts.ts';
 import type { Mark, PitchReport, Reason, ShiftReport, Timing } from './types.ts';
 
 /** A pitch is judged at most so far beyond its foot (m). */
@@ -26,7 +26,7 @@ const QUITE_RIGHT_CREDIT = 0.9;
 const APPROACH_M = 110;
 /** Half of the steps made this much before the best ride is free; so much more loses everything (m, ours). */
 const EARLY_FREE_M = 12;
-const EARLY_ALL_M = 75;
+const EARLY_ALL_M = 60;
 /** Legs that spin before the foot: a share of the band's upper edge times metres, free and all lost (ours). */
 const SPIN_M = 60;
 const SPIN_FREE_M = 6;
@@ -34,14 +34,26 @@ const SPIN_ALL_M = 26;
 /** Steps made early lose what their place says only as far as the legs felt them: from so much spinning on, and with so much more fully. */
 const FELT_FREE_M = 3;
 const FELT_ALL_M = 10;
-/** Some six tenths of what never shifting costs the legs loses all credit; a little is free (ours). */
-const LATE_LOSES = 1.6;
+/**
+ * Of what never shifting costs the legs a little is free; three eighths of it lose most of the credit, and what is left goes
+ * slowly, so that a little less late is always worth a little (ours).
+ */
 const STRAIN_FREE = 0.03;
-/** Half of the steps made so much after the best ride is free, so much more loses what the legs felt of it (m, ours). */
-const READY_BEFORE_M = 15;
+const STRAIN_MOST = 0.405;
+const LATE_MOST = 0.6;
+/**
+ * Half of the steps made by the foot is ready, whenever the best ride was; made so much beyond it they lose all credit, as far as
+ * the legs felt it: from the strain that is free on, and with so much more of it fully (m and share, ours).
+ */
+const READY_BEFORE_M = 5;
 const BEHIND_FREE_M = 5;
-const BEHIND_ALL_M = 25;
-const STRAIN_FELT = 0.06;
+const BEHIND_ALL_M = 16;
+const STRAIN_FELT = 0.25;
+/**
+ * Who comes in a harder gear than the best ride has more to lose by not shifting; its strain is set beside that, up to so
+ * much (load × metres, ours), because a hill that asked the best ride for little asks others for no more than a hill does.
+ */
+const SPAN_OF_OWN_M = 60;
 /** Freewheeling in the last metres before the foot, more than the best ride: free and all lost (share of the way, ours). */
 const COAST_M = 60;
 const COAST_FREE = 0.1;
@@ -51,8 +63,6 @@ const SLOWED_FREE = 0.88;
 const SLOWED_ALL = 0.6;
 /** A gear shorter than this was only passed through (samples of 0.1 s). */
 const HELD_SAMPLES = 12;
-/** A rise so short that the legs stay near the band is dug in over, and well ridden (common practice, no source). */
-const SHORT_M = 32;
 const DUG_IN_RPM = 10;
 /** Standing adds so much to what legs carry without strain (Bouillod et al. 2017: force +22.4 %). */
 const STANDING_CARRIES = 0.224;
@@ -148,9 +158,8 @@ function judgePitch(
   );
   const worstCadenceRpm = worstCadence(trace.samples, pitch.footM, toM);
   const lowRpm = lowestBand(trace.samples, pitch.footM, toM);
-  const dugIn = pitch.endM - pitch.footM <= SHORT_M && worstCadenceRpm >= lowRpm - DUG_IN_RPM;
-  const span = Math.max(best.overloadNoneM - best.overloadM, ASKS_FROM_M);
-  const strained = (own - best.overloadM) / span;
+  const dugIn = pitch.endM - pitch.footM <= SHORT_RISE_M && worstCadenceRpm >= lowRpm - DUG_IN_RPM;
+  const strained = (own - best.overloadM) / spanOf(world, trace, best, own, fromM, index);
   const made = shiftsFor(world, trace, pitch, toM);
   const readyAtM = readyAt(made, Math.ceil(best.made.length / 2));
   // Who came in an easy gear made nothing too early; what it costs is seen in the spinning.
@@ -160,10 +169,7 @@ function judgePitch(
   const behind = clamp((behindM - BEHIND_FREE_M) / BEHIND_ALL_M, 0, 1);
   const late = dugIn
     ? 0
-    : Math.max(
-        clamp(LATE_LOSES * (strained - STRAIN_FREE), 0, 1),
-        behind * clamp((strained - STRAIN_FREE) / STRAIN_FELT, 0, 1),
-      );
+    : Math.max(lateness(strained), behind * clamp((strained - STRAIN_FREE) / STRAIN_FELT, 0, 1));
   const far = clamp((earlyM - EARLY_FREE_M) / EARLY_ALL_M, 0, 1);
   const spun = spinBefore(world, trace.samples, pitch, firstBefore(made, pitch)) - best.spinM;
   const slowness =
@@ -208,6 +214,30 @@ function judgePitch(
     referenceWorstCadenceRpm: worstCadence(reference.samples, pitch.footM, toM),
     footDown,
   };
+}
+
+/** What never shifting would have cost beyond the best ride (load × metres): in its gear, or in the gear one came in. */
+function spanOf(
+  world: RideWorld,
+  trace: RideTrace,
+  best: Asked,
+  own: number,
+  fromM: number,
+  index: number,
+): number {
+  const span = Math.max(best.overloadNoneM - best.overloadM, ASKS_FROM_M);
+  const before = trace.beforePitch[index];
+  if (span >= SPAN_OF_OWN_M || before === undefined || own - best.overloadM <= STRAIN_FREE * span)
+    return span;
+  const none = overloadBetween(withoutShifts(world, before, best.toM), fromM, best.toM);
+  return Math.max(span, Math.min(SPAN_OF_OWN_M, none - best.overloadM));
+}
+
+/** What strained legs lose of a credit (0 to 1), from their strain over that of never shifting. */
+function lateness(strained: number): number {
+  return strained <= STRAIN_MOST
+    ? LATE_MOST * Math.max(0, (strained - STRAIN_FREE) / (STRAIN_MOST - STRAIN_FREE))
+    : Math.min(1, lerp(LATE_MOST, 1, (strained - STRAIN_MOST) / (1 - STRAIN_MOST)));
 }
 
 /** Overload of a ride over a stretch: what the road asks beyond what the band carries, over the way (load × metres). */

@@ -42,7 +42,7 @@ export function judgeRide(input: JudgeInput): RideReport {
     foresight: foresightMark(pitches, weights.foresight),
     easing: easingMark(trace, reference, weights.easing),
     chainLine: chainLineMark(world, trace, reference, weights.chainLine),
-    economy: economyMark(trace, reference, weights.economy),
+    economy: economyMark(world, trace, reference, weights.economy),
   };
   const pace = paceOf(trace, reference);
   const held = heldBy(marks, leftAlone(trace, reference));
@@ -86,23 +86,29 @@ export function judgeRide(input: JudgeInput): RideReport {
   };
 }
 
-/** Nobody is much better than the weakest of these: so much above it a total may be (points, ours). */
-const ABOVE_WEAKEST: readonly (readonly [MarkName, number])[] = [
-  ['foresight', 15],
-  ['easing', 12],
-  ['cadence', 32],
+/**
+ * Nobody is much better than the weakest of these: of what the mean of the marks has beyond so much more than it (points), such
+ * a share is taken away. Foresight hangs on a few pitches; all of it would make one shift decide a ride (ours).
+ */
+const ABOVE_WEAKEST: readonly (readonly [mark: MarkName, above: number, loses: number])[] = [
+  ['foresight', 15, 0.45],
+  ['easing', 12, 0.9],
+  ['cadence', 32, 1],
 ];
 
 /**
- * The mark that allows the total least, where it holds it below the mean of the marks; else null. Who left all levers
- * alone had nothing to ease: the hill that came unready is what there is to speak of.
+ * The mark that holds the total down most below the mean of the marks, and what that leaves; else null. Who left all
+ * levers alone had nothing to ease: the hill that came unready is what there is to speak of.
  */
 function heldBy(marks: Marks, isUntouched: boolean): Extract<Hold, { code: 'weakest' }> | null {
+  const mean = totalOf(marks);
   let held: Extract<Hold, { code: 'weakest' }> | null = null;
-  for (const [mark, above] of ABOVE_WEAKEST) {
+  for (const [mark, above, loses] of ABOVE_WEAKEST) {
     const { value, weight } = marks[mark];
-    if (value !== null && weight > 0 && value + above < (held?.most ?? totalOf(marks)))
-      held = { code: 'weakest', mark, most: value + above };
+    if (value === null || weight === 0) continue;
+    const beyond = mean - value - above;
+    const most = mean - loses * beyond;
+    if (beyond > 0 && most < (held?.most ?? mean)) held = { code: 'weakest', mark, most };
   }
   const isAboutHills = held?.mark === 'easing' && isUntouched && marks.foresight.value !== null;
   return held !== null && isAboutHills ? { ...held, mark: 'foresight' } : held;

@@ -5,7 +5,7 @@
 import { clamp } from '../math/numbers.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
 import type { RideTrace } from '../ride/trace.ts';
-import type { RideEvent } from '../ride/types.ts';
+import type { RideEvent, RideWorld } from '../ride/types.ts';
 import type { Mark, Reason, ShiftReport } from './types.ts';
 
 type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
@@ -19,6 +19,10 @@ const UNDONE_COSTS = 5;
 export const FRONT_SHARE = 2;
 const FREE_AT_LEAST = 4;
 const FREE_SHARE_OF_REFERENCE = 1.5;
+/** Three steps easier and three harder for a hill that cannot be ridden over are never restless, whatever the best ride's legs made of it. */
+const FREE_PER_HILL = 6;
+/** A rise so short that the legs stay near the band is dug in over, and well ridden (m; common practice, no source). */
+export const SHORT_RISE_M = 32;
 
 /** All chain movements of a ride, in order. */
 export function shiftsOf(trace: RideTrace): ShiftReport[] {
@@ -95,14 +99,15 @@ function countSteps(trace: RideTrace): number {
 }
 
 /**
- * The economy mark: free up to max(4, 1.5 × the best ride's steps), then down to 0 at three times that; undone shifts cost
- * 5 each. Who left all levers alone where they were needed has not been thrifty and gets nothing.
+ * The economy mark: free up to 1.5 × the best ride's steps, at least four and six for each hill, then down to 0 at three
+ * times that; undone shifts cost 5 each. Who left all levers alone where they were needed has not been thrifty and gets nothing.
  */
-export function economyMark(trace: RideTrace, reference: RideTrace, weight: number): Mark {
+export function economyMark(world: RideWorld, trace: RideTrace, reference: RideTrace, weight: number): Mark {
   if (leftAlone(trace, reference)) return { value: 0, weight, reasons: [] };
   const count = countSteps(trace);
   const needed = countSteps(reference);
-  const free = Math.max(FREE_AT_LEAST, FREE_SHARE_OF_REFERENCE * needed);
+  const hills = world.course.pitches.filter(({ footM, endM }) => endM - footM > SHORT_RISE_M).length;
+  const free = Math.max(FREE_AT_LEAST, FREE_PER_HILL * hills, FREE_SHARE_OF_REFERENCE * needed);
   const undone = undoneShifts(trace);
   const value = clamp(50 * (3 - count / free), 0, 100) - UNDONE_COSTS * undone.length;
   const reasons: Reason[] = undone.map((event) => ({

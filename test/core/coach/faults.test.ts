@@ -15,7 +15,7 @@ import { type Ground, groundOf, LEVELS, PAIRS } from './riding.ts';
 const level = (id: string) => LEVELS.find((one) => one.id === id)!;
 const grounds = PAIRS.map(({ bikeId, riderId }) => groundOf(level('straight-chain'), bikeId, riderId));
 /** This rider's usual gears have crossed twins, which those of a new rider on the same bike have not. */
-const roadBike = groundOf(level('one-pitch-announced'), 'road-2x11', 'adult-weekly');
+const roadBike = groundOf(level('straight-chain'), 'road-2x11', 'adult-weekly');
 
 /** How much each mark lost against the reference; marks that neither ride has count as nothing lost. */
 function losses(ground: Ground, spoilt: Controller): Record<MarkName, number> {

@@ -1,0 +1,26 @@
+/**
+ * A good rider of another taste who has said so: the band set lower or higher, the plan made for it, and the marks given
+ * against the best ride of such legs.
+ */
+import { judgeRide } from '../../../src/core/coach/judge.ts';
+import type { RideReport } from '../../../src/core/coach/types.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
+import { improveScript } from '../../../src/core/planner/improve.ts';
+import { planRoad } from '../../../src/core/planner/plan.ts';
+import { rideScript, scriptOfPolicy } from '../../../src/core/planner/reference.ts';
+import type { RideWorld } from '../../../src/core/ride/types.ts';
+import { withTaste } from './oneFault.ts';
+
+/** Tries of the search for the best ride of such legs: fewer than the game spends, for there are many roads. */
+const TRIES = 120;
+
+/** The plan of legs that like so many rpm more (negative: less), ridden and judged with the band set so. */
+export function plannedWithBandSet(level: Level, world: RideWorld, rpm: number): RideReport {
+  const other = withTaste(world, rpm);
+  const policy = planRoad(other);
+  const plan = scriptOfPolicy(other, policy);
+  const reference = rideScript(other, improveScript(other, plan, { tries: TRIES, seed: 1 })).trace;
+  const { weights, passMark } = level;
+  const { trace } = rideScript(other, plan);
+  return judgeRide({ world: other, trace, reference, policy, weights, passMark, level });
+}
