@@ -12,7 +12,8 @@ import type { RideWorld } from '../../src/core/ride/types.ts';
 import { habitsForSkill, NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { CHEATS, GOOD, LATECOMERS, type Rides, shifted } from '../core/coach/exploits.ts';
 import { POPULATION, SKILLS, totalsOn } from '../core/coach/population.ts';
-import { FOUR_PAIRS as FOUR, groundOf, LEVELS, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
+import { plannedWithBandSet } from '../core/coach/taste.ts';
+import { FOUR_PAIRS as FOUR, groundOf, LEVELS, mean, NAMES, PAIRS, spearman } from '../core/coach/riding.ts';
 
 const file = fileURLToPath(new URL('../../src/core/coach/MARKS.md', import.meta.url));
 const whole = (value: number | null): string => (value === null ? '–' : value.toFixed(0));
@@ -43,8 +44,8 @@ function skillTable(): string {
     });
     return `| ${level.id} | ${cells.join(' | ')} |`;
   });
-  const mean = `| mean of all levels | ${all.map((sums) => spearman(SKILLS, sums).toFixed(2)).join(' | ')} |`;
-  return [head, ...rows, mean].join('\n');
+  const last = `| mean of all levels | ${all.map((sums) => spearman(SKILLS, sums).toFixed(2)).join(' | ')} |`;
+  return [head, ...rows, last].join('\n');
 }
 
 function seedTable(): string {
@@ -63,10 +64,10 @@ function seedTable(): string {
       const totals = Array.from({ length: 8 }, (_, i) => {
         const ground = groundOf(level, bikeId, riderId, 100 + i * 37);
         const rides = [1, 2, 3].map((rider) => ground.ride(habitsForSkill(skill), rider).total);
-        return rides.reduce((sum, total) => sum + total, 0) / rides.length;
+        return mean(rides);
       });
-      const mean = totals.reduce((sum, total) => sum + total, 0) / totals.length;
-      const deviation = Math.sqrt(totals.reduce((sum, t) => sum + (t - mean) ** 2, 0) / totals.length);
+      const middle = mean(totals);
+      const deviation = Math.sqrt(mean(totals.map((total) => (total - middle) ** 2)));
       return `| ${level.id} | ${skill} | ${Math.min(...totals).toFixed(1)} to ${Math.max(...totals).toFixed(1)} | ${deviation.toFixed(1)} |`;
     }),
   );
@@ -93,19 +94,29 @@ function exploitTable(): string {
       (world, script) => shifted(world, script, byM),
     ]),
   );
+  const rowOf = (kind: string, name: string, reports: readonly RideReport[]): string => {
+    const totals = reports.map(({ total }) => total);
+    const passed = reports.filter((report) => report.passed).length;
+    return `| ${kind} | ${name} | ${whole(Math.min(...totals))} | ${whole(mean(totals))} | ${whole(Math.max(...totals))} | ${passed} |`;
+  };
   const rowsOf = (kind: string, riders: Readonly<Record<string, Rides>>): string[] =>
-    Object.entries(riders).map(([name, rides]) => {
-      const reports = grounds.map(({ ground, script }) => ground.follow(rides(ground.world, script)));
-      const totals = reports.map(({ total }) => total);
-      const mean = totals.reduce((sum, total) => sum + total, 0) / totals.length;
-      const passed = reports.filter((report) => report.passed).length;
-      return `| ${kind} | ${name} | ${whole(Math.min(...totals))} | ${whole(mean)} | ${whole(Math.max(...totals))} | ${passed} |`;
-    });
+    Object.entries(riders).map(([name, rides]) =>
+      rowOf(
+        kind,
+        name,
+        grounds.map(({ ground, script }) => ground.follow(rides(ground.world, script))),
+      ),
+    );
   return [
     `| kind | rider | lowest total | mean | highest | passes of ${grounds.length} |\n|---|---|---|---|---|---|`,
     ...rowsOf('must not pass, nor get above 60', CHEATS),
     ...rowsOf('must not pass', LATECOMERS),
     ...rowsOf('good, at least 80', good),
+    rowOf(
+      'good, at least 80',
+      'planned for 10 rpm less, band set so',
+      grounds.map(({ ground }) => plannedWithBandSet(ground.level, ground.world, -10)),
+    ),
     ...rowsOf('dose', doses),
   ].join('\n');
 }

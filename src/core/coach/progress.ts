@@ -39,7 +39,7 @@ export type ProgressFinding =
 /**
  * Totals of one rider of unchanged skill scatter by so many points (standard deviation) from ride to ride and from day to
  * day. Measured on the virtual riders who scatter most, those of little skill on the road bike, whose skill varies by 0.03
- * a day (`test/figures/reliability.ts`; the table stands in MARKS.md); that people vary so much is an assumption, no source.
+ * a day (the table stands in MARKS.md); that people vary so much is an assumption, no source.
  */
 const RIDE_SPREAD_POINTS = 3.5;
 const DAY_SPREAD_POINTS = 1.6;

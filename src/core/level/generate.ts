@@ -46,8 +46,8 @@ export function checkLevel(seed: number, audience: Level['audience']): Level {
       { kind: 'flat', lengthM: 60 },
       {
         kind: 'random-pitches',
-        lengthM: children ? 1590 : 2680,
-        pitchCount: children ? 10 : 14,
+        lengthM: children ? 1590 : 2125,
+        pitchCount: children ? 10 : 11,
         gentlestRatio: children ? 0.045 : 0.065,
         steepestRatio: children ? 0.065 : 0.11,
         beforeM: children ? 88 : 122,

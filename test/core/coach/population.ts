@@ -1,6 +1,6 @@
 /**
  * Virtual riders of random skill on a level: does the total rank them by skill, and does anybody beat the best ride?
- * One pair of bike and rider a level, in turn. A hundred for the figures of MARKS.md, eighty of them for the tests.
+ * One pair of bike and rider a level, in turn. Two hundred for the figures of MARKS.md, eighty of them for the tests.
  */
 import { describe, expect, test } from 'vitest';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -8,7 +8,7 @@ import { seededRandom } from '../../../src/core/math/random.ts';
 import { habitsForSkill } from '../../../src/core/virtual/riders.ts';
 import { groundOf, PAIRS, spearman } from './riding.ts';
 
-export const POPULATION = 100;
+export const POPULATION = 200;
 const random = seededRandom(2_026);
 /** Skills from 0 to 1. */
 export const SKILLS: readonly number[] = Array.from({ length: POPULATION }, () => random());

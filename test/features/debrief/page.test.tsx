@@ -143,7 +143,7 @@ describe('the strip', () => {
     const late = report.shifts.findLastIndex(
       ({ direction, startedAtM }) =>
         direction === 'easier' &&
-        report.pitches.some(({ footM }) => startedAtM > footM - 100 && startedAtM < footM + 55),
+        report.pitches.some(({ footM }) => startedAtM > footM - 100 && startedAtM < footM + 85),
     );
     expect(late).toBeGreaterThan(0);
     const kind = report.shifts[late]?.kind ?? 'clean';
@@ -193,17 +193,17 @@ describe('the strip', () => {
       fold.dispatchEvent(new Event('toggle'));
     });
     const places = fold.querySelector('[data-table="places"]') as HTMLTableElement;
-    expect(places.querySelector('caption')?.textContent).toBe('The ride every 20 m');
+    expect(places.querySelector('caption')?.textContent).toBe('The ride every 50 m');
     const rows = [...places.querySelectorAll('tbody tr')];
-    expect(rows.length).toBe(71);
+    expect(rows.length).toBe(33);
     for (const [i, row] of rows.entries()) {
       const nearest = [...ride.trace.samples].sort(
-        (a, b) => Math.abs(a.distanceM - 20 * i) - Math.abs(b.distanceM - 20 * i),
+        (a, b) => Math.abs(a.distanceM - 50 * i) - Math.abs(b.distanceM - 50 * i),
       )[0];
       const cells = [...row.querySelectorAll('th, td')].map((cell) => cell.textContent);
       const ring = ride.bike.chainringsTeeth[nearest?.ringIndex ?? 0];
       const sprocket = ride.bike.sprocketsTeeth[nearest?.sprocketIndex ?? 0];
-      expect(cells[0]?.replace(/\D/g, '')).toBe(String(20 * i));
+      expect(cells[0]?.replace(/\D/g, '')).toBe(String(50 * i));
       expect(cells[2]).toBe(`${ring} × ${sprocket}`);
       if (cells[3] !== '–') expect(cells[3]).toBe(String(Math.round(nearest?.cadenceRpm ?? -1)));
     }
