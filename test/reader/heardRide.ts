@@ -53,7 +53,7 @@ async function heardRide(site: ReadAloud, beganMs: number, known: KnownKeys): Pr
   await rideByEar(site, beganMs, known, () => isRiding(site));
   const lines = (): Promise<Put[]> => site.page.evaluate(() => (window as unknown as { put: Put[] }).put);
   const overMs = (await lines()).findLast(({ text }) => text === OVER)?.atMs ?? Date.now();
-  await hear(site, overMs, QUESTION);
+  await hear(site, overMs, QUESTION, 60_000);
   const askedMs = await press(site, /^Just tell me/);
   await hear(site, askedMs, ENDED, 60_000);
   const put = await lines();
