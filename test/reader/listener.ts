@@ -8,6 +8,8 @@ const REACTION_MS = 250;
 const SOFT_MS = 350;
 const CLICK_MS = 450;
 const LOOK_MS = 60;
+/** After so long without a new line all has been given that was to be said of a thing (ms). */
+const QUIET_MS = 500;
 
 /** Names of keys as they are spoken, and as the keyboard calls them. */
 const KEYS: Readonly<Record<string, string>> = {
@@ -42,6 +44,8 @@ export async function hear(
 /** Goes from thing to thing until one is called so, and presses it; answers with when (ms since 1970). */
 export async function press(site: ReadAloud, name: RegExp, key = 'Tab'): Promise<number> {
   for (let tries = 0; tries < 80; tries += 1) {
+    // What is still to be said of the thing before must not be taken for the next one.
+    while (Date.now() - (site.heard().at(-1)?.givenMs ?? 0) < QUIET_MS) await wait(LOOK_MS);
     const sinceMs = Date.now();
     site.press(key);
     // The name of the key comes first; what it led to is waited for.
