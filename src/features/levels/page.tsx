@@ -116,42 +116,31 @@ function LevelCard(props: {
   const { level, number, done, best, passed, next, format } = props;
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
-  const id = (part: string): string => `${level.id}-${part}`;
   return (
-    <a
-      class="level-card"
-      href={hashOf({ view: 'ride', rest: level.id })}
-      data-level={level.id}
-      // Whoever goes from level to level by ear hears the title first.
-      aria-labelledby={id('title')}
-      aria-describedby={`${id('flag')} ${id('sentence')} ${id('facts')}`}
-    >
+    <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
       <Profile course={course} />
       <span class="level-words">
         <span class="level-number" aria-hidden="true">
           {number}
         </span>
+        {/* Whoever goes from level to level by ear hears the title first. */}
+        <strong>{level.title}</strong>
         <span class="lesson">{commonWords.lessons[level.teaches]}</span>
-        <strong id={id('title')}>{level.title}</strong>
-        <span id={id('sentence')}>{level.sentence}</span>
-        <span class="level-facts" id={id('facts')}>
+        <span>{level.sentence}</span>
+        <span class="level-facts">
           {levelsWords.length(format.road(course.lengthM))}
           {course.pitches.length > 0 && ` · ${levelsWords.pitches(course.pitches.length)}`}
           {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
         </span>
       </span>
       {done && (
-        <span class="flag" id={id('flag')}>
+        <span class="flag">
           {passed && <Icon name="done" />}
           {best === null ? levelsWords.ridden : levelsWords.best(format.number(best))}
           {best !== null && !passed && levelsWords.notPassed}
         </span>
       )}
-      {next && !done && (
-        <span class="flag next" id={id('flag')}>
-          {levelsWords.next}
-        </span>
-      )}
+      {next && !done && <span class="flag next">{levelsWords.next}</span>}
     </a>
   );
 }
