@@ -10,6 +10,8 @@ const CLICK_MS = 450;
 const LOOK_MS = 60;
 /** After so long without a new line all has been given that was to be said of a thing (ms). */
 const QUIET_MS = 500;
+/** Some things have long names, some none (ms). */
+const NAMED_MS = 6000;
 
 /** Names of keys as they are spoken, and as the keyboard calls them. */
 const KEYS: Readonly<Record<string, string>> = {
@@ -49,7 +51,7 @@ export async function press(site: ReadAloud, name: RegExp, key = 'Tab'): Promise
     const sinceMs = Date.now();
     site.press(key);
     // The name of the key comes first; what it led to is waited for.
-    const named = await hear(site, sinceMs, /^.{4,}/, 3000).catch(() => null);
+    const named = await hear(site, sinceMs, /^.{4,}/, NAMED_MS).catch(() => null);
     if (named === null) continue;
     if (!site.heard().some(({ text, givenMs }) => givenMs >= sinceMs && name.test(text))) continue;
     const pressedMs = Date.now();
