@@ -10,8 +10,8 @@ const CLICK_MS = 450;
 const LOOK_MS = 60;
 /** After so long without a new line all has been given that was to be said of a thing (ms). */
 const QUIET_MS = 500;
-/** Some things have long names, some none (ms). */
-const NAMED_MS = 6000;
+/** So long a thing may take to be named; some have no name (ms). */
+const NAMED_MS = 3000;
 
 /** Names of keys as they are spoken, and as the keyboard calls them. */
 const KEYS: Readonly<Record<string, string>> = {
@@ -50,10 +50,11 @@ export async function press(site: ReadAloud, name: RegExp, key = 'Tab'): Promise
     while (Date.now() - (site.heard().at(-1)?.givenMs ?? 0) < QUIET_MS) await wait(LOOK_MS);
     const sinceMs = Date.now();
     site.press(key);
-    // The name of the key comes first; what it led to is waited for.
-    const named = await hear(site, sinceMs, /^.{4,}/, NAMED_MS).catch(() => null);
-    if (named === null) continue;
-    if (!site.heard().some(({ text, givenMs }) => givenMs >= sinceMs && name.test(text))) continue;
+    // The name of the key comes first; what it led to is known from its first words, however long the rest is.
+    const said = (): readonly Heard[] => site.heard().filter(({ givenMs }) => givenMs >= sinceMs);
+    while (Date.now() - sinceMs < NAMED_MS && !said().some(({ text }) => text.length > 3))
+      await wait(LOOK_MS);
+    if (!said().some(({ text }) => name.test(text))) continue;
     const pressedMs = Date.now();
     site.press('Return');
     return pressedMs;
