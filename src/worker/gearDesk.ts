@@ -22,8 +22,9 @@ export function openGearDesk(post: (answer: Answer) => void, pause: () => Promis
     // A cancel that came right behind the question must be heard before anything is ridden.
     await pause();
     if (!running.has(id)) return { kind: 'cancelled', id };
-    post({ kind: 'gear-own', id, outcome: gearOutcome(course, job.bike, job.rider) });
-    const candidates = gearCandidates(course, job.bike, job.rider);
+    const own = gearOutcome(course, job.bike, job.rider);
+    post({ kind: 'gear-own', id, outcome: own });
+    const candidates = gearCandidates(course, job.bike, job.rider, { own, asked: job.asked });
     for (let count = 0; ; count += 1) {
       await pause();
       if (!running.has(id)) return { kind: 'cancelled', id };

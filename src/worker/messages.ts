@@ -1,7 +1,7 @@
 /**
  * What the page and the worker say to each other: plain messages with ids, nothing that cannot be cloned.
  */
-import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
+import type { GearCandidate, GearOutcome, GearParts } from '../core/coach/gearCheck.ts';
 import type { RideReport } from '../core/coach/types.ts';
 import { levelHash } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
@@ -17,6 +17,8 @@ export interface GearJob {
   readonly seed: number;
   readonly bike: Bike;
   readonly rider: Rider;
+  /** Only these parts are tried; the common ones without it. */
+  readonly asked?: GearParts | undefined;
 }
 
 /** The reference ride of a job. */
@@ -68,6 +70,6 @@ export type Answer =
 
 /** Fingerprint of everything that decides a gear check; never the key of a ride. */
 export function keyOfGearJob(job: GearJob): string {
-  const { level, seed, bike, rider } = job;
-  return hashJson({ check: 'gears', level: levelHash(level), seed, bike, rider });
+  const { level, seed, bike, rider, asked } = job;
+  return hashJson({ check: 'gears', level: levelHash(level), seed, bike, rider, asked });
 }

@@ -1,27 +1,36 @@
 /**
- * "Have I got the right gears?" The gears of a bike side by side, where a road would ask for one more, and
- * what other cassettes or rings would change, each computed by riding the reference on that very road.
+ * "Have I got the right gears?" Where a road would ask for a gear more than a bike has, whether its rider gets up at
+ * all, and what other cassettes or rings would change, each found by riding the plan over that very road.
  */
 import type { Course } from '../course/types.ts';
 import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
-import { cadenceAtRpm, gearAt, steadySpeedMps } from '../model/machine.ts';
-import { COMMON_CASSETTES, COMMON_RINGS } from '../model/parts.ts';
+import { gearAt } from '../model/machine.ts';
 import { rollOutM } from '../model/rollout.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
+import { brakeForLine } from '../ride/pilot.ts';
 import { rideThrough } from '../ride/run.ts';
-import type { TraceSample } from '../ride/trace.ts';
-import { buildRideWorld } from '../ride/world.ts';
+import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
+import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
+import { type PassedLimit, passedLimits } from './gearLimits.ts';
+import { possibleParts, type TradeOff, tradeOffs } from './gearParts.ts';
+import { type SteadyClimb, steadyClimb, WALKING_MPS } from './gearSteady.ts';
 import { countManoeuvres } from './shifts.ts';
 
 /** Two gears nearer than this are as good as one (share of development). */
-const OVERLAP = 0.04;
+export const OVERLAP = 0.04;
 const SAMPLE_S = 0.1;
 /** Stretches nearer than this are told as one (m). */
 const JOIN_M = 15;
+/** The hardest minute, in samples. */
+const MINUTE_SAMPLES = 600;
+/** Seconds slower than walking that make a walker. */
+const WALKED_AT_LEAST_S = 5;
+/** A ride is drawn with at most so many points. */
+const MOST_POINTS = 200;
 
 /** One row of the gear chart, longest development last. */
 export interface GearRow {
@@ -37,9 +46,29 @@ export interface ShortStretch {
   readonly fromM: number;
   readonly toM: number;
   readonly seconds: number;
-  /** Slowest legs in it, or fastest where the highest gear runs out (rpm). */
-  readonly extremeRpm: number;
+  /** Mean of the legs in it (rpm), seconds on foot counted as none. */
+  readonly meanRpm: number;
   readonly steepestRatio: number;
+}
+
+/** The minute of pedalling (or walking) in which the legs were furthest below their band. */
+export interface HardestMinute {
+  readonly fromM: number;
+  readonly toM: number;
+  /** Mean cadence in it, seconds on foot counted as none, and how far it was below the band in the mean (rpm). */
+  readonly meanRpm: number;
+  readonly missingRpm: number;
+}
+
+/** A place of a ride, to be drawn. */
+export interface RidePoint {
+  readonly distanceM: number;
+  readonly timeS: number;
+  /** Null where the legs rested. */
+  readonly cadenceRpm: number | null;
+  readonly bandLowRpm: number;
+  readonly ringTeeth: number;
+  readonly sprocketTeeth: number;
 }
 
 /** How a bike suits a rider on a road. */
@@ -47,15 +76,15 @@ export interface GearOutcome {
   readonly chainringsTeeth: readonly number[];
   readonly sprocketsTeeth: readonly number[];
   readonly capacityTeeth: number;
-  /** Share of pedalling time in the cadence band, 0 to 1, on the reference ride. */
+  /** Seconds on foot, or so slow that walking is as quick; and whether that is more than a wobble. */
+  readonly walkedS: number;
+  readonly mustWalk: boolean;
+  readonly hardest: HardestMinute;
+  /** Share of the time pedalled or on foot in the cadence band, 0 to 1. */
   readonly shareInBand: number;
-  /** Lowest cadence on the reference ride, and where. */
-  readonly lowestCadenceRpm: number;
-  readonly lowestAtM: number;
-  /** Cadence that would be left if the steepest 50 m went on for ever, in the lowest gear. */
-  readonly steadyLowestRpm: number;
+  /** What the steepest 50 m would come to in the lowest gear if they went on for ever. */
+  readonly steady: SteadyClimb;
   readonly shifts: number;
-  readonly shiftsPerKm: number;
   readonly finishedS: number;
   readonly belowBand: readonly ShortStretch[];
   readonly aboveBand: readonly ShortStretch[];
@@ -63,25 +92,23 @@ export interface GearOutcome {
   readonly highestDevelopmentM: number;
   /** Biggest step between neighbouring sprockets (share). */
   readonly biggestStepRatio: number;
+  /** Gears that differ: a pair of twins counts once. */
+  readonly differentGears: number;
   readonly rollOutM: number;
+  /** The ride itself, from start to finish. */
+  readonly ride: readonly RidePoint[];
 }
-
-/** What a candidate trades, against the rider's own bike. */
-export type TradeOff =
-  | 'easier-lowest'
-  | 'harder-highest'
-  | 'loses-highest'
-  | 'bigger-steps'
-  | 'smaller-steps'
-  | 'more-shifts'
-  | 'more-capacity';
 
 /** A bike with other parts, computed on the same road. */
 export interface GearCandidate {
   readonly changed: 'cassette' | 'rings' | 'both';
   readonly outcome: GearOutcome;
   readonly tradeOffs: readonly TradeOff[];
+  readonly limits: readonly PassedLimit[];
 }
+
+/** Chainrings and sprockets, from small to big. */
+export type GearParts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
 
 /** The gear chart of a bike. */
 export function gearChart(machine: Machine): GearRow[] {
@@ -100,168 +127,187 @@ export function gearChart(machine: Machine): GearRow[] {
   });
 }
 
+/** Gears that differ: a pair of twins counts once. */
+export function differentGears(rows: readonly GearRow[]): number {
+  return rows.filter(({ gear, twin }) => twin === null || gear.ringTeeth < twin.ringTeeth).length;
+}
+
 /** Rides the plan with this bike over this road and reports; bikes are compared, so no best ride is searched for. */
 export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutcome {
   const world = buildRideWorld(course, bike, rider);
-  const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
-  const samples = pedallingSamples(trace);
-  const inBand = samples.filter((s) => s.cadenceRpm >= s.bandLowRpm && s.cadenceRpm <= s.bandHighRpm);
-  const lowest = samples.reduce<TraceSample | null>(
-    (least, s) => (least === null || s.cadenceRpm < least.cadenceRpm ? s : least),
-    null,
-  );
+  const trace = upTheHill(world);
+  const onFoot = footSamples(trace);
+  const pedalled = new Set(pedallingSamples(trace));
+  const counted = trace.samples
+    .filter((sample) => pedalled.has(sample) || onFoot.has(sample))
+    .map((sample) => (onFoot.has(sample) ? { ...sample, cadenceRpm: 0 } : sample));
+  const walkedS = counted.filter((s) => s.speedMps < WALKING_MPS).length * SAMPLE_S;
+  const inBand = counted.filter((s) => s.cadenceRpm >= s.bandLowRpm && s.cadenceRpm <= s.bandHighRpm);
   const low = gearAt(world.machine, 0, world.machine.sprocketCount - 1);
   const high = gearAt(world.machine, world.machine.ringCount - 1, 0);
-  const shifts = countManoeuvres(trace);
   return {
     chainringsTeeth: bike.chainringsTeeth,
     sprocketsTeeth: bike.sprocketsTeeth,
     capacityTeeth: capacityTeeth(bike),
-    shareInBand: samples.length === 0 ? 0 : inBand.length / samples.length,
-    lowestCadenceRpm: lowest?.cadenceRpm ?? 0,
-    lowestAtM: lowest?.distanceM ?? 0,
-    steadyLowestRpm: steadyLowestRpm(world, low),
-    shifts,
-    shiftsPerKm: (1000 * shifts) / course.lengthM,
+    walkedS,
+    mustWalk: walkedS >= WALKED_AT_LEAST_S,
+    hardest: hardestMinute(counted),
+    shareInBand: counted.length === 0 ? 0 : inBand.length / counted.length,
+    steady: steadyClimb(world, low),
+    shifts: countManoeuvres(trace),
     finishedS: trace.samples.at(-1)?.timeS ?? 0,
-    belowBand: stretches(course, samples, (s) => s.cadenceRpm < s.bandLowRpm && same(s, low), Math.min),
-    aboveBand: stretches(course, samples, (s) => s.cadenceRpm > s.bandHighRpm && same(s, high), Math.max),
+    belowBand: stretches(course, counted, (s) => s.cadenceRpm < s.bandLowRpm && same(s, low)),
+    aboveBand: stretches(course, counted, (s) => s.cadenceRpm > s.bandHighRpm && same(s, high)),
     lowestDevelopmentM: low.developmentM,
     highestDevelopmentM: high.developmentM,
     biggestStepRatio: biggestStep(bike.sprocketsTeeth),
+    differentGears: differentGears(gearChart(world.machine)),
     rollOutM: rollOutM(wheelCircumferenceM(bike), high.ringTeeth, high.sprocketTeeth),
+    ride: pointsOf(world, trace.samples),
   };
 }
 
 /**
  * Other parts for this bike: cassettes with as many sprockets, ring sets with as many rings, and both
- * together where both are easier. A generator, because each one takes a plan of its own.
+ * together where both are easier; or only the parts that were asked for. A generator, because each one takes a
+ * plan of its own.
  */
-export function* gearCandidates(course: Course, bike: Bike, rider: Rider): Generator<GearCandidate> {
-  const own = gearOutcome(course, bike, rider);
-  for (const { chainringsTeeth, sprocketsTeeth } of possibleParts(bike)) {
-    const outcome = gearOutcome(course, { ...bike, chainringsTeeth, sprocketsTeeth }, rider);
-    const rings = !equal(chainringsTeeth, bike.chainringsTeeth);
-    const cassette = !equal(sprocketsTeeth, bike.sprocketsTeeth);
+export function* gearCandidates(
+  course: Course,
+  bike: Bike,
+  rider: Rider,
+  {
+    own = gearOutcome(course, bike, rider),
+    asked,
+  }: { own?: GearOutcome; asked?: GearParts | undefined } = {},
+): Generator<GearCandidate> {
+  for (const parts of asked === undefined ? possibleParts(bike) : [asked]) {
+    const outcome = gearOutcome(course, { ...bike, ...parts }, rider);
+    const rings = !equal(parts.chainringsTeeth, bike.chainringsTeeth);
+    const cassette = !equal(parts.sprocketsTeeth, bike.sprocketsTeeth);
     yield {
       changed: rings && cassette ? 'both' : rings ? 'rings' : 'cassette',
       outcome,
       tradeOffs: tradeOffs(own, outcome),
+      limits: passedLimits(bike, parts),
     };
   }
 }
 
-/** Best first: more time in the band, then quicker legs on the worst place, then fewer changes. */
+/** What bikes are ordered by, in whole numbers as people read them: the smaller, the better. */
+export function gearOrder({
+  mustWalk,
+  hardest,
+  shareInBand,
+}: Pick<GearOutcome, 'mustWalk' | 'hardest' | 'shareInBand'>): readonly [number, number, number] {
+  return [mustWalk ? 1 : 0, Math.round(hardest.missingRpm), 100 - Math.round(shareInBand * 100)];
+}
+
+/** Who rides up comes before who must walk; then the hardest minute; then time in the band; then fewer changes. */
 export function sortCandidates(candidates: readonly GearCandidate[]): GearCandidate[] {
-  const worth = ({ outcome, changed }: GearCandidate): number =>
-    outcome.shareInBand * 100 +
-    Math.min(60, outcome.lowestCadenceRpm) * 0.6 +
-    Math.min(60, outcome.steadyLowestRpm) * 0.4 -
-    outcome.shiftsPerKm * 0.5 -
-    (changed === 'both' ? 4 : 0);
-  return [...candidates].sort((a, b) => worth(b) - worth(a));
-}
-
-/** How many parts are tried at most beside the bike's own. */
-const MOST_RING_SETS = 4;
-
-function possibleParts(bike: Bike): Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>[] {
-  const cassettes = COMMON_CASSETTES.filter(
-    (teeth) => teeth.length === bike.sprocketsTeeth.length && !equal(teeth, bike.sprocketsTeeth),
-  );
-  const smallest = bike.chainringsTeeth[0] as number;
-  const rings = COMMON_RINGS.filter(
-    (teeth) => teeth.length === bike.chainringsTeeth.length && !equal(teeth, bike.chainringsTeeth),
-  )
-    .sort((a, b) => Math.abs((a[0] as number) - smallest) - Math.abs((b[0] as number) - smallest))
-    .slice(0, MOST_RING_SETS);
-  const easiest = [...cassettes]
-    .sort((a, b) => (b.at(-1) as number) - (a.at(-1) as number))
-    .filter((teeth) => (teeth.at(-1) as number) > (bike.sprocketsTeeth.at(-1) as number))
-    .slice(0, 2);
-  const easierRings = rings.filter((teeth) => (teeth[0] as number) < smallest);
-  return [
-    ...cassettes.map((sprocketsTeeth) => ({ chainringsTeeth: bike.chainringsTeeth, sprocketsTeeth })),
-    ...rings.map((chainringsTeeth) => ({ chainringsTeeth, sprocketsTeeth: bike.sprocketsTeeth })),
-    ...easierRings
-      .slice(0, 2)
-      .flatMap((chainringsTeeth) => easiest.map((sprocketsTeeth) => ({ chainringsTeeth, sprocketsTeeth }))),
-  ];
-}
-
-function tradeOffs(own: GearOutcome, other: GearOutcome): TradeOff[] {
-  const list: TradeOff[] = [];
-  if (other.lowestDevelopmentM < own.lowestDevelopmentM * 0.98) list.push('easier-lowest');
-  if (other.highestDevelopmentM > own.highestDevelopmentM * 1.02) list.push('harder-highest');
-  if (other.highestDevelopmentM < own.highestDevelopmentM * 0.98) list.push('loses-highest');
-  if (other.biggestStepRatio > own.biggestStepRatio + 0.02) list.push('bigger-steps');
-  if (other.biggestStepRatio < own.biggestStepRatio - 0.02) list.push('smaller-steps');
-  if (other.shifts > own.shifts * 1.25 + 1) list.push('more-shifts');
-  if (other.capacityTeeth > own.capacityTeeth) list.push('more-capacity');
-  return list;
-}
-
-/** So long a stretch of the road, the steepest there is, is what a steady lowest cadence is worked out for (m). */
-export const STEEPEST_MEAN_M = 50;
-
-/** Cadence in the lowest gear at steady power on the mean of the steepest 50 m (rpm). */
-function steadyLowestRpm(world: RideWorld, low: Gear): number {
-  const { machine, course } = world;
-  const speedMps = steadySpeedMps({
-    powerW: machine.rider.steadyPowerW,
-    slopeRatio: steepestMean(course.slopeRatio, STEEPEST_MEAN_M),
-    windMps: 0,
-    massKg: machine.totalMassKg,
-    cdaM2: machine.bike.cdaM2,
-    rollingCoefficient: machine.bike.rollingCoefficient,
-    efficiency: low.efficiency,
-    airDensityKgM3: world.airDensityKgM3,
-    bearings: true,
+  const keys = new Map(candidates.map((one) => [one, [...gearOrder(one.outcome), ...tieOf(one)]]));
+  const keysOf = (one: GearCandidate): readonly number[] => keys.get(one) ?? [];
+  return [...candidates].sort((a, b) => {
+    const other = keysOf(b);
+    const at = keysOf(a).findIndex((value, i) => value !== other[i]);
+    return at < 0 ? 0 : (keysOf(a)[at] as number) - (other[at] as number);
   });
-  return cadenceAtRpm(speedMps, low.developmentM);
 }
 
-function steepestMean(slopeRatio: ArrayLike<number>, windowM: number): number {
-  const width = Math.min(windowM, slopeRatio.length);
-  let sum = 0;
-  for (let i = 0; i < width; i += 1) sum += slopeRatio[i] as number;
-  let most = sum;
-  for (let i = width; i < slopeRatio.length; i += 1) {
-    sum += (slopeRatio[i] as number) - (slopeRatio[i - width] as number);
-    most = Math.max(most, sum);
+function tieOf({ changed, limits, outcome }: GearCandidate): number[] {
+  return [limits.length, changed === 'both' ? 1 : 0, outcome.capacityTeeth];
+}
+
+/** The ride of the plan; where it puts a foot down, the one in the lowest gear all the way, if that gets up. */
+function upTheHill(world: RideWorld): RideTrace {
+  const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
+  if (footDowns(trace) === 0) return trace;
+  const low = { ...world, startRingIndex: 0, startSprocketIndex: world.machine.sprocketCount - 1 };
+  const crawled = rideThrough(low, brakeForLine(low)).trace;
+  return footDowns(crawled) === 0 && crawled.events.at(-1)?.kind === 'finished' ? crawled : trace;
+}
+
+function footDowns(trace: RideTrace): number {
+  return trace.events.filter(({ kind }) => kind === 'foot-down').length;
+}
+
+/** Samples between a foot down and the push that ends it. */
+function footSamples(trace: RideTrace): ReadonlySet<TraceSample> {
+  const spans: { readonly fromTick: number; toTick: number }[] = [];
+  for (const event of trace.events) {
+    const last = spans.at(-1);
+    if (event.kind === 'foot-down') spans.push({ fromTick: event.tick, toTick: Number.POSITIVE_INFINITY });
+    else if (event.kind === 'pushed-off' && last !== undefined)
+      last.toTick = Math.min(last.toTick, event.tick);
   }
-  return most / width;
+  const found = new Set<TraceSample>();
+  let k = 0;
+  for (const sample of trace.samples) {
+    const tick = sample.timeS * TICKS_PER_S;
+    while (k < spans.length && tick > (spans[k] as { toTick: number }).toTick) k += 1;
+    if (k < spans.length && tick >= (spans[k] as { fromTick: number }).fromTick) found.add(sample);
+  }
+  return found;
+}
+
+const TICKS_PER_S = 120;
+
+function hardestMinute(samples: readonly TraceSample[]): HardestMinute {
+  const missing = samples.map(({ bandLowRpm, cadenceRpm }) => Math.max(0, bandLowRpm - cadenceRpm));
+  const width = Math.min(MINUTE_SAMPLES, samples.length);
+  let sum = missing.slice(0, width).reduce((a, b) => a + b, 0);
+  let best = { sum, from: 0 };
+  for (let i = width; i < samples.length; i += 1) {
+    sum += (missing[i] as number) - (missing[i - width] as number);
+    if (sum > best.sum + 1e-9) best = { sum, from: i - width + 1 };
+  }
+  const minute = samples.slice(best.from, best.from + width);
+  const turns = minute.reduce((a, { cadenceRpm }) => a + cadenceRpm, 0);
+  return {
+    fromM: minute[0]?.distanceM ?? 0,
+    toM: minute.at(-1)?.distanceM ?? 0,
+    meanRpm: width === 0 ? 0 : turns / width,
+    missingRpm: width === 0 ? 0 : Math.max(0, best.sum) / width,
+  };
+}
+
+function pointsOf(world: RideWorld, samples: readonly TraceSample[]): RidePoint[] {
+  const stepM = world.course.lengthM / MOST_POINTS;
+  const points: RidePoint[] = [];
+  for (const sample of samples) {
+    if (sample.distanceM < points.length * stepM) continue;
+    const { distanceM, timeS, cadenceRpm, bandLowRpm, pedalling } = sample;
+    const { ringTeeth, sprocketTeeth } = gearAt(world.machine, sample.ringIndex, sample.sprocketIndex);
+    const turning = pedalling && cadenceRpm > 0 ? cadenceRpm : null;
+    points.push({ distanceM, timeS, cadenceRpm: turning, bandLowRpm, ringTeeth, sprocketTeeth });
+  }
+  return points;
 }
 
 function stretches(
   course: Course,
   samples: readonly TraceSample[],
   holds: (s: TraceSample) => boolean,
-  pick: (a: number, b: number) => number,
 ): ShortStretch[] {
-  const list: ShortStretch[] = [];
+  const list: (ShortStretch & { turns: number })[] = [];
   for (const s of samples) {
     if (!holds(s)) continue;
     const slope = course.slopeRatio[Math.round(s.distanceM)] ?? 0;
     const last = list.at(-1);
-    if (last === undefined || s.distanceM - last.toM > JOIN_M)
-      list.push({
-        fromM: s.distanceM,
-        toM: s.distanceM,
-        seconds: SAMPLE_S,
-        extremeRpm: s.cadenceRpm,
-        steepestRatio: slope,
-      });
-    else
-      list[list.length - 1] = {
-        fromM: last.fromM,
-        toM: s.distanceM,
-        seconds: last.seconds + SAMPLE_S,
-        extremeRpm: pick(last.extremeRpm, s.cadenceRpm),
-        steepestRatio: Math.max(last.steepestRatio, slope),
-      };
+    const joined = last !== undefined && s.distanceM - last.toM <= JOIN_M ? last : null;
+    const seconds = (joined?.seconds ?? 0) + SAMPLE_S;
+    const turns = (joined?.turns ?? 0) + s.cadenceRpm * SAMPLE_S;
+    if (joined !== null) list.pop();
+    list.push({
+      fromM: joined?.fromM ?? s.distanceM,
+      toM: s.distanceM,
+      seconds,
+      turns,
+      meanRpm: turns / seconds,
+      steepestRatio: Math.max(joined?.steepestRatio ?? slope, slope),
+    });
   }
-  return list;
+  return list.map(({ turns: _, ...stretch }) => stretch);
 }
 
 function biggestStep(teeth: readonly number[]): number {

@@ -1,8 +1,14 @@
 /**
  * What is said first: whether the gears of the bike are enough for the road, and which parts would help. Codes and
- * numbers; sentences are made of them in `answerText.tsx`.
+ * numbers; sentences are made of them in `answerText.tsx`. All of it goes by the steady figure of the steepest 50 m,
+ * the same that stands in the table.
  */
-import type { GearCandidate, GearOutcome, ShortStretch } from '../../core/coach/gearCheck.ts';
+import {
+  type GearCandidate,
+  type GearOutcome,
+  type ShortStretch,
+  sortCandidates,
+} from '../../core/coach/gearCheck.ts';
 
 /** Stretches shorter than this are a moment at a stop line or in a shift, not a gear that is missing (s). */
 const SHORTEST_TOLD_S = 1.5;
@@ -30,44 +36,35 @@ export function toldStretches(stretches: readonly ShortStretch[]): ShortStretch[
   return stretches.filter(({ seconds }) => seconds >= SHORTEST_TOLD_S);
 }
 
-/** The stretch with the slowest legs, or null where the lowest gear is enough. */
-export function worstBelow(outcome: GearOutcome): ShortStretch | null {
-  return toldStretches(outcome.belowBand).reduce<ShortStretch | null>(
-    (worst, one) => (worst === null || one.extremeRpm < worst.extremeRpm ? one : worst),
-    null,
-  );
+/** Whether the lowest gear keeps the legs in their band on the steepest 50 m, and nobody has to walk. */
+export function isEnough({ mustWalk, steady }: Pick<GearOutcome, 'mustWalk' | 'steady'>): boolean {
+  return !mustWalk && Math.round(steady.cadenceRpm) >= Math.round(steady.bandLowRpm);
 }
 
 /** Parts that help, against the own bike. */
 interface Help {
-  /** The best that changes one thing and still does not reach the band. */
+  /** The best of the list that is easier and still not enough. */
   readonly mild: GearCandidate | null;
-  /** The one that stays in the band with the fewest changes and the least chain to take up. */
+  /** The one that is enough with the fewest changes and the least chain to take up. */
   readonly reaches: GearCandidate | null;
 }
 
-/** Finds parts that help on the worst stretch; both null where nothing is missing. */
+/** Finds parts that help; both null where nothing is missing. Parts the derailleurs may not take come last. */
 export function findHelp(own: GearOutcome, candidates: readonly GearCandidate[]): Help {
-  const worst = worstBelow(own);
-  if (worst === null) return { mild: null, reaches: null };
-  const helping = candidates.filter(
-    ({ outcome }) =>
-      outcome.lowestDevelopmentM < own.lowestDevelopmentM &&
-      rpmOn(outcome) >= worst.extremeRpm + LEAST_GAIN_RPM,
+  if (isEnough(own)) return { mild: null, reaches: null };
+  const helping = sortCandidates(candidates).filter(
+    ({ outcome: { steady } }) => steady.cadenceRpm >= own.steady.cadenceRpm + LEAST_GAIN_RPM,
   );
-  const reaching = helping.filter(({ outcome }) => worstBelow(outcome) === null);
-  const [reaches = null] = reaching.toSorted(
-    (a, b) => parts(a) - parts(b) || a.outcome.capacityTeeth - b.outcome.capacityTeeth,
-  );
-  const [mild = null] = helping
-    .filter((one) => one.changed === 'cassette' && worstBelow(one.outcome) !== null)
-    .toSorted((a, b) => rpmOn(b.outcome) - rpmOn(a.outcome));
-  return { mild, reaches };
-}
-
-/** Slowest legs in the lowest gear where it is too hard, else on the whole ride (rpm). */
-export function rpmOn(outcome: GearOutcome): number {
-  return worstBelow(outcome)?.extremeRpm ?? outcome.lowestCadenceRpm;
+  const [reaches = null] = helping
+    .filter(({ outcome }) => isEnough(outcome))
+    .toSorted(
+      (a, b) =>
+        Math.min(1, a.limits.length) - Math.min(1, b.limits.length) ||
+        parts(a) - parts(b) ||
+        a.outcome.capacityTeeth - b.outcome.capacityTeeth,
+    );
+  const mild = helping.find((one) => one.limits.length === 0 && parts(one) === 1 && !isEnough(one.outcome));
+  return { mild: mild ?? null, reaches };
 }
 
 function parts({ changed }: GearCandidate): number {

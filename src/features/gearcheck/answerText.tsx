@@ -1,22 +1,12 @@
-/** The answer in sentences: the lowest gear, what would help, the highest gear. */
+/** The answer in sentences: the lowest gear, what would help, the hardest minute, the highest gear. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { type GearOutcome, STEEPEST_MEAN_M } from '../../core/coach/gearCheck.ts';
+import type { GearOutcome } from '../../core/coach/gearCheck.ts';
+import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
-import {
-  findHelp,
-  highestGear,
-  lowestGear,
-  rpmOn,
-  type TeethPair,
-  toldStretches,
-  worstBelow,
-} from './answer.ts';
+import { findHelp, highestGear, isEnough, lowestGear, type TeethPair, toldStretches } from './answer.ts';
 import type { CheckState } from './state.ts';
-
-/** Gentler ground than this is not called a climb. */
-const CLIMB_RATIO = 0.02;
 
 interface Speech {
   readonly words: GearCheckWords;
@@ -47,63 +37,95 @@ export function GearAnswer(
 
 function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: CheckState }): JSX.Element {
   const { own, state, words, format } = props;
-  const rpm = (value: number): string => format.number(Math.round(value));
   return (
     <>
       <p class="lead" data-answer="lowest">
-        {sayLowest(own, state, words, format)}
+        {sayLowest(own, words, format)}
       </p>
+      {!isEnough(own) && <p data-answer="help">{sayHelp(own, state, words, format)}</p>}
+      <p data-answer="minute">{sayMinute(own, words, format)}</p>
       <p data-answer="highest">{sayHighest(own, words, format)}</p>
-      {worstBelow(own) !== null && (
-        <p class="quiet" data-answer="settle">
-          {words.answer.settle(format.distance(STEEPEST_MEAN_M), rpm(own.steadyLowestRpm))}
-        </p>
-      )}
     </>
   );
 }
 
-/** The lowest gear and what would help, as one paragraph. */
-function sayLowest(
+const rpmText = (format: Format, value: number): string => format.number(Math.round(value));
+const gearText = (format: Format, { ringTeeth, sprocketTeeth }: TeethPair): string =>
+  unbroken(format.gear(ringTeeth, sprocketTeeth));
+
+/** What the lowest gear comes to on the steepest stretch. */
+function sayLowest(own: GearOutcome, words: GearCheckWords, format: Format): string {
+  const { steady } = own;
+  const figures = {
+    gear: gearText(format, lowestGear(own)),
+    rpm: rpmText(format, steady.cadenceRpm),
+    low: rpmText(format, steady.bandLowRpm),
+    length: unbroken(format.distance(STEEPEST_MEAN_M)),
+    slope: unbroken(format.percent(steady.slopeRatio)),
+  };
+  if (own.mustWalk) return words.answer.walks(figures);
+  return isEnough(own) ? words.answer.enough(figures) : words.answer.short(figures);
+}
+
+/** What would help, or what it would take. */
+function sayHelp(
   own: GearOutcome,
   state: Pick<CheckState, 'candidates' | 'status'>,
   words: GearCheckWords,
   format: Format,
 ): string {
-  const gear = (pair: TeethPair): string => unbroken(format.gear(pair.ringTeeth, pair.sprocketTeeth));
-  const worst = worstBelow(own);
-  if (worst === null) return words.answer.enough(gear(lowestGear(own)));
+  const { answer } = words;
+  if (state.status === 'working') return answer.looking;
   const { mild, reaches } = findHelp(own, state.candidates);
-  const slope = worst.steepestRatio >= CLIMB_RATIO ? unbroken(format.percent(worst.steepestRatio)) : null;
-  const rpm = (value: number): string => format.number(Math.round(value));
-  const said = [
-    words.answer.short(
-      gear(lowestGear(own)),
-      rpm(worst.extremeRpm),
-      slope,
-      unbroken(format.distance(worst.fromM)),
-    ),
-  ];
-  if (state.status === 'working') return [...said, words.answer.looking].join(' ');
-  if (mild !== null) said.push(words.answer.mild(gear(lowestGear(mild.outcome)), rpm(rpmOn(mild.outcome))));
-  if (reaches !== null) said.push(words.answer.reaches(gear(lowestGear(reaches.outcome)), mild !== null));
-  else if (state.status === 'done') said.push(words.answer.none);
+  const said: string[] = [];
+  if (mild !== null)
+    said.push(
+      answer.mild(
+        gearText(format, lowestGear(mild.outcome)),
+        rpmText(format, mild.outcome.steady.cadenceRpm),
+      ),
+    );
+  if (reaches !== null)
+    said.push(
+      answer.reaches(gearText(format, lowestGear(reaches.outcome)), mild !== null, reaches.limits.length > 0),
+    );
+  else if (state.status === 'done') said.push(sayWhatItTakes(own, words, format));
   return said.join(' ');
 }
 
+function sayWhatItTakes(own: GearOutcome, words: GearCheckWords, format: Format): string {
+  const { steady, lowestDevelopmentM } = own;
+  const metres = (value: number): string => unbroken(words.metres(format.number(value, 2)));
+  if (steady.tooSteepForPower)
+    return words.answer.tooSteep(
+      unbroken(format.percent(steady.slopeRatio)),
+      unbroken(format.speed(steady.neededSpeedMps)),
+    );
+  const low = lowestGear(own);
+  const ratio = steady.neededDevelopmentM / lowestDevelopmentM;
+  return words.answer.takes(metres(steady.neededDevelopmentM), metres(lowestDevelopmentM), {
+    ring: format.number(Math.floor(low.ringTeeth * ratio)),
+    sprocket: format.number(Math.ceil(low.sprocketTeeth / ratio)),
+  });
+}
+
+function sayMinute({ hardest }: GearOutcome, words: GearCheckWords, format: Format): string {
+  const missing = Math.round(hardest.missingRpm);
+  return words.answer.minute(
+    rpmText(format, hardest.meanRpm),
+    missing === 0 ? null : format.number(missing),
+    unbroken(format.distance(hardest.fromM)),
+    unbroken(format.distance(hardest.toM)),
+  );
+}
+
 function sayHighest(own: GearOutcome, words: GearCheckWords, format: Format): string {
-  const { ringTeeth, sprocketTeeth } = highestGear(own);
-  const gear = unbroken(format.gear(ringTeeth, sprocketTeeth));
+  const gear = gearText(format, highestGear(own));
   const told = toldStretches(own.aboveBand);
   if (told.length === 0) return words.answer.highestEnough(gear);
   const seconds = told.reduce((sum, one) => sum + one.seconds, 0);
-  const fastest = told.reduce((most, one) => Math.max(most, one.extremeRpm), 0);
-  return words.answer.highestShort(
-    gear,
-    told.length,
-    Math.round(seconds),
-    format.number(Math.round(fastest)),
-  );
+  const fastest = told.reduce((most, one) => Math.max(most, one.meanRpm), 0);
+  return words.answer.highestShort(gear, told.length, Math.round(seconds), rpmText(format, fastest));
 }
 
 /** In big letters on a phone a gear or a unit must not be torn apart. */

@@ -2,9 +2,15 @@
 import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { type GearCandidate, type GearOutcome, sortCandidates } from '../../core/coach/gearCheck.ts';
-import { USUAL_CAPACITY_TEETH } from '../../core/model/bikeInput.ts';
+import {
+  type GearCandidate,
+  type GearOutcome,
+  type GearParts,
+  sortCandidates,
+} from '../../core/coach/gearCheck.ts';
+import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
+import { SideBySide } from './sideBySide.tsx';
 import type { GearCheckWords } from './words.ts';
 import type { CheckState } from './state.ts';
 
@@ -16,9 +22,7 @@ interface Speech {
   readonly format: Format;
 }
 
-type Parts = Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth'>;
-
-export type TakeParts = (parts: Parts) => void;
+export type TakeParts = (parts: GearParts) => void;
 
 /** The table with its head and the caution. */
 export function Candidates(
@@ -29,28 +33,19 @@ export function Candidates(
   const [all, setAll] = useState(false);
   const sorted = useMemo(() => sortCandidates(state.candidates), [state.candidates]);
   const { candidates: say } = words;
-  const heads = [say.parts, say.inBand, say.slowest, say.shifts, say.capacity];
   return (
     <section class="paper" aria-labelledby={id} data-gear-candidates>
       <h2 id={id}>{say.title}</h2>
       <p class="quiet">
         {say.hint} <output>{countText(state, words)}</output>
       </p>
-      <table class="gear-candidates">
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        {state.own !== null && <OwnRow own={state.own} words={words} format={format} />}
-        {sorted.slice(0, all ? undefined : SHOWN).map((candidate) => (
-          <CandidateRow key={partsKey(candidate.outcome)} {...{ candidate, words, format, onTake }} />
-        ))}
-      </table>
+      {state.own !== null && (
+        <PartsTable
+          own={state.own}
+          candidates={sorted.slice(0, all ? undefined : SHOWN)}
+          {...{ words, format, onTake }}
+        />
+      )}
       {sorted.length > SHOWN && (
         <Button small aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? say.fewer : say.all(sorted.length)}
@@ -67,26 +62,57 @@ function countText({ candidates, status }: CheckState, words: GearCheckWords): s
   return words.candidates.count(candidates.length, status === 'working');
 }
 
-function OwnRow({ own, words, format }: Speech & { readonly own: GearOutcome }): JSX.Element {
+/** The own bike and other parts below it, as they were given. */
+export function PartsTable(
+  props: Speech & {
+    readonly own: GearOutcome;
+    readonly candidates: readonly GearCandidate[];
+    readonly onTake: TakeParts;
+  },
+): JSX.Element {
+  const { own, candidates, words, format, onTake } = props;
   return (
-    <tbody class="own" data-parts="own">
-      <tr>
-        <th scope="rowgroup">
-          <span class="tag">{words.candidates.yours}</span>
-          {partsText(own, format)}
-        </th>
-        <Numbers outcome={own} words={words} format={format} />
-      </tr>
-    </tbody>
+    <table class="gear-candidates">
+      <thead>
+        <tr>
+          {[words.candidates.parts, ...headsOf(words, format)].map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody class="own" data-parts="own">
+        <tr>
+          <th scope="rowgroup">
+            <span class="tag">{words.candidates.yours}</span>
+            {partsText(own, format)}
+          </th>
+          <Numbers outcome={own} words={words} format={format} />
+        </tr>
+      </tbody>
+      {candidates.map((candidate) => (
+        <CandidateRow key={partsKey(candidate.outcome)} {...{ own, candidate, words, format, onTake }} />
+      ))}
+    </table>
   );
 }
 
+function headsOf({ candidates: say }: GearCheckWords, format: Format): string[] {
+  return [say.getsUp, say.minute, say.inBand, say.steady(format.distance(STEEPEST_MEAN_M))];
+}
+
 function CandidateRow(
-  props: Speech & { readonly candidate: GearCandidate; readonly onTake: TakeParts },
+  props: Speech & {
+    readonly own: GearOutcome;
+    readonly candidate: GearCandidate;
+    readonly onTake: TakeParts;
+  },
 ): JSX.Element {
-  const { candidate, words, format, onTake } = props;
-  const { outcome, changed, tradeOffs } = candidate;
-  const { candidates: say } = words;
+  const { own, candidate, words, format, onTake } = props;
+  const [open, setOpen] = useState(false);
+  const { outcome, changed, tradeOffs, limits } = candidate;
+  const { candidates: say, compare } = words;
   const parts = partsText(outcome, format);
   return (
     <tbody data-parts={partsKey(outcome)}>
@@ -98,16 +124,29 @@ function CandidateRow(
         <Numbers outcome={outcome} words={words} format={format} />
       </tr>
       <tr class="trade">
-        <td colSpan={4}>
-          {say.trade(tradeOffs)}
-          {outcome.capacityTeeth > USUAL_CAPACITY_TEETH && (
-            <b> {say.unusual(format.number(USUAL_CAPACITY_TEETH))}</b>
-          )}
-        </td>
-        <td>
-          <Button small aria-label={say.takeThis(parts)} onClick={() => onTake(outcome)}>
-            {say.take}
-          </Button>
+        <td colSpan={5}>
+          <div class="gear-trade">
+            <p>
+              {say.trade(tradeOffs)} {say.capacity(format.number(outcome.capacityTeeth))}
+              {limits.map((limit) => (
+                <b key={limit.what}> {say.limit(limit)}</b>
+              ))}
+            </p>
+            <span class="buttons">
+              <Button
+                small
+                aria-expanded={open}
+                aria-label={open ? compare.closeThis(parts) : compare.openThis(parts)}
+                onClick={() => setOpen(!open)}
+              >
+                {open ? compare.close : compare.open}
+              </Button>
+              <Button small aria-label={say.takeThis(parts)} onClick={() => onTake(outcome)}>
+                {say.take}
+              </Button>
+            </span>
+          </div>
+          {open && <SideBySide {...{ own, other: outcome, parts, words, format }} />}
         </td>
       </tr>
     </tbody>
@@ -116,29 +155,34 @@ function CandidateRow(
 
 function Numbers({ outcome, words, format }: Speech & { readonly outcome: GearOutcome }): JSX.Element {
   const { candidates: say } = words;
+  const [up, minute, band, steady] = headsOf(words, format);
+  const missing = Math.round(outcome.hardest.missingRpm);
   return (
     <>
-      <td data-label={say.inBand}>
+      <td data-label={up}>{outcome.mustWalk ? say.walking(format.time(outcome.walkedS)) : say.riding}</td>
+      <td data-label={minute}>
+        <span>{say.perMinute(format.number(outcome.hardest.meanRpm))}</span>
+        <small>{missing === 0 ? say.inBandNow : say.missing(format.number(missing))}</small>
+      </td>
+      <td data-label={band}>
         <span>{format.percent(outcome.shareInBand)}</span>
         <svg class="share" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
           <rect width="100" height="10" fill="var(--sand)" />
           <rect width={Math.round(outcome.shareInBand * 100)} height="10" fill="var(--leaf-deep)" />
         </svg>
       </td>
-      <td data-label={say.slowest}>{say.perMinute(format.number(outcome.lowestCadenceRpm))}</td>
-      <td data-label={say.shifts}>{format.number(outcome.shifts)}</td>
-      <td data-label={say.capacity}>{say.teeth(format.number(outcome.capacityTeeth))}</td>
+      <td data-label={steady}>{say.perMinute(format.number(outcome.steady.cadenceRpm))}</td>
     </>
   );
 }
 
 /** `50 / 34 · 11–34`, as it stands on the box. */
-export function partsText(of: Parts, format: Format): string {
+export function partsText(of: GearParts, format: Format): string {
   const { sprocketsTeeth: teeth } = of;
-  const range = [teeth[0] ?? 0, teeth.at(-1) ?? 0].map((n) => format.number(n)).join('–');
+  const range = [...new Set([teeth[0] ?? 0, teeth.at(-1) ?? 0])].map((n) => format.number(n)).join('–');
   return `${of.chainringsTeeth.toReversed().join(' / ')} · ${range}`;
 }
 
-function partsKey(of: Parts): string {
+function partsKey(of: GearParts): string {
   return `${of.chainringsTeeth.join('/')} ${of.sprocketsTeeth.join('-')}`;
 }

@@ -7,8 +7,9 @@ import { useEffect, useId, useMemo, useReducer } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { GearAnswer } from './answerText.tsx';
+import { AskPart } from './askPart.tsx';
 import { Candidates, partsText, type TakeParts } from './candidates.tsx';
-import { GearChart } from './chart.tsx';
+import { GearStairs } from './stairs.tsx';
 import { GearRoad } from './road.tsx';
 import { RollOut } from './rollOut.tsx';
 import { type CheckAction, type CheckState, NOTHING_HEARD, reduceCheck } from './state.ts';
@@ -31,6 +32,7 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
   const [state, again] = useCheck(props);
   const course = useMemo(() => courseOfLevel(level), [level]);
   const id = useId();
+  const question = useMemo(() => ({ level, seed: level.seed, bike, rider }), [level, bike, rider]);
   const take: TakeParts = ({ chainringsTeeth, sprocketsTeeth }) =>
     onTakeBike({ ...bike, id: OWN_BIKE, chainringsTeeth, sprocketsTeeth });
   return (
@@ -48,8 +50,9 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
         <h2 id={id}>{words.profile.title}</h2>
         <GearRoad course={course} own={state.own} words={words} format={format} />
       </section>
+      <AskPart question={question} onCompute={props.onCompute} onTake={take} words={words} format={format} />
       <Candidates state={state} words={words} format={format} onTake={take} />
-      <GearChart bike={bike} rider={rider} words={words} format={format} />
+      <GearStairs bike={bike} rider={rider} words={words} format={format} />
       <RollOut bike={bike} words={words} format={format} />
     </div>
   );

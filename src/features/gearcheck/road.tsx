@@ -117,7 +117,7 @@ function Stretch(props: {
       <path d={`M${px(middle)} 26V${px(at - 4)}`} stroke="var(--ink)" stroke-width="1.6" />
       <path d={pointer(kind, middle, kind === 'below' ? at - 4 : at - 18)} fill="var(--ink)" />
       <text x={px(labelX)} y="18" text-anchor="middle" font-size="15" font-weight="800" fill="var(--ink)">
-        {words.profile.rpm(format.number(Math.round(stretch.extremeRpm)))}
+        {words.profile.rpm(format.number(Math.round(stretch.meanRpm)))}
       </text>
     </g>
   );

@@ -2,18 +2,19 @@
  * What the gear check is given. Plain data and callbacks: riding the candidates is done by whoever answers
  * `onCompute`, choosing and keeping by whoever shows the page.
  */
-import type { GearCandidate, GearOutcome } from '../../core/coach/gearCheck.ts';
+import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import type { GearCheckWords } from './words.ts';
 
-/** One road, one bike, one rider. */
+/** One road, one bike, one rider; and parts, where only those are to be tried. */
 export interface GearQuestion {
   readonly level: Level;
   readonly seed: number;
   readonly bike: Bike;
   readonly rider: Rider;
+  readonly asked?: GearParts | undefined;
 }
 
 /** Told what has been found so far; nothing is heard any more after the question was given up. */

@@ -2,7 +2,8 @@
  * Every sentence of the gear check. Numbers with units come in written; plain counts come in as numbers, because
  * words bend round them.
  */
-import type { TradeOff } from '../../core/coach/gearCheck.ts';
+import type { PassedLimit } from '../../core/coach/gearLimits.ts';
+import type { TradeOff } from '../../core/coach/gearParts.ts';
 import type { RollOutLimit } from '../../core/model/rollout.ts';
 import { capital, count, seconds } from '../../words/counting.ts';
 
@@ -10,12 +11,25 @@ const GAINS: Partial<Record<TradeOff, string>> = {
   'easier-lowest': 'an easier lowest gear',
   'harder-highest': 'a harder highest gear',
   'smaller-steps': 'smaller steps between gears',
+  'fewer-twins': 'fewer gears that exist twice',
+  'fewer-shifts': 'fewer shifts on this road',
+  'less-capacity': 'less chain to take up',
 };
 const COSTS: Partial<Record<TradeOff, string>> = {
+  'harder-lowest': 'the lowest gear gets harder',
   'loses-highest': 'the hardest gear is lost',
   'bigger-steps': 'the steps between gears get bigger',
-  'more-shifts': 'it takes more shifts',
+  'more-twins': 'more gears exist twice',
+  'more-shifts': 'it takes more shifts on this road',
   'more-capacity': 'the rear derailleur must take up more chain',
+};
+const DERAILLEURS: Record<PassedLimit['derailleur'], string> = {
+  road: 'rear derailleurs of road bikes',
+  long: 'rear derailleurs with a long arm',
+};
+const SOURCES: Record<PassedLimit['source'], string> = {
+  published: 'makers’ figures of nine and ten speeds',
+  practice: 'common practice, no source',
 };
 
 const GROUPS: Record<RollOutLimit['group'], string> = {
@@ -34,6 +48,15 @@ const list = (parts: readonly string[]): string =>
 const pick = (from: Partial<Record<TradeOff, string>>, codes: readonly TradeOff[]): string =>
   list(codes.flatMap((code) => from[code] ?? []));
 
+/** What a steady climb comes to, written. */
+interface SteadyFigures {
+  readonly gear: string;
+  readonly rpm: string;
+  readonly low: string;
+  readonly length: string;
+  readonly slope: string;
+}
+
 /** English. */
 export const gearCheckWords = {
   title: 'Gear check',
@@ -50,22 +73,48 @@ export const gearCheckWords = {
     failed:
       'This road could not be ridden with this bike. Choose another road, or look at the tooth counts of the bike.',
     again: 'Try again',
-    short: (gear: string, rpm: string, slope: string | null, at: string): string =>
-      slope === null
-        ? `Your lowest gear ${gear} lets your legs fall to ${rpm} a minute at ${at}.`
-        : `Your lowest gear ${gear} lets your legs fall to ${rpm} a minute on the ${slope} climb at ${at}.`,
-    enough: (gear: string): string =>
-      `Your lowest gear ${gear} is low enough here: it never lets your legs fall below your band.`,
-    mild: (gear: string, rpm: string): string => `With ${gear} it would be ${rpm}.`,
-    reaches: (gear: string, after: boolean): string =>
-      after ? `To stay in your band here it takes ${gear}.` : `With ${gear} you would stay in your band.`,
+    short: ({ gear, rpm, low, length, slope }: SteadyFigures): string =>
+      `In your lowest gear ${gear} your legs settle at ${rpm} a minute on the steepest ${length} (${slope}). Your band begins at ${low} there.`,
+    walks: ({ gear, rpm, length, slope }: SteadyFigures): string =>
+      rpm === '0'
+        ? `This bike makes you walk here. Your lowest gear ${gear} stands still on the steepest ${length} (${slope}).`
+        : `This bike makes you walk here: riding, you would be no quicker. In your lowest gear ${gear} your legs would settle at ${rpm} a minute on the steepest ${length} (${slope}).`,
+    enough: ({ gear, rpm, length, slope }: SteadyFigures): string =>
+      `Your lowest gear ${gear} is low enough here: on the steepest ${length} (${slope}) your legs settle at ${rpm} a minute.`,
+    mild: (gear: string, rpm: string): string => `With ${gear} they would settle at ${rpm}.`,
+    reaches: (gear: string, after: boolean, asks: boolean): string =>
+      `${after ? `To stay in your band here it takes ${gear}.` : `With ${gear} you would stay in your band.`}${asks ? ' The derailleurs of this bike may not take that; see below.' : ''}`,
     looking: 'Other parts are being tried …',
-    none: 'None of the parts tried here keeps you in your band: this road is too steep for this power.',
-    settle: (length: string, rpm: string): string =>
-      `If its steepest ${length} went on for ever, your legs would settle at ${rpm} a minute.`,
+    takes: (
+      needed: string,
+      own: string,
+      teeth: { readonly ring: string; readonly sprocket: string },
+    ): string =>
+      `None of the parts tried here keeps you in your band. It would take a gear of ${needed} a turn, and your lowest is ${own}: a ring of ${teeth.ring} teeth with your biggest sprocket, or a sprocket of ${teeth.sprocket} with your smallest ring.`,
+    tooSteep: (slope: string, speed: string): string =>
+      `No gear helps here: with your power and your cadence ${slope} is ridden at ${speed}, and walking is as quick.`,
+    minute: (rpm: string, missing: string | null, from: string, to: string): string =>
+      missing === null
+        ? `Your hardest minute on this ride stays in your band, at ${rpm} a minute.`
+        : `Your hardest minute on this ride is from ${from} to ${to}: ${rpm} a minute, ${missing} below your band.`,
     highestEnough: (gear: string): string => `Your highest gear ${gear} never runs out here.`,
     highestShort: (gear: string, places: number, secs: number, rpm: string): string =>
-      `Your highest gear ${gear} runs out in ${places === 1 ? 'one place' : `${count(places)} places`}, for ${seconds(secs)} in all: your legs spin up to ${rpm} a minute.`,
+      `Your highest gear ${gear} runs out in ${places === 1 ? 'one place' : `${count(places)} places`}, for ${seconds(secs)} in all: your legs spin at ${rpm} a minute.`,
+  },
+  ask: {
+    title: 'Ask about a part',
+    label: 'What if …',
+    example: '34 at the back',
+    button: 'Try it',
+    working: 'These parts are riding this road …',
+    problems: {
+      nothing: 'Write a tooth count, for example “34 at the back”, “32 in front” or “11-34”.',
+      'which-end': 'Say which end: “at the back” for sprockets, “in front” for chainrings.',
+      impossible: 'No rings or sprockets can be made of these numbers. Write them like “46/30” or “11-34”.',
+      same: 'That is what your bike has already.',
+    },
+    answer: (parts: string, rpm: string, own: string, length: string): string =>
+      `${parts}: on the steepest ${length} your legs would settle at ${rpm} a minute instead of ${own}.`,
   },
   profile: {
     title: 'Where the gears run out',
@@ -76,42 +125,59 @@ export const gearCheckWords = {
     nowhere: 'The gears of this bike do not run out on this road.',
     rpm: (value: string): string => `${value}/min`,
   },
-  chart: {
+  stairs: {
     title: 'All your gears',
-    hint: 'Metres travelled in one turn of the cranks: easy on the left, hard on the right.',
-    desc: (gears: number, twins: number, crossed: number): string =>
-      `${gears} gears by development, one row for each chainring. ${twins} have a twin on another ring, ${crossed} of all cross the chain.`,
-    single: 'a gear of its own',
-    twin: 'as good as one on another ring',
-    crossed: 'crosses the chain',
+    hint: 'One paper step for each gear, easiest first, in the order one would really shift. Between the steps stands what the hands do.',
+    desc: (steps: number, gears: number): string =>
+      `A staircase of ${steps} steps with all ${gears} gears. The table below says the same.`,
     really: (gears: number, different: number): string =>
-      `${gears} gears, of which ${different} are really different.`,
-    ring: 'Ring',
+      gears === different
+        ? `${gears} gears, each of its own.`
+        : `${gears} gears, of which ${different} are really different.`,
+    signs: {
+      rear: 'right hand, sprockets',
+      front: 'left hand, chainrings',
+      same: 'lies on the step: as good',
+      near: 'lies near it',
+      crossed: 'crosses the chain',
+    },
     table: 'The same in numbers',
     gear: 'Gear',
     development: 'Development',
     step: 'Step',
+    hands: 'Hands',
+    handsText: (ring: number, rear: number): string =>
+      [
+        ring > 0 ? 'left hand: bigger ring' : '',
+        rear > 0 ? `right hand: ${rear} harder` : rear < 0 ? `right hand: ${-rear} easier` : '',
+      ]
+        .filter((part) => part !== '')
+        .join(', '),
     speed: (rpm: string): string => `Speed at ${rpm}/min`,
-    note: 'Note',
-    noteTwin: (gear: string): string => `as good as ${gear}`,
-    noteCrossed: 'crosses the chain',
+    also: 'On the same step',
+    alsoSame: (gear: string): string => `${gear} (as good)`,
+    alsoNear: (gear: string): string => `${gear} (near)`,
+    crossedToo: (gear: string): string => `${gear}, crosses the chain`,
   },
   metres: (value: string): string => `${value} m`,
   candidates: {
     title: 'What other parts would change',
-    hint: 'The same rider, the same road, the best ride on each. Best first.',
+    hint: 'The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then time in the band.',
     count: (tried: number, working: boolean): string =>
       working
         ? `${capital(count(tried))} tried so far …`
         : `${capital(count(tried))} other sets of parts tried.`,
     none: 'No common parts with as many rings and sprockets as yours are known here.',
     parts: 'Parts',
+    getsUp: 'Gets up',
+    riding: 'riding',
+    walking: (time: string): string => `on foot for ${time}`,
+    minute: 'Hardest minute',
+    missing: (rpm: string): string => `${rpm} below band`,
+    inBandNow: 'in band',
     inBand: 'Time in band',
-    slowest: 'Slowest legs',
-    shifts: 'Shifts',
-    capacity: 'Chain to take up',
+    steady: (length: string): string => `Steepest ${length}`,
     yours: 'Your bike now',
-    teeth: (n: string): string => `${n} teeth`,
     perMinute: (n: string): string => `${n}/min`,
     changed: { cassette: 'other cassette', rings: 'other chainrings', both: 'both changed' },
     take: 'Try this bike',
@@ -126,7 +192,28 @@ export const gearCheckWords = {
       if (gains === '') return `${capital(costs)}.`;
       return `${capital(gains)}; but ${costs}.`;
     },
-    unusual: (usual: string): string => `More than the ${usual} teeth that usual rear derailleurs take up.`,
+    capacity: (teeth: string): string => `${teeth} teeth of chain to take up.`,
+    limit: ({ what, haveTeeth, mostTeeth, derailleur, source }: PassedLimit): string =>
+      what === 'sprocket'
+        ? `Ask first: a sprocket of ${haveTeeth} is more than the ${mostTeeth} that ${DERAILLEURS[derailleur]} usually take (${SOURCES[source]}).`
+        : what === 'capacity'
+          ? `Ask first: ${haveTeeth} teeth of chain are more than the ${mostTeeth} that ${DERAILLEURS[derailleur]} usually take up (${SOURCES[source]}).`
+          : `Ask first: rings ${haveTeeth} teeth apart are more than the ${mostTeeth} that front derailleurs usually span (${SOURCES[source]}).`,
+  },
+  compare: {
+    open: 'Both rides',
+    close: 'Close both rides',
+    openThis: (parts: string): string => `Both rides side by side: ${parts}`,
+    closeThis: (parts: string): string => `Close both rides: ${parts}`,
+    desc: (parts: string): string =>
+      `Cadence over the road: your bike as a broken line, ${parts} as a full one, the band below as a strip.`,
+    yours: 'your bike',
+    band: 'lower edge of your band',
+    figure: 'Figure',
+    time: 'Time',
+    shifts: 'Shifts',
+    lowest: 'Lowest gear',
+    metresATurn: (metres: string): string => `${metres} a turn`,
   },
   caution:
     'What fits is limited by what the derailleurs, the chain and the freewheel can take. Before you buy or change anything, ask a qualified mechanic and read the maker’s documents.',

@@ -4,17 +4,20 @@ import { join } from 'node:path';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import { gearCandidates, gearChart, gearOutcome } from '../../../src/core/coach/gearCheck.ts';
+import { gearCandidates, gearOutcome } from '../../../src/core/coach/gearCheck.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
+import { gearStairs } from '../../../src/core/coach/gearStairs.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { chartLayout, differentGears } from '../../../src/features/gearcheck/chartLayout.ts';
+import { findHelp } from '../../../src/features/gearcheck/answer.ts';
 import { GearCheckPage } from '../../../src/features/gearcheck/gearCheck.tsx';
 import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/features/gearcheck/services.ts';
+import { readGearQuestion } from '../../../src/features/gearcheck/question.ts';
+import { stairsLayout } from '../../../src/features/gearcheck/stairsLayout.ts';
 import { gearCheckWords as words } from '../../../src/features/gearcheck/words.ts';
 
 const format = createFormat('metric', 'en-GB');
@@ -108,42 +111,59 @@ afterEach(() => {
 });
 
 describe('the answer', () => {
-  it('says first how slow the legs get, where, and what other parts would do', async () => {
+  it('says first where the legs settle for ever, then what other parts would do, as the table does', async () => {
     await show();
     expect(asked[0]?.question).toEqual({ level, seed: level.seed, bike, rider });
     expect(text('.gear-answer')).toBe(words.answer.working);
     await heard((told) => told.onOwn(own));
-    expect(text('[data-answer="lowest"]')).toMatch(
-      /^Your lowest gear 34 × 28 lets your legs fall to \d+ a minute/,
-    );
-    expect(text('[data-answer="lowest"]')).toContain(words.answer.looking);
-    await hearAll();
-    const worst = Math.round(own.belowBand[0]!.extremeRpm);
-    const { outcome: with30 } = candidates.find(
-      ({ changed, outcome }) => changed === 'cassette' && outcome.sprocketsTeeth.at(-1) === 30,
-    )!;
+    const settled = Math.round(own.steady.cadenceRpm);
     expect(text('[data-answer="lowest"]')).toBe(
-      `Your lowest gear 34 × 28 lets your legs fall to ${worst} a minute on the 10 % climb at ${Math.round(own.belowBand[0]!.fromM)} m. ` +
-        `With 34 × 30 it would be ${Math.round(with30.lowestCadenceRpm)}. To stay in your band here it takes 30 × 28.`,
+      `In your lowest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
     );
+    expect(text('[data-answer="help"]')).toBe(words.answer.looking);
+    await hearAll();
+    expect(text('[data-parts="own"]')).toContain(`${settled}/min`);
+    const { mild, reaches } = findHelp(own, candidates);
+    const gear = (of: typeof mild): string =>
+      `${of?.outcome.chainringsTeeth[0]} × ${of?.outcome.sprocketsTeeth.at(-1)}`;
+    expect(mild).not.toBeNull();
+    expect(text('[data-answer="help"]')).toContain(
+      `With ${gear(mild)} they would settle at ${Math.round(mild!.outcome.steady.cadenceRpm)}.`,
+    );
+    if (reaches === null) expect(text('[data-answer="help"]')).toContain('It would take a gear of');
+    else
+      expect(text('[data-answer="help"]')).toContain(`To stay in your band here it takes ${gear(reaches)}.`);
+    expect(text('[data-answer="minute"]')).toContain(`${Math.round(own.hardest.meanRpm)} a minute`);
   });
 
   it('says so where nothing is missing', async () => {
-    const easy = gearOutcome(courseOfLevel(level), bike, riderById('adult-strong') as Rider);
+    const easy = gearOutcome(courseOfLevel(bundled), bike, riderById('adult-strong') as Rider);
     expect(easy.belowBand).toEqual([]);
     await show();
     await heard((told) => told.onOwn(easy));
     await heard((told) => told.onDone());
-    expect(text('[data-answer="lowest"]')).toBe(words.answer.enough('34 × 28'));
+    expect(text('[data-answer="lowest"]')).toContain('is low enough here');
     expect(text('.gear-road')).toContain(words.profile.nowhere);
     expect(all('[data-stretch]')).toEqual([]);
   });
 
-  it('admits when no parts help', async () => {
+  it('says what gear it would take when no parts help', async () => {
     await show();
     await heard((told) => told.onOwn(own));
     await heard((told) => told.onDone());
-    expect(text('[data-answer="lowest"]')).toContain(words.answer.none);
+    expect(text('[data-answer="help"]')).toContain(
+      `It would take a gear of ${own.steady.neededDevelopmentM.toFixed(2)} m a turn`,
+    );
+  });
+
+  it('says who must walk, and where power and not the gear is the limit', async () => {
+    await show();
+    const steady = { ...own.steady, cadenceRpm: 8, tooSteepForPower: true, neededSpeedMps: 0.7 };
+    await heard((told) => told.onOwn({ ...own, mustWalk: true, walkedS: 185, steady }));
+    await heard((told) => told.onDone());
+    expect(text('[data-answer="lowest"]')).toMatch(/^This bike makes you walk here: .* settle at 8 a minute/);
+    expect(text('[data-answer="help"]')).toContain('walking is as quick');
+    expect(text('[data-parts="own"]')).toContain('on foot for 3:05');
   });
 
   it('can be asked again after a failure', async () => {
@@ -162,7 +182,7 @@ describe('the road', () => {
     await show();
     await hearAll();
     expect(all('[data-stretch="below"]').length).toBe(own.belowBand.filter((s) => s.seconds >= 1.5).length);
-    expect(text('[data-stretch="below"]')).toBe(`${Math.round(own.belowBand[0]!.extremeRpm)}/min`);
+    expect(text('[data-stretch="below"]')).toBe(`${Math.round(own.belowBand[0]!.meanRpm)}/min`);
   });
 
   it('gives up the old question when another road is chosen, and hears nothing more of it', async () => {
@@ -199,14 +219,38 @@ describe('other parts', () => {
     await hearAll();
     expect(all('[data-parts]').length).toBe(6);
     expect(text('[data-parts="own"]')).toContain(words.candidates.yours);
-    await act(() => app.querySelector<HTMLButtonElement>('[aria-expanded]')?.click());
+    await act(() => app.querySelector<HTMLButtonElement>('.gear-candidates + button')?.click());
     expect(all('[data-parts]').length).toBe(1 + candidates.length);
     const row = app.querySelector('[data-parts="34/50 11-13-15-17-19-21-23-25-27-30-34"]');
     expect(row?.textContent).toContain('39 teeth');
-    await act(() => row?.querySelector('button')?.click());
+    expect(row?.textContent).not.toContain('Ask first');
+    await act(() => row?.querySelector<HTMLButtonElement>('button[aria-label^="Try"]')?.click());
     expect(taken).toEqual([
       { ...bike, id: 'own', sprocketsTeeth: [11, 13, 15, 17, 19, 21, 23, 25, 27, 30, 34] },
     ]);
+  });
+
+  it('opens the two rides side by side in every row', async () => {
+    await show();
+    await hearAll();
+    const row = all('[data-parts]')[1] as HTMLElement;
+    await act(() => row.querySelector<HTMLButtonElement>('button[aria-expanded]')?.click());
+    const table = row.querySelector('.gear-figures');
+    expect(table?.querySelectorAll('tbody tr').length).toBe(7);
+    expect(table?.textContent).toContain(`${Math.round(own.steady.cadenceRpm)}/min`);
+    expect(row.querySelectorAll('.gear-compare svg[role="img"] path').length).toBeGreaterThan(4);
+    await act(() => row.querySelector<HTMLButtonElement>('button[aria-expanded]')?.click());
+    expect(row.querySelector('.gear-compare')).toBeNull();
+  });
+
+  it('says of parts that pass a limit whose limit it is', async () => {
+    await show();
+    await hearAll();
+    await act(() => app.querySelector<HTMLButtonElement>('.gear-candidates + button')?.click());
+    const row = app.querySelector('[data-parts="34/50 11-13-15-17-19-21-24-28-32-37-42"]');
+    expect(row?.textContent).toContain(
+      'a sprocket of 42 is more than the 36 that rear derailleurs of road bikes usually take (common practice, no source)',
+    );
   });
 
   it('begins anew when the own bike comes again', async () => {
@@ -230,34 +274,88 @@ describe('other parts', () => {
   });
 });
 
-describe('all gears', () => {
-  it('tells apart by shape what overlaps and what crosses', async () => {
-    await show();
-    const shape = (gear: string): string | null =>
-      app.querySelector(`[data-gear="${gear}"]`)?.getAttribute('data-shape') ?? null;
-    expect(all('[data-gear]').length).toBe(22);
-    expect([shape('34x28'), shape('34x17'), shape('34x11'), shape('50x28')]).toEqual([
-      'single',
-      'twin',
-      'crossed',
-      'crossed',
-    ]);
-    expect(all('.gear-chart + .gear-legend li').length).toBe(3);
-    expect(all('.gear-scroll tbody tr').length).toBe(22);
+describe('a question about a part', () => {
+  const parts = (rings: readonly number[], range: string) => ({
+    ok: true,
+    rings: rings.join('/'),
+    range,
+  });
+  const ask = (question: string, of: Bike = bike) => {
+    const read = readGearQuestion(question, of);
+    if (!read.ok) return read.why;
+    const { chainringsTeeth, sprocketsTeeth } = read.parts;
+    expect(sprocketsTeeth.length).toBe(of.sprocketsTeeth.length);
+    return parts(chainringsTeeth, `${sprocketsTeeth[0]}-${sprocketsTeeth.at(-1)}`);
+  };
+
+  it.each([
+    ['34 at the back?', parts([34, 50], '11-34')],
+    ['a 32 sprocket', parts([34, 50], '11-32')],
+    ['12 behind', parts([34, 50], '12-28')],
+    ['11-34', parts([34, 50], '11-34')],
+    ['32 in front?', parts([32, 50], '11-28')],
+    ['front 48', parts([34, 48], '11-28')],
+    ['46/30 and 11–34', parts([30, 46], '11-34')],
+    ['30 in front and 32 at the back', parts([30, 50], '11-32')],
+    ['', 'nothing'],
+    ['something easier', 'nothing'],
+    ['34', 'which-end'],
+    ['90 in front', 'impossible'],
+    ['28 at the back', 'same'],
+  ])('“%s” is understood', (question, wanted) => {
+    expect(ask(question)).toEqual(wanted);
   });
 
-  it('keeps equal proportions equally far apart, inside the paper, at any width', () => {
-    const rows = gearChart(buildMachine(bike, rider));
-    expect(differentGears(rows)).toBeLessThan(rows.length);
+  it('rides what was asked for, alone, and says what it would do', async () => {
+    await show();
+    const input = app.querySelector('.gear-ask input') as HTMLInputElement;
+    const type = async (value: string): Promise<void> => {
+      await act(() => {
+        input.value = value;
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+      });
+      await act(
+        () => void input.form?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true })),
+      );
+    };
+    await type('34');
+    expect(text('.gear-ask .field-problem')).toBe(words.ask.problems['which-end']);
+    await type('34 at the back');
+    const wanted = [11, 13, 15, 17, 19, 21, 23, 25, 27, 30, 34];
+    expect(asked.at(-1)?.question.asked).toEqual({ chainringsTeeth: [34, 50], sprocketsTeeth: wanted });
+    const answer = candidates.find(
+      ({ outcome, changed }) => changed === 'cassette' && outcome.sprocketsTeeth.join() === wanted.join(),
+    )!;
+    await heard((told) => told.onOwn(own));
+    await heard((told) => told.onCandidate(answer));
+    expect(text('.gear-said')).toBe(
+      `50 / 34 · 11–34: on the steepest 50 m your legs would settle at ${Math.round(answer.outcome.steady.cadenceRpm)} a minute instead of ${Math.round(own.steady.cadenceRpm)}.`,
+    );
+    expect(all('.gear-ask [data-parts]').length).toBe(2);
+  });
+});
+
+describe('all gears', () => {
+  it('lie on paper steps, with what the hands do between them', async () => {
+    await show();
+    expect(all('[data-step]').length + all('[data-slip]').length).toBe(22);
+    expect(app.querySelector('[data-slip="50x28"]')?.getAttribute('data-kind')).toBe('crossed');
+    const hands = all('[data-hands]').map((one) => one.getAttribute('data-hands'));
+    expect(hands.filter((one) => one?.startsWith('left hand: bigger ring')).length).toBe(1);
+    expect(hands.filter((one) => one === 'right hand: 1 harder').length).toBe(hands.length - 1);
+    expect(all('.gear-scroll tbody tr').length).toBe(all('[data-step]').length);
+  });
+
+  it('make equal proportions equally high, at any width', () => {
+    const steps = gearStairs(buildMachine(bike, rider));
     for (const width of [320, 1100]) {
-      const { marks } = chartLayout(rows, width);
-      const x = (ring: number, sprocket: number): number =>
-        marks.find(({ row }) => row.gear.ringTeeth === ring && row.gear.sprocketTeeth === sprocket)!.x;
-      // From ring to ring is the same step in every sprocket.
-      expect(x(50, 28) - x(34, 28)).toBeCloseTo(x(50, 11) - x(34, 11), 6);
-      for (const mark of marks) {
-        expect(mark.x).toBeGreaterThan(0);
-        expect(mark.x).toBeLessThan(width);
+      const layout = stairsLayout(steps, width);
+      const rise = (i: number): number => layout.steps[i - 1]!.y - layout.steps[i]!.y;
+      const perRatio = (i: number): number => rise(i) / Math.log(1 + steps[i]!.rise!.stepRatio);
+      expect(perRatio(1)).toBeCloseTo(perRatio(steps.length - 1), 6);
+      for (const { x, y } of layout.steps) {
+        expect(x + layout.stepWidth).toBeLessThanOrEqual(layout.width + 0.01);
+        expect(y).toBeLessThan(layout.floorY);
       }
     }
   });

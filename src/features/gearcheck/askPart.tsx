@@ -1,0 +1,113 @@
+/** "34 at the back?" typed in, and what those parts would do on this road. */
+import type { JSX } from 'preact';
+import { useEffect, useId, useState } from 'preact/hooks';
+import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
+import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
+import { Button } from '../../ui/controls.tsx';
+import { PartsTable, partsText, type TakeParts } from './candidates.tsx';
+import { type GearAsked, readGearQuestion } from './question.ts';
+import type { GearCheckProps, GearQuestion } from './services.ts';
+
+interface Props extends Pick<GearCheckProps, 'words' | 'format' | 'onCompute'> {
+  readonly question: GearQuestion;
+  readonly onTake: TakeParts;
+}
+
+interface Heard {
+  readonly own: GearOutcome | null;
+  readonly candidate: GearCandidate | null;
+  readonly failed: boolean;
+}
+
+const NOTHING: Heard = { own: null, candidate: null, failed: false };
+
+/** The line to type in and its answer. */
+export function AskPart(props: Props): JSX.Element {
+  const { question, words, format } = props;
+  const { ask } = words;
+  const id = useId();
+  const [text, setText] = useState('');
+  const [asked, setAsked] = useState<GearAsked | null>(null);
+  useEffect(() => setAsked(null), [question.bike]);
+  const problem = asked !== null && !asked.ok ? ask.problems[asked.why] : '';
+  return (
+    <section class="paper gear-ask" aria-labelledby={id}>
+      <h2 id={id}>{ask.title}</h2>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          setAsked(readGearQuestion(text, question.bike));
+        }}
+      >
+        <label>
+          <span>{ask.label}</span>
+          <input
+            type="text"
+            autocomplete="off"
+            placeholder={ask.example}
+            value={text}
+            aria-invalid={problem !== ''}
+            aria-describedby={`${id}-problem`}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+        </label>
+        <Button small submit>
+          {ask.button}
+        </Button>
+        <span id={`${id}-problem`} class="field-problem" role="alert">
+          {problem}
+        </span>
+      </form>
+      {asked?.ok === true && <Answer {...props} parts={asked.parts} key={partsText(asked.parts, format)} />}
+    </section>
+  );
+}
+
+function Answer(props: Props & { readonly parts: GearParts }): JSX.Element {
+  const { question, parts, words, format, onTake } = props;
+  const heard = useAsked(props);
+  const { own, candidate, failed } = heard;
+  if (failed) return <p role="alert">{words.answer.failed}</p>;
+  if (own === null || candidate === null) return <p aria-live="polite">{words.ask.working}</p>;
+  const rpm = (of: GearOutcome): string => format.number(Math.round(of.steady.cadenceRpm));
+  return (
+    <div aria-live="polite" data-asked={question.level.id}>
+      <p class="gear-said">
+        {words.ask.answer(
+          partsText(parts, format),
+          rpm(candidate.outcome),
+          rpm(own),
+          format.distance(STEEPEST_MEAN_M),
+        )}
+      </p>
+      <PartsTable own={own} candidates={[candidate]} {...{ words, format, onTake }} />
+    </div>
+  );
+}
+
+/** Asks for these parts alone, and gives up what was asked before. */
+function useAsked({ question, parts, onCompute }: Props & { readonly parts: GearParts }): Heard {
+  const [heard, setHeard] = useState<Heard>(NOTHING);
+  const { level, seed, bike, rider } = question;
+  useEffect(() => {
+    let wanted = true;
+    const hear = (change: Partial<Heard>): void => {
+      if (wanted) setHeard((known) => ({ ...known, ...change }));
+    };
+    setHeard(NOTHING);
+    const giveUp = onCompute(
+      { level, seed, bike, rider, asked: parts },
+      {
+        onOwn: (own) => hear({ own }),
+        onCandidate: (candidate) => hear({ candidate }),
+        onDone: () => undefined,
+        onFailed: () => hear({ failed: true }),
+      },
+    );
+    return () => {
+      wanted = false;
+      giveUp();
+    };
+  }, [level, seed, bike, rider, parts, onCompute]);
+  return heard;
+}

@@ -1,0 +1,169 @@
+/** Two rides over the same road: cadence as two lines over the band, and the figures of both in a small table. */
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+import type { GearOutcome, RidePoint } from '../../core/coach/gearCheck.ts';
+import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
+import { px } from '../../charts/lines.ts';
+import { roadTicks } from '../../charts/stripLayout.ts';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../words/format.ts';
+import { lowestGear } from './answer.ts';
+import type { GearCheckWords } from './words.ts';
+
+const HEIGHT = 190;
+const TOP = 14;
+const BOTTOM = 150;
+const LEFT = 34;
+const RIGHT = 10;
+const HIGHEST_RPM = 120;
+const LINES_RPM = [30, 60, 90];
+
+interface Props {
+  readonly own: GearOutcome;
+  readonly other: GearOutcome;
+  /** The other parts, written. */
+  readonly parts: string;
+  readonly words: GearCheckWords;
+  readonly format: Format;
+}
+
+/** The picture and the table. */
+export function SideBySide({ own, other, parts, words, format }: Props): JSX.Element {
+  const [width, paper] = useWidth();
+  const id = useId();
+  const { compare } = words;
+  const lengthM = Math.max(1, own.ride.at(-1)?.distanceM ?? 1, other.ride.at(-1)?.distanceM ?? 1);
+  const x = (m: number): number => LEFT + (m / lengthM) * (width - LEFT - RIGHT);
+  return (
+    <div class="gear-compare" ref={paper}>
+      <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+        <title id={id}>{compare.desc(parts)}</title>
+        <path d={bandPath(own.ride, x)} fill="var(--leaf)" opacity="0.3" />
+        {LINES_RPM.map((rpm) => (
+          <g key={rpm}>
+            <path
+              d={`M${LEFT} ${px(yOf(rpm))}H${width - RIGHT}`}
+              stroke="var(--sand-dark)"
+              stroke-width="1"
+            />
+            <text x="0" y={px(yOf(rpm) + 4)} font-size="12" fill="var(--ink-soft)">
+              {format.number(rpm)}
+            </text>
+          </g>
+        ))}
+        <path
+          d={cadencePath(own.ride, x)}
+          fill="none"
+          stroke="var(--ink)"
+          stroke-width="2"
+          stroke-dasharray="5 4"
+        />
+        <path d={cadencePath(other.ride, x)} fill="none" stroke="var(--rider-deep)" stroke-width="2.6" />
+        {roadTicks({ fromM: 0, toM: lengthM }, width - LEFT - RIGHT, format.unitM).map((m) => (
+          <text
+            key={m}
+            x={px(x(m))}
+            y={BOTTOM + 20}
+            font-size="12"
+            fill="var(--ink-soft)"
+            text-anchor={m > lengthM * 0.95 ? 'end' : 'middle'}
+          >
+            {format.distance(m)}
+          </text>
+        ))}
+      </svg>
+      <ul class="gear-legend">
+        <li>
+          <LegendLine dashed />
+          {compare.yours}
+        </li>
+        <li>
+          <LegendLine />
+          {parts}
+        </li>
+        <li>
+          <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
+            <rect x="1" y="6" width="18" height="9" fill="var(--leaf)" opacity="0.5" />
+          </svg>
+          {compare.band}
+        </li>
+      </ul>
+      <Figures {...{ own, other, parts, words, format }} />
+    </div>
+  );
+}
+
+function Figures({ own, other, parts, words, format }: Props): JSX.Element {
+  const { compare, candidates: say } = words;
+  const rpm = (value: number): string => say.perMinute(format.number(value));
+  const low = (of: GearOutcome): string => {
+    const { ringTeeth, sprocketTeeth } = lowestGear(of);
+    return `${format.gear(ringTeeth, sprocketTeeth)}, ${compare.metresATurn(words.metres(format.number(of.lowestDevelopmentM, 2)))}`;
+  };
+  const rows: readonly (readonly [string, (of: GearOutcome) => string])[] = [
+    [say.getsUp, (of) => (of.mustWalk ? say.walking(format.time(of.walkedS)) : say.riding)],
+    [say.minute, (of) => rpm(of.hardest.meanRpm)],
+    [say.inBand, (of) => format.percent(of.shareInBand)],
+    [say.steady(format.distance(STEEPEST_MEAN_M)), (of) => rpm(of.steady.cadenceRpm)],
+    [compare.lowest, low],
+    [compare.time, (of) => format.time(of.finishedS)],
+    [compare.shifts, (of) => format.number(of.shifts)],
+  ];
+  return (
+    <table class="gear-figures">
+      <thead>
+        <tr>
+          <th scope="col">{compare.figure}</th>
+          <th scope="col">{say.yours}</th>
+          <th scope="col">{parts}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([head, tell]) => (
+          <tr key={head}>
+            <th scope="row">{head}</th>
+            <td>{tell(own)}</td>
+            <td>{tell(other)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function yOf(rpm: number): number {
+  return BOTTOM - (Math.min(HIGHEST_RPM, rpm) / HIGHEST_RPM) * (BOTTOM - TOP);
+}
+
+/** The curve; broken where the legs rest. */
+function cadencePath(ride: readonly RidePoint[], x: (m: number) => number): string {
+  return ride
+    .map(({ distanceM, cadenceRpm }, i) =>
+      cadenceRpm === null
+        ? ''
+        : `${(ride[i - 1]?.cadenceRpm ?? null) === null ? 'M' : 'L'}${px(x(distanceM))} ${px(yOf(cadenceRpm))}`,
+    )
+    .join('');
+}
+
+/** From the lower edge of the band upwards, as a strip. */
+function bandPath(ride: readonly RidePoint[], x: (m: number) => number): string {
+  const edge = ride.map(({ distanceM, bandLowRpm }) => `${px(x(distanceM))} ${px(yOf(bandLowRpm))}`);
+  const back = ride
+    .toReversed()
+    .map(({ distanceM, bandLowRpm }) => `${px(x(distanceM))} ${px(yOf(bandLowRpm) - 6)}`);
+  return edge.length === 0 ? '' : `M${[...edge, ...back].join('L')}Z`;
+}
+
+function LegendLine({ dashed = false }: { readonly dashed?: boolean }): JSX.Element {
+  return (
+    <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
+      <path
+        d="M0 10H20"
+        stroke={dashed ? 'var(--ink)' : 'var(--rider-deep)'}
+        stroke-width={dashed ? 2 : 3}
+        stroke-dasharray={dashed ? '5 4' : undefined}
+      />
+    </svg>
+  );
+}

@@ -1,0 +1,277 @@
+/**
+ * All gears as a staircase of paper steps, easiest first, in the order one would really shift: other gears lie as
+ * slips on the step they are nearest to, and between two steps stands what the hands do.
+ */
+import type { JSX } from 'preact';
+import { useId, useMemo } from 'preact/hooks';
+import { differentGears, gearChart } from '../../core/coach/gearCheck.ts';
+import { type GearStep, gearStairs } from '../../core/coach/gearStairs.ts';
+import { midBandRpm } from '../../core/model/legs.ts';
+import { buildMachine } from '../../core/model/machine.ts';
+import type { Bike, Gear, Rider } from '../../core/model/types.ts';
+import { px } from '../../charts/lines.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { signPath } from '../../ui/signs.ts';
+import { useWidth } from '../../ui/useWidth.ts';
+import type { Format } from '../../words/format.ts';
+import { type PaperStep, SLIP_PX, type StairsLayout, stairsLayout } from './stairsLayout.ts';
+import type { GearCheckWords } from './words.ts';
+
+interface Speech {
+  readonly words: GearCheckWords;
+  readonly format: Format;
+}
+
+/** The staircase, its legend, and its numbers as a table. */
+export function GearStairs(props: Speech & { readonly bike: Bike; readonly rider: Rider }): JSX.Element {
+  const { bike, rider, words, format } = props;
+  const [width, paper] = useWidth();
+  const id = useId();
+  const machine = useMemo(() => buildMachine(bike, rider), [bike, rider]);
+  const steps = useMemo(() => gearStairs(machine), [machine]);
+  const layout = stairsLayout(steps, width);
+  const { stairs } = words;
+  return (
+    <section class="paper" aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>{stairs.title}</h2>
+      <p class="quiet">
+        {stairs.really(machine.gears.length, differentGears(gearChart(machine)))} {stairs.hint}
+      </p>
+      <div ref={paper}>
+        <ScrollBox class="gear-stairs" label={stairs.title}>
+          <svg
+            viewBox={`0 0 ${px(layout.width)} ${px(layout.height)}`}
+            style={{ width: `${px(layout.width)}px` }}
+            role="img"
+            aria-labelledby={id}
+          >
+            <title id={id}>{stairs.desc(steps.length, machine.gears.length)}</title>
+            {layout.steps.map((one) => (
+              <Step key={keyOf(one.step.gear)} one={one} {...{ layout, words, format }} />
+            ))}
+          </svg>
+        </ScrollBox>
+      </div>
+      <Legend steps={steps} words={words} />
+      <details class="gear-fold">
+        <summary>{stairs.table}</summary>
+        <StairsTable steps={steps} rpm={midBandRpm(rider)} words={words} format={format} />
+      </details>
+    </section>
+  );
+}
+
+function Step(props: Speech & { readonly one: PaperStep; readonly layout: StairsLayout }): JSX.Element {
+  const { one, layout, words, format } = props;
+  const { step, x, y } = one;
+  const { gear, others, rise } = step;
+  const { stepWidth, floorY } = layout;
+  const middle = x + stepWidth / 2;
+  return (
+    <g data-step={keyOf(gear)}>
+      <path
+        d={`M${px(x)} ${px(floorY)}V${px(y)}H${px(x + stepWidth)}V${px(floorY)}Z`}
+        fill={gear.ringIndex % 2 === 0 ? 'var(--sand)' : 'var(--paper)'}
+        stroke="var(--ink)"
+        stroke-width="2"
+      />
+      {others.map((other, k) => (
+        <Slip
+          key={keyOf(other.gear)}
+          {...other}
+          x={x + 4}
+          y={y - (k + 1) * SLIP_PX}
+          width={stepWidth - 8}
+          format={format}
+        />
+      ))}
+      <text
+        x={px(middle)}
+        y={px(y + 18)}
+        text-anchor="middle"
+        font-size="13"
+        font-weight="800"
+        fill="var(--ink)"
+      >
+        {format.gear(gear.ringTeeth, gear.sprocketTeeth)}
+      </text>
+      {rise !== null && <Hands rise={rise} x={middle} y={y + 24} words={words} />}
+    </g>
+  );
+}
+
+/** What the hands do to come up here: a wheel for the right hand, a wheel with its crank for the left. */
+function Hands(props: {
+  readonly rise: NonNullable<GearStep['rise']>;
+  readonly x: number;
+  readonly y: number;
+  readonly words: GearCheckWords;
+}): JSX.Element {
+  const { rise, x, y, words } = props;
+  const { ringSteps, rearSteps } = rise.hands;
+  const lines = [
+    ...(ringSteps > 0 ? [{ sign: 'front-bigger' as const, text: '' }] : []),
+    ...(rearSteps === 0
+      ? []
+      : [
+          {
+            sign: rearSteps > 0 ? ('rear-harder' as const) : ('rear-easier' as const),
+            text: `${Math.abs(rearSteps)}`,
+          },
+        ]),
+  ];
+  return (
+    <g data-hands={words.stairs.handsText(ringSteps, rearSteps)} fill="var(--ink-soft)">
+      {lines.map(({ sign, text }, i) => (
+        <g key={sign} transform={`translate(${px(x - 18)} ${px(y + i * 20)})`}>
+          <path d={signPath(sign)} transform="scale(0.46)" fill-rule="evenodd" />
+          <text x="25" y="16" font-size="13" font-weight="700">
+            {text}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Slip(props: {
+  readonly gear: Gear;
+  readonly same: boolean;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly format: Format;
+}): JSX.Element {
+  const { gear, same, x, y, width, format } = props;
+  const kind = gear.crossed ? 'crossed' : same ? 'same' : 'near';
+  return (
+    <g data-slip={keyOf(gear)} data-kind={kind}>
+      <rect
+        x={px(x)}
+        y={px(y)}
+        width={px(width)}
+        height={SLIP_PX - 2}
+        fill="var(--paper)"
+        stroke="var(--ink)"
+        stroke-width={same ? 1.6 : 1}
+        stroke-dasharray={same ? undefined : '3 3'}
+      />
+      <text x={px(x + width / 2)} y={px(y + 12)} text-anchor="middle" font-size="11" fill="var(--ink)">
+        {format.gear(gear.ringTeeth, gear.sprocketTeeth)}
+      </text>
+      {gear.crossed && (
+        <path
+          d={`M${px(x)} ${px(y + SLIP_PX - 2)}L${px(x + width)} ${px(y)}`}
+          stroke="var(--rider-deep)"
+          stroke-width="2"
+        />
+      )}
+    </g>
+  );
+}
+
+function Legend({
+  steps,
+  words,
+}: {
+  readonly steps: readonly GearStep[];
+  readonly words: GearCheckWords;
+}): JSX.Element {
+  const { signs } = words.stairs;
+  const others = steps.flatMap((step) => step.others);
+  const slips = [
+    ['same', others.some(({ same, gear }) => same && !gear.crossed)],
+    ['near', others.some(({ same, gear }) => !same && !gear.crossed)],
+    ['crossed', others.some(({ gear }) => gear.crossed)],
+  ] as const;
+  const hands = [
+    ['rear', 'rear-harder', true],
+    ['front', 'front-bigger', steps.some(({ rise }) => (rise?.hands.ringSteps ?? 0) > 0)],
+  ] as const;
+  return (
+    <ul class="gear-legend">
+      {hands
+        .filter(([, , shown]) => shown)
+        .map(([name, sign]) => (
+          <li key={name}>
+            <svg width="20" height="20" viewBox="0 0 48 48" aria-hidden="true">
+              <path d={signPath(sign)} fill="var(--ink)" fill-rule="evenodd" />
+            </svg>
+            {signs[name]}
+          </li>
+        ))}
+      {slips
+        .filter(([, shown]) => shown)
+        .map(([name]) => (
+          <li key={name}>
+            <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
+              <rect
+                x="1"
+                y="5"
+                width="18"
+                height="10"
+                fill="var(--paper)"
+                stroke="var(--ink)"
+                stroke-width="1.4"
+                stroke-dasharray={name === 'near' ? '3 3' : undefined}
+              />
+              {name === 'crossed' && <path d="M1 15L19 5" stroke="var(--rider-deep)" stroke-width="2" />}
+            </svg>
+            {signs[name]}
+          </li>
+        ))}
+    </ul>
+  );
+}
+
+function StairsTable(
+  props: Speech & { readonly steps: readonly GearStep[]; readonly rpm: number },
+): JSX.Element {
+  const { steps, rpm, words, format } = props;
+  const { stairs } = words;
+  const gearText = ({ ringTeeth, sprocketTeeth }: Gear): string => format.gear(ringTeeth, sprocketTeeth);
+  const noted = (gear: Gear): string => (gear.crossed ? stairs.crossedToo(gearText(gear)) : gearText(gear));
+  const heads = [
+    stairs.gear,
+    stairs.development,
+    stairs.step,
+    stairs.hands,
+    stairs.speed(format.number(rpm)),
+    stairs.also,
+  ];
+  return (
+    <ScrollBox class="gear-scroll" label={stairs.table}>
+      <table>
+        <thead>
+          <tr>
+            {heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {steps.map(({ gear, rise, others }) => (
+            <tr key={keyOf(gear)}>
+              <th scope="row">{noted(gear)}</th>
+              <td>{words.metres(format.number(gear.developmentM, 2))}</td>
+              <td>{rise === null ? '' : format.percent(rise.stepRatio)}</td>
+              <td>{rise === null ? '' : stairs.handsText(rise.hands.ringSteps, rise.hands.rearSteps)}</td>
+              <td>{format.speed((gear.developmentM * rpm) / 60)}</td>
+              <td>
+                {others
+                  .map((other) => (other.same ? stairs.alsoSame : stairs.alsoNear)(noted(other.gear)))
+                  .join('; ')}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
+  );
+}
+
+function keyOf({ ringTeeth, sprocketTeeth }: Gear): string {
+  return `${ringTeeth}x${sprocketTeeth}`;
+}

@@ -1,0 +1,48 @@
+/** Where the paper steps of the staircase lie. Equal steps in proportion are equally high. Numbers only. */
+import type { GearStep } from '../../core/coach/gearStairs.ts';
+
+/** A step narrower than this could not hold its gear (px); a long staircase scrolls instead. */
+const NARROWEST_PX = 62;
+const WIDEST_PX = 110;
+const TOP_PX = 6;
+/** Height of a slip that lies on a step, and of the paper below the lowest step (px). */
+export const SLIP_PX = 17;
+const FLOOR_PX = 62;
+/** The staircase rises by so much in all (px). */
+const RISE_PX = 190;
+
+/** A step as it is drawn; `y` is its tread. */
+export interface PaperStep {
+  readonly step: GearStep;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface StairsLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly stepWidth: number;
+  readonly floorY: number;
+  readonly steps: readonly PaperStep[];
+}
+
+/** Lays the staircase out in a room so wide (px); it may come out wider. */
+export function stairsLayout(steps: readonly GearStep[], room: number): StairsLayout {
+  const stepWidth = Math.min(WIDEST_PX, Math.max(NARROWEST_PX, room / Math.max(1, steps.length)));
+  const low = steps[0]?.gear.developmentM ?? 1;
+  const high = Math.max(low * 1.2, steps.at(-1)?.gear.developmentM ?? 1);
+  const drops = steps.map(
+    ({ gear }) => RISE_PX * (1 - Math.log(gear.developmentM / low) / Math.log(high / low)),
+  );
+  // As much room above as the highest pile of slips needs.
+  const topY =
+    TOP_PX + Math.max(0, ...steps.map(({ others }, i) => others.length * SLIP_PX - (drops[i] ?? 0)));
+  const floorY = topY + RISE_PX + FLOOR_PX;
+  return {
+    width: stepWidth * steps.length,
+    height: floorY + 4,
+    stepWidth,
+    floorY,
+    steps: steps.map((step, i) => ({ step, x: i * stepWidth, y: topY + (drops[i] ?? 0) })),
+  };
+}
