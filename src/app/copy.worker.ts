@@ -1,5 +1,5 @@
-/** Entry of the worker that opens copies: joins the opening to the messages of this thread. */
-import { openCopy } from './copyWork.ts';
-import { serveWork } from '../worker/longWork.ts';
+/** Entry of the worker that opens copies. */
+import { copyService } from './copyWork.ts';
+import { serve } from '../worker/rpc.ts';
 
-serveWork(openCopy);
+serve(copyService);

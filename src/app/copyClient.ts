@@ -1,9 +1,9 @@
 /** The page's side of taking a copy back: opened by a worker of its own, handed on piece by piece, stopped when told so. */
 import workerAddress from './copy.worker.ts?worker&url';
-import type { CopyQuestion } from './copyWork.ts';
+import type { CopyQuestion, copyService } from './copyWork.ts';
 import type { OpenedImport } from '../storage/types.ts';
 import { trustedScript } from './device/trustedScripts.ts';
-import { askFor } from '../worker/longWork.ts';
+import { partsOf } from '../worker/rpc.ts';
 import { startWorker } from '../worker/startWorker.ts';
 
 /** The file is no copy. */
@@ -15,11 +15,16 @@ export async function* piecesOfCopy(
   onShare: (share: number) => void,
   signal: AbortSignal,
 ): AsyncGenerator<OpenedImport> {
-  const start = (): Worker | null => startWorker(workerAddress, trustedScript);
-  const here = async () => (await import('./copyWork.ts')).openCopy;
-  for await (const { share, value } of askFor({ start, here }, question, signal)) {
-    if (value === null) throw new NoCopy();
-    yield value;
+  const opener = {
+    start: () => startWorker(workerAddress, trustedScript),
+    here: async () => (await import('./copyWork.ts')).copyService,
+    afterSilence: 'nobody',
+    // The text of a large copy is read in one go, and that takes as long as it takes.
+    silenceS: Number.POSITIVE_INFINITY,
+  } as const;
+  for await (const { share, some } of partsOf<typeof copyService, 'open'>(opener, 'open', question, signal)) {
+    if (some === null) throw new NoCopy();
+    yield some;
     // The next one is asked for when this one is kept.
     onShare(share);
   }

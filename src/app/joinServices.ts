@@ -11,7 +11,7 @@ import type { Trouble } from './device/trouble.ts';
 import { reportOf } from './device/troubleReport.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { trustedScript } from './device/trustedScripts.ts';
-import { keyOfGearJob, PlannerCancelled } from '../worker/client.ts';
+import { Cancelled } from '../worker/rpc.ts';
 import { serviceWords } from '../words/kept.ts';
 import { unfinishedWords } from '../words/unfinished.ts';
 
@@ -60,10 +60,11 @@ export function joinServices(joined: Joined): Services {
       return { ride: { result, report, reference: reference.trace }, advice: adviceOf(level, report, units) };
     },
     checkGears: (question, told) => {
-      planner.checkGears(question, told).then(told.onDone, (error: unknown) => {
-        if (!(error instanceof PlannerCancelled)) told.onFailed();
+      const stopping = new AbortController();
+      planner.checkGears(question, told, stopping.signal).then(told.onDone, (error: unknown) => {
+        if (!(error instanceof Cancelled)) told.onFailed();
       });
-      return () => planner.cancel(keyOfGearJob(question));
+      return () => stopping.abort();
     },
     async saveEverything() {
       const file = await (await keeping.storage).exportAll();

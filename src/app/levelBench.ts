@@ -5,13 +5,14 @@
 import type { RecordedSample } from '../core/gpx/recorded.ts';
 import { readUnfinished } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
-import { keyOfJob, type RideJob } from '../core/ride/job.ts';
+import type { RideJob } from '../core/ride/job.ts';
 import type { Keeping } from './device/persistence.ts';
 import type { BenchServices, KeepAnswer, ReferenceJob, DraftStore } from '../features/bench/services.ts';
 import type { SaveAnswer } from '../storage/index.ts';
-import { type Planner, PlannerCancelled } from '../worker/client.ts';
+import type { Planner } from '../worker/client.ts';
 import { trustedScript } from './device/trustedScripts.ts';
 import { createGpxImporter, startGpxWorker } from '../worker/gpxClient.ts';
+import { Cancelled } from '../worker/rpc.ts';
 
 /** Kind and version of kept records of what was ridden. */
 const RECORDED = 'recorded-ride';
@@ -34,16 +35,15 @@ export function openLevelBench(keeping: Keeping, planner: Planner): BenchService
     ...levels,
     ...records,
     ...draftStore(keeping, records.recordedOf),
-    async plan(job, onShare) {
+    async plan(job, onShare, signal) {
       try {
-        const { trace, report } = await planner.prepare(rideJob(job), onShare);
+        const { trace, report } = await planner.prepare(rideJob(job), onShare, signal);
         return { trace, report };
       } catch (error) {
-        if (error instanceof PlannerCancelled) return null;
+        if (error instanceof Cancelled) return null;
         throw error;
       }
     },
-    cancelPlan: (job) => planner.cancel(keyOfJob(rideJob(job))),
     prepareRoad: () => importer.prepare(),
     readRoad: (file, onShare) => importer.read(file, onShare),
     answerRoad: (answers) => importer.answer(answers),

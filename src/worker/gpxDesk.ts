@@ -1,32 +1,37 @@
 /**
- * Reads a GPX file in slices, tells how far it is, and keeps the road until the next file. Knows no worker; where
- * answers go and how to pause is handed in.
+ * Reads a GPX file in slices, tells how far it is, and keeps the road until the next file. The file goes in; only heights,
+ * distances and codes come out, and speed and cadence where somebody asks to compare. Knows no worker.
  */
 import type { RoadAnswers } from '../core/gpx/choose.ts';
 import { createGpxBytes } from '../core/gpx/file.ts';
-import { levelFromRoad } from '../core/gpx/level.ts';
-import { recordedRide } from '../core/gpx/recorded.ts';
+import type { RoadStretch } from '../core/gpx/hardest.ts';
+import { type LevelWishes, levelFromRoad } from '../core/gpx/level.ts';
+import { type RecordedSample, recordedRide } from '../core/gpx/recorded.ts';
 import { importRoad, type Road } from '../core/gpx/road.ts';
 import { type GpxOutcome, summaryOf } from '../core/gpx/summary.ts';
 import { type GpxFile, type GpxResult, refused } from '../core/gpx/types.ts';
+import type { ParseResult } from '../core/level/parse.ts';
 import { LIMITS } from '../core/math/limits.ts';
-import type { GpxAnswer, GpxRequest } from './gpxMessages.ts';
+import { type Call, Cancelled, type Method } from './rpc.ts';
 
 /** So much is read before a pause (bytes). */
 const SLICE_BYTES = 128 * 1024;
 
-/** Opens the desk. */
-export function openGpxDesk(
-  post: (answer: GpxAnswer) => void,
-  pause: () => Promise<void>,
-): (request: GpxRequest) => void {
-  let reading = 0;
+/** What can be asked. All but `read` are about the file that was read last. */
+export interface GpxDesk {
+  /** Tells the share of the file that has been read (0 to 1). A newer file takes the place of an older one. */
+  readonly read: Method<Blob, number, GpxOutcome>;
+  readonly answer: Method<RoadAnswers, never, GpxOutcome>;
+  readonly cut: Method<LevelWishes, never, ParseResult>;
+  /** What was ridden on a stretch; null where the file does not say. */
+  readonly recorded: Method<RoadStretch, never, readonly RecordedSample[] | null>;
+}
+
+/** Opens a desk without a road. */
+export function createGpxDesk(): GpxDesk {
+  let reading: Call<number> | null = null;
   let file: GpxFile | null = null;
   let road: Road | null = null;
-  const forget = (): void => {
-    file = null;
-    road = null;
-  };
   const make = (answers: RoadAnswers): GpxOutcome => {
     if (file === null) return { kind: 'cancelled' };
     const made = importRoad(file, answers);
@@ -35,47 +40,33 @@ export function openGpxDesk(
       ? { kind: 'road', road: summaryOf(made.road) }
       : { kind: 'refused', problems: made.problems };
   };
-  const read = async (id: number, source: Blob): Promise<GpxOutcome> => {
-    reading = id;
-    forget();
-    const result = await readSlices(source, (share) => post({ kind: 'progress', id, share }), {
-      pause,
-      wanted: () => reading === id,
-    });
-    if (result === null) return { kind: 'cancelled' };
-    if (!result.ok) return { kind: 'refused', problems: result.problems };
-    file = result.file;
-    return make({});
-  };
-  return (request) => {
-    const { id } = request;
-    switch (request.kind) {
-      case 'read':
-        void read(id, request.file)
-          .catch((): GpxOutcome => unreadable())
-          .then((outcome) => post({ kind: 'outcome', id, outcome }));
-        return;
-      case 'answer':
-        post({ kind: 'outcome', id, outcome: make(request.answers) });
-        return;
-      case 'cut':
-        post({ kind: 'level', id, level: road === null ? gone() : levelFromRoad(road, request.wishes) });
-        return;
-      case 'recorded':
-        post({ kind: 'samples', id, samples: road === null ? null : recordedRide(road, request.stretch) });
-        return;
-      case 'cancel':
-        if (reading === id) reading = 0;
-        forget();
-    }
+  return {
+    async read(source, call) {
+      reading = call;
+      file = null;
+      road = null;
+      try {
+        const result = await readSlices(source, call, () => reading === call);
+        if (result === null) return { kind: 'cancelled' };
+        if (!result.ok) return { kind: 'refused', problems: result.problems };
+        file = result.file;
+        return make({});
+      } catch (error) {
+        if (error instanceof Cancelled) throw error;
+        return { kind: 'refused', problems: refused('unreadable').problems };
+      }
+    },
+    answer: async (answers) => make(answers),
+    cut: async (wishes) => (road === null ? refused('no-road') : levelFromRoad(road, wishes)),
+    recorded: async (stretch) => (road === null ? null : recordedRide(road, stretch)),
   };
 }
 
-/** Reads to the end, to a refusal, or until nobody wants it any more (null). */
+/** Reads to the end, to a refusal, or until another file is wanted (null). */
 async function readSlices(
   source: Blob,
-  tell: (share: number) => void,
-  { pause, wanted }: { readonly pause: () => Promise<void>; readonly wanted: () => boolean },
+  call: Call<number>,
+  isWanted: () => boolean,
 ): Promise<GpxResult | null> {
   const bytes = createGpxBytes((label) => new TextDecoder(label));
   // Of longer files no more is read; the reader has long refused them by then.
@@ -83,18 +74,10 @@ async function readSlices(
   for (let at = 0; at < size; at += SLICE_BYTES) {
     const slice = source.slice(at, Math.min(size, at + SLICE_BYTES));
     const goesOn = bytes.push(new Uint8Array(await slice.arrayBuffer()));
-    tell(Math.min(1, (at + SLICE_BYTES) / size));
-    await pause();
-    if (!wanted()) return null;
+    call.tell(Math.min(1, (at + SLICE_BYTES) / size));
+    await call.pause();
+    if (!isWanted()) return null;
     if (!goesOn) break;
   }
   return bytes.end();
-}
-
-function unreadable(): GpxOutcome {
-  return { kind: 'refused', problems: refused('unreadable').problems };
-}
-
-function gone() {
-  return refused('no-road');
 }

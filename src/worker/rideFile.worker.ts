@@ -1,5 +1,5 @@
-/** Entry of the worker that reads files of rides: joins the reading to the messages of this thread. */
-import { readRidesOf } from './rideFileWork.ts';
-import { serveWork } from './longWork.ts';
+/** Entry of the worker that reads files of rides. */
+import { rideFileService } from './rideFileWork.ts';
+import { serve } from './rpc.ts';
 
-serveWork(readRidesOf);
+serve(rideFileService);

@@ -1,7 +1,8 @@
 /** The page's side of reading a long text of rides: one promise, told how far it is, that can be stopped. */
 import workerAddress from './rideFile.worker.ts?worker&url';
 import { joinFiles, type ReadFile } from '../core/transfer/rideFile.ts';
-import { askFor } from './longWork.ts';
+import type { rideFileService } from './rideFileWork.ts';
+import { partsOf } from './rpc.ts';
 import { startWorker, type Trust } from './startWorker.ts';
 
 /** The worker the build made, or null. `trust` turns its address into one that this page may run. */
@@ -17,9 +18,15 @@ export async function readRidesAway(
   signal: AbortSignal,
 ): Promise<ReadFile | null> {
   const files: ReadFile[] = [];
-  const here = async () => (await import('./rideFileWork.ts')).readRidesOf;
-  for await (const { share, value } of askFor({ start, here }, text, signal)) {
-    files.push(value);
+  const here = async () => (await import('./rideFileWork.ts')).rideFileService;
+  const reader = { start, here, afterSilence: 'nobody' } as const;
+  for await (const { share, rides } of partsOf<typeof rideFileService, 'read'>(
+    reader,
+    'read',
+    text,
+    signal,
+  )) {
+    files.push(rides);
     onShare(share);
   }
   return signal.aborted ? null : joinFiles(files);

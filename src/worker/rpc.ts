@@ -10,7 +10,7 @@ export class Cancelled extends Error {
 }
 
 /** What a method is handed besides its question. */
-interface Call<Part> {
+export interface Call<Part> {
   /** Sends something that is known before the answer. Asked again, a method must send the same in the same order. */
   tell(part: Part): void;
   /** Gives a sign of life and lets messages through; rejects with `Cancelled` once nobody waits any more. */
@@ -82,6 +82,18 @@ export function answering<Service extends Methods<Service>>(
 interface WorkerScope {
   postMessage(told: Told): void;
   addEventListener(type: 'message', listener: (event: MessageEvent<Asked>) => void): void;
+}
+
+/** A method that tells everything some work makes, and nothing besides. */
+export function telling<Question, Part>(
+  work: (question: Question) => AsyncIterable<Part>,
+): Method<Question, Part, void> {
+  return async (question, call) => {
+    for await (const part of work(question)) {
+      call.tell(part);
+      await call.pause();
+    }
+  };
 }
 
 /** In the entry of a worker: answers what the page asks. */
@@ -199,6 +211,36 @@ export function connect<Service extends Methods<Service>>(
       line.hangUp();
     },
   };
+}
+
+/**
+ * Asks a worker of its own one question and gives what it tells as it comes; the worker ends with the answer. Ends early,
+ * without a word, once `signal` says so; throws where the work failed.
+ */
+export async function* partsOf<Service extends Methods<Service>, Name extends keyof Service & string>(
+  options: WorkerOptions<Service>,
+  name: Name,
+  question: QuestionOf<Service[Name]>,
+  signal: AbortSignal,
+): AsyncGenerator<PartOf<Service[Name]>> {
+  const worker = connect(options);
+  const parts = new ReadableStream<PartOf<Service[Name]>>({
+    start(stream) {
+      const onPart = (part: PartOf<Service[Name]>): void => stream.enqueue(part);
+      worker.ask(name, question, { onPart, signal }).then(
+        () => stream.close(),
+        (error: unknown) => stream.error(error),
+      );
+    },
+  }).getReader();
+  try {
+    for (let next = await parts.read(); !next.done && !signal.aborted; next = await parts.read())
+      yield next.value;
+  } catch (error) {
+    if (!(error instanceof Cancelled)) throw error;
+  } finally {
+    worker.close();
+  }
 }
 
 const SILENCE_S = 20;

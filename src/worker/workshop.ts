@@ -1,148 +1,130 @@
 /**
- * Plans reference rides and judges rides, one message at a time. Knows no worker and no clock: where answers
- * go and how to pause between two pieces of planning is handed in, so that it runs in a worker, in a page and
- * in a test alike.
+ * Plans reference rides, judges rides and checks gears, one piece at a time. Knows no worker and no clock, so that it
+ * runs in a worker, in a page and in a test alike.
  */
+import { gearCandidates, gearOutcome } from '../core/coach/gearCheck.ts';
 import { type MarkingGround, groundInSteps, markOn } from '../core/coach/ground.ts';
+import { courseOfLevel } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
-import { openGearDesk } from './gearDesk.ts';
-import type { Answer, Judged, Reference, Request } from './messages.ts';
+import type { GearFound, GearJob, Judged, Reference } from './jobs.ts';
+import { type Call, Cancelled, type Method } from './rpc.ts';
 
 /** Plans that are kept; each takes one to two megabytes per kilometre. */
 const KEPT_PLANS = 4;
 
-/** Who waits for a job, and whether it is still wanted. */
-interface Interest {
-  readonly waitingIds: Set<number>;
-  cancelled: boolean;
+/** Somebody who waits for a plan and is told the share that is done (0 to 1). */
+type Waiting = Call<number>;
+
+/** A job that is planned once for all who wait for it. */
+interface Plan {
+  readonly waiting: Set<Waiting>;
+  readonly done: Promise<Planned>;
 }
 
-/** Work on one key, shared by everybody who asks for it. */
-interface Work {
-  readonly interest: Interest;
-  readonly done: Promise<Prepared>;
-}
-
-interface Prepared {
+interface Planned {
   readonly ground: MarkingGround;
   readonly reference: Reference;
 }
 
-/** Thrown through the planning of a job that nobody wants any more. */
-class Cancelled extends Error {}
+/** A ride to be judged. */
+interface Ridden {
+  readonly level: Level;
+  readonly recording: Recording;
+}
 
-/** Takes requests. */
-export type Workshop = (request: Request) => void;
+/** What can be asked. */
+export interface Workshop {
+  /** Plans a job, or answers at once if it was planned before. */
+  readonly prepare: Method<RideJob, number, Reference>;
+  /** Judges a recording against the reference ride of its own bike, rider and seed. */
+  readonly judge: Method<Ridden, number, Judged>;
+  /** Rides the own bike and all other parts over a road; answers with how many other parts there were. */
+  readonly checkGears: Method<GearJob, GearFound, number>;
+}
 
-/**
- * Opens a workshop.
- * @param post sends an answer to whoever asked
- * @param pause ends when messages that came in meanwhile have been received
- */
-export function openWorkshop(post: (answer: Answer) => void, pause: () => Promise<void>): Workshop {
-  const works = new Map<string, Work>();
-  const gears = openGearDesk(post, pause);
-  const start = (key: string, job: RideJob): Work => {
-    const interest: Interest = { waitingIds: new Set(), cancelled: false };
-    return { interest, done: prepare(key, job, interest, post, pause) };
-  };
-
-  const answer = async (id: number, job: RideJob, make: (prepared: Prepared) => Answer): Promise<void> => {
-    const key = keyOfJob(job);
-    const { interest, done } = workOn(works, key, () => start(key, job));
-    interest.waitingIds.add(id);
+/** Opens a workshop without plans. */
+export function createWorkshop(): Workshop {
+  const plans = new Map<string, Plan>();
+  const planned = async (job: RideJob, call: Waiting): Promise<Planned> => {
+    const { waiting, done } = planOf(plans, job);
+    waiting.add(call);
     try {
-      const prepared = await done;
-      if (interest.cancelled) throw new Cancelled();
-      post(make(prepared));
-    } catch (error) {
-      post(
-        error instanceof Cancelled
-          ? { kind: 'cancelled', id }
-          : { kind: 'failed', id, reason: reasonOf(error) },
-      );
+      return await done;
     } finally {
-      interest.waitingIds.delete(id);
+      waiting.delete(call);
     }
   };
-
-  return (request) => {
-    switch (request.kind) {
-      case 'plan':
-        void answer(request.id, request.job, ({ reference }) => ({
-          kind: 'reference',
-          id: request.id,
-          reference,
-        }));
-        return;
-      case 'judge': {
-        const { id, level, recording } = request;
-        const job = jobOfRecording(level, recording);
-        void answer(id, job, (prepared) => ({
-          kind: 'judged',
-          id,
-          judged: judge(prepared, level, recording),
-        }));
-        return;
+  return {
+    prepare: async (job, call) => (await planned(job, call)).reference,
+    judge: async ({ level, recording }, call) =>
+      judge(await planned(jobOfRecording(level, recording), call), level, recording),
+    async checkGears({ level, seed, bike, rider, asked }, call) {
+      const course = courseOfLevel(level, seed);
+      // A cancel that came right behind the question must be heard before anything is ridden.
+      await call.pause();
+      const own = gearOutcome(course, bike, rider);
+      call.tell({ kind: 'own', outcome: own });
+      let count = 0;
+      for (const candidate of gearCandidates(course, bike, rider, { own, asked })) {
+        call.tell({ kind: 'other', candidate });
+        count += 1;
+        await call.pause();
       }
-      case 'gears':
-        void gears.ask(request.id, request.job);
-        return;
-      case 'cancel': {
-        gears.cancel(request.key);
-        const work = works.get(request.key);
-        if (work === undefined) return;
-        work.interest.cancelled = true;
-        works.delete(request.key);
-      }
-    }
+      return count;
+    },
   };
 }
 
-/** The work on a key, begun if nobody has; makes room by forgetting the plan that was wanted longest ago. */
-function workOn(works: Map<string, Work>, key: string, start: () => Work): Work {
-  const known = works.get(key);
-  const work = known ?? start();
+/** The plan of a job, begun if nobody has; makes room by forgetting the one that was wanted longest ago. */
+function planOf(plans: Map<string, Plan>, job: RideJob): Plan {
+  const key = keyOfJob(job);
+  const known = plans.get(key);
+  const plan = known ?? begin(key, job);
   // Asked for again means wanted longer than the others.
-  works.delete(key);
-  works.set(key, work);
+  plans.delete(key);
+  plans.set(key, plan);
   if (known === undefined)
-    work.done.catch(() => {
-      if (works.get(key) === work) works.delete(key);
+    plan.done.catch(() => {
+      if (plans.get(key) === plan) plans.delete(key);
     });
-  const oldest = [...works].find(([, other]) => other !== work && other.interest.waitingIds.size === 0);
-  if (works.size > KEPT_PLANS && oldest !== undefined) works.delete(oldest[0]);
-  return work;
+  const oldest = [...plans].find(([, other]) => other !== plan && other.waiting.size === 0);
+  if (plans.size > KEPT_PLANS && oldest !== undefined) plans.delete(oldest[0]);
+  return plan;
+}
+
+function begin(key: string, job: RideJob): Plan {
+  const waiting = new Set<Waiting>();
+  return { waiting, done: prepare(key, job, waiting) };
 }
 
 /** Plans a job piece by piece, tells those who wait how far it is, and rides the plan. */
-async function prepare(
-  key: string,
-  job: RideJob,
-  interest: Interest,
-  post: (answer: Answer) => void,
-  pause: () => Promise<void>,
-): Promise<Prepared> {
+async function prepare(key: string, job: RideJob, waiting: ReadonlySet<Waiting>): Promise<Planned> {
   // Whoever asked must be on the list before the first share is told.
-  await pause();
+  await Promise.resolve();
   const steps = groundInSteps(job);
-  let ground: MarkingGround | null = null;
-  while (ground === null) {
-    if (interest.cancelled) throw new Cancelled();
-    const next = steps.next();
-    if (next.done === true) ground = next.value;
-    else for (const id of interest.waitingIds) post({ kind: 'progress', id, share: next.value });
-    await pause();
+  for (;;) {
+    await pauseOf(waiting);
+    const { done, value } = steps.next();
+    if (done === true) return plannedOn(value, key);
+    for (const call of waiting) call.tell(value);
   }
-  if (interest.cancelled) throw new Cancelled();
+}
+
+/** Lets messages through, and ends the planning once nobody waits for it. */
+async function pauseOf(waiting: ReadonlySet<Waiting>): Promise<void> {
+  const paused = await Promise.allSettled([...waiting].map((call) => call.pause()));
+  if (paused.every(({ status }) => status === 'rejected')) throw new Cancelled();
+}
+
+function plannedOn(ground: MarkingGround, key: string): Planned {
   const { reference: trace, referenceRecording: recording } = ground;
   return { ground, reference: { key, recording, trace, report: ground.judge(trace) } };
 }
 
 /** Rides a recording again and judges it against the reference. */
-function judge({ ground, reference }: Prepared, level: Level, recording: Recording): Judged {
+function judge({ ground, reference }: Planned, level: Level, recording: Recording): Judged {
   // Plans are shared by levels that differ in words or pass mark only.
   const { ride, report, same, firstDifferentTick } = markOn(ground, recording, level.passMark);
   return {
@@ -154,8 +136,4 @@ function judge({ ground, reference }: Prepared, level: Level, recording: Recordi
     firstDifferentTick,
     sameLevel: isOnLevel(recording, level),
   };
-}
-
-function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

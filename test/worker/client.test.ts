@@ -1,54 +1,21 @@
 /** The client against workers that work, that break and that are not there. */
 import { describe, expect, it } from 'vitest';
 import { keyOfJob } from '../../src/core/ride/job.ts';
-import { createPlanner, PlannerCancelled } from '../../src/worker/client.ts';
-import type { Answer, Request } from '../../src/worker/messages.ts';
-import { openWorkshop } from '../../src/worker/workshop.ts';
+import { createPlanner } from '../../src/worker/client.ts';
+import { Cancelled } from '../../src/worker/rpc.ts';
+import { createWorkshop } from '../../src/worker/workshop.ts';
+import { BrokenWorker, NearWorker, SilentWorker } from './nearWorker.ts';
 import { lateRecording, someJob } from './rides.ts';
 
 const job = someJob();
-
-/** A worker's two ends in one thread: messages are cloned and arrive in a task of their own. */
-class ThreadlessWorker extends EventTarget {
-  ended = false;
-  readonly asked: Request[] = [];
-  private readonly works: boolean;
-  private readonly workshop = openWorkshop(
-    (answer) => this.say('message', answer),
-    () => new Promise((resolve) => setTimeout(resolve, 0)),
-  );
-
-  constructor(works = true) {
-    super();
-    this.works = works;
-  }
-
-  postMessage(request: Request): void {
-    this.asked.push(request);
-    if (!this.works) setTimeout(() => this.dispatchEvent(new Event('error')), 0);
-    else setTimeout(() => this.ended || this.workshop(structuredClone(request)), 0);
-  }
-
-  terminate(): void {
-    this.ended = true;
-  }
-
-  private say(type: string, answer: Answer): void {
-    const data = structuredClone(answer);
-    setTimeout(() => this.ended || this.dispatchEvent(new MessageEvent(type, { data })), 0);
-  }
-}
-
-function asWorker(worker: ThreadlessWorker): Worker {
-  return worker as unknown as Worker;
-}
+const worker = (): Worker => new NearWorker(createWorkshop()).worker;
 
 describe('a planner', () => {
   it('starts no worker before it is asked, and then one', async () => {
     let started = 0;
     const planner = createPlanner(() => {
       started += 1;
-      return asWorker(new ThreadlessWorker());
+      return worker();
     });
     expect(started).toBe(0);
     const shares: number[] = [];
@@ -65,7 +32,7 @@ describe('a planner', () => {
 
   it.each([
     ['without a worker', () => null],
-    ['with a worker that breaks', () => asWorker(new ThreadlessWorker(false))],
+    ['with a worker that breaks', () => new BrokenWorker().worker],
   ])('works in the page %s', async (_, start) => {
     const planner = createPlanner(start);
     const judged = await planner.judge(job.level, lateRecording(job));
@@ -75,14 +42,12 @@ describe('a planner', () => {
   });
 
   it('starts a worker that falls silent anew once, and then works in the page', async () => {
-    const mute: ThreadlessWorker[] = [];
+    const mute: SilentWorker[] = [];
     const broken: unknown[] = [];
     const start = (): Worker => {
-      const worker = new ThreadlessWorker();
-      // It takes what it is asked and answers nothing.
-      worker.ended = true;
-      mute.push(worker);
-      return asWorker(worker);
+      const silent = new SilentWorker();
+      mute.push(silent);
+      return silent.worker;
     };
     const planner = createPlanner(start, { patienceS: 1, onBroken: (error) => broken.push(error) });
     const judged = await planner.judge(job.level, lateRecording(job));
@@ -90,32 +55,31 @@ describe('a planner', () => {
     expect([mute.length, broken.length]).toEqual([2, 2]);
     expect(mute.every(({ asked }) => asked.length === 1)).toBe(true);
     planner.stop();
-  }, 30_000);
+  });
 
-  it('rejects what was cancelled and tells the worker', async () => {
-    const worker = new ThreadlessWorker();
-    const planner = createPlanner(() => asWorker(worker));
-    const plan = planner.prepare(job);
+  it('rejects what nobody waits for any more, and goes on with the rest', async () => {
+    const planner = createPlanner(worker);
+    const stopping = new AbortController();
+    const plan = planner.prepare(job, undefined, stopping.signal);
     const other = planner.prepare({ ...job, seed: 5 });
-    planner.cancel(keyOfJob(job));
-    await expect(plan).rejects.toBeInstanceOf(PlannerCancelled);
-    expect(worker.asked.at(-1)).toEqual({ kind: 'cancel', key: keyOfJob(job) });
+    stopping.abort();
+    await expect(plan).rejects.toBeInstanceOf(Cancelled);
     expect((await other).key).toBe(keyOfJob({ ...job, seed: 5 }));
     planner.stop();
   });
 
   it('rejects everything once stopped', async () => {
-    const worker = new ThreadlessWorker();
-    const planner = createPlanner(() => asWorker(worker));
+    const near = new NearWorker(createWorkshop());
+    const planner = createPlanner(() => near.worker);
     const plan = planner.prepare(job);
     planner.stop();
-    await expect(plan).rejects.toBeInstanceOf(PlannerCancelled);
-    await expect(planner.prepare(job)).rejects.toBeInstanceOf(PlannerCancelled);
-    expect(worker.ended).toBe(true);
+    await expect(plan).rejects.toBeInstanceOf(Cancelled);
+    await expect(planner.prepare(job)).rejects.toBeInstanceOf(Cancelled);
+    expect(near.ended).toBe(true);
   });
 
   it('passes on why a job cannot be planned', async () => {
-    const planner = createPlanner(() => asWorker(new ThreadlessWorker()));
+    const planner = createPlanner(worker);
     const bike = { ...job.bike, chainringsTeeth: [] };
     await expect(planner.prepare({ ...job, bike })).rejects.toThrow(/./);
     planner.stop();

@@ -37,7 +37,7 @@ export class NearWorker extends SilentWorker {
   readonly told: Told[] = [];
   private readonly take: (asked: Asked) => void;
 
-  constructor(service: Parameters<typeof answering>[0]) {
+  constructor(service: object) {
     super();
     this.take = answering(service as never, (told) => {
       const data = structuredClone(told);

@@ -13,7 +13,7 @@ const levels = BUNDLED.map(({ level }) => level);
 const real = realRecord({ deviceId: 't1', seq: 1, nickname: 'red-fox', attempt: 1 }, 0.6);
 const records = [real, madeUpRecord({ deviceId: 't1', seq: 2 })];
 
-describe('verifying rides', { timeout: 60_000 }, () => {
+describe('verifying rides', () => {
   it('asks the worker, and what comes back is what riding them again here would say', async () => {
     const near = new NearWorker(createVerifier());
     const verifier = createGroupVerifier(() => near.worker, levels);

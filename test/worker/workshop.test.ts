@@ -1,70 +1,37 @@
-/** The workshop with a port that only remembers, and pauses that are real tasks. */
+/** Planning and judging away from the page: the same as the core, each plan once for all who wait for it. */
 import { describe, expect, it } from 'vitest';
 import { groundOfJob, markRecording } from '../../src/core/coach/ground.ts';
 import { keyOfJob } from '../../src/core/ride/job.ts';
 import { replayRecording } from '../../src/core/ride/run.ts';
-import type { Answer, Request } from '../../src/worker/messages.ts';
-import { openWorkshop } from '../../src/worker/workshop.ts';
+import { type Call, Cancelled } from '../../src/worker/rpc.ts';
+import { createWorkshop } from '../../src/worker/workshop.ts';
 import { lateRecording, levelById, someJob } from './rides.ts';
 
 const job = someJob();
 
-interface Desk {
-  readonly answers: Answer[];
-  readonly receive: (request: Request) => void;
-  readonly ended: (id: number) => Promise<Answer>;
-  pauses: number;
-}
-
-/** Requests and answers pass through a structured clone, as between threads. */
-function openDesk(): Desk {
-  const listeners = new Set<() => void>();
-  const answers: Answer[] = [];
-  const receive = openWorkshop(
-    (answer) => {
-      answers.push(structuredClone(answer));
-      for (const listener of listeners) listener();
+/** Somebody who waits, is told shares, counts the pauses, and may have enough. */
+function waiting() {
+  const stopping = new AbortController();
+  const shares: number[] = [];
+  let pauses = 0;
+  const call: Call<number> = {
+    signal: stopping.signal,
+    tell: (share) => shares.push(share),
+    async pause() {
+      pauses += 1;
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      if (stopping.signal.aborted) throw new Cancelled();
     },
-    () => {
-      desk.pauses += 1;
-      return new Promise((resolve) => setTimeout(resolve, 0));
-    },
-  );
-  const endOf = (id: number): Answer | undefined =>
-    answers.find((answer) => answer.id === id && answer.kind !== 'progress');
-  const desk: Desk = {
-    answers,
-    pauses: 0,
-    receive: (request) => receive(structuredClone(request)),
-    ended: (id) =>
-      new Promise((resolve) => {
-        const look = (): void => {
-          const answer = endOf(id);
-          if (answer !== undefined) resolve(answer);
-        };
-        listeners.add(look);
-        look();
-      }),
   };
-  return desk;
-}
-
-function expectKind<Kind extends Answer['kind']>(
-  answer: Answer,
-  kind: Kind,
-): Extract<Answer, { kind: Kind }> {
-  expect(answer.kind).toBe(kind);
-  return answer as Extract<Answer, { kind: Kind }>;
+  return { call, shares, stop: () => stopping.abort(), pauses: () => pauses };
 }
 
 describe('planning', () => {
   it('tells growing shares and then the reference ride the core rides', async () => {
-    const desk = openDesk();
-    desk.receive({ kind: 'plan', id: 1, job });
-    const { reference } = expectKind(await desk.ended(1), 'reference');
-    const shares = desk.answers.flatMap((answer) => (answer.kind === 'progress' ? [answer.share] : []));
+    const { call, shares } = waiting();
+    const reference = await createWorkshop().prepare(job, call);
     expect(shares.length).toBeGreaterThan(0);
-    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
 
     const own = groundOfJob(job);
     expect(reference.trace).toEqual(own.reference);
@@ -74,59 +41,59 @@ describe('planning', () => {
   });
 
   it('plans a job once for all who ask', async () => {
-    const desk = openDesk();
-    desk.receive({ kind: 'plan', id: 1, job });
-    desk.receive({ kind: 'plan', id: 2, job });
-    await Promise.all([desk.ended(1), desk.ended(2)]);
-    const pauses = desk.pauses;
-    desk.receive({ kind: 'plan', id: 3, job });
-    const third = expectKind(await desk.ended(3), 'reference');
-    expect(third.reference.trace).toEqual(expectKind(await desk.ended(1), 'reference').reference.trace);
-    expect(desk.pauses).toBe(pauses);
+    const workshop = createWorkshop();
+    const [first, second, third] = [waiting(), waiting(), waiting()];
+    const [one, two] = await Promise.all([
+      workshop.prepare(job, first.call),
+      workshop.prepare(job, second.call),
+    ]);
+    expect(two).toBe(one);
+    expect(second.shares).toEqual(first.shares);
+    expect(await workshop.prepare(job, third.call)).toBe(one);
+    expect(third.pauses()).toBe(0);
+  });
+
+  it('goes on for one when another has enough', async () => {
+    const workshop = createWorkshop();
+    const [first, second] = [waiting(), waiting()];
+    const plans = Promise.all([workshop.prepare(job, first.call), workshop.prepare(job, second.call)]);
+    first.stop();
+    expect((await plans)[1].key).toBe(keyOfJob(job));
   });
 
   it('keeps four plans and plans a forgotten one again', async () => {
-    const desk = openDesk();
-    for (let seed = 1; seed <= 6; seed += 1) {
-      desk.receive({ kind: 'plan', id: seed, job: { ...job, seed } });
-      await desk.ended(seed);
-    }
-    const pauses = desk.pauses;
-    desk.receive({ kind: 'plan', id: 7, job: { ...job, seed: 6 } });
-    await desk.ended(7);
-    expect(desk.pauses).toBe(pauses);
-    desk.receive({ kind: 'plan', id: 8, job: { ...job, seed: 1 } });
-    await desk.ended(8);
-    expect(desk.pauses).toBeGreaterThan(pauses);
+    const workshop = createWorkshop();
+    for (let seed = 1; seed <= 6; seed += 1) await workshop.prepare({ ...job, seed }, waiting().call);
+    const [kept, forgotten] = [waiting(), waiting()];
+    await workshop.prepare({ ...job, seed: 6 }, kept.call);
+    await workshop.prepare({ ...job, seed: 1 }, forgotten.call);
+    expect(kept.pauses()).toBe(0);
+    expect(forgotten.pauses()).toBeGreaterThan(0);
   });
 
-  it('stops between two pieces when cancelled, and can begin anew', async () => {
-    const desk = openDesk();
+  it('stops between two pieces when nobody waits any more, and can begin anew', async () => {
+    const workshop = createWorkshop();
     const long = { ...job, level: { ...job.level, pieces: [{ kind: 'flat' as const, lengthM: 20_000 }] } };
-    desk.receive({ kind: 'plan', id: 1, job: long });
-    await new Promise((resolve) => setTimeout(resolve, 30));
-    desk.receive({ kind: 'cancel', key: keyOfJob(long) });
-    expectKind(await desk.ended(1), 'cancelled');
-    const shares = desk.answers.flatMap((answer) => (answer.kind === 'progress' ? [answer.share] : []));
+    const { call, shares, stop } = waiting();
+    const plan = workshop.prepare(long, call);
+    stop();
+    await expect(plan).rejects.toBeInstanceOf(Cancelled);
     expect(Math.max(0, ...shares)).toBeLessThan(0.9);
-    desk.receive({ kind: 'plan', id: 2, job });
-    expectKind(await desk.ended(2), 'reference');
+    expect((await workshop.prepare(job, waiting().call)).key).toBe(keyOfJob(job));
   });
 
-  it('answers with the reason when a job cannot be planned', async () => {
-    const desk = openDesk();
-    desk.receive({ kind: 'plan', id: 1, job: { ...job, bike: { ...job.bike, sprocketsTeeth: [] } } });
-    expect(expectKind(await desk.ended(1), 'failed').reason).not.toBe('');
+  it('says why a job cannot be planned', async () => {
+    const bike = { ...job.bike, sprocketsTeeth: [] };
+    await expect(createWorkshop().prepare({ ...job, bike }, waiting().call)).rejects.toThrow(/./);
   });
 });
 
 describe('judging', () => {
   const recording = lateRecording(job);
+  const workshop = createWorkshop();
 
   it('gives the report of the core and the ride that was recorded', async () => {
-    const desk = openDesk();
-    desk.receive({ kind: 'judge', id: 1, level: job.level, recording });
-    const { judged } = expectKind(await desk.ended(1), 'judged');
+    const judged = await workshop.judge({ level: job.level, recording }, waiting().call);
     const marked = markRecording(job.level, recording);
     expect(judged.trace).toEqual(marked.ride.trace);
     expect(judged.report).toEqual(marked.report);
@@ -134,18 +101,14 @@ describe('judging', () => {
   });
 
   it('says so when riding again gives other fingerprints', async () => {
-    const desk = openDesk();
     const checkpoints = recording.checkpoints.map((print, i) => (i === 1 ? '0000000000000000' : print));
-    desk.receive({ kind: 'judge', id: 1, level: job.level, recording: { ...recording, checkpoints } });
-    const { judged } = expectKind(await desk.ended(1), 'judged');
+    const changed = { level: job.level, recording: { ...recording, checkpoints } };
+    const judged = await workshop.judge(changed, waiting().call);
     expect([judged.same, judged.firstDifferentTick]).toEqual([false, 1200]);
   });
 
   it('says so when the recording was made on another road', async () => {
-    const desk = openDesk();
-    desk.receive({ kind: 'judge', id: 1, level: levelById('hold-your-rhythm'), recording });
-    const { judged } = expectKind(await desk.ended(1), 'judged');
-    expect(judged.sameLevel).toBe(false);
-    expect(judged.same).toBe(false);
+    const judged = await workshop.judge({ level: levelById('hold-your-rhythm'), recording }, waiting().call);
+    expect([judged.sameLevel, judged.same]).toEqual([false, false]);
   });
 });

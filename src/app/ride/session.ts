@@ -111,6 +111,8 @@ const FIRST_STEP_ROLL_S = 2.2;
 const FIRST_SHIFT_SOFT_S = 1;
 /** Whoever does nothing for so long at one of them rides on (ms). */
 const FIRST_STEP_PATIENCE_MS = 15_000;
+/** By ear a voice first says where one is; what is asked for comes after that (ms). */
+const FIRST_STEP_NAMED_MS = 1000;
 /** Asked for while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
@@ -171,6 +173,7 @@ class Session implements RideSession {
         : createFirstSteps({
             autoEase,
             rollTicks: Math.round(FIRST_STEP_ROLL_S / this.#ride.world.tickS),
+            lookMs: (this.#look.settings.byEar ? FIRST_STEP_NAMED_MS : 0) / speed(),
             patienceMs: FIRST_STEP_PATIENCE_MS / speed(),
             show: (shown) => this.#showFirstSteps(shown),
             onDone: options.firstSteps.onDone,

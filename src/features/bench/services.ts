@@ -77,9 +77,12 @@ export interface BenchServices extends DraftStore {
   /** Hides a level; `restore` brings it back. */
   remove(id: string): Promise<KeepAnswer>;
   restore(id: string): Promise<KeepAnswer>;
-  /** Plans the reference ride; null where it was cancelled. Rejects where it cannot be planned. */
-  plan(job: ReferenceJob, onShare: (share: number) => void): Promise<ReferenceRide | null>;
-  cancelPlan(job: ReferenceJob): void;
+  /** Plans the reference ride; null where `signal` said that nobody waits any more. Rejects where it cannot be planned. */
+  plan(
+    job: ReferenceJob,
+    onShare: (share: number) => void,
+    signal: AbortSignal,
+  ): Promise<ReferenceRide | null>;
   /** A file is going to be read: fetches what is needed for that. */
   prepareRoad(): void;
   readRoad(file: Blob, onShare: (share: number) => void): RoadReading;

@@ -41,29 +41,27 @@ export function usePlanning(services: BenchServices, level: Level | null, who: W
       setPlanning({ kind: 'ask' });
       return undefined;
     }
-    let wanted = true;
-    let begun = false;
-    const job = { level, ...who };
+    const stopping = new AbortController();
+    const { signal } = stopping;
     setPlanning({ kind: 'working', share: 0 });
     const begin = async (): Promise<void> => {
-      begun = true;
       let told = 0;
+      const onShare = (share: number): void => {
+        if (share - told < SHARE_STEP) return;
+        told = share;
+        setPlanning({ kind: 'working', share });
+      };
       try {
-        const ride = await services.plan(job, (share) => {
-          if (!wanted || share - told < SHARE_STEP) return;
-          told = share;
-          setPlanning({ kind: 'working', share });
-        });
-        if (wanted && ride !== null) setPlanning({ kind: 'done', ride });
+        const ride = await services.plan({ level, ...who }, onShare, signal);
+        if (!signal.aborted && ride !== null) setPlanning({ kind: 'done', ride });
       } catch {
-        if (wanted) setPlanning({ kind: 'failed' });
+        if (!signal.aborted) setPlanning({ kind: 'failed' });
       }
     };
     const timer = setTimeout(() => void begin(), asked ? 0 : REST_MS);
     return () => {
-      wanted = false;
+      stopping.abort();
       clearTimeout(timer);
-      if (begun) services.cancelPlan(job);
     };
   }, [key, asks]);
   const ask = (): void => {
