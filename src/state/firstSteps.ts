@@ -36,6 +36,8 @@ interface FirstStepsOptions {
   readonly autoEase: boolean;
   /** Ride time rolled between two steps, and after the last one (ticks): long enough to feel what changed. */
   readonly rollTicks: number;
+  /** The first thing is asked for when the world has stood there for so long (ms). */
+  readonly lookMs: number;
   /** Whoever presses nothing for so long (ms) rides on and is asked again another time. */
   readonly patienceMs: number;
   /** Gets what is to be seen, null when it is over. */
@@ -50,6 +52,7 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
   let shown: FirstStepShown | null = { asked: null, instead: null, done: null };
   let dueTick = 0;
   let lastTick = 0;
+  let beganMs: number | null = null;
   let askedAtMs: number | null = null;
   const show = (next: FirstStepShown | null): void => {
     shown = next;
@@ -68,6 +71,8 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
         show(null);
         return false;
       }
+      beganMs ??= timeMs;
+      if (timeMs - beganMs < options.lookMs) return true;
       if (shown.asked === null) {
         askedAtMs = timeMs;
         show({ ...shown, asked: step, instead: null });

@@ -12,6 +12,8 @@ const LOOK_MS = 60;
 const QUIET_MS = 500;
 /** So long a thing may take to be named; some have no name (ms). */
 const NAMED_MS = 3000;
+/** A key is spoken before what it led to. */
+const KEY_SPOKEN = /^(?:tab|(?:left |right )?shift)\.?$/i;
 
 /** Names of keys as they are spoken, and as the keyboard calls them. */
 const KEYS: Readonly<Record<string, string>> = {
@@ -46,15 +48,15 @@ export async function hear(
 /** Goes from thing to thing until one is called so, and presses it; answers with when (ms since 1970). */
 export async function press(site: ReadAloud, name: RegExp, key = 'Tab'): Promise<number> {
   for (let tries = 0; tries < 80; tries += 1) {
-    // What is still to be said of the thing before must not be taken for the next one.
-    while (Date.now() - (site.heard().at(-1)?.givenMs ?? 0) < QUIET_MS) await wait(LOOK_MS);
     const sinceMs = Date.now();
     site.press(key);
-    // The name of the key comes first; what it led to is known from its first words, however long the rest is.
-    const said = (): readonly Heard[] => site.heard().filter(({ givenMs }) => givenMs >= sinceMs);
-    while (Date.now() - sinceMs < NAMED_MS && !said().some(({ text }) => text.length > 3))
-      await wait(LOOK_MS);
-    if (!said().some(({ text }) => name.test(text))) continue;
+    const said = (): readonly Heard[] =>
+      site.heard().filter(({ text, givenMs }) => givenMs >= sinceMs && !KEY_SPOKEN.test(text));
+    const isCalledSo = (): boolean => said().some(({ text }) => name.test(text));
+    while (Date.now() - sinceMs < NAMED_MS && said().length === 0) await wait(LOOK_MS);
+    // What is left and entered is spoken before the thing itself, and the rest must not be taken for the next thing.
+    while (!isCalledSo() && Date.now() - (site.heard().at(-1)?.givenMs ?? 0) < QUIET_MS) await wait(LOOK_MS);
+    if (!isCalledSo()) continue;
     const pressedMs = Date.now();
     site.press('Return');
     return pressedMs;

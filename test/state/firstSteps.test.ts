@@ -4,12 +4,13 @@ import { createFirstSteps, type FirstStepShown } from '../../src/state/firstStep
 
 const ROLL = 250;
 
-function begin(autoEase = false) {
+function begin(autoEase = false, lookMs = 0) {
   const seen: (FirstStepShown | null)[] = [];
   let known = 0;
   const steps = createFirstSteps({
     autoEase,
     rollTicks: ROLL,
+    lookMs,
     patienceMs: 15_000,
     show: (shown) => seen.push(shown),
     onDone: () => {
@@ -20,6 +21,13 @@ function begin(autoEase = false) {
 }
 
 describe('the first steps', () => {
+  it('let somebody look, or hear where they are, before the first of them', () => {
+    const { steps, seen } = begin(false, 1000);
+    expect([steps.stands(0, 300), steps.stands(0, 1299), seen.length]).toEqual([true, true, 0]);
+    expect(steps.stands(0, 1300)).toBe(true);
+    expect(seen).toEqual([{ asked: 'rear-easier', instead: null, done: null }]);
+  });
+
   it('stand still before the first tick until the easier lever is pushed, roll, and ask for the next', () => {
     const { steps, seen, known } = begin();
     expect(steps.stands(0, 0)).toBe(true);
