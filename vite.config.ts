@@ -58,9 +58,11 @@ export default defineConfig({
     passWithNoTests: false,
     // As many as there are processors on the smallest machine; left alone, vitest keeps one of two idle.
     maxWorkers: 2,
-    // Not a measure of speed: only a test that hangs should fail, also on a machine that does other things.
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Not a measure of speed: only a test that hangs should fail, also behind the rides on a small machine.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    // What is waited for comes when the machine gets round to it.
+    expect: { poll: { timeout: 30_000, interval: 50 } },
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {
@@ -68,6 +70,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          // Nothing here leaves anything behind; reading the core anew for each file would take longer than its tests.
+          isolate: false,
           include: [`test/${testFiles}`],
           exclude: [
             `${roomsWithDocument}/**`,
@@ -97,10 +101,6 @@ export default defineConfig({
           globalSetup: ['test/browser/prepare.ts'],
           // Most of a test is waiting for a ride, so three fit on two processors.
           maxWorkers: 3,
-          // What is waited for comes when the machine gets round to it.
-          expect: { poll: { timeout: 30_000, interval: 50 } },
-          testTimeout: 300_000,
-          hookTimeout: 300_000,
           benchmark: { include: [] },
         },
       },
@@ -112,8 +112,6 @@ export default defineConfig({
           include: [`test/engines/${testFiles}`],
           globalSetup: ['test/engines/prepare.ts'],
           maxWorkers: 3,
-          testTimeout: 300_000,
-          hookTimeout: 300_000,
           benchmark: { include: [] },
         },
       },

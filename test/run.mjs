@@ -1,12 +1,13 @@
 /**
- * Runs every check of the house in order and keeps going after a failure, so that one run shows all
- * problems. The last line counts them. What each check looks at is written in its own configuration;
- * this file only starts them and adds up.
+ * Runs every check of the house and keeps going after a failure, so that one run shows all problems. The
+ * last line counts them. What each check looks at is written in its own configuration; this file only starts
+ * them and adds up. Rides in a real browser wait more than they work: what only works runs behind them.
  *
  * `npm test` runs all; `npm test -- lint unit` runs those two.
  */
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { constants, setPriority } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { add, countSuite, countTool, failedFiles, lastLine, withSecondTry } from './house/count.mjs';
@@ -19,15 +20,22 @@ const PATIENCE_MS = 30 * 60_000;
 /** What failed at first and was tried once more. */
 const secondTries = [];
 
-/** Runs a command at the top of the repository with nothing to read; answers with its exit code. */
-function run(command, args) {
+/**
+ * Runs a command at the top of the repository with nothing to read; answers with its exit code. Behind others it gives
+ * way to them at the processor, and what it says is said in one piece at its end.
+ */
+function run(command, args, isBehind = false) {
   return new Promise((resolve) => {
+    const said = [];
+    const output = isBehind ? 'pipe' : 'inherit';
     const child = spawn(command, args, {
       cwd: root,
-      stdio: ['ignore', 'inherit', 'inherit'],
+      stdio: ['ignore', output, output],
       detached: process.platform !== 'win32',
       shell: process.platform === 'win32',
     });
+    for (const stream of [child.stdout, child.stderr]) stream?.on('data', (piece) => said.push(piece));
+    if (isBehind && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
     const giveUp = setTimeout(() => {
       console.error(`Gave up on ${args.join(' ')} after ${PATIENCE_MS / 60_000} minutes.`);
       // The whole group, or a browser would outlive the check that started it.
@@ -36,6 +44,7 @@ function run(command, args) {
     }, PATIENCE_MS);
     const finish = (code) => {
       clearTimeout(giveUp);
+      process.stdout.write(Buffer.concat(said));
       resolve(code ?? 1);
     };
     child.on('error', () => finish(1));
@@ -58,18 +67,18 @@ async function types() {
 }
 
 /** Runs vitest projects, given as `browser+engines`, or some files of them; answers with exit code and report. */
-async function vitest(projects, files, reportName) {
+async function vitest(projects, files, reportName, isBehind = false) {
   const reportFile = join(outputFolder, `${reportName}.json`);
   const program = join('node_modules', 'vitest', 'vitest.mjs');
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`];
   const chosen = projects.split('+').flatMap((project) => ['--project', project]);
-  const exitCode = await run('node', [program, 'run', ...chosen, ...reporters, ...files]);
+  const exitCode = await run('node', [program, 'run', ...chosen, ...reporters, ...files], isBehind);
   return { exitCode, report: existsSync(reportFile) ? readFileSync(reportFile, 'utf8') : null };
 }
 
 /** A vitest project counts every test in it; its report is what is believed, not its absence. */
-async function suite(project) {
-  const { exitCode, report } = await vitest(project, [], project);
+async function suite(project, isBehind) {
+  const { exitCode, report } = await vitest(project, [], project, isBehind);
   return countSuite(project, exitCode, report);
 }
 
@@ -80,8 +89,8 @@ const MOST_SECOND_TRIES = 3;
  * Tests in a real browser ride in real time beside each other, and a machine that stands still for a second rides
  * late. A few files that failed are run once more with the machine to themselves, and that is said; twice is failed.
  */
-async function suiteInRealTime(project) {
-  const first = await vitest(project, [], project);
+async function suiteInRealTime(project, meanwhile) {
+  const [first] = await Promise.all([vitest(project, [], project), meanwhile()]);
   const files = failedFiles(first.report);
   if (files.length === 0 || files.length > MOST_SECOND_TRIES)
     return countSuite(project, first.exitCode, first.report);
@@ -99,11 +108,12 @@ async function build() {
 }
 
 /**
- * The real browser and the other engines need the built site. One run has both: rides wait more than they work, and
- * an engine fits beside them. Engines that are not on this computer are left out and counted as skipped.
+ * The real browser and the other engines need the built site. Engines that are not on this computer are left out and
+ * counted as skipped. What is done meanwhile gives way to the rides.
  */
-async function onTheSite(projects) {
-  if (existsSync(join(siteFolder, 'index.html'))) return suiteInRealTime(projects);
+async function onTheSite(projects, meanwhile = async () => {}) {
+  if (existsSync(join(siteFolder, 'index.html'))) return suiteInRealTime(projects, meanwhile);
+  await meanwhile();
   return countSuite(projects, 1, null, 'there is no built site to open');
 }
 
@@ -111,17 +121,17 @@ const steps = {
   types,
   lint: () => tool('lint'),
   format: () => tool('format:check'),
-  unit: () => suite('unit'),
-  dom: () => suite('dom'),
   build,
+  unit: (isBehind) => suite('unit', isBehind),
+  dom: (isBehind) => suite('dom', isBehind),
   browser: () => onTheSite('browser'),
   engines: () => onTheSite('engines'),
   reader: () => onTheSite('reader'),
 };
 /** Rides in real time with a voice, for minutes and with the machine to itself: where the engines are asked for. */
 const ONLY_WHEN_ASKED = new Set(['reader']);
-/** Where both are wanted they run as one. */
-const BOTH = { steps: ['browser', 'engines'], run: () => onTheSite('browser+engines') };
+/** Where all of these are wanted they run at once: the first two wait for rides, the others work. */
+const TOGETHER = { rides: ['browser', 'engines'], work: ['unit', 'dom'] };
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in steps));
@@ -136,17 +146,29 @@ rmSync(outputFolder, { recursive: true, force: true });
 mkdirSync(outputFolder, { recursive: true });
 /** @type {import('./house/count.mjs').Count} */
 let total = { passed: 0, failed: 0, skipped: 0, problems: [] };
+
+/** Runs one check with its name above it and adds what it counts. */
+async function check(name, start) {
+  console.log(`\n== ${name}`);
+  const count = await start();
+  total = add(total, count);
+}
+
+/** Rides and work at once; engines fit beside the browser. */
+async function checkTogether({ rides, work }) {
+  const meanwhile = async () => {
+    for (const name of work) await check(`${name}, behind the rides`, () => steps[name](true));
+  };
+  await check(rides.join(' and '), () => onTheSite(rides.join('+'), meanwhile));
+}
+
 const wanted = Object.keys(steps).filter((name) =>
   asked.length === 0 ? !ONLY_WHEN_ASKED.has(name) : asked.includes(name),
 );
-const wantsBoth = BOTH.steps.every((name) => wanted.includes(name));
-for (const name of wanted) {
-  const [first, second] = BOTH.steps;
-  if (wantsBoth && name === second) continue;
-  const isBoth = wantsBoth && name === first;
-  console.log(`\n== ${isBoth ? BOTH.steps.join(' and ') : name}`);
-  total = add(total, await (isBoth ? BOTH.run() : steps[name]()));
-}
+const together = [...TOGETHER.rides, ...TOGETHER.work];
+const atOnce = together.every((name) => wanted.includes(name));
+for (const name of wanted) if (!atOnce || !together.includes(name)) await check(name, steps[name]);
+if (atOnce) await checkTogether(TOGETHER);
 console.log('');
 for (const problem of secondTries) console.log(`TRIED TWICE ${problem}`);
 for (const problem of total.problems) console.log(`FAILED ${problem}`);

@@ -1,6 +1,6 @@
 /** What the pages that carry things say while their owner is on its way, when it cannot be fetched, and when it comes later. */
 import { render } from 'preact';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import type { Services } from '../../src/app/services.ts';
 import { initialState } from '../../src/state/store.ts';
@@ -34,7 +34,7 @@ describe('a page whose owner cannot be fetched', () => {
   ])('says so, and what to do: %s', async (_, page) => {
     render(page(), root);
     expect(said()).toBe(clinicWords.opening);
-    await vi.waitFor(() => expect(said()).toBe(clinicWords.openFailed));
+    await expect.poll(said).toBe(clinicWords.openFailed);
   });
 
   it('asks again when a person wants it, and says meanwhile that it is on its way', async () => {
@@ -47,8 +47,8 @@ describe('a page whose owner cannot be fetched', () => {
       joinPage(state, () => undefined, { ...noServices, clinic }),
       root,
     );
-    await vi.waitFor(() => expect(said()).toBe(clinicWords.openFailed));
+    await expect.poll(said).toBe(clinicWords.openFailed);
     root.querySelector<HTMLElement>('[data-fetch-again]')?.click();
-    await vi.waitFor(() => expect([times, said()]).toEqual([2, clinicWords.opening]));
+    await expect.poll(() => [times, said()]).toEqual([2, clinicWords.opening]);
   });
 });

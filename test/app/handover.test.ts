@@ -106,7 +106,7 @@ describe('collecting', () => {
     await checked(desk);
     expect(desk.collected()).toMatchObject({ set: { records: [whole] }, remarks: [{ kind: 'same' }] });
     expect((await openDesk(storage)).collected().set.records).toEqual([whole]);
-  }, 30_000);
+  });
 
   it('a ride that does not come out as it says is set apart and kept', async () => {
     const desk = await openDesk(await newStorage());
@@ -118,7 +118,7 @@ describe('collecting', () => {
       set: { records: [claimed] },
       remarks: [{ kind: 'apart', code: 'other-marks', total: whole.total }],
     });
-  }, 30_000);
+  });
 
   it('a missing ride is dated from when its number was first heard', async () => {
     const desk = await openDesk(await newStorage());

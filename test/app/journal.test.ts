@@ -105,7 +105,7 @@ async function theOne(storage: Storage) {
   return all[0]!;
 }
 
-describe('a journal', { timeout: 60_000 }, () => {
+describe('a journal', () => {
   it.each([1, 2, 3, 4])(
     'holds all but the last two seconds at any moment, and what it holds rides the same again (%i)',
     async (seed) => {

@@ -35,7 +35,7 @@ async function plansBegun(): Promise<number> {
     .reduce((sum, { ranges }) => sum + (ranges[0]?.count ?? 0), 0);
 }
 
-describe('a ride of another tablet', { timeout: 60_000 }, () => {
+describe('a ride of another tablet', () => {
   it('is planned once, by the worker, for the list and for every picture', async () => {
     const storage = await openWithoutDatabase(simpleStore());
     const owned = createOwnedSessions(storage, {

@@ -32,7 +32,7 @@ it(`${INPUTS} hostile inputs change nothing that is kept and throw nothing`, asy
     if (kind !== 'address') expect(seen.get(`${kind} refused`) ?? 0).toBeGreaterThan(0);
   expect(seen.get('level taken')).toBeGreaterThan(0);
   expect(await Promise.all(rides.map((ride) => storage.getRide(ride['id'] as string)))).toEqual(before);
-}, 120_000);
+});
 
 function said(index: number, { kind, how }: Hostile, error: unknown): string {
   return `${index} ${kind}, ${how}: ${error instanceof Error ? `${error.name} ${error.message}` : String(error)}`;

@@ -231,7 +231,6 @@ describe('legs on the pitches of six open rides (at least 4 %, each ridden witho
       expect(quantile(least, 0.5)).toBeLessThan(quantile(theirs, 0.5));
       expect(quantile(least, 0.1)).toBeGreaterThan(quantile(theirs, 0.1) - 9);
     },
-    60_000,
   );
 });
 

@@ -171,4 +171,4 @@ it(`${STREAMS} random streams of commands break no law and leave recordings that
     { seed: SEED, numRuns: STREAMS, examples: KEPT },
   );
   expect(tried).toBeGreaterThanOrEqual(STREAMS);
-}, 120_000);
+});

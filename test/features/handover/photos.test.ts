@@ -84,7 +84,7 @@ describe('a plan and an evening by camera', () => {
     expect(arrived?.read.set.records).toEqual(readiness().records);
     expect(arrived?.read.heard).toEqual([{ deviceId: 'tablet-3', lastSeq: 36 }]);
     expect(reading.box.damaged).toEqual([]);
-  }, 60_000);
+  });
 
   it('one that was never seen is named by its number, and nothing is opened before it comes', async () => {
     const { frames } = made(await messageOfRides(readiness(), SITE));
