@@ -2,8 +2,9 @@
  * The built site on its first page: it works below any path, stays on its own host, and leaves the game
  * engine alone until somebody wants to ride.
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Site } from './site.ts';
 import { builtSiteFolder, openSite } from './site.ts';
@@ -17,12 +18,26 @@ beforeAll(async () => {
 afterAll(() => site?.close());
 
 const engineFile = /phaser-[\w-]+\.js$/;
+/** Scripts the page asks for before anything is on it, as they are sent (bytes). */
+const MOST_BEFORE_START = 65 * 1024;
 
 describe('the built site', () => {
   it('has the engine in a file of its own', () => {
     expect(readdirSync(join(builtSiteFolder, 'assets')).filter((name) => engineFile.test(name))).toHaveLength(
       1,
     );
+  });
+
+  it('asks for few scripts before its first page is there', () => {
+    const page = readFileSync(join(builtSiteFolder, 'index.html'), 'utf8');
+    const names = [...page.matchAll(/(?:src|href)="\.\/(?<name>[^"]+\.js)"/g)].map(
+      (found) => found.groups?.['name'] ?? '',
+    );
+    const sizes = names.map(
+      (name) => gzipSync(readFileSync(join(builtSiteFolder, name)), { level: 9 }).length,
+    );
+    expect(sizes).not.toEqual([]);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(MOST_BEFORE_START);
   });
 
   it.each([
