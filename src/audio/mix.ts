@@ -76,9 +76,9 @@ export function overrunMps(frame: RideFrame): number {
   return aheadMps > 0.2 + 0.04 * frame.speedMps ? aheadMps : 0;
 }
 
-/** Notches passed in a second (1/s); the wheel's size follows from development and gear. */
+/** Notches passed in a second (1/s); the wheel's size follows from the gear. */
 export function freewheelTicksPerS(frame: RideFrame): number {
-  const circumferenceM = (frame.developmentM * frame.sprocketTeeth) / frame.ringTeeth;
+  const circumferenceM = frame.developmentM / frame.gear.ratio;
   return (overrunMps(frame) / circumferenceM) * FREEWHEEL_NOTCHES;
 }
 

@@ -55,7 +55,7 @@ export function CursorInk(props: {
           ),
       )}
       <text {...text} y={px(gearY - 8)}>
-        {gearText(data.machine, sample.ringIndex, sample.sprocketIndex, format)}
+        {gearText(data.machine, sample, format)}
       </text>
       {cadenceY !== null && (
         <text {...text} y={px(cadenceY - 8)}>

@@ -4,8 +4,8 @@
 import type { ShiftReport } from '../core/coach/types.ts';
 import type { Course, Pitch } from '../core/course/types.ts';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
-import { gearAt } from '../core/model/machine.ts';
-import type { Machine } from '../core/model/types.ts';
+import { gearOf, numbersOfMovement } from '../core/model/transmission.ts';
+import type { GearPlace, Machine } from '../core/model/types.ts';
 import type { TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
 import type { FootPlace } from '../words/counting.ts';
@@ -38,16 +38,14 @@ export function footPlace(beforeM: number, format: Format): FootPlace {
 }
 
 /** "50 × 17". */
-export function gearText(machine: Machine, ringIndex: number, sprocketIndex: number, format: Format): string {
-  const gear = gearAt(machine, ringIndex, sprocketIndex);
-  return format.gear(gear.ringTeeth, gear.sprocketTeeth);
+export function gearText(machine: Machine, place: GearPlace, format: Format): string {
+  return format.gear(gearOf(machine, place));
 }
 
-/** Teeth before and after a shift. */
-export function shiftTeeth(machine: Machine, shift: ShiftReport, format: Format): readonly [string, string] {
-  const { chainringsTeeth, sprocketsTeeth } = machine.bike;
-  const teeth = shift.derailleur === 'front' ? chainringsTeeth : sprocketsTeeth;
-  return [format.number(teeth[shift.fromIndex] ?? 0), format.number(teeth[shift.toIndex] ?? 0)];
+/** What the shifter showed before and after a shift. */
+export function shiftText(machine: Machine, shift: ShiftReport, format: Format): readonly [string, string] {
+  const [from, to] = numbersOfMovement(machine, shift);
+  return [format.number(from), format.number(to)];
 }
 
 /** The shift that began at this sample, or null. */
@@ -79,7 +77,7 @@ export function readPlace(
     {
       name: 'gear',
       label: read.gear,
-      value: gearText(machine, sample.ringIndex, sample.sprocketIndex, format),
+      value: gearText(machine, sample, format),
     },
     {
       name: 'cadence',
@@ -91,7 +89,7 @@ export function readPlace(
   ];
   const best = data.reference?.samples[nearestSample(data.reference.samples, sample.distanceM)];
   if (best !== undefined) {
-    const gear = gearText(machine, best.ringIndex, best.sprocketIndex, format);
+    const gear = gearText(machine, best, format);
     items.push({
       name: 'best',
       label: read.best,
@@ -100,7 +98,7 @@ export function readPlace(
   }
   const shift = shiftAt(data, sample);
   if (shift !== null) {
-    const [from, to] = shiftTeeth(machine, shift, format);
+    const [from, to] = shiftText(machine, shift, format);
     items.push({
       name: 'shift',
       label: read.shift,

@@ -5,7 +5,7 @@ import { sampleAt as tableAt } from '../core/math/numbers.ts';
 import type { Format } from '../words/format.ts';
 import type { StripWords } from './words.ts';
 import { nearestSample } from './lookup.ts';
-import { gearText, shiftTeeth } from './readout.ts';
+import { gearText, shiftText } from './readout.ts';
 import { showsCadence } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
 
@@ -73,8 +73,7 @@ function PlaceRow(props: TableProps & { readonly distanceM: number }): JSX.Eleme
   const sample = data.trace.samples[nearestSample(data.trace.samples, distanceM)];
   const best = data.reference?.samples[nearestSample(data.reference.samples, distanceM)];
   if (sample === undefined) return null;
-  const gear = (one: typeof sample): string =>
-    gearText(data.machine, one.ringIndex, one.sprocketIndex, format);
+  const gear = (one: typeof sample): string => gearText(data.machine, one, format);
   const cadence = (one: typeof sample): string =>
     showsCadence(one) ? format.number(one.cadenceRpm) : words.table.none;
   return (
@@ -111,7 +110,7 @@ function ShiftRows({ data, words, format }: TableProps): JSX.Element {
       </thead>
       <tbody>
         {(data.shifts ?? []).map((shift) => {
-          const [from, to] = shiftTeeth(data.machine, shift, format);
+          const [from, to] = shiftText(data.machine, shift, format);
           return (
             <tr>
               <th scope="row">{format.distance(shift.startedAtM)}</th>

@@ -19,7 +19,8 @@ type DrawSign = (action: KeyAction) => SVGElement;
 
 /** How the pads are laid out. */
 interface PadOptions {
-  readonly ringCount: number;
+  /** There is a shifter for chainrings, too. */
+  readonly twoShifters: boolean;
   /** The side of the gear pads. */
   readonly hand: 'right' | 'left';
   /** All pads on that side. */
@@ -55,14 +56,14 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   box.setAttribute('aria-label', words.group);
   box.dataset['hand'] = options.hand;
   box.dataset['one'] = options.oneHand ? 'yes' : 'no';
-  box.dataset['rings'] = options.ringCount > 1 ? 'many' : 'one';
+  box.dataset['rings'] = options.twoShifters ? 'many' : 'one';
 
   const make = (action: PadAction): HTMLButtonElement => {
     const pad = padButton(action, words, options.drawSign);
     tie(pad, hub, () => action);
     return pad;
   };
-  if (options.ringCount > 1) {
+  if (options.twoShifters) {
     const rings = element('div', 'pads-rings');
     rings.append(make('front-bigger'), make('front-smaller'));
     box.append(rings);

@@ -1,11 +1,12 @@
 /** Which ride the big button begins for this state. */
 import type { Level } from '../core/level/schema.ts';
 import { nextLevel } from '../core/coach/ladder.ts';
+import { shiftsInFront } from '../core/model/transmission.ts';
 import { isChild } from '../core/settings/settings.ts';
 import type { State } from './store.ts';
 
 /** The next sensible level for the chosen rider and bike, or null without levels. */
 export function levelForButton(state: State): Level | null {
   const { rider, bike } = state.settings;
-  return nextLevel(state.levels, state.doneIds, isChild(rider), bike.chainringsTeeth.length);
+  return nextLevel(state.levels, state.doneIds, isChild(rider), shiftsInFront(bike));
 }

@@ -7,10 +7,10 @@ import { Sign } from './sign.tsx';
 export function KeyList(props: {
   readonly keys: Keys;
   /** Of the bike; with one there is nothing to do at the front. */
-  readonly rings: number;
+  readonly twoShifters: boolean;
 }): JSX.Element {
-  const { keys, rings } = props;
-  const actions = KEY_ACTIONS.filter((action) => rings > 1 || !action.startsWith('front-'));
+  const { keys, twoShifters } = props;
+  const actions = KEY_ACTIONS.filter((action) => twoShifters || !action.startsWith('front-'));
   return (
     <dl class="key-list with-signs">
       {actions.map((action) => (

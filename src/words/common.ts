@@ -3,6 +3,8 @@
  * with that page.
  */
 import type { Lesson } from '../core/level/schema.ts';
+import { shifterPlaces } from '../core/model/transmission.ts';
+import type { Bike } from '../core/model/types.ts';
 
 /** English. */
 export const commonWords = {
@@ -78,7 +80,7 @@ export const commonWords = {
       'gravel-1x12': 'Gravel',
     } as Readonly<Record<string, string>>,
     own: 'Own bike',
-    gears: (rings: number, sprockets: number): string => `${rings} × ${sprockets} gears`,
+    gears: (bike: Bike): string => `${shifterPlaces(bike).join(' × ')} gears`,
     riderNames: {
       'child-9': 'A child of about nine',
       'adult-new': 'New to it',

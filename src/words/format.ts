@@ -2,12 +2,20 @@
  * Numbers as people of a place read them: decimal comma or point, km/h or mph, metres or feet. Words are in
  * `words.ts`; units are here because they belong to their numbers.
  */
-import type { Bike } from '../core/model/types.ts';
+import type { Bike, Gear } from '../core/model/types.ts';
 
 const FEET_PER_M = 3.28084;
 const MPH_PER_MPS = 2.236936;
 const KMH_PER_MPS = 3.6;
 const MILES_PER_M = 0.000621371;
+
+/** What names a gear. */
+type GearTold = Pick<Gear, 'ringTeeth' | 'sprocketTeeth'>;
+
+/** "34 × 17". */
+export function gearName({ ringTeeth, sprocketTeeth }: GearTold): string {
+  return `${ringTeeth} × ${sprocketTeeth}`;
+}
 
 /** Ways to write numbers. */
 export interface Format {
@@ -23,7 +31,9 @@ export interface Format {
   readonly percent: (ratio: number) => string;
   /** 95 s is 1:35. */
   readonly time: (timeS: number) => string;
-  readonly gear: (ringTeeth: number, sprocketTeeth: number) => string;
+  readonly gear: (gear: GearTold) => string;
+  /** The gear on the way to which the shifters are, as short as can be. */
+  readonly gearWanted: (from: GearTold, to: GearTold) => string;
   readonly teeth: (teeth: readonly number[]) => string;
   readonly tyre: (bike: Pick<Bike, 'tyreWidthMm' | 'beadSeatMm'>) => string;
 }
@@ -58,7 +68,8 @@ export function createFormat(units: 'metric' | 'imperial', locale?: string): For
       const whole = Math.max(0, Math.round(timeS));
       return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
     },
-    gear: (ring, sprocket) => `${ring} × ${sprocket}`,
+    gear: gearName,
+    gearWanted: (from, to) => (from.ringTeeth === to.ringTeeth ? String(to.sprocketTeeth) : gearName(to)),
     teeth: (teeth) => (teeth.length > 4 ? `${teeth[0]}–${teeth.at(-1)}` : teeth.join(' / ')),
     tyre: (bike) => `${bike.tyreWidthMm}-${bike.beadSeatMm}`,
   };

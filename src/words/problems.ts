@@ -6,7 +6,9 @@ import type { PlanCode } from '../core/group/plan.ts';
 import type { WarningCode } from '../core/level/lint.ts';
 import type { LevelProblemCode } from '../core/level/parse.ts';
 import type { Problem, ProblemAbout, SchemaCode } from '../core/level/problems.ts';
+import { gearOfValues } from '../core/model/transmission.ts';
 import type { LinkCode } from '../core/transfer/share.ts';
+import { gearName } from './format.ts';
 import { ROAD } from './roads.ts';
 import { counted, number, percent, type Say, text, texts } from './values.ts';
 
@@ -215,7 +217,7 @@ function steepPlace(values: Values): string {
 }
 
 function lowestGear(values: Values): string {
-  return `the lowest gear (${number(values, 'ringTeeth')} × ${number(values, 'sprocketTeeth')})`;
+  return `the lowest gear (${gearName(gearOfValues(values))})`;
 }
 
 /** The first few by name, the rest as a list: `by-bike, by-feel, or one of: adult-new, …`. */

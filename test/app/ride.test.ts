@@ -159,7 +159,7 @@ describe('cues beside the hints of a guide', () => {
 });
 
 describe('remarks', () => {
-  const rings = { ringIndex: 0, ringCount: 2 };
+  const rings = (direction: string): boolean => direction === 'harder';
   const at = { tick: 1, distanceM: 1 };
   const crossed: RideEvent = { kind: 'chain-crossed', ...at };
   const empty: RideEvent = { kind: 'reserve-empty', ...at };
@@ -178,20 +178,23 @@ describe('remarks', () => {
   });
 
   it.each([
-    ['easier', 1, 'ring-easier'],
-    ['easier', 0, 'no-easier'],
-    ['harder', 0, 'ring-harder'],
-    ['harder', 1, 'no-harder'],
-  ] as const)('with no sprocket left towards %s on ring %d it is %s', (direction, ringIndex, code) => {
-    const refused: RideEvent = {
-      kind: 'shift-refused',
-      derailleur: 'rear',
-      direction,
-      reason: 'no-more',
-      ...at,
-    };
-    expect(remarkOf(refused, { ringIndex, ringCount: 2 })).toBe(code);
-  });
+    ['easier', true, 'ring-easier'],
+    ['easier', false, 'no-easier'],
+    ['harder', true, 'ring-harder'],
+    ['harder', false, 'no-harder'],
+  ] as const)(
+    'with no sprocket left towards %s and another ring there (%s) it is %s',
+    (direction, ring, code) => {
+      const refused: RideEvent = {
+        kind: 'shift-refused',
+        derailleur: 'rear',
+        direction,
+        reason: 'no-more',
+        ...at,
+      };
+      expect(remarkOf(refused, () => ring)).toBe(code);
+    },
+  );
 
   it('one stands at a time and goes by itself', () => {
     const first = afterEvents(EMPTY_BOARD, [crossed], 10, rings);

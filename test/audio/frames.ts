@@ -1,7 +1,20 @@
 /**
  * A frame to start from in the tests of the audio room: riding along on the flat, nothing special.
  */
+import type { Gear } from '../../src/core/model/types.ts';
 import type { RideFrame } from '../../src/core/ride/types.ts';
+
+const GEAR: Gear = {
+  ringIndex: 0,
+  sprocketIndex: 3,
+  ringTeeth: 34,
+  sprocketTeeth: 17,
+  ratio: 2,
+  developmentM: 4.2,
+  chainAngleDeg: 0.4,
+  crossed: false,
+  efficiency: 0.97,
+};
 
 /** 34 × 17 on a 2.1 m wheel at 80 rpm: 5.6 m/s. */
 export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
@@ -36,8 +49,8 @@ export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
     chainOn: true,
     shift: null,
     waitingShifts: 0,
-    leverRingTeeth: 34,
-    leverSprocketTeeth: 17,
+    gear: GEAR,
+    leverGear: GEAR,
     phase: 'riding',
     phaseLeftS: 0,
     reserveRatio: 1,

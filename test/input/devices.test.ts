@@ -95,11 +95,11 @@ describe('keys', () => {
 describe('pads', () => {
   let root: HTMLElement;
   let pads: Pads;
-  const build = (ringCount: number): void => {
+  const build = (twoShifters: boolean): void => {
     root = document.createElement('div');
     document.body.append(root);
     pads = createPads(root, words, hub, {
-      ringCount,
+      twoShifters,
       hand: 'right',
       oneHand: false,
       mode: () => 'hold',
@@ -111,7 +111,7 @@ describe('pads', () => {
     pad(name).dispatchEvent(new PointerEvent(type, { pointerId, button: 0, bubbles: true, clientY: 0 }));
   };
 
-  beforeEach(() => build(2));
+  beforeEach(() => build(true));
   afterEach(() => {
     pads.destroy();
     root.remove();
@@ -137,7 +137,7 @@ describe('pads', () => {
     expect(pad('front-bigger')).not.toBeNull();
     pads.destroy();
     root.remove();
-    build(1);
+    build(false);
     expect([pad('front-bigger'), pad('front-smaller')]).toEqual([null, null]);
     expect(pad('rear-easier')).not.toBeNull();
   });

@@ -5,6 +5,7 @@
 import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
 import type { Guide, HandMove, NextStep } from '../../core/coach/guide.ts';
 import type { Aids, Level } from '../../core/level/schema.ts';
+import { shiftsInFront } from '../../core/model/transmission.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudStep } from '../../game/hud/help.ts';
@@ -64,7 +65,7 @@ export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): Ride
       count = countLive(ride.world, ride.trace, count);
       const marks = liveMarks(ride.world, count);
       const names = ['cadence', 'easing', 'chainLine'] as const;
-      const wanted = names.filter((name) => name !== 'chainLine' || ride.world.machine.ringCount > 1);
+      const wanted = names.filter((name) => name !== 'chainLine' || shiftsInFront(ride.world.machine.bike));
       help.setMarks(wanted.map((name) => ({ name: hudWords.marks[name], value: marks[name] })));
     },
   };

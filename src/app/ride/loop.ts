@@ -8,7 +8,8 @@ import { FRESH_CLOCK, ticksDue } from '../../core/ride/clock.ts';
 import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
-import type { RideCommand, RideEvent, RideFrame } from '../../core/ride/types.ts';
+import { roomFor } from '../../core/model/transmission.ts';
+import type { RideCommand, RideEvent, RideFrame, ShiftDirection } from '../../core/ride/types.ts';
 import { cueAt, cuesBesideGuide } from './cues.ts';
 import type { FirstSteps } from '../../state/firstSteps.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
@@ -175,9 +176,11 @@ class Loop implements RideLoop {
   #say(events: readonly RideEvent[], timeMs: number): void {
     this.#saidAtMs = timeMs;
     const { ride, level, aids, guided, listeners } = this.#options;
-    const { tick, distanceM, ringIndex } = ride.now;
-    const rings = { ringIndex, ringCount: ride.world.machine.ringCount };
-    this.#board = afterEvents(this.#board, events, tick * ride.world.tickS, rings);
+    const { tick, distanceM } = ride.now;
+    const { machine, tickS } = ride.world;
+    const ringFor = (direction: ShiftDirection): boolean =>
+      roomFor(machine, ride.now, 'front', direction) > 0;
+    this.#board = afterEvents(this.#board, events, tick * tickS, ringFor);
     const shown = aids();
     const cues = shown.nextStep && guided() ? cuesBesideGuide(level.cues) : level.cues;
     const cue = shown.cues ? cueAt(cues, distanceM) : null;

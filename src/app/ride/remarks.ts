@@ -3,7 +3,7 @@
  * and not the same again and again. Pure; words are found by the caller.
  */
 import { HEAVY_LOAD } from '../../core/model/shift.ts';
-import type { RideEvent } from '../../core/ride/types.ts';
+import type { RideEvent, ShiftDirection } from '../../core/ride/types.ts';
 import type { RemarkCode } from './words.ts';
 
 /** How long a remark stands, and how long the same one then stays away (s of ride time). */
@@ -13,14 +13,11 @@ export const REMARK_REST_S = 8;
 /** These say what to do at once; they may push another remark aside. */
 const URGENT: readonly RemarkCode[] = ['chain-dropped', 'foot-down', 'line-missed'];
 
-/** The ring the chain is on, and how many there are. */
-export interface Rings {
-  readonly ringIndex: number;
-  readonly ringCount: number;
-}
+/** Whether there is another chainring that way. */
+type RingFor = (direction: ShiftDirection) => boolean;
 
 /** The remark an event deserves, or null for most of them. */
-export function remarkOf(event: RideEvent, { ringIndex, ringCount }: Rings): RemarkCode | null {
+export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null {
   switch (event.kind) {
     case 'shift-done':
       return event.load >= HEAVY_LOAD ? 'heavy-shift' : null;
@@ -28,8 +25,7 @@ export function remarkOf(event: RideEvent, { ringIndex, ringCount }: Rings): Rem
       if (event.reason === 'crossed') return 'refused-crossed';
       if (event.derailleur === 'front') return 'no-ring';
       // The last sprocket is not the last gear while there is another ring.
-      if (event.direction === 'easier') return ringIndex > 0 ? 'ring-easier' : 'no-easier';
-      return ringIndex < ringCount - 1 ? 'ring-harder' : 'no-harder';
+      return ringFor(event.direction) ? `ring-${event.direction}` : `no-${event.direction}`;
     case 'chain-crossed':
       return 'crossed';
     case 'shift-hung':
@@ -67,12 +63,12 @@ export function afterEvents(
   board: RemarkBoard,
   events: readonly RideEvent[],
   timeS: number,
-  rings: Rings,
+  ringFor: RingFor,
 ): RemarkBoard {
   let next: RemarkBoard = timeS >= board.untilS && board.code !== null ? { ...board, code: null } : board;
   for (const event of events) {
     if (event.kind === 'chain-restored' && next.code === 'chain-dropped') next = { ...next, code: null };
-    const code = remarkOf(event, rings);
+    const code = remarkOf(event, ringFor);
     if (code === null) continue;
     const saidS = next.saidS[code];
     if (saidS !== undefined && timeS - saidS < REMARK_REST_S) continue;

@@ -3,6 +3,7 @@
  * loaded here, at the first ride; words go from the pages to the rooms that have none.
  */
 import type { Aids, Level } from '../../core/level/schema.ts';
+import { shiftsInFront } from '../../core/model/transmission.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { HudHelp } from '../../game/hud/help.ts';
 import type { HudAids, HudWords } from '../../game/hud/words.ts';
@@ -103,7 +104,7 @@ export function buildViews(options: ViewOptions): RideViews {
   hud.setAids(hudAids(aids));
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
   const pads = createPads(places.pads, padWords, hub, {
-    ringCount: world.machine.ringCount,
+    twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,
     mode: () => settings.holdMode,
@@ -173,7 +174,8 @@ function wordsOfHud(settings: Settings): HudWords {
   const plain = createFormat('metric', 'en');
   return {
     ...hudWords,
-    gearPair: format.gear,
+    gearName: format.gear,
+    gearWanted: format.gearWanted,
     speed: format.speed,
     metres: format.distance,
     markM: settings.units === 'metric' ? 50 : 100 * format.unitM,

@@ -5,15 +5,12 @@
 import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
 import { LONGEST_RIDE_TICKS } from '../../core/ride/recording.ts';
 import { type Controller, type LiveRide, startRide } from '../../core/ride/run.ts';
+import { movementOf, placeOf, type ShiftMovement } from '../../core/model/transmission.ts';
 import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
 /** One shift of a ride as it is printed. */
-interface ShiftLine {
-  readonly derailleur: string;
-  readonly direction: string;
-  readonly fromIndex: number;
-  readonly toIndex: number;
+interface ShiftLine extends ShiftMovement {
   readonly load: number;
   readonly durationS: number;
   readonly distanceM: number;
@@ -65,8 +62,8 @@ export function startTally(): Tally {
 }
 
 function shiftLine(event: Extract<RideEvent, { kind: 'shift-done' }>, speedMps: number): ShiftLine {
-  const { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM } = event;
-  return { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM, speedMps };
+  const { load, durationS, distanceM, startedAtM } = event;
+  return { ...movementOf(event), load, durationS, distanceM, startedAtM, speedMps };
 }
 
 /** Rides to the finish, or for an hour; the trace gets one line for the state after every tick. */
@@ -95,8 +92,7 @@ function traceLine(world: RideWorld, state: RideState): Readonly<Record<string, 
     cadenceRpm: state.cadenceRpm,
     crankTorqueNm: state.crankTorqueNm,
     pressure: state.pressure,
-    ringIndex: state.ringIndex,
-    sprocketIndex: state.sprocketIndex,
+    ...placeOf(state),
     loadRatio: roadLoadRatio(world, state),
     torqueRatio: frame.torqueRatio,
     chainAngleDeg: frame.chainAngleDeg,

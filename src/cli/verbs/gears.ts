@@ -1,6 +1,7 @@
 /** `gears`: every gear of a bike with what it means on the road and on the chain. */
 
 import { buildGears, capacityTeeth, wheelCircumferenceM } from '../../core/model/gears.ts';
+import { gearName } from '../../words/format.ts';
 import { bikeFrom } from '../common/choose.ts';
 import { fixed, table } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
@@ -16,7 +17,7 @@ export const gearsVerb: Verb = {
     const capacity = capacityTeeth(bike);
     const circumferenceM = wheelCircumferenceM(bike);
     const rows = all.map((gear) => [
-      `${gear.ringTeeth} × ${gear.sprocketTeeth}`,
+      gearName(gear),
       fixed(gear.ratio, 3),
       fixed(gear.developmentM, 3),
       fixed(gear.chainAngleDeg, 2),

@@ -5,7 +5,8 @@
 import { performance } from 'node:perf_hooks';
 import { groundOfJob } from '../../core/coach/ground.ts';
 import { policyDriver } from '../../core/planner/driver.ts';
-import { gearAt } from '../../core/model/machine.ts';
+import { gearOf, gearValues } from '../../core/model/transmission.ts';
+import { startPlace } from '../../core/ride/world.ts';
 import { needed } from '../common/args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../common/choose.ts';
 import { rideHeadless } from '../common/headless.ts';
@@ -28,8 +29,6 @@ export const plan: Verb = {
     const { world, policy } = ground;
     const { ride, summary } = rideHeadless(world, policyDriver(world, policy), null);
     const marks = markLine(ground.judge(ride.trace));
-    const { startRingIndex, startSprocketIndex } = world;
-    const { ringTeeth, sprocketTeeth } = gearAt(world.machine, startRingIndex, startSprocketIndex);
     return {
       json: {
         levelId: level.id,
@@ -38,7 +37,7 @@ export const plan: Verb = {
         lengthM: world.course.lengthM,
         planningMs,
         grid: policy.grid,
-        startGear: { ringTeeth, sprocketTeeth },
+        startGear: gearValues(gearOf(world.machine, startPlace(world))),
         ...summary,
         ...marks,
       },

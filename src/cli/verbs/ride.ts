@@ -5,6 +5,7 @@
 import { resolve } from 'node:path';
 import { type MarkingGround, groundOfJob } from '../../core/coach/ground.ts';
 import { type RideJob, setupOfJob } from '../../core/ride/job.ts';
+import { numbersOfMovement } from '../../core/model/transmission.ts';
 import type { RideSetup } from '../../core/ride/recording.ts';
 import type { Controller } from '../../core/ride/run.ts';
 import type { RideWorld } from '../../core/ride/types.ts';
@@ -109,15 +110,10 @@ export function report(summary: RideSummary, world: RideWorld): string {
   const rows = shifts.map((shift) => [
     `${shift.derailleur} ${shift.direction}`,
     fixed(shift.startedAtM, 1),
-    `${teethAt(world, shift.derailleur, shift.fromIndex)} to ${teethAt(world, shift.derailleur, shift.toIndex)}`,
+    numbersOfMovement(world.machine, shift).join(' to '),
     fixed(shift.load, 2),
     fixed(shift.durationS, 2),
     fixed(shift.speedMps * 3.6, 1),
   ]);
   return `${table(['shift', 'at m', 'teeth', 'load', 'took s', 'km/h'], rows)}\n${sentence}`;
-}
-
-function teethAt(world: RideWorld, derailleur: string, index: number): string {
-  const { chainringsTeeth, sprocketsTeeth } = world.machine.bike;
-  return String((derailleur === 'rear' ? sprocketsTeeth : chainringsTeeth)[index] ?? '?');
 }

@@ -1,6 +1,7 @@
 /** `steady`: how fast a rider goes on a slope when nothing changes, and in which gear that is comfortable. */
 import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../../core/model/load.ts';
 import { buildMachine, steadyGear } from '../../core/model/machine.ts';
+import { gearName } from '../../words/format.ts';
 import { numberOf } from '../common/args.ts';
 import { bikeFrom, riderFrom } from '../common/choose.ts';
 import { fixed } from '../common/print.ts';
@@ -59,7 +60,7 @@ export const steady: Verb = {
       },
       text: [
         `${fixed(powerW, 0)} W on ${fixed(slopeRatio * 100, 1)} % with ${fixed(windMps, 1)} m/s of wind from ahead:`,
-        `${fixed(speedMps * 3.6, 1)} km/h, best in ${gear.ringTeeth} × ${gear.sprocketTeeth} at ${fixed(cadenceRpm, 0)} rpm against ${fixed(totalForceN(load), 1)} N.`,
+        `${fixed(speedMps * 3.6, 1)} km/h, best in ${gearName(gear)} at ${fixed(cadenceRpm, 0)} rpm against ${fixed(totalForceN(load), 1)} N.`,
         `Worked out with ${fixed(totalMassKg, 1)} kg, CdA ${bike.cdaM2} m², Crr ${bike.rollingCoefficient}, efficiency ${fixed(gear.efficiency, 4)}, air of ${AIR_DENSITY_KG_M3} kg/m³.`,
       ].join('\n'),
     };

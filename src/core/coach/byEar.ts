@@ -3,6 +3,7 @@
  * cadence is against the band. Places, codes and frequencies only; sentences and sound are made elsewhere.
  */
 import type { Course } from '../course/types.ts';
+import { numbersOfPlace } from '../model/transmission.ts';
 import type { RideFrame } from '../ride/types.ts';
 import type { NextStep } from './guide.ts';
 
@@ -133,7 +134,7 @@ export function hintsByEar(
       return null;
     }
     dueAtS = frame.timeS;
-    const gear = `${frame.ringIndex} ${frame.sprocketIndex} ${step.makes}`;
+    const gear = `${numbersOfPlace(frame).join(' ')} ${step.makes}`;
     const isSame = gear === saidIn;
     if (isSame && (timesSaid > 1 || frame.timeS - saidAtS < AGAIN_S)) return null;
     timesSaid = isSame ? timesSaid + 1 : 1;

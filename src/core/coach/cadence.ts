@@ -2,7 +2,7 @@
  * The cadence mark and the chain line mark: both are shares of pedalling time.
  */
 import { clamp } from '../math/numbers.ts';
-import { gearAt } from '../model/machine.ts';
+import { highestGear, lowestGear, shiftsInFront } from '../model/transmission.ts';
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -174,7 +174,7 @@ export function chainLineMark(
   reference: RideTrace,
   weight: number,
 ): Mark {
-  if (world.machine.ringCount < 2) return { value: null, weight, reasons: [] };
+  if (!shiftsInFront(world.machine.bike)) return { value: null, weight, reasons: [] };
   if (leftAlone(trace, reference)) return { value: 0, weight, reasons: [] };
   const samples = pedallingSamples(trace);
   if (samples.length === 0) return { value: null, weight, reasons: [] };
@@ -237,9 +237,9 @@ function stretchesOf(samples: readonly TraceSample[], holds: (s: TraceSample) =>
 
 /** The bike has no easier gear than this one. */
 function hasEasier(world: RideWorld, sample: TraceSample): boolean {
-  return gearAt(world.machine, 0, world.machine.sprocketCount - 1).developmentM < sample.developmentM - 1e-9;
+  return lowestGear(world.machine).developmentM < sample.developmentM - 1e-9;
 }
 
 function hasHarder(world: RideWorld, sample: TraceSample): boolean {
-  return gearAt(world.machine, world.machine.ringCount - 1, 0).developmentM > sample.developmentM + 1e-9;
+  return highestGear(world.machine).developmentM > sample.developmentM + 1e-9;
 }

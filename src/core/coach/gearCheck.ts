@@ -4,7 +4,7 @@
  */
 import type { Course } from '../course/types.ts';
 import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
-import { gearAt } from '../model/machine.ts';
+import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
 import { rollOutM } from '../model/rollout.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
@@ -143,8 +143,8 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
     .map((sample) => (onFoot.has(sample) ? { ...sample, cadenceRpm: 0 } : sample));
   const walkedS = counted.filter((s) => s.speedMps < WALKING_MPS).length * SAMPLE_S;
   const inBand = counted.filter((s) => s.cadenceRpm >= s.bandLowRpm && s.cadenceRpm <= s.bandHighRpm);
-  const low = gearAt(world.machine, 0, world.machine.sprocketCount - 1);
-  const high = gearAt(world.machine, world.machine.ringCount - 1, 0);
+  const low = lowestGear(world.machine);
+  const high = highestGear(world.machine);
   return {
     chainringsTeeth: bike.chainringsTeeth,
     sprocketsTeeth: bike.sprocketsTeeth,
@@ -277,7 +277,7 @@ function pointsOf(world: RideWorld, samples: readonly TraceSample[]): RidePoint[
   for (const sample of samples) {
     if (sample.distanceM < points.length * stepM) continue;
     const { distanceM, timeS, cadenceRpm, bandLowRpm, pedalling } = sample;
-    const { ringTeeth, sprocketTeeth } = gearAt(world.machine, sample.ringIndex, sample.sprocketIndex);
+    const { ringTeeth, sprocketTeeth } = gearOf(world.machine, sample);
     const turning = pedalling && cadenceRpm > 0 ? cadenceRpm : null;
     points.push({ distanceM, timeS, cadenceRpm: turning, bandLowRpm, ringTeeth, sprocketTeeth });
   }

@@ -5,8 +5,8 @@
  * it wherever it speaks.
  */
 import { sampleAt } from '../math/numbers.ts';
-import { gearAt } from '../model/machine.ts';
-import type { Machine } from '../model/types.ts';
+import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/transmission.ts';
+import type { GearPlace, Machine } from '../model/types.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { Derailleur, RideFrame, RideWorld, ShiftDirection } from '../ride/types.ts';
 
@@ -53,13 +53,8 @@ const HELD_S = 3;
 const OTHER_ROAD = 0.02;
 const TICKS_PER_S = 120;
 
-interface Gear {
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
-}
-
 /** A gear of the best ride, and where it begins to go there. */
-interface Target extends Gear {
+interface Target extends GearPlace {
   readonly atM: number;
 }
 
@@ -116,16 +111,12 @@ export function createGuide(world: RideWorld, reference: () => RideTrace | null)
 function targetsOf(trace: RideTrace): readonly Target[] {
   const first = trace.samples[0];
   if (first === undefined) return [];
-  const { ringIndex, sprocketIndex } = first;
-  const targets: Target[] = [{ atM: Number.NEGATIVE_INFINITY, ringIndex, sprocketIndex }];
+  const targets: Target[] = [{ atM: Number.NEGATIVE_INFINITY, ...placeOf(first) }];
   let lastTick = Number.NEGATIVE_INFINITY;
   for (const event of trace.events) {
     if (event.kind !== 'shift-done') continue;
     const before = targets.at(-1) as Target;
-    const moved =
-      event.derailleur === 'front'
-        ? { ringIndex: event.toIndex, sprocketIndex: before.sprocketIndex }
-        : { ringIndex: before.ringIndex, sprocketIndex: event.toIndex };
+    const moved = afterMovement(before, event);
     const together = event.tick - event.durationS * TICKS_PER_S - lastTick < TOGETHER_S * TICKS_PER_S;
     if (together && targets.length > 1)
       targets[targets.length - 1] = { ...moved, atM: Math.min(before.atM, event.startedAtM) };
@@ -170,16 +161,15 @@ function turnsRound(world: RideWorld, said: Said, wish: Wish, doneAtM: number, t
 /** Moves from a gear to another, the ring first; null where they are as good as the same. */
 function stepTo(
   machine: Machine,
-  from: Gear & Pick<RideFrame, 'crossed'>,
-  to: Gear,
+  from: GearPlace & Pick<RideFrame, 'crossed'>,
+  to: GearPlace,
 ): Omit<NextStep, 'inM'> | null {
-  const own = gearAt(machine, from.ringIndex, from.sprocketIndex).developmentM;
-  const wanted = gearAt(machine, to.ringIndex, to.sprocketIndex).developmentM;
+  const own = gearOf(machine, from).developmentM;
+  const wanted = gearOf(machine, to).developmentM;
   if (!from.crossed && Math.abs(wanted / own - 1) < SAME_GEAR) return null;
-  const rings = to.ringIndex - from.ringIndex;
-  const sprockets = to.sprocketIndex - from.sprocketIndex;
-  const front = move('front', rings > 0 ? 'harder' : 'easier', Math.abs(rings));
-  const rear = move('rear', sprockets > 0 ? 'easier' : 'harder', Math.abs(sprockets));
+  const { rearSteps, ringSteps } = stepsBetween(from, to);
+  const front = move('front', ringSteps > 0 ? 'harder' : 'easier', Math.abs(ringSteps));
+  const rear = move('rear', rearSteps > 0 ? 'easier' : 'harder', Math.abs(rearSteps));
   const first = front ?? rear;
   if (first === null) return null;
   return { ...first, second: front === null ? null : rear, makes: wanted < own ? 'easier' : 'harder' };
@@ -197,10 +187,11 @@ function isDragging(frame: RideFrame, samples: readonly TraceSample[]): boolean 
 }
 
 /** One step easier: at the back unless that crosses the chain or there is none left, else the smaller ring. */
-function easierNow(machine: Machine, { ringIndex, sprocketIndex }: Gear): NextStep | null {
+function easierNow(machine: Machine, place: GearPlace): NextStep | null {
   const easier = { direction: 'easier', steps: 1, second: null, makes: 'easier', inM: 0 } as const;
-  const more = sprocketIndex < machine.sprocketCount - 1;
-  const straight = more && !gearAt(machine, ringIndex, sprocketIndex + 1).crossed;
-  if (straight || (more && ringIndex === 0)) return { derailleur: 'rear', ...easier };
-  return ringIndex > 0 ? { derailleur: 'front', ...easier } : null;
+  const behind = pushed(machine, place, { derailleur: 'rear', ...easier });
+  const front = pushed(machine, place, { derailleur: 'front', ...easier });
+  if (behind !== null && (front === null || !gearOf(machine, behind).crossed))
+    return { derailleur: 'rear', ...easier };
+  return front === null ? null : { derailleur: 'front', ...easier };
 }

@@ -38,11 +38,11 @@ export function nextLevel(
   levels: readonly Level[],
   doneIds: readonly string[],
   child: boolean,
-  ringCount: number,
+  twoShifters: boolean,
 ): Level | null {
   const rows = rowsOf(levels);
   const row = child && rows.children.length > 0 ? rows.children : rows.everyone;
-  const fitting = row.filter((level) => ringCount > 1 || !NEEDS_RINGS.includes(level.teaches));
+  const fitting = row.filter((level) => twoShifters || !NEEDS_RINGS.includes(level.teaches));
   return fitting.find((level) => !doneIds.includes(level.id)) ?? fitting.at(-1) ?? null;
 }
 

@@ -3,6 +3,7 @@
  * which is cadence, easing and chain line so far. The marks of the debrief are worked out by `judge.ts`.
  */
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
+import { shiftsInFront } from '../model/transmission.ts';
 import type { RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { cadenceCredit, countsForMarks, standingSinceS } from './cadence.ts';
@@ -78,6 +79,6 @@ export function liveMarks(world: RideWorld, count: LiveCount): LiveMarks {
   return {
     cadence: pedalled === 0 ? null : (100 * count.cadenceCredit) / pedalled,
     easing: shifts === 0 ? null : (100 * count.easingCredit) / shifts,
-    chainLine: pedalled === 0 || world.machine.ringCount < 2 ? null : 100 * (1 - crossed / pedalled),
+    chainLine: pedalled === 0 || !shiftsInFront(world.machine.bike) ? null : 100 * (1 - crossed / pedalled),
   };
 }

@@ -3,6 +3,8 @@
  * differ most in cadence while climbing. Codes and numbers; the sentence is found by the shells.
  */
 import type { RecordedSample } from '../gpx/recorded.ts';
+import { placeOf, samePlace } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
 import type { TraceSample } from '../ride/trace.ts';
 
 /** Means of both rides over one stretch. */
@@ -17,8 +19,7 @@ interface RecordedComparison {
   readonly referenceSpeedMps: number;
   readonly referenceCadenceRpm: number;
   /** The gear the reference ride was in for most of the stretch. */
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
+  readonly gear: GearPlace;
 }
 
 /** Length over which the two are compared (m). */
@@ -71,21 +72,20 @@ function compareWindow(
     recordedCadenceRpm: cadences.length === 0 ? null : mean(cadences),
     referenceSpeedMps: mean(best.map((one) => one.speedMps)),
     referenceCadenceRpm: mean(turning.map((one) => one.cadenceRpm)),
-    ...gear,
+    gear,
   };
 }
 
-function usualGear(samples: readonly TraceSample[]) {
-  const counts = new Map<string, { count: number; ringIndex: number; sprocketIndex: number }>();
-  for (const { ringIndex, sprocketIndex } of samples) {
-    const key = `${ringIndex} ${sprocketIndex}`;
-    const known = counts.get(key) ?? { count: 0, ringIndex, sprocketIndex };
-    known.count += 1;
-    counts.set(key, known);
+function usualGear(samples: readonly TraceSample[]): GearPlace | null {
+  const counts: { count: number; readonly place: GearPlace }[] = [];
+  for (const sample of samples) {
+    const known = counts.find(({ place }) => samePlace(place, sample));
+    if (known === undefined) counts.push({ count: 1, place: placeOf(sample) });
+    else known.count += 1;
   }
-  let most: { count: number; ringIndex: number; sprocketIndex: number } | null = null;
-  for (const one of counts.values()) if (most === null || one.count > most.count) most = one;
-  return most === null ? null : { ringIndex: most.ringIndex, sprocketIndex: most.sprocketIndex };
+  let most: { readonly count: number; readonly place: GearPlace } | null = null;
+  for (const one of counts) if (most === null || one.count > most.count) most = one;
+  return most?.place ?? null;
 }
 
 /** By cadence where both are known, else by slope. */

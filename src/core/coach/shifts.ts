@@ -26,17 +26,10 @@ export const SHORT_RISE_M = 32;
 
 /** All chain movements of a ride, in order. */
 export function shiftsOf(trace: RideTrace): ShiftReport[] {
-  return doneShifts(trace).map((event) => ({
-    derailleur: event.derailleur,
-    direction: event.direction,
-    fromIndex: event.fromIndex,
-    toIndex: event.toIndex,
-    startedAtM: event.startedAtM,
-    distanceM: event.distanceM,
-    timeS: event.tick / TICKS_PER_S,
-    durationS: event.durationS,
-    load: event.load,
-    kind: event.load <= CLEAN_LOAD ? 'clean' : event.load >= HEAVY_LOAD ? 'heavy' : 'fair',
+  return doneShifts(trace).map(({ kind: _, tick, ...movement }) => ({
+    ...movement,
+    timeS: tick / TICKS_PER_S,
+    kind: movement.load <= CLEAN_LOAD ? 'clean' : movement.load >= HEAVY_LOAD ? 'heavy' : 'fair',
   }));
 }
 

@@ -1,6 +1,7 @@
 /**
  * What a judged ride is, in codes and numbers. Words for all of it are found by the shells.
  */
+import type { ShiftMovement } from '../model/transmission.ts';
 import type { Derailleur, ShiftDirection } from '../ride/types.ts';
 
 export const MARK_NAMES = ['cadence', 'foresight', 'easing', 'chainLine', 'economy'] as const;
@@ -96,11 +97,7 @@ export interface PitchReport {
 }
 
 /** One chain movement as the debrief shows it. */
-export interface ShiftReport {
-  readonly derailleur: Derailleur;
-  readonly direction: ShiftDirection;
-  readonly fromIndex: number;
-  readonly toIndex: number;
+export interface ShiftReport extends ShiftMovement {
   readonly startedAtM: number;
   readonly distanceM: number;
   readonly timeS: number;

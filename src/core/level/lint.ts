@@ -7,6 +7,7 @@ import type { Course } from '../course/types.ts';
 import { crankTorqueFor } from '../model/drivetrain.ts';
 import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
+import { gearValues } from '../model/transmission.ts';
 import type { Gear, Machine } from '../model/types.ts';
 import { courseOfLevel } from './build.ts';
 import { levelLengthM } from './parse.ts';
@@ -119,8 +120,7 @@ function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number)
   const neededNm = crankTorqueFor(totalForceN(standing), gear);
   // Nobody stops while the weight of the body on the pedal still carries the road.
   const cannot = neededNm >= machine.bodyWeightTorqueNm;
-  const { ringTeeth, sprocketTeeth } = gear;
-  const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ringTeeth, sprocketTeeth };
+  const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ...gearValues(gear) };
   return warning('', cannot ? 'cannot-climb' : 'cannot-hold-cadence', atM, atM + SUSTAINED_M, values);
 }
 

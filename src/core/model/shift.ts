@@ -32,8 +32,6 @@ export const DROP_PULL = 0.75;
 /** A shift is said to hang when the chain has been moving for so long under at least so much pull (ours). */
 export const HUNG_AFTER_S = 1.2;
 export const HUNG_PULL = 0.6;
-/** Sprockets one push of a mechanical lever can sweep towards easier. */
-export const SWEEP_SPROCKETS = 3;
 
 /**
  * Pull on the upper run of the chain over the rider's weight, as a mean of a turn: torque ÷ radius of the ring.

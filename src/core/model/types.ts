@@ -6,6 +6,16 @@
 /** How the derailleurs are worked. Electronic ones act sooner and can be told to refuse a crossed chain. */
 export type ShifterKind = 'mechanical' | 'electronic';
 
+/** The shifter at the rear wheel, and the one at the chainrings. Files have always called them so. */
+export type Derailleur = 'rear' | 'front';
+export type ShiftDirection = 'easier' | 'harder';
+
+/** Where the two shifters stand: rings counted from the smallest, at the rear from the hardest gear. */
+export interface GearPlace {
+  readonly ringIndex: number;
+  readonly sprocketIndex: number;
+}
+
 /** One bike. Lists run from small to big: `chainringsTeeth[0]` is the smallest ring, `sprocketsTeeth[0]` the smallest sprocket. */
 export interface Bike {
   readonly id: string;
@@ -55,9 +65,7 @@ export interface Rider {
 export type Pressure = 'coast' | 'ease' | 'steady' | 'press';
 
 /** One gear, computed once per bike. */
-export interface Gear {
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
+export interface Gear extends GearPlace {
   readonly ringTeeth: number;
   readonly sprocketTeeth: number;
   readonly ratio: number;

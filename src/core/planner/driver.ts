@@ -5,7 +5,7 @@
 import { brakeForLine } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
-import type { Move } from './moves.ts';
+import { gearNumber, type Move, pushesFor } from '../model/transmission.ts';
 import type { Policy } from './plan.ts';
 
 /** Pedals are eased this long before the lever is pushed (s). */
@@ -50,7 +50,7 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
     const braking = state.braking || braked.length > 0;
     if (state.phase !== 'riding' || braking || state.startingUp) return braked;
     if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return braked;
-    const gear = state.ringIndex * world.machine.sprocketCount + state.sprocketIndex;
+    const gear = gearNumber(world.machine, state);
     const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
     if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return braked;
     manoeuvre = {
@@ -71,19 +71,7 @@ function isDone(state: RideState, manoeuvre: Manoeuvre): boolean {
   return state.tick > manoeuvre.pushTick && !busy(state);
 }
 
-/** Lever pushes of a manoeuvre: rings first, then sprockets; harder one click at a time. */
+/** Lever pushes of a manoeuvre. */
 function pushes(move: Move): RideCommand[] {
-  const commands: RideCommand[] = [];
-  if (move.ringSteps !== 0)
-    commands.push({
-      kind: 'shift',
-      derailleur: 'front',
-      direction: move.ringSteps > 0 ? 'harder' : 'easier',
-      steps: 1,
-    });
-  if (move.rearSteps > 0)
-    commands.push({ kind: 'shift', derailleur: 'rear', direction: 'easier', steps: move.rearSteps });
-  for (let n = 0; n < -move.rearSteps; n += 1)
-    commands.push({ kind: 'shift', derailleur: 'rear', direction: 'harder', steps: 1 });
-  return commands;
+  return pushesFor(move).map((push) => ({ kind: 'shift', ...push }));
 }

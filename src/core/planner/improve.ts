@@ -6,12 +6,12 @@
  * A try is ridden only from shortly before its change until it runs into the ride as it was; most end within 200 m.
  */
 import { between, deriveSeed, seededRandom } from '../math/random.ts';
-import { gearAt } from '../model/machine.ts';
+import { easierBehind, neighbours, placeOf, samePlace, stepsBetween } from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
 import { advanceRide } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
-import { startState } from '../ride/world.ts';
+import { startPlace, startState } from '../ride/world.ts';
 import { FOOT_DOWN } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { isBusy, type Manoeuvre, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
@@ -55,8 +55,8 @@ function ride(
   const place = { ...from.place };
   let cost = from.cost;
   const sampleS = SAMPLE_TICKS * world.tickS;
-  const driver = scriptDriver(world, script, place, (at, rearSteps, ringSteps) => {
-    cost += manoeuvreCost(world, at, rearSteps, ringSteps);
+  const driver = scriptDriver(world, script, place, (at, steps) => {
+    cost += manoeuvreCost(world, at, steps);
   });
   const marks: (Mark | null)[] = [];
   const first = Math.floor(state.distanceM / MARK_EVERY_M);
@@ -168,15 +168,14 @@ export function* improveInSteps(
 function shaken(world: RideWorld, script: readonly Manoeuvre[], random: () => number): Manoeuvre[] {
   const first = Math.floor(random() * script.length);
   const { lengthM } = world.course;
-  const last = world.machine.sprocketCount - 1;
   return script
     .map((one, i): Manoeuvre => {
       if (i < first || i >= first + SHAKES) return one;
       const step = Math.floor(random() * 3) - 1;
       return {
         ...one,
+        ...easierBehind(world.machine, one, step),
         atM: Math.min(lengthM, Math.max(0, one.atM + between(random, -SHAKES_M, SHAKES_M))),
-        sprocketIndex: Math.min(last, Math.max(0, one.sprocketIndex + step)),
       };
     })
     .toSorted((a, b) => a.atM - b.atM);
@@ -236,7 +235,7 @@ function improveAt(
     const one = now()[k] as Manoeuvre;
     replace({ ...one, atM: one.atM + moveM * (0.7 + 0.6 * random()) });
   }
-  for (const target of neighbours(world, now()[k] as Manoeuvre))
+  for (const target of neighbours(world.machine, now()[k] as Manoeuvre))
     replace({ ...(now()[k] as Manoeuvre), ...target });
   // Both together with the next one, at either place.
   const script = now();
@@ -267,61 +266,33 @@ function halve(
 ): void {
   const one = script[k];
   if (one === undefined) return;
-  const from = script[k - 1] ?? { ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
-  const steps = one.sprocketIndex - from.sprocketIndex;
-  if (Math.abs(steps) < 2 || one.ringIndex !== from.ringIndex) return;
-  const half = from.sprocketIndex + Math.trunc(steps / 2);
+  const from = script[k - 1] ?? startPlace(world);
+  const { rearSteps, ringSteps } = stepsBetween(from, one);
+  if (Math.abs(rearSteps) < 2 || ringSteps !== 0) return;
+  const half = easierBehind(world.machine, from, Math.trunc(rearSteps / 2));
   const before = {
-    ...one,
-    sprocketIndex: half,
+    ...half,
     atM: Math.max(script[k - 1]?.atM ?? 0, one.atM - 4 - 12 * random()),
   };
   tryOut([...script.slice(0, k), before, ...script.slice(k)], before.atM, k);
   const after = { ...one, atM: one.atM + 4 + 12 * random() };
   if (after.atM < (script[k + 1]?.atM ?? world.course.lengthM))
-    tryOut(
-      [...script.slice(0, k), { ...one, sprocketIndex: half }, after, ...script.slice(k + 1)],
-      one.atM,
-      k,
-    );
-}
-
-/** Gears worth trying instead: a sprocket or two to either side, and the same development on another ring. */
-function neighbours(world: RideWorld, at: Manoeuvre): { ringIndex: number; sprocketIndex: number }[] {
-  const { machine } = world;
-  const found: { ringIndex: number; sprocketIndex: number }[] = [];
-  for (const step of [-1, 1, -2, 2]) {
-    const sprocketIndex = at.sprocketIndex + step;
-    if (sprocketIndex >= 0 && sprocketIndex < machine.sprocketCount)
-      found.push({ ringIndex: at.ringIndex, sprocketIndex });
-  }
-  const wantedM = gearAt(machine, at.ringIndex, at.sprocketIndex).developmentM;
-  for (const ringIndex of [at.ringIndex - 1, at.ringIndex + 1]) {
-    if (ringIndex < 0 || ringIndex >= machine.ringCount) continue;
-    let sprocketIndex = 0;
-    for (let s = 1; s < machine.sprocketCount; s += 1) {
-      const miss = (index: number): number =>
-        Math.abs(gearAt(machine, ringIndex, index).developmentM - wantedM);
-      if (miss(s) < miss(sprocketIndex)) sprocketIndex = s;
-    }
-    found.push({ ringIndex, sprocketIndex });
-  }
-  return found;
+    tryOut([...script.slice(0, k), { ...half, atM: one.atM }, after, ...script.slice(k + 1)], one.atM, k);
 }
 
 /** A new manoeuvre somewhere, for good or only up to a second place. */
 function addOne(world: RideWorld, script: readonly Manoeuvre[], random: () => number, tryOut: TryOut): void {
   const atM = between(random, 0, world.course.lengthM);
   const k = script.filter((one) => one.atM <= atM).length;
-  const gear = script[k - 1] ?? { ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex };
-  const options = neighbours(world, { atM, ringIndex: gear.ringIndex, sprocketIndex: gear.sprocketIndex });
+  const gear = placeOf(script[k - 1] ?? startPlace(world));
+  const options = neighbours(world.machine, gear);
   const target = options[Math.floor(random() * options.length)];
   if (target === undefined) return;
   const one: Manoeuvre = { atM, ...target };
   if (tryOut([...script.slice(0, k), one, ...script.slice(k)], atM, k)) return;
   const backM = atM + between(random, 10, 80);
   if (backM >= (script[k]?.atM ?? world.course.lengthM)) return;
-  const back: Manoeuvre = { atM: backM, ringIndex: gear.ringIndex, sprocketIndex: gear.sprocketIndex };
+  const back: Manoeuvre = { atM: backM, ...gear };
   tryOut([...script.slice(0, k), one, back, ...script.slice(k)], atM, k);
 }
 
@@ -336,8 +307,7 @@ function lastMarkBefore(base: Ridden, start: Mark, beforeM: number, countBefore:
 
 function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
   return (
-    a.state.ringIndex === b.state.ringIndex &&
-    a.state.sprocketIndex === b.state.sprocketIndex &&
+    samePlace(a.state, b.state) &&
     a.state.nextStopIndex === b.state.nextStopIndex &&
     Math.abs(a.state.speedMps - b.state.speedMps) < SAME_SPEED_MPS &&
     Math.abs(a.state.pressureRatio - b.state.pressureRatio) < 0.01 &&

@@ -3,6 +3,7 @@
  * bundled levels on the bundled bikes. A ride belongs to one world, known by its fingerprint.
  */
 import { createHasher, hashJson } from '../math/hash.ts';
+import { numbersOfPlace, placeOfNumbers } from '../model/transmission.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { BEST_RIDES } from './bestRides.ts';
 import type { Manoeuvre } from './script.ts';
@@ -22,9 +23,9 @@ export function knownBestRide(world: RideWorld): readonly Manoeuvre[] | null {
   return flat === undefined ? null : unpackScript(flat);
 }
 
-/** A script as a flat list: place, ring, sprocket and so on. */
+/** A script as a flat list: where, and the two numbers of a gear, and so on. */
 export function packScript(script: readonly Manoeuvre[]): number[] {
-  return script.flatMap(({ atM, ringIndex, sprocketIndex }) => [atM, ringIndex, sprocketIndex]);
+  return script.flatMap((one) => [one.atM, ...numbersOfPlace(one)]);
 }
 
 function unpackScript(flat: readonly number[]): Manoeuvre[] {
@@ -32,8 +33,7 @@ function unpackScript(flat: readonly number[]): Manoeuvre[] {
   for (let i = 0; i + 2 < flat.length; i += 3)
     script.push({
       atM: flat[i] as number,
-      ringIndex: flat[i + 1] as number,
-      sprocketIndex: flat[i + 2] as number,
+      ...placeOfNumbers(flat[i + 1] as number, flat[i + 2] as number),
     });
   return script;
 }

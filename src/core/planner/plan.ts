@@ -15,7 +15,7 @@ import {
   stepsCost,
   TIME_PER_S,
 } from './costs.ts';
-import type { Move } from './moves.ts';
+import type { Move } from '../model/transmission.ts';
 import { makePolicy, type Policy, shiftLoad } from './policy.ts';
 import {
   emptyPlace,

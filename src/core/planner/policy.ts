@@ -4,7 +4,7 @@
  */
 import type { RideWorld } from '../ride/types.ts';
 import { shiftCost } from './costs.ts';
-import type { Move } from './moves.ts';
+import type { Move } from '../model/transmission.ts';
 import {
   emptyPlace,
   type Grid,

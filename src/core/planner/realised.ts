@@ -4,7 +4,8 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { crankTorqueNm, slopeEffort } from '../model/legs.ts';
-import { gearAt } from '../model/machine.ts';
+import { gearOf, isHighest, type Steps, stepsOf } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
 import { SAMPLE_TICKS, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { RideEvent, RideWorld } from '../ride/types.ts';
@@ -30,9 +31,8 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
 export function costPerS(world: RideWorld, sample: TraceSample): number {
   if (sample.held || !sample.pedalling) return TIME_PER_S;
   const { machine } = world;
-  const gear = gearAt(machine, sample.ringIndex, sample.sprocketIndex);
-  const highest = sample.ringIndex === machine.ringCount - 1 && sample.sprocketIndex === 0;
-  const highRpm = highest ? Number.POSITIVE_INFINITY : sample.bandHighRpm;
+  const gear = gearOf(machine, sample);
+  const highRpm = isHighest(machine, sample) ? Number.POSITIVE_INFINITY : sample.bandHighRpm;
   return (
     TIME_PER_S +
     (gear.crossed ? CROSSED_PER_S : 0) +
@@ -60,20 +60,14 @@ function runCost(world: RideWorld, trace: RideTrace, run: readonly ShiftDone[]):
   const startTick = Math.min(...run.map((event) => event.tick - event.durationS * 120));
   const index = Math.min(trace.samples.length - 1, Math.max(0, Math.floor(startTick / SAMPLE_TICKS)));
   const sample = trace.samples[index] as TraceSample;
-  const steps = (derailleur: 'rear' | 'front'): number =>
-    run.reduce(
-      (sum, event) => sum + (event.derailleur === derailleur ? event.toIndex - event.fromIndex : 0),
-      0,
-    );
-  return manoeuvreCost(world, sample, steps('rear'), steps('front'));
+  return manoeuvreCost(world, sample, stepsOf(run));
 }
 
 /** Cost of a manoeuvre begun in this moment: its steps, and what leans on the chain whether or not one eases. */
 export function manoeuvreCost(
   world: RideWorld,
-  at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm' | 'ringIndex' | 'sprocketIndex'>,
-  rearSteps: number,
-  ringSteps: number,
+  at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm'> & GearPlace,
+  { rearSteps, ringSteps }: Steps,
 ): number {
   const slopeRatio = sampleAt(world.course.slopeRatio, at.distanceM);
   const legs = crankTorqueNm(world.machine, 1, at.cadenceRpm, slopeRatio) / world.machine.referenceTorqueNm;

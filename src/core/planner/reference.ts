@@ -2,6 +2,8 @@
  * The best ride: the plan ridden through the real step, written down as manoeuvres and then improved there. The
  * number of tries depends on the road alone, so every device finds the same ride.
  */
+import { afterPush } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
 import { type LiveRide, rideThrough } from '../ride/run.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { policyDriver } from './driver.ts';
@@ -22,17 +24,13 @@ export function scriptOfPolicy(world: RideWorld, policy: Policy): Manoeuvre[] {
   let easedAtM = 0;
   rideThrough(world, (state) => {
     const commands = driver(state);
-    let { ringIndex, sprocketIndex } = state;
-    let pushed = false;
+    let target: GearPlace | null = null;
     for (const command of commands) {
       if (command.kind === 'pressure' && command.pressure === 'ease') easedAtM = state.distanceM;
       if (command.kind !== 'shift') continue;
-      pushed = true;
-      const easier = command.direction === 'easier';
-      if (command.derailleur === 'front') ringIndex += easier ? -1 : 1;
-      else sprocketIndex += (easier ? 1 : -1) * command.steps;
+      target = afterPush(target ?? state, command);
     }
-    if (pushed) script.push({ atM: easedAtM, ringIndex, sprocketIndex });
+    if (target !== null) script.push({ atM: easedAtM, ...target });
     return commands;
   });
   return script;

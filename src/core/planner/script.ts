@@ -2,15 +2,15 @@
  * A ride written down as manoeuvres: at this place, into that gear. Ridden like a practised person rides: ease,
  * push the lever, let the chain settle, press on. What the plan found is written down so, and can then be improved.
  */
+import { pushesFor, samePlace, type Steps, stepsBetween } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
 import { brakeForLine } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 
-/** Into a gear (indices from the smallest ring and sprocket), begun where the road is `atM` long. */
-export interface Manoeuvre {
+/** Into a gear, begun where the road is `atM` long. */
+export interface Manoeuvre extends GearPlace {
   readonly atM: number;
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
 }
 
 /** Pedals are eased this long before the lever is pushed (s). */
@@ -19,8 +19,6 @@ const EASE_BEFORE_S = 0.25;
 const SETTLE_S = 0.3;
 /** Easing ends at the latest after so long, even where the chain still waits (s). */
 const LONGEST_MANOEUVRE_S = 6;
-/** One push of the lever sweeps up to so many sprockets towards easier. */
-const SWEEP = 3;
 
 /** Where a driver is in its script; plain data, so that a ride can be taken up again from the middle. */
 export interface ScriptPlace {
@@ -38,7 +36,7 @@ export function scriptStart(): ScriptPlace {
 }
 
 /** Told when a manoeuvre begins: the state it begins from and how far the chain moves. */
-type OnManoeuvre = (state: RideState, rearSteps: number, ringSteps: number) => void;
+type OnManoeuvre = (state: RideState, steps: Steps) => void;
 
 /** A controller that rides a script, from a place in it. The place is changed as the ride goes on. */
 export function scriptDriver(
@@ -58,7 +56,8 @@ export function scriptDriver(
       const going = script[place.next - 1] as Manoeuvre;
       if (!place.pushed) {
         place.pushed = true;
-        return [...braked, ...pushesTo(state, going)];
+        const pushes = pushesFor(stepsBetween(state, going));
+        return [...braked, ...pushes.map((push): RideCommand => ({ kind: 'shift', ...push }))];
       }
       if (isBusy(state) && state.tick < place.pushTick + longestTicks) return braked;
       place.pushTick = -1;
@@ -71,10 +70,8 @@ export function scriptDriver(
     if (state.phase !== 'riding' || braking || state.startingUp || isBusy(state)) return braked;
     if (state.tick < place.restUntilTick) return braked;
     place.next += 1;
-    const rearSteps = due.sprocketIndex - state.sprocketIndex;
-    const ringSteps = due.ringIndex - state.ringIndex;
-    if (rearSteps === 0 && ringSteps === 0) return braked;
-    onManoeuvre(state, rearSteps, ringSteps);
+    if (samePlace(state, due)) return braked;
+    onManoeuvre(state, stepsBetween(state, due));
     place.pushTick = state.tick + easeTicks;
     place.pushed = false;
     return [...braked, { kind: 'pressure', pressure: 'ease' }];
@@ -84,18 +81,4 @@ export function scriptDriver(
 /** Whether a chain movement is going on or waiting. */
 export function isBusy(state: RideState): boolean {
   return state.rear !== null || state.front !== null || state.queue.length > 0;
-}
-
-/** Lever pushes from where the chain is into a gear: rings first, then sprockets; harder one click at a time. */
-function pushesTo(state: RideState, to: Manoeuvre): RideCommand[] {
-  const commands: RideCommand[] = [];
-  const push = (derailleur: 'front' | 'rear', direction: 'easier' | 'harder', steps: number): void => {
-    commands.push({ kind: 'shift', derailleur, direction, steps });
-  };
-  const rings = to.ringIndex - state.ringIndex;
-  for (let n = 0; n < Math.abs(rings); n += 1) push('front', rings > 0 ? 'harder' : 'easier', 1);
-  const sprockets = to.sprocketIndex - state.sprocketIndex;
-  for (let left = sprockets; left > 0; left -= SWEEP) push('rear', 'easier', Math.min(SWEEP, left));
-  for (let n = 0; n < -sprockets; n += 1) push('rear', 'harder', 1);
-  return commands;
 }

@@ -11,7 +11,7 @@ import { LEAD_S } from '../ride/frame.ts';
 import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { type Move, possibleMoves } from './moves.ts';
+import { type Move, possibleMoves } from '../model/transmission.ts';
 
 /** Size of the grid: way along the road (m) and speed (m/s) between two of its points. */
 export interface Grid {

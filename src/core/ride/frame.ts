@@ -7,9 +7,10 @@ import { crankTorqueFor } from '../model/drivetrain.ts';
 import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm, comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
-import { gearAt } from '../model/machine.ts';
-import { plannedIndex } from './shifting.ts';
-import type { Derailleur, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
+import { gearOf, nearestPlace } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
+import { plannedPlace } from './shifting.ts';
+import type { RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
 
 /** Legs that push harder than this on more of a slope than that belong to a rider who has stood up (ours). */
 const STANDS_FROM_PRESSURE = 1.2;
@@ -18,12 +19,11 @@ const STANDS_FROM_SLOPE = 0.02;
 /** The frame of a state. */
 export function frameOf(world: RideWorld, state: RideState): RideFrame {
   const { machine, course } = world;
-  const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+  const gear = gearOf(machine, state);
   const slopeRatio = sampleAt(course.slopeRatio, state.distanceM);
   const atRest = state.rear === null && state.front === null && state.queue.length === 0;
-  const lever = atRest
-    ? gear
-    : gearAt(machine, leverIndex(world, state, 'front'), leverIndex(world, state, 'rear'));
+  // A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there.
+  const leverGear = atRest ? gear : gearOf(machine, nearestPlace(machine, plannedPlace(state)));
   const chainAtRing = chainPlace(state.ringIndex, state.front);
   const chainAtSprocket = chainPlace(state.sprocketIndex, state.rear);
   return {
@@ -51,6 +51,8 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     sprocketIndex: state.sprocketIndex,
     ringTeeth: gear.ringTeeth,
     sprocketTeeth: gear.sprocketTeeth,
+    gear,
+    leverGear,
     developmentM: gear.developmentM,
     chainAtRing,
     chainAtSprocket,
@@ -60,8 +62,6 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     chainOn: state.chainOn,
     shift: shownShift(state),
     waitingShifts: state.queue.length,
-    leverRingTeeth: lever.ringTeeth,
-    leverSprocketTeeth: lever.sprocketTeeth,
     phase: state.phase,
     phaseLeftS: state.phaseLeftS,
     reserveRatio: state.reserveJ / machine.rider.reserveJ,
@@ -79,10 +79,10 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
  */
 export function roadLoadRatio(
   world: RideWorld,
-  state: Pick<RideState, 'distanceM' | 'speedMps' | 'ringIndex' | 'sprocketIndex'>,
+  state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
 ): number {
   const { machine, course } = world;
-  const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+  const gear = gearOf(machine, state);
   const force = totalForceN(
     roadLoad(
       state.speedMps,
@@ -106,19 +106,13 @@ export const LEAD_S = 2;
  */
 export function overloadRatio(
   world: RideWorld,
-  state: Pick<RideState, 'distanceM' | 'speedMps' | 'ringIndex' | 'sprocketIndex'>,
+  state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
 ): number {
   const { machine, course } = world;
   const beyond = (distanceM: number): number =>
     roadLoadRatio(world, { ...state, distanceM }) -
     comfortLoad(machine, sampleAt(course.slopeRatio, distanceM));
   return Math.max(0, beyond(state.distanceM), beyond(state.distanceM + LEAD_S * state.speedMps));
-}
-
-/** A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there. */
-function leverIndex({ machine }: RideWorld, state: RideState, derailleur: Derailleur): number {
-  const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
-  return Math.max(0, Math.min(last, plannedIndex(state, derailleur)));
 }
 
 function chainPlace(index: number, shift: ShiftInProgress | null): number {

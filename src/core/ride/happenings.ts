@@ -4,6 +4,7 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { GRAVITY } from '../model/load.ts';
+import { easierBehind } from '../model/transmission.ts';
 import type { Gear } from '../model/types.ts';
 import type { RideDraft } from './draft.ts';
 import type { RideEvent, RideWorld } from './types.ts';
@@ -120,8 +121,7 @@ function footDown(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEv
   ride.phase = 'foot-down';
   ride.phaseLeftS = FOOT_DOWN_S;
   w.speedMps = 0;
-  const last = world.machine.sprocketCount - 1;
-  ride.sprocketIndex = Math.min(last, ride.sprocketIndex + EASIER_AFTER_FOOT_DOWN);
+  Object.assign(ride, easierBehind(world.machine, ride, EASIER_AFTER_FOOT_DOWN));
   ride.rear = null;
   ride.front = null;
   ride.queue = [];

@@ -2,7 +2,6 @@
  * The derailleurs' part of a step: lever pushes are queued, wait for cable or motor, and then move the
  * chain as fast as cranks and load allow. Rear and front work side by side.
  */
-import { gearAt } from '../model/machine.ts';
 import {
   chainPull,
   DROP_PULL,
@@ -11,10 +10,10 @@ import {
   neededTurns,
   pullAtAngle,
   RESTORE_TURNS,
-  SWEEP_SPROCKETS,
   shiftRate,
 } from '../model/shift.ts';
-import type { Machine } from '../model/types.ts';
+import { gearOf, indexStep, lastIndex, pushed, roomFor, SWEEP_SPROCKETS } from '../model/transmission.ts';
+import type { GearPlace, Machine } from '../model/types.ts';
 import type { RideDraft } from './draft.ts';
 import type {
   Derailleur,
@@ -32,11 +31,6 @@ const QUEUE_LIMIT = 8;
 /** Legs up to here may lift a dropped chain back on. */
 const RESTORE_PRESSURE = 0.5;
 
-/** Index change of a direction: easier is a bigger sprocket, but a smaller ring. */
-function indexStep(derailleur: Derailleur, direction: ShiftDirection): 1 | -1 {
-  return (derailleur === 'rear') === (direction === 'easier') ? 1 : -1;
-}
-
 /** Queues a lever push, or says why not. */
 export function queueShift(
   world: RideWorld,
@@ -48,7 +42,7 @@ export function queueShift(
   const { machine } = world;
   const restoring = !ride.chainOn && derailleur === 'front';
   const wanted = direction === 'easier' && derailleur === 'rear' ? command.steps : 1;
-  const planned = plannedIndex(ride, derailleur);
+  const planned = plannedPlace(ride);
   const room = roomFor(machine, planned, derailleur, direction);
   const steps = Math.min(Math.max(1, Math.round(wanted)), SWEEP_SPROCKETS, room);
   const refuse = (reason: 'no-more' | 'crossed'): void => {
@@ -62,7 +56,7 @@ export function queueShift(
     });
   };
   if (steps < 1 && !restoring) return refuse('no-more');
-  if (wouldCross(machine, ride, derailleur, planned + steps * indexStep(derailleur, direction)))
+  if (wouldCross(machine, pushed(machine, planned, { derailleur, direction, steps })))
     return refuse('crossed');
   if (ride.queue.length >= QUEUE_LIMIT) return;
   ride.queue = [
@@ -194,9 +188,9 @@ function finishMovement(
   const { machine } = world;
   const at = placeOf(ride);
   const load = shift.loadSecondsSum / shift.movingS;
-  const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
+  const last = lastIndex(machine, derailleur);
   const toIndex = Math.min(last, Math.max(0, shift.toIndex));
-  const crossedBefore = gearAt(machine, ride.ringIndex, ride.sprocketIndex).crossed;
+  const crossedBefore = gearOf(machine, ride).crossed;
   if (derailleur === 'rear') ride.sprocketIndex = toIndex;
   else ride.ringIndex = toIndex;
   ride[derailleur] =
@@ -219,7 +213,7 @@ function finishMovement(
     startedAtM: shift.startedAtM,
     ...at,
   });
-  const crossed = crossedBefore || gearAt(machine, ride.ringIndex, ride.sprocketIndex).crossed;
+  const crossed = crossedBefore || gearOf(machine, ride).crossed;
   if (derailleur !== 'front' || !crossed) return;
   if (pullOnRing(machine, load * machine.referenceTorqueNm, shift.fromIndex) > DROP_PULL) {
     ride.chainOn = false;
@@ -240,17 +234,13 @@ export function plannedIndex(
   return index;
 }
 
-function roomFor(machine: Machine, index: number, derailleur: Derailleur, direction: ShiftDirection): number {
-  const last = (derailleur === 'rear' ? machine.sprocketCount : machine.ringCount) - 1;
-  return indexStep(derailleur, direction) === 1 ? last - index : index;
+/** Where both shifters will be then. */
+export function plannedPlace(ride: Parameters<typeof plannedIndex>[0]): GearPlace {
+  return { ringIndex: plannedIndex(ride, 'front'), sprocketIndex: plannedIndex(ride, 'rear') };
 }
 
-/** Electronic derailleurs can be told not to offer crossed gears. */
-function wouldCross(machine: Machine, ride: RideDraft, derailleur: Derailleur, index: number): boolean {
-  if (machine.bike.shifter !== 'electronic' || !machine.bike.refusesCrossed) return false;
-  const ring = derailleur === 'front' ? index : plannedIndex(ride, 'front');
-  const sprocket = derailleur === 'rear' ? index : plannedIndex(ride, 'rear');
-  if (ring < 0 || ring >= machine.ringCount || sprocket < 0 || sprocket >= machine.sprocketCount)
-    return false;
-  return gearAt(machine, ring, sprocket).crossed;
+/** Electronic derailleurs can be told not to offer crossed gears. A push that lifts a chain back on leads nowhere. */
+function wouldCross(machine: Machine, to: GearPlace | null): boolean {
+  if (machine.bike.shifter !== 'electronic' || !machine.bike.refusesCrossed || to === null) return false;
+  return gearOf(machine, to).crossed;
 }

@@ -5,7 +5,7 @@
 import type { Course } from '../course/types.ts';
 import { PI } from '../math/numbers.ts';
 import { wheelForceN } from '../model/drivetrain.ts';
-import { cadenceAtRpm, gearAt } from '../model/machine.ts';
+import { cadenceAtRpm } from '../model/machine.ts';
 import {
   crankTorqueNm,
   LEG_LAG_S,
@@ -15,6 +15,7 @@ import {
 } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { FREE_LEGS_RPM } from '../model/shift.ts';
+import { gearOf } from '../model/transmission.ts';
 import type { Gear } from '../model/types.ts';
 import { copyOfState, type RideDraft } from './draft.ts';
 import { settleTick, type TickWork } from './happenings.ts';
@@ -73,7 +74,7 @@ export function advanceRide(
   if (ride.phase === 'finished') return;
   if (commands.length > 0) applyCommands(world, ride, commands, events);
   if (isShifting(ride)) advanceShift(world, ride, events);
-  const gear = gearAt(world.machine, ride.ringIndex, ride.sprocketIndex);
+  const gear = gearOf(world.machine, ride);
   roadUnder(world.course, ride.distanceM, work);
   riderEffort(world, ride, work);
   drivetrain(world, ride, gear, work);

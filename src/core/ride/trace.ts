@@ -5,7 +5,8 @@
 import type { Course, Pitch } from '../course/types.ts';
 import { sampleAt } from '../math/numbers.ts';
 import { bandLowRpm } from '../model/legs.ts';
-import { gearAt } from '../model/machine.ts';
+import { gearOf } from '../model/transmission.ts';
+import type { GearPlace } from '../model/types.ts';
 import { copyOfState } from './draft.ts';
 import { overloadRatio, roadLoadRatio } from './frame.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
@@ -14,7 +15,7 @@ import type { RideEvent, RideState, RideWorld } from './types.ts';
 export const SAMPLE_TICKS = 12;
 
 /** One sample. */
-export interface TraceSample {
+export interface TraceSample extends GearPlace {
   readonly timeS: number;
   readonly distanceM: number;
   readonly speedMps: number;
@@ -28,8 +29,6 @@ export interface TraceSample {
   readonly loadRatio: number;
   /** What the road asks beyond what the band carries, here or two seconds on; 0 where nothing. */
   readonly overloadRatio: number;
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
   readonly developmentM: number;
   readonly crossedS: number;
   /** True while cranks turn under the rider: not coasting, standing or with a foot down. */
@@ -170,7 +169,7 @@ function completed(world: RideWorld, sampled: Sampled): TraceSample {
     overloadRatio: overloadRatio(world, sampled),
     ringIndex,
     sprocketIndex,
-    developmentM: gearAt(machine, ringIndex, sprocketIndex).developmentM,
+    developmentM: gearOf(machine, sampled).developmentM,
     crossedS: sampled.crossedS,
     pedalling: sampled.pedalling,
     held: sampled.held,

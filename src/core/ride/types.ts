@@ -3,10 +3,10 @@
  * frame a shell is shown. All of it is plain readonly data that survives JSON unchanged.
  */
 import type { Course } from '../course/types.ts';
-import type { Machine, Pressure } from '../model/types.ts';
+import type { ShiftMovement } from '../model/transmission.ts';
+import type { Derailleur, Gear, GearPlace, Machine, Pressure, ShiftDirection } from '../model/types.ts';
 
-export type Derailleur = 'rear' | 'front';
-export type ShiftDirection = 'easier' | 'harder';
+export type { Derailleur, ShiftDirection } from '../model/types.ts';
 
 /** Everything a player, a driver or a virtual rider can do. */
 export type RideCommand =
@@ -33,17 +33,14 @@ interface At {
 
 /** What happened in a tick. Few and physical. */
 export type RideEvent =
-  | (At & {
-      readonly kind: 'shift-done';
-      readonly derailleur: Derailleur;
-      readonly direction: ShiftDirection;
-      readonly fromIndex: number;
-      readonly toIndex: number;
-      /** Mean of crank torque over reference torque while the chain moved. */
-      readonly load: number;
-      readonly durationS: number;
-      readonly startedAtM: number;
-    })
+  | (At &
+      ShiftMovement & {
+        readonly kind: 'shift-done';
+        /** Mean of crank torque over reference torque while the chain moved. */
+        readonly load: number;
+        readonly durationS: number;
+        readonly startedAtM: number;
+      })
   | (At & { readonly kind: 'shift-hung'; readonly derailleur: Derailleur })
   | (At & { readonly kind: 'shift-waiting'; readonly derailleur: Derailleur })
   | (At & {
@@ -109,7 +106,7 @@ export interface EnergyLedger {
 }
 
 /** The whole truth between two ticks. */
-export interface RideState {
+export interface RideState extends GearPlace {
   readonly tick: number;
   readonly distanceM: number;
   readonly speedMps: number;
@@ -121,8 +118,6 @@ export interface RideState {
   readonly crankTurns: number;
   readonly cadenceRpm: number;
   readonly crankTorqueNm: number;
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
   readonly rear: ShiftInProgress | null;
   readonly front: ShiftInProgress | null;
   readonly queue: readonly QueuedShift[];
@@ -162,7 +157,7 @@ export interface StepResult {
 }
 
 /** What a shell is shown: the state in the words of a screen. Units in the names. */
-export interface RideFrame {
+export interface RideFrame extends GearPlace {
   readonly tick: number;
   readonly timeS: number;
   readonly distanceM: number;
@@ -182,10 +177,11 @@ export interface RideFrame {
   /** The rider has stood up: pressing on a climb. */
   readonly outOfSaddle: boolean;
   readonly braking: boolean;
-  readonly ringIndex: number;
-  readonly sprocketIndex: number;
   readonly ringTeeth: number;
   readonly sprocketTeeth: number;
+  /** The gear the drive is in, and the one the levers stand for: where it will be when every push has acted. */
+  readonly gear: Gear;
+  readonly leverGear: Gear;
   readonly developmentM: number;
   /** Where the chain is now, in ring and sprocket indices, fractional during a movement. */
   readonly chainAtRing: number;
@@ -204,9 +200,6 @@ export interface RideFrame {
   } | null;
   /** Lever pushes that have not begun to act. */
   readonly waitingShifts: number;
-  /** The gear the levers stand for: where the chain will be when every push has acted. */
-  readonly leverRingTeeth: number;
-  readonly leverSprocketTeeth: number;
   readonly phase: RidePhase;
   readonly phaseLeftS: number;
   readonly reserveRatio: number;

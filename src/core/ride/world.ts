@@ -5,7 +5,7 @@ import type { Course } from '../course/types.ts';
 import { courseOfLevel } from '../level/build.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
-import type { Bike, Rider } from '../model/types.ts';
+import type { Bike, GearPlace, Rider } from '../model/types.ts';
 import type { RideJob } from './job.ts';
 import { TICK_S } from './step.ts';
 import type { RideState, RideWorld } from './types.ts';
@@ -44,6 +44,11 @@ export function buildRideWorld(
 /** The world of a job. Throws where bike and rider cannot be put together. */
 export function worldOfJob({ level, seed, bike, rider, autoEase }: RideJob): RideWorld {
   return buildRideWorld(courseOfLevel(level, seed), bike, rider, { autoEase });
+}
+
+/** Where the shifters stand before the first tick. */
+export function startPlace({ startRingIndex, startSprocketIndex }: RideWorld): GearPlace {
+  return { ringIndex: startRingIndex, sprocketIndex: startSprocketIndex };
 }
 
 /** The state before the first tick, or one to ask "what if" from: any place, speed and gear. */

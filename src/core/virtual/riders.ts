@@ -7,7 +7,8 @@ import { between, deriveSeed, type Random, seededRandom } from '../math/random.t
 import { crankTorqueFor } from '../model/drivetrain.ts';
 import { bandLowRpm, midBandRpm } from '../model/legs.ts';
 import { climbingForceN } from '../model/load.ts';
-import { cadenceAtRpm, gearAt } from '../model/machine.ts';
+import { cadenceAtRpm } from '../model/machine.ts';
+import { gearOf, pushed, roomFor } from '../model/transmission.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
 import { shiftCommands } from '../ride/levers.ts';
 import { brakeForLine, brakingDistanceM } from '../ride/pilot.ts';
@@ -131,7 +132,7 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
   return (state) => {
     const commands: RideCommand[] = [...brake(state)];
     if (state.phase !== 'riding') return commands;
-    if (!state.chainOn) return [...commands, ...liftChain(state)];
+    if (!state.chainOn) return [...commands, ...liftChain(world, state)];
     if (mind.act === null && state.tick % 6 === 0) push(world, state, commands);
     if (mind.act !== null) finishShift(state, mind, commands);
     else if (habitsOfRider.shifts && state.tick >= mind.restUntilTick && state.tick % 6 === 0)
@@ -149,10 +150,10 @@ function push(world: RideWorld, state: RideState, commands: RideCommand[]): void
 }
 
 /** Eases and lifts a dropped chain back on. */
-function liftChain(state: RideState): RideCommand[] {
+function liftChain({ machine }: RideWorld, state: RideState): RideCommand[] {
   if (state.pressure !== 'ease') return [{ kind: 'pressure', pressure: 'ease' }];
   if (state.front !== null || state.queue.length > 0) return [];
-  const direction = state.ringIndex === 0 ? 'harder' : 'easier';
+  const direction = roomFor(machine, state, 'front', 'easier') === 0 ? 'harder' : 'easier';
   return [{ kind: 'shift', derailleur: 'front', direction, steps: 1 }];
 }
 
@@ -201,7 +202,7 @@ function consider(
 function wishOf(world: RideWorld, state: RideState, h: Habits): ShiftDirection | null {
   if (state.startingUp || state.speedMps < 1 || state.braking) return null;
   const { rider } = world.machine;
-  const gear = gearAt(world.machine, state.ringIndex, state.sprocketIndex);
+  const gear = gearOf(world.machine, state);
   const rpm = cadenceAtRpm(state.speedMps, gear.developmentM);
   const low = bandLowRpm(rider, sampleAt(world.course.slopeRatio, state.distanceM));
   if (rpm < low - h.slackRpm) return 'easier';
@@ -241,7 +242,7 @@ function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
     const rise = sampleAt(course.heightM, fromM + overM) - sampleAt(course.heightM, fromM);
     steepest = Math.max(steepest, rise / overM);
   }
-  const gear = gearAt(machine, state.ringIndex, state.sprocketIndex);
+  const gear = gearOf(machine, state);
   const moreN = climbingForceN(machine.totalMassKg, steepest) - climbingForceN(machine.totalMassKg, here);
   return roadLoadRatio(world, state) + crankTorqueFor(moreN, gear, machine.referenceTorqueNm);
 }
@@ -255,10 +256,7 @@ function plan(
   direction: ShiftDirection,
   commands: RideCommand[],
 ): void {
-  const rpm = cadenceAtRpm(
-    state.speedMps,
-    gearAt(world.machine, state.ringIndex, state.sprocketIndex).developmentM,
-  );
+  const rpm = cadenceAtRpm(state.speedMps, gearOf(world.machine, state).developmentM);
   // With the pedals nearly still nobody thinks of the chain line: just easier.
   const minds = h.minds && (direction === 'harder' || rpm > STALLS_BELOW_RPM);
   const act = shiftCommands(world, state, direction, minds, stepsAtOnce(world, state, h, direction));
@@ -283,16 +281,16 @@ function stepsAtOnce(world: RideWorld, state: RideState, h: Habits, direction: S
   const { machine } = world;
   const { rider } = machine;
   if (direction === 'easier' && nearLine(world, state, h)) return h.sweepSteps;
-  const now = gearAt(machine, state.ringIndex, state.sprocketIndex).developmentM;
+  const now = gearOf(machine, state).developmentM;
   const ahead = h.lookAheadM > 0 ? loadAhead(world, state, h) : 0;
   let steps = 1;
   while (steps < h.sweepSteps) {
-    const sprocket = state.sprocketIndex + (direction === 'easier' ? steps : -steps);
-    const further = sprocket + (direction === 'easier' ? 1 : -1);
-    if (further < 0 || further >= machine.sprocketCount) break;
-    const { developmentM } = gearAt(machine, state.ringIndex, sprocket);
+    const one = pushed(machine, state, { derailleur: 'rear', direction, steps });
+    const further = pushed(machine, state, { derailleur: 'rear', direction, steps: steps + 1 });
+    if (one === null || further === null) break;
+    const { developmentM } = gearOf(machine, one);
     const rpm = cadenceAtRpm(state.speedMps, developmentM);
-    const rpmFurther = cadenceAtRpm(state.speedMps, gearAt(machine, state.ringIndex, further).developmentM);
+    const rpmFurther = cadenceAtRpm(state.speedMps, gearOf(machine, further).developmentM);
     const more =
       direction === 'harder'
         ? rpm > rider.cadenceHighRpm && rpmFurther > midBandRpm(rider)

@@ -1,4 +1,5 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
+import { shiftsInFront } from '../../core/model/transmission.ts';
 import type { Page } from '../../ui/page.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
@@ -30,7 +31,7 @@ export const aboutPage: Page<KeptServices> = (state, send, services) => {
         </section>
         <section class="paper">
           <h2>{aboutWords.keys}</h2>
-          <KeyList keys={state.settings.keys} rings={state.settings.bike.chainringsTeeth.length} />
+          <KeyList keys={state.settings.keys} twoShifters={shiftsInFront(state.settings.bike)} />
           <Button data-first-steps-again onClick={() => tryLevers(send)}>
             {about.tryLevers}
           </Button>

@@ -70,7 +70,7 @@ function Sentence(props: {
   );
   if (found === null) return <p>{say.waits}</p>;
   const [from, to] = [metric.number(found.fromM), metric.distance(found.toM)];
-  const gear = gearWords(machine, found.ringIndex, found.sprocketIndex);
+  const gear = gearWords(machine, found.gear);
   if (found.recordedCadenceRpm === null)
     return (
       <p data-compare-sentence>

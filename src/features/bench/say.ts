@@ -1,7 +1,8 @@
 /** Short words for pieces of road, for what lies on it, and for places; made of the bench's words and numbers. */
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Gear, Machine } from '../../core/model/types.ts';
+import { gearOf } from '../../core/model/transmission.ts';
+import type { GearPlace, Machine } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { benchWords } from './words.ts';
 import type { LevelField } from './fields.ts';
@@ -70,12 +71,9 @@ export function fieldValue({ unit, value }: Pick<LevelField, 'unit' | 'value'>):
   return `${metric.number(value, decimals(value))} ${benchWords.units[unit]}`.trim();
 }
 
-/** A gear as teeth. */
-export function gearWords(machine: Machine, ringIndex: number, sprocketIndex: number): string {
-  const gear: Gear | undefined = machine.gears.find(
-    (one) => one.ringIndex === ringIndex && one.sprocketIndex === sprocketIndex,
-  );
-  return gear === undefined ? '' : metric.gear(gear.ringTeeth, gear.sprocketTeeth);
+/** The gear of a place. */
+export function gearWords(machine: Machine, place: GearPlace): string {
+  return metric.gear(gearOf(machine, place));
 }
 
 function stretch({ fromM, toM }: { readonly fromM: number; readonly toM: number }): string {

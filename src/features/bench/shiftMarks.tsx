@@ -1,7 +1,8 @@
 /** The shifts of the reference ride on the profile: a triangle up for easier, down for harder, each with its words. */
 import type { JSX } from 'preact';
 import type { RideReport, ShiftReport } from '../../core/coach/types.ts';
-import type { Machine } from '../../core/model/types.ts';
+import { afterMovement } from '../../core/model/transmission.ts';
+import type { GearPlace, Machine } from '../../core/model/types.ts';
 import { benchWords } from './words.ts';
 import { gearWords, metric } from './say.ts';
 
@@ -16,16 +17,15 @@ interface ShownShift {
 export function shownShifts(
   shifts: readonly ShiftReport[],
   machine: Machine,
-  start: { readonly ringIndex: number; readonly sprocketIndex: number },
+  start: GearPlace,
 ): readonly ShownShift[] {
-  let { ringIndex, sprocketIndex } = start;
+  let place = start;
   return shifts.map((shift) => {
-    if (shift.derailleur === 'front') ringIndex = shift.toIndex;
-    else sprocketIndex = shift.toIndex;
+    place = afterMovement(place, shift);
     return {
       shift,
       easier: shift.direction === 'easier',
-      gear: gearWords(machine, ringIndex, sprocketIndex),
+      gear: gearWords(machine, place),
     };
   });
 }

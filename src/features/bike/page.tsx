@@ -118,8 +118,7 @@ function BikeCard(props: {
         <BikePicture bike={bike} />
         <strong>{name}</strong>{' '}
         <span class="card-facts">
-          <span>{commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length)}</span>{' '}
-          <span>{bikePageWords[bike.shifter]}</span>{' '}
+          <span>{commonWords.bike.gears(bike)}</span> <span>{bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}
           </span>

@@ -6,7 +6,7 @@ import type { PitchReport, ShiftReport } from '../../core/coach/types.ts';
 import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
-import { footPlace, shiftTeeth } from '../../charts/readout.ts';
+import { footPlace, shiftText } from '../../charts/readout.ts';
 import type { Speech } from './say.ts';
 
 interface PitchCardsProps {
@@ -159,7 +159,7 @@ function PitchShifts(props: PitchTableProps): JSX.Element {
           <tr>
             <th scope="row">{who}</th>
             <td>{cards.nearFoot(footPlace(pitch.footM - shift.startedAtM, format))}</td>
-            <td>{shiftTeeth(machine, shift, format).join(' → ')}</td>
+            <td>{shiftText(machine, shift, format).join(' → ')}</td>
             <td>{table.kinds[shift.kind]}</td>
           </tr>
         ))}

@@ -51,7 +51,7 @@ function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: 
 
 const rpmText = (format: Format, value: number): string => format.number(Math.round(value));
 const gearText = (format: Format, { ringTeeth, sprocketTeeth }: TeethPair): string =>
-  unbroken(format.gear(ringTeeth, sprocketTeeth));
+  unbroken(format.gear({ ringTeeth, sprocketTeeth }));
 
 /** What the lowest gear comes to on the steepest stretch. */
 function sayLowest(own: GearOutcome, words: GearCheckWords, format: Format): string {

@@ -21,7 +21,7 @@ export function RollOut({ bike, words, format }: RollOutProps): JSX.Element {
   const [typed, setTyped] = useState('');
   const { rollOut: say } = words;
   const metres = (value: number): string => words.metres(format.number(value, 2));
-  const gear = (pair: TeethPair): string => format.gear(pair.ringTeeth, pair.sprocketTeeth);
+  const gear = (pair: TeethPair): string => format.gear(pair);
   const chosen = ROLL_OUT_LIMITS.find((limit) => limit.id === choice);
   return (
     <section class="paper gear-rollout" aria-labelledby={id}>

@@ -98,7 +98,7 @@ function Figures({ own, other, parts, words, format }: Props): JSX.Element {
   const rpm = (value: number): string => say.perMinute(format.number(value));
   const low = (of: GearOutcome): string => {
     const { ringTeeth, sprocketTeeth } = lowestGear(of);
-    return `${format.gear(ringTeeth, sprocketTeeth)}, ${compare.metresATurn(words.metres(format.number(of.lowestDevelopmentM, 2)))}`;
+    return `${format.gear({ ringTeeth, sprocketTeeth })}, ${compare.metresATurn(words.metres(format.number(of.lowestDevelopmentM, 2)))}`;
   };
   const rows: readonly (readonly [string, (of: GearOutcome) => string])[] = [
     [say.getsUp, (of) => (of.mustWalk ? say.walking(format.time(of.walkedS)) : say.riding)],

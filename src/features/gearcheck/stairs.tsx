@@ -93,7 +93,7 @@ function Step(props: Speech & { readonly one: PaperStep; readonly layout: Stairs
         font-weight="800"
         fill="var(--ink)"
       >
-        {format.gear(gear.ringTeeth, gear.sprocketTeeth)}
+        {format.gear(gear)}
       </text>
       {rise !== null && <Hands rise={rise} x={middle} y={y + 24} words={words} />}
     </g>
@@ -157,7 +157,7 @@ function Slip(props: {
         stroke-dasharray={same ? undefined : '3 3'}
       />
       <text x={px(x + width / 2)} y={px(y + 12)} text-anchor="middle" font-size="11" fill="var(--ink)">
-        {format.gear(gear.ringTeeth, gear.sprocketTeeth)}
+        {format.gear(gear)}
       </text>
       {gear.crossed && (
         <path
@@ -229,7 +229,7 @@ function StairsTable(
 ): JSX.Element {
   const { steps, rpm, words, format } = props;
   const { stairs } = words;
-  const gearText = ({ ringTeeth, sprocketTeeth }: Gear): string => format.gear(ringTeeth, sprocketTeeth);
+  const gearText = (gear: Gear): string => format.gear(gear);
   const noted = (gear: Gear): string => (gear.crossed ? stairs.crossedToo(gearText(gear)) : gearText(gear));
   const heads = [
     stairs.gear,

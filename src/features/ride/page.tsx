@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { shiftsInFront } from '../../core/model/transmission.ts';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
 import { KeyList } from '../../ui/keyList.tsx';
@@ -195,7 +196,7 @@ function Paused(props: {
       <h3>{rideWords.controls}</h3>
       <KeyList
         keys={state.settings.keys}
-        rings={(ride.group?.bike ?? state.settings.bike).chainringsTeeth.length}
+        twoShifters={shiftsInFront(ride.group?.bike ?? state.settings.bike)}
       />
     </Dialog>
   );

@@ -136,7 +136,7 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
 function BikeWay({ state }: { readonly state: State }): JSX.Element {
   const { bike } = state.settings;
   const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
-  const gears = commonWords.bike.gears(bike.chainringsTeeth.length, bike.sprocketsTeeth.length);
+  const gears = commonWords.bike.gears(bike);
   return (
     <PageLink to="bike" class="way">
       <WayWords title={startWords.bike} hint={`${name}, ${gears}`} />

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
+import { shiftsInFront } from '../../core/model/transmission.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { Button, Select, Tick } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
@@ -101,7 +102,7 @@ function SideForm(props: {
   const name = (id: string): string => commonWords.bike.names[id] ?? commonWords.bike.own;
   const actions = KEY_ACTIONS.filter(
     (action) =>
-      (bike.chainringsTeeth.length > 1 || !action.startsWith('front')) &&
+      (shiftsInFront(bike) || !action.startsWith('front')) &&
       !(autoEase && NOT_WITH_EASING.includes(action)) &&
       action !== 'pause',
   );

@@ -180,8 +180,9 @@ class HudView implements Hud {
     } = this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
     // The number is the chain's; what the levers have asked for stands beside it until the chain has followed.
-    write(gear, this.#words.gearPair(frame.ringTeeth, frame.sprocketTeeth));
-    write(wanted, isOnTheWay(frame) ? this.#wanted(frame) : '');
+    write(gear, this.#words.gearName(frame.gear));
+    const { leverGear } = frame;
+    write(wanted, leverGear === frame.gear ? '' : `→ ${this.#words.gearWanted(frame.gear, leverGear)}`);
     write(speed, this.#words.speed(frame.speedMps));
     write(distance, this.#words.metres(Math.round(frame.distanceM)));
     const { plain } = this.#words;
@@ -214,14 +215,6 @@ class HudView implements Hud {
     const outside = frame.cadenceRpm < frame.bandLowRpm || frame.cadenceRpm > frame.bandHighRpm;
     root.dataset['outside'] = String(outside);
     write(chainNote, this.#chainNote(frame));
-  }
-
-  #wanted({ ringTeeth, leverRingTeeth, leverSprocketTeeth }: RideFrame): string {
-    const gear =
-      leverRingTeeth === ringTeeth
-        ? String(leverSprocketTeeth)
-        : this.#words.gearPair(leverRingTeeth, leverSprocketTeeth);
-    return `→ ${gear}`;
   }
 
   #chainNote(frame: RideFrame): string {
@@ -274,14 +267,10 @@ class HudView implements Hud {
   }
 }
 
-function isOnTheWay(frame: RideFrame): boolean {
-  return frame.leverRingTeeth !== frame.ringTeeth || frame.leverSprocketTeeth !== frame.sprocketTeeth;
-}
-
 /** Changes with every push of a lever, every gear that has come in, and every change of pressure. */
 function handsKeyOf(frame: RideFrame): number {
-  const lever = frame.leverRingTeeth * 100 + frame.leverSprocketTeeth;
-  return (lever * 2 + (isOnTheWay(frame) ? 1 : 0)) * 10 + PRESSURES.indexOf(frame.pressure);
+  const { gear, leverGear } = frame;
+  return (leverGear.developmentM * 2 + (leverGear === gear ? 0 : 1)) * 10 + PRESSURES.indexOf(frame.pressure);
 }
 
 /** The size a canvas was given by the style sheet, or a sensible one before styles apply. */

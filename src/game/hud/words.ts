@@ -3,7 +3,7 @@
  * sentences themselves belong to the pages; nothing readable is written in this room.
  */
 import type { Course } from '../../core/course/types.ts';
-import type { Machine, Pressure } from '../../core/model/types.ts';
+import type { Gear, Machine, Pressure } from '../../core/model/types.ts';
 import type { KeyAction } from '../../core/settings/settings.ts';
 
 /** How the legs push; and where they push as usual, whether they turn too slowly or too fast for it. */
@@ -32,7 +32,9 @@ export interface HudWords {
   readonly marksSoFar: string;
   readonly outOfSight: string;
   /** "34 × 17". */
-  readonly gearPair: (ringTeeth: number, sprocketTeeth: number) => string;
+  readonly gearName: (gear: Gear) => string;
+  /** Where the shifters are on their way to, seen from a gear. */
+  readonly gearWanted: (from: Gear, to: Gear) => string;
   /** Speed with its unit. */
   readonly speed: (speedMps: number) => string;
   /** Metres with their unit. */

@@ -47,8 +47,7 @@ describe('a recorded ride beside the reference', () => {
       referenceCadenceRpm: 82,
       recordedSpeedMps: 5,
       referenceSpeedMps: 4,
-      ringIndex: 0,
-      sprocketIndex: 3,
+      gear: { ringIndex: 0, sprocketIndex: 3 },
     });
     expect(found?.slopeRatio).toBeCloseTo(0.05, 10);
   });

@@ -18,35 +18,35 @@ function after(state: RideState, commands: readonly RideCommand[], ticks = 1): R
 
 describe('the gear the levers stand for', () => {
   it('is the one the chain is on while nothing is pushed', () => {
-    const { leverRingTeeth, leverSprocketTeeth, ringTeeth, sprocketTeeth } = frameOf(world, middle);
-    expect([leverRingTeeth, leverSprocketTeeth]).toEqual([ringTeeth, sprocketTeeth]);
-    expect(sprocketTeeth).toBe(sprocketsTeeth[5]);
+    const { leverGear, gear } = frameOf(world, middle);
+    expect(leverGear).toBe(gear);
+    expect(gear.sprocketTeeth).toBe(sprocketsTeeth[5]);
   });
 
   it('answers a push in the same tick, long before the chain', () => {
     const frame = frameOf(world, after(middle, [EASIER]));
-    expect(frame.leverSprocketTeeth).toBe(sprocketsTeeth[6]);
+    expect(frame.leverGear.sprocketTeeth).toBe(sprocketsTeeth[6]);
     expect(frame.sprocketTeeth).toBe(sprocketsTeeth[5]);
   });
 
   it('counts every push that waits, on both sides, and those under way', () => {
     const frame = frameOf(world, after(middle, [EASIER, EASIER, SMALLER_RING]));
-    expect(frame.leverSprocketTeeth).toBe(sprocketsTeeth[7]);
-    expect(frame.leverRingTeeth).toBe(chainringsTeeth[0]);
+    expect(frame.leverGear.sprocketTeeth).toBe(sprocketsTeeth[7]);
+    expect(frame.leverGear.ringTeeth).toBe(chainringsTeeth[0]);
     const underWay = after(after(middle, [EASIER], 40), [HARDER]);
     expect(underWay.rear).not.toBeNull();
-    expect(frameOf(world, underWay).leverSprocketTeeth).toBe(sprocketsTeeth[5]);
+    expect(frameOf(world, underWay).leverGear.sprocketTeeth).toBe(sprocketsTeeth[5]);
   });
 
   it('agrees with the chain once everything has acted', () => {
     const frame = frameOf(world, after(middle, [EASIER, EASIER, SMALLER_RING], 120 * 8));
     expect(frame.shift).toBeNull();
     expect([frame.ringTeeth, frame.sprocketTeeth]).toEqual([chainringsTeeth[0], sprocketsTeeth[7]]);
-    expect([frame.leverRingTeeth, frame.leverSprocketTeeth]).toEqual([frame.ringTeeth, frame.sprocketTeeth]);
+    expect(frame.leverGear).toBe(frame.gear);
   });
 
   it('stays on the bike where a push lifts a dropped chain back on', () => {
     const off: RideState = { ...middle, chainOn: false };
-    expect(frameOf(world, after(off, [BIGGER_RING])).leverRingTeeth).toBe(chainringsTeeth[1]);
+    expect(frameOf(world, after(off, [BIGGER_RING])).leverGear.ringTeeth).toBe(chainringsTeeth[1]);
   });
 });

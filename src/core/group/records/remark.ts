@@ -9,6 +9,7 @@ import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
 import { canonicalJson } from '../../math/hash.ts';
 import { bikeById, riderById } from '../../model/presets.ts';
+import { isPossibleTransmission } from '../../model/transmission.ts';
 import type { Bike, Rider } from '../../model/types.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
 import { LONGEST_RIDE_TICKS, type Recording } from '../../ride/recording.ts';
@@ -163,14 +164,8 @@ function changed<T extends Bike | Rider>(own: T, bundled: T | undefined): boolea
 }
 
 function isPossible(bike: Bike, rider: Rider): boolean {
-  const rising = (teeth: readonly number[]): boolean =>
-    teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
   return (
-    bike.chainringsTeeth.length <= 3 &&
-    rising(bike.chainringsTeeth) &&
-    rising(bike.sprocketsTeeth) &&
-    rider.cadenceLowRpm < rider.cadenceHighRpm &&
-    rider.cadenceHighRpm < 150
+    isPossibleTransmission(bike) && rider.cadenceLowRpm < rider.cadenceHighRpm && rider.cadenceHighRpm < 150
   );
 }
 
