@@ -81,6 +81,7 @@ export function joinServices(joined: Joined): Services {
     carry: { session: clinic.carrying.session, store: clinic.carrying.store, readRides },
     takeBack: async (...wish) => (await import('./takeBack.ts')).takeBack(joined, ...wish),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
+    onTheRoad: async () => (await import('./roadDesk.ts')).openRoadDesk(keeping),
     bench: async () => (await import('./levelBench.ts')).openLevelBench(keeping, judging.planner),
     async deleteEverything() {
       await newer.forget();

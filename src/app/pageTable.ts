@@ -24,6 +24,7 @@ const gearCheck = lazyPage(
   commonWords.nav.gearCheck,
   async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
 );
+const road = lazyPage(commonWords.nav.road, async () => (await import('../features/road/page.tsx')).roadPage);
 const two = lazyPage(commonWords.nav.two, async () => (await import('../features/two/page.tsx')).twoPage);
 const debrief = lazyPage(
   commonWords.nav.debrief,
@@ -49,7 +50,7 @@ export const preloadAfterRide = debrief.preload;
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
   await Promise.all(
-    [levels, bike, about, progress, gearCheck, two, teach, debrief].map((one) => one.preload()),
+    [levels, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) => one.preload()),
   );
 };
 
@@ -61,6 +62,7 @@ export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
   debrief: debrief.page,
   progress: progress.page,
   gearcheck: gearCheck.page,
+  road: road.page,
   two: two.page,
   bench: bench.page,
   about: about.page,

@@ -9,6 +9,7 @@ import type { ClinicServices } from '../features/clinic/services.ts';
 import type { GearCheckServices } from '../features/gearcheck/services.ts';
 import type { CarryServices } from '../features/handover/services.ts';
 import type { RideServices } from '../features/ride/services.ts';
+import type { RoadServices } from '../features/road/services.ts';
 import type { StartServices } from '../features/start/services.ts';
 import type { TeachServices } from '../features/teach/services.ts';
 import type { TwoServices } from '../features/two/services.ts';
@@ -23,6 +24,7 @@ export interface Services
     TwoServices,
     TeachServices,
     BenchPageServices,
+    RoadServices,
     ClinicServices,
     KeptServices {
   /** Plans and rides that are carried between devices. */

@@ -12,6 +12,7 @@ import { levels } from './verbs/levels.ts';
 import { plan } from './verbs/plan.ts';
 import { replay } from './verbs/replay.ts';
 import { ride } from './verbs/ride.ts';
+import { road } from './verbs/road.ts';
 import { steady } from './verbs/steady.ts';
 
 /** Every verb there is; a new one is one more line here. */
@@ -23,6 +24,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   ride,
   replay,
   gpx,
+  road,
   clinic,
 };
 

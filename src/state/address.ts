@@ -13,6 +13,7 @@ const VIEWS = [
   'clinic',
   'bench',
   'gearcheck',
+  'road',
   'two',
   'join',
   'collect',

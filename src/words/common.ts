@@ -21,6 +21,7 @@ export const commonWords = {
     close: 'Close',
     debrief: 'Your ride',
     bench: 'Level bench',
+    road: 'On the road',
     two: 'Two at once',
     clinic: 'Clinic',
     join: 'Join a session',

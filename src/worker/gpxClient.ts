@@ -10,7 +10,8 @@ import type { RecordedSample } from '../core/gpx/recorded.ts';
 import type { GpxOutcome } from '../core/gpx/summary.ts';
 import { refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
-import type { GpxDesk } from './gpxDesk.ts';
+import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
+import type { GpxDesk, RiddenAnswer } from './gpxDesk.ts';
 import { Cancelled, connect } from './rpc.ts';
 import { startWorker, type Trust } from './startWorker.ts';
 
@@ -29,6 +30,15 @@ interface GpxImporter {
   answer(answers: RoadAnswers): Promise<GpxOutcome>;
   cut(wishes: LevelWishes): Promise<ParseResult>;
   recorded(stretch: RoadStretch): Promise<readonly RecordedSample[] | null>;
+  /** What was ridden on the road, pitch by pitch. */
+  ridden(who: RoadRider): Promise<RiddenAnswer>;
+  /** The same pitch with what the best ride does there; as it was where that cannot be worked out. */
+  best(who: RoadRider, pitch: RoadPitch): Promise<RoadPitch>;
+  /** A pitch with the way to it as a level. */
+  again(
+    pitch: RoadPitch,
+    words: { readonly id: string; readonly title: string; readonly sentence: string },
+  ): Promise<ParseResult>;
 }
 
 const NO_READER = refused('no-reader');
@@ -54,6 +64,9 @@ export function createGpxImporter(start: () => Worker | null): GpxImporter {
     answer: (answers) => worker.ask('answer', answers).catch(lostOutcome),
     cut: (wishes) => worker.ask('cut', wishes).catch(() => NO_READER),
     recorded: (stretch) => worker.ask('recorded', stretch).catch(() => null),
+    ridden: (who) => worker.ask('ridden', who).catch(() => ({ ok: false, why: 'no-road' })),
+    best: (who, pitch) => worker.ask('best', { who, pitch }).catch(() => pitch),
+    again: (pitch, words) => worker.ask('again', { pitch, words }).catch(() => NO_READER),
   };
 }
 

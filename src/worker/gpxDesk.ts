@@ -11,6 +11,17 @@ import { importRoad, type Road } from '../core/gpx/road.ts';
 import { type GpxOutcome, summaryOf } from '../core/gpx/summary.ts';
 import { type GpxFile, type GpxResult, refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
+import { levelOfPitch } from '../core/recorded/again.ts';
+import {
+  riderOf,
+  type RoadPitch,
+  roadRide,
+  type RoadRider,
+  type RoadRideFigures,
+  type RoadRideProblem,
+  type RoadRideResult,
+  withBest,
+} from '../core/recorded/rideFigures.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { type Call, Cancelled, type Method } from './rpc.ts';
 
@@ -25,6 +36,29 @@ export interface GpxDesk {
   readonly cut: Method<LevelWishes, never, ParseResult>;
   /** What was ridden on a stretch; null where the file does not say. */
   readonly recorded: Method<RoadStretch, never, readonly RecordedSample[] | null>;
+  /** What was ridden on the whole road, pitch by pitch, or why that cannot be told. */
+  readonly ridden: Method<RoadRider, never, RiddenAnswer>;
+  /** A pitch of it with what the best ride does there; as it was where that cannot be worked out. */
+  readonly best: Method<PitchQuestion, never, RoadPitch>;
+  /** A pitch of it with the way to it as a level. */
+  readonly again: Method<AgainQuestion, never, ParseResult>;
+}
+
+/** What was ridden, or why that cannot be told. */
+export type RiddenAnswer =
+  | { readonly ok: true; readonly figures: RoadRideFigures }
+  | { readonly ok: false; readonly why: RoadRideProblem | 'no-road' };
+
+/** A pitch of the ride that was looked at last. */
+interface PitchQuestion {
+  readonly who: RoadRider;
+  readonly pitch: RoadPitch;
+}
+
+/** The same as a level, and what that is called. */
+interface AgainQuestion {
+  readonly pitch: RoadPitch;
+  readonly words: { readonly id: string; readonly title: string; readonly sentence: string };
 }
 
 /** Opens a desk without a road. */
@@ -59,6 +93,33 @@ export function createGpxDesk(): GpxDesk {
     answer: async (answers) => make(answers),
     cut: async (wishes) => (road === null ? refused('no-road') : levelFromRoad(road, wishes)),
     recorded: async (stretch) => (road === null ? null : recordedRide(road, stretch)),
+    ...riddenDesk(() => ({ road, month: file?.month ?? null })),
+  };
+}
+
+/** Answers what was ridden on the road that was read last. */
+function riddenDesk(
+  read: () => { readonly road: Road | null; readonly month: string | null },
+): Pick<GpxDesk, 'ridden' | 'best' | 'again'> {
+  let looked: { readonly road: Road; readonly result: RoadRideResult } | null = null;
+  return {
+    async ridden(who) {
+      const { road, month } = read();
+      if (road === null) return { ok: false, why: 'no-road' };
+      const result = roadRide(road, month, who);
+      looked = { road, result };
+      return result.ok ? { ok: true, figures: result.figures } : result;
+    },
+    async best({ who, pitch }) {
+      const { road } = read();
+      if (road === null || looked?.road !== road || !looked.result.ok) return pitch;
+      return withBest(road, pitch, who.bike, riderOf(looked.result.figures, who.rider));
+    },
+    async again({ pitch, words }) {
+      const { road } = read();
+      if (road === null || looked?.road !== road || !looked.result.ok) return refused('no-road');
+      return levelOfPitch(road, looked.result.seconds, pitch, words);
+    },
   };
 }
 

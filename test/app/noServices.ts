@@ -10,6 +10,7 @@ export const noServices: Services = {
   carry: { session: nobody, store: nobody, readRides: nobody },
   clinic: () => new Promise(() => undefined),
   bench: () => new Promise(() => undefined),
+  onTheRoad: () => new Promise(() => undefined),
   paintRider: nobody,
   keepUnfinished: nobody,
   letUnfinishedGo: nobody,

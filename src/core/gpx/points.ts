@@ -25,6 +25,7 @@ export function pointSink(): PointSink {
   let columns = emptyColumns();
   let usable = false;
   let firstTimeS = Number.NaN;
+  let month: string | null = null;
   /** Sets a value of the last point, unless it has one: the first of two is kept. */
   const put = (column: number[], value: number): void => {
     const last = column.length - 1;
@@ -64,12 +65,20 @@ export function pointSink(): PointSink {
     },
     time(text) {
       const value = readTimeS(text);
-      if (Number.isNaN(firstTimeS)) firstTimeS = value;
+      if (Number.isNaN(firstTimeS)) {
+        firstTimeS = value;
+        month = Number.isNaN(value) ? null : monthOf(text);
+      }
       put(columns.timeS, value - firstTimeS);
     },
     cadence(text) {
       put(columns.cadenceRpm, readCadenceRpm(text));
     },
-    file: () => ({ tracks, ...counts }),
+    file: () => ({ tracks, ...counts, month }),
   };
+}
+
+/** Year and month of a time that could be read, as they are written. */
+function monthOf(text: string): string | null {
+  return /^\s*(\d{4}-\d\d)-/.exec(text)?.[1] ?? null;
 }

@@ -30,6 +30,8 @@ export interface GpxFile {
   readonly unreadablePoints: number;
   /** Heights that were written but are no height. */
   readonly unreadableHeights: number;
+  /** Month of the first time in the file, like `2026-05`; the only thing that is kept of when it was. */
+  readonly month: string | null;
 }
 
 /** A file that could be read, or why not. */

@@ -2,7 +2,7 @@
 import { createFormat } from '../../words/format.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import type { Page } from '../../ui/page.ts';
-import { Sheet } from '../../ui/parts.tsx';
+import { PageLink, Sheet } from '../../ui/parts.tsx';
 import { ProgressPage } from './progress.tsx';
 import { checkAddress } from '../../state/rideLevel.ts';
 import { progressWords } from './words.ts';
@@ -13,6 +13,9 @@ const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ??
 
 export const progressPage: Page<KeptServices> = (state, send, services) => (
   <Sheet title={progressWords.title} intro={progressWords.intro}>
+    <PageLink to="road" class="button progress-road">
+      {progressWords.road}
+    </PageLink>
     <ProgressPage
       rides={state.results}
       unmarked={state.unmarked}

@@ -23,6 +23,7 @@ export const progressWords = {
       : `${n} rides are older than the legs of the game. They keep the marks they got; they cannot be ridden again or compared with newer ones.`,
   title: 'Progress',
   intro: 'Check rides tell whether something was learned. Practice rides tell where to practise.',
+  road: 'On the road: what recorded rides show',
   empty: 'No ride is kept here yet. Ride first; your marks will be here afterwards.',
   check: {
     title: 'Check rides',

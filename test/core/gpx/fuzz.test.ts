@@ -153,6 +153,7 @@ describe('spoiled GPX files', () => {
             pointCount: list.length,
             unreadablePoints: 0,
             unreadableHeights: 0,
+            month: null,
           };
           check(importRoad(file, holes === undefined ? {} : { holes }));
         },

@@ -1,0 +1,76 @@
+/**
+ * The page of recorded rides joined to the reader of files and to keeping. Fetched with the page. Files are read one at
+ * a time; of a ride only the numbers somebody asked to keep are kept.
+ */
+import { KEPT_RIDE_SCHEMA, type KeptRoadRide, readKeptRide } from '../core/recorded/kept.ts';
+import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
+import type { BroughtRide, RoadDesk, RoadTold } from '../features/road/services.ts';
+import { createGpxImporter, startGpxWorker } from '../worker/gpxClient.ts';
+import type { Keeping } from './device/persistence.ts';
+import { trustedScript } from './device/trustedScripts.ts';
+
+/** Kind of the kept records. */
+const ROAD_RIDE = 'road-ride';
+
+/** Opens the desk. */
+export function openRoadDesk(keeping: Keeping): RoadDesk {
+  const importer = createGpxImporter(() => startGpxWorker(trustedScript));
+  importer.prepare();
+  let line: Promise<unknown> = Promise.resolve();
+  /** One file after the other: the reader holds one at a time. */
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const next = line.then(work);
+    line = next.catch(() => undefined);
+    return next;
+  };
+  const look = async (file: Blob, who: RoadRider, told: Pick<RoadTold, 'onShare'>): Promise<BroughtRide> => {
+    const outcome = await importer.read(file, told.onShare).outcome;
+    if (outcome.kind === 'refused') return { kind: 'refused', problems: outcome.problems };
+    if (outcome.kind === 'cancelled') return { kind: 'useless', why: 'no-road' };
+    const ridden = await importer.ridden(who);
+    return ridden.ok ? { kind: 'ride', figures: ridden.figures } : { kind: 'useless', why: ridden.why };
+  };
+  const read = async (file: Blob, who: RoadRider, told: RoadTold): Promise<BroughtRide> => {
+    const brought = await look(file, who, told);
+    if (brought.kind !== 'ride') return brought;
+    let { figures } = brought;
+    told.onFigures(figures);
+    for (const [i, pitch] of figures.pitches.entries()) {
+      const judged: RoadPitch = await importer.best(who, pitch);
+      figures = { ...figures, pitches: figures.pitches.with(i, judged) };
+      told.onFigures(figures);
+    }
+    return { kind: 'ride', figures };
+  };
+  return {
+    read: (file, who, told) => inTurn(() => read(file, who, told)),
+    again: (file, who, pitch, words) =>
+      inTurn(async () => {
+        await look(file, who, { onShare: () => undefined });
+        return importer.again(pitch, words);
+      }),
+    async keepLevel(level) {
+      const { saved } = await (await keeping.storage).saveLevel(level);
+      await keeping.refresh();
+      return saved;
+    },
+    ...keptRides(keeping),
+  };
+}
+
+function keptRides(keeping: Keeping): Pick<RoadDesk, 'rides' | 'keep' | 'forget'> {
+  return {
+    async rides() {
+      const shape = { schema: KEPT_RIDE_SCHEMA, steps: [], read: readKeptRide };
+      const all = await (await keeping.storage).listRecords<KeptRoadRide>(ROAD_RIDE, shape);
+      return all.map(({ data }) => data);
+    },
+    async keep(ride) {
+      const record = { kind: ROAD_RIDE, id: ride.id, schema: KEPT_RIDE_SCHEMA, data: ride };
+      return (await (await keeping.storage).putRecord(record)).saved;
+    },
+    async forget(id) {
+      await (await keeping.storage).deleteRecords(ROAD_RIDE, [id]);
+    },
+  };
+}

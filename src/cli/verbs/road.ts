@@ -1,0 +1,125 @@
+/** `road`: what the page "On the road" would say of a recorded ride, without keeping anything of it. */
+import { readGpx } from '../../core/gpx/file.ts';
+import { importRoad, type Road } from '../../core/gpx/road.ts';
+import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
+import type { Bike } from '../../core/model/types.ts';
+import { meansOf, keptRide } from '../../core/recorded/kept.ts';
+import {
+  type RoadPitch,
+  type RoadRideFigures,
+  type RoadRideProblem,
+  type RoadRider,
+  riderOf,
+  roadRide,
+  withBest,
+} from '../../core/recorded/rideFigures.ts';
+import { sentenceOf } from '../../words/problems.ts';
+import { type Args, needed } from '../common/args.ts';
+import { BadInput } from '../common/badInput.ts';
+import { bikeFrom, riderFrom } from '../common/choose.ts';
+import { readBytes } from '../common/files.ts';
+import { fixed, table } from '../common/print.ts';
+import type { Verb, VerbAnswer } from '../common/verb.ts';
+
+const PROBLEMS: Readonly<Record<RoadRideProblem, string>> = {
+  'no-times': 'The file does not say when it was ridden, or its times run backwards.',
+  'no-cadence': 'There is no cadence in the file, so gears cannot be told.',
+};
+
+export const road: Verb = {
+  usage:
+    '--file F --bike ID --rider ID [--rings 50/34] [--sprockets 11-28] [--tyre 25-622] [--teeth-unknown] [--quick]',
+  summary: 'says of a recorded ride where the easier gears came, pitch by pitch, beside the best ride',
+  flags: {
+    file: 'text',
+    bike: 'text',
+    rider: 'text',
+    rings: 'text',
+    sprockets: 'text',
+    tyre: 'text',
+    'teeth-unknown': 'switch',
+    quick: 'switch',
+  },
+  takesFiles: false,
+  run(args) {
+    const path = needed(args, 'file', 'a GPX file with cadence');
+    const who: RoadRider = {
+      bike: riddenBike(args),
+      rider: riderFrom(args),
+      teethKnown: !args.switches.has('teeth-unknown'),
+    };
+    const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
+    const made = read.ok ? importRoad(read.file) : read;
+    if (!read.ok || !made.ok) {
+      const problems = made.ok ? [] : made.problems;
+      throw new BadInput(`"${path}" cannot be looked at: ${problems.map(sentenceOf).join(' ')}`);
+    }
+    const ridden = roadRide(made.road, read.file.month, who);
+    if (!ridden.ok) throw new BadInput(`"${path}": ${PROBLEMS[ridden.why]}`);
+    const figures = args.switches.has('quick') ? ridden.figures : judged(made.road, ridden.figures, who);
+    return answer(figures, who);
+  },
+};
+
+/** The bike of the ride: a bundled one with the teeth and the tyre it really had. */
+function riddenBike(args: Args): Bike {
+  const bike = bikeFrom(args);
+  const rings = args.values.get('rings');
+  const sprockets = args.values.get('sprockets');
+  const tyre = args.values.get('tyre');
+  const readRings = rings === undefined ? null : readChainrings(rings);
+  const readTeeth = sprockets === undefined ? null : readSprockets(sprockets, bike.sprocketsTeeth.length);
+  const readMark = tyre === undefined ? null : readTyre(tyre);
+  if (readRings?.ok === false) throw new BadInput(`"${rings}" after --rings is no set of rings, like 50/34.`);
+  if (readTeeth?.ok === false)
+    throw new BadInput(
+      `"${sprockets}" after --sprockets is no cassette, like 11-28 or all teeth with commas.`,
+    );
+  if (readMark?.ok === false) throw new BadInput(`"${tyre}" after --tyre is no mark of a tyre, like 25-622.`);
+  return {
+    ...bike,
+    ...(readRings === null ? {} : { chainringsTeeth: readRings.value }),
+    ...(readTeeth === null ? {} : { sprocketsTeeth: readTeeth.value }),
+    ...(readMark === null ? {} : readMark.value),
+  };
+}
+
+function judged(of: Road, figures: RoadRideFigures, { bike, rider }: RoadRider): RoadRideFigures {
+  const own = riderOf(figures, rider);
+  return { ...figures, pitches: figures.pitches.map((pitch) => withBest(of, pitch, bike, own)) };
+}
+
+function answer(figures: RoadRideFigures, who: RoadRider): VerbAnswer {
+  const means = meansOf([keptRide(figures, who.bike, who.teethKnown)]);
+  const metres = (value: number | null): string => (value === null ? '-' : fixed(value, 0));
+  const percent = (value: number | null): string => (value === null ? '-' : fixed(100 * value, 0));
+  const rows = figures.pitches.map((pitch: RoadPitch) => [
+    fixed(pitch.footM, 0),
+    fixed(pitch.endM - pitch.footM, 0),
+    percent(pitch.slopeRatio),
+    metres(pitch.firstEasierM),
+    metres(pitch.plusMinusM),
+    percent(pitch.shareAtFoot),
+    metres(pitch.beforeRpm),
+    metres(pitch.footRpm),
+    metres(pitch.lowestRpm),
+    pitch.best === null ? '-' : metres(pitch.best.firstEasierM),
+  ]);
+  const head = [
+    'foot m',
+    'long m',
+    '%',
+    'first easier m',
+    '± m',
+    'done %',
+    'rpm before',
+    'at foot',
+    'lowest',
+    'best m',
+  ];
+  const lines = [
+    `${fixed(figures.lengthM / 1000, 1)} km, gear read on ${percent(figures.readableShare)} % of the moving time, ${figures.pitches.length} pitches.`,
+    ...(rows.length === 0 ? [] : [table(head, rows)]),
+  ];
+  return { json: { ...figures, means }, text: lines.join('\n') };
+}

@@ -1,0 +1,258 @@
+/**
+ * "What did I do on Sunday?" A recorded ride pitch by pitch, beside what the best ride of a rider of the same power would
+ * have done on the same road and bike. What a reading a second cannot tell (easing, the second of a shift, the chain line
+ * where no teeth are known) is not said.
+ */
+import { findPitches } from '../course/pitches.ts';
+import type { Course, Pitch } from '../course/types.ts';
+import { levelFromRoad } from '../gpx/level.ts';
+import type { Road } from '../gpx/road.ts';
+import { courseOfLevel } from '../level/build.ts';
+import { bandLowRpm, slopeEffort } from '../model/legs.ts';
+import { buildMachine, gearAt, powerForSpeedW } from '../model/machine.ts';
+import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
+import type { Bike, Machine, Rider } from '../model/types.ts';
+import { policyDriver } from '../planner/driver.ts';
+import { planRoad } from '../planner/plan.ts';
+import { rideThrough } from '../ride/run.ts';
+import { buildRideWorld } from '../ride/world.ts';
+import { MOVING_MPS, possibleDevelopments, type ReadGears, readGears } from './gears.ts';
+import { figuresOf, type PitchFigures } from './pitchFigures.ts';
+import { type RoadSecond, secondsOf } from './seconds.ts';
+
+/** Whose ride it was. */
+export interface RoadRider {
+  readonly bike: Bike;
+  readonly rider: Rider;
+  /** Whether the teeth of the bike are those of the ride; without them gears are only told apart. */
+  readonly teethKnown: boolean;
+}
+
+/** What the best ride would have done at a pitch. */
+export type BestAtPitch = Pick<PitchFigures, 'firstEasierM' | 'shareAtFoot' | 'lowestRpm'>;
+
+/** A pitch of a real road and what was done there. */
+export interface RoadPitch extends PitchFigures {
+  /** Where it is on the road that was read (m); never kept. */
+  readonly footM: number;
+  readonly endM: number;
+  /** Mean slope of it (rise over run). */
+  readonly slopeRatio: number;
+  /** The first easier gear lies within so much of what is said (m); null where none is said. */
+  readonly plusMinusM: number | null;
+  /** Null until it has been worked out, or where no road can be made of the place. */
+  readonly best: BestAtPitch | null;
+}
+
+/** A ride on a real road. */
+export interface RoadRideFigures {
+  readonly lengthM: number;
+  readonly movingS: number;
+  /** Month it was ridden in, like `2026-05`, or null where the file does not say. */
+  readonly month: string | null;
+  /** Share of the moving seconds whose gear was read. */
+  readonly readableShare: number;
+  /** Changes of gear a km; null where too little could be read. */
+  readonly changesPerKm: number | null;
+  /** Share of the pedalled seconds in the rider's band; null without cadence. */
+  readonly shareInBand: number | null;
+  /** Steady power on the flat that goes with what was done uphill (W); the rider's own where there was too little climbing. */
+  readonly steadyPowerW: number;
+  readonly powerMeasured: boolean;
+  readonly pitches: readonly RoadPitch[];
+}
+
+/** A road or a ride that cannot be looked at, as a code. */
+export type RoadRideProblem = 'no-times' | 'no-cadence';
+
+export type RoadRideResult =
+  | { readonly ok: true; readonly figures: RoadRideFigures; readonly seconds: readonly RoadSecond[] }
+  | { readonly ok: false; readonly why: RoadRideProblem };
+
+/** How far the foot of a pitch may lie from where it was found on a recorded road (m; a standard deviation or so). */
+const FOOT_M = 8;
+/** From a cadence, a slope and a speed like these on, power is told from the hill. */
+const CLIMB_RATIO = 0.03;
+const LEAST_CLIMB_S = 60;
+/** Legs far below their band are forced to give more than they hold; those seconds tell no steady power (rpm). */
+const NEAR_BAND_RPM = 8;
+/** With less of the ride read than this, changes are not counted. */
+const LEAST_READABLE = 0.1;
+/** Road before and behind a pitch that the best ride is ridden on (m). */
+const BEST_BEFORE_M = 260;
+const BEST_BEHIND_M = 60;
+const SAME_FOOT_M = 30;
+
+/** Looks at a ride; the best rides are worked out one pitch after the other by `withBest`. */
+export function roadRide(road: Road, month: string | null, who: RoadRider): RoadRideResult {
+  const seconds = secondsOf(road);
+  if (seconds === null || seconds.length === 0) return { ok: false, why: 'no-times' };
+  if (!seconds.some(({ cadenceRpm }) => (cadenceRpm ?? 0) > 0)) return { ok: false, why: 'no-cadence' };
+  const pitches = findPitches(slopesByMetre(road));
+  return { ok: true, seconds, figures: figuresOfRide(seconds, pitches, month, who) };
+}
+
+/** Figures of seconds over a road whose pitches are known. */
+export function figuresOfRide(
+  seconds: readonly RoadSecond[],
+  pitches: readonly Pitch[],
+  month: string | null,
+  who: RoadRider,
+): RoadRideFigures {
+  const machine = buildMachine(who.bike, who.rider);
+  const gears = readGears(seconds, possibleDevelopments(who.teethKnown ? machine : null));
+  const moving = seconds.filter(({ speedMps }) => speedMps >= MOVING_MPS);
+  const ridden = metresRidden(seconds);
+  const powerW = steadyPowerOf(seconds, machine);
+  const enough = gears.readableShare >= LEAST_READABLE && ridden > 0;
+  return {
+    lengthM: ridden,
+    movingS: moving.length,
+    month,
+    readableShare: gears.readableShare,
+    changesPerKm: enough ? (1000 * gears.changes.length) / ridden : null,
+    shareInBand: shareInBand(moving, who.rider),
+    steadyPowerW: powerW ?? who.rider.steadyPowerW,
+    powerMeasured: powerW !== null,
+    pitches: pitchesOf(seconds, gears, pitches),
+  };
+}
+
+/** The rider of the file: the same body and band, with the power that was told from the hills. */
+export function riderOf(
+  figures: Pick<RoadRideFigures, 'steadyPowerW' | 'powerMeasured'>,
+  rider: Rider,
+): Rider {
+  if (!figures.powerMeasured) return rider;
+  const share = figures.steadyPowerW / rider.steadyPowerW;
+  return {
+    ...rider,
+    id: 'own',
+    steadyPowerW: figures.steadyPowerW,
+    criticalPowerW: rider.criticalPowerW * share,
+  };
+}
+
+/** The same pitch with what the best ride of this rider's power does there. */
+export function withBest(road: Road, pitch: RoadPitch, bike: Bike, rider: Rider): RoadPitch {
+  const fromM = Math.max(0, pitch.footM - BEST_BEFORE_M);
+  const made = levelFromRoad(road, {
+    fromM,
+    toM: pitch.endM + BEST_BEHIND_M,
+    title: 'pitch',
+    sentence: 'pitch',
+  });
+  if (!made.ok) return pitch;
+  const best = bestOn(
+    courseOfLevel(made.level),
+    pitch.footM - Math.round(fromM / road.profile.stepM) * road.profile.stepM,
+    bike,
+    rider,
+  );
+  return best === null ? pitch : { ...pitch, best };
+}
+
+/** What the plan does at the pitch whose foot is nearest to a place; null where there is none. */
+export function bestOn(course: Course, footM: number, bike: Bike, rider: Rider): BestAtPitch | null {
+  const near = course.pitches
+    .filter((one) => Math.abs(one.footM - footM) <= SAME_FOOT_M)
+    .toSorted((a, b) => Math.abs(a.footM - footM) - Math.abs(b.footM - footM))[0];
+  if (near === undefined) return null;
+  const world = buildRideWorld(course, bike, rider);
+  const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
+  const places = trace.samples.map(
+    ({ distanceM, timeS, cadenceRpm, pedalling, ringIndex, sprocketIndex }) => ({
+      distanceM,
+      timeS,
+      cadenceRpm: pedalling ? cadenceRpm : 0,
+      developmentM: gearAt(world.machine, ringIndex, sprocketIndex).developmentM,
+    }),
+  );
+  const { firstEasierM, shareAtFoot, lowestRpm } = figuresOf(places, near);
+  return { firstEasierM, shareAtFoot, lowestRpm };
+}
+
+function pitchesOf(seconds: readonly RoadSecond[], gears: ReadGears, pitches: readonly Pitch[]): RoadPitch[] {
+  const places = seconds.map((second, i) => ({ ...second, developmentM: gears.nearlyM[i] ?? null }));
+  return pitches.flatMap((pitch) => {
+    const on = seconds.filter(({ distanceM }) => distanceM >= pitch.footM && distanceM < pitch.endM);
+    // A pitch nobody was recorded on, or on which everybody stood, says nothing.
+    if (on.length < 3) return [];
+    const figures = figuresOf(places, pitch);
+    const { firstEasierM } = figures;
+    const change =
+      firstEasierM === null
+        ? undefined
+        : gears.changes.find(({ atM }) => Math.abs(atM - pitch.footM - firstEasierM) < 1);
+    const spreadM = change?.plusMinusM ?? FOOT_M;
+    return [
+      {
+        ...figures,
+        footM: pitch.footM,
+        endM: pitch.endM,
+        slopeRatio: on.reduce((sum, { slopeRatio }) => sum + slopeRatio, 0) / on.length,
+        plusMinusM: firstEasierM === null ? null : Math.sqrt(FOOT_M * FOOT_M + spreadM * spreadM),
+        best: null,
+      },
+    ];
+  });
+}
+
+/** Slopes of a recorded road, one a metre. */
+export function slopesByMetre(road: Pick<Road, 'profile'>): Float64Array {
+  const { stepM, slopesRatio } = road.profile;
+  const slopes = new Float64Array((slopesRatio.length - 1) * stepM + 1);
+  for (let m = 0; m < slopes.length; m += 1) {
+    const i = Math.min(Math.floor(m / stepM), slopesRatio.length - 2);
+    const a = slopesRatio[i] as number;
+    slopes[m] = a + ((slopesRatio[i + 1] as number) - a) * (m / stepM - i);
+  }
+  return slopes;
+}
+
+function metresRidden(seconds: readonly RoadSecond[]): number {
+  return seconds.reduce((sum, second, i) => {
+    const before = seconds[i - 1];
+    return before !== undefined && second.timeS - before.timeS === 1
+      ? sum + second.distanceM - before.distanceM
+      : sum;
+  }, 0);
+}
+
+function shareInBand(moving: readonly RoadSecond[], rider: Rider): number | null {
+  const turning = moving.filter(({ cadenceRpm }) => cadenceRpm !== null && cadenceRpm > 0);
+  if (turning.length === 0) return null;
+  const inBand = turning.filter(
+    ({ cadenceRpm, slopeRatio }) =>
+      (cadenceRpm as number) >= bandLowRpm(rider, slopeRatio) &&
+      (cadenceRpm as number) <= rider.cadenceHighRpm,
+  );
+  return inBand.length / turning.length;
+}
+
+/** Median of what pedalled seconds uphill asked, over what legs give there more than on the flat (W). */
+function steadyPowerOf(seconds: readonly RoadSecond[], machine: Machine): number | null {
+  const { bike } = machine;
+  const powers = seconds
+    .filter(
+      ({ slopeRatio, cadenceRpm, speedMps }) =>
+        slopeRatio >= CLIMB_RATIO &&
+        (cadenceRpm ?? 0) >= bandLowRpm(machine.rider, slopeRatio) - NEAR_BAND_RPM &&
+        speedMps >= MOVING_MPS,
+    )
+    .map(({ slopeRatio, speedMps }) => {
+      const powerW = powerForSpeedW(speedMps, {
+        slopeRatio,
+        windMps: 0,
+        massKg: machine.totalMassKg,
+        cdaM2: bike.cdaM2,
+        rollingCoefficient: bike.rollingCoefficient,
+        efficiency: gearAt(machine, 0, machine.sprocketCount - 1).efficiency,
+        airDensityKgM3: AIR_DENSITY_KG_M3,
+        bearings: true,
+      });
+      return powerW / slopeEffort(slopeRatio);
+    });
+  if (powers.length < LEAST_CLIMB_S) return null;
+  return Float64Array.from(powers).sort()[Math.floor(powers.length / 2)] ?? null;
+}

@@ -1,0 +1,159 @@
+/**
+ * "On the road": recorded rides are brought, looked at pitch by pitch, and what is to be kept of them is kept as numbers.
+ * The files lie only here, as long as the page is open.
+ */
+import './road.css';
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { KeptResult } from '../../core/coach/results.ts';
+import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
+import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures.ts';
+import type { Page } from '../../ui/page.ts';
+import { Sheet } from '../../ui/parts.tsx';
+import type { Send, State } from '../../state/store.ts';
+import { createFormat, type Format } from '../../words/format.ts';
+import { AllRides } from './allRides.tsx';
+import { Bring } from './bring.tsx';
+import { Brought, type BroughtFile } from './brought.tsx';
+import { nameOf } from './pitchTable.tsx';
+import type { RoadDesk, RoadServices } from './services.ts';
+import { roadWords as words } from './words.ts';
+
+export const roadPage: Page<RoadServices> = (state, send, services) => (
+  <Sheet title={words.title} intro={words.intro}>
+    <Opening {...{ state, send, services }} />
+  </Sheet>
+);
+
+interface Props {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: RoadServices;
+}
+
+function Opening({ state, send, services }: Props): JSX.Element {
+  const [desk, setDesk] = useState<RoadDesk | null>(null);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    services.onTheRoad().then(setDesk, () => setFailed(true));
+  }, [services]);
+  if (desk === null) return <output>{failed ? words.openFailed : words.opening}</output>;
+  const { settings, results } = state;
+  return (
+    <RoadPage
+      desk={desk}
+      who={{ bike: settings.bike, rider: settings.rider, teethKnown: true }}
+      results={results}
+      format={createFormat(settings.units)}
+      onRide={(levelId) => send({ kind: 'ask-ride', levelId })}
+    />
+  );
+}
+
+/** The page below its head. */
+export function RoadPage(props: {
+  readonly desk: RoadDesk;
+  readonly who: RoadRider;
+  readonly results: readonly KeptResult[];
+  readonly format: Format;
+  readonly onRide: (levelId: string) => void;
+}): JSX.Element {
+  const { desk, results, format, onRide } = props;
+  const [teethKnown, setTeethKnown] = useState(true);
+  const who = { ...props.who, teethKnown };
+  const { files, bring, change } = useFiles(desk);
+  const kept = useKept(desk);
+  const { rides } = kept;
+  const keepNumbers = async (file: BroughtFile, ride: KeptRoadRide): Promise<void> =>
+    change(file.id, { told: (await kept.keep(ride)) ? words.ride.kept : words.ride.notKept });
+  const again = async (file: BroughtFile, index: number): Promise<void> => {
+    const { outcome } = file;
+    if (outcome?.kind !== 'ride') return;
+    const numbers = keptRide(outcome.figures, file.who.bike, file.who.teethKnown);
+    const pitch = outcome.figures.pitches[index];
+    const written = numbers.pitches[index];
+    if (pitch === undefined || written === undefined) return;
+    const id = `pitch-${numbers.id.slice(0, 8)}-${index + 1}`;
+    const title = words.level.title(
+      format.percent(written.slopePercent / 100),
+      format.distance(written.lengthM),
+    );
+    const made = await desk.again(file.file, file.who, pitch, { id, title, sentence: words.level.sentence });
+    if (!made.ok || !(await desk.keepLevel(made.level))) {
+      change(file.id, { told: `${nameOf(written, words, format)}: ${words.table.notMade}` });
+      return;
+    }
+    const known = rides.find((ride) => ride.id === numbers.id) ?? numbers;
+    await kept.keep({
+      ...known,
+      pitches: known.pitches.map((one, i) => (i === index ? { ...one, levelId: id } : one)),
+    });
+    onRide(id);
+  };
+  return (
+    <div class="road-page">
+      <Bring {...{ who, format, words }} onTeethKnown={setTeethKnown} onFiles={(list) => bring(list, who)} />
+      {files.map((file) => (
+        <Brought
+          key={file.id}
+          {...{ file, results, format, words }}
+          kept={rides}
+          onKeep={(ride) => void keepNumbers(file, ride)}
+          onAgain={(index) => void again(file, index)}
+        />
+      ))}
+      <AllRides {...{ rides, results, words, format }} onForget={(id) => void kept.forget(id)} />
+      <p class="quiet road-limits">{words.limits}</p>
+    </div>
+  );
+}
+
+/** The files of this visit, read one after the other. */
+function useFiles(desk: RoadDesk) {
+  const [files, setFiles] = useState<readonly BroughtFile[]>([]);
+  const last = useRef(0);
+  const change = (id: number, changed: Partial<BroughtFile>): void =>
+    setFiles((known) => known.map((one) => (one.id === id ? { ...one, ...changed } : one)));
+  const bring = (list: readonly File[], who: RoadRider): void => {
+    const fresh = list.map((file): BroughtFile => {
+      last.current += 1;
+      return { id: last.current, file, name: file.name, who, share: 0, outcome: null, done: false, told: '' };
+    });
+    setFiles((known) => [...fresh, ...known]);
+    void readAll(desk, fresh, change);
+  };
+  return { files, bring, change } as const;
+}
+
+async function readAll(
+  desk: RoadDesk,
+  files: readonly BroughtFile[],
+  change: (id: number, changed: Partial<BroughtFile>) => void,
+): Promise<void> {
+  for (const { id, file, who } of files) {
+    const outcome = await desk.read(file, who, {
+      onShare: (share) => change(id, { share }),
+      onFigures: (figures: RoadRideFigures) => change(id, { outcome: { kind: 'ride', figures } }),
+    });
+    change(id, { outcome, done: true });
+  }
+}
+
+/** The rides that are kept on this device. */
+function useKept(desk: RoadDesk) {
+  const [rides, setRides] = useState<readonly KeptRoadRide[]>([]);
+  const refresh = async (): Promise<void> => setRides(await desk.rides());
+  useEffect(() => void refresh(), [desk]);
+  return {
+    rides,
+    async keep(ride: KeptRoadRide): Promise<boolean> {
+      const saved = await desk.keep(ride);
+      await refresh();
+      return saved;
+    },
+    async forget(id: string): Promise<void> {
+      await desk.forget(id);
+      await refresh();
+    },
+  } as const;
+}
