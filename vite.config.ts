@@ -59,8 +59,8 @@ export default defineConfig({
     // As many as there are processors on the smallest machine; left alone, vitest keeps one of two idle.
     maxWorkers: 2,
     // Not a measure of speed: only a test that hangs should fail, also behind the rides on a small machine.
-    testTimeout: 300_000,
-    hookTimeout: 300_000,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     // What is waited for comes when the machine gets round to it.
     expect: { poll: { timeout: 30_000, interval: 50 } },
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
