@@ -39,8 +39,7 @@ export function* cells(args: readonly string[]): Generator<Cell> {
       const rider = riderById(riderId);
       if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
       const world = buildRideWorld(courseOfLevel(level), bike, rider);
-      const policy = planRoad(world);
-      const script = knownBestRide(world) ?? scriptOfPolicy(world, policy);
+      const script = knownBestRide(world) ?? scriptOfPolicy(world, planRoad(world));
       const reference = rideScript(world, script).trace;
       const { weights, passMark } = level;
       yield {
@@ -49,7 +48,7 @@ export function* cells(args: readonly string[]): Generator<Cell> {
         world,
         script,
         reference,
-        judge: (trace) => judgeRide({ world, trace, reference, policy, weights, passMark, level }),
+        judge: (trace) => judgeRide({ world, trace, reference, weights, passMark, level }),
       };
     }
 }

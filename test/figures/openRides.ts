@@ -2,7 +2,8 @@
  * What foresight says of pitches that people really rode (`test/published/rides.ts` says whose): the recorded seconds are
  * judged as if they had been ridden here, with the riders' own torque and cadence on the flat as reference, against the
  * best ride over the same road. Shifts are not recorded, so only what the hill did to the legs and what came before its foot
- * counts. By hand: `npx tsx test/figures/openRides.ts`.
+ * counts. By hand: `npx tsx test/figures/openRides.ts [EVERY]`, which looks at every
+ * so-many-eth pitch.
  */
 import { judgePitches } from '../../src/core/coach/foresight.ts';
 import type { PitchReport } from '../../src/core/coach/types.ts';
@@ -26,6 +27,7 @@ import {
   torqueNm,
 } from '../published/rides.ts';
 
+const EVERY = Number(process.argv[2] ?? 1);
 const BEFORE_S = 30;
 /** Half of the band around the cadence on the flat (rpm); bundled riders have 8 to 10. */
 const HALF_BAND_RPM = 8;
@@ -85,6 +87,7 @@ for (const [name, seconds] of openRides()) {
   };
   for (const pitch of openPitches(name, seconds)) {
     pitchesInAll += 1;
+    if (pitchesInAll % EVERY !== 0) continue;
     const { course, footM } = roadOfPitch(seconds, pitch, BEFORE_S);
     const world = buildRideWorld(
       { ...course, pitches: findPitches(course.slopeRatio) },

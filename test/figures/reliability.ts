@@ -1,7 +1,7 @@
 /**
  * How well check rides tell riders of nearly the same skill apart, and which change they can see: retest within narrow
  * bands of skill, smallest change seen, false alarms. Prints tables; takes some minutes.
- * `npx tsx test/figures/reliability.ts [part of a bike's name]`.
+ * `npx tsx test/figures/reliability.ts [part of a bike's name] [riders a bike]`.
  */
 import { chancePoints, RIDES_A_SIDE } from '../../src/core/coach/progress.ts';
 import { groundOf, type MarkingGround } from '../../src/core/coach/ground.ts';
@@ -11,7 +11,7 @@ import { rideThrough } from '../../src/core/ride/run.ts';
 import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
 import { CHECK_GROUPS, mean, pearson } from '../core/coach/riding.ts';
 
-const RIDERS = 300;
+const RIDERS = Number(process.argv[3] ?? 300);
 /** Every rider rides each once, three on each day. */
 const ROADS = 2 * RIDES_A_SIDE;
 /** Skill is not the same every day (standard deviation; ours, no source). */

@@ -9,8 +9,20 @@ import { copyOfState } from '../ride/draft.ts';
 import { rideThrough } from '../ride/run.ts';
 import { decisionPlaceM, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import { brakeForLine } from '../ride/pilot.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideState, RideWorld } from '../ride/types.ts';
-import { IDLE_PRESSURE, restsAllowed } from './cadence.ts';
+import {
+  APPROACH_M,
+  coastedBefore,
+  easedShare,
+  gearAgainst,
+  lowestBand,
+  overloadBetween,
+  pressedShare,
+  speedAt,
+  spinBefore,
+  worstCadence,
+} from './onPitch.ts';
 import { SHORT_RISE_M, shiftsOf } from './shifts.ts';
 import type { Mark, PitchReport, Reason, ShiftReport, Timing } from './types.ts';
 
@@ -22,13 +34,10 @@ const ASKS_FROM_M = 5;
 const ABOUT_RIGHT_CREDIT = 0.7;
 /** From here on not even a tendency is told. */
 const QUITE_RIGHT_CREDIT = 0.9;
-/** Where somebody got ready is looked for from so far before the foot (m). */
-const APPROACH_M = 110;
 /** Half of the steps made this much before the best ride is free; so much more loses everything (m, ours). */
 const EARLY_FREE_M = 12;
 const EARLY_ALL_M = 60;
 /** Legs that spin before the foot: a share of the band's upper edge times metres, free and all lost (ours). */
-const SPIN_M = 60;
 const SPIN_FREE_M = 6;
 const SPIN_ALL_M = 26;
 /** Steps made early lose what their place says only as far as the legs felt them: from so much spinning on, and with so much more fully. */
@@ -55,17 +64,13 @@ const STRAIN_FELT = 0.25;
  */
 const SPAN_OF_OWN_M = 60;
 /** Freewheeling in the last metres before the foot, more than the best ride: free and all lost (share of the way, ours). */
-const COAST_M = 60;
 const COAST_FREE = 0.1;
 const COAST_ALL = 0.5;
 /** Arriving at the foot slower than so much of the best ride's speed is being early, and from that on all lost (ours). */
 const SLOWED_FREE = 0.88;
 const SLOWED_ALL = 0.6;
-/** A gear shorter than this was only passed through (samples of 0.1 s). */
-const HELD_SAMPLES = 12;
+/** Legs may fall so far below the band where somebody digs in (rpm, ours). */
 const DUG_IN_RPM = 10;
-/** Standing adds so much to what legs carry without strain (Bouillod et al. 2017: force +22.4 %). */
-const STANDING_CARRIES = 0.224;
 /** A what-if that has not got through after this long stops counting (s). */
 const LONGEST_WHAT_IF_S = 120;
 
@@ -240,33 +245,9 @@ function lateness(strained: number): number {
     : Math.min(1, lerp(LATE_MOST, 1, (strained - STRAIN_MOST) / (1 - STRAIN_MOST)));
 }
 
-/** Overload of a ride over a stretch: what the road asks beyond what the band carries, over the way (load × metres). */
-function overloadBetween(samples: readonly TraceSample[], fromM: number, toM: number): number {
-  let sum = 0;
-  for (let i = Math.max(1, indexFrom(samples, fromM)); i < samples.length; i += 1) {
-    const a = samples[i - 1] as TraceSample;
-    const b = samples[i] as TraceSample;
-    if (a.distanceM >= toM) break;
-    const wayM = b.distanceM - a.distanceM;
-    if (b.distanceM <= fromM || wayM <= 0) continue;
-    const start = Math.max(a.distanceM, fromM);
-    const end = Math.min(b.distanceM, toM);
-    const share = ((start + end) / 2 - a.distanceM) / wayM;
-    sum += lerp(strain(a), strain(b), share) * (end - start);
-  }
-  return sum;
-}
-
-/** Overload of a moment; who stands carries a little more. */
-function strain(sample: TraceSample): number {
-  if (sample.overloadRatio <= 0 || sample.pressureRatio <= 1) return sample.overloadRatio;
-  const standing = Math.min(1, (sample.pressureRatio - 1) / 0.6) * STANDING_CARRIES;
-  return Math.max(0, sample.overloadRatio - standing * (sample.loadRatio - sample.overloadRatio));
-}
-
 /** Rides on from a state with steady legs and levers at rest. */
 function withoutShifts(world: RideWorld, before: RideState, toM: number): readonly TraceSample[] {
-  const lastTick = before.tick + LONGEST_WHAT_IF_S * 120;
+  const lastTick = before.tick + LONGEST_WHAT_IF_S * TICKS_PER_S;
   const from = {
     ...copyOfState(before),
     pressure: 'steady' as const,
@@ -284,125 +265,6 @@ function readyAt(made: readonly ShiftReport[], count: number): number | null {
   return made[Math.min(made.length, count) - 1]?.startedAtM ?? null;
 }
 
-/** Whether a gear was more than passed through, as between two rings. */
-function isHeld(samples: readonly TraceSample[], at: number): boolean {
-  const { developmentM } = samples[at] as TraceSample;
-  let count = 1;
-  for (let i = at - 1; samples[i]?.developmentM === developmentM && count < HELD_SAMPLES; i -= 1) count += 1;
-  for (let i = at + 1; samples[i]?.developmentM === developmentM && count < HELD_SAMPLES; i += 1) count += 1;
-  return count >= HELD_SAMPLES;
-}
-
-/** Hardest gear up to the foot and easiest gear after it was last used (m a turn). */
-function gearsUsed(
-  approach: readonly TraceSample[],
-  pitch: Pitch,
-): { readonly hardestM: number; readonly easiestM: number } {
-  let hardestM = 0;
-  let easiestM = Number.POSITIVE_INFINITY;
-  for (const { distanceM, developmentM } of approach.filter((_, i) => isHeld(approach, i))) {
-    if (distanceM <= pitch.footM && developmentM >= hardestM) {
-      hardestM = developmentM;
-      easiestM = developmentM;
-    }
-    easiestM = Math.min(easiestM, developmentM);
-  }
-  return hardestM === 0 ? { hardestM: 1, easiestM: 1 } : { hardestM, easiestM };
-}
-
-/**
- * Spinning before the foot, coasting included: how far the cranks would run above the band (share × metres), over
- * the last metres or since the first easier shift, whichever is longer.
- */
-function spinBefore(
-  world: RideWorld,
-  samples: readonly TraceSample[],
-  pitch: Pitch,
-  firstShiftM: number | null,
-): number {
-  const lineM = world.course.stopLinesM.findLast((m) => m <= pitch.footM) ?? 0;
-  const fromM = Math.max(
-    pitch.footM - APPROACH_M,
-    lineM,
-    Math.min(pitch.footM - SPIN_M, pitch.footM - (firstShiftM ?? 0)),
-  );
-  const before = samplesBetween(samples, fromM, pitch.footM);
-  let sum = 0;
-  for (let i = 1; i < before.length; i += 1) {
-    const a = before[i - 1] as TraceSample;
-    const b = before[i] as TraceSample;
-    const rpm = (60 * b.speedMps) / b.developmentM;
-    const over = rpm / b.bandHighRpm - 1;
-    if (over > 0) sum += over * (b.distanceM - a.distanceM);
-  }
-  return sum;
-}
-
-/** Share of the last way before the foot on which the legs rested, brakes not counted. */
-function coastedBefore(world: RideWorld, samples: readonly TraceSample[], pitch: Pitch): number {
-  const before = samplesBetween(samples, pitch.footM - COAST_M, pitch.footM).filter(
-    (s) => !s.held && !restsAllowed(world, s.distanceM),
-  );
-  return before.length === 0
-    ? 0
-    : before.filter((s) => s.pressureRatio < IDLE_PRESSURE).length / before.length;
-}
-
-function speedAt(samples: readonly TraceSample[], placeM: number): number {
-  return samples[Math.min(samples.length - 1, indexFrom(samples, placeM))]?.speedMps ?? 0;
-}
-
-/** Share of the way on a pitch that was pressed. */
-function pressedShare(samples: readonly TraceSample[], fromM: number, toM: number): number {
-  const on = samplesBetween(samples, fromM, toM);
-  return on.length === 0 ? 0 : on.filter((s) => s.pressureRatio > 1.15).length / on.length;
-}
-
-/** Development at the end of the judged stretch over that of the best ride there: above 1 is harder. */
-function gearAgainst(
-  samples: readonly TraceSample[],
-  reference: readonly TraceSample[],
-  atM: number,
-): number {
-  const own = samples[Math.min(samples.length - 1, indexFrom(samples, atM))];
-  const best = reference[Math.min(reference.length - 1, indexFrom(reference, atM))];
-  return own === undefined || best === undefined ? 1 : own.developmentM / best.developmentM;
-}
-
-/** How much of the best ride's easing (in ratio) was made: 1 all of it, 0 none. */
-function easedShare(
-  samples: readonly TraceSample[],
-  reference: readonly TraceSample[],
-  pitch: Pitch,
-  toM: number,
-): number {
-  const eased = (ride: readonly TraceSample[]): number => {
-    const { hardestM, easiestM } = gearsUsed(samplesBetween(ride, pitch.footM - APPROACH_M, toM), pitch);
-    return hardestM / easiestM;
-  };
-  const best = eased(reference);
-  return best <= 1.02 ? 1 : (eased(samples) - 1) / (best - 1);
-}
-
-/** Index of the first sample at or beyond a place, found by halving: the way ridden never shrinks. */
-function indexFrom(samples: readonly TraceSample[], placeM: number): number {
-  let low = 0;
-  let high = samples.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((samples[middle] as TraceSample).distanceM < placeM) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
-/** Samples from one place to another, both included. */
-function samplesBetween(samples: readonly TraceSample[], fromM: number, toM: number): TraceSample[] {
-  let end = indexFrom(samples, toM);
-  while (end < samples.length && (samples[end] as TraceSample).distanceM <= toM) end += 1;
-  return samples.slice(indexFrom(samples, fromM), end);
-}
-
 /** The easier shifts made for a pitch: on the way to it, after the pitch before, and on its judged stretch. */
 function shiftsFor(world: RideWorld, trace: RideTrace, pitch: Pitch, toM: number): ShiftReport[] {
   const before = world.course.pitches.findLast(({ endM }) => endM <= pitch.footM);
@@ -415,17 +277,6 @@ function shiftsFor(world: RideWorld, trace: RideTrace, pitch: Pitch, toM: number
 function firstBefore(shifts: readonly ShiftReport[], pitch: Pitch): number | null {
   const first = shifts[0];
   return first === undefined ? null : pitch.footM - first.startedAtM;
-}
-
-function worstCadence(samples: readonly TraceSample[], fromM: number, toM: number): number {
-  return samplesBetween(samples, fromM, toM).reduce(
-    (worst, s) => (s.pedalling ? Math.min(worst, s.cadenceRpm) : worst),
-    200,
-  );
-}
-
-function lowestBand(samples: readonly TraceSample[], fromM: number, toM: number): number {
-  return samplesBetween(samples, fromM, toM).reduce((low, s) => Math.min(low, s.bandLowRpm), 200);
 }
 
 function timingOf(asked: boolean, credit: number, rightFrom: number, tooEarly: boolean): Timing {

@@ -11,6 +11,7 @@ import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
 import { rideThrough } from '../ride/run.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
@@ -249,8 +250,6 @@ function footSamples(trace: RideTrace): ReadonlySet<TraceSample> {
   }
   return found;
 }
-
-const TICKS_PER_S = 120;
 
 function hardestMinute(samples: readonly TraceSample[]): HardestMinute {
   const missing = samples.map(({ bandLowRpm, cadenceRpm }) => Math.max(0, bandLowRpm - cadenceRpm));

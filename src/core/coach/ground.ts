@@ -45,7 +45,7 @@ export function* groundInSteps(job: RideJob): Generator<number, MarkingGround> {
     reference,
     referenceRecording: ride.recording(setupOfJob(job)),
     judge: (trace, passMark = level.passMark) =>
-      judgeRide({ world, trace, reference, policy, weights, passMark, level }),
+      judgeRide({ world, trace, reference, weights, passMark, level }),
   };
 }
 

@@ -7,7 +7,8 @@
 import { sampleAt } from '../math/numbers.ts';
 import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/transmission.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
-import type { RideTrace, TraceSample } from '../ride/trace.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
+import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { Derailleur, RideFrame, RideWorld, ShiftDirection } from '../ride/types.ts';
 
 /** Movements of one derailleur. */
@@ -51,7 +52,6 @@ const DRAGGING_RPM = 12;
 const HELD_M = 25;
 const HELD_S = 3;
 const OTHER_ROAD = 0.02;
-const TICKS_PER_S = 120;
 
 /** A gear of the best ride, and where it begins to go there. */
 interface Target extends GearPlace {
@@ -113,11 +113,10 @@ function targetsOf(trace: RideTrace): readonly Target[] {
   if (first === undefined) return [];
   const targets: Target[] = [{ atM: Number.NEGATIVE_INFINITY, ...placeOf(first) }];
   let lastTick = Number.NEGATIVE_INFINITY;
-  for (const event of trace.events) {
-    if (event.kind !== 'shift-done') continue;
+  for (const event of doneShifts(trace)) {
     const before = targets.at(-1) as Target;
     const moved = afterMovement(before, event);
-    const together = event.tick - event.durationS * TICKS_PER_S - lastTick < TOGETHER_S * TICKS_PER_S;
+    const together = beganTick(event) - lastTick < TOGETHER_S * TICKS_PER_S;
     if (together && targets.length > 1)
       targets[targets.length - 1] = { ...moved, atM: Math.min(before.atM, event.startedAtM) };
     else targets.push({ ...moved, atM: event.startedAtM });

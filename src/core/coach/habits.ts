@@ -3,7 +3,8 @@
  * one hill and a habit of the whole ride can cost the same points on that hill; this tells them apart.
  */
 import type { Course } from '../course/types.ts';
-import type { RideTrace, TraceSample } from '../ride/trace.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
+import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import { IDLE_PRESSURE } from './cadence.ts';
 import type { RidingHabits } from './types.ts';
 
@@ -21,7 +22,6 @@ const SOFT_PRESSURE = 0.8;
 /** Softness so near to a movement of the chain belongs to the shift (s). */
 const AROUND_SHIFT_S = 1;
 const SAMPLE_S = 0.1;
-const TICKS_PER_S = 120;
 
 /** Habits of a ride beside those of the best one. */
 export function habitsOf(course: Course, trace: RideTrace, reference: RideTrace): RidingHabits {
@@ -82,9 +82,8 @@ function softness(trace: RideTrace): Pick<RidingHabits, 'restedS' | 'softS' | 's
 }
 
 function shiftTimes(trace: RideTrace): { readonly fromS: number; readonly toS: number }[] {
-  return trace.events.flatMap((event) => {
-    if (event.kind !== 'shift-done') return [];
-    const toS = event.tick / TICKS_PER_S;
-    return [{ fromS: toS - event.durationS, toS }];
-  });
+  return doneShifts(trace).map((shift) => ({
+    fromS: beganTick(shift) / TICKS_PER_S,
+    toS: shift.tick / TICKS_PER_S,
+  }));
 }

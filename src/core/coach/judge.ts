@@ -26,7 +26,8 @@ interface JudgeInput {
   readonly world: RideWorld;
   readonly trace: RideTrace;
   readonly reference: RideTrace;
-  readonly policy: Policy;
+  /** The plan, which callers from outside hand in; marks need only the ride that came of it. */
+  readonly policy?: Policy;
   readonly weights: MarkWeights;
   readonly passMark: number;
   /** The level; without it no mark is asked for by name. */

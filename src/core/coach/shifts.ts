@@ -4,13 +4,11 @@
  */
 import { clamp } from '../math/numbers.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
-import type { RideTrace } from '../ride/trace.ts';
-import type { RideEvent, RideWorld } from '../ride/types.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
+import { beganTick, doneShifts, type RideTrace, type ShiftDone } from '../ride/trace.ts';
+import type { RideWorld } from '../ride/types.ts';
 import type { Mark, Reason, ShiftReport } from './types.ts';
 
-type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
-
-const TICKS_PER_S = 120;
 /** Movements nearer than this belong to one manoeuvre. */
 const SAME_MANOEUVRE_S = 1;
 const UNDONE_WITHIN_S = 2;
@@ -38,10 +36,9 @@ export function countManoeuvres(trace: RideTrace): number {
   let count = 0;
   let last: ShiftDone | undefined;
   for (const event of doneShifts(trace)) {
-    const startTick = event.tick - event.durationS * TICKS_PER_S;
     const together =
       last !== undefined &&
-      startTick - last.tick < SAME_MANOEUVRE_S * TICKS_PER_S &&
+      beganTick(event) - last.tick < SAME_MANOEUVRE_S * TICKS_PER_S &&
       (event.derailleur !== last.derailleur || event.direction === last.direction);
     if (!together) count += 1;
     last = event;
@@ -128,8 +125,4 @@ function undoneShifts(trace: RideTrace): ShiftDone[] {
       back.tick - event.tick <= UNDONE_WITHIN_S * TICKS_PER_S
     );
   });
-}
-
-function doneShifts(trace: RideTrace): ShiftDone[] {
-  return trace.events.filter((event): event is ShiftDone => event.kind === 'shift-done');
 }

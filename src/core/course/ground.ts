@@ -63,10 +63,9 @@ export function randomPitchSlopes(
   const sectionM = lengthM / pitchCount;
   const order = shuffled(pitchCount, random);
   for (let section = 0; section < pitchCount; section += 1) {
-    const share = pitchCount === 1 ? 1 : (order[section] as number) / (pitchCount - 1);
+    const share = shareOfPitch(order[section] as number, pitchCount);
     const slope = gentlestRatio + (steepestRatio - gentlestRatio) * share;
-    const wanted = PITCH_LONGEST_M + (PITCH_SHORTEST_M - PITCH_LONGEST_M) * share;
-    const pitchM = Math.round(Math.min(wanted, sectionM * 0.5));
+    const pitchM = seededPitchM(share, sectionM);
     const room = sectionM - pitchM;
     const from =
       beforeM === undefined
@@ -76,6 +75,25 @@ export function randomPitchSlopes(
     for (let i = from; i < Math.min(lengthM, from + pitchM); i += 1) slopes[i] = slope;
   }
   return slopes;
+}
+
+/** How much road random pitches need so that each has `beforeM` of it before it, whatever the seed makes of it (m). */
+export function roadForPitches(lengthM: number, pitchCount: number, beforeM: number): number {
+  let sumM = pitchCount * (beforeM + BEFORE_JITTER_M);
+  for (let i = 0; i < pitchCount; i += 1)
+    sumM += seededPitchM(shareOfPitch(i, pitchCount), lengthM / pitchCount);
+  return Math.ceil(sumM);
+}
+
+/** Place of a pitch between the gentlest (0) and the steepest (1) of its piece. */
+function shareOfPitch(index: number, pitchCount: number): number {
+  return pitchCount === 1 ? 1 : index / (pitchCount - 1);
+}
+
+/** Length of a seeded pitch: the steeper, the shorter, and at most half of its share of the road (m). */
+function seededPitchM(share: number, sectionM: number): number {
+  const wanted = PITCH_LONGEST_M + (PITCH_SHORTEST_M - PITCH_LONGEST_M) * share;
+  return Math.round(Math.min(wanted, sectionM * 0.5));
 }
 
 /** Slopes between recorded heights every `stepM` metres. */

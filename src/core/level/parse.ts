@@ -4,6 +4,7 @@
  */
 import type * as z from 'zod/mini';
 import { pieceLengthM } from '../course/build.ts';
+import { roadForPitches } from '../course/ground.ts';
 import { LIMITS } from '../math/limits.ts';
 import { tooMuch } from '../math/measure.ts';
 import { findingsOf, handful, type Problem, type SchemaCode } from './problems.ts';
@@ -15,6 +16,9 @@ import {
   SHORTEST_LEVEL_M,
   STEEPEST_RATIO,
 } from './schema.ts';
+
+/** Random pitches nearer to each other would run together (m). */
+const LEAST_ROAD_A_PITCH_M = 80;
 
 /** What can be wrong with a level. */
 export type LevelProblemCode =
@@ -112,17 +116,24 @@ function checkRoad(level: Level): Problem[] {
     const path = `pieces[${i}]`;
     if (piece.kind === 'random-pitches' && piece.gentlestRatio > piece.steepestRatio)
       problems.push(problem(`${path}.gentlestRatio`, 'gentler-than-steepest'));
-    if (piece.kind === 'random-pitches' && piece.lengthM / piece.pitchCount < 80)
+    if (piece.kind === 'random-pitches' && piece.lengthM < roadNeededM(piece))
       problems.push(
         problem(`${path}.pitchCount`, 'pitches-too-dense', {
           pitchCount: piece.pitchCount,
-          leastM: piece.pitchCount * 80,
+          leastM: roadNeededM(piece),
           lengthM: piece.lengthM,
         }),
       );
     if (piece.kind === 'recorded') problems.push(...checkRecorded(piece, path));
   });
   return problems;
+}
+
+/** Road that random pitches need at least (m): 80 each, and as much before each as was asked for. */
+function roadNeededM(piece: Extract<Level['pieces'][number], { kind: 'random-pitches' }>): number {
+  const { lengthM, pitchCount, beforeM } = piece;
+  const spacedM = beforeM === undefined ? 0 : roadForPitches(lengthM, pitchCount, beforeM);
+  return Math.max(LEAST_ROAD_A_PITCH_M * pitchCount, spacedM);
 }
 
 function checkRecorded(piece: { stepM: number; heightsM: readonly number[] }, path: string): Problem[] {

@@ -4,12 +4,12 @@
  */
 import { brakeForLine } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 import { gearNumber, type Move, pushesFor } from '../model/transmission.ts';
 import type { Policy } from './plan.ts';
+import { EASE_BEFORE_S, isBusy, LONGEST_MANOEUVRE_S, SETTLE_S } from './script.ts';
 
-/** Pedals are eased this long before the lever is pushed (s). */
-const EASE_BEFORE_S = 0.25;
 /** The policy is asked about the state this much later, because easing and cable take time (s). */
 const FORESEE_S = 0.3;
 /**
@@ -17,14 +17,11 @@ const FORESEE_S = 0.3;
  * equals. The policy tells what is saved against waiting one stage, so the length of a stage comes in.
  */
 const WORTH_IT_PER_M = 0.033;
-/** After a manoeuvre the legs settle for so long before the next (s). */
-const SETTLE_S = 0.3;
 /** Ticks between two questions to the policy. */
 const ASK_EVERY = 4;
-/** Easing is only ended early to push on where the chain has long been waiting (s). */
-const LONGEST_MANOEUVRE_S = 6;
 
-interface Manoeuvre {
+/** A manoeuvre that is going on. */
+interface Going {
   readonly move: Move;
   readonly pushTick: number;
   readonly giveUpTick: number;
@@ -33,7 +30,7 @@ interface Manoeuvre {
 /** A controller that follows the policy. */
 export function policyDriver(world: RideWorld, policy: Policy): Controller {
   const brake = brakeForLine(world);
-  let manoeuvre: Manoeuvre | null = null;
+  let manoeuvre: Going | null = null;
   let restUntilTick = 0;
   return (state) => {
     const braked = brake(state);
@@ -43,32 +40,28 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
       if (isDone(state, manoeuvre)) {
         commands.push({ kind: 'pressure', pressure: 'steady' });
         manoeuvre = null;
-        restUntilTick = state.tick + Math.round(SETTLE_S * 120);
+        restUntilTick = state.tick + Math.round(SETTLE_S * TICKS_PER_S);
       }
       return commands;
     }
     const braking = state.braking || braked.length > 0;
     if (state.phase !== 'riding' || braking || state.startingUp) return braked;
-    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || busy(state)) return braked;
+    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || isBusy(state)) return braked;
     const gear = gearNumber(world.machine, state);
     const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
     if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return braked;
     manoeuvre = {
       move: advice.move,
-      pushTick: state.tick + Math.round(EASE_BEFORE_S * 120),
-      giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * 120),
+      pushTick: state.tick + Math.round(EASE_BEFORE_S * TICKS_PER_S),
+      giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * TICKS_PER_S),
     };
     return [...braked, { kind: 'pressure', pressure: 'ease' }];
   };
 }
 
-function busy(state: RideState): boolean {
-  return state.rear !== null || state.front !== null || state.queue.length > 0;
-}
-
-function isDone(state: RideState, manoeuvre: Manoeuvre): boolean {
+function isDone(state: RideState, manoeuvre: Going): boolean {
   if (state.tick > manoeuvre.giveUpTick) return true;
-  return state.tick > manoeuvre.pushTick && !busy(state);
+  return state.tick > manoeuvre.pushTick && !isBusy(state);
 }
 
 /** Lever pushes of a manoeuvre. */

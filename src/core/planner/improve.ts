@@ -8,7 +8,7 @@
 import { between, deriveSeed, seededRandom } from '../math/random.ts';
 import { easierBehind, neighbours, placeOf, samePlace, stepsBetween } from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
-import { advanceRide } from '../ride/step.ts';
+import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
@@ -29,7 +29,7 @@ const DRY_ROUNDS = 2;
 const SHAKES = 3;
 const SHAKES_M = 25;
 /** A ride takes at most this long (ticks): one hour. */
-const LONGEST_TICKS = 3600 * 120;
+const LONGEST_TICKS = 3600 * TICKS_PER_S;
 
 /** A moment of a ride at which nothing is going on. */
 interface Mark {
@@ -63,8 +63,7 @@ function ride(
   let nextMarkM = (first + 1) * MARK_EVERY_M;
   let markIndex = first + 1;
   const events: RideEvent[] = [];
-  const lastTick = LONGEST_TICKS;
-  while (state.phase !== 'finished' && state.tick < lastTick) {
+  while (state.phase !== 'finished' && state.tick < LONGEST_TICKS) {
     advanceRide(world, state, driver(state), events);
     if (events.length > 0) {
       for (const event of events) if (event.kind === 'foot-down') cost += FOOT_DOWN;

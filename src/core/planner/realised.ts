@@ -7,11 +7,16 @@ import { crankTorqueNm, slopeEffort } from '../model/legs.ts';
 import { gearOf, isHighest, type Steps, stepsOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
-import { SAMPLE_TICKS, type RideTrace, type TraceSample } from '../ride/trace.ts';
-import type { RideEvent, RideWorld } from '../ride/types.ts';
+import {
+  beganTick,
+  doneShifts,
+  type RideTrace,
+  SAMPLE_TICKS,
+  type ShiftDone,
+  type TraceSample,
+} from '../ride/trace.ts';
+import type { RideWorld } from '../ride/types.ts';
 import { cadenceCostPerS, CROSSED_PER_S, FOOT_DOWN, effortCostPerS, shiftCost, TIME_PER_S } from './costs.ts';
-
-type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
 
 /** Movements nearer than this were asked for in one manoeuvre (ticks). */
 const SAME_MANOEUVRE_TICKS = 24;
@@ -45,11 +50,9 @@ export function costPerS(world: RideWorld, sample: TraceSample): number {
 function manoeuvres(trace: RideTrace): ShiftDone[][] {
   const runs: ShiftDone[][] = [];
   let endTick = Number.NEGATIVE_INFINITY;
-  for (const event of trace.events) {
-    if (event.kind !== 'shift-done') continue;
-    const startTick = event.tick - event.durationS * 120;
+  for (const event of doneShifts(trace)) {
     const open = runs.at(-1);
-    if (open !== undefined && startTick - endTick < SAME_MANOEUVRE_TICKS) open.push(event);
+    if (open !== undefined && beganTick(event) - endTick < SAME_MANOEUVRE_TICKS) open.push(event);
     else runs.push([event]);
     endTick = Math.max(endTick, event.tick);
   }
@@ -57,7 +60,7 @@ function manoeuvres(trace: RideTrace): ShiftDone[][] {
 }
 
 function runCost(world: RideWorld, trace: RideTrace, run: readonly ShiftDone[]): number {
-  const startTick = Math.min(...run.map((event) => event.tick - event.durationS * 120));
+  const startTick = Math.min(...run.map(beganTick));
   const index = Math.min(trace.samples.length - 1, Math.max(0, Math.floor(startTick / SAMPLE_TICKS)));
   const sample = trace.samples[index] as TraceSample;
   return manoeuvreCost(world, sample, stepsOf(run));

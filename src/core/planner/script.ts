@@ -14,11 +14,11 @@ export interface Manoeuvre extends GearPlace {
 }
 
 /** Pedals are eased this long before the lever is pushed (s). */
-const EASE_BEFORE_S = 0.25;
+export const EASE_BEFORE_S = 0.25;
 /** After a manoeuvre the legs settle for so long before the next (s). */
-const SETTLE_S = 0.3;
+export const SETTLE_S = 0.3;
 /** Easing ends at the latest after so long, even where the chain still waits (s). */
-const LONGEST_MANOEUVRE_S = 6;
+export const LONGEST_MANOEUVRE_S = 6;
 
 /** Where a driver is in its script; plain data, so that a ride can be taken up again from the middle. */
 export interface ScriptPlace {

@@ -9,6 +9,7 @@ import { gearOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import { copyOfState } from './draft.ts';
 import { overloadRatio, roadLoadRatio } from './frame.ts';
+import { TICKS_PER_S } from './step.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
 /** Ticks between two samples (a tenth of a second). */
@@ -43,6 +44,19 @@ export interface RideTrace {
   readonly events: RideEvent[];
   /** State at the decision point of each pitch passed so far. */
   readonly beforePitch: RideState[];
+}
+
+/** A movement of the chain that came to its end. */
+export type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
+
+/** All movements of the chain in a ride, in order. */
+export function doneShifts(trace: Pick<RideTrace, 'events'>): ShiftDone[] {
+  return trace.events.filter((event): event is ShiftDone => event.kind === 'shift-done');
+}
+
+/** The tick in which a movement of the chain began; between two ticks where it took no whole number of them. */
+export function beganTick(shift: ShiftDone): number {
+  return shift.tick - shift.durationS * TICKS_PER_S;
 }
 
 /** Where a pitch begins to be judged: this far before its foot, or before a stop line that lies on the way to it (m). */

@@ -13,6 +13,7 @@ import { roadLoadRatio } from '../ride/frame.ts';
 import { shiftCommands } from '../ride/levers.ts';
 import { brakeForLine, brakingDistanceM } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
+import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
 
 /** What makes a virtual rider. */
@@ -164,7 +165,7 @@ function finishShift(state: RideState, mind: Mind, commands: RideCommand[]): voi
   if (mind.easing) commands.push({ kind: 'pressure', pressure: 'steady' });
   mind.act = null;
   mind.easing = false;
-  mind.restUntilTick = state.tick + Math.round(SETTLE_S * 120);
+  mind.restUntilTick = state.tick + Math.round(SETTLE_S * TICKS_PER_S);
 }
 
 function consider(
@@ -193,7 +194,7 @@ function consider(
     mind.wishSinceTick = state.tick;
   }
   const waitS = h.reactionS + (wish === 'harder' ? SPIN_WAIT_S * (h.sweepSteps - 1) : 0);
-  const patience = Math.round(waitS * between(random, 0.8, 1.2) * 120);
+  const patience = Math.round(waitS * between(random, 0.8, 1.2) * TICKS_PER_S);
   if (wish !== null && state.tick - mind.wishSinceTick >= patience)
     plan(world, state, h, mind, random, wish, commands);
 }
@@ -269,7 +270,7 @@ function plan(
   // Drawn in any case, so that the dice fall alike for riders who differ in one habit.
   const eases = random() < h.easingShare;
   mind.easing = eases && rpm > STALLS_BELOW_RPM;
-  mind.actTick = state.tick + 1 + (mind.easing ? Math.round(EASE_BEFORE_S * 120) : 0);
+  mind.actTick = state.tick + 1 + (mind.easing ? Math.round(EASE_BEFORE_S * TICKS_PER_S) : 0);
   if (mind.easing) commands.push({ kind: 'pressure', pressure: 'ease' });
 }
 

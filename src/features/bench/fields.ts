@@ -3,6 +3,7 @@
  * form, handles and arrow keys share. Pure.
  */
 import { pieceLengthM } from '../../core/course/build.ts';
+import { roadForPitches } from '../../core/course/ground.ts';
 import type { LevelEdit, LevelPiece } from '../../core/level/edit.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LONGEST_LEVEL_M, type Level, STEEPEST_RATIO } from '../../core/level/schema.ts';
@@ -15,6 +16,7 @@ type FieldName =
   | 'steepest'
   | 'gentlest'
   | 'pitchCount'
+  | 'beforeEach'
   | 'fromM'
   | 'toM'
   | 'atM'
@@ -36,6 +38,8 @@ export interface LevelField {
 }
 
 const STEEPEST_PERCENT = STEEPEST_RATIO * 100;
+/** Least and most road that can be asked for before each random pitch (m); less leaves it to chance. */
+const BEFORE_EACH_M = { least: 20, most: 500 };
 
 /** Start of a piece (m). */
 export function pieceStartM(level: Level, index: number): number {
@@ -136,6 +140,9 @@ function shapeFields(
         plainField('pitchCount', 'count', piece.pitchCount, [1, 40, 1], (value) =>
           change({ ...piece, pitchCount: Math.round(value) }),
         ),
+        plainField('beforeEach', 'm', piece.beforeM ?? 0, [0, mostBeforeEachM(piece), 5], (value) =>
+          change(withBeforeEach(piece, Math.round(value))),
+        ),
         percentField('gentlest', piece.gentlestRatio, low, null, (gentlestRatio) =>
           change({ ...piece, gentlestRatio }),
         ),
@@ -144,6 +151,22 @@ function shapeFields(
         ),
       ];
   }
+}
+
+type RandomPitches = Extract<LevelPiece, { kind: 'random-pitches' }>;
+
+/** The same pitches with so much road before each; where that is too little to set, chance decides. */
+function withBeforeEach(piece: RandomPitches, beforeM: number): RandomPitches {
+  const { kind, lengthM, pitchCount, gentlestRatio, steepestRatio } = piece;
+  const byChance = { kind, lengthM, pitchCount, gentlestRatio, steepestRatio };
+  return beforeM < BEFORE_EACH_M.least ? byChance : { ...byChance, beforeM };
+}
+
+/** The most road before each pitch for which the piece has room (m). */
+function mostBeforeEachM({ lengthM, pitchCount, beforeM = 0 }: RandomPitches): number {
+  const spareM = (lengthM - roadForPitches(lengthM, pitchCount, 0)) / pitchCount;
+  const fits = Math.min(BEFORE_EACH_M.most, Math.floor(spareM));
+  return Math.max(BEFORE_EACH_M.least, beforeM, fits);
 }
 
 /** A number without a handle. */

@@ -128,6 +128,7 @@ export const benchWords = {
     steepest: 'Steepest',
     gentlest: 'Gentlest pitch',
     pitchCount: 'Pitches',
+    beforeEach: 'Road before each (0: by chance)',
     fromM: 'From',
     toM: 'To',
     atM: 'At',

@@ -24,13 +24,12 @@ const LOST_AT_LEAST = 5;
 
 function groundFor(id: string, world: RideWorld) {
   const level = LEVELS.find((one) => one.id === id)!;
-  const policy = planRoad(world);
-  const script = scriptOfPolicy(world, policy);
+  const script = scriptOfPolicy(world, planRoad(world));
   const reference = rideScript(world, script).trace;
   const { weights, passMark } = level;
   const judge = (rider: Controller): RideReport => {
     const { trace } = rideThrough(world, rider);
-    return judgeRide({ world, trace, reference, policy, weights, passMark, level });
+    return judgeRide({ world, trace, reference, weights, passMark, level });
   };
   return { world, script, reference, judge };
 }

@@ -17,10 +17,9 @@ const TRIES = 120;
 /** The plan of legs that like so many rpm more (negative: less), ridden and judged with the band set so. */
 export function plannedWithBandSet(level: Level, world: RideWorld, rpm: number): RideReport {
   const other = withTaste(world, rpm);
-  const policy = planRoad(other);
-  const plan = scriptOfPolicy(other, policy);
+  const plan = scriptOfPolicy(other, planRoad(other));
   const reference = rideScript(other, improveScript(other, plan, { tries: TRIES, seed: 1 })).trace;
   const { weights, passMark } = level;
   const { trace } = rideScript(other, plan);
-  return judgeRide({ world: other, trace, reference, policy, weights, passMark, level });
+  return judgeRide({ world: other, trace, reference, weights, passMark, level });
 }

@@ -1,6 +1,7 @@
 /** Numbers of pieces and places: every value between the limits gives a level that can be ridden or says why not. */
 import { describe, expect, it } from 'vitest';
 import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { createLevelEditor, isUnsaved, type Selection } from '../../../src/features/bench/levelEditor.ts';
@@ -72,6 +73,7 @@ describe('the numbers of what is selected', () => {
       }
     expect([...seen].toSorted()).toEqual([
       'atM',
+      'beforeEach',
       'fromM',
       'gentlest',
       'lengthM',
@@ -83,6 +85,31 @@ describe('the numbers of what is selected', () => {
       'waveM',
       'windMps',
     ]);
+  });
+
+  it('give every random pitch the road before it that the piece has room for, or leave it to chance', () => {
+    const piece = {
+      kind: 'random-pitches',
+      lengthM: 600,
+      pitchCount: 3,
+      gentlestRatio: 0.05,
+      steepestRatio: 0.09,
+    } as const;
+    const level = edited(freshLevel('Pitches', 'Three of them.'), { kind: 'add-piece', index: 0, piece });
+    const field = (of: Level) =>
+      fieldsOf(of, { list: 'pieces', index: 0 }).find(({ name }) => name === 'beforeEach')!;
+    const spaced = edited(level, field(level).edit(field(level).high));
+    expect(parseLevel(spaced).ok).toBe(true);
+    const pitches = courseOfLevel(spaced).pitches.filter(({ endM }) => endM < piece.lengthM + 1);
+    expect(pitches).toHaveLength(3);
+    pitches.forEach(({ footM }, i) => {
+      const beforeM = footM - (pitches[i - 1]?.endM ?? 0);
+      expect(Math.abs(beforeM - field(level).high)).toBeLessThanOrEqual(12);
+    });
+    expect(spaced.pieces[0]).toHaveProperty('beforeM', field(level).high);
+    expect(edited(spaced, field(spaced).edit(0)).pieces[0]).toEqual(piece);
+    const denser = parseLevel({ ...spaced, pieces: [{ ...spaced.pieces[0], pitchCount: 4 }] });
+    expect(denser.ok ? [] : denser.problems).toMatchObject([{ code: 'pitches-too-dense' }]);
   });
 
   it('lie where a warning points', () => {
