@@ -5,6 +5,7 @@
  */
 import { createHash } from 'node:crypto';
 import { createServer } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
 import { hostname, networkInterfaces } from 'node:os';
 import { extname } from 'node:path';
 import { siteHeaders } from './policy.mjs';
@@ -24,12 +25,29 @@ const TYPES = {
 /** A caller has so long to say what it wants (ms), and so long to take the next piece of an answer. */
 const PATIENCE_MS = 5_000;
 const STALLED_MS = 30_000;
+/** Names under which a computer asks itself; over plain http browsers trust no others. */
+const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]']);
 /** Under these a router or the network itself names computers; nobody can own such a name on the open network. */
 const LOCAL_ENDINGS = ['local', 'lan', 'home', 'home.arpa', 'internal', 'localdomain'];
 /** Where the page asks for the addresses that tablets can open. */
 const TABLETS_FILE = 'tablets.json';
-/** Far more than a hall full of tablets, far fewer than a computer can hold. */
+/** Far more than a hall full of tablets, far fewer than a computer can hold; a store is asked again and again. */
 const MOST_CONNECTIONS = 256;
+const MOST_WITH_STORE = 1_024;
+
+/**
+ * Something that answers beside the files: true where the request was its own.
+ * @typedef {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse, headers: Readonly<Record<string, string>>) => boolean} Beside
+ */
+
+/**
+ * What a server may be given besides its files.
+ * @typedef {object} ServerOptions
+ * @property {number} [patienceMs] how long a caller may keep silent
+ * @property {() => readonly string[]} [tablets] addresses the page may hand out to other devices
+ * @property {Beside} [beside] asked first; what is sent to it may take longer
+ * @property {{ readonly key: string, readonly cert: string }} [tls] https with this key and certificate (PEM)
+ */
 
 /**
  * Names and addresses under which this computer may be asked, as they stand in the address bar.
@@ -37,23 +55,23 @@ const MOST_CONNECTIONS = 256;
  * @returns {ReadonlySet<string>}
  */
 export function ownNames(byNetwork) {
-  const names = ['localhost', '127.0.0.1', '[::1]'];
-  if (!byNetwork) return new Set(names);
+  if (!byNetwork) return LOOPBACK;
   const name = hostname().toLowerCase();
   const [short] = name.split('.');
   const addresses = Object.values(networkInterfaces())
     .flatMap((list) => list ?? [])
     .map(({ address, family }) => (family === 'IPv6' ? `[${address}]` : address));
   const byName = LOCAL_ENDINGS.map((ending) => `${short}.${ending}`);
-  return new Set([...names, name, `${short}`, ...byName, ...addresses]);
+  return new Set([...LOOPBACK, name, `${short}`, ...byName, ...addresses]);
 }
 
 /**
  * Addresses of this computer that other devices of the local network can open, surest first.
  * @param {number} port
+ * @param {'http' | 'https'} [scheme]
  * @returns {string[]}
  */
-export function tabletAddresses(port) {
+export function tabletAddresses(port, scheme = 'http') {
   const numbers = Object.values(networkInterfaces())
     .flatMap((list) => list ?? [])
     .filter(
@@ -62,7 +80,7 @@ export function tabletAddresses(port) {
     .map(({ address }) => address);
   const [short] = hostname().toLowerCase().split('.');
   return (numbers.length === 0 ? [] : [...numbers, `${short}.local`]).map(
-    (name) => `http://${name}:${port}/`,
+    (name) => `${scheme}://${name}:${port}/`,
   );
 }
 
@@ -94,10 +112,37 @@ function nameOf(target) {
  * A server that is not listening yet.
  * @param {ReadonlyMap<string, string | Uint8Array>} files name below the address and content of every file
  * @param {() => ReadonlySet<string>} names asked for every request: addresses come and go
- * @param {number} [patienceMs] how long a caller may keep silent
- * @param {() => readonly string[]} [tablets] addresses the page may hand out to other devices
+ * @param {ServerOptions} [options]
+ * @returns {import('node:http').Server}
  */
-export function siteServer(files, names, patienceMs = PATIENCE_MS, tablets = () => []) {
+export function siteServer(files, names, options = {}) {
+  const { patienceMs = PATIENCE_MS, beside, tls } = options;
+  const patience = {
+    headersTimeout: patienceMs,
+    requestTimeout: beside === undefined ? patienceMs : STALLED_MS,
+    keepAliveTimeout: patienceMs,
+    connectionsCheckingInterval: Math.ceil(patienceMs / 5),
+  };
+  const answer = siteAnswers(files, names, options);
+  const server =
+    tls === undefined ? createServer(patience, answer) : createSecureServer({ ...patience, ...tls }, answer);
+  server.setTimeout(STALLED_MS);
+  server.maxConnections = beside === undefined ? MOST_CONNECTIONS : MOST_WITH_STORE;
+  return server;
+}
+
+/** Over plain http browsers ignore this under any name but the computer's own, and each tells it as an error. */
+const plainHeaders = Object.fromEntries(
+  Object.entries(siteHeaders).filter(([name]) => name !== 'cross-origin-opener-policy'),
+);
+
+/**
+ * @param {ReadonlyMap<string, string | Uint8Array>} files
+ * @param {() => ReadonlySet<string>} names
+ * @param {ServerOptions} options
+ * @returns {import('node:http').RequestListener}
+ */
+function siteAnswers(files, names, { tablets = () => [], beside, tls }) {
   const held = new Map(
     [...files].map(([name, content]) => {
       const tag = `"${createHash('sha256').update(content).digest('base64url')}"`;
@@ -105,42 +150,33 @@ export function siteServer(files, names, patienceMs = PATIENCE_MS, tablets = () 
       return [name, { body: Buffer.from(content), headers: { 'content-type': type, etag: tag } }];
     }),
   );
-  const server = createServer(
-    {
-      headersTimeout: patienceMs,
-      requestTimeout: patienceMs,
-      keepAliveTimeout: patienceMs,
-      connectionsCheckingInterval: Math.ceil(patienceMs / 5),
-    },
-    (request, response) => {
-      /** @param {number} status @param {string} sentence */
-      const refuse = (status, sentence) => {
-        response.writeHead(status, { ...siteHeaders, 'content-type': 'text/plain; charset=utf-8' });
-        response.end(`${sentence}\n`);
-      };
-      const host = hostOf(request.headers.host);
-      if (host === null || !names().has(host))
-        return refuse(421, 'This computer does not answer to that name.');
-      if (request.method !== 'GET' && request.method !== 'HEAD')
-        return refuse(405, 'Files can only be read here.');
-      const name = nameOf(request.url ?? '') ?? '';
-      if (name === TABLETS_FILE) {
-        const body = JSON.stringify(tablets());
-        const length = Buffer.byteLength(body);
-        response.writeHead(200, { ...siteHeaders, 'content-type': TYPES['.json'], 'content-length': length });
-        return response.end(request.method === 'HEAD' ? undefined : body);
-      }
-      const file = held.get(name);
-      if (file === undefined) return refuse(404, 'There is nothing here.');
-      const headers = { ...siteHeaders, ...file.headers };
-      if (request.headers['if-none-match'] === headers.etag) return response.writeHead(304, headers).end();
-      response.writeHead(200, { ...headers, 'content-length': file.body.length });
-      return response.end(request.method === 'HEAD' ? undefined : file.body);
-    },
-  );
-  server.setTimeout(STALLED_MS);
-  server.maxConnections = MOST_CONNECTIONS;
-  return server;
+  return (request, response) => {
+    const host = hostOf(request.headers.host);
+    const common = tls !== undefined || LOOPBACK.has(host ?? '') ? siteHeaders : plainHeaders;
+    /** @param {number} status @param {string} sentence */
+    const refuse = (status, sentence) => {
+      response.writeHead(status, { ...common, 'content-type': 'text/plain; charset=utf-8' });
+      response.end(`${sentence}\n`);
+    };
+    if (host === null || !names().has(host))
+      return refuse(421, 'This computer does not answer to that name.');
+    if (beside?.(request, response, common) === true) return undefined;
+    if (request.method !== 'GET' && request.method !== 'HEAD')
+      return refuse(405, 'Files can only be read here.');
+    const name = nameOf(request.url ?? '') ?? '';
+    if (name === TABLETS_FILE) {
+      const body = JSON.stringify(tablets());
+      const length = Buffer.byteLength(body);
+      response.writeHead(200, { ...common, 'content-type': TYPES['.json'], 'content-length': length });
+      return response.end(request.method === 'HEAD' ? undefined : body);
+    }
+    const file = held.get(name);
+    if (file === undefined) return refuse(404, 'There is nothing here.');
+    const headers = { ...common, ...file.headers };
+    if (request.headers['if-none-match'] === headers.etag) return response.writeHead(304, headers).end();
+    response.writeHead(200, { ...headers, 'content-length': file.body.length });
+    return response.end(request.method === 'HEAD' ? undefined : file.body);
+  };
 }
 
 /**

@@ -3,7 +3,7 @@
  * and a club's own store. Fetches their owners and follows them.
  */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { startQueue } from '../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import { offerFile } from '../charts/picture.ts';
@@ -27,6 +27,7 @@ import { HandOut } from '../features/handover/handOut.tsx';
 import { Join } from '../features/handover/join.tsx';
 import { NOTHING_READ, readText } from '../features/handover/reading.ts';
 import { isOnlyHere, siteForOthers } from '../features/handover/site.ts';
+import { readStoreLink } from '../features/handover/storeCode.ts';
 import { StoreLine } from '../features/handover/storeLine.tsx';
 import { StorePage } from '../features/handover/storePage.tsx';
 import type { ClubStore, SessionCarry } from '../features/handover/services.ts';
@@ -165,10 +166,8 @@ export function CarryPage(
   const { plan } = session;
   const fetched = useFetched(() => services.carry.session(plan));
   const carry = fetched.one;
-  const store = useFetched(services.carry.store).one;
   useFollowed(carry);
-  useFollowed(store);
-  const storeLine = <StoreLine store={store} words={sharedWords} />;
+  const storeLine = <Outgoing services={services} planId={plan.id} />;
   const back = {
     href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
     word: clinicWords.tabs.tablets,
@@ -201,31 +200,87 @@ export function CarryPage(
   );
 }
 
-/** What goes to a club's own store from a session, on its pages. */
-export function Outgoing({ services }: Pick<SiteProps, 'services'>): JSX.Element {
+/** While a session is on the screen its store is asked so often (ms): a ride of another tablet is seen within five seconds. */
+const ASKED_EVERY_MS = 3_000;
+
+/** What goes to a club's own store from a session, on its pages; meanwhile what others ride comes from there. */
+export function Outgoing(
+  props: Pick<SiteProps, 'services'> & { readonly planId: string | null },
+): JSX.Element {
+  const { services, planId } = props;
   const store = useFetched(services.carry.store).one;
   useFollowed(store);
-  return <StoreLine store={store} words={sharedWords} />;
+  const agreed = store !== null && store.agreed() !== null;
+  const sync = (inPassing: boolean): void => {
+    // What went wrong stands in the store's own state.
+    services.carry.sync(planId, inPassing).catch(() => undefined);
+  };
+  useEffect(() => {
+    if (!agreed || planId === null) return undefined;
+    sync(true);
+    const timer = window.setInterval(() => {
+      if (document.visibilityState === 'visible') sync(true);
+    }, ASKED_EVERY_MS);
+    return () => window.clearInterval(timer);
+  }, [agreed, planId]);
+  return (
+    <StoreLine
+      store={store}
+      standing={store?.state(planId ?? undefined) ?? null}
+      words={sharedWords}
+      onFetch={() => sync(false)}
+    />
+  );
 }
 
-/** A club's own store: asking, and what has gone there. */
-export function ClubStorePage({ services }: Pick<SiteProps, 'services'>): JSX.Element {
+/** A club's own store: asking, and what has gone there; settings may come in the address. */
+export function ClubStorePage(props: Pick<SiteProps, 'services'> & { readonly place: string }): JSX.Element {
+  const { services, place } = props;
   const fetched = useFetched(services.carry.store);
+  const site = useSite();
   const store = fetched.one;
   useFollowed(store);
-  if (store === null) return <Waiting title={sharedWords.title} fetched={fetched} />;
+  const sync = (): void => void services.carry.sync(null, false).catch(() => undefined);
+  const [cut, setCut] = useState(false);
+  const form = useRef('');
+  useEffect(() => {
+    if (store === null || place === 'store') return;
+    const address = readStoreLink(`#clinic/${place}`, location.href);
+    setCut(address === null);
+    if (address !== null) store.offer(address, 'code');
+    // A password does not stay in the address bar.
+    location.replace('#clinic/store');
+  }, [store, place]);
+  useEffect(() => {
+    if (store !== null && store.agreed() !== null) sync();
+  }, [store]);
+  if (store === null || site === undefined) return <Waiting title={sharedWords.title} fetched={fetched} />;
+  const offered = store.offered();
+  // Another offer begins another form; one that was agreed to or turned down leaves it as it is.
+  if (offered !== null) form.current = JSON.stringify(offered);
   return (
     <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
       <StorePage
+        key={`${form.current} ${cut}`}
         agreed={store.agreed()}
-        offered={store.offered()}
+        offered={offered}
         sent={store.sent()}
         standing={store.state()}
-        overHttps={location.protocol === 'https:'}
+        here={location.href}
+        site={site}
+        cut={cut}
         words={sharedWords}
+        handover={handoverWords}
+        onOffer={(address) => store.offer(address, 'code')}
+        onForget={() => void store.turnDown()}
         onTest={() => store.test()}
-        onAgree={(address) => store.agree(address)}
+        onAgree={async (address) => {
+          const answer = await store.agree(address);
+          if (answer !== 'bad-address') sync();
+          return answer;
+        }}
         onStop={() => void store.stop()}
+        onFetch={sync}
       />
     </BackWay.Provider>
   );

@@ -25,7 +25,8 @@ interface SiteProps {
 
 function Site({ state, send, services }: SiteProps): JSX.Element {
   const { desk, told, open } = useDesk(services);
-  if (state.rest === 'store') return <ClubStorePage services={services} />;
+  if (state.rest === 'store' || state.rest.startsWith('store/'))
+    return <ClubStorePage services={services} place={state.rest} />;
   const carried = desk === null ? null : carriedOf(desk, state.rest);
   if (carried !== null) return <CarryPage key={state.rest} {...{ state, send, services }} {...carried} />;
   if (desk !== null) return <Open {...{ state, send, services, desk }} />;
@@ -76,9 +77,15 @@ function Open({ state, send, services, desk }: SiteProps & { readonly desk: Clin
     levels: state.levels,
     words: clinicWords,
     format,
-    outgoing: <Outgoing services={services} />,
+    outgoing: <Outgoing services={services} planId={sessionOf(state.rest)} />,
   };
   return <ClinicPage {...props} />;
+}
+
+/** The session a place belongs to, or null. */
+function sessionOf(place: string): string | null {
+  const [kind, id = null] = place.split('/');
+  return kind === 's' ? id : null;
 }
 
 function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDebrief' | 'onPlace'> {

@@ -78,7 +78,12 @@ export function joinServices(joined: Joined): Services {
       };
     },
     clinic: () => clinic.desk(),
-    carry: { session: clinic.carrying.session, store: clinic.carrying.store, readRides },
+    carry: {
+      session: clinic.carrying.session,
+      store: clinic.carrying.store,
+      sync: (...wish) => clinic.sync(...wish),
+      readRides,
+    },
     takeBack: async (...wish) => (await import('./takeBack.ts')).takeBack(joined, ...wish),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     onTheRoad: async () => (await import('./roadDesk.ts')).openRoadDesk(keeping),

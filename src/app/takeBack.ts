@@ -47,7 +47,7 @@ export async function takeBack(
   const sentence = services.takenBack(added, already, refused + unsaved);
   if (clubStore === null) return { ok: good, sentence };
   // Nobody on this device has agreed to it.
-  (await clinic.carrying.store()).offer(clubStore);
+  (await clinic.carrying.store()).offer(clubStore, 'file');
   return {
     ok: good,
     sentence: `${sentence} ${services.namesStore(new URL(clubStore.url).host)}`,

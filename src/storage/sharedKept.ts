@@ -32,9 +32,10 @@ const agreementSchema = z.strictObject({
   atMs: z.number().check(z.gte(0)),
 });
 const progressSchema = z.strictObject({
-  schema: z.literal(2),
+  schema: z.literal(3),
   store: z.string(),
   there: z.array(z.string()),
+  met: z.array(z.string()),
   refused: z.array(z.string()),
   since: z.record(z.string(), z.string()),
   sentAtMs: z.nullable(z.number().check(z.gte(0))),
@@ -58,8 +59,12 @@ export function readOffer(record: { readonly kind: string; readonly data: unknow
 }
 
 export const PROGRESS_SHAPE: Shape<SharedProgress> = {
-  schema: 2,
-  // When something went there last was not noted before.
-  steps: [(old) => ({ ...old, schema: 2, sentAtMs: null })],
+  schema: 3,
+  steps: [
+    // When something went there last was not noted before.
+    (old) => ({ ...old, schema: 2, sentAtMs: null }),
+    // Nor which rides came from there: everything is read once more.
+    (old) => ({ ...old, schema: 3, met: [], since: {} }),
+  ],
   read: (value) => progressSchema.safeParse(value).data ?? null,
 };

@@ -22,10 +22,10 @@ export interface Agreement {
   readonly atMs: number;
 }
 
-/** An address nobody has agreed to: it came with a file, or was kept here before people were asked. */
+/** An address nobody has agreed to: it came with a file or a code, or was kept here before people were asked. */
 export interface Offer {
   readonly address: SharedAddress;
-  readonly from: 'file' | 'before';
+  readonly from: 'file' | 'code' | 'before';
 }
 
 /** What has gone to the store so far. */
@@ -73,11 +73,13 @@ export interface SharedPiece {
 
 /** How far this device has come with one store. Plain data for the owner to keep; losing it costs only time. */
 export interface SharedProgress {
-  readonly schema: 2;
+  readonly schema: 3;
   /** Which store this is about. */
   readonly store: string;
   /** Ids of pieces that are there for certain. */
   readonly there: readonly string[];
+  /** Ids of rides that came from there; this device need not send them. */
+  readonly met: readonly string[];
   /** Ids of pieces the store did not take the last time; they are offered again with every new start. */
   readonly refused: readonly string[];
   /** How far has been read for each plan, in the store's own words. */

@@ -30,7 +30,7 @@ describe('a page whose owner cannot be fetched', () => {
   it.each([
     ['a plan is joined', () => joinPage(state, () => undefined, without)],
     ['rides came by link', () => collectPage(state, () => undefined, without)],
-    ["a club's own store", () => <ClubStorePage services={without} />],
+    ["a club's own store", () => <ClubStorePage services={without} place="store" />],
   ])('says so, and what to do: %s', async (_, page) => {
     render(page(), root);
     expect(said()).toBe(clinicWords.opening);

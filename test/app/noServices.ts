@@ -7,7 +7,7 @@ export const noServices: Services = {
   checkGears: () => () => undefined,
   rideTwo: nobody,
   judgeRide: nobody,
-  carry: { session: nobody, store: nobody, readRides: nobody },
+  carry: { session: nobody, store: nobody, sync: nobody, readRides: nobody },
   clinic: () => new Promise(() => undefined),
   bench: () => new Promise(() => undefined),
   onTheRoad: () => new Promise(() => undefined),

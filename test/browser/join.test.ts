@@ -156,8 +156,8 @@ describe('a club’s own store', () => {
     await page.goto(`${site.url}#clinic/store`);
     await page.locator('[data-store]').waitFor(patient);
     expect(asked).toEqual([]);
-    const fields = page.locator('.handover input:not([type="checkbox"])');
-    for (const [i, value] of [url, 'club', 'coach', 'wrong'].entries()) await fields.nth(i).fill(value);
+    for (const [name, value] of Object.entries({ url, database: 'club', name: 'coach', password: 'wrong' }))
+      await page.fill(`[name="${name}"]`, value);
     expect(asked).toEqual([]);
     await page.click('[data-agree-store]');
     await expect.poll(() => page.locator('[data-store-told]').textContent(), patient).toMatch(/password/i);

@@ -23,8 +23,21 @@ const browserArguments = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
-  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
 ];
+
+/**
+ * Starts a browser for which there is only this computer.
+ * @param names under which it knows this computer besides its number
+ */
+export function launchBrowser(names: readonly string[] = []): Promise<Browser> {
+  const known = names.map((name) => `MAP ${name} 127.0.0.1, `).join('');
+  const rules = `--host-resolver-rules=${known}MAP * ~NOTFOUND, EXCLUDE 127.0.0.1`;
+  return chromium.launch({
+    executablePath: findChromium(),
+    headless: true,
+    args: [...browserArguments, rules],
+  });
+}
 
 /** What kind of screen to open. */
 export interface Screen {
@@ -123,7 +136,8 @@ function paintSeldom(): void {
   };
 }
 
-async function openPage(browser: Browser, siteUrl: string, screen: Screen): Promise<OpenPage> {
+/** Opens a page of a site with an empty profile of its own. */
+export async function openPage(browser: Browser, siteUrl: string, screen: Screen): Promise<OpenPage> {
   const touch = screen.touch ?? false;
   const context = await browser.newContext({
     viewport: { width: screen.width, height: screen.height },
@@ -158,12 +172,10 @@ export async function openSite(
   bend?: Bend,
 ): Promise<Site> {
   const server = await serveFolder(folder, under, headers, bend);
-  const browser = await chromium
-    .launch({ executablePath: findChromium(), headless: true, args: browserArguments })
-    .catch(async (cause: unknown) => {
-      await server.close();
-      throw cause;
-    });
+  const browser = await launchBrowser().catch(async (cause: unknown) => {
+    await server.close();
+    throw cause;
+  });
   return {
     url: server.url,
     browser,

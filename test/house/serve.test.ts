@@ -23,7 +23,7 @@ afterEach(() => {
 });
 
 async function start(byNetwork = false, patienceMs?: number): Promise<number> {
-  const server = siteServer(files, () => ownNames(byNetwork), patienceMs);
+  const server = siteServer(files, () => ownNames(byNetwork), patienceMs === undefined ? {} : { patienceMs });
   const port = await listen(server, 0, '127.0.0.1');
   stops.push(() => {
     server.close();
@@ -152,12 +152,9 @@ describe('a local network', () => {
   });
 
   it('hears which addresses tablets can open, and never that of the computer itself', async () => {
-    const server = siteServer(
-      files,
-      () => ownNames(true),
-      undefined,
-      () => ['http://192.168.1.5:4173/'],
-    );
+    const server = siteServer(files, () => ownNames(true), {
+      tablets: () => ['http://192.168.1.5:4173/'],
+    });
     const port = await listen(server, 0, '127.0.0.1');
     stops.push(() => server.close());
     const asked = port === 0 ? (server.address() as AddressInfo).port : port;

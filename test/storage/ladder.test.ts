@@ -67,9 +67,9 @@ describe('the samples', () => {
       Array.from({ length: length + 1 }, (_, i) => `${name}.${i + 1}`),
     );
     expect([...sampleNames].sort()).toEqual(
-      [...wanted, 'records.1', 'storeProgress.1', 'storeProgress.2'].sort(),
+      [...wanted, 'records.1', 'storeProgress.1', 'storeProgress.2', 'storeProgress.3'].sort(),
     );
-    expect(PROGRESS_SHAPE.schema).toBe(2);
+    expect(PROGRESS_SHAPE.schema).toBe(3);
   });
 
   const kept = sampleNames
@@ -100,14 +100,16 @@ describe('the samples', () => {
     },
   );
 
-  it.each([1, 2])('progress with a club’s own store of version %i can be read', (version) => {
+  it.each([1, 2, 3])('progress with a club’s own store of version %i can be read', (version) => {
     const old = sample('storeProgress', version);
     const progress = {
-      schema: 2,
+      schema: 3,
       store: 'https://club.example/rides',
       there: ['k3f9 1a2b', 'k3f9 3c4d'],
+      // Before it was noted what had come from there, everything has to be read once more.
+      met: version < 3 ? [] : ['k3f9 7a8b'],
       refused: ['k3f9 5e6f'],
-      since: { tuesday: '12-abc' },
+      since: version < 3 ? {} : { tuesday: '12-abc' },
       sentAtMs: version === 1 ? null : 1_790_000_000_000,
     };
     expect(readShaped(PROGRESS_SHAPE, version, old)).toEqual({ ok: true, value: progress });

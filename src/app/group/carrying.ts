@@ -7,14 +7,18 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Keeping } from '../device/persistence.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
+import type { SharedProblem } from '../../storage/sharedTypes.ts';
 import type { SharedDesk } from './sharedDesk.ts';
 
 /** Carrying, joined. */
 export interface Carrying {
   readonly session: (plan: ClinicPlan) => Promise<HandoverDesk>;
   readonly store: () => Promise<SharedDesk>;
-  /** Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to one. */
-  sync(plan: ClinicPlan, deviceId: string): Promise<void>;
+  /**
+   * Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to
+   * one. `inPassing`: nobody asked for it, so what a person has to see to first is not tried again.
+   */
+  sync(plan: ClinicPlan, deviceId: string, inPassing?: boolean): Promise<void>;
   /** Forgets what was fetched, because everything was deleted. */
   forget(): void;
 }
@@ -60,13 +64,15 @@ export function joinCarrying(
   return {
     session,
     store: clubStore,
-    async sync(plan, deviceId) {
+    async sync(plan, deviceId, inPassing = false) {
       const club = await clubStore();
       if (club.agreed() === null) return;
+      const problem = club.state(plan.id)?.problem ?? null;
+      if (inPassing && problem !== null && FOR_A_PERSON.includes(problem)) return;
       const desk = await session(plan);
       await club.sync(
-        () => desk.handOver(deviceId),
-        (read) => desk.take(read),
+        { planId: plan.id, handOver: () => desk.everything(deviceId), take: (read) => desk.take(read) },
+        inPassing,
       );
     },
     forget() {
@@ -75,6 +81,15 @@ export function joinCarrying(
     },
   };
 }
+
+/** Asking again changes nothing; some stores even lock out who asks too often. */
+const FOR_A_PERSON: readonly SharedProblem[] = [
+  'wrong-password',
+  'not-allowed',
+  'no-database',
+  'bad-address',
+  'not-a-store',
+];
 
 async function openStore(keeping: Keeping): Promise<SharedDesk> {
   const [{ openSharedDesk }, { createAgreementStore }] = await Promise.all([

@@ -29,6 +29,11 @@ export interface Clinic {
   finished(turn: GroupTurn, result: RideResult, onKept: () => void): Promise<void>;
   /** Plans and rides that go from device to device. */
   readonly carrying: Carrying;
+  /**
+   * Sends what is new in a session to the club's store and takes what is there; without one, in the newest sessions.
+   * Does nothing where this tab does not have the sessions. `inPassing`: nobody asked for it.
+   */
+  sync(planId: string | null, inPassing: boolean): Promise<void>;
   /** What is kept was changed or deleted by somebody else. */
   reload(): Promise<void>;
 }
@@ -62,7 +67,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     carrying.sync(plan, deviceId).catch(() => undefined);
   };
   window.addEventListener('online', () => {
-    void opened?.then((desk) => desk.state().saved.rounds.slice(0, MOST_SYNCED).forEach(sync));
+    void opened?.then((desk) => newestOf(desk).forEach(sync));
   });
   const open = async (): Promise<OwnedDesk> => {
     const [room, { createOwnedSessions }] = await Promise.all([
@@ -99,6 +104,14 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
   return {
     desk,
     carrying,
+    async sync(planId, inPassing) {
+      // Nobody asks for the sessions, and takes them from another tab, only because some time has passed.
+      const now = await opened;
+      if (now === null) return;
+      const { rounds } = now.state().saved;
+      const wanted = planId === null ? newestOf(now) : rounds.filter(({ plan }) => plan.id === planId);
+      await Promise.all(wanted.map(({ plan, deviceId }) => carrying.sync(plan, deviceId, inPassing)));
+    },
     async finished(turn, result, onKept) {
       const mark = markerOf(judging, result, onKept);
       const ridden = finishedTurn(turn, result);
@@ -110,6 +123,10 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       if (opened !== null) await (await opened).reload();
     },
   };
+}
+
+function newestOf(desk: OwnedDesk): readonly SavedRound[] {
+  return desk.state().saved.rounds.slice(0, MOST_SYNCED);
 }
 
 /** Marks a turn that has been kept, or says that it could not be. */

@@ -30,6 +30,8 @@ export interface HandoverDesk {
   collected(): Collected;
   /** Everything of one device, ready to be handed over. */
   handOver(deviceId: string): HandOver;
+  /** The same with the rides of all devices that are here. */
+  everything(deviceId: string): HandOver;
   /** Takes in what was read; false where it could not be kept. Twice is the same as once. */
   take(read: ReadFile): Promise<boolean>;
   /** A ride of this device is taken back: it stays counted, is no longer a ride, and others are told. */
@@ -88,6 +90,10 @@ class Desk implements HandoverDesk {
     const made = this.#handOvers.get(deviceId) ?? this.#handOverOf(deviceId);
     this.#handOvers.set(deviceId, made);
     return made;
+  }
+
+  everything(deviceId: string): HandOver {
+    return { ...this.handOver(deviceId), records: this.#kept.set.records };
   }
 
   #handOverOf(deviceId: string): HandOver {

@@ -32,10 +32,19 @@ interface SharedOptions {
   readonly storage: Storage;
   readonly agreement: AgreementStore;
   readonly fetch: Fetch;
-  /** Waits; rejects when `stop` is called. */
+  /** Waits. */
   readonly sleep: (ms: number) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
+}
+
+/** One session, as it meets the store. */
+export interface SharedJob {
+  readonly planId: string;
+  /** Everything that is to be there, also rides of other devices that were collected here. */
+  readonly handOver: () => HandOver;
+  /** Takes in what others have put there; false where it could not be kept. */
+  readonly take: (read: ReadFile) => Promise<boolean>;
 }
 
 /** The desk. */
@@ -46,10 +55,13 @@ export interface SharedDesk {
   offered(): Offer | null;
   /** What has gone to the agreed store so far. */
   sent(): SentSoFar;
-  state(): SharedState | null;
+  /** How a session stands, or the one that stands worst; null where the store was not asked yet. */
+  state(planId?: string): SharedState | null;
   subscribe(listener: () => void): () => void;
-  /** A file named an address: it is shown until this page is left, and nothing else. */
-  offer(address: SharedAddress): void;
+  /** A file or a code named an address: it is shown until this page is left, and nothing else. */
+  offer(address: SharedAddress, from: 'file' | 'code'): void;
+  /** What was offered is forgotten; what was agreed to stays. */
+  turnDown(): Promise<void>;
   /** A person on this device agreed to just this address. `this-page`: it will be forgotten with this page. */
   agree(address: SharedAddress): Promise<'kept' | 'this-page' | 'bad-address'>;
   /** Nothing is sent any more, and what was offered is forgotten. */
@@ -57,10 +69,11 @@ export interface SharedDesk {
   /** Asks the agreed store whether it would take rides; null where it would. */
   test(): Promise<SharedProblem | null>;
   /**
-   * Puts these rides there, then gives what others have put there to `take`. While one is under way another call
-   * only says that there is more to do.
+   * Puts the rides of a session there, then takes what others have put there; over when all that was asked for is done.
+   * Who waits for the store to come back tries again at once, unless this was only `inPassing`; then what the store
+   * has refused is not offered again either.
    */
-  sync(handOver: () => HandOver, take: (read: ReadFile) => Promise<boolean>): Promise<void>;
+  sync(job: SharedJob, inPassing?: boolean): Promise<void>;
   /** Looks anew: another tab may have agreed or stopped. */
   look(): void;
 }
@@ -83,9 +96,11 @@ class Desk implements SharedDesk {
   readonly #listeners = new Set<() => void>();
   #offer: Offer | null;
   #progress: SharedProgress | null;
-  #state: SharedState | null = null;
-  #running = false;
-  #again = false;
+  readonly #states = new Map<string, SharedState>();
+  readonly #jobs = new Map<string, { readonly job: SharedJob; readonly inPassing: boolean }>();
+  #running: Promise<void> | null = null;
+  /** Ends a pause between two tries. */
+  #wake: () => void = () => undefined;
 
   constructor(options: SharedOptions, offer: Offer | null, progress: SharedProgress | null) {
     this.#options = options;
@@ -108,8 +123,13 @@ class Desk implements SharedDesk {
       : sentSoFar(progressFor(agreed.address, this.#progress));
   }
 
-  state(): SharedState | null {
-    return this.#state;
+  state(planId?: string): SharedState | null {
+    if (planId !== undefined) return this.#states.get(planId) ?? null;
+    const all = [...this.#states.values()];
+    const worst = all.find(({ problem }) => problem !== null) ?? all.find(({ phase }) => phase !== 'done');
+    return (
+      worst ?? all.reduce<SharedState | null>((sum, one) => (sum === null ? one : together(sum, one)), null)
+    );
   }
 
   subscribe(listener: () => void): () => void {
@@ -117,10 +137,12 @@ class Desk implements SharedDesk {
     return () => this.#listeners.delete(listener);
   }
 
-  offer(address: SharedAddress): void {
-    if (this.agreed() !== null) return;
-    this.#offer = { address, from: 'file' };
-    this.#show(null);
+  offer(address: SharedAddress, from: 'file' | 'code'): void {
+    const agreed = this.agreed()?.address;
+    // A code is shown by somebody here and may name a new store; a file may lie about for years.
+    if (agreed !== undefined && (from === 'file' || sameAddress(agreed, address))) return;
+    this.#offer = { address, from };
+    this.#tell();
   }
 
   async agree(address: SharedAddress): ReturnType<SharedDesk['agree']> {
@@ -128,17 +150,21 @@ class Desk implements SharedDesk {
     if (databaseUrl(address) === null) return 'bad-address';
     const kept = agreement.keep({ schema: 1, address, atMs: now() });
     this.#offer = null;
-    this.#show(null);
+    this.#forget();
     await storage.deleteRecords(OLD_ADDRESS);
     return kept ? 'kept' : 'this-page';
   }
 
-  async stop(): Promise<void> {
-    const { agreement, storage } = this.#options;
-    agreement.keep(null);
+  async turnDown(): Promise<void> {
     this.#offer = null;
-    this.#show(null);
-    await storage.deleteRecords(OLD_ADDRESS);
+    this.#tell();
+    await this.#options.storage.deleteRecords(OLD_ADDRESS);
+  }
+
+  async stop(): Promise<void> {
+    this.#options.agreement.keep(null);
+    this.#forget();
+    await this.turnDown();
   }
 
   async test(): Promise<SharedProblem | null> {
@@ -147,65 +173,124 @@ class Desk implements SharedDesk {
   }
 
   look(): void {
-    this.#show(this.agreed() === null ? null : this.#state);
+    if (this.agreed() === null) this.#forget();
+    else this.#tell();
   }
 
-  async sync(handOver: () => HandOver, take: (read: ReadFile) => Promise<boolean>): Promise<void> {
-    this.#again = true;
-    if (this.#running) return;
-    this.#running = true;
-    try {
-      for (let to = this.agreed(); this.#again && to !== null; to = this.agreed()) {
-        this.#again = false;
-        await this.#once(to.address, handOver(), take);
-      }
-    } finally {
-      this.#running = false;
+  sync(job: SharedJob, inPassing = false): Promise<void> {
+    const wanted = this.#jobs.get(job.planId)?.inPassing === false;
+    this.#jobs.set(job.planId, { job, inPassing: inPassing && !wanted });
+    if (this.#running !== null) {
+      if (!inPassing) this.#wake();
+      return this.#running;
     }
+    this.#running = this.#workOff().finally(() => {
+      this.#running = null;
+    });
+    return this.#running;
+  }
+
+  async #workOff(): Promise<void> {
+    for (;;) {
+      const to = this.agreed();
+      const [next] = this.#jobs.values();
+      if (next === undefined || to === null) break;
+      this.#jobs.delete(next.job.planId);
+      await this.#once(to.address, next.job, next.inPassing);
+    }
+    this.#jobs.clear();
   }
 
   /** Whether this very address is still agreed to. */
   #goesTo(address: SharedAddress): boolean {
-    return JSON.stringify(this.agreed()?.address) === JSON.stringify(address);
+    const agreed = this.agreed();
+    return agreed !== null && sameAddress(agreed.address, address);
   }
 
-  async #once(
-    to: SharedAddress,
-    handOver: HandOver,
-    take: (read: ReadFile) => Promise<boolean>,
-  ): Promise<void> {
-    const { sleep, now } = this.#options;
+  async #once(to: SharedAddress, { planId, handOver, take }: SharedJob, inPassing: boolean): Promise<void> {
+    const { now } = this.#options;
     // Asked at the last moment: between two questions somebody may have stopped it, here or in another tab.
     const fetch: Fetch = async (url, init) => {
       if (!this.#goesTo(to)) throw new Error('nobody agrees any more');
       return this.#options.fetch(url, init);
     };
-    const sent = await sendPieces(to, piecesOf(handOver), this.#progress, {
+    const before = progressFor(to, this.#progress);
+    const all = piecesOf(handOver());
+    const refused = inPassing ? all.filter(({ id }) => before.refused.includes(id)).map(({ id }) => id) : [];
+    const settled = new Set([...before.met, ...refused]);
+    const pieces = all.filter(({ id }) => !settled.has(id));
+    let last: SharedState | null = null;
+    const sent = await sendPieces(to, pieces, this.#progress, {
       fetch,
-      sleep,
+      sleep: (ms) => this.#pause(ms),
       now,
       stopped: () => !this.#goesTo(to),
       onState: (state, reached) => {
         if (!this.#goesTo(to)) return;
-        void this.#keep(reached);
-        this.#show(state);
+        last = state;
+        void this.#keep(withRefused(reached, refused));
+        // Whether all is well is known once the store has been read as well.
+        if (state.phase !== 'done') this.#show(planId, state);
       },
     });
-    if (!this.#goesTo(to)) return this.#show(null);
-    const { read, progress, problem } = await fetchRides(to, handOver.planId, sent, fetch);
+    if (!this.#goesTo(to)) return this.#forget();
+    const { read, progress, problem } = await fetchRides(to, planId, withRefused(sent, refused), fetch);
     // What could not be kept here is asked for again the next time.
-    if ((await take(read)) && this.#goesTo(to)) await this.#keep(progress);
-    if (problem !== null && this.#state !== null) this.#show({ ...this.#state, problem });
+    if (this.#goesTo(to) && (isEmpty(read) || (await take(read)))) await this.#keep(progress);
+    if (last === null || !this.#goesTo(to)) return undefined;
+    const state = last as SharedState;
+    const someRefused = refused.length > 0 ? 'some-refused' : null;
+    return this.#show(planId, { ...state, problem: problem ?? state.problem ?? someRefused });
+  }
+
+  #pause(ms: number): Promise<void> {
+    const woken = new Promise<void>((resolve) => {
+      this.#wake = resolve;
+    });
+    return Promise.race([this.#options.sleep(ms), woken]);
   }
 
   async #keep(progress: SharedProgress): Promise<void> {
     if (progress === this.#progress) return;
     this.#progress = progress;
-    await this.#options.storage.putRecord({ kind: PROGRESS, id: ID, schema: 2, data: progress });
+    await this.#options.storage.putRecord({
+      kind: PROGRESS,
+      id: ID,
+      schema: PROGRESS_SHAPE.schema,
+      data: progress,
+    });
   }
 
-  #show(state: SharedState | null): void {
-    this.#state = state;
+  #forget(): void {
+    this.#states.clear();
+    this.#tell();
+  }
+
+  #show(planId: string, state: SharedState): void {
+    const before = this.#states.get(planId);
+    if (JSON.stringify(before) === JSON.stringify(state)) return;
+    this.#states.set(planId, state);
+    this.#tell();
+  }
+
+  #tell(): void {
     for (const listener of this.#listeners) listener();
   }
+}
+
+/** What was refused before and not offered again stays refused. */
+function withRefused(progress: SharedProgress, refused: readonly string[]): SharedProgress {
+  return refused.length === 0 ? progress : { ...progress, refused: [...progress.refused, ...refused] };
+}
+
+function sameAddress(a: SharedAddress, b: SharedAddress): boolean {
+  return a.url === b.url && a.database === b.database && a.name === b.name && a.password === b.password;
+}
+
+function together(a: SharedState, b: SharedState): SharedState {
+  return { ...a, there: a.there + b.there, left: a.left + b.left };
+}
+
+function isEmpty({ set, heard }: ReadFile): boolean {
+  return set.records.length + set.damaged.length + set.withdrawn.length + heard.length === 0;
 }

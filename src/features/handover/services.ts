@@ -3,7 +3,8 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import type { StoreProblem, StoreSent, StoreStanding } from './storeWords.ts';
 import type { Collected } from './collected.ts';
-import type { StoreAddress, StoreAgreed, StoreOffer } from './storePage.tsx';
+import type { StoreAddress } from './storeCode.ts';
+import type { StoreAgreed, StoreOffer } from './storePage.tsx';
 
 /** Reads a long text of rides away from the page, tells how far it is (0 to 1), and can be stopped: null then. */
 export type ReadRidesAway = (
@@ -27,8 +28,13 @@ export interface ClubStore {
   /** An address to ask about. */
   offered(): StoreOffer | null;
   sent(): StoreSent;
-  state(): StoreStanding | null;
+  /** How a session stands, or the one that stands worst; null where the store was not asked yet. */
+  state(planId?: string): StoreStanding | null;
   subscribe(listener: () => void): () => void;
+  /** Settings that came by code are asked about. */
+  offer(address: StoreAddress, from: 'code'): void;
+  /** What is offered is turned down; what was agreed to stays. */
+  turnDown(): Promise<void>;
   agree(address: StoreAddress): Promise<StoreAgreed>;
   stop(): Promise<void>;
   /** Asks the agreed store whether it would take rides; null where it would. */
@@ -39,5 +45,10 @@ export interface ClubStore {
 export interface CarryServices {
   readonly session: (plan: ClinicPlan) => Promise<SessionCarry>;
   readonly store: () => Promise<ClubStore>;
+  /**
+   * Sends what is new in a session and takes what others have put there; without one, in the newest sessions.
+   * `inPassing`: nobody asked for it.
+   */
+  readonly sync: (planId: string | null, inPassing: boolean) => Promise<void>;
   readonly readRides: ReadRidesAway;
 }

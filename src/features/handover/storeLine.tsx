@@ -3,7 +3,7 @@
  * Where nothing is sent there is none; an address nobody here has agreed to is asked about in one sentence.
  */
 import type { JSX } from 'preact';
-import { hostOf, type SharedWords, storeSentence } from './storeWords.ts';
+import { hostOf, type SharedWords, type StoreStanding, storeSentence } from './storeWords.ts';
 import type { ClubStore } from './services.ts';
 import './handover.css';
 
@@ -11,22 +11,30 @@ const STORE_PAGE = '#clinic/store';
 
 /** The line; `store` is followed by whoever draws it. */
 export function StoreLine(props: {
-  readonly store: Pick<ClubStore, 'agreed' | 'offered' | 'sent' | 'state' | 'stop'> | null;
+  readonly store: Pick<ClubStore, 'agreed' | 'offered' | 'sent' | 'stop'> | null;
+  /** How this session stands. */
+  readonly standing: StoreStanding | null;
   readonly words: SharedWords;
+  /** Sends and fetches at once. */
+  readonly onFetch: () => void;
 }): JSX.Element | null {
-  const { store, words } = props;
+  const { store, standing, words } = props;
   const agreed = store?.agreed() ?? null;
   const offered = store?.offered() ?? null;
   if (store !== null && agreed !== null) {
     const host = hostOf(agreed.address.url) ?? agreed.address.url;
-    const standing = store.state();
     return (
       <aside class="store-line" data-store-line="agreed">
         <p>
           {words.line(host)} {words.sofar(store.sent())}
         </p>
-        {standing !== null && standing.phase !== 'done' && <p data-store>{storeSentence(words, standing)}</p>}
+        {(standing?.phase !== 'done' || standing.problem !== null) && (
+          <p data-store>{storeSentence(words, standing)}</p>
+        )}
         <span class="store-line-ways">
+          <button type="button" class="quiet-button" data-fetch-store onClick={props.onFetch}>
+            {words.fetch}
+          </button>
           <a href={STORE_PAGE}>{words.look}</a>
           <button type="button" class="quiet-button" data-stop-store onClick={() => void store.stop()}>
             {words.stop}

@@ -1,10 +1,14 @@
 /**
  * A club's own store: what would be sent to whom, asked before anything is; then what has gone there, with a way to
- * stop. An address that came with a file, or was kept here before people were asked, is only the beginning of a form.
+ * stop. An address that came with a file or a code, or was kept here before people were asked, is only the beginning of
+ * a form.
  */
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Sheet } from '../../ui/parts.tsx';
+import { originOf, type StoreAddress, storeLink } from './storeCode.ts';
+import { GiveSettings, TakeSettings } from './storeSettings.tsx';
+import type { HandoverWords } from './words.ts';
 import {
   hostOf,
   type SharedWords,
@@ -15,18 +19,10 @@ import {
 } from './storeWords.ts';
 import './handover.css';
 
-/** Where a store is. */
-export interface StoreAddress {
-  readonly url: string;
-  readonly database: string;
-  readonly name: string;
-  readonly password: string;
-}
-
 /** An address to ask about. */
 export interface StoreOffer {
   readonly address: StoreAddress;
-  readonly from: 'file' | 'before';
+  readonly from: 'file' | 'code' | 'before';
 }
 
 /** What came of agreeing. `this-page`: it holds, and will be forgotten with the page. */
@@ -39,13 +35,24 @@ export interface StorePageProps {
   readonly offered: StoreOffer | null;
   readonly sent: StoreSent;
   readonly standing: StoreStanding | null;
-  /** This page itself came over https. */
-  readonly overHttps: boolean;
+  /** Address of this page. */
+  readonly here: string;
+  /** What other devices can open; null where there is nothing. */
+  readonly site: string | null;
+  /** Settings came in the address of the page, and not whole. */
+  readonly cut?: boolean;
   readonly words: SharedWords;
+  readonly handover: HandoverWords;
+  /** Settings were scanned or pasted; they come back as what is offered. */
+  readonly onOffer: (address: StoreAddress) => void;
+  /** What is offered is turned down; what was agreed to stays. */
+  readonly onForget: () => void;
   readonly onAgree: (address: StoreAddress) => Promise<StoreAgreed>;
   readonly onStop: () => void;
   /** Asks the agreed store whether it would take rides; null where it would. */
   readonly onTest: () => Promise<StoreProblem | null>;
+  /** Sends and fetches at once. */
+  readonly onFetch: () => void;
 }
 
 const EMPTY: StoreAddress = { url: '', database: '', name: '', password: '' };
@@ -53,7 +60,7 @@ const EMPTY: StoreAddress = { url: '', database: '', name: '', password: '' };
 /** The page. */
 export function StorePage(props: StorePageProps): JSX.Element {
   const { agreed, offered, words, onAgree, onTest } = props;
-  const [draft, setDraft] = useState(agreed?.address ?? offered?.address ?? EMPTY);
+  const [draft, setDraft] = useState(offered?.address ?? agreed?.address ?? EMPTY);
   const [told, setTold] = useState('');
   const test = (): void => {
     setTold(words.testing);
@@ -71,11 +78,26 @@ export function StorePage(props: StorePageProps): JSX.Element {
     setTold('');
     props.onStop();
   };
+  const forget = (): void => {
+    setDraft(EMPTY);
+    setTold('');
+    props.onForget();
+  };
+  const asks = agreed === null || offered !== null;
   return (
     <Sheet title={words.title} intro={words.intro}>
       <div class="handover">
-        {agreed === null ? (
-          <Asking {...props} draft={draft} told={told} onAgree={() => void agree()}>
+        {asks && offered === null && (
+          <TakeSettings
+            here={props.here}
+            cut={props.cut ?? false}
+            words={words}
+            handover={props.handover}
+            onTake={props.onOffer}
+          />
+        )}
+        {asks ? (
+          <Asking {...props} draft={draft} told={told} onAgree={() => void agree()} onForget={forget}>
             <Fields
               draft={draft}
               set={(key, value) => {
@@ -84,19 +106,6 @@ export function StorePage(props: StorePageProps): JSX.Element {
               }}
               words={words}
             />
-            {offered !== null && (
-              <button
-                type="button"
-                class="quiet-button"
-                data-forget-store
-                onClick={() => {
-                  setDraft(EMPTY);
-                  stop();
-                }}
-              >
-                {words.forget}
-              </button>
-            )}
           </Asking>
         ) : (
           <Going {...props} agreed={agreed} told={told} onStop={stop} onTest={test} />
@@ -108,15 +117,17 @@ export function StorePage(props: StorePageProps): JSX.Element {
 
 /** The question: who would get what, before anything is sent. */
 function Asking(
-  props: Pick<StorePageProps, 'offered' | 'overHttps' | 'words'> & {
+  props: Pick<StorePageProps, 'agreed' | 'offered' | 'here' | 'words'> & {
     readonly draft: StoreAddress;
     readonly told: string;
     readonly onAgree: () => void;
+    readonly onForget: () => void;
     readonly children: ComponentChildren;
   },
 ): JSX.Element {
-  const { draft, offered, words } = props;
+  const { draft, agreed, offered, words } = props;
   const host = hostOf(draft.url);
+  const before = agreed === null ? null : hostOf(agreed.address.url);
   return (
     <form
       class="paper store-form"
@@ -128,10 +139,18 @@ function Asking(
       {offered !== null && (
         <p class="notice" data-store-offered={offered.from}>
           {words.offered[offered.from](hostOf(offered.address.url) ?? offered.address.url)}
+          {before === null ? '' : ` ${words.instead(before)}`}
         </p>
       )}
-      {props.children}
-      <Warnings draft={draft} overHttps={props.overHttps} words={words} />
+      {offered?.from === 'code' ? (
+        <details>
+          <summary>{words.details}</summary>
+          {props.children}
+        </details>
+      ) : (
+        props.children
+      )}
+      <Warnings draft={draft} here={props.here} words={words} />
       <section class="store-consent" data-store-consent>
         <h2>{words.consent.title}</h2>
         <ul>
@@ -144,22 +163,30 @@ function Asking(
         <button type="submit" class="button strong" data-agree-store>
           {words.agree(host)}
         </button>
+        {offered !== null && (
+          <button type="button" class="button" data-forget-store onClick={props.onForget}>
+            {words.forget}
+          </button>
+        )}
       </div>
       <output data-store-told>{props.told}</output>
-      <p data-store>{words.off}</p>
+      <p data-store>{before === null ? words.off : words.goesTo(before)}</p>
     </form>
   );
 }
 
 /** What goes where as it is now, and the way to stop. */
 function Going(
-  props: Pick<StorePageProps, 'sent' | 'standing' | 'words' | 'onStop'> & {
+  props: Pick<
+    StorePageProps,
+    'sent' | 'standing' | 'here' | 'site' | 'words' | 'handover' | 'onStop' | 'onFetch'
+  > & {
     readonly agreed: NonNullable<StorePageProps['agreed']>;
     readonly told: string;
     readonly onTest: () => void;
   },
 ): JSX.Element {
-  const { agreed, sent, words } = props;
+  const { agreed, sent, here, site, words, handover } = props;
   const { url, database } = agreed.address;
   return (
     <section class="paper store-form">
@@ -177,7 +204,10 @@ function Going(
         <dd>{words.moment(agreed.atMs)}</dd>
       </dl>
       <div class="buttons">
-        <button type="button" class="button strong" data-stop-store onClick={props.onStop}>
+        <button type="button" class="button strong" data-fetch-store onClick={props.onFetch}>
+          {words.fetch}
+        </button>
+        <button type="button" class="button" data-stop-store onClick={props.onStop}>
           {words.stop}
         </button>
         <button type="button" class="button" data-test-store onClick={props.onTest}>
@@ -187,6 +217,10 @@ function Going(
       <output data-store-told>{props.told}</output>
       <p data-store>{storeSentence(words, props.standing)}</p>
       <p class="code-hint">{words.stopHint}</p>
+      <GiveSettings
+        link={site === null ? null : storeLink(agreed.address, here, site)}
+        {...{ words, handover }}
+      />
     </section>
   );
 }
@@ -232,14 +266,16 @@ function Fields(props: {
 
 function Warnings(props: {
   readonly draft: StoreAddress;
-  readonly overHttps: boolean;
+  readonly here: string;
   readonly words: SharedWords;
 }): JSX.Element | null {
-  const { words } = props;
-  if (!isPlainHttp(props.draft.url)) return null;
+  const { draft, here, words } = props;
+  if (!isPlainHttp(draft.url)) return null;
+  // The computer the page came from may be asked, but everybody in the network can read along.
+  if (originOf(draft.url) === originOf(here)) return <p class="notice">{words.plainHere}</p>;
   return (
     <p class="reader-problem" role="alert">
-      {props.overHttps ? words.mixed : words.plainHttp}
+      {here.startsWith('https:') ? words.mixed : words.plainHttp}
     </p>
   );
 }

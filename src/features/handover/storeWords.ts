@@ -19,7 +19,26 @@ const rides = (n: number): string => (n === 1 ? '1 ride' : `${n} rides`);
 export const sharedWords = {
   title: 'A store of your club',
   intro:
-    'Everything works without it. A club with many groups can let its tablets meet in a CouchDB-compatible database it hosts or rents. Nothing is sent anywhere before somebody agrees to it here, on this device.',
+    'Everything works without it. With one, tablets meet by themselves: on a computer in the hall (“npm run club”), or in a CouchDB database the club hosts or rents. Nothing is sent anywhere before somebody agrees to it here, on this device.',
+  take: {
+    title: 'Scan or paste the settings',
+    hint: 'The computer with the store shows them as a code, and so does every device that uses it. The tablet’s own camera opens the code as well.',
+    paste: 'Or the link of the settings',
+    read: 'Read it',
+    none: 'These are no whole settings of a store. Scan the code once more, or copy all of the link.',
+  },
+  give: {
+    button: 'Show the settings to another device',
+    title: 'Settings of the store',
+    hint: 'One code for all tablets and coaches. Whoever has it can read all rides and add some: show it to those who may, and take no photo.',
+    link: 'Link',
+    onlyHere:
+      'This page was opened at localhost, which no tablet can open. Start it with “npm run club”, or open it under the address tablets use.',
+    hide: 'Hide the settings',
+  },
+  details: 'Address, database, name and password',
+  instead: (host: string): string => `It would take the place of ${host}.`,
+  fetch: 'Fetch now',
   url: 'Address',
   urlHint: 'for example https://rides.our-club.example',
   database: 'Database',
@@ -27,7 +46,9 @@ export const sharedWords = {
   password: 'Password',
   passwordHint: 'Stays on this device, readable by whoever uses it. Take a name that may do nothing else.',
   plainHttp:
-    'This page may talk to https addresses and to this computer itself only: over plain http others could read the name, the password and the rides on the way. Use https.',
+    'This page may talk to https addresses, to the computer it came from and to this computer itself only: over plain http others could read the name, the password and the rides on the way. Use https.',
+  plainHere:
+    'Over plain http everybody in this network can read along. Use it in a network of your own, or start the store with https.',
   mixed: 'This page was opened over https, so the browser will not talk to a store over http. Use https.',
   badAddress:
     'An address begins with https:// and holds no name or password; a database has small letters and digits.',
@@ -45,6 +66,8 @@ export const sharedWords = {
   offered: {
     file: (host: string): string =>
       `A file that was taken back names ${host}. Nothing has been sent there. Agree only if you know that it is your club’s.`,
+    code: (host: string): string =>
+      `These are the settings of a store on ${host}. Nothing has been sent there.`,
     before: (host: string): string =>
       `An address is kept here from before: ${host}. Nothing is sent there until somebody here agrees once more.`,
   },
@@ -78,11 +101,15 @@ export const sharedWords = {
   testing: 'Asking …',
   works: 'The store answers and lets you in.',
   off: 'Nothing is sent.',
+  notAsked: 'No session has met the store since this page was opened.',
   nothing: 'Nothing is waiting for the store.',
   done: (n: number): string => `All ${rides(n)} and reports are in the store.`,
   sending: (left: number): string => `Sending to the store: ${left} to go.`,
   again: (seconds: number): string => `Next try in ${seconds} s.`,
-  safe: (left: number): string => `${left} to go; they are safe on this device.`,
+  safe: (left: number): string =>
+    left === 0
+      ? 'All rides of this device are there, and safe on this device too.'
+      : `${left} to go; they are safe on this device.`,
   problems: {
     unreachable:
       'The store does not answer: no network, switched off, or this page is not among its allowed origins.',
@@ -94,7 +121,7 @@ export const sharedWords = {
     'bad-address': 'The address or the name of the database cannot be right.',
     'not-a-store': 'Something answers there, but it is no such store.',
     endless:
-      'The store gives more than can be taken in at once. What came is kept; the rest is asked for after the next ride.',
+      'The store gives more than can be taken in at once. What came is kept; the rest is asked for in a moment.',
     'some-refused':
       'The store would not take some of the rides. They are safe on this device; hand them over as a file.',
   } satisfies Record<StoreProblem, string>,
@@ -130,7 +157,7 @@ export interface StoreStanding {
 
 /** One line for the coach: what is wrong, if anything, and that nothing is lost. */
 export function storeSentence(words: SharedWords, standing: StoreStanding | null): string {
-  if (standing === null) return words.nothing;
+  if (standing === null) return words.notAsked;
   const { phase, there, left, problem, nextTryMs } = standing;
   if (problem === 'some-refused') return words.problems[problem];
   if (problem !== null) {

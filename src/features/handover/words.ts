@@ -65,9 +65,9 @@ export const handoverWords = {
       secure: {
         title: 'Opened over https or at localhost',
         done: 'This page was opened in a way that allows camera and offline use.',
-        todo: 'This page was opened over plain http. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
+        todo: 'This page was opened over plain http: no camera here, no copy for offline, and the screen goes dark by itself. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
         wrong:
-          'This page was opened over plain http. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
+          'This page was opened over plain http: no camera here, no copy for offline, and the screen goes dark by itself. Open the game at an address that begins with https, once, at home; or on the computer that serves it, at localhost.',
       },
       offline: {
         title: 'A copy for offline',

@@ -6,7 +6,7 @@ import { LIMITS } from '../../core/math/limits.ts';
 import { mergeSets, EMPTY_SET } from '../../core/group/records/merge.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
-import { isOfPlan, rangesOf, readDocuments } from './pieces.ts';
+import { isOfPlan, isRide, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';
 import type { Fetched, SharedAddress, SharedProblem, SharedProgress } from '../sharedTypes.ts';
 
@@ -100,15 +100,16 @@ async function fetchAll(
       from = page.full && end !== undefined ? `${end}\u0000` : null;
     }
   }
-  return { read, progress: upTo(progress, planId, since), problem: null };
+  return { read, progress: upTo(progress, planId, since, seen), problem: null };
 }
 
 async function fetchNew(askPage: AskPage, planId: string, progress: SharedProgress): Promise<Fetched> {
   let since = progress.since[planId] ?? '0';
   let read = empty();
+  const seen = new Set<string>();
   const upToNow = (problem: SharedProblem | null): Fetched => ({
     read,
-    progress: upTo(progress, planId, since),
+    progress: upTo(progress, planId, since, seen),
     problem,
   });
   for (;;) {
@@ -118,6 +119,7 @@ async function fetchNew(askPage: AskPage, planId: string, progress: SharedProgre
     // One that has more and is still where it was would never come to its end.
     if (next === null || (page.full && next === since)) return upToNow('not-a-store');
     read = joined(read, documentsOf(page.rows, planId));
+    for (const { id } of page.rows) if (isOfPlan(id, planId)) seen.add(id);
     since = next;
     if (!page.full) return upToNow(null);
   }
@@ -153,8 +155,21 @@ function lastSeqOf(value: unknown): string | null {
   return place.length > LIMIT.place.most ? null : place;
 }
 
-function upTo(progress: SharedProgress, planId: string, since: string): SharedProgress {
-  return { ...progress, since: { ...progress.since, [planId]: since } };
+/** The very same progress where nothing is new, so that nobody keeps it once more. */
+function upTo(
+  progress: SharedProgress,
+  planId: string,
+  since: string,
+  seen: ReadonlySet<string>,
+): SharedProgress {
+  const known = new Set([...progress.there, ...progress.met]);
+  const met = [...seen].filter((id) => isRide(id) && !known.has(id));
+  if (met.length === 0 && progress.since[planId] === since) return progress;
+  return {
+    ...progress,
+    met: [...progress.met, ...met],
+    since: { ...progress.since, [planId]: since },
+  };
 }
 
 function json(text: string): string {

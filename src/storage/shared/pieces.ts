@@ -15,7 +15,7 @@ const HEAD = 'head';
 /** Higher than every character of an id; ends a range of them. */
 const LAST = '\ufff0';
 
-/** Documents of a hand-over. */
+/** Documents of a hand-over: its rides, of whichever device, and what this device has said of itself. */
 export function piecesOf(handOver: HandOver): SharedPiece[] {
   const { records, planId, deviceId, lastSeq, withdrawn } = handOver;
   const said = { planId, deviceId, lastSeq, withdrawn };
@@ -33,12 +33,17 @@ function pieceOfRecord(record: RideRecord): SharedPiece {
 
 /** What has gone to the store this progress is about. */
 export function sentSoFar({ there, sentAtMs }: SharedProgress): SentSoFar {
-  return { rides: there.filter((id) => id.startsWith(`${RIDE}:`)).length, atMs: sentAtMs };
+  return { rides: there.filter(isRide).length, atMs: sentAtMs };
 }
 
 /** Ranges of ids that hold everything of a plan. */
 export function rangesOf(planId: string): readonly (readonly [string, string])[] {
   return [RIDE, HEAD].map((kind) => [`${kind}:${planId}:`, `${kind}:${planId}:${LAST}`] as const);
+}
+
+/** Whether an id is that of a ride. */
+export function isRide(id: string): boolean {
+  return id.startsWith(`${RIDE}:`);
 }
 
 /** Whether an id is one of ours, of this plan. */

@@ -28,9 +28,9 @@ export interface SendTools {
 /** Pieces in one go, and their size (characters): small enough for servers that allow one megabyte. */
 const MOST_AT_ONCE = 50;
 const MOST_CHARACTERS = 700_000;
-/** Pauses between tries (ms): doubled from the first to the longest. */
+/** Pauses between tries (ms): doubled from the first to the longest, in which a person would begin to wonder. */
 const FIRST_PAUSE_MS = 1_000;
-const LONGEST_PAUSE_MS = 60_000;
+const LONGEST_PAUSE_MS = 15_000;
 
 /** What came of one try with some pieces. */
 interface Tried {
@@ -49,7 +49,7 @@ export function progressFor(address: SharedAddress, kept: SharedProgress | null)
   const store = storeName(address);
   return kept?.store === store
     ? kept
-    : { schema: 2, store, there: [], refused: [], since: {}, sentAtMs: null };
+    : { schema: 3, store, there: [], met: [], refused: [], since: {}, sentAtMs: null };
 }
 
 /** Sends what is not there yet. Ends when all is there, when a person has to do something, or when stopped. */
@@ -59,7 +59,8 @@ export async function sendPieces(
   kept: SharedProgress | null,
   tools: SendTools,
 ): Promise<SharedProgress> {
-  let progress: SharedProgress = { ...progressFor(address, kept), refused: [] };
+  const had = progressFor(address, kept);
+  let progress: SharedProgress = had.refused.length === 0 ? had : { ...had, refused: [] };
   let left = leftOf(pieces, progress);
   let pauseMs = FIRST_PAUSE_MS;
   let problem: SharedProblem | null = null;

@@ -91,10 +91,11 @@ window.lab = {
   },
   collected: () => desk.collected(),
   sync: () =>
-    shared.sync(
-      () => desk.handOver(deviceId),
-      (found) => desk.take(found),
-    ),
+    shared.sync({
+      planId: plan.id,
+      handOver: () => desk.everything(deviceId),
+      take: (found) => desk.take(found),
+    }),
   joined: () => joined,
 };
 
@@ -130,8 +131,13 @@ function draw(): void {
         offered={shared.offered()}
         sent={shared.sent()}
         standing={shared.state()}
-        overHttps={location.protocol === 'https:'}
+        here={location.href}
+        site={site}
         words={sharedWords}
+        handover={words}
+        onOffer={(address) => shared.offer(address, 'code')}
+        onForget={() => void shared.turnDown()}
+        onFetch={() => undefined}
         onTest={() => shared.test()}
         onAgree={(address) => shared.agree(address)}
         onStop={() => void shared.stop()}
@@ -148,7 +154,9 @@ function draw(): void {
         nameOf={(nickname) => nickname.replace(/^~/, '')}
         now={() => Date.now()}
         onTake={(found) => desk.take(found)}
-        store={<StoreLine store={shared} words={sharedWords} />}
+        store={
+          <StoreLine store={shared} standing={shared.state()} words={sharedWords} onFetch={() => undefined} />
+        }
       />,
       app,
     );

@@ -334,7 +334,10 @@ describe('a store of the club', () => {
       expect(text).toContain(sharedWords.problems[problem]);
       expect(text).toContain('safe on this device');
     }
-    expect(storeSentence(sharedWords, null)).toBe(sharedWords.nothing);
+    expect(storeSentence(sharedWords, null)).toBe(sharedWords.notAsked);
+    // Nothing waits here, though the store is away: no count of nothing.
+    const away = { phase: 'done', there: 3, left: 0, problem: 'unreachable', nextTryMs: null } as const;
+    expect(storeSentence(sharedWords, away)).not.toContain('to go');
   });
 
   it('plain http to another computer is warned of, to this one not', () => {
@@ -359,8 +362,13 @@ describe('a store of the club', () => {
         offered={null}
         sent={NOTHING_SENT}
         standing={null}
-        overHttps={false}
+        here="http://hall.example:4173/#clinic/store"
+        site="http://hall.example:4173/"
         words={sharedWords}
+        handover={words}
+        onOffer={() => undefined}
+        onForget={() => undefined}
+        onFetch={() => undefined}
         onTest={async () => null}
         onAgree={async () => 'kept'}
         onStop={() => undefined}
@@ -375,7 +383,7 @@ describe('a store of the club', () => {
     await redrawn();
   };
   const submit = async (): Promise<void> => {
-    find('form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    find('form.store-form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
     await redrawn();
   };
 
@@ -422,7 +430,7 @@ describe('a store of the club', () => {
       let forgotten = 0;
       page({
         offered: { from, address: { ...ADDRESS, url: 'https://раypal.example', password: '' } },
-        onStop: () => {
+        onForget: () => {
           forgotten += 1;
         },
       });
@@ -459,15 +467,19 @@ describe('a store of the club', () => {
 
   it('stands in one line on the pages of a session, and nowhere where nothing is sent', () => {
     let stopped = 0;
+    let fetched = 0;
     const line = (agreed: boolean): void =>
       render(
         <StoreLine
           words={sharedWords}
+          standing={{ phase: 'waiting', there: 3, left: 1, problem: 'unreachable', nextTryMs: 4_000 }}
+          onFetch={() => {
+            fetched += 1;
+          }}
           store={{
             agreed: () => (agreed ? { address: ADDRESS, atMs: 1 } : null),
             offered: () => null,
             sent: () => ({ rides: 3, atMs: 1 }),
-            state: () => ({ phase: 'waiting', there: 3, left: 1, problem: 'unreachable', nextTryMs: 4_000 }),
             stop: async () => {
               stopped += 1;
             },
@@ -479,8 +491,9 @@ describe('a store of the club', () => {
     expect(find('[data-store-line]').textContent).toContain(sharedWords.line('club.example'));
     expect(find('[data-store-line]').textContent).toContain('3 rides went there');
     expect(find('[data-store]').textContent).toContain(sharedWords.problems.unreachable);
+    find<HTMLButtonElement>('[data-fetch-store]').click();
     find<HTMLButtonElement>('[data-stop-store]').click();
-    expect(stopped).toBe(1);
+    expect([fetched, stopped]).toEqual([1, 1]);
     line(false);
     expect(root.textContent).toBe('');
   });

@@ -1,6 +1,6 @@
 // @vitest-environment node
 /**
- * The store of the tests answers as a real one did. `realAnswers.json` holds what express-pouchdb 4.2.0 with pouchdb
+ * The database of `npm run club` answers as a real one did. `realAnswers.json` holds what express-pouchdb 4.2.0 with pouchdb
  * 7.3.1 (memory adapter) answered to every request of `asked.ts`, in that order; revisions are left out of it, because
  * every server makes its own.
  */

@@ -1,5 +1,5 @@
 /**
- * A store for the tests: a database in memory (`database.ts`) behind HTTP, on this computer only, with a password in
+ * A store for the tests: the database of `npm run club` in memory behind HTTP, on this computer only, with a password in
  * front and ways to fail. What it holds survives being stopped, as a disk would.
  */
 import {
@@ -12,7 +12,8 @@ import {
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
 import type { SharedAddress } from '../../../src/storage/sharedTypes.ts';
-import { openDatabase } from './database.ts';
+import { openDatabase } from '../../../.ci/club/database.mjs';
+import { memoryJournal } from '../../../.ci/club/journal.mjs';
 
 type Handler = (request: IncomingMessage, response: ServerResponse, next: () => void) => void;
 
@@ -38,7 +39,7 @@ const UNAUTHORIZED = { error: 'unauthorized', reason: 'Name or password is incor
 
 /** Starts a store with an empty database. */
 export async function startStore(): Promise<StoreServer> {
-  const database = openDatabase('rides');
+  const database = openDatabase('rides', memoryJournal());
   const requests: string[] = [];
   const app: RequestListener = (request, response) => {
     requests.push(`${request.method} ${request.url}`);
@@ -47,8 +48,8 @@ export async function startStore(): Promise<StoreServer> {
       if (request.headers.authorization !== secret()) return answer(response, 401, UNAUTHORIZED);
       // A sender that hangs up in the middle has asked nothing.
       text(request).then(
-        (sent) => {
-          const { status, body } = database.ask(request.method ?? '', request.url ?? '', sent);
+        async (sent) => {
+          const { status, body } = await database.ask(request.method ?? '', request.url ?? '', sent);
           answer(response, status, body);
         },
         () => response.destroy(),
@@ -72,7 +73,7 @@ export async function startStore(): Promise<StoreServer> {
     restart: async () => {
       server = await listen(app, port);
     },
-    documents: async () => database.documents().map((doc) => ({ id: doc._id, doc })),
+    documents: async () => database.documents().map((doc) => ({ id: String(doc['_id']), doc })),
     close: kill,
   };
   return store;

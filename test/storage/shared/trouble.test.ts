@@ -67,10 +67,10 @@ describe('a store that is killed in the middle', () => {
     await expectExactly(store, records);
   });
 
-  it('pauses grow to a minute and no further', async () => {
+  it('pauses grow to a quarter of a minute and no further', async () => {
     await store.kill();
     const { pausesMs } = await send(store, piecesOf(handOver('t1', [])), async (count) => count < 9);
-    expect(pausesMs).toEqual([1, 2, 4, 8, 16, 32, 60, 60, 60].map((seconds) => seconds * 1_000));
+    expect(pausesMs).toEqual([1, 2, 4, 8, 15, 15, 15, 15, 15].map((seconds) => seconds * 1_000));
   });
 });
 
