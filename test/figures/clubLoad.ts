@@ -30,7 +30,7 @@ const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(
 const now = (): number => performance.now();
 const mb = (bytes: number): string => `${(bytes / MB).toFixed(1)} MB`;
 
-const models = ['one-pitch-announced', 'check-ride'].flatMap((levelId) =>
+const models = ['one-pitch-announced', 'rolling-road'].flatMap((levelId) =>
   [0.2, 0.6, 0.9].map((skill, i) =>
     realRecord({ deviceId: 'm', seq: i + 1, nickname: 'red-fox', attempt: 1 }, skill, levelId),
   ),
