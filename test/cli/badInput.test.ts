@@ -102,6 +102,7 @@ const BAD: [string, string[], RegExp][] = [
     /order/,
   ],
   ['a seed with a fraction', [...rideWords, '--seed', '1.5'], /whole number/],
+  ['a seed in letters', [...rideWords, '--seed', 'abc'], /a whole number, like 7/],
   ['a seed below zero', [...rideWords, '--seed', '-1'], /out of range/],
   ['a trace over a file that is no trace', [...rideWords, '--trace', notes], /left alone/],
   ['a trace over a folder', [...rideWords, '--trace', shop.path('folder.ndjson')], /folder/],
@@ -124,11 +125,14 @@ describe('bad input', () => {
     expect([exitCode, err]).toEqual([2, expect.stringMatching(says)]);
     expect(err).toMatch(/[.)]$/);
     expect(err).not.toMatch(/\n\s+at |Error:|undefined|\[object/);
-    if (words[0] !== 'levels') expect(out).toBe('');
+    if (words[0] !== 'levels' && !words.includes('--json')) expect(out).toBe('');
   });
 
-  it('with --json it is the same', () => {
-    expect(run('gears', '--bike', 'x', '--json')).toEqual(run('gears', '--bike', 'x'));
+  it('with --json it is the same, and an object on the other stream', () => {
+    const plain = run('gears', '--bike', 'x');
+    const { out, ...rest } = run('gears', '--bike', 'x', '--json');
+    expect(rest).toEqual({ exitCode: plain.exitCode, err: plain.err });
+    expect(JSON.parse(out)).toEqual({ fault: { sentence: plain.err, exitCode: 2 } });
   });
 
   it('no word at all brings the list of verbs, on the error stream', () => {

@@ -34,4 +34,30 @@ describe('gpx', () => {
     expect(run('gpx', '--file', shop.path('none.gpx')).err).toMatch(/no file/);
     expect(run('gpx', '--file', shop.folder).err).toMatch(/folder/);
   });
+
+  it('writes a level that can be ridden, of the hardest stretch or of the one asked for', () => {
+    const file = shop.write('climb.gpx', plainClimb);
+    const out = shop.path('climb.json');
+    const said = run(
+      'gpx',
+      '--file',
+      file,
+      '--out',
+      out,
+      '--from',
+      '200',
+      '--to',
+      '900',
+      '--title',
+      'Our hill',
+    );
+    expect([said.exitCode, said.out]).toEqual([0, expect.stringContaining('as the level "our-hill"')]);
+    expect(json('levels', out)).toMatchObject({ ok: true });
+    const level = JSON.parse(shop.read('climb.json')) as { title: string; pieces: { heightsM: number[] }[] };
+    expect([level.title, level.pieces[0]?.heightsM.length]).toEqual(['Our hill', 71]);
+    expect(shop.read('climb.json')).not.toMatch(/lat|lon|2021/);
+    expect(run('gpx', '--file', file, '--from', '5').err).toMatch(/--out/);
+    expect(run('gpx', '--file', file, '--out', out, '--from', '900', '--to', '200').exitCode).toBe(2);
+    expect(run('gpx', '--file', file, '--out', file).err).toMatch(/left alone/);
+  });
 });

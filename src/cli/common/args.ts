@@ -86,7 +86,11 @@ export function numberOf(args: Args, name: string, rule: NumberRule, fallback?: 
   }
   const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
   if (Number.isNaN(value))
-    throw new BadInput(`"${text}" after --${name} is no number; write ${rule.what} with a point, like 0.5.`);
+    throw new BadInput(
+      rule.whole === true
+        ? `"${text}" after --${name} is no number; write ${rule.what} as a whole number, like 7.`
+        : `"${text}" after --${name} is no number; write ${rule.what} with a point, like 0.5.`,
+    );
   if (rule.whole === true && !Number.isInteger(value))
     throw new BadInput(`"${text}" after --${name} is no whole number; it gives ${rule.what}.`);
   if (value < rule.low || value > rule.high)

@@ -10,6 +10,7 @@ import { BadInput } from './badInput.ts';
 const BIGGEST_FILE = 64 * 1024 * 1024;
 /** Seen from the top of the repository, where `npm run` always starts the command line. */
 const LEVELS_FOLDER = 'levels';
+const PACKAGE_FILE = 'package.json';
 
 /**
  * The text of a file, as UTF-8.
@@ -59,6 +60,17 @@ export function bundledLevelFiles(): string[] {
       'There are no levels here. Start this at the top of the repository, or name the files.',
     );
   return files.map((name) => join(LEVELS_FOLDER, name));
+}
+
+/**
+ * The version of the game, as its package says at the top of the repository.
+ * @throws BadInput if the command line was not started there
+ */
+export function ownVersion(): string {
+  const found = existsSync(PACKAGE_FILE) ? readJson(PACKAGE_FILE) : null;
+  if (found !== null && typeof found === 'object' && 'version' in found && typeof found.version === 'string')
+    return found.version;
+  throw new BadInput('The version is not known here. Start this at the top of the repository.');
 }
 
 /** A file that grows line by line. */
