@@ -5,7 +5,9 @@
  */
 import type { RideResult } from '../core/coach/results.ts';
 import { PHYSICS_VERSION, type Recording } from '../core/ride/recording.ts';
-import { onRoad } from '../core/settings/settings.ts';
+import { onRoad, playing } from '../core/settings/settings.ts';
+import { outfitBeside } from '../core/settings/outfit.ts';
+import { levelHash } from '../core/level/build.ts';
 import type { Store } from '../state/createStore.ts';
 import { TRIAL } from '../state/rideLevel.ts';
 import type { RidePlaces } from '../state/ridePlaces.ts';
@@ -131,13 +133,23 @@ export class RideHost {
     // On a turn of a group its plan says who rides on what; everything else is as on the device.
     const lookNow = (): RideLook => {
       const now = look();
-      return group === null
-        ? now
-        : { ...now, settings: { ...now.settings, bike: group.bike, rider: group.rider } };
+      const { settings, showPads } = now;
+      if (group !== null) return { ...now, settings: { ...settings, bike: group.bike, rider: group.rider } };
+      // Play is two big pads, on every device that is not told to have none.
+      if (level.carries !== undefined)
+        return {
+          ...now,
+          showPads: showPads || settings.pads === 'auto',
+          settings: playing(state.friendRides ? { ...settings, kit: outfitBeside(settings.kit) } : settings),
+          ...(state.friendRides ? { friendKit: settings.kit } : {}),
+        };
+      return now;
     };
     const { bike, rider, autoEase } = goesOn?.recording ?? onRoad(lookNow().settings);
     const watching =
       watchFromM === null || last === null ? null : { recording: last.recording, fromM: watchFromM };
+    const reference =
+      watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null;
     if (watching === null && rest !== TRIAL)
       this.journal ??= unfinished.begin({ level, rest, turn: group, bike, rider, autoEase }, goesOn);
     return {
@@ -147,8 +159,8 @@ export class RideHost {
       watching,
       goesOn: goesOn?.recording ?? null,
       journal: this.journal,
-      reference:
-        watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null,
+      reference,
+      beside: besideOf(state, ride, reference),
       firstSteps: asksFirstSteps(ride, state)
         ? {
             show: (shown) => store.send({ kind: 'first-steps', shown }),
@@ -179,6 +191,23 @@ export class RideHost {
     if (group !== null) void clinic.finished(group, result, onKept);
     else void judging.judge(result, judging.shelfOf(ridden?.id ?? '', result, onKept));
   }
+}
+
+/**
+ * Who may ride beside: in a ride that is watched the best one; from the second ride of a road on the best and the rider's
+ * own last one, if it is still here. Nobody in check rides and in a group, where all ride alike.
+ */
+function besideOf(
+  { last, results, unmarked }: State,
+  { level, watchFromM, group }: RideShown,
+  reference: SessionOptions['reference'],
+): SessionOptions['beside'] {
+  if (level.teaches === 'check' || group !== null) return null;
+  if (watchFromM !== null) return { best: () => last?.reference ?? null, last: null };
+  const isSame = last !== null && last.level.id === level.id && levelHash(last.level) === levelHash(level);
+  const before = [...results, ...unmarked].some(({ levelId }) => levelId === level.id);
+  if (!isSame && !before) return null;
+  return { best: reference, last: isSame && last.rest !== TRIAL ? last.trace : null };
 }
 
 /** A ride as it was when it was stopped. */

@@ -34,6 +34,8 @@ export interface RideAudio {
   events(list: readonly RideEvent[]): void;
   /** One beat of the click track. */
   cueTick(): void;
+  /** An apple hops out of the basket. */
+  apple(): void;
   /** A button was pressed. */
   tap(): void;
   /** Lets the loops die away within 80 ms. */
@@ -103,6 +105,8 @@ export function createRideAudio(options: RideAudioOptions): RideAudio {
       }
     },
     cueTick: () => play('cue-tick'),
+    // A small thud, lighter than a foot's.
+    apple: () => play('foot-down', 0.5, 1.7),
     tap: () => play('ui-tap'),
     pause,
     setVolumes: (next) => {

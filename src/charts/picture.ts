@@ -1,6 +1,6 @@
 /**
  * Turns a drawn SVG into a picture file: colours and fonts that come from the page are written into a copy,
- * which is then painted on a canvas. Also hands files to the person. Nothing is sent anywhere.
+ * which is then painted on a canvas. Nothing is sent anywhere.
  */
 
 /** Pixels of the picture for each unit of the drawing. */
@@ -44,15 +44,4 @@ export async function paintPng(svg: SVGSVGElement): Promise<Blob> {
   } finally {
     URL.revokeObjectURL(address);
   }
-}
-
-/** Offers a file to be kept, under a name. */
-export function offerFile(file: Blob, name: string): void {
-  const address = URL.createObjectURL(file);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads the file after the click has been handled.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }

@@ -8,9 +8,9 @@ import { watchSize } from './watchSize.ts';
 import { deviceScale } from './paint/sheet.ts';
 import type { PictureQuality } from './engine/quality.ts';
 import { RideScene } from './scenes/RideScene.ts';
-import type { Look, Scenery } from './engine/types.ts';
+import type { Beside, Look, Scenery } from './engine/types.ts';
 
-export type { Look, Scenery } from './engine/types.ts';
+export type { Beside, Look, Scenery } from './engine/types.ts';
 export { VERTICAL_EXAGGERATION } from './engine/types.ts';
 
 /** What a ride picture needs. */
@@ -19,6 +19,8 @@ interface RideMountOptions {
   readonly world: RideWorld;
   readonly scenery: Scenery;
   readonly look: Look;
+  /** Who is seen riding beside, as silhouettes. */
+  readonly beside?: readonly Beside[];
   /** Asked once per picture with the browser's raw time (ms); must not keep the frame it returned alive. */
   readonly nextFrame: (timeMs: number) => RideFrame;
   /** A picture could not be drawn: an error came out of it, or out of `nextFrame`. No further one is asked for. */
@@ -29,6 +31,8 @@ interface RideMountOptions {
 interface RideMount {
   /** Show what happened since the last call. */
   applyEvents(events: readonly RideEvent[]): void;
+  /** So many apples have hopped out of the basket since the start. */
+  spill(count: number): void;
   /** A paused picture stands still and asks for no frames. */
   setPaused(paused: boolean): void;
   /** How much of the picture there is time to draw: 2 everything, 0 the least. */
@@ -72,8 +76,8 @@ const RESIZE_REST_MS = 120;
 
 /** Mounts the picture into `parent`, which must have a size. */
 export function mountRide(options: RideMountOptions): RideMount {
-  const { parent, world, scenery, look, nextFrame, onBroken } = options;
-  const scene = new RideScene({ world, scenery, look, nextFrame, deviceScale });
+  const { parent, world, scenery, look, beside = [], nextFrame, onBroken } = options;
+  const scene = new RideScene({ world, scenery, look, beside, nextFrame, deviceScale });
   const scale = deviceScale();
   const game = new PictureGame({
     type: CANVAS,
@@ -94,6 +98,7 @@ export function mountRide(options: RideMountOptions): RideMount {
   const stopWatching = watchRest(parent, () => fitGame(game, parent));
   return {
     applyEvents: (events) => scene.applyEvents(events),
+    spill: (count) => scene.spill(count),
     setPaused: (paused) => {
       if (paused) game.scene.pause('ride');
       else game.scene.resume('ride');

@@ -37,7 +37,7 @@ export function paintPortrait(canvas: HTMLCanvasElement, options: PortraitOption
   const long = shape.front.x - shape.rear.x + shape.wheelRadius * 2 + 0.1;
   const tall = shape.axleHeight - shape.bar.y + body.torso + 0.42;
   const pxPerM = Math.min(canvas.width / long, canvas.height / tall);
-  const palette = paletteFor('day', theme);
+  const palette = paletteFor({ place: 'valley', light: 'day' }, theme);
   const poser = new Poser(shape, body, true);
   poser.update(frame, 0, 0);
   const place = new ScenePlace();

@@ -25,6 +25,8 @@ interface PadOptions {
   readonly hand: 'right' | 'left';
   /** All pads on that side. */
   readonly oneHand: boolean;
+  /** Two big ones for the gears, on either side, and nothing else but the pause. */
+  readonly few: boolean;
   readonly mode: () => HoldMode;
   readonly drawSign: DrawSign;
 }
@@ -68,6 +70,7 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
     rings.append(make('front-bigger'), make('front-smaller'));
     box.append(rings);
   }
+  box.dataset['few'] = options.few ? 'yes' : 'no';
   const middle = element('div', 'pads-middle');
   const legs = legsPad(words, hub, options);
   const brake = make('brake');
@@ -75,7 +78,8 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   const gears = element('div', 'pads-gears');
   gears.append(make('rear-harder'), make('rear-easier'));
   const pause = make('pause');
-  box.append(middle, gears);
+  if (!options.few) box.append(middle);
+  box.append(gears);
   root.append(pause, box);
   const noMenu = (event: Event): void => event.preventDefault();
   box.addEventListener('contextmenu', noMenu);

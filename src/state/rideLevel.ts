@@ -47,6 +47,8 @@ export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
   if (own !== undefined) return { level: own, difficultyStep: 0 };
   const level = known.levels.find((one) => one.id === rest);
   if (level === undefined) return null;
+  // Play stays as it is, however it went.
+  if (level.carries !== undefined) return { level, difficultyStep: 0 };
   const difficultyStep = difficultyStepAfter(level, known.results);
   return { level: levelAtStep(level, difficultyStep, level.seed + difficultyStep), difficultyStep };
 }

@@ -68,6 +68,8 @@ export interface State {
   /** The action whose new key is being asked for. */
   readonly keyAsked: KeyAction | null;
   readonly ride: RideShown | null;
+  /** On roads for play the friend rides now, and whoever rode before waits. */
+  readonly friendRides: boolean;
   readonly last: AfterRide | null;
   /** Results kept on this device, newest first. */
   readonly results: readonly KeptResult[];
@@ -87,6 +89,8 @@ export interface State {
 export type Action =
   | { readonly kind: 'address'; readonly address: Address }
   | { readonly kind: 'ask-ride'; readonly levelId: string }
+  /** A second child takes over and rides this road. */
+  | { readonly kind: 'take-over'; readonly levelId: string }
   | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
   | { readonly kind: 'try-level'; readonly level: Level }
   | { readonly kind: 'own-levels'; readonly levels: readonly Level[] }
@@ -147,6 +151,7 @@ export function initialState(
     waitingTurn: null,
     keyAsked: null,
     ride: null,
+    friendRides: false,
     last: null,
     results: [],
     unmarked: [],
@@ -166,6 +171,8 @@ export function reduce(state: State, action: Action): State {
       return goTo(state, action.address);
     case 'ask-ride':
       return askRide(state, action.levelId);
+    case 'take-over':
+      return askRide({ ...state, friendRides: !state.friendRides }, action.levelId);
     case 'ride-turn':
       return rideTurn(state, action.turn);
     case 'try-level':

@@ -26,6 +26,7 @@ describe('the face of the legs', () => {
       at(40, { phase: 'foot-down' }),
       at(110, { chainOn: false }),
     ]).toEqual(['resting', 'resting', 'resting']);
+    expect(at(40, { phase: 'finished' })).toBe('smiling');
   });
 
   it('has shapes of its own for each mood, and says nothing to those who listen', () => {

@@ -102,6 +102,7 @@ describe('pads', () => {
       twoShifters,
       hand: 'right',
       oneHand: false,
+      few: false,
       mode: () => 'hold',
       drawSign,
     });

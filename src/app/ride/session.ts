@@ -26,7 +26,10 @@ import type { Journal } from './journal.ts';
 import type { RideFailure } from '../../state/store.ts';
 import { lettingGo, playTo, rideAgain } from './replay.ts';
 import { createGuidance, type SpokenGuidance } from './guidance.ts';
+import { ALL_APPLES, countApples } from '../../core/coach/apples.ts';
+import type { BesideRides } from './beside.ts';
 import { type RideSound, loadSound } from './sound.ts';
+import { createVoice } from './voice.ts';
 import { createRideLoop, type RideLoop } from './loop.ts';
 import {
   buildViews,
@@ -58,6 +61,8 @@ export interface SessionOptions {
   readonly journal: Journal | null;
   /** The best ride, once it is known; null while it is not. */
   readonly reference: () => RideTrace | null;
+  /** Who may be seen riding beside as silhouettes; null where nobody is. */
+  readonly beside: BesideRides | null;
   /** Number of the only gamepad that counts; any of them without it. */
   readonly gamepad?: number;
   /** Shows the first steps with the levers, and hears that they were done; null where they are not asked for. */
@@ -152,8 +157,11 @@ class Session implements RideSession {
   #looksWithoutPicture = 0;
   /** Something happened that the journal should have at once. */
   #shifted = false;
-  /** The remark that was made last. */
+  /** Remark and cue that were made last. */
   #remarked: string | null = null;
+  #cued: string | null = null;
+  #apples = ALL_APPLES;
+  readonly #voice = createVoice();
   /** Until then the legs are soft by themselves; null when they are the player's. */
   #softUntilTick: number | null = null;
 
@@ -199,10 +207,12 @@ class Session implements RideSession {
           // One voice: during the first steps nothing else is asked for.
           if (this.#views !== null && this.#isFreeToShift())
             help.frame(frame, aids(), this.#views, this.#look);
+          this.#countApples();
           options.journal?.note(this.#ride, this.#shifted);
           this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;
           this.#ears?.frame(frame);
+          this.#ears?.music(frame, this.#options.look().settings);
           // During the first steps they alone are spoken, and no tone judges legs that stand still.
           if (this.#isFreeToShift()) this.#ear?.frame(frame);
           else this.#ear?.stop();
@@ -309,6 +319,7 @@ class Session implements RideSession {
     quietly(() => this.#views?.destroy());
     this.#views = null;
     quietly(() => this.#ear?.stop());
+    quietly(() => this.#voice.stop());
     quietly(() => this.#ears?.stop());
     this.#ears = null;
   }
@@ -327,7 +338,24 @@ class Session implements RideSession {
     const isFree = this.#isFreeToShift();
     if (isFree && remark !== null && remark !== this.#remarked) this.#ear?.mention(remark);
     this.#remarked = remark;
+    if (isFree && cue !== null && cue !== this.#cued && this.#isSpokenTo()) this.#voice.say(cue);
+    this.#cued = cue;
     this.#views?.say(isFree ? cue : null, isFree ? remark : null);
+  }
+
+  #isSpokenTo(): boolean {
+    const { childVoice, byEar, muted } = this.#options.look().settings;
+    return this.#options.level.audience === 'children' && childVoice && !byEar && !muted;
+  }
+
+  /** What hops out of the basket is heard and seen at once. */
+  #countApples(): void {
+    if (this.#options.level.carries === undefined) return;
+    const before = this.#apples.spilled;
+    this.#apples = countApples(this.#ride.trace, this.#apples);
+    if (this.#apples.spilled === before) return;
+    this.#views?.spill(this.#apples.spilled);
+    if (this.#loop.mode() === 'riding') this.#ears?.apple();
   }
 
   #isFreeToShift(): boolean {
@@ -418,6 +446,7 @@ class Session implements RideSession {
       world: this.#ride.world,
       look: this.#look,
       hub: this.#hub,
+      beside: this.#options.beside,
       nextFrame: (timeMs) => {
         this.#looksWithoutPicture = 0;
         this.#pollPads(timeMs);
@@ -426,6 +455,7 @@ class Session implements RideSession {
       },
       onBroken: this.#options.onBroken,
     });
+    this.#views.spill(this.#apples.spilled);
   }
 
   /** For those who ride by ear; a ride by eye says nothing of it. */

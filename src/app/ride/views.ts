@@ -11,9 +11,11 @@ import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
 import { createFormat } from '../../words/format.ts';
 import { drawSign } from '../../ui/signs.ts';
-import { outfitLook } from '../../core/settings/outfit.ts';
+import { outfitBeside, outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
+import { besideFor, type BesideRides } from './beside.ts';
+import { sceneryOf } from './scenery.ts';
 import { hudWords, padWords } from './words.ts';
 
 /** Elements of the ride page to fill. */
@@ -21,6 +23,8 @@ import { hudWords, padWords } from './words.ts';
 /** What a ride looks like for this player on this device. */
 export interface RideLook {
   readonly settings: Settings;
+  /** What a friend on the road wears; another jersey than the rider's where nothing stands. */
+  readonly friendKit?: Settings['kit'];
   readonly reducedMotion: boolean;
   readonly showPads: boolean;
 }
@@ -40,6 +44,7 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
       settings.oneHand,
       settings.byEar,
       settings.childNumbers,
+      settings.beside,
       settings.holdMode,
       settings.paceRatio,
       settings.aidsOn.join(),
@@ -55,6 +60,8 @@ export interface RideViews {
   frame(frame: RideFrame): void;
   events(events: readonly RideEvent[]): void;
   say(cue: string | null, remark: string | null): void;
+  /** So many apples have hopped out of the basket since the start. */
+  spill(count: number): void;
   readonly help: HudHelp;
   /** Lights the pads that are asked for now. */
   want(actions: readonly KeyAction[]): void;
@@ -83,6 +90,8 @@ interface ViewOptions {
   readonly world: RideWorld;
   readonly look: RideLook;
   readonly hub: InputHub;
+  /** Who may be seen riding beside; null where nobody is. */
+  readonly beside: BesideRides | null;
   readonly nextFrame: (timeMs: number) => RideFrame;
   /** The picture broke down and asks for no further frame. */
   readonly onBroken: (error: unknown) => void;
@@ -99,14 +108,17 @@ export function buildViews(options: ViewOptions): RideViews {
     reducedMotion,
     numbers: showsNumbers(level, settings),
     silent: settings.byEar,
+    play: level.carries !== undefined,
     drawSign,
   });
   hud.setAids(hudAids(aids));
+  const isPlay = level.carries !== undefined;
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
   const pads = createPads(places.pads, padWords, hub, {
     twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,
+    few: isPlay,
     mode: () => settings.holdMode,
     drawSign,
   });
@@ -124,6 +136,7 @@ export function buildViews(options: ViewOptions): RideViews {
       hud.setCue(cue);
       hud.setRemark(remark);
     },
+    spill: (count) => picture.spill(count),
     help: hud.help,
     want: (actions) => pads.want(actions),
     setPaused: (paused) => picture.setPaused(paused),
@@ -141,14 +154,16 @@ function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> 
   return rooms.mountRide({
     parent: places.picture,
     world,
-    scenery: { light: level.light, seed: level.seed, numbers: showsNumbers(level, settings) },
+    scenery: sceneryOf(level, showsNumbers(level, settings)),
     look: {
       theme: settings.theme,
       reducedMotion,
       childRider: isChild(settings.rider),
       dog: level.audience === 'children',
       kit: outfitLook(settings.kit),
+      friendKit: outfitLook(look.friendKit ?? outfitBeside(settings.kit)),
     },
+    beside: besideFor(options.beside, settings),
     nextFrame,
     onBroken,
   });

@@ -27,6 +27,11 @@ export function rowsOf(levels: readonly Level[]): {
   };
 }
 
+/** Roads on which children carry something: play beside the ladder, in learning order. */
+export function playRoads(levels: readonly Level[]): readonly Level[] {
+  return inLearningOrder(levels.filter(({ carries }) => carries !== undefined));
+}
+
 /** Lessons that need a front derailleur. */
 const NEEDS_RINGS: readonly Level['teaches'][] = ['ring-change', 'chain-line'];
 
@@ -42,7 +47,9 @@ export function nextLevel(
 ): Level | null {
   const rows = rowsOf(levels);
   const row = child && rows.children.length > 0 ? rows.children : rows.everyone;
-  const fitting = row.filter((level) => twoShifters || !NEEDS_RINGS.includes(level.teaches));
+  const fitting = row.filter(
+    ({ teaches, carries }) => carries === undefined && (twoShifters || !NEEDS_RINGS.includes(teaches)),
+  );
   return fitting.find((level) => !doneIds.includes(level.id)) ?? fitting.at(-1) ?? null;
 }
 

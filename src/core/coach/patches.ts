@@ -3,6 +3,7 @@
  * it went and however often. Says which; what a patch looks like and is called is the pages' business.
  */
 import type { Lesson, Level } from '../level/schema.ts';
+import type { KeptResult } from './results.ts';
 
 /** One ride of a level, as far as patches care. */
 export interface PatchResult {
@@ -19,4 +20,17 @@ export function patchesOf(results: readonly PatchResult[]): readonly Lesson[] {
     if (audience === 'children' && finished && !earned.includes(teaches)) earned.push(teaches);
   }
   return earned;
+}
+
+/** Lessons with a patch, in the order they were earned. Kept rides have all been ridden to their end. */
+export function earnedPatches(levels: readonly Level[], results: readonly KeptResult[]): readonly Lesson[] {
+  const ridden = results
+    .toSorted((a, b) => a.atMs - b.atMs)
+    .flatMap(({ levelId }) => {
+      const level = levels.find(({ id }) => id === levelId);
+      return level === undefined
+        ? []
+        : [{ audience: level.audience, teaches: level.teaches, finished: true }];
+    });
+  return patchesOf(ridden);
 }

@@ -56,6 +56,11 @@ export const CUES = [
   'harder-lever',
 ] as const;
 
+/** Land a road leads through. It is seen and changes nothing about the ride, like all that is in the air or beside the road. */
+export const PLACES = ['valley', 'forest', 'coast', 'moor', 'pass', 'town'] as const;
+const AIRS = ['clear', 'rain', 'snow', 'leaves', 'fluff'] as const;
+const COMPANIONS = ['sheep', 'tractor', 'friend'] as const;
+
 const metres = z.number().check(z.gte(0), z.lte(LONGEST_LEVEL_M));
 const pieceLength = z.int().check(z.gte(1), z.lte(LONGEST_LEVEL_M));
 const upRatio = z.number().check(z.gte(0), z.lte(STEEPEST_RATIO));
@@ -154,11 +159,23 @@ export const levelSchema = z.strictObject({
   }),
   passMark: z.number().check(z.gte(0), z.lte(100)),
   light: z._default(z.enum(['day', 'evening', 'mist']), 'day'),
+  /** Chosen by the seed where nothing stands. */
+  place: z.optional(z.enum(PLACES)),
+  air: z.optional(z.enum(AIRS)),
+  /** Others beside the road, never in the way. */
+  company: z.optional(
+    z.array(z.strictObject({ atM: metres, who: z.enum(COMPANIONS) })).check(z.maxLength(40)),
+  ),
+  /** What a child carries up the hills and tries not to spill; such a road is play and has no marks to pass. */
+  carries: z.optional(z.enum(['apples'])),
 });
 
 /** A level after parsing: every optional part has its value. */
 export type Level = z.infer<typeof levelSchema>;
 export type Lesson = (typeof LESSONS)[number];
 export type CueCode = (typeof CUES)[number];
+export type Place = (typeof PLACES)[number];
+export type Air = (typeof AIRS)[number];
+export type Companion = NonNullable<Level['company']>[number];
 export type Aids = Level['aids'];
 export type MarkWeights = Level['weights'];

@@ -106,8 +106,12 @@ const amount = (section: Section, [low, high]: readonly [number, number], step: 
 export const CHOICES = {
   theme: oneOf('look', ['indoor', 'field'], 'indoor'),
   motion: oneOf('look', ['system', 'reduced', 'full'], 'system'),
+  /** Whose silhouettes ride beside, from the second ride of a road on; never in check rides. */
+  beside: oneOf('look', ['both', 'best', 'last', 'nobody'], 'both'),
   units: oneOf('look', ['metric', 'imperial'], 'metric'),
   muted: onOff('sound'),
+  /** Music that follows the legs; by itself it is there for all who do not ride by ear. */
+  music: oneOf('sound', ['auto', 'on', 'off'], 'auto'),
   /** Pace of ride time; 1 is real time. */
   paceRatio: amount('ride', [0.5, 1], 0.05, 1),
   /** The game eases while a shift is on its way and brakes at lines: two buttons are enough. */
@@ -117,6 +121,8 @@ export const CHOICES = {
   leversKnown: onOff('ride'),
   /** Children's roads show a face for the legs, and numbers only on wish. */
   childNumbers: onOff('ride'),
+  /** Children's roads say their cues in the voice of the device. */
+  childVoice: onOff('ride'),
   /** Side of the gear pads. */
   hand: oneOf('ride', ['left', 'right'], 'right'),
   pads: oneOf('ride', ['auto', 'always', 'never'], 'auto'),
@@ -260,6 +266,13 @@ export function riderFor(bike: Bike): Rider {
 /** Settings with another bike; the rider follows as long as nobody has chosen one. */
 export function withBike(settings: Settings, bike: Bike): Settings {
   return { ...settings, bike, rider: settings.riderChosen ? settings.rider : riderFor(bike) };
+}
+
+/** What children's play roads are ridden with: a child's own bike and rider, or the smallest there is; the game eases by itself, so that two pads are enough. */
+export function playing(settings: Settings): Settings {
+  const [bike = settings.bike] = BIKES;
+  const own = isChild(settings.rider) && settings.bike.chainringsTeeth.length === 1;
+  return { ...settings, autoEase: true, ...(own ? {} : { bike, rider: riderFor(bike) }) };
 }
 
 /** Whether the rider is a child, for whom the children's levels come first and the picture is drawn smaller. */

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
-import { offerFile } from '../../charts/picture.ts';
+import { offerFile } from '../../charts/file.ts';
 import { benchWords } from './words.ts';
 import { levelToJson } from './jsonText.ts';
 import { LevelCode } from './levelCode.tsx';

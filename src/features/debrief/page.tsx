@@ -1,5 +1,5 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
-import { offerFile } from '../../charts/picture.ts';
+import { offerFile } from '../../charts/file.ts';
 import { debriefWords, debriefPageWords } from './words.ts';
 import { childrenDebriefWords } from './wordsForChildren.ts';
 import { DebriefPage } from './debrief.tsx';

@@ -3,9 +3,16 @@
  * Nothing here knows physics; the ride itself arrives as one `RideFrame` per update.
  */
 
-/** Time of day and the seed that places hills, trees and clouds. */
+import type { Air, Companion, Place } from '../../core/level/schema.ts';
+
+/** Land, time of day, air, company, and the seed that places hills, trees and clouds. */
 export interface Scenery {
+  readonly place: Place;
   readonly light: 'day' | 'evening' | 'mist';
+  readonly air: Air;
+  readonly company: readonly Companion[];
+  /** Apples are carried in a basket. */
+  readonly apples: boolean;
   readonly seed: number;
   /** Signs carry the percent beside the wedge. */
   readonly numbers: boolean;
@@ -22,6 +29,15 @@ export interface Look {
   /** A dog keeps the rider company. */
   readonly dog: boolean;
   readonly kit: OutfitLook;
+  /** What a friend on the road wears. */
+  readonly friendKit: OutfitLook;
+}
+
+/** Somebody who rides the same road in the picture and not on it: the best ride, or the rider's own last one. */
+export interface Beside {
+  readonly who: 'best' | 'last';
+  /** Where they are (m) and how far their cranks have turned, so long after the start (s); null while that is not known. */
+  readonly at: (timeS: number) => { readonly distanceM: number; readonly crankTurns: number } | null;
 }
 
 /** Colours (`#rrggbb`) and shapes the rider has chosen. */

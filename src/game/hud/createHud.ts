@@ -6,6 +6,7 @@ import './hud.css';
 import './hud-legs.css';
 import './hud-touch.css';
 import './hud-child.css';
+import './hud-play.css';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { Machine, Pressure } from '../../core/model/types.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
@@ -269,8 +270,10 @@ class HudView implements Hud {
 
 /** Changes with every push of a lever, every gear that has come in, and every change of pressure. */
 function handsKeyOf(frame: RideFrame): number {
-  const { gear, leverGear } = frame;
-  return (leverGear.developmentM * 2 + (leverGear === gear ? 0 : 1)) * 10 + PRESSURES.indexOf(frame.pressure);
+  const { gear, leverGear, phase, pressure } = frame;
+  const onTheWay = leverGear === gear ? 0 : 1;
+  const isOver = phase === 'finished' ? 1 : 0;
+  return ((leverGear.developmentM * 2 + onTheWay) * 2 + isOver) * 10 + PRESSURES.indexOf(pressure);
 }
 
 /** The size a canvas was given by the style sheet, or a sensible one before styles apply. */

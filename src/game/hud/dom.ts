@@ -67,6 +67,7 @@ export function buildHud(host: HTMLElement, words: HudWords, options: HudOptions
   root.dataset['touch'] = String(options.touch);
   root.dataset['still'] = String(options.reducedMotion);
   root.dataset['numbers'] = String(options.numbers);
+  root.dataset['play'] = String(options.play);
   return {
     root,
     ...buildHead(root, words),

@@ -11,6 +11,7 @@ export const KIND_RPM = 3;
 
 export function moodOf(frame: RideFrame): FaceMood {
   const { pressure, cadenceRpm, bandLowRpm, bandHighRpm, braking, chainOn, phase } = frame;
+  if (phase === 'finished') return 'smiling';
   if (phase !== 'riding' || braking || !chainOn || pressure === 'coast') return 'resting';
   if (cadenceRpm < bandLowRpm - KIND_RPM) return 'straining';
   return cadenceRpm > bandHighRpm + KIND_RPM ? 'whirring' : 'smiling';

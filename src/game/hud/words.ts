@@ -73,6 +73,8 @@ export interface HudOptions {
   readonly reducedMotion: boolean;
   /** Numbers are shown; without them a face says how the legs turn. */
   readonly numbers: boolean;
+  /** Children's play: the face, the road ahead and what is said, and nothing else. */
+  readonly play: boolean;
   /** Something else speaks: the instruments are kept from screen readers. */
   readonly silent: boolean;
   /** The sign of what a hand does. */

@@ -3,6 +3,7 @@
  * ones; gradient is never told by colour, so no tone here depends on the road.
  */
 import type { OutfitLook, Look, Scenery } from '../engine/types.ts';
+import { mix } from './sheet.ts';
 
 /** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
 export interface Palette {
@@ -122,11 +123,150 @@ const FIELD: Palette = {
   grainAlpha: 0.05,
 };
 
-/** The tones for a light; the field theme stays white whatever the hour, for the sake of sunlight. */
-export function paletteFor(light: Scenery['light'], theme: Look['theme']): Palette {
+const FOREST: Palette = {
+  ...DAY,
+  skyTop: '#d3e2d2',
+  skyMiddle: '#e9ecd0',
+  skyLow: '#f6e2a6',
+  sun: '#fff5d2',
+  cloud: '#f2f2dd',
+  hills: ['#b9c9a4', '#84a384', '#4d7a62', '#2c5546'],
+  haze: '#e4e2b4',
+  verge: '#5b7d4d',
+  vergeDark: '#2f5139',
+  earth: '#54402f',
+  earthDeep: '#412f24',
+};
+
+const COAST: Palette = {
+  ...DAY,
+  skyTop: '#bfdff0',
+  skyMiddle: '#e0f0f2',
+  skyLow: '#fff0d2',
+  sun: '#fff8e2',
+  cloud: '#ffffff',
+  hills: ['#a8c2bf', '#6fb0c6', '#d8c695', '#b9ae74'],
+  haze: '#eef3e6',
+  verge: '#b9b873',
+  vergeDark: '#7c8a55',
+  earth: '#a8824f',
+  earthDeep: '#8a683e',
+  sand: '#eddcb2',
+};
+
+const MOOR: Palette = {
+  ...DAY,
+  skyTop: '#c3cfdc',
+  skyMiddle: '#e0e0de',
+  skyLow: '#f2e2cc',
+  sun: '#f8efd8',
+  cloud: '#efeeea',
+  hills: ['#c2bac6', '#a493ae', '#8a6c92', '#705478'],
+  haze: '#ded2d2',
+  verge: '#96855a',
+  vergeDark: '#63505c',
+  earth: '#47363f',
+  earthDeep: '#36282f',
+};
+
+const PASS: Palette = {
+  ...DAY,
+  skyTop: '#9fc6e4',
+  skyMiddle: '#d3e4ef',
+  skyLow: '#f4efe6',
+  sun: '#fffbe8',
+  cloud: '#ffffff',
+  hills: ['#a9bdd2', '#8299b3', '#667f98', '#8fa5b6'],
+  haze: '#e4edf3',
+  verge: '#eef4f7',
+  vergeDark: '#b3c5d1',
+  earth: '#6d7987',
+  earthDeep: '#55606d',
+  sand: '#e0d9ca',
+};
+
+const TOWN: Palette = {
+  ...DAY,
+  skyTop: '#d5dee6',
+  skyMiddle: '#efe8dc',
+  skyLow: '#f8ddbd',
+  hills: ['#c9c4c8', '#b9a9a6', '#a8877d', '#8d9188'],
+  haze: '#efe2d2',
+  verge: '#8f9890',
+  vergeDark: '#5f6a66',
+  earth: '#5d5a5c',
+  earthDeep: '#494649',
+};
+
+/** Town at dusk: the sky is the darkest there is, and the windows are lit. */
+const TOWN_EVENING: Palette = {
+  ...EVENING,
+  skyTop: '#3b4168',
+  skyMiddle: '#85688c',
+  skyLow: '#f0a873',
+  sun: '#fbe9bf',
+  cloud: '#8d7896',
+  hills: ['#7a6a8c', '#5f567c', '#484568', '#3a3a58'],
+  haze: '#bb8890',
+  verge: '#5c6076',
+  vergeDark: '#3a3f58',
+  earth: '#3b3d52',
+  earthDeep: '#2c2e42',
+};
+
+const BY_DAY: Readonly<Record<Scenery['place'], Palette>> = {
+  valley: DAY,
+  forest: FOREST,
+  coast: COAST,
+  moor: MOOR,
+  pass: PASS,
+  town: TOWN,
+};
+
+/** How much of the land's own colour is left in the evening and in mist. */
+const OWN_AT_EVENING = 0.42;
+const OWN_IN_MIST = 0.45;
+
+const OF_LAND = [
+  'skyTop',
+  'skyMiddle',
+  'skyLow',
+  'sun',
+  'cloud',
+  'haze',
+  'verge',
+  'vergeDark',
+  'earth',
+  'earthDeep',
+  'sand',
+] as const;
+
+/** A land in another light: the light's tones with some of the land's own in them; ink, paper and road stay the light's. */
+function underLight(land: Palette, light: Palette, own: number): Palette {
+  const tones = Object.fromEntries(OF_LAND.map((name) => [name, mix(light[name], land[name], own)]));
+  const [a, b, c, d] = light.hills;
+  const hills = [
+    mix(a, land.hills[0], own),
+    mix(b, land.hills[1], own),
+    mix(c, land.hills[2], own),
+    mix(d, land.hills[3], own),
+  ] as const;
+  return { ...light, ...tones, hills };
+}
+
+/** The tones of a land in its light; the field theme stays white whatever the hour, for the sake of sunlight. */
+export function paletteFor(
+  { place, light }: Pick<Scenery, 'place' | 'light'>,
+  theme: Look['theme'],
+): Palette {
   if (theme === 'field') return FIELD;
-  if (light === 'evening') return EVENING;
-  return light === 'mist' ? MIST : DAY;
+  const land = BY_DAY[place];
+  if (light === 'day') return land;
+  if (light === 'evening' && place === 'town') return TOWN_EVENING;
+  if (place === 'valley') return light === 'evening' ? EVENING : MIST;
+  return light === 'evening'
+    ? underLight(land, EVENING, OWN_AT_EVENING)
+    : underLight(land, MIST, OWN_IN_MIST);
 }
 
 /** Tones of the person on the bike. */

@@ -6,7 +6,7 @@ import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine/engine.ts';
 import { type PictureQuality, QualityWatch } from '../engine/quality.ts';
-import type { Look, Scenery } from '../engine/types.ts';
+import type { Beside, Look, Scenery } from '../engine/types.ts';
 import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
 
@@ -15,6 +15,7 @@ interface RideSceneOptions {
   readonly world: RideWorld;
   readonly scenery: Scenery;
   readonly look: Look;
+  readonly beside: readonly Beside[];
   readonly nextFrame: (timeMs: number) => RideFrame;
   readonly deviceScale: () => number;
 }
@@ -41,6 +42,7 @@ export class RideScene extends Scene {
   readonly #options: RideSceneOptions;
   #stage: Stage | null = null;
   #frame: RideFrame | null = null;
+  #spilled = 0;
   #lastTimeS = Number.NaN;
   #elapsedS = 0;
   readonly #quality = new QualityWatch();
@@ -75,6 +77,11 @@ export class RideScene extends Scene {
     this.#stage?.applyEvents(events);
   }
 
+  spill(count: number): void {
+    this.#spilled = count;
+    this.#stage?.spill(count);
+  }
+
   /** How much of the picture there is time to draw. */
   get quality(): PictureQuality {
     return this.#quality.level;
@@ -89,9 +96,11 @@ export class RideScene extends Scene {
   /** Everything painted once is painted anew for a new size. */
   #build(): void {
     const deviceScale = this.#options.deviceScale();
-    const { world, scenery, look } = this.#options;
+    const { world, scenery, look, beside } = this.#options;
     const width = this.scale.width / deviceScale;
     const height = this.scale.height / deviceScale;
-    this.#stage = new Stage(layoutFor(width, height, deviceScale, look.childRider), world, scenery, look);
+    const layout = layoutFor(width, height, deviceScale, look.childRider);
+    this.#stage = new Stage(layout, world, scenery, look, beside);
+    this.#stage.spill(this.#spilled);
   }
 }

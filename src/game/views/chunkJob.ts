@@ -3,6 +3,7 @@
  * onto it.
  */
 import type { Course } from '../../core/course/types.ts';
+import type { Scenery } from '../engine/types.ts';
 import type { Palette } from '../paint/palette.ts';
 import type { PaintSheet } from '../paint/sheet.ts';
 import { type Layout, roadHeightM } from './layout.ts';
@@ -19,9 +20,14 @@ export interface ChunkJob {
   /** Height (m) of the sheet's line `roomPx`. */
   readonly topM: number;
   readonly roomPx: number;
-  readonly seed: number;
-  /** Signs carry the percent beside the wedge. */
-  readonly numbers: boolean;
+  readonly scenery: Scenery;
+}
+
+/** Things this close to a chunk still reach into it (m). */
+export const REACH_M = 9;
+
+export function inReach(job: ChunkJob, distanceM: number): boolean {
+  return distanceM > job.fromM - REACH_M && distanceM < job.toM + REACH_M;
 }
 
 /** Sheet column of a distance. */

@@ -97,7 +97,7 @@ function traceAlong(job: ChunkJob, dropPx: (distanceM: number) => number, backwa
 function paintFarVerge(job: ChunkJob, size: number): void {
   const { context } = job.sheet;
   const { palette } = job;
-  const random = seededStream(job.seed * 31 + Math.round(job.fromM) * 7);
+  const random = seededStream(job.scenery.seed * 31 + Math.round(job.fromM) * 7);
   castShadow(job.sheet, palette.shadow, palette.shadowAlpha * 0.9, 13, -2, -2);
   context.fillStyle = palette.verge;
   context.beginPath();
@@ -131,7 +131,7 @@ function paintFarVerge(job: ChunkJob, size: number): void {
 /** Stones in the cut earth, each a folded piece of paper; they keep clear of the chunk's edges. */
 function paintStones(job: ChunkJob, size: number): void {
   const { context } = job.sheet;
-  const random = seededStream(job.seed * 53 + Math.round(job.fromM) * 11);
+  const random = seededStream(job.scenery.seed * 53 + Math.round(job.fromM) * 11);
   castShadow(job.sheet, '#0b1416', 0.4, 5, 1, 2);
   for (let i = 0; i < 7; i++) {
     const m = job.fromM + 1.5 + random() * (job.toM - job.fromM - 3);
@@ -225,7 +225,7 @@ function paintRoad(job: ChunkJob, size: number): void {
   context.beginPath();
   traceAlong(job, () => ROAD_PX * size);
   context.stroke();
-  const random = seededStream(job.seed + Math.round(job.fromM) * 13);
+  const random = seededStream(job.scenery.seed + Math.round(job.fromM) * 13);
   for (let m = job.fromM; m < job.toM; m += 0.16) {
     const rough = sampleAt(job.course.rollingFactor, m) - 1;
     if (rough < 0.12 || random() > 0.35 + rough * 0.5) continue;
@@ -249,7 +249,7 @@ function paintRoad(job: ChunkJob, size: number): void {
 /** Tufts that lap over the lower edge of the band; fewer where ink has to be read. */
 function paintNearVerge(job: ChunkJob, size: number): void {
   const { context } = job.sheet;
-  const random = seededStream(job.seed * 17 + Math.round(job.fromM) * 3);
+  const random = seededStream(job.scenery.seed * 17 + Math.round(job.fromM) * 3);
   for (const tone of [
     mix(job.palette.verge, job.palette.earth, 0.45),
     mix(job.palette.verge, job.palette.earth, 0.1),

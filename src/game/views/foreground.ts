@@ -1,7 +1,10 @@
 /**
- * Dark leaves along the lower rim of the picture, nearer than the road and sliding faster: depth in front of
- * the rider. One seamless tile, painted once; low enough never to cover the road.
+ * What grows along the lower rim of the picture, nearer than the road and sliding faster: depth in front of the rider;
+ * and, the faster they are, smeared shapes that whip past nearer still. Seamless tiles, painted once; low enough never to
+ * cover the road.
  */
+import type { Place } from '../../core/level/schema.ts';
+import { drawHeather, drawRock, drawSnowCap } from '../paint/landmarks.ts';
 import type { Palette } from '../paint/palette.ts';
 import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
@@ -20,14 +23,33 @@ import type { Layout } from './layout.ts';
 import { wrapOffset } from './tiles.ts';
 
 const TILE_PX = 1792;
-/** Slides this much faster than the road. */
+/** Slide this much faster than the road: what grows there, and what whips past. */
 const SLIDE = 1.45;
+const WHIP_SLIDE = 2.9;
+/** Speed from which things whip past, and at which all of it is seen (m/s). */
+const WHIP_FROM_MPS = 5;
+const WHIP_FULL_MPS = 10;
+/** Pictures of one shape in its smear. */
+const SMEAR = 9;
 
 export class Foreground {
   readonly #picture: SheetPicture;
+  readonly #whip: SheetPicture;
 
-  constructor(layout: Layout, palette: Palette, seed: number) {
-    this.#picture = finish(paintLeaves(layout, palette, seed));
+  constructor(layout: Layout, palette: Palette, seed: number, place: Place) {
+    this.#picture = finish(paintLeaves(layout, palette, seed, place));
+    this.#whip = finish(paintWhip(layout, palette, seed));
+  }
+
+  /** Shapes too near to be seen sharply, from a certain speed on. */
+  drawWhip(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, speedMps: number): void {
+    const share = (speedMps - WHIP_FROM_MPS) / (WHIP_FULL_MPS - WHIP_FROM_MPS);
+    if (share <= 0) return;
+    const { width, height, image } = this.#whip;
+    context.globalAlpha = Math.min(1, share);
+    for (let x = wrapOffset(scrollPx * WHIP_SLIDE, width); x < layout.width; x += width)
+      context.drawImage(image, snap(x, layout.deviceScale), layout.height - height, width, height);
+    context.globalAlpha = 1;
   }
 
   /** `bend` leans all leaves over their feet, as a share of their height. */
@@ -43,7 +65,29 @@ export class Foreground {
   }
 }
 
-function paintLeaves(layout: Layout, palette: Palette, seed: number): PaintSheet {
+/** Long smears low down: a post, a tuft, a stone, gone before one knows which. */
+function paintWhip(layout: Layout, palette: Palette, seed: number): PaintSheet {
+  const size = layout.propScale;
+  const sheet = createSheet(TILE_PX, 74 * size, 0.5);
+  const { context, height } = sheet;
+  const random = seededStream(seed + 97);
+  context.fillStyle = mix(palette.earthDeep, '#05090a', 0.6);
+  context.globalAlpha = 0.13;
+  for (let clump = 0; clump < 6; clump++) {
+    const middle = ((clump + random() * 0.6) / 6) * TILE_PX;
+    const tall = (30 + random() * 40) * size;
+    const wide = (24 + random() * 46) * size;
+    for (let step = 0; step < SMEAR; step++)
+      for (const wrap of [-TILE_PX, 0, TILE_PX]) {
+        context.beginPath();
+        context.ellipse(middle + wrap + step * 15 * size, height + 2, wide, tall, 0, Math.PI, 0);
+        context.fill();
+      }
+  }
+  return sheet;
+}
+
+function paintLeaves(layout: Layout, palette: Palette, seed: number, place: Place): PaintSheet {
   const size = layout.propScale;
   const height = 112 * size;
   const sheet = createSheet(TILE_PX, height, 1);
@@ -58,13 +102,48 @@ function paintLeaves(layout: Layout, palette: Palette, seed: number): PaintSheet
     const lean = (random() - 0.5) * 26 * size;
     for (const wrap of [-TILE_PX, 0, TILE_PX]) {
       context.fillStyle = tone;
-      if (fern) drawFern(context, middle + wrap, height, tall, lean);
-      else drawBlades(context, middle + wrap, height, tall, lean, size);
+      const x = middle + wrap;
+      if (place === 'moor') drawHeather(context, x, height + 4, tall * 0.9, mix(tone, '#a3609a', 0.35));
+      else if (place === 'pass') drawSnowyRock(context, x, height, tall * 0.7, tone, palette);
+      else if (place === 'town') drawRailing(context, x, height, tall, size);
+      else if (fern && place !== 'coast') drawFern(context, x, height, tall, lean);
+      else drawBlades(context, x, height, tall, lean, size);
     }
   }
   dropShadow(context);
   layGrain(sheet, palette.grainAlpha);
   return sheet;
+}
+
+function drawSnowyRock(
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  size: number,
+  tone: string,
+  palette: Palette,
+): void {
+  drawRock(context, x, y + 4, size, mix(tone, palette.earth, 0.5));
+  drawSnowCap(context, x - size * 0.12, y - size * 0.6, size * 0.66);
+}
+
+/** Iron bars with rounded tops along a pavement. */
+function drawRailing(
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  tall: number,
+  size: number,
+): void {
+  const top = y - tall * 0.62;
+  for (let bar = 0; bar < 7; bar += 1) {
+    const barX = x + (bar - 3) * 17 * size;
+    context.fillRect(barX - 2 * size, top - 5 * size, 4 * size, y - top + 8 * size);
+    context.beginPath();
+    context.arc(barX, top - 7 * size, 4.4 * size, 0, 7);
+    context.fill();
+  }
+  context.fillRect(x - 60 * size, top + 6 * size, 120 * size, 4 * size);
 }
 
 function drawBlades(

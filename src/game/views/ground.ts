@@ -109,8 +109,7 @@ export class Ground {
       toM: (chunk + 1) * CHUNK_M,
       topM: slot.topM,
       roomPx: this.#roomPx,
-      seed: this.#scenery.seed,
-      numbers: this.#scenery.numbers,
+      scenery: this.#scenery,
     };
   }
 }

@@ -1,6 +1,6 @@
 /**
- * Four sheets of hills with woods, lanes and a village, each a seamless tile painted once. Every frame they
- * only slide: far ones slowly, near ones faster, and a little up and down with the road.
+ * Four sheets of land, each a seamless tile painted once; how they are cut and what stands on them is `terrain.ts`.
+ * Every frame they only slide: far ones slowly, near ones faster, and a little up and down with the road.
  */
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
@@ -18,8 +18,8 @@ import {
 } from '../paint/sheet.ts';
 import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
-import { outlineAt, type Wave, wrapOffset } from './tiles.ts';
-import { paintGrove, paintVillage, paintWoods } from './woods.ts';
+import { type Recipe, type SheetJob, TERRAINS } from './terrain.ts';
+import { outlineAt, peaksAt, type Wave, wrapOffset } from './tiles.ts';
 
 const TILE_PX = 1792;
 
@@ -31,27 +31,14 @@ interface HillSheet {
   readonly tone: string;
 }
 
-interface Recipe {
-  /** Mean height of the crest above the ground line, as a share of it. */
-  readonly crest: number;
-  readonly rough: number;
-  readonly slide: number;
-  readonly sink: number;
-}
-
-const RECIPES: readonly [Recipe, Recipe, Recipe, Recipe] = [
-  { crest: 0.44, rough: 0.105, slide: 0.05, sink: 0.03 },
-  { crest: 0.3, rough: 0.085, slide: 0.11, sink: 0.07 },
-  { crest: 0.165, rough: 0.066, slide: 0.22, sink: 0.15 },
-  { crest: 0.03, rough: 0.045, slide: 0.42, sink: 0.3 },
-];
-
 /** Draws the hill sheets from far to near. */
 export class Hills {
   readonly #layers: readonly HillSheet[];
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery) {
-    this.#layers = RECIPES.map((recipe, depth) => paintHill(layout, palette, scenery, recipe, depth));
+    this.#layers = TERRAINS[scenery.place].recipes.map((recipe, depth) =>
+      paintHill(layout, palette, scenery, recipe, depth),
+    );
   }
 
   /** `riseM` is how far the camera stands above the start of the road; `from` is the farthest sheet to draw. */
@@ -121,17 +108,21 @@ function paintHill(
 ): HillSheet {
   const random = seededStream(scenery.seed * 7 + depth * 131 + 3);
   const waves = wavesFor(random, layout.groundY * recipe.rough, depth);
-  const crestRoom = layout.groundY * recipe.rough * 2.1 + 90 * layout.propScale;
+  const outline = recipe.form === 'peaks' ? peaksAt : outlineAt;
+  const crestRoom = Math.round(layout.groundY * recipe.rough * 2.1 + recipe.roomPx * layout.propScale);
   const height = Math.round(crestRoom + layout.groundY * 0.42);
   const sheet = createSheet(TILE_PX, height, Math.min(layout.deviceScale, 1.5));
   const tone = palette.hills[depth] ?? palette.hills[3];
-  const crestY = (x: number) => crestRoom - outlineAt(waves, x, TILE_PX);
+  const crestY = (x: number) => crestRoom - outline(waves, x, TILE_PX);
   const behind = mix(tone, palette.hills[Math.max(0, depth - 1)] ?? tone, 0.55);
-  paintWoods(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.02 : 0.1));
-  if (depth === 1) paintVillage(sheet, layout, random, crestY, palette, tone);
-  paintStrip(sheet, palette, (x) => crestY(x), tone, 0.5 + depth * 0.14, 15);
-  paintFolds(sheet, palette, waves, crestRoom, tone, behind, layout);
-  paintGrove(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.06 : 0.18));
+  const lit = scenery.light === 'evening';
+  const job: SheetJob = { sheet, layout, palette, random, crestY, depth, tone, lit };
+  const terrain = TERRAINS[scenery.place];
+  terrain.behind(job);
+  paintStrip(sheet, palette, crestY, tone, 0.5 + depth * 0.14, 15);
+  for (let fold = 1; fold <= recipe.folds; fold++)
+    paintFold(sheet, palette, waves, crestRoom, tone, behind, layout, fold);
+  terrain.front(job);
   veilFoot(sheet, palette, crestRoom, tone, depth);
   layGrain(sheet, palette.grainAlpha);
   const topY = layout.groundY * (1 - recipe.crest) - crestRoom;
@@ -179,8 +170,8 @@ function traceEdge(context: CanvasRenderingContext2D, edgeY: (x: number) => numb
   for (let x = -72; x <= TILE_PX + 80; x += 8) context.lineTo(x, edgeY(x));
 }
 
-/** Two lower sheets of the same hill, glued on in front with their own soft edges. */
-function paintFolds(
+/** A lower sheet of the same hill, glued on in front with its own soft edge. */
+function paintFold(
   sheet: PaintSheet,
   palette: Palette,
   waves: readonly Wave[],
@@ -188,24 +179,17 @@ function paintFolds(
   tone: string,
   behind: string,
   layout: Layout,
+  fold: number,
 ): void {
-  for (let fold = 1; fold <= 2; fold++) {
-    const own = waves.map((wave, i) => ({
-      ...wave,
-      startTurns: wave.startTurns + 0.13 * fold * (i + 1),
-      heightPx: wave.heightPx * 0.7,
-    }));
-    const drop = layout.groundY * 0.075 * fold;
-    const edge = (x: number) => crestRoom + drop - outlineAt(own, x, TILE_PX);
-    paintStrip(
-      sheet,
-      palette,
-      edge,
-      mix(tone, fold === 1 ? behind : palette.shadow, fold === 1 ? 0.3 : 0.07),
-      0.42,
-      10,
-    );
-  }
+  const own = waves.map((wave, i) => ({
+    ...wave,
+    startTurns: wave.startTurns + 0.13 * fold * (i + 1),
+    heightPx: wave.heightPx * 0.7,
+  }));
+  const drop = layout.groundY * 0.075 * fold;
+  const edge = (x: number) => crestRoom + drop - outlineAt(own, x, TILE_PX);
+  const first = fold === 1;
+  paintStrip(sheet, palette, edge, mix(tone, first ? behind : palette.shadow, first ? 0.3 : 0.07), 0.42, 10);
 }
 
 /** Pale air gathers at the foot of a sheet, which lifts the next one off it. */

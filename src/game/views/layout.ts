@@ -94,8 +94,13 @@ export class Camera {
       (roadHeightM(this.#course, distanceM + 12) + roadHeightM(this.#course, distanceM + 30)) * 0.5 - here;
     const targetHeight = here + ahead * (ahead < 0 ? 0.8 : 0.45);
     const speedShare = clamp(speedMps / 14, 0, 1);
-    const targetX = layout.riderX - (this.#reducedMotion ? 0 : layout.width * 0.045 * (speedShare - 0.4));
-    const share = this.#settled ? 1 - 1 / (1 + elapsedS * 3.2) : 1;
+    // Close up behind the rider on a climb; downhill it lets go, and the road ahead opens.
+    const slope = sampleAt(this.#course.slopeRatio, distanceM);
+    const lean = clamp(slope / 0.08, -1, 1) * (slope > 0 ? 0.022 : 0.03);
+    const targetX =
+      layout.riderX + (this.#reducedMotion ? 0 : layout.width * (lean - 0.045 * (speedShare - 0.4)));
+    const hold = this.#reducedMotion ? 3.2 : slope > 0 ? 4 : 2.4;
+    const share = this.#settled ? 1 - 1 / (1 + elapsedS * hold) : 1;
     const shareX = this.#settled ? 1 - 1 / (1 + elapsedS * 0.9) : 1;
     this.distanceM = distanceM;
     this.heightM += (targetHeight - this.heightM) * share;

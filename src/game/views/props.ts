@@ -1,20 +1,16 @@
 /**
- * What stands beside the road, painted into its chunk: trees, plain posts every 50 m, a sign with the percent
- * where a pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
+ * What people put beside the road, painted into its chunk: plain posts every 50 m, a sign with the percent where a
+ * pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
  */
 import { polygon } from '../paint/pen.ts';
-import { drawConifer, drawLeafTree } from '../paint/plants.ts';
-import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
-import { type ChunkJob, columnOf, lineOfRoad } from './chunkJob.ts';
-import { nearBoard, postPlaces } from './posts.ts';
-
-/** Things this close to a chunk still reach into it (m). */
-const REACH_M = 9;
+import { type ChunkJob, columnOf, inReach, lineOfRoad } from './chunkJob.ts';
+import { postPlaces } from './posts.ts';
+import { paintRoadside } from './roadside.ts';
 
 /** Trees, posts and boards: everything the rider passes in front of. */
 export function paintPropsBehind(job: ChunkJob): void {
-  paintTrees(job);
+  paintRoadside(job);
   castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
   for (const m of postPlaces(job.course)) if (inReach(job, m)) paintPost(job, m, 44);
   for (const pitch of job.course.pitches) {
@@ -79,37 +75,6 @@ function paintFoot(job: ChunkJob, footM: number, size: number): void {
   context.strokeRect(x - 4 * size, y, 8 * size, tall * 4);
 }
 
-function inReach(job: ChunkJob, distanceM: number): boolean {
-  return distanceM > job.fromM - REACH_M && distanceM < job.toM + REACH_M;
-}
-
-/** Trees grow by 12 m cells whose luck depends only on the seed and the place. */
-function paintTrees(job: ChunkJob): void {
-  const { palette, layout } = job;
-  const size = layout.propScale;
-  castShadow(job.sheet, palette.shadow, 0.28, 8, 4, 2);
-  const cellM = 12;
-  for (let cell = Math.floor((job.fromM - REACH_M) / cellM); cell * cellM < job.toM + REACH_M; cell++) {
-    const random = seededStream(job.seed * 101 + cell * 977);
-    if (random() > 0.42) continue;
-    const m = (cell + 0.2 + random() * 0.6) * cellM;
-    const crowded = nearBoard(job.course, m);
-    const height = (66 + random() * 74) * size;
-    const tone = mix(palette.verge, palette.vergeDark, 0.35 + random() * 0.5);
-    const kind = random();
-    if (!inReach(job, m) || crowded) continue;
-    const x = columnOf(job, m);
-    const y = lineOfRoad(job, m) - 6 * size;
-    if (kind < 0.5) drawLeafTree(job.sheet.context, x, y, height, tone);
-    else {
-      drawConifer(job.sheet.context, x, y, height * 1.05, tone);
-      if (kind > 0.75)
-        drawConifer(job.sheet.context, x + height * 0.32, y, height * 0.66, mix(tone, palette.verge, 0.3));
-    }
-  }
-  dropShadow(job.sheet.context);
-}
-
 function paintPost(job: ChunkJob, distanceM: number, heightPx: number): void {
   const { context } = job.sheet;
   const size = job.layout.propScale;
@@ -139,7 +104,7 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
   const y = lineOfRoad(job, footM) - 2;
   context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
   context.fillRect(x - 4 * size, y - 74 * size, 8 * size, 78 * size);
-  const wide = (job.numbers ? (steepestRatio >= 0.095 ? 96 : 82) : 40) * size;
+  const wide = (job.scenery.numbers ? (steepestRatio >= 0.095 ? 96 : 82) : 40) * size;
   const tall = 38 * size;
   const top = y - 104 * size;
   context.fillStyle = job.palette.paper;
@@ -160,7 +125,7 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
   context.lineTo(x - wide / 2 + 28 * size, top + tall - 10 * size - rise);
   context.closePath();
   context.fill();
-  if (job.numbers) {
+  if (job.scenery.numbers) {
     context.font = `800 ${Math.round(19 * size)}px system-ui, sans-serif`;
     context.textAlign = 'center';
     context.textBaseline = 'middle';

@@ -41,8 +41,8 @@ export class RiderView {
     this.#drawLeg(context, place, pose.far, pose.hip, this.#far);
   }
 
-  /** Trunk, near leg, head and near arm, drawn after the bike. */
-  drawNear(context: Context, place: ScenePlace, pose: Pose): void {
+  /** Trunk, near leg, head and near arm (unless that does something else), drawn after the bike. */
+  drawNear(context: Context, place: ScenePlace, pose: Pose, withArm = true): void {
     const { torso } = this.#body;
     const { hip, shoulder } = pose;
     const alongX = (shoulder.x - hip.x) / torso;
@@ -52,7 +52,7 @@ export class RiderView {
     this.#trunk.draw(context);
     this.#drawLeg(context, place, pose.near, hip, this.#near);
     this.#head.draw(context, place, pose);
-    this.#drawArm(context, place, pose, this.#near, 0, 0);
+    if (withArm) this.#drawArm(context, place, pose, this.#near, 0, 0);
   }
 
   #drawLeg(context: Context, place: ScenePlace, leg: LegPose, hip: Readonly<Spot>, pieces: SidePieces): void {

@@ -65,6 +65,7 @@ function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintShee
   const x = layout.width * (low ? 0.7 : 0.76);
   const y = layout.groundY * (low ? 0.66 : 0.42);
   const size = Math.max(34, Math.min(layout.width, layout.height) * (low ? 0.1 : 0.085));
+  if (low && scenery.place === 'town') paintStars(context, layout, palette, scenery.seed);
   const rings = scenery.light === 'mist' ? 1 : 4;
   for (let ring = rings; ring >= 0; ring--) {
     const radius = size * (1 + ring * 0.62);
@@ -81,6 +82,18 @@ function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintShee
   dropShadow(context);
   layGrain(sheet, palette.grainAlpha);
   return sheet;
+}
+
+/** First stars, pricked through the upper part of the sheet. */
+function paintStars(context: CanvasRenderingContext2D, layout: Layout, palette: Palette, seed: number): void {
+  const random = seededStream(seed + 41);
+  context.fillStyle = withAlpha(palette.sun, 0.85);
+  for (let i = 0; i < 46; i++) {
+    const radius = (0.7 + random() * 1.2) * layout.propScale;
+    context.beginPath();
+    context.arc(random() * layout.width, random() * layout.groundY * 0.46, radius, 0, 7);
+    context.fill();
+  }
 }
 
 function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {

@@ -7,13 +7,17 @@ import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
 import { createSheet, finish, type SheetPicture } from '../paint/sheet.ts';
 import type { PictureQuality } from '../engine/quality.ts';
-import type { Look, Scenery } from '../engine/types.ts';
+import type { Beside, Look, Scenery } from '../engine/types.ts';
+import { AirView } from './air.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
+import { Cargo } from './cargo.ts';
+import { Company } from './company.ts';
 import { Confetti } from './confetti.ts';
 import { DogView } from './dog.ts';
 import { Feedback } from './feedback.ts';
 import { Foreground } from './foreground.ts';
+import { Ghosts } from './ghosts.ts';
 import { Grass } from './grass.ts';
 import { Ground } from './ground.ts';
 import { Hills } from './hills.ts';
@@ -47,13 +51,23 @@ export class Stage {
   readonly #poser: Poser;
   readonly #contact: SheetPicture;
   readonly #dog: DogView | null;
+  readonly #air: AirView;
+  readonly #company: Company | null;
+  readonly #cargo: Cargo | null;
+  readonly #ghosts: Ghosts | null;
   readonly #startHeightM: number;
   readonly #place = new ScenePlace();
   #slopeRad = 0;
   #ready = false;
 
-  constructor(layout: Layout, world: RideWorld, scenery: Scenery, look: Look) {
-    const palette = paletteFor(scenery.light, look.theme);
+  constructor(
+    layout: Layout,
+    world: RideWorld,
+    scenery: Scenery,
+    look: Look,
+    beside: readonly Beside[] = [],
+  ) {
+    const palette = paletteFor(scenery, look.theme);
     const tones = riderTones(look.childRider, look.kit);
     const body = bodyFor(look.childRider);
     this.#layout = layout;
@@ -63,7 +77,7 @@ export class Stage {
     this.#ground = new Ground(layout, palette, world.course, scenery);
     this.#grass = new Grass(layout, palette, world.course, scenery.seed, look.reducedMotion);
     this.#still = look.reducedMotion;
-    this.#foreground = new Foreground(layout, palette, scenery.seed);
+    this.#foreground = new Foreground(layout, palette, scenery.seed, scenery.place);
     this.#veil = new Veil(layout, palette, scenery);
     this.#wind = new Wind(palette, world.course, look.reducedMotion);
     this.#feedback = new Feedback(palette, look.reducedMotion);
@@ -87,7 +101,32 @@ export class Stage {
     this.#poser = new Poser(this.#shape, body, look.reducedMotion);
     this.#contact = paintContact(layout, scenery.light === 'evening');
     this.#dog = look.dog ? new DogView(layout, palette, 0, look.reducedMotion) : null;
+    this.#air = new AirView(palette, scenery.air, look);
+    const { bike } = world.machine;
+    this.#company =
+      scenery.company.length === 0
+        ? null
+        : new Company({
+            layout,
+            palette,
+            bike,
+            company: scenery.company,
+            lengthM: world.course.lengthM,
+            friendKit: look.friendKit,
+            child: look.childRider,
+            reducedMotion: look.reducedMotion,
+          });
+    this.#cargo = scenery.apples ? new Cargo(layout, palette, this.#shape, look.reducedMotion) : null;
+    this.#ghosts =
+      beside.length === 0
+        ? null
+        : new Ghosts({ layout, palette, bike, child: look.childRider, kit: look.kit }, beside);
     this.#startHeightM = world.course.heightM[0] ?? 0;
+  }
+
+  /** So many apples have hopped out of the basket since the start. */
+  spill(count: number): void {
+    this.#cargo?.spill(count);
   }
 
   applyEvents(events: readonly RideEvent[]): void {
@@ -106,6 +145,9 @@ export class Stage {
     this.#poser.update(frame, this.#slopeRad, elapsedS);
     this.#feedback.update(frame, elapsedS);
     this.#dog?.update(frame, elapsedS);
+    this.#company?.update(frame, elapsedS);
+    this.#cargo?.update(elapsedS);
+    this.#ghosts?.update(frame);
   }
 
   draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: PictureQuality): void {
@@ -116,15 +158,20 @@ export class Stage {
     this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0);
     const riseM = camera.heightM - this.#startHeightM;
     this.#hills.draw(context, layout, camera.scrollPx, riseM, quality > 0 ? 0 : 1);
+    this.#company?.drawBehind(context, camera, frame);
     this.#ground.draw(context, camera);
     if (quality > 0) this.#grass.draw(context, layout, camera, frame);
     this.#wind.drawPennants(context, layout, camera, frame);
+    this.#ghosts?.draw(context, camera, frame);
+    this.#company?.drawFriend(context, camera, frame);
     this.#dog?.draw(context, layout, camera, frame.timeS);
     this.#drawRider(context, frame, elapsedS, quality > 1);
     this.#veil.draw(context, layout, camera, frame.sightM, elapsedS);
+    this.#air.draw(context, layout, camera.scrollPx, frame, quality / 2);
     if (quality < 2) return;
     const bend = bendRatio(frame.windMps, this.#still ? 0 : frame.timeS, 0);
     this.#foreground.draw(context, layout, camera.scrollPx, bend);
+    if (!this.#still) this.#foreground.drawWhip(context, layout, camera.scrollPx, frame.speedMps);
   }
 
   /** Slope under both wheels as drawn (rad, clockwise positive). */
@@ -160,10 +207,12 @@ export class Stage {
     const upX = Math.sin(lean) * axleHeight * scale;
     const upY = -Math.cos(lean) * axleHeight * scale;
     place.set((x + upX) * device, (roadY + upY) * device, lean, scale * device);
+    this.#cargo?.drawOnBike(context, place, frame);
     this.#rider.drawFar(context, place, pose);
     this.#bike.drawFar(context, place, frame);
     this.#bike.drawNear(context, place, frame);
     this.#rider.drawNear(context, place, pose);
+    this.#cargo?.drawBehind(context, layout, this.#camera, place, frame);
     context.setTransform(device, 0, 0, device, 0, 0);
     const cos = Math.cos(this.#slopeRad);
     const sin = Math.sin(this.#slopeRad);

@@ -25,6 +25,16 @@ export function outlineAt(waves: readonly Wave[], x: number, tilePx: number): nu
   return height;
 }
 
+/** The same with pointed tops and straight flanks, in pixels above its base; repeats every `tilePx`. */
+export function peaksAt(waves: readonly Wave[], x: number, tilePx: number): number {
+  let height = 0;
+  for (const wave of waves) {
+    const turns = (x / tilePx) * wave.turnsPerTile + wave.startTurns;
+    height += (1 - 4 * Math.abs(turns - Math.floor(turns) - 0.5)) * wave.heightPx;
+  }
+  return height;
+}
+
 /** Slot of a ring of `slotCount` textures for chunk number `chunk` (may be negative). */
 export function slotOf(chunk: number, slotCount: number): number {
   return ((chunk % slotCount) + slotCount) % slotCount;

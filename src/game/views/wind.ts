@@ -23,6 +23,9 @@ export function bendRatio(windMps: number, timeS: number, phase: number): number
   return steady + gust * (0.05 + strong * 0.018);
 }
 
+/** Speed from which the air is seen (m/s). */
+const STREAKS_FROM_MPS = 6.5;
+
 /** Everything that sways. */
 export class Wind {
   readonly #palette: Palette;
@@ -78,22 +81,23 @@ export class Wind {
     }
   }
 
-  /** Streaks of air at the rider's back above 8 m/s; none when motion is reduced. */
+  /** Streaks of air past the rider, more and longer the faster they are; none when motion is reduced. */
   drawStreaks(context: Context, layout: Layout, riderX: number, roadY: number, frame: RideFrame): void {
-    const strength = Math.min(1, (frame.speedMps - 8) / 8);
+    const strength = Math.min(1, (frame.speedMps - STREAKS_FROM_MPS) / 8);
     if (this.#still || strength <= 0) return;
     const scale = layout.riderPxPerM;
     context.strokeStyle = this.#palette.paper;
     context.lineCap = 'round';
     context.lineWidth = Math.max(1.2, 0.016 * scale);
-    context.globalAlpha = 0.55 * strength;
+    context.globalAlpha = 0.3 + 0.35 * strength;
     context.beginPath();
-    for (let i = 0; i < 4; i++) {
+    const count = 4 + Math.round(strength * 5);
+    for (let i = 0; i < count; i++) {
       const run = (frame.timeS * (1.1 + i * 0.13) + i * 0.37) % 1;
-      const x = riderX - (0.5 + run * 1.3) * scale;
-      const y = roadY - (0.35 + i * 0.33) * scale;
+      const x = riderX + (1.1 - run * 2.9) * scale;
+      const y = roadY - (0.3 + ((i * 0.618) % 1) * 1.75) * scale;
       context.moveTo(x, y);
-      context.lineTo(x - (0.16 + strength * 0.3) * scale * (1 - run * 0.6), y);
+      context.lineTo(x - (0.16 + strength * 0.62) * scale * (1 - run * 0.5), y);
     }
     context.stroke();
     context.globalAlpha = 1;

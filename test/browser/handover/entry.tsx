@@ -15,7 +15,7 @@ import { parseLevel } from '../../../src/core/level/parse.ts';
 import { createGroupVerifier } from '../../../src/worker/verifierClient.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { offerFile } from '../../../src/charts/picture.ts';
+import { offerFile } from '../../../src/charts/file.ts';
 import { thisHost } from '../../../src/features/handover/readiness.ts';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import { HandBack } from '../../../src/features/handover/handBack.tsx';

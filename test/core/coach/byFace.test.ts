@@ -6,7 +6,7 @@ import { type Controller, rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
 import type { RideWorld } from '../../../src/core/ride/types.ts';
 import { KIND_RPM, moodOf } from '../../../src/game/hud/face.ts';
-import { groundOf, LEVELS } from './riding.ts';
+import { ALL_LEVELS, groundOf } from './riding.ts';
 
 /** Looks at the face and at nothing else: a strained one asks for an easier gear, a whirring one for a harder, once a second. */
 function looksAtTheFace(world: RideWorld): Controller {
@@ -36,7 +36,7 @@ function inBand({ samples }: RideTrace, kindRpm: number): number {
 }
 
 describe('whoever looks only at the face', () => {
-  const forChildren = LEVELS.filter(({ audience }) => audience === 'children');
+  const forChildren = ALL_LEVELS.filter(({ audience }) => audience === 'children');
   it.each(forChildren.map((level) => [level.title, level] as const))(
     'has a smiling one seven tenths of the way on %s, and keeps the band nearly as well as the best ride',
     (_title, level) => {

@@ -18,13 +18,22 @@ import { layoutFor } from '../../../src/game/views/layout.ts';
 import { Stage } from '../../../src/game/views/stage.ts';
 import levelFile from '../../../levels/rolling-road.json';
 
-const SCENERY = { light: 'day', seed: 1, numbers: true } as const;
+const SCENERY = {
+  place: 'valley',
+  light: 'day',
+  air: 'clear',
+  company: [],
+  apples: false,
+  seed: 1,
+  numbers: true,
+} as const;
 const LOOK = {
   theme: 'indoor',
   reducedMotion: false,
   childRider: false,
   dog: false,
   kit: outfitLook(USUAL_OUTFIT),
+  friendKit: outfitLook(USUAL_OUTFIT),
 } as const;
 /** More than any watching lasts. */
 const WATCHED_TICKS = 20_000;

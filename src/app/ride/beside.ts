@@ -1,0 +1,60 @@
+/** Rides that are over, as somebody who rides the same road once more beside the rider. Pure. */
+import type { RideTrace } from '../../core/ride/trace.ts';
+import type { Settings } from '../../core/settings/settings.ts';
+import type { Beside } from '../../game/mount.ts';
+
+/** Who could ride beside; the best ride may be known later. */
+export interface BesideRides {
+  readonly best: () => RideTrace | null;
+  readonly last: RideTrace | null;
+}
+
+/** Those who are wished for, in the order they are drawn. */
+export function besideFor(
+  rides: BesideRides | null,
+  { beside }: Pick<Settings, 'beside'>,
+): readonly Beside[] {
+  if (rides === null || beside === 'nobody') return [];
+  const { best, last } = rides;
+  return [
+    ...(beside === 'last' ? [] : [follow('best', best)]),
+    ...(beside === 'best' || last === null ? [] : [follow('last', () => last)]),
+  ];
+}
+
+/** Follows a trace by the time since its start; behind its end it stands. */
+function follow(who: Beside['who'], trace: () => RideTrace | null): Beside {
+  let known: ReturnType<typeof walkAlong> | null = null;
+  return {
+    who,
+    at(timeS) {
+      if (known === null) {
+        const ridden = trace();
+        if (ridden === null) return null;
+        known = walkAlong(ridden);
+      }
+      return known(timeS);
+    },
+  };
+}
+
+function walkAlong({ samples }: RideTrace): Beside['at'] {
+  const [first] = samples;
+  const last = samples.at(-1);
+  if (first === undefined || last === undefined || last === first) return () => null;
+  const everyS = (last.timeS - first.timeS) / (samples.length - 1);
+  const turns = new Float64Array(samples.length);
+  samples.forEach(({ pedalling, cadenceRpm }, i) => {
+    turns[i] = (turns[i - 1] ?? 0) + (pedalling ? (cadenceRpm / 60) * everyS : 0);
+  });
+  return (timeS) => {
+    const place = Math.max(0, Math.min(samples.length - 1, (timeS - first.timeS) / everyS));
+    const low = Math.floor(place);
+    const high = Math.min(samples.length - 1, low + 1);
+    const between = (from: number, to: number): number => from + (to - from) * (place - low);
+    return {
+      distanceM: between(samples[low]?.distanceM ?? 0, samples[high]?.distanceM ?? 0),
+      crankTurns: between(turns[low] ?? 0, turns[high] ?? 0),
+    };
+  };
+}

@@ -1,0 +1,324 @@
+/**
+ * What tells one land from another, as folded paper: trunks, standing stones, a lighthouse, sails, town houses, street
+ * lamps, snow poles. Drawn only into textures; where they stand is decided by the views.
+ */
+import { polygon } from './pen.ts';
+import { mix } from './sheet.ts';
+
+type Context = CanvasRenderingContext2D;
+
+const DARK = '#10222a';
+const LIT = '#ffd98a';
+
+/** A tall trunk with a crown that begins high up; (x, y) is its foot. */
+export function drawTallTree(context: Context, x: number, y: number, height: number, tone: string): void {
+  const dark = mix(tone, DARK, 0.22);
+  const wide = height * 0.026;
+  const top = y - height * 0.62;
+  polygon(context, tone, [x - wide, y + 6], [x - wide * 0.7, top], [x, top], [x, y + 6]);
+  polygon(context, dark, [x, y + 6], [x, top], [x + wide * 0.7, top], [x + wide, y + 6]);
+  for (const [at, share] of [
+    [0.36, 0.075],
+    [0.47, 0.055],
+  ] as const) {
+    const side = at === 0.36 ? -1 : 1;
+    polygon(
+      context,
+      dark,
+      [x, y - height * at],
+      [x + side * height * share, y - height * (at + 0.05)],
+      [x, y - height * (at + 0.02)],
+    );
+  }
+  for (let tier = 0; tier < 3; tier += 1) {
+    const base = top + height * (0.1 - tier * 0.13);
+    const half = height * (0.13 - tier * 0.03);
+    polygon(context, tone, [x - half, base], [x, base - height * 0.24], [x, base + height * 0.02]);
+    polygon(context, dark, [x + half, base], [x, base - height * 0.24], [x, base + height * 0.02]);
+  }
+}
+
+/** A stone set on end, folded along its edge. */
+export function drawStandingStone(
+  context: Context,
+  x: number,
+  y: number,
+  height: number,
+  tone: string,
+): void {
+  const wide = height * 0.24;
+  const lean = height * 0.06;
+  polygon(
+    context,
+    tone,
+    [x - wide, y + 3],
+    [x - wide * 0.8 + lean, y - height * 0.86],
+    [x + lean, y - height],
+    [x, y + 3],
+  );
+  polygon(
+    context,
+    mix(tone, DARK, 0.24),
+    [x, y + 3],
+    [x + lean, y - height],
+    [x + wide * 0.7 + lean, y - height * 0.8],
+    [x + wide, y + 3],
+  );
+}
+
+/** A rock that lies. */
+export function drawRock(context: Context, x: number, y: number, size: number, tone: string): void {
+  polygon(
+    context,
+    tone,
+    [x - size, y + 2],
+    [x - size * 0.62, y - size * 0.62],
+    [x + size * 0.1, y - size * 0.8],
+    [x + size * 0.05, y + 2],
+  );
+  polygon(
+    context,
+    mix(tone, DARK, 0.22),
+    [x + size * 0.05, y + 2],
+    [x + size * 0.1, y - size * 0.8],
+    [x + size * 0.75, y - size * 0.42],
+    [x + size, y + 2],
+  );
+}
+
+/** Snow lying on something: a soft cap. */
+export function drawSnowCap(context: Context, x: number, y: number, half: number): void {
+  context.fillStyle = '#ffffff';
+  context.beginPath();
+  context.ellipse(x, y, half, half * 0.34, 0, Math.PI, 0);
+  context.quadraticCurveTo(x + half * 0.5, y + half * 0.24, x, y + half * 0.1);
+  context.quadraticCurveTo(x - half * 0.5, y + half * 0.3, x - half, y);
+  context.fill();
+}
+
+/** A tree the wind has combed to one side. */
+export function drawWindTree(context: Context, x: number, y: number, height: number, tone: string): void {
+  context.strokeStyle = mix(tone, DARK, 0.4);
+  context.lineWidth = Math.max(1.4, height * 0.05);
+  context.lineCap = 'round';
+  context.beginPath();
+  context.moveTo(x, y + 2);
+  context.quadraticCurveTo(x + height * 0.02, y - height * 0.4, x - height * 0.22, y - height * 0.66);
+  context.moveTo(x + height * 0.01, y - height * 0.34);
+  context.quadraticCurveTo(x - height * 0.04, y - height * 0.5, x - height * 0.36, y - height * 0.5);
+  context.stroke();
+  for (const [dx, dy, wide] of [
+    [-0.3, 0.74, 0.34],
+    [-0.42, 0.55, 0.26],
+  ] as const) {
+    context.fillStyle = tone;
+    context.beginPath();
+    context.ellipse(x + height * dx, y - height * dy, height * wide, height * 0.12, 0.16, Math.PI, 0);
+    context.fill();
+    context.fillStyle = mix(tone, DARK, 0.18);
+    context.beginPath();
+    context.ellipse(x + height * dx, y - height * dy, height * wide, height * 0.06, 0.16, 0, Math.PI);
+    context.fill();
+  }
+}
+
+/** A banded lighthouse. */
+export function drawLighthouse(
+  context: Context,
+  x: number,
+  y: number,
+  height: number,
+  wall: string,
+  band: string,
+): void {
+  const low = height * 0.13;
+  const high = height * 0.085;
+  const at = (share: number): number => low + (high - low) * share;
+  for (let ring = 0; ring < 5; ring += 1) {
+    const from = ring / 5;
+    const to = (ring + 1) / 5;
+    const tone = ring % 2 === 0 ? wall : band;
+    const bottom = y + 3 - height * 0.78 * from;
+    const top = y + 3 - height * 0.78 * to;
+    polygon(
+      context,
+      tone,
+      [x - at(from), bottom],
+      [x - at(to), top],
+      [x + at(to), top],
+      [x + at(from), bottom],
+    );
+    polygon(
+      context,
+      mix(tone, DARK, 0.16),
+      [x + at(from) * 0.25, bottom],
+      [x + at(to) * 0.25, top],
+      [x + at(to), top],
+      [x + at(from), bottom],
+    );
+  }
+  context.fillStyle = LIT;
+  context.fillRect(x - high * 0.7, y - height * 0.89, high * 1.4, height * 0.13);
+  polygon(
+    context,
+    band,
+    [x - high * 1.1, y - height * 0.88],
+    [x, y - height],
+    [x + high * 1.1, y - height * 0.88],
+  );
+}
+
+/** A boat under sail. */
+export function drawSail(
+  context: Context,
+  x: number,
+  y: number,
+  height: number,
+  sail: string,
+  hull: string,
+): void {
+  polygon(
+    context,
+    sail,
+    [x - height * 0.04, y - height * 0.14],
+    [x - height * 0.04, y - height],
+    [x - height * 0.42, y - height * 0.14],
+  );
+  polygon(
+    context,
+    mix(sail, DARK, 0.12),
+    [x + height * 0.02, y - height * 0.14],
+    [x + height * 0.02, y - height * 0.9],
+    [x + height * 0.34, y - height * 0.14],
+  );
+  polygon(
+    context,
+    hull,
+    [x - height * 0.42, y - height * 0.1],
+    [x + height * 0.42, y - height * 0.1],
+    [x + height * 0.28, y + height * 0.04],
+    [x - height * 0.3, y + height * 0.04],
+  );
+}
+
+/** A narrow house with its gable to the street; `lit` windows glow, others are dark. Its left foot is at (x, y). */
+export function drawTownHouse(
+  context: Context,
+  x: number,
+  y: number,
+  wide: number,
+  tall: number,
+  wall: string,
+  roof: string,
+  windows: readonly boolean[],
+): void {
+  context.fillStyle = wall;
+  context.fillRect(x, y - tall, wide, tall + 8);
+  context.fillStyle = mix(wall, DARK, 0.1);
+  context.fillRect(x + wide * 0.72, y - tall, wide * 0.28, tall + 8);
+  polygon(
+    context,
+    roof,
+    [x - wide * 0.06, y - tall + 1],
+    [x + wide * 0.5, y - tall - wide * 0.52],
+    [x + wide * 0.5, y - tall + 1],
+  );
+  polygon(
+    context,
+    mix(roof, DARK, 0.2),
+    [x + wide * 1.06, y - tall + 1],
+    [x + wide * 0.5, y - tall - wide * 0.52],
+    [x + wide * 0.5, y - tall + 1],
+  );
+  context.fillStyle = mix(roof, DARK, 0.3);
+  context.fillRect(x + wide * 0.7, y - tall - wide * 0.46, wide * 0.1, wide * 0.28);
+  const rows = Math.max(1, Math.floor(tall / (wide * 0.46)));
+  for (let row = 0; row < rows; row += 1)
+    for (let column = 0; column < 2; column += 1) {
+      context.fillStyle =
+        windows[(row * 2 + column) % Math.max(1, windows.length)] === true ? LIT : mix(wall, DARK, 0.42);
+      context.fillRect(
+        x + wide * (0.2 + column * 0.36),
+        y - tall + wide * (0.14 + row * 0.46),
+        wide * 0.2,
+        wide * 0.26,
+      );
+    }
+}
+
+/** A street lamp; in the evening with its light around it. */
+export function drawLamp(
+  context: Context,
+  x: number,
+  y: number,
+  height: number,
+  tone: string,
+  lit: boolean,
+): void {
+  const headX = x + height * 0.13;
+  const headY = y - height * 0.94;
+  if (lit) {
+    const glow = context.createRadialGradient(headX, headY, 2, headX, headY, height * 0.4);
+    glow.addColorStop(0, 'rgba(255,217,138,0.75)');
+    glow.addColorStop(1, 'rgba(255,217,138,0)');
+    context.fillStyle = glow;
+    context.beginPath();
+    context.arc(headX, headY, height * 0.4, 0, Math.PI * 2);
+    context.fill();
+  }
+  context.strokeStyle = tone;
+  context.lineWidth = Math.max(2, height * 0.035);
+  context.lineCap = 'round';
+  context.beginPath();
+  context.moveTo(x, y + 4);
+  context.lineTo(x, y - height * 0.86);
+  context.quadraticCurveTo(x, y - height, headX, y - height);
+  context.stroke();
+  polygon(
+    context,
+    lit ? LIT : mix(tone, '#ffffff', 0.5),
+    [headX - height * 0.045, headY],
+    [headX + height * 0.045, headY],
+    [headX + height * 0.03, headY - height * 0.06],
+    [headX - height * 0.03, headY - height * 0.06],
+  );
+}
+
+/** A tall banded pole that shows the road when snow lies. */
+export function drawSnowPole(
+  context: Context,
+  x: number,
+  y: number,
+  height: number,
+  ink: string,
+  band: string,
+): void {
+  const wide = Math.max(3, height * 0.035);
+  for (let part = 0; part < 5; part += 1) {
+    context.fillStyle = part % 2 === 0 ? ink : band;
+    context.fillRect(x - wide / 2, y + 4 - (height * (part + 1)) / 5, wide, height / 5 + 0.5);
+  }
+}
+
+/** A few sprigs of heather, added in two tones. */
+export function drawHeather(context: Context, x: number, y: number, size: number, tone: string): void {
+  context.strokeStyle = mix(tone, DARK, 0.35);
+  context.lineWidth = Math.max(1, size * 0.07);
+  context.beginPath();
+  for (let sprig = -2; sprig <= 2; sprig += 1) {
+    context.moveTo(x + sprig * size * 0.1, y + 2);
+    context.lineTo(x + sprig * size * 0.26, y - size * (0.9 - Math.abs(sprig) * 0.16));
+  }
+  context.stroke();
+  context.fillStyle = tone;
+  context.beginPath();
+  for (let sprig = -2; sprig <= 2; sprig += 1)
+    for (let bell = 0; bell < 4; bell += 1) {
+      const share = 0.5 + bell * 0.15;
+      const bellX = x + sprig * size * (0.1 + 0.16 * share) + (bell % 2 === 0 ? 1 : -1) * size * 0.05;
+      const bellY = y - size * (0.9 - Math.abs(sprig) * 0.16) * share;
+      context.moveTo(bellX + size * 0.08, bellY);
+      context.arc(bellX, bellY, size * 0.08, 0, Math.PI * 2);
+    }
+  context.fill();
+}

@@ -1,0 +1,484 @@
+/**
+ * How the four hill sheets of each land are cut and what stands on them: woods and a village in the valley, rows of
+ * trunks, the sea with sails and a lighthouse, heather and standing stones, peaks with snow, roofs with lit windows.
+ */
+import type { Place } from '../../core/level/schema.ts';
+import {
+  drawHeather,
+  drawLamp,
+  drawLighthouse,
+  drawRock,
+  drawSail,
+  drawSnowCap,
+  drawStandingStone,
+  drawTallTree,
+  drawTownHouse,
+  drawWindTree,
+} from '../paint/landmarks.ts';
+import type { Palette } from '../paint/palette.ts';
+import { drawBush, drawChurch, drawConifer, drawLeafTree } from '../paint/plants.ts';
+import { castShadow, dropShadow, mix, type PaintSheet, withAlpha } from '../paint/sheet.ts';
+import type { Layout } from './layout.ts';
+import { paintGrove, paintVillage, paintWoods } from './woods.ts';
+
+/** One sheet: its outline, and how far it slides and sinks with the road. */
+export interface Recipe {
+  /** Mean height of the crest above the ground line, as a share of it. */
+  readonly crest: number;
+  readonly rough: number;
+  readonly slide: number;
+  readonly sink: number;
+  readonly form: 'waves' | 'peaks' | 'flat';
+  /** Lower sheets glued on in front. */
+  readonly folds: 0 | 1 | 2;
+  /** Room above the crest for what stands on it (CSS px at scale 1). */
+  readonly roomPx: number;
+}
+
+/** What a painter of a sheet is given. */
+export interface SheetJob {
+  readonly sheet: PaintSheet;
+  readonly layout: Layout;
+  readonly palette: Palette;
+  readonly random: () => number;
+  readonly crestY: (x: number) => number;
+  /** 0 the farthest to 3 the nearest. */
+  readonly depth: number;
+  readonly tone: string;
+  /** Lamps and windows are lit. */
+  readonly lit: boolean;
+}
+
+type Recipes = readonly [Recipe, Recipe, Recipe, Recipe];
+
+/** A land. */
+export interface Terrain {
+  readonly recipes: Recipes;
+  /** What stands on the crest, half hidden behind the sheet that is laid over it. */
+  readonly behind: (job: SheetJob) => void;
+  /** What lies on the sheet. */
+  readonly front: (job: SheetJob) => void;
+}
+
+const SLIDES = [
+  { slide: 0.05, sink: 0.03 },
+  { slide: 0.11, sink: 0.07 },
+  { slide: 0.22, sink: 0.15 },
+  { slide: 0.42, sink: 0.3 },
+] as const;
+
+type Cut = readonly [
+  crest: number,
+  rough: number,
+  form: Recipe['form'],
+  folds: Recipe['folds'],
+  roomPx: number,
+];
+
+function recipesOf(cuts: readonly [Cut, Cut, Cut, Cut]): Recipes {
+  const one = (depth: 0 | 1 | 2 | 3): Recipe => {
+    const [crest, rough, form, folds, roomPx] = cuts[depth];
+    return { crest, rough, form, folds, roomPx, ...SLIDES[depth] };
+  };
+  return [one(0), one(1), one(2), one(3)];
+}
+
+const at = <T>(list: readonly T[], index: number): T => list[index] as T;
+
+/** Draws something that may hang over an end of the tile at its wrapped places too. */
+function wrapped(job: SheetJob, x: number, reach: number, draw: (x: number, crestY: number) => void): void {
+  const { width } = job.sheet;
+  for (let turn = -1; turn <= 1; turn += 1) {
+    const placed = x + turn * width;
+    if (placed > -reach && placed < width + reach) draw(placed, job.crestY(placed));
+  }
+}
+
+function scattered(
+  job: SheetJob,
+  count: number,
+  reach: number,
+  draw: (x: number, crestY: number, i: number) => void,
+): void {
+  for (let i = 0; i < count; i += 1) {
+    const x = ((i + job.random() * 0.8) / count) * job.sheet.width;
+    wrapped(job, x, reach, (placed, crestY) => draw(placed, crestY, i));
+  }
+}
+
+const VALLEY: Terrain = {
+  recipes: recipesOf([
+    [0.44, 0.105, 'waves', 2, 90],
+    [0.3, 0.085, 'waves', 2, 90],
+    [0.165, 0.066, 'waves', 2, 90],
+    [0.03, 0.045, 'waves', 2, 90],
+  ]),
+  behind: ({ sheet, layout, random, crestY, depth, palette, tone }) => {
+    paintWoods(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.02 : 0.1));
+    if (depth === 1) paintVillage(sheet, layout, random, crestY, palette, tone);
+  },
+  front: ({ sheet, layout, random, crestY, depth, palette, tone }) =>
+    paintGrove(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.06 : 0.18)),
+};
+
+/** Rows of trees without a gap; the nearer ones are trunks whose crowns leave the picture. */
+const FOREST: Terrain = {
+  recipes: recipesOf([
+    [0.36, 0.05, 'waves', 0, 110],
+    [0.26, 0.045, 'waves', 0, 150],
+    [0.13, 0.035, 'waves', 1, 330],
+    [0.02, 0.03, 'waves', 1, 400],
+  ]),
+  behind: (job) => {
+    const { depth, layout, random, tone, palette } = job;
+    const size = layout.propScale;
+    if (depth < 2) {
+      const tall = at([46, 84], depth) * size;
+      const count = Math.round(job.sheet.width / (tall * 0.34));
+      scattered(job, count, tall, (x, crestY, i) =>
+        drawConifer(
+          job.sheet.context,
+          x,
+          crestY + 8,
+          tall * (0.7 + ((i * 7) % 10) / 18),
+          mix(tone, palette.shadow, ((i * 3) % 5) * 0.035),
+        ),
+      );
+      return;
+    }
+    const tall = at([0, 0, 250, 380], depth) * size;
+    const count = at([0, 0, 22, 9], depth);
+    castShadow(job.sheet, palette.shadow, 0.2, 8, 4, 1);
+    scattered(job, count, tall * 0.3, (x, crestY, i) => {
+      const height = tall * (0.82 + ((i * 5) % 7) / 22);
+      drawTallTree(
+        job.sheet.context,
+        x + random() * 4,
+        crestY + 10,
+        height,
+        mix(tone, palette.shadow, ((i * 3) % 4) * 0.05),
+      );
+    });
+    dropShadow(job.sheet.context);
+  },
+  front: (job) => {
+    const { depth, layout, tone, palette } = job;
+    if (depth < 2) return;
+    const size = at([0, 0, 22, 34], depth) * layout.propScale;
+    scattered(job, 16, size, (x, crestY, i) =>
+      drawBush(
+        job.sheet.context,
+        x,
+        crestY + size * (0.5 + ((i * 3) % 4) * 0.3),
+        size,
+        mix(tone, palette.verge, 0.2 + (i % 3) * 0.12),
+      ),
+    );
+  },
+};
+
+const COAST: Terrain = {
+  recipes: recipesOf([
+    [0.3, 0.035, 'waves', 1, 120],
+    [0.25, 0, 'flat', 0, 60],
+    [0.075, 0.045, 'waves', 1, 60],
+    [0, 0.04, 'waves', 1, 90],
+  ]),
+  behind: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    const size = layout.propScale;
+    if (depth === 0) {
+      const x = sheet.width * 0.34;
+      wrapped(job, x, 80 * size, (placed, crestY) =>
+        drawLighthouse(
+          sheet.context,
+          placed,
+          crestY + 6,
+          96 * size,
+          mix(palette.paper, tone, 0.1),
+          mix('#b8472e', tone, 0.25),
+        ),
+      );
+    }
+    if (depth === 3)
+      scattered(job, 7, 60 * size, (x, crestY) =>
+        drawWindTree(sheet.context, x, crestY + 4, 52 * size, mix(tone, palette.vergeDark, 0.6)),
+      );
+  },
+  front: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    const size = layout.propScale;
+    if (depth === 1) paintSea(job, size);
+    if (depth < 2) return;
+    scattered(job, depth === 2 ? 26 : 20, 30 * size, (x, crestY, i) =>
+      tuftOfMarram(
+        sheet.context,
+        x,
+        crestY + (3 + (i % 4) * 7) * size,
+        (12 + depth * 5) * size,
+        mix(tone, palette.vergeDark, 0.45),
+      ),
+    );
+  },
+};
+
+function tuftOfMarram(
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  size: number,
+  tone: string,
+): void {
+  context.strokeStyle = tone;
+  context.lineWidth = Math.max(1, size * 0.07);
+  context.lineCap = 'round';
+  context.beginPath();
+  for (let blade = -3; blade <= 3; blade += 1) {
+    context.moveTo(x + blade * size * 0.06, y + 2);
+    context.quadraticCurveTo(
+      x + blade * size * 0.1,
+      y - size * 0.6,
+      x + blade * size * 0.24 - size * 0.2,
+      y - size * (1 - Math.abs(blade) * 0.1),
+    );
+  }
+  context.stroke();
+}
+
+/** Rows of short waves, denser towards the horizon, and two boats. */
+function paintSea(job: SheetJob, size: number): void {
+  const { sheet, random, palette, tone, layout } = job;
+  const { context, width } = sheet;
+  const top = job.crestY(0);
+  context.lineCap = 'round';
+  for (let row = 0; row < 9; row += 1) {
+    const y = top + (4 + row * row * 1.7 + row * 3) * size;
+    context.strokeStyle = withAlpha(
+      mix(tone, row % 3 === 1 ? palette.shadow : '#ffffff', row % 3 === 1 ? 0.2 : 0.55),
+      0.75,
+    );
+    context.lineWidth = (1 + row * 0.22) * size;
+    context.beginPath();
+    for (let i = 0; i < 26; i += 1) {
+      const x = 20 + random() * (width - 90);
+      const long = (10 + random() * 26) * size * (0.5 + row * 0.12);
+      context.moveTo(x, y);
+      context.quadraticCurveTo(x + long * 0.5, y - 2.4 * size, x + long, y);
+    }
+    context.stroke();
+  }
+  castShadow(sheet, palette.shadow, 0.2, 5, 1, 2);
+  for (const [share, tall, low] of [
+    [0.17, 34, 10],
+    [0.52, 22, 4],
+    [0.78, 46, 22],
+  ] as const)
+    drawSail(
+      context,
+      width * share,
+      top + low * size,
+      tall * layout.propScale,
+      mix(palette.paper, tone, 0.08),
+      mix(palette.ink, tone, 0.35),
+    );
+  dropShadow(context);
+}
+
+const MOOR: Terrain = {
+  recipes: recipesOf([
+    [0.27, 0.028, 'waves', 1, 70],
+    [0.19, 0.03, 'waves', 1, 60],
+    [0.1, 0.032, 'waves', 2, 90],
+    [0.015, 0.03, 'waves', 1, 100],
+  ]),
+  behind: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    const size = layout.propScale;
+    const stone = mix(mix(palette.inkSoft, palette.paper, 0.35), tone, 0.35);
+    if (depth === 0)
+      scattered(job, 3, 60, (x, crestY) => {
+        for (const [dx, tall] of [
+          [-16, 16],
+          [0, 26],
+          [15, 18],
+        ] as const)
+          drawRock(sheet.context, x + dx * size, crestY + 3, tall * size, mix(tone, palette.shadow, 0.1));
+      });
+    // A ring of stones, and one tree that stands alone.
+    if (depth === 2)
+      for (let i = 0; i < 7; i += 1)
+        wrapped(job, sheet.width * 0.3 + (i - 3) * 34 * size, 40, (x, crestY) =>
+          drawStandingStone(sheet.context, x, crestY + 3, (30 + ((i * 5) % 4) * 7) * size, stone),
+        );
+    if (depth === 2)
+      wrapped(job, sheet.width * 0.74, 90, (x, crestY) =>
+        drawWindTree(sheet.context, x, crestY + 3, 78 * size, mix(tone, palette.shadow, 0.35)),
+      );
+  },
+  front: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    if (depth < 1) return;
+    const size = at([0, 9, 15, 24], depth) * layout.propScale;
+    const bloom = mix(tone, depth === 3 ? '#c06ab0' : '#b979b4', 0.55);
+    scattered(job, at([0, 46, 40, 26], depth), size * 2, (x, crestY, i) =>
+      drawHeather(
+        sheet.context,
+        x,
+        crestY + (4 + ((i * 7) % 5) * size * 0.55),
+        size,
+        mix(bloom, palette.shadow, ((i * 3) % 4) * 0.07),
+      ),
+    );
+  },
+};
+
+const PASS: Terrain = {
+  recipes: recipesOf([
+    [0.5, 0.2, 'peaks', 0, 30],
+    [0.3, 0.15, 'peaks', 0, 30],
+    [0.14, 0.06, 'waves', 1, 80],
+    [0.01, 0.04, 'waves', 1, 70],
+  ]),
+  behind: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    if (depth !== 2) return;
+    const tall = 34 * layout.propScale;
+    scattered(job, 22, tall, (x, crestY, i) => {
+      drawConifer(
+        sheet.context,
+        x,
+        crestY + 5,
+        tall * (0.8 + (i % 4) * 0.16),
+        mix(tone, palette.shadow, 0.3),
+      );
+      if (i % 2 === 0) drawSnowCap(sheet.context, x, crestY - tall * 0.34, tall * 0.17);
+    });
+  },
+  front: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    if (depth < 2) return paintSnowFields(job);
+    const size = layout.propScale;
+    scattered(job, 13, 40 * size, (x, crestY, i) => {
+      const big = (9 + ((i * 5) % 4) * 5) * size * (depth === 3 ? 1.5 : 1);
+      const y = crestY + (8 + (i % 3) * 16) * size;
+      drawRock(sheet.context, x, y, big, mix(tone, palette.shadow, 0.26));
+      drawSnowCap(sheet.context, x - big * 0.1, y - big * 0.62, big * 0.62);
+    });
+  },
+};
+
+/** Snow down from the tops, with a torn lower edge, brighter on the side the light comes from. */
+function paintSnowFields(job: SheetJob): void {
+  const { sheet, layout, palette, depth, crestY } = job;
+  const { context, width } = sheet;
+  const line = (depth === 0 ? 0.16 : 0.09) * layout.groundY;
+  const middle = crestAverage(job);
+  context.fillStyle = mix('#ffffff', palette.skyMiddle, 0.25);
+  context.beginPath();
+  for (let x = -8; x <= width + 8; x += 8) context.lineTo(x, crestY(x) - 1);
+  for (let x = width + 8; x >= -8; x -= 8) {
+    const high = Math.max(0, middle + line * 0.3 - crestY(x));
+    const torn =
+      Math.abs(((x * 0.043) % 1) - 0.5) * line * 0.7 + Math.abs(((x * 0.017) % 1) - 0.5) * line * 0.5;
+    context.lineTo(x, crestY(x) + Math.max(0, high * 0.62 - torn * 0.5));
+  }
+  context.closePath();
+  context.fill();
+}
+
+function crestAverage({ sheet, crestY }: SheetJob): number {
+  let sum = 0;
+  for (let i = 0; i < 32; i += 1) sum += crestY((i / 32) * sheet.width);
+  return sum / 32;
+}
+
+const TOWN: Terrain = {
+  recipes: recipesOf([
+    [0.36, 0.012, 'waves', 0, 150],
+    [0.25, 0.01, 'waves', 0, 150],
+    [0.1, 0.008, 'waves', 0, 250],
+    [0.0, 0.012, 'waves', 1, 130],
+  ]),
+  behind: (job) => {
+    const { depth, layout, palette, tone, sheet } = job;
+    const size = layout.propScale;
+    if (depth === 0) {
+      const wall = mix(tone, palette.shadow, 0.08);
+      scattered(job, 4, 80 * size, (x, crestY) =>
+        drawChurch(sheet.context, x, crestY + 6, 52 * size, wall, mix(tone, palette.shadow, 0.22)),
+      );
+    }
+    if (depth < 3) paintHouses(job);
+    else
+      scattered(job, 8, 120 * size, (x, crestY, i) => {
+        if (i % 2 === 0)
+          drawLeafTree(sheet.context, x, crestY + 6, 92 * size, mix(tone, palette.vergeDark, 0.5));
+        else drawLamp(sheet.context, x, crestY + 4, 108 * size, mix(palette.ink, tone, 0.2), job.lit);
+      });
+  },
+  front: (job) => {
+    if (job.depth !== 3) return;
+    const size = job.layout.propScale;
+    scattered(job, 22, 40, (x, crestY, i) =>
+      drawBush(
+        job.sheet.context,
+        x,
+        crestY + (10 + (i % 2) * 14) * size,
+        26 * size,
+        mix(job.tone, job.palette.vergeDark, 0.25 + (i % 3) * 0.15),
+      ),
+    );
+  },
+};
+
+/** A street of narrow houses, wall to wall, each a little other than its neighbours. */
+function paintHouses(job: SheetJob): void {
+  const { depth, layout, palette, random, sheet, tone, lit, crestY } = job;
+  const wide = at([26, 42, 78], depth) * layout.propScale;
+  const count = Math.round(sheet.width / wide);
+  const step = sheet.width / count;
+  castShadow(sheet, palette.shadow, palette.shadowAlpha * 0.5, 8, -2, -1);
+  for (let i = 0; i < count; i += 1) {
+    const luck = [random(), random(), random(), random(), random(), random(), random(), random()];
+    const tall = wide * (0.7 + at(luck, 0) * (depth === 2 ? 0.75 : 0.6));
+    const wall = mix(
+      mix(
+        tone,
+        at(['#c98a6a', '#8c9aa8', '#d8c9a8', '#a87c86'], Math.floor(at(luck, 1) * 4)),
+        lit ? 0.2 : 0.42,
+      ),
+      palette.paper,
+      lit ? 0.02 : 0.12,
+    );
+    const roof = mix(
+      tone,
+      at(['#7a4a3e', '#4d5566', '#6a4050'], Math.floor(at(luck, 2) * 3)),
+      lit ? 0.35 : 0.6,
+    );
+    // A gap here and there lets the street behind be seen.
+    if (at(luck, 3) < 0.12) continue;
+    const windows = luck.map((one) => lit && one < 0.55);
+    for (const turn of [0, -sheet.width])
+      if (turn === 0 || i === count - 1)
+        drawTownHouse(
+          sheet.context,
+          i * step + turn,
+          crestY(i * step) + 8,
+          step * 0.98,
+          tall,
+          wall,
+          roof,
+          windows,
+        );
+  }
+  dropShadow(sheet.context);
+}
+
+export const TERRAINS: Readonly<Record<Place, Terrain>> = {
+  valley: VALLEY,
+  forest: FOREST,
+  coast: COAST,
+  moor: MOOR,
+  pass: PASS,
+  town: TOWN,
+};
