@@ -11,6 +11,10 @@ const levels = lazyPage(
   commonWords.nav.levels,
   async () => (await import('../features/levels/page.tsx')).levelsPage,
 );
+const children = lazyPage(
+  commonWords.nav.children,
+  async () => (await import('../features/children/page.tsx')).childrenPage,
+);
 const bike = lazyPage(commonWords.nav.bike, async () => (await import('../features/bike/page.tsx')).bikePage);
 const about = lazyPage(
   commonWords.nav.about,
@@ -50,13 +54,14 @@ export const preloadAfterRide = debrief.preload;
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
   await Promise.all(
-    [levels, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) => one.preload()),
+    [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) => one.preload()),
   );
 };
 
 export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
   start: startPage,
   levels: levels.page,
+  children: children.page,
   bike: bike.page,
   ride: ridePage,
   debrief: debrief.page,

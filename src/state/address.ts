@@ -7,6 +7,7 @@ const VIEWS = [
   'start',
   'bike',
   'levels',
+  'children',
   'ride',
   'debrief',
   'progress',

@@ -13,6 +13,7 @@ export const commonWords = {
   nav: {
     home: 'Start',
     levels: 'Levels',
+    children: 'For children',
     bike: 'Bike and rider',
     about: 'How to play',
     progress: 'Progress',

@@ -39,6 +39,7 @@ const featurePackages = {
   about: [],
   bench: ['lean-qr'],
   bike: [],
+  children: [],
   clinic: [],
   debrief: [],
   gearcheck: [],

@@ -3,6 +3,7 @@ import { offerFile } from '../../charts/file.ts';
 import { debriefWords, debriefPageWords } from './words.ts';
 import { childrenDebriefWords } from './wordsForChildren.ts';
 import { DebriefPage } from './debrief.tsx';
+import { Party } from './party.tsx';
 import type { JSX } from 'preact';
 import type { AfterRide, Kept } from '../../state/afterRide.ts';
 import { placeOfRest } from '../../state/groupTurn.ts';
@@ -17,11 +18,14 @@ import { cautionsWords } from '../../words/cautions.ts';
 import { commonWords } from '../../words/common.ts';
 
 export const debriefPage: Page = (state, send) => {
-  const { last, settings } = state;
+  const { last } = state;
   if (last === null) return <Sheet title={commonWords.nav.debrief}>{null}</Sheet>;
-  const { bike, rider } = last.recording;
-  const next = levelForButton(state);
-  const inGroup = placeOfRest(last.rest) !== null;
+  if (last.level.carries !== undefined)
+    return (
+      <Sheet title={last.level.title}>
+        <Party {...{ state, last, send }}>{() => <Details {...{ state, last, send }} />}</Party>
+      </Sheet>
+    );
   return (
     <Sheet title={commonWords.nav.debrief} intro={last.level.title}>
       {last.rest === TRIAL && (
@@ -30,36 +34,51 @@ export const debriefPage: Page = (state, send) => {
         </a>
       )}
       <NewPatch state={state} last={last} />
-      <DebriefPage
-        // Another ride is another page: cursor and zoom begin anew.
-        key={last.recording.checkpoints.at(-1)}
-        level={last.level}
-        seed={last.recording.seed}
-        bike={bike}
-        rider={rider}
-        trace={last.trace}
-        reference={last.reference}
-        report={last.report}
-        share={last.share}
-        same={last.same}
-        units={settings.units}
-        words={debriefWords}
-        childrenWords={childrenDebriefWords}
-        bikeName={commonWords.bike.names[bike.id] ?? commonWords.bike.own}
-        riderName={commonWords.bike.riderNames[rider.id] ?? commonWords.bike.ownRider}
-        cautions={cautionsWords.short}
-        saved={savedWords(last.kept)}
-        guess={last.guess}
-        unfolded={last.unfolded}
-        outside={outsideAfterFirst(state)}
-        {...(inGroup
-          ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
-          : { nextLevelTitle: next?.title ?? null })}
-        {...wishes(last, next?.id ?? null, send)}
-      />
+      <Details {...{ state, last, send }} />
     </Sheet>
   );
 };
+
+function Details(props: {
+  readonly state: State;
+  readonly last: AfterRide;
+  readonly send: Send;
+}): JSX.Element {
+  const { state, last, send } = props;
+  const { settings } = state;
+  const { bike, rider } = last.recording;
+  const next = levelForButton(state);
+  const inGroup = placeOfRest(last.rest) !== null;
+  return (
+    <DebriefPage
+      // Another ride is another page: cursor and zoom begin anew.
+      key={last.recording.checkpoints.at(-1)}
+      level={last.level}
+      seed={last.recording.seed}
+      bike={bike}
+      rider={rider}
+      trace={last.trace}
+      reference={last.reference}
+      report={last.report}
+      share={last.share}
+      same={last.same}
+      units={settings.units}
+      words={debriefWords}
+      childrenWords={childrenDebriefWords}
+      bikeName={commonWords.bike.names[bike.id] ?? commonWords.bike.own}
+      riderName={commonWords.bike.riderNames[rider.id] ?? commonWords.bike.ownRider}
+      cautions={cautionsWords.short}
+      saved={savedWords(last.kept)}
+      guess={last.guess}
+      unfolded={last.unfolded}
+      outside={outsideAfterFirst(state)}
+      {...(inGroup
+        ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
+        : { nextLevelTitle: next?.title ?? null })}
+      {...wishes(last, next?.id ?? null, send)}
+    />
+  );
+}
 
 /** Before somebody tries on a real bike what the first ride taught. */
 function outsideAfterFirst({

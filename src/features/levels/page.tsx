@@ -13,7 +13,8 @@ import { decodeFreeRide, encodeFreeRide, isFreeRide } from '../../core/level/fre
 import { bestTotal, everPassed, rowsOf } from '../../core/coach/ladder.ts';
 import type { Page } from '../../ui/page.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
-import { earnedPatches, PatchRow } from './patches.tsx';
+import { earnedPatches } from '../../core/coach/patches.ts';
+import { PatchRow } from './patches.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';

@@ -72,6 +72,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
       )}
       <nav class="start-ways" aria-label={commonWords.name}>
         <LevelsWay state={state} />
+        <ChildrenWay />
         <BikeWay state={state} />
         <PageLink to="about" class="way">
           <WayWords title={startWords.about} hint={startWords.aboutHint} />
@@ -128,6 +129,25 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
       <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
         <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
         <path d="M2 36H24V26H46V16H68V6H94" fill="none" stroke="var(--ink)" stroke-width="4" />
+      </svg>
+    </PageLink>
+  );
+}
+
+function ChildrenWay(): JSX.Element {
+  return (
+    <PageLink to="children" class="way">
+      <WayWords title={startWords.children} hint={startWords.childrenHint} />
+      {/* A basket with apples. */}
+      <svg class="way-steps" viewBox="8 0 80 48" aria-hidden="true">
+        <path d="M30 24a8 8 0 1 1 .1 0ZM48 19a8 8 0 1 1 .1 0ZM66 24a8 8 0 1 1 .1 0Z" fill="var(--rider)" />
+        <path d="M16 20H80L72 46H24Z" fill="var(--sand)" />
+        <path
+          d="M16 20H80L72 46H24ZM28 30h10M44 30h10M60 30h8M32 38h10M48 38h10"
+          fill="none"
+          stroke="var(--ink)"
+          stroke-width="4"
+        />
       </svg>
     </PageLink>
   );

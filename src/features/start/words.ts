@@ -6,6 +6,8 @@ export const startWords = {
   rideAgain: 'Ride on',
   byEar: 'Ride by ear',
   byEye: 'Ride by eye',
+  children: commonWords.nav.children,
+  childrenHint: 'Short hills and a basket of apples',
   levels: 'All levels',
   levelsHint: (done: number, all: number): string => `${done} of ${all} ridden`,
   bike: 'My bike',

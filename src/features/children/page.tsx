@@ -1,0 +1,103 @@
+/**
+ * The children's own page: their roads as big pictures, how it goes in four lines, and what was learnt so far. Whoever
+ * finds it finds the way to all other roads as well.
+ */
+import type { JSX } from 'preact';
+import { earnedPatches } from '../../core/coach/patches.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { playRoads } from '../../core/coach/ladder.ts';
+import { hashOf } from '../../state/address.ts';
+import type { Send, State } from '../../state/store.ts';
+import { Tick } from '../../ui/controls.tsx';
+import type { Page } from '../../ui/page.ts';
+import { PageLink, Sheet } from '../../ui/parts.tsx';
+import { Patch } from '../../ui/pictures/patch.tsx';
+import '../../ui/pictures/patches.css';
+import { commonWords } from '../../words/common.ts';
+import { PlacePicture } from './placePicture.tsx';
+import { childrenWords as words } from './words.ts';
+import './children.css';
+
+export const childrenPage: Page = (state, send) => (
+  <Sheet title={words.title} intro={words.intro}>
+    <section aria-label={words.roads}>
+      <ol class="play-roads">
+        {playRoads(state.levels).map((level) => (
+          <li key={level.id}>
+            <RoadCard level={level} done={state.doneIds.includes(level.id)} />
+          </li>
+        ))}
+      </ol>
+    </section>
+    <div class="play-below">
+      <section class="paper">
+        <h2>{words.howTitle}</h2>
+        <ul class="play-how">
+          {[...words.how, words.together].map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+        <p class="quiet">{words.beside}</p>
+      </section>
+      <Learnt state={state} />
+      <Wishes state={state} send={send} />
+    </div>
+    <p>
+      <PageLink to="levels" class="button">
+        {words.more}
+      </PageLink>
+    </p>
+  </Sheet>
+);
+
+function RoadCard({ level, done }: { readonly level: Level; readonly done: boolean }): JSX.Element {
+  return (
+    <a class="play-road" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
+      <PlacePicture place={level.place ?? 'valley'} />
+      <span class="play-road-words">
+        <strong>{level.title}</strong>
+        <span>{level.sentence}</span>
+        {done && <span class="play-done">{words.done}</span>}
+      </span>
+    </a>
+  );
+}
+
+function Learnt({ state }: { readonly state: State }): JSX.Element {
+  const lessons = earnedPatches(state.levels, state.results);
+  return (
+    <section class="paper">
+      <h2>{words.learnt}</h2>
+      {lessons.length === 0 ? (
+        <p>{words.nothingYet}</p>
+      ) : (
+        <ul class="play-patches">
+          {lessons.map((lesson, i) => (
+            <li key={lesson}>
+              <Patch lesson={lesson} name={commonWords.lessons[lesson]} index={i} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Wishes({ state, send }: { readonly state: State; readonly send: Send }): JSX.Element {
+  const { childVoice, childNumbers } = state.settings;
+  return (
+    <section class="paper">
+      <h2>{words.wishes}</h2>
+      <Tick
+        label={words.voice}
+        checked={childVoice}
+        onChange={(on) => send({ kind: 'set', settings: { childVoice: on } })}
+      />
+      <Tick
+        label={words.numbers}
+        checked={childNumbers}
+        onChange={(on) => send({ kind: 'set', settings: { childNumbers: on } })}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,72 @@
+/**
+ * The end of a road for play: a party. Nothing is lost, for the hedgehog brings what hopped out; what was learnt is a patch;
+ * and the next child may take over. Everything a coach wants to know lies folded below.
+ */
+import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { APPLES, applesOf } from '../../core/coach/apples.ts';
+import { playRoads } from '../../core/coach/ladder.ts';
+import type { AfterRide } from '../../state/afterRide.ts';
+import type { Send, State } from '../../state/store.ts';
+import { Button } from '../../ui/controls.tsx';
+import { PageLink } from '../../ui/parts.tsx';
+import { Patch } from '../../ui/pictures/patch.tsx';
+import { commonWords } from '../../words/common.ts';
+import { PartyPicture } from './partyPicture.tsx';
+import { partyWords as words } from './partyWords.ts';
+import './party.css';
+
+export function Party(props: {
+  readonly state: State;
+  readonly last: AfterRide;
+  readonly send: Send;
+  /** What grown-ups look at; drawn when they ask. */
+  readonly children: () => ComponentChildren;
+}): JSX.Element {
+  const { state, last, send, children } = props;
+  const [unfolded, setUnfolded] = useState(false);
+  const { carried, spilled, most } = applesOf(last.trace);
+  const { teaches, id } = last.level;
+  const roads = playRoads(state.levels);
+  const next = roads[(roads.findIndex((one) => one.id === id) + 1) % Math.max(1, roads.length)];
+  const ride = (levelId: string) => () => send({ kind: 'ask-ride', levelId });
+  return (
+    <div class="party" data-carried={carried} data-of={APPLES}>
+      <section class="paper party-card">
+        <PartyPicture carried={carried} spilled={spilled} />
+        <div class="party-words">
+          <h2>{words.title}</h2>
+          <p aria-live="polite">
+            {spilled === 0 ? words.all : `${words.carried(carried)} ${words.found(spilled)}`} {words.shared}
+          </p>
+          <div class="party-learnt">
+            <Patch lesson={teaches} name={commonWords.lessons[teaches]} index={0} />
+            <p>
+              {words.learnt(commonWords.lessons[teaches].toLowerCase())} {words.tips[most]}
+            </p>
+          </div>
+          <div class="doing-row">
+            {next !== undefined && (
+              <Button strong data-next-level onClick={ride(next.id)}>
+                {words.next(next.title)}
+              </Button>
+            )}
+            <Button data-ride-again onClick={ride(id)}>
+              {words.again}
+            </Button>
+            <Button data-take-over onClick={() => send({ kind: 'take-over', levelId: id })}>
+              {words.takeOver}
+            </Button>
+            <PageLink to="children" class="button">
+              {words.roads}
+            </PageLink>
+          </div>
+        </div>
+      </section>
+      <details class="explain" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
+        <summary>{words.grownUps}</summary>
+        {unfolded && children()}
+      </details>
+    </div>
+  );
+}
