@@ -177,7 +177,17 @@ describe('text at twice its size', () => {
     await page.evaluate(() => {
       document.documentElement.style.fontSize = '200%';
     });
-    for (const name of ['start', 'levels', 'bike', 'progress', 'gearcheck', 'two', 'teach', 'about']) {
+    for (const name of [
+      'start',
+      'levels',
+      'children',
+      'bike',
+      'progress',
+      'gearcheck',
+      'two',
+      'teach',
+      'about',
+    ]) {
       await page.evaluate((hash) => {
         location.hash = hash;
       }, `#${name}`);

@@ -97,7 +97,7 @@ async function walk(page: Page): Promise<{ readonly stops: string[]; readonly un
 }
 
 describe('with the keyboard alone', () => {
-  it.each(['start', 'levels', 'bike', 'progress', 'gearcheck', 'two', 'about'])(
+  it.each(['start', 'levels', 'children', 'bike', 'progress', 'gearcheck', 'two', 'about'])(
     'everything on %s is reached, the focus is seen, and there is a way out',
     async (name) => {
       const { page, problems, close } = await site.openPage({

@@ -116,7 +116,7 @@ export function PartyPicture(props: { readonly carried: number; readonly spilled
     <svg
       class="party-picture"
       viewBox="0 0 640 240"
-      preserveAspectRatio="xMidYMax slice"
+      preserveAspectRatio="xMidYMax meet"
       role="img"
       aria-label={partyWords.picture}
     >

@@ -6,6 +6,7 @@
 import type { Place } from '../../core/level/schema.ts';
 import { drawHeather, drawRock, drawSnowCap } from '../paint/landmarks.ts';
 import type { Palette } from '../paint/palette.ts';
+import { oval } from '../paint/pen.ts';
 import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import {
@@ -18,6 +19,7 @@ import {
   type SheetPicture,
   type PaintSheet,
   snap,
+  withAlpha,
 } from '../paint/sheet.ts';
 import type { Layout } from './layout.ts';
 import { wrapOffset } from './tiles.ts';
@@ -28,9 +30,9 @@ const SLIDE = 1.45;
 const WHIP_SLIDE = 2.9;
 /** Speed from which things whip past, and at which all of it is seen (m/s). */
 const WHIP_FROM_MPS = 5;
-const WHIP_FULL_MPS = 10;
-/** Pictures of one shape in its smear. */
-const SMEAR = 9;
+const WHIP_FULL_MPS = 9;
+const TUFTS = 6;
+const STROKES = 17;
 
 export class Foreground {
   readonly #picture: SheetPicture;
@@ -65,24 +67,29 @@ export class Foreground {
   }
 }
 
-/** Long smears low down: a post, a tuft, a stone, gone before one knows which. */
+/** Tufts too near to be seen sharply, and pale strokes between them: gone before one knows which. */
 function paintWhip(layout: Layout, palette: Palette, seed: number): PaintSheet {
   const size = layout.propScale;
-  const sheet = createSheet(TILE_PX, 74 * size, 0.5);
+  const sheet = createSheet(TILE_PX, 132 * size, 0.5);
   const { context, height } = sheet;
   const random = seededStream(seed + 97);
-  context.fillStyle = mix(palette.earthDeep, '#05090a', 0.6);
-  context.globalAlpha = 0.13;
-  for (let clump = 0; clump < 6; clump++) {
-    const middle = ((clump + random() * 0.6) / 6) * TILE_PX;
-    const tall = (30 + random() * 40) * size;
-    const wide = (24 + random() * 46) * size;
-    for (let step = 0; step < SMEAR; step++)
-      for (const wrap of [-TILE_PX, 0, TILE_PX]) {
-        context.beginPath();
-        context.ellipse(middle + wrap + step * 15 * size, height + 2, wide, tall, 0, Math.PI, 0);
-        context.fill();
-      }
+  const pale = mix(palette.verge, palette.paper, 0.4);
+  const dark = mix(palette.earthDeep, '#05090a', 0.6);
+  for (let i = 0; i < TUFTS + STROKES; i++) {
+    const isTuft = i < TUFTS;
+    const x = ((i * 0.618034) % 1) * TILE_PX;
+    const wide = (isTuft ? 130 + random() * 90 : 150 + random() * 190) * size;
+    const tall = (isTuft ? 46 + random() * 60 : 2 + random() * 4) * size;
+    const y = isTuft ? height + 6 : (18 + random() * 96) * size;
+    for (const wrap of [-TILE_PX, 0, TILE_PX]) {
+      const middle = x + wrap;
+      const faded = context.createLinearGradient(middle - wide, 0, middle + wide, 0);
+      const tone = isTuft ? dark : pale;
+      faded.addColorStop(0, withAlpha(tone, 0));
+      faded.addColorStop(0.5, withAlpha(tone, isTuft ? 0.8 : 0.62));
+      faded.addColorStop(1, withAlpha(tone, 0));
+      oval(context, faded, middle, y, wide, tall);
+    }
   }
   return sheet;
 }

@@ -25,6 +25,10 @@ const TILE_PX = 1792;
 
 interface HillSheet {
   readonly picture: SheetPicture;
+  /** Pixels of the picture for each CSS pixel. */
+  readonly scale: number;
+  /** From this line of the picture on nothing shows through (CSS px from its top). */
+  readonly solidPx: number;
   readonly topY: number;
   readonly slide: number;
   readonly sink: number;
@@ -41,23 +45,37 @@ export class Hills {
     );
   }
 
-  /** `riseM` is how far the camera stands above the start of the road; `from` is the farthest sheet to draw. */
+  /**
+   * `riseM` is how far the camera stands above the start of the road, `from` the farthest sheet to draw, `groundY` a line
+   * below which the road hides everything. Of each sheet only what no nearer one hides is drawn.
+   */
   draw(
     context: CanvasRenderingContext2D,
     layout: Layout,
     scrollPx: number,
     riseM: number,
     from: number,
+    groundY: number,
   ): void {
     for (let i = from; i < this.#layers.length; i++) {
       const layer = this.#layers[i];
-      if (layer) this.#drawSheet(layer, context, layout, scrollPx, riseM);
+      const nearer = this.#layers[i + 1];
+      if (!layer) continue;
+      const hiddenY = nearer ? this.#topY(nearer, layout, riseM) + nearer.solidPx : groundY;
+      this.#drawSheet(layer, context, layout, scrollPx, riseM, Math.min(hiddenY, groundY));
     }
+  }
+
+  /** Below this line the hills hide the sky, when `from` is the farthest of them (CSS px). */
+  coverY(layout: Layout, riseM: number, from: number): number {
+    const layer = this.#layers[from];
+    return layer ? this.#topY(layer, layout, riseM) + layer.solidPx : layout.height;
   }
 
   #topY(layer: HillSheet, layout: Layout, riseM: number): number {
     const risePx = riseM * layer.sink * layout.heightPxPerM;
-    return layer.topY + layout.height * 0.16 * softened(risePx, layout.height * 0.3);
+    const y = layer.topY + layout.height * 0.16 * softened(risePx, layout.height * 0.3);
+    return snap(y, layout.deviceScale);
   }
 
   #drawSheet(
@@ -66,17 +84,25 @@ export class Hills {
     layout: Layout,
     scrollPx: number,
     riseM: number,
+    hiddenY: number,
   ): void {
     const { width, height, image } = layer.picture;
-    const y = snap(this.#topY(layer, layout, riseM), layout.deviceScale);
+    const y = this.#topY(layer, layout, riseM);
+    const seen = Math.min(height, Math.ceil(hiddenY - y) + 1);
+    if (seen <= 0) return;
+    const { scale } = layer;
     for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width) {
-      context.drawImage(image, snap(x, layout.deviceScale), y, width, height);
+      const atX = snap(x, layout.deviceScale);
+      // Only the part of the tile that is in the picture.
+      const left = Math.max(0, Math.floor(-atX));
+      const wide = Math.min(width, Math.ceil(layout.width - atX)) - left;
+      if (wide <= 0) continue;
+      context.drawImage(image, left * scale, 0, wide * scale, seen * scale, atX + left, y, wide, seen);
     }
     const below = y + height - 1;
-    // The road's own sheets reach lower than this from its line on.
-    if (below >= layout.groundY) return;
+    if (below >= hiddenY) return;
     context.fillStyle = layer.tone;
-    context.fillRect(0, below, layout.width, layout.height - below);
+    context.fillRect(0, below, layout.width, hiddenY - below);
   }
 }
 
@@ -126,7 +152,11 @@ function paintHill(
   veilFoot(sheet, palette, crestRoom, tone, depth);
   layGrain(sheet, palette.grainAlpha);
   const topY = layout.groundY * (1 - recipe.crest) - crestRoom;
+  let solidPx = 0;
+  for (let x = 0; x < TILE_PX; x += 4) solidPx = Math.max(solidPx, crestY(x) + 3);
   return {
+    scale: sheet.scale,
+    solidPx,
     picture: finish(sheet),
     topY,
     slide: recipe.slide,

@@ -23,14 +23,17 @@ import { wrapOffset } from './tiles.ts';
 
 const CLOUD_TILE_PX = 1792;
 
-/** Draws sky and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
+/** Draws sky (down to `coverY`) and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
 export class Sky {
   readonly #sky: SheetPicture;
   readonly #clouds: SheetPicture;
   readonly #drift: boolean;
+  readonly #scale: number;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
-    this.#sky = finish(paintSky(layout, palette, scenery));
+    const sky = paintSky(layout, palette, scenery);
+    this.#scale = sky.scale;
+    this.#sky = finish(sky);
     this.#clouds = finish(paintClouds(layout, palette, scenery));
     this.#drift = !reducedMotion;
   }
@@ -41,8 +44,12 @@ export class Sky {
     scrollPx: number,
     timeS: number,
     clouds: boolean,
+    coverY: number,
   ): void {
-    context.drawImage(this.#sky.image, 0, 0, layout.width, layout.height);
+    // Further down the hills hide it.
+    const seen = Math.max(1, Math.min(layout.height, Math.ceil(coverY) + 1));
+    const scale = this.#scale;
+    context.drawImage(this.#sky.image, 0, 0, layout.width * scale, seen * scale, 0, 0, layout.width, seen);
     if (!clouds) return;
     const travelled = scrollPx * 0.018 + (this.#drift ? timeS * 3 : 0);
     const { width, height, image } = this.#clouds;

@@ -29,6 +29,9 @@ import { Sky } from './sky.ts';
 import { Veil } from './veil.ts';
 import { bendRatio, Wind } from './wind.ts';
 
+/** The road is looked at this often for its lowest place, and taken to be this much lower (px). */
+const ROAD_STEP_PX = 40;
+const ROAD_SURE_PX = 24;
 /** Steepest tilt of the bike on the exaggerated road (rad). */
 const MOST_TILT_RAD = 0.42;
 
@@ -155,9 +158,12 @@ export class Stage {
     const camera = this.#camera;
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
     context.globalAlpha = 1;
-    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0);
     const riseM = camera.heightM - this.#startHeightM;
-    this.#hills.draw(context, layout, camera.scrollPx, riseM, quality > 0 ? 0 : 1);
+    const from = quality > 0 ? 0 : 1;
+    const groundY = this.#lowestRoadY();
+    const coverY = Math.min(groundY, this.#hills.coverY(layout, riseM, from));
+    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0, coverY);
+    this.#hills.draw(context, layout, camera.scrollPx, riseM, from, groundY);
     this.#company?.drawBehind(context, camera, frame);
     this.#ground.draw(context, camera);
     if (quality > 0) this.#grass.draw(context, layout, camera, frame);
@@ -172,6 +178,15 @@ export class Stage {
     const bend = bendRatio(frame.windMps, this.#still ? 0 : frame.timeS, 0);
     this.#foreground.draw(context, layout, camera.scrollPx, bend);
     if (!this.#still) this.#foreground.drawWhip(context, layout, camera.scrollPx, frame.speedMps);
+  }
+
+  /** A line below which the road and its earth hide everything (CSS px). */
+  #lowestRoadY(): number {
+    const layout = this.#layout;
+    let lowest = 0;
+    for (let x = 0; x <= layout.width + ROAD_STEP_PX; x += ROAD_STEP_PX)
+      lowest = Math.max(lowest, this.#camera.roadY(layout, x));
+    return Math.min(layout.height, lowest + ROAD_SURE_PX);
   }
 
   /** Slope under both wheels as drawn (rad, clockwise positive). */

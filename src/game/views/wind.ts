@@ -88,16 +88,16 @@ export class Wind {
     const scale = layout.riderPxPerM;
     context.strokeStyle = this.#palette.paper;
     context.lineCap = 'round';
-    context.lineWidth = Math.max(1.2, 0.016 * scale);
-    context.globalAlpha = 0.3 + 0.35 * strength;
+    context.lineWidth = Math.max(1.4, 0.02 * scale);
+    context.globalAlpha = 0.45 + 0.35 * strength;
     context.beginPath();
-    const count = 4 + Math.round(strength * 5);
+    const count = 5 + Math.round(strength * 6);
     for (let i = 0; i < count; i++) {
-      const run = (frame.timeS * (1.1 + i * 0.13) + i * 0.37) % 1;
+      const run = (frame.timeS * (1.3 + (i % 3) * 0.11) + i * 0.618) % 1;
       const x = riderX + (1.1 - run * 2.9) * scale;
-      const y = roadY - (0.3 + ((i * 0.618) % 1) * 1.75) * scale;
+      const y = roadY - (0.3 + ((i * 0.414) % 1) * 1.75) * scale;
       context.moveTo(x, y);
-      context.lineTo(x - (0.16 + strength * 0.62) * scale * (1 - run * 0.5), y);
+      context.lineTo(x - (0.35 + strength * 0.8) * scale * (1 - run * 0.5), y);
     }
     context.stroke();
     context.globalAlpha = 1;
