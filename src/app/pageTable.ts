@@ -54,7 +54,9 @@ export const preloadAfterRide = debrief.preload;
 /** Fetches every page now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
   await Promise.all(
-    [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) => one.preload()),
+    [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) =>
+      one.preload(),
+    ),
   );
 };
 

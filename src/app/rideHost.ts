@@ -7,7 +7,6 @@ import type { RideResult } from '../core/coach/results.ts';
 import { PHYSICS_VERSION, type Recording } from '../core/ride/recording.ts';
 import { onRoad, playing } from '../core/settings/settings.ts';
 import { outfitBeside } from '../core/settings/outfit.ts';
-import { levelHash } from '../core/level/build.ts';
 import type { Store } from '../state/createStore.ts';
 import { TRIAL } from '../state/rideLevel.ts';
 import type { RidePlaces } from '../state/ridePlaces.ts';
@@ -160,7 +159,7 @@ export class RideHost {
       goesOn: goesOn?.recording ?? null,
       journal: this.journal,
       reference,
-      beside: besideOf(state, ride, reference),
+      known: knownRides(state, ride),
       firstSteps: asksFirstSteps(ride, state)
         ? {
             show: (shown) => store.send({ kind: 'first-steps', shown }),
@@ -193,21 +192,14 @@ export class RideHost {
   }
 }
 
-/**
- * Who may ride beside: in a ride that is watched the best one; from the second ride of a road on the best and the rider's
- * own last one, if it is still here. Nobody in check rides and in a group, where all ride alike.
- */
-function besideOf(
+/** What is known of rides that may be seen beside this one. Nobody rides beside in check rides and in a group, where all ride alike. */
+function knownRides(
   { last, results, unmarked }: State,
   { level, watchFromM, group }: RideShown,
-  reference: SessionOptions['reference'],
-): SessionOptions['beside'] {
+): SessionOptions['known'] {
   if (level.teaches === 'check' || group !== null) return null;
-  if (watchFromM !== null) return { best: () => last?.reference ?? null, last: null };
-  const isSame = last !== null && last.level.id === level.id && levelHash(last.level) === levelHash(level);
   const before = [...results, ...unmarked].some(({ levelId }) => levelId === level.id);
-  if (!isSame && !before) return null;
-  return { best: reference, last: isSame && last.rest !== TRIAL ? last.trace : null };
+  return { last: last?.rest === TRIAL ? null : last, before: before || watchFromM !== null };
 }
 
 /** A ride as it was when it was stopped. */

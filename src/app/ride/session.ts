@@ -61,8 +61,11 @@ export interface SessionOptions {
   readonly journal: Journal | null;
   /** The best ride, once it is known; null while it is not. */
   readonly reference: () => RideTrace | null;
-  /** Who may be seen riding beside as silhouettes; null where nobody is. */
-  readonly beside: BesideRides | null;
+  /** Rides that may be seen beside as silhouettes: the last one here, and whether this road was ridden before; null where nobody is seen. */
+  readonly known: {
+    readonly last: (RideResult & { readonly reference: RideTrace | null }) | null;
+    readonly before: boolean;
+  } | null;
   /** Number of the only gamepad that counts; any of them without it. */
   readonly gamepad?: number;
   /** Shows the first steps with the levers, and hears that they were done; null where they are not asked for. */
@@ -446,7 +449,7 @@ class Session implements RideSession {
       world: this.#ride.world,
       look: this.#look,
       hub: this.#hub,
-      beside: this.#options.beside,
+      beside: besideRides(this.#options),
       nextFrame: (timeMs) => {
         this.#looksWithoutPicture = 0;
         this.#pollPads(timeMs);
@@ -509,6 +512,15 @@ class Session implements RideSession {
       autoEase: this.#ride.world.autoEase,
     });
   }
+}
+
+/** The best ride and the rider's own last one, from the second ride of a road on; in a ride that is watched only the best. */
+function besideRides({ known, level, reference, watching }: SessionOptions): BesideRides | null {
+  if (known === null) return null;
+  const { last, before } = known;
+  const isSame = last !== null && last.level.id === level.id && levelHash(last.level) === levelHash(level);
+  if (watching !== null) return { best: () => last?.reference ?? null, last: null };
+  return isSame || before ? { best: reference, last: isSame ? last.trace : null } : null;
 }
 
 /** What a hand did; letting go is nothing. */

@@ -44,7 +44,7 @@ export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judg
       // Two at once are no ride of whoever owns the device; they are kept nowhere.
       journal: null,
       firstSteps: null,
-      beside: null,
+      known: null,
       reference: judging.expect({ level, seed: level.seed, ...wish.sides[side], autoEase }),
       gamepad: side === 'left' ? 0 : 1,
       look: () => lookOf(side),
