@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Cautions } from '../features/about/cautions.tsx';
 import { PAGES } from './pageTable.ts';
-import { SettingsDialog } from '../features/settings/dialog.tsx';
+import { Settings } from './lazySettings.tsx';
 import { startPage } from '../features/start/page.tsx';
 import { KeptNotice, OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
@@ -24,16 +24,7 @@ export function App(props: {
       >
         {page(state, send, services)}
       </KeptNotice.Provider>
-      {state.dialog === 'settings' && (
-        <SettingsDialog
-          settings={state.settings}
-          keyAsked={state.keyAsked}
-          onChange={(settings) => send({ kind: 'set', settings })}
-          onAskKey={(action) => send({ kind: 'ask-key', action })}
-          onKey={(action, code) => send({ kind: 'set-key', action, code })}
-          onClose={() => send({ kind: 'close-dialog' })}
-        />
-      )}
+      {state.dialog === 'settings' && <Settings state={state} send={send} />}
       {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
       {state.dialog === 'cautions' && <Cautions send={send} />}
     </OpenSettings.Provider>

@@ -3,6 +3,7 @@ import type { View } from '../state/address.ts';
 import { lazyPage } from './lazy.tsx';
 import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
+import { preloadSettings } from './lazySettings.tsx';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
 import { commonWords } from '../words/common.ts';
@@ -48,16 +49,15 @@ const bench = lazyPage(
   async () => (await import('../features/bench/page.tsx')).benchPage,
 );
 
-/** What is wanted when a ride ends is fetched while it is ridden. */
-export const preloadAfterRide = debrief.preload;
+/** What is wanted when a ride ends, or is paused, is fetched while it is ridden. */
+export const preloadAfterRide = async (): Promise<void> => {
+  await Promise.all([debrief.preload(), preloadSettings()]);
+};
 
-/** Fetches every page now; settles when all are there or cannot be had. */
+/** Fetches every page and the settings now; settles when all are there or cannot be had. */
 export const preloadAllPages = async (): Promise<void> => {
-  await Promise.all(
-    [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief].map((one) =>
-      one.preload(),
-    ),
-  );
+  const pages = [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief];
+  await Promise.all([preloadSettings(), ...pages.map((one) => one.preload())]);
 };
 
 export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {

@@ -1,7 +1,7 @@
 /** Which ride the big button begins for this state. */
 import type { Level } from '../core/level/schema.ts';
 import { nextLevel } from '../core/coach/ladder.ts';
-import { shiftsInFront } from '../core/model/transmission.ts';
+import { shiftsInFront } from '../core/model/shifters.ts';
 import { isChild } from '../core/settings/settings.ts';
 import type { State } from './store.ts';
 

@@ -3,7 +3,7 @@
  * with that page.
  */
 import type { Lesson } from '../core/level/schema.ts';
-import { shifterPlaces } from '../core/model/transmission.ts';
+import { shifterPlaces } from '../core/model/shifters.ts';
 import type { Bike } from '../core/model/types.ts';
 
 /** English. */

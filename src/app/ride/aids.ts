@@ -5,7 +5,7 @@
 import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
 import type { Guide, HandMove, NextStep } from '../../core/coach/guide.ts';
 import type { Aids, Level } from '../../core/level/schema.ts';
-import { shiftsInFront } from '../../core/model/transmission.ts';
+import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { HudStep } from '../../game/hud/help.ts';

@@ -3,7 +3,7 @@
  * loaded here, at the first ride; words go from the pages to the rooms that have none.
  */
 import type { Aids, Level } from '../../core/level/schema.ts';
-import { shiftsInFront } from '../../core/model/transmission.ts';
+import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { HudHelp } from '../../game/hud/help.ts';
 import type { HudAids, HudWords } from '../../game/hud/words.ts';

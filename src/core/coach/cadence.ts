@@ -2,7 +2,8 @@
  * The cadence mark and the chain line mark: both are shares of pedalling time.
  */
 import { clamp } from '../math/numbers.ts';
-import { highestGear, lowestGear, shiftsInFront } from '../model/transmission.ts';
+import { highestGear, lowestGear } from '../model/transmission.ts';
+import { shiftsInFront } from '../model/shifters.ts';
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';

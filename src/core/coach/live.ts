@@ -3,7 +3,7 @@
  * which is cadence, easing and chain line so far. The marks of the debrief are worked out by `judge.ts`.
  */
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
-import { shiftsInFront } from '../model/transmission.ts';
+import { shiftsInFront } from '../model/shifters.ts';
 import type { RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { cadenceCredit, countsForMarks, standingSinceS } from './cadence.ts';

@@ -76,19 +76,6 @@ export function placeOfNumbers(ringIndex: number, sprocketIndex: number): GearPl
   return { ringIndex, sprocketIndex };
 }
 
-/** How many places the shifters have: rings, then gears at the rear. */
-export function shifterPlaces({
-  chainringsTeeth,
-  sprocketsTeeth,
-}: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>): readonly number[] {
-  return [chainringsTeeth.length, sprocketsTeeth.length];
-}
-
-/** Whether there is a second shifter, at the rings. */
-export function shiftsInFront(bike: Pick<Bike, 'chainringsTeeth'>): boolean {
-  return bike.chainringsTeeth.length > 1;
-}
-
 export function lowestGear(machine: Machine): Gear {
   return gearAt(machine, 0, machine.sprocketCount - 1);
 }

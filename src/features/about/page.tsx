@@ -1,5 +1,5 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
-import { shiftsInFront } from '../../core/model/transmission.ts';
+import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { Page } from '../../ui/page.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';

@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { shiftsInFront } from '../../core/model/transmission.ts';
+import { shiftsInFront } from '../../core/model/shifters.ts';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
 import { KeyList } from '../../ui/keyList.tsx';

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
-import { shiftsInFront } from '../../core/model/transmission.ts';
+import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { Button, Select, Tick } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
