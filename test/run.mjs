@@ -6,7 +6,7 @@
  * `npm test` runs all; `npm test -- lint unit` runs those two.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { constants, setPriority } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -19,6 +19,16 @@ const siteFolder = join(root, 'dist');
 const PATIENCE_MS = 30 * 60_000;
 /** What failed at first and was tried once more. */
 const secondTries = [];
+
+/** Everything else comes first at the processor. Linux may weigh whole sessions and not processes, so it is told of both. */
+function giveWay(pid) {
+  setPriority(pid, constants.priority.PRIORITY_LOW);
+  try {
+    writeFileSync(`/proc/${pid}/autogroup`, String(constants.priority.PRIORITY_LOW));
+  } catch {
+    // Only Linux has sessions that are weighed, and not everywhere.
+  }
+}
 
 /**
  * Runs a command at the top of the repository with nothing to read; answers with its exit code. Behind others it gives
@@ -35,7 +45,7 @@ function run(command, args, isBehind = false) {
       shell: process.platform === 'win32',
     });
     for (const stream of [child.stdout, child.stderr]) stream?.on('data', (piece) => said.push(piece));
-    if (isBehind && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
+    if (isBehind && child.pid !== undefined) giveWay(child.pid);
     const giveUp = setTimeout(() => {
       console.error(`Gave up on ${args.join(' ')} after ${PATIENCE_MS / 60_000} minutes.`);
       // The whole group, or a browser would outlive the check that started it.
