@@ -35,6 +35,8 @@ export interface Format {
   /** The gear on the way to which the shifters are, as short as can be. */
   readonly gearWanted: (from: GearTold, to: GearTold) => string;
   readonly teeth: (teeth: readonly number[]) => string;
+  /** `50 / 34 · 11–34`, as it stands on the box. */
+  readonly parts: (bike: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>) => string;
   readonly tyre: (bike: Pick<Bike, 'tyreWidthMm' | 'beadSeatMm'>) => string;
 }
 
@@ -71,6 +73,10 @@ export function createFormat(units: 'metric' | 'imperial', locale?: string): For
     gear: gearName,
     gearWanted: (from, to) => (from.ringTeeth === to.ringTeeth ? String(to.sprocketTeeth) : gearName(to)),
     teeth: (teeth) => (teeth.length > 4 ? `${teeth[0]}–${teeth.at(-1)}` : teeth.join(' / ')),
+    parts: ({ chainringsTeeth, sprocketsTeeth: teeth }) => {
+      const range = [...new Set([teeth[0] ?? 0, teeth.at(-1) ?? 0])].join('–');
+      return `${chainringsTeeth.toReversed().join(' / ')} · ${range}`;
+    },
     tyre: (bike) => `${bike.tyreWidthMm}-${bike.beadSeatMm}`,
   };
 }

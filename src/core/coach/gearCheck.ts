@@ -3,7 +3,10 @@
  * all, and what other cassettes or rings would change, each found by riding the plan over that very road.
  */
 import type { Course } from '../course/types.ts';
+import { type PassedLimit, passedLimits } from '../model/gearLimits.ts';
+import { possibleParts, type TradeOff, tradeOffs } from '../model/gearParts.ts';
 import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
+import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
 import { rollOutM } from '../model/rollout.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
@@ -16,13 +19,9 @@ import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
-import { type PassedLimit, passedLimits } from './gearLimits.ts';
-import { possibleParts, type TradeOff, tradeOffs } from './gearParts.ts';
 import { type SteadyClimb, steadyClimb, WALKING_MPS } from './gearSteady.ts';
 import { countManoeuvres } from './shifts.ts';
 
-/** Two gears nearer than this are as good as one (share of development). */
-export const OVERLAP = 0.04;
 const SAMPLE_S = 0.1;
 /** Stretches nearer than this are told as one (m). */
 const JOIN_M = 15;

@@ -4,7 +4,7 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { Button } from '../../ui/controls.tsx';
-import { PartsTable, partsText, type TakeParts } from './candidates.tsx';
+import { PartsTable, type TakeParts } from './candidates.tsx';
 import { type GearAsked, readGearQuestion } from './question.ts';
 import type { GearCheckProps, GearQuestion } from './services.ts';
 
@@ -58,7 +58,7 @@ export function AskPart(props: Props): JSX.Element {
           {problem}
         </span>
       </form>
-      {asked?.ok === true && <Answer {...props} parts={asked.parts} key={partsText(asked.parts, format)} />}
+      {asked?.ok === true && <Answer {...props} parts={asked.parts} key={format.parts(asked.parts)} />}
     </section>
   );
 }
@@ -74,7 +74,7 @@ function Answer(props: Props & { readonly parts: GearParts }): JSX.Element {
     <div aria-live="polite" data-asked={question.level.id}>
       <p class="gear-said">
         {words.ask.answer(
-          partsText(parts, format),
+          format.parts(parts),
           rpm(candidate.outcome),
           rpm(own),
           format.distance(STEEPEST_MEAN_M),

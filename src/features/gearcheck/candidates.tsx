@@ -86,7 +86,7 @@ export function PartsTable(
         <tr>
           <th scope="rowgroup">
             <span class="tag">{words.candidates.yours}</span>
-            {partsText(own, format)}
+            {format.parts(own)}
           </th>
           <Numbers outcome={own} words={words} format={format} />
         </tr>
@@ -113,7 +113,7 @@ function CandidateRow(
   const [open, setOpen] = useState(false);
   const { outcome, changed, tradeOffs, limits } = candidate;
   const { candidates: say, compare } = words;
-  const parts = partsText(outcome, format);
+  const parts = format.parts(outcome);
   return (
     <tbody data-parts={partsKey(outcome)}>
       <tr>
@@ -174,13 +174,6 @@ function Numbers({ outcome, words, format }: Speech & { readonly outcome: GearOu
       <td data-label={steady}>{say.perMinute(format.number(outcome.steady.cadenceRpm))}</td>
     </>
   );
-}
-
-/** `50 / 34 · 11–34`, as it stands on the box. */
-export function partsText(of: GearParts, format: Format): string {
-  const { sprocketsTeeth: teeth } = of;
-  const range = [...new Set([teeth[0] ?? 0, teeth.at(-1) ?? 0])].map((n) => format.number(n)).join('–');
-  return `${of.chainringsTeeth.toReversed().join(' / ')} · ${range}`;
 }
 
 function partsKey(of: GearParts): string {

@@ -8,7 +8,7 @@ import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { GearAnswer } from './answerText.tsx';
 import { AskPart } from './askPart.tsx';
-import { Candidates, partsText, type TakeParts } from './candidates.tsx';
+import { Candidates, type TakeParts } from './candidates.tsx';
 import { GearStairs } from './stairs.tsx';
 import { GearRoad } from './road.tsx';
 import { RollOut } from './rollOut.tsx';
@@ -40,7 +40,7 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
       <LevelChoice {...props} />
       <p class="gear-you">
         {words.you(
-          partsText(bike, format),
+          format.parts(bike),
           format.number(rider.cadenceLowRpm),
           format.number(rider.cadenceHighRpm),
         )}

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import { differentGears, gearChart } from '../../core/coach/gearCheck.ts';
-import { type GearStep, gearStairs } from '../../core/coach/gearStairs.ts';
+import { type GearStep, gearStairs } from '../../core/model/gearStairs.ts';
 import { midBandRpm } from '../../core/model/legs.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Bike, Gear, Rider } from '../../core/model/types.ts';

@@ -1,5 +1,5 @@
 /** Where the paper steps of the staircase lie. Equal steps in proportion are equally high. Numbers only. */
-import type { GearStep } from '../../core/coach/gearStairs.ts';
+import type { GearStep } from '../../core/model/gearStairs.ts';
 
 /** A step narrower than this could not hold its gear (px); a long staircase scrolls instead. */
 const NARROWEST_PX = 62;

@@ -2,8 +2,8 @@
  * Every sentence of the gear check. Numbers with units come in written; plain counts come in as numbers, because
  * words bend round them.
  */
-import type { PassedLimit } from '../../core/coach/gearLimits.ts';
-import type { TradeOff } from '../../core/coach/gearParts.ts';
+import type { PassedLimit } from '../../core/model/gearLimits.ts';
+import type { TradeOff } from '../../core/model/gearParts.ts';
 import type { RollOutLimit } from '../../core/model/rollout.ts';
 import { capital, count, seconds } from '../../words/counting.ts';
 

@@ -155,8 +155,7 @@ function Kept(
     <div class="road-kept-ride" data-kept-ride={ride.id}>
       <h3>{title}</h3>
       <p>
-        {ride.teethKnown &&
-          `${ride.chainringsTeeth.toReversed().join(' / ')} · ${format.teeth(ride.sprocketsTeeth)}. `}
+        {ride.teethKnown && `${format.parts(ride)}. `}
         {words.ride.summary(format.percent(ride.readablePercent / 100), ride.pitches.length)}{' '}
         {words.ride.habits(
           ride.changesPerKm === null ? null : format.number(ride.changesPerKm, 1),

@@ -23,12 +23,11 @@ export function Bring(props: {
   const { bike, teethKnown } = who;
   const id = useId();
   const { bring } = words;
-  const parts = `${bike.chainringsTeeth.toReversed().join(' / ')} · ${format.teeth(bike.sprocketsTeeth)}`;
   return (
     <section class="paper road-bring" aria-labelledby={id}>
       <h2 id={id}>{bring.title}</h2>
       <p>
-        {bring.bike(parts, format.tyre(bike))} <PageLink to="bike">{bring.otherBike}</PageLink>
+        {bring.bike(format.parts(bike), format.tyre(bike))} <PageLink to="bike">{bring.otherBike}</PageLink>
       </p>
       <Tick
         label={`${bring.teeth}. ${bring.teethHint}`}

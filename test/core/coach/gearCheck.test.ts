@@ -8,8 +8,8 @@ import {
   gearOutcome,
   sortCandidates,
 } from '../../../src/core/coach/gearCheck.ts';
-import { derailleurOf, passedLimits } from '../../../src/core/coach/gearLimits.ts';
-import { gearStairs } from '../../../src/core/coach/gearStairs.ts';
+import { derailleurOf, passedLimits } from '../../../src/core/model/gearLimits.ts';
+import { gearStairs } from '../../../src/core/model/gearStairs.ts';
 import { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';

@@ -8,7 +8,7 @@ import { gearCandidates, gearOutcome } from '../../../src/core/coach/gearCheck.t
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { gearStairs } from '../../../src/core/coach/gearStairs.ts';
+import { gearStairs } from '../../../src/core/model/gearStairs.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';

@@ -2,8 +2,8 @@
  * Which other parts are worth a try on a bike, and what they trade against its own, both ways: a harder lowest gear is
  * as much a cost as a lost highest one. Rides nothing.
  */
-import { COMMON_CASSETTES, COMMON_RINGS } from '../model/parts.ts';
-import type { Bike } from '../model/types.ts';
+import { COMMON_CASSETTES, COMMON_RINGS } from './parts.ts';
+import type { Bike } from './types.ts';
 
 /** What a candidate trades, against the rider's own bike. */
 export type TradeOff =

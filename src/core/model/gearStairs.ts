@@ -3,8 +3,10 @@
  * sprockets on each ring, over to the next ring where that takes few clicks and no crossed chain. Every other gear
  * lies on the step it is nearest to, so that each gear is found exactly once.
  */
-import type { Gear, Machine } from '../model/types.ts';
-import { OVERLAP } from './gearCheck.ts';
+import type { Gear, Machine } from './types.ts';
+
+/** Two gears nearer than this are as good as one (share of development). */
+export const OVERLAP = 0.04;
 
 /** What the hands do to come from one step to the next. */
 export interface HandMove {

@@ -3,8 +3,8 @@
  * derailleur that a bike most likely carries, told from its parts; what is on the bike already has proved itself.
  * A limit that is passed is a reason to ask, and never a promise the other way round.
  */
-import { capacityTeeth } from '../model/gears.ts';
-import type { Bike } from '../model/types.ts';
+import { capacityTeeth } from './gears.ts';
+import type { Bike } from './types.ts';
 
 type Parts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
 
