@@ -60,11 +60,17 @@ const MEANINGS: Readonly<Record<string, string>> = {
   economy: 'No shift without a reason.',
   passMark: 'The total from which the level is passed, of 100.',
   light: 'The light of the picture.',
+  place: 'The land the road leads through; chosen by the seed where it is left out. It is only seen.',
+  air: 'What falls or drifts in the air; it is only seen.',
+  company: 'Others beside the road, never in the way.',
+  who: 'Who it is.',
+  carries: 'What a child carries and tries not to spill; such a road is play and has no marks to pass.',
 };
 
 /** Words for a part that has another meaning inside another part. */
 const WITHIN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   aids: { cues: 'The remarks of the level.' },
+  company: { atM: 'Where they are (metres from the start).' },
 };
 
 type Node = Record<string, unknown>;
