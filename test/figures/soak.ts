@@ -8,7 +8,15 @@ import { openSite } from '../browser/site.ts';
 
 const SPEED = 8;
 const RIDE_MINUTES = Number(process.argv[2] ?? 60);
-const LEVELS = ['one-pitch-announced', 'rolling-road', 'ring-and-back', 'wind-and-gravel'];
+/** One of each land. */
+const LEVELS = [
+  'two-levers',
+  'one-pitch-announced',
+  'rolling-road',
+  'ring-and-back',
+  'wind-and-gravel',
+  'ready-to-go',
+];
 /** Keys a restless rider presses. */
 const KEYS = ['ArrowDown', 'ArrowUp', 'ArrowDown', 'Space', 'ArrowUp', 'KeyS', 'KeyW'];
 const MEGABYTE = 1024 * 1024;
