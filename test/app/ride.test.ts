@@ -25,7 +25,7 @@ const bike = bikeById('trekking-3x8')!;
 const rider = riderById('adult-weekly')!;
 const FRAME_MS = 1000 / 60;
 
-function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
+function loopWith(stopLinesM: readonly number[] = [], autoEase = false, waitS = 0) {
   const ridden = { ...level, stopLinesM: [...stopLinesM] };
   const world = buildRideWorld(courseOfLevel(ridden), bike, rider, { autoEase });
   const ride = startRide(world);
@@ -38,6 +38,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false) {
     guided: () => false,
     pace: () => 1,
     countPace: 1,
+    waitS,
     brakesAtLines: () => autoEase,
     script: null,
     firstSteps: null,
@@ -66,6 +67,25 @@ describe('the loop', () => {
     runS(1.2);
     expect(log).toContain('count null');
     expect(ride.state().tick).toBeGreaterThan(100);
+  });
+
+  it('waits for somebody else’s start, once: a pause meanwhile takes nothing off and adds nothing', () => {
+    const { loop, log, ride, runS } = loopWith([], false, 4);
+    runS(2.5);
+    expect(log).toEqual(['count 7', 'count 6', 'count 5']);
+    loop.pause();
+    runS(10);
+    loop.resume();
+    log.length = 0;
+    runS(4.5);
+    expect([log, ride.state().tick]).toEqual([['count 5', 'count 4', 'count 3', 'count 2', 'count 1'], 0]);
+    runS(1.5);
+    expect(ride.state().tick).toBeGreaterThan(50);
+    loop.pause();
+    loop.resume();
+    log.length = 0;
+    runS(0.5);
+    expect(log).toEqual(['count 3']);
   });
 
   it('stands still while paused, loses lever pushes made then, and counts again before it goes on', () => {

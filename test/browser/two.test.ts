@@ -5,7 +5,7 @@ import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const SPEED = 16;
-const patient = { timeout: 90_000, interval: 100 };
+const patient = { timeout: 120_000, interval: 100 };
 
 let site: Site;
 
@@ -70,4 +70,61 @@ describe('two at once', () => {
     expect(problems).toEqual([]);
     await close();
   });
+
+  it('whoever’s best ride takes longer starts first', async () => {
+    const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#two' });
+    await page.locator('[data-ride-two]').waitFor();
+    await page.selectOption('[name="left-bike"]', 'kids-20-1x7');
+    await page.selectOption('[name="right-bike"]', 'road-2x11');
+    await page.locator('.two-road select').selectOption('one-pitch-announced');
+    await page.click('[data-ride-two]');
+    const [left, right] = [page.locator('[data-side="left"]'), page.locator('[data-side="right"]')];
+    await expect.poll(() => left.getAttribute('data-phase'), patient).toBe('riding');
+    expect(await right.getAttribute('data-phase')).toBe('ready');
+    expect(Number(await right.locator('.two-over').textContent())).toBeGreaterThan(3);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it.each([
+    [1024, 768],
+    [768, 1024],
+  ])(
+    'on a tablet of %d × %d each half has pads of its own, and nothing that is read lies under them',
+    async (width, height) => {
+      const { page, problems, close } = await site.openPage({ width, height, touch: true, address: '#two' });
+      await page.locator('[data-ride-two]').waitFor();
+      for (const side of ['left', 'right']) await page.selectOption(`[name="${side}-bike"]`, 'road-2x11');
+      await page.click('[data-ride-two]');
+      const half = (side: string) => page.locator(`[data-side="${side}"]`);
+      for (const side of ['left', 'right'])
+        await expect.poll(() => half(side).getAttribute('data-phase'), patient).toBe('riding');
+      const gear = (side: string) => half(side).locator('[data-hud="gear"]').textContent();
+      const first = await gear('left');
+      await half('right').locator('[data-pad="rear-easier"]').tap();
+      await expect.poll(() => gear('right'), patient).not.toBe(first);
+      expect(await gear('left')).toBe(first);
+      for (const side of ['left', 'right']) {
+        const pads = await half(side)
+          .locator('[data-pad]:not([data-pad="pause"])')
+          .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+        expect(Math.min(...pads.flatMap((pad) => [pad.width, pad.height]))).toBeGreaterThanOrEqual(64);
+        for (const name of ['gear', 'cadence', 'speed']) {
+          const box = await half(side).locator(`[data-hud="${name}"]`).boundingBox();
+          expect(box).not.toBeNull();
+          const under = pads.filter(
+            (pad) =>
+              box !== null &&
+              pad.left < box.x + box.width &&
+              pad.right > box.x &&
+              pad.top < box.y + box.height &&
+              pad.bottom > box.y,
+          );
+          expect([name, under]).toEqual([name, []]);
+        }
+      }
+      expect(problems).toEqual([]);
+      await close();
+    },
+  );
 });

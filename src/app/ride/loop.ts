@@ -43,6 +43,8 @@ interface LoopOptions {
   readonly pace: () => number;
   /** Faster countdowns in tests. */
   readonly countPace: number;
+  /** Somebody else starts so much earlier (s). */
+  readonly waitS: number;
   /** The game brakes at lines for this rider; never while they brake themselves. */
   readonly brakesAtLines: () => boolean;
   /** Commands of a ride that is watched again, tick by tick; null while somebody rides. */
@@ -81,6 +83,8 @@ class Loop implements RideLoop {
   #mode: RideMode = 'counting';
   #countEndMs: number | null = null;
   #countShown: number | null = null;
+  /** What is left of waiting for somebody else's start. */
+  #waitS: number;
   #overAtMs: number | null = null;
   #clock = FRESH_CLOCK;
   #queue: RideCommand[] = [];
@@ -90,6 +94,7 @@ class Loop implements RideLoop {
 
   constructor(options: LoopOptions) {
     this.#options = options;
+    this.#waitS = options.waitS;
     this.#pilot = brakeForLine(options.ride.world);
   }
 
@@ -117,6 +122,7 @@ class Loop implements RideLoop {
   pause(): void {
     if (this.#mode === 'over') return;
     this.#mode = 'paused';
+    if (this.#countShown !== null) this.#waitS = Math.max(0, this.#countShown - COUNT_S);
     this.#countEndMs = null;
     this.#countShown = null;
   }
@@ -129,7 +135,7 @@ class Loop implements RideLoop {
     const { countPace, listeners } = this.#options;
     // Who is asked to do something first needs no countdown: the pedals turn when it is done.
     const isAsked = this.#options.firstSteps?.stands(this.#options.ride.now.tick, timeMs) === true;
-    this.#countEndMs ??= timeMs + (isAsked ? 0 : (COUNT_S * 1000) / countPace);
+    this.#countEndMs ??= timeMs + (isAsked ? 0 : ((COUNT_S + this.#waitS) * 1000) / countPace);
     const leftS = Math.ceil(((this.#countEndMs - timeMs) * countPace) / 1000);
     if (leftS > 0) {
       if (leftS !== this.#countShown) listeners.count(leftS);
@@ -138,6 +144,7 @@ class Loop implements RideLoop {
     }
     this.#countEndMs = null;
     this.#countShown = null;
+    this.#waitS = 0;
     this.#mode = 'riding';
     this.#clock = FRESH_CLOCK;
     listeners.count(null);

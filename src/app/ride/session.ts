@@ -66,6 +66,8 @@ export interface SessionOptions {
     readonly last: (RideResult & { readonly reference: RideTrace | null }) | null;
     readonly before: boolean;
   } | null;
+  /** Somebody else starts so much earlier (s of real time). */
+  readonly waitS?: number;
   /** Number of the only gamepad that counts; any of them without it. */
   readonly gamepad?: number;
   /** Shows the first steps with the levers, and hears that they were done; null where they are not asked for. */
@@ -200,6 +202,7 @@ class Session implements RideSession {
       guided: () => this.#guide.knows(),
       pace: () => this.#look.settings.paceRatio * speed(),
       countPace: speed(),
+      waitS: options.waitS ?? 0,
       brakesAtLines: () => watching === null && autoEase && !this.#hub.now().braking,
       script,
       firstSteps: this.#firstSteps,

@@ -9,23 +9,53 @@ import type { TwoRides, TwoWish } from '../../features/two/services.ts';
 import { type RideSession, startRideSession } from './session.ts';
 import type { RideLook } from './views.ts';
 
-/** Starts both. Instruments are told apart by where they are, so neither may show pads. */
-export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judging): TwoRides {
+const TOGETHER: Readonly<Record<Side, number>> = { left: 0, right: 0 };
+
+/**
+ * How long each waits (s), so that two who ride as well as their bikes and legs allow come to the end together. Without
+ * an answer both start at once.
+ */
+async function waitsOf(
+  { level, sides, autoEase }: TwoWish,
+  paceRatio: number,
+  judging: Judging,
+): Promise<Readonly<Record<Side, number>>> {
+  try {
+    const bests = SIDES.map((side) =>
+      judging.planner.prepare({ level, seed: level.seed, ...sides[side], autoEase }),
+    );
+    const [left = 0, right = 0] = (await Promise.all(bests)).map(
+      ({ trace }) => trace.samples.at(-1)?.timeS ?? 0,
+    );
+    return {
+      left: Math.max(0, right - left) / paceRatio,
+      right: Math.max(0, left - right) / paceRatio,
+    };
+  } catch {
+    return TOGETHER;
+  }
+}
+
+/** Starts both; instruments and pads are told apart by the half they are in. */
+export async function startTwoRides(
+  wish: TwoWish,
+  look: () => RideLook,
+  judging: Judging,
+): Promise<TwoRides> {
   const { level, autoEase } = wish;
+  const waitsS = wish.headStart ? await waitsOf(wish, look().settings.paceRatio, judging) : TOGETHER;
   const sessions = new Map<Side, RideSession>();
   const lookOf = (side: Side): RideLook => {
     const { settings, ...rest } = look();
     const { bike, rider } = wish.sides[side];
     return {
       ...rest,
-      showPads: false,
       settings: {
         ...settings,
         bike,
         rider,
         autoEase,
         keys: KEYS_FOR_TWO[side],
-        pads: 'never',
         kit: side === 'left' ? settings.kit : outfitBeside(settings.kit),
       },
     };
@@ -46,6 +76,7 @@ export function startTwoRides(wish: TwoWish, look: () => RideLook, judging: Judg
       firstSteps: null,
       known: null,
       reference: judging.expect({ level, seed: level.seed, ...wish.sides[side], autoEase }),
+      waitS: Math.round(waitsS[side]),
       gamepad: side === 'left' ? 0 : 1,
       look: () => lookOf(side),
       onPhase: (phase, countdownS) => wish.onPhase(side, phase, countdownS),

@@ -9,6 +9,8 @@ export interface TwoChoice {
   readonly level: Level | null;
   readonly sides: Readonly<Record<Side, SideChoice>>;
   readonly autoEase: boolean;
+  /** Whoever's best ride takes longer starts first. */
+  readonly headStart: boolean;
 }
 
 /** Both rides, finished. */

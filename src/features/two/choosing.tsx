@@ -31,6 +31,9 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
   const bikes = BIKES.some(({ id }) => id === own.id) ? BIKES : [...BIKES, own];
   const onlyTouch =
     window.matchMedia('(pointer: coarse)').matches && window.matchMedia('(hover: none)').matches;
+  // Pads of two riders and a road do not fit on a phone.
+  const tooSmall =
+    onlyTouch && window.matchMedia(`(max-width: ${PHONE_PX}px), (max-height: ${PHONE_PX}px)`).matches;
   return (
     <form
       class="two-form"
@@ -39,7 +42,7 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         onRide();
       }}
     >
-      {onlyTouch && <p class="paper two-note">{twoWords.needsKeys}</p>}
+      {tooSmall && <p class="paper two-note">{twoWords.needsKeys}</p>}
       <div class="two-top">
         <Button strong submit look="big-button" data-ride-two disabled={level === null}>
           <Icon name="go" />
@@ -73,6 +76,7 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
             bikes={bikes}
             chosen={sides[side]}
             autoEase={choice.autoEase}
+            onlyTouch={onlyTouch}
             onChoose={(chosen) => onChoice({ ...choice, sides: { ...sides, [side]: chosen } })}
           />
         ))}
@@ -82,9 +86,17 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         checked={choice.autoEase}
         onChange={(autoEase) => onChoice({ ...choice, autoEase })}
       />
+      <Tick
+        label={twoWords.headStart}
+        checked={choice.headStart}
+        onChange={(headStart) => onChoice({ ...choice, headStart })}
+      />
     </form>
   );
 }
+
+/** Shorter sides than this are those of a phone (px). */
+const PHONE_PX = 600;
 
 /** With easing done by the game, two keys and the rings are enough. */
 const NOT_WITH_EASING: readonly string[] = ['ease', 'press', 'coast', 'brake'];
@@ -94,9 +106,11 @@ function SideForm(props: {
   readonly bikes: readonly Bike[];
   readonly chosen: SideChoice;
   readonly autoEase: boolean;
+  /** There is no keyboard to name keys of. */
+  readonly onlyTouch: boolean;
   readonly onChoose: (chosen: SideChoice) => void;
 }): JSX.Element {
-  const { side, bikes, chosen, autoEase, onChoose } = props;
+  const { side, bikes, chosen, autoEase, onlyTouch, onChoose } = props;
   const { bike, rider } = chosen;
   const riders = RIDERS.some(({ id }) => id === rider.id) ? RIDERS : [...RIDERS, rider];
   const name = (id: string): string => commonWords.bike.names[id] ?? commonWords.bike.own;
@@ -133,19 +147,25 @@ function SideForm(props: {
           />
         </div>
       </div>
-      <h3>{twoWords.keys[side]}</h3>
-      <dl class="key-list">
-        {actions.map((action) => (
-          <div key={action}>
-            <dt>
-              {KEYS_FOR_TWO[side][action].map((code) => (
-                <kbd key={code}>{keyName(code)}</kbd>
-              ))}
-            </dt>
-            <dd>{commonWords.keys[action]}</dd>
-          </div>
-        ))}
-      </dl>
+      {onlyTouch ? (
+        <p>{twoWords.pads[side]}</p>
+      ) : (
+        <>
+          <h3>{twoWords.keys[side]}</h3>
+          <dl class="key-list">
+            {actions.map((action) => (
+              <div key={action}>
+                <dt>
+                  {KEYS_FOR_TWO[side][action].map((code) => (
+                    <kbd key={code}>{keyName(code)}</kbd>
+                  ))}
+                </dt>
+                <dd>{commonWords.keys[action]}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
     </section>
   );
 }

@@ -103,5 +103,5 @@ function usualChoice(state: State): TwoChoice {
   const audience = child ? 'children' : 'everyone';
   const level = roads(state).find((one) => one.audience === audience) ?? state.levels[0] ?? null;
   const other = BIKES.some(({ id }) => id === bike.id) ? side : { bike, rider: riderFor(bike) };
-  return { level, sides: { left: side, right: other }, autoEase: child };
+  return { level, sides: { left: side, right: other }, autoEase: child, headStart: true };
 }

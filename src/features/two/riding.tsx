@@ -71,7 +71,7 @@ function useRides(props: Props, root: { readonly current: HTMLElement | null }) 
   const [failed, setFailed] = useState(false);
   const rides = useRef<TwoRides | null>(null);
   useEffect(() => {
-    const { level, sides, autoEase } = choice;
+    const { level, sides, autoEase, headStart } = choice;
     const places = { left: placesOf(root.current, 'left'), right: placesOf(root.current, 'right') };
     if (level === null || places.left === null || places.right === null) return undefined;
     const finished: Partial<Record<Side, RideResult>> = {};
@@ -80,6 +80,7 @@ function useRides(props: Props, root: { readonly current: HTMLElement | null }) 
       level,
       sides,
       autoEase,
+      headStart,
       places: { left: places.left, right: places.right },
       onPhase: (side, phase, countdownS) => setShown((now) => ({ ...now, [side]: { phase, countdownS } })),
       onFailed: () => setFailed(true),

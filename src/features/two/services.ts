@@ -18,6 +18,8 @@ export interface TwoWish {
   readonly sides: Readonly<Record<Side, SideChoice>>;
   /** The game eases during shifts and brakes at lines, for both. */
   readonly autoEase: boolean;
+  /** Whoever's best ride takes longer starts first. */
+  readonly headStart: boolean;
   readonly places: Readonly<Record<Side, RidePlaces>>;
   readonly onPhase: (side: Side, phase: RidePhaseShown, countdownS: number | null) => void;
   readonly onFailed: () => void;

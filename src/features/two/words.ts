@@ -4,19 +4,25 @@ import type { Side } from './keys.ts';
 /** English. */
 export const twoWords = {
   title: 'Two at once',
-  intro: 'Side by side on the same road, with one keyboard or two gamepads. Each rides for themselves.',
+  intro:
+    'Side by side on the same road: on a tablet, with one keyboard or two gamepads. Each rides for themselves.',
   road: 'Road',
   sides: { left: 'Left', right: 'Right' } satisfies Record<Side, string>,
   bike: 'Bike',
   rider: 'Rider',
   ownRider: 'As set on this device',
   autoEase: 'The game has soft feet during a shift and brakes at lines, for both',
+  headStart: 'Whoever’s best ride takes longer here starts first, so that both can finish together',
   keys: { left: 'Keys on the left', right: 'Arrow keys' } satisfies Record<Side, string>,
+  pads: { left: 'Pads in the left or upper half', right: 'Pads in the right or lower half' } satisfies Record<
+    Side,
+    string
+  >,
   ride: 'Ride',
   riding: (road: string): string => `Two at once: ${road}`,
   waiting: 'Over the line. The other one is still riding.',
   needsKeys:
-    'This needs a keyboard or two gamepads. Without them, hand the device round: one rides after the other.',
+    'This screen is too small for the pads of two. Take a tablet, a keyboard or two gamepads; or hand the device round.',
   failed:
     'The rides stopped, because their picture could not be loaded or drawn. Try again; if it happens once more, load the page anew.',
   afterTitle: 'What you two found out',
