@@ -1,10 +1,8 @@
 /** The page's side of taking a copy back: opened by a worker of its own, handed on piece by piece, stopped when told so. */
-import workerAddress from './copy.worker.ts?worker&url';
-import type { CopyQuestion, copyService } from './copyWork.ts';
+import type { CopyQuestion, copyService } from './device/copyWork.ts';
 import type { OpenedImport } from '../storage/types.ts';
-import { trustedScript } from './device/trustedScripts.ts';
+import { startWork } from './device/startWork.ts';
 import { partsOf } from '../worker/rpc.ts';
-import { startWorker } from '../worker/startWorker.ts';
 
 /** The file is no copy. */
 export class NoCopy extends Error {}
@@ -16,13 +14,18 @@ export async function* piecesOfCopy(
   signal: AbortSignal,
 ): AsyncGenerator<OpenedImport> {
   const opener = {
-    start: () => startWorker(workerAddress, trustedScript),
-    here: async () => (await import('./copyWork.ts')).copyService,
+    start: startWork,
+    here: async () => (await import('./device/copyWork.ts')).copyService,
     afterSilence: 'nobody',
     // The text of a large copy is read in one go, and that takes as long as it takes.
     silenceS: Number.POSITIVE_INFINITY,
   } as const;
-  for await (const { share, some } of partsOf<typeof copyService, 'open'>(opener, 'open', question, signal)) {
+  for await (const { share, some } of partsOf<typeof copyService, 'openCopy'>(
+    opener,
+    'openCopy',
+    question,
+    signal,
+  )) {
     if (some === null) throw new NoCopy();
     yield some;
     // The next one is asked for when this one is kept.

@@ -10,7 +10,7 @@ import type { State } from '../state/store.ts';
 import type { Trouble } from './device/trouble.ts';
 import { reportOf } from './device/troubleReport.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
-import { trustedScript } from './device/trustedScripts.ts';
+import { startWork } from './device/startWork.ts';
 import { Cancelled } from '../worker/rpc.ts';
 import { serviceWords } from '../words/kept.ts';
 import { unfinishedWords } from '../words/unfinished.ts';
@@ -118,6 +118,6 @@ function saveReport({ troubles, state }: Joined): void {
 
 /** Long texts of rides are read by a worker of their own. */
 const readRides: Services['carry']['readRides'] = async (text, onShare, signal) => {
-  const { readRidesAway, startRideFileWorker } = await import('../worker/rideFileClient.ts');
-  return readRidesAway(() => startRideFileWorker(trustedScript), text, onShare, signal);
+  const { readRidesAway } = await import('../worker/rideFileClient.ts');
+  return readRidesAway(startWork, text, onShare, signal);
 };

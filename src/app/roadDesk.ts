@@ -5,16 +5,16 @@
 import { KEPT_RIDE_SCHEMA, type KeptRoadRide, readKeptRide } from '../core/recorded/kept.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
 import type { BroughtRide, RoadDesk, RoadTold } from '../features/road/services.ts';
-import { createGpxImporter, startGpxWorker } from '../worker/gpxClient.ts';
+import { createGpxImporter } from '../worker/gpxClient.ts';
 import type { Keeping } from './device/persistence.ts';
-import { trustedScript } from './device/trustedScripts.ts';
+import { startWork } from './device/startWork.ts';
 
 /** Kind of the kept records. */
 const ROAD_RIDE = 'road-ride';
 
 /** Opens the desk. */
 export function openRoadDesk(keeping: Keeping): RoadDesk {
-  const importer = createGpxImporter(() => startGpxWorker(trustedScript));
+  const importer = createGpxImporter(startWork);
   importer.prepare();
   let line: Promise<unknown> = Promise.resolve();
   /** One file after the other: the reader holds one at a time. */

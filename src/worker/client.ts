@@ -7,9 +7,7 @@ import type { Level } from '../core/level/schema.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { GearJob, Judged, Reference } from './jobs.ts';
-import judgeWorkerAddress from './judge.worker.ts?worker&url';
 import { connect } from './rpc.ts';
-import { startWorker, type Trust } from './startWorker.ts';
 import type { Workshop } from './workshop.ts';
 
 export type { Judged } from './jobs.ts';
@@ -69,9 +67,4 @@ export function createPlanner(
       }),
     stop: () => worker.close(),
   };
-}
-
-/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
-export function startJudgeWorker(trust: Trust): Worker | null {
-  return startWorker(judgeWorkerAddress, trust);
 }

@@ -2,7 +2,6 @@
  * The page's side of reading GPX files: promises over a worker, or over this thread where there is none. Holds no
  * file itself. Every question gets an answer, also where nobody can read.
  */
-import workerAddress from './gpx.worker.ts?worker&url';
 import type { RoadAnswers } from '../core/gpx/choose.ts';
 import type { RoadStretch } from '../core/gpx/hardest.ts';
 import type { LevelWishes } from '../core/gpx/level.ts';
@@ -13,7 +12,6 @@ import type { ParseResult } from '../core/level/parse.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
 import type { GpxDesk, RiddenAnswer } from './gpxDesk.ts';
 import { Cancelled, connect } from './rpc.ts';
-import { startWorker, type Trust } from './startWorker.ts';
 
 /** A file that is being read. */
 interface GpxReading {
@@ -68,9 +66,4 @@ export function createGpxImporter(start: () => Worker | null): GpxImporter {
     best: (who, pitch) => worker.ask('best', { who, pitch }).catch(() => pitch),
     again: (pitch, words) => worker.ask('again', { pitch, words }).catch(() => NO_READER),
   };
-}
-
-/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
-export function startGpxWorker(trust: Trust): Worker | null {
-  return startWorker(workerAddress, trust);
 }

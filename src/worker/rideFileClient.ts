@@ -1,14 +1,7 @@
 /** The page's side of reading a long text of rides: one promise, told how far it is, that can be stopped. */
-import workerAddress from './rideFile.worker.ts?worker&url';
 import { joinFiles, type ReadFile } from '../core/transfer/rideFile.ts';
 import type { rideFileService } from './rideFileWork.ts';
 import { partsOf } from './rpc.ts';
-import { startWorker, type Trust } from './startWorker.ts';
-
-/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
-export function startRideFileWorker(trust: Trust): Worker | null {
-  return startWorker(workerAddress, trust);
-}
 
 /** Reads a text of rides; null where it was stopped. */
 export async function readRidesAway(
@@ -20,9 +13,9 @@ export async function readRidesAway(
   const files: ReadFile[] = [];
   const here = async () => (await import('./rideFileWork.ts')).rideFileService;
   const reader = { start, here, afterSilence: 'nobody' } as const;
-  for await (const { share, rides } of partsOf<typeof rideFileService, 'read'>(
+  for await (const { share, rides } of partsOf<typeof rideFileService, 'readRides'>(
     reader,
-    'read',
+    'readRides',
     text,
     signal,
   )) {

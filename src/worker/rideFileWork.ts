@@ -25,4 +25,4 @@ async function* ridesOf(text: string): AsyncGenerator<SomeRides> {
 }
 
 /** The service of reading rides. */
-export const rideFileService = { read: telling(ridesOf) };
+export const rideFileService = { readRides: telling(ridesOf) };

@@ -2,13 +2,11 @@
  * The page's side of riding a group's rides again: a worker of its own, so that marking a ride that was just finished
  * never waits for it. Where there is no worker this thread does it, with pauses.
  */
-import workerAddress from './verifier.worker.ts?worker&url';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import type { RideRecord } from '../core/group/records/record.ts';
 import type { Remark } from '../core/group/records/remark.ts';
 import type { Level } from '../core/level/schema.ts';
 import { connect } from './rpc.ts';
-import { startWorker, type Trust } from './startWorker.ts';
 import type { createVerifier, GroupCount, RideOfPlan } from './verifier.ts';
 
 /** Rides the rides of groups again, each once. Both reject where nobody can do it. */
@@ -36,9 +34,4 @@ export function createGroupVerifier(start: () => Worker | null, levels: readonly
       return worker.ask('picture', { plan, levels, rides }, { signal: counting.signal });
     },
   };
-}
-
-/** The worker the build made, or null. `trust` turns its address into one that this page may run. */
-export function startVerifierWorker(trust: Trust): Worker | null {
-  return startWorker(workerAddress, trust);
 }

@@ -3,7 +3,7 @@
  * once, judged, told to its debrief, and given its marks. What could not be judged is judged at a later visit.
  */
 import type { RideResult } from '../../core/coach/results.ts';
-import { type Judged, type Planner, createPlanner, startJudgeWorker } from '../../worker/client.ts';
+import { type Judged, type Planner, createPlanner } from '../../worker/client.ts';
 import type { Keeping } from './persistence.ts';
 import type { AfterRide, Kept } from '../../state/afterRide.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
@@ -11,7 +11,7 @@ import type { RideJob } from '../../core/ride/job.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { Store } from '../../state/createStore.ts';
 import { TRIAL } from '../../state/rideLevel.ts';
-import { trustedScript } from './trustedScripts.ts';
+import { startWork } from './startWork.ts';
 
 /** Where a finished ride is kept. */
 interface RideShelf {
@@ -39,7 +39,7 @@ const SHARE_STEP = 0.1;
 
 /** Starts nothing yet; the worker is loaded with the first ride. `onBroken` hears of workers that broke down. */
 export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: unknown) => void): Judging {
-  const planner = createPlanner(() => startJudgeWorker(trustedScript), { onBroken });
+  const planner = createPlanner(startWork, { onBroken });
   let marking: Promise<void> | null = null;
   return {
     planner,

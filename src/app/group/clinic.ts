@@ -16,7 +16,7 @@ import type { GroupTurn } from '../../state/groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../../state/createStore.ts';
 import { takePart } from '../device/tabLock.ts';
-import { trustedScript } from '../device/trustedScripts.ts';
+import { startWork } from '../device/startWork.ts';
 
 /** Group sessions, joined. */
 export interface Clinic {
@@ -50,9 +50,8 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
   let verifying: Promise<GroupVerifier> | null = null;
   /** One for all sessions and everything that is asked of them, so that no ride is ridden again twice. */
   const verifier = (): Promise<GroupVerifier> => {
-    verifying ??= import('../../worker/verifierClient.ts').then(
-      ({ createGroupVerifier, startVerifierWorker }) =>
-        createGroupVerifier(() => startVerifierWorker(trustedScript), store.state().levels),
+    verifying ??= import('../../worker/verifierClient.ts').then(({ createGroupVerifier }) =>
+      createGroupVerifier(startWork, store.state().levels),
     );
     verifying.catch(() => {
       verifying = null;

@@ -230,23 +230,18 @@ function fileFaults(seen: Observations): Fault[] {
 }
 
 function workerFaults(): Fault[] {
-  const users: readonly (readonly [string, readonly JourneyName[]])[] = [
-    ['judge.worker', ['ride', 'turn', 'edit']],
-    ['gpx.worker', ['recorded']],
-    ['verifier.worker', ['hand-back']],
-  ];
+  const script = 'work.worker';
+  const journeys: readonly JourneyName[] = ['ride', 'turn', 'edit', 'recorded', 'hand-back'];
   const ends = ['at-start', 'with-an-error', 'silent', 'in-mid-work', 'unreadably'] as const;
-  return users.flatMap(([script, journeys]) =>
-    journeys.flatMap((journey) =>
-      ends.map(
-        (end): Fault => ({
-          name: `${script} ends ${end} (${journey})`,
-          group: 'workers',
-          journey,
-          cause: 'worker',
-          how: { kind: 'page', fault: { what: 'worker', script, ends: end } },
-        }),
-      ),
+  return journeys.flatMap((journey) =>
+    ends.map(
+      (end): Fault => ({
+        name: `${script} ends ${end} (${journey})`,
+        group: 'workers',
+        journey,
+        cause: 'worker',
+        how: { kind: 'page', fault: { what: 'worker', script, ends: end } },
+      }),
     ),
   );
 }

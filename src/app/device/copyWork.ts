@@ -1,7 +1,7 @@
 /** Opens a copy that is taken back and tells its pieces by the handful: in a worker, or on this thread where there is none. */
-import { openImport } from '../storage/exchange.ts';
-import type { OpenedImport } from '../storage/types.ts';
-import { telling } from '../worker/rpc.ts';
+import { openImport } from '../../storage/exchange.ts';
+import type { OpenedImport } from '../../storage/types.ts';
+import { telling } from '../../worker/rpc.ts';
 
 /** A copy, and whether it is taken although it was changed after it was saved. */
 export interface CopyQuestion {
@@ -35,4 +35,4 @@ async function* openCopy({ file, evenIfChanged }: CopyQuestion): AsyncGenerator<
 }
 
 /** The service of opening copies. */
-export const copyService = { open: telling(openCopy) };
+export const copyService = { openCopy: telling(openCopy) };
