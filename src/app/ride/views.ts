@@ -118,7 +118,8 @@ export function buildViews(options: ViewOptions): RideViews {
     twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,
-    few: isPlay,
+    // Whoever plays in a group, on a bike of the plan, gets all that this bike needs.
+    few: isPlay && settings.autoEase && !shiftsInFront(world.machine.bike),
     mode: () => settings.holdMode,
     drawSign,
   });
