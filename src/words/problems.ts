@@ -78,7 +78,7 @@ const LEVEL: Readonly<Record<LevelProblemCode | WarningCode, Say>> = {
     `This stretch overlaps with ${text(values, 'other')}. Let one end where the other begins.`,
   'stop-too-near': ({ values }) => `The stop line at ${number(values, 'atM')} m ${tooNear(values)}`,
   'cannot-climb': ({ values }) =>
-    `This rider comes to a stop on ${steepPlace(values)}, even in ${lowestGear(values)}.`,
+    `This rider has to walk from ${Math.round(number(values, 'fromM'))} m to ${Math.round(number(values, 'toM'))} m (up to ${percent(values, 'slopeRatio')} %), even in ${lowestGear(values)}: some ${Math.round(number(values, 'walkS') / 10) * 10} s on foot. ${whatItTakes(values)}`,
   'cannot-hold-cadence': ({ values }) =>
     `This rider cannot hold ${number(values, 'heldRpm')} rpm on ${steepPlace(values)} in ${lowestGear(values)}; ${Math.round(number(values, 'cadenceRpm'))} rpm are left.`,
   'stop-uphill': ({ values }) =>
@@ -210,6 +210,14 @@ function tooNear(values: Values): string {
   if (values['near'] === 'end') return `needs ${leastM} m of road behind it; the road ends at ${lengthM} m.`;
   const from = values['near'] === 'start' ? 'the start' : `the stop line at ${number(values, 'lastM')} m`;
   return `needs ${leastM} m of road between it and ${from}.`;
+}
+
+/** A gear where one helps, else power. */
+function whatItTakes(values: Values): string {
+  const developmentM = number(values, 'neededDevelopmentM');
+  return developmentM > 0
+    ? `Riding it would take a gear of ${developmentM.toFixed(2)} m a turn.`
+    : `No gear helps; riding it would take more than ${Math.round(number(values, 'neededPowerW') / 5) * 5} W.`;
 }
 
 function steepPlace(values: Values): string {

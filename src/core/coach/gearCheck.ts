@@ -9,6 +9,7 @@ import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
 import { rollOutM } from '../model/rollout.ts';
+import { WALKING_MPS } from '../model/steady.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
@@ -19,7 +20,7 @@ import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
-import { type SteadyClimb, steadyClimb, WALKING_MPS } from './gearSteady.ts';
+import { type SteadyClimb, steadyClimb } from './gearSteady.ts';
 import { countManoeuvres } from './shifts.ts';
 
 const SAMPLE_S = 0.1;

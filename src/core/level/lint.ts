@@ -4,9 +4,9 @@
  */
 import { pieceLengthM } from '../course/build.ts';
 import type { Course } from '../course/types.ts';
-import { crankTorqueFor } from '../model/drivetrain.ts';
-import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../model/load.ts';
+import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
+import { type EvenRoad, powerToRideW, settledRide, WALKING_MPS } from '../model/steady.ts';
 import { gearValues } from '../model/transmission.ts';
 import type { Gear, Machine } from '../model/types.ts';
 import { courseOfLevel } from './build.ts';
@@ -77,7 +77,7 @@ function lintSlopes(level: Level, course: Course, machine: Machine): LevelWarnin
     const startM = fromM;
     fromM += pieceLengthM(piece);
     const atM = steepestFrom(course, startM, fromM);
-    const found = atM === null ? null : slopeWarning(course, machine, lowest, atM);
+    const found = atM === null ? null : slopeWarning(course, machine, lowest, { atM, startM, endM: fromM });
     return found === null ? [] : [{ ...found, path: `pieces[${index}]` }];
   });
 }
@@ -96,7 +96,15 @@ function riseM(course: Course, fromM: number, lengthM: number): number {
   return (course.heightM[toM] as number) - (course.heightM[fromM] as number);
 }
 
-function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number): LevelWarning | null {
+/** The steepest place of a piece, and where the piece begins and ends (m). */
+interface SteepPlace {
+  readonly atM: number;
+  readonly startM: number;
+  readonly endM: number;
+}
+
+function slopeWarning(course: Course, machine: Machine, gear: Gear, place: SteepPlace): LevelWarning | null {
+  const { atM } = place;
   const riseRatio = riseM(course, atM, SUSTAINED_M) / SUSTAINED_M;
   // Heights count along the road; a slope is rise over run.
   const slopeRatio = riseRatio / Math.sqrt(1 - riseRatio * riseRatio);
@@ -116,12 +124,53 @@ function slopeWarning(course: Course, machine: Machine, gear: Gear, atM: number)
   const speedMps = steadySpeedMps({ ...road, powerW: rider.steadyPowerW });
   const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
   if (cadenceRpm >= HELD_RPM) return null;
-  const standing = roadLoad(0, slopeRatio, windMps, road.massKg, road.cdaM2, rollingCoefficient);
-  const neededNm = crankTorqueFor(totalForceN(standing), gear);
-  // Nobody stops while the weight of the body on the pedal still carries the road.
-  const cannot = neededNm >= machine.bodyWeightTorqueNm;
   const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ...gearValues(gear) };
-  return warning('', cannot ? 'cannot-climb' : 'cannot-hold-cadence', atM, atM + SUSTAINED_M, values);
+  const walked = isWalked(course, machine, gear, atM);
+  if (!walked) return warning('', 'cannot-hold-cadence', atM, atM + SUSTAINED_M, values);
+  return walkWarning(course, machine, gear, place, values);
+}
+
+/** The road at a place, as even as its next 30 m are in the mean. */
+function evenRoad(course: Course, atM: number): EvenRoad {
+  const lengthM = Math.min(SUSTAINED_M, course.lengthM - atM);
+  const riseRatio = lengthM <= 0 ? 0 : riseM(course, atM, lengthM) / lengthM;
+  return {
+    slopeRatio: riseRatio / Math.sqrt(1 - riseRatio * riseRatio),
+    windMps: course.windMps[atM] as number,
+    rollingFactor: course.rollingFactor[atM] as number,
+    airDensityKgM3: AIR_DENSITY_KG_M3,
+  };
+}
+
+/** Whether walking is as quick as riding there in this gear, or the rider comes to a stop. */
+function isWalked(course: Course, machine: Machine, gear: Gear, atM: number): boolean {
+  return settledRide(machine, gear, evenRoad(course, atM)).speedMps < WALKING_MPS;
+}
+
+/** The whole stretch that is walked, and what riding it would take. */
+function walkWarning(
+  course: Course,
+  machine: Machine,
+  gear: Gear,
+  { atM, startM, endM }: SteepPlace,
+  values: LevelWarning['values'],
+): LevelWarning {
+  let fromM = atM;
+  while (fromM > startM && isWalked(course, machine, gear, fromM - 1)) fromM -= 1;
+  let lastM = atM;
+  while (lastM + SUSTAINED_M < endM && isWalked(course, machine, gear, lastM + 1)) lastM += 1;
+  const toM = Math.min(endM, lastM + SUSTAINED_M);
+  const road = evenRoad(course, atM);
+  const { neededDevelopmentM, tooSteepForPower } = settledRide(machine, gear, road);
+  return warning('', 'cannot-climb', fromM, toM, {
+    ...values,
+    fromM,
+    toM,
+    walkS: (toM - fromM) / WALKING_MPS,
+    neededPowerW: powerToRideW(machine, gear, road),
+    // No gear helps where the power is too small: then none is named.
+    neededDevelopmentM: tooSteepForPower ? 0 : neededDevelopmentM,
+  });
 }
 
 function lintStopLines(level: Level, course: Course): LevelWarning[] {

@@ -11,8 +11,10 @@ export function Checks(props: {
   /** Null while they are being looked for. */
   readonly warnings: readonly LevelWarning[] | null;
   readonly onGo: (finding: Problem) => void;
+  /** How to cut a stretch that cannot be ridden off the road; null where that cannot be done. */
+  readonly trimOf: (finding: LevelWarning) => (() => void) | null;
 }): JSX.Element {
-  const { problems, warnings, onGo } = props;
+  const { problems, warnings, onGo, trimOf } = props;
   const say = benchWords.check;
   return (
     <section class="paper" aria-labelledby="bench-checks" data-checks>
@@ -22,18 +24,21 @@ export function Checks(props: {
         {problems.length === 0 && warnings === null && <p>{say.working}</p>}
         {problems.length === 0 && warnings?.length === 0 && <p>{say.good}</p>}
         {problems.length === 0 && warnings !== null && warnings.length > 0 && (
-          <Findings title={say.surprising} list={warnings} onGo={onGo} />
+          <Findings title={say.surprising} list={warnings} onGo={onGo} trimOf={trimOf} />
         )}
       </div>
     </section>
   );
 }
 
-function Findings(props: {
+function Findings<Finding extends Problem>(props: {
   readonly title: string;
-  readonly list: readonly Problem[];
+  readonly list: readonly Finding[];
   readonly onGo: (finding: Problem) => void;
+  readonly trimOf?: (finding: Finding) => (() => void) | null;
 }): JSX.Element {
+  const trimFor = (finding: Finding): (() => void) | null =>
+    finding.code === 'cannot-climb' ? (props.trimOf?.(finding) ?? null) : null;
   return (
     <>
       <p>{props.title}</p>
@@ -48,9 +53,24 @@ function Findings(props: {
             >
               {benchWords.check.goThere}
             </Button>
+            <TrimButton finding={finding} onTrim={trimFor(finding)} />
           </li>
         ))}
       </ul>
     </>
+  );
+}
+
+function TrimButton(props: {
+  readonly finding: Problem;
+  readonly onTrim: (() => void) | null;
+}): JSX.Element | null {
+  const { finding, onTrim } = props;
+  if (onTrim === null) return null;
+  const say = benchWords.check.trim;
+  return (
+    <Button look="small-button" data-trim aria-label={`${say}: ${sentenceOf(finding)}`} onClick={onTrim}>
+      {say}
+    </Button>
   );
 }

@@ -14,6 +14,7 @@ import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Machine } from '../../core/model/types.ts';
+import { trimmed } from '../../core/level/trim.ts';
 import { createFormat } from '../../words/format.ts';
 import type { Send, State } from '../../state/store.ts';
 import { benchWords } from './words.ts';
@@ -126,6 +127,10 @@ function Panels(
         problems={problems}
         warnings={warnings}
         onGo={(finding) => goTo(level, finding.path, 'fromM' in finding ? Number(finding.fromM) : null)}
+        trimOf={({ fromM, toM }) => {
+          const cut = trimmed(level, fromM, toM);
+          return cut === null ? null : () => levelEditor.replace(cut);
+        }}
       />
       <ReferencePanel {...props} />
       {samples !== null && (

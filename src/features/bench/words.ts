@@ -141,6 +141,7 @@ export const benchWords = {
     good: 'Nothing to worry about for this rider on this bike.',
     working: 'Looking …',
     goThere: 'Go there',
+    trim: 'Trim it off',
     cannotRide: 'Before it can be ridden:',
     surprising: 'Allowed, but it may surprise:',
   },

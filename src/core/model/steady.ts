@@ -1,0 +1,77 @@
+/**
+ * Where steady legs settle on a slope that goes on for ever: the cadence at which what they give, once the reserve is
+ * spent, is what the road asks in a gear.
+ */
+import { rpmToRadPerS } from '../math/numbers.ts';
+import { bandLowRpm, crankTorqueNm, MAXIMUM_CADENCE_RPM } from './legs.ts';
+import { powerForSpeedW, steadySpeedMps } from './machine.ts';
+import type { Gear, Machine } from './types.ts';
+
+/** Riding slower than this, nobody keeps a bike upright for long; walking is as quick (m/s, ours). */
+export const WALKING_MPS = 0.9;
+
+/** A stretch of road that does not change. */
+export interface EvenRoad {
+  readonly slopeRatio: number;
+  readonly windMps: number;
+  readonly rollingFactor: number;
+  readonly airDensityKgM3: number;
+}
+
+/** What a slope comes to for ever. */
+export interface SettledRide {
+  /** Where the legs settle in the gear (rpm, m/s); 0 where they stand still. */
+  readonly cadenceRpm: number;
+  readonly speedMps: number;
+  /** Lower edge of the band on that slope (rpm). */
+  readonly bandLowRpm: number;
+  /** Longest development that would keep the legs in their band there (m a turn), and the speed it is ridden at. */
+  readonly neededDevelopmentM: number;
+  readonly neededSpeedMps: number;
+  /** True where no gear helps: in the band the bike would be slower than walking. */
+  readonly tooSteepForPower: boolean;
+}
+
+/** Works it out for a gear. */
+export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): SettledRide {
+  const { slopeRatio } = road;
+  const question = questionOf(machine, gear, road);
+  const powerW = (rpm: number): number => crankTorqueNm(machine, 1, rpm, slopeRatio, 0) * rpmToRadPerS(rpm);
+  // Torque falls with cadence and the road's demand rises, so they meet once.
+  let slow = 0;
+  let fast = MAXIMUM_CADENCE_RPM;
+  for (let i = 0; i < 50; i += 1) {
+    const rpm = (slow + fast) / 2;
+    if (powerW(rpm) > powerForSpeedW((rpm * gear.developmentM) / 60, question)) slow = rpm;
+    else fast = rpm;
+  }
+  const lowRpm = bandLowRpm(machine.rider, slopeRatio);
+  const neededSpeedMps = steadySpeedMps({ ...question, powerW: powerW(lowRpm) });
+  return {
+    cadenceRpm: slow,
+    speedMps: (slow * gear.developmentM) / 60,
+    bandLowRpm: lowRpm,
+    neededDevelopmentM: (60 * neededSpeedMps) / lowRpm,
+    neededSpeedMps,
+    tooSteepForPower: neededSpeedMps < WALKING_MPS,
+  };
+}
+
+/** Power at the pedals (W) that is just quicker than walking there. */
+export function powerToRideW(machine: Machine, gear: Gear, road: EvenRoad): number {
+  return powerForSpeedW(WALKING_MPS, questionOf(machine, gear, road));
+}
+
+function questionOf(machine: Machine, gear: Gear, road: EvenRoad) {
+  const { bike, totalMassKg } = machine;
+  return {
+    slopeRatio: road.slopeRatio,
+    windMps: road.windMps,
+    massKg: totalMassKg,
+    cdaM2: bike.cdaM2,
+    rollingCoefficient: bike.rollingCoefficient * road.rollingFactor,
+    efficiency: gear.efficiency,
+    airDensityKgM3: road.airDensityKgM3,
+    bearings: true,
+  };
+}
