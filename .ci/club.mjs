@@ -94,6 +94,6 @@ function tell({ here, tablets, settings, isNew, rides, damaged, tls }) {
     );
   else
     say(
-      `The certificate is ${tls.isNew ? 'new' : 'the one from before'} and nobody else vouches for it, so each browser warns once. Look at the certificate there and go on only if its SHA-256 fingerprint is\n  ${tls.fingerprint}\nThen nobody can read along. What a browser still refuses (often the copy for offline) stands on the page “Check this device”.`,
+      `The certificate is ${tls.isNew ? 'new' : 'the one from before'} and nobody else vouches for it, so each browser warns once. Look at the certificate there and go on only if its SHA-256 fingerprint is\n  ${tls.fingerprint}\nThen nobody can read along, and tablets have their camera page and a screen that stays awake. A copy for offline they have not: browsers keep none under a certificate nobody vouches for.`,
     );
 }
