@@ -133,7 +133,8 @@ function drivetrain(frame: RideFrame): Pick<Mix, 'drivetrain-hum' | 'shift-grind
     : 1;
   const hum = drives ? turning * pushes * (0.3 + 0.7 * clamp(frame.torqueRatio / 1.6)) : 0;
   const shift = frame.shift;
-  const stuck = shift !== null && shift.rate < GRINDING_RATE ? 1 - shift.rate / GRINDING_RATE : 0;
+  const stuck =
+    shift !== null && !shift.hub && shift.rate < GRINDING_RATE ? 1 - shift.rate / GRINDING_RATE : 0;
   const grinds = chainRuns && frame.speedMps > 0.2 && stuck > 0;
   // The rub grows while the chain stays crossed, so that passing through such a gear is only a whisper.
   const rub = chainRuns && frame.crossed ? turning * (0.45 + 0.55 * clamp(frame.crossedS / 2)) : 0;

@@ -24,6 +24,7 @@ function once(name: ShotName): readonly Shot[] {
 
 /** Clean: the click alone. In between the crunch comes up under it. Heavy: the crunch, the click only a remainder. */
 function shiftShots(event: ShiftDone): readonly Shot[] {
+  if (event.hub === true) return hubShots(event);
   const crunch = Math.min(1, Math.max(0, (event.load - CLEAN_LOAD) / (HEAVY_LOAD - CLEAN_LOAD)));
   // A bigger sprocket is a bigger bell: an ear learns where on the cassette it is.
   const rate = event.derailleur === 'rear' ? Math.max(0.9, 1.07 - 0.015 * event.toIndex) : 1;
@@ -34,6 +35,15 @@ function shiftShots(event: ShiftDone): readonly Shot[] {
   };
   if (crunch === 0) return [seat];
   return [seat, { name: 'shift-crunch', gain: crunch, rate: event.derailleur === 'rear' ? 1 : 0.88 }];
+}
+
+/** A hub that takes is a small click deep in the wheel; one that slips in under load is a knock. */
+function hubShots({ load }: ShiftDone): readonly Shot[] {
+  if (load <= CLEAN_LOAD) return [{ name: 'shift-click', gain: 0.8, rate: 0.82 }];
+  return [
+    { name: 'front-clunk', gain: 1, rate: 0.72 },
+    { name: 'shift-crunch', gain: 0.35, rate: 0.7 },
+  ];
 }
 
 /** The sounds of an event; most events are seen only. */

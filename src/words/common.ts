@@ -3,7 +3,7 @@
  * with that page.
  */
 import type { Lesson } from '../core/level/schema.ts';
-import { shifterPlaces } from '../core/model/shifters.ts';
+import { hasHub, shifterPlaces } from '../core/model/shifters.ts';
 import type { Bike } from '../core/model/types.ts';
 
 /** English. */
@@ -77,12 +77,19 @@ export const commonWords = {
       'kids-20-1x7': 'Children’s 20 inch',
       'kids-24-1x8': 'Children’s 24 inch',
       'town-1x9': 'Town',
+      'kids-20-hub-3': 'Children’s 20 inch, hub 3',
+      'town-hub-3': 'Town with hub 3',
+      'town-hub-7': 'Town with hub 7',
       'trekking-3x8': 'Trekking',
       'road-2x11': 'Road',
       'gravel-1x12': 'Gravel',
     } as Readonly<Record<string, string>>,
     own: 'Own bike',
-    gears: (bike: Bike): string => `${shifterPlaces(bike).join(' × ')} gears`,
+    gears: (bike: Bike): string => {
+      const [rings = 1, rear = 1] = shifterPlaces(bike);
+      if (!hasHub(bike)) return `${rings} × ${rear} gears`;
+      return rings === 1 ? `${rear} gears inside` : `${rings} × ${rear} gears, ${rear} of them inside`;
+    },
     riderNames: {
       'child-9': 'A child of about nine',
       'adult-new': 'New to it',

@@ -22,3 +22,17 @@ export const cueWords = {
   'easier-lever': 'The right lever: easier.',
   'harder-lever': 'The right lever: harder.',
 } satisfies Record<CueCode, string>;
+
+/** The same where the gears are in the hub: the pressure goes off, and standing is the best time of all. */
+const hubCueWords: Partial<Record<CueCode, string>> = {
+  'ease-then-shift': 'Take the pressure off, then shift.',
+  'rest-on-the-way-up': 'The rest on the way up: pressure off each time.',
+  'small-ring': 'An easier gear now, on the flat.',
+  'big-ring': 'A harder gear, there is room for it.',
+  'easy-before-stop': 'Stop, then shift easier: a hub changes while you wait.',
+};
+
+/** What is said for a cue on a bike. */
+export function cueText(cue: CueCode, hub: boolean): string {
+  return (hub ? hubCueWords[cue] : undefined) ?? cueWords[cue];
+}

@@ -1,4 +1,6 @@
 /** Words of the first steps with the levers, seen and heard. */
+import { hasHub } from '../core/model/shifters.ts';
+import type { Bike } from '../core/model/types.ts';
 import type { KeyAction, Keys } from '../core/settings/settings.ts';
 import { keyName } from './common.ts';
 
@@ -22,6 +24,13 @@ const done: Readonly<Record<Step, string>> = {
   ease: 'Soft feet let the chain move. Now push on again.',
 };
 
+/** With the gears in the hub. */
+const doneWithHub: Readonly<Record<Step, string>> = {
+  ...done,
+  'rear-easier': 'The hub takes it when you push less. Your legs spin.',
+  ease: 'With the pressure off a hub shifts at once. Now push on again.',
+};
+
 const arrows: Readonly<Record<string, string>> = { '↑': 'up', '↓': 'down', '←': 'left', '→': 'right' };
 
 function spokenKey(keys: Keys, action: KeyAction): string {
@@ -32,7 +41,7 @@ function spokenKey(keys: Keys, action: KeyAction): string {
 
 export const firstStepWords = {
   names,
-  done,
+  done: (step: Step, hub: boolean): string => (hub ? doneWithHub : done)[step],
   instead: (pressed: KeyAction): string => `That was ${names[pressed]}. Try this one:`,
   hold: 'hold',
   /** The pad is lit and has the same sign and word. */
@@ -42,10 +51,11 @@ export const firstStepWords = {
   /** All of it in a sentence. */
   spoken(
     shown: { readonly asked: Step | null; readonly instead: KeyAction | null; readonly done: Step | null },
-    { keys, holdMode }: { readonly keys: Keys; readonly holdMode: 'hold' | 'switch' },
+    settings: { readonly keys: Keys; readonly holdMode: 'hold' | 'switch'; readonly bike: Bike },
   ): string {
     const { asked, instead, done: last } = shown;
-    if (asked === null) return last === null ? '' : done[last];
+    const { keys, holdMode, bike } = settings;
+    if (asked === null) return last === null ? '' : (hasHub(bike) ? doneWithHub : done)[last];
     const how = asked === 'ease' && holdMode === 'hold' ? 'hold' : 'press';
     const before = instead === null ? '' : `That was ${names[instead]}. `;
     return `${before}For ${names[asked]} ${how} ${spokenKey(keys, asked)}.`;

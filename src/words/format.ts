@@ -2,20 +2,14 @@
  * Numbers as people of a place read them: decimal comma or point, km/h or mph, metres or feet. Words are in
  * `words.ts`; units are here because they belong to their numbers.
  */
-import type { Bike, Gear } from '../core/model/types.ts';
+import type { GearTold } from '../core/model/transmission.ts';
+import type { Bike } from '../core/model/types.ts';
+import { gearName, gearWanted } from './gears.ts';
 
 const FEET_PER_M = 3.28084;
 const MPH_PER_MPS = 2.236936;
 const KMH_PER_MPS = 3.6;
 const MILES_PER_M = 0.000621371;
-
-/** What names a gear. */
-type GearTold = Pick<Gear, 'ringTeeth' | 'sprocketTeeth'>;
-
-/** "34 × 17". */
-export function gearName({ ringTeeth, sprocketTeeth }: GearTold): string {
-  return `${ringTeeth} × ${sprocketTeeth}`;
-}
 
 /** Ways to write numbers. */
 export interface Format {
@@ -71,7 +65,7 @@ export function createFormat(units: 'metric' | 'imperial', locale?: string): For
       return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
     },
     gear: gearName,
-    gearWanted: (from, to) => (from.ringTeeth === to.ringTeeth ? String(to.sprocketTeeth) : gearName(to)),
+    gearWanted,
     teeth: (teeth) => (teeth.length > 4 ? `${teeth[0]}–${teeth.at(-1)}` : teeth.join(' / ')),
     parts: ({ chainringsTeeth, sprocketsTeeth: teeth }) => {
       const range = [...new Set([teeth[0] ?? 0, teeth.at(-1) ?? 0])].join('–');

@@ -8,7 +8,7 @@ import type { LevelProblemCode } from '../core/level/parse.ts';
 import type { Problem, ProblemAbout, SchemaCode } from '../core/level/problems.ts';
 import { gearOfValues } from '../core/model/transmission.ts';
 import type { LinkCode } from '../core/transfer/share.ts';
-import { gearName } from './format.ts';
+import { gearName } from './gears.ts';
 import { ROAD } from './roads.ts';
 import { counted, number, percent, type Say, text, texts } from './values.ts';
 

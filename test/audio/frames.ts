@@ -9,6 +9,7 @@ const GEAR: Gear = {
   sprocketIndex: 3,
   ringTeeth: 34,
   sprocketTeeth: 17,
+  hub: null,
   ratio: 2,
   developmentM: 4.2,
   chainAngleDeg: 0.4,

@@ -40,7 +40,7 @@ const anyFrame = fc
   .map(({ rate, shifting, ...rest }) =>
     frameWith({
       ...rest,
-      shift: shifting ? { derailleur: 'rear', direction: 'easier', progress: 0.5, rate } : null,
+      shift: shifting ? { derailleur: 'rear', direction: 'easier', progress: 0.5, rate, hub: false } : null,
     }),
   );
 
@@ -122,11 +122,19 @@ describe('pedalling', () => {
   });
 
   it('grinds only while a shift hangs and the bike moves', () => {
-    const hanging = { derailleur: 'rear', direction: 'easier', progress: 0.3, rate: 0.1 } as const;
+    const hanging = {
+      derailleur: 'rear',
+      direction: 'easier',
+      progress: 0.3,
+      rate: 0.1,
+      hub: false,
+    } as const;
     expect(mixOf(frameWith({ shift: hanging }))['shift-grind'].gain).toBeGreaterThan(0.2);
     expect(mixOf(frameWith({ shift: { ...hanging, rate: 0.35 } }))['shift-grind'].gain).toBe(0);
     expect(mixOf(frameWith({ shift: hanging, speedMps: 0, cadenceRpm: 0 }))['shift-grind'].gain).toBe(0);
     expect(mixOf(frameWith())['shift-grind'].gain).toBe(0);
+    // A hub that waits is held by its pawls, and nothing grinds.
+    expect(mixOf(frameWith({ shift: { ...hanging, rate: 0, hub: true } }))['shift-grind'].gain).toBe(0);
   });
 });
 

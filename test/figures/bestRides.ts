@@ -7,6 +7,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { suitsBike } from '../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { bikeById, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
 import { BEST_RIDES } from '../../src/core/planner/bestRides.ts';
@@ -17,7 +18,7 @@ import { realisedCost } from '../../src/core/planner/realised.ts';
 import { rideScript, scriptOfPolicy } from '../../src/core/planner/reference.ts';
 import type { Manoeuvre } from '../../src/core/planner/script.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { LEVELS } from '../core/coach/riding.ts';
+import { ALL_LEVELS } from '../core/coach/riding.ts';
 
 /** The usual rider of each bike, and the new rider whom many put on the road bike. */
 const PAIRS: readonly (readonly [string, string])[] = [
@@ -29,10 +30,11 @@ const FILE = fileURLToPath(new URL('../../src/core/planner/bestRides.ts', import
 const [, , tries = '2000', seed = '1', which = 'all', bikes = ''] = process.argv;
 const rides: Record<string, number[]> = {};
 for (const [bikeId, riderId] of PAIRS)
-  for (const level of LEVELS) {
+  for (const level of ALL_LEVELS.filter(({ rung, needs }) => rung > 0 || needs === 'hub')) {
     const bike = bikeById(bikeId);
     const rider = riderById(riderId);
     if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);
+    if (!suitsBike(level, bike)) continue;
     const world = buildRideWorld(courseOfLevel(level), bike, rider);
     const cost = (script: readonly Manoeuvre[]): number =>
       realisedCost(world, rideScript(world, script).trace);

@@ -64,6 +64,7 @@ const MEANINGS: Readonly<Record<string, string>> = {
   air: 'What falls or drifts in the air; it is only seen.',
   company: 'Others beside the road, never in the way.',
   who: 'Who it is.',
+  needs: 'The kind of bike it is about; without it any bike will do.',
   carries: 'What a child carries and tries not to spill; such a road is play and has no marks to pass.',
 };
 

@@ -9,12 +9,13 @@ import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import { roomFor } from '../../core/model/transmission.ts';
+import { hasHub } from '../../core/model/shifters.ts';
 import type { RideCommand, RideEvent, RideFrame, ShiftDirection } from '../../core/ride/types.ts';
 import { cueAt, cuesBesideGuide } from './cues.ts';
 import type { FirstSteps } from '../../state/firstSteps.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
 import { remarkWords } from './words.ts';
-import { cueWords } from '../../words/cues.ts';
+import { cueText } from '../../words/cues.ts';
 
 type RideMode = 'counting' | 'riding' | 'paused' | 'over';
 
@@ -191,9 +192,9 @@ class Loop implements RideLoop {
     const shown = aids();
     const cues = shown.nextStep && guided() ? cuesBesideGuide(level.cues) : level.cues;
     const cue = shown.cues ? cueAt(cues, distanceM) : null;
-    const cueText = cue === null ? null : 'text' in cue ? cue.text : cueWords[cue.cue];
+    const said = cue === null ? null : 'text' in cue ? cue.text : cueText(cue.cue, hasHub(machine.bike));
     const { code } = this.#board;
-    listeners.say(cueText, code === null ? null : remarkWords[code]);
+    listeners.say(said, code === null ? null : remarkWords[code]);
   }
 
   #beat(): void {

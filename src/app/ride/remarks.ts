@@ -20,7 +20,8 @@ type RingFor = (direction: ShiftDirection) => boolean;
 export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null {
   switch (event.kind) {
     case 'shift-done':
-      return event.load >= HEAVY_LOAD ? 'heavy-shift' : null;
+      if (event.load < HEAVY_LOAD) return null;
+      return event.hub === true ? 'hub-knocked' : 'heavy-shift';
     case 'shift-refused':
       if (event.reason === 'crossed') return 'refused-crossed';
       if (event.derailleur === 'front') return 'no-ring';
@@ -29,6 +30,7 @@ export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null 
     case 'chain-crossed':
       return 'crossed';
     case 'shift-hung':
+      return event.hub === true ? 'hub-waits' : 'shift-hung';
     case 'shift-waiting':
     case 'chain-dropped':
     case 'foot-down':

@@ -16,7 +16,7 @@ import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { besideFor, type BesideRides } from './beside.ts';
 import { sceneryOf } from './scenery.ts';
-import { hudWords, padWords } from './words.ts';
+import { hudWords, padWordsFor } from './words.ts';
 
 /** Elements of the ride page to fill. */
 
@@ -114,7 +114,7 @@ export function buildViews(options: ViewOptions): RideViews {
   hud.setAids(hudAids(aids));
   const isPlay = level.carries !== undefined;
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
-  const pads = createPads(places.pads, padWords, hub, {
+  const pads = createPads(places.pads, padWordsFor(world.machine.bike), hub, {
     twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,

@@ -1,5 +1,7 @@
 /** What is written and said over a running ride: instruments, controls, remarks, and the road for those who ride by ear. */
 import type { HandMove } from '../../core/coach/guide.ts';
+import { hasHub } from '../../core/model/shifters.ts';
+import type { Bike } from '../../core/model/types.ts';
 
 export const padWords = {
   group: 'Controls of the bike',
@@ -24,6 +26,18 @@ export const padWords = {
     pause: 'Pause',
   },
 };
+
+/** The same words, and for a hub no derailleur. */
+export function padWordsFor(bike: Bike): typeof padWords {
+  if (!hasHub(bike)) return padWords;
+  const spoken = {
+    ...padWords.spoken,
+    'rear-easier': 'Hub gears: easier',
+    'rear-harder': 'Hub gears: harder',
+    ease: 'Pressure off; upper half or slide up: push',
+  };
+  return { ...padWords, spoken };
+}
 
 /** "Easier, 2 steps", "Smaller chainring". */
 function hands({ derailleur, direction, steps }: HandMove): string {
@@ -70,6 +84,8 @@ export const remarkWords = {
   'heavy-shift': 'Heavy shift. Soft feet first.',
   'shift-hung': 'The chain is stuck. Soft feet, and it moves.',
   'shift-waiting': 'A chain moves only while you pedal.',
+  'hub-knocked': 'A knock. Let the pressure off, then it takes.',
+  'hub-waits': 'The hub waits. Let the pressure off.',
   'no-easier': 'That is the easiest gear.',
   'no-harder': 'That is the hardest gear.',
   'ring-easier': 'No easier sprocket. A smaller chainring is easier.',

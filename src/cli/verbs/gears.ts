@@ -1,7 +1,7 @@
 /** `gears`: every gear of a bike with what it means on the road and on the chain. */
 
 import { buildGears, capacityTeeth, wheelCircumferenceM } from '../../core/model/gears.ts';
-import { gearName } from '../../words/format.ts';
+import { gearName } from '../../words/gears.ts';
 import { bikeFrom } from '../common/choose.ts';
 import { fixed, table } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';

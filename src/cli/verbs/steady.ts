@@ -1,7 +1,7 @@
 /** `steady`: how fast a rider goes on a slope when nothing changes, and in which gear that is comfortable. */
 import { AIR_DENSITY_KG_M3, roadLoad, totalForceN } from '../../core/model/load.ts';
 import { buildMachine, steadyGear } from '../../core/model/machine.ts';
-import { gearName } from '../../words/format.ts';
+import { gearName } from '../../words/gears.ts';
 import { numberOf } from '../common/args.ts';
 import { bikeFrom, riderFrom } from '../common/choose.ts';
 import { fixed } from '../common/print.ts';

@@ -3,7 +3,7 @@
  */
 import { clamp } from '../math/numbers.ts';
 import { highestGear, lowestGear } from '../model/transmission.ts';
-import { shiftsInFront } from '../model/shifters.ts';
+import { hasHub, shiftsInFront } from '../model/shifters.ts';
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
 import type { RideTrace, TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -72,7 +72,7 @@ export function cadenceMark(world: RideWorld, trace: RideTrace, reference: RideT
     earned += Math.min(credit, ridden ?? 0);
   });
   if (own.length === 0 || possible === 0) return { value: null, weight, reasons: [] };
-  const reasons = [...cadenceReasons(world, trace), ...coastedReasons(trace, coasted)];
+  const reasons = [...cadenceReasons(world, trace), ...coastedReasons(world, trace, coasted)];
   return {
     value: (100 * earned) / possible,
     weight,
@@ -117,12 +117,13 @@ function lastByMetre(trace: RideTrace): (TraceSample | undefined)[] {
 }
 
 /** Stretches that were coasted where the best ride pedals, with their seconds. */
-function coastedReasons(trace: RideTrace, metres: readonly number[]): Reason[] {
+function coastedReasons(world: RideWorld, trace: RideTrace, metres: readonly number[]): Reason[] {
+  const inHub = hasHub(world.machine.bike) ? { hub: true as const } : {};
   const coasted = new Set(metres);
   const samples = trace.samples.filter((s) => !s.pedalling && !s.held && s.timeS >= NOT_AT_START_S);
   return stretchesOf(samples, (s) => coasted.has(Math.floor(s.distanceM)))
     .filter((stretch) => stretch.seconds >= WORTH_TELLING_S)
-    .map(({ fromM, toM, seconds }) => ({ code: 'coasted' as const, fromM, toM, amount: seconds }));
+    .map(({ fromM, toM, seconds }) => ({ code: 'coasted' as const, fromM, toM, amount: seconds, ...inHub }));
 }
 
 /** Downhill from here on nobody has to pedal. */

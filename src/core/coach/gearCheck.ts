@@ -8,6 +8,7 @@ import { possibleParts, type TradeOff, tradeOffs } from '../model/gearParts.ts';
 import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
+import type { HubKind } from '../model/hubKinds.ts';
 import { rollOutM } from '../model/rollout.ts';
 import { WALKING_MPS } from '../model/steady.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
@@ -96,6 +97,8 @@ export interface GearOutcome {
   /** Gears that differ: a pair of twins counts once. */
   readonly differentGears: number;
   readonly rollOutM: number;
+  /** The gears are in the hub. */
+  readonly hub?: HubKind;
   /** The ride itself, from start to finish. */
   readonly ride: readonly RidePoint[];
 }
@@ -149,6 +152,7 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
   return {
     chainringsTeeth: bike.chainringsTeeth,
     sprocketsTeeth: bike.sprocketsTeeth,
+    ...(bike.hub === undefined ? {} : { hub: bike.hub }),
     capacityTeeth: capacityTeeth(bike),
     walkedS,
     mustWalk: walkedS >= WALKED_AT_LEAST_S,
@@ -163,7 +167,8 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
     highestDevelopmentM: high.developmentM,
     biggestStepRatio: biggestStep(bike.sprocketsTeeth),
     differentGears: differentGears(gearChart(world.machine)),
-    rollOutM: rollOutM(wheelCircumferenceM(bike), high.ringTeeth, high.sprocketTeeth),
+    rollOutM:
+      rollOutM(wheelCircumferenceM(bike), high.ringTeeth, high.sprocketTeeth) * (high.hub?.ratio ?? 1),
     ride: pointsOf(world, trace.samples),
   };
 }

@@ -6,6 +6,7 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
@@ -93,7 +94,8 @@ export function createGuide(world: RideWorld, reference: () => RideTrace | null)
     knows: () => reference() !== null,
     hint(frame) {
       const best = reference();
-      const idle = frame.phase === 'riding' && !frame.braking && frame.chainOn;
+      const mayShift = frame.phase === 'riding' || (frame.phase === 'standing' && hasHub(world.machine.bike));
+      const idle = mayShift && !frame.braking && frame.chainOn;
       if (best === null || !idle || frame.shift !== null || frame.waitingShifts > 0) {
         // Whoever has just shifted is told at once what is left to do.
         thoughtAtS = Number.NEGATIVE_INFINITY;

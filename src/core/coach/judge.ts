@@ -4,6 +4,7 @@
  */
 import { clamp } from '../math/numbers.ts';
 import type { Level, MarkWeights } from '../level/schema.ts';
+import { hasHub } from '../model/shifters.ts';
 import type { Policy } from '../planner/plan.ts';
 import type { RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -83,6 +84,8 @@ export function judgeRide(input: JudgeInput): RideReport {
       shiftCount: shifts.length,
       heavyShifts: shifts.filter((shift) => shift.kind === 'heavy').length,
       referenceShiftCount: shiftsOf(reference).length,
+      hub: hasHub(world.machine.bike),
+      waitedShifts: shifts.filter(({ waited }) => waited === true).length,
     }),
   };
 }

@@ -3,6 +3,8 @@
  * beyond whether its level was finished.
  */
 import type { KeptResult } from './results.ts';
+import { hasHub } from '../model/shifters.ts';
+import type { Bike } from '../model/types.ts';
 import { LESSONS, type Level } from '../level/schema.ts';
 
 /** Levels in learning order: by rung, those without one last, then by what they teach and by name. */
@@ -30,6 +32,11 @@ export function rowsOf(levels: readonly Level[]): {
 /** Roads on which children carry something: play beside the ladder, in learning order. */
 export function playRoads(levels: readonly Level[]): readonly Level[] {
   return inLearningOrder(levels.filter(({ carries }) => carries !== undefined));
+}
+
+/** Whether a level is about such a bike as this one, or about any. */
+export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub'>): boolean {
+  return needs === undefined || (needs === 'hub') === hasHub(bike);
 }
 
 /** Lessons that need a front derailleur. */

@@ -59,7 +59,7 @@ export function countLive(world: RideWorld, trace: RideTrace, before: LiveCount)
     if (event?.kind !== 'shift-done') continue;
     const share = event.derailleur === 'front' ? FRONT_SHARE : 1;
     shifts += share;
-    eased += share * easingCredit(event.load);
+    eased += share * easingCredit(event);
   }
   return {
     samplesSeen: trace.samples.length,

@@ -46,9 +46,13 @@ export function countManoeuvres(trace: RideTrace): number {
   return count;
 }
 
+/** A shift asked for while the legs rest comes late and with the first push: it earns so much of its credit (ours). */
+const WAITED_SHARE = 0.4;
+
 /** Credit of one shift by its load: 1 when clean, 0 when heavy. */
-export function easingCredit(load: number): number {
-  return clamp((HEAVY_LOAD - load) / (HEAVY_LOAD - CLEAN_LOAD), 0, 1);
+export function easingCredit({ load, waited }: Pick<ShiftDone, 'load' | 'waited'>): number {
+  const credit = clamp((HEAVY_LOAD - load) / (HEAVY_LOAD - CLEAN_LOAD), 0, 1);
+  return waited === true ? WAITED_SHARE * credit : credit;
 }
 
 /**
@@ -61,16 +65,19 @@ export function easingMark(trace: RideTrace, reference: RideTrace, weight: numbe
   const reasons: Reason[] = [];
   for (const event of doneShifts(trace)) {
     const share = event.derailleur === 'front' ? FRONT_SHARE : 1;
-    const earned = easingCredit(event.load);
+    const earned = easingCredit(event);
     credit += share * earned;
     weights += share;
-    if (earned < 0.5)
+    if (event.waited === true)
+      reasons.push({ code: 'waited-shift', fromM: event.startedAtM, amount: event.load });
+    else if (earned < 0.5)
       reasons.push({
         code: 'heavy-shift',
         fromM: event.startedAtM,
         amount: event.load,
         derailleur: event.derailleur,
         direction: event.direction,
+        ...(event.hub === true ? { hub: event.hub } : {}),
       });
   }
   reasons.sort((a, b) => b.amount - a.amount);

@@ -18,7 +18,14 @@ export type Reason =
       readonly worstRpm: number;
     }
   /** Seconds of coasting where the best ride pedals. */
-  | { readonly code: 'coasted'; readonly fromM: number; readonly toM: number; readonly amount: number }
+  | {
+      readonly code: 'coasted';
+      readonly fromM: number;
+      readonly toM: number;
+      readonly amount: number;
+      /** With a hub, which wants the legs to rest for a moment, but only for one. */
+      readonly hub?: true;
+    }
   /** A pitch that leaned on the legs, or that one was ready for too soon; `amount` is the credit lost, 0 to 1. */
   | {
       readonly code: 'overloaded-pitch' | 'early-pitch' | 'foot-down-pitch';
@@ -33,7 +40,11 @@ export type Reason =
       readonly amount: number;
       readonly derailleur: Derailleur;
       readonly direction: ShiftDirection;
+      /** A hub that was pushed into its gear. */
+      readonly hub?: true;
     }
+  /** A chain that was asked to move while the legs rested. */
+  | { readonly code: 'waited-shift'; readonly fromM: number; readonly amount: number }
   /** Seconds on a crossed chain from a place on. */
   | { readonly code: 'crossed'; readonly fromM: number; readonly toM: number; readonly amount: number }
   /** `amount` shifts where the reference needed `needed`. */
@@ -98,6 +109,8 @@ export interface PitchReport {
 
 /** One chain movement as the debrief shows it. */
 export interface ShiftReport extends ShiftMovement {
+  /** Asked of a chain while the legs rested. */
+  readonly waited?: true;
   readonly startedAtM: number;
   readonly distanceM: number;
   readonly timeS: number;
@@ -134,8 +147,16 @@ export interface Verdict {
         /** Where the reference began (m before the foot). */
         readonly beforeFootM: number;
       }
-    | { readonly code: 'ease'; readonly heavy: number; readonly shifts: number }
-    | { readonly code: 'slow-legs' | 'fast-legs' | 'coasted'; readonly seconds: number; readonly atM: number }
+    /** Shifts under load; in a hub (`hub`) the habit of pedalling on through a shift, which only a chain wants. */
+    | { readonly code: 'ease'; readonly heavy: number; readonly shifts: number; readonly hub?: true }
+    /** A chain asked to move while the legs rested, as a hub would: it waited and then moved under load. */
+    | { readonly code: 'stood-still'; readonly waited: number; readonly shifts: number }
+    | {
+        readonly code: 'slow-legs' | 'fast-legs' | 'coasted';
+        readonly seconds: number;
+        readonly atM: number;
+        readonly hub?: true;
+      }
     | { readonly code: 'crossed'; readonly seconds: number; readonly atM: number }
     | { readonly code: 'fidget'; readonly shifts: number; readonly needed: number }
     | { readonly code: 'dawdle'; readonly timesAsLong: number }

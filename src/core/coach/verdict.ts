@@ -32,6 +32,8 @@ const EARLY_M = 5;
 const SOFT_S = 6;
 /** Less than this share of the best ride's easing is too few steps. */
 const ENOUGH_EASING = 0.72;
+/** From this share of the shifts on, waiting for legs that rest is a habit. */
+const WAITED_SHARE = 0.4;
 /** From this share of a pitch on it was pressed through. */
 const PRESSED_SHARE = 0.3;
 /** Legs outside the band near a pitch belong to the pitch (m before the foot, m behind its end). */
@@ -58,6 +60,10 @@ interface VerdictInput {
   readonly shiftCount: number;
   readonly heavyShifts: number;
   readonly referenceShiftCount: number;
+  /** The gears are in the hub. */
+  readonly hub: boolean;
+  /** Shifts of a chain that had to wait because the legs rested. */
+  readonly waitedShifts: number;
 }
 
 /** The three things. */
@@ -110,7 +116,7 @@ function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {
   const asked = pitches.filter((pitch) => pitch.asked || pitch.footDown);
   // Who never touched a lever has no hasty hands and no heavy shifts.
   const untouched = input.shiftCount === 0 ? (asked.length > 0 ? 'late-pitch' : 'slow-legs') : null;
-  add(untouched ?? 'ease', missing.easing);
+  add(untouched ?? easingCause(input), missing.easing);
   add(untouched ?? 'crossed', missing.chainLine);
   add(untouched ?? 'fidget', missing.economy);
   add(slownessCause(habits), 100 * (1 - pace.credit));
@@ -121,6 +127,11 @@ function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {
   for (const one of input.legs)
     add(untouched ?? legsCause(one, asked, habits), (missing.cadence * one.lost) / outside);
   return lost;
+}
+
+/** Why the load was on in a shift: because of the push, or because a chain was treated like a hub. */
+function easingCause({ hub, waitedShifts, shiftCount }: VerdictInput): Cause {
+  return !hub && waitedShifts >= WAITED_SHARE * shiftCount ? 'stood-still' : 'ease';
 }
 
 /** Points of the total that each mark lacks; what holds the total below their mean is put down to the mark that does. */
@@ -178,6 +189,7 @@ function legsCause(loss: LegLoss, pitches: readonly PitchReport[], habits: Ridin
 /** The cause with its numbers; null where a card would say otherwise. */
 function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
   const { marks, pitches, habits } = input;
+  const inHub = input.hub ? { hub: true as const } : {};
   switch (cause) {
     case 'late-pitch':
     case 'early-pitch':
@@ -194,7 +206,9 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
       return worst === undefined ? null : pitchChange(cause, worst);
     }
     case 'ease':
-      return { code: 'ease', heavy: input.heavyShifts, shifts: input.shiftCount };
+      return { code: 'ease', heavy: input.heavyShifts, shifts: input.shiftCount, ...inHub };
+    case 'stood-still':
+      return { code: 'stood-still', waited: input.waitedShifts, shifts: input.shiftCount };
     case 'fidget':
       return { code: 'fidget', shifts: input.shiftCount, needed: input.referenceShiftCount };
     case 'crossed': {
@@ -207,7 +221,8 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
       const wanted = cause === 'slow-legs' ? 'below-band' : cause === 'fast-legs' ? 'above-band' : 'coasted';
       const reason = marks.cadence.reasons.find(({ code }) => code === wanted);
       if (reason === undefined && cause === 'coasted') return null;
-      return { code: cause, seconds: reason?.amount ?? 0, atM: placeOf(reason) };
+      const told = { seconds: reason?.amount ?? 0, atM: placeOf(reason) };
+      return { code: cause, ...told, ...(cause === 'coasted' ? inHub : {}) };
     }
     case 'dawdle':
       return { code: 'dawdle', timesAsLong: input.pace.ratio };

@@ -61,6 +61,9 @@ export const PLACES = ['valley', 'forest', 'coast', 'moor', 'pass', 'town'] as c
 const AIRS = ['clear', 'rain', 'snow', 'leaves', 'fluff'] as const;
 const COMPANIONS = ['sheep', 'tractor', 'friend'] as const;
 
+/** Kinds of bikes that a level can be about. */
+const NEEDS = ['derailleur', 'hub'] as const;
+
 const metres = z.number().check(z.gte(0), z.lte(LONGEST_LEVEL_M));
 const pieceLength = z.int().check(z.gte(1), z.lte(LONGEST_LEVEL_M));
 const upRatio = z.number().check(z.gte(0), z.lte(STEEPEST_RATIO));
@@ -106,6 +109,8 @@ export const levelSchema = z.strictObject({
   sentence: z.string().check(z.minLength(1), z.maxLength(240)),
   teaches: z.enum(LESSONS),
   audience: z.enum(['everyone', 'children']),
+  /** The kind of bike it is about; absent where any will do. Riding it on another is allowed, and teaches less. */
+  needs: z.optional(z.enum(NEEDS)),
   /** Place on the ladder of its audience, from 1; 0 for a level that stands beside the ladder. */
   rung: z._default(z.int().check(z.gte(0), z.lte(99)), 0),
   seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),

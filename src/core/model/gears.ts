@@ -3,6 +3,8 @@
  * anybody pedals. `buildMachine` in `machine.ts` computes it once per bike.
  */
 import { PI, smallAtanDeg } from '../math/numbers.ts';
+import { HUBS } from './hub.ts';
+import type { HubKind } from './hubKinds.ts';
 import type { Bike, Gear } from './types.ts';
 
 /** A chain on more than one ring is marked as crossed from this angle on (ours; no published limit was found). */
@@ -76,7 +78,13 @@ export function chainAngleDeg(bike: Bike, ringIndex: number, sprocketIndex: numb
 /** All gears, ring by ring from the smallest, sprocket by sprocket from the smallest. */
 export function buildGears(bike: Bike): Gear[] {
   const circumferenceM = wheelCircumferenceM(bike);
-  const bare = bike.chainringsTeeth.flatMap((ringTeeth, ringIndex) =>
+  const bare =
+    bike.hub === undefined ? derailleurGears(bike, circumferenceM) : hubGears(bike, bike.hub, circumferenceM);
+  return bare.map((gear) => ({ ...gear, crossed: isCrossed(gear, bare) }));
+}
+
+function derailleurGears(bike: Bike, circumferenceM: number): Gear[] {
+  return bike.chainringsTeeth.flatMap((ringTeeth, ringIndex) =>
     bike.sprocketsTeeth.map((sprocketTeeth, sprocketIndex) => {
       const angleDeg = chainAngleDeg(bike, ringIndex, sprocketIndex);
       return {
@@ -84,6 +92,7 @@ export function buildGears(bike: Bike): Gear[] {
         sprocketIndex,
         ringTeeth,
         sprocketTeeth,
+        hub: null,
         ratio: ringTeeth / sprocketTeeth,
         developmentM: developmentM(circumferenceM, ringTeeth, sprocketTeeth),
         chainAngleDeg: angleDeg,
@@ -92,7 +101,32 @@ export function buildGears(bike: Bike): Gear[] {
       };
     }),
   );
-  return bare.map((gear) => ({ ...gear, crossed: isCrossed(gear, bare) }));
+}
+
+/** Ring by ring, the fastest gear of the hub first; all of them on the one sprocket. */
+function hubGears(bike: Bike, kind: HubKind, circumferenceM: number): Gear[] {
+  const { ratios, efficiencies } = HUBS[kind];
+  const sprocketTeeth = bike.sprocketsTeeth[0] as number;
+  return bike.chainringsTeeth.flatMap((ringTeeth, ringIndex) =>
+    ratios
+      .map((hubRatio, at) => {
+        const angleDeg = chainAngleDeg(bike, ringIndex, 0);
+        const chain = straightEfficiency(ringTeeth, sprocketTeeth) - chainAngleLoss(angleDeg);
+        return {
+          ringIndex,
+          sprocketIndex: ratios.length - 1 - at,
+          ringTeeth,
+          sprocketTeeth,
+          hub: { number: at + 1, of: ratios.length, ratio: hubRatio },
+          ratio: (ringTeeth / sprocketTeeth) * hubRatio,
+          developmentM: developmentM(circumferenceM, ringTeeth, sprocketTeeth) * hubRatio,
+          chainAngleDeg: angleDeg,
+          crossed: false,
+          efficiency: chain * (efficiencies[at] as number),
+        };
+      })
+      .toReversed(),
+  );
 }
 
 function isCrossed(gear: Gear, all: readonly Gear[]): boolean {

@@ -4,6 +4,7 @@
  */
 import { PI } from '../math/numbers.ts';
 import { buildGears, wheelCircumferenceM } from './gears.ts';
+import { HUBS } from './hub.ts';
 import { bodyWeightTorqueNm, midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
 import { roadLoad, rotationalMassKg, totalForceN } from './load.ts';
 import type { Bike, Gear, Machine, Rider } from './types.ts';
@@ -18,7 +19,7 @@ export function buildMachine(bike: Bike, rider: Rider): Machine {
     bike,
     rider,
     ringCount: bike.chainringsTeeth.length,
-    sprocketCount: bike.sprocketsTeeth.length,
+    sprocketCount: bike.hub === undefined ? bike.sprocketsTeeth.length : HUBS[bike.hub].ratios.length,
     gears: buildGears(bike),
     circumferenceM,
     totalMassKg,

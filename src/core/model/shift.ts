@@ -59,6 +59,28 @@ export function shiftRate(pull: number): number {
   return 1 - ((1 - STUCK_RATE) * (pull - FREE_PULL)) / (STUCK_PULL - FREE_PULL);
 }
 
+/** A hub takes another gear at once where the load (crank torque over reference torque) is no more than this (ours). */
+const HUB_TAKES_LOAD = CLEAN_LOAD;
+/** Pushed on harder than this it holds its gear for as long as one pushes (ours). */
+const HUB_HOLDS_LOAD = 1.8;
+/** In between it slips into the gear, with a knock, where the cranks pass upright after so many turns of waiting (ours). */
+const HUB_SLIPS_TURNS = 1;
+const HUB_SLIPS_PULL = 0.15;
+
+/**
+ * What a hub does with a gear that is asked for: a loaded pawl is held by friction until the load falls (common
+ * practice, no source). Standing, coasting and with the pressure off there is none, and it takes at once.
+ */
+export function hubAnswer(
+  load: number,
+  waitedTurns: number,
+  crankTurns: number,
+): 'takes' | 'slips' | 'waits' {
+  if (load <= HUB_TAKES_LOAD) return 'takes';
+  if (load > HUB_HOLDS_LOAD || waitedTurns < HUB_SLIPS_TURNS) return 'waits';
+  return pullAtAngle(crankTurns) < HUB_SLIPS_PULL ? 'slips' : 'waits';
+}
+
 /** Crank turns one movement takes when free. `easier` is a bigger sprocket or a smaller ring. */
 export function neededTurns(derailleur: 'rear' | 'front', direction: 'easier' | 'harder'): number {
   if (derailleur === 'rear') return direction === 'easier' ? REAR_EASIER_TURNS : REAR_HARDER_TURNS;

@@ -4,6 +4,7 @@
  * whoever plans, judges or tells a ride asks.
  */
 import { gearAt } from './machine.ts';
+import { hasHub, shifterPlaces } from './shifters.ts';
 import type { Bike, Derailleur, Gear, GearPlace, Machine, ShiftDirection } from './types.ts';
 
 /** One push of a shifter, `steps` gears at once. */
@@ -187,6 +188,9 @@ export function pushesFor({ rearSteps, ringSteps }: Steps): Push[] {
 /** All manoeuvres from each gear; crossed gears can be left but, where refused, not entered. */
 export function possibleMoves(machine: Machine): readonly (readonly Move[])[] {
   const refuses = machine.bike.shifter === 'electronic' && machine.bike.refusesCrossed;
+  // The grip of a hub goes through any number of gears in one turn.
+  const all = machine.sprocketCount - 1;
+  const [easier, harder] = hasHub(machine.bike) ? [all, all] : [EASIER_AT_ONCE, HARDER_AT_ONCE];
   return machine.gears.map((gear) => {
     const moves: Move[] = [];
     const add = (ringSteps: number, rearSteps: number): void => {
@@ -199,8 +203,8 @@ export function possibleMoves(machine: Machine): readonly (readonly Move[])[] {
       if (refuses && machine.gears[toGear]?.crossed === true) return;
       moves.push({ toGear, rearSteps, ringSteps });
     };
-    for (let n = 1; n <= EASIER_AT_ONCE; n += 1) add(0, n);
-    for (let n = 1; n <= HARDER_AT_ONCE; n += 1) add(0, -n);
+    for (let n = 1; n <= easier; n += 1) add(0, n);
+    for (let n = 1; n <= harder; n += 1) add(0, -n);
     for (let n = 0; n <= COMPENSATION; n += 1) {
       add(1, n);
       add(-1, -n);
@@ -230,33 +234,42 @@ export function neighbours(machine: Machine, at: GearPlace): GearPlace[] {
   return found;
 }
 
+/** What names a gear: teeth, or which gear of a hub. */
+export type GearTold = Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> & Partial<Pick<Gear, 'hub'>>;
+
 /** What a sentence about a gear needs. */
-export function gearValues({ ringTeeth, sprocketTeeth }: Gear): Readonly<Record<string, number>> {
-  return { ringTeeth, sprocketTeeth };
+export function gearValues({ ringTeeth, sprocketTeeth, hub }: Gear): Readonly<Record<string, number>> {
+  return { ringTeeth, sprocketTeeth, ...(hub === null ? {} : { hubGear: hub.number, hubGears: hub.of }) };
 }
 
 /** The gear in such values. */
-export function gearOfValues(
-  values: Readonly<Record<string, unknown>>,
-): Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> {
-  return { ringTeeth: Number(values['ringTeeth']), sprocketTeeth: Number(values['sprocketTeeth']) };
+export function gearOfValues(values: Readonly<Record<string, unknown>>): GearTold {
+  const teeth = { ringTeeth: Number(values['ringTeeth']), sprocketTeeth: Number(values['sprocketTeeth']) };
+  if (values['hubGear'] === undefined) return teeth;
+  return { ...teeth, hub: { number: Number(values['hubGear']), of: Number(values['hubGears']), ratio: 1 } };
 }
 
 /** Whether rings and sprockets stand in the order in which they are told, and are no more than a bike has. */
 export function isPossibleTransmission({
   chainringsTeeth,
   sprocketsTeeth,
-}: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>): boolean {
+  hub,
+}: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>): boolean {
   const rising = (teeth: readonly number[]): boolean =>
     teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
+  if (hub !== undefined && sprocketsTeeth.length !== 1) return false;
   return chainringsTeeth.length <= 3 && rising(chainringsTeeth) && rising(sprocketsTeeth);
 }
 
-/** What the shifter of a movement showed before and after it (teeth). */
+/** What the shifter of a movement showed before and after it: teeth, or the number of a hub's gear. */
 export function numbersOfMovement(
   { bike }: Machine,
   moved: Pick<ShiftMovement, 'derailleur' | 'fromIndex' | 'toIndex'>,
 ): readonly [number, number] {
+  if (hasHub(bike) && moved.derailleur === 'rear') {
+    const [, count = 0] = shifterPlaces(bike);
+    return [count - moved.fromIndex, count - moved.toIndex];
+  }
   const teeth = moved.derailleur === 'front' ? bike.chainringsTeeth : bike.sprocketsTeeth;
   return [teeth[moved.fromIndex] ?? 0, teeth[moved.toIndex] ?? 0];
 }

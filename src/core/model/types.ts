@@ -2,15 +2,19 @@
  * The nouns of the machine and its rider, as plain readonly data. Formulas live beside this file;
  * where a bike or rider comes from (preset, form, file) is the business of `level` and the shells.
  */
+import type { HubKind } from './hubKinds.ts';
 
-/** How the derailleurs are worked. Electronic ones act sooner and can be told to refuse a crossed chain. */
+/** How the shifting is worked. Electronic ones act sooner and can be told to refuse a crossed chain. */
 export type ShifterKind = 'mechanical' | 'electronic';
 
-/** The shifter at the rear wheel, and the one at the chainrings. Files have always called them so. */
+/** The shifter at the rear wheel (a derailleur or a hub), and the one at the chainrings. Files have always called them so. */
 export type Derailleur = 'rear' | 'front';
 export type ShiftDirection = 'easier' | 'harder';
 
-/** Where the two shifters stand: rings counted from the smallest, at the rear from the hardest gear. */
+/**
+ * Where the two shifters stand: rings counted from the smallest, at the rear from the hardest gear, which is the
+ * smallest sprocket or the fastest gear of a hub.
+ */
 export interface GearPlace {
   readonly ringIndex: number;
   readonly sprocketIndex: number;
@@ -23,6 +27,10 @@ export interface Bike {
   readonly chainringsTeeth: readonly number[];
   /** Teeth of the sprockets, ascending; 1 to 13 of them. */
   readonly sprocketsTeeth: readonly number[];
+  /** Gears inside the rear hub instead of a rear derailleur; there is one sprocket then. */
+  readonly hub?: HubKind;
+  /** The rear brake is worked by pedalling backwards, so that the pedals cannot be turned back. */
+  readonly backPedalBrake?: boolean;
   /** Tyre width and bead seat diameter of the ISO 5775 mark `width-BSD`. */
   readonly tyreWidthMm: number;
   readonly beadSeatMm: number;
@@ -68,6 +76,9 @@ export type Pressure = 'coast' | 'ease' | 'steady' | 'press';
 export interface Gear extends GearPlace {
   readonly ringTeeth: number;
   readonly sprocketTeeth: number;
+  /** In a hub: which of its gears, counted from the slowest, and turns of the wheel for one of the sprocket. */
+  readonly hub: { readonly number: number; readonly of: number; readonly ratio: number } | null;
+  /** Turns of the wheel for one of the cranks. */
   readonly ratio: number;
   /** Metres per crank turn. */
   readonly developmentM: number;
@@ -83,6 +94,7 @@ export interface Machine {
   readonly bike: Bike;
   readonly rider: Rider;
   readonly ringCount: number;
+  /** Places of the rear shifter: sprockets, or gears of the hub. */
   readonly sprocketCount: number;
   readonly gears: readonly Gear[];
   readonly circumferenceM: number;

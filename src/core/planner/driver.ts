@@ -2,7 +2,7 @@
  * Rides a policy through the real step like a practised person: looks a moment ahead, eases, pushes the
  * lever, lets the chain settle, presses on. What comes out is an ordinary ride with an ordinary recording.
  */
-import { brakeForLine } from '../ride/pilot.ts';
+import { brakeForLine, mayShiftStanding, softFeet } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
@@ -45,18 +45,28 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
       return commands;
     }
     const braking = state.braking || braked.length > 0;
-    if (state.phase !== 'riding' || braking || state.startingUp) return braked;
+    const standing = mayShiftStanding(world, state);
+    if ((state.phase !== 'riding' && !standing) || braking || state.startingUp) return braked;
     if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || isBusy(state)) return braked;
     const gear = gearNumber(world.machine, state);
-    const advice = policy.advise(state.distanceM + state.speedMps * FORESEE_S, state.speedMps, gear);
+    const askedM = standing
+      ? lastStageBefore(world, state, policy.grid.stepM)
+      : state.distanceM + state.speedMps * FORESEE_S;
+    const advice = policy.advise(askedM, state.speedMps, gear);
     if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return braked;
     manoeuvre = {
       move: advice.move,
       pushTick: state.tick + Math.round(EASE_BEFORE_S * TICKS_PER_S),
       giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * TICKS_PER_S),
     };
-    return [...braked, { kind: 'pressure', pressure: 'ease' }];
+    return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];
   };
+}
+
+/** The beginning of the stage in which the line lies that one waits at (m). */
+function lastStageBefore({ course }: RideWorld, state: RideState, stepM: number): number {
+  const lineM = course.stopLinesM[state.nextStopIndex - 1] ?? state.distanceM;
+  return (Math.ceil(lineM / stepM) - 1) * stepM;
 }
 
 function isDone(state: RideState, manoeuvre: Going): boolean {

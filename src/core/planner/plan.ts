@@ -161,7 +161,9 @@ function bestWithShift(
   const { speeds, gears } = tables;
   const braked =
     place.shiftCapMps >= tables.fastestMps ? speeds : Math.ceil(speedIndex(tables, place.shiftCapMps));
-  const firstBraked = place.restartM === null ? braked : 0;
+  // Who waits at a line has no weight on the pedals: a hub changes there for nothing, a chain not at all.
+  const waits = place.restartM !== null;
+  const firstBraked = waits ? (tables.hub ? speeds : 0) : braked;
   for (let at = 0; at < stay.length; at += 1) {
     best[at] = stay[at] as number;
     eased[at] = interpolateBent(stay, at - (at % speeds), place.easedIndex[at] as number, speeds - 1);
@@ -172,7 +174,7 @@ function bestWithShift(
     for (let i = 0; i < firstBraked; i += 1) {
       const at = row + i;
       const load = shiftLoad(tables, place, place.resistingN[i] as number, g, at);
-      heavy[i] = tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
+      heavy[i] = waits ? 0 : tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
     }
     for (const move of tables.moves[g] as readonly Move[]) {
       const to = move.toGear * speeds;

@@ -87,7 +87,10 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
       if (tables.tooSlow[nearest] === 1) return { move: null, saving: 0 };
       visit(Math.min(stages - 1, Math.max(0, Math.floor(distanceM / stepM))));
       spot.index = interpolate(place.easedIndex, gear * tables.speeds, index);
-      const load = shiftLoad(tables, place, interpolate(place.resistingN, 0, index), gear, nearest);
+      const waits = tables.hub && place.restartM !== null && speedMps === 0;
+      const load = waits
+        ? 0
+        : shiftLoad(tables, place, interpolate(place.resistingN, 0, index), gear, nearest);
       let move: Move | null = null;
       let least = staying;
       for (const candidate of tables.moves[gear] ?? []) {

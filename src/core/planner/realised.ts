@@ -5,6 +5,7 @@
 import { sampleAt } from '../math/numbers.ts';
 import { crankTorqueNm, slopeEffort } from '../model/legs.ts';
 import { gearOf, isHighest, type Steps, stepsOf } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 import type { GearPlace } from '../model/types.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
 import {
@@ -72,6 +73,8 @@ export function manoeuvreCost(
   at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm'> & GearPlace,
   { rearSteps, ringSteps }: Steps,
 ): number {
+  // Nothing leans on a hub that is changed with the legs at rest.
+  if (hasHub(world.machine.bike) && at.cadenceRpm === 0) return shiftCost(rearSteps, ringSteps, 0);
   const slopeRatio = sampleAt(world.course.slopeRatio, at.distanceM);
   const legs = crankTorqueNm(world.machine, 1, at.cadenceRpm, slopeRatio) / world.machine.referenceTorqueNm;
   const load = Math.max(roadLoadRatio(world, at), legs) / slopeEffort(slopeRatio);

@@ -26,7 +26,7 @@ export function scriptOfPolicy(world: RideWorld, policy: Policy): Manoeuvre[] {
     const commands = driver(state);
     let target: GearPlace | null = null;
     for (const command of commands) {
-      if (command.kind === 'pressure' && command.pressure === 'ease') easedAtM = state.distanceM;
+      if (command.kind === 'pressure' && command.pressure !== 'steady') easedAtM = state.distanceM;
       if (command.kind !== 'shift') continue;
       target = afterPush(target ?? state, command);
     }

@@ -4,7 +4,7 @@
  */
 import { pushesFor, samePlace, type Steps, stepsBetween } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
-import { brakeForLine } from '../ride/pilot.ts';
+import { brakeForLine, mayShiftStanding, softFeet } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 
@@ -67,14 +67,15 @@ export function scriptDriver(
     const due = script[place.next];
     if (due === undefined || state.distanceM < due.atM) return braked;
     const braking = state.braking || braked.length > 0;
-    if (state.phase !== 'riding' || braking || state.startingUp || isBusy(state)) return braked;
+    const ready = state.phase === 'riding' || mayShiftStanding(world, state);
+    if (!ready || braking || state.startingUp || isBusy(state)) return braked;
     if (state.tick < place.restUntilTick) return braked;
     place.next += 1;
     if (samePlace(state, due)) return braked;
     onManoeuvre(state, stepsBetween(state, due));
     place.pushTick = state.tick + easeTicks;
     place.pushed = false;
-    return [...braked, { kind: 'pressure', pressure: 'ease' }];
+    return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];
   };
 }
 

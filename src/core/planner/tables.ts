@@ -12,6 +12,7 @@ import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { type Move, possibleMoves } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 
 /** Size of the grid: way along the road (m) and speed (m/s) between two of its points. */
 export interface Grid {
@@ -46,6 +47,8 @@ export interface Tables {
   readonly highest: Uint8Array;
   /** 1 where cranks are too slow to shift. */
   readonly tooSlow: Uint8Array;
+  /** Gears in the hub: they change at rest, too. */
+  readonly hub: boolean;
   readonly moves: readonly (readonly Move[])[];
 }
 
@@ -67,6 +70,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     crossed: new Uint8Array(gears),
     highest: new Uint8Array(gears),
     tooSlow: new Uint8Array(gears * speeds),
+    hub: hasHub(machine.bike),
     moves: possibleMoves(machine),
   };
   const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);
@@ -82,7 +86,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
 
 function fillSpeed(tables: Tables, g: number, i: number): void {
   const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
-  tables.tooSlow[g * tables.speeds + i] = rpm < SLOWEST_SHIFT_RPM ? 1 : 0;
+  tables.tooSlow[g * tables.speeds + i] = rpm < SLOWEST_SHIFT_RPM && !tables.hub ? 1 : 0;
 }
 
 /** What the road is like in the middle of a stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */

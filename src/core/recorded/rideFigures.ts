@@ -9,7 +9,8 @@ import { levelFromRoad } from '../gpx/level.ts';
 import type { Road } from '../gpx/road.ts';
 import { courseOfLevel } from '../level/build.ts';
 import { bandLowRpm, slopeEffort } from '../model/legs.ts';
-import { buildMachine, gearAt, powerForSpeedW } from '../model/machine.ts';
+import { buildMachine, powerForSpeedW } from '../model/machine.ts';
+import { lowestGear } from '../model/transmission.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import type { Bike, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
@@ -160,14 +161,12 @@ export function bestOn(course: Course, footM: number, bike: Bike, rider: Rider):
   if (near === undefined) return null;
   const world = buildRideWorld(course, bike, rider);
   const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
-  const places = trace.samples.map(
-    ({ distanceM, timeS, cadenceRpm, pedalling, ringIndex, sprocketIndex }) => ({
-      distanceM,
-      timeS,
-      cadenceRpm: pedalling ? cadenceRpm : 0,
-      developmentM: gearAt(world.machine, ringIndex, sprocketIndex).developmentM,
-    }),
-  );
+  const places = trace.samples.map(({ distanceM, timeS, cadenceRpm, pedalling, developmentM }) => ({
+    distanceM,
+    timeS,
+    cadenceRpm: pedalling ? cadenceRpm : 0,
+    developmentM,
+  }));
   const { firstEasierM, shareAtFoot, lowestRpm } = figuresOf(places, near);
   return { firstEasierM, shareAtFoot, lowestRpm };
 }
@@ -247,7 +246,7 @@ function steadyPowerOf(seconds: readonly RoadSecond[], machine: Machine): number
         massKg: machine.totalMassKg,
         cdaM2: bike.cdaM2,
         rollingCoefficient: bike.rollingCoefficient,
-        efficiency: gearAt(machine, 0, machine.sprocketCount - 1).efficiency,
+        efficiency: lowestGear(machine).efficiency,
         airDensityKgM3: AIR_DENSITY_KG_M3,
         bearings: true,
       });

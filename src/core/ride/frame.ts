@@ -8,6 +8,7 @@ import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm, comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
 import { gearOf, nearestPlace } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 import type { GearPlace } from '../model/types.ts';
 import { plannedPlace } from './shifting.ts';
 import type { RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
@@ -25,7 +26,8 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
   // A push that lifts a dropped chain back on counts beyond the last ring; nothing lies there.
   const leverGear = atRest ? gear : gearOf(machine, nearestPlace(machine, plannedPlace(state)));
   const chainAtRing = chainPlace(state.ringIndex, state.front);
-  const chainAtSprocket = chainPlace(state.sprocketIndex, state.rear);
+  // The chain of a hub stays on its one sprocket.
+  const chainAtSprocket = hasHub(machine.bike) ? 0 : chainPlace(state.sprocketIndex, state.rear);
   return {
     tick: state.tick,
     timeS: state.tick * world.tickS,
@@ -60,7 +62,7 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     crossed: gear.crossed,
     crossedS: state.crossedS,
     chainOn: state.chainOn,
-    shift: shownShift(state),
+    shift: shownShift(world, state),
     waitingShifts: state.queue.length,
     phase: state.phase,
     phaseLeftS: state.phaseLeftS,
@@ -120,7 +122,7 @@ function chainPlace(index: number, shift: ShiftInProgress | null): number {
   return index + (shift.toIndex - shift.fromIndex) * Math.min(1, shift.doneTurns / shift.neededTurns);
 }
 
-function shownShift(state: RideState): RideFrame['shift'] {
+function shownShift({ machine }: RideWorld, state: RideState): RideFrame['shift'] {
   const derailleur = state.rear !== null ? 'rear' : 'front';
   const shift = state.rear ?? state.front;
   if (shift === null) return null;
@@ -129,6 +131,7 @@ function shownShift(state: RideState): RideFrame['shift'] {
     direction: shift.direction,
     progress: Math.min(1, shift.doneTurns / shift.neededTurns),
     rate: shift.rate,
+    hub: derailleur === 'rear' && hasHub(machine.bike),
   };
 }
 

@@ -2,6 +2,7 @@
  * What every rider who is not a person at the controls must do besides shifting: stop at lines.
  * Shared by virtual riders and by the driver of the reference ride.
  */
+import { hasHub } from '../model/shifters.ts';
 import { BRAKE_MPS2 } from './step.ts';
 import type { RideCommand, RideState, RideWorld } from './types.ts';
 
@@ -9,6 +10,9 @@ import type { RideCommand, RideState, RideWorld } from './types.ts';
 export const AIM_BEFORE_LINE_M = 1.2;
 /** Slower than this in the stop zone there is no reason to roll on (m/s). */
 const CREEP_MPS = 1;
+
+/** Slower legs than this push so hard that even soft feet hold a hub in its gear (rpm). */
+const HUB_COASTS_BELOW_RPM = 55;
 
 /** Distance that firm braking needs from a speed (m). */
 export function brakingDistanceM(speedMps: number): number {
@@ -18,6 +22,16 @@ export function brakingDistanceM(speedMps: number): number {
 /** Fastest speed from which firm braking still stops before a line so far ahead (m/s). */
 export function brakingSpeedMps(leftM: number): number {
   return Math.sqrt(2 * BRAKE_MPS2 * Math.max(0, leftM - AIM_BEFORE_LINE_M));
+}
+
+/** Whether the gear can be changed while one waits at a line: in a hub it can, a chain must run. */
+export function mayShiftStanding({ machine }: RideWorld, { phase }: RideState): boolean {
+  return phase === 'standing' && hasHub(machine.bike);
+}
+
+/** How practised feet let go for a shift; a hub at slow legs wants the pressure right off. */
+export function softFeet({ machine }: RideWorld, { cadenceRpm }: RideState): 'ease' | 'coast' {
+  return hasHub(machine.bike) && cadenceRpm < HUB_COASTS_BELOW_RPM ? 'coast' : 'ease';
 }
 
 /** Brakes in time for the next line and lets go when the wait is over. */

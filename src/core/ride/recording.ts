@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { createHasher } from '../math/hash.ts';
 import { LIMITS } from '../math/limits.ts';
+import { HUB_KINDS } from '../model/hubKinds.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
@@ -78,6 +79,8 @@ const bikeSchema = z.strictObject({
   id: z.string().check(z.maxLength(60)),
   chainringsTeeth: teeth,
   sprocketsTeeth: teeth,
+  hub: z.optional(z.enum(HUB_KINDS)),
+  backPedalBrake: z.optional(z.boolean()),
   tyreWidthMm: between(18, 125),
   beadSeatMm: between(200, 700),
   measuredCircumferenceM: z.optional(between(0.5, 4)),

@@ -5,6 +5,8 @@
 import {
   chainPull,
   DROP_PULL,
+  HEAVY_LOAD,
+  hubAnswer,
   HUNG_AFTER_S,
   HUNG_PULL,
   neededTurns,
@@ -72,7 +74,8 @@ export function advanceShift(world: RideWorld, ride: RideDraft, events: RideEven
     startDue(ride, 'rear');
     startDue(ride, 'front');
   }
-  if (ride.rear !== null) move(world, ride, 'rear', ride.rear, events);
+  if (ride.rear !== null && world.machine.bike.hub !== undefined) moveHub(world, ride, ride.rear, events);
+  else if (ride.rear !== null) move(world, ride, 'rear', ride.rear, events);
   if (ride.front !== null) move(world, ride, 'front', ride.front, events);
 }
 
@@ -170,6 +173,27 @@ function move(
   else finishMovement(world, ride, derailleur, next, events);
 }
 
+/** A hub waits for the pressure to fall and then has the gear; who pushes on hears it slip in, or waits on. */
+function moveHub(world: RideWorld, ride: RideDraft, shift: ShiftInProgress, events: RideEvent[]): void {
+  const { machine, tickS } = world;
+  const load = ride.crankTorqueNm / machine.referenceTorqueNm;
+  const answer = hubAnswer(load, shift.doneTurns, ride.crankTurns);
+  const movingS = shift.movingS + tickS;
+  const loadSecondsSum = shift.loadSecondsSum + load * tickS;
+  if (answer === 'waits') {
+    const hung = movingS > HUNG_AFTER_S;
+    if (hung && !shift.hungReported)
+      events.push({ kind: 'shift-hung', derailleur: 'rear', hub: true, ...placeOf(ride) });
+    const doneTurns = shift.doneTurns + (ride.cadenceRpm / 60) * tickS;
+    const hungReported = shift.hungReported || hung;
+    ride.rear = { ...shift, doneTurns, rate: 0, movingS, loadSecondsSum, hungReported };
+    return;
+  }
+  // What counts is the load as it takes; a knock is never a light one.
+  const felt = answer === 'takes' ? load : Math.max(HEAVY_LOAD, loadSecondsSum / movingS);
+  finishMovement(world, ride, 'rear', { ...shift, movingS, loadSecondsSum: felt * movingS }, events);
+}
+
 function pullOnRing(machine: Machine, crankTorqueNm: number, ringIndex: number): number {
   return chainPull(machine, crankTorqueNm, machine.bike.chainringsTeeth[ringIndex] as number);
 }
@@ -195,7 +219,11 @@ function finishMovement(
   else ride.ringIndex = toIndex;
   ride[derailleur] =
     shift.stepsLeft > 0 && toIndex !== last
-      ? beginMovement(ride, derailleur, shift.direction, toIndex, shift.stepsLeft - 1, at.distanceM)
+      ? {
+          ...beginMovement(ride, derailleur, shift.direction, toIndex, shift.stepsLeft - 1, at.distanceM),
+          // One push waits once, however many sprockets it goes over.
+          waitReported: shift.waitReported,
+        }
       : null;
   if (!ride.chainOn) {
     ride.chainOn = true;
@@ -211,6 +239,8 @@ function finishMovement(
     load,
     durationS: shift.movingS,
     startedAtM: shift.startedAtM,
+    ...(shift.waitReported ? { waited: true as const } : {}),
+    ...(derailleur === 'rear' && machine.bike.hub !== undefined ? { hub: true as const } : {}),
     ...at,
   });
   const crossed = crossedBefore || gearOf(machine, ride).crossed;

@@ -16,6 +16,7 @@ import {
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { FREE_LEGS_RPM } from '../model/shift.ts';
 import { gearOf } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 import type { Gear } from '../model/types.ts';
 import { copyOfState, type RideDraft } from './draft.ts';
 import { settleTick, type TickWork } from './happenings.ts';
@@ -113,8 +114,10 @@ function isShifting(ride: RideDraft): boolean {
 function riderEffort(world: RideWorld, ride: RideDraft, w: TickWork): void {
   let target = pressureTarget(ride.pressure);
   const helped = world.autoEase && isShifting(ride);
-  if (ride.braking) target = ride.pressure === 'ease' || helped ? pressureTarget('ease') : 0;
-  else if (helped) target = Math.min(target, pressureTarget('ease'));
+  // Where the game eases, it takes the pressure right off for a hub.
+  const lightest = hasHub(world.machine.bike) ? 0 : pressureTarget('ease');
+  if (ride.braking) target = ride.pressure === 'ease' ? pressureTarget('ease') : helped ? lightest : 0;
+  else if (helped) target = Math.min(target, lightest);
   if (target > 1 && ride.spent) target = 1;
   if (ride.phase !== 'riding') target = 0;
   const share = world.tickS / LEG_LAG_S;

@@ -40,8 +40,12 @@ export type RideEvent =
         readonly load: number;
         readonly durationS: number;
         readonly startedAtM: number;
+        /** Asked of a chain while the legs rested: it waited for them. */
+        readonly waited?: true;
+        /** Made by a hub; with a load that is not clean it slipped in with a knock. */
+        readonly hub?: true;
       })
-  | (At & { readonly kind: 'shift-hung'; readonly derailleur: Derailleur })
+  | (At & { readonly kind: 'shift-hung'; readonly derailleur: Derailleur; readonly hub?: true })
   | (At & { readonly kind: 'shift-waiting'; readonly derailleur: Derailleur })
   | (At & {
       readonly kind: 'shift-refused';
@@ -67,10 +71,10 @@ export interface ShiftInProgress {
   readonly toIndex: number;
   /** Further sprockets of the same push after this one. */
   readonly stepsLeft: number;
-  /** Crank turns at rate 1 that the movement takes, and how many are done. */
+  /** Crank turns at rate 1 that the movement takes, and how many are done; in a hub those it has waited. */
   readonly neededTurns: number;
   readonly doneTurns: number;
-  /** Rate of the movement in the last tick, 1 free to 0.06 hanging. */
+  /** Rate of the movement in the last tick, 1 free to 0.06 hanging; 0 in a hub that waits for the load to fall. */
   readonly rate: number;
   /** Time the chain has been moving, and the load summed over it. */
   readonly movingS: number;
@@ -197,6 +201,8 @@ export interface RideFrame extends GearPlace {
     readonly direction: ShiftDirection;
     readonly progress: number;
     readonly rate: number;
+    /** A hub waits for the pressure to go. */
+    readonly hub: boolean;
   } | null;
   /** Lever pushes that have not begun to act. */
   readonly waitingShifts: number;

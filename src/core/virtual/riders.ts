@@ -9,9 +9,10 @@ import { bandLowRpm, midBandRpm } from '../model/legs.ts';
 import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
 import { gearOf, pushed, roomFor } from '../model/transmission.ts';
+import { hasHub } from '../model/shifters.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
 import { shiftCommands } from '../ride/levers.ts';
-import { brakeForLine, brakingDistanceM } from '../ride/pilot.ts';
+import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
@@ -132,6 +133,7 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
   const brake = brakeForLine(world);
   return (state) => {
     const commands: RideCommand[] = [...brake(state)];
+    if (mayShiftStanding(world, state)) return [...commands, ...standingShift(world, state, habitsOfRider)];
     if (state.phase !== 'riding') return commands;
     if (!state.chainOn) return [...commands, ...liftChain(world, state)];
     if (mind.act === null && state.tick % 6 === 0) push(world, state, commands);
@@ -140,6 +142,13 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
       consider(world, state, habitsOfRider, mind, random, commands);
     return commands;
   };
+}
+
+/** Waiting at a line with a hub, whoever looks ahead takes a gear to start in. */
+function standingShift(world: RideWorld, state: RideState, h: Habits): RideCommand[] {
+  if (!h.shifts || h.lookAheadM <= 0 || state.queue.length > 0 || state.tick % 30 !== 0) return [];
+  const { developmentM } = gearOf(world.machine, state);
+  return readyForLine(world, 0, developmentM) === null ? [] : shiftCommands(world, state, 'easier', false);
 }
 
 /** Sits and pedals, or stands up where the pedals hardly turn. */
@@ -269,9 +278,9 @@ function plan(
   mind.act = act;
   // Drawn in any case, so that the dice fall alike for riders who differ in one habit.
   const eases = random() < h.easingShare;
-  mind.easing = eases && rpm > STALLS_BELOW_RPM;
+  mind.easing = eases && (rpm > STALLS_BELOW_RPM || hasHub(world.machine.bike));
   mind.actTick = state.tick + 1 + (mind.easing ? Math.round(EASE_BEFORE_S * TICKS_PER_S) : 0);
-  if (mind.easing) commands.push({ kind: 'pressure', pressure: 'ease' });
+  if (mind.easing) commands.push({ kind: 'pressure', pressure: softFeet(world, state) });
 }
 
 /**

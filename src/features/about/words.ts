@@ -8,6 +8,7 @@ export const aboutWords = {
     'You pedal by yourself. Your hands shift, your eyes look ahead.',
     'The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.',
     'Shift before the hill, step by step, with soft feet while the chain moves.',
+    'Gears in the hub are the other way round: take the pressure off or stand still, shift, then push on.',
     'The gear in figures is the one the lever stands for; a dotted line under it says that the chain is still on its way.',
     'Keep your legs turning at a pace you like. A short rise can simply be ridden over.',
   ],
@@ -31,6 +32,7 @@ export const aboutWords = {
   creditsTitle: 'Where the numbers come from',
   credits: [
     'Riding on the flat, uphill and against the wind: J. C. Martin and others, Validation of a mathematical model for road cycling power, Journal of Applied Biomechanics 14, 1998.',
+    'Gears in the hub: Willis’ equation of planetary sets, and ratios as published; what they waste is disputed, and chosen.',
     'Losses in the chain: J. B. Spicer and others, Effects of frictional loss on bicycle chain drive efficiency, Journal of Mechanical Design 123, 2001.',
     'Tyre sizes: ISO 5775. Contrast, size and keyboard use: WCAG 2.2.',
     'Pictures, sounds, words and roads were made for this game. It stands on open libraries: Phaser, Preact, howler.js, idb, saxes, Zod.',

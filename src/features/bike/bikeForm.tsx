@@ -5,8 +5,10 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { bikeWarnings } from '../../core/model/bikeInput.ts';
+import { HUB_KINDS } from '../../core/model/hubKinds.ts';
+import { hasHub, shifterPlaces } from '../../core/model/shifters.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { Choice, Tick } from '../../ui/controls.tsx';
+import { Choice, Select, Tick } from '../../ui/controls.tsx';
 import { BikePicture, GearStacks } from '../../ui/pictures/bike.tsx';
 import type { OwnBikeWords } from './words.ts';
 import { type BikeDraft, draftOf, type DraftReading, type EditDraft, readDraft } from './draft.ts';
@@ -76,12 +78,60 @@ function Fields({ draft, reading, words, onDraft }: FieldsProps): JSX.Element {
   return (
     <>
       {plain('rings', 'text')}
-      <Sprockets {...{ draft, sprocketsTeeth, words, onDraft }} problem={problems.sprockets} />
+      <Select
+        label={words.gearing}
+        name="gearing"
+        value={draft.gearing}
+        options={[
+          ['sprockets', words.onSprockets],
+          ...HUB_KINDS.map((kind) => [kind, words.inHub[kind]] as const),
+        ]}
+        onChoose={(gearing) => onDraft((now) => ({ ...now, gearing }))}
+      />
+      {draft.gearing === 'sprockets' ? (
+        <Sprockets {...{ draft, sprocketsTeeth, words, onDraft }} problem={problems.sprockets} />
+      ) : (
+        <Hub {...{ draft, words, onDraft }} problem={problems.sprockets} />
+      )}
       <div class="own-fields">
         {plain('tyre', 'text')}
         {plain('crank', 'decimal')}
         {plain('mass', 'decimal')}
       </div>
+      {draft.gearing === 'sprockets' && <Shifters draft={draft} words={words} onDraft={onDraft} />}
+    </>
+  );
+}
+
+type PartProps = Pick<FieldsProps, 'draft' | 'words' | 'onDraft'>;
+
+/** One sprocket, the brake, and the rule that is the other way round. */
+function Hub(props: PartProps & { readonly problem: string | undefined }): JSX.Element {
+  const { draft, words, onDraft, problem } = props;
+  return (
+    <>
+      <p class="hint">{words.hubRule}</p>
+      <BikeField
+        name="hubSprocket"
+        label={words.hubSprocket}
+        hint={words.hubSprocketHint}
+        value={draft.hubSprocket}
+        problem={problem}
+        inputMode="numeric"
+        onType={(hubSprocket) => onDraft((now) => ({ ...now, hubSprocket }))}
+      />
+      <Tick
+        label={words.backPedalBrake}
+        checked={draft.backPedalBrake}
+        onChange={(backPedalBrake) => onDraft((now) => ({ ...now, backPedalBrake }))}
+      />
+    </>
+  );
+}
+
+function Shifters({ draft, words, onDraft }: PartProps): JSX.Element {
+  return (
+    <>
       <Choice
         legend={words.shifters}
         name="shifter"
@@ -111,12 +161,13 @@ function Drawing(props: {
 }): JSX.Element {
   const { bike, current, words } = props;
   const { chainringsTeeth: rings, sprocketsTeeth: sprockets } = bike;
+  const [ringCount = 1, rearCount = 1] = shifterPlaces(bike);
   return (
     <div class="own-drawing" data-current={current}>
       <BikePicture bike={bike} />
       <GearStacks bike={bike} label={words.stacks(rings.join(' '), sprockets.join(' '))} />
       <p class="own-gears">
-        <b>{words.gears(rings.length, sprockets.length)}</b>
+        <b>{(hasHub(bike) ? words.hubGears : words.gears)(ringCount, rearCount)}</b>
       </p>
       <output class="own-said">
         {!current && <span>{words.lastGood}</span>}

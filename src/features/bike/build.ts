@@ -15,6 +15,8 @@ type ToldBike = Pick<
   | 'massKg'
   | 'shifter'
   | 'refusesCrossed'
+  | 'hub'
+  | 'backPedalBrake'
 >;
 
 /** Id of a bike that is not one of the bundled ones. */
@@ -56,9 +58,12 @@ export function bikeOf(base: Bike, told: ToldBike): Bike {
   };
 }
 
-/** A measured circumference belongs to the tyre it was measured on. */
+/** What is not told anew: a measured circumference belongs to the tyre it was measured on. */
 function withoutMeasured(base: Bike, told: ToldBike): Bike {
+  // What the hub is, and its brake, stand in what was told.
   const { measuredCircumferenceM, ...rest } = base;
+  delete (rest as { hub?: unknown }).hub;
+  delete (rest as { backPedalBrake?: unknown }).backPedalBrake;
   const sameTyre = told.tyreWidthMm === base.tyreWidthMm && told.beadSeatMm === base.beadSeatMm;
   return sameTyre && measuredCircumferenceM !== undefined ? { ...rest, measuredCircumferenceM } : rest;
 }

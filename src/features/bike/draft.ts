@@ -3,6 +3,7 @@
  * Nothing typed is ever changed or thrown away here.
  */
 import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
+import type { HubKind } from '../../core/model/hubKinds.ts';
 import type { Bike, ShifterKind } from '../../core/model/types.ts';
 import { bikeOf } from './build.ts';
 import { bikeSentence } from '../../words/bike.ts';
@@ -22,6 +23,10 @@ export interface BikeDraft {
   readonly mass: string;
   readonly shifter: ShifterKind;
   readonly refusesCrossed: boolean;
+  /** Where the gears at the rear are: on sprockets, or in a hub of some kind behind one sprocket. */
+  readonly gearing: 'sprockets' | HubKind;
+  readonly hubSprocket: string;
+  readonly backPedalBrake: boolean;
 }
 
 /** One change to what has been typed. */
@@ -34,6 +39,7 @@ interface DraftSentences {
   readonly emptySprocket: (place: number) => string;
   readonly crankWrong: string;
   readonly massWrong: string;
+  readonly hubSprocketWrong: string;
 }
 
 /** What a draft means. */
@@ -46,6 +52,8 @@ export interface DraftReading {
 }
 
 export const MOST_SPROCKETS = 13;
+/** What a field for the one sprocket before a hub begins with (common practice). */
+const USUAL_HUB_SPROCKET = '19';
 const CRANK_MM = [90, 200] as const;
 const MASS_KG = [5, 40] as const;
 
@@ -68,6 +76,9 @@ export function draftOf(bike: Bike): BikeDraft {
     mass: String(bike.massKg),
     shifter: bike.shifter,
     refusesCrossed: bike.refusesCrossed,
+    gearing: bike.hub ?? 'sprockets',
+    hubSprocket: bike.hub === undefined ? USUAL_HUB_SPROCKET : String(teeth[0] ?? ''),
+    backPedalBrake: bike.backPedalBrake === true,
   };
 }
 
@@ -96,9 +107,10 @@ export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): Dr
   const sprocketsTeeth = sprockets.ok ? sprockets.value : null;
   if (!rings.ok || sprocketsTeeth === null || !tyre.ok || crankLengthMm === null || massKg === null)
     return { bike: null, problems, sprocketsTeeth };
-  const { shifter, refusesCrossed } = draft;
+  const { shifter, refusesCrossed, gearing, backPedalBrake } = draft;
   const told = { chainringsTeeth: rings.value, sprocketsTeeth, ...tyre.value, crankLengthMm, massKg };
-  return { bike: bikeOf(base, { ...told, shifter, refusesCrossed }), problems, sprocketsTeeth };
+  const hub = gearing === 'sprockets' ? {} : { hub: gearing, ...(backPedalBrake ? { backPedalBrake } : {}) };
+  return { bike: bikeOf(base, { ...told, shifter, refusesCrossed, ...hub }), problems, sprocketsTeeth };
 }
 
 type SprocketFields =
@@ -106,6 +118,11 @@ type SprocketFields =
   | { readonly ok: false; readonly sentence: string };
 
 function readSprocketFields(draft: BikeDraft, say: DraftSentences): SprocketFields {
+  if (draft.gearing !== 'sprockets') {
+    const one = readSprockets(draft.hubSprocket, 1);
+    if (one.ok && one.value.length === 1) return one;
+    return { ok: false, sentence: one.ok ? say.hubSprocketWrong : bikeSentence(one) };
+  }
   const empty = draft.each.findIndex((teeth) => teeth.trim() === '');
   if (draft.way === 'each' && empty >= 0) return { ok: false, sentence: say.emptySprocket(empty + 1) };
   const reading =

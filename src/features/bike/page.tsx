@@ -110,7 +110,8 @@ function BikeCard(props: {
 }): JSX.Element {
   const { bike, chosen, format, onChoose } = props;
   const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
-  const teeth = `${bikePageWords.rings} ${format.teeth(bike.chainringsTeeth)}, ${bikePageWords.sprockets} ${bike.sprocketsTeeth.join(', ')}`;
+  const parts = bike.hub === undefined ? bikePageWords.sprockets : bikePageWords.hubSprocket;
+  const teeth = `${bikePageWords.rings} ${format.teeth(bike.chainringsTeeth)}, ${parts} ${bike.sprocketsTeeth.join(', ')}`;
   return (
     <label class="card">
       <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
@@ -118,7 +119,8 @@ function BikeCard(props: {
         <BikePicture bike={bike} />
         <strong>{name}</strong>{' '}
         <span class="card-facts">
-          <span>{commonWords.bike.gears(bike)}</span> <span>{bikePageWords[bike.shifter]}</span>{' '}
+          <span>{commonWords.bike.gears(bike)}</span>{' '}
+          <span>{bike.backPedalBrake === true ? bikePageWords.backPedal : bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}
           </span>

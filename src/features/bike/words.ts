@@ -3,6 +3,7 @@
  * `src/words/bike.ts`.
  */
 import type { TapResult } from '../../core/coach/tapTest.ts';
+import type { HubKind } from '../../core/model/hubKinds.ts';
 import type { BikeWarning } from '../../core/model/bikeInput.ts';
 import { commonWords } from '../../words/common.ts';
 
@@ -14,6 +15,25 @@ export const ownBikeWords = {
   intro: 'Count the teeth, or read the numbers stamped on them.',
   rings: 'Chainrings',
   ringsHint: 'For example 50/34, or 32.',
+  gearing: 'Gears at the rear',
+  onSprockets: 'Sprockets and a derailleur',
+  inHub: {
+    three: 'Hub with 3 gears',
+    'three-wide': 'Hub with 3 gears, wider steps',
+    five: 'Hub with 5 gears',
+    'five-wide': 'Hub with 5 gears, wider steps',
+    seven: 'Hub with 7 gears',
+    eight: 'Hub with 8 gears, close steps',
+    'eight-wide': 'Hub with 8 gears, wide steps',
+    fourteen: 'Hub with 14 gears',
+  } satisfies Record<HubKind, string>,
+  hubSprocket: 'Sprocket before the hub',
+  hubSprocketHint: 'Its teeth, like 19.',
+  hubSprocketWrong: 'A hub has one sprocket. Write its teeth, for example 19.',
+  backPedalBrake: 'Brakes when I pedal backwards',
+  hubRule: 'A hub changes while you do not push: let the pressure off, or stand still.',
+  hubGears: (rings: number, gears: number): string =>
+    rings === 1 ? `${gears} gears in the hub` : `${rings} × ${gears} gears, ${gears} of them in the hub`,
   way: 'Sprockets',
   range: 'From smallest to biggest',
   each: 'One by one',
@@ -110,6 +130,8 @@ export const bikePageWords = {
   ownHint: 'Your own tooth counts and tyres',
   rings: 'Chainring',
   sprockets: 'Sprockets',
+  hubSprocket: 'gears in the hub behind a sprocket of',
+  backPedal: 'back-pedal brake',
   tyre: 'Tyre',
   mechanical: 'cable',
   electronic: 'electronic',

@@ -44,7 +44,9 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'foot-down':
       return sayPitchChange(change, speech);
     case 'ease':
-      return say.ease(change.heavy, change.shifts);
+      return (change.hub === true ? say.pushedHub : say.ease)(change.heavy, change.shifts);
+    case 'stood-still':
+      return say.stoodStill(change.waited, change.shifts);
     case 'slow-legs':
       return say.slowLegs(whole(change.seconds), format.distance(change.atM));
     case 'fast-legs':
@@ -52,7 +54,10 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'crossed':
       return say.crossed(whole(change.seconds), format.distance(change.atM));
     case 'coasted':
-      return say.coasted(whole(change.seconds), format.distance(change.atM));
+      return (change.hub === true ? say.restedHub : say.coasted)(
+        whole(change.seconds),
+        format.distance(change.atM),
+      );
     case 'fidget':
       return say.fidget(change.shifts, change.needed);
     case 'dawdle':
@@ -129,8 +134,11 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
       };
     }
     case 'coasted': {
-      const { why, better } = reasons.coasted;
-      return { why: why(format.distance(reason.fromM), whole(reason.amount)), better };
+      const { why, better, betterHub } = reasons.coasted;
+      return {
+        why: why(format.distance(reason.fromM), whole(reason.amount)),
+        better: reason.hub === true ? betterHub : better,
+      };
     }
     case 'overloaded-pitch':
     case 'early-pitch': {
@@ -142,10 +150,15 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
       return { why: why(words.pitch(reason.pitch, pitchCount)), better };
     }
     case 'heavy-shift': {
-      const { why, better } = reasons.heavy;
+      const { why, better, betterHub } = reasons.heavy;
       const load = format.percent(reason.amount);
-      return { why: why(format.distance(reason.fromM), load, reason.derailleur === 'front'), better };
+      return {
+        why: why(format.distance(reason.fromM), load, reason.derailleur === 'front'),
+        better: reason.hub === true ? betterHub : better,
+      };
     }
+    case 'waited-shift':
+      return { why: reasons.waited.why(format.distance(reason.fromM)), better: reasons.waited.better };
     case 'crossed': {
       const { why, better } = reasons.crossed;
       return { why: why(format.distance(reason.fromM), whole(reason.amount)), better };

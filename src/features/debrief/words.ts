@@ -95,7 +95,7 @@ export const debriefWords = {
     finished: 'You rode it to the end.',
     cadence: 'Your legs kept a good rhythm nearly all the way.',
     foresight: 'You were in the right gear before the road asked for it.',
-    easing: 'You let the pedals go light while the chain moved.',
+    easing: 'You let the pedals go light for every shift.',
     chainLine: 'You kept the chain running straight.',
     economy: 'You shifted when it was needed and left it alone otherwise.',
   } satisfies Record<MarkName | 'finished' | 'title', string>,
@@ -119,6 +119,14 @@ export const debriefWords = {
       heavy === 0
         ? 'Push the pedals more lightly while the chain moves, just for a moment.'
         : `${someOf(heavy, all)} made while pushing hard. Go light on the pedals for a moment, then shift.`,
+    pushedHub: (heavy: number, all: number): string =>
+      heavy === 0
+        ? 'Take the pressure off while the hub changes, just for a moment.'
+        : `${someOf(heavy, all)} made while you pedalled on: the hub knocked. Take the pressure off, shift, then push again.`,
+    stoodStill: (waited: number, all: number): string =>
+      `${someOf(waited, all)} asked for while your legs rested. A hub likes that, a chain must run: keep turning the pedals, softly.`,
+    restedHub: (n: number, place: string): string =>
+      `Your legs rested where the road wants them, longest from ${place}: ${seconds(n)}. A hub needs only a moment; then push on.`,
     slowLegs: (n: number, place: string): string =>
       `Your legs turned slowly, longest from ${place}: ${seconds(n)}. One gear easier keeps them going round.`,
     fastLegs: (n: number, place: string): string =>
@@ -223,6 +231,7 @@ export const debriefWords = {
       why: (from: string, n: number): string =>
         `Your legs rested for ${seconds(n)} from ${from}, where the best ride pedals.`,
       better: 'keep the pedals going round on the flat and uphill.',
+      betterHub: 'push on as soon as the hub has its gear.',
     },
     late: {
       why: (name: string, percent: string): string =>
@@ -242,6 +251,11 @@ export const debriefWords = {
       why: (from: string, percent: string, front: boolean): string =>
         `Heavy ${front ? 'ring change' : 'shift'} at ${from}, at ${percent} of steady pressure.`,
       better: 'soft feet for half a turn, then shift.',
+      betterHub: 'take the pressure off, then the hub takes its gear.',
+    },
+    waited: {
+      why: (from: string): string => `At ${from} the chain waited: your legs rested.`,
+      better: 'keep turning the pedals, softly, while it moves.',
     },
     crossed: {
       why: (from: string, n: number): string => `The chain ran at a slant for ${seconds(n)} from ${from}.`,

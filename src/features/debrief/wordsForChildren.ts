@@ -77,6 +77,13 @@ export const childrenDebriefWords: DebriefWords = {
       heavy === 0
         ? 'Push a bit softer while you shift.'
         : `You pushed hard in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Push softly, then shift.`,
+    pushedHub: (heavy) =>
+      heavy === 0
+        ? 'Stop pushing for a moment when you shift.'
+        : `You pushed in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Stop pushing, shift, push again.`,
+    stoodStill: () => 'Your legs stood still when you shifted. Turn them softly.',
+    restedHub: (n, place) =>
+      `Your legs did nothing for ${seconds(n)} from ${place}. Push on after your shift.`,
     slowLegs: (n, place) =>
       `Your legs were slow, most of all from ${place} (${seconds(n)}). Pick an easier gear.`,
     fastLegs: (n, place) =>
@@ -161,6 +168,7 @@ export const childrenDebriefWords: DebriefWords = {
     coasted: {
       why: (from, n) => `Your legs did nothing for ${seconds(n)} from ${from}.`,
       better: 'keep your legs going round.',
+      betterHub: 'push on after your shift.',
     },
     late: {
       why: (name) => `${capital(name)} was hard on your legs.`,
@@ -177,6 +185,11 @@ export const childrenDebriefWords: DebriefWords = {
     heavy: {
       why: (from) => `You pushed hard in the shift at ${from}.`,
       better: 'push softly, then shift.',
+      betterHub: 'stop pushing, shift, push again.',
+    },
+    waited: {
+      why: (from) => `The chain had to wait at ${from}. Your legs stood still.`,
+      better: 'turn your legs softly when you shift.',
     },
     crossed: {
       why: (from, n) => `The chain was not straight for ${seconds(n)} from ${from}.`,

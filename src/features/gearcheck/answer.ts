@@ -3,6 +3,8 @@
  * numbers; sentences are made of them in `answerText.tsx`. All of it goes by the steady figure of the steepest 50 m,
  * the same that stands in the table.
  */
+import { type GearTold } from '../../core/model/transmission.ts';
+import { shifterPlaces } from '../../core/model/shifters.ts';
 import {
   type GearCandidate,
   type GearOutcome,
@@ -15,20 +17,23 @@ const SHORTEST_TOLD_S = 1.5;
 /** A gain in cadence smaller than this is not worth a sentence (rpm). */
 const LEAST_GAIN_RPM = 2;
 
-/** A gear as its two tooth counts. */
-export interface TeethPair {
-  readonly ringTeeth: number;
-  readonly sprocketTeeth: number;
-}
+/** A gear as its two tooth counts, or as one of a hub. */
+export type TeethPair = GearTold;
+
+type Parts = Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>;
 
 /** The easiest gear of a bike. */
-export function lowestGear(of: Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth'>): TeethPair {
-  return { ringTeeth: of.chainringsTeeth[0] ?? 0, sprocketTeeth: of.sprocketsTeeth.at(-1) ?? 0 };
+export function lowestGear(of: Parts): TeethPair {
+  const teeth = { ringTeeth: of.chainringsTeeth[0] ?? 0, sprocketTeeth: of.sprocketsTeeth.at(-1) ?? 0 };
+  const [, gears = 1] = shifterPlaces(of);
+  return of.hub === undefined ? teeth : { ...teeth, hub: { number: 1, of: gears, ratio: 1 } };
 }
 
 /** The hardest gear of a bike. */
-export function highestGear(of: Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth'>): TeethPair {
-  return { ringTeeth: of.chainringsTeeth.at(-1) ?? 0, sprocketTeeth: of.sprocketsTeeth[0] ?? 0 };
+export function highestGear(of: Parts): TeethPair {
+  const teeth = { ringTeeth: of.chainringsTeeth.at(-1) ?? 0, sprocketTeeth: of.sprocketsTeeth[0] ?? 0 };
+  const [, gears = 1] = shifterPlaces(of);
+  return of.hub === undefined ? teeth : { ...teeth, hub: { number: gears, of: gears, ratio: 1 } };
 }
 
 /** Stretches worth telling. */

@@ -50,8 +50,7 @@ function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: 
 }
 
 const rpmText = (format: Format, value: number): string => format.number(Math.round(value));
-const gearText = (format: Format, { ringTeeth, sprocketTeeth }: TeethPair): string =>
-  unbroken(format.gear({ ringTeeth, sprocketTeeth }));
+const gearText = (format: Format, gear: TeethPair): string => unbroken(format.gear(gear));
 
 /** What the lowest gear comes to on the steepest stretch. */
 function sayLowest(own: GearOutcome, words: GearCheckWords, format: Format): string {

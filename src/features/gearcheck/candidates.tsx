@@ -127,7 +127,8 @@ function CandidateRow(
         <td colSpan={5}>
           <div class="gear-trade">
             <p>
-              {say.trade(tradeOffs)} {say.capacity(format.number(outcome.capacityTeeth))}
+              {say.trade(tradeOffs)}{' '}
+              {outcome.hub === undefined && say.capacity(format.number(outcome.capacityTeeth))}
               {limits.map((limit) => (
                 <b key={limit.what}> {say.limit(limit)}</b>
               ))}

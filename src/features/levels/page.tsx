@@ -132,6 +132,7 @@ function LevelCard(props: {
           {levelsWords.length(format.road(course.lengthM))}
           {course.pitches.length > 0 && ` · ${levelsWords.pitches(course.pitches.length)}`}
           {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
+          {level.needs !== undefined && ` · ${levelsWords.needs[level.needs]}`}
         </span>
       </span>
       {done && (

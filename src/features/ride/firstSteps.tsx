@@ -5,6 +5,7 @@ import type { FirstStepShown } from '../../state/firstSteps.ts';
 import type { Send } from '../../state/store.ts';
 import { Sign } from '../../ui/sign.tsx';
 import { keyName } from '../../words/common.ts';
+import { hasHub } from '../../core/model/shifters.ts';
 import { firstStepWords } from '../../words/firstSteps.ts';
 
 export function FirstSteps(props: {
@@ -24,7 +25,7 @@ export function FirstSteps(props: {
     <div class="first-steps" data-first-step={asked ?? 'rolling'}>
       <div class="paper" aria-hidden="true">
         {asked === null ? (
-          <p class="first-steps-done">{done !== null && firstStepWords.done[done]}</p>
+          <p class="first-steps-done">{done !== null && firstStepWords.done(done, hasHub(settings.bike))}</p>
         ) : (
           <>
             {instead !== null && <p class="first-steps-instead">{firstStepWords.instead(instead)}</p>}

@@ -59,7 +59,12 @@ export const teachWords = {
     'dirty-text':
       'This plan has signs in it that cannot be shown. Take them out in an editor, then open it again.',
   } as Readonly<Record<SessionPlanCode, string>>,
-  cautions: [cautionsWords.title, ...cautionsWords.short, 'Keep fingers away from a moving chain.'],
+  cautions: [
+    cautionsWords.title,
+    ...cautionsWords.short,
+    'Keep fingers away from a moving chain.',
+    'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
+  ],
   defers:
     'Follow what your federation, school or licensed instructor says; they and the law of your place come before this sheet.',
   practice: 'Everything else on this page is common practice, without a source.',
@@ -67,12 +72,12 @@ export const teachWords = {
     adults: [
       'At most 12 riders to an instructor, two or three sessions of one to two hours; beginners one or two to an instructor (AustCycle, Australia, 2012).',
       'A course for adults has 9 hours, 5 of them riding (US adult course, docslib.org 11303719).',
-      'Shift before it is needed and keep pedalling (Special Olympics, coaching guide, Shifting gears).',
+      'With derailleurs, shift before it is needed and keep pedalling (Special Olympics, coaching guide, Shifting gears).',
     ],
     mixed: [
       'At most 12 riders to an instructor, two or three sessions of one to two hours (AustCycle, Australia, 2012).',
       'England, level 1, off road: 9 to 12 riders two hours, 5 to 8 an hour and a half, 2 to 4 one hour, to an instructor (delivery guide 8.3.1).',
-      'Shift before it is needed and keep pedalling (Special Olympics, coaching guide, Shifting gears).',
+      'With derailleurs, shift before it is needed and keep pedalling (Special Olympics, coaching guide, Shifting gears).',
     ],
     children: [
       '“Use their gears correctly (where the bike has gears)” is part of level 1, off road (UK cycle training standard, 2005).',

@@ -2,17 +2,29 @@
  * Draws the bike each frame in its own metres: wheels with turning spokes, frame, fork, bars, saddle and the
  * small drivetrain. The rider's limbs go between the two halves: far parts first, near parts later.
  */
+import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
-import { paintCassette, paintCrank, paintPedal, paintRing, paintStill, paintWheel } from './bikeStill.ts';
+import {
+  paintCassette,
+  paintCrank,
+  paintHub,
+  paintPedal,
+  paintRing,
+  paintStill,
+  paintWheel,
+} from './bikeStill.ts';
 import { pedalAt, type Spot } from './legs.ts';
 import type { ScenePlace } from './place.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
+
+/** The shell bulges out behind the sprocket, and is drawn a little bigger than it is. */
+const HUB_SEEN = 1.5;
 
 /** The bike of one ride: all that keeps its shape is painted once, and the chain anew only while it moves across. */
 export class BikeView {
@@ -53,10 +65,12 @@ export class BikeView {
       paintStill(context, parts),
     );
     const biggest = pitchRadiusM(bike.sprocketsTeeth.at(-1) ?? 20);
+    const shellMm = hubShellMm(bike);
     this.#frontWheel = round(radius, (context) => paintWheel(context, parts));
     this.#rearWheel = round(radius, (context) => {
       paintWheel(context, parts);
-      paintCassette(context, palette, biggest);
+      if (shellMm === null) paintCassette(context, palette, biggest);
+      else paintHub(context, palette, (shellMm / 1000) * HUB_SEEN, biggest);
     });
     const reach = Math.max(shape.crank, ...bike.chainringsTeeth.map(pitchRadiusM)) + 0.03;
     const ringWithCrank = (teeth: number): [number, Sprite] => [
@@ -112,6 +126,7 @@ export class BikeView {
   }
 
   #drawChain(context: Context, frame: RideFrame): void {
+    if (this.#bike.hub !== undefined && frame.chainOn) return this.#drawStraightChain(context, frame);
     const { rear } = this.#shape;
     const ringRadius = pitchRadiusM(frame.ringTeeth);
     const sprockets = this.#bike.sprocketsTeeth;
@@ -147,6 +162,22 @@ export class BikeView {
     context.moveTo(rear.x + 0.004, rear.y + 0.02);
     context.lineTo(rear.x + 0.018, guideY);
     context.lineTo(tensionX, guideY + 0.078);
+    context.stroke();
+  }
+
+  /** Behind a hub nothing takes up slack: the chain runs straight to the sprocket and back. */
+  #drawStraightChain(context: Context, frame: RideFrame): void {
+    const { rear } = this.#shape;
+    const ringRadius = pitchRadiusM(frame.ringTeeth);
+    const radius = pitchRadiusM(frame.sprocketTeeth);
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = 0.0105;
+    context.lineCap = 'round';
+    context.beginPath();
+    context.moveTo(0, -ringRadius);
+    context.lineTo(rear.x, rear.y - radius);
+    context.arc(rear.x, rear.y, radius, -Math.PI / 2, Math.PI / 2, true);
+    context.lineTo(0, ringRadius);
     context.stroke();
   }
 

@@ -231,6 +231,17 @@ export function paintCassette(context: Context, palette: Palette, radius: number
   context.stroke();
 }
 
+/** The shell of a hub with its spokes' flange, and the one sprocket before it. */
+export function paintHub(context: Context, palette: Palette, shell: number, sprocket: number): void {
+  context.fillStyle = palette.inkSoft;
+  context.beginPath();
+  context.arc(0, 0, shell, 0, Math.PI * 2);
+  context.fill();
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 0.008;
+  ring(context, ORIGIN, sprocket - 0.003);
+}
+
 /** A chainring with the links that lie on it, its arms and the axle. */
 export function paintRing(context: Context, palette: Palette, radius: number): void {
   context.strokeStyle = palette.ink;

@@ -66,7 +66,7 @@ interface ChainPlace {
   readonly off: number;
 }
 
-/** The chain of one bike; `place` moves it, then `xs`, `ys`, `count` hold its line and `lengthMm` its length. */
+/** The chain of one bike; behind a hub there is no cage, and it runs straight back. `place` moves it, then `xs`, `ys`, `count` hold its line and `lengthMm` its length. */
 export class ChainRoute {
   readonly sprocket = wheel(1);
   readonly ring = wheel(1);
@@ -80,14 +80,17 @@ export class ChainRoute {
   /** The chain's own length: whole pairs of links. */
   readonly chainMm: number;
   readonly cageMm: number;
+  /** False behind a hub: nothing takes up slack there. */
+  readonly hasCage: boolean;
   readonly #bike: Bike;
 
   constructor(bike: Bike) {
     this.#bike = bike;
+    this.hasCage = bike.hub === undefined;
     const rings = bike.chainringsTeeth;
     const sprockets = bike.sprocketsTeeth;
     const capacity = (rings.at(-1) ?? 0) - (rings[0] ?? 0) + (sprockets.at(-1) ?? 0) - (sprockets[0] ?? 0);
-    this.cageMm = 46 + capacity * 1.05;
+    this.cageMm = this.hasCage ? 46 + capacity * 1.05 : 0;
     this.ring.x = bike.chainstayMm;
     this.ring.y = bike.beadSeatMm > 500 ? 66 : 10;
     this.guide.radiusOn = pitchRadiusMm(PULLEY_TEETH);
@@ -103,6 +106,11 @@ export class ChainRoute {
   /** Lays the chain on these (fractional) indices: coming on and leaving, ring then sprocket. */
   place(ringOn: number, ringOff: number, sprocketOn: number, sprocketOff: number): void {
     this.#setWheels(ringOn, ringOff, sprocketOn, sprocketOff);
+    if (!this.hasCage) {
+      this.lengthMm = this.#lengthAt(0);
+      this.#tracePoints();
+      return;
+    }
     let forward = CAGE_FORWARD_RAD;
     let back = CAGE_BACK_RAD;
     for (let i = 0; i < 24; i++) {
@@ -126,6 +134,10 @@ export class ChainRoute {
   }
 
   #lengthAt(cageRad: number): number {
+    if (!this.hasCage) {
+      const runs = joinByTangent(this.sprocket, this.ring) + joinByTangent(this.ring, this.sprocket);
+      return runs + arcMm(this.sprocket) + arcMm(this.ring);
+    }
     this.tension.x = this.guide.x + Math.cos(cageRad) * this.cageMm;
     this.tension.y = this.guide.y + Math.sin(cageRad) * this.cageMm;
     const runs =
@@ -140,8 +152,10 @@ export class ChainRoute {
     this.count = 0;
     this.#traceArc(this.sprocket);
     this.#traceArc(this.ring);
-    this.#traceArc(this.tension);
-    this.#traceArc(this.guide);
+    if (this.hasCage) {
+      this.#traceArc(this.tension);
+      this.#traceArc(this.guide);
+    }
     const x = this.xs[0] ?? 0;
     const y = this.ys[0] ?? 0;
     this.#put(x, y);

@@ -2,6 +2,7 @@
  * The drivetrain close-up, drawn true to scale from the drive side on a canvas of its own: every ring and
  * sprocket with its real teeth, turning at the real ratio, and the chain with its links on its real way.
  */
+import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
@@ -17,6 +18,9 @@ import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
 type Context = CanvasRenderingContext2D;
 
 const NO_DASH: number[] = [];
+/** The shell bulges out behind the sprocket, and is drawn bigger than it is. */
+const HUB_SEEN = 1.35;
+const FLANGE_HOLES = 18;
 
 /** The close-up of one bike on one canvas. */
 export class DrivetrainView {
@@ -25,6 +29,7 @@ export class DrivetrainView {
   readonly #bike: Bike;
   readonly #tones: MachineTones;
   readonly #route: ChainRoute;
+  readonly #shellMm: number | null;
   readonly #cassettes: (Sprite | null)[];
   readonly #ringsBehind: (Sprite | null)[];
   readonly #ringsFront: (Sprite | null)[];
@@ -66,10 +71,15 @@ export class DrivetrainView {
     this.#bike = bike;
     this.#tones = tones;
     this.#route = new ChainRoute(bike);
+    this.#shellMm = hubShellMm(bike);
     const bigRing = pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) + 5;
-    const bigSprocket = pitchRadiusMm(bike.sprocketsTeeth.at(-1) ?? 20) + 5;
+    const bigSprocket = Math.max(
+      pitchRadiusMm(bike.sprocketsTeeth.at(-1) ?? 20) + 5,
+      this.#shellMm === null ? 0 : this.#shellMm * HUB_SEEN + 26,
+    );
     const top = Math.max(bigSprocket, bigRing - this.#route.ring.y);
-    const low = Math.max(bigRing + this.#route.ring.y, bigSprocket + this.#route.cageMm + 58);
+    const under = this.#route.hasCage ? this.#route.cageMm + 58 : 10;
+    const low = Math.max(bigRing + this.#route.ring.y, bigSprocket + under);
     this.#scale = Math.min(
       (width - 6) / (bike.chainstayMm + bigRing + bigSprocket),
       (height - 6) / (top + low),
@@ -98,20 +108,73 @@ export class DrivetrainView {
     this.#layChain(frame);
     context.setTransform(1, 0, 0, 1, 0, 0);
     context.clearRect(0, 0, this.#canvas.width, this.#canvas.height);
+    if (this.#shellMm !== null) this.#drawHub(frame, this.#shellMm, seated);
     const ratio = frame.ringTeeth / frame.sprocketTeeth;
     const sprocketTurn = frame.crankTurns * ratio * Math.PI * 2;
     this.#lay(this.#cassette(Math.round(frame.chainAtSprocket)), 0, 0, sprocketTurn);
-    this.#drawPulleys(frame);
+    if (this.#route.hasCage) this.#drawPulleys(frame);
     this.#drawRings(frame, false);
     this.#place.home(context);
     if (frame.chainOn) this.#drawChain(frame, shudder);
     else this.#drawDropped(frame.timeS);
     if (this.#drawRings(frame, true)) this.#place.home(context);
-    if (frame.shift !== null) this.#drawGoal(frame);
+    if (frame.shift !== null && !frame.shift.hub) this.#drawGoal(frame);
     if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones, this.#still ? 0.6 : seated);
     const { guide, ring, cageRad } = this.#route;
-    this.#lay(this.#cage, guide.x, guide.y, cageRad);
+    if (this.#route.hasCage) this.#lay(this.#cage, guide.x, guide.y, cageRad);
     this.#lay(this.#arm, ring.x, ring.y, crankRad(frame));
+  }
+
+  /**
+   * The shell of a hub behind its sprocket, turning with the wheel, and round it a tooth for each of its gears: those
+   * up to the one that is in are filled. While it waits for the pressure to go, a broken line runs round it.
+   */
+  #drawHub(frame: RideFrame, shellMm: number, seated: number): void {
+    const context = this.#context;
+    const { hub } = frame.gear;
+    const radius = shellMm * HUB_SEEN;
+    this.#place.turn(context, 0, 0, frame.wheelTurns * Math.PI * 2);
+    context.fillStyle = this.#tones.sandDark;
+    context.strokeStyle = this.#tones.ink;
+    context.lineWidth = 4;
+    context.beginPath();
+    context.arc(0, 0, radius, 0, Math.PI * 2);
+    context.fill();
+    context.stroke();
+    context.beginPath();
+    for (let hole = 0; hole < FLANGE_HOLES; hole++) {
+      const turn = (hole / FLANGE_HOLES) * Math.PI * 2;
+      context.moveTo(Math.cos(turn) * (radius - 9), Math.sin(turn) * (radius - 9));
+      context.lineTo(Math.cos(turn) * (radius - 4), Math.sin(turn) * (radius - 4));
+    }
+    context.stroke();
+    this.#place.home(context);
+    if (hub !== null) this.#drawHubGears(hub, radius + 12 + seated * 5);
+    if (frame.shift?.hub !== true) return;
+    context.strokeStyle = this.#tones.rider;
+    context.lineWidth = 5;
+    context.setLineDash(this.#goalDash);
+    context.beginPath();
+    context.arc(0, 0, radius + 4, 0, Math.PI * 2);
+    context.stroke();
+    context.setLineDash(NO_DASH);
+  }
+
+  /** Over the hub, from the slowest gear on the left to the fastest on the right. */
+  #drawHubGears(hub: { readonly number: number; readonly of: number }, radius: number): void {
+    const context = this.#context;
+    const stepRad = Math.min(0.42, Math.PI / hub.of);
+    const dot = Math.min(8, radius * stepRad * 0.36);
+    context.lineWidth = 3;
+    context.strokeStyle = this.#tones.ink;
+    for (let gear = 1; gear <= hub.of; gear++) {
+      const turn = -Math.PI / 2 + (gear - (hub.of + 1) / 2) * stepRad;
+      context.fillStyle = gear <= hub.number ? this.#tones.rider : this.#tones.paper;
+      context.beginPath();
+      context.arc(Math.cos(turn) * radius, Math.sin(turn) * radius, dot, 0, Math.PI * 2);
+      context.fill();
+      context.stroke();
+    }
   }
 
   /** The route only changes while a derailleur works. */

@@ -5,5 +5,5 @@ import type { RideFrame } from '../../core/ride/types.ts';
 const STUCK_RATE = 0.6;
 
 export function isStuck({ shift, chainOn }: RideFrame): boolean {
-  return chainOn && shift !== null && shift.rate < STUCK_RATE;
+  return chainOn && shift !== null && !shift.hub && shift.rate < STUCK_RATE;
 }

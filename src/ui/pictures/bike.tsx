@@ -4,6 +4,8 @@
  */
 import type { ComponentChildren, JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
+import { HUBS } from '../../core/model/hub.ts';
+import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { type BikeFrame, frameOfBike, type Point, toothedRadiusMm } from './frame.ts';
 
@@ -52,12 +54,13 @@ function Cluster({ at, teeth }: { at: Point; teeth: readonly number[] }): JSX.El
   );
 }
 
-/** Upper and lower run of the chain, round the biggest ring and a middle sprocket. */
+/** Upper and lower run of the chain, round the biggest ring and a middle sprocket; with a hub straight back again. */
 function chainPath(bike: Bike, frame: BikeFrame): string {
   const ring = toothedRadiusMm(bike.chainringsTeeth.at(-1) ?? 36);
   const sprocket = toothedRadiusMm(bike.sprocketsTeeth[Math.floor(bike.sprocketsTeeth.length / 2)] ?? 18);
   const [x, y] = frame.rear;
-  return `M${x} ${y - sprocket}L0 ${-ring}M0 ${ring}L${x + 22} ${y + sprocket + 62}`;
+  const low = bike.hub === undefined ? `${x + 22} ${y + sprocket + 62}` : `${x} ${y + sprocket}`;
+  return `M${x} ${y - sprocket}L0 ${-ring}M0 ${ring}L${low}`;
 }
 
 /** The bike alone, in millimetres round its bottom bracket. `turn` is where the cranks point (radians from upright). */
@@ -96,10 +99,12 @@ export function BikeDrawing(props: {
       {lines.map((points) => (
         <path d={pathThrough(points)} stroke={paint} stroke-width={tube} />
       ))}
+      <HubShell bike={bike} at={frame.rear} />
       <Cluster at={frame.rear} teeth={bike.sprocketsTeeth} />
       <Cluster at={[0, 0]} teeth={bike.chainringsTeeth} />
       <path d={chainPath(bike, frame)} stroke="var(--ink)" stroke-width="9" stroke-dasharray="13 8" />
-      <CageAndSaddle frame={frame} />
+      {bike.hub === undefined && <Cage frame={frame} />}
+      <Saddle frame={frame} />
       <Bar frame={frame} />
       {children}
       <path d={pathThrough([[0, 0], crank])} stroke="var(--ink)" stroke-width="28" />
@@ -115,26 +120,37 @@ export function BikeDrawing(props: {
   );
 }
 
-function CageAndSaddle({ frame }: { frame: BikeFrame }): JSX.Element {
+/** The shell of a hub bulges out behind its sprocket, and is drawn bigger than it is. */
+function HubShell({ bike, at: [x, y] }: { bike: Bike; at: Point }): JSX.Element | null {
+  const shellMm = hubShellMm(bike);
+  return shellMm === null ? null : (
+    <circle cx={x} cy={y} r={shellMm * 1.65} fill="var(--ink-soft)" stroke="var(--ink)" stroke-width="8" />
+  );
+}
+
+function Cage({ frame }: { frame: BikeFrame }): JSX.Element {
   return (
-    <>
-      <path
-        d={pathThrough([
-          [frame.rear[0] + 14, frame.rear[1] + 40],
-          [frame.rear[0] + 26, frame.rear[1] + 96],
-        ])}
-        stroke="var(--ink)"
-        stroke-width="24"
-      />
-      <path
-        d={pathThrough([
-          [frame.saddle[0] - 120, frame.saddle[1] - 8],
-          [frame.saddle[0] + 110, frame.saddle[1]],
-        ])}
-        stroke="var(--ink)"
-        stroke-width="40"
-      />
-    </>
+    <path
+      d={pathThrough([
+        [frame.rear[0] + 14, frame.rear[1] + 40],
+        [frame.rear[0] + 26, frame.rear[1] + 96],
+      ])}
+      stroke="var(--ink)"
+      stroke-width="24"
+    />
+  );
+}
+
+function Saddle({ frame }: { frame: BikeFrame }): JSX.Element {
+  return (
+    <path
+      d={pathThrough([
+        [frame.saddle[0] - 120, frame.saddle[1] - 8],
+        [frame.saddle[0] + 110, frame.saddle[1]],
+      ])}
+      stroke="var(--ink)"
+      stroke-width="40"
+    />
   );
 }
 
@@ -168,31 +184,43 @@ export function BikePicture({ bike }: { readonly bike: Bike }): JSX.Element {
   );
 }
 
-/** Every ring and every sprocket as a bar as high as its teeth, the way a cassette is laid on a table. */
+/** So high is the straight gear of a hub beside its sprocket (px). */
+const STRAIGHT_PX = 24;
+
+/**
+ * Every ring and every sprocket as a bar as high as its teeth, the way a cassette is laid on a table; the gears of a
+ * hub as high as the way they make, with their numbers.
+ */
 export function GearStacks({ bike, label }: { readonly bike: Bike; readonly label: string }): JSX.Element {
   const bars = [
-    ...bike.chainringsTeeth.map((teeth) => ({ teeth, ring: true })),
-    ...bike.sprocketsTeeth.toReversed().map((teeth) => ({ teeth, ring: false })),
+    ...bike.chainringsTeeth.map((teeth) => ({ high: teeth, says: teeth, ring: true })),
+    ...bike.sprocketsTeeth.toReversed().map((teeth) => ({ high: teeth, says: teeth, ring: false })),
+    ...(bike.hub === undefined ? [] : HUBS[bike.hub].ratios).map((ratio, at) => ({
+      high: ratio * STRAIGHT_PX,
+      says: at + 1,
+      ring: false,
+    })),
   ];
   const rings = bike.chainringsTeeth.length;
+  const hubFrom = bike.hub === undefined ? bars.length : rings + bike.sprocketsTeeth.length;
   return (
     <svg class="gear-stacks" viewBox="0 0 300 66" role="img" aria-label={label}>
-      {bars.map(({ teeth, ring }, i) => {
-        const x = i < rings ? 4 + i * 16 : 78 + (i - rings) * 16;
+      {bars.map(({ high, says, ring }, i) => {
+        const x = (i < rings ? 4 + i * 16 : 78 + (i - rings) * 16) + (i < hubFrom ? 0 : 12);
         return (
           <>
             <rect
               x={x}
-              y={52 - teeth}
+              y={52 - high}
               width="10"
-              height={teeth}
+              height={high}
               rx="3"
-              fill={ring ? 'var(--rider)' : 'var(--leaf)'}
+              fill={ring ? 'var(--rider)' : i < hubFrom ? 'var(--leaf)' : 'var(--leaf-pale)'}
               stroke="var(--ink)"
               stroke-width="1.6"
             />
             <text x={x + 5} y="64" text-anchor="middle">
-              {teeth}
+              {says}
             </text>
           </>
         );

@@ -45,7 +45,14 @@ export const ALL_LEVELS: readonly Level[] = readdirSync(folder)
   });
 
 /** Those of the ladder; what stands beside it is looked at by tests of its own. */
-export const LEVELS: readonly Level[] = ALL_LEVELS.filter(({ rung }) => rung > 0);
+export const LEVELS: readonly Level[] = ALL_LEVELS.filter(({ rung, needs }) => rung > 0 && needs !== 'hub');
+
+/** The bikes with gears in the hub, with their riders. */
+export const HUB_PAIRS = [
+  { bikeId: 'kids-20-hub-3', riderId: 'child-9' },
+  { bikeId: 'town-hub-3', riderId: 'adult-new' },
+  { bikeId: 'town-hub-7', riderId: 'adult-new' },
+] as const;
 
 /** A road, ready to be ridden and judged. */
 export interface Ground extends MarkingGround {

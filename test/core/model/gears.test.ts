@@ -1,4 +1,5 @@
 /** Gears of the bundled bikes as a rider would check them on the stand. */
+import { shifterPlaces } from '../../../src/core/model/shifters.ts';
 import { describe, expect, it } from 'vitest';
 import {
   buildGears,
@@ -91,10 +92,10 @@ describe('bundled bikes and riders', () => {
     for (const id of ['child-9', 'adult-new', 'adult-weekly', 'adult-strong']) expect(riders).toContain(id);
   });
 
-  it('the name of a bike counts its rings and sprockets', () => {
+  it('the name of a bike counts its rings, and its sprockets or gears in the hub', () => {
     for (const b of BIKES) {
-      const [, rings, sprockets] = /(\d)x(\d+)$/.exec(b.id) ?? [];
-      expect([b.chainringsTeeth.length, b.sprocketsTeeth.length]).toEqual([Number(rings), Number(sprockets)]);
+      const [, rings = '1', gears] = /(?:(\d)x|hub-)(\d+)/.exec(b.id) ?? [];
+      expect([b.id, ...shifterPlaces(b)]).toEqual([b.id, Number(rings), Number(gears)]);
     }
   });
 

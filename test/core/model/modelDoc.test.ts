@@ -84,9 +84,9 @@ describe('the model told to coaches', () => {
       const machine = buildMachine(bike(id), rider('adult-new'));
       return (machine.effectiveMassKg - machine.totalMassKg).toFixed(2);
     };
-    expect(BIKES).toHaveLength(6);
+    expect(BIKES).toHaveLength(9);
     expect(doc).toContain(
-      `the road bike carries ${massKg('road-2x11')} kg of it, the gravel bike ${massKg('gravel-1x12')}, the trekking bike ${massKg('trekking-3x8')}, the town bike ${massKg('town-1x9')} and the two children's bikes ${massKg('kids-24-1x8')} and ${massKg('kids-20-1x7')}`,
+      `the road bike carries ${massKg('road-2x11')} kg of it, the gravel bike ${massKg('gravel-1x12')}, the trekking bike ${massKg('trekking-3x8')}, the town bike ${massKg('town-1x9')} and the two children's bikes ${massKg('kids-24-1x8')} and ${massKg('kids-20-1x7')}, with gears in the hub ${massKg('town-hub-3')}, ${massKg('town-hub-7')} and ${massKg('kids-20-hub-3')}`,
     );
   });
 

@@ -44,6 +44,7 @@ const reasons: { readonly [Code in Reason['code']]: Extract<Reason, { code: Code
   crossed: { code: 'crossed', fromM: 900, toM: 980, amount: 14 },
   'many-shifts': { code: 'many-shifts', amount: 31, needed: 12 },
   undone: { code: 'undone', fromM: 410, amount: 1 },
+  'waited-shift': { code: 'waited-shift', fromM: 330, amount: 0.6 },
 };
 
 const atPitch = { pitch: 1, slightly: false, steps: 3, made: 1, stepsBeforeFoot: 1, beforeFootM: 22 };
@@ -57,6 +58,7 @@ const changes: { readonly [Code in Verdict['change']['code']]: Verdict['change']
   coasted: { code: 'coasted', seconds: 7, atM: 120 },
   dawdle: { code: 'dawdle', timesAsLong: 1.42 },
   ease: { code: 'ease', heavy: 5, shifts: 9 },
+  'stood-still': { code: 'stood-still', waited: 4, shifts: 5 },
   'slow-legs': { code: 'slow-legs', seconds: 12, atM: 231 },
   'fast-legs': { code: 'fast-legs', seconds: 1, atM: 90 },
   crossed: { code: 'crossed', seconds: 14, atM: 900 },
@@ -90,6 +92,10 @@ const bentChanges: readonly Verdict['change'][] = [
   { ...atPitch, code: 'early-pitch', slightly: true },
   { ...atPitch, code: 'few-steps', made: 4 },
   { code: 'ease', heavy: 0, shifts: 1 },
+  { code: 'ease', heavy: 0, shifts: 1, hub: true },
+  { code: 'ease', heavy: 5, shifts: 9, hub: true },
+  { code: 'coasted', seconds: 7, atM: 120, hub: true },
+  { code: 'stood-still', waited: 1, shifts: 1 },
   { code: 'ease', heavy: 1, shifts: 1 },
   { code: 'ease', heavy: 12, shifts: 12 },
   { code: 'fidget', shifts: 9, needed: 1 },

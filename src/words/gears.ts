@@ -1,0 +1,13 @@
+/** How a gear is written: by its teeth, or by its number in a hub. */
+import type { GearTold } from '../core/model/transmission.ts';
+
+/** "34 × 17"; in a hub "2 of 3", because its gears have no teeth to count. */
+export function gearName({ ringTeeth, sprocketTeeth, hub = null }: GearTold): string {
+  return hub === null ? `${ringTeeth} × ${sprocketTeeth}` : `${hub.number} of ${hub.of}`;
+}
+
+/** Where shifters are on their way to, as short as can be: the ring only where that changes, too. */
+export function gearWanted(from: GearTold, to: GearTold): string {
+  if (from.ringTeeth !== to.ringTeeth) return gearName(to);
+  return String(to.hub?.number ?? to.sprocketTeeth);
+}
