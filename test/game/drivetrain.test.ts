@@ -91,8 +91,10 @@ describe('a tangent', () => {
 });
 
 describe('the chain', () => {
-  it('has whole pairs of links and keeps its length on the big ring of every bike: the cage takes up the slack', () => {
+  it('has whole pairs of links and keeps its length on the big ring of every bike with a cage, which takes up the slack', () => {
     for (const bike of BIKES) {
+      // Behind a hub there is no cage: slack is taken up by where the wheel sits.
+      if (bike.hub !== undefined) continue;
       const route = new ChainRoute(bike);
       const links = route.chainMm / CHAIN_PITCH_MM;
       expect(links).toBeCloseTo(Math.round(links), 6);
