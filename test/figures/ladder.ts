@@ -1,14 +1,14 @@
 /**
  * Whether the levels are a ladder, on four bikes: the least skill from which half of the rides pass, the steepest rise of
  * the total between neighbouring skills, and how many rides a slow learner spends on each rung. Prints tables.
- * `npx tsx test/figures/ladder.ts`.
+ * `npx tsx test/figures/ladder.ts [rides of each skill]`.
  */
 import type { Level } from '../../src/core/level/schema.ts';
 import { habitsForSkill } from '../../src/core/virtual/riders.ts';
 import { FOUR_PAIRS as FOUR, groundOf, LEVELS, mean, spearman } from '../core/coach/riding.ts';
 
 const SKILLS = Array.from({ length: 20 }, (_, i) => (i + 1) / 20);
-const RIDES = 5;
+const RIDES = Number(process.argv[2] ?? 5);
 /** Skills so far apart are neighbours. */
 const APART = 3;
 /** Passing by chance below does not count, and failing by chance above neither. */

@@ -141,10 +141,10 @@ function paceOf(trace: RideTrace, reference: RideTrace): RideReport['pace'] {
 }
 
 /** A level passes only with so much in the mark of its own lesson, and in every other mark it weighs. */
-const LESSON_AT_LEAST = 70;
+const LESSON_AT_LEAST = 65;
 const AT_LEAST: Readonly<Record<MarkName, number>> = {
   cadence: 40,
-  foresight: 50,
+  foresight: 55,
   easing: 45,
   chainLine: 45,
   economy: 20,
@@ -165,14 +165,13 @@ function missingOf(
   }).toSorted((a, b) => Number(b.lesson) - Number(a.lesson));
 }
 
-/** The mark a lesson is about, or null where it is about all of them. */
+/** The mark a lesson is about; null where it is about all of them, or only about what the levers do. */
 function lessonMark(teaches: Level['teaches'] | undefined): MarkName | null {
   switch (teaches) {
     case 'cadence':
       return 'cadence';
     case 'easing':
       return 'easing';
-    case 'levers':
     case 'look-ahead':
     case 'rolling':
     case 'hidden':

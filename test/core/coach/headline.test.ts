@@ -1,12 +1,13 @@
 /**
- * Riders with exactly one fault are told of that fault. A few roads and bikes here, over the plan as it stands; all of
- * them, over the best rides, and the table of what is taken for what, in test/figures/advice.ts.
+ * Riders with exactly one fault are told of that fault. A few roads and bikes here; all of them, and the table of what
+ * is taken for what, in test/figures/advice.ts.
  */
 import { describe, expect, test } from 'vitest';
 import { judgeRide } from '../../../src/core/coach/judge.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
+import { knownBestRide } from '../../../src/core/planner/known.ts';
 import { planRoad } from '../../../src/core/planner/plan.ts';
 import { rideScript, scriptOfPolicy } from '../../../src/core/planner/reference.ts';
 import { type Manoeuvre, scriptDriver } from '../../../src/core/planner/script.ts';
@@ -24,7 +25,7 @@ const LOST_AT_LEAST = 5;
 
 function groundFor(id: string, world: RideWorld) {
   const level = LEVELS.find((one) => one.id === id)!;
-  const script = scriptOfPolicy(world, planRoad(world));
+  const script = knownBestRide(world) ?? scriptOfPolicy(world, planRoad(world));
   const reference = rideScript(world, script).trace;
   const { weights, passMark } = level;
   const judge = (rider: Controller): RideReport => {
