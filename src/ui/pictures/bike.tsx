@@ -4,7 +4,6 @@
  */
 import type { ComponentChildren, JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
-import { HUBS } from '../../core/model/hub.ts';
 import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { type BikeFrame, frameOfBike, type Point, toothedRadiusMm } from './frame.ts';
@@ -180,51 +179,6 @@ export function BikePicture({ bike }: { readonly bike: Bike }): JSX.Element {
       <g transform={`translate(0 ${(258 - groundY).toFixed(1)})`}>
         <BikeDrawing bike={bike} />
       </g>
-    </svg>
-  );
-}
-
-/** So high is the straight gear of a hub beside its sprocket (px). */
-const STRAIGHT_PX = 24;
-
-/**
- * Every ring and every sprocket as a bar as high as its teeth, the way a cassette is laid on a table; the gears of a
- * hub as high as the way they make, with their numbers.
- */
-export function GearStacks({ bike, label }: { readonly bike: Bike; readonly label: string }): JSX.Element {
-  const bars = [
-    ...bike.chainringsTeeth.map((teeth) => ({ high: teeth, says: teeth, ring: true })),
-    ...bike.sprocketsTeeth.toReversed().map((teeth) => ({ high: teeth, says: teeth, ring: false })),
-    ...(bike.hub === undefined ? [] : HUBS[bike.hub].ratios).map((ratio, at) => ({
-      high: ratio * STRAIGHT_PX,
-      says: at + 1,
-      ring: false,
-    })),
-  ];
-  const rings = bike.chainringsTeeth.length;
-  const hubFrom = bike.hub === undefined ? bars.length : rings + bike.sprocketsTeeth.length;
-  return (
-    <svg class="gear-stacks" viewBox="0 0 300 66" role="img" aria-label={label}>
-      {bars.map(({ high, says, ring }, i) => {
-        const x = (i < rings ? 4 + i * 16 : 78 + (i - rings) * 16) + (i < hubFrom ? 0 : 12);
-        return (
-          <>
-            <rect
-              x={x}
-              y={52 - high}
-              width="10"
-              height={high}
-              rx="3"
-              fill={ring ? 'var(--rider)' : i < hubFrom ? 'var(--leaf)' : 'var(--leaf-pale)'}
-              stroke="var(--ink)"
-              stroke-width="1.6"
-            />
-            <text x={x + 5} y="64" text-anchor="middle">
-              {says}
-            </text>
-          </>
-        );
-      })}
     </svg>
   );
 }
