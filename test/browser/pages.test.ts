@@ -9,7 +9,17 @@ import { stored } from './benchPage.ts';
 import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const addresses = ['#start', '#levels', '#bike', '#progress', '#gearcheck', '#two', '#about'];
+const addresses = [
+  '#start',
+  '#children',
+  '#levels',
+  '#bike',
+  '#progress',
+  '#road',
+  '#gearcheck',
+  '#two',
+  '#about',
+];
 
 let site: Site;
 

@@ -38,7 +38,7 @@ export function GearStairs(props: Speech & { readonly bike: Bike; readonly rider
         {stairs.really(machine.gears.length, differentGears(gearChart(machine)))} {stairs.hint}
       </p>
       <div ref={paper}>
-        <ScrollBox class="gear-stairs" label={stairs.title}>
+        <ScrollBox class="gear-stairs" label={stairs.box}>
           <svg
             viewBox={`0 0 ${px(layout.width)} ${px(layout.height)}`}
             style={{ width: `${px(layout.width)}px` }}

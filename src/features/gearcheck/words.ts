@@ -127,6 +127,7 @@ export const gearCheckWords = {
   },
   stairs: {
     title: 'All your gears',
+    box: 'The staircase of your gears',
     hint: 'One paper step for each gear, easiest first, in the order one would really shift. Between the steps stands what the hands do.',
     desc: (steps: number, gears: number): string =>
       `A staircase of ${steps} steps with all ${gears} gears. The table below says the same.`,
