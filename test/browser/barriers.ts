@@ -29,7 +29,10 @@ export async function barriers(page: Page): Promise<string[]> {
   await page.waitForFunction(() =>
     document
       .getAnimations()
-      .every(({ effect }) => effect?.getTiming().iterations === Number.POSITIVE_INFINITY),
+      .every(
+        ({ playState, effect }) =>
+          playState === 'finished' || effect?.getTiming().iterations === Number.POSITIVE_INFINITY,
+      ),
   );
   await page.evaluate(axeSource);
   const chosen = await page.evaluate(() => document.documentElement.dataset['theme']);
