@@ -62,7 +62,7 @@ export default defineConfig({
     testTimeout: 600_000,
     hookTimeout: 600_000,
     // What is waited for comes when the machine gets round to it.
-    expect: { poll: { timeout: 30_000, interval: 50 } },
+    expect: { poll: { timeout: 120_000, interval: 50 } },
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {

@@ -1,5 +1,5 @@
 /** The owner of group sessions: every ride is kept once, whatever moment the page dies in, and what is deleted is gone. */
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 
 import { takeTurn } from '../../src/core/group/turnQueue.ts';
 import { parseRecord } from '../../src/core/group/records/recordFile.ts';
@@ -17,9 +17,7 @@ import {
   turnOf,
 } from './clinicGiven.ts';
 
-/** A busy computer needs longer; nothing here is about speed. */
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
-const patient = { timeout: 30_000 };
+const patient = { timeout: 120_000 };
 
 let shelf: MemoryShelf;
 

@@ -2,7 +2,7 @@
  * Group sessions in several tabs that have nothing but the storage between them: no locks, and no word from one to the
  * other. `test/figures/tabs.ts` plays longer, and in a real browser.
  */
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { createOwnedSessions } from '../../src/storage/sessions.ts';
 import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
@@ -13,9 +13,6 @@ import { openWithoutDatabase } from '../storage/given.ts';
 import { markTurn, openDesk, propsOf, rideNext, sessionOfThree, turnOf } from './clinicGiven.ts';
 import { createTab } from './tabs.ts';
 import { play } from './tabsPlay.ts';
-
-/** A busy computer needs longer; nothing here is about speed. */
-vi.setConfig({ testTimeout: 60_000 });
 
 const NAME = 'before-the-hill.clinic-owner';
 let storage: Storage;
@@ -101,7 +98,7 @@ describe('two tabs with one session', () => {
       second = await tab();
       expect(await keep(await markTurn(turn))).toEqual({ state: 'saved' });
     });
-    await expect.poll(() => second?.state().saved.records.length, { timeout: 30_000 }).toBe(1);
+    await expect.poll(() => second?.state().saved.records.length, { timeout: 120_000 }).toBe(1);
     expect((await tab()).state().saved.records).toHaveLength(1);
   });
 
@@ -114,7 +111,7 @@ describe('two tabs with one session', () => {
     await closing.putFinished(turnOf(start, 0.2));
     await closing.putFinished(turnOf(start, 0.8));
     const next = await tab();
-    await expect.poll(() => next.state().saved.records.length, { timeout: 30_000 }).toBe(2);
+    await expect.poll(() => next.state().saved.records.length, { timeout: 120_000 }).toBe(2);
     expect((await tab()).state().saved.records).toHaveLength(2);
   });
 

@@ -87,7 +87,7 @@ describe('a ride of another tablet', () => {
       heard: [{ deviceId: 'other-tablet', lastSeq: 1 }],
     });
     desk.look(`s/${session.plan.id}/picture`);
-    const patient = { timeout: 30_000 };
+    const patient = { timeout: 120_000 };
     await expect.poll(() => carried.collected().remarks, patient).toMatchObject([{ kind: 'same' }]);
     await expect.poll(() => desk.state().picture?.rides, patient).toBe(1);
     desk.look('');

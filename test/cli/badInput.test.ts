@@ -4,12 +4,9 @@
  */
 import { mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { BROKEN_LEVELS } from '../core/level/brokenLevels.ts';
 import { levelFile, repository, run, start, workshop } from './workshop.ts';
-
-// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const shop = workshop();
 const level = levelFile('one-pitch-announced');

@@ -1,11 +1,9 @@
 /** `batch`: every combination once, in order, the same however many processes share the work. */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { joinedRows, groupsOf, partOf, ridesOf } from '../../src/cli/verbs/batch.ts';
 import { readArgs } from '../../src/cli/common/args.ts';
 import { batch } from '../../src/cli/verbs/batch.ts';
 import { json, levelFile, run, start, workshop } from './workshop.ts';
-
-vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
 
 const shop = workshop();
 const level = levelFile('one-pitch-announced');

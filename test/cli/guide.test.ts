@@ -1,10 +1,8 @@
 /** The guide of the command line, done as it says: its level is written, its lines are run, its promise is kept. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { repository, run, workshop } from './workshop.ts';
-
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const shop = workshop();
 const guide = readFileSync(join(repository, 'src/cli/GUIDE.md'), 'utf8');

@@ -1,11 +1,9 @@
 /** What `road` answers of a recorded ride: the figures of the page as JSON, a sentence for files that tell nothing. */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { NAMED_HABITS } from '../../src/core/virtual/riders.ts';
 import { gpxText, plainClimb } from '../core/gpx/files.ts';
 import { madeRide, roadOfPitches } from '../core/recorded/made.ts';
 import { json, run, workshop } from './workshop.ts';
-
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const shop = workshop();
 const made = madeRide(roadOfPitches(2, 3), 'trekking-3x8', 'adult-weekly', NAMED_HABITS.late, 3);

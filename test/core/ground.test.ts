@@ -96,7 +96,7 @@ describe('the door', () => {
       join(repository, `levels/${level.id}.json`),
       join(folder, 'ride.json'),
     ];
-    const run = spawnSync(process.execPath, args, { encoding: 'utf8', timeout: 60_000 });
+    const run = spawnSync(process.execPath, args, { encoding: 'utf8', timeout: 300_000 });
     expect(run.stderr).toBe('');
     expect(run.stdout.trim()).toBe(`true ${ground.judge(late.trace).total}`);
   });

@@ -2,7 +2,7 @@
  * Walks every level that comes with the game: it parses, its road is continuous and can be ridden by every
  * bundled bike, and what it tells the rider lies where it helps.
  */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { STEEPEST_RATIO } from '../../src/core/level/schema.ts';
 import { BIKES, MATCHING_RIDER } from '../../src/core/model/presets.ts';
@@ -10,9 +10,6 @@ import { brakeForLine } from '../../src/core/ride/pilot.ts';
 import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { startState } from '../../src/core/ride/world.ts';
 import { BUNDLED, eventsOf, rideBare, worldOn } from '../core/ride/worlds.ts';
-
-// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 describe('the bundled levels together', () => {
   it('have ids and titles of their own', () => {

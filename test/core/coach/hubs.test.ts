@@ -2,15 +2,13 @@
  * Gears in the hub: the best ride passes, named riders keep their order, who pedals on through shifts fails and is told
  * of it; and who rests for the shift of a chain is told of that. Every level is looked at with one of the hubs.
  */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { suitsBike } from '../../../src/core/coach/ladder.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
 import { bikeById } from '../../../src/core/model/presets.ts';
 import { CHEATS } from './exploits.ts';
 import { pedalsOn, restsForShifts } from './hubHabits.ts';
 import { ALL_LEVELS, type Ground, groundOf, HUB_PAIRS, LEVELS, NAMES } from './riding.ts';
-
-vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 const hubLevels = ALL_LEVELS.filter(
   (level) => (level.rung > 0 || level.needs === 'hub') && suitsBike(level, bikeById('town-hub-3')!),

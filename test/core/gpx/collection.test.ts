@@ -2,7 +2,7 @@
  * The awkward and the real GPX files of the collection: what is made of each is what the collection says. Its
  * lengths were worked out on a sphere; ours are on the ellipsoid, so both are looked at.
  */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { hardestStretch } from '../../../src/core/gpx/hardest.ts';
 import { levelFromRoad } from '../../../src/core/gpx/level.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
@@ -18,9 +18,6 @@ import {
   roadOf,
 } from './files.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
-
-/** The biggest file is read several times; on a busy machine that takes a while. */
-vi.setConfig({ testTimeout: 60_000 });
 
 const awkward = (name: string): Uint8Array => collected(`nasty/${name}`);
 

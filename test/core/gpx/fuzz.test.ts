@@ -3,15 +3,13 @@
  * Nothing crashes, nothing is infinite.
  */
 import * as fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { importRoad } from '../../../src/core/gpx/road.ts';
 import { hardestStretch } from '../../../src/core/gpx/hardest.ts';
 import { levelFromRoad } from '../../../src/core/gpx/level.ts';
 import { recordedRide } from '../../../src/core/gpx/recorded.ts';
 import { gpxText, imported, northward, trackText } from './files.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const RUNS = { numRuns: 2_000, seed: 20_261 };
 

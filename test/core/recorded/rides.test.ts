@@ -2,7 +2,7 @@
  * What is read out of rides as a device writes them, against what the riders of the core really did: gears, places of
  * shifts, habits; and that nothing of where and when is in what is kept.
  */
-import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { levelOfPitch } from '../../../src/core/recorded/again.ts';
 import { possibleDevelopments, readGears } from '../../../src/core/recorded/gears.ts';
 import { byMonth, keptRide, meansOf, readKeptRide } from '../../../src/core/recorded/kept.ts';
@@ -14,8 +14,6 @@ import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { NAMED_HABITS } from '../../../src/core/virtual/riders.ts';
 import { type MadeRide, madeRide, roadOfPitches } from './made.ts';
-
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const WHO = [
   ['road-2x11', 'adult-weekly'],

@@ -4,7 +4,7 @@
  * motion is written out once more here, with sines and arc tangents.
  */
 import { Solver } from 'odex';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Course } from '../../../src/core/course/types.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
@@ -15,9 +15,6 @@ import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts'
 import type { RideState, RideWorld, TimedCommand } from '../../../src/core/ride/types.ts';
 import { startState } from '../../../src/core/ride/world.ts';
 import { BUNDLED, eventsOf, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';
-
-// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const TICK_S = 1 / 120;
 

@@ -2,7 +2,7 @@
  * A ride is its recording: whatever the screen did meanwhile, the same commands at the same ticks give the
  * same fingerprints, and a recording survives being written and read.
  */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
 import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
@@ -12,9 +12,6 @@ import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
 import { recordingSentence } from '../../../src/cli/common/spoken.ts';
-
-// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 /** A virtual rider's ride on a bundled level, as a recording. */
 function record(levelId: string, name: NamedRider, bikeId: string, riderId: string, autoEase = false) {

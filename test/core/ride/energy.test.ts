@@ -2,16 +2,13 @@
  * Every joule is accounted for: what the legs put in is what speed, height, air, rolling, bearings,
  * drivetrain and brakes took, on every bundled level, bike and named rider.
  */
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { GRAVITY } from '../../../src/core/model/load.ts';
 import { BIKES, MATCHING_RIDER } from '../../../src/core/model/presets.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/virtual/riders.ts';
 import type { EnergyLedger } from '../../../src/core/ride/types.ts';
 import { BUNDLED, COAST, EASE, handRide, literalCourse, rideBare, worldOn } from './worlds.ts';
-
-// Many whole rides or processes in one test; a slow or busy machine shall not make it fail.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const names = Object.keys(NAMED_HABITS) as NamedRider[];
 

@@ -1,7 +1,7 @@
 /** Levels as short texts: what goes in comes out, and whatever is wrong with a text becomes a sentence. */
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import * as fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { bytesFromText, textFromBytes } from '../../../src/core/transfer/base64.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import {
@@ -17,8 +17,6 @@ import { LIMITS } from '../../../src/core/math/limits.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { edits, levelOf, recordedLevel } from '../level/benchLevels.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const RUNS = { numRuns: 2_000, seed: 99 };
 

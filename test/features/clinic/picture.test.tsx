@@ -1,7 +1,7 @@
 /** What a group looks at and what is left of a session, names and the one line after a ride. */
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/group/nicknames.ts';
 import { ANIMAL_SHAPES } from '../../../src/features/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/features/clinic/animal.tsx';
@@ -13,9 +13,7 @@ import { clinicWords as words } from '../../../src/features/clinic/words.ts';
 import { NAMES, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import { all, closeRoom, draw, goTo, nameless, one, openRoom, sessionOf, tap, type Room } from './room.tsx';
 
-/** A busy computer needs longer; nothing here is about speed. */
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
-const patient = { timeout: 30_000 };
+const patient = { timeout: 120_000 };
 
 let room: Room;
 

@@ -1,6 +1,6 @@
 /** From the first page of the clinic to a ride and from one rider to the next, and the form of a plan. */
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import { ownNickname } from '../../../src/core/group/nicknames.ts';
@@ -22,9 +22,7 @@ import {
   type Room,
 } from './room.tsx';
 
-/** A busy computer needs longer; nothing here is about speed. */
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
-const patient = { timeout: 30_000 };
+const patient = { timeout: 120_000 };
 
 let room: Room;
 

@@ -4,7 +4,7 @@
  */
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { groupPicture } from '../../../src/core/group/picture/group.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { levelHash } from '../../../src/core/level/build.ts';
@@ -233,9 +233,6 @@ async function lookAt(group: MadeGroup): Promise<{ seen: Seen; records: RideReco
 const GROUPS = TENDENCIES.flatMap((tendency) =>
   ([1, 2] as const).flatMap((roads) => [1, 2, 3, 4, 5, 6].map((seed) => madeGroup(tendency, roads, seed))),
 );
-
-/** Sixty groups are looked at from all sides; a busy computer needs longer. */
-vi.setConfig({ testTimeout: 240_000 });
 
 describe('what is said of a group', () => {
   it('is one thing on every board, on paper and for children, in sixty groups', async () => {
