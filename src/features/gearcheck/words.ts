@@ -166,7 +166,7 @@ export const gearCheckWords = {
     hint: 'The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then time in the band.',
     count: (tried: number, working: boolean): string =>
       working
-        ? `${capital(count(tried))} tried so far …`
+        ? `${tried === 0 ? 'None' : capital(count(tried))} tried so far …`
         : `${capital(count(tried))} other sets of parts tried.`,
     none: 'No common parts with as many rings and sprockets as yours are known here.',
     parts: 'Parts',
