@@ -6,6 +6,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { sitePlugin } from './.ci/sitePlugin.ts';
+import { wordsPlugin } from './.ci/wordsPlugin.ts';
 
 /** `src/game/engine/engine.ts` takes single files of the engine, which its package does not offer by name. */
 const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
@@ -29,7 +30,7 @@ const offlineWorker = /[\\/]src[\\/]offline[\\/]worker/;
 
 export default defineConfig({
   base: './',
-  plugins: [sitePlugin()],
+  plugins: [wordsPlugin(), sitePlugin()],
   define: engineSwitches,
   resolve: { alias: { 'phaser/src': engineSources } },
   // The development server bundles packages on its own and must be told the same.
@@ -61,6 +62,7 @@ export default defineConfig({
     // Not a measure of speed: only a test that hangs should fail, also behind the rides on a small machine.
     testTimeout: 600_000,
     hookTimeout: 600_000,
+    setupFiles: ['assets/words/english.ts'],
     // What is waited for comes when the machine gets round to it.
     expect: { poll: { timeout: 120_000, interval: 50 } },
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },

@@ -8,8 +8,11 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Plugin, Rolldown } from 'vite';
 import { pagePolicy } from './policy.mjs';
-import { arrivalWords } from '../src/words/arrival.ts';
-import { commonWords } from '../src/words/common.ts';
+import '../assets/words/english.ts';
+import { common } from '../src/words/common.ts';
+import { words } from '../src/words/words.ts';
+
+const say = words('arrival');
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 const workerSource = fileURLToPath(new URL('../src/offline/worker.ts', import.meta.url));
@@ -37,9 +40,9 @@ function manifest(): string {
       id: './',
       start_url: './',
       scope: './',
-      name: commonWords.name,
-      short_name: commonWords.name,
-      description: commonWords.promise,
+      name: common('name'),
+      short_name: common('name'),
+      description: common('promise'),
       lang: 'en',
       display: 'standalone',
       background_color: PAPER,
@@ -111,7 +114,6 @@ export function sitePlugin(): Plugin {
 
 /** What the page says by itself until the game stands in it, or where it never does. */
 function arrival() {
-  const { onItsWay, stuck, again, safe, noScript } = arrivalWords;
   const line = (text: string, attributes: Record<string, string> = {}) => ({
     tag: 'p',
     attrs: attributes,
@@ -122,12 +124,33 @@ function arrival() {
     attrs: { id: 'arrival', class: 'arrival' },
     injectTo: 'body-prepend' as const,
     children: [
-      { tag: 'h1', children: commonWords.name },
-      { tag: 'noscript', children: [line(noScript)] },
-      line(onItsWay, { class: 'with-script' }),
-      line(stuck, { class: 'with-script' }),
-      line(safe),
-      { tag: 'a', attrs: { href: './', class: 'button strong' }, children: again },
+      { tag: 'h1', children: common('name') },
+      { tag: 'noscript', children: [line(say('noScript'))] },
+      line(say('onItsWay'), { class: 'with-script' }),
+      line(say('stuck'), { class: 'with-script' }),
+      line(say('safe')),
+      { tag: 'a', attrs: { href: './', class: 'button strong' }, children: say('again') },
+    ],
+  };
+}
+
+/** What the page says inside a page of others, in place of the game. */
+function framed() {
+  const link = { href: './', class: 'button strong', target: '_blank', rel: 'noopener' };
+  return {
+    tag: 'template',
+    attrs: { id: 'framed' },
+    injectTo: 'body' as const,
+    children: [
+      {
+        tag: 'main',
+        attrs: { class: 'arrival' },
+        children: [
+          { tag: 'h1', children: common('name') },
+          { tag: 'p', children: say('framed') },
+          { tag: 'a', attrs: link, children: say('alone') },
+        ],
+      },
     ],
   };
 }
@@ -151,13 +174,14 @@ function pageTags() {
       injectTo: 'head-prepend' as const,
     },
     arrival(),
+    framed(),
     link({ rel: 'manifest', href: `./${MANIFEST_FILE}` }),
     link({ rel: 'icon', type: 'image/svg+xml', href: './icons/icon.svg' }),
     link({ rel: 'apple-touch-icon', href: './icons/icon-180.png' }),
     meta({ name: 'theme-color', content: PAPER }),
     meta({ name: 'mobile-web-app-capable', content: 'yes' }),
     meta({ name: 'apple-mobile-web-app-capable', content: 'yes' }),
-    meta({ name: 'apple-mobile-web-app-title', content: commonWords.name }),
+    meta({ name: 'apple-mobile-web-app-title', content: common('name') }),
     meta({ name: 'apple-mobile-web-app-status-bar-style', content: 'default' }),
   ];
 }

@@ -15,6 +15,7 @@ import './ui/forced.css';
 import './input/pads.css';
 import { render } from 'preact';
 import { App } from './app/app.tsx';
+import { changeLanguage, firstWords } from './app/device/language.ts';
 import { joinJudging } from './app/device/scoring.ts';
 import { joinKeeping } from './app/device/persistence.ts';
 import { followScanning } from './app/device/scanning.ts';
@@ -70,7 +71,17 @@ function show(state: State): void {
   awake.want(view === 'ride' && (ride?.phase === 'ready' || ride?.phase === 'riding'));
 }
 
+/** Another language is shown when its words have come; what is on the screen goes on. */
+let { language } = store.state().settings;
+function followLanguage({ settings }: State): void {
+  if (settings.language === language) return;
+  language = settings.language;
+  void changeLanguage(language).then(() => show(store.state()));
+}
+
+await firstWords();
 store.subscribe(show);
+store.subscribe(followLanguage);
 onMotionChange(() => markDocument(store.state()));
 show(store.state());
 // Without its colours the page has not come whole, and what the sentence in `index.html` says is true.

@@ -7,7 +7,7 @@ import { startPage } from '../features/start/page.tsx';
 import { KeptNotice, OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
-import { commonWords } from '../words/common.ts';
+import { keepingNotice } from '../words/common.ts';
 import { PageTrouble } from '../features/ride/trouble.tsx';
 
 export function App(props: {
@@ -19,9 +19,7 @@ export function App(props: {
   const page = PAGES[state.view] ?? startPage;
   return (
     <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
-      <KeptNotice.Provider
-        value={state.keeping === null ? null : (commonWords.health[state.keeping] ?? null)}
-      >
+      <KeptNotice.Provider value={keepingNotice(state.keeping)}>
         {page(state, send, services)}
       </KeptNotice.Provider>
       {state.dialog === 'settings' && <Settings state={state} send={send} />}

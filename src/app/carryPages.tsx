@@ -19,7 +19,7 @@ import type { Send, State } from '../state/store.ts';
 import { clinicWords } from '../features/clinic/words.ts';
 import { handoverWords } from '../features/handover/words.ts';
 import { sharedWords } from '../features/handover/storeWords.ts';
-import { commonWords } from '../words/common.ts';
+import { common } from '../words/common.ts';
 import { Collect } from '../features/handover/collect.tsx';
 import { thisHost } from '../features/handover/readiness.ts';
 import { HandBack } from '../features/handover/handBack.tsx';
@@ -298,7 +298,7 @@ function Waiting(props: {
         {failed && (
           <div class="buttons">
             <Button strong data-fetch-again onClick={again}>
-              {commonWords.coming.tryAgain}
+              {common('coming-tryAgain')}
             </Button>
           </div>
         )}

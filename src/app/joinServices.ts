@@ -12,8 +12,9 @@ import { reportOf } from './device/troubleReport.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { startWork } from './device/startWork.ts';
 import { Cancelled } from '../worker/rpc.ts';
-import { serviceWords } from '../words/kept.ts';
-import { unfinishedWords } from '../words/unfinished.ts';
+import { words } from '../words/words.ts';
+
+const say = words('start');
 
 /** Those who do the work. */
 interface Joined {
@@ -28,6 +29,8 @@ interface Joined {
   readonly look: () => RideLook;
 }
 
+const keptDesk = () => import('./keptDesk.ts');
+
 /** Joins the services to them. */
 export function joinServices(joined: Joined): Services {
   const { keeping, judging, clinic, newer, unfinished, look } = joined;
@@ -39,15 +42,14 @@ export function joinServices(joined: Joined): Services {
       void clinic.reload();
     }),
   );
-  const services = serviceWords;
   return {
     loadNewer: () => newer.load(),
     letUnfinishedGo: (ride) => unfinished.letGo(ride),
     async keepUnfinished(ride) {
       const { state } = await unfinished.keep(ride);
       return state === 'saved'
-        ? { ok: true, sentence: unfinishedWords.kept }
-        : { ok: false, sentence: unfinishedWords.notKept };
+        ? { ok: true, sentence: say('unfinished-kept') }
+        : { ok: false, sentence: say('unfinished-notKept') };
     },
     saveReport: () => saveReport(joined),
     saveSessionPlan: (name, text) => offerFile(new Blob([text], { type: 'application/json' }), name),
@@ -66,17 +68,7 @@ export function joinServices(joined: Joined): Services {
       });
       return () => stopping.abort();
     },
-    async saveEverything() {
-      const file = await (await keeping.storage).exportAll();
-      offerFile(
-        new Blob([JSON.stringify(file)], { type: 'application/json' }),
-        'before-the-hill.everything.json',
-      );
-      return {
-        ok: file.complete,
-        sentence: file.complete ? services.savedAll(file.rides.length) : services.savedPart,
-      };
-    },
+    saveEverything: async () => (await keptDesk()).saveEverything(keeping),
     clinic: () => clinic.desk(),
     carry: {
       session: clinic.carrying.session,
@@ -84,18 +76,11 @@ export function joinServices(joined: Joined): Services {
       sync: (...wish) => clinic.sync(...wish),
       readRides,
     },
-    takeBack: async (...wish) => (await import('./takeBack.ts')).takeBack(joined, ...wish),
+    takeBack: async (...wish) => (await keptDesk()).takeBack(joined, ...wish),
     paintRider: async (...wish) => (await import('./portrait.ts')).paintRider(...wish),
     onTheRoad: async () => (await import('./roadDesk.ts')).openRoadDesk(keeping),
     bench: async () => (await import('./levelBench.ts')).openLevelBench(keeping, judging.planner),
-    async deleteEverything() {
-      await newer.forget();
-      const answer = await (await keeping.storage).deleteEverything();
-      await (answer.deleted ? keeping.forget() : keeping.refresh());
-      await unfinished.look();
-      await clinic.reload();
-      return { ok: answer.deleted, sentence: answer.deleted ? services.deleted : services.notDeleted };
-    },
+    deleteEverything: async () => (await keptDesk()).deleteEverything(joined),
   };
 }
 

@@ -8,7 +8,8 @@ import { Button } from '../ui/controls.tsx';
 import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
-import { commonWords } from '../words/common.ts';
+import { bringWords } from './device/language.ts';
+import { common } from '../words/common.ts';
 
 /** A page that is still to be fetched. */
 interface LazyPage {
@@ -18,14 +19,16 @@ interface LazyPage {
 }
 
 /** Makes a page out of a way to fetch one. */
-export function lazyPage(title: string, fetchPage: () => Promise<Page<Services>>): LazyPage {
+export function lazyPage(title: () => string, fetchPage: () => Promise<Page<Services>>): LazyPage {
   let fetched: Page<Services> | null = null;
   const get = async (): Promise<void> => {
-    fetched ??= await fetchPage();
+    const page = await fetchPage();
+    await bringWords();
+    fetched = page;
   };
   return {
     page: (...shown) => (
-      <Coming key={title} title={title} get={get} draw={() => fetched?.(...shown) ?? null} />
+      <Coming key={title()} title={title()} get={get} draw={() => fetched?.(...shown) ?? null} />
     ),
     // A page that did not come now is asked for again when it is opened.
     preload: () => get().catch(() => undefined),
@@ -56,10 +59,10 @@ function Coming(props: {
   return (
     <Sheet title={title}>
       <section class="paper debrief" data-coming={failed ? 'failed' : 'yes'}>
-        <output>{failed ? commonWords.coming.failed : commonWords.coming.loading}</output>
+        <output>{failed ? common('coming-failed') : common('coming-loading')}</output>
         {failed && (
           <Button strong onClick={fetchPage}>
-            {commonWords.coming.tryAgain}
+            {common('coming-tryAgain')}
           </Button>
         )}
       </section>

@@ -7,13 +7,16 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { Dialog } from '../ui/parts.tsx';
 import type { Send, State } from '../state/store.ts';
-import { commonWords } from '../words/common.ts';
+import { bringWords, languageShown } from './device/language.ts';
+import { common } from '../words/common.ts';
 
 const load = async () => (await import('../features/settings/dialog.tsx')).SettingsDialog;
 let fetched: Awaited<ReturnType<typeof load>> | null = null;
 
 async function get(): Promise<void> {
-  fetched ??= await load();
+  const dialog = await load();
+  await bringWords();
+  fetched = dialog;
 }
 
 /** Fetches it now, because it may be wanted soon; one that did not come is asked for again when it is opened. */
@@ -34,11 +37,11 @@ export function Settings({ state, send }: { readonly state: State; readonly send
   const onClose = (): void => send({ kind: 'close-dialog' });
   if (fetched === null)
     return (
-      <Dialog title={commonWords.nav.settings} onClose={onClose}>
-        <output>{failed === true ? commonWords.coming.failed : commonWords.coming.loading}</output>
+      <Dialog title={common('nav-settings')} onClose={onClose}>
+        <output>{failed === true ? common('coming-failed') : common('coming-loading')}</output>
         {failed === true && (
           <Button strong onClick={fetchIt}>
-            {commonWords.coming.tryAgain}
+            {common('coming-tryAgain')}
           </Button>
         )}
       </Dialog>
@@ -47,6 +50,7 @@ export function Settings({ state, send }: { readonly state: State; readonly send
   return (
     <Fetched
       settings={state.settings}
+      language={languageShown()}
       keyAsked={state.keyAsked}
       onChange={(settings) => send({ kind: 'set', settings })}
       onAskKey={(action) => send({ kind: 'ask-key', action })}

@@ -6,46 +6,64 @@ import type { Page } from '../ui/page.ts';
 import { preloadSettings } from './lazySettings.tsx';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
-import { commonWords } from '../words/common.ts';
+import { common } from '../words/common.ts';
 
 const levels = lazyPage(
-  commonWords.nav.levels,
+  () => common('nav-levels'),
   async () => (await import('../features/levels/page.tsx')).levelsPage,
 );
 const children = lazyPage(
-  commonWords.nav.children,
+  () => common('nav-children'),
   async () => (await import('../features/children/page.tsx')).childrenPage,
 );
-const bike = lazyPage(commonWords.nav.bike, async () => (await import('../features/bike/page.tsx')).bikePage);
+const bike = lazyPage(
+  () => common('nav-bike'),
+  async () => (await import('../features/bike/page.tsx')).bikePage,
+);
 const about = lazyPage(
-  commonWords.nav.about,
+  () => common('nav-about'),
   async () => (await import('../features/about/page.tsx')).aboutPage,
 );
 const progress = lazyPage(
-  commonWords.nav.progress,
+  () => common('nav-progress'),
   async () => (await import('../features/progress/page.tsx')).progressPage,
 );
 const gearCheck = lazyPage(
-  commonWords.nav.gearCheck,
+  () => common('nav-gearcheck'),
   async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
 );
-const road = lazyPage(commonWords.nav.road, async () => (await import('../features/road/page.tsx')).roadPage);
-const two = lazyPage(commonWords.nav.two, async () => (await import('../features/two/page.tsx')).twoPage);
+const road = lazyPage(
+  () => common('nav-road'),
+  async () => (await import('../features/road/page.tsx')).roadPage,
+);
+const two = lazyPage(
+  () => common('nav-two'),
+  async () => (await import('../features/two/page.tsx')).twoPage,
+);
 const debrief = lazyPage(
-  commonWords.nav.debrief,
+  () => common('nav-debrief'),
   async () => (await import('../features/debrief/page.tsx')).debriefPage,
 );
 
 const carry = () => import('./carryPages.tsx');
-const join = lazyPage(commonWords.nav.join, async () => (await carry()).joinPage);
-const collect = lazyPage(commonWords.nav.collect, async () => (await carry()).collectPage);
-const clinic = lazyPage(commonWords.nav.clinic, async () => (await import('./clinicPages.tsx')).clinicPage);
+const join = lazyPage(
+  () => common('nav-join'),
+  async () => (await carry()).joinPage,
+);
+const collect = lazyPage(
+  () => common('nav-collect'),
+  async () => (await carry()).collectPage,
+);
+const clinic = lazyPage(
+  () => common('nav-clinic'),
+  async () => (await import('./clinicPages.tsx')).clinicPage,
+);
 const teach = lazyPage(
-  commonWords.nav.teach,
+  () => common('nav-teach'),
   async () => (await import('../features/teach/page.tsx')).teachPage,
 );
 const bench = lazyPage(
-  commonWords.nav.bench,
+  () => common('nav-bench'),
   async () => (await import('../features/bench/page.tsx')).benchPage,
 );
 

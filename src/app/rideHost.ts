@@ -17,6 +17,7 @@ import type { Judging } from './device/scoring.ts';
 import type { TroubleLog } from './device/trouble.ts';
 import type { Clinic } from './group/clinic.ts';
 import { preloadAfterRide } from './pageTable.ts';
+import { bringWords } from './device/language.ts';
 import type { Journal } from './ride/journal.ts';
 import type { RideSession, SessionOptions } from './ride/session.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
@@ -116,16 +117,25 @@ export class RideHost {
     const key = this.sessionKey;
     let why: RideFailure = 'not-fetched';
     try {
-      const { startRideSession } = await import('./ride/session.ts');
+      const [{ startRideSession }, { openJournal }] = await Promise.all([
+        import('./ride/session.ts'),
+        import('./ride/journal.ts'),
+      ]);
+      await bringWords();
       if (this.sessionKey !== key) return;
       why = 'broken';
-      this.session = startRideSession(this.wishesFor(state, ride, places));
+      this.session = startRideSession(this.wishesFor(state, ride, places, openJournal));
     } catch (error) {
       if (this.sessionKey === key) this.failRide(why, error);
     }
   }
 
-  private wishesFor(state: State, ride: RideShown, places: RidePlaces): SessionOptions {
+  private wishesFor(
+    state: State,
+    ride: RideShown,
+    places: RidePlaces,
+    openJournal: typeof import('./ride/journal.ts').openJournal,
+  ): SessionOptions {
     const { rest, last } = state;
     const { store, judging, unfinished, trouble, look } = this.options;
     const { level, watchFromM, group, goesOn } = ride;
@@ -150,7 +160,11 @@ export class RideHost {
     const reference =
       watching === null ? judging.expect({ level, seed: level.seed, bike, rider, autoEase }) : () => null;
     if (watching === null && rest !== TRIAL)
-      this.journal ??= unfinished.begin({ level, rest, turn: group, bike, rider, autoEase }, goesOn);
+      this.journal ??= unfinished.begin(
+        { level, rest, turn: group, bike, rider, autoEase },
+        goesOn,
+        openJournal,
+      );
     return {
       places,
       level,

@@ -1,7 +1,7 @@
 /** The address bar and the title follow the state, and the state follows the address bar. */
 import { type Address, hashOf, parseAddress } from '../state/address.ts';
 import { addressOf, type State } from '../state/store.ts';
-import { commonWords } from '../words/common.ts';
+import { common } from '../words/common.ts';
 import { PAGES } from './pageTable.ts';
 
 /** The address, or the start page where no page stands behind it. */
@@ -41,7 +41,7 @@ export function joinRouter(root: HTMLElement, first: State, go: (address: Addres
   };
   const arrive = ({ view }: State): void => {
     const heading = root.querySelector('h1');
-    const { name } = commonWords;
+    const name = common('name');
     document.title = view === 'start' ? name : `${heading?.textContent ?? ''} · ${name}`;
     if (view === shownView) return;
     shownView = view;

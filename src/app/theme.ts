@@ -1,5 +1,7 @@
 /** How the page looks for this player on this device, and what style sheets and those who look from outside read. */
 import type { State } from '../state/store.ts';
+import { common } from '../words/common.ts';
+import { spokenLanguage } from '../words/words.ts';
 import type { RideLook } from './ride/views.ts';
 
 const wantsLessMotion = window.matchMedia('(prefers-reduced-motion: reduce)');
@@ -26,6 +28,8 @@ export function lookOf({ settings }: Pick<State, 'settings'>): RideLook {
 
 /** Writes view, ride, theme and motion where style sheets find them. */
 export function markDocument(state: State): void {
+  document.documentElement.lang = spokenLanguage();
+  document.documentElement.dir = common('direction');
   document.body.dataset['view'] = state.view;
   if (state.ride === null) delete document.body.dataset['rideState'];
   else document.body.dataset['rideState'] = state.ride.phase;

@@ -2,6 +2,7 @@
  * The command line as a process: words in, two streams and an exit code out. JSON with `--json`, else
  * text; bad input of any kind is a sentence on the error stream and exit code 2.
  */
+import '../../assets/words/english.ts';
 import { runBatch } from './batchProcesses.ts';
 import { runCommandLine } from './run.ts';
 

@@ -7,7 +7,9 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './parts.tsx';
 import type { ToldOutcome } from '../state/outcome.ts';
-import { serviceWords } from '../words/kept.ts';
+import { words } from '../words/words.ts';
+
+const say = words('kept');
 
 /** How a copy is taken back. */
 export interface TakingBack {
@@ -38,16 +40,15 @@ export function KeptSection({
   readonly services: KeptServices;
   readonly rides: number;
 }): JSX.Element {
-  const say = serviceWords;
   const [told, setTold] = useState<ToldOutcome | null>(null);
   const [asking, setAsking] = useState(false);
   const tell = (doing: Promise<ToldOutcome>): void => {
-    doing.then(setTold, () => setTold({ ok: false, sentence: say.failed }));
+    doing.then(setTold, () => setTold({ ok: false, sentence: say('failed') }));
   };
   return (
     <section class="paper kept">
-      <h2>{say.title}</h2>
-      <p>{say.count(rides)}</p>
+      <h2>{say('title')}</h2>
+      <p>{say('count', { rides })}</p>
       <div class="buttons">
         <button
           type="button"
@@ -55,11 +56,11 @@ export function KeptSection({
           data-save-everything
           onClick={() => tell(services.saveEverything())}
         >
-          {say.save}
+          {say('save')}
         </button>
         <TakeBack services={services} tell={tell} />
         <button type="button" class="button" data-delete-everything onClick={() => setAsking(true)}>
-          {say.remove}
+          {say('remove')}
         </button>
       </div>
       <output class="kept-told" data-told={told === null ? '' : String(told.ok)}>
@@ -105,13 +106,13 @@ function TakeBack(props: {
   return (
     <>
       <FileButton name="data-take-back" onFiles={([file]) => file && props.tell(takeBack(file, false))}>
-        {serviceWords.takeBack}
+        {say('takeBack')}
       </FileButton>
       {share !== null && (
         <>
-          <progress value={share} max={1} aria-label={serviceWords.takingBack} />
+          <progress value={share} max={1} aria-label={say('takingBack')} />
           <button type="button" class="button" data-stop-taking onClick={() => stopping.current.abort()}>
-            {serviceWords.stopTaking}
+            {say('stopTaking')}
           </button>
         </>
       )}
@@ -130,16 +131,15 @@ function TakeBack(props: {
 
 /** Nothing of such a file was taken; leaving it is the easy answer. */
 function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake: () => void }): JSX.Element {
-  const say = serviceWords;
   return (
-    <Dialog title={say.changedTitle} onClose={props.onLeave}>
-      <p>{say.changedSure}</p>
+    <Dialog title={say('changedTitle')} onClose={props.onLeave}>
+      <p>{say('changedSure')}</p>
       <div class="buttons">
         <button type="button" class="button strong" autofocus onClick={props.onLeave}>
-          {say.changedLeave}
+          {say('changedLeave')}
         </button>
         <button type="button" class="button" data-take-changed onClick={props.onTake}>
-          {say.changedTake}
+          {say('changedTake')}
         </button>
       </div>
     </Dialog>
@@ -153,19 +153,18 @@ function AskBeforeDeleting(props: {
   readonly onSave: () => void;
   readonly onDelete: () => void;
 }): JSX.Element {
-  const say = serviceWords;
   return (
-    <Dialog title={say.sureTitle} onClose={props.onKeep}>
-      <p>{say.sure(props.rides)}</p>
+    <Dialog title={say('sureTitle')} onClose={props.onKeep}>
+      <p>{say('sure', { rides: props.rides })}</p>
       <div class="buttons">
         <button type="button" class="button strong" autofocus onClick={props.onKeep}>
-          {say.keep}
+          {say('keep')}
         </button>
         <button type="button" class="button" onClick={props.onSave}>
-          {say.saveFirst}
+          {say('saveFirst')}
         </button>
         <button type="button" class="button" data-delete-sure onClick={props.onDelete}>
-          {say.removeSure}
+          {say('removeSure')}
         </button>
       </div>
     </Dialog>

@@ -4,7 +4,7 @@ import { useContext, useEffect, useRef } from 'preact/hooks';
 import { Button } from './controls.tsx';
 import { hashOf, type View } from '../state/address.ts';
 import { HillStrip } from './pictures/profile.tsx';
-import { commonWords as words } from '../words/common.ts';
+import { common } from '../words/common.ts';
 
 const ICONS = {
   gear: 'M12 8.2a3.8 3.8 0 1 0 0 7.6 3.8 3.8 0 0 0 0-7.6ZM10.2 2h3.6l.6 2.6 1.9.8L18.6 4l2.5 2.5-1.5 2.3.8 1.900L23 11.300v3.500l-2.6.6-.8 1.9 1.4 2.2-2.5 2.5-2.2-1.4-1.9.8-.6 2.600h-3.600l-.6-2.6-1.9-.8-2.2 1.4-2.5-2.5 1.4-2.2-.8-1.900L1 14.800v-3.500l2.6-.6.8-1.900L3 6.5 5.5 4l2.2 1.4 1.9-.8Z',
@@ -44,7 +44,7 @@ export const OpenSettings = createContext((): void => undefined);
 /** The button that opens the settings, wherever one is. */
 export function SettingsButton(): JSX.Element {
   const open = useContext(OpenSettings);
-  const { settings } = words.nav;
+  const settings = common('nav-settings');
   return (
     <Button look="round" aria-label={settings} title={settings} onClick={open}>
       <Icon name="gear" />
@@ -64,7 +64,7 @@ export function Sheet(props: {
   readonly intro?: string;
   readonly children: ComponentChildren;
 }): JSX.Element {
-  const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: words.nav.home };
+  const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: common('nav-home') };
   const notice = useContext(KeptNotice);
   return (
     <>
@@ -133,7 +133,7 @@ export function Dialog(props: {
       <div class="dialog-head">
         <h2 id="dialog-title">{title}</h2>
         {onClose !== undefined && (
-          <Button look="round" aria-label={words.nav.close} onClick={onClose}>
+          <Button look="round" aria-label={common('nav-close')} onClick={onClose}>
             <Icon name="close" />
           </Button>
         )}

@@ -6,7 +6,7 @@ import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
 import { type Action, initialState } from '../../src/state/store.ts';
 import type { Page } from '../../src/ui/page.ts';
 import type { Services } from '../../src/app/services.ts';
-import { commonWords } from '../../src/words/common.ts';
+import { common } from '../../src/words/common.ts';
 import { noServices } from './noServices.ts';
 
 const state = initialState([], DEFAULT_KEYS, '');
@@ -18,12 +18,15 @@ it('a page that comes late is drawn without an action, for every action can be w
   });
   const sent: Action[] = [];
   const root = document.createElement('div');
-  const { page } = lazyPage('Roads', () => late);
+  const { page } = lazyPage(
+    () => 'Roads',
+    () => late,
+  );
   render(
     page(state, (action) => sent.push(action), noServices),
     root,
   );
-  expect(root.textContent).toContain(commonWords.coming.loading);
+  expect(root.textContent).toContain(common('coming-loading'));
   come(() => <p>Here it is.</p>);
   await expect.poll(() => root.textContent).toBe('Here it is.');
   expect(sent).toEqual([]);
@@ -32,15 +35,20 @@ it('a page that comes late is drawn without an action, for every action can be w
 it('a page that did not come is asked for again at the push of a button', async () => {
   let asked = 0;
   const root = document.createElement('div');
-  const { page } = lazyPage('Roads', () => {
-    asked += 1;
-    return asked === 1 ? Promise.reject(new Error('no network')) : Promise.resolve(() => <p>Here it is.</p>);
-  });
+  const { page } = lazyPage(
+    () => 'Roads',
+    () => {
+      asked += 1;
+      return asked === 1
+        ? Promise.reject(new Error('no network'))
+        : Promise.resolve(() => <p>Here it is.</p>);
+    },
+  );
   render(
     page(state, () => undefined, noServices),
     root,
   );
-  await expect.poll(() => root.textContent).toContain(commonWords.coming.failed);
+  await expect.poll(() => root.textContent).toContain(common('coming-failed'));
   root.querySelector<HTMLButtonElement>('.button.strong')?.click();
   await expect.poll(() => root.textContent).toBe('Here it is.');
 });

@@ -16,7 +16,7 @@ import { type Action, initialState, reduce, type State } from '../../src/state/s
 import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { bikePageWords } from '../../src/features/bike/words.ts';
-import { commonWords } from '../../src/words/common.ts';
+import { common } from '../../src/words/common.ts';
 import { cueWords } from '../../src/words/cues.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
@@ -138,14 +138,11 @@ describe('bike and rider', () => {
   });
 
   it('every bundled bike and rider has a name and every lesson and cue its words', () => {
-    expect(BIKES.filter(({ id }) => commonWords.bike.names[id] === undefined)).toEqual([]);
+    expect(BIKES.filter(({ id }) => !common.has(`bike-${id}`))).toEqual([]);
     expect(
-      RIDERS.filter(
-        ({ id }) =>
-          commonWords.bike.riderNames[id] === undefined || bikePageWords.riderHints[id] === undefined,
-      ),
+      RIDERS.filter(({ id }) => !common.has(`rider-${id}`) || bikePageWords.riderHints[id] === undefined),
     ).toEqual([]);
-    expect([...LESSONS].toSorted()).toEqual(Object.keys(commonWords.lessons).toSorted());
+    expect(LESSONS.filter((lesson) => !common.has(`lesson-${lesson}`))).toEqual([]);
     expect([...CUES].toSorted()).toEqual(Object.keys(cueWords).toSorted());
   });
 });
@@ -174,7 +171,7 @@ describe('patches', () => {
       results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)],
     });
     expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
-    expect(all('.patch figcaption')[0]?.textContent).toBe(commonWords.lessons.easing);
+    expect(all('.patch figcaption')[0]?.textContent).toBe(common('lesson-easing'));
   });
 });
 
@@ -226,9 +223,9 @@ describe('the levels', () => {
     for (const view of ['levels', 'progress', 'about', 'bike'] as const) {
       go(view);
       const notes = all('[role="note"]').map((note) => note.textContent);
-      expect([view, ...notes]).toEqual([view, commonWords.health['not-fetched']]);
+      expect([view, ...notes]).toEqual([view, common('health-not-fetched')]);
     }
-    expect(commonWords.health['not-fetched']).toContain('your own levels are not shown');
+    expect(common('health-not-fetched')).toContain('your own levels are not shown');
     send({ kind: 'keeping', code: null });
     expect(root.querySelector('[role="note"]')).toBeNull();
   });

@@ -19,7 +19,9 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { BentAnswer } from './server.ts';
 import { builtSiteFolder, openSite, type OpenPage, type Site } from './site.ts';
-import { arrivalWords } from '../../src/words/arrival.ts';
+import { words } from '../../src/words/words.ts';
+
+const arrival = words('arrival');
 
 const LAPTOP = { width: 1280, height: 720, offline: true };
 const START = 'body[data-view="start"]';
@@ -251,8 +253,8 @@ describe('a kept file that somebody changed', () => {
     renameSync(join(folder, name), join(folder, moved));
     publish(readFileSync(join(folder, 'index.html'), 'utf8').replace(name, moved));
     await page.goto(site.url);
-    await page.getByText(arrivalWords.stuck).waitFor();
-    await page.getByRole('link', { name: arrivalWords.again }).click();
+    await page.getByText(arrival('stuck')).waitFor();
+    await page.getByRole('link', { name: arrival('again') }).click();
     await page.waitForSelector(START);
   });
 });
@@ -280,19 +282,19 @@ describe('a first visit', () => {
       ...LAPTOP,
       context: { serviceWorkers: 'block', reducedMotion: 'reduce' },
     });
-    await visit.page.getByText(arrivalWords.stuck).waitFor();
+    await visit.page.getByText(arrival('stuck')).waitFor();
     bent = [];
-    await visit.page.getByRole('link', { name: arrivalWords.again }).click();
+    await visit.page.getByRole('link', { name: arrival('again') }).click();
     await visit.page.waitForSelector(START);
-    expect(await visit.page.getByText(arrivalWords.stuck).count()).toBe(0);
+    expect(await visit.page.getByText(arrival('stuck')).count()).toBe(0);
     await visit.close();
   });
 
   it('without scripts is told so at once, and nothing else', async () => {
     const visit = await site.openPage({ ...LAPTOP, context: { javaScriptEnabled: false } });
-    expect(await visit.page.locator('noscript').innerText()).toBe(arrivalWords.noScript);
+    expect(await visit.page.locator('noscript').innerText()).toBe(arrival('noScript'));
     expect(await visit.page.locator('noscript p').isVisible()).toBe(true);
-    expect(await visit.page.getByText(arrivalWords.stuck).isVisible()).toBe(false);
+    expect(await visit.page.getByText(arrival('stuck')).isVisible()).toBe(false);
     await visit.close();
   });
 });
@@ -306,10 +308,10 @@ describe('a page that frames the game', () => {
     const other = await openSite(around);
     const visit = await other.openPage(LAPTOP);
     const inside = visit.page.frameLocator('iframe');
-    await inside.getByText(arrivalWords.framed).waitFor();
+    await inside.getByText(arrival('framed')).waitFor();
     expect(await inside.locator('[data-ride-next]').count()).toBe(0);
     const opened = visit.context.waitForEvent('page');
-    await inside.getByRole('link', { name: arrivalWords.alone }).click();
+    await inside.getByRole('link', { name: arrival('alone') }).click();
     await (await opened).waitForSelector(START);
     await visit.close();
     await other.close();

@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { languages } from '../../assets/words/carry.ts';
 import type { Site } from './site.ts';
 import { builtSiteFolder, openSite } from './site.ts';
 
@@ -18,7 +19,7 @@ beforeAll(async () => {
 afterAll(() => site?.close());
 
 const engineFile = /phaser-[\w-]+\.js$/;
-/** Scripts the page asks for before anything is on it, as they are sent (bytes). */
+/** Scripts and words the page asks for before anything is on it, as they are sent (bytes). */
 const MOST_BEFORE_START = 65 * 1024;
 
 describe('the built site', () => {
@@ -28,16 +29,18 @@ describe('the built site', () => {
     );
   });
 
-  it('asks for few scripts before its first page is there', () => {
+  it('asks for few scripts and words before its first page is there, in every language', () => {
     const page = readFileSync(join(builtSiteFolder, 'index.html'), 'utf8');
     const names = [...page.matchAll(/(?:src|href)="\.\/(?<name>[^"]+\.js)"/g)].map(
       (found) => found.groups?.['name'] ?? '',
     );
-    const sizes = names.map(
-      (name) => gzipSync(readFileSync(join(builtSiteFolder, name)), { level: 9 }).length,
-    );
-    expect(sizes).not.toEqual([]);
-    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(MOST_BEFORE_START);
+    const sent = (name: string): number =>
+      gzipSync(readFileSync(join(builtSiteFolder, name)), { level: 9 }).length;
+    expect(names).not.toEqual([]);
+    const scripts = names.reduce((sum, name) => sum + sent(name), 0);
+    const english = /assets\/words-[\w-]+\/en\/first\.json/.exec(page)?.[0] ?? '';
+    const all = languages().map((language) => scripts + sent(english.replace('/en/', `/${language}/`)));
+    expect(Math.max(...all)).toBeLessThanOrEqual(MOST_BEFORE_START);
   });
 
   it.each([

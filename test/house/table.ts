@@ -90,12 +90,13 @@ const shellRooms: Readonly<Record<string, readonly string[]>> = {
   cli: ['words'],
 };
 
-/** Rooms that show pictures or play sounds refer to files in `assets`; `app` reads the levels. */
+/** Rooms that show pictures, play sounds refer to files in `assets`, the command line to its words; `app` reads the levels. */
 const shellFolders: Readonly<Record<string, readonly string[]>> = {
   game: ['assets'],
   ui: ['assets'],
   audio: ['assets'],
   app: ['levels'],
+  cli: ['assets'],
 };
 
 function buildTable(): ReadonlyMap<string, Permission> {

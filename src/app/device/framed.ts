@@ -1,5 +1,3 @@
-import { arrivalWords } from '../../words/arrival.ts';
-import { commonWords } from '../../words/common.ts';
 /**
  * Keeps the game out of pages of others: who frames it could lay something over its buttons. A server can forbid
  * that with a header, a page cannot, so on a host without our headers the game refuses to start and says why.
@@ -25,22 +23,12 @@ export function framedByOthers(page: Framed): boolean {
   return false;
 }
 
+/** The build has written what is said then into the page. */
 function sayWhy(): void {
-  const place = document.createElement('main');
-  place.className = 'arrival';
-  const title = document.createElement('h1');
-  title.textContent = commonWords.name;
-  const why = document.createElement('p');
-  why.textContent = arrivalWords.framed;
-  const link = document.createElement('a');
-  link.className = 'button strong';
-  link.textContent = arrivalWords.alone;
+  const said = document.querySelector<HTMLTemplateElement>('#framed')?.content.cloneNode(true);
+  document.body.replaceChildren(...(said === undefined ? [] : [said]));
   // Without what stands behind it: whoever framed the page chose that.
-  link.href = new URL('./', document.baseURI).href;
-  link.target = '_blank';
-  link.rel = 'noopener';
-  place.append(title, why, link);
-  document.body.replaceChildren(place);
+  document.querySelector('a')?.setAttribute('href', new URL('./', document.baseURI).href);
 }
 
 if (framedByOthers(window)) {

@@ -17,7 +17,7 @@ import type { InputCommand } from '../../input/actions.ts';
 import { createInputHub, type InputHub } from '../../input/hub.ts';
 import { listenToKeys } from '../../input/keyboard.ts';
 import { createFormat } from '../../words/format.ts';
-import { firstStepWords } from '../../words/firstSteps.ts';
+import { firstStepsAloud } from '../../words/firstSteps.ts';
 import type { RidePhaseShown, RidePlaces } from '../../state/ridePlaces.ts';
 import { createFirstSteps, type FirstSteps, type FirstStepShown } from '../../state/firstSteps.ts';
 import { actionOf, aidsFor, aidsWhile, createRideHelp } from './aids.ts';
@@ -389,7 +389,7 @@ class Session implements RideSession {
     }
     this.#views?.want(asked === null ? [] : [asked]);
     const { settings } = this.#look;
-    if (shown !== null) this.#ear?.tell(firstStepWords.spoken(shown, settings));
+    if (shown !== null) this.#ear?.tell(firstStepsAloud(shown, settings));
     this.#options.firstSteps?.show(shown);
   }
 

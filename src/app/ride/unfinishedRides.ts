@@ -2,25 +2,25 @@
  * Joins journals to the store: every ride writes one, and those that broke off are offered until somebody rides
  * them on, keeps what was ridden, or lets them go.
  */
-import {
-  dropJournal,
-  isFree,
-  type Journal,
-  type JournalOf,
-  listEmpty,
-  openJournal,
-  readJournals,
-} from './journal.ts';
+import type { Journal, JournalOf } from './journal.ts';
 import type { Keeping } from '../device/persistence.ts';
 import type { Store } from '../../state/createStore.ts';
 import type { Kept } from '../../state/afterRide.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import { newRideId } from '../../storage/ids.ts';
 
+/** Fetched when it is needed: the first page does without. */
+const journals = () => import('./journal.ts');
+type Journals = Awaited<ReturnType<typeof journals>>;
+
 /** Unfinished rides, joined. */
 export interface UnfinishedRides {
   /** The journal of a ride that begins, or of one that goes on. */
-  begin(what: Omit<JournalOf, 'partCount'>, goesOn: UnfinishedRide | null): Journal;
+  begin(
+    what: Omit<JournalOf, 'partCount'>,
+    goesOn: UnfinishedRide | null,
+    openJournal: Journals['openJournal'],
+  ): Journal;
   /** Looks anew for rides that broke off. */
   look(): Promise<void>;
   /** Keeps what was ridden as a ride without marks. */
@@ -36,6 +36,10 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
   const openHere = new Map<string, Journal>();
   const look = async (): Promise<void> => {
     const storage = await keeping.there;
+    const fetched = await journals().catch(() => null);
+    // Looked for again when a ride is over, and at the next visit.
+    if (fetched === null) return;
+    const { dropJournal, isFree, listEmpty, readJournals } = fetched;
     const found = await readJournals(storage);
     const kept = new Set(found.length === 0 ? [] : (await storage.listRides()).map(({ id }) => id));
     const free: UnfinishedRide[] = [];
@@ -59,7 +63,8 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
       rides: store.state().unfinished.filter(({ id }) => id !== ride.id),
     });
     const mine = openHere.get(ride.id);
-    if (mine === undefined) await dropJournal(await keeping.there, ride.id, ride.partCount);
+    if (mine === undefined)
+      await (await journals()).dropJournal(await keeping.there, ride.id, ride.partCount);
     else await mine.drop();
   };
   void look();
@@ -69,7 +74,7 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
     forget() {
       for (const journal of openHere.values()) journal.close();
     },
-    begin(what, goesOn) {
+    begin(what, goesOn, openJournal) {
       // Whoever rides a turn of a group once more does it in place of the one that broke off.
       if (goesOn === null)
         for (const ride of store.state().unfinished) if (isSameTurn(ride.turn, what.turn)) void letGo(ride);

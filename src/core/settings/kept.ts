@@ -32,6 +32,7 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
   const usual = defaultSettings(keys);
   const settings: Settings = {
     ...readChosen(kept),
+    language: readLanguage(kept['language']),
     bike: readBike(kept['bike']) ?? usual.bike,
     rider: readRider(kept['rider']) ?? usual.rider,
     riderChosen: kept['riderChosen'] === true,
@@ -52,6 +53,11 @@ export function withEarly(kept: Settings, untouched: Settings, now: Settings): S
   const changed = (Object.keys(now) as (keyof Settings)[]).filter((key) => now[key] !== untouched[key]);
   if (changed.length === 0) return kept;
   return { ...kept, ...Object.fromEntries(changed.map((key) => [key, now[key]])) };
+}
+
+/** Which languages there are is not known here; one that is no more becomes that of the device. */
+function readLanguage(value: unknown): string {
+  return typeof value === 'string' && /^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/.test(value) ? value : '';
 }
 
 function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volumes'] {

@@ -172,6 +172,8 @@ export function within(value: unknown, low: number, high: number, usual: number)
 
 /** All choices. */
 export interface Settings extends Chosen {
+  /** Tag of the language, as its folder is called; empty where the device says. */
+  readonly language: string;
   readonly bike: Bike;
   readonly rider: Rider;
   /** True once somebody chose a rider; before, the rider follows the bike. */
@@ -247,6 +249,7 @@ export function defaultSettings(
   return {
     ...readChosen(),
     ...given,
+    language: '',
     bike,
     rider: riderFor(bike),
     riderChosen: false,

@@ -3,12 +3,13 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import type { Send } from '../../state/store.ts';
-import { cautionsWords } from '../../words/cautions.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('cautions');
 
 export function Cautions({ send }: { readonly send: Send }): JSX.Element {
-  const cautions = cautionsWords;
   return (
-    <Dialog title={cautions.title} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
+    <Dialog title={say('title')} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
       <div class="buttons">
         <Button
           strong
@@ -19,18 +20,18 @@ export function Cautions({ send }: { readonly send: Send }): JSX.Element {
           onClick={() => send({ kind: 'accept-cautions' })}
         >
           <Icon name="go" />
-          {cautions.accept}
+          {say('accept')}
         </Button>
       </div>
       <details>
-        <summary>{cautions.more}</summary>
+        <summary>{say('more')}</summary>
         <ul>
-          {cautions.short.map((sentence) => (
+          {say.lines('short').map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>
         <a href="#about" onClick={() => send({ kind: 'close-dialog' })}>
-          {cautions.all}
+          {say('all')}
         </a>
       </details>
     </Dialog>

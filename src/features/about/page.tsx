@@ -6,7 +6,9 @@ import { KeyList } from '../../ui/keyList.tsx';
 import { Sheet } from '../../ui/parts.tsx';
 import { Button } from '../../ui/controls.tsx';
 import type { Send } from '../../state/store.ts';
-import { aboutWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('about');
 
 /** The road on which the first steps with the levers are done, once more. */
 const LEVERS_LEVEL = 'two-levers';
@@ -17,45 +19,44 @@ function tryLevers(send: Send): void {
 }
 
 export const aboutPage: Page<KeptServices> = (state, send, services) => {
-  const about = aboutWords;
   return (
-    <Sheet title={about.title}>
+    <Sheet title={say('title')}>
       <div class="about">
         <section class="paper">
-          <h2>{about.playTitle}</h2>
+          <h2>{say('playTitle')}</h2>
           <ol class="steps">
-            {about.play.map((sentence) => (
+            {say.lines('play').map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ol>
         </section>
         <section class="paper">
-          <h2>{aboutWords.keys}</h2>
+          <h2>{say('keys')}</h2>
           <KeyList keys={state.settings.keys} twoShifters={shiftsInFront(state.settings.bike)} />
           <Button data-first-steps-again onClick={() => tryLevers(send)}>
-            {about.tryLevers}
+            {say('tryLevers')}
           </Button>
         </section>
         <section class="paper">
-          <h2>{about.privacyTitle}</h2>
-          <p>{about.privacy}</p>
-          <h2>{about.modelTitle}</h2>
-          <p>{about.model}</p>
-          <p>{about.honest}</p>
+          <h2>{say('privacyTitle')}</h2>
+          <p>{say('privacy')}</p>
+          <h2>{say('modelTitle')}</h2>
+          <p>{say('model')}</p>
+          <p>{say('honest')}</p>
         </section>
         <KeptSection services={services} rides={state.results.length + state.unmarked.length} />
         <section class="paper">
-          <h2>{about.creditsTitle}</h2>
+          <h2>{say('creditsTitle')}</h2>
           <ul>
-            {about.credits.map((sentence) => (
+            {say.lines('credits').map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
         </section>
         <section class="paper care">
-          <h2>{about.careTitle}</h2>
+          <h2>{say('careTitle')}</h2>
           <ul>
-            {about.care.map((sentence) => (
+            {say.lines('care').map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>

@@ -5,7 +5,7 @@ import { LESSONS, type Level } from '../../core/level/schema.ts';
 import { Tick } from '../../ui/controls.tsx';
 import { benchWords } from './words.ts';
 import { NumberField } from './numberField.tsx';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 
 const BIGGEST_SEED = 4_294_967_295;
 
@@ -76,7 +76,7 @@ function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): 
         >
           {LESSONS.map((lesson) => (
             <option key={lesson} value={lesson}>
-              {commonWords.lessons[lesson]}
+              {common(`lesson-${lesson}`)}
             </option>
           ))}
         </select>

@@ -14,7 +14,7 @@ import { metric } from './say.ts';
 import { levelOfText } from './shareLink.ts';
 import type { BenchServices } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 
 interface OpenedProps {
   readonly ownLevels: readonly Level[];
@@ -122,7 +122,7 @@ function LevelFacts({ level, hash }: { readonly level: Level; readonly hash: str
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   const say = benchWords.opened;
   const facts: readonly (readonly [string, string])[] = [
-    [benchWords.edit.lesson, commonWords.lessons[level.teaches]],
+    [benchWords.edit.lesson, common(`lesson-${level.teaches}`)],
     [say.length, metric.road(course.lengthM)],
     [say.climbed, metric.distance(ascentM(course.heightM))],
     [say.steepest, metric.percent(steepest)],
@@ -131,7 +131,7 @@ function LevelFacts({ level, hash }: { readonly level: Level; readonly hash: str
   ];
   return (
     <>
-      <Profile course={course} label={commonWords.profile(metric.percent(steepest))} />
+      <Profile course={course} label={common('profile', { steepest: metric.percent(steepest) })} />
       <dl class="facts">
         {facts.map(([name, value]) => (
           <div key={name}>

@@ -11,7 +11,7 @@ import { metric } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
 import type { ReferenceRide, Who } from './services.ts';
 import type { Planning } from './usePlanning.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeName, riderName } from '../../words/common.ts';
 
 /** Gentler roads are called level (rise over run). */
 const WORTH_TELLING_RATIO = 0.01;
@@ -72,7 +72,7 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
         >
           {bikes.map(({ id }) => (
             <option key={id} value={id}>
-              {commonWords.bike.names[id] ?? commonWords.bike.own}
+              {bikeName(id)}
             </option>
           ))}
         </select>
@@ -89,7 +89,7 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
         >
           {riders.map(({ id }) => (
             <option key={id} value={id}>
-              {commonWords.bike.riderNames[id] ?? commonWords.bike.ownRider}
+              {riderName(id)}
             </option>
           ))}
         </select>

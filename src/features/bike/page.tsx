@@ -17,7 +17,7 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { GearStacks } from '../../ui/pictures/gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import { ownBikeWords, bikePageWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeGears, bikeName, common } from '../../words/common.ts';
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';
@@ -27,7 +27,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
   const format = createFormat(units);
   const next = levelForButton(state);
   return (
-    <Sheet title={commonWords.nav.bike} intro={bikePageWords.intro}>
+    <Sheet title={common('nav-bike')} intro={bikePageWords.intro}>
       <form class="bike-form" onSubmit={(event) => event.preventDefault()}>
         <fieldset class="cards">
           <legend>{bikePageWords.bikes}</legend>
@@ -57,7 +57,6 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
           key={riderChosen ? 'chosen' : rider.id}
           rider={rider}
           onChange={(one) => send({ kind: 'choose-rider', rider: one })}
-          names={commonWords.bike.riderNames}
           hints={bikePageWords.riderHints}
           words={ownBikeWords}
           format={format}
@@ -82,10 +81,10 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 /** The way to a bike of one's own; it begins as the bike chosen before. */
 function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
   return (
-    <label class="card" aria-label={`${commonWords.bike.own}. ${bikePageWords.ownHint}`}>
+    <label class="card" aria-label={`${common('bike-own')}. ${bikePageWords.ownHint}`}>
       <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
       <span class="card-body own-card">
-        <strong>{commonWords.bike.own}</strong>
+        <strong>{common('bike-own')}</strong>
         <span>{bikePageWords.ownHint}</span>
         <svg viewBox="0 0 96 48" aria-hidden="true">
           {[10, 15, 20, 26, 33].map((height, i) => (
@@ -110,7 +109,7 @@ function BikeCard(props: {
   readonly onChoose: () => void;
 }): JSX.Element {
   const { bike, chosen, format, onChoose } = props;
-  const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
+  const name = bikeName(bike.id);
   const parts = bike.hub === undefined ? bikePageWords.sprockets : bikePageWords.hubSprocket;
   const teeth = `${bikePageWords.rings} ${format.teeth(bike.chainringsTeeth)}, ${parts} ${bike.sprocketsTeeth.join(', ')}`;
   return (
@@ -120,7 +119,7 @@ function BikeCard(props: {
         <BikePicture bike={bike} />
         <strong>{name}</strong>{' '}
         <span class="card-facts">
-          <span>{commonWords.bike.gears(bike)}</span>{' '}
+          <span>{bikeGears(bike)}</span>{' '}
           <span>{bike.backPedalBrake === true ? bikePageWords.backPedal : bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}

@@ -6,6 +6,7 @@ import type { Rider } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import { Choice } from '../../ui/controls.tsx';
 import type { OwnBikeWords } from './words.ts';
+import { riderName } from '../../words/common.ts';
 import { BikeField } from './field.tsx';
 import { readRiderDraft, type RiderDraft, type RiderField, riderDraftOf, riderOf } from './riderDraft.ts';
 import { TapTest } from './tapTest.tsx';
@@ -15,8 +16,7 @@ interface RiderFormProps {
   readonly rider: Rider;
   /** Called with every possible rider; the id of one by numbers is `own`. */
   readonly onChange: (rider: Rider) => void;
-  /** Names and hints of the bundled riders by id. */
-  readonly names: Readonly<Record<string, string>>;
+  /** Hints of the bundled riders by id. */
   readonly hints: Readonly<Record<string, string>>;
   readonly words: OwnBikeWords;
   readonly format: Format;
@@ -87,7 +87,7 @@ function above({ criticalPowerW, reserveJ }: Rider): Pick<Rider, 'criticalPowerW
   return { criticalPowerW, reserveJ };
 }
 
-function Feel({ rider, onChange, names, hints }: RiderFormProps): JSX.Element {
+function Feel({ rider, onChange, hints }: RiderFormProps): JSX.Element {
   return (
     <div class="own-feel">
       {RIDERS.map((one) => (
@@ -100,7 +100,7 @@ function Feel({ rider, onChange, names, hints }: RiderFormProps): JSX.Element {
             onChange={() => onChange(one)}
           />
           <span>
-            <b>{names[one.id] ?? one.id}</b> {hints[one.id] ?? ''}
+            <b>{riderName(one.id)}</b> {hints[one.id] ?? ''}
           </span>
         </label>
       ))}

@@ -5,7 +5,6 @@
 import type { TapResult } from '../../core/coach/tapTest.ts';
 import type { HubKind } from '../../core/model/hubKinds.ts';
 import type { BikeWarning } from '../../core/model/bikeInput.ts';
-import { commonWords } from '../../words/common.ts';
 
 type TapRefusal = Extract<TapResult, { ok: false }>['code'];
 
@@ -124,7 +123,6 @@ export type OwnBikeWords = typeof ownBikeWords;
 
 /** Sentences of the page of bike and rider, besides the forms for a bike and numbers of one's own. */
 export const bikePageWords = {
-  ...commonWords.bike,
   intro: 'Take the bike that is most like yours. It rides as its gears, wheels and weight say.',
   bikes: 'Bike',
   ownHint: 'Your own tooth counts and tyres',

@@ -13,7 +13,7 @@ import type { Page } from '../../ui/page.ts';
 import { PageLink, Sheet } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 import { PlacePicture } from './placePicture.tsx';
 import { childrenWords as words } from './words.ts';
 import './children.css';
@@ -74,7 +74,7 @@ function Learnt({ state }: { readonly state: State }): JSX.Element {
         <ul class="play-patches">
           {lessons.map((lesson, i) => (
             <li key={lesson}>
-              <Patch lesson={lesson} name={commonWords.lessons[lesson]} index={i} />
+              <Patch lesson={lesson} name={common(`lesson-${lesson}`)} index={i} />
             </li>
           ))}
         </ul>

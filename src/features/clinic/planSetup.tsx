@@ -5,7 +5,7 @@ import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import { Choice, Select } from '../../ui/controls.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeName, riderName } from '../../words/common.ts';
 
 interface SetupProps {
   readonly plan: ClinicPlan;
@@ -74,14 +74,13 @@ function riderFor(bike: string, riderId: string): string {
 /** Bike and rider of everybody, or left to each. */
 function Who({ plan, change, words }: SetupProps): JSX.Element {
   const { form } = words;
-  const { names, riderNames } = commonWords.bike;
   return (
     <>
       <Select
         label={form.bike}
         name="bike"
         value={plan.bike}
-        options={[['own', form.ownBike], ...BIKES.map(({ id }) => [id, names[id] ?? id] as const)]}
+        options={[['own', form.ownBike], ...BIKES.map(({ id }) => [id, bikeName(id)] as const)]}
         onChoose={(bike) => change({ bike, riderId: riderFor(bike, plan.riderId) })}
       />
       <Select
@@ -91,7 +90,7 @@ function Who({ plan, change, words }: SetupProps): JSX.Element {
         options={[
           ['by-bike', form.byBike],
           ['by-feel', form.byFeel],
-          ...RIDERS.map(({ id }) => [id, riderNames[id] ?? id] as const),
+          ...RIDERS.map(({ id }) => [id, riderName(id)] as const),
         ]}
         onChoose={(riderId) => change({ riderId })}
       />

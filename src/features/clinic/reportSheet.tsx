@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
-import { cautionsWords } from '../../words/cautions.ts';
+import { words as messages } from '../../words/words.ts';
 import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
@@ -11,6 +11,8 @@ import { dayOf, planFacts } from './say.ts';
 import { Totals } from './totals.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+
+const cautions = messages('cautions');
 
 /** Size of the drawing and of its text on paper (px). */
 const PAPER = { width: 900, height: 680, font: 17 };
@@ -116,7 +118,7 @@ function RoadPage(props: {
         </>
       )}
       <footer>
-        {words.report.footer} {cautionsWords.title} {cautionsWords.short.join(' ')}
+        {words.report.footer} {cautions('title')} {cautions.lines('short').join(' ')}
       </footer>
     </section>
   );

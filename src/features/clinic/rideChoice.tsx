@@ -4,7 +4,7 @@ import { Button } from '../../ui/controls.tsx';
 import { MOST_RIDES, type PlanRide } from '../../core/group/plan.ts';
 import { rowsOf } from '../../core/coach/ladder.ts';
 import type { ClinicProps } from './services.ts';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 
 /** Tells rides apart. */
 function keyOf(ride: PlanRide): string {
@@ -31,8 +31,8 @@ export function RideChoice(props: {
         { title: words.form.checkChildren, ride: { kind: 'check', audience: 'children' } },
       ],
     ],
-    [commonWords.ladder.children, bundled(children)],
-    [commonWords.ladder.everyone, bundled(everyone)],
+    [common('ladder-children'), bundled(children)],
+    [common('ladder-everyone'), bundled(everyone)],
     [words.form.ownLevels, ownLevels.map((level) => ({ title: level.title, ride: { kind: 'own', level } }))],
   ];
   const toggle = (ride: PlanRide): void => {

@@ -17,7 +17,7 @@ import { after, startOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { RideStart } from './services.ts';
-import { commonWords } from '../../words/common.ts';
+import { riderName } from '../../words/common.ts';
 
 /** The page. */
 export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
@@ -199,7 +199,7 @@ function Feel(props: {
   readonly legend: string;
   readonly onChoose: (riderId: string) => void;
 }): JSX.Element {
-  const options = RIDERS.map(({ id }) => [id, commonWords.bike.riderNames[id] ?? id] as const);
+  const options = RIDERS.map(({ id }) => [id, riderName(id)] as const);
   return (
     <Choice
       legend={props.legend}

@@ -6,7 +6,7 @@ import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import type { ClinicWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeName } from '../../words/common.ts';
 
 /** A first shift so far before the foot was begun in time (m; the best rides of the bundled levels begin at 23 m and more). */
 const BEGUN_IN_TIME_M = 20;
@@ -30,7 +30,7 @@ export function rideTitle(ride: PlanRide, levels: readonly Level[], words: Clini
 
 /** "Two attempts each · Road". */
 export function planFacts(plan: ClinicPlan, words: ClinicWords): string {
-  const bike = commonWords.bike.names[plan.bike] ?? words.facts.ownBike;
+  const bike = plan.bike === 'own' ? words.facts.ownBike : bikeName(plan.bike);
   return `${words.facts.attempts(plan.attempts)} · ${bike}`;
 }
 

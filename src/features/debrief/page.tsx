@@ -14,12 +14,14 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
-import { cautionsWords } from '../../words/cautions.ts';
-import { commonWords } from '../../words/common.ts';
+import { words as messages } from '../../words/words.ts';
+import { bikeName, common, riderName } from '../../words/common.ts';
+
+const cautions = messages('cautions');
 
 export const debriefPage: Page = (state, send) => {
   const { last } = state;
-  if (last === null) return <Sheet title={commonWords.nav.debrief}>{null}</Sheet>;
+  if (last === null) return <Sheet title={common('nav-debrief')}>{null}</Sheet>;
   if (last.level.carries !== undefined)
     return (
       <Sheet title={last.level.title}>
@@ -27,7 +29,7 @@ export const debriefPage: Page = (state, send) => {
       </Sheet>
     );
   return (
-    <Sheet title={commonWords.nav.debrief} intro={last.level.title}>
+    <Sheet title={common('nav-debrief')} intro={last.level.title}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
           {debriefPageWords.backToBench}
@@ -65,9 +67,9 @@ function Details(props: {
       units={settings.units}
       words={debriefWords}
       childrenWords={childrenDebriefWords}
-      bikeName={commonWords.bike.names[bike.id] ?? commonWords.bike.own}
-      riderName={commonWords.bike.riderNames[rider.id] ?? commonWords.bike.ownRider}
-      cautions={cautionsWords.short}
+      bikeName={bikeName(bike.id)}
+      riderName={riderName(rider.id)}
+      cautions={cautions.lines('short')}
       saved={savedWords(last.kept)}
       guess={last.guess}
       unfolded={last.unfolded}
@@ -86,7 +88,7 @@ function outsideAfterFirst({
   unmarked,
 }: State): { title: string; sentences: readonly string[] } | null {
   if (results.length + unmarked.length > 1) return null;
-  return { title: cautionsWords.outside, sentences: cautionsWords.short };
+  return { title: cautions('outside'), sentences: cautions.lines('short') };
 }
 
 /** A lesson of a children's level that was ridden to its end for the first time. */
@@ -94,7 +96,7 @@ function NewPatch({ state, last }: { readonly state: State; readonly last: After
   const { teaches, audience, id } = last.level;
   const rides = state.results.filter(({ levelId }) => levelId === id).length;
   if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
-  const name = commonWords.lessons[teaches];
+  const name = common(`lesson-${teaches}`);
   return (
     <section class="patch-new" aria-live="polite">
       <Patch lesson={teaches} name={name} index={0} />

@@ -11,7 +11,7 @@ import type { Send, State } from '../../state/store.ts';
 import { Button } from '../../ui/controls.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 import { PartyPicture } from './partyPicture.tsx';
 import { partyWords as words } from './partyWords.ts';
 import './party.css';
@@ -40,9 +40,9 @@ export function Party(props: {
             {spilled === 0 ? words.all : `${words.carried(carried)} ${words.found(spilled)}`} {words.shared}
           </p>
           <div class="party-learnt">
-            <Patch lesson={teaches} name={commonWords.lessons[teaches]} index={0} />
+            <Patch lesson={teaches} name={common(`lesson-${teaches}`)} index={0} />
             <p>
-              {words.learnt(commonWords.lessons[teaches].toLowerCase())} {words.tips[most]}
+              {words.learnt(common(`lesson-${teaches}`).toLowerCase())} {words.tips[most]}
             </p>
           </div>
           <div class="doing-row">

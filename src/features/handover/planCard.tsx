@@ -5,7 +5,7 @@ import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import type { HandoverWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeName } from '../../words/common.ts';
 
 /** The plan. */
 export function PlanCard(props: {
@@ -59,8 +59,4 @@ export function isPlanHere(plan: ClinicPlan, levels: readonly Level[]): boolean 
   return plan.rides.every(
     (ride) => ride.kind !== 'bundled' || levels.some((level) => level.id === ride.levelId),
   );
-}
-
-function bikeName(id: string): string {
-  return commonWords.bike.names[id] ?? id;
 }

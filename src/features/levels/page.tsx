@@ -20,7 +20,7 @@ import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';
 import { freeRideWords } from './freeRideWords.ts';
 import { levelsWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 
 /** What the form for a free ride begins with. */
 const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };
@@ -38,11 +38,11 @@ export const levelsPage: Page = (state, send) => {
   const { everyone, children } = rowsOf(state.levels);
   const format = createFormat(state.settings.units);
   return (
-    <Sheet title={commonWords.nav.levels} intro={levelsWords.intro}>
+    <Sheet title={common('nav-levels')} intro={levelsWords.intro}>
       {state.levels.length === 0 && <p>{levelsWords.none}</p>}
-      <Row title={commonWords.ladder.everyone} levels={everyone} state={state} format={format} />
+      <Row title={common('ladder-everyone')} levels={everyone} state={state} format={format} />
       {children.length > 0 && (
-        <Row title={commonWords.ladder.children} levels={children} state={state} format={format} />
+        <Row title={common('ladder-children')} levels={children} state={state} format={format} />
       )}
       <PatchRow lessons={earnedPatches(state.levels, state.results)} />
       {state.ownLevels.length > 0 && (
@@ -126,7 +126,7 @@ function LevelCard(props: {
         </span>
         {/* Whoever goes from level to level by ear hears the title first. */}
         <strong>{level.title}</strong>
-        <span class="lesson">{commonWords.lessons[level.teaches]}</span>
+        <span class="lesson">{common(`lesson-${level.teaches}`)}</span>
         <span>{level.sentence}</span>
         <span class="level-facts">
           {levelsWords.length(format.road(course.lengthM))}

@@ -4,7 +4,7 @@ import type { Lesson } from '../../core/level/schema.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import { levelsWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 
 /** All of them in a row, or nothing while there is none. */
 export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Element | null {
@@ -15,7 +15,7 @@ export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): 
       <ul>
         {lessons.map((lesson, i) => (
           <li key={lesson}>
-            <Patch lesson={lesson} name={commonWords.lessons[lesson]} index={i} />
+            <Patch lesson={lesson} name={common(`lesson-${lesson}`)} index={i} />
           </li>
         ))}
       </ul>

@@ -6,7 +6,7 @@ import { PageLink, Sheet } from '../../ui/parts.tsx';
 import { ProgressPage } from './progress.tsx';
 import { checkAddress } from '../../state/rideLevel.ts';
 import { progressWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeName } from '../../words/common.ts';
 
 /** A road nobody has seen. */
 const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
@@ -20,7 +20,7 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       rides={state.results}
       unmarked={state.unmarked}
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
-      bikeName={(id) => commonWords.bike.names[id] ?? commonWords.bike.own}
+      bikeName={(id) => bikeName(id)}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
       words={progressWords}
       format={createFormat(state.settings.units)}

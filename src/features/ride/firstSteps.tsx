@@ -5,8 +5,10 @@ import type { FirstStepShown } from '../../state/firstSteps.ts';
 import type { Send } from '../../state/store.ts';
 import { Sign } from '../../ui/sign.tsx';
 import { keyName } from '../../words/common.ts';
-import { hasHub } from '../../core/model/shifters.ts';
-import { firstStepWords } from '../../words/firstSteps.ts';
+import { stepDone } from '../../words/firstSteps.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('ride');
 
 export function FirstSteps(props: {
   readonly shown: FirstStepShown;
@@ -25,19 +27,21 @@ export function FirstSteps(props: {
     <div class="first-steps" data-first-step={asked ?? 'rolling'}>
       <div class="paper" aria-hidden="true">
         {asked === null ? (
-          <p class="first-steps-done">{done !== null && firstStepWords.done(done, hasHub(settings.bike))}</p>
+          <p class="first-steps-done">{done !== null && stepDone(done, settings.bike)}</p>
         ) : (
           <>
-            {instead !== null && <p class="first-steps-instead">{firstStepWords.instead(instead)}</p>}
+            {instead !== null && (
+              <p class="first-steps-instead">{`${say(`wrong-${instead}`)} ${say('instead')}`}</p>
+            )}
             <Sign action={asked} />
-            <strong>{firstStepWords.names[asked]}</strong>
+            <strong>{say(`step-${asked}`)}</strong>
             <How action={asked} settings={settings} />
           </>
         )}
       </div>
       {asked !== null && (
         <button type="button" class="button small" data-skip-first-steps onClick={skip}>
-          {firstStepWords.skip}
+          {say('skip')}
         </button>
       )}
     </div>
@@ -50,10 +54,10 @@ function How({ action, settings }: { readonly action: KeyAction; readonly settin
   return (
     <>
       <span class="first-steps-key">
-        {isHeld && `${firstStepWords.hold} `}
+        {isHeld && `${say('hold')} `}
         <kbd>{keyName(settings.keys[action][0] ?? '')}</kbd>
       </span>
-      <span class="first-steps-pad">{isHeld ? firstStepWords.holdPad : firstStepWords.pad}</span>
+      <span class="first-steps-pad">{say(isHeld ? 'holdPad' : 'pad')}</span>
     </>
   );
 }

@@ -17,10 +17,12 @@ import type { Action, RideFailure, RideShown, Send, State } from '../../state/st
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
 import { asksFirstSteps } from '../../state/store.ts';
-import { firstStepWords } from '../../words/firstSteps.ts';
 import { FirstSteps } from './firstSteps.tsx';
-import { rideWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { firstStepsAloud } from '../../words/firstSteps.ts';
+import { words } from '../../words/words.ts';
+import { common } from '../../words/common.ts';
+
+const say = words('ride');
 
 export const ridePage: Page<RideServices> = (state, send, services) => {
   const { ride } = state;
@@ -29,7 +31,7 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
   const isByEar = state.settings.byEar;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
-      <h1 class="unseen">{rideWords.title(level.title)}</h1>
+      <h1 class="unseen">{say('title', { level: level.title })}</h1>
       {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
       <RideStage title={level.title} />
       {ride.phase === 'ready' && (
@@ -38,21 +40,19 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
             <strong>{level.title}</strong>
             {/* Whoever does the first steps has enough to read; they come without a countdown. */}
             {(!asksFirstSteps(ride, state) || ride.failed !== null) && (
-              <p>{ride.watchFromM === null ? level.sentence : rideWords.watching}</p>
+              <p>{ride.watchFromM === null ? level.sentence : say('watching')}</p>
             )}
-            {ride.difficultyStep !== 0 && (
-              <p>{ride.difficultyStep > 0 ? rideWords.steeper : rideWords.gentler}</p>
-            )}
+            {ride.difficultyStep !== 0 && <p>{ride.difficultyStep > 0 ? say('steeper') : say('gentler')}</p>}
             {ride.failed !== null ? (
               <Failed why={ride.failed} again={againOf(state, ride)} send={send} />
             ) : (
               <span class={ride.countdownS === null ? 'loading' : 'countdown'} data-countdown>
-                {ride.countdownS ?? commonWords.riding.loading}
+                {ride.countdownS ?? common('riding-loading')}
               </span>
             )}
             {ride.failed === null && ride.countdownS === null && (
               <a class="button ride-late" href={wayOut(ride, state.rest)}>
-                {ride.watchFromM === null ? rideWords.leave : rideWords.backToDebrief}
+                {ride.watchFromM === null ? say('leave') : say('backToDebrief')}
               </a>
             )}
           </div>
@@ -60,7 +60,7 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
       )}
       {/* Read aloud when it changes; by ear the ride says it itself. */}
       <output class="unseen">
-        {ride.firstSteps !== null && !isByEar && firstStepWords.spoken(ride.firstSteps, state.settings)}
+        {ride.firstSteps !== null && !isByEar && firstStepsAloud(ride.firstSteps, state.settings)}
       </output>
       {ride.phase === 'riding' && ride.countdownS === null && ride.firstSteps !== null && (
         <FirstSteps shown={ride.firstSteps} settings={state.settings} send={send} />
@@ -93,7 +93,7 @@ function RideStage({ title }: { readonly title: string }): JSX.Element {
   return (
     // Orca 43 enters an application without a word and goes on browsing; one inside it, if there is something to read in
     // it, is named and gets the keys.
-    <div role="application" aria-label={rideWords.stage}>
+    <div role="application" aria-label={say('stage')}>
       <div
         ref={hands}
         class="ride-stage"
@@ -102,7 +102,7 @@ function RideStage({ title }: { readonly title: string }): JSX.Element {
         tabIndex={-1}
         data-takes-focus
       >
-        <p class="unseen">{rideWords.hands}</p>
+        <p class="unseen">{say('hands')}</p>
         {RIDE_PLACES.map((place) => (
           <RideSpot key={place} place={place} />
         ))}
@@ -139,13 +139,13 @@ function Failed(props: {
   const { why, again, send } = props;
   return (
     <>
-      <p data-failed={why}>{rideWords.failed[why]}</p>
+      <p data-failed={why}>{say(`failed-${why}`)}</p>
       <div class="buttons">
         <button type="button" class="button strong" onClick={() => send(again)}>
-          {rideWords.again}
+          {say('again')}
         </button>
         <a class="button" href="#levels">
-          {commonWords.nav.levels}
+          {common('nav-levels')}
         </a>
       </div>
     </>
@@ -162,7 +162,7 @@ function Paused(props: {
   const watching = ride.watchFromM !== null;
   return (
     <Dialog
-      title={commonWords.riding.paused}
+      title={common('riding-paused')}
       class="paused"
       onClose={rideOn}
       onKey={(event) => {
@@ -172,14 +172,14 @@ function Paused(props: {
         rideOn();
       }}
     >
-      <p>{rideWords.pausedHint}</p>
+      <p>{say('pausedHint')}</p>
       <div class="buttons">
         <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
-          {commonWords.riding.on}
+          {common('riding-on')}
         </button>
         {mayBeginAnew(ride) && (
           <button type="button" class="button" data-restart onClick={() => send(againOf(state, ride))}>
-            {rideWords.restart}
+            {say('restart')}
           </button>
         )}
         <button
@@ -187,13 +187,13 @@ function Paused(props: {
           class="button"
           onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}
         >
-          {commonWords.nav.settings}
+          {common('nav-settings')}
         </button>
         <a class="button" href={wayOut(ride, state.rest)}>
-          {watching ? rideWords.backToDebrief : rideWords.leave}
+          {watching ? say('backToDebrief') : say('leave')}
         </a>
       </div>
-      <h3>{rideWords.controls}</h3>
+      <h3>{say('controls')}</h3>
       <KeyList
         keys={state.settings.keys}
         twoShifters={shiftsInFront(ride.group?.bike ?? state.settings.bike)}

@@ -4,8 +4,9 @@ import { Dialog } from '../../ui/parts.tsx';
 import type { RideServices } from './services.ts';
 import type { Send, State } from '../../state/store.ts';
 import type { TroubleShown } from '../../state/unfinished.ts';
-import { rideWords } from './words.ts';
-import { troubleWords, unfinishedWords } from '../../words/unfinished.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('ride');
 
 /** A ride that stands still because something broke. */
 export function RideTrouble(props: {
@@ -17,7 +18,6 @@ export function RideTrouble(props: {
 }): JSX.Element {
   const { state, trouble, leaveTo, services, send } = props;
   const { ride, kept, again } = trouble;
-  const say = troubleWords;
   const canGoOn = ride !== null && !again;
   const goOn = (): void => {
     if (canGoOn) send({ kind: 'go-on', ride });
@@ -29,7 +29,7 @@ export function RideTrouble(props: {
   };
   return (
     <Dialog
-      title={say.rideTitle}
+      title={say('trouble-ride-title')}
       class="paused"
       {...(canGoOn ? { onClose: goOn } : {})}
       onKey={(event) => {
@@ -39,12 +39,16 @@ export function RideTrouble(props: {
         goOn();
       }}
     >
-      <p data-trouble="ride">{ride === null ? say.watching : again ? say.again : say.ride}</p>
-      {kept !== null && <p data-trouble-kept={String(kept)}>{kept ? say.kept : say.notKept}</p>}
+      <p data-trouble="ride">
+        {ride === null ? say('trouble-watching') : again ? say('trouble-again') : say('trouble-ride')}
+      </p>
+      {kept !== null && (
+        <p data-trouble-kept={String(kept)}>{kept ? say('trouble-kept') : say('trouble-notKept')}</p>
+      )}
       <div class="buttons">
         {canGoOn && (
           <button type="button" class="button strong" data-ride-on autofocus onClick={goOn}>
-            {say.goOn}
+            {say('trouble-goOn')}
           </button>
         )}
         {ride !== null && kept !== null && (
@@ -54,11 +58,11 @@ export function RideTrouble(props: {
             data-keep-unfinished
             onClick={() => void keep()}
           >
-            {unfinishedWords.keep}
+            {say('trouble-keep')}
           </button>
         )}
         <a class="button" href={leaveTo}>
-          {ride === null ? say.back : rideWords.leave}
+          {ride === null ? say('trouble-back') : say('leave')}
         </a>
       </div>
       <Report services={services} />
@@ -72,13 +76,12 @@ export function PageTrouble(props: {
   readonly send: Send;
 }): JSX.Element {
   const { services, send } = props;
-  const say = troubleWords;
   return (
     <section class="page-trouble paper" role="alert" data-trouble="page">
-      <p>{say.page}</p>
+      <p>{say('trouble-page')}</p>
       <div class="buttons">
         <button type="button" class="button strong" onClick={() => location.reload()}>
-          {say.reload}
+          {say('trouble-reload')}
         </button>
         <button
           type="button"
@@ -86,7 +89,7 @@ export function PageTrouble(props: {
           data-close-trouble
           onClick={() => send({ kind: 'trouble', trouble: null })}
         >
-          {say.close}
+          {say('trouble-close')}
         </button>
       </div>
       <Report services={services} />
@@ -95,13 +98,12 @@ export function PageTrouble(props: {
 }
 
 function Report({ services }: { readonly services: Pick<RideServices, 'saveReport'> }): JSX.Element {
-  const say = troubleWords;
   return (
     <p class="quiet trouble-report">
       <button type="button" class="link" data-save-report onClick={() => services.saveReport()}>
-        {say.report}
+        {say('trouble-report')}
       </button>{' '}
-      {say.reportHint}
+      {say('trouble-reportHint')}
     </p>
   );
 }

@@ -16,18 +16,31 @@ import {
   type Settings,
   USUAL_PAD_BUTTONS,
   VOLUMES,
+  WIDER_RPM,
   withPadButton,
 } from '../../core/settings/settings.ts';
-import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
+import { Button, Choice, Select, Slider, Tick } from '../../ui/controls.tsx';
 import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { commonWords, keyName } from '../../words/common.ts';
-import { settingsWords as words } from './words.ts';
+import { common, keyName } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('settings');
+
+/** What there is to say about languages. */
+interface LanguageShown {
+  readonly all: readonly string[];
+  /** Not everything is translated. */
+  readonly unfinished: boolean;
+  /** The words of what was chosen did not come. */
+  readonly failed: boolean;
+}
 
 /** What the dialog is given; which key is being asked for is its own business. */
 interface SettingsDialogProps {
   readonly settings: Settings;
   readonly keyAsked: KeyAction | null;
+  readonly language: LanguageShown;
   readonly onChange: (change: Partial<Settings>) => void;
   readonly onAskKey: (action: KeyAction | null) => void;
   readonly onKey: (action: KeyAction, code: string) => void;
@@ -39,19 +52,20 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
   const { volumes, units } = settings;
   const { percent } = createFormat(units);
   return (
-    <Dialog title={words.title} class="settings" onClose={onClose}>
+    <Dialog title={say('title')} class="settings" onClose={onClose}>
       <form method="dialog" onSubmit={(event) => event.preventDefault()}>
         <section>
-          <h3>{words.look}</h3>
+          <h3>{say('look')}</h3>
+          <Language {...props} />
           <Choices of="look" {...props} />
         </section>
         <section>
-          <h3>{words.sound}</h3>
+          <h3>{say('sound')}</h3>
           <Choices of="sound" {...props} />
           {VOLUMES.map((name) => (
             <Slider
               key={name}
-              label={words.volumes[name]}
+              label={say(`volumes-${name}`)}
               value={volumes[name]}
               low={0}
               shown={percent(volumes[name])}
@@ -60,16 +74,16 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
           ))}
         </section>
         <section>
-          <h3>{words.ride}</h3>
+          <h3>{say('ride')}</h3>
           <Choices of="ride" {...props} />
         </section>
         <section>
-          <h3>{words.help}</h3>
-          <p class="hint">{words.helpHint}</p>
+          <h3>{say('help')}</h3>
+          <p class="hint">{say('helpHint')}</p>
           <Helps {...props} />
         </section>
         <section>
-          <h3>{words.ways}</h3>
+          <h3>{say('ways')}</h3>
           <Choices of="ways" {...props} />
           <div class="buttons">
             {(['left', 'right'] as const).map((side) => (
@@ -78,7 +92,7 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
                 data-keys-for={side}
                 onClick={() => onChange({ keys: KEYS_FOR_ONE_HAND[side] })}
               >
-                {words.keysFor[side]}
+                {say(`keysFor-${side}`)}
               </Button>
             ))}
           </div>
@@ -91,6 +105,28 @@ export function SettingsDialog(props: SettingsDialogProps): JSX.Element {
   );
 }
 
+/** How a language is called by those who speak it. */
+function languageName(tag: string): string {
+  const name = new Intl.DisplayNames([tag], { type: 'language', fallback: 'code' }).of(tag) ?? tag;
+  return name.slice(0, 1).toLocaleUpperCase(tag) + name.slice(1);
+}
+
+function Language({ settings, language, onChange }: SettingsDialogProps): JSX.Element {
+  const { all, unfinished, failed } = language;
+  return (
+    <>
+      <Select
+        label={say('language')}
+        name="language"
+        value={settings.language}
+        options={[['', say('language-device')], ...all.map((tag) => [tag, languageName(tag)] as const)]}
+        onChoose={(chosen) => onChange({ language: chosen })}
+      />
+      <output class="hint">{failed ? say('notFetched') : unfinished && say('untranslated')}</output>
+    </>
+  );
+}
+
 /** Help that is shown even where a level leaves it out. */
 function Helps({ settings: { aidsOn }, onChange }: SettingsDialogProps): JSX.Element {
   return (
@@ -98,7 +134,7 @@ function Helps({ settings: { aidsOn }, onChange }: SettingsDialogProps): JSX.Ele
       {AIDS.map((aid) => (
         <Tick
           key={aid}
-          label={words.aids[aid]}
+          label={say(`aids-${aid}`)}
           checked={aidsOn.includes(aid)}
           onChange={(on) =>
             onChange({ aidsOn: AIDS.filter((one) => (one === aid ? on : aidsOn.includes(one))) })
@@ -112,12 +148,18 @@ function Helps({ settings: { aidsOn }, onChange }: SettingsDialogProps): JSX.Ele
 /** How long is of no interest while nothing scans. */
 const shows = (name: ChoiceName, { scanning }: Settings): boolean => name !== 'scanS' || scanning;
 
+/** What an option is called. */
+function optionName(name: ChoiceName, option: string): string {
+  const id = `options-${name}-${option}`;
+  return say.has(id) ? say(id) : option;
+}
+
 /** Everything that is chosen in a section. */
 function Choices({ of, settings, onChange }: SettingsDialogProps & { readonly of: Section }): JSX.Element {
   const format = createFormat(settings.units);
   const inWords = {
     paceRatio: format.percent,
-    scanS: (value: number): string => words.seconds(format.number(value, 1)),
+    scanS: (value: number): string => say('seconds', { seconds: format.number(value, 1) }),
   };
   const names = Object.keys(CHOICES) as ChoiceName[];
   return (
@@ -126,20 +168,18 @@ function Choices({ of, settings, onChange }: SettingsDialogProps & { readonly of
         .filter((name) => CHOICES[name].section === of && shows(name, settings))
         .map((name) => {
           const one = CHOICES[name];
-          const shared = { key: name, label: words.labels[name] };
+          const shared = { key: name, label: say(`labels-${name}`, { turns: WIDER_RPM }) };
           const set = (value: unknown): void => onChange({ [name]: value });
           if (one.kind === 'on-off')
             return <Tick {...shared} checked={settings[name] === true} onChange={set} />;
           if (one.kind === 'one-of') {
-            const called: Readonly<Record<string, string>> =
-              words.options[name as keyof typeof words.options];
             return (
               <Choice
                 key={name}
                 legend={shared.label}
                 name={name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}
                 value={String(settings[name])}
-                options={one.options.map((option: string) => [option, called[option] ?? option] as const)}
+                options={one.options.map((option: string) => [option, optionName(name, option)] as const)}
                 onChoose={set}
               />
             );
@@ -171,26 +211,26 @@ function KeyChoices({ settings, keyAsked, onAskKey, onKey }: SettingsDialogProps
   };
   return (
     <section>
-      <h3>{words.keys}</h3>
-      <p class="hint">{words.keysHint}</p>
+      <h3>{say('keys')}</h3>
+      <p class="hint">{say('keysHint')}</p>
       <div class="key-choices">
         {KEY_ACTIONS.map((action) => {
           const asked = keyAsked === action;
-          const called = commonWords.keys[action];
+          const called = common(`key-${action}`);
           const keys = settings.keys[action].map(keyName).join(' / ');
           return (
             <Button
               key={action}
               look="key-button"
               data-key-action={action}
-              aria-label={asked ? words.pushKey : words.changeKey(called, keys)}
+              aria-label={asked ? say('pushKey') : say('changeKey', { action: called, key: keys })}
               aria-pressed={asked}
               onClick={() => onAskKey(asked ? null : action)}
               onBlur={() => asked && onAskKey(null)}
               onKeyDown={(event) => keyDown(action, event)}
             >
               <span>{called}</span>
-              <kbd>{asked ? words.pushKey : keys}</kbd>
+              <kbd>{asked ? say('pushKey') : keys}</kbd>
             </Button>
           );
         })}
@@ -214,8 +254,8 @@ function PadChoices({ settings, onChange }: SettingsDialogProps): JSX.Element {
   }, [asked, padButtons]);
   return (
     <section>
-      <h3>{words.pad.title}</h3>
-      <p class="hint">{words.pad.hint}</p>
+      <h3>{say('pad-title')}</h3>
+      <p class="hint">{say('pad-hint')}</p>
       <div class="key-choices">
         {(Object.keys(USUAL_PAD_BUTTONS) as PadAction[]).map((action) => (
           <Button
@@ -225,8 +265,10 @@ function PadChoices({ settings, onChange }: SettingsDialogProps): JSX.Element {
             aria-pressed={asked === action}
             onClick={() => setAsked(asked === action ? null : action)}
           >
-            <span>{commonWords.keys[action]}</span>
-            <kbd>{asked === action ? words.pad.push : words.pad.button(padButtons[action] + 1)}</kbd>
+            <span>{common(`key-${action}`)}</span>
+            <kbd>
+              {asked === action ? say('pad-push') : say('pad-button', { number: padButtons[action] + 1 })}
+            </kbd>
           </Button>
         ))}
       </div>

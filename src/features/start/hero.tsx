@@ -8,7 +8,9 @@ import type { Bike } from '../../core/model/types.ts';
 import type { Outfit } from '../../core/settings/outfit.ts';
 import { frameOfBike } from '../../ui/pictures/frame.ts';
 import { RiderDrawing } from '../../ui/pictures/rider.tsx';
-import { startWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('start');
 
 const ROAD =
   'M-20 548C180 540 380 556 560 552S780 556 860 540C980 514 1040 420 1150 388C1200 374 1250 372 1310 380';
@@ -138,7 +140,7 @@ export function Hero({ kit }: { readonly kit: Outfit }): JSX.Element {
       viewBox="0 0 1280 720"
       preserveAspectRatio="xMidYMax slice"
       role="img"
-      aria-label={startWords.picture}
+      aria-label={say('picture')}
     >
       <defs>
         <linearGradient id="hero-sky" x1="0" y1="0" x2="0" y2="1">

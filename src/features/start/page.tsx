@@ -1,6 +1,6 @@
 /** The first page: the picture, one big button that begins the next sensible ride, and the ways to everything else. */
 import type { JSX } from 'preact';
-import { hashOf, type View } from '../../state/address.ts';
+import { hashOf } from '../../state/address.ts';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Page } from '../../ui/page.ts';
 import { Icon, PageLink, SettingsButton } from '../../ui/parts.tsx';
@@ -9,21 +9,16 @@ import { Hero } from './hero.tsx';
 import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
-import { startWords } from './words.ts';
-import { commonWords } from '../../words/common.ts';
+import { bikeGears, bikeName, common, keepingNotice } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('start');
 
 /** A bar end with its lever, as a thumb finds it. */
 const LEVER = 'M8 14H50q12 0 14 8';
 
-/** Ways to further pages; a page that joins the game gets its line here. */
-const moreWays: readonly { readonly view: View; readonly title: string; readonly hint: string }[] = [
-  { view: 'clinic', title: commonWords.nav.clinic, hint: startWords.clinicHint },
-  { view: 'teach', title: commonWords.nav.teach, hint: startWords.teachHint },
-  { view: 'two', title: commonWords.nav.two, hint: startWords.twoHint },
-  { view: 'bench', title: commonWords.nav.bench, hint: startWords.benchHint },
-  { view: 'gearcheck', title: startWords.gearCheck, hint: startWords.gearCheckHint },
-  { view: 'progress', title: startWords.progress, hint: startWords.progressHint },
-];
+/** Ways to further pages; a page that joins the game gets its name here. */
+const MORE_WAYS = ['clinic', 'teach', 'two', 'bench', 'gearcheck', 'progress'] as const;
 
 export const startPage: Page<StartServices> = (state, send, services) => {
   const next = levelForButton(state);
@@ -35,11 +30,11 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         <SettingsButton />
       </div>
       <div class="start-words">
-        <h1 class="name">{commonWords.name}</h1>
-        <p class="promise">{commonWords.promise}</p>
+        <h1 class="name">{common('name')}</h1>
+        <p class="promise">{common('promise')}</p>
         {state.keeping !== null && (
           <p class="start-notice" role="note">
-            {commonWords.health[state.keeping]}
+            {keepingNotice(state.keeping)}
           </p>
         )}
         <Newer state={state} services={services} />
@@ -54,7 +49,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         >
           <Icon name="go" />
           <span>
-            <strong>{state.doneIds.length === 0 ? startWords.ride : startWords.rideAgain}</strong>
+            <strong>{say(state.doneIds.length === 0 ? 'ride' : 'rideAgain')}</strong>
             <span class="big-button-level">{next.title}</span>
           </span>
         </button>
@@ -67,15 +62,15 @@ export const startPage: Page<StartServices> = (state, send, services) => {
           onClick={() => send({ kind: 'set', settings: { byEar: !byEar } })}
         >
           <Icon name="ear" />
-          <span>{byEar ? startWords.byEye : startWords.byEar}</span>
+          <span>{say(byEar ? 'byEye' : 'byEar')}</span>
         </a>
       )}
-      <nav class="start-ways" aria-label={commonWords.name}>
+      <nav class="start-ways" aria-label={common('name')}>
         <LevelsWay state={state} />
         <ChildrenWay />
         <BikeWay state={state} />
         <PageLink to="about" class="way">
-          <WayWords title={startWords.about} hint={startWords.aboutHint} />
+          <WayWords title={common('nav-about')} hint={say('hint-about')} />
           <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
             <path d={LEVER} fill="none" stroke="var(--ink)" stroke-width="7" stroke-linecap="round" />
             <path
@@ -87,9 +82,9 @@ export const startPage: Page<StartServices> = (state, send, services) => {
           </svg>
         </PageLink>
         <div class="more-ways">
-          {moreWays.map(({ view, title, hint }) => (
+          {MORE_WAYS.map((view) => (
             <PageLink key={view} to={view} class="way">
-              <WayWords title={title} hint={hint} />
+              <WayWords title={common(`nav-${view}`)} hint={say(`hint-${view}`)} />
             </PageLink>
           ))}
         </div>
@@ -104,9 +99,9 @@ function Newer(props: { readonly state: State; readonly services: StartServices 
   if (!newer || last?.kept.state === 'saving') return null;
   return (
     <output class="start-newer">
-      {startWords.newer}{' '}
+      {say('newer')}{' '}
       <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
-        {startWords.loadNewer}
+        {say('loadNewer')}
       </button>
     </output>
   );
@@ -122,10 +117,10 @@ function WayWords({ title, hint }: { readonly title: string; readonly hint: stri
 }
 
 function LevelsWay({ state }: { readonly state: State }): JSX.Element {
-  const hint = startWords.levelsHint(state.doneIds.length, state.levels.length);
+  const hint = say('hint-levels', { done: state.doneIds.length, all: state.levels.length });
   return (
     <PageLink to="levels" class="way">
-      <WayWords title={startWords.levels} hint={hint} />
+      <WayWords title={say('levels')} hint={hint} />
       <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
         <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
         <path d="M2 36H24V26H46V16H68V6H94" fill="none" stroke="var(--ink)" stroke-width="4" />
@@ -137,7 +132,7 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
 function ChildrenWay(): JSX.Element {
   return (
     <PageLink to="children" class="way">
-      <WayWords title={startWords.children} hint={startWords.childrenHint} />
+      <WayWords title={common('nav-children')} hint={say('hint-children')} />
       {/* A basket with apples. */}
       <svg class="way-steps" viewBox="8 0 80 48" aria-hidden="true">
         <path d="M30 24a8 8 0 1 1 .1 0ZM48 19a8 8 0 1 1 .1 0ZM66 24a8 8 0 1 1 .1 0Z" fill="var(--rider)" />
@@ -155,11 +150,10 @@ function ChildrenWay(): JSX.Element {
 
 function BikeWay({ state }: { readonly state: State }): JSX.Element {
   const { bike } = state.settings;
-  const name = commonWords.bike.names[bike.id] ?? commonWords.bike.own;
-  const gears = commonWords.bike.gears(bike);
+  const hint = say('hint-bike', { name: bikeName(bike.id), gears: bikeGears(bike) });
   return (
     <PageLink to="bike" class="way">
-      <WayWords title={startWords.bike} hint={`${name}, ${gears}`} />
+      <WayWords title={say('bike')} hint={hint} />
       <BikePicture bike={bike} />
     </PageLink>
   );

@@ -6,7 +6,9 @@ import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
-import { unfinishedWords } from '../../words/unfinished.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('start');
 
 /** Ticks of a ride in a second. */
 const TICKS_PER_S = 120;
@@ -17,7 +19,6 @@ export function UnfinishedOffer(props: {
   readonly send: Send;
 }): JSX.Element | null {
   const { rides, services, send } = props;
-  const say = unfinishedWords;
   const [told, setTold] = useState<ToldOutcome | null>(null);
   // One after the other: more than one is rare.
   const ride = rides[0];
@@ -28,13 +29,18 @@ export function UnfinishedOffer(props: {
       </output>
     );
   const { level, turn, recording } = ride;
+  const riddenS = Math.floor(recording.ticks / TICKS_PER_S);
   // Its beginning cannot be ridden again by other legs.
   const goesOn = ride.physicsVersion === PHYSICS_VERSION;
   return (
     <section class="start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
-      <h2 id="unfinished-title">{(turn === null ? say.title : say.turnTitle)(level.title)}</h2>
-      <p data-ticks={recording.ticks}>{say.what(recording.ticks / TICKS_PER_S)}</p>
-      {!goesOn && <p data-older-legs>{say.olderLegs}</p>}
+      <h2 id="unfinished-title">
+        {say(turn === null ? 'unfinished-title' : 'unfinished-turn', { level: level.title })}
+      </h2>
+      <p data-ticks={recording.ticks}>
+        {say('unfinished-length', { minutes: Math.floor(riddenS / 60), seconds: riddenS % 60 })}
+      </p>
+      {!goesOn && <p data-older-legs>{say('unfinished-olderLegs')}</p>}
       <div class="buttons">
         {goesOn && (
           <button
@@ -43,7 +49,7 @@ export function UnfinishedOffer(props: {
             data-go-on
             onClick={() => send({ kind: 'go-on', ride })}
           >
-            {say.goOn}
+            {say('unfinished-goOn')}
           </button>
         )}
         <button
@@ -52,10 +58,10 @@ export function UnfinishedOffer(props: {
           data-keep-unfinished
           onClick={() => void services.keepUnfinished(ride).then(setTold)}
         >
-          {say.keep}
+          {say('unfinished-keep')}
         </button>
         <button type="button" class="button" data-let-go onClick={() => void services.letUnfinishedGo(ride)}>
-          {say.letGo}
+          {say('unfinished-letGo')}
         </button>
       </div>
       {told !== null && !told.ok && <p role="alert">{told.sentence}</p>}

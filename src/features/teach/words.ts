@@ -1,10 +1,14 @@
 /** Words round the session plans: titles, tools, what stands on every printed page, and where numbers come from. */
 import type { SessionPart, SessionPlanCode, TeachAudience } from '../../core/group/sessionPlan.ts';
-import { cautionsWords } from '../../words/cautions.ts';
-import { commonWords } from '../../words/common.ts';
+import { words as messages } from '../../words/words.ts';
+import { common } from '../../words/common.ts';
+
+const cautions = messages('cautions');
 
 export const teachWords = {
-  title: commonWords.nav.teach,
+  get title(): string {
+    return common('nav-teach');
+  },
   intro: 'What to say, what to ride, what to do outside on the real bike, and what to hand out.',
   back: 'All plans',
   audiences: {
@@ -59,12 +63,14 @@ export const teachWords = {
     'dirty-text':
       'This plan has signs in it that cannot be shown. Take them out in an editor, then open it again.',
   } as Readonly<Record<SessionPlanCode, string>>,
-  cautions: [
-    cautionsWords.title,
-    ...cautionsWords.short,
-    'Keep fingers away from a moving chain.',
-    'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
-  ],
+  get cautions(): readonly string[] {
+    return [
+      cautions('title'),
+      ...cautions.lines('short'),
+      'Keep fingers away from a moving chain.',
+      'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
+    ];
+  },
   defers:
     'Follow what your federation, school or licensed instructor says; they and the law of your place come before this sheet.',
   practice: 'Everything else on this page is common practice, without a source.',

@@ -10,7 +10,7 @@ import { Icon } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
-import { commonWords, keyName } from '../../words/common.ts';
+import { bikeName, common, keyName, riderName } from '../../words/common.ts';
 import { twoWords } from './words.ts';
 import type { TwoChoice } from './choice.ts';
 import type { SideChoice } from './services.ts';
@@ -113,7 +113,7 @@ function SideForm(props: {
   const { side, bikes, chosen, autoEase, onlyTouch, onChoose } = props;
   const { bike, rider } = chosen;
   const riders = RIDERS.some(({ id }) => id === rider.id) ? RIDERS : [...RIDERS, rider];
-  const name = (id: string): string => commonWords.bike.names[id] ?? commonWords.bike.own;
+  const name = (id: string): string => bikeName(id);
   const actions = KEY_ACTIONS.filter(
     (action) =>
       (shiftsInFront(bike) || !action.startsWith('front')) &&
@@ -141,7 +141,8 @@ function SideForm(props: {
             name={`${side}-rider`}
             value={rider.id}
             options={riders.map(
-              ({ id }) => [id, commonWords.bike.riderNames[id] ?? twoWords.ownRider] as const,
+              ({ id }) =>
+                [id, RIDERS.some((one) => one.id === id) ? riderName(id) : twoWords.ownRider] as const,
             )}
             onChoose={(id) => onChoose({ bike, rider: riders.find((one) => one.id === id) ?? rider })}
           />
@@ -160,7 +161,7 @@ function SideForm(props: {
                     <kbd key={code}>{keyName(code)}</kbd>
                   ))}
                 </dt>
-                <dd>{commonWords.keys[action]}</dd>
+                <dd>{common(`key-${action}`)}</dd>
               </div>
             ))}
           </dl>

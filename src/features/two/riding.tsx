@@ -2,7 +2,7 @@
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { commonWords } from '../../words/common.ts';
+import { common } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot, ridePlacesIn } from '../../ui/rideSpot.tsx';
@@ -43,15 +43,12 @@ export function Riding(props: Props): JSX.Element {
         <Half key={side} side={side} shown={shown[side]} failed={failed} />
       ))}
       {(paused || failed) && !dialogOpen && (
-        <Dialog
-          title={failed ? twoWords.title : commonWords.riding.paused}
-          onClose={failed ? onLeave : resume}
-        >
+        <Dialog title={failed ? twoWords.title : common('riding-paused')} onClose={failed ? onLeave : resume}>
           {failed && <p>{twoWords.failed}</p>}
           <div class="buttons">
             {!failed && (
               <Button strong data-ride-on autofocus onClick={resume}>
-                {commonWords.riding.on}
+                {common('riding-on')}
               </Button>
             )}
             <Button data-leave-two onClick={onLeave}>
@@ -124,7 +121,7 @@ function Half(props: {
       ))}
       {phase === 'ready' && !failed && (
         <output class="two-over">
-          <span class="paper">{countdownS ?? commonWords.riding.loading}</span>
+          <span class="paper">{countdownS ?? common('riding-loading')}</span>
         </output>
       )}
       {phase === 'riding' && countdownS !== null && (

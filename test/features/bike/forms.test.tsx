@@ -160,7 +160,6 @@ describe('a rider', () => {
           told.push(next);
           draw(next);
         }}
-        names={{ 'adult-new': 'New to it' }}
         hints={{}}
         words={words}
         format={format}

@@ -2,17 +2,19 @@
  * What the game says when something is wrong, and what each sentence claims, so that a sentence that names another
  * cause than the real one is found. The texts come from the words themselves.
  */
+import '../../../assets/words/english.ts';
 import { benchWords } from '../../../src/features/bench/words.ts';
 import { clinicWords } from '../../../src/features/clinic/words.ts';
 import { debriefWords, debriefPageWords } from '../../../src/features/debrief/words.ts';
 import { gearCheckWords } from '../../../src/features/gearcheck/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
-import { serviceWords } from '../../../src/words/kept.ts';
 import type { Cause } from './types.ts';
-import { rideWords } from '../../../src/features/ride/words.ts';
-import { arrivalWords } from '../../../src/words/arrival.ts';
-import { commonWords } from '../../../src/words/common.ts';
-import { troubleWords } from '../../../src/words/unfinished.ts';
+import { common } from '../../../src/words/common.ts';
+import { words } from '../../../src/words/words.ts';
+
+const ride = words('ride');
+const kept = words('kept');
+const arrival = words('arrival');
 
 interface Sentence {
   readonly text: string;
@@ -31,36 +33,39 @@ const CODES: Readonly<Record<string, readonly Cause[]>> = {
   corrupt: [],
 };
 
+const ofCode = (code: string, text: string): Sentence => ({ text, names: CODES[code] ?? null });
 const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
-  Object.entries(list).map(([code, text]) => ({ text, names: CODES[code] ?? null }));
+  Object.entries(list).map(([code, text]) => ofCode(code, text));
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
 const TROUBLE: readonly Sentence[] = [
   { text: clinicWords.elsewhere, names: ['tabs'] },
   ...coded(debriefPageWords.notSaved).filter(({ text }) => text !== debriefPageWords.notSaved['trial']),
-  ...coded(commonWords.health),
-  ...coded(rideWords.failed),
+  ...(['not-fetched', 'slow', 'memory', 'small-copy', 'disk-full', 'recordings-lost'] as const).map((code) =>
+    ofCode(code, common(`health-${code}`)),
+  ),
+  ...(['not-fetched', 'no-canvas', 'broken'] as const).map((code) => ofCode(code, ride(`failed-${code}`))),
   ...plain(
-    troubleWords.ride,
-    troubleWords.again,
-    troubleWords.page,
-    troubleWords.notKept,
+    ride('trouble-ride'),
+    ride('trouble-again'),
+    ride('trouble-page'),
+    ride('trouble-notKept'),
     debriefWords.guess.notMarked,
   ),
-  { text: commonWords.coming.failed, names: ['network'] },
+  { text: common('coming-failed'), names: ['network'] },
   ...coded(benchWords.keep.codes),
   ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
   ...plain(clinicWords.openFailed, clinicWords.round.notKept, clinicWords.round.notMarked),
   ...plain(clinicWords.round.ridingSays),
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
-  ...plain(serviceWords.failed, serviceWords.savedPart, serviceWords.notAFile, serviceWords.notDeleted),
+  ...plain(kept('failed'), kept('savedPart'), kept('notAFile'), kept('notDeleted')),
   ...plain('could not be read and were left out.'),
   ...plain(gearCheckWords.answer.failed, clinicWords.picture.failed, 'does not answer. Load the page anew'),
 ];
 
 const WAITING: readonly string[] = [
-  commonWords.riding.loading,
-  commonWords.coming.loading,
+  common('riding-loading'),
+  common('coming-loading'),
   clinicWords.opening,
   clinicWords.round.marking,
   clinicWords.picture.working,
@@ -86,7 +91,7 @@ export const isTold = (text: string): boolean => found(text) !== undefined;
 
 /** The sentence of a page whose scripts have not come. It is true as long as it stands there. */
 export const nothingCame = (text: string): string | null =>
-  inOneLine(text).includes(arrivalWords.stuck) ? arrivalWords.stuck : null;
+  inOneLine(text).includes(arrival('stuck')) ? arrival('stuck') : null;
 
 /** The sentence that says something is still coming, or null. */
 export const waitingIn = (text: string): string | null => {

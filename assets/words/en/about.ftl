@@ -1,0 +1,41 @@
+### How to play, why it feels like riding, privacy, care, and where the numbers come from.
+
+title = How to play
+keys = What your hands do
+tryLevers = Try the levers
+playTitle = In short
+# Each line is a sentence of its own.
+play =
+    You pedal by yourself. Your hands shift, your eyes look ahead.
+    The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.
+    Shift before the hill, step by step, with soft feet while the chain moves.
+    Gears in the hub are the other way round: take the pressure off or stand still, shift, then push on.
+    The gear in figures is the one the lever stands for; a dotted line under it says that the chain is still on its way.
+    Keep your legs turning at a pace you like. A short rise can simply be ridden over.
+modelTitle = Why it feels like riding
+model =
+    Weight, slope, wind, rolling and the chain’s friction are worked out 120 times a second with published formulas. Nothing is left to luck: the same pushes give the same ride.
+privacyTitle = Privacy
+privacy =
+    This game does not ask who you are. It has no account and no counter, and it talks to no other computer. What you do stays on this device.
+careTitle = Care
+# Each line is a sentence of its own.
+care =
+    A game teaches timing, not traffic.
+    Practise on a quiet, flat, closed place first. Eyes on the road and not on the chain.
+    Brakes, helmet and the law of your place come first.
+    Children ride with an adult in charge.
+    Pain in knees or chest means stop and ask a doctor.
+    What sprockets, rings and chains can be changed is limited by what the derailleurs can take: ask a qualified mechanic and read the maker’s documents.
+    Keep fingers away from a moving chain.
+    Follow what your federation, school or licensed instructor says.
+creditsTitle = Where the numbers come from
+# Each line is a sentence of its own.
+credits =
+    Riding on the flat, uphill and against the wind: J. C. Martin and others, Validation of a mathematical model for road cycling power, Journal of Applied Biomechanics 14, 1998.
+    Gears in the hub: Willis’ equation of planetary sets, and ratios as published; what they waste is disputed, and chosen.
+    Losses in the chain: J. B. Spicer and others, Effects of frictional loss on bicycle chain drive efficiency, Journal of Mechanical Design 123, 2001.
+    Tyre sizes: ISO 5775. Contrast, size and keyboard use: WCAG 2.2.
+    Pictures, sounds, words and roads were made for this game. It stands on open libraries: Phaser, Preact, howler.js, idb, saxes, Zod.
+honest =
+    Nobody has shown yet that a game makes better shifters on the road. This one measures what you learn inside it, and says no more.

@@ -1,0 +1,121 @@
+### Names that several pages say: the game, its places, lessons, bikes, riders and keys.
+
+# How the language is written: ltr from left to right, rtl from right to left.
+direction = ltr
+
+name = Before the Hill
+promise = Be in the right gear before you need it.
+
+## The pages
+
+nav-home = Start
+nav-levels = Levels
+nav-children = For children
+nav-bike = Bike and rider
+nav-about = How to play
+nav-progress = Progress
+nav-gearcheck = Gear check
+nav-settings = Settings
+nav-close = Close
+nav-debrief = Your ride
+nav-bench = Level bench
+nav-road = On the road
+nav-two = Two at once
+nav-clinic = Clinic
+nav-join = Join a session
+nav-collect = Collect rides
+nav-teach = Session plans
+nav-skip = Skip to the page
+
+## A page that is fetched when it is opened
+
+coming-loading = One moment: this page is on its way.
+coming-failed = This page could not be loaded. Check the connection, then try again.
+coming-tryAgain = Try again
+
+## What a person should know about the keeping
+
+health-not-fetched =
+    A part of the game could not be fetched, so nothing is kept yet and your own levels are not shown. Check the connection; the game tries again by itself.
+health-slow =
+    What is kept on this device has not been opened yet, so your own levels and your results are not shown. If this stays, load the page anew.
+health-memory = This window keeps nothing. Your rides are gone when you close it.
+health-small-copy = Only your newest marks are kept in this window, not the rides.
+health-disk-full =
+    This device has no room left, so new rides are not kept. Make room; the game will try again.
+health-recordings-lost =
+    Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.
+
+## Levels and rides
+
+ladder-everyone = The ladder
+ladder-children = For children
+# $steepest (String): a gradient, like "8 %".
+profile = Profile of the road, at most { $steepest } steep
+riding-loading = The road is being unrolled …
+riding-paused = Paused
+riding-on = Ride on
+
+## What a level teaches
+
+lesson-levers = The two levers
+lesson-cadence = Cadence
+lesson-easing = Soft feet for a shift
+lesson-look-ahead = Looking ahead
+lesson-rolling = Shifting with the road
+lesson-chain-line = A straight chain
+lesson-ring-change = Changing the chainring
+lesson-ride-over = When not to shift
+lesson-hidden = What you cannot see
+lesson-stop-gear = The gear for starting
+lesson-wind-and-gravel = Wind and gravel
+lesson-everything = All of it together
+lesson-check = Check ride
+lesson-free = Free ride
+
+## Bikes and riders
+
+bike-kids-20-1x7 = Children’s 20 inch
+bike-kids-24-1x8 = Children’s 24 inch
+bike-town-1x9 = Town
+bike-kids-20-hub-3 = Children’s 20 inch, hub 3
+bike-town-hub-3 = Town with hub 3
+bike-town-hub-7 = Town with hub 7
+bike-trekking-3x8 = Trekking
+bike-road-2x11 = Road
+bike-gravel-1x12 = Gravel
+bike-own = Own bike
+# $rings (Number): chainrings. $rear (Number): sprockets, or gears in the hub.
+# $where: gears on sprockets, all gears in the hub, or some of them.
+bike-gears =
+    { $where ->
+        [hub] { $rear } gears inside
+        [both] { $rings } × { $rear } gears, { $rear } of them inside
+       *[sprockets] { $rings } × { $rear } gears
+    }
+rider-child-9 = A child of about nine
+rider-adult-new = New to it
+rider-adult-weekly = Rides every week
+rider-adult-strong = Strong
+rider-own = Own numbers
+
+## What a key does, and how keys are called
+
+key-rear-easier = Rear: easier
+key-rear-harder = Rear: harder
+key-front-smaller = Front: smaller ring
+key-front-bigger = Front: bigger ring
+key-ease = Soft feet
+key-press = Push hard
+key-coast = Coast
+key-brake = Brake
+key-pause = Pause
+key-name-Space = Space
+key-name-Escape = Esc
+key-name-Enter = Enter
+key-name-Tab = Tab
+# When it is said aloud.
+key-spoken-ArrowUp = arrow up
+key-spoken-ArrowDown = arrow down
+key-spoken-ArrowLeft = arrow left
+key-spoken-ArrowRight = arrow right

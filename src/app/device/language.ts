@@ -1,0 +1,126 @@
+/**
+ * Fetches the words of a language: at first those of the device or of the choice, then those of every page with the
+ * page. Another language is spoken once all that is in use has come; until then the one before stays.
+ */
+import { type Carried, missingWords, speak, spokenLanguage, take, UNTRANSLATED } from '../../words/words.ts';
+
+/** Where the build has put them; see `.ci/wordsPlugin.ts`. */
+declare const WORDS_OF_SITE: {
+  readonly folder: string;
+  readonly languages: readonly string[];
+  /** Message files that lie together, because the first page wants them all. */
+  readonly first: readonly string[];
+};
+const { folder, languages: LANGUAGES, first } = WORDS_OF_SITE;
+const ENGLISH = 'en';
+
+/** What was chosen, for the next visit: settings come from the database, later than the first words. */
+const KEPT_AS = 'before-the-hill.language';
+
+function chosenBefore(): string {
+  try {
+    return localStorage.getItem(KEPT_AS) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+function keepChoice(choice: string): void {
+  try {
+    if (choice === '') localStorage.removeItem(KEPT_AS);
+    else localStorage.setItem(KEPT_AS, choice);
+  } catch {
+    // The next visit begins in the language of the device, and changes when the settings have come.
+  }
+}
+
+/** Tags of the device, the most wanted first. */
+const wishes = (): readonly string[] => navigator.languages ?? [navigator.language];
+const plain = (tag: string): string => tag.toLowerCase().split('-')[0] ?? tag;
+
+/** The language that is spoken for a choice; an empty one leaves it to the device. */
+export function languageFor(choice: string, tags = wishes(), there = LANGUAGES): string {
+  return (
+    [choice, ...tags.flatMap((tag) => [tag, plain(tag)])].find((language) => there.includes(language)) ??
+    ENGLISH
+  );
+}
+
+/** How people write numbers who speak it here: `de-CH` where the device says so. */
+const placeOf = (language: string): string => wishes().find((tag) => plain(tag) === language) ?? language;
+
+/** Languages in which something is English, because nobody has translated it yet. */
+const unfinished = new Set<string>();
+
+async function bring(language: string): Promise<void> {
+  const place = placeOf(language);
+  const come = async (name: string): Promise<void> => {
+    const answer = await fetch(`${folder}${language}/${name}.json`);
+    if (!answer.ok) throw new Error(`no words: ${name} ${language}`);
+    const files = (await answer.json()) as Readonly<Record<string, Carried>>;
+    for (const [file, carried] of Object.entries(files)) {
+      if (carried.some(([id]) => id === UNTRANSLATED)) unfinished.add(language);
+      take(language, file, carried, place);
+    }
+  };
+  const names = missingWords(language).map((file) => (first.includes(file) ? 'first' : file));
+  await Promise.all([...new Set(names)].map(come));
+}
+
+/** The language that was asked for last, and whether it could not be fetched. */
+let asked = languageFor(chosenBefore());
+let failed = false;
+
+/** What the settings show. */
+export interface LanguageShown {
+  readonly all: readonly string[];
+  /** Not everything is translated. */
+  readonly unfinished: boolean;
+  /** Its words did not come. */
+  readonly failed: boolean;
+}
+
+export const languageShown = (): LanguageShown => ({
+  all: LANGUAGES,
+  unfinished: unfinished.has(spokenLanguage()),
+  failed,
+});
+
+/** Fetches all words that are wanted and not here: after code that says something has come. Asked again, it tries again. */
+export async function bringWords(): Promise<void> {
+  await Promise.all([...new Set([asked, spokenLanguage()])].map(bring));
+}
+
+/** The first words are asked for again after so long (ms). */
+const AGAIN_AFTER_MS = 3000;
+
+/** Begins to speak. Until words come, the page says by itself what a person can do; English is tried as well. */
+export async function firstWords(): Promise<void> {
+  for (const language of [asked, ENGLISH]) {
+    try {
+      await bring(language);
+      asked = language;
+      speak(language, placeOf(language));
+      return;
+    } catch {
+      // The next one, or all over again.
+    }
+  }
+  await new Promise((resolve) => window.setTimeout(resolve, AGAIN_AFTER_MS));
+  return firstWords();
+}
+
+/** Changes the language to what was chosen; the one before stays where its words do not come. Whoever asks later wins. */
+export async function changeLanguage(choice: string): Promise<void> {
+  keepChoice(choice);
+  const language = languageFor(choice);
+  asked = language;
+  // What is opened meanwhile brings its words itself.
+  failed = await bring(language).then(
+    () => false,
+    () => true,
+  );
+  if (asked !== language) return;
+  if (failed) asked = spokenLanguage();
+  else speak(language, placeOf(language));
+}
