@@ -141,13 +141,27 @@ export const IDLE_PRESSURE = 0.25;
  * Mean credit of each metre that was ridden and counts; holes where nobody pedalled. In a metre that was pedalled for
  * half of its time there is half of the credit.
  */
-function creditByMetre(world: RideWorld, trace: RideTrace): readonly (number | undefined)[] {
+function creditByMetre(world: RideWorld, trace: RideTrace): Credits {
+  const known = credited.get(trace);
+  if (known?.world === world && known.samples === trace.samples.length) return known.credits;
+  const credits = workedOutCredits(world, trace);
+  credited.set(trace, { world, samples: trace.samples.length, credits });
+  return credits;
+}
+
+type Credits = readonly (number | undefined)[];
+
+/** Credits of traces that were asked about before: two marks ask about the ride, and every ride about the best one. */
+const credited = new WeakMap<RideTrace, { world: RideWorld; samples: number; credits: Credits }>();
+
+function workedOutCredits(world: RideWorld, trace: RideTrace): Credits {
   const sums: number[] = [];
   const counts: number[] = [];
   const pedalled: boolean[] = [];
-  const counting = new Set(pedallingSamples(trace));
+  let standingAtS = Number.NEGATIVE_INFINITY;
   for (const sample of trace.samples) {
-    const counted = counting.has(sample);
+    standingAtS = standingSinceS(sample, standingAtS);
+    const counted = countsForMarks(sample, standingAtS);
     if (!counted && (sample.held || sample.pedalling)) continue;
     const metre = Math.floor(sample.distanceM);
     const pushes = counted && sample.pressureRatio >= IDLE_PRESSURE;

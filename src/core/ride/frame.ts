@@ -83,16 +83,25 @@ export function roadLoadRatio(
   world: RideWorld,
   state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
 ): number {
+  return roadLoadAt(world, state, state.distanceM);
+}
+
+/** The same for another place, as if the rider were there. */
+function roadLoadAt(
+  world: RideWorld,
+  state: Pick<RideState, 'speedMps'> & GearPlace,
+  distanceM: number,
+): number {
   const { machine, course } = world;
   const gear = gearOf(machine, state);
   const force = totalForceN(
     roadLoad(
       state.speedMps,
-      sampleAt(course.slopeRatio, state.distanceM),
-      sampleAt(course.windMps, state.distanceM),
+      sampleAt(course.slopeRatio, distanceM),
+      sampleAt(course.windMps, distanceM),
       machine.totalMassKg,
       machine.bike.cdaM2,
-      machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, state.distanceM),
+      machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM),
       world.airDensityKgM3,
     ),
   );
@@ -110,11 +119,21 @@ export function overloadRatio(
   world: RideWorld,
   state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
 ): number {
-  const { machine, course } = world;
-  const beyond = (distanceM: number): number =>
-    roadLoadRatio(world, { ...state, distanceM }) -
-    comfortLoad(machine, sampleAt(course.slopeRatio, distanceM));
-  return Math.max(0, beyond(state.distanceM), beyond(state.distanceM + LEAD_S * state.speedMps));
+  const { distanceM, speedMps } = state;
+  return Math.max(
+    0,
+    beyondBand(world, state, distanceM),
+    beyondBand(world, state, distanceM + LEAD_S * speedMps),
+  );
+}
+
+function beyondBand(
+  world: RideWorld,
+  state: Pick<RideState, 'speedMps'> & GearPlace,
+  distanceM: number,
+): number {
+  const slopeRatio = sampleAt(world.course.slopeRatio, distanceM);
+  return roadLoadAt(world, state, distanceM) - comfortLoad(world.machine, slopeRatio);
 }
 
 function chainPlace(index: number, shift: ShiftInProgress | null): number {

@@ -129,19 +129,19 @@ export class TraceLog {
   #unpack(index: number): TraceSample {
     const numbers = this.#blocks[Math.floor(index / BLOCK_SAMPLES)] as Float64Array;
     const at = (index % BLOCK_SAMPLES) * COLUMNS;
-    const number = (column: number): number => numbers[at + column] as number;
-    const flags = number(6) % 4;
-    const gear = Math.floor(number(6) / 4);
+    const packed = numbers[at + 6] as number;
+    const flags = packed % 4;
+    const gear = Math.floor(packed / 4);
     return completed(this.#world, {
       tick: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)),
-      distanceM: number(0),
-      speedMps: number(1),
-      cadenceRpm: number(2),
-      pressureRatio: number(3),
-      crankTorqueNm: number(4),
+      distanceM: numbers[at] as number,
+      speedMps: numbers[at + 1] as number,
+      cadenceRpm: numbers[at + 2] as number,
+      pressureRatio: numbers[at + 3] as number,
+      crankTorqueNm: numbers[at + 4] as number,
       ringIndex: Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS,
       sprocketIndex: gear % MOST_SPROCKETS,
-      crossedS: number(5),
+      crossedS: numbers[at + 5] as number,
       pedalling: flags >= 2,
       held: flags % 2 === 1,
     });

@@ -132,7 +132,11 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
   };
   const brake = brakeForLine(world);
   return (state) => {
-    const commands: RideCommand[] = [...brake(state)];
+    const braking = brake(state);
+    const thinks = mind.act !== null || state.tick % 6 === 0 || !state.chainOn;
+    // Nine ticks of ten bring nothing but the brake.
+    if (!thinks && state.phase === 'riding') return braking;
+    const commands: RideCommand[] = [...braking];
     if (mayShiftStanding(world, state)) return [...commands, ...standingShift(world, state, habitsOfRider)];
     if (state.phase !== 'riding') return commands;
     if (!state.chainOn) return [...commands, ...liftChain(world, state)];
