@@ -2,6 +2,8 @@
 import type { ComponentChildren, JSX } from 'preact';
 
 const JSON_FILES = '.json,application/json';
+/** What the reader of recorded roads takes, packed or not. */
+export const RIDE_FILES = '.gpx,.gz,.zip,application/gpx+xml';
 
 /** `children` is what stands on it, `name` the data attribute by which tests find the field. */
 export function FileButton(props: {

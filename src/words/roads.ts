@@ -36,7 +36,12 @@ export const ROAD: Readonly<Record<RoadCode, Say>> = {
   empty: 'This file is empty.',
   'not-gpx': isFile,
   'not-xml': isFile,
-  packed: 'This file is packed. Unpack it first; the file inside ends in .gpx.',
+  packed:
+    'This file is packed in a way that cannot be opened here. Unpack it first; the file inside ends in .gpx.',
+  'packed-damaged':
+    'This packed file is damaged or locked with a password, so it cannot be opened. Unpack it first, or export it again.',
+  'packed-without': 'There is no GPX file in this archive. The file inside must end in .gpx.',
+  'packed-several': 'There are several GPX files in this archive. Unpack it and choose one of them.',
   encoding: ({ values }) =>
     `The file is written in an encoding that cannot be read here (${text(values, 'label')}). Save it as UTF-8.`,
   'not-well-formed': ({ values }) =>
@@ -76,6 +81,25 @@ export const ROAD: Readonly<Record<RoadCode, Say>> = {
     const count = number(values, 'holeCount');
     return `The track has ${count === 1 ? 'a hole' : `${count} holes`}; the longest is ${number(values, 'longestM')} m, ${number(values, 'atM')} m from the start. It was crossed in a straight line. Keep that, or take only the longest part without a hole?`;
   },
+  'perhaps-feet': ({ values }) => {
+    const why =
+      values['climbMph'] === undefined
+        ? `${Math.round(number(values, 'share') * 100)} % of this road would be steeper than ${Math.round(number(values, 'steepRatio') * 100)} %`
+        : `The rider would have climbed ${Math.round(number(values, 'climbMph'))} m an hour, which no legs do`;
+    return `${why}. Perhaps the heights of the file are in feet. Which are they?`;
+  },
+  salvaged: ({ values }) =>
+    `The file is damaged at line ${number(values, 'line')}. What could be read was kept: ${counted(number(values, 'pointCount'), 'point')}. Look whether the road is all there.`,
+  stops: ({ values }) => {
+    const stoppedS = number(values, 'stoppedS');
+    const long =
+      stoppedS === 0
+        ? ''
+        : ` (${stoppedS < 90 ? `${Math.round(stoppedS)} s` : `${Math.round(stoppedS / 60)} min`} in all)`;
+    return `Rests were taken out, so that the scatter of the places is no road: ${number(values, 'stopCount')}${long}.`;
+  },
+  'zero-elevations': ({ values }) =>
+    `Elevations of exactly 0 m where the road is nowhere near were left out: ${number(values, 'pointCount')}.`,
   'impossible-points': ({ values }) =>
     `${counted(number(values, 'pointCount'), 'point was', 'points were')} left out: nobody can have been there.`,
   'unreadable-points': ({ values }) =>
@@ -85,7 +109,7 @@ export const ROAD: Readonly<Record<RoadCode, Say>> = {
   'elevation-spikes': ({ values }) =>
     `Lone spikes of elevation were left out: ${number(values, 'pointCount')}.`,
   'time-backwards':
-    'The times run backwards in places, so they are not used. The road itself does not need them.',
+    'The times run backwards in places, so nothing is compared with them. The road itself does not need them.',
   capped: ({ values }) => {
     const limit = number(values, 'limitRatio') * 100;
     const steepest = (number(values, 'steepestRatio') * 100).toFixed(1);

@@ -17,7 +17,7 @@ const coreTable = {
   course: { rooms: ['math'], packages: [] },
   model: { rooms: ['math', 'course'], packages: [] },
   level: { rooms: ['math', 'course', 'model'], packages: ['zod'] },
-  gpx: { rooms: ['math', 'level'], packages: ['saxes'] },
+  gpx: { rooms: ['math', 'level'], packages: ['fflate', 'saxes'] },
   ride: { rooms: ['math', 'course', 'model', 'level'], packages: ['zod'] },
   planner: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
   coach: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: [] },

@@ -36,6 +36,6 @@ credits =
     Gears in the hub: Willis’ equation of planetary sets, and ratios as published; what they waste is disputed, and chosen.
     Losses in the chain: J. B. Spicer and others, Effects of frictional loss on bicycle chain drive efficiency, Journal of Mechanical Design 123, 2001.
     Tyre sizes: ISO 5775. Contrast, size and keyboard use: WCAG 2.2.
-    Pictures, sounds, words and roads were made for this game. It stands on open libraries: Phaser, Preact, howler.js, idb, saxes, Zod.
+    Pictures, sounds, words and roads were made for this game. It stands on open libraries: Phaser, Preact, fflate, howler.js, idb, saxes, Zod.
 honest =
     Nobody has shown yet that a game makes better shifters on the road. This one measures what you learn inside it, and says no more.

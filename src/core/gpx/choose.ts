@@ -21,7 +21,12 @@ export interface RoadAnswers {
   readonly tracks?: 'join' | number;
   /** Holes: ridden in a straight line, or only the longest part without one. */
   readonly holes?: 'straight' | 'longest-part';
+  /** What unit the heights of the file are in. */
+  readonly heights?: HeightUnit;
 }
+
+/** Units heights are written in where the file says nothing. */
+export type HeightUnit = 'metres' | 'feet';
 
 /** Tracks that follow one another this closely were one ride (m). */
 const FOLLOWS_WITHIN_M = 200;

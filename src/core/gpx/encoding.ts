@@ -1,7 +1,9 @@
 /**
  * Finds out in which encoding a file is written, and hands its bytes to a decoder that the shell brings
- * along. Files that are plainly something else (packed, a picture of bytes) are refused before that.
+ * along. Files that are packed or plainly something else are known before that.
  */
+
+import type { Packing } from './packed.ts';
 
 /** A decoder of one encoding that keeps half a character until the next call, as `TextDecoder` does. */
 export interface TextStream {
@@ -14,7 +16,8 @@ export type OpenDecoder = (label: string) => TextStream;
 /** What the first bytes say. */
 type Encoding =
   | { readonly kind: 'text'; readonly label: string }
-  | { readonly kind: 'packed' }
+  /** Packed; `null` where it cannot be opened here. */
+  | { readonly kind: 'packed'; readonly packing: Packing | null }
   /** Plainly something else; `binary` where nothing better can be said. */
   | { readonly kind: 'other'; readonly is: 'pdf' | 'picture' | 'fit' | 'binary' };
 
@@ -22,9 +25,11 @@ type Encoding =
 export const HEAD_BYTES = 256;
 
 /** Beginnings of files that are no text, in hex. */
-const MAGIC: readonly { readonly hex: string; readonly is: 'packed' | 'pdf' | 'picture' }[] = [
-  { hex: '1f8b', is: 'packed' },
-  { hex: '504b0304', is: 'packed' },
+const MAGIC: readonly { readonly hex: string; readonly is: Packing | 'packed' | 'pdf' | 'picture' }[] = [
+  { hex: '1f8b', is: 'gzip' },
+  { hex: '504b0304', is: 'zip' },
+  // An archive with nothing in it.
+  { hex: '504b0506', is: 'zip' },
   { hex: '425a68', is: 'packed' },
   { hex: '377abcaf', is: 'packed' },
   { hex: 'fd377a585a', is: 'packed' },
@@ -53,8 +58,8 @@ const MARKS: readonly { readonly hex: string; readonly label: string }[] = [
 export function encodingOf(head: Uint8Array): Encoding {
   const hex = [...head.subarray(0, 8)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   const magic = MAGIC.find((entry) => hex.startsWith(entry.hex));
-  if (magic !== undefined)
-    return magic.is === 'packed' ? { kind: 'packed' } : { kind: 'other', is: magic.is };
+  if (magic?.is === 'pdf' || magic?.is === 'picture') return { kind: 'other', is: magic.is };
+  if (magic !== undefined) return { kind: 'packed', packing: magic.is === 'packed' ? null : magic.is };
   const mark = MARKS.find((entry) => hex.startsWith(entry.hex));
   if (mark !== undefined) return { kind: 'text', label: mark.label };
   const ascii = [...head].map((byte) => String.fromCharCode(byte)).join('');

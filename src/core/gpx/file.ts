@@ -1,8 +1,9 @@
 /**
- * From bytes, in as many pieces as the shell likes, to the points of a GPX file. Joins the question of the
+ * From bytes, in as many pieces as the shell likes, to the points of a GPX file. Joins the questions of packing and
  * encoding with the reader; the shell brings the decoder, because the core has none.
  */
 import { encodingOf, HEAD_BYTES, type OpenDecoder, type TextStream } from './encoding.ts';
+import { openPacked, type Packing } from './packed.ts';
 import { createGpxReader } from './reader.ts';
 import { type GpxResult, refused } from './types.ts';
 
@@ -13,41 +14,71 @@ interface GpxBytes {
   end(): GpxResult;
 }
 
-/** Starts reading a file from its bytes. */
-export function createGpxBytes(openDecoder: OpenDecoder): GpxBytes {
-  const reader = createGpxReader();
-  let head = new Uint8Array(0);
-  let stream: TextStream | null = null;
-  let refusal: ReturnType<typeof refused> | null = null;
-  const begin = (): void => {
+/** So many packings inside one another are opened: an archive of packed files. */
+const PACKED_DEEP = 2;
+
+/** Starts reading a file from its bytes, which may be packed. */
+export function createGpxBytes(openDecoder: OpenDecoder, unpacked = 0): GpxBytes {
+  const start = (head: Uint8Array): GpxBytes => {
     const encoding = encodingOf(head.subarray(0, HEAD_BYTES));
-    if (encoding.kind !== 'text') {
-      refusal = encoding.kind === 'packed' ? refused('packed') : refused('not-xml', { is: encoding.is });
-      return;
-    }
-    try {
-      stream = openDecoder(encoding.label);
-    } catch {
-      refusal = refused('encoding', { label: encoding.label });
-      return;
-    }
-    reader.push(stream.decode(head, { stream: true }));
+    if (encoding.kind === 'text') return textBytes(openDecoder, encoding.label);
+    if (encoding.kind === 'other') return refusing(refused('not-xml', { is: encoding.is }));
+    if (encoding.packing === null || unpacked === PACKED_DEEP) return refusing(refused('packed'));
+    return packedBytes(encoding.packing, createGpxBytes(openDecoder, unpacked + 1));
   };
+  let head = new Uint8Array(0);
+  let started: GpxBytes | null = null;
   return {
     push(bytes) {
-      if (refusal !== null) return false;
-      if (stream !== null) return reader.push(stream.decode(bytes, { stream: true }));
+      if (started !== null) return started.push(bytes);
       head = joined(head, bytes);
-      if (head.length >= HEAD_BYTES) begin();
-      return refusal === null;
+      if (head.length < HEAD_BYTES) return true;
+      started = start(head);
+      return started.push(head);
     },
     end() {
-      if (stream === null && refusal === null) begin();
-      if (refusal !== null) return refusal;
-      reader.push(stream?.decode() ?? '');
+      if (started !== null) return started.end();
+      const short = start(head);
+      short.push(head);
+      return short.end();
+    },
+  };
+}
+
+function textBytes(openDecoder: OpenDecoder, label: string): GpxBytes {
+  const reader = createGpxReader();
+  let stream: TextStream;
+  try {
+    stream = openDecoder(label);
+  } catch {
+    return refusing(refused('encoding', { label }));
+  }
+  return {
+    push: (bytes) => reader.push(stream.decode(bytes, { stream: true })),
+    end() {
+      reader.push(stream.decode());
       return reader.end();
     },
   };
+}
+
+/** What comes out of a packed file goes to a reader of its own. */
+function packedBytes(packing: Packing, inner: GpxBytes): GpxBytes {
+  const unpacker = openPacked(packing, (bytes) => inner.push(bytes));
+  return {
+    push: (bytes) => unpacker.push(bytes),
+    end() {
+      const fault = unpacker.end();
+      if (fault === 'packed-without' || fault === 'packed-several') return refused(fault);
+      const read = inner.end();
+      // Half a packed file may still hold a good part of a road.
+      return fault !== null && !read.ok ? refused(fault) : read;
+    },
+  };
+}
+
+function refusing(refusal: ReturnType<typeof refused>): GpxBytes {
+  return { push: () => false, end: () => refusal };
 }
 
 /** Reads a whole file at once. */

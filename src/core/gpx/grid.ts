@@ -53,7 +53,8 @@ interface Bridged {
  */
 export function bridgeImpossible(heights: Float64Array): Bridged {
   const samples = heights.slice();
-  let bridgedCount = 0;
+  // A sample that several bridges cross is made up once.
+  const madeUp = new Uint8Array(samples.length);
   for (let i = 0; i + 1 < samples.length; i += 1) {
     if (isPossible(samples, i, i + 1)) continue;
     const forward = reach(samples, i, 1);
@@ -62,9 +63,10 @@ export function bridgeImpossible(heights: Float64Array): Bridged {
     const forwardCost = (forward - i) * (forward < samples.length ? 1 : 2);
     const backwardCost = (i + 1 - backward) * (backward >= 0 ? 1 : 2);
     const [from, to] = forwardCost <= backwardCost ? [i, forward] : [backward, i + 1];
-    bridgedCount += drawLine(samples, from, to);
+    drawLine(samples, from, to);
+    madeUp.fill(1, Math.max(0, from + 1), Math.min(to, samples.length));
   }
-  return { samples, bridgedCount };
+  return { samples, bridgedCount: madeUp.reduce((sum, one) => sum + one, 0) };
 }
 
 function isPossible(samples: Float64Array, a: number, b: number): boolean {
@@ -80,7 +82,7 @@ function reach(samples: Float64Array, from: number, direction: 1 | -1): number {
 }
 
 /** A straight line over the samples in between; level where one end lies beyond the road. */
-function drawLine(samples: Float64Array, from: number, to: number): number {
+function drawLine(samples: Float64Array, from: number, to: number): void {
   const last = samples.length - 1;
   const a = samples[Math.max(0, from)] as number;
   const b = samples[Math.min(last, to)] as number;
@@ -88,5 +90,4 @@ function drawLine(samples: Float64Array, from: number, to: number): number {
   const endM = to > last ? a : b;
   for (let i = Math.max(0, from + 1); i < Math.min(to, last + 1); i += 1)
     samples[i] = startM + ((endM - startM) * (i - from)) / (to - from);
-  return Math.min(to, last + 1) - Math.max(0, from + 1);
 }

@@ -20,6 +20,8 @@ export interface JudgedHeights {
   readonly heightM: readonly number[];
   readonly knownCount: number;
   readonly spikeCount: number;
+  /** Heights of exactly zero that were none. */
+  readonly zeroCount: number;
   /** Share of the line's length that lies between points of unknown height (0 to 1). */
   readonly missingShare: number;
   /** Standard deviation of the heights from point to point (m). */
@@ -30,29 +32,63 @@ export interface JudgedHeights {
 
 /** Measures the heights of a line. */
 export function judgeHeights(line: CleanLine): JudgedHeights {
-  const { heightM, spikeCount } = withoutSpikes(line);
+  const { heightM: measuredM, zeroCount } = withoutZeroRuns(line);
+  const { heightM, spikeCount } = withoutSpikes(line.atM, measuredM);
   const known = heightM.filter((height) => !Number.isNaN(height));
   return {
     heightM,
     knownCount: known.length,
     spikeCount,
-    missingShare: missingShare(line, heightM),
+    zeroCount,
+    missingShare: missingShare(line, measuredM),
     noiseM: noiseOf(line.atM, heightM),
     wholeMetres: known.length >= ENOUGH_HEIGHTS && known.every(Number.isInteger),
     allEqual: known.every((height) => height === known[0]),
   };
 }
 
-function withoutSpikes(line: CleanLine): { heightM: number[]; spikeCount: number } {
-  const heightM = [...line.heightM];
+/**
+ * Devices write zero while they know no height. A run of exact zeros is none where the road would have to fall to it,
+ * or rise from it, as no road does.
+ */
+function withoutZeroRuns({ atM, heightM: written }: CleanLine): { heightM: number[]; zeroCount: number } {
+  const heightM = [...written];
+  const known = written.map((_, i) => i).filter((i) => !Number.isNaN(written[i]));
+  let zeroCount = 0;
+  for (let k = 0; k < known.length; k += 1) {
+    if (written[known[k] as number] !== 0) continue;
+    let end = k;
+    while (end + 1 < known.length && written[known[end + 1] as number] === 0) end += 1;
+    const falls = (inside: number, outside: number | undefined): boolean => {
+      if (outside === undefined) return false;
+      const spanM = Math.abs((atM[inside] as number) - (atM[outside] as number));
+      return Math.abs(written[outside] as number) > SPIKE_M + IMPOSSIBLE_RATIO * spanM;
+    };
+    // A lone zero is a spike like any other.
+    if (end > k || k === 0 || end === known.length - 1) {
+      if (falls(known[k] as number, known[k - 1]) || falls(known[end] as number, known[end + 1])) {
+        for (const i of known.slice(k, end + 1)) heightM[i] = Number.NaN;
+        zeroCount += end - k + 1;
+      }
+    }
+    k = end;
+  }
+  return { heightM, zeroCount };
+}
+
+function withoutSpikes(
+  atM: readonly number[],
+  written: readonly number[],
+): { heightM: number[]; spikeCount: number } {
+  const heightM = [...written];
   const known = heightM.map((_, i) => i).filter((i) => !Number.isNaN(heightM[i]));
   let spikeCount = 0;
   for (let k = 1; k + 1 < known.length; k += 1) {
     const [a, b, c] = [known[k - 1], known[k], known[k + 1]] as [number, number, number];
-    const up = (heightM[b] as number) - (line.heightM[a] as number);
-    const down = (heightM[b] as number) - (line.heightM[c] as number);
+    const up = (heightM[b] as number) - (written[a] as number);
+    const down = (heightM[b] as number) - (written[c] as number);
     const steep = (rise: number, i: number, j: number): boolean =>
-      Math.abs(rise) > SPIKE_M + IMPOSSIBLE_RATIO * ((line.atM[j] as number) - (line.atM[i] as number));
+      Math.abs(rise) > SPIKE_M + IMPOSSIBLE_RATIO * ((atM[j] as number) - (atM[i] as number));
     if (up * down <= 0 || !steep(up, a, b) || !steep(down, b, c)) continue;
     heightM[b] = Number.NaN;
     spikeCount += 1;
@@ -66,7 +102,7 @@ function missingShare(line: CleanLine, heightM: readonly number[]): number {
   if (line.lengthM === 0) return 0;
   let missingM = 0;
   for (let i = 1; i < heightM.length; i += 1) {
-    const isKnown = !Number.isNaN(line.heightM[i] as number) && !Number.isNaN(line.heightM[i - 1] as number);
+    const isKnown = !Number.isNaN(heightM[i] as number) && !Number.isNaN(heightM[i - 1] as number);
     if (!isKnown) missingM += (line.atM[i] as number) - (line.atM[i - 1] as number);
   }
   return missingM / line.lengthM;

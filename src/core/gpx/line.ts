@@ -1,10 +1,11 @@
 /**
- * From points to a clean line: places that cannot be are dropped, points on one spot are merged, holes are
- * found. Distances come out along the line; heights are handed on as they are.
+ * From points to a clean line: places that cannot be are dropped, points on one spot and the scatter of a rest
+ * are merged, holes are found. Distances come out along the line; heights are handed on as they are.
  */
 import type { RoadAnswers } from './choose.ts';
 import { distanceM, type GlobePoint, globePoint } from './globe.ts';
 import { indexOfLargest, median } from './lists.ts';
+import { findStops, meanPlace } from './stops.ts';
 import { type PointColumns, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
 
 /** Points nearer than this to the one before are the same place (m). */
@@ -49,7 +50,8 @@ export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine
   const usualM = median(steps.filter((stepM) => stepM >= SAME_PLACE_M));
   const possible = possiblePoints(places, points.timeS, usualM);
   const dropped = places.length - possible.length;
-  const merged = mergePlaces(places, points, possible);
+  const { spots, stopCount, stoppedS } = spotsOf(places, points, possible);
+  const merged = mergePlaces(spots);
   const holeM = Math.max(HOLE_M, HOLE_STEPS * usualM);
   const holes = findHoles(merged.atM, holeM);
   const cut = answers.holes === 'longest-part' ? longestPart(merged, holes) : merged;
@@ -58,9 +60,12 @@ export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine
     lengthM: cut.atM.at(-1) ?? 0,
     holes: cut === merged ? holes : [],
     medianStepM: usualM,
-    mergedPoints: possible.length - merged.atM.length,
+    mergedPoints: places.length - dropped - merged.atM.length,
     questions: holes.length > 0 && answers.holes === undefined ? [holeQuestion(holes)] : [],
-    notes: dropped === 0 ? [] : [droppedNote(dropped)],
+    notes: [
+      ...(dropped === 0 ? [] : [roadNote('points', 'impossible-points', { pointCount: dropped })]),
+      ...(stopCount === 0 ? [] : [roadNote('points', 'stops', { stopCount, stoppedS })]),
+    ],
   };
 }
 
@@ -108,25 +113,57 @@ function whereItReturns(
   return limit === places.length && places.length - i <= 3 && places.length > 10 ? places.length : i;
 }
 
+/** A place on the line with what was recorded there. */
+interface Spot {
+  readonly place: GlobePoint;
+  readonly heightM: number;
+  readonly timeS: number;
+  readonly cadenceRpm: number;
+}
+
+/** The places of the line in order; wherever somebody stood is one place, with the time of arrival. */
+function spotsOf(places: readonly GlobePoint[], points: PointColumns, indices: readonly number[]) {
+  const left = indices.map((i) => places[i] as GlobePoint);
+  const timeS = indices.map((i) => points.timeS[i] ?? Number.NaN);
+  const heightM = indices.map((i) => points.heightM[i] ?? Number.NaN);
+  const stops = findStops(left, timeS);
+  const spots: Spot[] = [];
+  let stoppedS = 0;
+  let k = 0;
+  for (let i = 0; i < left.length; i += 1) {
+    const stop = stops[k];
+    const at = {
+      timeS: timeS[i] as number,
+      cadenceRpm: points.cadenceRpm[indices[i] as number] ?? Number.NaN,
+    };
+    if (stop === undefined || i < stop.from) {
+      spots.push({ place: left[i] as GlobePoint, heightM: heightM[i] as number, ...at });
+      continue;
+    }
+    const known = heightM.slice(stop.from, stop.to + 1).filter((height) => !Number.isNaN(height));
+    const place = meanPlace(left, stop.from, stop.to);
+    spots.push({ place, heightM: known.length === 0 ? Number.NaN : median(known), ...at });
+    stoppedS += (timeS[stop.to] as number) - at.timeS;
+    i = stop.to;
+    k += 1;
+  }
+  // Without times nobody knows how long.
+  return { spots, stopCount: stops.length, stoppedS: Number.isNaN(stoppedS) ? 0 : stoppedS };
+}
+
 type Merged = Pick<CleanLine, 'atM' | 'heightM' | 'timeS' | 'cadenceRpm'>;
 
 /** Points on one spot become one, with the mean of their heights and the time of arrival. */
-function mergePlaces(
-  places: readonly GlobePoint[],
-  points: PointColumns,
-  indices: readonly number[],
-): Merged {
+function mergePlaces(spots: readonly Spot[]): Merged {
   const atM: number[] = [];
   const heightM: number[] = [];
   const timeS: number[] = [];
   const cadenceRpm: number[] = [];
   let last: GlobePoint | null = null;
   let heights = { sumM: 0, count: 0 };
-  for (const i of indices) {
-    const place = places[i] as GlobePoint;
-    const stepM = last === null ? Number.POSITIVE_INFINITY : distanceM(last, place);
-    const height = points.heightM[i] ?? Number.NaN;
-    const known = Number.isNaN(height) ? { sumM: 0, count: 0 } : { sumM: height, count: 1 };
+  for (const spot of spots) {
+    const stepM = last === null ? Number.POSITIVE_INFINITY : distanceM(last, spot.place);
+    const known = Number.isNaN(spot.heightM) ? { sumM: 0, count: 0 } : { sumM: spot.heightM, count: 1 };
     if (stepM < SAME_PLACE_M) {
       heights = { sumM: heights.sumM + known.sumM, count: heights.count + known.count };
       heightM[heightM.length - 1] = heights.sumM / heights.count;
@@ -134,10 +171,10 @@ function mergePlaces(
     }
     atM.push(last === null ? 0 : (atM.at(-1) ?? 0) + stepM);
     heights = known;
-    heightM.push(height);
-    timeS.push(points.timeS[i] ?? Number.NaN);
-    cadenceRpm.push(points.cadenceRpm[i] ?? Number.NaN);
-    last = place;
+    heightM.push(spot.heightM);
+    timeS.push(spot.timeS);
+    cadenceRpm.push(spot.cadenceRpm);
+    last = spot.place;
   }
   return { atM, heightM, timeS, cadenceRpm };
 }
@@ -179,8 +216,4 @@ function holeQuestion(holes: readonly Hole[]): RoadQuestion {
     options: ['straight', 'longest-part'],
     taken: 'straight',
   };
-}
-
-function droppedNote(count: number): RoadNote {
-  return roadNote('points', 'impossible-points', { pointCount: count });
 }

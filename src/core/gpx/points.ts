@@ -2,7 +2,7 @@
  * Collects the points a reader finds into columns. Knows which values are usable and counts those that are
  * not; knows nothing of XML. Times become seconds since the first one at once, so that no wall clock is kept.
  */
-import { emptyColumns, type GpxFile, type GpxTrack, type PointColumns } from './types.ts';
+import { type Damage, emptyColumns, type GpxFile, type GpxTrack, type PointColumns } from './types.ts';
 import { readCadenceRpm, readDegrees, readHeightM, readTimeS } from './values.ts';
 
 /** What a reader reports, in the order of the file. Values belong to the point reported last. */
@@ -12,10 +12,13 @@ export interface PointSink {
   waypoint(): void;
   /** Returns how many points there are now. */
   point(lat: string | undefined, lon: string | undefined): number;
-  height(text: string): void;
+  /** `spare` where it stands in extensions: it counts only as long as there is no other. */
+  height(text: string, spare: boolean): void;
   time(text: string): void;
   cadence(text: string): void;
-  file(): GpxFile;
+  /** Takes the last point back: the file stopped within it. */
+  dropLast(): void;
+  file(damage: Damage | null): GpxFile;
 }
 
 /** An empty collection. */
@@ -24,6 +27,7 @@ export function pointSink(): PointSink {
   const counts = { waypointCount: 0, pointCount: 0, unreadablePoints: 0, unreadableHeights: 0 };
   let columns = emptyColumns();
   let usable = false;
+  let spareHeight = false;
   let firstTimeS = Number.NaN;
   let month: string | null = null;
   /** Sets a value of the last point, unless it has one: the first of two is kept. */
@@ -48,6 +52,7 @@ export function pointSink(): PointSink {
       counts.pointCount += 1;
       const latDeg = readDegrees(lat, 90);
       const lonDeg = readDegrees(lon, 180);
+      spareHeight = false;
       usable = !Number.isNaN(latDeg + lonDeg);
       if (!usable) {
         counts.unreadablePoints += 1;
@@ -58,10 +63,14 @@ export function pointSink(): PointSink {
       for (const column of [columns.heightM, columns.timeS, columns.cadenceRpm]) column.push(Number.NaN);
       return counts.pointCount;
     },
-    height(text) {
+    height(text, spare) {
       const value = readHeightM(text);
-      if (Number.isNaN(value) && text.trim() !== '') counts.unreadableHeights += 1;
-      put(columns.heightM, value);
+      if (Number.isNaN(value) && text.trim() !== '' && !spare) counts.unreadableHeights += 1;
+      if (Number.isNaN(value)) return;
+      const isFirst = Number.isNaN(columns.heightM.at(-1));
+      if (spareHeight && !spare) columns.heightM[columns.heightM.length - 1] = value;
+      else put(columns.heightM, value);
+      spareHeight = spare && (isFirst || spareHeight);
     },
     time(text) {
       const value = readTimeS(text);
@@ -74,7 +83,12 @@ export function pointSink(): PointSink {
     cadence(text) {
       put(columns.cadenceRpm, readCadenceRpm(text));
     },
-    file: () => ({ tracks, ...counts, month }),
+    dropLast() {
+      if (usable) for (const column of Object.values(columns) as number[][]) column.pop();
+      usable = false;
+      counts.pointCount -= 1;
+    },
+    file: (damage) => ({ tracks, ...counts, month, damage }),
   };
 }
 

@@ -3,6 +3,7 @@
  * was recorded. Kept apart from the level on purpose; a level never carries it.
  */
 import { GRID_M } from './grid.ts';
+import { timedPoints } from './lists.ts';
 import type { Road } from './road.ts';
 import type { RoadStretch } from './hardest.ts';
 
@@ -49,16 +50,4 @@ export function recordedRide(road: Pick<Road, 'recorded'>, stretch: RoadStretch)
   const [head, ...rest] = samples;
   if (head === undefined || second === undefined) return null;
   return [{ ...head, speedMps: second.speedMps }, ...rest];
-}
-
-/** Points whose time is known and later than the one before; null where times run backwards. */
-function timedPoints(timeS: readonly number[]): number[] | null {
-  const timed: number[] = [];
-  for (const [i, time] of timeS.entries()) {
-    if (Number.isNaN(time)) continue;
-    const before = timeS[timed.at(-1) ?? -1] ?? Number.NEGATIVE_INFINITY;
-    if (time < before) return null;
-    if (time > before) timed.push(i);
-  }
-  return timed;
 }

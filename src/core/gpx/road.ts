@@ -4,6 +4,7 @@
  */
 import { choosePoints, type RoadAnswers } from './choose.ts';
 import { bridgeImpossible, GRID_M, medianOfFive, resample } from './grid.ts';
+import { feetQuestion, inMetres } from './feet.ts';
 import { type JudgedHeights, judgeHeights } from './heights.ts';
 import { type CleanLine, cleanLine, type Hole } from './line.ts';
 import { type Quality, qualityOf } from './quality.ts';
@@ -65,14 +66,23 @@ export type ImportResult =
 
 /** Makes a road. Questions come with what was done in the meantime; call again with answers to change that. */
 export function importRoad(file: GpxFile, answers: RoadAnswers = {}): ImportResult {
+  const made = roadOf(file, answers);
+  // What is left of a damaged file makes no road: then the damage is the reason.
+  const { damage } = file;
+  return made.ok || damage === null ? made : refused(damage.code, { line: damage.line });
+}
+
+function roadOf(file: GpxFile, answers: RoadAnswers): ImportResult {
   const chosen = choosePoints(file, answers);
   if (!chosen.ok) return chosen;
-  const line = cleanLine(chosen.points, answers);
+  const line = inMetres(cleanLine(chosen.points, answers), answers.heights);
   if (line.lengthM < SHORTEST_LEVEL_M) return tooShort(line.lengthM);
   if (line.lengthM > LONGEST_ROAD_M) return refused('too-long', { lengthM: line.lengthM });
   const heights = judgeHeights(line);
   if (heights.knownCount < 2) return refused('no-elevation', {}, 'elevation');
-  return { ok: true, road: makeRoad(file, line, heights, chosen) };
+  const road = makeRoad(file, line, heights, chosen);
+  const perhapsFeet = answers.heights === undefined ? feetQuestion(road) : [];
+  return { ok: true, road: { ...road, questions: [...road.questions, ...perhapsFeet] } };
 }
 
 function tooShort(lengthM: number): ImportResult {
@@ -134,8 +144,9 @@ function makeRoad(
   };
 }
 
-function fileNotes({ unreadablePoints, unreadableHeights }: GpxFile): RoadNote[] {
+function fileNotes({ unreadablePoints, unreadableHeights, damage, pointCount }: GpxFile): RoadNote[] {
   const notes: RoadNote[] = [];
+  if (damage !== null) notes.push(roadNote('points', 'salvaged', { line: damage.line, pointCount }));
   if (unreadablePoints > 0)
     notes.push(roadNote('points', 'unreadable-points', { pointCount: unreadablePoints }));
   if (unreadableHeights > 0)
@@ -143,8 +154,11 @@ function fileNotes({ unreadablePoints, unreadableHeights }: GpxFile): RoadNote[]
   return notes;
 }
 
-function heightNotes({ spikeCount }: JudgedHeights): RoadNote[] {
-  return spikeCount === 0 ? [] : [roadNote('elevation', 'elevation-spikes', { pointCount: spikeCount })];
+function heightNotes({ spikeCount, zeroCount }: JudgedHeights): RoadNote[] {
+  return [
+    ...(zeroCount === 0 ? [] : [roadNote('elevation', 'zero-elevations', { pointCount: zeroCount })]),
+    ...(spikeCount === 0 ? [] : [roadNote('elevation', 'elevation-spikes', { pointCount: spikeCount })]),
+  ];
 }
 
 function timeNotes({ timeS }: CleanLine): RoadNote[] {

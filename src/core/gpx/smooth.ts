@@ -5,7 +5,7 @@
 import { GRID_M } from './grid.ts';
 
 /** Half widths a fit may have (m): the narrowest that is quiet enough is taken. */
-export const HALF_WIDTHS_M = [50, 80, 100] as const;
+export const HALF_WIDTHS_M = [30, 50, 80, 100] as const;
 export type HalfWidthM = (typeof HALF_WIDTHS_M)[number];
 /** A fitted slope may be off by so much through noise (standard deviation, rise over run). */
 const QUIET_RATIO = 0.006;
@@ -18,13 +18,15 @@ export function slopeNoisePerM(halfWidthM: number): number {
   return Math.sqrt(12 / (n * (n * n - 1))) / GRID_M;
 }
 
-/** Where jumps had to be bridged on so much of the road, slow waves of the device are likely too (share). */
+/** Where jumps had to be bridged on so much of the road, slow waves of the device are likely too (share)… */
 const RESTLESS_SHARE = 0.005;
+/** …and the narrowest fit is not for them (m). */
+const RESTLESS_M = 50;
 
 /** The narrowest fit whose slopes are quiet enough for this noise (m); wider where jumps tell of a restless device. */
 export function halfWidthFor(noiseM: number, bridgedShare: number): HalfWidthM {
   const quiet = HALF_WIDTHS_M.find((halfM) => noiseM * slopeNoisePerM(halfM) <= QUIET_RATIO) ?? 100;
-  return bridgedShare > RESTLESS_SHARE && quiet === 50 ? 80 : quiet;
+  return bridgedShare > RESTLESS_SHARE && quiet < RESTLESS_M ? RESTLESS_M : quiet;
 }
 
 /**

@@ -6,6 +6,7 @@ import type { Problem } from '../level/problems.ts';
 import { hardestStretch, type RoadStretch } from './hardest.ts';
 import type { Hole } from './line.ts';
 import type { Quality } from './quality.ts';
+import { timedPoints } from './lists.ts';
 import type { Road } from './road.ts';
 import type { RoadNote, RoadQuestion } from './types.ts';
 
@@ -27,7 +28,7 @@ export interface RoadSummary {
   readonly slopesRatio: Float64Array<ArrayBuffer>;
   /** The stretch that is proposed. */
   readonly hardest: RoadStretch;
-  /** Whether the file says when it was ridden, and with which cadence. */
+  /** Whether the file says, in times that only go on, when it was ridden; and with which cadence. */
   readonly timed: boolean;
   readonly withCadence: boolean;
 }
@@ -55,7 +56,7 @@ export function summaryOf(road: Road): RoadSummary {
     heightsM: Float64Array.from(profile.heightsM),
     slopesRatio: Float64Array.from(profile.slopesRatio),
     hardest: hardestStretch(road),
-    timed: recorded.timeS.filter((time) => !Number.isNaN(time)).length > 1,
+    timed: (timedPoints(recorded.timeS) ?? []).length > 1,
     withCadence: recorded.cadenceRpm.some((cadence) => cadence > 0),
   };
 }

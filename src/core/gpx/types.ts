@@ -3,6 +3,7 @@
  * since the first point and cadence. Names, descriptions, heart rate, device and wall clock are never kept.
  */
 import type { Problem } from '../level/problems.ts';
+import type { PackedFault } from './packed.ts';
 
 /** Points in the order of the file, as columns of one length. Unknown values are NaN. */
 export interface PointColumns {
@@ -32,6 +33,14 @@ export interface GpxFile {
   readonly unreadableHeights: number;
   /** Month of the first time in the file, like `2026-05`; the only thing that is kept of when it was. */
   readonly month: string | null;
+  /** Where the file is damaged; the points are those that could be read all the same. */
+  readonly damage: Damage | null;
+}
+
+/** A fault in the file itself, with the first line it was found in. */
+export interface Damage {
+  readonly code: 'truncated' | 'not-well-formed';
+  readonly line: number;
 }
 
 /** A file that could be read, or why not. */
@@ -48,6 +57,7 @@ export type RoadCode =
   | 'not-gpx'
   | 'not-xml'
   | 'packed'
+  | PackedFault
   | 'encoding'
   | 'not-well-formed'
   | 'doctype'
@@ -67,7 +77,11 @@ export type RoadCode =
   | 'no-road'
   // What a person decides; holes are also a reason why elevations are no better.
   | 'several-tracks'
+  | 'perhaps-feet'
   // What was done.
+  | 'salvaged'
+  | 'stops'
+  | 'zero-elevations'
   | 'impossible-points'
   | 'unreadable-points'
   | 'unreadable-elevations'

@@ -30,9 +30,14 @@ export function readDegrees(text: string | undefined, limitDeg: number): number 
   return Math.abs(value) <= limitDeg ? value : Number.NaN;
 }
 
-/** A height in metres, else NaN. */
+/** A number with the unit some programs write behind it. */
+const WITH_UNIT = /^\s*(\S+?)\s*(m|met(?:er|re)s?|ft|feet|foot)\.?\s*$/i;
+const M_PER_FOOT = 0.3048;
+
+/** A height in metres, else NaN. Metres, or feet where the text says so. */
 export function readHeightM(text: string): number {
-  const value = readDecimal(text);
+  const [, digits = text, unit = 'm'] = text.length > LONGEST_TEXT ? [] : (WITH_UNIT.exec(text) ?? []);
+  const value = readDecimal(digits) * (/^f/i.test(unit) ? M_PER_FOOT : 1);
   return value >= LOWEST_M && value <= HIGHEST_M ? value : Number.NaN;
 }
 

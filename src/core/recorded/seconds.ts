@@ -2,6 +2,7 @@
  * A ride on a real road, second by second: how far, how fast, how quickly the legs turned and how steep it was. Made of
  * a road that was read from a file; a second between points that lie too far apart is left out, never made up.
  */
+import { timedPoints } from '../gpx/lists.ts';
 import type { Road } from '../gpx/road.ts';
 
 /** One second of a ride. */
@@ -27,7 +28,7 @@ interface TimedPoint {
 
 /** The seconds of a ride, or null where the file does not say when it was ridden. */
 export function secondsOf(road: Pick<Road, 'recorded' | 'profile'>): RoadSecond[] | null {
-  const points = timedPoints(road.recorded);
+  const points = ridePoints(road.recorded);
   const first = points?.[0];
   if (points === null || first === undefined || points.length < 3) return null;
   const seconds: Omit<RoadSecond, 'speedMps'>[] = [];
@@ -67,17 +68,13 @@ export function withSpeeds(seconds: readonly Omit<RoadSecond, 'speedMps'>[]): Ro
   });
 }
 
-function timedPoints({ atM, timeS, cadenceRpm }: Road['recorded']): TimedPoint[] | null {
-  const points: TimedPoint[] = [];
-  for (const [i, time] of timeS.entries()) {
-    if (Number.isNaN(time)) continue;
-    const before = points.at(-1);
-    if (before !== undefined && time < before.timeS) return null;
-    if (before !== undefined && time === before.timeS) continue;
+function ridePoints({ atM, timeS, cadenceRpm }: Road['recorded']): TimedPoint[] | null {
+  const timed = timedPoints(timeS);
+  if (timed === null) return null;
+  return timed.map((i) => {
     const rpm = cadenceRpm[i] ?? Number.NaN;
-    points.push({ timeS: time, atM: atM[i] ?? 0, cadenceRpm: Number.isNaN(rpm) ? null : rpm });
-  }
-  return points;
+    return { timeS: timeS[i] as number, atM: atM[i] ?? 0, cadenceRpm: Number.isNaN(rpm) ? null : rpm };
+  });
 }
 
 function slopeAt({ stepM, slopesRatio }: Road['profile'], distanceM: number): number {

@@ -2,7 +2,7 @@
  * A road from a GPX file: chosen or dropped, read in a worker with its progress, then handed to the choice of the
  * stretch. What cannot be used is said in a sentence; nothing of the file is kept here.
  */
-import { FileButton } from '../../ui/fileButton.tsx';
+import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
@@ -140,7 +140,7 @@ function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Elem
       <FileButton
         name="data-gpx"
         class="button strong"
-        accept=".gpx,application/gpx+xml,application/xml,text/xml"
+        accept={RIDE_FILES}
         onFiles={([file]) => file && onFile(file)}
       >
         {say.choose}
@@ -196,8 +196,7 @@ function Questions(props: {
     <section class="paper" aria-labelledby="bench-questions" data-questions>
       <h2 id="bench-questions">{say.questions}</h2>
       {questions.map((question) => {
-        const tracks = question.path === 'tracks';
-        const chosen = tracks ? answers.tracks : answers.holes;
+        const chosen = answers[question.path as keyof RoadAnswers];
         return (
           <fieldset key={question.code} class="choice">
             <legend>{sentenceOf(question)}</legend>
@@ -208,7 +207,7 @@ function Questions(props: {
                     type="radio"
                     name={`road-${question.path}`}
                     checked={option === `${chosen ?? question.taken}`}
-                    onChange={() => onAnswer(answerOf(tracks, option))}
+                    onChange={() => onAnswer(answerOf(question, option))}
                   />
                   <span>{say.options[option] ?? say.track(option)}</span>
                 </label>
@@ -221,7 +220,8 @@ function Questions(props: {
   );
 }
 
-function answerOf(tracks: boolean, option: string): RoadAnswers {
-  if (tracks) return { tracks: option === 'join' ? option : Number(option) };
+function answerOf({ path }: RoadQuestion, option: string): RoadAnswers {
+  if (path === 'tracks') return { tracks: option === 'join' ? option : Number(option) };
+  if (path === 'heights') return { heights: option === 'feet' ? option : 'metres' };
   return { holes: option === 'longest-part' ? option : 'straight' };
 }

@@ -5,9 +5,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import { levelFigures } from '../../core/gpx/level.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
-import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M } from '../../core/level/schema.ts';
+import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M, STEEPEST_RATIO } from '../../core/level/schema.ts';
 import type { Send } from '../../state/store.ts';
 import { benchWords } from './words.ts';
 import { levelEditor } from './levelEditor.ts';
@@ -17,6 +18,9 @@ import { metric } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
+
+/** So much less climbed than recorded is worth a word (m). */
+const FLATTER_M = 2;
 
 interface ChoiceProps {
   readonly road: RoadSummary;
@@ -31,7 +35,9 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
   const move = (change: Partial<RoadStretch>): void =>
     setStretch(limited({ ...stretch, ...change }, change, endM));
   const whole = { fromM: 0, toM: Math.min(endM, LONGEST_LEVEL_M) };
-  const chosen = partOf(road, stretch);
+  const recorded = partOf(road, stretch);
+  const level = levelFigures(road, stretch);
+  const flatter = recorded.steepestRatio > STEEPEST_RATIO || recorded.ascentM - level.ascentM > FLATTER_M;
   return (
     <section class="paper" aria-labelledby="bench-stretch" data-stretch>
       <h2 id="bench-stretch">{say.stretch}</h2>
@@ -69,9 +75,11 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
       <p data-chosen>
         {say.chosen(
           metric.road(stretch.toM - stretch.fromM),
-          metric.distance(chosen.ascentM),
-          metric.percent(chosen.steepestRatio),
+          metric.distance(level.ascentM),
+          metric.percent(level.steepestRatio),
         )}
+        {flatter &&
+          ` ${say.flatter(metric.distance(recorded.ascentM), metric.percent(recorded.steepestRatio), metric.percent(STEEPEST_RATIO))}`}
       </p>
       <SaveRoad {...{ road, services, send, stretch }} />
     </section>
@@ -152,6 +160,7 @@ function limited(wanted: RoadStretch, moved: Partial<RoadStretch>, endM: number)
   return { fromM, toM };
 }
 
+/** What was recorded on a stretch; a level may have to be flatter. */
 function partOf(road: RoadSummary, { fromM, toM }: RoadStretch) {
   const [from, to] = [Math.round(fromM / road.stepM), Math.round(toM / road.stepM)];
   const slopes = road.slopesRatio.subarray(from, to + 1);

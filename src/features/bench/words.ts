@@ -257,6 +257,8 @@ export const benchWords = {
       join: 'all of them, end to end',
       straight: 'cross them in a straight line',
       'longest-part': 'take only the longest part without a hole',
+      metres: 'metres',
+      feet: 'feet',
     } as Readonly<Record<string, string>>,
     track: (number: string): string => `only number ${number}`,
     stretch: 'Which stretch?',
@@ -267,7 +269,9 @@ export const benchWords = {
     whole: 'The whole road',
     longest: (length: string): string => `The first ${length}`,
     chosen: (length: string, climbed: string, steepest: string): string =>
-      `Chosen: ${length}, ${climbed} climbed, up to ${steepest}.`,
+      `The level: ${length}, ${climbed} climbed, up to ${steepest}.`,
+    flatter: (climbed: string, steepest: string, limit: string): string =>
+      `The road was recorded steeper: ${climbed} climbed, up to ${steepest}. A level goes up to ${limit}, so its steep parts climb less.`,
     titleField: 'Title of the level',
     titleHint: 'Yours; nothing is taken from the file.',
     sentenceField: 'One sentence about it',

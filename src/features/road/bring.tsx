@@ -3,13 +3,10 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { RoadRider } from '../../core/recorded/rideFigures.ts';
 import { Tick } from '../../ui/controls.tsx';
-import { FileButton } from '../../ui/fileButton.tsx';
+import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import type { Format } from '../../words/format.ts';
 import type { RoadWords } from './words.ts';
-
-/** What the reader of recorded roads takes. */
-const GPX_FILES = '.gpx,application/gpx+xml';
 
 /** The card on top. */
 export function Bring(props: {
@@ -38,7 +35,7 @@ export function Bring(props: {
         <FileButton
           name="data-ride-files"
           class="button strong"
-          accept={GPX_FILES}
+          accept={RIDE_FILES}
           multiple
           onFiles={onFiles}
         >

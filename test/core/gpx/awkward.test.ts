@@ -1,7 +1,6 @@
 /** Files as no honest device writes them, and some as devices do write them, made on the spot. */
-import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { createGpxBytes } from '../../../src/core/gpx/file.ts';
+import { createGpxBytes, readGpx } from '../../../src/core/gpx/file.ts';
 import { createGpxReader } from '../../../src/core/gpx/reader.ts';
 import { readDecimal, readTimeS } from '../../../src/core/gpx/values.ts';
 import {
@@ -50,8 +49,8 @@ describe('encodings', () => {
   it.each([
     ['an unknown encoding', Buffer.from(plainClimb.replace('UTF-8', 'klingon')), 'encoding'],
     ['UTF-32', Buffer.from([0xff, 0xfe, 0, 0, 0x3c, 0, 0, 0]), 'encoding'],
-    ['a packed file', gzipSync(plainClimb), 'packed'],
-    ['an archive', Buffer.from('504b030414000000', 'hex'), 'packed'],
+    ['a way of packing nobody opens here', Buffer.from('425a6839314159265359', 'hex'), 'packed'],
+    ['the beginning of an archive', Buffer.from('504b030414000000', 'hex'), 'packed-without'],
     ['random bytes', Buffer.from(Array.from({ length: 500 }, (__, i) => (i * 97 + 3) % 256)), 'not-xml'],
     ['a picture', Buffer.from('89504e470d0a1a0a', 'hex'), 'not-xml'],
     ['a FIT file', Buffer.from('0e100000000000002e46495400000000', 'hex'), 'not-xml'],
@@ -155,17 +154,6 @@ describe('the shape of a file', () => {
     ['a table', 'lat,lon,ele\n46.0,10.0,300\n46.1,10.0,310\n', 'not-xml'],
     ['blanks', ' \n\t '.repeat(100), 'empty'],
     ['only a declaration', '<?xml version="1.0" encoding="UTF-8"?>\n', 'truncated'],
-    ['a stop in mid-tag', plainClimb.slice(0, plainClimb.indexOf('lat=', 2_000) + 9), 'truncated'],
-    [
-      'a stop in mid-comment',
-      `${plainClimb.slice(0, plainClimb.indexOf('<trkpt', 400))}<!-- and then`,
-      'truncated',
-    ],
-    ['no end of the root', plainClimb.replace('</gpx>', ''), 'truncated'],
-    ['two roots', plainClimb + plainClimb.replace(/^<\?xml.*\n/, ''), 'not-well-formed'],
-    ['crossed tags', plainClimb.replace('</ele></trkpt>', '</trkpt></ele>'), 'not-well-formed'],
-    ['an entity nobody defined', plainClimb.replace('<ele>', '<ele>&height;'), 'not-well-formed'],
-    ['an attribute twice', plainClimb.replace('lat=', 'lat="1" lat='), 'not-well-formed'],
     ['a document type', plainClimb.replace('<gpx', '<!DOCTYPE gpx>\n<gpx'), 'doctype'],
     [
       'a document type without an end',
@@ -178,10 +166,33 @@ describe('the shape of a file', () => {
     expect(codeOf(text)).toBe(code);
   });
 
-  it('names the line of the damage, and takes no more text after it', () => {
+  it.each([
+    ['a stop in mid-tag', plainClimb.slice(0, plainClimb.indexOf('lat=', 2_000) + 9), 'truncated'],
+    [
+      'a stop in mid-comment',
+      `${plainClimb.slice(0, plainClimb.indexOf('<trkpt', 2_000))}<!-- and then`,
+      'truncated',
+    ],
+    ['no end of the root', plainClimb.replace('</gpx>', ''), 'truncated'],
+    ['two roots', plainClimb + plainClimb.replace(/^<\?xml.*\n/, ''), 'not-well-formed'],
+    ['crossed tags', plainClimb.replace('</ele></trkpt>', '</trkpt></ele>'), 'not-well-formed'],
+    ['an attribute twice', plainClimb.replace('lat=', 'lat="1" lat='), 'not-well-formed'],
+  ])('%s costs no more than the points it spoils, and is said', (_, text, code) => {
+    const read = readGpx(Buffer.from(text), openDecoder);
+    expect(read.ok && read.file.damage?.code).toBe(code);
+    const { problems, profile } = roadOf(text);
+    expect(problems.map((problem) => problem.code)).toContain('salvaged');
+    profile.rawHeightsM.forEach((heightM, i) =>
+      expect(heightM).toBeCloseTo(plain.rawHeightsM[i] as number, 1),
+    );
+  });
+
+  it('names the line of the damage where nothing can be saved, and takes no text of a refused file', () => {
     const reader = createGpxReader();
-    expect(reader.push('<?xml version="1.0"?>\n<gpx>\n<trk>\n</gpx>')).toBe(false);
-    expect(reader.push('<more/>')).toBe(false);
+    expect(reader.push('<?xml version="1.0"?>\n<gpx>\n<trk>\n</gpx>')).toBe(true);
+    const other = createGpxReader();
+    expect(other.push('<!DOCTYPE html><html><body>Sign in')).toBe(false);
+    expect(other.push('<more/>')).toBe(false);
     const read = reader.end();
     expect(read.ok ? '' : sentenceOf(read.problems[0]!)).toMatch(/line 4/);
   });

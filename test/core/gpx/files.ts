@@ -4,7 +4,6 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { gunzipSync } from 'node:zlib';
 import type { RoadAnswers } from '../../../src/core/gpx/choose.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { type ImportResult, importRoad, type Road } from '../../../src/core/gpx/road.ts';
@@ -39,10 +38,9 @@ export const AWKWARD: readonly string[] = collectionIsHere
   ? readdirSync(`${FOLDER}nasty`).filter((name) => /\.gpx(\.gz)?$/.test(name))
   : [];
 
-/** Bytes of a file of the collection, unpacked. */
+/** Bytes of a file of the collection. */
 export function collected(name: string): Uint8Array {
-  const bytes = readFileSync(`${FOLDER}${name}`);
-  return name.endsWith('.gz') ? gunzipSync(bytes) : bytes;
+  return readFileSync(`${FOLDER}${name}`);
 }
 
 export const openDecoder = (label: string): TextDecoder => new TextDecoder(label);

@@ -152,6 +152,7 @@ describe('spoiled GPX files', () => {
             unreadablePoints: 0,
             unreadableHeights: 0,
             month: null,
+            damage: null,
           };
           check(importRoad(file, holes === undefined ? {} : { holes }));
         },
