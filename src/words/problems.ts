@@ -221,7 +221,7 @@ function whatItTakes(values: Values): string {
 }
 
 function steepPlace(values: Values): string {
-  return `the ${percent(values, 'slopeRatio')} % pitch at ${number(values, 'atM')} m`;
+  return `the ${percent(values, 'slopeRatio')} % at ${number(values, 'atM')} m`;
 }
 
 function lowestGear(values: Values): string {

@@ -4,6 +4,7 @@
  */
 import { clamp } from '../math/numbers.ts';
 import { courseOfLevel } from './build.ts';
+import { placedOnPart } from './part.ts';
 import { type Level, STEEPEST_RATIO } from './schema.ts';
 
 /** A level takes so many recorded heights in one piece. */
@@ -28,21 +29,11 @@ export function levelFrom(level: Level, fromM: number): Level {
     heightsM.push(before + clamp(rise, -STEEPEST_RATIO * stepM, STEEPEST_RATIO * stepM));
   }
   const lengthM = (heightsM.length - 1) * stepM;
-  const behind = <S extends { readonly fromM: number; readonly toM: number }>(list: readonly S[]): S[] =>
-    list
-      .map((one) => ({
-        ...one,
-        fromM: Math.max(0, one.fromM - startM),
-        toM: Math.min(lengthM, one.toM - startM),
-      }))
-      .filter((one) => one.toM > one.fromM);
+  const placed = placedOnPart(level, startM, lengthM);
   return {
     ...level,
     pieces: [{ kind: 'recorded', stepM, heightsM }],
-    stopLinesM: level.stopLinesM.map((atM) => atM - startM).filter((atM) => atM >= ROOM_BEFORE_LINE_M),
-    winds: behind(level.winds),
-    surfaces: behind(level.surfaces),
-    hidden: behind(level.hidden),
-    cues: level.cues.map((cue) => ({ ...cue, atM: cue.atM - startM })).filter((cue) => cue.atM >= 0),
+    ...placed,
+    stopLinesM: placed.stopLinesM.filter((atM) => atM >= ROOM_BEFORE_LINE_M),
   };
 }

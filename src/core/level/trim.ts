@@ -1,10 +1,10 @@
 /** Cuts a stretch that cannot be ridden off a recorded road: the longer part before or behind it is left. */
+import { placedOnPart } from './part.ts';
 import { type Level, SHORTEST_LEVEL_M } from './schema.ts';
 
 /**
  * The level without the stretch (m from the start), or null where too little road would be left or the road is not one
- * recorded piece. Stop lines, winds and
- * all else that lies on the part that stays goes with it.
+ * recorded piece. Stop lines, winds and all else that lies on the part that stays goes with it.
  */
 export function trimmed(level: Level, fromM: number, toM: number): Level | null {
   const [piece] = level.pieces;
@@ -25,15 +25,6 @@ function withoutEnds(
   const { stepM, heightsM, first, end } = part;
   const startM = first * stepM;
   const lengthM = (end - first) * stepM;
-  const isOn = (atM: number): boolean => atM >= startM && atM <= startM + lengthM;
-  const clipped = <S extends { readonly fromM: number; readonly toM: number }>(list: readonly S[]): S[] =>
-    list
-      .map((one) => ({
-        ...one,
-        fromM: Math.max(0, one.fromM - startM),
-        toM: Math.min(lengthM, one.toM - startM),
-      }))
-      .filter((one) => one.toM > one.fromM);
   const base = heightsM[first] ?? 0;
   return {
     ...level,
@@ -45,10 +36,6 @@ function withoutEnds(
         heightsM: heightsM.slice(first, end + 1).map((height) => Math.round((height - base) * 1000) / 1000),
       },
     ],
-    stopLinesM: level.stopLinesM.filter(isOn).map((atM) => atM - startM),
-    winds: clipped(level.winds),
-    surfaces: clipped(level.surfaces),
-    hidden: clipped(level.hidden),
-    cues: level.cues.filter(({ atM }) => isOn(atM)).map((cue) => ({ ...cue, atM: cue.atM - startM })),
+    ...placedOnPart(level, startM, lengthM),
   };
 }

@@ -7,7 +7,6 @@ import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
-import type { Format } from '../../words/format.ts';
 import { benchWords } from './words.ts';
 import { gearWords, metric } from './say.ts';
 import type { BenchServices, ReferenceRide } from './services.ts';
@@ -19,7 +18,6 @@ export function ComparePanel(props: {
   readonly ride: ReferenceRide | null;
   /** Id under which the level is kept, or null. */
   readonly keptId: string | null;
-  readonly format: Format;
   readonly services: BenchServices;
   readonly onForgotten: () => void;
 }): JSX.Element {
@@ -57,9 +55,8 @@ function Sentence(props: {
   readonly course: Course;
   readonly machine: Machine;
   readonly ride: ReferenceRide | null;
-  readonly format: Format;
 }): JSX.Element {
-  const { samples, course, machine, ride, format } = props;
+  const { samples, course, machine, ride } = props;
   const say = benchWords.compare;
   const found = useMemo(
     () =>
@@ -77,9 +74,9 @@ function Sentence(props: {
         {say.withSpeed(
           from,
           to,
-          format.speed(found.recordedSpeedMps),
+          metric.speed(found.recordedSpeedMps),
           gear,
-          format.speed(found.referenceSpeedMps),
+          metric.speed(found.referenceSpeedMps),
         )}{' '}
         {say.noCadence}
       </p>

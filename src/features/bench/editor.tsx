@@ -15,12 +15,11 @@ import type { Level } from '../../core/level/schema.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { trimmed } from '../../core/level/trim.ts';
-import { createFormat } from '../../words/format.ts';
 import type { Send, State } from '../../state/store.ts';
 import { benchWords } from './words.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
-import { type Draft, levelEditor } from './levelEditor.ts';
+import { type Draft, levelEditor, type Selection } from './levelEditor.ts';
 import { placeOfProblem, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
@@ -32,6 +31,8 @@ import { PieceList } from './pieceList.tsx';
 import { Toolbar } from './toolbar.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import { type Planning, usePlanning } from './usePlanning.ts';
+import { shownOf, type View, withPlace } from './zoom.ts';
+import { ZoomBar } from './zoomBar.tsx';
 
 /** The road has rested for so long before it is looked at for warnings (ms). */
 const LINT_REST_MS = 250;
@@ -59,26 +60,38 @@ export function Editor(props: EditorProps): JSX.Element {
   const { planning, ask } = usePlanning(services, rideable, who);
   const reference = planning.kind === 'done' ? planning.ride : null;
   const samples = samplesFor(draft);
+  const selected = draft.selection === null ? null : placeOfProblem(level, draft.selection);
+  const [view, setView] = useViewOf(course.lengthM, draft.selection, selected);
   return (
     <div class="bench">
-      <Toolbar
-        {...{ draft, course, services }}
-        faulty={rideable === null}
-        onTry={() => send({ kind: 'try-level', level: levelFrom(level, draft.tryFromM) })}
-      />
       <section class="paper road-view pinned" aria-label={benchWords.edit.profile}>
         <Profile
-          {...{ level, course, machine, reference }}
+          {...{ level, course, machine, reference, view }}
           selection={draft.selection}
           tryFromM={draft.tryFromM}
           onSelect={(selection) => levelEditor.change({ selection })}
           onField={(field, value, gesture) => levelEditor.edit(field.edit(value), gesture)}
           onTryFrom={(tryFromM) => levelEditor.change({ tryFromM })}
         />
+        <ZoomBar
+          {...{ view }}
+          lengthM={course.lengthM}
+          aroundM={selected === null ? null : (selected.fromM + selected.toM) / 2}
+          onView={setView}
+        />
       </section>
+      <Toolbar
+        {...{ draft, course, services }}
+        faulty={rideable === null}
+        onTry={() => send({ kind: 'try-level', level: levelFrom(level, draft.tryFromM) })}
+      />
       {reference !== null && (
         <section class="paper road-view" aria-label={benchWords.reference.best}>
-          <Lanes lengthM={course.lengthM} reference={reference.trace.samples} recorded={samples} />
+          <Lanes
+            shown={shownOf(view, course.lengthM)}
+            reference={reference.trace.samples}
+            recorded={samples}
+          />
         </section>
       )}
       <div class="bench-columns">
@@ -100,6 +113,15 @@ export function Editor(props: EditorProps): JSX.Element {
       </div>
     </div>
   );
+}
+
+/** The part of the road that is shown; it goes to where something is selected outside of it. */
+function useViewOf(lengthM: number, selection: Selection | null, place: View | null) {
+  const [view, setView] = useState<View | null>(null);
+  useEffect(() => {
+    if (place !== null) setView((before) => withPlace(before, lengthM, place));
+  }, [selection]);
+  return [view, setView] as const;
 }
 
 /** What is said about the level, and the ways it leaves the bench. */
@@ -139,7 +161,6 @@ function Panels(
           samples={samples}
           ride={props.reference}
           keptId={draft.kept?.id ?? null}
-          format={createFormat(props.state.settings.units)}
           onForgotten={() => levelEditor.change({ recorded: null })}
         />
       )}

@@ -4,8 +4,11 @@
  */
 import { OWN_LEVEL } from '../../core/level/own.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
+import { pieceLengthM } from '../../core/course/build.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LEVEL_SCHEMA, type Level } from '../../core/level/schema.ts';
+import { placeOfProblem } from './fields.ts';
+import type { Selection } from './levelEditor.ts';
 
 /** Random ending of an id: enough that two helpers never make the same (letters). */
 const ID_ENDING = 6;
@@ -82,55 +85,77 @@ export function freshPiece(kind: (typeof PIECE_KINDS)[number]): LevelPiece {
   }
 }
 
-/** A free stretch of the wanted length near a place, as far as there is one (m). */
-export function freeStretch(
-  taken: readonly { readonly fromM: number; readonly toM: number }[],
-  lengthM: number,
-  nearM: number,
-  wantedM: number,
-): { readonly fromM: number; readonly toM: number } {
+/** A stretch of road (m from the start). */
+interface Stretch {
+  readonly fromM: number;
+  readonly toM: number;
+}
+
+/** The free part of a stretch, or, where all of it is taken, the free road nearest to it (m). */
+export function freeStretch(taken: readonly Stretch[], lengthM: number, wanted: Stretch): Stretch {
   const sorted = taken.toSorted((a, b) => a.fromM - b.fromM);
-  const gaps: { fromM: number; toM: number }[] = [];
+  const gaps: Stretch[] = [];
   let from = 0;
   for (const one of [...sorted, { fromM: lengthM, toM: lengthM }]) {
     if (one.fromM - from >= 1) gaps.push({ fromM: from, toM: one.fromM });
     from = Math.max(from, one.toM);
   }
-  const off = (gap: { fromM: number; toM: number }): number =>
-    Math.max(0, gap.fromM - nearM, nearM - gap.toM) + (gap.toM - gap.fromM < wantedM ? lengthM : 0);
-  const best = gaps.toSorted((a, b) => off(a) - off(b))[0];
+  const within = ({ fromM, toM }: Stretch): number =>
+    Math.min(toM, wanted.toM) - Math.max(fromM, wanted.fromM);
+  const best = gaps.toSorted((a, b) => within(b) - within(a))[0];
   if (best === undefined) return { fromM: 0, toM: lengthM };
-  const fromM = Math.round(Math.max(best.fromM, Math.min(nearM, best.toM - wantedM)));
-  return { fromM, toM: Math.round(Math.min(best.toM, fromM + wantedM)) };
+  if (within(best) >= 1)
+    return { fromM: Math.max(best.fromM, wanted.fromM), toM: Math.min(best.toM, wanted.toM) };
+  const wantedM = wanted.toM - wanted.fromM;
+  return best.fromM >= wanted.toM
+    ? { fromM: best.fromM, toM: Math.min(best.toM, best.fromM + wantedM) }
+    : { fromM: Math.max(best.fromM, best.toM - wantedM), toM: best.toM };
 }
 
-/** The edit that adds something on the road near a place (m). */
-export function addPlaced(level: Level, list: PlacedList, nearM: number) {
+/** So long is what lies on the road where nothing is selected, and from so far on (m). */
+const USUAL = { fromM: 60, toM: 160 };
+
+/** Where something new comes to lie: on the selected piece, or on the piece under what is selected. */
+export function placeForNew(level: Level, selection: Selection | null): Stretch {
+  const place = selection === null ? null : placeOfProblem(level, selection);
+  if (place === null) return { fromM: USUAL.fromM, toM: Math.min(USUAL.toM, levelLengthM(level)) };
+  if (place.toM > place.fromM) return place;
+  let startM = 0;
+  for (const piece of level.pieces) {
+    const endM = startM + pieceLengthM(piece);
+    if (place.fromM <= endM) return { fromM: startM, toM: endM };
+    startM = endM;
+  }
+  return place;
+}
+
+/** The edit that adds something on a stretch of road: it fills the stretch, or, where it is a place, lies in its middle. */
+export function addPlaced(level: Level, list: PlacedList, on: Stretch) {
   const lengthM = levelLengthM(level);
   const add = { kind: 'add-entry' } as const;
   switch (list) {
     case 'stopLinesM':
-      return { ...add, list, entry: stopPlace(level.stopLinesM, lengthM, nearM) } as const;
-    case 'winds':
       return {
         ...add,
         list,
-        entry: { ...freeStretch(level.winds, lengthM, nearM, 100), windMps: 5 },
+        entry: stopPlace(level.stopLinesM, lengthM, (on.fromM + on.toM) / 2),
       } as const;
+    case 'winds':
+      return { ...add, list, entry: { ...freeStretch(level.winds, lengthM, on), windMps: 5 } } as const;
     case 'surfaces':
       return {
         ...add,
         list,
-        entry: { ...freeStretch(level.surfaces, lengthM, nearM, 80), surface: 'gravel' },
+        entry: { ...freeStretch(level.surfaces, lengthM, on), surface: 'gravel' },
       } as const;
     case 'hidden':
+      return { ...add, list, entry: { ...freeStretch(level.hidden, lengthM, on), sightM: 30 } } as const;
+    case 'cues':
       return {
         ...add,
         list,
-        entry: { ...freeStretch(level.hidden, lengthM, nearM, 80), sightM: 30 },
+        entry: { atM: Math.round((on.fromM + on.toM) / 2), cue: 'hill-ahead' },
       } as const;
-    case 'cues':
-      return { ...add, list, entry: { atM: Math.round(nearM), cue: 'hill-ahead' } } as const;
   }
 }
 

@@ -4,9 +4,8 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { courseOfLevel } from '../../core/level/build.ts';
-import { type ParseResult, parseLevelText } from '../../core/level/parse.ts';
+import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { LIMITS } from '../../core/math/limits.ts';
 import { hashOf } from '../../state/address.ts';
 import { inLearningOrder } from '../../core/coach/ladder.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
@@ -14,6 +13,7 @@ import type { Send } from '../../state/store.ts';
 import { benchWords } from './words.ts';
 import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
+import { levelOfFile } from './levelFile.ts';
 import { metric } from './say.ts';
 import type { BenchServices } from './services.ts';
 
@@ -57,11 +57,7 @@ export function BenchHome(props: HomeProps): JSX.Element {
 
 function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
   const say = benchWords.home;
-  const [told, setTold] = useState('');
-  const read = async (file: Blob): Promise<void> => {
-    if (file.size > LIMITS.level.bytes.most) return setTold(say.tooBig);
-    onFile(parseLevelText(await file.text()));
-  };
+  const read = async (file: Blob): Promise<void> => onFile(await levelOfFile(file));
   return (
     <section class="bench-begin" aria-label={say.make}>
       <Button
@@ -81,7 +77,6 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
         <span>{say.fileHint}</span>
       </FileButton>
       <CopyCard levels={levels} onOpen={onOpen} />
-      <output class="told on-ground">{told}</output>
     </section>
   );
 }

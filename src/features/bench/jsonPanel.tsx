@@ -35,7 +35,7 @@ interface BoxProps {
 
 function JsonBox(props: BoxProps): JSX.Element {
   const say = benchWords.json;
-  const { text, problems, begin, type } = useLevelText(props);
+  const { text, problems, unread, begin, type } = useLevelText(props);
   const box = useRef<HTMLTextAreaElement | null>(null);
   return (
     <>
@@ -45,6 +45,7 @@ function JsonBox(props: BoxProps): JSX.Element {
         class="json-box"
         aria-label={say.field}
         aria-invalid={problems.length > 0}
+        data-unread={unread ? '' : undefined}
         spellcheck={false}
         wrap="off"
         rows={18}
@@ -78,6 +79,7 @@ function JsonBox(props: BoxProps): JSX.Element {
 function useLevelText({ level, onLevel }: BoxProps) {
   const [text, setText] = useState(() => levelToJson(level));
   const [problems, setProblems] = useState<readonly PlacedProblem[]>([]);
+  const [waiting, setWaiting] = useState(false);
   const gesture = useRef('');
   /** The level that was made of the text; any other comes from elsewhere and is written anew. */
   const mine = useRef(level);
@@ -88,10 +90,12 @@ function useLevelText({ level, onLevel }: BoxProps) {
     clearTimeout(timer.current);
     setText(levelToJson(level));
     setProblems([]);
+    setWaiting(false);
   }, [level]);
   useEffect(() => () => clearTimeout(timer.current), []);
   const read = (typed: string): void => {
     const result = levelFromJson(typed);
+    setWaiting(false);
     setProblems(result.ok ? [] : result.problems);
     if (!result.ok) return;
     mine.current = result.level;
@@ -103,10 +107,11 @@ function useLevelText({ level, onLevel }: BoxProps) {
   };
   const type = (value: string): void => {
     setText(value);
+    setWaiting(true);
     clearTimeout(timer.current);
     timer.current = window.setTimeout(() => read(value), REST_MS);
   };
-  return { text, problems, begin, type } as const;
+  return { text, problems, unread: waiting || problems.length > 0, begin, type } as const;
 }
 
 /** Selects a line and scrolls it into the middle of the box. */

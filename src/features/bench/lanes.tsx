@@ -11,6 +11,7 @@ import { benchWords } from './words.ts';
 import { isRolling } from './rolling.ts';
 import { metric } from './say.ts';
 import { SIDE } from './profile.tsx';
+import type { View } from './zoom.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 
 const HEIGHT = 96;
@@ -25,11 +26,12 @@ interface Curve {
 }
 
 export function Lanes(props: {
-  readonly lengthM: number;
+  /** The same part of the road as the drawing above shows. */
+  readonly shown: View;
   readonly reference: readonly TraceSample[];
   readonly recorded: readonly RecordedSample[] | null;
 }): JSX.Element {
-  const { lengthM, reference, recorded } = props;
+  const { shown, reference, recorded } = props;
   const { cadence, speed } = useMemo(() => {
     const ridden = recorded ?? [];
     return {
@@ -46,10 +48,10 @@ export function Lanes(props: {
   const say = benchWords.reference;
   return (
     <div class="lanes">
-      <Lane title={say.cadenceLane} curves={cadence} lengthM={lengthM} least={40} most={110} />
+      <Lane title={say.cadenceLane} curves={cadence} shown={shown} least={40} most={110} />
       {recorded !== null && (
         <>
-          <Lane title={`${say.speedLane}, km/h`} curves={speed} lengthM={lengthM} least={0} most={30} />
+          <Lane title={`${say.speedLane}, km/h`} curves={speed} shown={shown} least={0} most={30} />
           <p class="lane-legend">
             <svg width="34" height="10" aria-hidden="true">
               <path class="curve best" d="M0 5H34" />
@@ -78,17 +80,18 @@ function best(
 function Lane(props: {
   readonly title: string;
   readonly curves: readonly Curve[];
-  readonly lengthM: number;
+  readonly shown: View;
   /** The scale holds at least these two. */
   readonly least: number;
   readonly most: number;
 }): JSX.Element {
-  const { title, curves, lengthM } = props;
+  const { title, curves, shown } = props;
   const [width, ref] = useWidth();
   const all = curves.flatMap(({ points }) => points.flatMap(([, value]) => (value === null ? [] : [value])));
   const low = all.reduce((a, b) => Math.min(a, b), props.least);
   const high = all.reduce((a, b) => Math.max(a, b), props.most);
-  const x = (atM: number): number => SIDE + (atM / lengthM) * (width - 2 * SIDE);
+  const x = (atM: number): number =>
+    SIDE + ((atM - shown.fromM) / (shown.toM - shown.fromM)) * (width - 2 * SIDE);
   const y = (value: number): number => BOTTOM - ((value - low) / (high - low)) * (BOTTOM - TOP);
   const ends = `${metric.number(low)} – ${metric.number(high)}`;
   return (

@@ -20,6 +20,12 @@ export function NumberField(props: {
   const { label, unit, value, low, high, step, name } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const gesture = useRef('');
+  const given = useRef(value);
+  // A value that comes from elsewhere, as by undoing, takes the place of what was typed.
+  if (given.current !== value) {
+    given.current = value;
+    if (typed !== null && Number(typed) !== value) setTyped(null);
+  }
   const id = useId();
   const number = Number(typed);
   const bad = typed !== null && (typed.trim() === '' || !(number >= low && number <= high));
@@ -40,6 +46,8 @@ export function NumberField(props: {
           value={typed ?? value}
           aria-invalid={bad}
           aria-describedby={bad ? `${id}-limits` : undefined}
+          // What is typed and out of its limits is on no level yet.
+          data-unread={bad ? '' : undefined}
           onFocus={() => {
             typings += 1;
             gesture.current = `typing ${typings}`;

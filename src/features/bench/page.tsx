@@ -20,6 +20,8 @@ import { BenchHome } from './home.tsx';
 import { keepDraft } from './keepDraft.ts';
 import { Opened, OpenedLink } from './opened.tsx';
 import { RoadImport } from './roadImport.tsx';
+import { levelOfFile } from './levelFile.ts';
+import { usePageDrop } from './pageDrop.ts';
 import { sharedText } from './shareLink.ts';
 import type { BenchPageServices, BenchServices } from './services.ts';
 
@@ -44,9 +46,8 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
     };
     open().catch(() => setFailed(true));
   }, []);
-  const { title, intro } = titleOf(state.rest);
   return (
-    <Sheet title={title} intro={intro}>
+    <Sheet {...titleOf(state.rest)}>
       {mine === null ? (
         <output>{failed ? benchWords.openFailed : benchWords.opening}</output>
       ) : (
@@ -56,7 +57,9 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
   );
 }
 
-function titleOf(rest: string): { readonly title: string; readonly intro: string } {
+function titleOf(rest: string): { readonly title: string; readonly intro?: string } {
+  // Whoever is at work knows what the bench is for, and wants the road on the first screen.
+  if (rest === 'edit' && levelEditor.draft() !== null) return { title: benchWords.title };
   if (rest === 'road') return benchWords.road;
   if (sharedText(rest) !== null) return benchWords.opened;
   return benchWords;
@@ -85,6 +88,17 @@ function Part(props: {
     if (draft !== null && isUnsaved(draft) && draft.history.past.length > 0) setWaiting(() => doing);
     else doing();
   };
+  /** A recorded ride that was dropped on the page. */
+  const [dropped, setDropped] = useState<File | null>(null);
+  const take = async (given: File): Promise<void> => {
+    const isLevel = /\.json$/i.test(given.name);
+    if (isLevel) setFile(await levelOfFile(given));
+    else setDropped(given);
+    go(isLevel ? '' : 'road');
+  };
+  const over = usePageDrop((given) => void take(given));
+  // Another part of the bench begins at its top, however far down the last one was left.
+  useEffect(() => window.scrollTo(0, 0), [rest]);
   const shared = sharedText(rest);
   const opened = { ownLevels, services, send };
   const dialog = waiting !== null && draft !== null && (
@@ -102,7 +116,7 @@ function Part(props: {
     />
   );
   if (shared !== null) return <OpenedLink {...opened} text={shared} onLeave={() => go('')} />;
-  if (rest === 'road') return <RoadImport services={services} send={send} />;
+  if (rest === 'road') return <RoadImport {...{ services, send, dropped, over }} />;
   if (rest === 'edit' && draft !== null) return <Editor {...{ draft, state, services, send }} />;
   if (file !== null) return <Opened {...opened} result={file} onLeave={() => setFile(null)} />;
   return (

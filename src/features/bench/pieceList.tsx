@@ -8,14 +8,11 @@ import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
 import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
-import { fieldsOf, placeOfProblem } from './fields.ts';
-import { addPlaced, freshPiece, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
+import { fieldsOf } from './fields.ts';
+import { addPlaced, freshPiece, placeForNew, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers } from './say.ts';
 import { cueWords } from '../../words/cues.ts';
-
-/** Where things come to lie while nothing is selected (m). */
-const USUAL_PLACE_M = 60;
 
 interface PieceListProps {
   readonly level: Level;
@@ -88,10 +85,8 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
   );
 }
 
-/** What is added comes to lie near what is selected. */
+/** What is added fills the piece that is selected. */
 function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
-  const place = selection === null ? null : placeOfProblem(level, selection);
-  const nearM = place === null ? USUAL_PLACE_M : (place.fromM + place.toM) / 2;
   return (
     <fieldset class="adders">
       <legend>{benchWords.edit.addPlaced}</legend>
@@ -101,7 +96,7 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): J
           key={list}
           data-add={list}
           onClick={() => {
-            onEdit(addPlaced(level, list, nearM));
+            onEdit(addPlaced(level, list, placeForNew(level, selection)));
             onSelect({ list, index: level[list].length });
           }}
         >

@@ -7,6 +7,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { pieceLengthM } from '../../core/course/build.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { benchWords } from './words.ts';
@@ -15,7 +16,9 @@ import { type LevelField, fieldsOf, pieceStartM, placeOfProblem } from './fields
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';
 import { fieldValue, metric, pieceNumbers } from './say.ts';
+import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { ShiftMarks } from './shiftMarks.tsx';
+import { shownOf, type View } from './zoom.ts';
 import type { ReferenceRide } from './services.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 
@@ -37,6 +40,8 @@ interface ProfileProps {
   readonly tryFromM: number;
   readonly machine: Machine;
   readonly reference: ReferenceRide | null;
+  /** The part of the road that is shown, null for all of it. */
+  readonly view: View | null;
   readonly onSelect: (selection: Selection) => void;
   readonly onField: (field: LevelField, value: number, gesture: string) => void;
   readonly onTryFrom: (atM: number) => void;
@@ -49,16 +54,20 @@ export function Profile(props: ProfileProps): JSX.Element {
   const [width, ref] = useWidth();
   // While a handle is dragged the scale stays, or the road would run away from the finger.
   const [heldPxPerM, setHeld] = useState<number | null>(null);
-  const pxPerM = heldPxPerM ?? (width - 2 * SIDE) / course.lengthM;
-  const x: Across = (atM) => SIDE + atM * pxPerM;
-  const right = x(course.lengthM);
+  const shown = shownOf(props.view, course.lengthM);
+  const { fromM, toM } = shown;
+  const held = props.view === null ? heldPxPerM : null;
+  const pxPerM = held ?? (width - 2 * SIDE) / (toM - fromM);
+  const x: Across = (atM) => SIDE + (atM - fromM) * pxPerM;
+  const right = x(toM);
   const paths = useMemo(
-    () => roadPaths(course, { fromM: 0, toM: course.lengthM, left: SIDE, right, top: TOP, bottom: BOTTOM }),
-    [course, right],
+    () => roadPaths(course, { fromM, toM, left: SIDE, right, top: TOP, bottom: BOTTOM }),
+    [course, fromM, toM, right],
   );
+  const heightAt: Across = (atM) => sampleAt(course.heightM, atM);
   const y: Across = (atM) => paths.y(Math.min(course.lengthM, atM));
   useClick(ref, (atPx) => {
-    const atM = (atPx - SIDE) / pxPerM;
+    const atM = fromM + (atPx - SIDE) / pxPerM;
     const index = level.pieces.findLastIndex((_, i) => pieceStartM(level, i) <= atM);
     if (index >= 0 && atM <= course.lengthM) props.onSelect({ list: 'pieces', index });
   });
@@ -75,16 +84,15 @@ export function Profile(props: ProfileProps): JSX.Element {
         <path class="ground" d={paths.ground} />
         <path class="hatching" d={paths.hatching} />
         <path class="outline" d={paths.outline} />
-        <PieceNumbers {...{ level, x, y }} />
+        <Heights {...{ shown, heightAt, x, y }} />
+        <PieceNumbers {...{ level, shown, heightAt, x, y }} />
         <Bands level={level} x={x} y={y} top={BOTTOM + 4} selection={selection} />
-        <Axis lengthM={course.lengthM} x={x} />
+        <Axis shown={shown} x={x} y={HEIGHT - 6} />
         {reference !== null && <ShiftMarks report={reference.report} x={x} y={y} />}
       </svg>
       <Handles
         {...props}
-        x={x}
-        y={y}
-        pxPerM={pxPerM}
+        {...{ shown, x, y, pxPerM }}
         onDrag={(dragging) => setHeld(dragging ? pxPerM : null)}
       />
     </div>
@@ -109,33 +117,37 @@ function useClick(ref: { readonly current: HTMLElement | null }, onClick: (atPx:
 /** One handle for each number of the selected thing that has one, and the flag where test rides begin. */
 function Handles(
   props: ProfileProps & {
+    readonly shown: View;
     readonly x: Across;
     readonly y: Across;
     readonly pxPerM: number;
     readonly onDrag: (dragging: boolean) => void;
   },
 ): JSX.Element {
-  const { level, course, selection, x, y, pxPerM } = props;
+  const { level, course, selection, shown, x, y, pxPerM } = props;
   const fields = selection === null ? [] : fieldsOf(level, selection);
   const tryFromM = Math.min(props.tryFromM, course.lengthM);
+  const isShown = (atM: number): boolean => atM >= shown.fromM && atM <= shown.toM;
   return (
     <>
-      <Handle
-        label={benchWords.tryOut.start}
-        value={Math.round(tryFromM)}
-        low={0}
-        high={Math.max(0, course.lengthM - LEAST_TRY_M)}
-        step={course.lengthM > 2_000 ? 50 : 10}
-        shown={metric.distance(tryFromM)}
-        axis="along"
-        x={x(tryFromM)}
-        y={y(tryFromM) - 17}
-        perPx={1 / pxPerM}
-        kind="begin"
-        onValue={props.onTryFrom}
-      />
+      {isShown(tryFromM) && (
+        <Handle
+          label={benchWords.tryOut.start}
+          value={Math.round(tryFromM)}
+          low={0}
+          high={Math.max(0, course.lengthM - LEAST_TRY_M)}
+          step={course.lengthM > 2_000 ? 50 : 10}
+          shown={metric.distance(tryFromM)}
+          axis="along"
+          x={x(tryFromM)}
+          y={y(tryFromM) - 17}
+          perPx={1 / pxPerM}
+          kind="begin"
+          onValue={props.onTryFrom}
+        />
+      )}
       {fields.map(({ handle, ...field }) =>
-        handle === null ? null : (
+        handle === null || !isShown(handle.atM) ? null : (
           <Handle
             key={`${selection?.list} ${selection?.index} ${field.name}`}
             {...field}
@@ -170,50 +182,32 @@ function Selected(props: {
   );
 }
 
-/** Gradients over the pieces that have one, where there is room. */
-function PieceNumbers(props: { readonly level: Level; readonly x: Across; readonly y: Across }): JSX.Element {
-  const { level, x, y } = props;
+/** Gradients over the pieces that have one, and of parts of those that have many, where there is room. */
+function PieceNumbers(props: {
+  readonly level: Level;
+  readonly shown: View;
+  readonly heightAt: Across;
+  readonly x: Across;
+  readonly y: Across;
+}): JSX.Element {
+  const { level, shown, x, y } = props;
   let endM = 0;
   return (
     <g class="piece-numbers" aria-hidden="true">
       {level.pieces.map((piece, index) => {
         const startM = endM;
         endM += pieceLengthM(piece);
-        if (piece.kind === 'flat' || piece.kind === 'recorded') return null;
+        if (piece.kind === 'flat' || endM < shown.fromM || startM > shown.toM) return null;
+        if (!('slopeRatio' in piece))
+          return <Gradients key={index} {...props} part={{ fromM: startM, toM: endM }} />;
         if (x(endM) - x(startM) < WIDE_ENOUGH) return null;
-        const middleM = (startM + endM) / 2;
+        const middleM = (Math.max(startM, shown.fromM) + Math.min(endM, shown.toM)) / 2;
         return (
           <text key={index} x={x(middleM)} y={Math.max(16, y(middleM) - 30)} text-anchor="middle">
             {pieceNumbers(piece).split(', ').at(-1)}
           </text>
         );
       })}
-    </g>
-  );
-}
-
-const AXIS_STEPS_M = [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000] as const;
-const AXIS_GAP_PX = 90;
-
-/** Numbers at the ends stay inside of the drawing. */
-function anchorOf(atM: number, lengthM: number): 'start' | 'middle' | 'end' {
-  if (atM === 0) return 'start';
-  return atM > lengthM * 0.97 ? 'end' : 'middle';
-}
-
-/** Distances along the lower edge. */
-function Axis({ lengthM, x }: { readonly lengthM: number; readonly x: Across }): JSX.Element {
-  const most = (x(lengthM) - x(0)) / AXIS_GAP_PX;
-  const stepM = AXIS_STEPS_M.find((step) => lengthM / step <= most) ?? 5_000;
-  const marks: number[] = [];
-  for (let atM = 0; atM <= lengthM; atM += stepM) marks.push(atM);
-  return (
-    <g class="axis" aria-hidden="true">
-      {marks.map((atM) => (
-        <text key={atM} x={x(atM)} y={HEIGHT - 6} text-anchor={anchorOf(atM, lengthM)}>
-          {metric.distance(atM)}
-        </text>
-      ))}
     </g>
   );
 }

@@ -25,13 +25,22 @@ type Stage =
 
 let files = 0;
 
-export function RoadImport(props: { readonly services: BenchServices; readonly send: Send }): JSX.Element {
-  const { services, send } = props;
+export function RoadImport(props: {
+  readonly services: BenchServices;
+  readonly send: Send;
+  /** A file that was dropped on the page, and whether one hangs over it. */
+  readonly dropped: File | null;
+  readonly over: boolean;
+}): JSX.Element {
+  const { services, send, dropped, over } = props;
   const { stage, questions, answers, read, answer, cancel } = useReading(services);
   const say = benchWords.road;
+  useEffect(() => {
+    if (dropped !== null) void read(dropped);
+  }, [dropped]);
   return (
     <>
-      <Picker onFile={(file) => void read(file)} />
+      <Picker over={over} onFile={(file) => void read(file)} />
       <section class="paper" data-road={stage.kind} aria-live="polite" hidden={stage.kind === 'empty'}>
         {stage.kind === 'reading' && <Reading share={stage.share} onCancel={cancel} />}
         {stage.kind === 'cancelled' && <p>{say.cancelled}</p>}
@@ -131,57 +140,22 @@ function stageOf(outcome: GpxOutcome, file: number): Stage {
   }
 }
 
-/** A place to drop a file on, with a button for those who would rather choose one. */
-function Picker({ onFile }: { readonly onFile: (file: Blob) => void }): JSX.Element {
+/** Says that a file can be dropped, with a button for those who would rather choose one. */
+function Picker(props: { readonly over: boolean; readonly onFile: (file: Blob) => void }): JSX.Element {
   const say = benchWords.road;
-  const { place, over } = useDrop(onFile);
   return (
-    <section ref={place} class={`paper drop-place ${over ? 'over' : ''}`} aria-label={say.title} data-drop>
+    <section class={`paper drop-place ${props.over ? 'over' : ''}`} aria-label={say.title} data-drop>
       <FileButton
         name="data-gpx"
         class="button strong"
         accept={RIDE_FILES}
-        onFiles={([file]) => file && onFile(file)}
+        onFiles={([file]) => file && props.onFile(file)}
       >
         {say.choose}
       </FileButton>
       <span>{say.drop}</span>
     </section>
   );
-}
-
-/** An element that takes dropped files, and whether one hangs over it. */
-function useDrop(onFile: (file: Blob) => void) {
-  const place = useRef<HTMLElement | null>(null);
-  const [over, setOver] = useState(false);
-  const take = useRef(onFile);
-  take.current = onFile;
-  useEffect(() => {
-    const element = place.current;
-    const ends = new AbortController();
-    const { signal } = ends;
-    element?.addEventListener(
-      'dragover',
-      (event) => {
-        event.preventDefault();
-        setOver(true);
-      },
-      { signal },
-    );
-    element?.addEventListener('dragleave', () => setOver(false), { signal });
-    element?.addEventListener(
-      'drop',
-      (event) => {
-        event.preventDefault();
-        setOver(false);
-        const file = event.dataTransfer?.files[0];
-        if (file !== undefined) take.current(file);
-      },
-      { signal },
-    );
-    return () => ends.abort();
-  }, []);
-  return { place, over } as const;
 }
 
 /** What only a person can decide. */

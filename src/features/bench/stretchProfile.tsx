@@ -1,12 +1,16 @@
 /** A whole recorded road from the side, with the chosen stretch between two handles and its holes marked. */
 import type { JSX } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { RoadStretch } from '../../core/gpx/hardest.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import { px } from '../../charts/lines.ts';
 import { benchWords } from './words.ts';
 import { Handle } from './handle.tsx';
+import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { metric } from './say.ts';
+import { shownOf, type View } from './zoom.ts';
+import { ZoomBar } from './zoomBar.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
 
 const HEIGHT = 230;
@@ -25,30 +29,36 @@ interface StretchProps {
 export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
   const [width, ref] = useWidth();
   const endM = (road.heightsM.length - 1) * road.stepM;
-  const pxPerM = (width - 2 * SIDE) / endM;
-  const x = (atM: number): number => SIDE + atM * pxPerM;
-  const handle = (end: 'fromM' | 'toM', label: string): JSX.Element => (
-    <Handle
-      label={label}
-      value={stretch[end]}
-      low={0}
-      high={endM}
-      step={road.stepM}
-      shown={metric.distance(stretch[end])}
-      axis="along"
-      x={x(stretch[end])}
-      y={BOTTOM + 22}
-      perPx={1 / pxPerM}
-      kind="edge"
-      onValue={(value) => onMove({ [end]: value })}
-    />
-  );
+  const [view, setView] = useState<View | null>(null);
+  const shown = shownOf(view, endM);
+  const pxPerM = (width - 2 * SIDE) / (shown.toM - shown.fromM);
+  const x = (atM: number): number => SIDE + (atM - shown.fromM) * pxPerM;
+  const handle = (end: 'fromM' | 'toM', label: string): JSX.Element | null =>
+    stretch[end] < shown.fromM || stretch[end] > shown.toM ? null : (
+      <Handle
+        label={label}
+        value={stretch[end]}
+        low={0}
+        high={endM}
+        step={road.stepM}
+        shown={metric.distance(stretch[end])}
+        axis="along"
+        x={x(stretch[end])}
+        y={BOTTOM + 22}
+        perPx={1 / pxPerM}
+        kind="edge"
+        onValue={(value) => onMove({ [end]: value })}
+      />
+    );
   return (
-    <div class="bench-profile" ref={ref}>
-      <Drawing {...{ road, stretch, width, endM, x }} />
-      {handle('fromM', benchWords.road.from)}
-      {handle('toM', benchWords.road.to)}
-    </div>
+    <>
+      <div class="bench-profile" ref={ref}>
+        <Drawing {...{ road, stretch, width, shown, x }} />
+        {handle('fromM', benchWords.road.from)}
+        {handle('toM', benchWords.road.to)}
+      </div>
+      <ZoomBar view={view} lengthM={endM} aroundM={(stretch.fromM + stretch.toM) / 2} onView={setView} />
+    </>
   );
 }
 
@@ -56,11 +66,15 @@ function Drawing(props: {
   readonly road: RoadSummary;
   readonly stretch: RoadStretch;
   readonly width: number;
-  readonly endM: number;
+  readonly shown: View;
   readonly x: (atM: number) => number;
 }): JSX.Element {
-  const { road, stretch, width, endM, x } = props;
-  const outline = useMemo(() => outlineOf(road, width - 2 * SIDE), [road, width]);
+  const { road, stretch, width, shown, x } = props;
+  const { outline, y } = useMemo(
+    () => outlineOf(road, shown, width - 2 * SIDE),
+    [road, width, shown.fromM, shown.toM],
+  );
+  const heightAt = (atM: number): number => sampleAt(road.heightsM, atM / road.stepM);
   const [left, right] = [x(stretch.fromM), x(stretch.toM)];
   return (
     <svg
@@ -74,40 +88,34 @@ function Drawing(props: {
       <path class="ground" d={`M${SIDE} ${BOTTOM}L${outline}L${px(width - SIDE)} ${BOTTOM}Z`} />
       <path class="outline" d={`M${outline}`} />
       {road.holes.map((hole) => (
-        <path
-          key={hole.fromM}
-          class="hole"
-          d={`M${px(x(hole.fromM))} ${BOTTOM - 8}H${px(x(Math.min(endM, hole.toM)))}`}
-        />
+        <path key={hole.fromM} class="hole" d={`M${px(x(hole.fromM))} ${BOTTOM - 8}H${px(x(hole.toM))}`} />
       ))}
       <path class="stretch-ends" d={`M${px(left)} 6V${BOTTOM + 6}M${px(right)} 6V${BOTTOM + 6}`} />
-      <g class="axis" aria-hidden="true">
-        <text x={SIDE} y={HEIGHT - 4}>
-          {metric.road(0)}
-        </text>
-        <text x={width - SIDE} y={HEIGHT - 4} text-anchor="end">
-          {metric.road(endM)}
-        </text>
-      </g>
+      <Heights {...{ shown, heightAt, x, y }} />
+      <Gradients part={shown} {...{ shown, heightAt, x, y }} />
+      <Axis shown={shown} x={x} y={HEIGHT - 4} />
     </svg>
   );
 }
 
-/** The heights, at most one point a pixel: the highest of those that fall on it. */
-function outlineOf(road: RoadSummary, widthPx: number): string {
-  const { heightsM } = road;
-  const low = heightsM.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-  const high = heightsM.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+/** The heights of what is shown, at most one point a pixel: the highest of those that fall on it. */
+function outlineOf({ heightsM, stepM }: RoadSummary, shown: View, widthPx: number) {
+  const [first, last] = [shown.fromM / stepM, shown.toM / stepM];
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const height of heightsM.subarray(Math.floor(first), Math.ceil(last) + 1)) {
+    low = Math.min(low, height);
+    high = Math.max(high, height);
+  }
   const scale = (BOTTOM - TOP - 20) / Math.max(LEAST_RISE_M, high - low);
-  const last = heightsM.length - 1;
-  const columns = Math.min(last, Math.round(widthPx));
+  const yOf = (heightM: number): number => BOTTOM - 20 - (heightM - low) * scale;
+  const columns = Math.max(1, Math.round(widthPx));
   const points: string[] = [];
   for (let column = 0; column <= columns; column += 1) {
-    const from = Math.floor((column / columns) * last);
-    const to = Math.max(from + 1, Math.floor(((column + 1) / columns) * last));
-    let top = heightsM[from] as number;
-    for (let i = from; i < to && i <= last; i += 1) top = Math.max(top, heightsM[i] as number);
-    points.push(`${px(SIDE + (column / columns) * widthPx)} ${px(BOTTOM - 20 - (top - low) * scale)}`);
+    const from = first + (column / columns) * (last - first);
+    const to = first + ((column + 1) / columns) * (last - first);
+    let top = sampleAt(heightsM, from);
+    for (let i = Math.ceil(from); i < to && i <= last; i += 1) top = Math.max(top, heightsM[i] as number);
+    points.push(`${px(SIDE + (column / columns) * widthPx)} ${px(yOf(top))}`);
   }
-  return points.join('L');
+  return { outline: points.join('L'), y: (atM: number): number => yOf(sampleAt(heightsM, atM / stepM)) };
 }

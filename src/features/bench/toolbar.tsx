@@ -138,15 +138,18 @@ function keepWords(draft: Draft, faulty: boolean): string {
   return draft.kept === null ? benchWords.keep.unsaved : benchWords.keep.changed;
 }
 
-/** Ctrl or ⌘ with Z, Y and S, but not while a text is being typed, which has an undo of its own. */
+/**
+ * Ctrl or ⌘ with Z, Y and S. The fields of the bench have no undo of their own beside this one: what a browser would take
+ * back is whatever was typed last, not what was done last. Only text that is no level yet is left to the browser.
+ */
 function useShortcuts(save: () => void): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
-      const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+      const unread = event.target instanceof Element && event.target.closest('[data-unread]') !== null;
       if (key === 's') save();
-      else if (typing) return;
+      else if (unread) return;
       else if (key === 'y' || (key === 'z' && event.shiftKey)) levelEditor.redo();
       else if (key === 'z') levelEditor.undo();
       else return;

@@ -35,7 +35,6 @@ export const benchWords = {
     goOn: 'Go on with it',
     drop: 'Drop it',
     facts: (length: string, steepest: string): string => `${length}, up to ${steepest}`,
-    tooBig: 'This file is too big to be a level. Choose one that was saved on the bench.',
     named: (doing: string, title: string): string => `${doing}: ${title}`,
   },
   leave: {
@@ -67,7 +66,7 @@ export const benchWords = {
     profile: 'The road from the side. Every handle can be dragged or moved with the arrow keys.',
     heights: (times: string): string => `heights × ${times}`,
     facts: (length: string, climbed: string, pitches: number): string =>
-      `${length}, ${climbed} climbed, ${count(pitches, 'pitch', 'pitches')}`,
+      `${length}, ${climbed} climbed, ${pitches === 0 ? 'no pitch' : count(pitches, 'pitch', 'pitches')}`,
     road: 'Road',
     placed: 'On the road',
     add: 'Add',
@@ -89,6 +88,15 @@ export const benchWords = {
     aids: 'Help on the screen',
     no: (number: number, name: string): string => `${number}. ${name}`,
     range: (low: string, high: string): string => `${low} to ${high}`,
+  },
+  zoom: {
+    title: 'Which part of the road is shown',
+    closer: 'Closer',
+    wider: 'Wider',
+    back: '◀ Back',
+    on: 'On ▶',
+    whole: 'Whole road',
+    shown: (from: string, to: string): string => `${from} to ${to}`,
   },
   aids: {
     roadAhead: 'the road ahead',
@@ -238,7 +246,7 @@ export const benchWords = {
     intro:
       'The file is read here, in your browser, and goes nowhere. A level holds heights and distances only.',
     choose: 'Choose a GPX file',
-    drop: 'or drop it here',
+    drop: 'or drop it anywhere on this page. It may be packed (.gz or .zip).',
     reading: (share: string): string => `Reading: ${share}`,
     cancel: 'Stop',
     cancelled: 'Stopped. Nothing was kept.',

@@ -9,6 +9,7 @@ import { fieldsOf, placeOfProblem, selectionAt } from '../../../src/features/ben
 import {
   addPlaced,
   freeStretch,
+  placeForNew,
   freshId,
   freshLevel,
   freshPiece,
@@ -24,7 +25,7 @@ function everything(): Level {
   let level = freshLevel('All', 'All of it.');
   for (const kind of PIECE_KINDS)
     level = edited(level, { kind: 'add-piece', index: level.pieces.length, piece: freshPiece(kind) });
-  for (const list of PLACED_LISTS) level = edited(level, addPlaced(level, list, 150));
+  for (const list of PLACED_LISTS) level = edited(level, addPlaced(level, list, { fromM: 100, toM: 200 }));
   return level;
 }
 
@@ -39,9 +40,25 @@ describe('what can be added', () => {
     expect(made.ok ? [] : made.problems).toEqual([]);
   });
 
-  it('finds room between what is there', () => {
-    expect(freeStretch([{ fromM: 100, toM: 200 }], 400, 180, 80)).toEqual({ fromM: 200, toM: 280 });
-    expect(freeStretch([], 400, 390, 80)).toEqual({ fromM: 320, toM: 400 });
+  it('fills what is asked for as far as it is free, and finds room nearby where it is not', () => {
+    const taken = [{ fromM: 100, toM: 200 }];
+    expect(freeStretch([], 400, { fromM: 320, toM: 400 })).toEqual({ fromM: 320, toM: 400 });
+    expect(freeStretch(taken, 400, { fromM: 150, toM: 300 })).toEqual({ fromM: 200, toM: 300 });
+    expect(freeStretch(taken, 400, { fromM: 120, toM: 180 })).toEqual({ fromM: 40, toM: 100 });
+    expect(freeStretch(taken, 400, { fromM: 160, toM: 200 })).toEqual({ fromM: 200, toM: 240 });
+  });
+
+  it('lies on the piece that is selected, and on the same piece again when its own stop line is', () => {
+    const level = freshLevel('New', 'New.');
+    const pitch = { list: 'pieces', index: 1 } as const;
+    const place = placeOfProblem(level, pitch);
+    expect(placeForNew(level, pitch)).toEqual(place);
+    const lined = edited(level, addPlaced(level, 'stopLinesM', placeForNew(level, pitch)));
+    const line = { list: 'stopLinesM', index: 0 } as const;
+    expect(placeForNew(lined, line)).toEqual(place);
+    expect(edited(lined, addPlaced(lined, 'winds', placeForNew(lined, line))).winds).toEqual([
+      { ...place, windMps: 5 },
+    ]);
   });
 
   it('gets an id of its own, whatever the title', () => {
