@@ -51,6 +51,11 @@ export interface Screen {
    * visit, which only those wait for who test it.
    */
   readonly offline?: boolean;
+  /**
+   * How often the page is painted: `seldom`, twenty times a second, unless something else is said; `even`, each picture
+   * the browser offers, told apart by exactly a sixtieth of a second however long it took; `real`, as it comes.
+   */
+  readonly painting?: 'seldom' | 'even' | 'real';
   /** Where to go, relative to the site: `''`, `'?seed=3'`, `'#about'`. */
   readonly address?: string;
   /** Anything else playwright can pretend, such as `reducedMotion` or `colorScheme`. */
@@ -136,6 +141,19 @@ function paintSeldom(): void {
   };
 }
 
+/** Pictures a sixtieth of a second apart by their own clock: what one costs can be told on a machine with other work. */
+function paintEvenly(): void {
+  const ask = window.requestAnimationFrame.bind(window);
+  let shown = 0;
+  let seenMs = -1;
+  window.requestAnimationFrame = (one) =>
+    ask((timeMs) => {
+      if (timeMs !== seenMs) shown += 1;
+      seenMs = timeMs;
+      one((shown * 1000) / 60);
+    });
+}
+
 /** Opens a page of a site with an empty profile of its own. */
 export async function openPage(browser: Browser, siteUrl: string, screen: Screen): Promise<OpenPage> {
   const touch = screen.touch ?? false;
@@ -152,7 +170,8 @@ export async function openPage(browser: Browser, siteUrl: string, screen: Screen
   const addresses: string[] = [];
   watch(context, siteUrl, problems, addresses);
   await context.addInitScript(NAMES);
-  await context.addInitScript(paintSeldom);
+  const { painting = 'seldom' } = screen;
+  if (painting !== 'real') await context.addInitScript(painting === 'even' ? paintEvenly : paintSeldom);
   const page = await context.newPage();
   await page.goto(new URL(screen.address ?? '', siteUrl).href, { waitUntil: 'load' });
   return { page, context, problems, addresses, close: () => context.close() };

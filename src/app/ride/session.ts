@@ -152,6 +152,8 @@ class Session implements RideSession {
   readonly #firstSteps: FirstSteps | null;
   readonly #stops: (() => void)[] = [];
   #look: RideLook;
+  /** Settings as they are now; those the picture was built with may be older. */
+  #settings: RideLook['settings'];
   #rooms: RideRooms | null = null;
   #views: RideViews | null = null;
   #ears: RideSound | null = null;
@@ -173,7 +175,7 @@ class Session implements RideSession {
   constructor(options: SessionOptions) {
     this.#options = options;
     this.#look = options.look();
-    const { holdMode } = this.#look.settings;
+    this.#settings = this.#look.settings;
     const { watching, goesOn } = options;
     const { bike, rider, autoEase } = watching?.recording ?? goesOn ?? onRoad(this.#look.settings);
     this.#ride = startRide(buildRideWorld(courseOfLevel(options.level), bike, rider, { autoEase }));
@@ -191,7 +193,7 @@ class Session implements RideSession {
             show: (shown) => this.#showFirstSteps(shown),
             onDone: options.firstSteps.onDone,
           });
-    this.#hub = createInputHub(holdMode, (command) => this.#onCommand(command));
+    this.#hub = createInputHub(this.#settings.holdMode, (command) => this.#onCommand(command));
     this.#guide = createGuide(this.#ride.world, options.reference);
     const help = createRideHelp(this.#ride, this.#guide, options.level);
     const aids = aidsWhile(options.level, () => this.#look.settings);
@@ -218,7 +220,7 @@ class Session implements RideSession {
           this.#shifted = false;
           if (this.#loop.mode() !== 'riding') return;
           this.#ears?.frame(frame);
-          this.#ears?.music(frame, this.#options.look().settings);
+          this.#ears?.music(frame, this.#settings);
           // During the first steps they alone are spoken, and no tone judges legs that stand still.
           if (this.#isFreeToShift()) this.#ear?.frame(frame);
           else this.#ear?.stop();
@@ -292,7 +294,8 @@ class Session implements RideSession {
   }
 
   settingsChanged(): void {
-    const { volumes, muted, holdMode, leversKnown } = this.#options.look().settings;
+    this.#settings = this.#options.look().settings;
+    const { volumes, muted, holdMode, leversKnown } = this.#settings;
     if (leversKnown) this.#firstSteps?.end();
     this.#ears?.setVolumes(volumes);
     this.#ears?.setMuted(muted);
@@ -350,7 +353,7 @@ class Session implements RideSession {
   }
 
   #isSpokenTo(): boolean {
-    const { childVoice, byEar, muted } = this.#options.look().settings;
+    const { childVoice, byEar, muted } = this.#settings;
     return this.#options.level.audience === 'children' && childVoice && !byEar && !muted;
   }
 
@@ -416,7 +419,7 @@ class Session implements RideSession {
       listenToKeys({
         target: window,
         hub: this.#hub,
-        keys: () => this.#options.look().settings.keys,
+        keys: () => this.#settings.keys,
         active: () => this.#loop.mode() === 'riding' || this.#loop.mode() === 'counting',
       }),
       () => document.removeEventListener('visibilitychange', onHidden),
@@ -475,7 +478,7 @@ class Session implements RideSession {
           hint: (frame) => (aidsFor(level, settings).nextStep ? this.#guide.hint(frame) : null),
           format: createFormat(settings.units),
           place: places.ear,
-          tone: (hz) => this.#ears?.tone(hz, this.#options.look().settings),
+          tone: (hz) => this.#ears?.tone(hz, this.#settings),
         })
       : null;
   }

@@ -11,6 +11,7 @@ export interface PaintSheet {
   readonly width: number;
   readonly height: number;
   readonly scale: number;
+  readonly kind: 'paper' | 'opaque';
 }
 
 /** Finer canvases cost more than the eye gains. */
@@ -21,15 +22,23 @@ export function deviceScale(): number {
   return Math.max(1, Math.min(MOST_DEVICE_SCALE, window.devicePixelRatio || 1));
 }
 
-/** Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each. */
-export function createSheet(width: number, height: number, scale: number): PaintSheet {
+/**
+ * Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each; nothing shows through an opaque one, which
+ * browsers copy instead of mixing it with what lies below.
+ */
+export function createSheet(
+  width: number,
+  height: number,
+  scale: number,
+  kind: PaintSheet['kind'] = 'paper',
+): PaintSheet {
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.round(width * scale));
   canvas.height = Math.max(1, Math.round(height * scale));
-  const context = canvas.getContext('2d');
+  const context = canvas.getContext('2d', { alpha: kind === 'paper' });
   if (!context) throw new Error('This browser offers no 2D canvas.');
   context.scale(scale, scale);
-  return { canvas, context, width, height, scale };
+  return { canvas, context, width, height, scale, kind };
 }
 
 /** A finished sheet: only drawn from now on. */
@@ -41,10 +50,10 @@ export interface SheetPicture {
 
 /** Ends the painting of a sheet; browsers draw a bitmap with less ado than a canvas that might still change. */
 export function finish(sheet: PaintSheet): SheetPicture {
-  const { canvas, width, height } = sheet;
+  const { canvas, width, height, kind } = sheet;
   if (typeof OffscreenCanvas === 'undefined') return { image: canvas, width, height };
   const copy = new OffscreenCanvas(canvas.width, canvas.height);
-  const context = copy.getContext('2d');
+  const context = copy.getContext('2d', { alpha: kind === 'paper' });
   if (!context) return { image: canvas, width, height };
   context.drawImage(canvas, 0, 0);
   const image = copy.transferToImageBitmap();

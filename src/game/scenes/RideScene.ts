@@ -46,6 +46,7 @@ export class RideScene extends Scene {
   #lastTimeS = Number.NaN;
   #elapsedS = 0;
   readonly #quality = new QualityWatch();
+  #told: PictureQuality | null = null;
 
   constructor(options: RideSceneOptions) {
     super({ key: 'ride' });
@@ -67,6 +68,7 @@ export class RideScene extends Scene {
     const timeS = timeMs / 1000;
     const passed = Number.isNaN(this.#lastTimeS) ? 0 : timeS - this.#lastTimeS;
     this.#quality.frame(passed);
+    this.#tellQuality();
     this.#elapsedS = Math.max(0, Math.min(LONGEST_STEP_S, passed));
     this.#lastTimeS = timeS;
     this.#frame = frame;
@@ -85,6 +87,13 @@ export class RideScene extends Scene {
   /** How much of the picture there is time to draw. */
   get quality(): PictureQuality {
     return this.#quality.level;
+  }
+
+  /** For whoever measures; players are told nothing. */
+  #tellQuality(): void {
+    if (this.#quality.level === this.#told) return;
+    this.#told = this.#quality.level;
+    this.sys.game.canvas.dataset['quality'] = String(this.#told);
   }
 
   #draw(context: CanvasRenderingContext2D): void {

@@ -55,6 +55,8 @@ interface Loose {
 export class Cargo {
   readonly #basket: Sprite;
   readonly #apple: Sprite;
+  readonly #piles: Sprite[] = [];
+  readonly #pxPerM: number;
   readonly #hedgehog: Sprite;
   readonly #shape: BikeShape;
   readonly #still: boolean;
@@ -71,6 +73,7 @@ export class Cargo {
     this.#still = reducedMotion;
     this.#behindM = Math.min(BEHIND_M, layout.riderX / layout.riderPxPerM + shape.rear.x - ROOM_M);
     const pxPerM = layout.riderPxPerM * layout.deviceScale * 1.15;
+    this.#pxPerM = pxPerM;
     this.#basket = paintSprite(-0.26, -0.12, 0.52, 0.34, pxPerM, (context) => paintBasket(context, palette));
     this.#apple = paintSprite(-0.1, -0.13, 0.2, 0.22, pxPerM, (context) => paintApple(context, palette));
     this.#hedgehog = paintSprite(-0.42, -0.4, 0.86, 0.46, pxPerM, (context, sheet) => {
@@ -133,19 +136,31 @@ export class Cargo {
 
   /** Basket and what is in it; `place` is that of the bike. */
   drawOnBike(context: Context, place: ScenePlace, frame: RideFrame): void {
-    const left = SLOTS.length - this.#spilled;
     const { x, y } = this.#home();
     const shake = this.#still ? 0 : Math.sin(frame.timeS * 26) * 0.01 * this.#wobble;
-    for (let i = 0; i < left; i += 1) {
-      const [slotX, slotY] = SLOTS[i] ?? [0, 0];
-      const hop = this.#still
-        ? 0
-        : Math.abs(Math.sin(frame.timeS * 6 + i * 1.7)) * 0.012 * (0.3 + this.#wobble);
-      place.turn(context, x + slotX, y + slotY - 0.03 - hop, i * 0.7);
-      this.#apple.draw(context);
-    }
+    const hop = this.#still ? 0 : Math.abs(Math.sin(frame.timeS * 6)) * 0.012 * (0.3 + this.#wobble);
+    place.turn(context, x, y - 0.03 - hop, 0);
+    this.#pile(SLOTS.length - this.#spilled)?.draw(context);
     place.turn(context, x + shake, y, 0);
     this.#basket.draw(context);
+  }
+
+  /** The apples that are left, painted as one. */
+  #pile(count: number): Sprite | null {
+    if (count <= 0) return null;
+    const known = this.#piles[count];
+    if (known) return known;
+    const made = paintSprite(-0.24, -0.34, 0.48, 0.42, this.#pxPerM, (context) => {
+      for (const [i, [x, y]] of SLOTS.slice(0, count).entries()) {
+        context.save();
+        context.translate(x, y);
+        context.rotate(i * 0.7);
+        this.#apple.draw(context);
+        context.restore();
+      }
+    });
+    this.#piles[count] = made;
+    return made;
   }
 
   /** Apples on their way, and the hedgehog; `place` stands on the road at the crank axle's height. */

@@ -6,7 +6,7 @@ import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
-import { deviceScale } from '../paint/sheet.ts';
+import { createSheet, deviceScale } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
@@ -21,6 +21,8 @@ const NO_DASH: number[] = [];
 /** The shell bulges out behind the sprocket, and is drawn bigger than it is. */
 const HUB_SEEN = 1.35;
 const FLANGE_HOLES = 18;
+/** A chain that only runs round is painted at so many places of its links. */
+const LINK_PHASES = 12;
 
 /** The close-up of one bike on one canvas. */
 export class DrivetrainView {
@@ -46,6 +48,9 @@ export class DrivetrainView {
   readonly #goalDash = [9, 11];
   readonly #still: boolean;
   #chainLine = new Path2D();
+  /** The chain as it lies now, at each place of its links that was needed so far. */
+  #chainPhases: HTMLCanvasElement[] = [];
+  #chainShown: HTMLCanvasElement | null = null;
   #ringAt = Number.NaN;
   #sprocketAt = Number.NaN;
 
@@ -191,6 +196,8 @@ export class DrivetrainView {
     this.#route.place(ring.on, ring.off, sprocket.on, sprocket.off);
     this.#chainLine = new Path2D();
     this.#traceRoute(this.#chainLine, 0);
+    this.#chainPhases = [];
+    this.#chainShown = null;
   }
 
   #lay(part: Sprite, x: number, y: number, turn: number): void {
@@ -237,13 +244,42 @@ export class DrivetrainView {
   }
 
   #drawChain(frame: RideFrame, shudder: number): void {
-    const context = this.#context;
-    let line = this.#chainLine;
-    if (shudder > 0) {
-      line = new Path2D();
-      this.#traceRoute(line, Math.sin(frame.timeS * 95) * 3.2 * shudder);
-    }
     const travelled = frame.crankTurns * frame.ringTeeth * CHAIN_PITCH_MM;
+    if (shudder > 0) {
+      const line = new Path2D();
+      this.#traceRoute(line, Math.sin(frame.timeS * 95) * 3.2 * shudder);
+      this.#strokeChain(this.#context, line, travelled);
+    } else if (frame.shift !== null) this.#strokeChain(this.#context, this.#chainLine, travelled);
+    else this.#layChainPhase(travelled);
+  }
+
+  /**
+   * Strokes with gaps cost far more than a picture, so a chain that stays on its wheels is painted once for each phase. A
+   * phase that is not there yet is painted for the next time; until then its neighbour is shown.
+   */
+  #layChainPhase(travelledMm: number): void {
+    const round = travelledMm / (2 * CHAIN_PITCH_MM);
+    const phase = Math.floor((round - Math.floor(round)) * LINK_PHASES);
+    const known = this.#chainPhases[phase];
+    const shown = known ?? this.#chainShown;
+    if (shown === null) this.#strokeChain(this.#context, this.#chainLine, travelledMm);
+    else {
+      this.#context.setTransform(1, 0, 0, 1, 0, 0);
+      this.#context.drawImage(shown, 0, 0);
+      this.#place.home(this.#context);
+    }
+    this.#chainShown = known ?? this.#paintChainPhase(phase);
+  }
+
+  #paintChainPhase(phase: number): HTMLCanvasElement {
+    const { canvas, context } = createSheet(this.#canvas.width, this.#canvas.height, 1);
+    this.#place.home(context);
+    this.#strokeChain(context, this.#chainLine, (phase / LINK_PHASES) * 2 * CHAIN_PITCH_MM);
+    this.#chainPhases[phase] = canvas;
+    return canvas;
+  }
+
+  #strokeChain(context: Context, line: Path2D, travelledMm: number): void {
     context.lineJoin = 'round';
     context.lineCap = 'butt';
     context.strokeStyle = this.#tones.ink;
@@ -251,13 +287,13 @@ export class DrivetrainView {
     context.stroke(line);
     context.lineWidth = 9.6;
     context.setLineDash(this.#plateDash);
-    context.lineDashOffset = -(travelled % (2 * CHAIN_PITCH_MM));
+    context.lineDashOffset = -(travelledMm % (2 * CHAIN_PITCH_MM));
     context.stroke(line);
     context.lineCap = 'round';
     context.strokeStyle = this.#tones.paper;
     context.lineWidth = 3.6;
     context.setLineDash(this.#pinDash);
-    context.lineDashOffset = -(travelled % CHAIN_PITCH_MM);
+    context.lineDashOffset = -(travelledMm % CHAIN_PITCH_MM);
     context.stroke(line);
     context.setLineDash(NO_DASH);
   }

@@ -22,6 +22,10 @@ import { type Recipe, type SheetJob, TERRAINS } from './terrain.ts';
 import { outlineAt, peaksAt, type Wave, wrapOffset } from './tiles.ts';
 
 const TILE_PX = 1792;
+/** Sheets nearer than this slide so fast that they are laid anew in every frame. */
+export const NEAR_SHEET = 2;
+/** Sheets are laid a little further down than needed: the one in front may have moved since (CSS px). */
+const SPARE_PX = 6;
 
 interface HillSheet {
   readonly picture: SheetPicture;
@@ -46,8 +50,9 @@ export class Hills {
   }
 
   /**
-   * `riseM` is how far the camera stands above the start of the road, `from` the farthest sheet to draw, `groundY` a line
-   * below which the road hides everything. Of each sheet only what no nearer one hides is drawn.
+   * `riseM` is how far the camera stands above the start of the road, `from` the farthest sheet to draw and `to` the
+   * nearest one, which is left away; `groundY` a line below which the road hides everything. Of each sheet only what no
+   * nearer one hides is drawn.
    */
   draw(
     context: CanvasRenderingContext2D,
@@ -55,18 +60,23 @@ export class Hills {
     scrollPx: number,
     riseM: number,
     from: number,
+    to: number,
     groundY: number,
   ): void {
-    for (let i = from; i < this.#layers.length; i++) {
+    for (let i = from; i < to; i++) {
       const layer = this.#layers[i];
       const nearer = this.#layers[i + 1];
       if (!layer) continue;
-      const hiddenY = nearer ? this.#topY(nearer, layout, riseM) + nearer.solidPx : groundY;
+      const hiddenY = nearer ? this.#topY(nearer, layout, riseM) + nearer.solidPx + SPARE_PX : groundY;
       this.#drawSheet(layer, context, layout, scrollPx, riseM, Math.min(hiddenY, groundY));
     }
   }
 
-  /** Below this line the hills hide the sky, when `from` is the farthest of them (CSS px). */
+  get count(): number {
+    return this.#layers.length;
+  }
+
+  /** Below this line sheet `from` hides everything behind it (CSS px). */
   coverY(layout: Layout, riseM: number, from: number): number {
     const layer = this.#layers[from];
     return layer ? this.#topY(layer, layout, riseM) + layer.solidPx : layout.height;

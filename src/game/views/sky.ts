@@ -60,7 +60,7 @@ export class Sky {
 }
 
 function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {
-  const sheet = createSheet(layout.width, layout.height, Math.min(layout.deviceScale, 1.5));
+  const sheet = createSheet(layout.width, layout.height, Math.min(layout.deviceScale, 1.5), 'opaque');
   const { context } = sheet;
   const gradient = context.createLinearGradient(0, 0, 0, layout.groundY);
   gradient.addColorStop(0, palette.skyTop);

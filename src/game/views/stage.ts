@@ -9,6 +9,7 @@ import { createSheet, finish, type SheetPicture } from '../paint/sheet.ts';
 import type { PictureQuality } from '../engine/quality.ts';
 import type { Beside, Look, Scenery } from '../engine/types.ts';
 import { AirView } from './air.ts';
+import { Backdrop } from './backdrop.ts';
 import { BikeView } from './bike.ts';
 import { type BikeShape, bikeShapeFor, bodyFor } from './bikeShape.ts';
 import { Cargo } from './cargo.ts';
@@ -20,7 +21,7 @@ import { Foreground } from './foreground.ts';
 import { Ghosts } from './ghosts.ts';
 import { Grass } from './grass.ts';
 import { Ground } from './ground.ts';
-import { Hills } from './hills.ts';
+import { Hills, NEAR_SHEET } from './hills.ts';
 import { Camera, type Layout } from './layout.ts';
 import { ScenePlace } from './place.ts';
 import { Poser } from './pose.ts';
@@ -30,15 +31,15 @@ import { Veil } from './veil.ts';
 import { bendRatio, Wind } from './wind.ts';
 
 /** The road is looked at this often for its lowest place, and taken to be this much lower (px). */
-const ROAD_STEP_PX = 40;
-const ROAD_SURE_PX = 24;
+const ROAD_STEP_PX = 80;
+const ROAD_SURE_PX = 36;
 /** Steepest tilt of the bike on the exaggerated road (rad). */
 const MOST_TILT_RAD = 0.42;
 
 export class Stage {
   readonly #layout: Layout;
   readonly #camera: Camera;
-  readonly #sky: Sky;
+  readonly #backdrop: Backdrop;
   readonly #hills: Hills;
   readonly #ground: Ground;
   readonly #grass: Grass;
@@ -75,8 +76,8 @@ export class Stage {
     const body = bodyFor(look.childRider);
     this.#layout = layout;
     this.#camera = new Camera(world.course, look.reducedMotion);
-    this.#sky = new Sky(layout, palette, scenery, look.reducedMotion);
     this.#hills = new Hills(layout, palette, scenery);
+    this.#backdrop = new Backdrop(layout, new Sky(layout, palette, scenery, look.reducedMotion), this.#hills);
     this.#ground = new Ground(layout, palette, world.course, scenery);
     this.#grass = new Grass(layout, palette, world.course, scenery.seed, look.reducedMotion);
     this.#still = look.reducedMotion;
@@ -161,9 +162,15 @@ export class Stage {
     const riseM = camera.heightM - this.#startHeightM;
     const from = quality > 0 ? 0 : 1;
     const groundY = this.#lowestRoadY();
-    const coverY = Math.min(groundY, this.#hills.coverY(layout, riseM, from));
-    this.#sky.draw(context, layout, camera.scrollPx, frame.timeS, quality > 0, coverY);
-    this.#hills.draw(context, layout, camera.scrollPx, riseM, from, groundY);
+    this.#backdrop.draw(context, {
+      scrollPx: camera.scrollPx,
+      riseM,
+      timeS: frame.timeS,
+      from,
+      groundY,
+      elapsedS,
+    });
+    this.#hills.draw(context, layout, camera.scrollPx, riseM, NEAR_SHEET, this.#hills.count, groundY);
     this.#company?.drawBehind(context, camera, frame);
     this.#ground.draw(context, camera);
     if (quality > 0) this.#grass.draw(context, layout, camera, frame);
