@@ -68,6 +68,7 @@ export function shotsOf(event: RideEvent): readonly Shot[] {
     case 'stopped-at-line':
     case 'line-missed':
     case 'reserve-empty':
+    case 'battery-empty':
     case 'reserve-back':
       return [];
   }

@@ -25,6 +25,7 @@ export interface Messages {
     | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel'
     | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8'
     | 'bike-town-1x9' | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7'
+    | 'bike-trekking-hub-8-crank' | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel'
     | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own' | 'rider-child-9'
     | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own' | 'key-rear-easier'
     | 'key-rear-harder' | 'key-front-smaller' | 'key-front-bigger' | 'key-ease' | 'key-press'

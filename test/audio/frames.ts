@@ -33,6 +33,8 @@ export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
     crankTurns: 13,
     wheelTurns: 27,
     torqueRatio: 1,
+    chainRatio: 1,
+    motor: null,
     pressure: 'steady',
     pressureRatio: 1,
     outOfSaddle: false,

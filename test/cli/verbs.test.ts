@@ -50,7 +50,7 @@ describe('gears', () => {
   it.each(BIKES.map((bike) => bike.id))('lists every gear of %s with the promised keys', (id) => {
     const bike = BIKES.find((candidate) => candidate.id === id);
     const answer = json('gears', '--bike', id) as { gears: Gear[]; capacityTeeth: number };
-    const rear = Number(/-hub-(?<gears>\d+)$/.exec(id)?.groups?.['gears'] ?? bike?.sprocketsTeeth.length);
+    const rear = Number(/-hub-(?<gears>\d+)/.exec(id)?.groups?.['gears'] ?? bike?.sprocketsTeeth.length);
     expect(answer.gears).toHaveLength((bike?.chainringsTeeth.length ?? 0) * rear);
     for (const gear of answer.gears)
       expect(Object.keys(gear).sort()).toEqual([

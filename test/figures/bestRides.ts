@@ -30,7 +30,7 @@ const FILE = fileURLToPath(new URL('../../src/core/planner/bestRides.ts', import
 const [, , tries = '2000', seed = '1', which = 'all', bikes = ''] = process.argv;
 const rides: Record<string, number[]> = {};
 for (const [bikeId, riderId] of PAIRS)
-  for (const level of ALL_LEVELS.filter(({ rung, needs }) => rung > 0 || needs === 'hub')) {
+  for (const level of ALL_LEVELS.filter(({ rung, needs }) => rung > 0 || needs !== undefined)) {
     const bike = bikeById(bikeId);
     const rider = riderById(riderId);
     if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);

@@ -2,6 +2,7 @@
  * Chooses the one short remark that may stand on the screen: only for what went outside tolerance, one at a time,
  * and not the same again and again. Pure; words are found by the caller.
  */
+import { motorPulled } from '../../core/coach/shifts.ts';
 import { HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent, ShiftDirection } from '../../core/ride/types.ts';
 import type { RemarkCode } from './words.ts';
@@ -21,6 +22,7 @@ export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null 
   switch (event.kind) {
     case 'shift-done':
       if (event.load < HEAVY_LOAD) return null;
+      if (motorPulled(event)) return 'motor-pulled';
       return event.hub === true ? 'hub-knocked' : 'heavy-shift';
     case 'shift-refused':
       if (event.reason === 'crossed') return 'refused-crossed';
@@ -36,6 +38,7 @@ export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null 
     case 'foot-down':
     case 'line-missed':
     case 'reserve-empty':
+    case 'battery-empty':
       return event.kind;
     case 'chain-restored':
     case 'pushed-off':

@@ -85,6 +85,7 @@ export const remarkWords = {
   'shift-hung': 'The chain is stuck. Soft feet, and it moves.',
   'shift-waiting': 'A chain moves only while you pedal.',
   'hub-knocked': 'A knock. Let the pressure off, then it takes.',
+  'motor-pulled': 'The motor still pulled. Soft feet, wait, then shift.',
   'hub-waits': 'The hub waits. Let the pressure off.',
   'no-easier': 'That is the easiest gear.',
   'no-harder': 'That is the hardest gear.',
@@ -96,6 +97,7 @@ export const remarkWords = {
   'chain-dropped': 'Chain off! Soft feet, then push the front lever.',
   'foot-down': 'Foot down. The gear was too hard.',
   'line-missed': 'Over the line. Brake sooner.',
+  'battery-empty': 'The battery is empty. Now it is your legs alone.',
   'reserve-empty': 'Out of breath. No hard pushing for a while.',
 };
 

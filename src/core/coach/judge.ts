@@ -11,7 +11,7 @@ import type { RideWorld } from '../ride/types.ts';
 import { cadenceMark, chainLineMark, legLosses } from './cadence.ts';
 import { foresightMark, judgePitches } from './foresight.ts';
 import { habitsOf } from './habits.ts';
-import { countManoeuvres, easingMark, economyMark, shiftsOf, leftAlone } from './shifts.ts';
+import { countManoeuvres, easingMark, economyMark, leftAlone, motorPulled, shiftsOf } from './shifts.ts';
 import {
   type Hold,
   MARK_NAMES,
@@ -85,6 +85,7 @@ export function judgeRide(input: JudgeInput): RideReport {
       heavyShifts: shifts.filter((shift) => shift.kind === 'heavy').length,
       referenceShiftCount: shiftsOf(reference).length,
       hub: hasHub(world.machine.bike),
+      motorShifts: shifts.filter(motorPulled).length,
       waitedShifts: shifts.filter(({ waited }) => waited === true).length,
     }),
   };

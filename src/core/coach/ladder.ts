@@ -3,6 +3,7 @@
  * beyond whether its level was finished.
  */
 import type { KeptResult } from './results.ts';
+import { loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Bike } from '../model/types.ts';
 import { LESSONS, type Level } from '../level/schema.ts';
@@ -35,8 +36,18 @@ export function playRoads(levels: readonly Level[]): readonly Level[] {
 }
 
 /** Whether a level is about such a bike as this one, or about any. */
-export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub'>): boolean {
-  return needs === undefined || (needs === 'hub') === hasHub(bike);
+export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub' | 'motor'>): boolean {
+  switch (needs) {
+    case undefined:
+      return true;
+    case 'motor':
+      return bike.motor !== undefined;
+    case 'crank-motor':
+      return loadsChain(bike);
+    case 'hub':
+    case 'derailleur':
+      return (needs === 'hub') === hasHub(bike);
+  }
 }
 
 /** Lessons that need a front derailleur. */

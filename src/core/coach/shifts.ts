@@ -55,6 +55,14 @@ export function easingCredit({ load, waited }: Pick<ShiftDone, 'load' | 'waited'
   return waited === true ? WAITED_SHARE * credit : credit;
 }
 
+/** From this share of a shift's load on it was the motor that had not let go (ours). */
+const MOTOR_SHARE = 0.25;
+
+/** Whether a shift was no clean one because a crank motor still pulled. */
+export function motorPulled({ load, motorLoad = 0 }: Pick<ShiftDone, 'load' | 'motorLoad'>): boolean {
+  return load > CLEAN_LOAD && motorLoad >= MOTOR_SHARE * load;
+}
+
 /**
  * The easing mark: mean credit, front shifts double. Without a shift there is nothing to judge, but none where the
  * best ride shifted is nothing earned.
@@ -78,6 +86,7 @@ export function easingMark(trace: RideTrace, reference: RideTrace, weight: numbe
         derailleur: event.derailleur,
         direction: event.direction,
         ...(event.hub === true ? { hub: event.hub } : {}),
+        ...(motorPulled(event) ? { motor: true as const } : {}),
       });
   }
   reasons.sort((a, b) => b.amount - a.amount);

@@ -42,6 +42,8 @@ export type Reason =
       readonly direction: ShiftDirection;
       /** A hub that was pushed into its gear. */
       readonly hub?: true;
+      /** A crank motor still pulled. */
+      readonly motor?: true;
     }
   /** A chain that was asked to move while the legs rested. */
   | { readonly code: 'waited-shift'; readonly fromM: number; readonly amount: number }
@@ -116,6 +118,8 @@ export interface ShiftReport extends ShiftMovement {
   readonly timeS: number;
   readonly durationS: number;
   readonly load: number;
+  /** The part of it that a crank motor pulled, where there is one. */
+  readonly motorLoad?: number;
   readonly kind: 'clean' | 'fair' | 'heavy';
 }
 
@@ -147,8 +151,17 @@ export interface Verdict {
         /** Where the reference began (m before the foot). */
         readonly beforeFootM: number;
       }
-    /** Shifts under load; in a hub (`hub`) the habit of pedalling on through a shift, which only a chain wants. */
-    | { readonly code: 'ease'; readonly heavy: number; readonly shifts: number; readonly hub?: true }
+    /**
+     * Shifts under load; in a hub (`hub`) the habit of pedalling on through a shift, which only a chain wants; with
+     * `motor` a crank motor that was not given the time to let go.
+     */
+    | {
+        readonly code: 'ease';
+        readonly heavy: number;
+        readonly shifts: number;
+        readonly hub?: true;
+        readonly motor?: true;
+      }
     /** A chain asked to move while the legs rested, as a hub would: it waited and then moved under load. */
     | { readonly code: 'stood-still'; readonly waited: number; readonly shifts: number }
     | {

@@ -62,6 +62,8 @@ interface VerdictInput {
   readonly referenceShiftCount: number;
   /** The gears are in the hub. */
   readonly hub: boolean;
+  /** Shifts in which a crank motor had not let go yet. */
+  readonly motorShifts: number;
   /** Shifts of a chain that had to wait because the legs rested. */
   readonly waitedShifts: number;
 }
@@ -206,7 +208,13 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
       return worst === undefined ? null : pitchChange(cause, worst);
     }
     case 'ease':
-      return { code: 'ease', heavy: input.heavyShifts, shifts: input.shiftCount, ...inHub };
+      return {
+        code: 'ease',
+        heavy: input.heavyShifts,
+        shifts: input.shiftCount,
+        ...inHub,
+        ...(input.motorShifts > 0 ? { motor: true as const } : {}),
+      };
     case 'stood-still':
       return { code: 'stood-still', waited: input.waitedShifts, shifts: input.shiftCount };
     case 'fidget':

@@ -7,6 +7,7 @@ import { buildGears, wheelCircumferenceM } from './gears.ts';
 import { HUBS } from './hub.ts';
 import { bodyWeightTorqueNm, midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
 import { roadLoad, rotationalMassKg, totalForceN } from './load.ts';
+import { leftForLegsN } from './motor.ts';
 import type { Bike, Gear, Machine, Rider } from './types.ts';
 
 const SHIFT_DELAY_S = { mechanical: 0.12, electronic: 0.06 } as const;
@@ -55,6 +56,15 @@ interface SteadyQuestion {
   readonly efficiency: number;
   readonly airDensityKgM3: number;
   readonly bearings: boolean;
+  /** What is left for the legs of a force at a speed, where a motor takes a part. */
+  readonly leftForLegsN?: (forceN: number, speedMps: number) => number;
+}
+
+/** What a motor takes off the legs in a gear, for a steady question; nothing without one. */
+export function helpOf(machine: Machine, gear: Gear): Pick<SteadyQuestion, 'leftForLegsN'> {
+  const { motor } = machine.bike;
+  if (motor === undefined) return {};
+  return { leftForLegsN: (forceN, speedMps) => leftForLegsN(machine, motor, gear, forceN, speedMps) };
 }
 
 /** Power at the pedals (W) to hold a speed. */
@@ -69,7 +79,8 @@ export function powerForSpeedW(speedMps: number, q: Omit<SteadyQuestion, 'powerW
     q.airDensityKgM3,
   );
   const force = totalForceN(load) - (q.bearings ? 0 : load.bearingsN);
-  return (force * speedMps) / q.efficiency;
+  const legsN = q.leftForLegsN === undefined ? force : q.leftForLegsN(force, speedMps);
+  return (legsN * speedMps) / q.efficiency;
 }
 
 /**
@@ -122,6 +133,7 @@ export function steadyGear(
       efficiency: gear.efficiency,
       airDensityKgM3,
       bearings: true,
+      ...helpOf(machine, gear),
     });
     const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
     const miss = Math.abs(cadenceRpm - wantedRpm) + (gear.crossed ? 20 : 0) + Math.abs(gear.chainAngleDeg);

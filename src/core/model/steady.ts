@@ -4,7 +4,7 @@
  */
 import { rpmToRadPerS } from '../math/numbers.ts';
 import { bandLowRpm, crankTorqueNm, MAXIMUM_CADENCE_RPM } from './legs.ts';
-import { powerForSpeedW, steadySpeedMps } from './machine.ts';
+import { helpOf, powerForSpeedW, steadySpeedMps } from './machine.ts';
 import type { Gear, Machine } from './types.ts';
 
 /** Riding slower than this, nobody keeps a bike upright for long; walking is as quick (m/s, ours). */
@@ -73,5 +73,6 @@ function questionOf(machine: Machine, gear: Gear, road: EvenRoad) {
     efficiency: gear.efficiency,
     airDensityKgM3: road.airDensityKgM3,
     bearings: true,
+    ...helpOf(machine, gear),
   };
 }

@@ -20,6 +20,18 @@ export interface GearPlace {
   readonly sprocketIndex: number;
 }
 
+/** A motor that helps while one pedals, and its battery. */
+export interface Motor {
+  /** At the crank it pulls on the chain as the legs do; in a wheel it leaves the chain alone. */
+  readonly place: 'crank' | 'wheel';
+  /** Help as a multiple of the rider's own torque; 0 is off. */
+  readonly helpRatio: number;
+  /** Energy in the battery when a ride begins (Wh). */
+  readonly batteryWh: number;
+  /** Each brake lever has a switch that turns the motor off at once. */
+  readonly brakeSwitches?: boolean;
+}
+
 /** One bike. Lists run from small to big: `chainringsTeeth[0]` is the smallest ring, `sprocketsTeeth[0]` the smallest sprocket. */
 export interface Bike {
   readonly id: string;
@@ -29,6 +41,7 @@ export interface Bike {
   readonly sprocketsTeeth: readonly number[];
   /** Gears inside the rear hub instead of a rear derailleur; there is one sprocket then. */
   readonly hub?: HubKind;
+  readonly motor?: Motor;
   /** The rear brake is worked by pedalling backwards, so that the pedals cannot be turned back. */
   readonly backPedalBrake?: boolean;
   /** Tyre width and bead seat diameter of the ISO 5775 mark `width-BSD`. */

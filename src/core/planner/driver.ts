@@ -2,7 +2,7 @@
  * Rides a policy through the real step like a practised person: looks a moment ahead, eases, pushes the
  * lever, lets the chain settle, presses on. What comes out is an ordinary ride with an ordinary recording.
  */
-import { brakeForLine, mayShiftStanding, softFeet } from '../ride/pilot.ts';
+import { brakeForLine, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
@@ -56,7 +56,7 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
     if (advice.move === null || advice.saving < WORTH_IT_PER_M * policy.grid.stepM) return braked;
     manoeuvre = {
       move: advice.move,
-      pushTick: state.tick + Math.round(EASE_BEFORE_S * TICKS_PER_S),
+      pushTick: state.tick + Math.round((EASE_BEFORE_S + waitForMotorS(world)) * TICKS_PER_S),
       giveUpTick: state.tick + Math.round(LONGEST_MANOEUVRE_S * TICKS_PER_S),
     };
     return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];

@@ -107,8 +107,14 @@ function rideStage(
     const braking = free > place.capAfterMps || i > from;
     const at = speedIndex(tables, mean);
     const loadPerN = tables.loadPerN[g] as number;
-    const here = loadPerN * interpolate(resistingN, 0, at) - place.comfort;
-    const lead = loadPerN * interpolate(place.leadN, 0, at) - interpolate(place.leadComfort, 0, at);
+    let hereN = interpolate(resistingN, 0, at);
+    let leadN = interpolate(place.leadN, 0, at);
+    if (tables.leftN !== null) {
+      hereN = tables.leftN(hereN, g, mean);
+      leadN = tables.leftN(leadN, g, mean);
+    }
+    const here = loadPerN * hereN - place.comfort;
+    const lead = loadPerN * leadN - interpolate(place.leadComfort, 0, at);
     const rpm = mean * (tables.rpmPerMps[g] as number);
     const perSecond = braking
       ? TIME_PER_S
@@ -173,7 +179,14 @@ function bestWithShift(
     // What all manoeuvres from here have in common is worked out once; cranks too slow to shift cost for ever.
     for (let i = 0; i < firstBraked; i += 1) {
       const at = row + i;
-      const load = shiftLoad(tables, place, place.resistingN[i] as number, g, at);
+      const load = shiftLoad(
+        tables,
+        place,
+        place.resistingN[i] as number,
+        g,
+        at,
+        tables.speedMps[i] as number,
+      );
       heavy[i] = waits ? 0 : tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
     }
     for (const move of tables.moves[g] as readonly Move[]) {

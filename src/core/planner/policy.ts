@@ -38,8 +38,10 @@ export function shiftLoad(
   resistingN: number,
   gear: number,
   at: number,
+  speedMps: number,
 ): number {
-  const road = (tables.loadPerN[gear] as number) * resistingN;
+  const ownN = tables.leftN === null ? resistingN : tables.leftN(resistingN, gear, speedMps);
+  const road = (tables.loadPerN[gear] as number) * ownN;
   const legs = place.torqueRatio[at] as number;
   return (road > legs ? road : legs) / place.effort;
 }
@@ -90,7 +92,7 @@ export function makePolicy(world: RideWorld, tables: Tables, stages: number, sta
       const waits = tables.hub && place.restartM !== null && speedMps === 0;
       const load = waits
         ? 0
-        : shiftLoad(tables, place, interpolate(place.resistingN, 0, index), gear, nearest);
+        : shiftLoad(tables, place, interpolate(place.resistingN, 0, index), gear, nearest, speedMps);
       let move: Move | null = null;
       let least = staying;
       for (const candidate of tables.moves[gear] ?? []) {

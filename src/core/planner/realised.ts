@@ -70,7 +70,7 @@ function runCost(world: RideWorld, trace: RideTrace, run: readonly ShiftDone[]):
 /** Cost of a manoeuvre begun in this moment: its steps, and what leans on the chain whether or not one eases. */
 export function manoeuvreCost(
   world: RideWorld,
-  at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm'> & GearPlace,
+  at: Pick<TraceSample, 'distanceM' | 'speedMps' | 'cadenceRpm' | 'unhelped'> & GearPlace,
   { rearSteps, ringSteps }: Steps,
 ): number {
   // Nothing leans on a hub that is changed with the legs at rest.

@@ -4,7 +4,7 @@
  */
 import { pushesFor, samePlace, type Steps, stepsBetween } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
-import { brakeForLine, mayShiftStanding, softFeet } from '../ride/pilot.ts';
+import { brakeForLine, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 
@@ -46,7 +46,7 @@ export function scriptDriver(
   onManoeuvre: OnManoeuvre = () => undefined,
 ): Controller {
   const brake = brakeForLine(world);
-  const easeTicks = Math.round(EASE_BEFORE_S / world.tickS);
+  const easeTicks = Math.round((EASE_BEFORE_S + waitForMotorS(world)) / world.tickS);
   const settleTicks = Math.round(SETTLE_S / world.tickS);
   const longestTicks = Math.round(LONGEST_MANOEUVRE_S / world.tickS);
   return (state) => {

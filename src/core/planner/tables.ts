@@ -10,9 +10,11 @@ import { cadenceAtRpm } from '../model/machine.ts';
 import { LEAD_S } from '../ride/frame.ts';
 import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
+import type { Gear, Machine } from '../model/types.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { type Move, possibleMoves } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
+import { helpN, leftForLegsN } from '../model/motor.ts';
 
 /** Size of the grid: way along the road (m) and speed (m/s) between two of its points. */
 export interface Grid {
@@ -50,6 +52,8 @@ export interface Tables {
   /** Gears in the hub: they change at rest, too. */
   readonly hub: boolean;
   readonly moves: readonly (readonly Move[])[];
+  /** What a motor leaves to the legs of a resistance in a gear at a speed (N); null without one. The battery is taken for full. */
+  readonly leftN: ((resistingN: number, gear: number, speedMps: number) => number) | null;
 }
 
 /** Fills the tables for a ride. */
@@ -72,6 +76,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     tooSlow: new Uint8Array(gears * speeds),
     hub: hasHub(machine.bike),
     moves: possibleMoves(machine),
+    leftN: motorShare(machine),
   };
   const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);
   machine.gears.forEach((gear, g) => {
@@ -82,6 +87,13 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     for (let i = 0; i < speeds; i += 1) fillSpeed(tables, g, i);
   });
   return tables;
+}
+
+function motorShare(machine: Machine): Tables['leftN'] {
+  const { motor } = machine.bike;
+  if (motor === undefined) return null;
+  return (resisting, g, speedMps) =>
+    leftForLegsN(machine, motor, machine.gears[g] as Gear, resisting, speedMps);
 }
 
 function fillSpeed(tables: Tables, g: number, i: number): void {
@@ -177,6 +189,7 @@ function resistingN(world: RideWorld, placeM: number, speedMps: number): number 
 /** What steady legs give on this slope in every gear at every speed, and what easing through a shift takes away. */
 function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place: Place): void {
   const { speeds } = tables;
+  const { motor } = machine.bike;
   for (let g = 0; g < tables.gears; g += 1) {
     const gear = machine.gears[g] as (typeof machine.gears)[number];
     const perNm = wheelForceN(1, gear);
@@ -184,10 +197,13 @@ function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place:
       const at = g * speeds + i;
       const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
       const torqueNm = crankTorqueNm(machine, 1, rpm, slope);
-      const lostNm = torqueNm - crankTorqueNm(machine, EASE_EFFORT, rpm);
-      place.driveN[at] = torqueNm * perNm;
+      const helpedN =
+        motor === undefined ? 0 : helpN(machine, motor, gear, torqueNm, tables.speedMps[i] as number);
+      const easedNm = crankTorqueNm(machine, EASE_EFFORT, rpm);
+      place.driveN[at] = torqueNm * perNm + helpedN;
       place.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
-      const lostMps = (lostNm * perNm * EASED_S) / machine.effectiveMassKg;
+      // Soft feet let the motor go as well.
+      const lostMps = (((torqueNm - easedNm) * perNm + helpedN) * EASED_S) / machine.effectiveMassKg;
       const left = i - lostMps / tables.grid.speedStepMps;
       place.easedIndex[at] = left > 0 ? left : 0;
     }

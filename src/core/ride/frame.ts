@@ -3,15 +3,15 @@
  * words and pictures are the shells' business.
  */
 import { sampleAt } from '../math/numbers.ts';
-import { crankTorqueFor } from '../model/drivetrain.ts';
 import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm, comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
+import { batteryJ, helpShare, legsLoadFor, loadsChain, wheelForcePerNm } from '../model/motor.ts';
 import { gearOf, nearestPlace } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
-import type { GearPlace } from '../model/types.ts';
+import type { Gear, GearPlace, Machine } from '../model/types.ts';
 import { plannedPlace } from './shifting.ts';
-import type { RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
+import type { MotorFrame, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
 
 /** Legs that push harder than this on more of a slope than that belong to a rider who has stood up (ours). */
 const STANDS_FROM_PRESSURE = 1.2;
@@ -42,6 +42,8 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     crankTurns: state.crankTurns,
     wheelTurns: state.distanceM / machine.circumferenceM,
     torqueRatio: state.crankTorqueNm / machine.referenceTorqueNm,
+    chainRatio: (state.crankTorqueNm + chainMotorNm(state, machine)) / machine.referenceTorqueNm,
+    motor: shownMotor(world, state, gear),
     pressure: state.pressure,
     pressureRatio: state.pressureRatio,
     outOfSaddle:
@@ -75,25 +77,31 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
   };
 }
 
+/** What load is asked about. */
+type Moment = Pick<RideState, 'distanceM' | 'speedMps'> &
+  GearPlace & {
+    /** There is a motor, but its battery is empty. */
+    readonly unhelped?: boolean;
+  };
+
+/** Whether a motor has nothing left to help with. */
+export function isUnhelped({ motor }: Pick<RideState, 'motor'>): boolean {
+  return motor !== null && motor.chargeJ <= 0;
+}
+
 /**
- * Load the road puts on the pedals at the present speed and gear, over reference torque. 1 is what steady riding at
- * mid band feels like.
+ * Load the road puts on the pedals at the present speed and gear, over reference torque: what a motor leaves of it. 1 is
+ * what steady riding at mid band feels like.
  */
-export function roadLoadRatio(
-  world: RideWorld,
-  state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
-): number {
+export function roadLoadRatio(world: RideWorld, state: Moment): number {
   return roadLoadAt(world, state, state.distanceM);
 }
 
 /** The same for another place, as if the rider were there. */
-function roadLoadAt(
-  world: RideWorld,
-  state: Pick<RideState, 'speedMps'> & GearPlace,
-  distanceM: number,
-): number {
+function roadLoadAt(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
   const { machine, course } = world;
   const gear = gearOf(machine, state);
+  const motor = state.unhelped === true ? null : (machine.bike.motor ?? null);
   const force = totalForceN(
     roadLoad(
       state.speedMps,
@@ -105,7 +113,7 @@ function roadLoadAt(
       world.airDensityKgM3,
     ),
   );
-  return crankTorqueFor(force, gear, machine.referenceTorqueNm);
+  return legsLoadFor(machine, motor, gear, force, state.speedMps);
 }
 
 /** Riders act for where they will be in so many seconds (advice of riders; no measurement was found). */
@@ -115,10 +123,7 @@ export const LEAD_S = 2;
  * How much more the road asks than legs inside the band give, in load; 0 where the band carries it. The road two
  * seconds on counts as if it were here, because a rider who waits until the hill leans on the legs is late.
  */
-export function overloadRatio(
-  world: RideWorld,
-  state: Pick<RideState, 'distanceM' | 'speedMps'> & GearPlace,
-): number {
+export function overloadRatio(world: RideWorld, state: Moment): number {
   const { distanceM, speedMps } = state;
   return Math.max(
     0,
@@ -127,13 +132,26 @@ export function overloadRatio(
   );
 }
 
-function beyondBand(
-  world: RideWorld,
-  state: Pick<RideState, 'speedMps'> & GearPlace,
-  distanceM: number,
-): number {
+function beyondBand(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
   const slopeRatio = sampleAt(world.course.slopeRatio, distanceM);
   return roadLoadAt(world, state, distanceM) - comfortLoad(world.machine, slopeRatio);
+}
+
+/** What a crank motor adds to the pull on the chain (N m at the crank). */
+function chainMotorNm({ motor }: RideState, { bike }: Machine): number {
+  return motor !== null && loadsChain(bike) ? motor.torqueNm : 0;
+}
+
+function shownMotor({ machine }: RideWorld, state: RideState, gear: Gear): MotorFrame | null {
+  const { motor } = machine.bike;
+  if (motor === undefined || state.motor === null) return null;
+  const { torqueNm, chargeJ } = state.motor;
+  return {
+    place: motor.place,
+    powerW: torqueNm * wheelForcePerNm(machine, motor, gear) * state.speedMps,
+    helpShare: chargeJ > 0 ? helpShare(state.speedMps) : 0,
+    chargeRatio: motor.batteryWh > 0 ? chargeJ / batteryJ(motor) : 0,
+  };
 }
 
 function chainPlace(index: number, shift: ShiftInProgress | null): number {

@@ -4,6 +4,7 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { GRAVITY } from '../model/load.ts';
+import { loadsChain, MOTOR_EFFICIENCY } from '../model/motor.ts';
 import { easierBehind } from '../model/transmission.ts';
 import type { Gear } from '../model/types.ts';
 import type { RideDraft } from './draft.ts';
@@ -46,6 +47,10 @@ export interface TickWork {
   rollingFactor: number;
   windMps: number;
   heightM: number;
+  /** The motor's force at the wheel, its torque where it sits, and the way since the last push on the pedals; left alone without one. */
+  motorN: number;
+  motorNm: number;
+  idleM: number;
   driveN: number;
   airN: number;
   rollingN: number;
@@ -77,7 +82,8 @@ export function settleTick(
     ride.phase = 'finished';
     events.push({ kind: 'finished', ...at(w) });
   }
-  bookEnergy(world, ride, gear, w);
+  const motorInJ = ride.motor === null ? 0 : runMotor(world, ride.motor, gear, w, events);
+  bookEnergy(world, ride, gear, w, motorInJ);
   ride.tick = w.tick;
   ride.distanceM = w.distanceM;
   ride.speedMps = w.speedMps;
@@ -165,24 +171,43 @@ function reserve(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEve
   }
 }
 
+/** The motor takes over what the tick found for it and empties its battery; answers the work it gave (J). */
+function runMotor(
+  { machine }: RideWorld,
+  motor: NonNullable<RideDraft['motor']>,
+  gear: Gear,
+  w: TickWork,
+  events: RideEvent[],
+): number {
+  const motorInJ = (loadsChain(machine.bike) ? w.motorN / gear.efficiency : w.motorN) * w.stepM;
+  const had = motor.chargeJ > 0;
+  motor.torqueNm = w.motorNm;
+  motor.idleM = w.idleM;
+  motor.chargeJ = Math.max(0, motor.chargeJ - motorInJ / MOTOR_EFFICIENCY);
+  if (had && motor.chargeJ <= 0) events.push({ kind: 'battery-empty', ...at(w) });
+  return motorInJ;
+}
+
 /**
  * Books every joule of the tick. What the brakes (or the ground under a foot) take is what is missing where
  * a speed was set rather than reached; everything else is force times way.
  */
-function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork): void {
+function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork, motorInJ: number): void {
   const { ledger } = ride;
   const { machine, course } = world;
-  const workInJ = (w.driveN / gear.efficiency) * w.stepM;
+  const legsN = ride.motor === null ? w.driveN : w.driveN - w.motorN;
+  const workInJ = (legsN / gear.efficiency) * w.stepM;
   const kineticJ = (machine.effectiveMassKg * w.speedMps * w.speedMps) / 2;
   const set = w.reachedMps <= 0 || w.speedMps !== w.reachedMps;
   const climbedNowJ = machine.totalMassKg * GRAVITY * (sampleAt(course.heightM, w.distanceM) - w.heightM);
   const airJ = w.airN * w.stepM;
   const rollingJ = w.rollingN * w.stepM;
   const bearingsJ = w.bearingsN * w.stepM;
-  const drivetrainJ = workInJ - w.driveN * w.stepM;
+  const drivetrainJ = workInJ + motorInJ - w.driveN * w.stepM;
   ledger.brakesJ += set
     ? ledger.kineticJ +
       workInJ +
+      motorInJ +
       w.pushOffJ -
       kineticJ -
       climbedNowJ -
@@ -192,6 +217,7 @@ function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
       drivetrainJ
     : w.brakeN * w.stepM;
   ledger.workInJ += workInJ;
+  ledger.motorInJ += motorInJ;
   ledger.pushOffJ += w.pushOffJ;
   ledger.kineticJ = kineticJ;
   ledger.climbedJ += climbedNowJ;

@@ -2,6 +2,7 @@
  * What every rider who is not a person at the controls must do besides shifting: stop at lines.
  * Shared by virtual riders and by the driver of the reference ride.
  */
+import { loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import { BRAKE_MPS2 } from './step.ts';
 import type { RideCommand, RideState, RideWorld } from './types.ts';
@@ -32,6 +33,14 @@ export function mayShiftStanding({ machine }: RideWorld, { phase }: RideState): 
 /** How practised feet let go for a shift; a hub at slow legs wants the pressure right off. */
 export function softFeet({ machine }: RideWorld, { cadenceRpm }: RideState): 'ease' | 'coast' {
   return hasHub(machine.bike) && cadenceRpm < HUB_COASTS_BELOW_RPM ? 'coast' : 'ease';
+}
+
+/** A motor that pulls on the chain needs so much longer to let go after soft feet than the legs do (s). */
+const MOTOR_LETS_GO_S = 0.2;
+
+/** How much longer than elsewhere practised feet ease before the lever moves (s). */
+export function waitForMotorS({ machine }: RideWorld): number {
+  return loadsChain(machine.bike) ? MOTOR_LETS_GO_S : 0;
 }
 
 /** Brakes in time for the next line and lets go when the wait is over. */

@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { createHasher } from '../math/hash.ts';
 import { LIMITS } from '../math/limits.ts';
 import { HUB_KINDS } from '../model/hubKinds.ts';
+import { MOTOR_PLACES } from '../model/motor.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
@@ -66,6 +67,11 @@ export function hashState(state: RideState): string {
   hasher.text(
     `${state.phase} ${state.pressure} ${state.braking} ${state.chainOn} ${state.spent} ${state.queue.length}`,
   );
+  if (state.motor !== null) {
+    hasher.number(state.motor.torqueNm);
+    hasher.number(state.motor.idleM);
+    hasher.number(state.motor.chargeJ);
+  }
   return hasher.digest();
 }
 
@@ -80,6 +86,14 @@ const bikeSchema = z.strictObject({
   chainringsTeeth: teeth,
   sprocketsTeeth: teeth,
   hub: z.optional(z.enum(HUB_KINDS)),
+  motor: z.optional(
+    z.strictObject({
+      place: z.enum(MOTOR_PLACES),
+      helpRatio: z.number().check(z.gte(0), z.lte(4)),
+      batteryWh: between(0, 2000),
+      brakeSwitches: z.optional(z.boolean()),
+    }),
+  ),
   backPedalBrake: z.optional(z.boolean()),
   tyreWidthMm: between(18, 125),
   beadSeatMm: between(200, 700),

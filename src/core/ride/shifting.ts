@@ -14,6 +14,7 @@ import {
   RESTORE_TURNS,
   shiftRate,
 } from '../model/shift.ts';
+import { loadsChain } from '../model/motor.ts';
 import { gearOf, indexStep, lastIndex, pushed, roomFor, SWEEP_SPROCKETS } from '../model/transmission.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
 import type { RideDraft } from './draft.ts';
@@ -129,6 +130,7 @@ function beginMovement(
     rate: 1,
     movingS: 0,
     loadSecondsSum: 0,
+    motorSecondsSum: 0,
     startedAtM,
     hungReported: false,
     waitReported: false,
@@ -149,8 +151,9 @@ function move(
     return;
   }
   const { machine } = world;
-  const loadRatio = ride.crankTorqueNm / machine.referenceTorqueNm;
-  const pull = pullOnRing(machine, ride.crankTorqueNm, ride.ringIndex);
+  const motorNm = pullOfMotorNm(machine, ride);
+  const loadRatio = (ride.crankTorqueNm + motorNm) / machine.referenceTorqueNm;
+  const pull = pullOnRing(machine, ride.crankTorqueNm + motorNm, ride.ringIndex);
   const rate = shiftRate(pull * pullAtAngle(ride.crankTurns));
   const movingS = shift.movingS + world.tickS;
   const hung = pull > HUNG_PULL && movingS > HUNG_AFTER_S;
@@ -165,6 +168,7 @@ function move(
     rate,
     movingS,
     loadSecondsSum: shift.loadSecondsSum + loadRatio * world.tickS,
+    motorSecondsSum: shift.motorSecondsSum + (motorNm / machine.referenceTorqueNm) * world.tickS,
     startedAtM: shift.startedAtM,
     hungReported: shift.hungReported || hung,
     waitReported: shift.waitReported,
@@ -176,26 +180,34 @@ function move(
 /** A hub waits for the pressure to fall and then has the gear; who pushes on hears it slip in, or waits on. */
 function moveHub(world: RideWorld, ride: RideDraft, shift: ShiftInProgress, events: RideEvent[]): void {
   const { machine, tickS } = world;
-  const load = ride.crankTorqueNm / machine.referenceTorqueNm;
+  const motorNm = pullOfMotorNm(machine, ride);
+  const load = (ride.crankTorqueNm + motorNm) / machine.referenceTorqueNm;
   const answer = hubAnswer(load, shift.doneTurns, ride.crankTurns);
   const movingS = shift.movingS + tickS;
   const loadSecondsSum = shift.loadSecondsSum + load * tickS;
+  const motorSecondsSum = shift.motorSecondsSum + (motorNm / machine.referenceTorqueNm) * tickS;
   if (answer === 'waits') {
     const hung = movingS > HUNG_AFTER_S;
     if (hung && !shift.hungReported)
       events.push({ kind: 'shift-hung', derailleur: 'rear', hub: true, ...placeOf(ride) });
     const doneTurns = shift.doneTurns + (ride.cadenceRpm / 60) * tickS;
     const hungReported = shift.hungReported || hung;
-    ride.rear = { ...shift, doneTurns, rate: 0, movingS, loadSecondsSum, hungReported };
+    ride.rear = { ...shift, doneTurns, rate: 0, movingS, loadSecondsSum, motorSecondsSum, hungReported };
     return;
   }
   // What counts is the load as it takes; a knock is never a light one.
   const felt = answer === 'takes' ? load : Math.max(HEAVY_LOAD, loadSecondsSum / movingS);
-  finishMovement(world, ride, 'rear', { ...shift, movingS, loadSecondsSum: felt * movingS }, events);
+  const ended = { ...shift, movingS, loadSecondsSum: felt * movingS, motorSecondsSum };
+  finishMovement(world, ride, 'rear', ended, events);
 }
 
 function pullOnRing(machine: Machine, crankTorqueNm: number, ringIndex: number): number {
   return chainPull(machine, crankTorqueNm, machine.bike.chainringsTeeth[ringIndex] as number);
+}
+
+/** What a crank motor adds to the pull of the legs (N m at the crank); nothing elsewhere. */
+function pullOfMotorNm({ bike }: Machine, { motor }: RideDraft): number {
+  return motor !== null && loadsChain(bike) ? motor.torqueNm : 0;
 }
 
 function placeOf(ride: RideDraft): { tick: number; distanceM: number } {
@@ -239,6 +251,7 @@ function finishMovement(
     load,
     durationS: shift.movingS,
     startedAtM: shift.startedAtM,
+    ...(loadsChain(machine.bike) ? { motorLoad: shift.motorSecondsSum / shift.movingS } : {}),
     ...(shift.waitReported ? { waited: true as const } : {}),
     ...(derailleur === 'rear' && machine.bike.hub !== undefined ? { hub: true as const } : {}),
     ...at,

@@ -14,14 +14,24 @@ import {
   reserveAfterJ,
 } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
+import {
+  CUT_OFF_MPS,
+  FALLS_S,
+  helpN,
+  mostHelpN,
+  offWithinM,
+  RISES_S,
+  startHelpN,
+  wheelForcePerNm,
+} from '../model/motor.ts';
 import { FREE_LEGS_RPM } from '../model/shift.ts';
 import { gearOf } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
-import type { Gear } from '../model/types.ts';
+import type { Gear, Motor } from '../model/types.ts';
 import { copyOfState, type RideDraft } from './draft.ts';
 import { settleTick, type TickWork } from './happenings.ts';
 import { advanceShift, queueShift } from './shifting.ts';
-import type { RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
+import type { MotorState, RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
 
 /** Ticks in a second, and the length of one (s). */
 export const TICKS_PER_S = 120;
@@ -48,6 +58,9 @@ const work: TickWork = {
   rollingFactor: 0,
   windMps: 0,
   heightM: 0,
+  motorN: 0,
+  motorNm: 0,
+  idleM: 0,
   driveN: 0,
   airN: 0,
   rollingN: 0,
@@ -144,9 +157,51 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
           ride.reserveJ / machine.rider.reserveJ,
         )
       : 0;
-  w.driveN = wheelForceN(w.crankTorqueNm, gear);
+  const legsN = wheelForceN(w.crankTorqueNm, gear);
+  if (ride.motor === null) w.driveN = legsN;
+  else {
+    motorHelp(world, ride, ride.motor, gear, pedalling, w);
+    w.driveN = legsN + w.motorN;
+  }
   const powerW = (w.crankTorqueNm * w.cadenceRpm * PI) / 30;
   w.reserveJ = reserveAfterJ(ride.reserveJ, powerW, machine.rider, world.tickS);
+}
+
+/**
+ * The motor follows the legs: late when they begin, a moment longer when they stop, and off for certain a little way
+ * after their last push. Brakes with switches turn it off at once. Without a chain a crank motor turns nothing.
+ */
+function motorHelp(
+  world: RideWorld,
+  ride: RideDraft,
+  state: MotorState,
+  gear: Gear,
+  pedalling: boolean,
+  w: TickWork,
+): void {
+  const { machine, tickS } = world;
+  const motor = machine.bike.motor as Motor;
+  const { speedMps } = ride;
+  w.idleM = pedalling ? 0 : state.idleM + speedMps * tickS;
+  const cut = motor.brakeSwitches === true && ride.braking;
+  const turns = motor.place === 'wheel' || ride.chainOn;
+  const off = ride.phase !== 'riding' || !turns || cut || state.chargeJ <= 0;
+  if (off || w.idleM >= offWithinM(motor) || speedMps >= CUT_OFF_MPS) {
+    w.motorN = 0;
+    w.motorNm = 0;
+    return;
+  }
+  const perNm = wheelForcePerNm(machine, motor, gear);
+  let wantedN = helpN(machine, motor, gear, w.crankTorqueNm, speedMps);
+  if (ride.startingUp && pedalling && motor.helpRatio > 0)
+    wantedN = Math.max(wantedN, w.pressureRatio * startHelpN(speedMps));
+  const wantedNm = wantedN / perNm;
+  const lagS = wantedNm > state.torqueNm ? RISES_S : FALLS_S;
+  const followedNm = state.torqueNm + ((wantedNm - state.torqueNm) * tickS) / lagS;
+  // However late it follows, near the speed at which it must be gone it gives no more than it may.
+  const mostNm = mostHelpN(machine, motor, gear, speedMps) / perNm;
+  w.motorNm = followedNm < mostNm ? followedNm : mostNm;
+  w.motorN = w.motorNm * perNm;
 }
 
 function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {

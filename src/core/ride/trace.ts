@@ -8,7 +8,7 @@ import { bandLowRpm } from '../model/legs.ts';
 import { gearOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import { copyOfState } from './draft.ts';
-import { overloadRatio, roadLoadRatio } from './frame.ts';
+import { isUnhelped, overloadRatio, roadLoadRatio } from './frame.ts';
 import { TICKS_PER_S } from './step.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
@@ -36,6 +36,8 @@ export interface TraceSample extends GearPlace {
   readonly pedalling: boolean;
   /** True while braking, standing, or with a foot down. */
   readonly held: boolean;
+  /** There is a motor, but its battery is empty. */
+  readonly unhelped?: true;
 }
 
 /** A growing list of samples and events. */
@@ -122,7 +124,8 @@ export class TraceLog {
     numbers[at + 3] = state.pressureRatio;
     numbers[at + 4] = state.crankTorqueNm;
     numbers[at + 5] = state.crossedS;
-    numbers[at + 6] = gear * 4 + (isPedalling(state) ? 2 : 0) + (isHeld(state) ? 1 : 0);
+    numbers[at + 6] =
+      gear * 8 + (isUnhelped(state) ? 4 : 0) + (isPedalling(state) ? 2 : 0) + (isHeld(state) ? 1 : 0);
     this.#waiting += 1;
   }
 
@@ -130,8 +133,8 @@ export class TraceLog {
     const numbers = this.#blocks[Math.floor(index / BLOCK_SAMPLES)] as Float64Array;
     const at = (index % BLOCK_SAMPLES) * COLUMNS;
     const packed = numbers[at + 6] as number;
-    const flags = packed % 4;
-    const gear = Math.floor(packed / 4);
+    const flags = packed % 8;
+    const gear = Math.floor(packed / 8);
     return completed(this.#world, {
       tick: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)),
       distanceM: numbers[at] as number,
@@ -142,8 +145,9 @@ export class TraceLog {
       ringIndex: Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS,
       sprocketIndex: gear % MOST_SPROCKETS,
       crossedS: numbers[at + 5] as number,
-      pedalling: flags >= 2,
+      pedalling: flags % 4 >= 2,
       held: flags % 2 === 1,
+      unhelped: flags >= 4,
     });
   }
 }
@@ -160,11 +164,16 @@ type Sampled = Pick<
   | 'ringIndex'
   | 'sprocketIndex'
   | 'crossedS'
-> & { readonly pedalling: boolean; readonly held: boolean };
+> & { readonly pedalling: boolean; readonly held: boolean; readonly unhelped: boolean };
 
 /** The sample of a state, as a trace would hold it. */
 export function sampleOf(world: RideWorld, state: RideState): TraceSample {
-  return completed(world, { ...state, pedalling: isPedalling(state), held: isHeld(state) });
+  return completed(world, {
+    ...state,
+    pedalling: isPedalling(state),
+    held: isHeld(state),
+    unhelped: isUnhelped(state),
+  });
 }
 
 function completed(world: RideWorld, sampled: Sampled): TraceSample {
@@ -187,6 +196,7 @@ function completed(world: RideWorld, sampled: Sampled): TraceSample {
     crossedS: sampled.crossedS,
     pedalling: sampled.pedalling,
     held: sampled.held,
+    ...(sampled.unhelped ? { unhelped: true as const } : {}),
   };
 }
 

@@ -42,6 +42,8 @@ export type RideEvent =
         readonly startedAtM: number;
         /** Asked of a chain while the legs rested: it waited for them. */
         readonly waited?: true;
+        /** Mean of the crank motor's pull while the chain moved, part of `load`; only where there is one. */
+        readonly motorLoad?: number;
         /** Made by a hub; with a load that is not clean it slipped in with a knock. */
         readonly hub?: true;
       })
@@ -60,6 +62,7 @@ export type RideEvent =
   | (At & { readonly kind: 'pushed-off' })
   | (At & { readonly kind: 'stopped-at-line' })
   | (At & { readonly kind: 'line-missed' })
+  | (At & { readonly kind: 'battery-empty' })
   | (At & { readonly kind: 'reserve-empty' })
   | (At & { readonly kind: 'reserve-back' })
   | (At & { readonly kind: 'finished' });
@@ -79,6 +82,8 @@ export interface ShiftInProgress {
   /** Time the chain has been moving, and the load summed over it. */
   readonly movingS: number;
   readonly loadSecondsSum: number;
+  /** The part of it that a crank motor pulled. */
+  readonly motorSecondsSum: number;
   readonly startedAtM: number;
   readonly hungReported: boolean;
   readonly waitReported: boolean;
@@ -96,9 +101,21 @@ export interface QueuedShift {
 /** `overrun`: past a stop line without stopping, being braked to rest; `standing`: waiting at (or past) a line. */
 type RidePhase = 'riding' | 'foot-down' | 'overrun' | 'standing' | 'finished';
 
-/** Where the energy went since the start, in joules. `workIn` equals the sum of the rest. */
+/** A motor between two ticks. */
+export interface MotorState {
+  /** What it turns with now, at the crank or in the wheel (N m). */
+  readonly torqueNm: number;
+  /** Way since the pedals were last pushed (m). */
+  readonly idleM: number;
+  /** What is left in the battery (J). */
+  readonly chargeJ: number;
+}
+
+/** Where the energy went since the start, in joules. `workIn`, `motorIn` and `pushOff` equal the sum of the rest. */
 export interface EnergyLedger {
   readonly workInJ: number;
+  /** What the motor gave, before the chain where it sits at the crank. */
+  readonly motorInJ: number;
   readonly pushOffJ: number;
   readonly kineticJ: number;
   readonly climbedJ: number;
@@ -137,6 +154,8 @@ export interface RideState extends GearPlace {
   readonly nextStopIndex: number;
   /** How long the chain has been crossed without a break. */
   readonly crossedS: number;
+  /** Null on a bike without one. */
+  readonly motor: MotorState | null;
   readonly ledger: EnergyLedger;
 }
 
@@ -160,6 +179,16 @@ export interface StepResult {
   readonly events: readonly RideEvent[];
 }
 
+/** A motor as it is shown. */
+export interface MotorFrame {
+  readonly place: 'crank' | 'wheel';
+  /** What it gives now (W), and what it could give at this speed (0 to 1: all, fading, none). */
+  readonly powerW: number;
+  readonly helpShare: number;
+  /** What is left of the battery's charge at the start, 0 to 1. */
+  readonly chargeRatio: number;
+}
+
 /** What a shell is shown: the state in the words of a screen. Units in the names. */
 export interface RideFrame extends GearPlace {
   readonly tick: number;
@@ -174,8 +203,12 @@ export interface RideFrame extends GearPlace {
   readonly bandHighRpm: number;
   readonly crankTurns: number;
   readonly wheelTurns: number;
-  /** Crank torque over reference torque: what the chain feels. */
+  /** Crank torque of the legs over reference torque. */
   readonly torqueRatio: number;
+  /** What pulls on the chain, legs and crank motor together, over reference torque. */
+  readonly chainRatio: number;
+  /** What the motor does now, or null without one. */
+  readonly motor: MotorFrame | null;
   readonly pressure: Pressure;
   readonly pressureRatio: number;
   /** The rider has stood up: pressing on a climb. */

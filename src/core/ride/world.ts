@@ -5,10 +5,11 @@ import type { Course } from '../course/types.ts';
 import { courseOfLevel } from '../level/build.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
-import type { Bike, GearPlace, Rider } from '../model/types.ts';
+import { batteryJ } from '../model/motor.ts';
+import type { Bike, GearPlace, Machine, Rider } from '../model/types.ts';
 import type { RideJob } from './job.ts';
 import { TICK_S } from './step.ts';
-import type { RideState, RideWorld } from './types.ts';
+import type { MotorState, RideState, RideWorld } from './types.ts';
 
 /** Riders roll into a level a little slower than they would ride on the flat. */
 const START_SHARE_OF_STEADY = 0.9;
@@ -85,8 +86,10 @@ export function startState(
     startingUp: false,
     nextStopIndex: nextStop(world.course, distanceM),
     crossedS: 0,
+    motor: motorAtStart(world.machine),
     ledger: {
       workInJ: 0,
+      motorInJ: 0,
       pushOffJ: pushJ,
       kineticJ: pushJ,
       climbedJ: 0,
@@ -97,6 +100,10 @@ export function startState(
       brakesJ: 0,
     },
   };
+}
+
+function motorAtStart({ bike: { motor } }: Machine): MotorState | null {
+  return motor === undefined ? null : { torqueNm: 0, idleM: 0, chargeJ: batteryJ(motor) };
 }
 
 function nextStop(course: Course, distanceM: number): number {

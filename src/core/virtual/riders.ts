@@ -4,15 +4,15 @@
  */
 import { clamp, sampleAt } from '../math/numbers.ts';
 import { between, deriveSeed, type Random, seededRandom } from '../math/random.ts';
-import { crankTorqueFor } from '../model/drivetrain.ts';
 import { bandLowRpm, midBandRpm } from '../model/legs.ts';
+import { legsLoadFor } from '../model/motor.ts';
 import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
 import { gearOf, pushed, roomFor } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import { roadLoadRatio } from '../ride/frame.ts';
 import { shiftCommands } from '../ride/levers.ts';
-import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet } from '../ride/pilot.ts';
+import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
@@ -258,7 +258,8 @@ function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
   }
   const gear = gearOf(machine, state);
   const moreN = climbingForceN(machine.totalMassKg, steepest) - climbingForceN(machine.totalMassKg, here);
-  return roadLoadRatio(world, state) + crankTorqueFor(moreN, gear, machine.referenceTorqueNm);
+  const { motor = null } = machine.bike;
+  return roadLoadRatio(world, state) + legsLoadFor(machine, motor, gear, moreN, state.speedMps);
 }
 
 function plan(
@@ -283,7 +284,8 @@ function plan(
   // Drawn in any case, so that the dice fall alike for riders who differ in one habit.
   const eases = random() < h.easingShare;
   mind.easing = eases && (rpm > STALLS_BELOW_RPM || hasHub(world.machine.bike));
-  mind.actTick = state.tick + 1 + (mind.easing ? Math.round(EASE_BEFORE_S * TICKS_PER_S) : 0);
+  mind.actTick =
+    state.tick + 1 + (mind.easing ? Math.round((EASE_BEFORE_S + waitForMotorS(world)) * TICKS_PER_S) : 0);
   if (mind.easing) commands.push({ kind: 'pressure', pressure: softFeet(world, state) });
 }
 

@@ -44,6 +44,8 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'foot-down':
       return sayPitchChange(change, speech);
     case 'ease':
+      if (change.motor === true)
+        return (change.hub === true ? say.motorPulledHub : say.motorPulled)(change.heavy, change.shifts);
       return (change.hub === true ? say.pushedHub : say.ease)(change.heavy, change.shifts);
     case 'stood-still':
       return say.stoodStill(change.waited, change.shifts);
@@ -150,11 +152,11 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
       return { why: why(words.pitch(reason.pitch, pitchCount)), better };
     }
     case 'heavy-shift': {
-      const { why, better, betterHub } = reasons.heavy;
+      const { why, better, betterHub, betterMotor } = reasons.heavy;
       const load = format.percent(reason.amount);
       return {
         why: why(format.distance(reason.fromM), load, reason.derailleur === 'front'),
-        better: reason.hub === true ? betterHub : better,
+        better: reason.motor === true ? betterMotor : reason.hub === true ? betterHub : better,
       };
     }
     case 'waited-shift':

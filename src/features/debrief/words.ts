@@ -123,6 +123,14 @@ export const debriefWords = {
       heavy === 0
         ? 'Take the pressure off while the hub changes, just for a moment.'
         : `${someOf(heavy, all)} made while you pedalled on: the hub knocked. Take the pressure off, shift, then push again.`,
+    motorPulled: (heavy: number, all: number): string =>
+      heavy === 0
+        ? 'Give the motor a moment to let go: soft feet, wait a breath, then shift.'
+        : `${someOf(heavy, all)} made while the motor still pulled on the chain. Soft feet, wait a breath until it lets go, then shift.`,
+    motorPulledHub: (heavy: number, all: number): string =>
+      heavy === 0
+        ? 'Give the motor a moment to let go: take the pressure off, wait a breath, then shift.'
+        : `${someOf(heavy, all)} made while the motor still pulled. Take the pressure right off, wait a breath until it lets go, then shift.`,
     stoodStill: (waited: number, all: number): string =>
       `${someOf(waited, all)} asked for while your legs rested. A hub likes that, a chain must run: keep turning the pedals, softly.`,
     restedHub: (n: number, place: string): string =>
@@ -252,6 +260,7 @@ export const debriefWords = {
         `Heavy ${front ? 'ring change' : 'shift'} at ${from}, at ${percent} of steady pressure.`,
       better: 'soft feet for half a turn, then shift.',
       betterHub: 'take the pressure off, then the hub takes its gear.',
+      betterMotor: 'let go a breath sooner, until the motor has let go, too.',
     },
     waited: {
       why: (from: string): string => `At ${from} the chain waited: your legs rested.`,

@@ -81,6 +81,14 @@ export const childrenDebriefWords: DebriefWords = {
       heavy === 0
         ? 'Stop pushing for a moment when you shift.'
         : `You pushed in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Stop pushing, shift, push again.`,
+    motorPulled: (heavy) =>
+      heavy === 0
+        ? 'Wait a bit until the motor stops, then shift.'
+        : `The motor pulled in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Soft feet, wait, shift.`,
+    motorPulledHub: (heavy) =>
+      heavy === 0
+        ? 'Wait a bit until the motor stops, then shift.'
+        : `The motor pulled in ${count(heavy)} ${heavy === 1 ? 'shift' : 'shifts'}. Stop pushing, wait, shift.`,
     stoodStill: () => 'Your legs stood still when you shifted. Turn them softly.',
     restedHub: (n, place) =>
       `Your legs did nothing for ${seconds(n)} from ${place}. Push on after your shift.`,
@@ -186,6 +194,7 @@ export const childrenDebriefWords: DebriefWords = {
       why: (from) => `You pushed hard in the shift at ${from}.`,
       better: 'push softly, then shift.',
       betterHub: 'stop pushing, shift, push again.',
+      betterMotor: 'wait a bit longer until the motor stops, too.',
     },
     waited: {
       why: (from) => `The chain had to wait at ${from}. Your legs stood still.`,

@@ -7,7 +7,12 @@ export const levelsWords = {
   notPassed: ', not passed yet',
   next: 'Next',
   length: (length: string): string => `${length} long`,
-  needs: { derailleur: 'for gears on sprockets', hub: 'for gears in the hub' },
+  needs: {
+    derailleur: 'for gears on sprockets',
+    hub: 'for gears in the hub',
+    motor: 'for a motor',
+    'crank-motor': 'for a motor at the crank',
+  },
   pitches: (count: number): string => (count === 1 ? '1 pitch' : `${count} pitches`),
   none: 'No levels were found in this copy of the game.',
   patches: 'Patches',

@@ -15,6 +15,7 @@ import {
   paintRing,
   paintStill,
   paintWheel,
+  paintWheelMotor,
 } from './bikeStill.ts';
 import { pedalAt, type Spot } from './legs.ts';
 import type { ScenePlace } from './place.ts';
@@ -54,7 +55,7 @@ export class BikeView {
     this.#bike = bike;
     this.#palette = palette;
     this.#pxPerM = pxPerM;
-    const parts = { shape, palette, tones, haloAlpha };
+    const parts = { shape, palette, tones, haloAlpha, motor: bike.motor?.place ?? null };
     const round = (radius: number, paint: (context: Context) => void): Sprite =>
       paintSprite(-radius, -radius, radius * 2, radius * 2, pxPerM * 1.15, paint);
     const radius = shape.wheelRadius + 0.02;
@@ -66,7 +67,10 @@ export class BikeView {
     );
     const biggest = pitchRadiusM(bike.sprocketsTeeth.at(-1) ?? 20);
     const shellMm = hubShellMm(bike);
-    this.#frontWheel = round(radius, (context) => paintWheel(context, parts));
+    this.#frontWheel = round(radius, (context) => {
+      paintWheel(context, parts);
+      if (parts.motor === 'wheel') paintWheelMotor(context, palette);
+    });
     this.#rearWheel = round(radius, (context) => {
       paintWheel(context, parts);
       if (shellMm === null) paintCassette(context, palette, biggest);

@@ -20,6 +20,8 @@ interface StillParts {
   readonly tones: RiderTones;
   /** Strength of the paper rim round wheels and frame, 0 to 1. */
   readonly haloAlpha: number;
+  /** Where a motor sits, or null. */
+  readonly motor: 'crank' | 'wheel' | null;
 }
 
 /** Everything but wheels, cranks and chain. */
@@ -133,7 +135,8 @@ function drawFrame(context: Context, parts: StillParts): void {
   context.strokeStyle = parts.palette.inkSoft;
   context.lineWidth = 0.025;
   rod(context, seatTubeTop, saddle);
-  drawBottle(context, parts);
+  if (parts.motor === null) drawBottle(context, parts);
+  else drawBattery(context, parts, parts.motor);
   drawSaddle(context, parts);
   drawBars(context, parts);
 }
@@ -154,6 +157,42 @@ function drawBottle(context: Context, parts: StillParts): void {
   context.fillStyle = parts.tones.jersey;
   context.fillRect(0.05, -0.032, 0.034, 0.064);
   context.restore();
+}
+
+/** The battery of a crank motor lies on the down tube, that of a wheel motor behind the seat tube; the crank motor round the axle. */
+function drawBattery(
+  context: Context,
+  { shape, palette }: StillParts,
+  place: NonNullable<StillParts['motor']>,
+): void {
+  const { x, y } = place === 'crank' ? shape.headLow : shape.seatTubeTop;
+  const length = Math.sqrt(x * x + y * y);
+  context.save();
+  context.transform(x / length, y / length, -y / length, x / length, 0, 0);
+  context.fillStyle = palette.ink;
+  context.beginPath();
+  context.roundRect(length * 0.28, place === 'crank' ? -0.088 : -0.1, length * 0.54, 0.076, 0.022);
+  context.fill();
+  context.fillStyle = palette.inkSoft;
+  context.beginPath();
+  context.roundRect(
+    length * 0.28 + 0.01,
+    place === 'crank' ? -0.078 : -0.09,
+    length * 0.54 - 0.02,
+    0.056,
+    0.016,
+  );
+  context.fill();
+  context.restore();
+  if (place === 'wheel') return;
+  context.fillStyle = palette.ink;
+  context.beginPath();
+  context.ellipse(0.004, -0.02, 0.108, 0.088, -0.3, 0, Math.PI * 2);
+  context.fill();
+  context.fillStyle = palette.inkSoft;
+  context.beginPath();
+  context.ellipse(0.004, -0.02, 0.098, 0.078, -0.3, 0, Math.PI * 2);
+  context.fill();
 }
 
 function drawSaddle(context: Context, parts: StillParts): void {
@@ -240,6 +279,14 @@ export function paintHub(context: Context, palette: Palette, shell: number, spro
   context.strokeStyle = palette.ink;
   context.lineWidth = 0.008;
   ring(context, ORIGIN, sprocket - 0.003);
+}
+
+/** The thick hub of a motor in a wheel. */
+export function paintWheelMotor(context: Context, palette: Palette): void {
+  context.fillStyle = palette.ink;
+  disc(context, 0, 0, 0.092);
+  context.fillStyle = palette.inkSoft;
+  disc(context, 0, 0, 0.082);
 }
 
 /** A chainring with the links that lie on it, its arms and the axle. */

@@ -83,6 +83,7 @@ export class Feedback {
       case 'stopped-at-line':
       case 'line-missed':
       case 'reserve-empty':
+      case 'battery-empty':
       case 'reserve-back':
       case 'finished':
         return;

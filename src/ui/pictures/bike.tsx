@@ -98,7 +98,9 @@ export function BikeDrawing(props: {
       {lines.map((points) => (
         <path d={pathThrough(points)} stroke={paint} stroke-width={tube} />
       ))}
+      <Battery bike={bike} frame={frame} />
       <HubShell bike={bike} at={frame.rear} />
+      <Motor bike={bike} frame={frame} />
       <Cluster at={frame.rear} teeth={bike.sprocketsTeeth} />
       <Cluster at={[0, 0]} teeth={bike.chainringsTeeth} />
       <path d={chainPath(bike, frame)} stroke="var(--ink)" stroke-width="9" stroke-dasharray="13 8" />
@@ -124,6 +126,41 @@ function HubShell({ bike, at: [x, y] }: { bike: Bike; at: Point }): JSX.Element 
   const shellMm = hubShellMm(bike);
   return shellMm === null ? null : (
     <circle cx={x} cy={y} r={shellMm * 1.65} fill="var(--ink-soft)" stroke="var(--ink)" stroke-width="8" />
+  );
+}
+
+/** A motor where it sits: a box round the bottom bracket, or a thick hub in the front wheel. */
+function Motor({ bike: { motor }, frame }: { bike: Bike; frame: BikeFrame }): JSX.Element | null {
+  if (motor === undefined) return null;
+  const [x, y] = motor.place === 'wheel' ? frame.front : [0, 0];
+  return motor.place === 'wheel' ? (
+    <circle cx={x} cy={y} r="88" fill="var(--ink-soft)" stroke="var(--ink)" stroke-width="10" />
+  ) : (
+    <path
+      d="M-104 -44Q-60 -112 30 -118L104 -96Q138 -30 96 40Q40 96 -40 84Q-104 40 -104 -44Z"
+      fill="var(--ink-soft)"
+      stroke="var(--ink)"
+      stroke-width="10"
+    />
+  );
+}
+
+/** Its battery: along the down tube, or behind the seat where the motor is in the wheel. */
+function Battery({ bike: { motor }, frame }: { bike: Bike; frame: BikeFrame }): JSX.Element | null {
+  if (motor === undefined) return null;
+  const along = ([x, y]: Point, share: number, side: number): Point => {
+    const length = Math.sqrt(x * x + y * y);
+    return [x * share - (y / length) * side, y * share + (x / length) * side];
+  };
+  const points: readonly Point[] =
+    motor.place === 'crank'
+      ? [along(frame.headLow, 0.3, -46), along(frame.headLow, 0.82, -46)]
+      : [along(frame.saddle, 0.22, -58), along(frame.saddle, 0.62, -58)];
+  return (
+    <>
+      <path d={pathThrough(points)} stroke="var(--ink)" stroke-width="84" />
+      <path d={pathThrough(points)} stroke="var(--ink-soft)" stroke-width="62" />
+    </>
   );
 }
 

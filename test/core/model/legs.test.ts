@@ -1,6 +1,7 @@
 /** The legs: a straight torque line, a hill that makes them push, and the weight of the body where they are forced. */
 import { shifterPlaces } from '../../../src/core/model/shifters.ts';
 import { describe, expect, it } from 'vitest';
+import { helpN } from '../../../src/core/model/motor.ts';
 import { rpmToRadPerS } from '../../../src/core/math/numbers.ts';
 import {
   bandLowRpm,
@@ -152,8 +153,13 @@ describe('effort on a slope', () => {
       if ((shifterPlaces(bike(bikeId))[1] ?? 0) <= 3) continue;
       const machine = buildMachine(bike(bikeId), rider(riderId));
       const easiest = machine.gears.reduce((a, b) => (b.developmentM < a.developmentM ? b : a));
-      const driveN = (torqueRpm: number): number =>
-        (2 * Math.PI * crankTorqueNm(machine, 1, torqueRpm, 0.1) * easiest.efficiency) / easiest.developmentM;
+      const { motor } = machine.bike;
+      const driveN = (torqueRpm: number): number => {
+        const torqueNm = crankTorqueNm(machine, 1, torqueRpm, 0.1);
+        const speedMps = (torqueRpm * easiest.developmentM) / 60;
+        const helpedN = motor === undefined ? 0 : helpN(machine, motor, easiest, torqueNm, speedMps);
+        return (2 * Math.PI * torqueNm * easiest.efficiency) / easiest.developmentM + helpedN;
+      };
       const climbN = machine.totalMassKg * 9.80665 * (0.1 + machine.bike.rollingCoefficient);
       expect([bikeId, driveN(40) > climbN]).toEqual([bikeId, true]);
     }

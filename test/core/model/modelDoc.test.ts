@@ -1,4 +1,15 @@
 /** The model as it is told to coaches must be the model that is ridden: its tables are held against the code. */
+import {
+  CUT_OFF_MPS,
+  FADES_FROM_MPS,
+  FALLS_S,
+  MOTOR_EFFICIENCY,
+  offWithinM,
+  RATED_W,
+  RISES_S,
+  START_HELP_MPS,
+  startHelpN,
+} from '../../../src/core/model/motor.ts';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -39,6 +50,8 @@ const doc = readFileSync(
   'utf8',
 ).replace(/\s+/g, ' ');
 
+const MOTOR = { place: 'crank', helpRatio: 1, batteryWh: 500 } as const;
+
 describe('the model told to coaches', () => {
   it.each(RIDERS.map((rider) => [rider.id, rider] as const))('names %s as the game has it', (id, r) => {
     const row = `| ${id} | ${r.massKg} | ${r.steadyPowerW} | ${r.cadenceLowRpm} to ${r.cadenceHighRpm} | ${r.criticalPowerW} | ${r.reserveJ.toLocaleString('en-US')} |`;
@@ -74,6 +87,12 @@ describe('the model told to coaches', () => {
     `${FOOT_DOWN_S} s, then two sprockets easier and a push to ${PUSH_OFF_MPS} m/s`,
     `at rest within ${STOP_ZONE_M} m before it`,
     `brakes | ${BRAKE_MPS2} m/s²`,
+    `| ${RATED_W} W `,
+    `| ${CUT_OFF_MPS * 3.6} km/h, ${FADES_FROM_MPS * 3.6} km/h`,
+    `up to ${START_HELP_MPS * 3.6} km/h, ${startHelpN(0)} N at the wheel`,
+    `lags of ${RISES_S} s and ${FALLS_S} s`,
+    `${MOTOR_EFFICIENCY * 100} %`,
+    `within ${offWithinM({ ...MOTOR })} m, or ${offWithinM({ ...MOTOR, brakeSwitches: true })} m`,
     `above ${Math.round(FASTEST_MPS * 3.6)} km/h`,
   ])('says “%s”', (words) => {
     expect(doc).toContain(words);
@@ -84,9 +103,9 @@ describe('the model told to coaches', () => {
       const machine = buildMachine(bike(id), rider('adult-new'));
       return (machine.effectiveMassKg - machine.totalMassKg).toFixed(2);
     };
-    expect(BIKES).toHaveLength(9);
+    expect(BIKES).toHaveLength(12);
     expect(doc).toContain(
-      `the road bike carries ${massKg('road-2x11')} kg of it, the gravel bike ${massKg('gravel-1x12')}, the trekking bike ${massKg('trekking-3x8')}, the town bike ${massKg('town-1x9')} and the two children's bikes ${massKg('kids-24-1x8')} and ${massKg('kids-20-1x7')}, with gears in the hub ${massKg('town-hub-3')}, ${massKg('town-hub-7')} and ${massKg('kids-20-hub-3')}`,
+      `the road bike carries ${massKg('road-2x11')} kg of it, the gravel bike ${massKg('gravel-1x12')}, the trekking bike ${massKg('trekking-3x8')}, the town bike ${massKg('town-1x9')} and the two children's bikes ${massKg('kids-24-1x8')} and ${massKg('kids-20-1x7')}, with gears in the hub ${massKg('town-hub-3')}, ${massKg('town-hub-7')} and ${massKg('kids-20-hub-3')}, with a motor ${massKg('trekking-hub-8-crank')}, ${massKg('trekking-1x10-crank')} and ${massKg('town-hub-7-wheel')}`,
     );
   });
 

@@ -14,7 +14,7 @@ const names = Object.keys(NAMED_HABITS) as NamedRider[];
 
 /** What came in without being accounted for, as a share of what came in. */
 function missingShare(l: EnergyLedger): number {
-  const inJ = l.workInJ + l.pushOffJ;
+  const inJ = l.workInJ + l.motorInJ + l.pushOffJ;
   const outJ = l.kineticJ + l.climbedJ + l.airJ + l.rollingJ + l.bearingsJ + l.drivetrainJ + l.brakesJ;
   return (inJ - outJ) / inJ;
 }
