@@ -5,6 +5,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { expect, it } from 'vitest';
+import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
@@ -28,7 +29,7 @@ const KINDS = {
   text: 'input[type="text"]',
   number: '[data-thing] input[type="number"]',
   handle: 'input[type="range"].edge',
-  select: '[data-thing] select',
+  select: '[data-thing] select, details select',
   tick: 'details input[type="checkbox"]',
   button: '[data-add]',
   json: 'textarea',
@@ -74,13 +75,17 @@ it('fifty steps in fields of every kind are taken back one by one, wherever the 
   const visited: { readonly before: Level; readonly kind: Kind; readonly selector: string }[] = [];
   const kinds = Object.keys(KINDS) as Kind[];
   for (let tries = 0; visited.length < STEPS && tries < 2_000; tries += 1) {
-    const kind = kinds[tries % kinds.length] as Kind;
+    // Text comes first, as long as the level can be ridden.
+    const kind = visited.length < 3 ? 'json' : (kinds[tries % kinds.length] as Kind);
+    document.querySelector<HTMLElement>(':focus')?.blur();
     // Something else is opened now and then, so that every list has its turn.
     const things = [...root.querySelectorAll<HTMLElement>('[data-thing]:not(.open) .thing-head')];
     if (tries % 3 === 0) await act(() => things[Math.floor(random() * things.length)]?.click());
     const fields = [...root.querySelectorAll<HTMLElement>(KINDS[kind])];
     const field = fields[Math.floor(random() * fields.length)];
     if (field === undefined) continue;
+    // Text is taken over only as a level that can be ridden.
+    if (kind === 'json' && !parseLevel(present()).ok) continue;
     const [before, count] = [present(), pastCount()];
     await act(() => use(kind, field, random));
     // Typed text is read once the hands rest.
@@ -91,7 +96,7 @@ it('fifty steps in fields of every kind are taken back one by one, wherever the 
     else expect(pastCount()).toBe(count);
   }
   expect(visited).toHaveLength(STEPS);
-  expect(new Set(visited.map(({ kind }) => kind)).size).toBe(kinds.length);
+  expect(kinds.filter((kind) => !visited.some((step) => step.kind === kind))).toEqual([]);
   for (const { before, selector } of visited.toReversed()) {
     const focused =
       root.querySelector<HTMLElement>(selector) ?? root.querySelector<HTMLElement>('[data-level-title]');
