@@ -18,7 +18,7 @@ import type { TroubleLog } from './device/trouble.ts';
 import type { Clinic } from './group/clinic.ts';
 import { preloadAfterRide } from './pageTable.ts';
 import { bringWords } from './device/language.ts';
-import type { Journal } from './ride/journal.ts';
+import type { Journal, openJournal as OpenJournal } from './ride/journal.ts';
 import type { RideSession, SessionOptions } from './ride/session.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import type { RideLook } from './ride/views.ts';
@@ -134,7 +134,7 @@ export class RideHost {
     state: State,
     ride: RideShown,
     places: RidePlaces,
-    openJournal: typeof import('./ride/journal.ts').openJournal,
+    openJournal: typeof OpenJournal,
   ): SessionOptions {
     const { rest, last } = state;
     const { store, judging, unfinished, trouble, look } = this.options;

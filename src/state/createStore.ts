@@ -1,4 +1,5 @@
 /** Holds the state and tells those who listen. What an action does to the state is decided in `store.ts`. */
+import { Listeners } from './listeners.ts';
 import { type Action, reduce, type Send, type State } from './store.ts';
 
 /** State, and a way to be told when it has changed. */
@@ -12,7 +13,7 @@ export interface Store {
 /** Makes the store. An action sent by a listener is handled after the listeners of the one before. */
 export function createStore(first: State): Store {
   let state = first;
-  const listeners = new Set<(state: State) => void>();
+  const listeners = new Listeners<[State]>();
   const waiting: Action[] = [];
   let busy = false;
   return {
@@ -25,15 +26,12 @@ export function createStore(first: State): Store {
         for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
           const before = state;
           state = reduce(state, next);
-          if (state !== before) for (const listener of listeners) listener(state);
+          if (state !== before) listeners.tell(state);
         }
       } finally {
         busy = false;
       }
     },
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe: listeners.add,
   };
 }

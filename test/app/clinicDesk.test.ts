@@ -17,8 +17,6 @@ import {
   turnOf,
 } from './clinicGiven.ts';
 
-const patient = { timeout: 120_000 };
-
 let shelf: MemoryShelf;
 
 beforeEach(() => {
@@ -83,11 +81,11 @@ describe('a page that dies', () => {
     const desk = await openDesk(shelf);
     await desk.onSaveRound(sessionOfThree());
     void desk.take(await due('red-fox', desk), () => new Promise(() => undefined));
-    await expect.poll(() => keys('finished').length, patient).toBe(1);
+    await expect.poll(() => keys('finished').length).toBe(1);
     const again = await openDesk(shelf);
     expect(again.state().marking).toMatchObject({ nickname: 'red-fox', failed: false });
-    await expect.poll(() => again.state().saved.records.length, patient).toBe(1);
-    await expect.poll(() => keys('finished').length, patient).toBe(0);
+    await expect.poll(() => again.state().saved.records.length).toBe(1);
+    await expect.poll(() => keys('finished').length).toBe(0);
     expect(roundKept()?.round.rides).toHaveLength(1);
   });
 
@@ -100,7 +98,7 @@ describe('a page that dies', () => {
     shelf.kept.set('round session-1', before);
     shelf.kept.set('finished session-1', JSON.stringify(turn));
     const again = await openDesk(shelf);
-    await expect.poll(() => roundKept()?.round.rides.length, patient).toBe(1);
+    await expect.poll(() => roundKept()?.round.rides.length).toBe(1);
     expect(again.state().saved.records).toHaveLength(1);
     expect([keys('record').length, keys('finished')]).toEqual([1, []]);
   });
@@ -110,7 +108,7 @@ describe('a page that dies', () => {
     await desk.onSaveRound(sessionOfThree());
     await rideNext(desk);
     void desk.onTakeBack(desk.state().saved.records[0]!.id);
-    await expect.poll(() => keys('undone').length, patient).toBe(1);
+    await expect.poll(() => keys('undone').length).toBe(1);
     expect([keys('record').length, roundKept()?.round.rides]).toEqual([1, []]);
     const again = await openDesk(shelf);
     expect(again.state().saved.records).toEqual([]);
@@ -123,7 +121,7 @@ describe('a page that dies', () => {
     await rideNext(desk);
     const [old] = desk.state().saved.records;
     void desk.onGive(old!.id, 'green-hare');
-    await expect.poll(() => keys('undone').length, patient).toBe(1);
+    await expect.poll(() => keys('undone').length).toBe(1);
     expect(keys('record')).toHaveLength(2);
     const again = await openDesk(shelf);
     const [record] = again.state().saved.records;
@@ -186,7 +184,7 @@ describe('deleting a session', () => {
       round: { ...other.round, planId: 'session-2' },
     });
     void desk.onDeleteSession('session-1');
-    await expect.poll(() => keys('round'), patient).toEqual(['round session-2']);
+    await expect.poll(() => keys('round')).toEqual(['round session-2']);
     expect([keys('record'), keys('finished')]).toEqual([[], []]);
     expect(desk.state().saved.rounds.map(({ plan }) => plan.id)).toEqual(['session-2']);
   });
@@ -200,7 +198,7 @@ describe('deleting a session', () => {
       void desk.onDeleteSession('session-1');
       expect((await keep(judged)).state).toBe('not-saved');
     });
-    await expect.poll(() => [...shelf.kept.keys()], patient).toEqual([]);
+    await expect.poll(() => [...shelf.kept.keys()]).toEqual([]);
     expect(desk.state().marking).toBeNull();
   });
 });
@@ -212,11 +210,11 @@ describe('the group picture', () => {
     await rideNext(desk);
     expect(desk.state().picture).toBeNull();
     desk.look('s/session-1/picture');
-    await expect.poll(() => desk.state().picture?.rides, patient).toBe(1);
+    await expect.poll(() => desk.state().picture?.rides).toBe(1);
     expect(desk.state().picture?.roads[0]?.strip).not.toBeNull();
     await desk.onSaveRound(after(desk.state().saved.rounds[0]!, { kind: 'next' }));
     await rideNext(desk);
-    await expect.poll(() => desk.state().picture?.rides, patient).toBe(2);
+    await expect.poll(() => desk.state().picture?.rides).toBe(2);
     desk.look('');
     expect(desk.state().picture).toBeNull();
   });
@@ -230,7 +228,7 @@ describe('the group picture', () => {
     shelf.kept.set('record from-claimed', JSON.stringify(claimed));
     await desk.reload();
     desk.look('s/session-1/report');
-    await expect.poll(() => desk.state().apart, patient).toEqual([claimed.checksum]);
+    await expect.poll(() => desk.state().apart).toEqual([claimed.checksum]);
     expect(desk.state().picture?.rides).toBe(1);
     // It is kept all the same, and counts in no list of the session either.
     const { saved, apart } = desk.state();

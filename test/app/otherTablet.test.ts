@@ -87,13 +87,12 @@ describe('a ride of another tablet', () => {
       heard: [{ deviceId: 'other-tablet', lastSeq: 1 }],
     });
     desk.look(`s/${session.plan.id}/picture`);
-    const patient = { timeout: 120_000 };
-    await expect.poll(() => carried.collected().remarks, patient).toMatchObject([{ kind: 'same' }]);
-    await expect.poll(() => desk.state().picture?.rides, patient).toBe(1);
+    await expect.poll(() => carried.collected().remarks).toMatchObject([{ kind: 'same' }]);
+    await expect.poll(() => desk.state().picture?.rides).toBe(1);
     desk.look('');
     await carried.reload();
     desk.look(`s/${session.plan.id}/report`);
-    await expect.poll(() => desk.state().picture?.rides, patient).toBe(1);
+    await expect.poll(() => desk.state().picture?.rides).toBe(1);
     expect(await plansBegun()).toBe(1);
     // All that was verified or drawn was asked of the worker.
     expect(new Set(near.asked.flatMap(({ name }) => name ?? []))).toEqual(new Set(['verify', 'picture']));

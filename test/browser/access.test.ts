@@ -11,7 +11,6 @@ const SPEED = 4;
 /** What is heard comes one after the other, so the blindfolded ride is slower. */
 const EAR_SPEED = 2;
 const LEVEL = 'one-pitch-announced';
-const patient = { timeout: 120_000, interval: 100 };
 
 let site: Site;
 
@@ -35,7 +34,7 @@ async function begin(choose: (page: Page) => Promise<void>, speed = SPEED): Prom
     location.hash = `#ride/${id}`;
   }, LEVEL);
   await page.click('[data-accept]');
-  await expect.poll(() => page.evaluate(() => document.body.dataset['rideState']), patient).toBe('riding');
+  await expect.poll(() => page.evaluate(() => document.body.dataset['rideState'])).toBe('riding');
   return open;
 }
 
@@ -165,7 +164,7 @@ describe('one switch', () => {
       await expect.poll(() => offered(wanted), { timeout: 30_000, interval: 50 }).toBe(true);
       await page.keyboard.press('Space');
     }
-    await expect.poll(() => page.evaluate(() => document.body.dataset['view']), patient).toBe('ride');
+    await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('ride');
     expect(problems).toEqual([]);
     await close();
   });

@@ -11,7 +11,6 @@ import { sample, without } from '../storage/given.ts';
 import { handOn, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
 import { openSite, type OpenPage, type Site } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 const STRANGER = { url: 'https://stranger.example', database: 'rides', name: 'a', password: 'b' };
 let site: Site;
 
@@ -53,10 +52,10 @@ describe('a copy with the address of a stranger', () => {
     ({ page } = open);
     await hurry(page, 40);
     await page.reload();
-    await page.locator('[data-take-back]').waitFor(patient);
+    await page.locator('[data-take-back]').waitFor();
     await putShortLevel(page);
     await takeBack(page, copyFromStranger());
-    await page.locator('.kept-told[data-told="true"]').waitFor(patient);
+    await page.locator('.kept-told[data-told="true"]').waitFor();
   }, 120_000);
 
   afterAll(() => open?.close());
@@ -113,18 +112,18 @@ describe('what was deleted in one tab', () => {
       context,
       close,
     } = await site.openPage({ width: 900, height: 700, address: '#about' });
-    await first.locator('[data-take-back]').waitFor(patient);
+    await first.locator('[data-take-back]').waitFor();
     await takeBack(first, JSON.stringify(sample('export')));
-    await first.locator('.kept-told[data-told="true"]').waitFor(patient);
+    await first.locator('.kept-told[data-told="true"]').waitFor();
     const second = await context.newPage();
     await second.goto(`${site.url}#about`);
-    await second.getByText('3 rides are kept').waitFor(patient);
+    await second.getByText('3 rides are kept').waitFor();
     await first.click('[data-delete-everything]');
     await first.click('[data-delete-sure]');
     await expect
-      .poll(() => first.locator('.kept-told').textContent(), patient)
+      .poll(() => first.locator('.kept-told').textContent())
       .toBe('Everything of this game is deleted from this device.');
-    await second.getByText('No ride is kept yet').waitFor(patient);
+    await second.getByText('No ride is kept yet').waitFor();
     await go(second, '#levels');
     await second.close({ runBeforeUnload: true });
     await first.bringToFront();

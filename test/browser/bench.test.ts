@@ -6,18 +6,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
-import {
-  go,
-  gpx,
-  hurry,
-  patient,
-  PERSONAL,
-  points,
-  rideText,
-  rideToTheEnd,
-  stored,
-  text,
-} from './benchPage.ts';
+import { go, gpx, hurry, PERSONAL, points, rideText, rideToTheEnd, stored, text } from './benchPage.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
@@ -87,7 +76,7 @@ describe('a new helper with a recorded ride', () => {
   });
 
   it('sees what was ridden beside the best ride, and keeps it only when asked', async () => {
-    await expect.poll(() => page.locator('[data-compare-sentence]').count(), patient).toBe(1);
+    await expect.poll(() => page.locator('[data-compare-sentence]').count()).toBe(1);
     expect(await text(page, '[data-compare-sentence]')).toMatch(/you rode this at 71 a minute.*\d+ × \d+/);
     await page.click('[data-keep-recorded]');
     await expect.poll(async () => (await stored(page, 'records')).length).toBe(1);

@@ -3,7 +3,6 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
-export const patient = { timeout: 60_000, interval: 50 };
 const SPEED = 12;
 
 /** A ride with everything personal a device writes. */
@@ -58,6 +57,6 @@ export async function hurry(page: Page): Promise<void> {
 /** Rides to the end and waits until the ride is kept; answers with the fingerprint of its road. */
 export async function rideToTheEnd(page: Page): Promise<unknown> {
   await expect.poll(() => view(page), { timeout: 90_000, interval: 100 }).toBe('debrief');
-  await expect.poll(() => page.locator('[data-saved="saved"]').count(), patient).toBe(1);
+  await expect.poll(() => page.locator('[data-saved="saved"]').count()).toBe(1);
   return (await stored(page, 'rides')).at(-1)?.['levelHash'];
 }

@@ -11,7 +11,6 @@ import { handOn, HARM, hurry, keptIn, type KeptRecord, putShortLevel, startTurn 
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 const RIDERS = 6;
 const ATTEMPTS = 2;
 /** Turns in which, or after which, something happens to the page. */
@@ -45,7 +44,7 @@ async function crash(handedOn: boolean): Promise<void> {
   await page.goto(`${site.url}#clinic`);
   await page.locator('[data-go-on]').click();
   // The last tap before a crash may not have been kept; the ride before it was.
-  await page.locator('[data-next-rider], [data-again], [data-start]').first().waitFor(patient);
+  await page.locator('[data-next-rider], [data-again], [data-start]').first().waitFor();
   if (handedOn && (await page.locator('[data-next-rider]').count()) > 0)
     await page.click('[data-next-rider]');
 }
@@ -126,7 +125,7 @@ describe('six riders with two attempts each', () => {
       if (i === RELOADED) {
         await page.evaluate(() => Object.assign(window, { __rideTestSpeed: 4 }));
         await startTurn(page);
-        await expect.poll(distanceM, patient).toBeGreaterThan(20);
+        await expect.poll(distanceM).toBeGreaterThan(20);
         await page.reload();
         await page.locator('[data-again]').waitFor();
         expect(await kept('clinic-record')).toHaveLength(i);
@@ -135,7 +134,7 @@ describe('six riders with two attempts each', () => {
       } else if (i === KILLED) {
         // Killed as soon as the ride is over, most likely before it has been marked.
         await startTurn(page);
-        await expect.poll(view, { ...patient, interval: 10 }).toBe('clinic');
+        await expect.poll(view, { interval: 10 }).toBe('clinic');
         await crash(false);
         if ((await page.locator('[data-again]').count()) > 0) await page.click('[data-again]');
         await handOn(page);
@@ -143,7 +142,7 @@ describe('six riders with two attempts each', () => {
       // Once between two turns: the page a tablet is handed on with.
       if (i === 2) expect(await faults()).toEqual([]);
       if (i === CRASHED_AFTER) await crash(true);
-      await expect.poll(async () => (await kept('clinic-record')).length, patient).toBe(i + 1);
+      await expect.poll(async () => (await kept('clinic-record')).length).toBe(i + 1);
       const last = (await kept('clinic-record')).find(({ seq }) => seq === i + 1);
       expect([i, last?.nickname]).toEqual([i, who]);
     }
@@ -256,7 +255,7 @@ describe('what people type and what must go', () => {
   it('a ride that is taken back is gone, and can be ridden again', async () => {
     await page.click('[data-undo]');
     await page.click('[data-undo-sure]');
-    await expect.poll(async () => (await kept('clinic-record')).length, patient).toBe(RIDERS * ATTEMPTS - 1);
+    await expect.poll(async () => (await kept('clinic-record')).length).toBe(RIDERS * ATTEMPTS - 1);
     expect(await page.locator('[data-line]').count()).toBe(2);
   });
 
@@ -264,7 +263,7 @@ describe('what people type and what must go', () => {
     await page.click('[data-tab="report"]');
     await page.click('[data-delete]');
     await page.click('[data-delete-sure]');
-    await expect.poll(async () => (await kept('clinic-round')).length, patient).toBe(0);
+    await expect.poll(async () => (await kept('clinic-round')).length).toBe(0);
     expect(await kept('clinic-record')).toEqual([]);
     await page.reload();
     await page.locator('[data-new-plan]').waitFor();
@@ -280,7 +279,7 @@ describe('what people type and what must go', () => {
     await page.goto(`${site.url}#about`);
     await page.click('[data-delete-everything]');
     await page.click('[data-delete-sure]');
-    await expect.poll(() => text('.kept-told'), patient).toMatch(/deleted/);
+    await expect.poll(() => text('.kept-told')).toMatch(/deleted/);
     await page.goto(`${site.url}#clinic`);
     await page.locator('[data-new-plan]').waitFor();
     expect(await page.locator('[data-go-on]').count()).toBe(0);

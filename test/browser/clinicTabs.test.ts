@@ -9,7 +9,6 @@ import { handOn, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 /** Ride time over real time. */
 const SPEED = 40;
 const ELSEWHERE = '[data-clinic-told="elsewhere"]';
@@ -80,10 +79,10 @@ describe('two tabs with one session', () => {
     await first.waitForFunction(() => document.body.dataset['rideState'] === 'riding');
     await second.click('[data-go-on-here]');
     await second.locator('[data-again]').waitFor();
-    await first.locator('[data-next-rider]').waitFor(patient);
+    await first.locator('[data-next-rider]').waitFor();
     await second.locator(ELSEWHERE).waitFor();
     // The next rider may be called before the ride is in the database.
-    await expect.poll(async () => new Set(await ridesKept()).size, patient).toBe(4);
+    await expect.poll(async () => new Set(await ridesKept()).size).toBe(4);
     expect(await ridesKept()).toHaveLength(4);
     expect(open.problems).toEqual([]);
   });

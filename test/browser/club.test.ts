@@ -9,7 +9,6 @@ import { type Club, HALL, openClub } from './club.ts';
 import { hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
 import { launchBrowser, openPage, type OpenPage } from './site.ts';
 
-const patient = { timeout: 60_000, interval: 50 };
 const SPEED = 40;
 let club: Club;
 let browser: Browser;
@@ -29,7 +28,7 @@ async function rideNext(page: Page): Promise<void> {
   const next = page.locator('[data-next-rider]');
   if ((await next.count()) > 0) await next.click();
   await startTurn(page);
-  await page.locator('[data-next-rider]').waitFor(patient);
+  await page.locator('[data-next-rider]').waitFor();
 }
 
 const records = (page: Page): Promise<KeptRecord[]> => keptIn<KeptRecord>(page, 'clinic-record');
@@ -53,13 +52,11 @@ describe('a club on its own network', () => {
   it('settings are opened, asked about, and agreed to with one tap; the password leaves the address bar', async () => {
     for (const { page } of [coach, tablet]) {
       await page.goto(club.link);
-      await page.locator('[data-store-offered="code"]').waitFor(patient);
-      await expect.poll(() => page.url(), patient).toBe(`${club.url}#clinic/store`);
+      await page.locator('[data-store-offered="code"]').waitFor();
+      await expect.poll(() => page.url()).toBe(`${club.url}#clinic/store`);
       expect(club.ids()).toEqual([]);
       await page.click('[data-agree-store]');
-      await expect
-        .poll(() => page.locator('[data-store-told]').textContent(), patient)
-        .toMatch(/lets you in/);
+      await expect.poll(() => page.locator('[data-store-told]').textContent()).toMatch(/lets you in/);
     }
   });
 
@@ -78,14 +75,12 @@ describe('a club on its own network', () => {
     expect(await page.locator('[data-settings-told]').textContent()).toMatch(/no whole settings/);
     await page.fill('[data-store-link]', club.link);
     await page.click('[data-take-settings]');
-    await page.locator('[data-store-offered="code"]').waitFor(patient);
+    await page.locator('[data-store-offered="code"]').waitFor();
     await page.click('[data-forget-store]');
-    await expect.poll(() => page.locator('[data-store-offered]').count(), patient).toBe(0);
+    await expect.poll(() => page.locator('[data-store-offered]').count()).toBe(0);
     await page.goto('about:blank');
     await page.goto(club.link.slice(0, -9));
-    await expect
-      .poll(() => page.locator('[data-settings-told]').textContent(), patient)
-      .toMatch(/no whole settings/);
+    await expect.poll(() => page.locator('[data-settings-told]').textContent()).toMatch(/no whole settings/);
     await close();
   });
 
@@ -105,59 +100,57 @@ describe('a club on its own network', () => {
     await page.goto(planLink.replace(/#.*/, '#clinic'));
     await page.locator('[data-go-on]').click();
     await page.click('[data-tab="picture"]');
-    await page.locator('[data-store-line]').waitFor(patient);
+    await page.locator('[data-store-line]').waitFor();
     await tablet.page.goto(planLink);
-    await tablet.page.locator('[data-join]:not([href])').click(patient);
+    await tablet.page.locator('[data-join]:not([href])').click();
     await tablet.page.click('[data-add]');
     await tablet.page.fill('input[name="nickname"]', 'Otter');
     await tablet.page.keyboard.press('Enter');
     await rideNext(tablet.page);
-    await expect.poll(() => records(page).then((all) => all.length), patient).toBe(1);
+    await expect.poll(() => records(page).then((all) => all.length)).toBe(1);
   });
 
   it('a store that was away is named, and both know it when it is back; nothing is lost, nothing twice', async () => {
     await club.kill();
     await rideNext(tablet.page);
-    await expect
-      .poll(() => storeLine(tablet.page), patient)
-      .toMatch(/does not answer.* to go; they are safe/s);
-    await expect.poll(() => storeLine(coach.page), patient).toMatch(/does not answer/);
+    await expect.poll(() => storeLine(tablet.page)).toMatch(/does not answer.* to go; they are safe/s);
+    await expect.poll(() => storeLine(coach.page)).toMatch(/does not answer/);
     expect(await storeLine(coach.page)).not.toMatch(/0 to go/);
     await club.restart();
-    await expect.poll(() => records(coach.page).then((all) => all.length), patient).toBe(2);
+    await expect.poll(() => records(coach.page).then((all) => all.length)).toBe(2);
     for (const { page } of [coach, tablet])
-      await expect.poll(() => storeLine(page), patient).not.toMatch(/does not answer|to go/);
+      await expect.poll(() => storeLine(page)).not.toMatch(/does not answer|to go/);
     expect(club.ids().filter((id) => id.startsWith('ride:'))).toHaveLength(2);
   });
 
   it('after a reload it is still said where rides go, and how it stands', async () => {
     const { page } = coach;
     await page.reload();
-    await page.locator('[data-store-line="agreed"]').waitFor(patient);
+    await page.locator('[data-store-line="agreed"]').waitFor();
     await page.goto(`${club.url}#clinic/store`);
-    await page.locator('[data-fetch-store]').waitFor(patient);
+    await page.locator('[data-fetch-store]').waitFor();
     await page.click('[data-fetch-store]');
-    await expect.poll(() => page.locator('[data-store]').textContent(), patient).toMatch(/are in the store/);
+    await expect.poll(() => page.locator('[data-store]').textContent()).toMatch(/are in the store/);
   });
 
   it('what was collected by file from a tablet without the store reaches the others', async () => {
     const away = await openDevice();
     await away.page.goto(planLink);
-    await away.page.locator('[data-join]:not([href])').click(patient);
+    await away.page.locator('[data-join]:not([href])').click();
     await away.page.click('[data-add]');
     await away.page.fill('input[name="nickname"]', 'Otter');
     await away.page.keyboard.press('Enter');
     await rideNext(away.page);
     await away.page.click('[data-tab="tablets"]');
     await away.page.click('[data-carry="back"]');
-    await away.page.locator('[data-link]').waitFor(patient);
+    await away.page.locator('[data-link]').waitFor();
     const link = await away.page.locator('[data-link]').inputValue();
     await away.close();
     await coach.page.goto('about:blank');
     await coach.page.goto(link);
-    await coach.page.locator('[data-told]').waitFor(patient);
-    await expect.poll(() => records(coach.page).then((all) => all.length), patient).toBe(3);
-    await expect.poll(() => records(tablet.page).then((all) => all.length), patient).toBe(3);
+    await coach.page.locator('[data-told]').waitFor();
+    await expect.poll(() => records(coach.page).then((all) => all.length)).toBe(3);
+    await expect.poll(() => records(tablet.page).then((all) => all.length)).toBe(3);
     // That the store was away is the browser's own remark.
     for (const { problems } of [coach, tablet])
       expect(problems.filter((one) => !/Failed to load resource|ERR_CONNECTION/.test(one))).toEqual([]);

@@ -11,7 +11,6 @@ import { barriers } from './barriers.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 const SPEED = 6;
 /** Well after the foot of the pitch at 280 m: the legs have slowed by then. */
 const LATE_M = 300;
@@ -45,7 +44,7 @@ const ridesKept = (): Promise<number> =>
 
 /** Rides to the debrief, shifting only when it is too late. */
 async function rideBadly(): Promise<void> {
-  await expect.poll(distanceM, patient).toBeGreaterThan(LATE_M);
+  await expect.poll(distanceM).toBeGreaterThan(LATE_M);
   for (let i = 0; i < 3; i += 1) {
     await page.keyboard.press('ArrowDown');
     await page.waitForTimeout(150);
@@ -69,13 +68,13 @@ afterAll(async () => {
 describe('the debrief of a ride that shifted too late', () => {
   it('asks before it tells', async () => {
     await rideBadly();
-    await expect.poll(() => page.locator('[data-guess]').count(), patient).toBe(4);
+    await expect.poll(() => page.locator('[data-guess]').count()).toBe(4);
     expect(await barriers(page)).toEqual([]);
     expect(await page.locator('[data-mark]').count()).toBe(0);
     expect(await page.locator('[data-pitch]').count()).toBe(0);
     await page.focus('[data-guess="too-late"]');
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
+    await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
     expect(await text('[data-debrief="answer"]')).toMatch(/too late/i);
   });
 
@@ -112,7 +111,7 @@ describe('the debrief of a ride that shifted too late', () => {
   });
 
   it('keeps the ride and says so only when it is kept', async () => {
-    await expect.poll(() => page.locator('[data-saved="saved"]').count(), patient).toBe(1);
+    await expect.poll(() => page.locator('[data-saved="saved"]').count()).toBe(1);
   });
 
   it('prints on one page', async () => {
@@ -131,8 +130,8 @@ describe('the debrief of a ride that shifted too late', () => {
 
   it('can be watched again from the pitch, and leads back to the same debrief', async () => {
     await page.locator('[data-pitch="0"]').getByRole('button').first().click();
-    await expect.poll(rideState, patient).toBe('riding');
-    await expect.poll(distanceM, patient).toBeGreaterThan(200);
+    await expect.poll(rideState).toBe('riding');
+    await expect.poll(distanceM).toBeGreaterThan(200);
     const before = await text('[data-hud="gear"]');
     // Watching is watching: keys do not change the ride.
     await page.keyboard.press('ArrowUp');
@@ -145,7 +144,7 @@ describe('the debrief of a ride that shifted too late', () => {
   it('is counted once and still known after a reload', async () => {
     await page.goto(`${site.url}#levels`);
     await page.reload();
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/Best: \d+ of 100/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/Best: \d+ of 100/);
     expect(await ridesKept()).toBe(1);
   });
 
@@ -156,11 +155,11 @@ describe('the debrief of a ride that shifted too late', () => {
     const file = await (await download).path();
     await page.click('[data-delete-everything]');
     await page.click('[data-delete-sure]');
-    await expect.poll(() => text('.kept-told'), patient).toMatch(/deleted/);
+    await expect.poll(() => text('.kept-told')).toMatch(/deleted/);
     for (let times = 0; times < 2; times += 1) {
       await page.setInputFiles('[data-take-back]', file);
       await expect
-        .poll(() => text('.kept-told'), patient)
+        .poll(() => text('.kept-told'))
         .toMatch(times === 0 ? /[1-9]\d* taken back/ : /^0 taken back/);
       expect(await ridesKept()).toBe(1);
     }

@@ -5,7 +5,6 @@ import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const SPEED = 6;
-const patient = { timeout: 20_000, interval: 50 };
 
 let site: Site;
 
@@ -34,7 +33,7 @@ describe('somebody whose roads are signed in miles', () => {
     await setSpeed(page, SPEED);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => hud(page, 'speed'), patient).toMatch(/^[1-9]\d* km\/h$/);
+    await expect.poll(() => hud(page, 'speed')).toMatch(/^[1-9]\d* km\/h$/);
     const seen = await page.locator('.hud-speed').textContent();
     expect(seen).toMatch(/^[1-9]\d* mph$/);
     expect(await hud(page, 'distance')).toMatch(/^\d+ m$/);
@@ -49,8 +48,8 @@ describe('help on the road', () => {
     await setSpeed(page, SPEED);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => hud(page, 'next-step'), patient).toMatch(/easier|harder|chainring/i);
-    await expect.poll(() => page.locator('[data-live-mark]').count(), patient).toBe(3);
+    await expect.poll(() => hud(page, 'next-step')).toMatch(/easier|harder|chainring/i);
+    await expect.poll(() => page.locator('[data-live-mark]').count()).toBe(3);
     const shown = (): Promise<string[]> =>
       page.evaluate(() =>
         [...document.querySelectorAll<HTMLElement>('[data-aid]')]
@@ -61,26 +60,24 @@ describe('help on the road', () => {
     await page.evaluate(() => {
       location.hash = '#ride/check-everyone-11';
     });
-    await expect
-      .poll(async () => (await shown()).toSorted(), patient)
-      .toEqual(['cadence', 'cadence', 'gear']);
+    await expect.poll(async () => (await shown()).toSorted()).toEqual(['cadence', 'cadence', 'gear']);
     // Off the road first, or the state of this ride would be taken for that of the next.
     await page.evaluate(() => {
       location.hash = '#levels';
     });
-    await expect.poll(() => mark(page, 'view'), patient).toBe('levels');
+    await expect.poll(() => mark(page, 'view')).toBe('levels');
     await page.evaluate(() => {
       location.hash = '#ride/only-you-and-the-road';
     });
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
     expect(await shown()).not.toContain('liveMarks');
     await page.keyboard.press('Escape');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
+    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('checkbox', { name: 'Marks so far' }).check();
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Ride on' }).click();
-    await expect.poll(shown, patient).toContain('liveMarks');
+    await expect.poll(shown).toContain('liveMarks');
     expect(problems).toEqual([]);
     await close();
   });

@@ -12,7 +12,6 @@ import { keptIn, putShortLevel } from './clinicVisit.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 const SPEED = 40;
 let site: Site;
 let coach: OpenPage;
@@ -60,7 +59,7 @@ describe('a session on three devices', () => {
     await page.click('[data-go]');
     await page.click('[data-tab="tablets"]');
     await page.click('[data-carry="out"]');
-    await page.locator('[data-link]').waitFor(patient);
+    await page.locator('[data-link]').waitFor();
     links.push(await page.locator('[data-link]').inputValue());
     expect(await page.locator('[data-code]').getAttribute('data-codes')).toMatch(/^\d+$/);
     const [round] = await keptIn<{ plan: { id: string } }>(page, 'clinic-round');
@@ -71,7 +70,7 @@ describe('a session on three devices', () => {
   it('is joined without typing, ridden, and handed back by link', async () => {
     for (const [i, { page }] of tablets.entries()) {
       await page.goto(links[0] ?? '');
-      await page.locator('[data-join]:not([href])').click(patient);
+      await page.locator('[data-join]:not([href])').click();
       await page.click('[data-add]');
       await page.fill('input[name="nickname"]', 'Otter');
       await page.keyboard.press('Enter');
@@ -84,15 +83,14 @@ describe('a session on three devices', () => {
             async () =>
               (await page.evaluate(() => document.body.dataset['view'])) === 'ride' ||
               (await accept.count()) > 0,
-            patient,
           )
           .toBe(true);
         if ((await accept.count()) > 0) await accept.click();
-        await page.locator('[data-next-rider]').waitFor(patient);
+        await page.locator('[data-next-rider]').waitFor();
       }
       await page.click('[data-tab="tablets"]');
       await page.click('[data-carry="back"]');
-      await page.locator('[data-link]').waitFor(patient);
+      await page.locator('[data-link]').waitFor();
       links.push(await page.locator('[data-link]').inputValue());
       expect((await kept(page, 'clinic-record')).map((record) => record.planId)).toEqual(
         Array.from({ length: i + 1 }, () => planId),
@@ -105,16 +103,16 @@ describe('a session on three devices', () => {
     for (const link of [links[2], links[1], links[2]]) {
       await page.goto('about:blank');
       await page.goto(link ?? '');
-      await page.locator('[data-told]').waitFor(patient);
+      await page.locator('[data-told]').waitFor();
     }
-    await expect.poll(() => page.locator('[data-rides]').getAttribute('data-rides'), patient).toBe('3');
+    await expect.poll(() => page.locator('[data-rides]').getAttribute('data-rides')).toBe('3');
     expect(await page.locator('[data-tablet]').count()).toBe(2);
     expect(await barriers(page)).toEqual([]);
     expect(
       await page.locator('[data-missing]').evaluateAll((all) => all.map((one) => one.dataset['missing'])),
     ).toEqual(['0', '0']);
     await go(page, `#clinic/${encodeURIComponent(`s/${planId}/report`)}`);
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/\b3 rides/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/\b3 rides/);
     expect(await kept(page, 'clinic-record')).toHaveLength(3);
   });
 
@@ -124,7 +122,7 @@ describe('a session on three devices', () => {
     await page.click('[data-delete-sure]');
     // The round goes last, so that a session half deleted can be deleted again.
     for (const kind of ['clinic-record', 'clinic-said', 'clinic-round'])
-      await expect.poll(async () => (await kept(page, kind)).length, patient).toBe(0);
+      await expect.poll(async () => (await kept(page, kind)).length).toBe(0);
     for (const { problems, addresses } of [coach, ...tablets]) {
       expect(problems).toEqual([]);
       expect(addresses.filter((one) => !one.startsWith(site.url) && !one.startsWith('about:'))).toEqual([]);
@@ -154,13 +152,13 @@ describe('a club’s own store', () => {
     const { server, url, asked } = await openListener();
     const { page } = coach;
     await page.goto(`${site.url}#clinic/store`);
-    await page.locator('[data-store]').waitFor(patient);
+    await page.locator('[data-store]').waitFor();
     expect(asked).toEqual([]);
     for (const [name, value] of Object.entries({ url, database: 'club', name: 'coach', password: 'wrong' }))
       await page.fill(`[name="${name}"]`, value);
     expect(asked).toEqual([]);
     await page.click('[data-agree-store]');
-    await expect.poll(() => page.locator('[data-store-told]').textContent(), patient).toMatch(/password/i);
+    await expect.poll(() => page.locator('[data-store-told]').textContent()).toMatch(/password/i);
     expect(asked.length).toBeGreaterThan(0);
     await page.click('[data-stop-store]');
     server.close();
@@ -177,7 +175,7 @@ describe('the pages that carry', () => {
     ] as const;
     for (const [hash, sign] of pages) {
       await go(page, hash);
-      await page.locator(sign).waitFor(patient);
+      await page.locator(sign).waitFor();
       const found = { barriers: await barriers(page), tooWide: (await misfits(page)).tooWide };
       expect([hash, found]).toEqual([hash, { barriers: [], tooWide: 0 }]);
     }

@@ -6,7 +6,6 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type OpenPage, openSite, type Site } from './site.ts';
 
-const patient = { timeout: 30_000, interval: 50 };
 /** Ride time over real time. */
 const SPEED = 4;
 
@@ -42,14 +41,14 @@ async function ride(page: Page, speed = SPEED): Promise<void> {
   await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
   await page.click('[data-ride-next]');
   if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
-  await expect.poll(() => state(page), patient).toBe('riding');
+  await expect.poll(() => state(page)).toBe('riding');
 }
 
 describe('a picture that throws once', () => {
   it('stops the ride with a sentence, and the ride goes on where it was', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(20);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(20);
     await page.evaluate(() => {
       const { prototype } = CanvasRenderingContext2D;
       const real = Object.getOwnPropertyDescriptor(prototype, 'drawImage') ?? {};
@@ -58,11 +57,9 @@ describe('a picture that throws once', () => {
         throw new Error('no picture');
       };
     });
-    await expect.poll(() => state(page), patient).toBe('paused');
+    await expect.poll(() => state(page)).toBe('paused');
     await page.locator('[data-trouble="ride"]').waitFor();
-    await expect
-      .poll(() => page.getAttribute('[data-trouble-kept]', 'data-trouble-kept'), patient)
-      .toBe('true');
+    await expect.poll(() => page.getAttribute('[data-trouble-kept]', 'data-trouble-kept')).toBe('true');
     const stoppedM = await riddenM(page);
     const saving = page.waitForEvent('download');
     await page.click('[data-save-report]');
@@ -75,11 +72,11 @@ describe('a picture that throws once', () => {
     expect(report.ride.ticks).toBeGreaterThan(120);
     // The key of the pause rides on, as in any other pause.
     await page.keyboard.press('KeyP');
-    await expect.poll(() => state(page), patient).toBe('riding');
+    await expect.poll(() => state(page)).toBe('riding');
     expect(await riddenM(page)).toBeGreaterThanOrEqual(stoppedM - 1);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(stoppedM + 3);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(stoppedM + 3);
     await page.keyboard.press('Escape');
-    await expect.poll(() => state(page), patient).toBe('paused');
+    await expect.poll(() => state(page)).toBe('paused');
     expect(await page.locator('[data-trouble]').count()).toBe(0);
     await close();
   });
@@ -87,7 +84,7 @@ describe('a picture that throws once', () => {
   it('and a picture that throws again and again ends with the ride kept', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(20);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(20);
     await page.evaluate(() => {
       CanvasRenderingContext2D.prototype.drawImage = () => {
         throw new Error('never again');
@@ -95,10 +92,10 @@ describe('a picture that throws once', () => {
     });
     await page.click('[data-ride-on]');
     await page.locator('dialog [data-keep-unfinished]').waitFor();
-    await expect.poll(() => page.locator('[data-ride-on]').count(), patient).toBe(0);
+    await expect.poll(() => page.locator('[data-ride-on]').count()).toBe(0);
     await page.click('[data-keep-unfinished]');
-    await expect.poll(() => view(page), patient).toBe('progress');
-    await expect.poll(() => page.locator('[data-standing="unfinished"]').count(), patient).toBe(1);
+    await expect.poll(() => view(page)).toBe('progress');
+    await expect.poll(() => page.locator('[data-standing="unfinished"]').count()).toBe(1);
     await close();
   });
 });
@@ -107,7 +104,7 @@ describe('a picture that is asked for no more', () => {
   it('stops the ride with a sentence, and the ride goes on where it was', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(10);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(10);
     await page.evaluate(() => {
       const real = window.requestAnimationFrame;
       window.requestAnimationFrame = () => {
@@ -118,7 +115,7 @@ describe('a picture that is asked for no more', () => {
     await page.locator('[data-trouble="ride"]').waitFor();
     const stoppedM = await riddenM(page);
     await page.click('[data-ride-on]');
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(stoppedM + 3);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(stoppedM + 3);
     await close();
   });
 });
@@ -127,7 +124,7 @@ describe('a page that dies in the middle of a ride', () => {
   it('offers the ride at the next visit, and it goes on to its end and is kept once', async () => {
     const { page, context, close } = await open();
     await ride(page);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(60);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(60);
     await page.keyboard.press('ArrowDown');
     const beforeM = await riddenM(page);
     const second = await context.newPage();
@@ -144,11 +141,11 @@ describe('a page that dies in the middle of a ride', () => {
     await second.locator('[data-go-on]').waitFor();
     await second.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
     await second.click('[data-go-on]');
-    await expect.poll(() => state(second), patient).toBe('riding');
+    await expect.poll(() => state(second)).toBe('riding');
     // Two seconds of riding at four times the speed, at most ten metres each.
     expect(await riddenM(second)).toBeGreaterThan(beforeM - 25);
     await expect.poll(() => view(second), { timeout: 100_000 }).toBe('debrief');
-    await expect.poll(() => second.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
+    await expect.poll(() => second.getAttribute('[data-saved]', 'data-saved')).toBe('saved');
     await second.goto(`${site.url}#start`);
     await second.reload();
     await second.locator('[data-ride-next]').waitFor();
@@ -172,13 +169,13 @@ describe('a worker that hangs', () => {
     });
     await ride(page, 30);
     await expect.poll(() => view(page), { timeout: 60_000 }).toBe('debrief');
-    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
+    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved')).toBe('saved');
     await page.close();
     const later = await context.newPage();
     await later.goto(`${site.url}#progress`);
-    await expect.poll(() => later.locator('[data-standing="to-mark"]').count(), patient).toBe(1);
+    await expect.poll(() => later.locator('[data-standing="to-mark"]').count()).toBe(1);
     await expect.poll(() => later.locator('[data-standing="to-mark"]').count(), { timeout: 60_000 }).toBe(0);
-    await expect.poll(() => later.locator('.progress-page svg').count(), patient).toBeGreaterThan(0);
+    await expect.poll(() => later.locator('.progress-page svg').count()).toBeGreaterThan(0);
     await close();
   });
 });
@@ -199,11 +196,11 @@ describe('a part that cannot be fetched', () => {
     await page.reload();
     await ride(page, 30);
     await expect.poll(() => view(page), { timeout: 60_000 }).toBe('debrief');
-    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('not-saved');
+    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved')).toBe('not-saved');
     expect(await page.textContent('[data-saved]')).toContain('could not be fetched');
     await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
     refused = false;
-    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
+    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved')).toBe('saved');
     await close();
   });
 
@@ -212,8 +209,8 @@ describe('a part that cannot be fetched', () => {
     await context.route(/(work\.worker|workshop)/, (route) => route.abort());
     await ride(page, 30);
     await expect.poll(() => view(page), { timeout: 60_000 }).toBe('debrief');
-    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved'), patient).toBe('saved');
-    await expect.poll(() => page.locator('[data-not-marked]').count(), patient).toBe(1);
+    await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved')).toBe('saved');
+    await expect.poll(() => page.locator('[data-not-marked]').count()).toBe(1);
     await close();
   });
 });
@@ -225,7 +222,7 @@ describe('a browser', () => {
     });
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => page.getAttribute('[data-failed]', 'data-failed'), patient).toBe('no-canvas');
+    await expect.poll(() => page.getAttribute('[data-failed]', 'data-failed')).toBe('no-canvas');
     await close();
   });
 
@@ -235,9 +232,9 @@ describe('a browser', () => {
     });
     const { page, problems, close } = opened;
     await ride(page, 4);
-    await expect.poll(() => riddenM(page), patient).toBeGreaterThan(30);
+    await expect.poll(() => riddenM(page)).toBeGreaterThan(30);
     await page.keyboard.press('Escape');
-    await expect.poll(() => state(page), patient).toBe('paused');
+    await expect.poll(() => state(page)).toBe('paused');
     expect(await page.locator('[data-trouble]').count()).toBe(0);
     expect(problems).toEqual([]);
     await close();

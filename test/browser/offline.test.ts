@@ -11,7 +11,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { siteHeaders } from '../../.ci/policy.mjs';
 import { builtSiteFolder, type OpenPage, openSite, type Site } from './site.ts';
 
-const patient = { timeout: 60_000, interval: 50 };
 const LAPTOP = { width: 1280, height: 720, offline: true };
 const SPEED = 24;
 
@@ -46,9 +45,7 @@ const caches = (page: Page) =>
 
 /** Waits until the worker has every file and answers for the page. */
 async function installed(page: Page): Promise<void> {
-  await expect
-    .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state), patient)
-    .toBe('activated');
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated');
 }
 
 async function beginRide(page: Page): Promise<void> {
@@ -56,16 +53,16 @@ async function beginRide(page: Page): Promise<void> {
   await page.click('[data-ride-next]');
   const cautions = page.locator('[data-accept]');
   if ((await cautions.count()) > 0) await cautions.click();
-  await expect.poll(() => rideState(page), patient).toBe('riding');
+  await expect.poll(() => rideState(page)).toBe('riding');
 }
 
 /** Rides to the end, guesses, and waits until the debrief has its marks and the ride is kept. */
 async function rideToDebrief(page: Page): Promise<void> {
   await page.keyboard.press('ArrowDown');
-  await expect.poll(() => view(page), patient).toBe('debrief');
+  await expect.poll(() => view(page)).toBe('debrief');
   await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
   if ((await page.locator('[data-guess]').count()) > 0) await page.click('[data-guess="about-right"]');
-  await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
+  await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
 }
 
 /** Rides in the browser's own database. */
@@ -113,24 +110,23 @@ describe('a newer version', () => {
     await page.keyboard.press('Escape');
     const distance = await page.locator('[data-hud="distance"]').textContent();
     await expect
-      .poll(
-        () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting?.state),
-        patient,
+      .poll(() =>
+        page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting?.state),
       )
       .toBe('installed');
     expect([await view(page), await rideState(page)]).toEqual(['ride', 'paused']);
     expect(await page.locator('[data-hud="distance"]').textContent()).toBe(distance);
     await page.click('[data-ride-on]');
-    await expect.poll(() => rideState(page), patient).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     await rideToDebrief(page);
     expect(await page.locator('[data-load-newer]').count()).toBe(0);
-    await expect.poll(() => ridesKept(page), patient).toBe(1);
+    await expect.poll(() => ridesKept(page)).toBe(1);
     expect(await version(page).catch(() => null)).toBe(null);
     await page.evaluate(() => {
       location.hash = '#start';
     });
     await page.click('[data-load-newer]');
-    await expect.poll(() => version(page).catch(() => null), patient).toBe('2');
+    await expect.poll(() => version(page).catch(() => null)).toBe('2');
     await page.locator('[data-ride-next]').waitFor();
     expect(await ridesKept(page)).toBe(1);
     expect(await page.locator('[data-load-newer]').count()).toBe(0);
@@ -178,7 +174,7 @@ describe('deleting everything', () => {
     });
     await page.click('[data-delete-everything]');
     await page.click('[data-delete-sure]');
-    await expect.poll(() => caches(page), patient).toBe(0);
+    await expect.poll(() => caches(page)).toBe(0);
     await page.goto(whole.url);
     await installed(page);
     expect(await caches(page)).toBe(1);

@@ -9,7 +9,6 @@ import { type Club, HALL, openClub } from './club.ts';
 import { handOn, hurry, keptIn, putShortLevel, startTurn } from './clinicVisit.ts';
 import { launchBrowser, openPage, type OpenPage } from './site.ts';
 
-const patient = { timeout: 60_000, interval: 50 };
 const SPEED = 40;
 let club: Club;
 let browser: Browser;
@@ -77,10 +76,10 @@ describe('over plain http', () => {
     };
     await expect.poll(pressed, { timeout: 90_000, interval: 100 }).toBe('debrief');
     await page.locator('[data-guess]').first().click();
-    await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
+    await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
     await page.goto(`${club.url}#about`);
     await page.reload();
-    await page.getByText('1 ride is kept').waitFor(patient);
+    await page.getByText('1 ride is kept').waitFor();
   });
 
   it('a plan with an own level is shown as a code and a link; what cannot be copied is marked, with a sentence', async () => {
@@ -101,19 +100,17 @@ describe('over plain http', () => {
     expect(planLink.startsWith(club.url)).toBe(true);
     await page.click('[data-copy-link]');
     await expect
-      .poll(() => page.locator('.carry output').textContent(), patient)
+      .poll(() => page.locator('.carry output').textContent())
       .toMatch(/does not copy over plain http/);
     expect(await page.evaluate(() => getSelection()?.toString())).toBe(planLink);
-    await expect
-      .poll(() => page.locator('main').innerText(), patient)
-      .toMatch(/opened over plain http.*goes dark/s);
+    await expect.poll(() => page.locator('main').innerText()).toMatch(/opened over plain http.*goes dark/s);
   });
 
   it('a code is read from a picture; the camera says why not', async () => {
     const { page } = tablet;
     const picture = await coach.page.locator('svg.code').first().screenshot();
     await go(page, '#join');
-    await page.locator('[data-camera="not-secure"]').waitFor(patient);
+    await page.locator('[data-camera="not-secure"]').waitFor();
     expect(await page.locator('.reader-problem').textContent()).toMatch(
       /only where this page was opened over https/,
     );
@@ -125,14 +122,14 @@ describe('over plain http', () => {
       mimeType: 'image/png',
       buffer: picture,
     });
-    await page.locator('[data-plan-found]').waitFor(patient);
+    await page.locator('[data-plan-found]').waitFor();
   });
 
   it('a session is joined by link, ridden, and handed back by file', async () => {
     const { page } = tablet;
     await page.goto('about:blank');
     await page.goto(planLink);
-    await page.locator('[data-join]:not([href])').click(patient);
+    await page.locator('[data-join]:not([href])').click();
     await page.click('[data-add]');
     await page.fill('input[name="nickname"]', 'Otter');
     await page.keyboard.press('Enter');
@@ -140,7 +137,7 @@ describe('over plain http', () => {
     await handOn(page);
     await page.click('[data-tab="tablets"]');
     await page.click('[data-carry="back"]');
-    await page.locator('[data-save-file]').waitFor(patient);
+    await page.locator('[data-save-file]').waitFor();
     const [download] = await Promise.all([page.waitForEvent('download'), page.click('[data-save-file]')]);
     const text = readFileSync(await download.path());
     await go(coach.page, place('/collect'));
@@ -150,7 +147,7 @@ describe('over plain http', () => {
       mimeType: 'text/plain',
       buffer: text,
     });
-    await expect.poll(() => told(coach.page), patient).toMatch(/1 ride taken/);
+    await expect.poll(() => told(coach.page)).toMatch(/1 ride taken/);
   });
 
   it('everything is saved as a file', async () => {
@@ -166,13 +163,13 @@ describe('over plain http', () => {
   it('of two tabs one has the session, and says so; taken back, nothing is lost', async () => {
     const second = await coach.context.newPage();
     await go(coach.page, sessionHash);
-    await coach.page.locator('[data-start]').waitFor(patient);
+    await coach.page.locator('[data-start]').waitFor();
     await second.goto(`${club.url}${sessionHash}`);
-    await second.locator('[data-start]').waitFor(patient);
-    await coach.page.locator('[data-clinic-told="elsewhere"]').waitFor(patient);
+    await second.locator('[data-start]').waitFor();
+    await coach.page.locator('[data-clinic-told="elsewhere"]').waitFor();
     await coach.page.click('[data-go-on-here]');
-    await coach.page.locator('[data-start]').waitFor(patient);
-    await second.locator('[data-clinic-told="elsewhere"]').waitFor(patient);
+    await coach.page.locator('[data-start]').waitFor();
+    await second.locator('[data-clinic-told="elsewhere"]').waitFor();
     await second.close();
     expect(await keptIn(coach.page, 'clinic-round')).toHaveLength(1);
   });
@@ -181,16 +178,14 @@ describe('over plain http', () => {
     for (const { page } of [coach, tablet]) {
       await page.goto('about:blank');
       await page.goto(club.link);
-      await page.locator('[data-store-offered="code"]').waitFor(patient);
+      await page.locator('[data-store-offered="code"]').waitFor();
       expect(await page.locator('form.store-form').innerText()).toMatch(
         /everybody in this network can read along/,
       );
       await page.click('[data-agree-store]');
-      await expect
-        .poll(() => page.locator('[data-store-told]').textContent(), patient)
-        .toMatch(/lets you in/);
+      await expect.poll(() => page.locator('[data-store-told]').textContent()).toMatch(/lets you in/);
     }
-    await expect.poll(() => club.ids().filter((id) => id.startsWith('ride:')).length, patient).toBe(1);
+    await expect.poll(() => club.ids().filter((id) => id.startsWith('ride:')).length).toBe(1);
     // One on another computer cannot work, and that is said before anybody agrees.
     const { page } = tablet;
     await page.click('[data-stop-store]');

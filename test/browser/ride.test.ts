@@ -10,7 +10,6 @@ import { openSite } from './site.ts';
 
 /** Ride time over real time once the hands have done their work; a kilometre then takes about twenty seconds. */
 const SPEED = 10;
-const patient = { timeout: 20_000, interval: 50 };
 
 let site: Site;
 
@@ -67,7 +66,7 @@ describe('the start page', () => {
     expect(open.addresses.filter((address) => /\.(webm|mp3)/.test(address))).toEqual([]);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
     expect(loadedEngine(open)).toBe(true);
     expect(open.problems).toEqual([]);
     await open.close();
@@ -82,22 +81,20 @@ describe('a ride with keys', () => {
     await page.keyboard.press('Enter');
     await page.locator('[data-accept]').waitFor();
     await page.keyboard.press('Enter');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
 
     const gear = await hud(page, 'gear');
     expect(gear).toMatch(/^\d+ × \d+$/);
     await page.keyboard.press('ArrowDown');
-    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(gear);
+    await expect.poll(() => hud(page, 'gear')).not.toBe(gear);
     await page.keyboard.press('ArrowUp');
-    await expect.poll(() => hud(page, 'gear'), patient).toBe(gear);
+    await expect.poll(() => hud(page, 'gear')).toBe(gear);
     await page.keyboard.down('Space');
-    await expect.poll(() => hud(page, 'pressure'), patient).toBe('ease');
+    await expect.poll(() => hud(page, 'pressure')).toBe('ease');
     await page.keyboard.up('Space');
-    await expect.poll(() => hud(page, 'pressure'), patient).toBe('steady');
+    await expect.poll(() => hud(page, 'pressure')).toBe('steady');
     await page.keyboard.press('KeyS');
-    await expect
-      .poll(async () => (await hud(page, 'gear')).split(' ')[0], patient)
-      .not.toBe(gear.split(' ')[0]);
+    await expect.poll(async () => (await hud(page, 'gear')).split(' ')[0]).not.toBe(gear.split(' ')[0]);
     await page.keyboard.press('KeyW');
 
     await setSpeed(page, SPEED);
@@ -118,10 +115,8 @@ describe('a ride with keys', () => {
     await setSpeed(page, 2);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
-    await expect
-      .poll(async () => Number.parseInt(await hud(page, 'distance'), 10), patient)
-      .toBeGreaterThan(5);
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(async () => Number.parseInt(await hud(page, 'distance'), 10)).toBeGreaterThan(5);
     expect(await barriers(page)).toEqual([]);
     expect(await mark(page, 'rideState')).toBe('riding');
     await page.keyboard.down('Space');
@@ -133,13 +128,13 @@ describe('a ride with keys', () => {
     expect(await hud(page, 'distance')).toBe(distance);
     expect(await barriers(page)).toEqual([]);
     await page.click('[data-ride-on]');
-    await expect.poll(() => page.locator('[data-countdown]').count(), patient).toBe(1);
-    await expect.poll(() => hud(page, 'distance'), patient).not.toBe(distance);
+    await expect.poll(() => page.locator('[data-countdown]').count()).toBe(1);
+    await expect.poll(() => hud(page, 'distance')).not.toBe(distance);
     expect(await hud(page, 'pressure')).toBe('steady');
     await page.keyboard.press('Escape');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
+    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
     await page.keyboard.press('KeyP');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
     expect(open.problems).toEqual([]);
     await open.close();
   });
@@ -174,23 +169,23 @@ describe('a ride with thumbs on an upright phone', () => {
     const { page } = open;
     await page.tap('[data-ride-next]');
     await page.tap('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
     const gear = await hud(page, 'gear');
     await page.tap('[data-pad="rear-easier"]');
-    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(gear);
+    await expect.poll(() => hud(page, 'gear')).not.toBe(gear);
 
     const hand = fingers(await open.context.newCDPSession(page));
     const easier = await hud(page, 'gear');
     await hand.put(1, await placeOn(page, 'legs', 0.8));
-    await expect.poll(() => hud(page, 'pressure'), patient).toBe('ease');
+    await expect.poll(() => hud(page, 'pressure')).toBe('ease');
     await hand.put(2, await placeOn(page, 'rear-harder', 0.5));
-    await expect.poll(() => hud(page, 'gear'), patient).not.toBe(easier);
+    await expect.poll(() => hud(page, 'gear')).not.toBe(easier);
     expect(await hud(page, 'pressure')).toBe('ease');
     await hand.lift(2);
     await hand.put(1, await placeOn(page, 'legs', 0.2));
-    await expect.poll(() => hud(page, 'pressure'), patient).toBe('press');
+    await expect.poll(() => hud(page, 'pressure')).toBe('press');
     await hand.lift(1);
-    await expect.poll(() => hud(page, 'pressure'), patient).toBe('steady');
+    await expect.poll(() => hud(page, 'pressure')).toBe('steady');
 
     await setSpeed(page, SPEED);
     const seen = await watchToTheEnd(page);
@@ -198,12 +193,12 @@ describe('a ride with thumbs on an upright phone', () => {
     expect(await mark(page, 'view')).toBe('debrief');
     await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
     if ((await page.locator('[data-guess]').count()) > 0) await page.tap('[data-guess="about-right"]');
-    await expect.poll(() => page.locator('[data-mark]').count(), patient).toBe(5);
+    await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
     expect(await page.locator('.strip-card [data-track="shifts"] [data-shift]').count()).toBeGreaterThan(0);
     await page.tap('[data-ride-again]');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('riding');
+    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
     await page.tap('[data-pad="pause"]');
-    await expect.poll(() => mark(page, 'rideState'), patient).toBe('paused');
+    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
     expect(open.problems).toEqual([]);
     await open.close();
   });
@@ -220,7 +215,7 @@ describe('a ride with thumbs on an upright phone', () => {
       const { page } = open;
       await page.tap('[data-ride-next]');
       await page.tap('[data-accept]');
-      await expect.poll(() => page.locator('[data-pad]').count(), patient).toBe(7);
+      await expect.poll(() => page.locator('[data-pad]').count()).toBe(7);
       const boxes = await page.locator('[data-pad]').evaluateAll((pads) =>
         pads.map((pad) => {
           const { left, top, right, bottom } = pad.getBoundingClientRect();

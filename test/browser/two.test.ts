@@ -5,7 +5,6 @@ import type { Site } from './site.ts';
 import { openSite } from './site.ts';
 
 const SPEED = 16;
-const patient = { timeout: 120_000, interval: 100 };
 
 let site: Site;
 
@@ -39,34 +38,34 @@ describe('two at once', () => {
     const phase = (side: typeof left): Promise<string | null> => side.getAttribute('data-phase');
     const gear = (side: typeof left): Promise<string | null> =>
       side.locator('[data-hud="gear"]').textContent();
-    await expect.poll(() => phase(left), patient).toBe('riding');
-    await expect.poll(() => phase(right), patient).toBe('riding');
+    await expect.poll(() => phase(left)).toBe('riding');
+    await expect.poll(() => phase(right)).toBe('riding');
     const first = await gear(left);
     expect(await gear(right)).toBe(first);
     await page.keyboard.press('ArrowDown');
-    await expect.poll(() => gear(right), patient).not.toBe(first);
+    await expect.poll(() => gear(right)).not.toBe(first);
     expect(await gear(left)).toBe(first);
     await page.keyboard.press('Escape');
-    await expect.poll(() => phase(left), patient).toBe('paused');
+    await expect.poll(() => phase(left)).toBe('paused');
     expect(await phase(right)).toBe('paused');
     await page.click('[data-ride-on]');
-    await expect.poll(() => phase(right), patient).toBe('riding');
+    await expect.poll(() => phase(right)).toBe('riding');
     await page.keyboard.press('KeyS');
-    await expect.poll(() => gear(left), patient).not.toBe(first);
-    await expect.poll(() => page.locator('[data-total]').count(), patient).toBe(2);
+    await expect.poll(() => gear(left)).not.toBe(first);
+    await expect.poll(() => page.locator('[data-total]').count()).toBe(2);
     // A second ride of the series: the better one of each rider's own is named.
     expect(await page.locator('[data-best]').count()).toBe(0);
     await page.click('[data-again-two]');
-    await expect.poll(() => page.locator('[data-best]').count(), patient).toBe(2);
+    await expect.poll(() => page.locator('[data-best]').count()).toBe(2);
     expect(await page.locator('[data-best]').first().textContent()).toMatch(/^Best of 2 rides: \d+/);
     await page.click('[data-look="right"]');
     await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('debrief');
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/two at once/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/two at once/);
     // Nothing of two riders is counted among the rides of whoever owns this device.
     await page.evaluate(() => {
       location.hash = '#progress';
     });
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/No ride is kept here yet/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/No ride is kept here yet/);
     expect(problems).toEqual([]);
     await close();
   });
@@ -79,7 +78,7 @@ describe('two at once', () => {
     await page.locator('.two-road select').selectOption('one-pitch-announced');
     await page.click('[data-ride-two]');
     const [left, right] = [page.locator('[data-side="left"]'), page.locator('[data-side="right"]')];
-    await expect.poll(() => left.getAttribute('data-phase'), patient).toBe('riding');
+    await expect.poll(() => left.getAttribute('data-phase')).toBe('riding');
     expect(await right.getAttribute('data-phase')).toBe('ready');
     expect(Number(await right.locator('.two-over').textContent())).toBeGreaterThan(3);
     expect(problems).toEqual([]);
@@ -98,11 +97,11 @@ describe('two at once', () => {
       await page.click('[data-ride-two]');
       const half = (side: string) => page.locator(`[data-side="${side}"]`);
       for (const side of ['left', 'right'])
-        await expect.poll(() => half(side).getAttribute('data-phase'), patient).toBe('riding');
+        await expect.poll(() => half(side).getAttribute('data-phase')).toBe('riding');
       const gear = (side: string) => half(side).locator('[data-hud="gear"]').textContent();
       const first = await gear('left');
       await half('right').locator('[data-pad="rear-easier"]').tap();
-      await expect.poll(() => gear('right'), patient).not.toBe(first);
+      await expect.poll(() => gear('right')).not.toBe(first);
       expect(await gear('left')).toBe(first);
       for (const side of ['left', 'right']) {
         const pads = await half(side)

@@ -14,6 +14,7 @@ import type { ClinicDesk, ClinicState, RideStart } from '../../features/clinic/s
 import type { Level } from '../../core/level/schema.ts';
 import type { Judged } from '../../worker/client.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
+import { Listeners } from '../../state/listeners.ts';
 
 /**
  * Marks a ride and hands the result to `keep`; a promise that ends without it means that it could not be marked.
@@ -77,7 +78,7 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
 
 class Desk {
   readonly #options: DeskOptions;
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   /** Rides of this device: their marks were made here. */
   #own = new Set<RideRecord>();
   #place = '';
@@ -100,8 +101,7 @@ class Desk {
   }
 
   subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
+    return this.#listeners.add(listener);
   }
 
   async reload(): Promise<void> {
@@ -372,7 +372,7 @@ class Desk {
 
   #change(part: Partial<ClinicState>): void {
     this.state = { ...this.state, ...part };
-    for (const listener of this.#listeners) listener();
+    this.#listeners.tell();
   }
 }
 

@@ -11,6 +11,7 @@ import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { type CarriedSession, type CarriedSessions, NOTHING_CARRIED } from '../../storage/sessions.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Collected } from '../../features/handover/collected.ts';
+import { Listeners } from '../../state/listeners.ts';
 
 /** What the desk is given. */
 interface HandoverOptions {
@@ -53,7 +54,7 @@ export async function openHandoverDesk(plan: ClinicPlan, options: HandoverOption
 class Desk implements HandoverDesk {
   readonly #plan: ClinicPlan;
   readonly #options: HandoverOptions;
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   readonly #remarks = new Map<string, Remark>();
   /** Rides of this device: their marks were made here, and nobody makes them again. */
   #own: ReadonlySet<RideRecord> = new Set();
@@ -73,8 +74,7 @@ class Desk implements HandoverDesk {
   }
 
   subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
+    return this.#listeners.add(listener);
   }
 
   reload(): Promise<void> {
@@ -156,7 +156,7 @@ class Desk implements HandoverDesk {
     const toCheck = this.#unchecked().length;
     // A ride that does not come out as it says is kept and shown, and counts nowhere.
     this.#collected = { set, heard, remarks, toCheck };
-    for (const listener of this.#listeners) listener();
+    this.#listeners.tell();
   }
 
   #unchecked(): RideRecord[] {

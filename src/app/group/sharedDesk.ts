@@ -26,6 +26,7 @@ import {
   testStore,
 } from '../../storage/shared/index.ts';
 import type { Storage } from '../../storage/index.ts';
+import { Listeners } from '../../state/listeners.ts';
 
 /** What the desk is given. */
 interface SharedOptions {
@@ -93,7 +94,7 @@ export async function openSharedDesk(options: SharedOptions): Promise<SharedDesk
 
 class Desk implements SharedDesk {
   readonly #options: SharedOptions;
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   #offer: Offer | null;
   #progress: SharedProgress | null;
   readonly #states = new Map<string, SharedState>();
@@ -133,8 +134,7 @@ class Desk implements SharedDesk {
   }
 
   subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
+    return this.#listeners.add(listener);
   }
 
   offer(address: SharedAddress, from: 'file' | 'code'): void {
@@ -274,7 +274,7 @@ class Desk implements SharedDesk {
   }
 
   #tell(): void {
-    for (const listener of this.#listeners) listener();
+    this.#listeners.tell();
   }
 }
 

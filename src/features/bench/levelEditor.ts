@@ -15,6 +15,7 @@ import {
 } from '../../core/level/edit.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { Listeners } from '../../state/listeners.ts';
 import type { Laying } from './services.ts';
 
 /** A piece of road or something that lies on it. */
@@ -59,11 +60,11 @@ export interface LevelEditor {
 /** An empty bench. */
 export function createLevelEditor(): LevelEditor {
   let draft: Draft | null = null;
-  const listeners = new Set<() => void>();
+  const listeners = new Listeners();
   const set = (next: Draft | null): void => {
     if (next === draft) return;
     draft = next;
-    for (const listener of listeners) listener();
+    listeners.tell();
   };
   const onHistory = (change: (history: LevelHistory) => LevelHistory): void => {
     if (draft === null) return;
@@ -96,10 +97,7 @@ export function createLevelEditor(): LevelEditor {
       set({ ...draft, kept, notKept: null, history: { ...history, present } });
     },
     close: () => set(null),
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe: listeners.add,
   };
 }
 

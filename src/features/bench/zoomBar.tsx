@@ -24,7 +24,7 @@ export function ZoomBar(props: {
     </Button>
   );
   return (
-    <div class="zoom-bar" role="group" aria-label={say.title}>
+    <fieldset class="zoom-bar" aria-label={say.title}>
       {button('closer', say.closer, canCloser, () => nearest)}
       {button('wider', say.wider, view !== null, () => wider(view, lengthM))}
       {button('back', say.back, fromM > 0, () => along(view, lengthM, -1))}
@@ -33,6 +33,6 @@ export function ZoomBar(props: {
       <output class="quiet">
         {view === null ? '' : say.shown(metric.distance(fromM), metric.distance(toM))}
       </output>
-    </div>
+    </fieldset>
   );
 }

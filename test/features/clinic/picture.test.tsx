@@ -13,8 +13,6 @@ import { clinicWords as words } from '../../../src/features/clinic/words.ts';
 import { NAMES, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import { all, closeRoom, draw, goTo, nameless, one, openRoom, sessionOf, tap, type Room } from './room.tsx';
 
-const patient = { timeout: 120_000 };
-
 let room: Room;
 
 beforeEach(async () => {
@@ -38,7 +36,7 @@ describe('a picture that cannot be counted', () => {
     room = await openRoom(() => new FailingWorker() as unknown as Worker);
     await room.desk.onSaveRound(sessionOfThree());
     goTo(room, 's/session-1/picture');
-    await expect.poll(() => room.desk.state().notCounted, patient).toBe(true);
+    await expect.poll(() => room.desk.state().notCounted).toBe(true);
     draw(room);
     expect(one(room, '.board-note').textContent).toBe(words.picture.failed);
   });
@@ -52,7 +50,7 @@ describe('what a group looks at', () => {
       await room.desk.onSaveRound(after(sessionOf(room), { kind: 'next' }));
     }
     goTo(room, 's/session-1/picture');
-    await expect.poll(() => room.desk.state().picture, patient).not.toBeNull();
+    await expect.poll(() => room.desk.state().picture).not.toBeNull();
     draw(room);
   });
 
@@ -82,7 +80,7 @@ describe('what a group looks at', () => {
     await room.desk.onSaveRound({ ...sessionOf(room), plan: { ...plan, shows: 'own-marks' } });
     goTo(room, 's/session-1/report');
     goTo(room, 's/session-1/picture');
-    await expect.poll(() => room.desk.state().picture, patient).not.toBeNull();
+    await expect.poll(() => room.desk.state().picture).not.toBeNull();
     expect(all(room, '.board')).toEqual([]);
     await tap(room, '[data-open]');
     expect(all(room, '.board')).toHaveLength(1);
@@ -90,7 +88,7 @@ describe('what a group looks at', () => {
 
   it('prints no names unless they are asked for, and saves every ride', async () => {
     goTo(room, 's/session-1/report');
-    await expect.poll(() => all(room, '.report-says').length, patient).toBe(1);
+    await expect.poll(() => all(room, '.report-says').length).toBe(1);
     expect(one(room, '.report-sheet').textContent).not.toContain('Red fox');
     await act(() => all<HTMLInputElement>(room, '.report-tools input[type=checkbox]')[0]?.click());
     expect(one(room, '.report-sheet').textContent).toContain('Red fox');
@@ -106,7 +104,7 @@ describe('what a group looks at', () => {
     await tap(room, '[data-delete]');
     expect(room.shelf.kept.size).toBe(7);
     await tap(room, '[data-delete-sure]');
-    await expect.poll(() => room.shelf.kept.size, patient).toBe(0);
+    await expect.poll(() => room.shelf.kept.size).toBe(0);
     expect(room.place).toBe('');
   });
 });

@@ -22,8 +22,6 @@ import {
   type Room,
 } from './room.tsx';
 
-const patient = { timeout: 120_000 };
-
 let room: Room;
 
 /** One road that takes two minutes. */
@@ -120,7 +118,7 @@ describe('how long it takes', () => {
   beforeEach(async () => {
     await act(() => room.desk.onSavePlan(LONG));
     goTo(room, `go/${LONG.id}`);
-    await expect.poll(minutes, patient).toBeGreaterThan(0);
+    await expect.poll(minutes).toBeGreaterThan(0);
   });
 
   it('is said, with a warning before it is too long and ways that are shorter', async () => {
@@ -135,7 +133,7 @@ describe('how long it takes', () => {
     expect(all(room, '[data-too-long]')).toEqual([]);
     await tap(room, '[data-go]');
     expect(sessionOf(room).plan.attempts).toBe(1);
-    await expect.poll(() => all(room, '[data-left]').length, patient).toBe(1);
+    await expect.poll(() => all(room, '[data-left]').length).toBe(1);
     expect(one(room, '[data-left]').textContent).toContain('minutes left');
   });
 
@@ -258,7 +256,7 @@ describe('handing round', () => {
     expect([all(room, '[data-marking]').length, all(room, '[data-again]').length]).toEqual([1, 0]);
     await new Promise((resolve) => setTimeout(resolve, 0));
     fail();
-    await expect.poll(() => all(room, '[data-again]').length, patient).toBe(1);
+    await expect.poll(() => all(room, '[data-again]').length).toBe(1);
     expect(room.root.textContent).toContain(words.round.notMarked);
   });
 
@@ -296,7 +294,7 @@ describe('handing round', () => {
     await tap(room, '[data-undo]');
     expect(room.desk.state().saved.records).toHaveLength(1);
     await tap(room, '[data-undo-sure]');
-    await expect.poll(() => room.desk.state().saved.records.length, patient).toBe(0);
+    await expect.poll(() => room.desk.state().saved.records.length).toBe(0);
     expect(sessionOf(room).round.line[0]).toBe('red-fox');
   });
 
@@ -308,7 +306,7 @@ describe('handing round', () => {
       'green-hare',
     ]);
     await tap(room, '[data-give-to=green-hare]');
-    await expect.poll(() => room.desk.state().saved.records[0]?.nickname, patient).toBe('green-hare');
+    await expect.poll(() => room.desk.state().saved.records[0]?.nickname).toBe('green-hare');
     draw(room);
     expect(one(room, '.now').textContent).toContain('Green hare');
     await tap(room, '[data-next-rider]');
