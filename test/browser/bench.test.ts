@@ -150,7 +150,7 @@ describe('the import', () => {
     ['an empty file', '', 'empty'],
     ['a page that asks to sign in', '<!DOCTYPE html><html><body>Sign in</body></html>', 'not-gpx'],
     ['a file with a document type', '<!DOCTYPE gpx [<!ENTITY a "b">]><gpx></gpx>', 'doctype'],
-    ['half a file', rideText.slice(0, 9_000), 'truncated'],
+    ['the first lines of a file', rideText.slice(0, 900), 'truncated'],
     ['places only', gpxText('<wpt lat="46" lon="10"/>'), 'only-waypoints'],
     ['JSON', '{"type":"FeatureCollection"}', 'not-xml'],
     ['eighty metres', gpxText(trackText(points.slice(0, 9))), 'too-short'],
@@ -162,6 +162,12 @@ describe('the import', () => {
     await page.waitForSelector(`[data-problem="${code}"]`);
     expect(await text(page, '[data-problem]')).toMatch(/^[A-Z][^.]{10,}\./);
     expect(await page.locator('[data-stretch]').count()).toBe(0);
+  });
+
+  it('takes what is there of half a file, and says so', async () => {
+    await page.setInputFiles('[data-gpx]', gpx(rideText.slice(0, 90_000)));
+    await page.waitForSelector('[data-stretch]');
+    expect(await text(page, '[data-road]')).toMatch(/The file is damaged at line \d+/);
   });
 
   it('asks about holes and goes by the answer', async () => {

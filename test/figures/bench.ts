@@ -7,6 +7,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { openSite, type Site } from '../browser/site.ts';
+import { freshLevel } from '../../src/features/bench/fresh.ts';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 const POINTS = 60_000;
@@ -71,16 +72,40 @@ async function importFigures(site: Site): Promise<void> {
   await open.close();
 }
 
-/** Milliseconds of script, style and layout from a key press on a handle to the drawing it changes. */
-async function editFigures(page: Page, lengthM: number): Promise<void> {
+/** An edit of the flat behind the pitch of a new level. */
+async function longRoadFigures(page: Page, lengthM: number): Promise<void> {
   await page.fill('[data-thing="pieces[2]"] [data-field="lengthM"]', String(lengthM - 200));
+  await editFigures(page, 'pieces[2]', `a level of ${lengthM / 1000} km`);
+}
+
+/** An edit of a piece in the middle of twenty kilometres in two hundred pieces, brought near. */
+async function manyPiecesFigures(page: Page): Promise<void> {
+  const pieces = Array.from({ length: 200 }, (_, i) =>
+    i % 2 === 0
+      ? { kind: 'flat', lengthM: 120 }
+      : { kind: 'pitch', lengthM: 78, slopeRatio: 0.04 + (i % 8) / 100 },
+  );
+  const level = { ...freshLevel('Two hundred', 'Pieces.'), pieces };
+  await page.setInputFiles('[data-level-file]', {
+    name: 'level.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(level)),
+  });
+  await page.click('[data-keep]');
+  await page.locator('[data-thing="pieces[101]"] .thing-head').click();
+  for (let i = 0; i < 4; i += 1) await page.click('[data-zoom="closer"]');
+  await editFigures(page, 'pieces[101]', '20 km in 200 pieces, brought near');
+}
+
+/** Milliseconds of script, style and layout from a key press on a handle to the drawing it changes. */
+async function editFigures(page: Page, thing: string, what: string): Promise<void> {
   await page.getByRole('slider', { name: 'Length' }).focus();
   const times = (await page.evaluate(`(async () => {
     const all = [];
     for (let i = 0; i < ${EDITS}; i += 1) {
       const key = i % 2 === 0 ? 'ArrowLeft' : 'ArrowRight';
       // The list and the drawing change together; of a very long road five metres move no pixel.
-      const shown = document.querySelector('[data-thing="pieces[2]"] .thing-head');
+      const shown = document.querySelector('[data-thing="${thing}"] .thing-head');
       const old = shown.textContent;
       const started = performance.now();
       document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
@@ -94,7 +119,7 @@ async function editFigures(page: Page, lengthM: number): Promise<void> {
   })()`)) as number[];
   const at = (share: number): string => (times[Math.floor(share * (times.length - 1))] ?? 0).toFixed(1);
   console.log(
-    `An edit of a level of ${lengthM / 1000} km: ${at(0.5)} ms in the middle, ${at(0.95)} ms for 95 of 100, ${at(1)} ms at most.`,
+    `An edit of ${what}: ${at(0.5)} ms in the middle, ${at(0.95)} ms for 95 of 100, ${at(1)} ms at most.`,
   );
 }
 
@@ -104,8 +129,11 @@ try {
   const open = await site.openPage({ width: 1280, height: 720, address: '#bench' });
   await open.page.click('[data-new]');
   await open.page.locator('[data-thing="pieces[2]"] .thing-head').click();
-  for (const lengthM of [2_000, 10_000, 19_500]) await editFigures(open.page, lengthM);
+  for (const lengthM of [2_000, 10_000, 19_500]) await longRoadFigures(open.page, lengthM);
   await open.close();
+  const many = await site.openPage({ width: 1280, height: 720, address: '#bench' });
+  await manyPiecesFigures(many.page);
+  await many.close();
 } finally {
   await site.close();
 }

@@ -240,7 +240,7 @@ function StairsTable(
     stairs.also,
   ];
   return (
-    <ScrollBox class="gear-scroll" label={stairs.table}>
+    <ScrollBox class="scroll-table gear-scroll" label={stairs.table}>
       <table>
         <thead>
           <tr>

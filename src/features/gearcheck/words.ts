@@ -167,7 +167,7 @@ export const gearCheckWords = {
     count: (tried: number, working: boolean): string =>
       working
         ? `${tried === 0 ? 'None' : capital(count(tried))} tried so far …`
-        : `${capital(count(tried))} other sets of parts tried.`,
+        : `${capital(count(tried))} other ${tried === 1 ? 'set' : 'sets'} of parts tried.`,
     none: 'No common parts with as many rings and sprockets as yours are known here.',
     parts: 'Parts',
     getsUp: 'Gets up',

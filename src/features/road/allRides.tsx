@@ -61,7 +61,7 @@ function Months({ rides, results, words, format }: Omit<Props, 'onForget'>): JSX
   const { all } = words;
   const heads = [all.month, all.rides, all.first, all.atFoot, all.fall, all.inBand, all.check];
   return (
-    <ScrollBox class="road-scroll" label={all.byMonth}>
+    <ScrollBox class="scroll-table road-scroll" label={all.byMonth}>
       <table class="road-months">
         <thead>
           <tr>

@@ -23,7 +23,7 @@ export function PitchTable({ pitches, results, onAgain, label, words, format }: 
   const { table } = words;
   const heads = [table.pitch, table.first, table.atFoot, table.cadence, table.best];
   return (
-    <ScrollBox class="road-scroll" label={label}>
+    <ScrollBox class="scroll-table road-scroll" label={label}>
       <table class="road-pitches">
         <thead>
           <tr>
