@@ -4,12 +4,20 @@
  * language lacks is English in them.
  */
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
 import { carriedWords, ENGLISH, languages, wordFiles } from '../assets/words/carry.ts';
 import type { Carried } from '../src/words/words.ts';
 
+/** What a level file says. */
+interface LevelText {
+  readonly title?: string;
+  readonly sentence?: string;
+  readonly cues?: readonly object[];
+}
+
 /** What the start page says, and a ride that it begins. */
-const FIRST = ['common', 'start', 'cautions', 'ride'];
+const FIRST = ['common', 'start', 'cautions', 'ride', 'ladder'];
 
 /** Texts by the name under which a page asks for them. */
 function filesOf(language: string): readonly (readonly [string, string])[] {
@@ -33,9 +41,19 @@ export function wordsPlugin(): Plugin {
   const folder = `assets/words-${mark}/`;
   return {
     name: 'before-the-hill-words',
+    enforce: 'pre',
     config: () => ({
       define: { WORDS_OF_SITE: JSON.stringify({ folder, languages: languages(), first: FIRST }) },
     }),
+    // What a bundled level says comes from the message files; its file has it in English for whoever opens it elsewhere.
+    load(id) {
+      if (!id.endsWith('.json?wordless')) return null;
+      this.addWatchFile(id.replace('?wordless', ''));
+      const text = readFileSync(id.replace('?wordless', ''), 'utf8');
+      const { title: _title, sentence: _sentence, ...level } = JSON.parse(text) as LevelText;
+      const cues = (level.cues ?? []).map((cue) => ('text' in cue ? { ...cue, text: '' } : cue));
+      return `export default ${JSON.stringify(cues.length === 0 ? level : { ...level, cues })}`;
+    },
     configureServer(server) {
       server.middlewares.use((request, response, next) => {
         const text = files.get((request.url ?? '').split(folder)[1] ?? '');

@@ -34,6 +34,8 @@ import { createStore } from './state/createStore.ts';
 import { initialState, type State } from './state/store.ts';
 import { unitsOf } from './words/format.ts';
 
+// Nothing is shown before there are words for it.
+await firstWords();
 const store = createStore(
   initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
     units: unitsOf(navigator.language),
@@ -76,10 +78,12 @@ let { language } = store.state().settings;
 function followLanguage({ settings }: State): void {
   if (settings.language === language) return;
   language = settings.language;
-  void changeLanguage(language).then(() => show(store.state()));
+  void changeLanguage(language).then(() => {
+    store.send({ kind: 'levels', levels: bundledLevels() });
+    show(store.state());
+  });
 }
 
-await firstWords();
 store.subscribe(show);
 store.subscribe(followLanguage);
 onMotionChange(() => markDocument(store.state()));

@@ -1,6 +1,6 @@
 /** The clinic as a page of the game: fetches its owner, follows what it knows, and joins it to the store. */
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { offerFile } from '../charts/file.ts';
 import { createFormat } from '../words/format.ts';
@@ -60,7 +60,7 @@ function carriedOf(
 function Open({ state, send, services, desk }: SiteProps & { readonly desk: ClinicDesk }): JSX.Element {
   const [known, setKnown] = useState(() => desk.state());
   const { units } = state.settings;
-  const format = useMemo(() => createFormat(units), [units]);
+  const format = createFormat(units);
   useEffect(() => {
     const follow = (): void => setKnown(desk.state());
     follow();

@@ -23,6 +23,7 @@ export function lookOf({ settings }: Pick<State, 'settings'>): RideLook {
     settings,
     reducedMotion: motion === 'reduced' || (motion === 'system' && wantsLessMotion.matches),
     showPads: pads === 'always' || (pads === 'auto' && hasCoarsePointer.matches),
+    language: spokenLanguage(),
   };
 }
 

@@ -1,18 +1,14 @@
 /**
  * Pads for thumbs: rings on one side, gears on the other, legs and brake between, pause in a corner. Builds
- * the buttons and turns fingers into actions; where things sit is decided in `pads.css`. Words are handed in.
+ * the buttons and turns fingers into actions; where things sit is decided in `pads.css`.
  */
 import type { Pressure } from '../core/model/types.ts';
 import type { KeyAction } from '../core/settings/settings.ts';
 import type { HoldMode } from './actions.ts';
 import type { InputHub } from './hub.ts';
+import { words } from '../words/words.ts';
 
-/** What is written on the pads, and what a screen reader says where that is longer. */
-interface PadWords {
-  readonly group: string;
-  readonly labels: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
-  readonly spoken: Readonly<Record<Exclude<KeyAction, 'coast'>, string>>;
-}
+const say = words('hud');
 
 /** Draws the sign of an action. */
 type DrawSign = (action: KeyAction) => SVGElement;
@@ -21,6 +17,8 @@ type DrawSign = (action: KeyAction) => SVGElement;
 interface PadOptions {
   /** There is a shifter for chainrings, too. */
   readonly twoShifters: boolean;
+  /** Where the bike has its gears. */
+  readonly gears: 'hub' | 'sprockets';
   /** The side of the gear pads. */
   readonly hand: 'right' | 'left';
   /** All pads on that side. */
@@ -52,16 +50,16 @@ export function legsAction(startShare: number, movedUpPx: number): 'press' | 'ea
 }
 
 /** Builds the pads into `root`. */
-export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, options: PadOptions): Pads {
+export function createPads(root: HTMLElement, hub: InputHub, options: PadOptions): Pads {
   const box = element('div', 'pads');
   box.setAttribute('role', 'group');
-  box.setAttribute('aria-label', words.group);
+  box.setAttribute('aria-label', say('pads'));
   box.dataset['hand'] = options.hand;
   box.dataset['one'] = options.oneHand ? 'yes' : 'no';
   box.dataset['rings'] = options.twoShifters ? 'many' : 'one';
 
   const make = (action: PadAction): HTMLButtonElement => {
-    const pad = padButton(action, words, options.drawSign);
+    const pad = padButton(action, options);
     tie(pad, hub, () => action);
     return pad;
   };
@@ -72,7 +70,7 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   }
   box.dataset['few'] = options.few ? 'yes' : 'no';
   const middle = element('div', 'pads-middle');
-  const legs = legsPad(words, hub, options);
+  const legs = legsPad(hub, options);
   const brake = make('brake');
   middle.append(legs, brake);
   const gears = element('div', 'pads-gears');
@@ -110,32 +108,34 @@ export function createPads(root: HTMLElement, words: PadWords, hub: InputHub, op
   };
 }
 
-function padButton(action: PadAction, words: PadWords, drawSign: DrawSign): HTMLButtonElement {
+function padButton(
+  action: PadAction,
+  { gears, drawSign }: Pick<PadOptions, 'gears' | 'drawSign'>,
+): HTMLButtonElement {
   const pad = element('button', 'pad') as HTMLButtonElement;
   pad.type = 'button';
   pad.dataset['pad'] = action;
-  pad.setAttribute('aria-label', words.spoken[action]);
+  pad.setAttribute('aria-label', say(`spoken-${action}`, { gears }));
   const label = element('span', 'pad-label');
-  label.textContent = words.labels[action];
+  label.textContent = say(`pad-${action}`);
   pad.append(drawSign(action), label);
   return pad;
 }
 
 /** One pad with two halves, because a thumb slides from ease to press and back without looking. */
 function legsPad(
-  words: PadWords,
   hub: InputHub,
-  { mode, drawSign }: Pick<PadOptions, 'mode' | 'drawSign'>,
+  { mode, gears, drawSign }: Pick<PadOptions, 'mode' | 'gears' | 'drawSign'>,
 ): HTMLButtonElement {
   const pad = element('button', 'pad') as HTMLButtonElement;
   pad.type = 'button';
   pad.dataset['pad'] = 'legs';
-  pad.setAttribute('aria-label', words.spoken.ease);
+  pad.setAttribute('aria-label', say('spoken-ease', { gears }));
   for (const action of ['press', 'ease'] as const) {
     const half = element('span', 'pad-half');
     half.dataset['half'] = action;
     const label = element('span', 'pad-label');
-    label.textContent = words.labels[action];
+    label.textContent = say(`pad-${action}`);
     half.append(drawSign(action), label);
     pad.append(half);
   }

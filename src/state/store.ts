@@ -93,6 +93,8 @@ export type Action =
   | { readonly kind: 'take-over'; readonly levelId: string }
   | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
   | { readonly kind: 'try-level'; readonly level: Level }
+  /** The bundled levels in another language. */
+  | { readonly kind: 'levels'; readonly levels: readonly Level[] }
   | { readonly kind: 'own-levels'; readonly levels: readonly Level[] }
   | { readonly kind: 'accept-cautions' }
   | { readonly kind: 'open-dialog'; readonly dialog: DialogName }
@@ -177,6 +179,8 @@ export function reduce(state: State, action: Action): State {
       return rideTurn(state, action.turn);
     case 'try-level':
       return askRide({ ...state, trial: action.level }, TRIAL);
+    case 'levels':
+      return { ...state, levels: action.levels };
     case 'own-levels':
       return { ...state, ownLevels: action.levels };
     case 'accept-cautions':

@@ -1,10 +1,9 @@
-/**
- * Numbers as people of a place read them: decimal comma or point, km/h or mph, metres or feet. Words are in
- * `words.ts`; units are here because they belong to their numbers.
- */
+/** Numbers as people of a place read them: decimal comma or point, km/h or mph, metres or feet. */
 import type { GearTold } from '../core/model/transmission.ts';
 import type { Bike } from '../core/model/types.ts';
+import { common } from './common.ts';
 import { gearName, gearWanted } from './gears.ts';
+import { spokenLocale } from './words.ts';
 
 const FEET_PER_M = 3.28084;
 const MPH_PER_MPS = 2.236936;
@@ -35,10 +34,11 @@ export interface Format {
 }
 
 const writers = new Map<string, Intl.NumberFormat>();
+type Unit = 'kmh' | 'mph' | 'm' | 'ft' | 'km' | 'mi' | 'percent';
 
 /** Kept: making one costs a hundred times as much as using it, and instruments write many times a second. */
-function writerFor(locale: string | undefined, decimals: number): Intl.NumberFormat {
-  const key = `${locale ?? ''} ${decimals}`;
+function writerFor(locale: string, decimals: number): Intl.NumberFormat {
+  const key = `${locale} ${decimals}`;
   const known = writers.get(key);
   if (known !== undefined) return known;
   const made = new Intl.NumberFormat(locale, {
@@ -49,17 +49,19 @@ function writerFor(locale: string | undefined, decimals: number): Intl.NumberFor
   return made;
 }
 
-/** Formats for a language tag such as `de-CH`; no tag means the browser's own. */
-export function createFormat(units: 'metric' | 'imperial', locale?: string): Format {
+/** Formats for units and a language tag such as `de-CH`; without a tag as it is spoken now. */
+export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale()): Format {
   const metric = units === 'metric';
   const write = (value: number, decimals = 0): string => writerFor(locale, decimals).format(value);
+  const unit = (name: Unit, value: number, decimals = 0): string =>
+    common(`unit-${name}`, { value: write(value, decimals) });
   return {
     number: write,
-    speed: (mps) => (metric ? `${write(mps * KMH_PER_MPS)} km/h` : `${write(mps * MPH_PER_MPS)} mph`),
-    distance: (m) => (metric ? `${write(m)} m` : `${write(m * FEET_PER_M)} ft`),
+    speed: (mps) => (metric ? unit('kmh', mps * KMH_PER_MPS) : unit('mph', mps * MPH_PER_MPS)),
+    distance: (m) => (metric ? unit('m', m) : unit('ft', m * FEET_PER_M)),
     unitM: metric ? 1 : 1 / FEET_PER_M,
-    road: (m) => (metric ? `${write(m / 1000, 1)} km` : `${write(m * MILES_PER_M, 1)} mi`),
-    percent: (ratio) => `${write(ratio * 100)} %`,
+    road: (m) => (metric ? unit('km', m / 1000, 1) : unit('mi', m * MILES_PER_M, 1)),
+    percent: (ratio) => unit('percent', ratio * 100),
     time: (timeS) => {
       const whole = Math.max(0, Math.round(timeS));
       return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;

@@ -1,9 +1,12 @@
 /** How a gear is written: by its teeth, or by its number in a hub. */
 import type { GearTold } from '../core/model/transmission.ts';
+import { common } from './common.ts';
 
 /** "34 × 17"; in a hub "2 of 3", because its gears have no teeth to count. */
 export function gearName({ ringTeeth, sprocketTeeth, hub = null }: GearTold): string {
-  return hub === null ? `${ringTeeth} × ${sprocketTeeth}` : `${hub.number} of ${hub.of}`;
+  return hub === null
+    ? `${ringTeeth} × ${sprocketTeeth}`
+    : common('gear-in-hub', { number: hub.number, of: hub.of });
 }
 
 /** Where shifters are on their way to, as short as can be: the ring only where that changes, too. */

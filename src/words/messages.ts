@@ -13,6 +13,10 @@ export interface Messages {
   cautions: Plain<
     | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all'
   >;
+  children: Plain<
+    | 'title' | 'intro' | 'roads' | 'done' | 'how' | 'howTitle' | 'learnt' | 'nothingYet' | 'together'
+    | 'wishes' | 'voice' | 'numbers' | 'beside' | 'more'
+  >;
   common: Plain<
     | 'direction' | 'name' | 'promise' | 'nav-home' | 'nav-levels' | 'nav-children' | 'nav-bike'
     | 'nav-about' | 'nav-progress' | 'nav-gearcheck' | 'nav-settings' | 'nav-close' | 'nav-debrief'
@@ -35,6 +39,56 @@ export interface Messages {
   > & {
     'profile': { steepest: Text };
     'bike-gears': { where: 'hub' | 'both' | 'sprockets'; rear: Text; rings: Text };
+    'unit-kmh': { value: Text };
+    'unit-mph': { value: Text };
+    'unit-m': { value: Text };
+    'unit-ft': { value: Text };
+    'unit-km': { value: Text };
+    'unit-mi': { value: Text };
+    'unit-percent': { value: Text };
+    'gear-in-hub': { number: Text; of: Text };
+  };
+  cues: Plain<
+    | 'hill-ahead' | 'two-easier-now' | 'one-at-a-time' | 'harder-again' | 'hold-rhythm' | 'ride-over'
+    | 'straight-chain' | 'stop-ahead' | 'wind-ahead' | 'gravel-ahead' | 'look-far' | 'last-pitch'
+    | 'easier-lever' | 'harder-lever'
+  > & {
+    'ease-then-shift': { gears: 'hub' | 'sprockets' };
+    'rest-on-the-way-up': { gears: 'hub' | 'sprockets' };
+    'small-ring': { gears: 'hub' | 'sprockets' };
+    'big-ring': { gears: 'hub' | 'sprockets' };
+    'easy-before-stop': { gears: 'hub' | 'sprockets' };
+  };
+  hud: Plain<
+    | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'
+    | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance'
+    | 'chainFromAbove' | 'crossed' | 'chainOff' | 'stopLine' | 'outOfSight' | 'marksSoFar'
+    | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads'
+    | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease'
+    | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger'
+    | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift' | 'remark-shift-hung'
+    | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits'
+    | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder'
+    | 'remark-no-ring' | 'remark-refused-crossed' | 'remark-crossed' | 'remark-chain-dropped'
+    | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty'
+    | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
+  > & {
+    'widened': { times: Text };
+    'steeper': { times: Text };
+    'move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
+    'move-after': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
+    'move-then': { first: Text; second: Text };
+    'step-in': { distance: Text };
+    'spoken-rear-easier': { gears: 'hub' | 'sprockets' };
+    'spoken-rear-harder': { gears: 'hub' | 'sprockets' };
+    'spoken-ease': { gears: 'hub' | 'sprockets' };
+    'ear-pitch-ahead': { distance: Text; slope: Text; length: Text };
+    'ear-pitch-soon': { distance: Text };
+    'ear-stop-ahead': { distance: Text };
+    'ear-stop-soon': { distance: Text };
+    'ear-move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: Text };
+    'ear-hint': { move: Text };
+    'ear-hint-then': { first: Text; second: Text };
   };
   kept: Plain<
     | 'title' | 'save' | 'takeBack' | 'remove' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst'
@@ -49,6 +103,49 @@ export interface Messages {
     'namesStore': { host: Text };
     'takenBack': { added: Text; already: Text };
     'refused': { refused: Text };
+  };
+  ladder: Plain<
+    | 'title-apples-for-the-party' | 'sentence-apples-for-the-party' | 'cue-apples-for-the-party-1'
+    | 'cue-apples-for-the-party-2' | 'cue-apples-for-the-party-3' | 'title-down-to-the-sea'
+    | 'sentence-down-to-the-sea' | 'cue-down-to-the-sea-1' | 'cue-down-to-the-sea-2'
+    | 'cue-down-to-the-sea-3' | 'title-home-by-lamplight' | 'sentence-home-by-lamplight'
+    | 'cue-home-by-lamplight-1' | 'cue-home-by-lamplight-2' | 'cue-home-by-lamplight-3'
+    | 'cue-home-by-lamplight-4' | 'cue-home-by-lamplight-5' | 'title-over-the-roots'
+    | 'sentence-over-the-roots' | 'cue-over-the-roots-1' | 'cue-over-the-roots-2'
+    | 'cue-over-the-roots-3' | 'cue-over-the-roots-4' | 'title-snow-on-top' | 'sentence-snow-on-top'
+    | 'cue-snow-on-top-1' | 'cue-snow-on-top-2' | 'cue-snow-on-top-3' | 'title-click-before-the-hill'
+    | 'sentence-click-before-the-hill' | 'title-three-little-hills' | 'sentence-three-little-hills'
+    | 'title-feather-feet' | 'sentence-feather-feet' | 'title-stop-go-and-over-the-hill'
+    | 'sentence-stop-go-and-over-the-hill' | 'title-change-while-you-wait'
+    | 'sentence-change-while-you-wait' | 'cue-change-while-you-wait-1' | 'cue-change-while-you-wait-2'
+    | 'title-look-who-is-there' | 'sentence-look-who-is-there' | 'cue-look-who-is-there-1'
+    | 'title-two-levers' | 'sentence-two-levers' | 'title-hold-your-rhythm'
+    | 'sentence-hold-your-rhythm' | 'title-one-pitch-announced' | 'sentence-one-pitch-announced'
+    | 'title-rolling-road' | 'sentence-rolling-road' | 'title-soft-feet' | 'sentence-soft-feet'
+    | 'title-ready-to-go' | 'sentence-ready-to-go' | 'title-straight-chain' | 'sentence-straight-chain'
+    | 'title-wind-and-gravel' | 'sentence-wind-and-gravel' | 'title-round-the-bend'
+    | 'sentence-round-the-bend' | 'title-ride-over' | 'sentence-ride-over' | 'title-ring-and-back'
+    | 'sentence-ring-and-back' | 'title-stops-wind-and-a-secret' | 'sentence-stops-wind-and-a-secret'
+    | 'title-only-you-and-the-road' | 'sentence-only-you-and-the-road' | 'title-let-the-motor-breathe'
+    | 'sentence-let-the-motor-breathe' | 'cue-let-the-motor-breathe-1' | 'cue-let-the-motor-breathe-2'
+    | 'title-without-help-above-25' | 'sentence-without-help-above-25' | 'cue-without-help-above-25-1'
+    | 'cue-without-help-above-25-2'
+  >;
+  levels: Plain<
+    | 'intro' | 'own' | 'ridden' | 'next' | 'needs-derailleur' | 'needs-hub' | 'needs-motor'
+    | 'needs-crank-motor' | 'none' | 'patches' | 'free-title' | 'free-intro' | 'free-seed'
+    | 'free-seedHint' | 'free-seedEmpty' | 'free-another' | 'free-hilliness' | 'free-hilly-0'
+    | 'free-hilly-1' | 'free-hilly-2' | 'free-hilly-3' | 'free-hilly-4' | 'free-length' | 'free-ride'
+    | 'free-link' | 'free-copy' | 'free-copied' | 'free-notCopied' | 'free-bad-unreadable'
+    | 'free-bad-seed' | 'free-bad-hilliness'
+  > & {
+    'best': { total: Text };
+    'best-not-passed': { total: Text };
+    'length': { length: Text };
+    'pitches': { count: number };
+    'free-facts': { pitches: number; length: Text; steepest: Text; climbed: Text };
+    'free-profile': { facts: Text };
+    'free-bad-length': { shortest: Text; longest: Text };
   };
   ride: Plain<
     | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart'

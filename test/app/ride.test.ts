@@ -16,7 +16,7 @@ import {
   REMARK_SHOWN_S,
   remarkOf,
 } from '../../src/app/ride/remarks.ts';
-import { cueWords } from '../../src/words/cues.ts';
+import { cueText } from '../../src/words/cues.ts';
 
 const parsed = parseLevel(file);
 if (!parsed.ok) throw new Error('the level of this test does not parse');
@@ -124,7 +124,7 @@ describe('the loop', () => {
       ['over'],
     ]);
     const said = log.filter((line) => !line.startsWith('count') && line !== 'over');
-    const expected = level.cues.map((cue) => ('text' in cue ? cue.text : cueWords[cue.cue]));
+    const expected = level.cues.map((cue) => ('text' in cue ? cue.text : cueText(cue.cue)));
     expect(said).toEqual(expected);
     const setup = {
       levelId: level.id,

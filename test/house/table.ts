@@ -74,6 +74,8 @@ const shellPackages = {
 const shellRooms: Readonly<Record<string, readonly string[]>> = {
   ui: ['state', 'words'],
   charts: ['words', 'ui'],
+  game: ['words'],
+  input: ['words'],
   app: [
     'state',
     'words',

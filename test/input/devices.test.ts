@@ -14,18 +14,6 @@ import {
 import { drawSign } from '../../src/ui/signs.ts';
 import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
 
-const labels = {
-  'rear-easier': 'easier',
-  'rear-harder': 'harder',
-  'front-smaller': 'smaller',
-  'front-bigger': 'bigger',
-  ease: 'ease',
-  press: 'press',
-  brake: 'brake',
-  pause: 'pause',
-};
-const words = { group: 'Pads', labels, spoken: labels };
-
 let sent: InputCommand[];
 let hub: InputHub;
 
@@ -98,7 +86,8 @@ describe('pads', () => {
   const build = (twoShifters: boolean): void => {
     root = document.createElement('div');
     document.body.append(root);
-    pads = createPads(root, words, hub, {
+    pads = createPads(root, hub, {
+      gears: 'sprockets',
       twoShifters,
       hand: 'right',
       oneHand: false,

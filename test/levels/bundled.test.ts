@@ -8,8 +8,11 @@ import { STEEPEST_RATIO } from '../../src/core/level/schema.ts';
 import { BIKES, MATCHING_RIDER } from '../../src/core/model/presets.ts';
 import { brakeForLine } from '../../src/core/ride/pilot.ts';
 import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
+import { words } from '../../src/words/words.ts';
 import { startState } from '../../src/core/ride/world.ts';
 import { BUNDLED, eventsOf, rideBare, worldOn } from '../core/ride/worlds.ts';
+
+const say = words('ladder');
 
 describe('the bundled levels together', () => {
   it('have ids and titles of their own', () => {
@@ -25,6 +28,18 @@ describe.each(BUNDLED.map(({ file, level }) => [file, level] as const))('%s', (f
     expect(file).toBe(`${level.id}.json`);
     expect(level.title).toMatch(/^[A-Z0-9][^.]*$/);
     expect(level.sentence).toMatch(/^[A-Z0-9].*[.!?]$/);
+  });
+
+  it('says in its file what the message files say in English', () => {
+    const said = [
+      level.title,
+      level.sentence,
+      ...level.cues.flatMap((cue) => ('text' in cue ? [cue.text] : [])),
+    ];
+    const names = said.map(
+      (_, i) => `${['title', 'sentence'][i] ?? 'cue'}-${level.id}${i < 2 ? '' : `-${i - 1}`}`,
+    );
+    expect(names.map((name) => (say.has(name) ? say(name) : name))).toEqual(said);
   });
 
   it('has a road without steps or gaps', () => {

@@ -122,3 +122,14 @@ key-spoken-ArrowUp = arrow up
 key-spoken-ArrowDown = arrow down
 key-spoken-ArrowLeft = arrow left
 key-spoken-ArrowRight = arrow right
+
+## Numbers with their units, and a gear that has no teeth to count
+
+unit-kmh = { $value } km/h
+unit-mph = { $value } mph
+unit-m = { $value } m
+unit-ft = { $value } ft
+unit-km = { $value } km
+unit-mi = { $value } mi
+unit-percent = { $value } %
+gear-in-hub = { $number } of { $of }

@@ -13,7 +13,9 @@ import { type RideLook, type RideViews, showsNumbers } from './views.ts';
 import { keyName } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { AIDS, type KeyAction, type Settings } from '../../core/settings/settings.ts';
-import { hudWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('hud');
 
 /** Hints and marks are renewed this often (s of ride time). */
 const EVERY_S = 0.25;
@@ -66,10 +68,20 @@ export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): Ride
       const marks = liveMarks(ride.world, count);
       const names = ['cadence', 'easing', 'chainLine'] as const;
       const wanted = names.filter((name) => name !== 'chainLine' || shiftsInFront(ride.world.machine.bike));
-      help.setMarks(wanted.map((name) => ({ name: hudWords.marks[name], value: marks[name] })));
+      help.setMarks(wanted.map((name) => ({ name: say(`marks-${name}`), value: marks[name] })));
     },
   };
 }
+
+/** "Easier, 2 steps"; `ear-move` is the same said aloud. */
+export function moveText(id: 'move' | 'move-after' | 'ear-move', one: HandMove): string {
+  return say(id, { move: `${one.derailleur}-${one.direction}`, steps: one.steps });
+}
+
+const stepText = (first: HandMove, then: HandMove | null): string =>
+  then === null
+    ? moveText('move', first)
+    : say('move-then', { first: moveText('move', first), second: moveText('move-after', then) });
 
 function stepInWords(
   step: NextStep,
@@ -84,13 +96,15 @@ function stepInWords(
   const keyOf = (action: KeyAction): readonly string[] =>
     settings.keys[action].slice(0, 1).map((code) => keyName(code));
   return {
-    action: numbers ? hudWords.step(step, step.second) : hudWords.move(step),
+    action: numbers ? stepText(step, step.second) : moveText('move', { ...step, steps: 1 }),
     // Round numbers are all that can be read while riding.
     when: now
-      ? hudWords.stepNow
+      ? say('step-now')
       : !numbers
-        ? hudWords.stepSoon
-        : hudWords.stepIn(format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM)),
+        ? say('step-soon')
+        : say('step-in', {
+            distance: format.distance(Math.max(1, Math.round(step.inM / roundM)) * roundM),
+          }),
     now,
     move: actionOf(step),
     softens,

@@ -3,10 +3,13 @@
  * whoever makes sounds. What is said, when, and how high the tone is comes from the coach.
  */
 import { type EarCue, earCues, hintsByEar, toneBesideHint } from '../../core/coach/byEar.ts';
-import type { NextStep } from '../../core/coach/guide.ts';
+import type { HandMove, NextStep } from '../../core/coach/guide.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
-import { earWords } from './words.ts';
+import { words } from '../../words/words.ts';
+import { moveText } from './aids.ts';
+
+const tell = words('hud');
 
 /** What riding by ear needs. */
 interface GuidanceOptions {
@@ -85,12 +88,12 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
     if (distanceM >= BEGINNING_M) return;
     const first = cues.findIndex(({ code, atM, inM }) => code.endsWith('-ahead') && atM + inM > distanceM);
     const ahead = cues[first];
-    if (ahead === undefined) return say(earWords.begin(null));
+    if (ahead === undefined) return say(beginning(tell('ear-nothing')));
     const isNear = ahead.atM <= distanceM + NEAR_M;
     if (isNear) said = Math.max(said, first + 1);
     // Further away it is told again, with how steep and how long.
     const code = ahead.code === 'pitch-ahead' && !isNear ? 'pitch-soon' : ahead.code;
-    say(earWords.begin(sentence({ ...ahead, code, inM: ahead.atM + ahead.inM - distanceM }, format)));
+    say(beginning(sentence({ ...ahead, code, inM: ahead.atM + ahead.inM - distanceM }, format)));
   };
   return {
     frame(frame) {
@@ -105,7 +108,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
         const step = hints(frame);
         if (step !== null) {
           told = { makes: step.makes, atS: nowS };
-          say(earWords.hint(step, step.second));
+          say(hintText(step, step.second));
         }
       }
       // Where the hands have something to do before the pitch, that is what is said, and soon.
@@ -119,8 +122,21 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
   };
 }
 
+const beginning = (ahead: string): string => `${tell('ear-begin')} ${ahead}`;
+
+function hintText(first: HandMove, then: HandMove | null): string {
+  const move = moveText('ear-move', first);
+  return then === null
+    ? tell('ear-hint', { move })
+    : tell('ear-hint-then', { first: move, second: moveText('ear-move', then) });
+}
+
 function sentence({ code, inM, slopeRatio, lengthM }: EarCue, format: Format): string {
-  return earWords[code](round(inM, format), format.percent(slopeRatio), round(lengthM, format));
+  return tell(`ear-${code}`, {
+    distance: round(inM, format),
+    slope: format.percent(slopeRatio),
+    length: round(lengthM, format),
+  });
 }
 
 /** Long numbers take a voice long: "350 ft" and not "361 ft". */

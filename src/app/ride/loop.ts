@@ -14,8 +14,10 @@ import type { RideCommand, RideEvent, RideFrame, ShiftDirection } from '../../co
 import { cueAt, cuesBesideGuide } from './cues.ts';
 import type { FirstSteps } from '../../state/firstSteps.ts';
 import { afterEvents, EMPTY_BOARD } from './remarks.ts';
-import { remarkWords } from './words.ts';
 import { cueText } from '../../words/cues.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('hud');
 
 type RideMode = 'counting' | 'riding' | 'paused' | 'over';
 
@@ -194,7 +196,7 @@ class Loop implements RideLoop {
     const cue = shown.cues ? cueAt(cues, distanceM) : null;
     const said = cue === null ? null : 'text' in cue ? cue.text : cueText(cue.cue, hasHub(machine.bike));
     const { code } = this.#board;
-    listeners.say(said, code === null ? null : remarkWords[code]);
+    listeners.say(said, code === null ? null : say(`remark-${code}`));
   }
 
   #beat(): void {

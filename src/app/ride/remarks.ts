@@ -5,7 +5,11 @@
 import { motorPulled } from '../../core/coach/shifts.ts';
 import { HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent, ShiftDirection } from '../../core/ride/types.ts';
-import type { RemarkCode } from './words.ts';
+import type { Messages } from '../../words/messages.ts';
+
+/** Remarks there are words for. */
+type CodeOf<Id> = Id extends `remark-${infer Code}` ? Code : never;
+type RemarkCode = CodeOf<keyof Messages['hud']>;
 
 /** How long a remark stands, and how long the same one then stays away (s of ride time). */
 export const REMARK_SHOWN_S = 2.6;

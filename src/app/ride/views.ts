@@ -1,12 +1,12 @@
 /**
  * Everything of a ride that is seen, made and taken away together: picture, instruments, pads. The engine is
- * loaded here, at the first ride; words go from the pages to the rooms that have none.
+ * loaded here, at the first ride.
  */
 import type { Aids, Level } from '../../core/level/schema.ts';
-import { shiftsInFront } from '../../core/model/shifters.ts';
+import { hasHub, shiftsInFront } from '../../core/model/shifters.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { HudHelp } from '../../game/hud/help.ts';
-import type { HudAids, HudWords } from '../../game/hud/words.ts';
+import type { HudAids, HudFormats } from '../../game/hud/options.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
 import { createFormat } from '../../words/format.ts';
@@ -14,9 +14,9 @@ import { drawSign } from '../../ui/signs.ts';
 import { outfitBeside, outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
+import { bringWords } from '../device/language.ts';
 import { besideFor, type BesideRides } from './beside.ts';
 import { sceneryOf } from './scenery.ts';
-import { hudWords, padWordsFor } from './words.ts';
 
 /** Elements of the ride page to fill. */
 
@@ -27,6 +27,8 @@ export interface RideLook {
   readonly friendKit?: Settings['kit'];
   readonly reducedMotion: boolean;
   readonly showPads: boolean;
+  /** What is written in it. */
+  readonly language: string;
 }
 
 /** Children ride by a face and by pictures; numbers come on wish. */
@@ -36,7 +38,7 @@ export function showsNumbers({ audience }: Level, { childNumbers }: Settings): b
 
 /** Whether the picture must be built anew. Bike, rider and easing stay those the ride began with. */
 export function looksDifferent(a: RideLook, b: RideLook): boolean {
-  const seen = ({ settings, reducedMotion, showPads }: RideLook): string =>
+  const seen = ({ settings, reducedMotion, showPads, language }: RideLook): string =>
     [
       settings.theme,
       settings.units,
@@ -51,6 +53,7 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
       Object.values(settings.kit).join(),
       reducedMotion,
       showPads,
+      language,
     ].join();
   return seen(a) !== seen(b);
 }
@@ -78,6 +81,7 @@ export async function loadRideRooms() {
     import('../../game/mount.ts'),
     import('../../game/hud/createHud.ts'),
   ]);
+  await bringWords();
   return { mountRide: picture.mountRide, createHud: hud.createHud };
 }
 
@@ -101,7 +105,7 @@ interface ViewOptions {
 export function buildViews(options: ViewOptions): RideViews {
   const { rooms, places, level, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
-  const hud = rooms.createHud(places.hud, wordsOfHud(settings), {
+  const hud = rooms.createHud(places.hud, formatsOfHud(settings), {
     course: world.course,
     machine: world.machine,
     touch: showPads,
@@ -114,7 +118,8 @@ export function buildViews(options: ViewOptions): RideViews {
   hud.setAids(hudAids(aids));
   const isPlay = level.carries !== undefined;
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
-  const pads = createPads(places.pads, padWordsFor(world.machine.bike), hub, {
+  const pads = createPads(places.pads, hub, {
+    gears: hasHub(world.machine.bike) ? 'hub' : 'sprockets',
     twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,
@@ -185,11 +190,10 @@ function hudAids(aids: Aids): HudAids {
   };
 }
 
-function wordsOfHud(settings: Settings): HudWords {
+function formatsOfHud(settings: Settings): HudFormats {
   const format = createFormat(settings.units);
   const plain = createFormat('metric', 'en');
   return {
-    ...hudWords,
     gearName: format.gear,
     gearWanted: format.gearWanted,
     speed: format.speed,

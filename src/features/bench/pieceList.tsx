@@ -12,7 +12,7 @@ import { fieldsOf } from './fields.ts';
 import { addPlaced, freshPiece, placeForNew, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers } from './say.ts';
-import { cueWords } from '../../words/cues.ts';
+import { cueText } from '../../words/cues.ts';
 
 interface PieceListProps {
   readonly level: Level;
@@ -246,7 +246,7 @@ function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
           <option value={OWN}>{benchWords.ownCue}</option>
           {CUES.map((cue) => (
             <option key={cue} value={cue}>
-              {cueWords[cue]}
+              {cueText(cue)}
             </option>
           ))}
         </select>

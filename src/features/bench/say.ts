@@ -6,7 +6,7 @@ import type { GearPlace, Machine } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { benchWords } from './words.ts';
 import type { LevelField } from './fields.ts';
-import { cueWords } from '../../words/cues.ts';
+import { cueText } from '../../words/cues.ts';
 
 /** Level files are in metres, so the bench is too. */
 export const metric: Format = createFormat('metric');
@@ -55,7 +55,7 @@ export function placedNumbers(level: Level, list: PlacedList, index: number): st
     case 'cues': {
       const cue = level.cues[index];
       if (cue === undefined) return '';
-      return `${metric.distance(cue.atM)}: ${'cue' in cue ? cueWords[cue.cue] : cue.text}`;
+      return `${metric.distance(cue.atM)}: ${'cue' in cue ? cueText(cue.cue) : cue.text}`;
     }
   }
 }

@@ -15,12 +15,14 @@ import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import { common } from '../../words/common.ts';
 import { PlacePicture } from './placePicture.tsx';
-import { childrenWords as words } from './words.ts';
+import { words } from '../../words/words.ts';
 import './children.css';
 
+const say = words('children');
+
 export const childrenPage: Page = (state, send) => (
-  <Sheet title={words.title} intro={words.intro}>
-    <section aria-label={words.roads}>
+  <Sheet title={say('title')} intro={say('intro')}>
+    <section aria-label={say('roads')}>
       <ol class="play-roads">
         {playRoads(state.levels).map((level) => (
           <li key={level.id}>
@@ -31,20 +33,20 @@ export const childrenPage: Page = (state, send) => (
     </section>
     <div class="play-below">
       <section class="paper">
-        <h2>{words.howTitle}</h2>
+        <h2>{say('howTitle')}</h2>
         <ul class="play-how">
-          {[...words.how, words.together].map((sentence) => (
+          {[...say.lines('how'), say('together')].map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>
-        <p class="quiet">{words.beside}</p>
+        <p class="quiet">{say('beside')}</p>
       </section>
       <Learnt state={state} />
       <Wishes state={state} send={send} />
     </div>
     <p>
       <PageLink to="levels" class="button">
-        {words.more}
+        {say('more')}
       </PageLink>
     </p>
   </Sheet>
@@ -57,7 +59,7 @@ function RoadCard({ level, done }: { readonly level: Level; readonly done: boole
       <span class="play-road-words">
         <strong>{level.title}</strong>
         <span>{level.sentence}</span>
-        {done && <span class="play-done">{words.done}</span>}
+        {done && <span class="play-done">{say('done')}</span>}
       </span>
     </a>
   );
@@ -67,9 +69,9 @@ function Learnt({ state }: { readonly state: State }): JSX.Element {
   const lessons = earnedPatches(state.levels, state.results);
   return (
     <section class="paper">
-      <h2>{words.learnt}</h2>
+      <h2>{say('learnt')}</h2>
       {lessons.length === 0 ? (
-        <p>{words.nothingYet}</p>
+        <p>{say('nothingYet')}</p>
       ) : (
         <ul class="play-patches">
           {lessons.map((lesson, i) => (
@@ -87,14 +89,14 @@ function Wishes({ state, send }: { readonly state: State; readonly send: Send })
   const { childVoice, childNumbers } = state.settings;
   return (
     <section class="paper">
-      <h2>{words.wishes}</h2>
+      <h2>{say('wishes')}</h2>
       <Tick
-        label={words.voice}
+        label={say('voice')}
         checked={childVoice}
         onChange={(on) => send({ kind: 'set', settings: { childVoice: on } })}
       />
       <Tick
-        label={words.numbers}
+        label={say('numbers')}
         checked={childNumbers}
         onChange={(on) => send({ kind: 'set', settings: { childNumbers: on } })}
       />

@@ -14,7 +14,7 @@ import {
 } from '../../core/level/generate.ts';
 import type { Format } from '../../words/format.ts';
 import { Button, Slider } from '../../ui/controls.tsx';
-import { type FreeRideWords, sayBadFreeRide } from './freeRideWords.ts';
+import { words } from '../../words/words.ts';
 import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from '../../core/level/freeRide.ts';
 import { RoadLink } from './roadLink.tsx';
 import { WishedRoad } from './wishedRoad.tsx';
@@ -30,11 +30,16 @@ export interface FreeRideFormProps {
   readonly onLink: (wish: FreeRideWish) => string;
   /** A seed nobody chose; chance without it. */
   readonly newSeed?: () => number;
-  readonly words: FreeRideWords;
   readonly format: Format;
 }
 
 const STEP_M = 250;
+
+const say = words('levels');
+
+/** From here on (share of the hilliest) a road is called by the next name. */
+const HILLY_FROM = [0.15, 0.4, 0.65, 0.85];
+const hillyStep = (share: number) => HILLY_FROM.filter((from) => share >= from).length as 0 | 1 | 2 | 3 | 4;
 
 /** The drawn road is always the one the link carries. */
 function asLinked(wish: FreeRideWish): FreeRideWish {
@@ -46,7 +51,7 @@ const anySeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1
 
 /** The form. */
 export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
-  const { onRide, onLink, words, format, newSeed = anySeed, badLink = null } = props;
+  const { onRide, onLink, format, newSeed = anySeed, badLink = null } = props;
   const [wish, setWish] = useState(() => asLinked(props.wish));
   const [name, setName] = useState(String(props.wish.seed));
   const course = useMemo(() => courseOfLevel(freeLevel(wish)), [wish]);
@@ -57,71 +62,70 @@ export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
   };
   const named = seedOf(name) !== null;
   return (
-    <section class="paper free-ride" aria-label={words.title}>
-      <h2>{words.title}</h2>
+    <section class="paper free-ride" aria-label={say('free-title')}>
+      <h2>{say('free-title')}</h2>
       {badLink !== null && (
         <p class="free-bad" role="alert" data-bad-link={badLink}>
-          {sayBadFreeRide(badLink, words, [
-            format.distance(FREE_RIDE_SHORTEST_M),
-            format.distance(FREE_RIDE_LONGEST_M),
-          ])}
+          {say(`free-bad-${badLink}`, {
+            shortest: format.distance(FREE_RIDE_SHORTEST_M),
+            longest: format.distance(FREE_RIDE_LONGEST_M),
+          })}
         </p>
       )}
-      <p class="hint">{words.intro}</p>
+      <p class="hint">{say('free-intro')}</p>
       <div class="free-columns">
         <div>
-          <NameField {...{ name, words }} onType={typeName} onAnother={() => typeName(String(newSeed()))} />
+          <NameField name={name} onType={typeName} onAnother={() => typeName(String(newSeed()))} />
           <Slider
-            label={words.hilliness}
+            label={say('free-hilliness')}
             value={wish.hilliness}
             low={0}
-            shown={words.hilly(wish.hilliness)}
+            shown={say(`free-hilly-${hillyStep(wish.hilliness)}`)}
             onInput={(hilliness) => setWish((now) => ({ ...now, hilliness }))}
           />
           <LengthSlider
-            {...{ wish, words, format }}
+            {...{ wish, format }}
             onLength={(lengthM) => setWish((now) => ({ ...now, lengthM }))}
           />
         </div>
-        <WishedRoad course={course} facts={factsOf(course, words, format)} words={words} format={format} />
+        <WishedRoad course={course} facts={factsOf(course, format)} format={format} />
       </div>
       <div class="buttons">
         <Button strong data-free-ride disabled={!named} onClick={() => onRide(wish)}>
-          {words.ride}
+          {say('free-ride')}
         </Button>
       </div>
-      <RoadLink link={onLink(wish)} words={words} />
+      <RoadLink link={onLink(wish)} />
     </section>
   );
 }
 
-function factsOf(course: Course, words: FreeRideWords, format: Format): string {
+function factsOf(course: Course, format: Format): string {
   let climbedM = 0;
   let steepest = 0;
   for (let m = 1; m <= course.lengthM; m += 1) {
     climbedM += Math.max(0, (course.heightM[m] ?? 0) - (course.heightM[m - 1] ?? 0));
     steepest = Math.max(steepest, course.slopeRatio[m] ?? 0);
   }
-  return words.facts(
-    format.road(course.lengthM),
-    course.pitches.length,
-    format.percent(steepest),
-    format.distance(climbedM),
-  );
+  return say('free-facts', {
+    length: format.road(course.lengthM),
+    pitches: course.pitches.length,
+    steepest: format.percent(steepest),
+    climbed: format.distance(climbedM),
+  });
 }
 
 function NameField(props: {
   readonly name: string;
-  readonly words: FreeRideWords;
   readonly onType: (typed: string) => void;
   readonly onAnother: () => void;
 }): JSX.Element {
-  const { name, words, onType, onAnother } = props;
+  const { name, onType, onAnother } = props;
   const id = useId();
   const empty = seedOf(name) === null;
   return (
     <div class="free-name">
-      <label for={id}>{words.seed}</label>
+      <label for={id}>{say('free-seed')}</label>
       <div class="free-name-row">
         <input
           id={id}
@@ -135,11 +139,11 @@ function NameField(props: {
           onInput={(event) => onType(event.currentTarget.value)}
         />
         <Button data-another-road onClick={onAnother}>
-          {words.another}
+          {say('free-another')}
         </Button>
       </div>
       <span id={`${id}-hint`} class={empty ? 'field-problem' : 'hint'}>
-        {empty ? words.seedEmpty : words.seedHint}
+        {empty ? say('free-seedEmpty') : say('free-seedHint')}
       </span>
     </div>
   );
@@ -147,15 +151,14 @@ function NameField(props: {
 
 function LengthSlider(props: {
   readonly wish: FreeRideWish;
-  readonly words: FreeRideWords;
   readonly format: Format;
   readonly onLength: (lengthM: number) => void;
 }): JSX.Element {
-  const { wish, words, format, onLength } = props;
+  const { wish, format, onLength } = props;
   const shown = format.road(wish.lengthM);
   return (
     <label class="slider">
-      <span>{words.length}</span>
+      <span>{say('free-length')}</span>
       <input
         type="range"
         min={FREE_RIDE_SHORTEST_M}

@@ -18,9 +18,10 @@ import { PatchRow } from './patches.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';
-import { freeRideWords } from './freeRideWords.ts';
-import { levelsWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
+
+const say = words('levels');
 
 /** What the form for a free ride begins with. */
 const USUAL_WISH = { seed: 1, hilliness: 0.5, lengthM: 2000 };
@@ -38,15 +39,15 @@ export const levelsPage: Page = (state, send) => {
   const { everyone, children } = rowsOf(state.levels);
   const format = createFormat(state.settings.units);
   return (
-    <Sheet title={common('nav-levels')} intro={levelsWords.intro}>
-      {state.levels.length === 0 && <p>{levelsWords.none}</p>}
+    <Sheet title={common('nav-levels')} intro={say('intro')}>
+      {state.levels.length === 0 && <p>{say('none')}</p>}
       <Row title={common('ladder-everyone')} levels={everyone} state={state} format={format} />
       {children.length > 0 && (
         <Row title={common('ladder-children')} levels={children} state={state} format={format} />
       )}
       <PatchRow lessons={earnedPatches(state.levels, state.results)} />
       {state.ownLevels.length > 0 && (
-        <Row title={levelsWords.own} levels={state.ownLevels} state={state} format={format} />
+        <Row title={say('own')} levels={state.ownLevels} state={state} format={format} />
       )}
       <FreeRide state={state} send={send} format={format} />
     </Sheet>
@@ -68,7 +69,6 @@ function FreeRide(props: {
       badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
       onRide={(wish) => send({ kind: 'ask-ride', levelId: encodeFreeRide(wish) })}
       onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
-      words={freeRideWords}
       format={format}
     />
   );
@@ -129,20 +129,21 @@ function LevelCard(props: {
         <span class="lesson">{common(`lesson-${level.teaches}`)}</span>
         <span>{level.sentence}</span>
         <span class="level-facts">
-          {levelsWords.length(format.road(course.lengthM))}
-          {course.pitches.length > 0 && ` · ${levelsWords.pitches(course.pitches.length)}`}
+          {say('length', { length: format.road(course.lengthM) })}
+          {course.pitches.length > 0 && ` · ${say('pitches', { count: course.pitches.length })}`}
           {steepest >= 0.03 && ` · ${format.percent(steepest)}`}
-          {level.needs !== undefined && ` · ${levelsWords.needs[level.needs]}`}
+          {level.needs !== undefined && ` · ${say(`needs-${level.needs}`)}`}
         </span>
       </span>
       {done && (
         <span class="flag">
           {passed && <Icon name="done" />}
-          {best === null ? levelsWords.ridden : levelsWords.best(format.number(best))}
-          {best !== null && !passed && levelsWords.notPassed}
+          {best === null
+            ? say('ridden')
+            : say(passed ? 'best' : 'best-not-passed', { total: format.number(best) })}
         </span>
       )}
-      {next && !done && <span class="flag next">{levelsWords.next}</span>}
+      {next && !done && <span class="flag next">{say('next')}</span>}
     </a>
   );
 }

@@ -3,15 +3,17 @@ import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { levelsWords } from './words.ts';
 import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('levels');
 
 /** All of them in a row, or nothing while there is none. */
 export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Element | null {
   if (lessons.length === 0) return null;
   return (
-    <section class="patch-row" aria-label={levelsWords.patches}>
-      <h3>{levelsWords.patches}</h3>
+    <section class="patch-row" aria-label={say('patches')}>
+      <h3>{say('patches')}</h3>
       <ul>
         {lessons.map((lesson, i) => (
           <li key={lesson}>

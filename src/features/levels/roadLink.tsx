@@ -2,16 +2,12 @@
 import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import type { FreeRideWords } from './freeRideWords.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('levels');
 
 /** The field with its button. */
-export function RoadLink({
-  link,
-  words,
-}: {
-  readonly link: string;
-  readonly words: FreeRideWords;
-}): JSX.Element {
+export function RoadLink({ link }: { readonly link: string }): JSX.Element {
   const id = useId();
   const field = useRef<HTMLInputElement | null>(null);
   /** The link that was tried to copy, and whether that worked. */
@@ -27,7 +23,7 @@ export function RoadLink({
   };
   return (
     <div class="free-link">
-      <label for={id}>{words.link}</label>
+      <label for={id}>{say('free-link')}</label>
       <div class="free-name-row">
         <input
           id={id}
@@ -38,10 +34,10 @@ export function RoadLink({
           onFocus={(event) => event.currentTarget.select()}
         />
         <Button data-copy-link onClick={() => void copy()}>
-          {words.copy}
+          {say('free-copy')}
         </Button>
       </div>
-      <output>{tried?.link === link ? (tried.copied ? words.copied : words.notCopied) : ''}</output>
+      <output>{tried?.link === link ? say(tried.copied ? 'free-copied' : 'free-notCopied') : ''}</output>
     </div>
   );
 }

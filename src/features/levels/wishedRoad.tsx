@@ -6,7 +6,9 @@ import { px } from '../../charts/lines.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
-import type { FreeRideWords } from './freeRideWords.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('levels');
 
 const HEIGHT = 170;
 const TOP = 30;
@@ -16,10 +18,9 @@ const LABEL_PX = 44;
 export function WishedRoad(props: {
   readonly course: Course;
   readonly facts: string;
-  readonly words: FreeRideWords;
   readonly format: Format;
 }): JSX.Element {
-  const { course, facts, words, format } = props;
+  const { course, facts, format } = props;
   const [width, paper] = useWidth();
   const id = useId();
   const road = useMemo(
@@ -39,7 +40,7 @@ export function WishedRoad(props: {
     <div class="free-road">
       <div ref={paper}>
         <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
-          <title id={id}>{words.profile(facts)}</title>
+          <title id={id}>{say('free-profile', { facts })}</title>
           <path d={road.ground} fill="var(--sand)" />
           <path d={road.hatching} stroke="var(--ink)" stroke-width="1.1" />
           <path d={road.outline} fill="none" stroke="var(--ink)" stroke-width="2.6" />

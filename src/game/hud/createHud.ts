@@ -19,9 +19,12 @@ import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
 import { readTones } from './tones.ts';
 import { watchSize } from '../watchSize.ts';
-import type { HudAids, HudOptions, HudWords, LegsShown } from './words.ts';
+import { words } from '../../words/words.ts';
+import type { HudAids, HudFormats, HudOptions, LegsShown } from './options.ts';
 
-export type { HudAids, HudOptions, HudWords } from './words.ts';
+export type { HudAids, HudFormats, HudOptions } from './options.ts';
+
+const say = words('hud');
 
 /** The running instruments. */
 interface Hud {
@@ -50,7 +53,7 @@ const STOP_SHOWN_M = 120;
 class HudView implements Hud {
   readonly help: HudHelp;
   readonly #elements: HudElements;
-  readonly #words: HudWords;
+  readonly #formats: HudFormats;
   readonly #still: boolean;
   readonly #road: RoadAheadView;
   readonly #machine: Machine;
@@ -72,13 +75,13 @@ class HudView implements Hud {
   #remarkText = '';
   #chainKey = Number.NaN;
 
-  constructor(host: HTMLElement, words: HudWords, options: HudOptions) {
-    this.#elements = buildHud(host, words, options);
-    this.#words = words;
+  constructor(host: HTMLElement, formats: HudFormats, options: HudOptions) {
+    this.#elements = buildHud(host, formats, options);
+    this.#formats = formats;
     this.#still = options.reducedMotion;
     const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
-    this.help = buildHelp(head, cadenceNumber, words.marksSoFar, options.drawSign);
-    const inRoad = options.numbers ? words : { ...words, percent: () => '', metres: () => '' };
+    this.help = buildHelp(head, cadenceNumber, options.drawSign);
+    const inRoad = options.numbers ? formats : { ...formats, percent: () => '', metres: () => '' };
     this.#road = new RoadAheadView(roadCanvas, options.course, readTones(root), inRoad);
     this.#machine = options.machine;
     this.#drive = this.#makeDrive(driveCanvas);
@@ -87,8 +90,8 @@ class HudView implements Hud {
     if (options.silent) root.setAttribute('aria-hidden', 'true');
     this.#stopWatching = watchSize(root, () => this.#measure());
     this.#measure();
-    say(this.#elements.cue, '');
-    say(this.#elements.remark, '');
+    show(this.#elements.cue, '');
+    show(this.#elements.remark, '');
   }
 
   #makeDrive(canvas: HTMLCanvasElement): DrivetrainView {
@@ -181,12 +184,12 @@ class HudView implements Hud {
     } = this.#elements;
     write(cadence, String(Math.round(frame.cadenceRpm)));
     // The number is the chain's; what the levers have asked for stands beside it until the chain has followed.
-    write(gear, this.#words.gearName(frame.gear));
+    write(gear, this.#formats.gearName(frame.gear));
     const { leverGear } = frame;
-    write(wanted, leverGear === frame.gear ? '' : `→ ${this.#words.gearWanted(frame.gear, leverGear)}`);
-    write(speed, this.#words.speed(frame.speedMps));
-    write(distance, this.#words.metres(Math.round(frame.distanceM)));
-    const { plain } = this.#words;
+    write(wanted, leverGear === frame.gear ? '' : `→ ${this.#formats.gearWanted(frame.gear, leverGear)}`);
+    write(speed, this.#formats.speed(frame.speedMps));
+    write(distance, this.#formats.metres(Math.round(frame.distanceM)));
+    const { plain } = this.#formats;
     if (plain !== null) {
       write(plainSpeed, plain.speed(frame.speedMps));
       write(plainDistance, plain.metres(Math.round(frame.distanceM)));
@@ -194,7 +197,7 @@ class HudView implements Hud {
     write(plainPressure, frame.pressure);
     const near = frame.stopInM !== null && frame.stopInM <= STOP_SHOWN_M;
     stop.hidden = !near;
-    if (near) write(stopText, this.#words.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
+    if (near) write(stopText, this.#formats.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
   }
 
   #writeStates(frame: RideFrame): void {
@@ -205,7 +208,7 @@ class HudView implements Hud {
     band.style.width = `${((frame.bandHighRpm - frame.bandLowRpm) / span) * 100}%`;
     const level = PRESSURES.indexOf(frame.pressure);
     pressure.dataset['value'] = frame.pressure;
-    write(pressure, this.#words.legs[legsOf(frame)]);
+    write(pressure, say(`legs-${legsOf(frame)}`));
     for (let i = 0; i < steps.children.length; i++) {
       (steps.children[i] as HTMLElement).dataset['on'] = String(i <= level);
     }
@@ -219,8 +222,8 @@ class HudView implements Hud {
   }
 
   #chainNote(frame: RideFrame): string {
-    if (!frame.chainOn) return this.#words.chainOff;
-    return frame.crossed ? this.#words.crossed : this.#words.widened(this.#top.widening);
+    if (!frame.chainOn) return say('chainOff');
+    return frame.crossed ? say('crossed') : say('widened', { times: this.#top.widening });
   }
 
   applyEvents(events: readonly RideEvent[]): void {
@@ -245,13 +248,13 @@ class HudView implements Hud {
   setCue(text: string | null): void {
     if (this.#cueText === (text ?? '')) return;
     this.#cueText = text ?? '';
-    say(this.#elements.cue, this.#cueText);
+    show(this.#elements.cue, this.#cueText);
   }
 
   setRemark(text: string | null): void {
     if (this.#remarkText === (text ?? '')) return;
     this.#remarkText = text ?? '';
-    say(this.#elements.remark, this.#remarkText);
+    show(this.#elements.remark, this.#remarkText);
   }
 
   setAids(aids: HudAids): void {
@@ -289,14 +292,14 @@ function write(element: HTMLElement, text: string): void {
   if (element.textContent !== text) element.textContent = text;
 }
 
-function say(element: HTMLElement, text: string): void {
+function show(element: HTMLElement, text: string): void {
   element.classList.toggle('hud-empty', text === '');
   write(element, text);
 }
 
 /** Puts the instruments into `root`. */
-export function createHud(root: HTMLElement, words: HudWords, options: HudOptions): Hud {
-  return new HudView(root, words, options);
+export function createHud(root: HTMLElement, formats: HudFormats, options: HudOptions): Hud {
+  return new HudView(root, formats, options);
 }
 
 /** Turning so much slower than the band, or faster (rpm), is told in a word. */

@@ -4,7 +4,10 @@
  */
 import { buildFace, type FaceMood } from './face.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
-import type { HudOptions, HudWords } from './words.ts';
+import { words } from '../../words/words.ts';
+import type { HudFormats, HudOptions } from './options.ts';
+
+const say = words('hud');
 
 /** Every element the instruments write to. */
 export interface HudElements {
@@ -62,7 +65,7 @@ export const SCALE_LOW_RPM = 40;
 export const SCALE_HIGH_RPM = 120;
 
 /** Builds the instruments into `host`. */
-export function buildHud(host: HTMLElement, words: HudWords, options: HudOptions): HudElements {
+export function buildHud(host: HTMLElement, formats: HudFormats, options: HudOptions): HudElements {
   const root = put(host, 'div', 'hud');
   root.dataset['touch'] = String(options.touch);
   root.dataset['still'] = String(options.reducedMotion);
@@ -70,25 +73,25 @@ export function buildHud(host: HTMLElement, words: HudWords, options: HudOptions
   root.dataset['play'] = String(options.play);
   return {
     root,
-    ...buildHead(root, words),
-    ...buildDrive(root, words),
-    ...buildCadence(root, words),
-    ...buildLegs(root, words),
+    ...buildHead(root),
+    ...buildDrive(root),
+    ...buildCadence(root, formats),
+    ...buildLegs(root),
   };
 }
 
-function buildHead(root: HTMLElement, words: HudWords) {
+function buildHead(root: HTMLElement) {
   const head = put(root, 'div', 'hud-head');
   const road = put(head, 'section', 'hud-card hud-road');
   road.dataset['aid'] = 'roadAhead';
   const roadCanvas = put(road, 'canvas', 'hud-road-canvas');
   roadCanvas.setAttribute('role', 'img');
-  roadCanvas.setAttribute('aria-label', words.roadAhead);
-  put(road, 'span', 'hud-steeper', words.steeper(VERTICAL_EXAGGERATION));
+  roadCanvas.setAttribute('aria-label', say('roadAhead'));
+  put(road, 'span', 'hud-steeper', say('steeper', { times: VERTICAL_EXAGGERATION }));
   const stop = put(road, 'div', 'hud-stop');
   stop.hidden = true;
   put(stop, 'span', 'hud-stop-mark').setAttribute('aria-hidden', 'true');
-  put(stop, 'span', 'hud-label', words.stopLine);
+  put(stop, 'span', 'hud-label', say('stopLine'));
   const stopText = put(stop, 'span', 'hud-stop-text');
   const cue = put(head, 'p', 'hud-card hud-cue');
   cue.dataset['hud'] = 'cue';
@@ -100,13 +103,13 @@ function buildHead(root: HTMLElement, words: HudWords) {
   return { head, roadCanvas, stop, stopText, cue, remark };
 }
 
-function buildDrive(root: HTMLElement, words: HudWords) {
+function buildDrive(root: HTMLElement) {
   const card = put(root, 'section', 'hud-card hud-drive');
   card.dataset['aid'] = 'gear';
   const driveCanvas = put(card, 'canvas', 'hud-drive-canvas');
   driveCanvas.setAttribute('aria-hidden', 'true');
   const side = put(card, 'div', 'hud-drive-side');
-  put(side, 'span', 'hud-label', words.gear);
+  put(side, 'span', 'hud-label', say('gear'));
   const gear = put(side, 'span', 'hud-gear');
   gear.dataset['hud'] = 'gear';
   const wanted = put(card, 'span', 'hud-wanted');
@@ -115,27 +118,27 @@ function buildDrive(root: HTMLElement, words: HudWords) {
   chain.dataset['aid'] = 'chainLine';
   const topCanvas = put(chain, 'canvas', 'hud-top-canvas');
   topCanvas.setAttribute('role', 'img');
-  topCanvas.setAttribute('aria-label', words.chainFromAbove);
+  topCanvas.setAttribute('aria-label', say('chainFromAbove'));
   const chainNote = put(chain, 'span', 'hud-note');
   return { drive: card, driveCanvas, gear, wanted, topCanvas, chainNote };
 }
 
-function buildCadence(root: HTMLElement, words: HudWords) {
+function buildCadence(root: HTMLElement, formats: HudFormats) {
   const card = put(root, 'section', 'hud-card hud-cadence');
   const line = put(card, 'div', 'hud-line');
   const left = put(line, 'div', 'hud-cadence-number');
   left.dataset['aid'] = 'cadence';
-  put(left, 'span', 'hud-label', words.cadence);
+  put(left, 'span', 'hud-label', say('cadence'));
   const cadence = put(left, 'span', 'hud-big');
   cadence.dataset['hud'] = 'cadence';
-  put(left, 'span', 'hud-label hud-unit', words.perMinute);
+  put(left, 'span', 'hud-label hud-unit', say('perMinute'));
   const right = put(line, 'div', 'hud-pace');
   const speed = put(right, 'span', 'hud-speed');
-  const plainSpeed = words.plain === null ? speed : putPlain(right);
+  const plainSpeed = formats.plain === null ? speed : putPlain(right);
   plainSpeed.dataset['hud'] = 'speed';
-  const way = put(right, 'span', 'hud-label hud-way', `${words.distance} `);
+  const way = put(right, 'span', 'hud-label hud-way', `${say('distance')} `);
   const distance = put(way, 'span', 'hud-distance');
-  const plainDistance = words.plain === null ? distance : putPlain(way);
+  const plainDistance = formats.plain === null ? distance : putPlain(way);
   plainDistance.dataset['hud'] = 'distance';
   const scale = put(card, 'div', 'hud-scale');
   scale.dataset['aid'] = 'cadence';
@@ -157,10 +160,10 @@ function putPlain(parent: HTMLElement): HTMLElement {
   return element;
 }
 
-function buildLegs(root: HTMLElement, words: HudWords) {
+function buildLegs(root: HTMLElement) {
   const card = put(root, 'section', 'hud-card hud-legs');
   card.dataset['aid'] = 'pressure';
-  put(card, 'span', 'hud-label', words.pressure);
+  put(card, 'span', 'hud-label', say('pressure'));
   const pressure = put(card, 'span', 'hud-pressure');
   const plainPressure = putPlain(card);
   plainPressure.dataset['hud'] = 'pressure';
@@ -169,7 +172,7 @@ function buildLegs(root: HTMLElement, words: HudWords) {
   for (let i = 0; i < 4; i++) put(steps, 'i', '');
   const reserve = put(card, 'div', 'hud-reserve');
   reserve.hidden = true;
-  put(reserve, 'span', 'hud-label', words.reserve);
+  put(reserve, 'span', 'hud-label', say('reserve'));
   const bar = put(reserve, 'div', 'hud-reserve-bar');
   const reserveFill = put(bar, 'div', 'hud-reserve-fill');
   return { pressure, plainPressure, steps, reserve, reserveFill };

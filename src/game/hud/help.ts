@@ -4,6 +4,7 @@
  */
 import './hud-help.css';
 import type { KeyAction } from '../../core/settings/settings.ts';
+import { words } from '../../words/words.ts';
 import { put } from './dom.ts';
 
 /** A hint in words. */
@@ -42,7 +43,6 @@ export interface HudHelp {
 export function buildHelp(
   head: HTMLElement,
   cadence: HTMLElement,
-  marksLabel: string,
   drawSign: (action: KeyAction) => SVGElement,
 ): HudHelp {
   const card = put(head, 'div', 'hud-card hud-step hud-empty');
@@ -57,7 +57,7 @@ export function buildHelp(
   const dot = put(cadence, 'i', 'hud-beat');
   dot.dataset['aid'] = 'clickTrack';
   dot.setAttribute('aria-hidden', 'true');
-  const marks = buildMarks(head, marksLabel);
+  const marks = buildMarks(head);
   return {
     setStep(step) {
       card.classList.toggle('hud-empty', step === null);
@@ -83,10 +83,10 @@ export function buildHelp(
   };
 }
 
-function buildMarks(head: HTMLElement, label: string): HudHelp['setMarks'] {
+function buildMarks(head: HTMLElement): HudHelp['setMarks'] {
   const card = put(head, 'section', 'hud-card hud-marks hud-empty');
   card.dataset['aid'] = 'liveMarks';
-  put(card, 'span', 'hud-label', label);
+  put(card, 'span', 'hud-label', words('hud')('marksSoFar'));
   const list = put(card, 'dl', '');
   const rows = new Map<
     string,

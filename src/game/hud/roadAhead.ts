@@ -11,7 +11,10 @@ import { roadHeightM } from '../views/layout.ts';
 import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
 import { InkLabels } from './inkLabels.ts';
 import { type SteepPart, steepParts } from './steepParts.ts';
-import type { HudWords } from './words.ts';
+import { words } from '../../words/words.ts';
+import type { HudFormats } from './options.ts';
+
+const say = words('hud');
 
 type Context = CanvasRenderingContext2D;
 
@@ -24,7 +27,7 @@ const LAST_MARK_M = 200;
 /** So far the words about the heights reach under the road, on the narrowest screens beyond the first distance (px). */
 const STEEPER_PX = 104;
 
-type StripWords = Pick<HudWords, 'percent' | 'metres' | 'markM' | 'outOfSight'>;
+type StripFormats = Pick<HudFormats, 'percent' | 'metres' | 'markM'>;
 
 type Labels = Readonly<Record<'percent' | 'metres' | 'sight', InkLabels>>;
 
@@ -40,7 +43,7 @@ export class RoadAheadView {
   readonly #canvas: HTMLCanvasElement;
   readonly #course: Course;
   readonly #tones: MachineTones;
-  readonly #words: StripWords;
+  readonly #formats: StripFormats;
   readonly #parts: readonly SteepPart[];
   #strokes: Float64Array;
   #labels: Labels;
@@ -50,11 +53,11 @@ export class RoadAheadView {
   #pxPerM = 1;
   #heightPxPerM = 1;
 
-  constructor(canvas: HTMLCanvasElement, course: Course, tones: MachineTones, words: StripWords) {
+  constructor(canvas: HTMLCanvasElement, course: Course, tones: MachineTones, formats: StripFormats) {
     this.#canvas = canvas;
     this.#course = course;
     this.#tones = tones;
-    this.#words = words;
+    this.#formats = formats;
     this.#parts = steepParts(course, 0, course.lengthM);
     this.#strokes = new Float64Array(0);
     this.#labels = labelsFor(tones, 1);
@@ -198,13 +201,7 @@ export class RoadAheadView {
     canvas.fill();
     canvas.globalAlpha = 1;
     if (this.#width - x > 110)
-      this.#labels.sight.draw(
-        canvas,
-        this.#words.outOfSight,
-        (x + this.#width) / 2,
-        baseY / 2 + 2,
-        this.#width,
-      );
+      this.#labels.sight.draw(canvas, say('outOfSight'), (x + this.#width) / 2, baseY / 2 + 2, this.#width);
   }
 
   #marks(
@@ -216,13 +213,13 @@ export class RoadAheadView {
     baseY: number,
   ): void {
     canvas.fillStyle = this.#tones.ink;
-    for (let mark = 1; mark * this.#words.markM <= LAST_MARK_M; mark++) {
-      const aheadM = mark * this.#words.markM;
+    for (let mark = 1; mark * this.#formats.markM <= LAST_MARK_M; mark++) {
+      const aheadM = mark * this.#formats.markM;
       const x = column(frame.distanceM + aheadM);
       const named = mark % 2 === 0;
       canvas.fillRect(x - 0.6, baseY, 1.2, named ? 4 : 3);
       if (named && x > STEEPER_PX)
-        this.#labels.metres.draw(canvas, this.#words.metres(aheadM), x, baseY + 11, this.#width);
+        this.#labels.metres.draw(canvas, this.#formats.metres(aheadM), x, baseY + 11, this.#width);
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;
@@ -253,7 +250,7 @@ export class RoadAheadView {
       const shift = part.slopeRatio > 0 ? -10 : 10;
       const y = Math.max(9, line(m) - 14);
       const x = column(m) + shift;
-      this.#labels.percent.draw(canvas, this.#words.percent(part.slopeRatio), x, y, this.#width);
+      this.#labels.percent.draw(canvas, this.#formats.percent(part.slopeRatio), x, y, this.#width);
     }
   }
 }

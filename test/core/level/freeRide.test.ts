@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { FREE_RIDE_LONGEST_M, FREE_RIDE_SHORTEST_M } from '../../../src/core/level/generate.ts';
 import { hashOf, parseAddress } from '../../../src/state/address.ts';
 import { decodeFreeRide, encodeFreeRide, isFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
-import { freeRideWords, sayBadFreeRide } from '../../../src/features/levels/freeRideWords.ts';
+import { words } from '../../../src/words/words.ts';
 
 describe('a wish in a link', () => {
   it('has a fixed spelling', () => {
@@ -50,7 +50,7 @@ describe('a wish in a link', () => {
     ['free-42-50-10001', 'length'],
   ] as const)('%s is %s, and that is a sentence with a way on', (rest, code) => {
     expect(decodeFreeRide(rest)).toEqual({ ok: false, code });
-    const sentence = sayBadFreeRide(code, freeRideWords, ['500 m', '10,000 m']);
+    const sentence = words('levels')(`free-bad-${code}`, { shortest: '500 m', longest: '10,000 m' });
     expect(sentence).toMatch(/Choose a road here instead\.$/);
     if (code === 'length') expect(sentence).toContain('500 m to 10,000 m');
   });

@@ -7,7 +7,9 @@ import { freeLevel, type FreeRideWish } from '../../../src/core/level/generate.t
 import { createFormat } from '../../../src/words/format.ts';
 import { FreeRideForm, type FreeRideFormProps } from '../../../src/features/levels/freeRideForm.tsx';
 import { decodeFreeRide, encodeFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
-import { freeRideWords as words } from '../../../src/features/levels/freeRideWords.ts';
+import { words } from '../../../src/words/words.ts';
+
+const say = words('levels');
 
 let app: HTMLElement;
 let ridden: FreeRideWish[] = [];
@@ -18,7 +20,6 @@ async function show(change: Partial<FreeRideFormProps> = {}): Promise<void> {
     onRide: (wish) => ridden.push(wish),
     onLink: (wish) => `https://example.org/#ride/${encodeFreeRide(wish)}`,
     newSeed: () => 777,
-    words,
     format: createFormat('metric', 'en-GB'),
     ...change,
   };
@@ -72,7 +73,7 @@ describe('the form', () => {
     const before = outline();
     await type(sliders()[0] as HTMLInputElement, '0.1');
     expect(outline()).not.toBe(before);
-    expect(one('.free-ride .slider output').textContent).toBe(words.hilly(0.1));
+    expect(one('.free-ride .slider output').textContent).toBe(say('free-hilly-0'));
   });
 
   it('begins with a road its link can carry', async () => {
@@ -91,7 +92,7 @@ describe('the form', () => {
   it('asks for a name where none is, and keeps the road until then', async () => {
     await show();
     await type(name(), ' ');
-    expect(one('.free-name .field-problem').textContent).toBe(words.seedEmpty);
+    expect(one('.free-name .field-problem').textContent).toBe(say('free-seedEmpty'));
     expect(one<HTMLButtonElement>('[data-free-ride]').disabled).toBe(true);
     expect(link()).toContain('free-42-');
   });
@@ -113,14 +114,14 @@ describe('copying', () => {
 
   it('puts the link where it can be pasted, and forgets saying so when the road changes', async () => {
     const copied: string[] = [];
-    expect(await copy(async (text) => void copied.push(text))).toBe(words.copied);
+    expect(await copy(async (text) => void copied.push(text))).toBe(say('free-copied'));
     expect(copied).toEqual([link()]);
     await type(name(), '43');
     expect(one('.free-link output').textContent).toBe('');
   });
 
   it('marks the link where the browser refuses', async () => {
-    expect(await copy(() => Promise.reject(new Error('no')))).toBe(words.notCopied);
+    expect(await copy(() => Promise.reject(new Error('no')))).toBe(say('free-notCopied'));
     const field = one<HTMLInputElement>('.free-link input');
     expect([field.selectionStart, field.selectionEnd]).toEqual([0, link().length]);
   });

@@ -1,7 +1,4 @@
-/**
- * What the instruments need to be told: their words and number formats, and which of them are shown. The
- * sentences themselves belong to the pages; nothing readable is written in this room.
- */
+/** What the instruments need to be told: how numbers are written, and which of them are shown. */
 import type { Course } from '../../core/course/types.ts';
 import type { Gear, Machine, Pressure } from '../../core/model/types.ts';
 import type { KeyAction } from '../../core/settings/settings.ts';
@@ -9,28 +6,8 @@ import type { KeyAction } from '../../core/settings/settings.ts';
 /** How the legs push; and where they push as usual, whether they turn too slowly or too fast for it. */
 export type LegsShown = Pressure | 'too-slow' | 'too-fast';
 
-/** Words and formats, handed in by the caller. */
-export interface HudWords {
-  readonly cadence: string;
-  readonly perMinute: string;
-  readonly gear: string;
-  readonly pressure: string;
-  /** What the legs do, in a word. */
-  readonly legs: Readonly<Record<LegsShown, string>>;
-  readonly reserve: string;
-  readonly roadAhead: string;
-  readonly distance: string;
-  readonly chainFromAbove: string;
-  /** Shown under the chain from above; gets how many times the sideways measure is widened. */
-  readonly widened: (times: number) => string;
-  /** Said next to the crossed chain, so that colour is not alone. */
-  readonly crossed: string;
-  /** Said where the chain is drawn while it is off. */
-  readonly chainOff: string;
-  readonly stopLine: string;
-  /** Over the marks so far. */
-  readonly marksSoFar: string;
-  readonly outOfSight: string;
+/** How numbers are written, handed in by the caller. */
+export interface HudFormats {
   /** "34 × 17". */
   readonly gearName: (gear: Gear) => string;
   /** Where the shifters are on their way to, seen from a gear. */
@@ -46,8 +23,6 @@ export interface HudWords {
     readonly speed: (speedMps: number) => string;
     readonly metres: (metres: number) => string;
   } | null;
-  /** Says how much steeper than life heights are drawn in the picture. */
-  readonly steeper: (times: number) => string;
   /** A slope as people say it, "8 %". */
   readonly percent: (slopeRatio: number) => string;
 }
