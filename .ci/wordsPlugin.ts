@@ -16,8 +16,8 @@ interface LevelText {
   readonly cues?: readonly object[];
 }
 
-/** What the start page says, and a ride that it begins. */
-const FIRST = ['common', 'start', 'cautions', 'ride', 'ladder'];
+/** What the start page says. */
+const FIRST = ['common', 'start', 'cautions', 'ladder'];
 
 /** Texts by the name under which a page asks for them. */
 function filesOf(language: string): readonly (readonly [string, string])[] {

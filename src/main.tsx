@@ -30,12 +30,13 @@ import { RideHost } from './app/rideHost.ts';
 import { joinRouter, reachableHash } from './app/router.ts';
 import { lookOf, markDocument, onMotionChange, usualTheme } from './app/theme.ts';
 import { DEFAULT_KEYS } from './core/settings/settings.ts';
+import { parseAddress } from './state/address.ts';
 import { createStore } from './state/createStore.ts';
 import { initialState, type State } from './state/store.ts';
 import { unitsOf } from './words/format.ts';
 
 // Nothing is shown before there are words for it.
-await firstWords();
+await firstWords(parseAddress(reachableHash()).view !== 'ride');
 const store = createStore(
   initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
     units: unitsOf(navigator.language),

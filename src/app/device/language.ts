@@ -52,7 +52,7 @@ const placeOf = (language: string): string => wishes().find((tag) => plain(tag) 
 /** Languages in which something is English, because nobody has translated it yet. */
 const unfinished = new Set<string>();
 
-async function bring(language: string): Promise<void> {
+async function bring(language: string, files = missingWords(language)): Promise<void> {
   const place = placeOf(language);
   const come = async (name: string): Promise<void> => {
     const answer = await fetch(`${folder}${language}/${name}.json`);
@@ -63,7 +63,7 @@ async function bring(language: string): Promise<void> {
       take(language, file, carried, place);
     }
   };
-  const names = missingWords(language).map((file) => (first.includes(file) ? 'first' : file));
+  const names = files.map((file) => (first.includes(file) ? 'first' : file));
   await Promise.all([...new Set(names)].map(come));
 }
 
@@ -88,26 +88,32 @@ export const languageShown = (): LanguageShown => ({
 
 /** Fetches all words that are wanted and not here: after code that says something has come. Asked again, it tries again. */
 export async function bringWords(): Promise<void> {
-  await Promise.all([...new Set([asked, spokenLanguage()])].map(bring));
+  await Promise.all([...new Set([asked, spokenLanguage()])].map((language) => bring(language)));
 }
 
 /** The first words are asked for again after so long (ms). */
 const AGAIN_AFTER_MS = 3000;
 
-/** Begins to speak. Until words come, the page says by itself what a person can do; English is tried as well. */
-export async function firstWords(): Promise<void> {
+/**
+ * Begins to speak. Until words come, the page says by itself what a person can do; English is tried as well. Where the
+ * start page comes first, its words do: those of a ride, whose code is there already, follow while it is looked at.
+ */
+export async function firstWords(startComesFirst: boolean): Promise<void> {
   for (const language of [asked, ENGLISH]) {
     try {
-      await bring(language);
+      const files = missingWords(language);
+      await bring(language, startComesFirst ? files.filter((file) => first.includes(file)) : files);
       asked = language;
       speak(language, placeOf(language));
+      // What does not come now is asked for again when a ride begins.
+      bringWords().catch(() => undefined);
       return;
     } catch {
       // The next one, or all over again.
     }
   }
   await new Promise((resolve) => window.setTimeout(resolve, AGAIN_AFTER_MS));
-  return firstWords();
+  return firstWords(startComesFirst);
 }
 
 /** Changes the language to what was chosen; the one before stays where its words do not come. Whoever asks later wins. */
