@@ -9,13 +9,6 @@ import type { Plugin } from 'vite';
 import { carriedWords, ENGLISH, languages, wordFiles } from '../assets/words/carry.ts';
 import type { Carried } from '../src/words/words.ts';
 
-/** What a level file says. */
-interface LevelText {
-  readonly title?: string;
-  readonly sentence?: string;
-  readonly cues?: readonly object[];
-}
-
 /** What the start page says. */
 const FIRST = ['common', 'start', 'cautions', 'ladder'];
 
@@ -50,9 +43,10 @@ export function wordsPlugin(): Plugin {
       if (!id.endsWith('.json?wordless')) return null;
       this.addWatchFile(id.replace('?wordless', ''));
       const text = readFileSync(id.replace('?wordless', ''), 'utf8');
-      const { title: _title, sentence: _sentence, ...level } = JSON.parse(text) as LevelText;
+      const level = JSON.parse(text) as { readonly cues?: readonly object[] };
       const cues = (level.cues ?? []).map((cue) => ('text' in cue ? { ...cue, text: '' } : cue));
-      return `export default ${JSON.stringify(cues.length === 0 ? level : { ...level, cues })}`;
+      const without = { ...level, title: '', sentence: '', ...(cues.length === 0 ? {} : { cues }) };
+      return `export default ${JSON.stringify(without)}`;
     },
     configureServer(server) {
       server.middlewares.use((request, response, next) => {
