@@ -61,6 +61,8 @@ async function open(sites: Sites, show: Show, level: string, screen: Screen): Pr
   const { page } = opened;
   if (show === 'game') {
     await page.click('[data-accept]');
+    // The world stands still until the levers are known.
+    await page.click('[data-skip-first-steps]');
     await page.waitForFunction(() => document.body.dataset['rideState'] === 'riding');
   } else await page.waitForSelector('canvas');
   const session = await page.context().newCDPSession(page);

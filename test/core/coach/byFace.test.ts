@@ -44,6 +44,8 @@ describe('whoever looks only at the face', () => {
       const { trace } = rideThrough(world, looksAtTheFace(world));
       expect(inBand(trace, KIND_RPM)).toBeGreaterThanOrEqual(0.7);
       expect(inBand(trace, 0)).toBeGreaterThanOrEqual(0.8 * inBand(reference, 0));
+      // Play is for the youngest: there the band itself is kept that well.
+      if (level.carries !== undefined) expect(inBand(trace, 0)).toBeGreaterThanOrEqual(0.7);
     },
   );
 });
