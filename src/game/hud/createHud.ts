@@ -66,6 +66,8 @@ class HudView implements Hud {
   #textAtS = Number.NEGATIVE_INFINITY;
   #shudderUntilS = Number.NEGATIVE_INFINITY;
   #timeS = 0;
+  /** What is shown, for canvases that a new size has emptied while the ride stands still. */
+  #frame: RideFrame | null = null;
   #gearShown = true;
   #skippedFrames = 0;
   #seatedUntilS = Number.NEGATIVE_INFINITY;
@@ -118,10 +120,14 @@ class HudView implements Hud {
     }
     this.#boxKey = boxKey;
     this.#textAtS = Number.NEGATIVE_INFINITY;
+    if (this.#frame === null) return;
+    this.#drawMachine(this.#frame);
+    this.#road.draw(this.#frame);
   }
 
   update(frame: RideFrame, unhurried: boolean): void {
     this.#timeS = frame.timeS;
+    this.#frame = frame;
     this.#moveMarker(frame.cadenceRpm);
     if (this.#gearShown && this.#isMachineDue(frame, unhurried)) this.#drawMachine(frame);
     // What the hands have just done is answered at once; the rest may be read four times a second.
