@@ -54,7 +54,8 @@ export function joinServices(joined: Joined): Services {
     saveReport: () => saveReport(joined),
     saveSessionPlan: (name, text) => offerFile(new Blob([text], { type: 'application/json' }), name),
     print: () => window.print(),
-    rideTwo: async (wish) => (await import('./ride/twoRides.ts')).startTwoRides(wish, look, judging),
+    rideTogether: async (wish) =>
+      (await import('./ride/ridesTogether.ts')).startRidesTogether(wish, look, judging),
     async judgeRide(result, units) {
       const { level, recording } = result;
       const { report, reference } = await planner.judge(level, recording);

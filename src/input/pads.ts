@@ -25,6 +25,8 @@ interface PadOptions {
   readonly oneHand: boolean;
   /** Two big ones for the gears, on either side, and nothing else but the pause. */
   readonly few: boolean;
+  /** Whoever pushes them sits on the other side of the screen. */
+  readonly turned: boolean;
   readonly mode: () => HoldMode;
   readonly drawSign: DrawSign;
 }
@@ -125,7 +127,7 @@ function padButton(
 /** One pad with two halves, because a thumb slides from ease to press and back without looking. */
 function legsPad(
   hub: InputHub,
-  { mode, gears, drawSign }: Pick<PadOptions, 'mode' | 'gears' | 'drawSign'>,
+  { mode, gears, turned, drawSign }: Pick<PadOptions, 'mode' | 'gears' | 'turned' | 'drawSign'>,
 ): HTMLButtonElement {
   const pad = element('button', 'pad') as HTMLButtonElement;
   pad.type = 'button';
@@ -145,12 +147,14 @@ function legsPad(
     if (event === null) return 'ease';
     const box = pad.getBoundingClientRect();
     startY = event.clientY;
-    startShare = (event.clientY - box.top) / Math.max(1, box.height);
+    const downShare = (event.clientY - box.top) / Math.max(1, box.height);
+    startShare = turned ? 1 - downShare : downShare;
     return legsAction(startShare, 0);
   });
   pad.addEventListener('pointermove', (event) => {
     if (mode() === 'switch' || !pad.hasPointerCapture(event.pointerId)) return;
-    const action = legsAction(startShare, startY - event.clientY);
+    const movedUpPx = (startY - event.clientY) * (turned ? -1 : 1);
+    const action = legsAction(startShare, movedUpPx);
     if (pad.dataset['doing'] === action) return;
     pad.dataset['doing'] = action;
     hub.up(sourceOf(event));

@@ -5,7 +5,7 @@ const nobody = (): Promise<never> => Promise.reject(new Error('nobody is there i
 
 export const noServices: Services = {
   checkGears: () => () => undefined,
-  rideTwo: nobody,
+  rideTogether: nobody,
   judgeRide: nobody,
   carry: { session: nobody, store: nobody, sync: nobody, readRides: nobody },
   clinic: () => new Promise(() => undefined),

@@ -1,4 +1,4 @@
-/** Two riders at once in a real browser: their own keys, their own recordings, and the debrief of each. */
+/** Several riders on one device in a real browser: their own keys, pads and recordings, and the debrief of each. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
 import type { Site } from './site.ts';
@@ -21,17 +21,17 @@ describe('two at once', () => {
     const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#two' });
     await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
     await page.locator('[data-ride-two]').waitFor();
-    const [left, right] = ['left', 'right'].map((side) => page.locator(`[data-side="${side}"]`)) as [
+    const [left, right] = [0, 1].map((seat) => page.locator(`[data-seat="${seat}"]`)) as [
       ReturnType<typeof page.locator>,
       ReturnType<typeof page.locator>,
     ];
     const go = await page.locator('[data-ride-two]').boundingBox();
     expect((go?.y ?? 720) + (go?.height ?? 1)).toBeLessThanOrEqual(720);
-    for (const side of ['left', 'right']) await page.selectOption(`[name="${side}-bike"]`, 'kids-24-1x8');
-    expect(await page.inputValue('[name="left-rider"]')).toBe('child-9');
-    await page.selectOption('[name="left-rider"]', 'adult-new');
-    expect(await page.inputValue('[name="right-rider"]')).toBe('child-9');
-    await page.selectOption('[name="left-rider"]', 'child-9');
+    for (const place of [0, 1]) await page.selectOption(`[name="bike-${place}"]`, 'kids-24-1x8');
+    expect(await page.inputValue('[name="rider-0"]')).toBe('child-9');
+    await page.selectOption('[name="rider-0"]', 'adult-new');
+    expect(await page.inputValue('[name="rider-1"]')).toBe('child-9');
+    await page.selectOption('[name="rider-0"]', 'child-9');
     expect(await barriers(page)).toEqual([]);
     await page.locator('.two-road select').selectOption('click-before-the-hill');
     await page.click('[data-ride-two]');
@@ -58,9 +58,9 @@ describe('two at once', () => {
     await page.click('[data-again-two]');
     await expect.poll(() => page.locator('[data-best]').count()).toBe(2);
     expect(await page.locator('[data-best]').first().textContent()).toMatch(/^Best of 2 rides: \d+/);
-    await page.click('[data-look="right"]');
+    await page.click('[data-look="1"]');
     await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('debrief');
-    await expect.poll(() => page.locator('main').textContent()).toMatch(/two at once/);
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/together with others/);
     // Nothing of two riders is counted among the rides of whoever owns this device.
     await page.evaluate(() => {
       location.hash = '#progress';
@@ -73,37 +73,54 @@ describe('two at once', () => {
   it('whoever’s best ride takes longer starts first', async () => {
     const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#two' });
     await page.locator('[data-ride-two]').waitFor();
-    await page.selectOption('[name="left-bike"]', 'kids-20-1x7');
-    await page.selectOption('[name="right-bike"]', 'road-2x11');
+    await page.selectOption('[name="bike-0"]', 'kids-20-1x7');
+    await page.selectOption('[name="bike-1"]', 'road-2x11');
     await page.locator('.two-road select').selectOption('one-pitch-announced');
     await page.click('[data-ride-two]');
-    const [left, right] = [page.locator('[data-side="left"]'), page.locator('[data-side="right"]')];
-    await expect.poll(() => left.getAttribute('data-phase')).toBe('riding');
+    const [left, right] = [page.locator('[data-seat="0"]'), page.locator('[data-seat="1"]')];
+    await expect.poll(() => left.getAttribute('data-phase'), patient).toBe('riding');
     expect(await right.getAttribute('data-phase')).toBe('ready');
-    expect(Number(await right.locator('.two-over').textContent())).toBeGreaterThan(3);
+    expect(Number(await right.locator('.two-over strong').textContent())).toBeGreaterThan(3);
     expect(problems).toEqual([]);
     await close();
   });
 
   it.each([
-    [1024, 768],
-    [768, 1024],
-  ])(
-    'on a tablet of %d × %d each half has pads of its own, and nothing that is read lies under them',
-    async (width, height) => {
+    [1024, 768, 'beside'],
+    [768, 1024, 'beside'],
+    [1024, 768, 'facing'],
+    [768, 1024, 'facing'],
+  ] as const)(
+    'on a tablet of %d × %d, %s, each half has pads of its own, and nothing that is read lies under them',
+    async (width, height, way) => {
       const { page, problems, close } = await site.openPage({ width, height, touch: true, address: '#two' });
       await page.locator('[data-ride-two]').waitFor();
-      for (const side of ['left', 'right']) await page.selectOption(`[name="${side}-bike"]`, 'road-2x11');
+      await page.locator(`[name="two-way"][value="${way}"]`).click();
+      for (const place of [0, 1]) await page.selectOption(`[name="bike-${place}"]`, 'road-2x11');
       await page.click('[data-ride-two]');
-      const half = (side: string) => page.locator(`[data-side="${side}"]`);
-      for (const side of ['left', 'right'])
-        await expect.poll(() => half(side).getAttribute('data-phase')).toBe('riding');
-      const gear = (side: string) => half(side).locator('[data-hud="gear"]').textContent();
-      const first = await gear('left');
-      await half('right').locator('[data-pad="rear-easier"]').tap();
-      await expect.poll(() => gear('right')).not.toBe(first);
-      expect(await gear('left')).toBe(first);
-      for (const side of ['left', 'right']) {
+      const half = (seat: number) => page.locator(`[data-seat="${seat}"]`);
+      for (const side of [0, 1])
+        await expect.poll(() => half(side).getAttribute('data-phase'), patient).toBe('riding');
+      const gear = (seat: number) => half(seat).locator('[data-hud="gear"]').textContent();
+      const first = await gear(1);
+      await half(0).locator('[data-pad="rear-easier"]').tap();
+      await expect.poll(() => gear(0), patient).not.toBe(first);
+      expect(await gear(1)).toBe(first);
+      // Whoever sits across the table pushes what is upper for them.
+      const upper = half(0).locator('[data-half="press"]');
+      const box = await upper.boundingBox();
+      const across = await half(0).locator('[data-half="ease"]').boundingBox();
+      expect((box?.y ?? 0) > (across?.y ?? 0)).toBe(way === 'facing');
+      await upper.dispatchEvent('pointerdown', {
+        button: 0,
+        pointerId: 7,
+        isPrimary: true,
+        bubbles: true,
+        clientX: (box?.x ?? 0) + 20,
+        clientY: (box?.y ?? 0) + (box?.height ?? 0) / 2,
+      });
+      await expect.poll(() => half(0).locator('[data-pad="legs"]').getAttribute('data-asks')).toBe('press');
+      for (const side of [0, 1]) {
         const pads = await half(side)
           .locator('[data-pad]:not([data-pad="pause"])')
           .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
@@ -122,8 +139,48 @@ describe('two at once', () => {
           expect([name, under]).toEqual([name, []]);
         }
       }
+      // The road of both shows how far each has come.
+      const share = (seat: number): Promise<number> =>
+        page
+          .locator(`[data-mark="${seat}"]`)
+          .evaluate((mark) => Number((mark as HTMLElement).style.getPropertyValue('--share')));
+      for (const seat of [0, 1]) await expect.poll(() => share(seat), patient).toBeGreaterThan(0.01);
       expect(problems).toEqual([]);
       await close();
     },
   );
+
+  it('a relay changes at the gate: one recording each, on a leg of their own, and an average of all', async () => {
+    const { page, problems, close } = await site.openPage({
+      width: 390,
+      height: 844,
+      touch: true,
+      address: '#two',
+    });
+    await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+    await page.locator('[data-ride-two]').waitFor();
+    // A phone has no room for two at once.
+    expect(await page.inputValue('[name="two-way"]:checked')).toBe('relay');
+    await page.locator('.two-road select').selectOption('one-pitch-announced');
+    expect(await page.isDisabled('[data-ride-two]')).toBe(true);
+    await page.locator('.two-road select').selectOption('three-little-hills');
+    await page.locator('[name="two-count"][value="3"]').click();
+    expect(await barriers(page)).toEqual([]);
+    await page.click('[data-ride-two]');
+    for (const next of ['Second', 'Third']) {
+      await expect.poll(() => page.locator('h1').textContent(), patient).toBe(`${next} rider`);
+      await page.locator('[data-gate-ride]').tap();
+    }
+    await expect.poll(() => page.locator('[data-together]').count(), patient).toBe(1);
+    const totals = (await page.locator('[data-total]').allTextContents()).map((text) =>
+      Number.parseInt(text, 10),
+    );
+    expect(totals).toHaveLength(3);
+    const average = Math.round(totals.reduce((sum, one) => sum + one, 0) / 3);
+    expect(await page.locator('[data-together]').textContent()).toContain(`${average} of 100`);
+    await page.click('[data-look="1"]');
+    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/leg 2 of 3/);
+    expect(problems).toEqual([]);
+    await close();
+  });
 });

@@ -92,6 +92,7 @@ describe('pads', () => {
       hand: 'right',
       oneHand: false,
       few: false,
+      turned: false,
       mode: () => 'hold',
       drawSign,
     });

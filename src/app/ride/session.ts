@@ -78,6 +78,8 @@ export interface SessionOptions {
   /** Looks now; asked again when a ride goes on. */
   readonly look: () => RideLook;
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
+  /** How far it has come (m), once per picture. */
+  readonly onPlace?: (distanceM: number) => void;
   /** The ride cannot begin. */
   readonly onFailed: (why: RideFailure, error: unknown) => void;
   /** Something broke in the middle of the ride; `halt` stops it. */
@@ -460,7 +462,9 @@ class Session implements RideSession {
         this.#looksWithoutPicture = 0;
         this.#pollPads(timeMs);
         this.#hub.poll(timeMs);
-        return this.#loop.nextFrame(timeMs);
+        const frame = this.#loop.nextFrame(timeMs);
+        this.#options.onPlace?.(frame.distanceM);
+        return frame;
       },
       onBroken: this.#options.onBroken,
     });

@@ -124,6 +124,7 @@ export function buildViews(options: ViewOptions): RideViews {
     hand: settings.hand,
     oneHand: settings.oneHand,
     // Whoever plays in a group, on a bike of the plan, gets all that this bike needs.
+    turned: places.pads.closest('[data-turned]') !== null,
     few: isPlay && settings.autoEase && !shiftsInFront(world.machine.bike),
     mode: () => settings.holdMode,
     drawSign,

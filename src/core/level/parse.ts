@@ -15,6 +15,7 @@ import {
   LONGEST_LEVEL_M,
   SHORTEST_LEVEL_M,
   STEEPEST_RATIO,
+  STOP_SPACING_M,
 } from './schema.ts';
 
 /** Random pitches nearer to each other would run together (m). */
@@ -46,8 +47,6 @@ export type ParseResult =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const MOST = { deep: LIMITS.level.deep.most, entries: LIMITS.level.entries.most };
-/** Room a rider needs between two stop lines, and before the first (m). */
-const STOP_SPACING_M = 40;
 
 /** Parses text that should be a level file. */
 export function parseLevelText(text: string): ParseResult {

@@ -14,6 +14,8 @@ export const LEVEL_SCHEMA = 1;
 export const LONGEST_LEVEL_M = 20_000;
 export const SHORTEST_LEVEL_M = 100;
 export const STEEPEST_RATIO = 0.2;
+/** Room a rider needs between two stop lines, before the first and behind the last (m). */
+export const STOP_SPACING_M = 40;
 
 /** What a level teaches; the words for it are in the pages. */
 export const LESSONS = [

@@ -69,7 +69,7 @@ export const clinicWords = {
     fewer: (n: number): string => (n === 1 ? 'One attempt each' : `${capital(count(n))} attempts each`),
     road: (title: string): string => `Only “${title}”`,
     devices: (n: number): string => `${capital(count(n))} tablets`,
-    two: 'Two at once',
+    two: 'Two or more at a tablet',
     left: (n: number): string => `about ${n === 1 ? 'a minute' : `${n} minutes`} left`,
     noneLeft: 'all ridden',
     behind: (n: number): string => `, ${n} minutes behind`,

@@ -326,7 +326,7 @@ export const debriefPageWords = {
       'This ride is not kept: another tab of the game is in the way. Close it; the game will try again.',
     hangs: 'This ride is not kept yet: the browser does not answer. Save it as a file to be safe.',
     corrupt: 'This ride is not kept: something stored here cannot be read. Save it as a file.',
-    'somebody-else': 'This ride was one of two at once and is not kept here. Save it as a file.',
+    'somebody-else': 'This ride was ridden together with others and is not kept here. Save it as a file.',
     trial: 'A test ride is not kept.',
     'not-judged': 'This ride could not be worked out, so it is not kept. Save it as a file.',
     'not-fetched':

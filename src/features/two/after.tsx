@@ -1,4 +1,4 @@
-/** After two rides: for each what it came to and the one thing to change, with the way to its debrief. */
+/** After the rides: for each what it came to and the one thing to change, with the way to its debrief. */
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -7,46 +7,58 @@ import type { JudgedWithAdvice, TwoServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
 import { twoWords } from './words.ts';
-import type { Pair, TwoChoice } from './choice.ts';
-import { type Side, SIDES } from './keys.ts';
+import type { Way } from './choice.ts';
+
+/** Rides of a series; the best of each rider's own counts. */
+export const SERIES = 3;
+
+/** Totals of one round of rides, in the order of the riders; null while they are not known. */
+export type Totals = readonly (number | null)[];
 
 interface Props {
-  readonly choice: TwoChoice;
+  readonly way: Way;
   readonly services: TwoServices;
   readonly send: Send;
   readonly units: Settings['units'];
-  readonly rides: Pair;
-  /** Totals of the rides before this one in a series of three. */
-  readonly before: Readonly<Record<Side, readonly number[]>>;
-  readonly onTotal: (side: Side, total: number) => void;
+  readonly rides: readonly RideResult[];
+  /** Rounds of the series before this one, and this one. */
+  readonly before: readonly Totals[];
+  readonly now: Totals;
+  readonly onTotal: (rider: number, total: number) => void;
   readonly onAgain: () => void;
-  readonly onSwap: () => void;
+  readonly onMoveOn: () => void;
   readonly onOther: () => void;
 }
 
-/** The two cards. */
+/** A card for each. */
 export function After(props: Props): JSX.Element {
-  const { rides, onAgain, onSwap, onOther } = props;
+  const { way, rides, before, now, onAgain, onMoveOn, onOther } = props;
+  const known = now.filter((total) => total !== null);
   return (
-    <section aria-label={twoWords.afterTitle}>
+    <section class="two-after" aria-label={twoWords.afterTitle}>
       <div class="two-sides">
-        {SIDES.map((side) => (
-          <Card key={side} side={side} result={rides[side]} {...props} />
+        {rides.map((result, i) => (
+          <Card key={i} rider={i} result={result} {...props} />
         ))}
       </div>
+      {way === 'relay' && known.length === rides.length && (
+        <p class="paper two-together" data-together>
+          {twoWords.together(Math.round(known.reduce((sum, one) => sum + one, 0) / known.length))}
+        </p>
+      )}
       <div class="buttons">
         <Button strong data-again-two onClick={onAgain}>
-          {twoWords.again}
+          {before.length + 1 < SERIES ? twoWords.again : twoWords.newSeries}
         </Button>
-        <Button onClick={onSwap}>{twoWords.swap}</Button>
+        <Button onClick={onMoveOn}>{twoWords.moveOn[way]}</Button>
         <Button onClick={onOther}>{twoWords.other}</Button>
       </div>
     </section>
   );
 }
 
-function Card(props: Props & { readonly side: Side; readonly result: RideResult }): JSX.Element {
-  const { side, result, services, send, units, before, onTotal } = props;
+function Card(props: Props & { readonly rider: number; readonly result: RideResult }): JSX.Element {
+  const { way, rider, result, services, send, units, before, onTotal } = props;
   const [judged, setJudged] = useState<JudgedWithAdvice | 'failed' | null>(null);
   useEffect(() => {
     let wanted = true;
@@ -54,7 +66,7 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
       (one) => {
         if (!wanted) return;
         setJudged(one);
-        onTotal(side, Math.round(one.ride.report.total));
+        onTotal(rider, Math.round(one.ride.report.total));
       },
       () => wanted && setJudged('failed'),
     );
@@ -62,9 +74,11 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
       wanted = false;
     };
   }, [result, services, units]);
+  const name = twoWords.names[way](rider);
+  const earlier = before.flatMap((round) => round[rider] ?? []);
   return (
-    <section class="paper two-side" data-after={side} aria-label={twoWords.sides[side]}>
-      <h2>{twoWords.sides[side]}</h2>
+    <section class="paper two-side" data-after={rider} aria-label={name}>
+      <h2>{name}</h2>
       {judged === null && <output>{twoWords.judging}</output>}
       {judged === 'failed' && <output>{twoWords.notJudged}</output>}
       {judged !== null && judged !== 'failed' && (
@@ -72,9 +86,9 @@ function Card(props: Props & { readonly side: Side; readonly result: RideResult 
           <p class="two-total" data-total>
             {twoWords.total(Math.round(judged.ride.report.total))}
           </p>
-          {before[side].length > 0 && <Best all={[...before[side], Math.round(judged.ride.report.total)]} />}
+          {earlier.length > 0 && <Best all={[...earlier, Math.round(judged.ride.report.total)]} />}
           <p>{judged.advice}</p>
-          <Button data-look={side} onClick={() => send({ kind: 'look-at', ride: judged.ride })}>
+          <Button data-look={rider} onClick={() => send({ kind: 'look-at', ride: judged.ride })}>
             {twoWords.look}
           </Button>
         </>

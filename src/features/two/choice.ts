@@ -1,17 +1,38 @@
-/** What two riders chose, and what became of it. Plain data. */
-import type { RideResult } from '../../core/coach/results.ts';
+/** What several riders on one device chose. Plain data. */
+import { courseOfLevel } from '../../core/level/build.ts';
+import { mostRelayRiders } from '../../core/level/relay.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Side } from './keys.ts';
-import type { SideChoice } from './services.ts';
+import type { RiderChoice } from './services.ts';
 
-export interface TwoChoice {
+/** Side by side; face to face with a tablet lying flat between them; one after the other on one road. */
+export const WAYS = ['beside', 'facing', 'relay'] as const;
+export type Way = (typeof WAYS)[number];
+
+export interface TogetherChoice {
   /** Null only where the game has no levels at all. */
   readonly level: Level | null;
-  readonly sides: Readonly<Record<Side, SideChoice>>;
+  readonly way: Way;
+  /** At least two; more than two ride only in a relay. */
+  readonly riders: readonly RiderChoice[];
   readonly autoEase: boolean;
-  /** Whoever's best ride takes longer starts first. */
+  /** Whoever's best ride takes longer starts first, where they ride at once. */
   readonly headStart: boolean;
 }
 
-/** Both rides, finished. */
-export type Pair = Readonly<Record<Side, RideResult>>;
+/** Those who ride; nobody where the road is none for a relay. */
+export function ridersOf({ level, way, riders }: TogetherChoice): readonly RiderChoice[] {
+  if (way !== 'relay') return riders.slice(0, 2);
+  const most = mostOn(level);
+  return most < 2 ? [] : riders.slice(0, most);
+}
+
+/** How many can ride a relay on this road. */
+export function mostOn(level: Level | null): number {
+  return level === null ? 0 : mostRelayRiders(courseOfLevel(level));
+}
+
+/** Everybody moves on by one place: sides are swapped, and somebody else rides the first leg. */
+export function movedOn(choice: TogetherChoice): TogetherChoice {
+  const [first, ...others] = ridersOf(choice);
+  return first === undefined ? choice : { ...choice, riders: [...others, first] };
+}

@@ -1,39 +1,41 @@
-/** Choosing road, bikes and riders for two, with the keys of each beside the bike. */
+/** Choosing a road, who rides how, and a bike for each; of two beside each other also the keys. */
 import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
-import { courseOfLevel } from '../../core/level/build.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { Bike } from '../../core/model/types.ts';
-import { Button, Select, Tick } from '../../ui/controls.tsx';
+import { Button, Choice, Select, Tick } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
-import { Profile } from '../../ui/pictures/profile.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { bikeName, common, keyName, riderName } from '../../words/common.ts';
 import { twoWords } from './words.ts';
-import type { TwoChoice } from './choice.ts';
-import type { SideChoice } from './services.ts';
+import { mostOn, type TogetherChoice, type Way, WAYS } from './choice.ts';
+import { canRide, isOnlyTouch } from './riding.tsx';
+import { SharedRoad } from './road.tsx';
+import type { RiderChoice } from './services.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './keys.ts';
 
 interface Props {
   readonly levels: readonly Level[];
   /** The bike of this device, which may be one of its own. */
   readonly own: Bike;
-  readonly choice: TwoChoice;
-  readonly onChoice: (choice: TwoChoice) => void;
+  readonly choice: TogetherChoice;
+  /** Those of the choice who ride. */
+  readonly riders: readonly RiderChoice[];
+  /** Gates of a relay (m). */
+  readonly gatesM: readonly number[];
+  readonly onChoice: (choice: TogetherChoice) => void;
   readonly onRide: () => void;
 }
 
 /** The form. */
-export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.Element {
-  const { level, sides } = choice;
+export function Choosing(props: Props): JSX.Element {
+  const { levels, own, choice, riders, gatesM, onChoice, onRide } = props;
+  const { level, way } = choice;
   const bikes = BIKES.some(({ id }) => id === own.id) ? BIKES : [...BIKES, own];
-  const onlyTouch =
-    window.matchMedia('(pointer: coarse)').matches && window.matchMedia('(hover: none)').matches;
-  // Pads of two riders and a road do not fit on a phone.
-  const tooSmall =
-    onlyTouch && window.matchMedia(`(max-width: ${PHONE_PX}px), (max-height: ${PHONE_PX}px)`).matches;
+  const put = (place: number, chosen: RiderChoice): void =>
+    onChoice({ ...choice, riders: choice.riders.map((one, i) => (i === place ? chosen : one)) });
   return (
     <form
       class="two-form"
@@ -42,9 +44,16 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         onRide();
       }}
     >
-      {tooSmall && <p class="paper two-note">{twoWords.needsKeys}</p>}
+      {!canRide(way) && <p class="paper two-note">{twoWords.needsKeys}</p>}
+      {riders.length === 0 && <p class="paper two-note">{twoWords.noRelay}</p>}
       <div class="two-top">
-        <Button strong submit look="big-button" data-ride-two disabled={level === null}>
+        <Button
+          strong
+          submit
+          look="big-button"
+          data-ride-two
+          disabled={riders.length === 0 || level === null}
+        >
           <Icon name="go" />
           <strong>{twoWords.ride}</strong>
         </Button>
@@ -65,19 +74,18 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
               ))}
             </select>
           </label>
-          {level !== null && <Profile course={courseOfLevel(level)} label={level.title} />}
+          {level !== null && <SharedRoad {...{ level, gatesM }} />}
         </div>
       </div>
+      <WayForm {...{ choice, onChoice }} />
       <div class="two-sides">
-        {SIDES.map((side) => (
-          <SideForm
-            key={side}
-            side={side}
-            bikes={bikes}
-            chosen={sides[side]}
+        {riders.map((chosen, i) => (
+          <RiderForm
+            key={i}
+            {...{ way, bikes, chosen }}
+            place={i}
             autoEase={choice.autoEase}
-            onlyTouch={onlyTouch}
-            onChoose={(chosen) => onChoice({ ...choice, sides: { ...sides, [side]: chosen } })}
+            onChoose={(next) => put(i, next)}
           />
         ))}
       </div>
@@ -86,51 +94,80 @@ export function Choosing({ levels, own, choice, onChoice, onRide }: Props): JSX.
         checked={choice.autoEase}
         onChange={(autoEase) => onChoice({ ...choice, autoEase })}
       />
-      <Tick
-        label={twoWords.headStart}
-        checked={choice.headStart}
-        onChange={(headStart) => onChoice({ ...choice, headStart })}
-      />
+      {way !== 'relay' && (
+        <Tick
+          label={twoWords.headStart}
+          checked={choice.headStart}
+          onChange={(headStart) => onChoice({ ...choice, headStart })}
+        />
+      )}
     </form>
   );
 }
 
-/** Shorter sides than this are those of a phone (px). */
-const PHONE_PX = 600;
+/** Who rides how: at once or one after the other, and how many. */
+function WayForm({ choice, onChoice }: Pick<Props, 'choice' | 'onChoice'>): JSX.Element {
+  const { level, way, riders } = choice;
+  const counts = Array.from({ length: Math.max(0, mostOn(level) - 1) }, (_, i) => String(i + 2));
+  return (
+    <div class="paper two-way">
+      <Choice
+        legend={twoWords.way}
+        name="two-way"
+        value={way}
+        options={WAYS.filter((one) => one === way || canRide(one)).map((one) => [one, twoWords.ways[one]])}
+        onChoose={(next) => onChoice({ ...choice, way: next })}
+      />
+      {way === 'relay' && counts.length > 1 && (
+        <Choice
+          legend={twoWords.count}
+          name="two-count"
+          value={String(Math.min(riders.length, counts.length + 1))}
+          options={counts.map((one) => [one, one])}
+          onChoose={(count) =>
+            onChoice({
+              ...choice,
+              riders: Array.from(
+                { length: Number(count) },
+                (_, i) => riders[i] ?? (riders[0] as RiderChoice),
+              ),
+            })
+          }
+        />
+      )}
+      <p>{twoWords.wayHints[way]}</p>
+    </div>
+  );
+}
 
 /** With easing done by the game, two keys and the rings are enough. */
 const NOT_WITH_EASING: readonly string[] = ['ease', 'press', 'coast', 'brake'];
 
-function SideForm(props: {
-  readonly side: Side;
+function RiderForm(props: {
+  readonly way: Way;
+  /** From 0. */
+  readonly place: number;
   readonly bikes: readonly Bike[];
-  readonly chosen: SideChoice;
+  readonly chosen: RiderChoice;
   readonly autoEase: boolean;
-  /** There is no keyboard to name keys of. */
-  readonly onlyTouch: boolean;
-  readonly onChoose: (chosen: SideChoice) => void;
+  readonly onChoose: (chosen: RiderChoice) => void;
 }): JSX.Element {
-  const { side, bikes, chosen, autoEase, onlyTouch, onChoose } = props;
+  const { way, place, bikes, chosen, autoEase, onChoose } = props;
   const { bike, rider } = chosen;
   const riders = RIDERS.some(({ id }) => id === rider.id) ? RIDERS : [...RIDERS, rider];
-  const name = (id: string): string => bikeName(id);
-  const actions = KEY_ACTIONS.filter(
-    (action) =>
-      (shiftsInFront(bike) || !action.startsWith('front')) &&
-      !(autoEase && NOT_WITH_EASING.includes(action)) &&
-      action !== 'pause',
-  );
+  const name = twoWords.names[way](place);
+  const side = SIDES[place];
   return (
-    <section class="paper two-side" aria-label={twoWords.sides[side]}>
-      <h2>{twoWords.sides[side]}</h2>
+    <section class="paper two-side" aria-label={name}>
+      <h2>{name}</h2>
       <div class="two-who">
         <BikePicture bike={bike} />
         <div>
           <Select
             label={twoWords.bike}
-            name={`${side}-bike`}
+            name={`bike-${place}`}
             value={bike.id}
-            options={bikes.map(({ id }) => [id, name(id)] as const)}
+            options={bikes.map(({ id }) => [id, bikeName(id)] as const)}
             onChoose={(id) => {
               const next = bikes.find((one) => one.id === id) ?? bike;
               onChoose({ bike: next, rider: riderFor(next) });
@@ -138,7 +175,7 @@ function SideForm(props: {
           />
           <Select
             label={twoWords.rider}
-            name={`${side}-rider`}
+            name={`rider-${place}`}
             value={rider.id}
             options={riders.map(
               ({ id }) =>
@@ -148,25 +185,36 @@ function SideForm(props: {
           />
         </div>
       </div>
-      {onlyTouch ? (
-        <p>{twoWords.pads[side]}</p>
-      ) : (
-        <>
-          <h3>{twoWords.keys[side]}</h3>
-          <dl class="key-list">
-            {actions.map((action) => (
-              <div key={action}>
-                <dt>
-                  {KEYS_FOR_TWO[side][action].map((code) => (
-                    <kbd key={code}>{keyName(code)}</kbd>
-                  ))}
-                </dt>
-                <dd>{common(`key-${action}`)}</dd>
-              </div>
-            ))}
-          </dl>
-        </>
-      )}
+      {way === 'beside' && side !== undefined && <Hands {...{ side, bike, autoEase }} />}
     </section>
+  );
+}
+
+/** What hands push side by side: pads where there is no keyboard, else keys. */
+function Hands(props: { readonly side: Side; readonly bike: Bike; readonly autoEase: boolean }): JSX.Element {
+  const { side, bike, autoEase } = props;
+  if (isOnlyTouch()) return <p>{twoWords.pads[side]}</p>;
+  const actions = KEY_ACTIONS.filter(
+    (action) =>
+      (shiftsInFront(bike) || !action.startsWith('front')) &&
+      !(autoEase && NOT_WITH_EASING.includes(action)) &&
+      action !== 'pause',
+  );
+  return (
+    <>
+      <h3>{twoWords.keys[side]}</h3>
+      <dl class="key-list">
+        {actions.map((action) => (
+          <div key={action}>
+            <dt>
+              {KEYS_FOR_TWO[side][action].map((code) => (
+                <kbd key={code}>{keyName(code)}</kbd>
+              ))}
+            </dt>
+            <dd>{common(`key-${action}`)}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
   );
 }

@@ -1,35 +1,34 @@
 /**
- * Two riders at once as a page of the game: choosing, riding side by side, and looking at both rides. What is
- * chosen lives as long as the page is open; a ride that is looked at goes to the store.
+ * Several riders on one device as a page of the game: choosing who rides how, riding at once or one after the other,
+ * and looking at the rides. What is chosen lives as long as the page is open; a ride that is looked at goes to the store.
  */
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
+import type { RideResult } from '../../core/coach/results.ts';
 import { BIKES } from '../../core/model/presets.ts';
+import { courseOfLevel } from '../../core/level/build.ts';
+import { relayGates, relayLegs } from '../../core/level/relay.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { inLearningOrder } from '../../core/coach/ladder.ts';
 import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import type { TwoServices } from './services.ts';
+import type { RiderChoice, TwoServices } from './services.ts';
 import { isChild, riderFor } from '../../core/settings/settings.ts';
 import type { Send, State } from '../../state/store.ts';
-import { After } from './after.tsx';
+import { After, SERIES, type Totals } from './after.tsx';
 import { Choosing } from './choosing.tsx';
-import type { Side } from './keys.ts';
-import { Riding } from './riding.tsx';
-import type { Pair, TwoChoice } from './choice.ts';
+import { ChangeOver } from './changeOver.tsx';
+import { canRide, Riding } from './riding.tsx';
+import { movedOn, ridersOf, type TogetherChoice } from './choice.ts';
 import { twoWords } from './words.ts';
 import './two.css';
 
 export const twoPage: Page<TwoServices> = (state, send, services) => <Two {...{ state, send, services }} />;
 
-/** Rides of a series; the best of each rider's own counts. */
-const SERIES = 3;
-const NOTHING: Readonly<Record<Side, readonly number[]>> = { left: [], right: [] };
-
+/** In a relay `rides` are the legs that are ridden; whoever comes next rides, or is asked to the gate. */
 type Phase =
   | { readonly kind: 'choosing' }
-  | { readonly kind: 'riding'; readonly attempt: number }
-  | { readonly kind: 'after'; readonly rides: Pair };
+  | { readonly kind: 'gate' | 'riding' | 'after'; readonly rides: readonly RideResult[] };
 
 interface Props {
   readonly state: State;
@@ -37,71 +36,114 @@ interface Props {
   readonly services: TwoServices;
 }
 
-function Two({ state, send, services }: Props): JSX.Element {
-  const [choice, setChoice] = useState<TwoChoice>(() => usualChoice(state));
+/** What was chosen, how far its rides have come, and the totals of the series. */
+function useRounds(first: () => TogetherChoice) {
+  const [choice, setChoice] = useState(first);
   const [phase, setPhase] = useState<Phase>({ kind: 'choosing' });
-  const [attempt, setAttempt] = useState(0);
+  /** Rounds of rides since the page was opened; each is drawn anew. */
+  const [round, setRound] = useState(0);
   /** Totals of the series so far, and those of the rides that are looked at. */
-  const [before, setBefore] = useState(NOTHING);
-  const [now, setNow] = useState<Readonly<Partial<Record<Side, number>>>>({});
-  const ride = (next: TwoChoice): void => {
-    const goesOn = next === choice && before.left.length < SERIES - 1;
-    const { left, right } = now;
-    setBefore(
-      goesOn && left !== undefined && right !== undefined
-        ? { left: [...before.left, left], right: [...before.right, right] }
-        : NOTHING,
-    );
-    setNow({});
+  const [before, setBefore] = useState<readonly Totals[]>([]);
+  const [now, setNow] = useState<Totals>([]);
+  const ride = (next: TogetherChoice, goesOn: boolean): void => {
+    const count = goesOn && before.length + 1 < SERIES;
+    setBefore(count ? [...before, now] : []);
+    setNow(ridersOf(next).map(() => null));
     setChoice(next);
-    setAttempt(attempt + 1);
-    setPhase({ kind: 'riding', attempt: attempt + 1 });
+    setRound(round + 1);
+    setPhase({ kind: 'riding', rides: [] });
   };
-  if (phase.kind === 'riding')
+  const setTotal = (rider: number, total: number): void =>
+    setNow((all) => all.map((one, i) => (i === rider ? total : one)));
+  return { choice, setChoice, phase, setPhase, round, before, now, setTotal, ride };
+}
+
+function Two({ state, send, services }: Props): JSX.Element {
+  const rounds = useRounds(() => usualChoice(state));
+  const { choice, phase, setPhase, before, now, ride } = rounds;
+  const riders = useMemo(() => ridersOf(choice), [choice]);
+  const roads = useMemo(() => roadsOf(choice, riders), [choice, riders]);
+  const { gatesM } = roads;
+  const leave = (): void => setPhase({ kind: 'choosing' });
+  if (phase.kind === 'riding') {
+    const { rides } = phase;
+    const first = rides.length;
     return (
       <Riding
-        key={phase.attempt}
-        {...{ choice, services, send, dialogOpen: state.dialog !== null }}
-        onLeave={() => setPhase({ kind: 'choosing' })}
-        onDone={(rides) => setPhase({ kind: 'after', rides })}
+        key={`${rounds.round} ${first}`}
+        {...{ choice, services, first }}
+        level={roads.legs[first]}
+        riders={choice.way === 'relay' ? riders.slice(first, first + 1) : riders}
+        dialogOpen={state.dialog !== null}
+        onLeave={leave}
+        onDone={(done) => {
+          const all = [...rides, ...done];
+          setPhase({ kind: all.length < riders.length ? 'gate' : 'after', rides: all });
+        }}
       />
     );
-  return (
-    <Sheet title={twoWords.title} intro={twoWords.intro}>
-      {phase.kind === 'choosing' ? (
+  }
+  if (phase.kind === 'gate')
+    return (
+      <ChangeOver
+        {...{ riders, gatesM }}
+        level={choice.level}
+        next={phase.rides.length}
+        onRide={() => setPhase({ ...phase, kind: 'riding' })}
+        onLeave={leave}
+      />
+    );
+  if (phase.kind === 'choosing')
+    return (
+      <Sheet title={twoWords.title} intro={twoWords.intro}>
         <Choosing
-          levels={roads(state)}
+          levels={roadsToChoose(state)}
           own={state.settings.bike}
-          choice={choice}
-          onChoice={setChoice}
-          onRide={() => ride(choice)}
+          {...{ choice, riders, gatesM }}
+          onChoice={rounds.setChoice}
+          onRide={() => ride(choice, false)}
         />
-      ) : (
-        <After
-          {...{ choice, services, send, units: state.settings.units }}
-          rides={phase.rides}
-          before={before}
-          onTotal={(side, total) => setNow((all) => ({ ...all, [side]: total }))}
-          onAgain={() => ride(choice)}
-          onSwap={() => ride({ ...choice, sides: { left: choice.sides.right, right: choice.sides.left } })}
-          onOther={() => setPhase({ kind: 'choosing' })}
-        />
-      )}
+      </Sheet>
+    );
+  return (
+    <Sheet title={twoWords.title} intro={twoWords.series(before.length + 1, SERIES)}>
+      <After
+        {...{ services, send, before, now }}
+        way={choice.way}
+        units={state.settings.units}
+        rides={phase.rides}
+        onTotal={rounds.setTotal}
+        onAgain={() => ride(choice, true)}
+        onMoveOn={() => ride(movedOn(choice), false)}
+        onOther={leave}
+      />
     </Sheet>
   );
 }
 
-function roads(state: State): readonly Level[] {
+/** The gates of a relay with its legs, or the one road of those who ride at once. */
+function roadsOf({ level, way }: TogetherChoice, riders: readonly RiderChoice[]) {
+  if (level === null || riders.length === 0) return { gatesM: [], legs: [] };
+  if (way !== 'relay') return { gatesM: [], legs: [level] };
+  const legs = relayLegs(level, riders.length).map((leg, i) => ({
+    ...leg,
+    title: twoWords.leg(level.title, i, riders.length),
+  }));
+  return { gatesM: relayGates(courseOfLevel(level), riders.length), legs };
+}
+
+function roadsToChoose(state: State): readonly Level[] {
   return [...inLearningOrder(state.levels), ...state.ownLevels];
 }
 
-/** Both on the bike of the device, on the first road that suits it; children are spared the easing. */
-function usualChoice(state: State): TwoChoice {
+/** All on the bike of the device, on the first road that suits it; children are spared the easing. */
+function usualChoice(state: State): TogetherChoice {
   const { bike, rider } = state.settings;
   const child = isChild(rider);
-  const side = { bike, rider };
   const audience = child ? 'children' : 'everyone';
-  const level = roads(state).find((one) => one.audience === audience) ?? state.levels[0] ?? null;
-  const other = BIKES.some(({ id }) => id === bike.id) ? side : { bike, rider: riderFor(bike) };
-  return { level, sides: { left: side, right: other }, autoEase: child, headStart: true };
+  const level = roadsToChoose(state).find((one) => one.audience === audience) ?? state.levels[0] ?? null;
+  const own = { bike, rider };
+  const other = BIKES.some(({ id }) => id === bike.id) ? own : { bike, rider: riderFor(bike) };
+  const way = canRide('beside') ? 'beside' : 'relay';
+  return { level, way, riders: [own, other], autoEase: child, headStart: true };
 }

@@ -1,49 +1,72 @@
-/** Two rides side by side: a half of the screen for each, with its own count and its own waiting. */
+/** Rides on one screen: a half of it for each of two with the road of both between them, or all of it for a leg. */
 import type { RideResult } from '../../core/coach/results.ts';
+import type { Level } from '../../core/level/schema.ts';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { courseOfLevel } from '../../core/level/build.ts';
 import { common } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot, ridePlacesIn } from '../../ui/rideSpot.tsx';
-import { RIDE_PLACES, type RidePhaseShown, type RidePlaces } from '../../state/ridePlaces.ts';
-import type { Send } from '../../state/store.ts';
+import { RIDE_PLACES, type RidePhaseShown } from '../../state/ridePlaces.ts';
 import { twoWords } from './words.ts';
-import type { Pair, TwoChoice } from './choice.ts';
-import { type Side, SIDES } from './keys.ts';
-import type { TwoRides, TwoServices } from './services.ts';
+import type { TogetherChoice, Way } from './choice.ts';
+import { SIDES } from './keys.ts';
+import { RoadBetween } from './road.tsx';
+import type { RiderChoice, RidesTogether, Seat, TwoServices } from './services.ts';
 
 interface Props {
-  readonly choice: TwoChoice;
+  /** Not there only where the game has no levels at all. */
+  readonly level: Level | undefined;
+  readonly choice: Pick<TogetherChoice, 'way' | 'autoEase' | 'headStart'>;
+  /** Two at once, or the one whose leg it is. */
+  readonly riders: readonly RiderChoice[];
+  /** Number of the first of them, from 0. */
+  readonly first: number;
   readonly services: TwoServices;
-  readonly send: Send;
   /** Settings lie over the pause. */
   readonly dialogOpen: boolean;
   readonly onLeave: () => void;
-  readonly onDone: (rides: Pair) => void;
+  readonly onDone: (rides: readonly RideResult[]) => void;
 }
 
-interface SideShown {
+interface SeatShown {
   readonly phase: RidePhaseShown;
   readonly countdownS: number | null;
 }
 
-const READY: SideShown = { phase: 'ready', countdownS: null };
+const READY: SeatShown = { phase: 'ready', countdownS: null };
+/** Longer counts are no countdown but a wait for somebody's head start (s). */
+const LONGEST_COUNT_S = 3;
 
-/** The two halves. */
+/** The screen. */
 export function Riding(props: Props): JSX.Element {
-  const { choice, dialogOpen, onLeave } = props;
+  const { level, choice, riders, first, dialogOpen, onLeave } = props;
   const root = useRef<HTMLElement | null>(null);
-  const { shown, failed, resume } = useRides(props, root);
-  const paused = SIDES.some((side) => shown[side].phase === 'paused');
+  const marks = useRef<HTMLElement | null>(null);
+  const { shown, failed, resume } = useRides(props, root, marks);
+  const paused = shown.some(({ phase }) => phase === 'paused');
   return (
-    <main class="two-ride" ref={root}>
-      <h1 class="unseen">{twoWords.riding(choice.level?.title ?? '')}</h1>
-      {SIDES.map((side) => (
-        <Half key={side} side={side} shown={shown[side]} failed={failed} />
+    <main class="two-ride" data-way={choice.way} ref={root}>
+      <h1 class="unseen">{twoWords.riding(level?.title ?? '')}</h1>
+      {shown.map((one, i) => (
+        <Place
+          key={i}
+          place={i}
+          turned={choice.way === 'facing' && i === 0}
+          name={twoWords.names[choice.way](first + i)}
+          shown={one}
+          failed={failed}
+        />
       ))}
+      {riders.length > 1 && level !== undefined && (
+        <RoadBetween {...{ level, marks }} letters={twoWords.marks[choice.way]} />
+      )}
       {(paused || failed) && !dialogOpen && (
-        <Dialog title={failed ? twoWords.title : common('riding-paused')} onClose={failed ? onLeave : resume}>
+        <Dialog
+          title={failed ? twoWords.title : common('riding-paused')}
+          onClose={failed ? onLeave : resume}
+        >
           {failed && <p>{twoWords.failed}</p>}
           <div class="buttons">
             {!failed && (
@@ -61,36 +84,40 @@ export function Riding(props: Props): JSX.Element {
   );
 }
 
-/** Begins both rides when their places are there, and ends them with the page. */
-function useRides(props: Props, root: { readonly current: HTMLElement | null }) {
-  const { choice, services, onDone } = props;
-  const [shown, setShown] = useState<Readonly<Record<Side, SideShown>>>({ left: READY, right: READY });
+/** Begins the rides when their places are there, and ends them with the page. */
+function useRides(
+  props: Props,
+  root: { readonly current: HTMLElement | null },
+  marks: { readonly current: HTMLElement | null },
+) {
+  const { level, choice, riders, services, onDone } = props;
+  const [shown, setShown] = useState<readonly SeatShown[]>(() => riders.map(() => READY));
   const [failed, setFailed] = useState(false);
-  const rides = useRef<TwoRides | null>(null);
+  const rides = useRef<RidesTogether | null>(null);
   useEffect(() => {
-    const { level, sides, autoEase, headStart } = choice;
-    const places = { left: placesOf(root.current, 'left'), right: placesOf(root.current, 'right') };
-    if (level === null || places.left === null || places.right === null) return undefined;
-    const finished: Partial<Record<Side, RideResult>> = {};
+    const seats = seatsIn(root.current, props);
+    if (seats === null || level === undefined) return undefined;
+    const { lengthM } = courseOfLevel(level);
+    const finished = new Map<number, RideResult>();
     let left = false;
-    const begun = services.rideTwo({
-      level,
-      sides,
-      autoEase,
-      headStart,
-      places: { left: places.left, right: places.right },
-      onPhase: (side, phase, countdownS) => setShown((now) => ({ ...now, [side]: { phase, countdownS } })),
+    const begun = services.rideTogether({
+      seats,
+      autoEase: choice.autoEase,
+      headStart: choice.headStart,
+      onPhase: (seat, phase, countdownS) =>
+        setShown((now) => now.map((one, i) => (i === seat ? { phase, countdownS } : one))),
+      onPlace: (seat, distanceM) => moveMark(marks.current, seat, distanceM / lengthM),
       onFailed: () => setFailed(true),
-      onFinished: (side, result) => {
-        finished[side] = result;
-        const { left, right } = finished;
-        if (left !== undefined && right !== undefined) onDone({ left, right });
+      onFinished: (seat, result) => {
+        finished.set(seat, result);
+        const all = seats.flatMap((_, i) => finished.get(i) ?? []);
+        if (all.length === seats.length) onDone(all);
       },
     });
     begun.then(
-      (both) => {
-        if (left) both.stop();
-        else rides.current = both;
+      (all) => {
+        if (left) all.stop();
+        else rides.current = all;
       },
       () => setFailed(true),
     );
@@ -103,30 +130,51 @@ function useRides(props: Props, root: { readonly current: HTMLElement | null }) 
   return { shown, failed, resume: () => rides.current?.resume() };
 }
 
-function placesOf(root: HTMLElement | null, side: Side): RidePlaces | null {
-  return ridePlacesIn(root?.querySelector(`[data-side="${side}"]`) ?? null);
+/** Who sits where; null until all places are there. */
+function seatsIn(root: HTMLElement | null, { level, riders, first }: Props): readonly Seat[] | null {
+  if (level === undefined) return null;
+  const seats = riders.flatMap((rider, i) => {
+    const places = ridePlacesIn(root?.querySelector(`[data-seat="${i}"]`) ?? null);
+    const side = riders.length > 1 ? (SIDES[i] ?? null) : null;
+    return places === null ? [] : [{ ...rider, level, places, side, otherJersey: (first + i) % 2 === 1 }];
+  });
+  return seats.length === riders.length ? seats : null;
 }
 
-function Half(props: {
-  readonly side: Side;
-  readonly shown: SideShown;
+/** Not drawn by the page: a mark moves with every picture. */
+function moveMark(road: HTMLElement | null, seat: number, share: number): void {
+  const mark = road?.querySelector<HTMLElement>(`[data-mark="${seat}"]`);
+  mark?.style.setProperty('--share', Math.min(1, share).toFixed(4));
+}
+
+function Place(props: {
+  readonly place: number;
+  /** Upside down, for somebody across the table. */
+  readonly turned: boolean;
+  readonly name: string;
+  readonly shown: SeatShown;
   readonly failed: boolean;
 }): JSX.Element {
-  const { side, shown, failed } = props;
+  const { place, turned, name, shown, failed } = props;
   const { phase, countdownS } = shown;
+  const counts = phase === 'ready' || (phase === 'riding' && countdownS !== null);
   return (
-    <section class="two-half" data-side={side} data-phase={phase} aria-label={twoWords.sides[side]}>
-      {RIDE_PLACES.map((place) => (
-        <RideSpot key={place} place={place} />
+    <section
+      class="two-place"
+      data-seat={place}
+      data-phase={phase}
+      data-turned={turned ? 'yes' : undefined}
+      aria-label={name}
+    >
+      {RIDE_PLACES.map((one) => (
+        <RideSpot key={one} place={one} />
       ))}
-      {phase === 'ready' && !failed && (
+      {counts && !failed && (
         <output class="two-over">
-          <span class="paper">{countdownS ?? common('riding-loading')}</span>
-        </output>
-      )}
-      {phase === 'riding' && countdownS !== null && (
-        <output class="two-over">
-          <span class="paper">{countdownS}</span>
+          <span class="paper">
+            <strong>{countdownS ?? common('riding-loading')}</strong>
+            {countdownS !== null && countdownS > LONGEST_COUNT_S && <small>{twoWords.headStartWait}</small>}
+          </span>
         </output>
       )}
       {phase === 'finished' && (
@@ -137,3 +185,23 @@ function Half(props: {
     </section>
   );
 }
+
+/** Whether this device can do that: two halves want a tablet, keys or gamepads; a tablet to lie between two wants touch. */
+export function canRide(way: Way): boolean {
+  const is = (query: string): boolean => window.matchMedia(query).matches;
+  if (way === 'relay') return true;
+  if (way === 'facing') return is('(any-pointer: coarse)') && !isPhone();
+  return !(isOnlyTouch() && isPhone());
+}
+
+/** There is no keyboard to name keys of. */
+export function isOnlyTouch(): boolean {
+  return window.matchMedia('(pointer: coarse)').matches && window.matchMedia('(hover: none)').matches;
+}
+
+function isPhone(): boolean {
+  return window.matchMedia(`(max-width: ${PHONE_PX}px), (max-height: ${PHONE_PX}px)`).matches;
+}
+
+/** Shorter sides than this are those of a phone (px): pads of two riders and a road do not fit. */
+const PHONE_PX = 600;

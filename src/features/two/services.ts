@@ -1,4 +1,4 @@
-/** What two riders at once are given, and what they ask for. Riding and judging are done by whoever answers. */
+/** What several riders on one device are given, and what they ask for. Riding and judging are done by whoever answers. */
 import type { JudgedRide, RideResult } from '../../core/coach/results.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
@@ -6,30 +6,40 @@ import type { Settings } from '../../core/settings/settings.ts';
 import type { RidePhaseShown, RidePlaces } from '../../state/ridePlaces.ts';
 import type { Side } from './keys.ts';
 
-/** What one of the two rides. */
-export interface SideChoice {
+/** What one of them rides. */
+export interface RiderChoice {
   readonly bike: Bike;
   readonly rider: Rider;
 }
 
-/** Two rides that are to begin. */
-export interface TwoWish {
+/** One who rides now. */
+export interface Seat extends RiderChoice {
   readonly level: Level;
-  readonly sides: Readonly<Record<Side, SideChoice>>;
-  /** The game eases during shifts and brakes at lines, for both. */
+  readonly places: RidePlaces;
+  /** Whose keys and gamepad of two; null for somebody who has the whole device. */
+  readonly side: Side | null;
+  /** In another jersey than the one of this device. */
+  readonly otherJersey: boolean;
+}
+
+/** Rides that are to begin; who is meant is told by the place in `seats`. */
+export interface TogetherWish {
+  readonly seats: readonly Seat[];
+  /** The game eases during shifts and brakes at lines, for all. */
   readonly autoEase: boolean;
   /** Whoever's best ride takes longer starts first. */
   readonly headStart: boolean;
-  readonly places: Readonly<Record<Side, RidePlaces>>;
-  readonly onPhase: (side: Side, phase: RidePhaseShown, countdownS: number | null) => void;
+  readonly onPhase: (seat: number, phase: RidePhaseShown, countdownS: number | null) => void;
+  /** How far somebody has come (m), once per picture. */
+  readonly onPlace: (seat: number, distanceM: number) => void;
   readonly onFailed: () => void;
-  readonly onFinished: (side: Side, result: RideResult) => void;
+  readonly onFinished: (seat: number, result: RideResult) => void;
 }
 
 /** What the page asks of the app. */
 export interface TwoServices {
-  /** Two rides side by side; they go on until they are stopped. Rejects where what rides cannot be fetched. */
-  readonly rideTwo: (wish: TwoWish) => Promise<TwoRides>;
+  /** Rides on one screen; they go on until they are stopped. Rejects where what rides cannot be fetched. */
+  readonly rideTogether: (wish: TogetherWish) => Promise<RidesTogether>;
   /** Marks a ride that is over, with the one thing to change in words; rejects where it cannot be done. */
   readonly judgeRide: (result: RideResult, units: Settings['units']) => Promise<JudgedWithAdvice>;
 }
@@ -40,9 +50,9 @@ export interface JudgedWithAdvice {
   readonly advice: string;
 }
 
-/** Two rides that go on. */
-export interface TwoRides {
-  /** Ends a pause, for both. */
+/** Rides that go on. */
+export interface RidesTogether {
+  /** Ends a pause, for all. */
   resume(): void;
   stop(): void;
 }

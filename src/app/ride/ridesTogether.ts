@@ -1,0 +1,97 @@
+/**
+ * Rides of several people on one device: side by side, each with its own picture, keys or gamepad, and recording; or
+ * the leg of one of them, who has the whole device. Joins sessions; the page decides what is ridden and what comes then.
+ */
+import type { Judging } from '../device/scoring.ts';
+import { outfitBeside } from '../../core/settings/outfit.ts';
+import { KEYS_FOR_TWO } from '../../features/two/keys.ts';
+import type { RidesTogether, Seat, TogetherWish } from '../../features/two/services.ts';
+import { type RideSession, startRideSession } from './session.ts';
+import type { RideLook } from './views.ts';
+
+/**
+ * How long each waits (s), so that all who ride as well as their bikes and legs allow come to the end together. Without
+ * an answer all start at once.
+ */
+async function waitsOf(
+  { seats, autoEase }: TogetherWish,
+  paceRatio: number,
+  judging: Judging,
+): Promise<readonly number[]> {
+  try {
+    const bests = await Promise.all(
+      seats.map(({ level, bike, rider }) =>
+        judging.planner.prepare({ level, seed: level.seed, bike, rider, autoEase }),
+      ),
+    );
+    const tookS = bests.map(({ trace }) => trace.samples.at(-1)?.timeS ?? 0);
+    const mostS = Math.max(...tookS);
+    return tookS.map((oneS) => Math.round((mostS - oneS) / paceRatio));
+  } catch {
+    return [];
+  }
+}
+
+/** What one of them sees and pushes: the device as it is set, on a bike of their own. */
+function lookOf(look: RideLook, { bike, rider, side, otherJersey }: Seat, autoEase: boolean): RideLook {
+  const { settings } = look;
+  return {
+    ...look,
+    settings: {
+      ...settings,
+      bike,
+      rider,
+      autoEase,
+      keys: side === null ? settings.keys : KEYS_FOR_TWO[side],
+      kit: otherJersey ? outfitBeside(settings.kit) : settings.kit,
+    },
+  };
+}
+
+/** Starts all; instruments and pads are told apart by the places they are in. */
+export async function startRidesTogether(
+  wish: TogetherWish,
+  look: () => RideLook,
+  judging: Judging,
+): Promise<RidesTogether> {
+  const { seats, autoEase } = wish;
+  const waitsS =
+    wish.headStart && seats.length > 1 ? await waitsOf(wish, look().settings.paceRatio, judging) : [];
+  const sessions: RideSession[] = [];
+  const broken = (): void => {
+    for (const session of sessions) session.halt();
+    wish.onFailed();
+  };
+  seats.forEach((seat, i) => {
+    const { level, bike, rider, side } = seat;
+    const session = startRideSession({
+      places: seat.places,
+      level,
+      rest: level.id,
+      watching: null,
+      goesOn: null,
+      // Rides of several people are none of whoever owns the device; they are kept nowhere.
+      journal: null,
+      firstSteps: null,
+      known: null,
+      reference: judging.expect({ level, seed: level.seed, bike, rider, autoEase }),
+      waitS: waitsS[i] ?? 0,
+      ...(side === null ? {} : { gamepad: side === 'left' ? 0 : 1 }),
+      look: () => lookOf(look(), seat, autoEase),
+      onPhase: (phase, countdownS) => wish.onPhase(i, phase, countdownS),
+      onPlace: (distanceM) => wish.onPlace(i, distanceM),
+      onFailed: broken,
+      onBroken: broken,
+      onFinished: (result) => wish.onFinished(i, result),
+    });
+    sessions.push(session);
+  });
+  return {
+    resume() {
+      for (const session of sessions) session.resume();
+    },
+    stop() {
+      for (const session of sessions) session.destroy();
+    },
+  };
+}
