@@ -10,6 +10,7 @@ import './ui/arrival.css';
 import './features/start/start.css';
 import './ui/pages.css';
 import './ui/kept.css';
+import './ui/print.css';
 import './features/ride/ride.css';
 import './ui/forced.css';
 import './input/pads.css';

@@ -90,6 +90,18 @@ export async function putShortLevel(page: Page): Promise<void> {
   );
 }
 
+/** Puts an own level on the device, makes a plan of it and begins a session with that. */
+export async function beginOwnPlan(page: Page, url: string, title: string): Promise<void> {
+  await putShortLevel(page);
+  await page.goto(`${url}#clinic`);
+  await page.reload();
+  await page.click('[data-new-plan]');
+  await page.fill('input[name="title"]', title);
+  await page.click('[data-ride="own short-and-steep"]');
+  await page.click('[data-save-go]');
+  await page.click('[data-go]');
+}
+
 /** Sets the speed of rides in every document of a page, also after a reload. */
 export const hurry = (page: Page, speed: number): Promise<unknown> =>
   page.addInitScript((ratio) => Object.assign(window, { __rideTestSpeed: ratio }), speed);

@@ -5,24 +5,16 @@
  */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Club, HALL, openClub } from './club.ts';
-import { hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
-import { launchBrowser, openPage, type OpenPage } from './site.ts';
+import { type Club, HALL, openClub, openDevice } from './club.ts';
+import { keptIn, type KeptRecord, beginOwnPlan, startTurn } from './clinicVisit.ts';
+import { launchBrowser, type OpenPage } from './site.ts';
 
-const SPEED = 40;
+const patient = { timeout: 60_000, interval: 50 };
 let club: Club;
 let browser: Browser;
 let coach: OpenPage;
 let tablet: OpenPage;
 let planLink = '';
-
-async function openDevice(): Promise<OpenPage> {
-  const open = await openPage(browser, club.url, { width: 1024, height: 768 });
-  await hurry(open.page, SPEED);
-  await open.page.goto(`${club.url}#about`);
-  await open.page.locator('[data-save-everything]').waitFor();
-  return open;
-}
 
 async function rideNext(page: Page): Promise<void> {
   const next = page.locator('[data-next-rider]');
@@ -37,8 +29,8 @@ const storeLine = (page: Page): Promise<string> => page.locator('[data-store-lin
 beforeAll(async () => {
   club = await openClub();
   browser = await launchBrowser([HALL]);
-  coach = await openDevice();
-  tablet = await openDevice();
+  coach = await openDevice(browser, club);
+  tablet = await openDevice(browser, club);
 }, 60_000);
 
 afterAll(async () => {
@@ -68,7 +60,7 @@ describe('a club on its own network', () => {
   });
 
   it('pasted settings that were cut are told, whole ones are asked about', async () => {
-    const { page, close } = await openDevice();
+    const { page, close } = await openDevice(browser, club);
     await page.goto(`${club.url}#clinic/store`);
     await page.fill('[data-store-link]', club.link.slice(0, -9));
     await page.click('[data-take-settings]');
@@ -86,14 +78,7 @@ describe('a club on its own network', () => {
 
   it('a ride of another tablet is on the coach’s device without a tap', async () => {
     const { page } = coach;
-    await putShortLevel(page);
-    await page.goto(`${club.url}#clinic`);
-    await page.reload();
-    await page.click('[data-new-plan]');
-    await page.fill('input[name="title"]', 'In the hall');
-    await page.click('[data-ride="own short-and-steep"]');
-    await page.click('[data-save-go]');
-    await page.click('[data-go]');
+    await beginOwnPlan(page, club.url, 'In the hall');
     await page.click('[data-tab="tablets"]');
     await page.click('[data-carry="out"]');
     planLink = await page.locator('[data-link]').inputValue();
@@ -134,7 +119,7 @@ describe('a club on its own network', () => {
   });
 
   it('what was collected by file from a tablet without the store reaches the others', async () => {
-    const away = await openDevice();
+    const away = await openDevice(browser, club);
     await away.page.goto(planLink);
     await away.page.locator('[data-join]:not([href])').click();
     await away.page.click('[data-add]');

@@ -6,7 +6,9 @@ import { join, relative, sep } from 'node:path';
 import { clubSettings, settingsLink } from '../../.ci/club/settings.mjs';
 import { openStore } from '../../.ci/club/store.mjs';
 import { siteServer } from '../../.ci/serve.mjs';
-import { builtSiteFolder } from './site.ts';
+import type { Browser } from 'playwright-core';
+import { hurry } from './clinicVisit.ts';
+import { builtSiteFolder, openPage, type OpenPage, type Screen } from './site.ts';
 
 /** A name that is no browser's own computer, so that plain http under it is no secure place. */
 export const HALL = 'hall.example';
@@ -75,4 +77,17 @@ export async function openClub(tls?: { readonly key: string; readonly cert: stri
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** Another device of the club, on which rides take a fortieth of their time. */
+export async function openDevice(
+  browser: Browser,
+  { url }: Club,
+  screen: Partial<Screen> = {},
+): Promise<OpenPage> {
+  const open = await openPage(browser, url, { width: 1024, height: 768, ...screen });
+  await hurry(open.page, 40);
+  await open.page.goto(`${url}#about`);
+  await open.page.locator('[data-save-everything]').waitFor();
+  return open;
 }

@@ -8,7 +8,7 @@ import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers, misfits } from './barriers.ts';
-import { keptIn, putShortLevel } from './clinicVisit.ts';
+import { keptIn, beginOwnPlan } from './clinicVisit.ts';
 import type { OpenPage, Site } from './site.ts';
 import { openSite } from './site.ts';
 
@@ -49,14 +49,7 @@ afterAll(async () => {
 describe('a session on three devices', () => {
   it('is handed out by link', async () => {
     const { page } = coach;
-    await putShortLevel(page);
-    await page.goto(`${site.url}#clinic`);
-    await page.reload();
-    await page.click('[data-new-plan]');
-    await page.fill('input[name="title"]', 'Three tablets');
-    await page.click('[data-ride="own short-and-steep"]');
-    await page.click('[data-save-go]');
-    await page.click('[data-go]');
+    await beginOwnPlan(page, site.url, 'Three tablets');
     await page.click('[data-tab="tablets"]');
     await page.click('[data-carry="out"]');
     await page.locator('[data-link]').waitFor();

@@ -5,25 +5,17 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Club, HALL, openClub } from './club.ts';
-import { handOn, hurry, keptIn, putShortLevel, startTurn } from './clinicVisit.ts';
-import { launchBrowser, openPage, type OpenPage } from './site.ts';
+import { type Club, HALL, openClub, openDevice } from './club.ts';
+import { handOn, keptIn, beginOwnPlan, startTurn } from './clinicVisit.ts';
+import { launchBrowser, type OpenPage } from './site.ts';
 
-const SPEED = 40;
+const patient = { timeout: 60_000, interval: 50 };
 let club: Club;
 let browser: Browser;
 let coach: OpenPage;
 let tablet: OpenPage;
 let planLink = '';
 let sessionHash = '';
-
-async function openDevice(): Promise<OpenPage> {
-  const open = await openPage(browser, club.url, { width: 1024, height: 768, offline: true });
-  await hurry(open.page, SPEED);
-  await open.page.goto(`${club.url}#about`);
-  await open.page.locator('[data-save-everything]').waitFor();
-  return open;
-}
 
 async function go(page: Page, hash: string): Promise<void> {
   await page.evaluate((to) => {
@@ -37,8 +29,8 @@ const told = (page: Page): Promise<string> => page.locator('.reader-told').inner
 beforeAll(async () => {
   club = await openClub();
   browser = await launchBrowser([HALL]);
-  coach = await openDevice();
-  tablet = await openDevice();
+  coach = await openDevice(browser, club, { offline: true });
+  tablet = await openDevice(browser, club, { offline: true });
 }, 60_000);
 
 afterAll(async () => {
@@ -84,14 +76,7 @@ describe('over plain http', () => {
 
   it('a plan with an own level is shown as a code and a link; what cannot be copied is marked, with a sentence', async () => {
     const { page } = coach;
-    await putShortLevel(page);
-    await page.goto(`${club.url}#clinic`);
-    await page.reload();
-    await page.click('[data-new-plan]');
-    await page.fill('input[name="title"]', 'In the hall');
-    await page.click('[data-ride="own short-and-steep"]');
-    await page.click('[data-save-go]');
-    await page.click('[data-go]');
+    await beginOwnPlan(page, club.url, 'In the hall');
     await page.locator('[data-start]').waitFor();
     sessionHash = new URL(page.url()).hash;
     await page.click('[data-tab="tablets"]');

@@ -33,7 +33,7 @@ export function ReportSheet(props: {
       ? []
       : (hasOwnRoads(picture) ? [0] : picture.roads.map((_, i) => i)).map((i) => viewOf(picture, i));
   return (
-    <article class="report-sheet">
+    <article class="report-sheet on-paper">
       {views.map((view, i) => (
         <RoadPage key={i} view={view} session={session} props={props.props} low={named} />
       ))}

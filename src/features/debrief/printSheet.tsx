@@ -29,7 +29,7 @@ export function PrintSheet(props: PrintSheetProps): JSX.Element {
   const { data, report, speech, subtitle, nextLevelTitle, cautions, stripRef } = props;
   const { words } = speech;
   return (
-    <div class="print-sheet" aria-hidden="true">
+    <div class="print-sheet on-paper" aria-hidden="true">
       <header>
         <h1>{words.print.title}</h1>
         <p>{subtitle}</p>

@@ -32,7 +32,7 @@ function Lines({ lines }: { readonly lines: readonly string[] }): JSX.Element {
 export function PlanSheet(props: { readonly plan: SessionPlan; readonly level: Level | null }): JSX.Element {
   const { plan, level } = props;
   return (
-    <article class="teach-sheet" data-sheet="plan">
+    <article class="teach-sheet on-paper" data-sheet="plan">
       <h2>{plan.title}</h2>
       {SESSION_PARTS.filter((name) => plan.parts[name].lines.length > 0).map((name) => (
         <section key={name} class="teach-part" data-part={name}>
@@ -83,7 +83,7 @@ function DrillInPlan({ id }: { readonly id: DrillId }): JSX.Element {
 /** Four cards of A6 on a page, to cut. */
 export function CardsSheet(): JSX.Element {
   return (
-    <article class="teach-sheet teach-cards" data-sheet="cards">
+    <article class="teach-sheet teach-cards on-paper" data-sheet="cards">
       {DRILLS.map((id) => {
         const drill = DRILL_WORDS[id];
         const rows = (['needs', 'safe', 'watch', 'easier', 'harder'] as const).map(
@@ -119,7 +119,7 @@ export function CardsSheet(): JSX.Element {
 export function HomeSheet(): JSX.Element {
   const { homeSheet } = words;
   return (
-    <article class="teach-sheet" data-sheet="home">
+    <article class="teach-sheet on-paper" data-sheet="home">
       <h2>{homeSheet.title}</h2>
       <WriteLine label={homeSheet.name} />
       <div class="teach-home">
@@ -143,7 +143,7 @@ export function HomeSheet(): JSX.Element {
 export function CertificateSheet(): JSX.Element {
   const { certificateSheet } = words;
   return (
-    <article class="teach-sheet teach-certificate" data-sheet="certificate">
+    <article class="teach-sheet teach-certificate on-paper" data-sheet="certificate">
       <h2>{certificateSheet.title}</h2>
       <WriteLine label={words.homeSheet.name} />
       <p class="teach-big">{certificateSheet.says}</p>

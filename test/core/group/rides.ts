@@ -12,6 +12,7 @@ import {
 } from '../../../src/core/group/records/record.ts';
 import { createRemarker, type Remarker } from '../../../src/core/group/records/remark.ts';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
+import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
 import type { Recording } from '../../../src/core/ride/recording.ts';
@@ -139,4 +140,24 @@ export function madeUpRecord(
     recordingHash: whole(0, 0xffffffff).toString(16).padStart(8, '0').repeat(2),
     recording: null,
   });
+}
+
+/** A 3 km road as a recorder would give it: a height every 5 m, to a tenth of a metre. */
+export function ownLevel(): Level {
+  const random = seededRandom(9);
+  let slope = 0;
+  let height = 120;
+  const heightsM = Array.from({ length: 601 }, () => {
+    slope = Math.max(-0.07, Math.min(0.09, slope + (random() - 0.5) * 0.03));
+    height += slope * 5;
+    return Math.round(height * 10) / 10;
+  });
+  const parsed = parseLevel({
+    ...levelById('one-pitch-announced'),
+    id: 'our-sunday-road',
+    title: 'Our Sunday road – Käsbühl',
+    pieces: [{ kind: 'recorded', stepM: 5, heightsM }],
+  });
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  return parsed.level;
 }

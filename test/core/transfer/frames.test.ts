@@ -21,10 +21,8 @@ import { parsePlan } from '../../../src/core/group/plan.ts';
 import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import { parseRecord } from '../../../src/core/group/records/recordFile.ts';
 import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
-import { parseLevel } from '../../../src/core/level/parse.ts';
-import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
-import { levelById, madeUpRecord, planWith } from '../group/rides.ts';
+import { madeUpRecord, ownLevel, planWith } from '../group/rides.ts';
 
 const deflate = (bytes: Uint8Array): Uint8Array => new Uint8Array(deflateRawSync(bytes, { level: 9 }));
 const inflate = (bytes: Uint8Array, most: number): Uint8Array =>
@@ -166,26 +164,6 @@ describe('bytes', () => {
     );
   });
 });
-
-/** A 3 km road as a recorder would give it: a height every 5 m, to a tenth of a metre. */
-function ownLevel(): Level {
-  const random = seededRandom(9);
-  let slope = 0;
-  let height = 120;
-  const heightsM = Array.from({ length: 601 }, () => {
-    slope = Math.max(-0.07, Math.min(0.09, slope + (random() - 0.5) * 0.03));
-    height += slope * 5;
-    return Math.round(height * 10) / 10;
-  });
-  const parsed = parseLevel({
-    ...levelById('one-pitch-announced'),
-    id: 'our-sunday-road',
-    title: 'Our Sunday road – Käsbühl',
-    pieces: [{ kind: 'recorded', stepM: 5, heightsM }],
-  });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return parsed.level;
-}
 
 const evening: HandOver = {
   planId: 'tuesday',

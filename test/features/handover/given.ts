@@ -1,33 +1,11 @@
 /** A plan with a long level of its own, an evening of results, and frames of both. No expectation lives here. */
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
-import { parseLevel } from '../../../src/core/level/parse.ts';
-import type { Level } from '../../../src/core/level/schema.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import type { Message } from '../../../src/features/handover/message.ts';
-import { levelById, madeUpRecord, planWith } from '../../core/group/rides.ts';
+import { madeUpRecord, ownLevel, planWith } from '../../core/group/rides.ts';
 
 export const SITE = 'https://hill.example/ride/';
-
-/** A 3 km road as a recorder would give it: a height every 5 m, to a tenth of a metre. */
-export function ownLevel(): Level {
-  const random = seededRandom(9);
-  let slope = 0;
-  let height = 120;
-  const heightsM = Array.from({ length: 601 }, () => {
-    slope = Math.max(-0.07, Math.min(0.09, slope + (random() - 0.5) * 0.03));
-    height += slope * 5;
-    return Math.round(height * 10) / 10;
-  });
-  const parsed = parseLevel({
-    ...levelById('one-pitch-announced'),
-    id: 'our-sunday-road',
-    title: 'Our Sunday road – Käsbühl',
-    pieces: [{ kind: 'recorded', stepM: 5, heightsM }],
-  });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return parsed.level;
-}
 
 /** A plan with that level in it. */
 export function ownPlan(): ClinicPlan {

@@ -25,7 +25,7 @@ import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/featur
 import { handoverWords as words } from '../../../src/features/handover/words.ts';
 import { sharedWords, storeSentence, type StoreProblem } from '../../../src/features/handover/storeWords.ts';
 import { madeUpRecord, planWith } from '../../core/group/rides.ts';
-import { ownLevel } from './given.ts';
+import { ownLevel } from '../../core/group/rides.ts';
 
 const format = createFormat('metric', 'en-GB');
 const send = (): void => undefined;
