@@ -9,7 +9,6 @@ import { type Club, HALL, openClub, openDevice } from './club.ts';
 import { handOn, keptIn, beginOwnPlan, startTurn } from './clinicVisit.ts';
 import { launchBrowser, type OpenPage } from './site.ts';
 
-const patient = { timeout: 60_000, interval: 50 };
 let club: Club;
 let browser: Browser;
 let coach: OpenPage;

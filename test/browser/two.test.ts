@@ -60,7 +60,7 @@ describe('two at once', () => {
     expect(await page.locator('[data-best]').first().textContent()).toMatch(/^Best of 2 rides: \d+/);
     await page.click('[data-look="1"]');
     await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('debrief');
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/together with others/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/together with others/);
     // Nothing of two riders is counted among the rides of whoever owns this device.
     await page.evaluate(() => {
       location.hash = '#progress';
@@ -78,7 +78,7 @@ describe('two at once', () => {
     await page.locator('.two-road select').selectOption('one-pitch-announced');
     await page.click('[data-ride-two]');
     const [left, right] = [page.locator('[data-seat="0"]'), page.locator('[data-seat="1"]')];
-    await expect.poll(() => left.getAttribute('data-phase'), patient).toBe('riding');
+    await expect.poll(() => left.getAttribute('data-phase')).toBe('riding');
     expect(await right.getAttribute('data-phase')).toBe('ready');
     expect(Number(await right.locator('.two-over strong').textContent())).toBeGreaterThan(3);
     expect(problems).toEqual([]);
@@ -100,26 +100,21 @@ describe('two at once', () => {
       await page.click('[data-ride-two]');
       const half = (seat: number) => page.locator(`[data-seat="${seat}"]`);
       for (const side of [0, 1])
-        await expect.poll(() => half(side).getAttribute('data-phase'), patient).toBe('riding');
+        await expect.poll(() => half(side).getAttribute('data-phase')).toBe('riding');
       const gear = (seat: number) => half(seat).locator('[data-hud="gear"]').textContent();
       const first = await gear(1);
       await half(0).locator('[data-pad="rear-easier"]').tap();
-      await expect.poll(() => gear(0), patient).not.toBe(first);
+      await expect.poll(() => gear(0)).not.toBe(first);
       expect(await gear(1)).toBe(first);
       // Whoever sits across the table pushes what is upper for them.
       const upper = half(0).locator('[data-half="press"]');
       const box = await upper.boundingBox();
       const across = await half(0).locator('[data-half="ease"]').boundingBox();
       expect((box?.y ?? 0) > (across?.y ?? 0)).toBe(way === 'facing');
-      await upper.dispatchEvent('pointerdown', {
-        button: 0,
-        pointerId: 7,
-        isPrimary: true,
-        bubbles: true,
-        clientX: (box?.x ?? 0) + 20,
-        clientY: (box?.y ?? 0) + (box?.height ?? 0) / 2,
-      });
+      await page.mouse.move((box?.x ?? 0) + 20, (box?.y ?? 0) + (box?.height ?? 0) / 2);
+      await page.mouse.down();
       await expect.poll(() => half(0).locator('[data-pad="legs"]').getAttribute('data-asks')).toBe('press');
+      await page.mouse.up();
       for (const side of [0, 1]) {
         const pads = await half(side)
           .locator('[data-pad]:not([data-pad="pause"])')
@@ -144,7 +139,7 @@ describe('two at once', () => {
         page
           .locator(`[data-mark="${seat}"]`)
           .evaluate((mark) => Number((mark as HTMLElement).style.getPropertyValue('--share')));
-      for (const seat of [0, 1]) await expect.poll(() => share(seat), patient).toBeGreaterThan(0.01);
+      for (const seat of [0, 1]) await expect.poll(() => share(seat)).toBeGreaterThan(0.01);
       expect(problems).toEqual([]);
       await close();
     },
@@ -168,10 +163,10 @@ describe('two at once', () => {
     expect(await barriers(page)).toEqual([]);
     await page.click('[data-ride-two]');
     for (const next of ['Second', 'Third']) {
-      await expect.poll(() => page.locator('h1').textContent(), patient).toBe(`${next} rider`);
+      await expect.poll(() => page.locator('h1').textContent()).toBe(`${next} rider`);
       await page.locator('[data-gate-ride]').tap();
     }
-    await expect.poll(() => page.locator('[data-together]').count(), patient).toBe(1);
+    await expect.poll(() => page.locator('[data-together]').count()).toBe(1);
     const totals = (await page.locator('[data-total]').allTextContents()).map((text) =>
       Number.parseInt(text, 10),
     );
@@ -179,7 +174,7 @@ describe('two at once', () => {
     const average = Math.round(totals.reduce((sum, one) => sum + one, 0) / 3);
     expect(await page.locator('[data-together]').textContent()).toContain(`${average} of 100`);
     await page.click('[data-look="1"]');
-    await expect.poll(() => page.locator('main').textContent(), patient).toMatch(/leg 2 of 3/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/leg 2 of 3/);
     expect(problems).toEqual([]);
     await close();
   });

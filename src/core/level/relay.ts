@@ -25,7 +25,7 @@ export function mostRelayRiders({ lengthM, pitches }: Course): number {
  * @throws Error where the road has too little for so many
  */
 export function relayGates(course: Course, riders: number): readonly number[] {
-  if (riders > mostRelayRiders(course)) throw new Error('The road has too little for so many riders.');
+  if (riders > mostRelayRiders(course)) throw new Error('no road for so many riders');
   const gates: number[] = [];
   for (let before = 1; before < riders; before += 1) {
     const [earliestM, latestM] = betweenPitches(course, before / riders);

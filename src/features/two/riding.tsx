@@ -63,10 +63,7 @@ export function Riding(props: Props): JSX.Element {
         <RoadBetween {...{ level, marks }} letters={twoWords.marks[choice.way]} />
       )}
       {(paused || failed) && !dialogOpen && (
-        <Dialog
-          title={failed ? twoWords.title : common('riding-paused')}
-          onClose={failed ? onLeave : resume}
-        >
+        <Dialog title={failed ? twoWords.title : common('riding-paused')} onClose={failed ? onLeave : resume}>
           {failed && <p>{twoWords.failed}</p>}
           <div class="buttons">
             {!failed && (

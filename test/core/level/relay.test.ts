@@ -41,6 +41,6 @@ describe('a relay', () => {
     expect(most([flat, hill, flat, hill, flat])).toBe(2);
     expect(most(Array.from({ length: 20 }, () => [flat, hill]).flat())).toBe(6);
     const alone = courseOfLevel(levelOf({ pieces: [flat, hill, flat] }));
-    expect(() => relayGates(alone, 2)).toThrow('too little');
+    expect(() => relayGates(alone, 2)).toThrow('so many');
   });
 });
