@@ -2,6 +2,7 @@
  * What the machine sounds like at a moment: for every loop how loud and how fast. Pure arithmetic on a
  * frame, without clock or sound library; playing it is left to the voices.
  */
+import { RATED_W } from '../core/model/motor.ts';
 import { pullAtAngle } from '../core/model/shift.ts';
 import type { RideFrame } from '../core/ride/types.ts';
 import {
@@ -46,6 +47,9 @@ const SOFT_FACTOR = 3;
 const SOFT_SHARE = 0.3;
 /** What is left of the hum between two pushes of a rider who stands on the pedals. */
 const STANDING_LULL = 0.35;
+/** A motor at its rated power is as loud as so much steady pushing, and whirs so much higher. */
+const MOTOR_HEARD = 1;
+const MOTOR_WHIRS = 0.35;
 /** Notches a freewheel passes in one turn of the wheel. */
 const FREEWHEEL_NOTCHES = 20;
 /** Speed from which tyre, ground and freewheel are at their loudest (m/s). */
@@ -131,7 +135,10 @@ function drivetrain(frame: RideFrame): Pick<Mix, 'drivetrain-hum' | 'shift-grind
   const pushes = frame.outOfSaddle
     ? STANDING_LULL + (1 - STANDING_LULL) * (pullAtAngle(frame.crankTurns) / 1.5)
     : 1;
-  const hum = drives ? turning * pushes * (0.3 + 0.7 * clamp(frame.torqueRatio / 1.6)) : 0;
+  // A motor is heard to pull with the legs, and to let go a moment after them.
+  const motor = frame.motor === null ? 0 : frame.motor.powerW / RATED_W;
+  const pull = frame.torqueRatio + MOTOR_HEARD * motor;
+  const hum = drives ? turning * pushes * (0.3 + 0.7 * clamp(pull / 1.6)) : 0;
   const shift = frame.shift;
   const stuck =
     shift !== null && !shift.hub && shift.rate < GRINDING_RATE ? 1 - shift.rate / GRINDING_RATE : 0;
@@ -139,7 +146,11 @@ function drivetrain(frame: RideFrame): Pick<Mix, 'drivetrain-hum' | 'shift-grind
   // The rub grows while the chain stays crossed, so that passing through such a gear is only a whisper.
   const rub = chainRuns && frame.crossed ? turning * (0.45 + 0.55 * clamp(frame.crossedS / 2)) : 0;
   return {
-    'drivetrain-hum': level('drivetrain-hum', hum, frame.cadenceRpm / HUM_CADENCE_RPM),
+    'drivetrain-hum': level(
+      'drivetrain-hum',
+      hum,
+      (frame.cadenceRpm / HUM_CADENCE_RPM) * (1 + MOTOR_WHIRS * motor),
+    ),
     'shift-grind': level(
       'shift-grind',
       grinds ? 0.55 + 0.45 * stuck : 0,

@@ -1,9 +1,15 @@
 /** What is said on the way for a cue of a level; on a bike with gears in the hub some things are the other way round. */
 import type { CueCode } from '../core/level/schema.ts';
+import { loadsChain } from '../core/model/motor.ts';
+import { hasHub } from '../core/model/shifters.ts';
+import type { Bike } from '../core/model/types.ts';
 import { words } from './words.ts';
 
 const say = words('cues');
 
-export function cueText(cue: CueCode, hub = false): string {
-  return say(cue, { gears: hub ? 'hub' : 'sprockets' });
+/** What is said for a cue, on a bike if one is known: a hub wants the pressure off, a motor at the crank time to let go. */
+export function cueText(cue: CueCode, bike?: Bike): string {
+  const gears =
+    bike === undefined ? 'sprockets' : hasHub(bike) ? 'hub' : loadsChain(bike) ? 'motor' : 'sprockets';
+  return say(cue, { gears });
 }

@@ -11,8 +11,11 @@ export interface Messages {
     | 'onItsWay' | 'stuck' | 'again' | 'safe' | 'noScript' | 'framed' | 'alone'
   >;
   cautions: Plain<
-    | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all'
-  >;
+    | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all' | 'motor' | 'motorPlaces'
+    | 'motorPlacesHint'
+  > & {
+    'motorRule': { place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan'; watts: number; kmh: number; year: number; source: Text; yearText: Text };
+  };
   children: Plain<
     | 'title' | 'intro' | 'roads' | 'done' | 'how' | 'howTitle' | 'learnt' | 'nothingYet' | 'together'
     | 'wishes' | 'voice' | 'numbers' | 'beside' | 'more'
@@ -53,8 +56,8 @@ export interface Messages {
     | 'straight-chain' | 'stop-ahead' | 'wind-ahead' | 'gravel-ahead' | 'look-far' | 'last-pitch'
     | 'easier-lever' | 'harder-lever'
   > & {
-    'ease-then-shift': { gears: 'hub' | 'sprockets' };
-    'rest-on-the-way-up': { gears: 'hub' | 'sprockets' };
+    'ease-then-shift': { gears: 'hub' | 'motor' | 'sprockets' };
+    'rest-on-the-way-up': { gears: 'hub' | 'motor' | 'sprockets' };
     'small-ring': { gears: 'hub' | 'sprockets' };
     'big-ring': { gears: 'hub' | 'sprockets' };
     'easy-before-stop': { gears: 'hub' | 'sprockets' };
@@ -62,16 +65,17 @@ export interface Messages {
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'
     | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance'
-    | 'chainFromAbove' | 'crossed' | 'chainOff' | 'stopLine' | 'outOfSight' | 'marksSoFar'
-    | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads'
-    | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease'
-    | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger'
-    | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift' | 'remark-shift-hung'
-    | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits'
-    | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder'
-    | 'remark-no-ring' | 'remark-refused-crossed' | 'remark-crossed' | 'remark-chain-dropped'
-    | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty'
-    | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
+    | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls' | 'motor-rests' | 'motor-too-fast'
+    | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing'
+    | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder'
+    | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause'
+    | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause'
+    | 'remark-heavy-shift' | 'remark-shift-hung' | 'remark-shift-waiting' | 'remark-hub-knocked'
+    | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder'
+    | 'remark-ring-easier' | 'remark-ring-harder' | 'remark-no-ring' | 'remark-refused-crossed'
+    | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed'
+    | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over'
+    | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
   > & {
     'widened': { times: Text };
     'steeper': { times: Text };

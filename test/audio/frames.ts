@@ -33,7 +33,6 @@ export function frameWith(changes: Partial<RideFrame> = {}): RideFrame {
     crankTurns: 13,
     wheelTurns: 27,
     torqueRatio: 1,
-    chainRatio: 1,
     motor: null,
     pressure: 'steady',
     pressureRatio: 1,

@@ -4,6 +4,7 @@ hill-ahead = Hill ahead.
 ease-then-shift =
     { $gears ->
         [hub] Take the pressure off, then shift.
+        [motor] Soft feet, wait a breath, then shift.
        *[sprockets] Soft feet, then shift.
     }
 two-easier-now = Two easier now.
@@ -11,6 +12,7 @@ one-at-a-time = One gear at a time.
 rest-on-the-way-up =
     { $gears ->
         [hub] The rest on the way up: pressure off each time.
+        [motor] The rest on the way up: let the motor go each time.
        *[sprockets] The rest on the way up, with soft feet each time.
     }
 harder-again = Over the top: harder again.

@@ -20,6 +20,11 @@ chainFromAbove = The chain from above
 widened = width × { $times }
 crossed = chain crossed
 chainOff = chain off
+# What a motor does, in two or three words, under the chain from above.
+motor-pulls = motor pulls
+motor-rests = motor rests
+motor-too-fast = no help above 25 km/h
+motor-empty = battery empty
 # How much steeper than life heights are drawn.
 steeper = heights × { $times }
 stopLine = stop in

@@ -9,7 +9,6 @@ import { frameOf } from '../../core/ride/frame.ts';
 import { brakeForLine } from '../../core/ride/pilot.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import { roomFor } from '../../core/model/transmission.ts';
-import { hasHub } from '../../core/model/shifters.ts';
 import type { RideCommand, RideEvent, RideFrame, ShiftDirection } from '../../core/ride/types.ts';
 import { cueAt, cuesBesideGuide } from './cues.ts';
 import type { FirstSteps } from '../../state/firstSteps.ts';
@@ -194,7 +193,7 @@ class Loop implements RideLoop {
     const shown = aids();
     const cues = shown.nextStep && guided() ? cuesBesideGuide(level.cues) : level.cues;
     const cue = shown.cues ? cueAt(cues, distanceM) : null;
-    const said = cue === null ? null : 'text' in cue ? cue.text : cueText(cue.cue, hasHub(machine.bike));
+    const said = cue === null ? null : 'text' in cue ? cue.text : cueText(cue.cue, machine.bike);
     const { code } = this.#board;
     listeners.say(said, code === null ? null : say(`remark-${code}`));
   }

@@ -4,6 +4,7 @@
  */
 import { clamp } from '../math/numbers.ts';
 import type { Level, MarkWeights } from '../level/schema.ts';
+import { loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Policy } from '../planner/plan.ts';
 import type { RideTrace } from '../ride/trace.ts';
@@ -54,6 +55,7 @@ export function judgeRide(input: JudgeInput): RideReport {
   const shifts = shiftsOf(trace);
   const shiftCount = countManoeuvres(trace);
   const referenceShiftCount = countManoeuvres(reference);
+  const heldShifts = trace.events.filter((event) => event.kind === 'shift-hung' && event.hub === true).length;
   const count = (kind: string): number => trace.events.filter((event) => event.kind === kind).length;
   return {
     marks,
@@ -85,7 +87,8 @@ export function judgeRide(input: JudgeInput): RideReport {
       heavyShifts: shifts.filter((shift) => shift.kind === 'heavy').length,
       referenceShiftCount: shiftsOf(reference).length,
       hub: hasHub(world.machine.bike),
-      motorShifts: shifts.filter(motorPulled).length,
+      heldShifts,
+      motorShifts: shifts.filter(motorPulled).length + (loadsChain(world.machine.bike) ? heldShifts : 0),
       waitedShifts: shifts.filter(({ waited }) => waited === true).length,
     }),
   };

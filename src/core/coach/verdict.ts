@@ -62,6 +62,8 @@ interface VerdictInput {
   readonly referenceShiftCount: number;
   /** The gears are in the hub. */
   readonly hub: boolean;
+  /** Gears that were asked of a hub and held back, because somebody pushed on. */
+  readonly heldShifts: number;
   /** Shifts in which a crank motor had not let go yet. */
   readonly motorShifts: number;
   /** Shifts of a chain that had to wait because the legs rested. */
@@ -117,7 +119,7 @@ function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {
   const missing = missingPoints(marks, held);
   const asked = pitches.filter((pitch) => pitch.asked || pitch.footDown);
   // Who never touched a lever has no hasty hands and no heavy shifts.
-  const untouched = input.shiftCount === 0 ? (asked.length > 0 ? 'late-pitch' : 'slow-legs') : null;
+  const untouched = input.shiftCount === 0 ? untouchedCause(input, asked.length > 0) : null;
   add(untouched ?? easingCause(input), missing.easing);
   add(untouched ?? 'crossed', missing.chainLine);
   add(untouched ?? 'fidget', missing.economy);
@@ -129,6 +131,12 @@ function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {
   for (const one of input.legs)
     add(untouched ?? legsCause(one, asked, habits), (missing.cadence * one.lost) / outside);
   return lost;
+}
+
+/** Why no gear ever came in: a hub was pushed on through every shift, or no lever was pushed. */
+function untouchedCause({ heldShifts }: VerdictInput, hills: boolean): Cause {
+  if (heldShifts > 0) return 'ease';
+  return hills ? 'late-pitch' : 'slow-legs';
 }
 
 /** Why the load was on in a shift: because of the push, or because a chain was treated like a hub. */

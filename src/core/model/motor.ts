@@ -33,9 +33,9 @@ const JOULES_PER_WH = 3600;
 /** Below this speed what the motor can give is not limited by its power (m/s). */
 const SLOWEST_MPS = 0.5;
 
-/** Motors a bike can have (where they sit), and the multiples of the rider's own torque it may help with. */
+/** Where a motor can sit, and the multiples of the rider's own torque that are offered as help. */
 export const MOTOR_PLACES = ['crank', 'wheel'] as const;
-export const HELP_RATIOS = { little: 0.5, even: 1, much: 2 } as const;
+export const HELP_RATIOS = [0, 0.5, 1, 2] as const;
 
 /** Energy in the battery at the start of a ride (J). */
 export function batteryJ({ batteryWh }: Motor): number {

@@ -6,10 +6,10 @@ import { sampleAt } from '../math/numbers.ts';
 import { chainAngleDeg } from '../model/gears.ts';
 import { bandLowRpm, comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
-import { batteryJ, helpShare, legsLoadFor, loadsChain, wheelForcePerNm } from '../model/motor.ts';
+import { batteryJ, helpShare, legsLoadFor, wheelForcePerNm } from '../model/motor.ts';
 import { gearOf, nearestPlace } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
-import type { Gear, GearPlace, Machine } from '../model/types.ts';
+import type { Gear, GearPlace } from '../model/types.ts';
 import { plannedPlace } from './shifting.ts';
 import type { MotorFrame, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
 
@@ -42,7 +42,6 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     crankTurns: state.crankTurns,
     wheelTurns: state.distanceM / machine.circumferenceM,
     torqueRatio: state.crankTorqueNm / machine.referenceTorqueNm,
-    chainRatio: (state.crankTorqueNm + chainMotorNm(state, machine)) / machine.referenceTorqueNm,
     motor: shownMotor(world, state, gear),
     pressure: state.pressure,
     pressureRatio: state.pressureRatio,
@@ -135,11 +134,6 @@ export function overloadRatio(world: RideWorld, state: Moment): number {
 function beyondBand(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
   const slopeRatio = sampleAt(world.course.slopeRatio, distanceM);
   return roadLoadAt(world, state, distanceM) - comfortLoad(world.machine, slopeRatio);
-}
-
-/** What a crank motor adds to the pull on the chain (N m at the crank). */
-function chainMotorNm({ motor }: RideState, { bike }: Machine): number {
-  return motor !== null && loadsChain(bike) ? motor.torqueNm : 0;
 }
 
 function shownMotor({ machine }: RideWorld, state: RideState, gear: Gear): MotorFrame | null {

@@ -205,8 +205,6 @@ export interface RideFrame extends GearPlace {
   readonly wheelTurns: number;
   /** Crank torque of the legs over reference torque. */
   readonly torqueRatio: number;
-  /** What pulls on the chain, legs and crank motor together, over reference torque. */
-  readonly chainRatio: number;
   /** What the motor does now, or null without one. */
   readonly motor: MotorFrame | null;
   readonly pressure: Pressure;

@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { bikeWarnings } from '../../core/model/bikeInput.ts';
+import { HELP_RATIOS, MOTOR_PLACES } from '../../core/model/motor.ts';
 import { HUB_KINDS } from '../../core/model/hubKinds.ts';
 import { hasHub, shifterPlaces } from '../../core/model/shifters.ts';
 import type { Bike } from '../../core/model/types.ts';
@@ -100,6 +101,7 @@ function Fields({ draft, reading, words, onDraft }: FieldsProps): JSX.Element {
         {plain('mass', 'decimal')}
       </div>
       {draft.gearing === 'sprockets' && <Shifters draft={draft} words={words} onDraft={onDraft} />}
+      <MotorFields {...{ draft, words, onDraft }} problem={problems.battery} />
     </>
   );
 }
@@ -126,6 +128,50 @@ function Hub(props: PartProps & { readonly problem: string | undefined }): JSX.E
         checked={draft.backPedalBrake}
         onChange={(backPedalBrake) => onDraft((now) => ({ ...now, backPedalBrake }))}
       />
+    </>
+  );
+}
+
+/** Whether there is a motor, how much it helps, and what to know of it before the first ride outside. */
+function MotorFields(props: PartProps & { readonly problem: string | undefined }): JSX.Element {
+  const { draft, words, onDraft, problem } = props;
+  return (
+    <>
+      <Select
+        label={words.motor}
+        name="motor"
+        value={draft.motor}
+        options={[
+          ['none', words.motorAt.none],
+          ...MOTOR_PLACES.map((place) => [place, words.motorAt[place]] as const),
+        ]}
+        onChoose={(motor) => onDraft((now) => ({ ...now, motor }))}
+      />
+      {draft.motor !== 'none' && (
+        <>
+          <Select
+            label={words.help}
+            name="help"
+            value={draft.help}
+            options={HELP_RATIOS.map((ratio) => [String(ratio), words.helpOf[ratio]] as const)}
+            onChoose={(help) => onDraft((now) => ({ ...now, help }))}
+          />
+          <BikeField
+            name="battery"
+            label={words.battery}
+            hint={words.batteryHint}
+            value={draft.battery}
+            problem={problem}
+            inputMode="decimal"
+            onType={(battery) => onDraft((now) => ({ ...now, battery }))}
+          />
+          <Tick
+            label={words.brakeSwitches}
+            checked={draft.brakeSwitches}
+            onChange={(brakeSwitches) => onDraft((now) => ({ ...now, brakeSwitches }))}
+          />
+        </>
+      )}
     </>
   );
 }

@@ -17,6 +17,7 @@ type ToldBike = Pick<
   | 'refusesCrossed'
   | 'hub'
   | 'backPedalBrake'
+  | 'motor'
 >;
 
 /** Id of a bike that is not one of the bundled ones. */
@@ -60,10 +61,11 @@ export function bikeOf(base: Bike, told: ToldBike): Bike {
 
 /** What is not told anew: a measured circumference belongs to the tyre it was measured on. */
 function withoutMeasured(base: Bike, told: ToldBike): Bike {
-  // What the hub is, and its brake, stand in what was told.
+  // What the hub is, its brake and a motor stand in what was told.
   const { measuredCircumferenceM, ...rest } = base;
   delete (rest as { hub?: unknown }).hub;
   delete (rest as { backPedalBrake?: unknown }).backPedalBrake;
+  delete (rest as { motor?: unknown }).motor;
   const sameTyre = told.tyreWidthMm === base.tyreWidthMm && told.beadSeatMm === base.beadSeatMm;
   return sameTyre && measuredCircumferenceM !== undefined ? { ...rest, measuredCircumferenceM } : rest;
 }

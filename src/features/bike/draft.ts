@@ -4,7 +4,7 @@
  */
 import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
 import type { HubKind } from '../../core/model/hubKinds.ts';
-import type { Bike, ShifterKind } from '../../core/model/types.ts';
+import type { Bike, Motor, ShifterKind } from '../../core/model/types.ts';
 import { bikeOf } from './build.ts';
 import { bikeSentence } from '../../words/bike.ts';
 
@@ -27,18 +27,24 @@ export interface BikeDraft {
   readonly gearing: 'sprockets' | HubKind;
   readonly hubSprocket: string;
   readonly backPedalBrake: boolean;
+  /** Where a motor sits, how much it helps, what is in its battery, and whether the brakes switch it off. */
+  readonly motor: 'none' | Motor['place'];
+  readonly help: string;
+  readonly battery: string;
+  readonly brakeSwitches: boolean;
 }
 
 /** One change to what has been typed. */
 export type EditDraft = (draft: BikeDraft) => BikeDraft;
 
-type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass';
+type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass' | 'battery';
 
 /** What can be wrong besides tooth counts and tyres, which the core has sentences for. */
 interface DraftSentences {
   readonly emptySprocket: (place: number) => string;
   readonly crankWrong: string;
   readonly massWrong: string;
+  readonly batteryWrong: string;
   readonly hubSprocketWrong: string;
 }
 
@@ -56,10 +62,14 @@ export const MOST_SPROCKETS = 13;
 const USUAL_HUB_SPROCKET = '19';
 const CRANK_MM = [90, 200] as const;
 const MASS_KG = [5, 40] as const;
+const BATTERY_WH = [0, 999] as const;
+/** What the fields of a motor begin with (common practice). */
+const USUAL_MOTOR = { helpRatio: 1, batteryWh: 500, brakeSwitches: false };
 
 /** The draft of a bike. */
 export function draftOf(bike: Bike): BikeDraft {
   const { sprocketsTeeth: teeth } = bike;
+  const motor = bike.motor ?? USUAL_MOTOR;
   const range = teeth.length > 1 ? `${teeth[0]}-${teeth.at(-1)}` : String(teeth[0] ?? '');
   const count = String(teeth.length);
   const asRange = readSprockets(range, teeth.length);
@@ -79,6 +89,10 @@ export function draftOf(bike: Bike): BikeDraft {
     gearing: bike.hub ?? 'sprockets',
     hubSprocket: bike.hub === undefined ? USUAL_HUB_SPROCKET : String(teeth[0] ?? ''),
     backPedalBrake: bike.backPedalBrake === true,
+    motor: bike.motor?.place ?? 'none',
+    help: String(motor.helpRatio),
+    battery: String(motor.batteryWh),
+    brakeSwitches: motor.brakeSwitches === true,
   };
 }
 
@@ -97,20 +111,32 @@ export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): Dr
   const tyre = readTyre(draft.tyre);
   const crankLengthMm = readNumber(draft.crank, CRANK_MM);
   const massKg = readNumber(draft.mass, MASS_KG);
+  const batteryWh = draft.motor === 'none' ? 0 : readNumber(draft.battery, BATTERY_WH);
   const problems = {
     ...(rings.ok ? {} : { rings: bikeSentence(rings) }),
     ...(sprockets.ok ? {} : { sprockets: sprockets.sentence }),
     ...(tyre.ok ? {} : { tyre: bikeSentence(tyre) }),
     ...(crankLengthMm === null ? { crank: say.crankWrong } : {}),
     ...(massKg === null ? { mass: say.massWrong } : {}),
+    ...(batteryWh === null ? { battery: say.batteryWrong } : {}),
   };
   const sprocketsTeeth = sprockets.ok ? sprockets.value : null;
-  if (!rings.ok || sprocketsTeeth === null || !tyre.ok || crankLengthMm === null || massKg === null)
+  if (!rings.ok || sprocketsTeeth === null || !tyre.ok) return { bike: null, problems, sprocketsTeeth };
+  if (crankLengthMm === null || massKg === null || batteryWh === null)
     return { bike: null, problems, sprocketsTeeth };
   const { shifter, refusesCrossed, gearing, backPedalBrake } = draft;
   const told = { chainringsTeeth: rings.value, sprocketsTeeth, ...tyre.value, crankLengthMm, massKg };
   const hub = gearing === 'sprockets' ? {} : { hub: gearing, ...(backPedalBrake ? { backPedalBrake } : {}) };
-  return { bike: bikeOf(base, { ...told, shifter, refusesCrossed, ...hub }), problems, sprocketsTeeth };
+  const motor = motorOf(draft, batteryWh);
+  const bike = bikeOf(base, { ...told, shifter, refusesCrossed, ...hub, ...motor });
+  return { bike, problems, sprocketsTeeth };
+}
+
+function motorOf({ motor: place, help, brakeSwitches }: BikeDraft, batteryWh: number): Pick<Bike, 'motor'> {
+  if (place === 'none') return {};
+  return {
+    motor: { place, helpRatio: Number(help), batteryWh, ...(brakeSwitches ? { brakeSwitches } : {}) },
+  };
 }
 
 type SprocketFields =

@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { BIKES } from '../../core/model/presets.ts';
+import { MOTOR_RULES } from '../../core/model/motorRules.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { OutfitChoice } from './outfitChoice.tsx';
@@ -17,7 +18,10 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { GearStacks } from '../../ui/pictures/gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import { ownBikeWords, bikePageWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { bikeGears, bikeName, common } from '../../words/common.ts';
+
+const cautions = words('cautions');
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';
@@ -52,6 +56,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
             words={ownBikeWords}
           />
         )}
+        {bike.motor !== undefined && <MotorCare />}
         <RiderForm
           // As long as nobody has chosen, the rider follows the bike and the form begins anew.
           key={riderChosen ? 'chosen' : rider.id}
@@ -77,6 +82,38 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
     </Sheet>
   );
 };
+
+/** What to know before riding such a bike outside, and what the law of some places says. */
+function MotorCare(): JSX.Element {
+  return (
+    <section class="paper motor-care" aria-label={bikePageWords.motorTitle}>
+      <h2>{bikePageWords.motorTitle}</h2>
+      <ul>
+        {cautions.lines('motor').map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <details>
+        <summary>{cautions('motorPlaces')}</summary>
+        <ul>
+          {MOTOR_RULES.map((rule) => (
+            <li key={rule.place}>
+              {cautions('motorRule', {
+                place: rule.place,
+                watts: rule.ratedW ?? 0,
+                kmh: rule.helpToKmh ?? 0,
+                source: rule.source,
+                year: rule.year ?? 0,
+                yearText: String(rule.year ?? ''),
+              })}
+            </li>
+          ))}
+        </ul>
+        <p class="hint">{cautions('motorPlacesHint')}</p>
+      </details>
+    </section>
+  );
+}
 
 /** The way to a bike of one's own; it begins as the bike chosen before. */
 function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
@@ -120,6 +157,7 @@ function BikeCard(props: {
         <strong>{name}</strong>{' '}
         <span class="card-facts">
           <span>{bikeGears(bike)}</span>{' '}
+          {bike.motor !== undefined && <span>{bikePageWords.motorAt[bike.motor.place]}</span>}{' '}
           <span>{bike.backPedalBrake === true ? bikePageWords.backPedal : bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}

@@ -69,6 +69,7 @@ export const teachWords = {
       ...cautions.lines('short'),
       'Keep fingers away from a moving chain.',
       'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
+      'A bike with a motor starts more strongly than one thinks, takes longer to stop and is heavy: gently at first, and as the law of the place allows. For a shift: soft feet, wait a breath, then the lever.',
     ];
   },
   defers:

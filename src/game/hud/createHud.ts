@@ -20,7 +20,7 @@ import { RoadAheadView } from './roadAhead.ts';
 import { readTones } from './tones.ts';
 import { watchSize } from '../watchSize.ts';
 import { words } from '../../words/words.ts';
-import type { HudAids, HudFormats, HudOptions, LegsShown } from './options.ts';
+import type { HudAids, HudFormats, HudOptions, LegsShown, MotorShown } from './options.ts';
 
 export type { HudAids, HudFormats, HudOptions } from './options.ts';
 
@@ -229,7 +229,10 @@ class HudView implements Hud {
 
   #chainNote(frame: RideFrame): string {
     if (!frame.chainOn) return say('chainOff');
-    return frame.crossed ? say('crossed') : say('widened', { times: this.#top.widening });
+    if (frame.crossed) return say('crossed');
+    return frame.motor === null
+      ? say('widened', { times: this.#top.widening })
+      : say(`motor-${motorShown(frame.motor)}`);
   }
 
   applyEvents(events: readonly RideEvent[]): void {
@@ -283,6 +286,15 @@ function handsKeyOf(frame: RideFrame): number {
   const onTheWay = leverGear === gear ? 0 : 1;
   const isOver = phase === 'finished' ? 1 : 0;
   return ((leverGear.developmentM * 2 + onTheWay) * 2 + isOver) * 10 + PRESSURES.indexOf(pressure);
+}
+
+/** Below this a motor is not felt to pull (W). */
+const PULLS_FROM_W = 15;
+
+function motorShown({ powerW, helpShare, chargeRatio }: NonNullable<RideFrame['motor']>): MotorShown {
+  if (chargeRatio <= 0) return 'empty';
+  if (helpShare <= 0) return 'too-fast';
+  return powerW >= PULLS_FROM_W ? 'pulls' : 'rests';
 }
 
 /** The size a canvas was given by the style sheet, or a sensible one before styles apply. */

@@ -6,6 +6,9 @@ import type { KeyAction } from '../../core/settings/settings.ts';
 /** How the legs push; and where they push as usual, whether they turn too slowly or too fast for it. */
 export type LegsShown = Pressure | 'too-slow' | 'too-fast';
 
+/** What a motor does: it pulls, it rests, it may not help at this speed, or its battery is empty. */
+export type MotorShown = 'pulls' | 'rests' | 'too-fast' | 'empty';
+
 /** How numbers are written, handed in by the caller. */
 export interface HudFormats {
   /** "34 × 17". */

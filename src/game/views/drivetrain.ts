@@ -3,6 +3,7 @@
  * sprocket with its real teeth, turning at the real ratio, and the chain with its links on its real way.
  */
 import { hubShellMm } from '../../core/model/hubKinds.ts';
+import { RATED_W } from '../../core/model/motor.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
@@ -127,7 +128,30 @@ export class DrivetrainView {
     if (seated > 0) drawSeated(context, this.#route.sprocket, this.#tones, this.#still ? 0.6 : seated);
     const { guide, ring, cageRad } = this.#route;
     if (this.#route.hasCage) this.#lay(this.#cage, guide.x, guide.y, cageRad);
+    if (frame.motor?.place === 'crank') this.#drawMotor(frame.motor.powerW / RATED_W);
     this.#lay(this.#arm, ring.x, ring.y, crankRad(frame));
+  }
+
+  /** A motor at the crank: a ring round the axle that fills with what it gives, and empties when it lets go. */
+  #drawMotor(share: number): void {
+    const context = this.#context;
+    const { ring } = this.#route;
+    const radius = pitchRadiusMm(this.#bike.chainringsTeeth[0] ?? 30) * 0.62;
+    this.#place.home(context);
+    context.lineWidth = 15;
+    context.strokeStyle = this.#tones.ink;
+    context.beginPath();
+    context.arc(ring.x, ring.y, radius, 0, Math.PI * 2);
+    context.stroke();
+    context.lineWidth = 10;
+    context.strokeStyle = this.#tones.paper;
+    context.beginPath();
+    context.arc(ring.x, ring.y, radius, 0, Math.PI * 2);
+    context.stroke();
+    context.strokeStyle = this.#tones.rider;
+    context.beginPath();
+    context.arc(ring.x, ring.y, radius, -Math.PI / 2, Math.PI * 2 * Math.min(1, share) - Math.PI / 2);
+    context.stroke();
   }
 
   /**

@@ -56,6 +56,13 @@ export const HUB_PAIRS = [
   { bikeId: 'town-hub-7', riderId: 'adult-new' },
 ] as const;
 
+/** The bikes with a motor, with their riders. */
+export const MOTOR_PAIRS = [
+  { bikeId: 'trekking-hub-8-crank', riderId: 'adult-new' },
+  { bikeId: 'trekking-1x10-crank', riderId: 'adult-new' },
+  { bikeId: 'town-hub-7-wheel', riderId: 'adult-new' },
+] as const;
+
 /** A road, ready to be ridden and judged. */
 export interface Ground extends MarkingGround {
   ride(habits: Habits, seed?: number): RideReport;
