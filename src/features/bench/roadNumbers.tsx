@@ -7,7 +7,7 @@ type Across = (atM: number) => number;
 
 const STEPS_M = [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000] as const;
 /** Numbers of distance and of gradient need so much room (px). */
-const AXIS_GAP_PX = 90;
+const AXIS_GAP_PX = 110;
 const GRADIENT_GAP_PX = 46;
 
 /** The shortest step whose numbers have room (m). */
