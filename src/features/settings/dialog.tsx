@@ -19,7 +19,7 @@ import {
   WIDER_RPM,
   withPadButton,
 } from '../../core/settings/settings.ts';
-import { Button, Choice, Select, Slider, Tick } from '../../ui/controls.tsx';
+import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
 import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
 import { common, keyName } from '../../words/common.ts';
@@ -115,8 +115,8 @@ function Language({ settings, language, onChange }: SettingsDialogProps): JSX.El
   const { all, unfinished, failed } = language;
   return (
     <>
-      <Select
-        label={say('language')}
+      <Choice
+        legend={say('language')}
         name="language"
         value={settings.language}
         options={[['', say('language-device')], ...all.map((tag) => [tag, languageName(tag)] as const)]}
