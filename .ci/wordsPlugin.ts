@@ -10,7 +10,7 @@ import { carriedWords, ENGLISH, languages, wordFiles } from '../assets/words/car
 import type { Carried } from '../src/words/words.ts';
 
 /** What the start page says. */
-const FIRST = ['common', 'start', 'cautions', 'ladder'];
+const FIRST = ['common', 'start', 'ladder'];
 
 /** Texts by the name under which a page asks for them. */
 function filesOf(language: string): readonly (readonly [string, string])[] {
