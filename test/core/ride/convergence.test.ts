@@ -30,13 +30,17 @@ function finishS(
 }
 
 describe('half the tick', () => {
-  const bikes = BIKES.map((bike) => [bike.id, MATCHING_RIDER[bike.id] ?? 'adult-new'] as const);
+  /** Every third bike, beginning with another one on each level: each level rides on all kinds, each bike on many roads. */
+  const bikesOf = (place: number): (readonly [string, string])[] =>
+    BIKES.filter((_, i) => i % 3 === place % 3).map(
+      ({ id }) => [id, MATCHING_RIDER[id] ?? 'adult-new'] as const,
+    );
 
-  it.each(BUNDLED.map(({ level }) => [level.id, level] as const))(
-    'changes no finish time on %s by 0.1 %, on any bike, without shifts',
-    (_id, level) => {
+  it.each(BUNDLED.map(({ level }, place) => [level.id, level, place] as const))(
+    'changes no finish time on %s by 0.1 %, on every third bike, without shifts',
+    (_id, level, place) => {
       const course = courseOfLevel(level);
-      for (const [bikeId, riderId] of bikes) {
+      for (const [bikeId, riderId] of bikesOf(place)) {
         const times = [TICK_S, TICK_S / 2].map((tickS) => {
           const world = worldOn(course, bikeId, riderId, { tickS });
           return finishS(world, brakeForLine(world));
@@ -48,26 +52,29 @@ describe('half the tick', () => {
 
   it.each(
     BUNDLED.filter(({ level }) => level.stopLinesM.length === 0).map(
-      ({ level }) => [level.id, level] as const,
+      ({ level }, place) => [level.id, level, place] as const,
     ),
-  )('changes no finish time on %s by 0.1 % when the same shifts are made at the same times', (_id, level) => {
-    const course = courseOfLevel(level);
-    for (const [bikeId, riderId] of bikes) {
-      const whole = worldOn(course, bikeId, riderId);
-      const log: TimedCommand[] = [];
-      const shifting = virtualRider(whole, NAMED_HABITS.early, 3);
-      const wholeS = finishS(whole, (state) => {
-        const commands = shifting(state);
-        for (const command of commands) log.push({ tick: state.tick, command });
-        return commands;
-      });
-      const half = worldOn(course, bikeId, riderId, { tickS: TICK_S / 2 });
-      const at = commandsByTick(log.map(({ tick, command }) => ({ tick: tick * 2, command })));
-      const halfS = finishS(half, (state) => at(state.tick));
-      expect(log.length).toBeGreaterThan(0);
-      expect([bikeId, Math.abs(halfS / wholeS - 1) < 0.001]).toEqual([bikeId, true]);
-    }
-  });
+  )(
+    'changes no finish time on %s by 0.1 % when the same shifts are made at the same times',
+    (_id, level, place) => {
+      const course = courseOfLevel(level);
+      for (const [bikeId, riderId] of bikesOf(place)) {
+        const whole = worldOn(course, bikeId, riderId);
+        const log: TimedCommand[] = [];
+        const shifting = virtualRider(whole, NAMED_HABITS.early, 3);
+        const wholeS = finishS(whole, (state) => {
+          const commands = shifting(state);
+          for (const command of commands) log.push({ tick: state.tick, command });
+          return commands;
+        });
+        const half = worldOn(course, bikeId, riderId, { tickS: TICK_S / 2 });
+        const at = commandsByTick(log.map(({ tick, command }) => ({ tick: tick * 2, command })));
+        const halfS = finishS(half, (state) => at(state.tick));
+        expect(log.length).toBeGreaterThan(0);
+        expect([bikeId, Math.abs(halfS / wholeS - 1) < 0.001]).toEqual([bikeId, true]);
+      }
+    },
+  );
 });
 
 function between(table: Float64Array, x: number): number {
