@@ -116,7 +116,8 @@ export default defineConfig({
           environment: 'node',
           include: [`test/engines/${testFiles}`],
           globalSetup: ['test/engines/prepare.ts'],
-          maxWorkers: 3,
+          // As many as the browser project, beside which these run.
+          maxWorkers: 4,
           benchmark: { include: [] },
         },
       },
