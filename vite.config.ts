@@ -76,7 +76,7 @@ export default defineConfig({
           isolate: false,
           // What Node itself imports works at the speed at which the game does; vitest's own runner makes every call twice as dear.
           execArgv: ['--import', 'tsx'],
-          experimental: { viteModuleRunner: false },
+          experimental: { viteModuleRunner: false, nodeLoader: false },
           include: [`test/${testFiles}`],
           exclude: [
             `${roomsWithDocument}/**`,

@@ -4,7 +4,7 @@
  */
 import { KEPT_RIDE_SCHEMA, type KeptRoadRide, readKeptRide } from '../core/recorded/kept.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
-import type { BroughtRide, RoadDesk, RoadTold } from '../features/road/services.ts';
+import type { BroughtRide, RideFile, RoadDesk, RoadTold } from '../features/road/services.ts';
 import { createGpxImporter } from '../worker/gpxClient.ts';
 import type { Keeping } from './device/persistence.ts';
 import { startWork } from './device/startWork.ts';
@@ -23,15 +23,19 @@ export function openRoadDesk(keeping: Keeping): RoadDesk {
     line = next.catch(() => undefined);
     return next;
   };
-  const look = async (file: Blob, who: RoadRider, told: Pick<RoadTold, 'onShare'>): Promise<BroughtRide> => {
-    const outcome = await importer.read(file, told.onShare).outcome;
+  const look = async (ride: RideFile, who: RoadRider, told: Partial<RoadTold>): Promise<BroughtRide> => {
+    const { file, heights } = ride;
+    const read = await importer.read(file, told.onShare ?? (() => undefined)).outcome;
+    const outcome = read.kind === 'road' && heights !== null ? await importer.answer({ heights }) : read;
+    const feet = outcome.kind === 'road' && outcome.road.questions.find(({ path }) => path === 'heights');
+    if (feet) told.onFeet?.(feet);
     if (outcome.kind === 'refused') return { kind: 'refused', problems: outcome.problems };
     if (outcome.kind === 'cancelled') return { kind: 'useless', why: 'no-road' };
     const ridden = await importer.ridden(who);
     return ridden.ok ? { kind: 'ride', figures: ridden.figures } : { kind: 'useless', why: ridden.why };
   };
-  const read = async (file: Blob, who: RoadRider, told: RoadTold): Promise<BroughtRide> => {
-    const brought = await look(file, who, told);
+  const read = async (ride: RideFile, who: RoadRider, told: RoadTold): Promise<BroughtRide> => {
+    const brought = await look(ride, who, told);
     if (brought.kind !== 'ride') return brought;
     let { figures } = brought;
     told.onFigures(figures);
@@ -43,10 +47,10 @@ export function openRoadDesk(keeping: Keeping): RoadDesk {
     return { kind: 'ride', figures };
   };
   return {
-    read: (file, who, told) => inTurn(() => read(file, who, told)),
-    again: (file, who, pitch, words) =>
+    read: (ride, who, told) => inTurn(() => read(ride, who, told)),
+    again: (ride, who, pitch, words) =>
       inTurn(async () => {
-        await look(file, who, { onShare: () => undefined });
+        await look(ride, who, {});
         return importer.again(pitch, words);
       }),
     async keepLevel(level) {

@@ -61,3 +61,25 @@ describe('gpx', () => {
     expect(run('gpx', '--file', file, '--out', file).err).toMatch(/left alone/);
   });
 });
+
+describe('heights that may be in feet', () => {
+  const inFeet = plainClimb.replace(/<ele>([\d.]+)/g, (_, m: string) => `<ele>${(Number(m) * 4) / 0.3048}`);
+
+  it('are asked about, and taken as what is said', () => {
+    const file = shop.write('feet.gpx', inFeet);
+    const asked = json('gpx', '--file', file);
+    expect(asked['questions']).toMatchObject([{ code: 'perhaps-feet' }]);
+    const feet = json('gpx', '--file', file, '--heights', 'feet');
+    expect(feet['questions']).toEqual([]);
+    expect(feet['ascentM']).toBeCloseTo(200, 0);
+    const metres = json('gpx', '--file', file, '--heights', 'metres');
+    expect(metres['questions']).toEqual([]);
+    expect(metres['ascentM']).toBe(asked['ascentM']);
+  });
+
+  it('in another unit are not known', () => {
+    const file = shop.write('feet.gpx', inFeet);
+    const { exitCode, err } = run('gpx', '--file', file, '--heights', 'cubits');
+    expect([exitCode, err]).toEqual([2, expect.stringContaining('metres or feet')]);
+  });
+});

@@ -122,11 +122,12 @@ export async function changeLanguage(choice: string): Promise<void> {
   const language = languageFor(choice);
   asked = language;
   // What is opened meanwhile brings its words itself.
-  failed = await bring(language).then(
+  const isMissing = await bring(language).then(
     () => false,
     () => true,
   );
   if (asked !== language) return;
+  failed = isMissing;
   if (failed) asked = spokenLanguage();
   else speak(language, placeOf(language));
 }

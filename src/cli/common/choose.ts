@@ -2,6 +2,7 @@
  * Turns what a person named (a level file, a bike, a rider) into the thing itself, or into a sentence
  * that lists what there is.
  */
+import type { RoadAnswers } from '../../core/gpx/choose.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../../core/model/presets.ts';
@@ -39,4 +40,12 @@ export function levelFromFile(path: string): Level {
   throw new BadInput(
     `"${path}" is no level that can be ridden${place}: ${first === undefined ? '' : sentenceOf(first)}${more > 0 ? ` (${more} more: ask "levels ${path}")` : ''}`,
   );
+}
+
+/** What the heights of a recorded road are in, where that was said. @throws BadInput for another unit */
+export function heightsFrom(args: Args): RoadAnswers {
+  const heights = args.values.get('heights');
+  if (heights === undefined) return {};
+  if (heights === 'metres' || heights === 'feet') return { heights };
+  throw new BadInput(`--heights must be metres or feet; "${heights}" is neither.`);
 }

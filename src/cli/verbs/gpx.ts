@@ -8,20 +8,21 @@ import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed, numberOf } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
 import { openLines, readBytes } from '../common/files.ts';
+import { heightsFrom } from '../common/choose.ts';
 import { fixed } from '../common/print.ts';
 import { spoken } from '../common/spoken.ts';
 import type { VerbAnswer, Verb } from '../common/verb.ts';
 
 export const gpx: Verb = {
-  usage: '--file F [--out LEVEL.json [--from M] [--to M] [--title T]]',
+  usage: '--file F [--heights metres|feet] [--out LEVEL.json [--from M] [--to M] [--title T]]',
   summary:
     'says what road a GPX file would make, and how far its elevations can be trusted; writes its hardest stretch, or the one asked for, as a level',
-  flags: { file: 'text', out: 'text', from: 'text', to: 'text', title: 'text' },
+  flags: { file: 'text', heights: 'text', out: 'text', from: 'text', to: 'text', title: 'text' },
   takesFiles: false,
   run(args) {
     const path = needed(args, 'file', 'a GPX file');
     const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
-    const made = read.ok ? importRoad(read.file) : read;
+    const made = read.ok ? importRoad(read.file, heightsFrom(args)) : read;
     if (!made.ok) return refuse(path, made.problems);
     const said = describe(made.road);
     const written = writeLevel(made.road, args);

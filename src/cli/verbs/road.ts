@@ -16,7 +16,7 @@ import {
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
-import { bikeFrom, riderFrom } from '../common/choose.ts';
+import { bikeFrom, heightsFrom, riderFrom } from '../common/choose.ts';
 import { readBytes } from '../common/files.ts';
 import { fixed, table } from '../common/print.ts';
 import type { Verb, VerbAnswer } from '../common/verb.ts';
@@ -28,7 +28,7 @@ const PROBLEMS: Readonly<Record<RoadRideProblem, string>> = {
 
 export const road: Verb = {
   usage:
-    '--file F --bike ID --rider ID [--rings 50/34] [--sprockets 11-28] [--tyre 25-622] [--teeth-unknown] [--quick]',
+    '--file F --bike ID --rider ID [--rings 50/34] [--sprockets 11-28] [--tyre 25-622] [--teeth-unknown] [--heights metres|feet] [--quick]',
   summary: 'says of a recorded ride where the easier gears came, pitch by pitch, beside the best ride',
   flags: {
     file: 'text',
@@ -37,6 +37,7 @@ export const road: Verb = {
     rings: 'text',
     sprockets: 'text',
     tyre: 'text',
+    heights: 'text',
     'teeth-unknown': 'switch',
     quick: 'switch',
   },
@@ -49,7 +50,7 @@ export const road: Verb = {
       teethKnown: !args.switches.has('teeth-unknown'),
     };
     const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
-    const made = read.ok ? importRoad(read.file) : read;
+    const made = read.ok ? importRoad(read.file, heightsFrom(args)) : read;
     if (!read.ok || !made.ok) {
       const problems = made.ok ? [] : made.problems;
       throw new BadInput(`"${path}" cannot be looked at: ${problems.map(sentenceOf).join(' ')}`);

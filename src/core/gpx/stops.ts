@@ -78,6 +78,9 @@ function allRests(places: readonly GlobePoint[], timeS: readonly number[]): Stop
   return stops;
 }
 
+/** A device writes ten places a second at most; more of them are no rest but a damaged clock, and would take for ever. */
+const MOST_POINTS = 10 * RESTS[0].forS;
+
 /** The rest that begins with this point, if one does. */
 function restAt(places: readonly GlobePoint[], timeS: readonly number[], from: number): Stop | null {
   const startS = timeS[from] ?? Number.NaN;
@@ -91,6 +94,7 @@ function restAt(places: readonly GlobePoint[], timeS: readonly number[], from: n
     const first = places[from] as GlobePoint;
     while (
       to < places.length &&
+      to - from < MOST_POINTS &&
       (timeS[to] as number) - startS < forS &&
       distanceM(first, places[to] as GlobePoint) <= 2 * withinM
     )

@@ -116,7 +116,8 @@ function Part(props: {
     />
   );
   if (shared !== null) return <OpenedLink {...opened} text={shared} onLeave={() => go('')} />;
-  if (rest === 'road') return <RoadImport {...{ services, send, dropped, over }} />;
+  if (rest === 'road')
+    return <RoadImport {...{ services, send, dropped, over }} onTaken={() => setDropped(null)} />;
   if (rest === 'edit' && draft !== null) return <Editor {...{ draft, state, services, send }} />;
   if (file !== null) return <Opened {...opened} result={file} onLeave={() => setFile(null)} />;
   return (

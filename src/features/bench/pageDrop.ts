@@ -4,6 +4,11 @@
  */
 import { useEffect, useRef, useState } from 'preact/hooks';
 
+/** Text that is dragged from one field to another is none of ours. */
+function hasFiles({ dataTransfer }: DragEvent): boolean {
+  return dataTransfer?.types.includes('Files') ?? false;
+}
+
 /** Hands over the first file of every drop; answers whether one hangs over the page. */
 export function usePageDrop(onFile: (file: File) => void): boolean {
   const [over, setOver] = useState(false);
@@ -15,6 +20,7 @@ export function usePageDrop(onFile: (file: File) => void): boolean {
     addEventListener(
       'dragover',
       (event) => {
+        if (!hasFiles(event)) return;
         event.preventDefault();
         setOver(true);
       },
@@ -24,6 +30,7 @@ export function usePageDrop(onFile: (file: File) => void): boolean {
     addEventListener(
       'drop',
       (event) => {
+        if (!hasFiles(event)) return;
         event.preventDefault();
         setOver(false);
         const file = event.dataTransfer?.files[0];

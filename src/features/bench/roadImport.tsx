@@ -31,12 +31,15 @@ export function RoadImport(props: {
   /** A file that was dropped on the page, and whether one hangs over it. */
   readonly dropped: File | null;
   readonly over: boolean;
+  readonly onTaken: () => void;
 }): JSX.Element {
-  const { services, send, dropped, over } = props;
+  const { services, send, dropped, over, onTaken } = props;
   const { stage, questions, answers, read, answer, cancel } = useReading(services);
   const say = benchWords.road;
   useEffect(() => {
-    if (dropped !== null) void read(dropped);
+    if (dropped === null) return;
+    void read(dropped);
+    onTaken();
   }, [dropped]);
   return (
     <>

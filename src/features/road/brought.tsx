@@ -1,6 +1,8 @@
 /** A file that was brought: how far it is read, why it cannot be used, or what was ridden, with a way to keep the numbers. */
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import type { HeightUnit } from '../../core/gpx/choose.ts';
+import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
 import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRider, RoadRideFigures } from '../../core/recorded/rideFigures.ts';
@@ -9,15 +11,17 @@ import type { Format } from '../../words/format.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { monthText } from './months.ts';
 import { PitchTable } from './pitchTable.tsx';
-import type { BroughtRide } from './services.ts';
+import type { BroughtRide, RideFile } from './services.ts';
 import type { RoadWords } from './words.ts';
 
 /** A file of this visit. */
-export interface BroughtFile {
+export interface BroughtFile extends RideFile {
   readonly id: number;
   readonly file: File;
   readonly name: string;
   readonly who: RoadRider;
+  /** The question whether its heights are in feet, where that is to be asked. */
+  readonly feet: RoadQuestion | null;
   /** Share that has been read, 0 to 1. */
   readonly share: number;
   /** What is known so far; null while it is being read. */
@@ -32,6 +36,7 @@ interface Props {
   readonly file: BroughtFile;
   readonly kept: readonly KeptRoadRide[];
   readonly results: readonly KeptResult[];
+  readonly onHeights: (unit: HeightUnit) => void;
   readonly onKeep: (ride: KeptRoadRide) => void;
   readonly onAgain: (index: number) => void;
   readonly words: RoadWords;
@@ -66,8 +71,25 @@ export function Brought(props: Props): JSX.Element {
       {outcome?.kind === 'useless' && <p>{words.problems[outcome.why]}</p>}
       {outcome?.kind === 'refused' &&
         outcome.problems.map((problem) => <p key={problem.code}>{sentenceOf(problem)}</p>)}
+      {file.feet !== null && <Heights question={file.feet} onHeights={props.onHeights} words={words} />}
       {outcome?.kind === 'ride' && <Ride {...props} figures={outcome.figures} title={title} />}
     </section>
+  );
+}
+
+/** Heights that may be in feet would make pitches three times too steep, so nothing is kept before that is known. */
+function Heights(
+  props: Pick<Props, 'onHeights' | 'words'> & { readonly question: RoadQuestion },
+): JSX.Element {
+  const { question, onHeights, words } = props;
+  return (
+    <div data-heights>
+      <p>{sentenceOf(question)}</p>
+      <div class="buttons">
+        <Button onClick={() => onHeights('metres')}>{words.bring.metres}</Button>
+        <Button onClick={() => onHeights('feet')}>{words.bring.feet}</Button>
+      </div>
+    </div>
   );
 }
 
@@ -104,13 +126,17 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
             {...{ results, words, format }}
             pitches={(already ?? numbers).pitches}
             label={ride.pitchesOf(title)}
-            onAgain={file.done ? onAgain : null}
+            onAgain={file.done && file.feet === null ? onAgain : null}
           />
         </>
       )}
       {!file.done && found > 0 && <output class="quiet">{bring.judging(judged, found)}</output>}
       <div class="buttons">
-        <Button disabled={!file.done || already !== undefined} data-keep-ride onClick={() => onKeep(numbers)}>
+        <Button
+          disabled={!file.done || file.feet !== null || already !== undefined}
+          data-keep-ride
+          onClick={() => onKeep(numbers)}
+        >
           {ride.keep}
         </Button>
       </div>

@@ -5,6 +5,7 @@
 import './road.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { HeightUnit } from '../../core/gpx/choose.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
 import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures.ts';
@@ -61,7 +62,7 @@ export function RoadPage(props: {
   const { desk, results, format, onRide } = props;
   const [teethKnown, setTeethKnown] = useState(true);
   const who = { ...props.who, teethKnown };
-  const { files, bring, change } = useFiles(desk);
+  const { files, bring, change, readIn } = useFiles(desk);
   const kept = useKept(desk);
   const { rides } = kept;
   const keepNumbers = async (file: BroughtFile, ride: KeptRoadRide): Promise<void> =>
@@ -78,7 +79,7 @@ export function RoadPage(props: {
       format.percent(written.slopePercent / 100),
       format.distance(written.lengthM),
     );
-    const made = await desk.again(file.file, file.who, pitch, { id, title, sentence: words.level.sentence });
+    const made = await desk.again(file, file.who, pitch, { id, title, sentence: words.level.sentence });
     if (!made.ok || !(await desk.keepLevel(made.level))) {
       change(file.id, { told: `${nameOf(written, words, format)}: ${words.table.notMade}` });
       return;
@@ -98,6 +99,7 @@ export function RoadPage(props: {
           key={file.id}
           {...{ file, results, format, words }}
           kept={rides}
+          onHeights={(unit) => readIn(file, unit)}
           onKeep={(ride) => void keepNumbers(file, ride)}
           onAgain={(index) => void again(file, index)}
         />
@@ -108,6 +110,9 @@ export function RoadPage(props: {
   );
 }
 
+/** What is known of a file before it is read. */
+const UNREAD = { share: 0, outcome: null, feet: null, done: false, told: '' } as const;
+
 /** The files of this visit, read one after the other. */
 function useFiles(desk: RoadDesk) {
   const [files, setFiles] = useState<readonly BroughtFile[]>([]);
@@ -117,12 +122,16 @@ function useFiles(desk: RoadDesk) {
   const bring = (list: readonly File[], who: RoadRider): void => {
     const fresh = list.map((file): BroughtFile => {
       last.current += 1;
-      return { id: last.current, file, name: file.name, who, share: 0, outcome: null, done: false, told: '' };
+      return { id: last.current, file, name: file.name, who, heights: null, ...UNREAD };
     });
     setFiles((known) => [...fresh, ...known]);
     void readAll(desk, fresh, change);
   };
-  return { files, bring, change } as const;
+  const readIn = (file: BroughtFile, heights: HeightUnit): void => {
+    change(file.id, { heights, ...UNREAD });
+    void readAll(desk, [{ ...file, heights }], change);
+  };
+  return { files, bring, change, readIn } as const;
 }
 
 async function readAll(
@@ -130,9 +139,11 @@ async function readAll(
   files: readonly BroughtFile[],
   change: (id: number, changed: Partial<BroughtFile>) => void,
 ): Promise<void> {
-  for (const { id, file, who } of files) {
-    const outcome = await desk.read(file, who, {
+  for (const ride of files) {
+    const { id, who } = ride;
+    const outcome = await desk.read(ride, who, {
       onShare: (share) => change(id, { share }),
+      onFeet: (feet) => change(id, { feet }),
       onFigures: (figures: RoadRideFigures) => change(id, { outcome: { kind: 'ride', figures } }),
     });
     change(id, { outcome, done: true });

@@ -1,4 +1,6 @@
 /** What the page of recorded rides asks of the app. Plain types; who answers reads files in a worker and keeps numbers. */
+import type { HeightUnit } from '../../core/gpx/choose.ts';
+import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
@@ -10,6 +12,12 @@ import type {
   RoadRideProblem,
 } from '../../core/recorded/rideFigures.ts';
 
+/** A recorded ride, and what its heights are in where somebody said so. */
+export interface RideFile {
+  readonly file: Blob;
+  readonly heights: HeightUnit | null;
+}
+
 /** What became of a file. */
 export type BroughtRide =
   | { readonly kind: 'ride'; readonly figures: RoadRideFigures }
@@ -19,6 +27,8 @@ export type BroughtRide =
 /** Told while a file is looked at: what is known so far. */
 export interface RoadTold {
   readonly onShare: (share: number) => void;
+  /** Its heights may be in feet. */
+  readonly onFeet: (question: RoadQuestion) => void;
   /** The ride without the best rides, then with more and more of them. */
   readonly onFigures: (figures: RoadRideFigures) => void;
 }
@@ -26,10 +36,10 @@ export interface RoadTold {
 /** What the page works with. */
 export interface RoadDesk {
   /** Reads one file after the other, in the order they were given. Never rejects. */
-  read(file: Blob, who: RoadRider, told: RoadTold): Promise<BroughtRide>;
+  read(ride: RideFile, who: RoadRider, told: RoadTold): Promise<BroughtRide>;
   /** A pitch of a file as a level. */
   again(
-    file: Blob,
+    ride: RideFile,
     who: RoadRider,
     pitch: RoadPitch,
     words: { readonly id: string; readonly title: string; readonly sentence: string },

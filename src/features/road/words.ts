@@ -18,6 +18,8 @@ export const roadWords = {
     teeth: 'These are not the teeth it was ridden with',
     teethHint: 'Then gears are told apart without a name, and fewer of them.',
     files: 'Choose GPX files',
+    metres: 'They are in metres',
+    feet: 'They are in feet',
     privacy:
       'The file stays on this device and is not kept. Only numbers for each pitch and the month are kept: no place, no time of day, no trace.',
     reading: (share: string): string => `Reading … ${share}`,

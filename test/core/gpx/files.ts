@@ -3,13 +3,13 @@
  * on the spot. No expectation lives here.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import type { RoadAnswers } from '../../../src/core/gpx/choose.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { type ImportResult, importRoad, type Road } from '../../../src/core/gpx/road.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
 
-const FOLDER = fileURLToPath(new URL('../../../../shared/data/gpx/', import.meta.url));
+const FOLDER = join(process.cwd(), '../shared/data/gpx/');
 
 /** Whether the collection is there, and what to say where it is not. */
 export const collectionIsHere = existsSync(`${FOLDER}nasty/EXPECTED.json`);

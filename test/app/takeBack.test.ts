@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { NoCopy, piecesOfCopy } from '../../src/app/copyClient.ts';
 import { openStorage } from '../../src/storage/index.ts';
-import { copyOf, keptRide } from './inputs.ts';
+import { copyOf, keptRide } from '../hostile/inputs.ts';
 
 const rides = Array.from({ length: 350 }, (_, i) => keptRide(i));
 const file = new Blob([JSON.stringify(copyOf({ rides }))]);
