@@ -24,7 +24,7 @@ export function App(props: {
       </KeptNotice.Provider>
       {state.dialog === 'settings' && <Settings state={state} send={send} />}
       {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
-      {state.dialog === 'cautions' && <Cautions send={send} />}
+      {state.dialog === 'cautions' && <Cautions bike={state.settings.bike} send={send} />}
     </OpenSettings.Provider>
   );
 }

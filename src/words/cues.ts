@@ -9,7 +9,7 @@ const say = words('cues');
 
 /** What is said for a cue, on a bike if one is known: a hub wants the pressure off, a motor at the crank time to let go. */
 export function cueText(cue: CueCode, bike?: Bike): string {
-  const gears =
-    bike === undefined ? 'sprockets' : hasHub(bike) ? 'hub' : loadsChain(bike) ? 'motor' : 'sprockets';
-  return say(cue, { gears });
+  const gears = bike !== undefined && hasHub(bike) ? 'hub' : 'sprockets';
+  const motor = bike !== undefined && loadsChain(bike) ? 'pulls' : 'none';
+  return say(cue, { gears, motor });
 }

@@ -1,4 +1,5 @@
 /** The first steps with the levers, said aloud: on the page and in a ride by ear. */
+import { loadsChain } from '../core/model/motor.ts';
 import { hasHub } from '../core/model/shifters.ts';
 import type { Bike } from '../core/model/types.ts';
 import type { KeyAction, Keys } from '../core/settings/settings.ts';
@@ -11,7 +12,10 @@ type Step = 'rear-easier' | 'rear-harder' | 'ease';
 
 /** What is said once a step was done. */
 export const stepDone = (step: Step, bike: Bike): string =>
-  say(`done-${step}`, { gears: hasHub(bike) ? 'hub' : 'sprockets' });
+  say(`done-${step}`, {
+    gears: hasHub(bike) ? 'hub' : 'sprockets',
+    motor: loadsChain(bike) ? 'pulls' : 'none',
+  });
 
 function spokenKey(keys: Keys, action: KeyAction): string {
   const code = keys[action][0] ?? '';

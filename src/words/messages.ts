@@ -11,10 +11,10 @@ export interface Messages {
     | 'onItsWay' | 'stuck' | 'again' | 'safe' | 'noScript' | 'framed' | 'alone'
   >;
   cautions: Plain<
-    | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all' | 'motor' | 'motorPlaces'
-    | 'motorPlacesHint'
+    | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all' | 'motor' | 'motorWheel' | 'motorPlaces'
+    | 'motorPlacesHint' | 'motorReported'
   > & {
-    'motorRule': { place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan'; watts: number; kmh: number; year: number; source: Text; yearText: Text };
+    'motorRule': { place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan'; watts: number; kmh: number; speed: Text; year: number; source: Text; yearText: Text };
   };
   children: Plain<
     | 'title' | 'intro' | 'roads' | 'done' | 'how' | 'howTitle' | 'learnt' | 'nothingYet' | 'together'
@@ -56,8 +56,8 @@ export interface Messages {
     | 'straight-chain' | 'stop-ahead' | 'wind-ahead' | 'gravel-ahead' | 'look-far' | 'last-pitch'
     | 'easier-lever' | 'harder-lever'
   > & {
-    'ease-then-shift': { gears: 'hub' | 'motor' | 'sprockets' };
-    'rest-on-the-way-up': { gears: 'hub' | 'motor' | 'sprockets' };
+    'ease-then-shift': { gears: 'hub' | 'sprockets'; motor: 'pulls' | 'none' };
+    'rest-on-the-way-up': { gears: 'hub' | 'sprockets'; motor: 'pulls' | 'none' };
     'small-ring': { gears: 'hub' | 'sprockets' };
     'big-ring': { gears: 'hub' | 'sprockets' };
     'easy-before-stop': { gears: 'hub' | 'sprockets' };
@@ -65,19 +65,20 @@ export interface Messages {
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'
     | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance'
-    | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls' | 'motor-rests' | 'motor-too-fast'
-    | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing'
-    | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder'
-    | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause'
-    | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause'
-    | 'remark-heavy-shift' | 'remark-shift-hung' | 'remark-shift-waiting' | 'remark-hub-knocked'
-    | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder'
-    | 'remark-ring-easier' | 'remark-ring-harder' | 'remark-no-ring' | 'remark-refused-crossed'
-    | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed'
-    | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over'
-    | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
+    | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls' | 'motor-rests' | 'motor-empty'
+    | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine'
+    | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller'
+    | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller'
+    | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift'
+    | 'remark-shift-hung' | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled'
+    | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier'
+    | 'remark-ring-harder' | 'remark-no-ring' | 'remark-refused-crossed' | 'remark-crossed'
+    | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty'
+    | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin'
+    | 'ear-nothing'
   > & {
     'widened': { times: Text };
+    'motor-too-fast': { speed: Text };
     'steeper': { times: Text };
     'move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
     'move-after': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
@@ -163,7 +164,7 @@ export interface Messages {
   > & {
     'title': { level: Text };
     'done-rear-easier': { gears: 'hub' | 'sprockets' };
-    'done-ease': { gears: 'hub' | 'sprockets' };
+    'done-ease': { gears: 'hub' | 'sprockets'; motor: 'pulls' | 'none' };
     'say-rear-easier': { key: Text };
     'say-rear-harder': { key: Text };
     'say-ease': { how: 'hold' | 'press'; key: Text };

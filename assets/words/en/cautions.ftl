@@ -18,28 +18,31 @@ motor =
     It is heavy: it takes longer to stop, and is hard to push and to lift.
     Hands off the motor and the battery; what is wrong with them is for a mechanic.
     From which age, with which helmet and how fast one may ride differs from place to place: the law of your place comes first.
-    Practise on a quiet, flat, closed place, children only with an adult in charge.
+# A wheel that a motor drives.
+motorWheel = A wheel that a motor drives slips sooner on wet ground, on gravel and in bends, above all the front one: push gently there.
 motorPlaces = What some places say
 motorPlacesHint = Seen once, and laws change. Ask what is so today where you ride. The bikes here are ridden as the European standard says.
-# One place: $place is a name of its own, $watts and $kmh are 0 where none was found, $year is 0 where it is not known.
+# Instead of a source.
+motorReported = reported, not checked against the law’s text
+# One place: $place is a name of its own, $watts and $kmh are 0 where none was found, $speed is the speed with its unit, $year is 0 where it is not known.
 motorRule =
     { $place ->
         [eu] European Union
         [uk] United Kingdom
         [us] United States, federal
         [california] California
-        [canada] Canada
+        [canada] Canada, most provinces
         [australia] Australia
         [new-zealand] New Zealand
        *[japan] Japan
     }: { $watts ->
         [0] { $kmh ->
             [0] nothing found
-           *[other] help up to { $kmh } km/h
+           *[other] help up to { $speed }
         }
        *[other] { $kmh ->
             [0] { $watts } W
-           *[other] { $watts } W, help up to { $kmh } km/h
+           *[other] { $watts } W, help up to { $speed }
         }
     } ({ $year ->
         [0] { $source }

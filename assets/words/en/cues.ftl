@@ -3,17 +3,27 @@
 hill-ahead = Hill ahead.
 ease-then-shift =
     { $gears ->
-        [hub] Take the pressure off, then shift.
-        [motor] Soft feet, wait a breath, then shift.
-       *[sprockets] Soft feet, then shift.
+        [hub] { $motor ->
+            [pulls] Take the pressure off, wait a breath, then shift.
+           *[none] Take the pressure off, then shift.
+        }
+       *[sprockets] { $motor ->
+            [pulls] Soft feet, wait a breath, then shift.
+           *[none] Soft feet, then shift.
+        }
     }
 two-easier-now = Two easier now.
 one-at-a-time = One gear at a time.
 rest-on-the-way-up =
     { $gears ->
-        [hub] The rest on the way up: pressure off each time.
-        [motor] The rest on the way up: let the motor go each time.
-       *[sprockets] The rest on the way up, with soft feet each time.
+        [hub] { $motor ->
+            [pulls] The rest on the way up: pressure off each time, and wait a breath.
+           *[none] The rest on the way up: pressure off each time.
+        }
+       *[sprockets] { $motor ->
+            [pulls] The rest on the way up: let the motor go each time.
+           *[none] The rest on the way up, with soft feet each time.
+        }
     }
 harder-again = Over the top: harder again.
 hold-rhythm = Keep your legs turning at one pace.

@@ -23,7 +23,8 @@ chainOff = chain off
 # What a motor does, in two or three words, under the chain from above.
 motor-pulls = motor pulls
 motor-rests = motor rests
-motor-too-fast = no help above 25 km/h
+# $speed with its unit.
+motor-too-fast = no help above { $speed }
 motor-empty = battery empty
 # How much steeper than life heights are drawn.
 steeper = heights × { $times }

@@ -30,7 +30,10 @@ done-rear-easier =
 done-rear-harder = Slower legs, more push.
 done-ease =
     { $gears ->
-        [hub] With the pressure off a hub shifts at once. Now push on again.
+        [hub] { $motor ->
+            [pulls] With the pressure off a hub shifts as soon as the motor lets go. Now push on again.
+           *[none] With the pressure off a hub shifts at once. Now push on again.
+        }
        *[sprockets] Soft feet let the chain move. Now push on again.
     }
 wrong-rear-easier = That was easier.

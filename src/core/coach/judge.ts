@@ -4,7 +4,6 @@
  */
 import { clamp } from '../math/numbers.ts';
 import type { Level, MarkWeights } from '../level/schema.ts';
-import { loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Policy } from '../planner/plan.ts';
 import type { RideTrace } from '../ride/trace.ts';
@@ -12,7 +11,7 @@ import type { RideWorld } from '../ride/types.ts';
 import { cadenceMark, chainLineMark, legLosses } from './cadence.ts';
 import { foresightMark, judgePitches } from './foresight.ts';
 import { habitsOf } from './habits.ts';
-import { countManoeuvres, easingMark, economyMark, leftAlone, motorPulled, shiftsOf } from './shifts.ts';
+import { countManoeuvres, easingMark, economyMark, leftAlone, motorToBlame, shiftsOf } from './shifts.ts';
 import {
   type Hold,
   MARK_NAMES,
@@ -88,7 +87,7 @@ export function judgeRide(input: JudgeInput): RideReport {
       referenceShiftCount: shiftsOf(reference).length,
       hub: hasHub(world.machine.bike),
       heldShifts,
-      motorShifts: shifts.filter(motorPulled).length + (loadsChain(world.machine.bike) ? heldShifts : 0),
+      motor: motorToBlame(world, trace),
       waitedShifts: shifts.filter(({ waited }) => waited === true).length,
     }),
   };

@@ -3,7 +3,7 @@
  * beyond whether its level was finished.
  */
 import type { KeptResult } from './results.ts';
-import { loadsChain } from '../model/motor.ts';
+import { helpsAtAll, loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Bike } from '../model/types.ts';
 import { LESSONS, type Level } from '../level/schema.ts';
@@ -41,7 +41,7 @@ export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub
     case undefined:
       return true;
     case 'motor':
-      return bike.motor !== undefined;
+      return helpsAtAll(bike);
     case 'crank-motor':
       return loadsChain(bike);
     case 'hub':

@@ -3,6 +3,7 @@
  * that belong together) for economy.
  */
 import { clamp } from '../math/numbers.ts';
+import { loadsChain } from '../model/motor.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import { beganTick, doneShifts, type RideTrace, type ShiftDone } from '../ride/trace.ts';
@@ -61,6 +62,27 @@ const MOTOR_SHARE = 0.25;
 /** Whether a shift was no clean one because a crank motor still pulled. */
 export function motorPulled({ load, motorLoad = 0 }: Pick<ShiftDone, 'load' | 'motorLoad'>): boolean {
   return load > CLEAN_LOAD && motorLoad >= MOTOR_SHARE * load;
+}
+
+/**
+ * The heavy shifts of a ride that a crank motor made heavy, if it did most of them; else null. Without a heavy one those
+ * a hub held back speak, as long as the battery gave anything, and without these the ones that were not quite clean.
+ */
+export function motorToBlame(
+  { machine }: Pick<RideWorld, 'machine'>,
+  trace: Pick<RideTrace, 'events'>,
+): { readonly heavy: number } | null {
+  if (!loadsChain(machine.bike)) return null;
+  const done = doneShifts(trace);
+  const heavy = done.filter(({ load }) => load >= HEAVY_LOAD);
+  const byMotor = heavy.filter(motorPulled).length;
+  if (heavy.length > 0) return 2 * byMotor > heavy.length ? { heavy: byMotor } : null;
+  const emptyTick = trace.events.find(({ kind }) => kind === 'battery-empty')?.tick ?? Infinity;
+  const held = trace.events.filter((event) => event.kind === 'shift-hung' && event.hub === true);
+  const fair = done.filter(({ load }) => load > CLEAN_LOAD);
+  const pulled =
+    held.length > 0 ? held.filter(({ tick }) => tick < emptyTick).length : fair.filter(motorPulled).length;
+  return 2 * pulled > (held.length > 0 ? held.length : fair.length) ? { heavy: 0 } : null;
 }
 
 /**

@@ -153,7 +153,7 @@ export interface Verdict {
       }
     /**
      * Shifts under load; in a hub (`hub`) the habit of pedalling on through a shift, which only a chain wants; with
-     * `motor` a crank motor that was not given the time to let go.
+     * `motor` most of them made while a crank motor still pulled, and only those counted.
      */
     | {
         readonly code: 'ease';

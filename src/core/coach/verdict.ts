@@ -64,8 +64,8 @@ interface VerdictInput {
   readonly hub: boolean;
   /** Gears that were asked of a hub and held back, because somebody pushed on. */
   readonly heldShifts: number;
-  /** Shifts in which a crank motor had not let go yet. */
-  readonly motorShifts: number;
+  /** Heavy shifts in which a crank motor had not let go yet, where most were such; else null. */
+  readonly motor: { readonly heavy: number } | null;
   /** Shifts of a chain that had to wait because the legs rested. */
   readonly waitedShifts: number;
 }
@@ -218,10 +218,10 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
     case 'ease':
       return {
         code: 'ease',
-        heavy: input.heavyShifts,
+        heavy: input.motor?.heavy ?? input.heavyShifts,
         shifts: input.shiftCount,
         ...inHub,
-        ...(input.motorShifts > 0 ? { motor: true as const } : {}),
+        ...(input.motor === null ? {} : { motor: true as const }),
       };
     case 'stood-still':
       return { code: 'stood-still', waited: input.waitedShifts, shifts: input.shiftCount };

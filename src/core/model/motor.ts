@@ -42,9 +42,14 @@ export function batteryJ({ batteryWh }: Motor): number {
   return batteryWh * JOULES_PER_WH;
 }
 
+/** Whether there is a motor and its help is not set to off. */
+export function helpsAtAll({ motor }: { readonly motor?: Motor }): boolean {
+  return motor !== undefined && motor.helpRatio > 0;
+}
+
 /** Whether the motor pulls on the chain. */
-export function loadsChain({ motor }: { readonly motor?: Motor }): boolean {
-  return motor?.place === 'crank';
+export function loadsChain(bike: { readonly motor?: Motor }): boolean {
+  return bike.motor?.place === 'crank' && helpsAtAll(bike);
 }
 
 /** Share of the help that is given at a speed: all, fading, none. */

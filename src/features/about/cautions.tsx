@@ -2,12 +2,14 @@
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Dialog, Icon } from '../../ui/parts.tsx';
+import type { Bike } from '../../core/model/types.ts';
 import type { Send } from '../../state/store.ts';
+import { outsideLines } from '../../words/cautions.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('cautions');
 
-export function Cautions({ send }: { readonly send: Send }): JSX.Element {
+export function Cautions({ bike, send }: { readonly bike: Bike; readonly send: Send }): JSX.Element {
   return (
     <Dialog title={say('title')} class="cautions" onClose={() => send({ kind: 'close-dialog' })}>
       <div class="buttons">
@@ -26,7 +28,7 @@ export function Cautions({ send }: { readonly send: Send }): JSX.Element {
       <details>
         <summary>{say('more')}</summary>
         <ul>
-          {say.lines('short').map((sentence) => (
+          {outsideLines(bike).map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>

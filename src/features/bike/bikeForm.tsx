@@ -142,7 +142,7 @@ function MotorFields(props: PartProps & { readonly problem: string | undefined }
         name="motor"
         value={draft.motor}
         options={[
-          ['none', words.motorAt.none],
+          ['none', words.noMotor],
           ...MOTOR_PLACES.map((place) => [place, words.motorAt[place]] as const),
         ]}
         onChoose={(motor) => onDraft((now) => ({ ...now, motor }))}

@@ -19,9 +19,12 @@ import { GearStacks } from '../../ui/pictures/gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import { ownBikeWords, bikePageWords } from './words.ts';
 import { words } from '../../words/words.ts';
+import { outsideLines } from '../../words/cautions.ts';
 import { bikeGears, bikeName, common } from '../../words/common.ts';
 
 const cautions = words('cautions');
+
+const KMH_PER_MPS = 3.6;
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN = 'own';
@@ -56,7 +59,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
             words={ownBikeWords}
           />
         )}
-        {bike.motor !== undefined && <MotorCare />}
+        {bike.motor !== undefined && <MotorCare {...{ bike, format }} />}
         <RiderForm
           // As long as nobody has chosen, the rider follows the bike and the form begins anew.
           key={riderChosen ? 'chosen' : rider.id}
@@ -84,12 +87,13 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 };
 
 /** What to know before riding such a bike outside, and what the law of some places says. */
-function MotorCare(): JSX.Element {
+function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX.Element {
+  const { bike, format } = props;
   return (
     <section class="paper motor-care" aria-label={bikePageWords.motorTitle}>
       <h2>{bikePageWords.motorTitle}</h2>
       <ul>
-        {cautions.lines('motor').map((sentence) => (
+        {outsideLines(bike).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
@@ -102,7 +106,8 @@ function MotorCare(): JSX.Element {
                 place: rule.place,
                 watts: rule.ratedW ?? 0,
                 kmh: rule.helpToKmh ?? 0,
-                source: rule.source,
+                speed: format.speed((rule.helpToKmh ?? 0) / KMH_PER_MPS),
+                source: rule.source ?? cautions('motorReported'),
                 year: rule.year ?? 0,
                 yearText: String(rule.year ?? ''),
               })}
@@ -157,7 +162,7 @@ function BikeCard(props: {
         <strong>{name}</strong>{' '}
         <span class="card-facts">
           <span>{bikeGears(bike)}</span>{' '}
-          {bike.motor !== undefined && <span>{bikePageWords.motorAt[bike.motor.place]}</span>}{' '}
+          {bike.motor !== undefined && <span>{ownBikeWords.motorAt[bike.motor.place]}</span>}{' '}
           <span>{bike.backPedalBrake === true ? bikePageWords.backPedal : bikePageWords[bike.shifter]}</span>{' '}
           <span>
             {bikePageWords.tyre} {format.tyre(bike)}

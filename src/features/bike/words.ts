@@ -32,7 +32,8 @@ export const ownBikeWords = {
   backPedalBrake: 'Brakes when I pedal backwards',
   hubRule: 'A hub changes while you do not push: let the pressure off, or stand still.',
   motor: 'Motor',
-  motorAt: { none: 'No motor', crank: 'At the crank', wheel: 'In a wheel' },
+  noMotor: 'No motor',
+  motorAt: { crank: 'Motor at the crank', wheel: 'Motor in a wheel' },
   help: 'Its help',
   helpOf: {
     0: 'Off',
@@ -143,7 +144,6 @@ export const bikePageWords = {
   sprockets: 'Sprockets',
   hubSprocket: 'gears in the hub behind a sprocket of',
   backPedal: 'back-pedal brake',
-  motorAt: { crank: 'motor at the crank', wheel: 'motor in the front wheel' },
   motorTitle: 'Before you ride with a motor',
   tyre: 'Tyre',
   mechanical: 'cable',

@@ -3,6 +3,8 @@ import type { JSX } from 'preact';
 import type { RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
+import { bikeById } from '../../core/model/presets.ts';
+import { outsideLines } from '../../words/cautions.ts';
 import { words as messages } from '../../words/words.ts';
 import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
@@ -118,7 +120,7 @@ function RoadPage(props: {
         </>
       )}
       <footer>
-        {words.report.footer} {cautions('title')} {cautions.lines('short').join(' ')}
+        {words.report.footer} {cautions('title')} {outsideLines(bikeById(session.plan.bike) ?? {}).join(' ')}
       </footer>
     </section>
   );

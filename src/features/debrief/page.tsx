@@ -14,6 +14,8 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
+import type { Bike } from '../../core/model/types.ts';
+import { outsideLines } from '../../words/cautions.ts';
 import { words as messages } from '../../words/words.ts';
 import { bikeName, common, riderName } from '../../words/common.ts';
 
@@ -69,11 +71,11 @@ function Details(props: {
       childrenWords={childrenDebriefWords}
       bikeName={bikeName(bike.id)}
       riderName={riderName(rider.id)}
-      cautions={cautions.lines('short')}
+      cautions={outsideLines(bike)}
       saved={savedWords(last.kept)}
       guess={last.guess}
       unfolded={last.unfolded}
-      outside={outsideAfterFirst(state)}
+      outside={outsideAfterFirst(state, bike)}
       {...(inGroup
         ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
         : { nextLevelTitle: next?.title ?? null })}
@@ -83,12 +85,12 @@ function Details(props: {
 }
 
 /** Before somebody tries on a real bike what the first ride taught. */
-function outsideAfterFirst({
-  results,
-  unmarked,
-}: State): { title: string; sentences: readonly string[] } | null {
+function outsideAfterFirst(
+  { results, unmarked }: State,
+  bike: Bike,
+): { title: string; sentences: readonly string[] } | null {
   if (results.length + unmarked.length > 1) return null;
-  return { title: cautions('outside'), sentences: cautions.lines('short') };
+  return { title: cautions('outside'), sentences: outsideLines(bike) };
 }
 
 /** A lesson of a children's level that was ridden to its end for the first time. */

@@ -40,7 +40,7 @@ export const DRILL_WORDS: Readonly<Record<DrillId, Drill>> = {
     needs: '40 m of quiet flat ground, and a bike whose gears were checked before.',
     safe: 'The coach stands to the side and never in the line. No fingers near a chain.',
     watch:
-      'Do the legs stop? They should push softly and go on turning. With a hub gear they rest. With a motor they wait a breath before the click.',
+      'Do the legs stop? They should push softly and go on turning. With a hub gear they rest. With a motor at the crank they wait a breath before the click.',
     easier: 'Only soft feet, no click.',
     harder: 'Two clicks, one after the other, with a turn of the cranks between.',
   },
