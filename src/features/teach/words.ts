@@ -69,8 +69,7 @@ export const teachWords = {
       ...cautions.lines('short'),
       'Keep fingers away from a moving chain.',
       'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
-      'A bike with a motor starts more strongly than one thinks, takes longer to stop and is heavy: gently at first, and as the law of the place allows. For a shift with a motor at the crank: soft feet, with a hub gear the pressure right off, wait a breath, then the lever.',
-      cautions('motorWheel'),
+      'A bike with a motor starts strongly, stops later and is heavy; a driven front wheel slips on wet, gravel, in bends: gently, as the law of the place allows. Motor at the crank: soft feet (hub: pressure off), wait a breath, then shift.',
     ];
   },
   defers:
