@@ -21,18 +21,20 @@ const links: string[] = [];
 
 const kept = (page: Page, kind: string): Promise<{ planId?: string }[]> => keptIn(page, kind);
 
-async function openDevice(): Promise<OpenPage> {
-  const open = await site.openPage({ width: 1024, height: 768 });
-  await open.page.addInitScript((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
-  await open.page.goto(`${site.url}#about`);
-  await open.page.locator('[data-save-everything]').waitFor();
-  return open;
-}
-
 async function go(page: Page, hash: string): Promise<void> {
   await page.evaluate((to) => {
     location.hash = to;
   }, hash);
+}
+
+async function openDevice(): Promise<OpenPage> {
+  const open = await site.openPage({ width: 1024, height: 768 });
+  await open.page.addInitScript((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
+  await go(open.page, '#about');
+  // The speed is for the next document.
+  await open.page.reload();
+  await open.page.locator('[data-save-everything]').waitFor();
+  return open;
 }
 
 beforeAll(async () => {

@@ -169,6 +169,8 @@ export async function openPage(browser: Browser, siteUrl: string, screen: Screen
   const problems: string[] = [];
   const addresses: string[] = [];
   watch(context, siteUrl, problems, addresses);
+  // On a busy machine what is waited for comes late, and no test is about how late.
+  context.setDefaultTimeout(120_000);
   await context.addInitScript(NAMES);
   const { painting = 'seldom' } = screen;
   if (painting !== 'real') await context.addInitScript(painting === 'even' ? paintEvenly : paintSeldom);

@@ -17,7 +17,7 @@ bike = My bike
 # Under "My bike": its name and its gears.
 hint-bike = { $name }, { $gears }
 hint-about = and care, and privacy
-hint-progress = Check rides, your marks, and what is kept
+hint-progress = Check rides, rides on the road, and what is kept
 hint-gearcheck = Would other sprockets get me up this hill?
 hint-two = Side by side, face to face, or in a relay
 hint-clinic = A group on one device or many, no names
