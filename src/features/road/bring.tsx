@@ -24,7 +24,10 @@ export function Bring(props: {
     <section class="paper road-bring" aria-labelledby={id}>
       <h2 id={id}>{bring.title}</h2>
       <p>
-        {bring.bike(format.parts(bike), format.tyre(bike))} <PageLink to="bike">{bring.otherBike}</PageLink>
+        {bring.bike(format.parts(bike), format.tyre(bike))}{' '}
+        <PageLink to="bike" class="road-other-bike">
+          {bring.otherBike}
+        </PageLink>
       </p>
       <Tick
         label={`${bring.teeth}. ${bring.teethHint}`}
