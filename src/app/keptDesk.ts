@@ -2,6 +2,7 @@
  * What is kept, in a person's hands: saved as a file, deleted, and taken back. A copy is opened away from the page, kept
  * piece by piece, told how far it is, and stopped when told so.
  */
+import { forgetRounds } from '../features/two/rounds.ts';
 import type { ToldOutcome } from '../state/outcome.ts';
 import type { TakingBack } from '../ui/kept.tsx';
 import type { Clinic } from './group/clinic.ts';
@@ -83,6 +84,7 @@ export async function deleteEverything({
   newer,
 }: Taker & { readonly newer: Newer }): Promise<ToldOutcome> {
   await newer.forget();
+  forgetRounds();
   const { deleted } = await (await keeping.storage).deleteEverything();
   await (deleted ? keeping.forget() : keeping.refresh());
   await unfinished.look();

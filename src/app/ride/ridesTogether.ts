@@ -3,11 +3,15 @@
  * the leg of one of them, who has the whole device. Joins sessions; the page decides what is ridden and what comes then.
  */
 import type { Judging } from '../device/scoring.ts';
+import { keepAwake } from '../device/wakeLock.ts';
+import type { RidePhaseShown } from '../../state/ridePlaces.ts';
 import { outfitBeside } from '../../core/settings/outfit.ts';
 import { KEYS_FOR_TWO } from '../../features/two/keys.ts';
 import type { RidesTogether, Seat, TogetherWish } from '../../features/two/services.ts';
 import { type RideSession, startRideSession } from './session.ts';
 import type { RideLook } from './views.ts';
+
+const awake = keepAwake();
 
 /**
  * How long each waits (s), so that all who ride as well as their bikes and legs allow come to the end together. Without
@@ -33,15 +37,20 @@ async function waitsOf(
 }
 
 /** What one of them sees and pushes: the device as it is set, on a bike of their own. */
-function lookOf(look: RideLook, { bike, rider, side, otherJersey }: Seat, autoEase: boolean): RideLook {
+export function lookOfSeat(
+  look: RideLook,
+  { bike, rider, side, otherJersey }: Seat,
+  wish: TogetherWish,
+): RideLook {
   const { settings } = look;
   return {
     ...look,
+    showPads: look.showPads || wish.needsPads,
     settings: {
       ...settings,
       bike,
       rider,
-      autoEase,
+      autoEase: wish.autoEase,
       keys: side === null ? settings.keys : KEYS_FOR_TWO[side],
       kit: otherJersey ? outfitBeside(settings.kit) : settings.kit,
     },
@@ -58,8 +67,14 @@ export async function startRidesTogether(
   const waitsS =
     wish.headStart && seats.length > 1 ? await waitsOf(wish, look().settings.paceRatio, judging) : [];
   const sessions: RideSession[] = [];
+  const phases: RidePhaseShown[] = seats.map(() => 'ready');
+  const follow = (seat: number, phase: RidePhaseShown): void => {
+    phases[seat] = phase;
+    awake.want(phases.some((one) => one === 'ready' || one === 'riding'));
+  };
   const broken = (): void => {
     for (const session of sessions) session.halt();
+    awake.want(false);
     wish.onFailed();
   };
   seats.forEach((seat, i) => {
@@ -77,8 +92,11 @@ export async function startRidesTogether(
       reference: judging.expect({ level, seed: level.seed, bike, rider, autoEase }),
       waitS: waitsS[i] ?? 0,
       ...(side === null ? {} : { gamepad: side === 'left' ? 0 : 1 }),
-      look: () => lookOf(look(), seat, autoEase),
-      onPhase: (phase, countdownS) => wish.onPhase(i, phase, countdownS),
+      look: () => lookOfSeat(look(), seat, wish),
+      onPhase(phase, countdownS) {
+        follow(i, phase);
+        wish.onPhase(i, phase, countdownS);
+      },
       onPlace: (distanceM) => wish.onPlace(i, distanceM),
       onFailed: broken,
       onBroken: broken,
@@ -92,6 +110,7 @@ export async function startRidesTogether(
     },
     stop() {
       for (const session of sessions) session.destroy();
+      awake.want(false);
     },
   };
 }

@@ -35,9 +35,12 @@ export const childrenPage: Page = (state, send) => (
       <section class="paper">
         <h2>{say('howTitle')}</h2>
         <ul class="play-how">
-          {[...say.lines('how'), say('together')].map((sentence) => (
+          {say.lines('how').map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
+          <li>
+            <a href={hashOf({ view: 'two', rest: 'relay' })}>{say('together')}</a>
+          </li>
         </ul>
         <p class="quiet">{say('beside')}</p>
       </section>

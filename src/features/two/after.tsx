@@ -8,12 +8,8 @@ import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
 import { twoWords } from './words.ts';
 import type { Way } from './choice.ts';
-
-/** Rides of a series; the best of each rider's own counts. */
-export const SERIES = 3;
-
-/** Totals of one round of rides, in the order of the riders; null while they are not known. */
-export type Totals = readonly (number | null)[];
+import { SERIES, type Totals } from './rounds.ts';
+import { common } from '../../words/common.ts';
 
 interface Props {
   readonly way: Way;
@@ -25,6 +21,8 @@ interface Props {
   readonly before: readonly Totals[];
   readonly now: Totals;
   readonly onTotal: (rider: number, total: number) => void;
+  /** To the gate of the next leg, where some are left. */
+  readonly onGoOn: () => void;
   readonly onAgain: () => void;
   readonly onMoveOn: () => void;
   readonly onOther: () => void;
@@ -32,7 +30,7 @@ interface Props {
 
 /** A card for each. */
 export function After(props: Props): JSX.Element {
-  const { way, rides, before, now, onAgain, onMoveOn, onOther } = props;
+  const { way, rides, before, now, onGoOn, onAgain, onMoveOn, onOther } = props;
   const known = now.filter((total) => total !== null);
   return (
     <section class="two-after" aria-label={twoWords.afterTitle}>
@@ -41,13 +39,18 @@ export function After(props: Props): JSX.Element {
           <Card key={i} rider={i} result={result} {...props} />
         ))}
       </div>
-      {way === 'relay' && known.length === rides.length && (
+      {way === 'relay' && known.length === now.length && (
         <p class="paper two-together" data-together>
           {twoWords.together(Math.round(known.reduce((sum, one) => sum + one, 0) / known.length))}
         </p>
       )}
       <div class="buttons">
-        <Button strong data-again-two onClick={onAgain}>
+        {rides.length < now.length && (
+          <Button strong data-go-on onClick={onGoOn}>
+            {common('riding-on')}
+          </Button>
+        )}
+        <Button strong={rides.length === now.length} data-again-two onClick={onAgain}>
           {before.length + 1 < SERIES ? twoWords.again : twoWords.newSeries}
         </Button>
         <Button onClick={onMoveOn}>{twoWords.moveOn[way]}</Button>

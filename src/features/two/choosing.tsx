@@ -9,12 +9,16 @@ import { Icon } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { bikeName, common, keyName, riderName } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { twoWords } from './words.ts';
 import { mostOn, type TogetherChoice, type Way, WAYS } from './choice.ts';
 import { canRide, isOnlyTouch } from './riding.tsx';
 import { SharedRoad } from './road.tsx';
 import type { RiderChoice } from './services.ts';
 import { KEYS_FOR_TWO, type Side, SIDES } from './keys.ts';
+
+/** What a road is for is said as where roads are listed. */
+const sayRoad = words('levels');
 
 interface Props {
   readonly levels: readonly Level[];
@@ -67,9 +71,9 @@ export function Choosing(props: Props): JSX.Element {
                 onChoice({ ...choice, level: levels.find((one) => one.id === id) ?? level });
               }}
             >
-              {levels.map(({ id, title }) => (
+              {levels.map(({ id, title, needs }) => (
                 <option key={id} value={id} selected={id === level?.id}>
-                  {title}
+                  {needs === undefined ? title : `${title} · ${sayRoad(`needs-${needs}`)}`}
                 </option>
               ))}
             </select>

@@ -27,6 +27,8 @@ interface Props {
   /** Settings lie over the pause. */
   readonly dialogOpen: boolean;
   readonly onLeave: () => void;
+  /** Where a failed leg can be ridden once more; not there where that is the same as leaving. */
+  readonly onFailed: (() => void) | undefined;
   readonly onDone: (rides: readonly RideResult[]) => void;
 }
 
@@ -38,14 +40,38 @@ interface SeatShown {
 const READY: SeatShown = { phase: 'ready', countdownS: null };
 /** Longer counts are no countdown but a wait for somebody's head start (s). */
 const LONGEST_COUNT_S = 3;
+/** Whoever waits longer than this looks away (s, common practice, no source). */
+const LONG_WAIT_S = 30;
 
 /** The screen. */
 export function Riding(props: Props): JSX.Element {
-  const { level, choice, riders, first, dialogOpen, onLeave } = props;
+  const { level, choice, riders, first, dialogOpen, onLeave, onFailed = onLeave } = props;
   const root = useRef<HTMLElement | null>(null);
   const marks = useRef<HTMLElement | null>(null);
   const { shown, failed, resume } = useRides(props, root, marks);
   const paused = shown.some(({ phase }) => phase === 'paused');
+  const othersRide = shown.some(({ phase }) => phase !== 'finished');
+  const title = failed ? twoWords.title : common('riding-paused');
+  const ways = (
+    <>
+      {failed && <p>{twoWords.failed}</p>}
+      <div class="buttons">
+        {!failed && (
+          <Button strong data-ride-on autofocus onClick={resume}>
+            {common('riding-on')}
+          </Button>
+        )}
+        {failed && props.onFailed !== undefined && (
+          <Button strong data-to-gate autofocus onClick={onFailed}>
+            {twoWords.toGate}
+          </Button>
+        )}
+        <Button data-leave-two onClick={onLeave}>
+          {twoWords.leave}
+        </Button>
+      </div>
+    </>
+  );
   return (
     <main class="two-ride" data-way={choice.way} ref={root}>
       <h1 class="unseen">{twoWords.riding(level?.title ?? '')}</h1>
@@ -57,24 +83,21 @@ export function Riding(props: Props): JSX.Element {
           name={twoWords.names[choice.way](first + i)}
           shown={one}
           failed={failed}
+          othersRide={othersRide}
         />
       ))}
       {riders.length > 1 && level !== undefined && (
         <RoadBetween {...{ level, marks }} letters={twoWords.marks[choice.way]} />
       )}
       {(paused || failed) && !dialogOpen && (
-        <Dialog title={failed ? twoWords.title : common('riding-paused')} onClose={failed ? onLeave : resume}>
-          {failed && <p>{twoWords.failed}</p>}
-          <div class="buttons">
-            {!failed && (
-              <Button strong data-ride-on autofocus onClick={resume}>
-                {common('riding-on')}
-              </Button>
-            )}
-            <Button data-leave-two onClick={onLeave}>
-              {twoWords.leave}
-            </Button>
-          </div>
+        <Dialog title={title} onClose={failed ? onFailed : resume}>
+          {ways}
+          {choice.way === 'facing' && (
+            <div class="two-across" data-across>
+              <h2>{title}</h2>
+              {ways}
+            </div>
+          )}
         </Dialog>
       )}
     </main>
@@ -101,6 +124,7 @@ function useRides(
       seats,
       autoEase: choice.autoEase,
       headStart: choice.headStart,
+      needsPads: choice.way === 'facing',
       onPhase: (seat, phase, countdownS) =>
         setShown((now) => now.map((one, i) => (i === seat ? { phase, countdownS } : one))),
       onPlace: (seat, distanceM) => moveMark(marks.current, seat, distanceM / lengthM),
@@ -151,8 +175,10 @@ function Place(props: {
   readonly name: string;
   readonly shown: SeatShown;
   readonly failed: boolean;
+  /** Somebody is not over the line yet. */
+  readonly othersRide: boolean;
 }): JSX.Element {
-  const { place, turned, name, shown, failed } = props;
+  const { place, turned, name, shown, failed, othersRide } = props;
   const { phase, countdownS } = shown;
   const counts = phase === 'ready' || (phase === 'riding' && countdownS !== null);
   return (
@@ -170,11 +196,16 @@ function Place(props: {
         <output class="two-over">
           <span class="paper">
             <strong>{countdownS ?? common('riding-loading')}</strong>
-            {countdownS !== null && countdownS > LONGEST_COUNT_S && <small>{twoWords.headStartWait}</small>}
+            {countdownS !== null && countdownS > LONGEST_COUNT_S && (
+              <small>
+                {twoWords.headStartWait}
+                {countdownS > LONG_WAIT_S && ` ${twoWords.longWait}`}
+              </small>
+            )}
           </span>
         </output>
       )}
-      {phase === 'finished' && (
+      {phase === 'finished' && othersRide && (
         <output class="two-over two-waiting">
           <span class="paper">{twoWords.waiting}</span>
         </output>

@@ -29,6 +29,8 @@ export interface TogetherWish {
   readonly autoEase: boolean;
   /** Whoever's best ride takes longer starts first. */
   readonly headStart: boolean;
+  /** There is nothing to push but pads, whatever is set. */
+  readonly needsPads: boolean;
   readonly onPhase: (seat: number, phase: RidePhaseShown, countdownS: number | null) => void;
   /** How far somebody has come (m), once per picture. */
   readonly onPlace: (seat: number, distanceM: number) => void;

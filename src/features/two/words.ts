@@ -18,11 +18,13 @@ export const twoWords = {
   } satisfies Record<Way, string>,
   wayHints: {
     beside: 'Two at once, each on a half of the screen: on a tablet, with one keyboard or two gamepads.',
-    facing: 'Two at once, the tablet flat on the table between them: the upper half is turned round.',
-    relay: 'One road, a leg for each: whoever comes to the gate hands the device on.',
+    facing:
+      'Two at once, the upper half of the tablet turned round. Lay it flat between them, where it can neither slide nor fall.',
+    relay: 'One road, a leg for each: whoever comes to the gate hands the device on, standing or seated.',
   } satisfies Record<Way, string>,
   count: 'Riders',
-  noRelay: 'This road has too few hills for a relay: everybody needs one. Choose another road.',
+  noRelay:
+    'This road is too short for a relay, or has too few hills: everybody needs a hill and some road of their own. Choose another road.',
   /** Who is meant, counted from 0. */
   names: {
     beside: (rider: number) => (rider === 0 ? 'Left' : 'Right'),
@@ -35,6 +37,7 @@ export const twoWords = {
   autoEase: 'The game has soft feet during a shift and brakes at lines, for all',
   headStart: 'Whoever’s best ride takes longer here starts first, so that both can finish together',
   headStartWait: 'seconds. The other one’s best ride takes so much longer.',
+  longWait: 'On a shorter road the wait is shorter.',
   keys: { left: 'Keys on the left', right: 'Arrow keys' } satisfies Record<Side, string>,
   pads: { left: 'Pads in the left or upper half', right: 'Pads in the right or lower half' } satisfies Record<
     Side,
@@ -49,12 +52,14 @@ export const twoWords = {
     gates === 0 ? road : `${road}, with ${gates} ${gates === 1 ? 'gate' : 'gates'}`,
   leg: (road: string, leg: number, legs: number): string => `${road}, leg ${leg + 1} of ${legs}`,
   gate: (rider: number): string => `${nth(rider)} rider`,
-  gateIntro: 'Hand over at the gate. Look where your leg is, then ride.',
+  gateIntro:
+    'Hand over at the gate, standing or seated and never on a bike that rolls. Look where your leg is, then ride.',
   waiting: 'Over the line. The other one is still riding.',
   needsKeys:
     'This screen is too small for the pads of two. Take a tablet, a keyboard or two gamepads; or ride a relay.',
   failed:
     'The rides stopped, because their picture could not be loaded or drawn. Try again; if it happens once more, load the page anew.',
+  toGate: 'Back to the gate',
   afterTitle: 'What you found out',
   series: (ride: number, of: number): string =>
     `Ride ${ride} of ${of}. Of each rider’s own ${of} rides the best one counts.`,
