@@ -56,7 +56,7 @@ describe('a copy with the address of a stranger', () => {
     await putShortLevel(page);
     await takeBack(page, copyFromStranger());
     await page.locator('.kept-told[data-told="true"]').waitFor();
-  }, 120_000);
+  });
 
   afterAll(() => open?.close());
 

@@ -14,7 +14,7 @@ let site: Site;
 
 beforeAll(async () => {
   site = await openSite();
-}, 60_000);
+});
 
 afterAll(async () => {
   await site?.close();
@@ -32,7 +32,7 @@ describe('a new helper with a recorded ride', () => {
     first = await site.openPage({ width: 1280, height: 720 });
     page = first.page;
     await hurry(page);
-  }, 60_000);
+  });
 
   afterAll(async () => {
     await first?.close();
@@ -140,7 +140,7 @@ describe('the import', () => {
     open = await site.openPage({ width: 1024, height: 768, address: '#bench/road' });
     page = open.page;
     await page.waitForSelector('[data-gpx]', { state: 'attached' });
-  }, 60_000);
+  });
 
   afterAll(async () => {
     await open?.close();

@@ -13,7 +13,7 @@ let site: Site;
 
 beforeAll(async () => {
   site = await openSite();
-}, 60_000);
+});
 
 afterAll(async () => {
   await site?.close();
@@ -28,7 +28,7 @@ describe('the bench', () => {
     open = await site.openPage({ width: 1280, height: 720, address: '#bench' });
     page = open.page;
     await hurry(page);
-  }, 60_000);
+  });
 
   afterAll(async () => {
     await open?.close();

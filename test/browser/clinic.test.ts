@@ -57,7 +57,7 @@ beforeAll(async () => {
   await page.goto(`${site.url}#about`);
   await page.locator('[data-save-everything]').waitFor();
   await putShortLevel(page);
-}, 60_000);
+});
 
 afterAll(async () => {
   await open?.close();

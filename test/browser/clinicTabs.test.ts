@@ -45,7 +45,7 @@ beforeAll(async () => {
   await first.locator('[data-start]').waitFor();
   second = await open.context.newPage();
   await hurry(second, SPEED);
-}, 90_000);
+});
 
 afterAll(async () => {
   await open?.close();

@@ -30,7 +30,7 @@ beforeAll(async () => {
   browser = await launchBrowser([HALL]);
   coach = await openDevice(browser, club);
   tablet = await openDevice(browser, club);
-}, 60_000);
+});
 
 afterAll(async () => {
   await coach?.close();

@@ -58,7 +58,7 @@ beforeAll(async () => {
   page = open.page;
   await page.evaluate((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
   await page.click('[data-accept]');
-}, 60_000);
+});
 
 afterAll(async () => {
   await open?.close();

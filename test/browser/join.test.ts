@@ -41,7 +41,7 @@ beforeAll(async () => {
   site = await openSite();
   coach = await openDevice();
   tablets = [await openDevice(), await openDevice()];
-}, 60_000);
+});
 
 afterAll(async () => {
   await Promise.all([coach, ...(tablets ?? [])].map((one) => one?.close()));

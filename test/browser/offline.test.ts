@@ -132,7 +132,7 @@ describe('a newer version', () => {
     expect(await page.locator('[data-load-newer]').count()).toBe(0);
     expect(open.problems).toEqual([]);
     await open.close();
-  }, 120_000);
+  });
 
   it('that arrives in pieces is not taken; the one that is here stays whole', async () => {
     const open = await site.openPage(LAPTOP);

@@ -30,7 +30,7 @@ beforeAll(async () => {
   browser = await launchBrowser([HALL]);
   coach = await openDevice(browser, club, { offline: true });
   tablet = await openDevice(browser, club, { offline: true });
-}, 60_000);
+});
 
 afterAll(async () => {
   for (const { problems } of [coach, tablet]) expect(problems).toEqual([]);

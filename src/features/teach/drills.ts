@@ -40,7 +40,7 @@ export const DRILL_WORDS: Readonly<Record<DrillId, Drill>> = {
     needs: '40 m of quiet flat ground, and a bike whose gears were checked before.',
     safe: 'The coach stands to the side and never in the line. No fingers near a chain.',
     watch:
-      'Do the legs stop? They should push softly and go on turning. With a hub gear they rest. With a motor at the crank they wait a breath before the click.',
+      'Do the legs stop? They should push softly and go on turning. With a hub gear they rest; with a motor at the crank they wait a breath.',
     easier: 'Only soft feet, no click.',
     harder: 'Two clicks, one after the other, with a turn of the cranks between.',
   },
@@ -48,11 +48,11 @@ export const DRILL_WORDS: Readonly<Record<DrillId, Drill>> = {
     title: 'Stop in the starting gear',
     doing: [
       'Ride towards the stop line.',
-      'Click easier before you brake, while the legs still turn. With a hub gear stop first, then click.',
+      'Click easier before you brake, while the legs still turn (hub gear: stop, then click).',
       'Stop, one foot down, brakes on. Set off again in that gear.',
     ],
     needs: 'Chalk for a line, 30 m of quiet flat ground. Brakes tried first by each rider.',
-    safe: 'One rider at a time. The next one sets off when the one before has gone. With a motor: least help, first push gently.',
+    safe: 'One rider at a time. The next one sets off when the one before has gone. Motor: least help, gently.',
     watch: 'Is the gear in before the wheel stops? Is the first push easy, without a wobble?',
     easier: 'Stop anywhere; the coach calls the click.',
     harder: 'The coach lifts a hand: stop at the hand.',

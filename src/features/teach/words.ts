@@ -69,7 +69,7 @@ export const teachWords = {
       ...cautions.lines('short'),
       'Keep fingers away from a moving chain.',
       'Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.',
-      'A bike with a motor starts strongly, stops later and is heavy; a driven front wheel slips on wet, gravel, in bends: gently, as the law of the place allows. Motor at the crank: soft feet (hub: pressure off), wait a breath, then shift.',
+      'Motors start strongly, brake later and are heavy; a driven front wheel slips on wet ground: gently, and only as local law allows. At the crank: soft feet (hub: pressure off), a breath, then shift.',
     ];
   },
   defers:
