@@ -25,6 +25,9 @@ const arrival = words('arrival');
 
 const LAPTOP = { width: 1280, height: 720, offline: true };
 const START = 'body[data-view="start"]';
+/** What the page itself names: without these nothing begins. */
+const ENTRY = /\/assets\/start-.*\.js$/;
+const COLOURS = /\/assets\/start-.*\.css$/;
 
 let folder: string;
 let site: Site;
@@ -249,7 +252,7 @@ describe('a kept file that somebody changed', () => {
     await page.goto(site.url);
     await poison(page, entry(), 'text/javascript', 'document.title = "Poison";');
     const name = entry();
-    const moved = name.replace('index-', 'moved-');
+    const moved = name.replace('assets/', 'assets/moved-');
     renameSync(join(folder, name), join(folder, moved));
     publish(readFileSync(join(folder, 'index.html'), 'utf8').replace(name, moved));
     await page.goto(site.url);
@@ -263,18 +266,14 @@ describe('a first visit', () => {
   const portal = '<!doctype html><title>Sign in</title><p>Welcome to the guest network</p>';
 
   it.each<[string, RegExp, BentAnswer]>([
-    ['whose entry is missing', /\/assets\/index-.*\.js$/, { status: 404, body: () => 'Not found' }],
-    [
-      'whose entry is a page of the network',
-      /\/assets\/index-.*\.js$/,
-      { type: 'text/html', body: () => portal },
-    ],
+    ['whose entry is missing', ENTRY, { status: 404, body: () => 'Not found' }],
+    ['whose entry is a page of the network', ENTRY, { type: 'text/html', body: () => portal }],
     ['that is told nothing but busy', /\/assets\//, { status: 503, body: () => '' }],
-    ['whose entry is cut off', /\/assets\/index-.*\.js$/, { body: (right) => right.subarray(0, 40_000) }],
-    ['whose entry is empty', /\/assets\/index-.*\.js$/, { body: () => '' }],
+    ['whose entry is cut off', ENTRY, { body: (right) => right.subarray(0, 40_000) }],
+    ['whose entry is empty', ENTRY, { body: () => '' }],
     ['whose entry has the wrong type', /\/assets\/.*\.js$/, { type: 'text/plain' }],
-    ['whose entry leads to a page of the network', /\/assets\/index-.*\.js$/, { location: '/sign-in' }],
-    ['without colours', /\/assets\/index-.*\.css$/, { status: 404, body: () => 'Not found' }],
+    ['whose entry leads to a page of the network', ENTRY, { location: '/sign-in' }],
+    ['without colours', COLOURS, { status: 404, body: () => 'Not found' }],
   ])('%s says so, and is whole when the host is', async (_name, which, answer) => {
     bent = [[which, answer]];
     // With less motion the sentence does not wait for slow networks.
