@@ -104,8 +104,8 @@ export default defineConfig({
           environment: 'node',
           include: [`test/browser/${testFiles}`],
           globalSetup: ['test/browser/prepare.ts'],
-          // Most of a test is waiting for a ride, so four fit on two processors.
-          maxWorkers: 4,
+          // Most of a test is waiting for a ride, so three fit on two processors.
+          maxWorkers: 3,
           benchmark: { include: [] },
         },
       },
@@ -117,7 +117,7 @@ export default defineConfig({
           include: [`test/engines/${testFiles}`],
           globalSetup: ['test/engines/prepare.ts'],
           // As many as the browser project, beside which these run.
-          maxWorkers: 4,
+          maxWorkers: 3,
           benchmark: { include: [] },
         },
       },

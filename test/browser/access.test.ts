@@ -161,7 +161,7 @@ describe('one switch', () => {
     const offered = (selector: string): Promise<boolean> =>
       page.evaluate((css) => document.activeElement?.matches(css) === true, selector);
     for (const wanted of ['[data-ride-next]', '[data-accept]']) {
-      await expect.poll(() => offered(wanted), { timeout: 30_000, interval: 50 }).toBe(true);
+      await expect.poll(() => offered(wanted)).toBe(true);
       await page.keyboard.press('Space');
     }
     await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('ride');
