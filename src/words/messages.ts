@@ -202,4 +202,26 @@ export interface Messages {
     'unfinished-turn': { level: Text };
     'unfinished-length': { minutes: number; seconds: number };
   };
+  two: Plain<
+    | 'title' | 'intro' | 'road' | 'ride' | 'leave' | 'needsKeys' | 'noRelay' | 'way' | 'way-beside'
+    | 'way-facing' | 'way-relay' | 'wayHint-beside' | 'wayHint-facing' | 'wayHint-relay' | 'count'
+    | 'bike' | 'rider' | 'ownRider' | 'autoEase' | 'headStart' | 'keys-left' | 'keys-right'
+    | 'pads-left' | 'pads-right' | 'mark-left' | 'mark-right' | 'gateIntro' | 'longWait' | 'waiting'
+    | 'failed' | 'toGate' | 'afterTitle' | 'judging' | 'notJudged' | 'look' | 'again' | 'newSeries'
+    | 'moveOn-beside' | 'moveOn-facing' | 'moveOn-relay' | 'other'
+  > & {
+    'name-beside': { rider: number };
+    'name-facing': { rider: number };
+    'name-relay': { rider: number };
+    'roadWithGates': { gates: number; road: Text };
+    'roadOfBoth': { road: Text };
+    'leg': { road: Text; leg: Text; legs: Text };
+    'gate': { rider: number };
+    'riding': { road: Text };
+    'headStartWait': { seconds: number };
+    'series': { ride: Text; of: Text };
+    'total': { total: Text };
+    'together': { total: Text };
+    'best': { rides: number; best: Text; all: Text };
+  };
 }

@@ -6,10 +6,12 @@ import { Button } from '../../ui/controls.tsx';
 import type { JudgedWithAdvice, TwoServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
-import { twoWords } from './words.ts';
 import type { Way } from './choice.ts';
 import { SERIES, type Totals } from './rounds.ts';
 import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('two');
 
 interface Props {
   readonly way: Way;
@@ -33,7 +35,7 @@ export function After(props: Props): JSX.Element {
   const { way, rides, before, now, onGoOn, onAgain, onMoveOn, onOther } = props;
   const known = now.filter((total) => total !== null);
   return (
-    <section class="two-after" aria-label={twoWords.afterTitle}>
+    <section class="two-after" aria-label={say('afterTitle')}>
       <div class="two-sides">
         {rides.map((result, i) => (
           <Card key={i} rider={i} result={result} {...props} />
@@ -41,7 +43,7 @@ export function After(props: Props): JSX.Element {
       </div>
       {way === 'relay' && known.length === now.length && (
         <p class="paper two-together" data-together>
-          {twoWords.together(Math.round(known.reduce((sum, one) => sum + one, 0) / known.length))}
+          {say('together', { total: Math.round(known.reduce((sum, one) => sum + one, 0) / known.length) })}
         </p>
       )}
       <div class="buttons">
@@ -51,10 +53,10 @@ export function After(props: Props): JSX.Element {
           </Button>
         )}
         <Button strong={rides.length === now.length} data-again-two onClick={onAgain}>
-          {before.length + 1 < SERIES ? twoWords.again : twoWords.newSeries}
+          {before.length + 1 < SERIES ? say('again') : say('newSeries')}
         </Button>
-        <Button onClick={onMoveOn}>{twoWords.moveOn[way]}</Button>
-        <Button onClick={onOther}>{twoWords.other}</Button>
+        <Button onClick={onMoveOn}>{say(`moveOn-${way}`)}</Button>
+        <Button onClick={onOther}>{say('other')}</Button>
       </div>
     </section>
   );
@@ -77,22 +79,22 @@ function Card(props: Props & { readonly rider: number; readonly result: RideResu
       wanted = false;
     };
   }, [result, services, units]);
-  const name = twoWords.names[way](rider);
+  const name = say(`name-${way}`, { rider: rider + 1 });
   const earlier = before.flatMap((round) => round[rider] ?? []);
   return (
     <section class="paper two-side" data-after={rider} aria-label={name}>
       <h2>{name}</h2>
-      {judged === null && <output>{twoWords.judging}</output>}
-      {judged === 'failed' && <output>{twoWords.notJudged}</output>}
+      {judged === null && <output>{say('judging')}</output>}
+      {judged === 'failed' && <output>{say('notJudged')}</output>}
       {judged !== null && judged !== 'failed' && (
         <>
           <p class="two-total" data-total>
-            {twoWords.total(Math.round(judged.ride.report.total))}
+            {say('total', { total: Math.round(judged.ride.report.total) })}
           </p>
           {earlier.length > 0 && <Best all={[...earlier, Math.round(judged.ride.report.total)]} />}
           <p>{judged.advice}</p>
           <Button data-look={rider} onClick={() => send({ kind: 'look-at', ride: judged.ride })}>
-            {twoWords.look}
+            {say('look')}
           </Button>
         </>
       )}
@@ -101,5 +103,5 @@ function Card(props: Props & { readonly rider: number; readonly result: RideResu
 }
 
 function Best({ all }: { readonly all: readonly number[] }): JSX.Element {
-  return <p data-best>{twoWords.best(Math.max(...all), all)}</p>;
+  return <p data-best>{say('best', { best: Math.max(...all), all: all.join(' · '), rides: all.length })}</p>;
 }

@@ -7,7 +7,9 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { bikeName } from '../../words/common.ts';
 import { SharedRoad } from './road.tsx';
 import type { RiderChoice } from './services.ts';
-import { twoWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('two');
 
 /** The card; one tap and the next one rides. */
 export function ChangeOver(props: {
@@ -22,12 +24,12 @@ export function ChangeOver(props: {
   const { level, riders, gatesM, next, onRide, onLeave } = props;
   const bike = riders[next]?.bike;
   return (
-    <Sheet title={twoWords.gate(next)} intro={twoWords.gateIntro}>
+    <Sheet title={say('gate', { rider: next + 1 })} intro={say('gateIntro')}>
       <div class="two-form">
         <div class="two-top">
           <Button strong look="big-button" autofocus data-gate-ride onClick={onRide}>
             <Icon name="go" />
-            <strong>{twoWords.ride}</strong>
+            <strong>{say('ride')}</strong>
           </Button>
           <div class="paper two-gate">
             {level !== null && <SharedRoad {...{ level, gatesM }} now={next} />}
@@ -40,7 +42,7 @@ export function ChangeOver(props: {
           </div>
         </div>
         <Button data-leave-two onClick={onLeave}>
-          {twoWords.leave}
+          {say('leave')}
         </Button>
       </div>
     </Sheet>

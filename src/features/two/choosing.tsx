@@ -10,7 +10,6 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { bikeName, common, keyName, riderName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { twoWords } from './words.ts';
 import { mostOn, type TogetherChoice, type Way, WAYS } from './choice.ts';
 import { canRide, isOnlyTouch } from './riding.tsx';
 import { SharedRoad } from './road.tsx';
@@ -19,6 +18,7 @@ import { KEYS_FOR_TWO, type Side, SIDES } from './keys.ts';
 
 /** What a road is for is said as where roads are listed. */
 const sayRoad = words('levels');
+const say = words('two');
 
 interface Props {
   readonly levels: readonly Level[];
@@ -48,8 +48,8 @@ export function Choosing(props: Props): JSX.Element {
         onRide();
       }}
     >
-      {!canRide(way) && <p class="paper two-note">{twoWords.needsKeys}</p>}
-      {riders.length === 0 && <p class="paper two-note">{twoWords.noRelay}</p>}
+      {!canRide(way) && <p class="paper two-note">{say('needsKeys')}</p>}
+      {riders.length === 0 && <p class="paper two-note">{say('noRelay')}</p>}
       <div class="two-top">
         <Button
           strong
@@ -59,11 +59,11 @@ export function Choosing(props: Props): JSX.Element {
           disabled={riders.length === 0 || level === null}
         >
           <Icon name="go" />
-          <strong>{twoWords.ride}</strong>
+          <strong>{say('ride')}</strong>
         </Button>
         <div class="paper two-course">
           <label class="two-road">
-            <span>{twoWords.road}</span>
+            <span>{say('road')}</span>
             <select
               value={level?.id ?? ''}
               onChange={(event) => {
@@ -94,13 +94,13 @@ export function Choosing(props: Props): JSX.Element {
         ))}
       </div>
       <Tick
-        label={twoWords.autoEase}
+        label={say('autoEase')}
         checked={choice.autoEase}
         onChange={(autoEase) => onChoice({ ...choice, autoEase })}
       />
       {way !== 'relay' && (
         <Tick
-          label={twoWords.headStart}
+          label={say('headStart')}
           checked={choice.headStart}
           onChange={(headStart) => onChoice({ ...choice, headStart })}
         />
@@ -116,15 +116,15 @@ function WayForm({ choice, onChoice }: Pick<Props, 'choice' | 'onChoice'>): JSX.
   return (
     <div class="paper two-way">
       <Choice
-        legend={twoWords.way}
+        legend={say('way')}
         name="two-way"
         value={way}
-        options={WAYS.filter((one) => one === way || canRide(one)).map((one) => [one, twoWords.ways[one]])}
+        options={WAYS.filter((one) => one === way || canRide(one)).map((one) => [one, say(`way-${one}`)])}
         onChoose={(next) => onChoice({ ...choice, way: next })}
       />
       {way === 'relay' && counts.length > 1 && (
         <Choice
-          legend={twoWords.count}
+          legend={say('count')}
           name="two-count"
           value={String(Math.min(riders.length, counts.length + 1))}
           options={counts.map((one) => [one, one])}
@@ -139,7 +139,7 @@ function WayForm({ choice, onChoice }: Pick<Props, 'choice' | 'onChoice'>): JSX.
           }
         />
       )}
-      <p>{twoWords.wayHints[way]}</p>
+      <p>{say(`wayHint-${way}`)}</p>
     </div>
   );
 }
@@ -159,7 +159,7 @@ function RiderForm(props: {
   const { way, place, bikes, chosen, autoEase, onChoose } = props;
   const { bike, rider } = chosen;
   const riders = RIDERS.some(({ id }) => id === rider.id) ? RIDERS : [...RIDERS, rider];
-  const name = twoWords.names[way](place);
+  const name = say(`name-${way}`, { rider: place + 1 });
   const side = SIDES[place];
   return (
     <section class="paper two-side" aria-label={name}>
@@ -168,7 +168,7 @@ function RiderForm(props: {
         <BikePicture bike={bike} />
         <div>
           <Select
-            label={twoWords.bike}
+            label={say('bike')}
             name={`bike-${place}`}
             value={bike.id}
             options={bikes.map(({ id }) => [id, bikeName(id)] as const)}
@@ -178,12 +178,12 @@ function RiderForm(props: {
             }}
           />
           <Select
-            label={twoWords.rider}
+            label={say('rider')}
             name={`rider-${place}`}
             value={rider.id}
             options={riders.map(
               ({ id }) =>
-                [id, RIDERS.some((one) => one.id === id) ? riderName(id) : twoWords.ownRider] as const,
+                [id, RIDERS.some((one) => one.id === id) ? riderName(id) : say('ownRider')] as const,
             )}
             onChoose={(id) => onChoose({ bike, rider: riders.find((one) => one.id === id) ?? rider })}
           />
@@ -197,7 +197,7 @@ function RiderForm(props: {
 /** What hands push side by side: pads where there is no keyboard, else keys. */
 function Hands(props: { readonly side: Side; readonly bike: Bike; readonly autoEase: boolean }): JSX.Element {
   const { side, bike, autoEase } = props;
-  if (isOnlyTouch()) return <p>{twoWords.pads[side]}</p>;
+  if (isOnlyTouch()) return <p>{say(`pads-${side}`)}</p>;
   const actions = KEY_ACTIONS.filter(
     (action) =>
       (shiftsInFront(bike) || !action.startsWith('front')) &&
@@ -206,7 +206,7 @@ function Hands(props: { readonly side: Side; readonly bike: Bike; readonly autoE
   );
   return (
     <>
-      <h3>{twoWords.keys[side]}</h3>
+      <h3>{say(`keys-${side}`)}</h3>
       <dl class="key-list">
         {actions.map((action) => (
           <div key={action}>

@@ -20,8 +20,10 @@ import { ChangeOver } from './changeOver.tsx';
 import { canRide, Riding } from './riding.tsx';
 import { mostOn, movedOn, ridersOf, type TogetherChoice } from './choice.ts';
 import { SERIES, useRounds } from './rounds.ts';
-import { twoWords } from './words.ts';
 import './two.css';
+import { spokenLanguage, words } from '../../words/words.ts';
+
+const say = words('two');
 
 export const twoPage: Page<TwoServices> = (state, send, services) => <Two {...{ state, send, services }} />;
 
@@ -35,7 +37,7 @@ function Two({ state, send, services }: Props): JSX.Element {
   const rounds = useRounds(() => usualChoice(state));
   const { choice, phase, setPhase, before, now, ride } = rounds;
   const riders = useMemo(() => ridersOf(choice), [choice]);
-  const roads = useMemo(() => roadsOf(choice, riders), [choice, riders]);
+  const roads = useMemo(() => roadsOf(choice, riders), [choice, riders, spokenLanguage()]);
   const { gatesM } = roads;
   const toChoosing = (): void => setPhase({ kind: 'choosing' });
   const hasLegs = phase.kind !== 'choosing' && phase.rides.length > 0;
@@ -73,7 +75,7 @@ function Two({ state, send, services }: Props): JSX.Element {
     );
   if (phase.kind === 'choosing')
     return (
-      <Sheet title={twoWords.title} intro={twoWords.intro}>
+      <Sheet title={say('title')} intro={say('intro')}>
         <Choosing
           levels={roadsToChoose(state)}
           own={state.settings.bike}
@@ -84,7 +86,7 @@ function Two({ state, send, services }: Props): JSX.Element {
       </Sheet>
     );
   return (
-    <Sheet title={twoWords.title} intro={twoWords.series(before.length + 1, SERIES)}>
+    <Sheet title={say('title')} intro={say('series', { ride: before.length + 1, of: SERIES })}>
       <After
         {...{ services, send, before, now }}
         way={choice.way}
@@ -106,7 +108,7 @@ function roadsOf({ level, way }: TogetherChoice, riders: readonly RiderChoice[])
   if (way !== 'relay') return { gatesM: [], legs: [level] };
   const legs = relayLegs(level, riders.length).map((leg, i) => ({
     ...leg,
-    title: twoWords.leg(level.title, i, riders.length),
+    title: say('leg', { road: level.title, leg: i + 1, legs: riders.length }),
   }));
   return { gatesM: relayGates(courseOfLevel(level), riders.length), legs };
 }

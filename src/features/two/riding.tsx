@@ -9,11 +9,13 @@ import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot, ridePlacesIn } from '../../ui/rideSpot.tsx';
 import { RIDE_PLACES, type RidePhaseShown } from '../../state/ridePlaces.ts';
-import { twoWords } from './words.ts';
 import type { TogetherChoice, Way } from './choice.ts';
 import { SIDES } from './keys.ts';
 import { RoadBetween } from './road.tsx';
 import type { RiderChoice, RidesTogether, Seat, TwoServices } from './services.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('two');
 
 interface Props {
   /** Not there only where the game has no levels at all. */
@@ -51,10 +53,10 @@ export function Riding(props: Props): JSX.Element {
   const { shown, failed, resume } = useRides(props, root, marks);
   const paused = shown.some(({ phase }) => phase === 'paused');
   const othersRide = shown.some(({ phase }) => phase !== 'finished');
-  const title = failed ? twoWords.title : common('riding-paused');
+  const title = failed ? say('title') : common('riding-paused');
   const ways = (
     <>
-      {failed && <p>{twoWords.failed}</p>}
+      {failed && <p>{say('failed')}</p>}
       <div class="buttons">
         {!failed && (
           <Button strong data-ride-on autofocus onClick={resume}>
@@ -63,31 +65,31 @@ export function Riding(props: Props): JSX.Element {
         )}
         {failed && props.onFailed !== undefined && (
           <Button strong data-to-gate autofocus onClick={onFailed}>
-            {twoWords.toGate}
+            {say('toGate')}
           </Button>
         )}
         <Button data-leave-two onClick={onLeave}>
-          {twoWords.leave}
+          {say('leave')}
         </Button>
       </div>
     </>
   );
   return (
     <main class="two-ride" data-way={choice.way} ref={root}>
-      <h1 class="unseen">{twoWords.riding(level?.title ?? '')}</h1>
+      <h1 class="unseen">{say('riding', { road: level?.title ?? '' })}</h1>
       {shown.map((one, i) => (
         <Place
           key={i}
           place={i}
           turned={choice.way === 'facing' && i === 0}
-          name={twoWords.names[choice.way](first + i)}
+          name={say(`name-${choice.way}`, { rider: first + i + 1 })}
           shown={one}
           failed={failed}
           othersRide={othersRide}
         />
       ))}
       {riders.length > 1 && level !== undefined && (
-        <RoadBetween {...{ level, marks }} letters={twoWords.marks[choice.way]} />
+        <RoadBetween {...{ level, marks }} letters={marksOf(choice.way)} />
       )}
       {(paused || failed) && !dialogOpen && (
         <Dialog title={title} onClose={failed ? onFailed : resume}>
@@ -198,8 +200,8 @@ function Place(props: {
             <strong>{countdownS ?? common('riding-loading')}</strong>
             {countdownS !== null && countdownS > LONGEST_COUNT_S && (
               <small>
-                {twoWords.headStartWait}
-                {countdownS > LONG_WAIT_S && ` ${twoWords.longWait}`}
+                {say('headStartWait', { seconds: countdownS })}
+                {countdownS > LONG_WAIT_S && ` ${say('longWait')}`}
               </small>
             )}
           </span>
@@ -207,11 +209,16 @@ function Place(props: {
       )}
       {phase === 'finished' && othersRide && (
         <output class="two-over two-waiting">
-          <span class="paper">{twoWords.waiting}</span>
+          <span class="paper">{say('waiting')}</span>
         </output>
       )}
     </section>
   );
+}
+
+/** On the road of both: one letter each, or an arrow to where somebody sits. */
+function marksOf(way: Way): readonly string[] {
+  return { beside: [say('mark-left'), say('mark-right')], facing: ['↑', '↓'], relay: [] }[way];
 }
 
 /** Whether this device can do that: two halves want a tablet, keys or gamepads; a tablet to lie between two wants touch. */

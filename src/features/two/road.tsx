@@ -3,7 +3,9 @@ import type { JSX, Ref } from 'preact';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
-import { twoWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('two');
 
 /** The picture: with gates, each part has the number of who rides it. */
 export function SharedRoad(props: {
@@ -17,7 +19,7 @@ export function SharedRoad(props: {
   const endsM = [0, ...gatesM, course.lengthM];
   return (
     <figure class="shared-road">
-      <Profile course={course} label={twoWords.roadWithGates(level.title, gatesM.length)} />
+      <Profile course={course} label={say('roadWithGates', { road: level.title, gates: gatesM.length })} />
       {gatesM.length > 0 &&
         endsM.slice(1).map((endM, i) => (
           <span
@@ -45,7 +47,7 @@ export function RoadBetween(props: {
   const { level, marks, letters } = props;
   return (
     <figure class="shared-road two-between" ref={marks}>
-      <Profile course={courseOfLevel(level)} label={twoWords.roadOfBoth(level.title)} />
+      <Profile course={courseOfLevel(level)} label={say('roadOfBoth', { road: level.title })} />
       {letters.map((mark, i) => (
         <span key={mark} class="shared-mark" data-mark={i} aria-hidden="true">
           <i>{mark}</i>

@@ -12,9 +12,11 @@ import { suitsBike } from '../../../src/core/coach/ladder.ts';
 import { twoPage } from '../../../src/features/two/page.tsx';
 import { forgetRounds } from '../../../src/features/two/rounds.ts';
 import type { TogetherWish } from '../../../src/features/two/services.ts';
-import { twoWords } from '../../../src/features/two/words.ts';
 import { initialState, reduce, type State } from '../../../src/state/store.ts';
 import { BUNDLED } from '../../core/ride/worlds.ts';
+import { words } from '../../../src/words/words.ts';
+
+const say = words('two');
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 const levels = BUNDLED.map(({ level }) => level);
@@ -122,7 +124,7 @@ describe('a relay', () => {
     await toSecondGate();
     await tap('[data-gate-ride]');
     await act(() => wish().onPhase(0, 'finished', null));
-    expect(root.textContent).not.toContain(twoWords.waiting);
+    expect(root.textContent).not.toContain(say('waiting'));
   });
 });
 
@@ -136,16 +138,16 @@ describe('two at once', () => {
   it('are told of the other one only while the other one rides', async () => {
     await act(() => wish().onPhase(1, 'riding', null));
     await act(() => wish().onPhase(0, 'finished', null));
-    expect(root.textContent).toContain(twoWords.waiting);
+    expect(root.textContent).toContain(say('waiting'));
     await act(() => wish().onPhase(1, 'finished', null));
-    expect(root.textContent).not.toContain(twoWords.waiting);
+    expect(root.textContent).not.toContain(say('waiting'));
   });
 
   it('are told that a shorter road waits less where one of them waits long', async () => {
     await act(() => wish().onPhase(0, 'ready', 20));
-    expect(root.textContent).not.toContain(twoWords.longWait);
+    expect(root.textContent).not.toContain(say('longWait'));
     await act(() => wish().onPhase(0, 'ready', 62));
-    expect(root.textContent).toContain(twoWords.longWait);
+    expect(root.textContent).toContain(say('longWait'));
   });
 
   it('begin on a road for the bike of the device', () => {
