@@ -183,7 +183,7 @@ export interface Messages {
     | 'aids-chainView' | 'aids-clickTrack' | 'aids-liveMarks' | 'ways' | 'keysFor-left'
     | 'keysFor-right' | 'pad-title' | 'pad-hint' | 'pad-push' | 'keys' | 'keysHint' | 'pushKey'
     | 'labels-hand' | 'options-hand-left' | 'options-hand-right' | 'labels-scanS' | 'language'
-    | 'language-device' | 'untranslated' | 'notFetched'
+    | 'language-device' | 'untranslated' | 'translated' | 'notFetched'
   > & {
     'labels-widerBand': { turns: Text };
     'seconds': { seconds: Text };

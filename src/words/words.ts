@@ -31,7 +31,8 @@ export interface Say<File> {
 /** Under this name a file says that some of its messages are English, because they have no translation yet. */
 export const UNTRANSLATED = '-untranslated';
 
-const ENGLISH = 'en';
+/** What messages are written in first, and what stands in for a translation that is missing. */
+export const ENGLISH = 'en';
 /** Of every language what has come, by file. */
 const here = new Map<string, Map<string, Book>>();
 const wanted = new Set<WordFile>();

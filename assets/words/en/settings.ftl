@@ -73,4 +73,6 @@ language = Language
 language-device = As this device says
 # Some messages of this language are not written yet.
 untranslated = Not everything is translated yet; the rest is English.
+# Shown wherever a language other than English is spoken.
+translated = These words were translated without a native reader. If one is wrong: DEVELOPERS.md, in the source of the game, says how to mend it.
 notFetched = This language could not be fetched. Check the connection, then choose it again.

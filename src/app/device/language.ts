@@ -2,7 +2,15 @@
  * Fetches the words of a language: at first those of the device or of the choice, then those of every page with the
  * page. Another language is spoken once all that is in use has come; until then the one before stays.
  */
-import { type Carried, missingWords, speak, spokenLanguage, take, UNTRANSLATED } from '../../words/words.ts';
+import {
+  type Carried,
+  ENGLISH,
+  missingWords,
+  speak,
+  spokenLanguage,
+  take,
+  UNTRANSLATED,
+} from '../../words/words.ts';
 
 /** Where the build has put them; see `.ci/wordsPlugin.ts`. */
 declare const WORDS_OF_SITE: {
@@ -12,7 +20,6 @@ declare const WORDS_OF_SITE: {
   readonly first: readonly string[];
 };
 const { folder, languages: LANGUAGES, first } = WORDS_OF_SITE;
-const ENGLISH = 'en';
 
 /** What was chosen, for the next visit: settings come from the database, later than the first words. */
 const KEPT_AS = 'before-the-hill.language';

@@ -23,7 +23,7 @@ import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
 import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
 import { common, keyName } from '../../words/common.ts';
-import { words } from '../../words/words.ts';
+import { ENGLISH, spokenLanguage, words } from '../../words/words.ts';
 
 const say = words('settings');
 
@@ -123,6 +123,7 @@ function Language({ settings, language, onChange }: SettingsDialogProps): JSX.El
         onChoose={(chosen) => onChange({ language: chosen })}
       />
       <output class="hint">{failed ? say('notFetched') : unfinished && say('untranslated')}</output>
+      {spokenLanguage() !== ENGLISH && <p class="hint">{say('translated')}</p>}
     </>
   );
 }
