@@ -1,0 +1,44 @@
+### La page d'accueil : le grand bouton, les chemins vers tout le reste, et un passage interrompu.
+
+ride = Rouler
+rideAgain = Continuer
+byEar = Rouler à l’oreille
+byEye = Rouler à l’œil
+picture = Une personne à vélo arrive au pied d’une côte.
+newer = Une nouvelle version est là.
+loadNewer = La prendre
+
+## Les chemins qui partent d'ici, chacun avec une ligne dessous
+
+hint-children = Des petites côtes et un panier de pommes
+levels = Tous les niveaux
+hint-levels = { $done } sur { $all } déjà roulés
+bike = Mon vélo
+hint-bike = { $name }, { $gears }
+hint-about = et aussi : prudence et vie privée
+hint-progress = Passages témoins, sorties sur la route, et ce qui est gardé
+hint-gearcheck = D’autres pignons m’aideraient-ils à monter cette côte ?
+hint-two = Côte à côte, face à face, ou en relais
+hint-clinic = Un groupe, sur un ou plusieurs appareils, sans noms
+hint-teach = Une heure en groupe, avec des exercices pour dehors
+hint-bench = Construis une route, ou apporte la tienne
+
+## Un passage interrompu
+
+unfinished-title = Ton passage s’est interrompu : { $level }
+unfinished-turn = Un tour du groupe s’est interrompu : { $level }
+unfinished-length =
+    { $minutes ->
+        [0]
+            { $seconds ->
+                [one] { $seconds } seconde est gardée.
+               *[other] { $seconds } secondes sont gardées.
+            }
+       *[other] { $minutes } min { $seconds } s sont gardées.
+    }
+unfinished-goOn = Reprendre ici
+unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui a été roulé, ou laisse-le partir.
+unfinished-keep = Garder ce qui a été roulé
+unfinished-letGo = Le laisser partir
+unfinished-kept = Ce qui a été roulé est gardé. Tu le trouves dans Progrès, sans notes.
+unfinished-notKept = Impossible de le garder pour le moment. Il reste ici ; réessaie.
