@@ -152,6 +152,15 @@ export interface Messages {
     'free-profile': { facts: Text };
     'free-bad-length': { shortest: Text; longest: Text };
   };
+  party: Plain<
+    | 'title' | 'all' | 'shared' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again'
+    | 'takeOver' | 'roads' | 'grownUps' | 'picture'
+  > & {
+    'carried': { apples: number };
+    'found': { apples: number };
+    'learnt': { lesson: Text };
+    'next': { level: Text };
+  };
   ride: Plain<
     | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart'
     | 'leave' | 'stage' | 'hands' | 'controls' | 'watching' | 'backToDebrief' | 'steeper' | 'gentler'

@@ -12,9 +12,11 @@ import { Button } from '../../ui/controls.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { PartyPicture } from './partyPicture.tsx';
-import { partyWords as words } from './partyWords.ts';
 import './party.css';
+
+const say = words('party');
 
 export function Party(props: {
   readonly state: State;
@@ -35,36 +37,39 @@ export function Party(props: {
       <section class="paper party-card">
         <PartyPicture carried={carried} spilled={spilled} />
         <div class="party-words">
-          <h2>{words.title}</h2>
+          <h2>{say('title')}</h2>
           <p aria-live="polite">
-            {spilled === 0 ? words.all : `${words.carried(carried)} ${words.found(spilled)}`} {words.shared}
+            {spilled === 0
+              ? say('all')
+              : `${say('carried', { apples: carried })} ${say('found', { apples: spilled })}`}{' '}
+            {say('shared')}
           </p>
           <div class="party-learnt">
             <Patch lesson={teaches} name={common(`lesson-${teaches}`)} index={0} />
             <p>
-              {words.learnt(common(`lesson-${teaches}`).toLowerCase())} {words.tips[most]}
+              {say('learnt', { lesson: common(`lesson-${teaches}`) })} {say(`tip-${most}`)}
             </p>
           </div>
           <div class="doing-row">
             {next !== undefined && (
               <Button strong data-next-level onClick={ride(next.id)}>
-                {words.next(next.title)}
+                {say('next', { level: next.title })}
               </Button>
             )}
             <Button data-ride-again onClick={ride(id)}>
-              {words.again}
+              {say('again')}
             </Button>
             <Button data-take-over onClick={() => send({ kind: 'take-over', levelId: id })}>
-              {words.takeOver}
+              {say('takeOver')}
             </Button>
             <PageLink to="children" class="button">
-              {words.roads}
+              {say('roads')}
             </PageLink>
           </div>
         </div>
       </section>
       <details class="explain" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
-        <summary>{words.grownUps}</summary>
+        <summary>{say('grownUps')}</summary>
         {unfolded && children()}
       </details>
     </div>

@@ -1,6 +1,8 @@
 /** The party: a table under bunting, a basket, the friend, the dog, and a hedgehog with all that hopped out. */
 import type { JSX } from 'preact';
-import { partyWords } from './partyWords.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('party');
 
 const FLAGS = ['var(--rider)', 'var(--leaf-deep)', 'var(--sand-dark)'] as const;
 
@@ -118,7 +120,7 @@ export function PartyPicture(props: { readonly carried: number; readonly spilled
       viewBox="0 0 640 240"
       preserveAspectRatio="xMidYMax meet"
       role="img"
-      aria-label={partyWords.picture}
+      aria-label={say('picture')}
     >
       <path d="M-400 240V150C120 118 220 160 340 138S560 118 1040 140V240Z" fill="var(--leaf-pale)" />
       <path d="M-400 240V196C150 176 330 206 1040 184V240Z" fill="var(--leaf)" />
