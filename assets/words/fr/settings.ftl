@@ -71,4 +71,5 @@ changeKey = { $action } : { $key }. Changer la touche
 language = Langue
 language-device = Comme cet appareil
 untranslated = Tout n’est pas encore traduit ; le reste est en anglais.
+translated = Ces mots ont été traduits sans relecture par une personne de langue maternelle. S’il y en a un de faux : DEVELOPERS.md, dans le code source du jeu, dit comment le corriger.
 notFetched = Cette langue n’a pas pu être chargée. Vérifie la connexion, puis choisis-la de nouveau.
