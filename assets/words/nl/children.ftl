@@ -1,0 +1,20 @@
+### De kinderpagina. Geen zin heeft meer dan twaalf woorden.
+
+title = Voor kinderen
+intro = Breng de appels over de heuvels. Je vriendje wacht op je.
+roads = Kies een weg
+done = Gereden
+how =
+    Komt er een heuvel? Klik lichter voordat hij begint.
+    Rol je naar beneden? Klik zwaarder als je benen tollen.
+    Let op het gezicht. Zorg dat het blijft lachen.
+    Met een bonk springen de appels op. De egel smult ervan.
+howTitle = Zo gaat het
+learnt = Wat je al kunt
+nothingYet = Aan het eind van een weg wacht je eerste lapje.
+together = Zijn jullie met z’n tweeën? Wissel bij de poort.
+wishes = Als je wilt
+voice = Zeg het hardop
+numbers = Toon getallen
+beside = Rijd buiten met een volwassene, en nooit alleen op de weg.
+more = Alle andere wegen

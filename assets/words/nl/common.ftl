@@ -1,0 +1,135 @@
+### Namen die op meerdere pagina’s staan: het spel, zijn plekken, lessen, fietsen, fietsers en toetsen.
+
+# Schrijfrichting: ltr van links naar rechts, rtl van rechts naar links.
+direction = ltr
+
+name = Before the Hill
+promise = In de juiste versnelling voordat je hem nodig hebt.
+
+## De pagina’s
+
+nav-home = Start
+nav-levels = Levels
+nav-children = Voor kinderen
+nav-bike = Fiets en fietser
+nav-about = Zo speel je
+nav-progress = Voortgang
+nav-gearcheck = Verzetcheck
+nav-settings = Instellingen
+nav-close = Sluiten
+nav-debrief = Jouw rit
+nav-bench = Levelbouwer
+nav-road = Op de weg
+nav-two = Met z’n tweeën of meer
+nav-clinic = Clinic
+nav-join = Meedoen met een sessie
+nav-collect = Ritten ophalen
+nav-teach = Lesplannen
+nav-skip = Naar de pagina
+
+## Een pagina die bij het openen wordt opgehaald
+
+coming-loading = Een moment: deze pagina is onderweg.
+coming-failed = Deze pagina kon niet worden geladen. Controleer de verbinding en probeer het opnieuw.
+coming-tryAgain = Opnieuw proberen
+
+## Wat je over het bewaren moet weten
+
+health-not-fetched =
+    Een deel van het spel kon niet worden opgehaald. Daarom wordt er nog niets bewaard en zie je je eigen levels niet. Controleer de verbinding; het spel probeert het zelf opnieuw.
+health-slow =
+    Wat op dit apparaat bewaard is, is nog niet geopend. Daarom zie je je eigen levels en resultaten niet. Blijft dit zo staan, laad de pagina dan opnieuw.
+health-memory = Dit venster bewaart niets. Je ritten zijn weg zodra je het sluit.
+health-small-copy = In dit venster worden alleen je nieuwste punten bewaard, niet de ritten.
+health-disk-full =
+    Dit apparaat heeft geen ruimte meer, dus nieuwe ritten worden niet bewaard. Maak ruimte; het spel probeert het dan opnieuw.
+health-recordings-lost =
+    Van sommige ritten zijn hier alleen de punten over: de ritten zelf zijn weg en kun je niet meer terugkijken.
+
+## Levels en ritten
+
+ladder-everyone = De ladder
+ladder-children = Voor kinderen
+# $steepest (String): een helling, zoals “8%”.
+profile = De weg van opzij, hooguit { $steepest } steil
+riding-loading = De weg wordt uitgerold …
+riding-paused = Pauze
+riding-on = Rij verder
+
+## Wat een level leert
+
+lesson-levers = De twee hendels
+lesson-cadence = Cadans
+lesson-easing = Zacht trappen bij het schakelen
+lesson-look-ahead = Vooruitkijken
+lesson-rolling = Schakelen met de weg mee
+lesson-chain-line = Een rechte ketting
+lesson-ring-change = Wisselen van kettingblad
+lesson-ride-over = Wanneer je niet schakelt
+lesson-hidden = Wat je niet kunt zien
+lesson-stop-gear = De versnelling om weg te rijden
+lesson-wind-and-gravel = Wind en grind
+lesson-everything = Alles bij elkaar
+lesson-check = Toetsrit
+lesson-free = Vrije rit
+
+## Fietsen en fietsers
+
+bike-kids-20-1x7 = Kinderfiets 20 inch
+bike-kids-24-1x8 = Kinderfiets 24 inch
+bike-town-1x9 = Stadsfiets
+bike-kids-20-hub-3 = Kinderfiets 20 inch, naaf 3
+bike-town-hub-3 = Stadsfiets met naaf 3
+bike-town-hub-7 = Stadsfiets met naaf 7
+bike-trekking-hub-8-crank = Toerfiets met naaf 8 en middenmotor
+bike-trekking-1x10-crank = Toerfiets met middenmotor
+bike-town-hub-7-wheel = Stadsfiets met naaf 7 en wielmotor
+bike-trekking-3x8 = Toerfiets
+bike-road-2x11 = Racefiets
+bike-gravel-1x12 = Gravelbike
+bike-own = Eigen fiets
+# $rings (Number): kettingbladen. $rear (Number): tandwielen, of versnellingen in de naaf.
+# $where: versnellingen op tandwielen, allemaal in de naaf, of een deel ervan.
+bike-gears =
+    { $where ->
+        [hub] { $rear } versnellingen in de naaf
+        [both] { $rings } × { $rear } versnellingen, waarvan { $rear } in de naaf
+       *[sprockets] { $rings } × { $rear } versnellingen
+    }
+rider-child-9 = Kind van een jaar of negen
+rider-adult-new = Net begonnen
+rider-adult-weekly = Fietst elke week
+rider-adult-strong = Sterk
+rider-own = Eigen getallen
+
+## Wat een toets doet, en hoe toetsen heten
+
+key-rear-easier = Achter: lichter
+key-rear-harder = Achter: zwaarder
+key-front-smaller = Voor: kleiner blad
+key-front-bigger = Voor: groter blad
+key-ease = Zacht trappen
+key-press = Hard trappen
+key-coast = Laten rollen
+key-brake = Remmen
+key-pause = Pauze
+key-name-Space = Spatie
+key-name-Escape = Esc
+key-name-Enter = Enter
+key-name-Tab = Tab
+# Als het hardop wordt gezegd.
+key-spoken-ArrowUp = pijltje omhoog
+key-spoken-ArrowDown = pijltje omlaag
+key-spoken-ArrowLeft = pijltje naar links
+key-spoken-ArrowRight = pijltje naar rechts
+
+## Getallen met hun eenheid, en een versnelling zonder tanden om te tellen
+
+unit-kmh = { $value } km/u
+unit-mph = { $value } mijl/u
+unit-m = { $value } m
+unit-ft = { $value } ft
+unit-km = { $value } km
+unit-mi = { $value } mijl
+unit-percent = { $value }%
+gear-in-hub = { $number } van { $of }
