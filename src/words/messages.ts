@@ -10,6 +10,51 @@ export interface Messages {
   arrival: Plain<
     | 'onItsWay' | 'stuck' | 'again' | 'safe' | 'noScript' | 'framed' | 'alone'
   >;
+  bike: Plain<
+    | 'intro' | 'bikes' | 'ownHint' | 'done' | 'motorTitle' | 'fact-motor-crank' | 'fact-motor-wheel'
+    | 'fact-backPedal' | 'fact-mechanical' | 'fact-electronic' | 'own-title' | 'own-intro' | 'rings'
+    | 'rings-hint' | 'gearing' | 'gearing-sprockets' | 'gearing-three' | 'gearing-three-wide'
+    | 'gearing-five' | 'gearing-five-wide' | 'gearing-seven' | 'gearing-eight' | 'gearing-eight-wide'
+    | 'gearing-fourteen' | 'hubSprocket' | 'hubSprocket-hint' | 'hubSprocket-wrong' | 'backPedalBrake'
+    | 'hubRule' | 'motor' | 'motor-none' | 'motor-crank' | 'motor-wheel' | 'help' | 'battery'
+    | 'battery-hint' | 'battery-wrong' | 'brakeSwitches' | 'way' | 'way-range' | 'way-each' | 'range'
+    | 'range-hint' | 'count' | 'sprocketTeeth' | 'add' | 'tyre' | 'tyre-hint' | 'crank' | 'crank-hint'
+    | 'crank-wrong' | 'mass' | 'mass-hint' | 'mass-wrong' | 'shifters' | 'shifters-mechanical'
+    | 'shifters-electronic' | 'refuses' | 'lastGood' | 'problem-rings-unreadable'
+    | 'problem-rings-order' | 'problem-sprockets-unreadable' | 'problem-sprocket-twice'
+    | 'problem-sprockets-order' | 'problem-tyre-unreadable' | 'rider' | 'rider-way' | 'rider-way-feel'
+    | 'rider-way-numbers' | 'rider-about-child-9' | 'rider-about-adult-new' | 'rider-about-adult-weekly'
+    | 'rider-about-adult-strong' | 'rider-mass' | 'rider-mass-hint' | 'rider-mass-wrong' | 'rider-power'
+    | 'rider-power-hint' | 'rider-power-wrong' | 'rider-low' | 'rider-low-hint' | 'rider-low-wrong'
+    | 'rider-high' | 'rider-high-hint' | 'rider-high-wrong' | 'rider-narrow' | 'tap' | 'tap-intro'
+    | 'tap-first' | 'tap-firstHint' | 'tap-stop' | 'tap-again' | 'tap-undo' | 'tap-undone'
+    | 'tap-too-few' | 'tap-too-short' | 'tap-too-slow' | 'tap-too-fast' | 'tap-unsteady'
+    | 'tap-unchanged' | 'kit' | 'kit-intro' | 'jersey' | 'jersey-orange' | 'jersey-berry'
+    | 'jersey-blue' | 'jersey-green' | 'jersey-violet' | 'jersey-sun' | 'pattern' | 'pattern-plain'
+    | 'pattern-band' | 'pattern-dots' | 'helmet' | 'helmet-holes' | 'helmet-star' | 'helmet-crest'
+    | 'frame' | 'frame-usual' | 'frame-red' | 'frame-blue' | 'frame-green' | 'frame-plum'
+  > & {
+    'fact-tyre': { tyre: Text };
+    'drawing': { rear: 'hub' | 'sprockets'; ringCount: number; rings: Text; sprockets: Text };
+    'help-much': { ratio: number };
+    'completed': { teeth: Text };
+    'sprocket': { place: Text };
+    'remove': { place: Text };
+    'emptySprocket': { place: Text };
+    'warning-capacity': { capacityTeeth: Text; usualTeeth: Text };
+    'warning-big-step': { fromTeeth: Text; toTeeth: Text };
+    'problem-too-many-rings': { count: Text };
+    'problem-ring-size': { teeth: Text; leastTeeth: Text; mostTeeth: Text };
+    'problem-sprocket-size': { teeth: Text; leastTeeth: Text; mostTeeth: Text };
+    'problem-too-many-sprockets': { count: Text; most: Text };
+    'problem-sprocket-count': { least: Text; most: Text };
+    'problem-too-narrow': { count: Text; leastTeeth: Text; mostTeeth: Text };
+    'problem-tyre-size': { tyreWidthMm: Text; beadSeatMm: Text };
+    'tap-left': { seconds: Text };
+    'tap-count': { count: number };
+    'tap-found': { rpm: Text; low: Text; high: Text };
+    'tap-slips': { missed: number; doubled: number };
+  };
   cautions: Plain<
     | 'title' | 'outside' | 'short' | 'accept' | 'more' | 'all' | 'motor' | 'motorWheel' | 'motorPlaces'
     | 'motorPlacesHint' | 'motorReported'

@@ -24,6 +24,8 @@ export interface Say<File> {
   <Id extends keyof File>(id: Id, ...values: Filled<File[Id]>): string;
   /** A message of several lines, each a sentence of its own. */
   lines<Id extends keyof File>(id: Id, ...values: Filled<File[Id]>): readonly string[];
+  /** A message that is named by a code of the core, filled with the values that came with the code. */
+  coded(id: keyof File, values: Values): string;
   /** Whether there is such a message, for names that are not known beforehand. */
   has(id: string): id is Plain<File> & string;
 }
@@ -63,6 +65,7 @@ export function words<File extends WordFile>(file: File): Say<Messages[File]> {
   };
   return Object.assign(say, {
     lines: (id: string, values?: Values) => say(id, values).split('\n'),
+    coded: say,
     has: (id: string) => book()?.entries.has(id) === true,
   }) as unknown as Say<Messages[File]>;
 }

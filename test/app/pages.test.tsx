@@ -15,7 +15,7 @@ import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
-import { bikePageWords } from '../../src/features/bike/words.ts';
+import { words } from '../../src/words/words.ts';
 import { common } from '../../src/words/common.ts';
 import { cueText } from '../../src/words/cues.ts';
 
@@ -140,7 +140,7 @@ describe('bike and rider', () => {
   it('every bundled bike and rider has a name and every lesson and cue its words', () => {
     expect(BIKES.filter(({ id }) => !common.has(`bike-${id}`))).toEqual([]);
     expect(
-      RIDERS.filter(({ id }) => !common.has(`rider-${id}`) || bikePageWords.riderHints[id] === undefined),
+      RIDERS.filter(({ id }) => !common.has(`rider-${id}`) || !words('bike').has(`rider-about-${id}`)),
     ).toEqual([]);
     expect(LESSONS.filter((lesson) => !common.has(`lesson-${lesson}`))).toEqual([]);
     expect(CUES.filter((cue) => cueText(cue).startsWith('cues '))).toEqual([]);

@@ -18,7 +18,6 @@ const MAY_KNOW = [
   'src/ui/pictures/',
   'src/features/bike/',
   'src/features/gearcheck/',
-  'src/words/bike.ts',
   'src/words/gears.ts',
 ];
 

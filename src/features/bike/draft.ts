@@ -2,11 +2,13 @@
  * What a person has typed about a bike, exactly as typed, and what it means: a bike, or what is wrong in which field.
  * Nothing typed is ever changed or thrown away here.
  */
-import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
+import { type BikeProblem, readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
 import type { HubKind } from '../../core/model/hubKinds.ts';
 import type { Bike, Motor, ShifterKind } from '../../core/model/types.ts';
 import { bikeOf } from './build.ts';
-import { bikeSentence } from '../../words/bike.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('bike');
 
 /** Everything in the form. */
 export interface BikeDraft {
@@ -38,15 +40,6 @@ export interface BikeDraft {
 export type EditDraft = (draft: BikeDraft) => BikeDraft;
 
 type FieldName = 'rings' | 'sprockets' | 'tyre' | 'crank' | 'mass' | 'battery';
-
-/** What can be wrong besides tooth counts and tyres, which the core has sentences for. */
-interface DraftSentences {
-  readonly emptySprocket: (place: number) => string;
-  readonly crankWrong: string;
-  readonly massWrong: string;
-  readonly batteryWrong: string;
-  readonly hubSprocketWrong: string;
-}
 
 /** What a draft means. */
 export interface DraftReading {
@@ -104,10 +97,15 @@ export function withWay(draft: BikeDraft, way: BikeDraft['way']): BikeDraft {
   return reading.ok ? { ...draft, way, each: reading.value.map(String), filledFrom } : { ...draft, way };
 }
 
+/** Why what was typed is no part of a bike, as a sentence. */
+export function bikeSentence({ code, values }: BikeProblem): string {
+  return say.coded(`problem-${code}`, values);
+}
+
 /** Reads a draft; `base` gives what the form does not ask for. */
-export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): DraftReading {
+export function readDraft(draft: BikeDraft, base: Bike): DraftReading {
   const rings = readChainrings(draft.rings);
-  const sprockets = readSprocketFields(draft, say);
+  const sprockets = readSprocketFields(draft);
   const tyre = readTyre(draft.tyre);
   const crankLengthMm = readNumber(draft.crank, CRANK_MM);
   const massKg = readNumber(draft.mass, MASS_KG);
@@ -116,9 +114,9 @@ export function readDraft(draft: BikeDraft, base: Bike, say: DraftSentences): Dr
     ...(rings.ok ? {} : { rings: bikeSentence(rings) }),
     ...(sprockets.ok ? {} : { sprockets: sprockets.sentence }),
     ...(tyre.ok ? {} : { tyre: bikeSentence(tyre) }),
-    ...(crankLengthMm === null ? { crank: say.crankWrong } : {}),
-    ...(massKg === null ? { mass: say.massWrong } : {}),
-    ...(batteryWh === null ? { battery: say.batteryWrong } : {}),
+    ...(crankLengthMm === null ? { crank: say('crank-wrong') } : {}),
+    ...(massKg === null ? { mass: say('mass-wrong') } : {}),
+    ...(batteryWh === null ? { battery: say('battery-wrong') } : {}),
   };
   const sprocketsTeeth = sprockets.ok ? sprockets.value : null;
   if (!rings.ok || sprocketsTeeth === null || !tyre.ok) return { bike: null, problems, sprocketsTeeth };
@@ -143,14 +141,15 @@ type SprocketFields =
   | { readonly ok: true; readonly value: readonly number[] }
   | { readonly ok: false; readonly sentence: string };
 
-function readSprocketFields(draft: BikeDraft, say: DraftSentences): SprocketFields {
+function readSprocketFields(draft: BikeDraft): SprocketFields {
   if (draft.gearing !== 'sprockets') {
     const one = readSprockets(draft.hubSprocket, 1);
     if (one.ok && one.value.length === 1) return one;
-    return { ok: false, sentence: one.ok ? say.hubSprocketWrong : bikeSentence(one) };
+    return { ok: false, sentence: one.ok ? say('hubSprocket-wrong') : bikeSentence(one) };
   }
   const empty = draft.each.findIndex((teeth) => teeth.trim() === '');
-  if (draft.way === 'each' && empty >= 0) return { ok: false, sentence: say.emptySprocket(empty + 1) };
+  if (draft.way === 'each' && empty >= 0)
+    return { ok: false, sentence: say('emptySprocket', { place: empty + 1 }) };
   const reading =
     draft.way === 'range'
       ? readSprockets(draft.range, readWhole(draft.count) ?? 0)

@@ -15,7 +15,9 @@ import {
 import { Choice } from '../../ui/controls.tsx';
 import type { BikeServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
-import { outfitWords as text } from './outfitWords.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('bike');
 
 interface OutfitChoiceProps {
   readonly settings: Settings;
@@ -29,37 +31,37 @@ export function OutfitChoice({ settings, onChange, paint }: OutfitChoiceProps): 
   const set = (change: Partial<Outfit>): void => onChange({ ...kit, ...change });
   return (
     <section class="paper kit" aria-labelledby="kit-title">
-      <h2 id="kit-title">{text.title}</h2>
-      <p>{text.intro}</p>
+      <h2 id="kit-title">{say('kit')}</h2>
+      <p>{say('kit-intro')}</p>
       <div class="kit-sides">
         <Portrait settings={settings} paint={paint} />
         <div>
           <Choice
-            legend={text.jersey}
+            legend={say('jersey')}
             name="kit-jersey"
             value={kit.jersey}
-            options={JERSEYS.map((one) => [one, text.jerseys[one], JERSEY_CLOTHS[one].tone])}
+            options={JERSEYS.map((one) => [one, say(`jersey-${one}`), JERSEY_CLOTHS[one].tone])}
             onChoose={(jersey) => set({ jersey })}
           />
           <Choice
-            legend={text.pattern}
+            legend={say('pattern')}
             name="kit-pattern"
             value={kit.pattern}
-            options={PATTERNS.map((one) => [one, text.patterns[one]])}
+            options={PATTERNS.map((one) => [one, say(`pattern-${one}`)])}
             onChoose={(pattern) => set({ pattern })}
           />
           <Choice
-            legend={text.helmet}
+            legend={say('helmet')}
             name="kit-helmet"
             value={kit.helmet}
-            options={HELMETS.map((one) => [one, text.helmets[one]])}
+            options={HELMETS.map((one) => [one, say(`helmet-${one}`)])}
             onChoose={(helmet) => set({ helmet })}
           />
           <Choice
-            legend={text.frame}
+            legend={say('frame')}
             name="kit-frame"
             value={kit.frame}
-            options={FRAMES.map((one) => [one, text.frames[one], frameTone(one)])}
+            options={FRAMES.map((one) => [one, say(`frame-${one}`), frameTone(one)])}
             onChoose={(frame) => set({ frame })}
           />
         </div>

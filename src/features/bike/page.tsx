@@ -17,11 +17,12 @@ import { Sheet } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { GearStacks } from '../../ui/pictures/gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
-import { ownBikeWords, bikePageWords } from './words.ts';
+import { drawingText } from './drawing.ts';
 import { words } from '../../words/words.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { bikeGears, bikeName, common } from '../../words/common.ts';
 
+const say = words('bike');
 const cautions = words('cautions');
 
 const KMH_PER_MPS = 3.6;
@@ -34,10 +35,10 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
   const format = createFormat(units);
   const next = levelForButton(state);
   return (
-    <Sheet title={common('nav-bike')} intro={bikePageWords.intro}>
+    <Sheet title={common('nav-bike')} intro={say('intro')}>
       <form class="bike-form" onSubmit={(event) => event.preventDefault()}>
         <fieldset class="cards">
-          <legend>{bikePageWords.bikes}</legend>
+          <legend>{say('bikes')}</legend>
           {BIKES.map((one) => (
             <BikeCard
               key={one.id}
@@ -53,11 +54,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
           />
         </fieldset>
         {bike.id === OWN && (
-          <OwnBikeForm
-            bike={bike}
-            onChange={(own) => send({ kind: 'choose-bike', bike: own })}
-            words={ownBikeWords}
-          />
+          <OwnBikeForm bike={bike} onChange={(own) => send({ kind: 'choose-bike', bike: own })} />
         )}
         {bike.motor !== undefined && <MotorCare {...{ bike, format }} />}
         <RiderForm
@@ -65,9 +62,6 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
           key={riderChosen ? 'chosen' : rider.id}
           rider={rider}
           onChange={(one) => send({ kind: 'choose-rider', rider: one })}
-          hints={bikePageWords.riderHints}
-          words={ownBikeWords}
-          format={format}
         />
         <OutfitChoice
           settings={state.settings}
@@ -77,7 +71,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
         {next !== null && (
           <p class="go-bar">
             <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', levelId: next.id })}>
-              {bikePageWords.done}
+              {say('done')}
             </Button>
           </p>
         )}
@@ -90,8 +84,8 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX.Element {
   const { bike, format } = props;
   return (
-    <section class="paper motor-care" aria-label={bikePageWords.motorTitle}>
-      <h2>{bikePageWords.motorTitle}</h2>
+    <section class="paper motor-care" aria-label={say('motorTitle')}>
+      <h2>{say('motorTitle')}</h2>
       <ul>
         {outsideLines(bike).map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -123,11 +117,11 @@ function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX
 /** The way to a bike of one's own; it begins as the bike chosen before. */
 function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
   return (
-    <label class="card" aria-label={`${common('bike-own')}. ${bikePageWords.ownHint}`}>
+    <label class="card" aria-label={`${common('bike-own')}. ${say('ownHint')}`}>
       <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
       <span class="card-body own-card">
         <strong>{common('bike-own')}</strong>
-        <span>{bikePageWords.ownHint}</span>
+        <span>{say('ownHint')}</span>
         <svg viewBox="0 0 96 48" aria-hidden="true">
           {[10, 15, 20, 26, 33].map((height, i) => (
             <path
@@ -152,8 +146,6 @@ function BikeCard(props: {
 }): JSX.Element {
   const { bike, chosen, format, onChoose } = props;
   const name = bikeName(bike.id);
-  const parts = bike.hub === undefined ? bikePageWords.sprockets : bikePageWords.hubSprocket;
-  const teeth = `${bikePageWords.rings} ${format.teeth(bike.chainringsTeeth)}, ${parts} ${bike.sprocketsTeeth.join(', ')}`;
   return (
     <label class="card">
       <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
@@ -162,13 +154,11 @@ function BikeCard(props: {
         <strong>{name}</strong>{' '}
         <span class="card-facts">
           <span>{bikeGears(bike)}</span>{' '}
-          {bike.motor !== undefined && <span>{ownBikeWords.motorAt[bike.motor.place]}</span>}{' '}
-          <span>{bike.backPedalBrake === true ? bikePageWords.backPedal : bikePageWords[bike.shifter]}</span>{' '}
-          <span>
-            {bikePageWords.tyre} {format.tyre(bike)}
-          </span>
+          {bike.motor !== undefined && <span>{say(`fact-motor-${bike.motor.place}`)}</span>}{' '}
+          <span>{say(`fact-${bike.backPedalBrake === true ? 'backPedal' : bike.shifter}`)}</span>{' '}
+          <span>{say('fact-tyre', { tyre: format.tyre(bike) })}</span>
         </span>
-        <GearStacks bike={bike} label={teeth} />
+        <GearStacks bike={bike} label={drawingText(bike)} />
       </span>
     </label>
   );

@@ -1,6 +1,9 @@
 /** What a person has typed about a rider, as typed, and what it means. */
 import type { Rider } from '../../core/model/types.ts';
+import { words } from '../../words/words.ts';
 import { readNumber } from './draft.ts';
+
+const say = words('bike');
 
 export interface RiderDraft {
   readonly mass: string;
@@ -10,14 +13,6 @@ export interface RiderDraft {
 }
 
 export type RiderField = keyof RiderDraft;
-
-interface RiderSentences {
-  readonly massWrong: string;
-  readonly powerWrong: string;
-  readonly lowWrong: string;
-  readonly highWrong: string;
-  readonly narrow: string;
-}
 
 interface RiderReading {
   readonly rider: Rider | null;
@@ -48,7 +43,7 @@ export function riderDraftOf(rider: Rider): RiderDraft {
 }
 
 /** Reads a draft. */
-export function readRiderDraft(draft: RiderDraft, say: RiderSentences): RiderReading {
+export function readRiderDraft(draft: RiderDraft): RiderReading {
   const massKg = readNumber(draft.mass, MASS_KG);
   const steadyPowerW = readNumber(draft.power, POWER_W);
   const cadenceLowRpm = readNumber(draft.low, LOW_RPM);
@@ -56,10 +51,14 @@ export function readRiderDraft(draft: RiderDraft, say: RiderSentences): RiderRea
   const narrow =
     cadenceLowRpm !== null && cadenceHighRpm !== null && cadenceHighRpm - cadenceLowRpm < NARROWEST_RPM;
   const problems = {
-    ...(massKg === null ? { mass: say.massWrong } : {}),
-    ...(steadyPowerW === null ? { power: say.powerWrong } : {}),
-    ...(cadenceLowRpm === null ? { low: say.lowWrong } : {}),
-    ...(cadenceHighRpm === null ? { high: say.highWrong } : narrow ? { high: say.narrow } : {}),
+    ...(massKg === null ? { mass: say('rider-mass-wrong') } : {}),
+    ...(steadyPowerW === null ? { power: say('rider-power-wrong') } : {}),
+    ...(cadenceLowRpm === null ? { low: say('rider-low-wrong') } : {}),
+    ...(cadenceHighRpm === null
+      ? { high: say('rider-high-wrong') }
+      : narrow
+        ? { high: say('rider-narrow') }
+        : {}),
   };
   if (massKg === null || steadyPowerW === null || cadenceLowRpm === null || cadenceHighRpm === null || narrow)
     return { rider: null, problems };

@@ -3,23 +3,20 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { RIDERS } from '../../core/model/presets.ts';
 import type { Rider } from '../../core/model/types.ts';
-import type { Format } from '../../words/format.ts';
 import { Choice } from '../../ui/controls.tsx';
-import type { OwnBikeWords } from './words.ts';
 import { riderName } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { BikeField } from './field.tsx';
 import { readRiderDraft, type RiderDraft, type RiderField, riderDraftOf, riderOf } from './riderDraft.ts';
 import { TapTest } from './tapTest.tsx';
 import './ownbike.css';
 
+const say = words('bike');
+
 interface RiderFormProps {
   readonly rider: Rider;
   /** Called with every possible rider; the id of one by numbers is `own`. */
   readonly onChange: (rider: Rider) => void;
-  /** Hints of the bundled riders by id. */
-  readonly hints: Readonly<Record<string, string>>;
-  readonly words: OwnBikeWords;
-  readonly format: Format;
   /** Milliseconds from any start, for the tap test. */
   readonly clock?: () => number;
 }
@@ -28,7 +25,7 @@ type Way = 'feel' | 'numbers';
 
 /** The form. */
 export function RiderForm(props: RiderFormProps): JSX.Element {
-  const { rider, onChange, words, format, clock } = props;
+  const { rider, onChange, clock } = props;
   const [way, setWay] = useState<Way>(RIDERS.some(({ id }) => id === rider.id) ? 'feel' : 'numbers');
   const [draft, setDraft] = useState(() => riderDraftOf(rider));
   const [before, setBefore] = useState(rider);
@@ -45,7 +42,7 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
   const type = (name: RiderField, value: string): void => {
     const next = { ...latest.current, [name]: value };
     keep(next);
-    const { rider: possible } = readRiderDraft(next, words.rider);
+    const { rider: possible } = readRiderDraft(next);
     if (possible !== null) onChange(possible);
   };
   const takeBand = (cadenceLowRpm: number, cadenceHighRpm: number): void => {
@@ -54,26 +51,20 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
     take({ ...riderOf({ ...pick(rider), cadenceLowRpm, cadenceHighRpm }), ...above(rider) });
   };
   return (
-    <section class="paper own-rider" aria-label={words.rider.title}>
-      <h2>{words.rider.title}</h2>
+    <section class="paper own-rider" aria-label={say('rider')}>
+      <h2>{say('rider')}</h2>
       <Choice
-        legend={words.rider.way}
+        legend={say('rider-way')}
         name="rider-way"
         value={way}
         options={[
-          ['feel', words.rider.feel],
-          ['numbers', words.rider.numbers],
+          ['feel', say('rider-way-feel')],
+          ['numbers', say('rider-way-numbers')],
         ]}
         onChoose={setWay}
       />
-      {way === 'feel' ? <Feel {...props} onChange={take} /> : <Numbers {...{ draft, words }} onType={type} />}
-      <TapTest
-        onBand={takeBand}
-        onUndo={() => take(before)}
-        words={words.tap}
-        format={format}
-        {...(clock === undefined ? {} : { clock })}
-      />
+      {way === 'feel' ? <Feel {...props} onChange={take} /> : <Numbers draft={draft} onType={type} />}
+      <TapTest onBand={takeBand} onUndo={() => take(before)} {...(clock === undefined ? {} : { clock })} />
     </section>
   );
 }
@@ -87,7 +78,13 @@ function above({ criticalPowerW, reserveJ }: Rider): Pick<Rider, 'criticalPowerW
   return { criticalPowerW, reserveJ };
 }
 
-function Feel({ rider, onChange, hints }: RiderFormProps): JSX.Element {
+/** What kind of rider a bundled one is. */
+function aboutRider(id: string): string {
+  const name = `rider-about-${id}`;
+  return say.has(name) ? say(name) : '';
+}
+
+function Feel({ rider, onChange }: RiderFormProps): JSX.Element {
   return (
     <div class="own-feel">
       {RIDERS.map((one) => (
@@ -100,7 +97,7 @@ function Feel({ rider, onChange, hints }: RiderFormProps): JSX.Element {
             onChange={() => onChange(one)}
           />
           <span>
-            <b>{riderName(one.id)}</b> {hints[one.id] ?? ''}
+            <b>{riderName(one.id)}</b> {aboutRider(one.id)}
           </span>
         </label>
       ))}
@@ -110,21 +107,18 @@ function Feel({ rider, onChange, hints }: RiderFormProps): JSX.Element {
 
 function Numbers(props: {
   readonly draft: RiderDraft;
-  readonly words: OwnBikeWords;
   readonly onType: (name: RiderField, value: string) => void;
 }): JSX.Element {
-  const { draft, words, onType } = props;
-  const { problems } = readRiderDraft(draft, words.rider);
-  const { rider: say } = words;
-  const hints = { mass: say.massHint, power: say.powerHint, low: say.perMinute, high: say.perMinute };
+  const { draft, onType } = props;
+  const { problems } = readRiderDraft(draft);
   return (
     <div class="own-fields">
       {(['mass', 'power', 'low', 'high'] as const).map((name) => (
         <BikeField
           key={name}
           name={name}
-          label={say[name]}
-          hint={hints[name]}
+          label={say(`rider-${name}`)}
+          hint={say(`rider-${name}-hint`)}
           value={draft[name]}
           problem={problems[name]}
           inputMode="decimal"

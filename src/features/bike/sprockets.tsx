@@ -3,31 +3,32 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
-import type { OwnBikeWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
 import { BikeField } from './field.tsx';
+
+const say = words('bike');
 
 interface SprocketsProps {
   readonly draft: BikeDraft;
   readonly problem: string | undefined;
   /** The sprockets as they are understood, or null. */
   readonly sprocketsTeeth: readonly number[] | null;
-  readonly words: OwnBikeWords;
   readonly onDraft: (edit: EditDraft) => void;
 }
 
 /** Both ways and the choice between them. */
 export function Sprockets(props: SprocketsProps): JSX.Element {
-  const { draft, words, onDraft } = props;
+  const { draft, onDraft } = props;
   return (
     <div class="own-sprockets">
       <Choice
-        legend={words.way}
+        legend={say('way')}
         name="sprocket-way"
         value={draft.way}
         options={[
-          ['range', words.range],
-          ['each', words.each],
+          ['range', say('way-range')],
+          ['each', say('way-each')],
         ]}
         onChoose={(way) => onDraft((now) => withWay(now, way))}
       />
@@ -36,14 +37,14 @@ export function Sprockets(props: SprocketsProps): JSX.Element {
   );
 }
 
-function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProps): JSX.Element {
+function Range({ draft, problem, sprocketsTeeth, onDraft }: SprocketsProps): JSX.Element {
   return (
     <>
       <div class="own-fields">
         <BikeField
           name="range"
-          label={words.sprockets}
-          hint={words.sprocketsHint}
+          label={say('range')}
+          hint={say('range-hint')}
           value={draft.range}
           problem={problem}
           inputMode="text"
@@ -51,7 +52,7 @@ function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProp
         />
         <BikeField
           name="count"
-          label={words.count}
+          label={say('count')}
           hint=""
           value={draft.count}
           problem={undefined}
@@ -59,12 +60,12 @@ function Range({ draft, problem, sprocketsTeeth, words, onDraft }: SprocketsProp
           onType={(count) => onDraft((now) => ({ ...now, count }))}
         />
       </div>
-      {sprocketsTeeth !== null && <p class="hint">{words.completed(sprocketsTeeth.join(' '))}</p>}
+      {sprocketsTeeth !== null && <p class="hint">{say('completed', { teeth: sprocketsTeeth.join(' ') })}</p>}
     </>
   );
 }
 
-function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
+function Each({ draft, problem, onDraft }: SprocketsProps): JSX.Element {
   const id = useId();
   const { each } = draft;
   const list = useFocusOnNew(each.length);
@@ -72,7 +73,7 @@ function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
     onDraft((now) => ({ ...now, each: now.each.map((one, i) => (i === place ? teeth : one)) }));
   return (
     <fieldset class="own-each" aria-describedby={id}>
-      <legend>{words.sprocketTeeth}</legend>
+      <legend>{say('sprocketTeeth')}</legend>
       <div class="own-each-list" ref={list}>
         {each.map((teeth, i) => (
           // A field has no other identity than its place.
@@ -82,15 +83,15 @@ function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
               inputMode="numeric"
               autocomplete="off"
               value={teeth}
-              aria-label={words.sprocket(i + 1)}
+              aria-label={say('sprocket', { place: i + 1 })}
               aria-invalid={problem !== undefined}
               aria-describedby={id}
               onInput={(event) => put(i, event.currentTarget.value)}
             />
             <Button
               look=""
-              aria-label={words.remove(i + 1)}
-              title={words.remove(i + 1)}
+              aria-label={say('remove', { place: i + 1 })}
+              title={say('remove', { place: i + 1 })}
               disabled={each.length === 1}
               onClick={() => onDraft((now) => ({ ...now, each: now.each.filter((_, k) => k !== i) }))}
             >
@@ -104,7 +105,7 @@ function Each({ draft, problem, words, onDraft }: SprocketsProps): JSX.Element {
         disabled={each.length >= MOST_SPROCKETS}
         onClick={() => onDraft((now) => ({ ...now, each: [...now.each, ''] }))}
       >
-        {words.add}
+        {say('add')}
       </Button>
       <span id={id} class="field-problem">
         {problem ?? ''}

@@ -6,14 +6,13 @@ import type { JSX } from 'preact';
 import { useEffect, useReducer, useRef } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { TAP_TEST_MS, tapCadence, type TapResult } from '../../core/coach/tapTest.ts';
-import type { Format } from '../../words/format.ts';
-import type { OwnBikeWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('bike');
 
 interface TapTestProps {
   readonly onBand: (lowRpm: number, highRpm: number) => void;
   readonly onUndo: () => void;
-  readonly words: OwnBikeWords['tap'];
-  readonly format: Format;
   /** Milliseconds from any start. */
   readonly clock?: () => number;
 }
@@ -64,7 +63,7 @@ function ended(state: TapState, nowMs: number): TapState {
 
 /** The pad and what it found. */
 export function TapTest(props: TapTestProps): JSX.Element {
-  const { words, format, onUndo, clock = () => performance.now() } = props;
+  const { onUndo, clock = () => performance.now() } = props;
   const [state, send] = useReducer(reduceTaps, WAITING);
   const running = state.timesMs.length > 0 && state.result === null;
   useEffect(() => {
@@ -74,17 +73,17 @@ export function TapTest(props: TapTestProps): JSX.Element {
   }, [running]);
   useTold(state.result, props.onBand);
   return (
-    <section class="tap-test" aria-label={words.title}>
-      <h3>{words.title}</h3>
-      <p class="hint">{words.intro}</p>
-      <Pad {...{ state, running, words }} onTap={() => send({ kind: 'tap', atMs: clock() })} />
+    <section class="tap-test" aria-label={say('tap')}>
+      <h3>{say('tap')}</h3>
+      <p class="hint">{say('tap-intro')}</p>
+      <Pad {...{ state, running }} onTap={() => send({ kind: 'tap', atMs: clock() })} />
       {running && (
         <Button small onClick={() => send({ kind: 'end' })}>
-          {words.stop}
+          {say('tap-stop')}
         </Button>
       )}
       <output data-tap={state.result === null ? '' : state.result.ok ? 'found' : state.result.code}>
-        {state.result !== null && <Told result={state.result} {...{ state, words, format }} />}
+        {state.result !== null && <Told result={state.result} state={state} />}
       </output>
       {state.result?.ok === true && !state.undone && (
         <Button
@@ -94,7 +93,7 @@ export function TapTest(props: TapTestProps): JSX.Element {
             onUndo();
           }}
         >
-          {words.undo}
+          {say('tap-undo')}
         </Button>
       )}
     </section>
@@ -115,10 +114,9 @@ function useTold(result: TapResult | null, onBand: TapTestProps['onBand']): void
 function Pad(props: {
   readonly state: TapState;
   readonly running: boolean;
-  readonly words: OwnBikeWords['tap'];
   readonly onTap: () => void;
 }): JSX.Element {
-  const { state, running, words, onTap } = props;
+  const { state, running, onTap } = props;
   const [first = 0] = state.timesMs;
   const leftS = Math.max(0, Math.ceil((TAP_TEST_MS - (state.nowMs - first)) / 1000));
   const isTapKey = ({ key }: KeyboardEvent): boolean => key === ' ' || key === 'Enter';
@@ -140,35 +138,32 @@ function Pad(props: {
         if (event.detail === 0) onTap();
       }}
     >
-      <b>{running ? words.left(leftS) : state.result === null ? words.first : words.again}</b>
-      <span>{running ? words.taps(state.timesMs.length) : words.firstHint}</span>
+      <b>
+        {running
+          ? say('tap-left', { seconds: leftS })
+          : state.result === null
+            ? say('tap-first')
+            : say('tap-again')}
+      </b>
+      <span>{running ? say('tap-count', { count: state.timesMs.length }) : say('tap-firstHint')}</span>
     </Button>
   );
 }
 
-function Told(props: {
-  readonly result: TapResult;
-  readonly state: TapState;
-  readonly words: OwnBikeWords['tap'];
-  readonly format: Format;
-}): JSX.Element {
-  const { result, state, words, format } = props;
+function Told(props: { readonly result: TapResult; readonly state: TapState }): JSX.Element {
+  const { result, state } = props;
   if (!result.ok)
     return (
       <>
-        {words.refused[result.code]} {words.unchanged}
+        {say(`tap-${result.code}`)} {say('tap-unchanged')}
       </>
     );
-  if (state.undone) return <>{words.undone}</>;
-  const slips = words.slips(result.missed, result.doubled);
+  if (state.undone) return <>{say('tap-undone')}</>;
+  const { cadenceRpm, lowRpm, highRpm, missed, doubled } = result;
   return (
     <>
-      {words.found(
-        format.number(result.cadenceRpm),
-        format.number(result.lowRpm),
-        format.number(result.highRpm),
-      )}
-      {slips !== '' && ` ${words.slipsPutRight(slips)}`}
+      {say('tap-found', { rpm: Math.round(cadenceRpm), low: lowRpm, high: highRpm })}
+      {missed + doubled > 0 && ` ${say('tap-slips', { missed, doubled })}`}
     </>
   );
 }

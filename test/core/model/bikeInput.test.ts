@@ -8,7 +8,7 @@ import {
   readTyre,
 } from '../../../src/core/model/bikeInput.ts';
 import { COMMON_CASSETTES, COMMON_RINGS, cassetteFor } from '../../../src/core/model/parts.ts';
-import { bikeSentence } from '../../../src/words/bike.ts';
+import { bikeSentence } from '../../../src/features/bike/draft.ts';
 
 function refused(reading: Reading<unknown>, code: string): void {
   if (reading.ok) throw new Error(`${JSON.stringify(reading.value)} was read`);

@@ -6,11 +6,13 @@ import { readBike, readRider } from '../../../src/core/ride/recording.ts';
 import { bikeOf } from '../../../src/features/bike/build.ts';
 import { type BikeDraft, draftOf, readDraft, readNumber, withWay } from '../../../src/features/bike/draft.ts';
 import { readRiderDraft, riderDraftOf } from '../../../src/features/bike/riderDraft.ts';
-import { ownBikeWords as words } from '../../../src/features/bike/words.ts';
+import { words } from '../../../src/words/words.ts';
+
+const say = words('bike');
 
 const trekking = bikeById('trekking-3x8') as Bike;
 const road = bikeById('road-2x11') as Bike;
-const read = (draft: BikeDraft, base = trekking) => readDraft(draft, base, words);
+const read = (draft: BikeDraft, base = trekking) => readDraft(draft, base);
 
 describe('a bike as it was', () => {
   it.each(BIKES.map((bike) => [bike.id, bike] as const))(
@@ -112,7 +114,7 @@ describe('a rider by numbers', () => {
   const weekly = riderById('adult-weekly') as Rider;
 
   it.each(RIDERS.map((rider) => [rider.id, rider] as const))('%s stays nearly as strong', (_, rider) => {
-    const { rider: out } = readRiderDraft(riderDraftOf(rider), words.rider);
+    const { rider: out } = readRiderDraft(riderDraftOf(rider));
     expect(out).toMatchObject({ massKg: rider.massKg, cadenceLowRpm: rider.cadenceLowRpm });
     expect(Math.abs((out?.criticalPowerW ?? 0) / rider.criticalPowerW - 1)).toBeLessThan(0.05);
     expect(Math.abs((out?.reserveJ ?? 0) / rider.reserveJ - 1)).toBeLessThan(0.3);
@@ -120,13 +122,13 @@ describe('a rider by numbers', () => {
   });
 
   it.each([
-    ['mass', { mass: '5' }, words.rider.massWrong],
-    ['power', { power: '900' }, words.rider.powerWrong],
-    ['low', { low: '' }, words.rider.lowWrong],
-    ['high', { high: '200' }, words.rider.highWrong],
-    ['high', { low: '90', high: '80' }, words.rider.narrow],
+    ['mass', { mass: '5' }, say('rider-mass-wrong')],
+    ['power', { power: '900' }, say('rider-power-wrong')],
+    ['low', { low: '' }, say('rider-low-wrong')],
+    ['high', { high: '200' }, say('rider-high-wrong')],
+    ['high', { low: '90', high: '80' }, say('rider-narrow')],
   ] as const)('tells what is wrong with %s', (field, change, sentence) => {
-    const { rider, problems } = readRiderDraft({ ...riderDraftOf(weekly), ...change }, words.rider);
+    const { rider, problems } = readRiderDraft({ ...riderDraftOf(weekly), ...change });
     expect(rider).toBeNull();
     expect(problems).toEqual({ [field]: sentence });
   });

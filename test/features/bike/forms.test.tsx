@@ -4,12 +4,11 @@ import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bikeById, riderById, RIDERS } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
-import { createFormat } from '../../../src/words/format.ts';
 import { OwnBikeForm } from '../../../src/features/bike/bikeForm.tsx';
 import { RiderForm } from '../../../src/features/bike/riderForm.tsx';
-import { ownBikeWords as words } from '../../../src/features/bike/words.ts';
+import { words } from '../../../src/words/words.ts';
 
-const format = createFormat('metric', 'en-GB');
+const say = words('bike');
 const bike = bikeById('trekking-3x8') as Bike;
 const weekly = riderById('adult-weekly') as Rider;
 
@@ -63,7 +62,7 @@ describe('an own bike', () => {
   let told: Bike[] = [];
   beforeEach(async () => {
     told = [];
-    await act(() => render(<OwnBikeForm bike={bike} onChange={(b) => told.push(b)} words={words} />, app));
+    await act(() => render(<OwnBikeForm bike={bike} onChange={(b) => told.push(b)} />, app));
   });
   const bars = (): string[] => [...app.querySelectorAll('.gear-stacks text')].map((t) => t.textContent ?? '');
 
@@ -85,7 +84,7 @@ describe('an own bike', () => {
     expect(field('rings').getAttribute('aria-invalid')).toBe('true');
     expect(described(field('rings'))).toContain('A chainring of 500 teeth is not made.');
     expect(one('.own-drawing').dataset['current']).toBe('false');
-    expect(one('.own-said').textContent).toContain(words.lastGood);
+    expect(one('.own-said').textContent).toContain(say('lastGood'));
     expect(bars().slice(0, 3)).toEqual(['26', '36', '48']);
     await type(field('mass'), '14,5');
     expect(field('rings').value).toBe('500');
@@ -111,23 +110,23 @@ describe('an own bike', () => {
   });
 
   it('lets sprockets be changed, added and taken away one by one', async () => {
-    await choose(words.each);
+    await choose(say('way-each'));
     const inputs = (): HTMLInputElement[] => [
       ...app.querySelectorAll<HTMLInputElement>('.own-each-one input'),
     ];
     expect(inputs().map(({ value }) => value)).toEqual(bike.sprocketsTeeth.map(String));
     await type(inputs()[2] as HTMLInputElement, '16');
     expect(told.at(-1)?.sprocketsTeeth).toEqual([11, 13, 16, 18, 21, 24, 28, 32]);
-    await press(buttonOf(words.add));
+    await press(buttonOf(say('add')));
     expect(inputs()).toHaveLength(9);
     expect(document.activeElement).toBe(inputs()[8]);
-    expect(described(inputs()[8] as HTMLInputElement)).toBe(words.emptySprocket(9));
+    expect(described(inputs()[8] as HTMLInputElement)).toBe(say('emptySprocket', { place: 9 }));
     await type(inputs()[8] as HTMLInputElement, '36');
     expect(told.at(-1)?.sprocketsTeeth).toEqual([11, 13, 16, 18, 21, 24, 28, 32, 36]);
-    await press(buttonOf(words.remove(1)));
+    await press(buttonOf(say('remove', { place: 1 })));
     expect(told.at(-1)?.sprocketsTeeth).toEqual([13, 16, 18, 21, 24, 28, 32, 36]);
-    await choose(words.range);
-    await choose(words.each);
+    await choose(say('way-range'));
+    await choose(say('way-each'));
     expect(inputs().map(({ value }) => value)).toEqual(['13', '16', '18', '21', '24', '28', '32', '36']);
   });
 
@@ -140,11 +139,11 @@ describe('an own bike', () => {
   });
 
   it('offers to refuse crossed gears only where a shifter can', async () => {
-    expect(labelled(words.refuses)).toBeUndefined();
-    await choose(words.electronic);
-    await choose(words.refuses);
+    expect(labelled(say('refuses'))).toBeUndefined();
+    await choose(say('shifters-electronic'));
+    await choose(say('refuses'));
     expect(told.at(-1)).toMatchObject({ shifter: 'electronic', refusesCrossed: true });
-    await choose(words.mechanical);
+    await choose(say('shifters-mechanical'));
     expect(told.at(-1)).toMatchObject({ shifter: 'mechanical', refusesCrossed: false });
   });
 });
@@ -160,9 +159,6 @@ describe('a rider', () => {
           told.push(next);
           draw(next);
         }}
-        hints={{}}
-        words={words}
-        format={format}
         clock={() => nowMs}
       />,
       app,
@@ -195,10 +191,10 @@ describe('a rider', () => {
   });
 
   it('by numbers is kept as typed and handed on when possible', async () => {
-    await choose(words.rider.numbers);
+    await choose(say('rider-way-numbers'));
     expect(field('mass').value).toBe(String(weekly.massKg));
     await type(field('power'), '2000');
-    expect(described(field('power'))).toContain(words.rider.powerWrong);
+    expect(described(field('power'))).toContain(say('rider-power-wrong'));
     expect(told).toEqual([]);
     await type(field('power'), '200');
     expect(told.at(-1)).toMatchObject({ id: 'own', steadyPowerW: 200, massKg: weekly.massKg });
@@ -208,12 +204,12 @@ describe('a rider', () => {
     await tapThrough(66);
     expect(told).toHaveLength(1);
     expect(told[0]).toEqual({ ...weekly, id: 'own', cadenceLowRpm: 56, cadenceHighRpm: 76 });
-    expect(said()).toBe(words.tap.found('66', '56', '76'));
+    expect(said()).toBe(say('tap-found', { rpm: 66, low: 56, high: 76 }));
     expect(field('low').value).toBe('56');
-    await press(buttonOf(words.tap.undo));
+    await press(buttonOf(say('tap-undo')));
     expect(told.at(-1)).toEqual(weekly);
-    expect(said()).toBe(words.tap.undone);
-    expect(buttonOf(words.tap.undo)).toBeUndefined();
+    expect(said()).toBe(say('tap-undone'));
+    expect(buttonOf(say('tap-undo'))).toBeUndefined();
   });
 
   it('a finger that taps on after the end begins nothing new; later it may', async () => {
@@ -225,7 +221,7 @@ describe('a rider', () => {
     nowMs += 2_000;
     await tap(new Event('pointerdown', { bubbles: true }));
     expect(said()).toBe('');
-    expect(pad().textContent).toContain(words.tap.taps(1));
+    expect(pad().textContent).toContain(say('tap-count', { count: 1 }));
   });
 
   it('space taps when it goes down, once however long it is held, and never clicks as well', async () => {
@@ -236,16 +232,16 @@ describe('a rider', () => {
     const up = key('keyup');
     await tap(up);
     expect(up.defaultPrevented).toBe(true);
-    expect(pad().textContent).toContain(words.tap.taps(1));
+    expect(pad().textContent).toContain(say('tap-count', { count: 1 }));
   });
 
   it('a finger is one tap though it also clicks; a click of an assistive device is one, too', async () => {
     await tap(new Event('pointerdown', { bubbles: true }));
     await tap(new MouseEvent('click', { bubbles: true, detail: 1 }));
-    expect(pad().textContent).toContain(words.tap.taps(1));
+    expect(pad().textContent).toContain(say('tap-count', { count: 1 }));
     nowMs += 800;
     await tap(new MouseEvent('click', { bubbles: true, detail: 0 }));
-    expect(pad().textContent).toContain(words.tap.taps(2));
+    expect(pad().textContent).toContain(say('tap-count', { count: 2 }));
   });
 
   it('ends by itself when nobody taps any more, and says why there is no band', async () => {
@@ -256,13 +252,13 @@ describe('a rider', () => {
     }
     nowMs += 21_000;
     await act(() => void vi.advanceTimersByTime(500));
-    expect(said()).toBe(`${words.tap.refused['too-few']} ${words.tap.unchanged}`);
+    expect(said()).toBe(`${say('tap-too-few')} ${say('tap-unchanged')}`);
     expect(told).toEqual([]);
   });
 
   it('can be stopped early', async () => {
     await tap(new Event('pointerdown', { bubbles: true }));
-    await press(buttonOf(words.tap.stop));
-    expect(said()).toContain(words.tap.refused['too-few']);
+    await press(buttonOf(say('tap-stop')));
+    expect(said()).toContain(say('tap-too-few'));
   });
 });
