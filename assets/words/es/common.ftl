@@ -1,0 +1,135 @@
+### Names that several pages say: the game, its places, lessons, bikes, riders and keys.
+
+# How the language is written: ltr from left to right, rtl from right to left.
+direction = ltr
+
+name = Antes de la cuesta
+promise = La marcha adecuada, antes de que haga falta.
+
+## The pages
+
+nav-home = Inicio
+nav-levels = Niveles
+nav-children = Para niños y niñas
+nav-bike = Bici y ciclista
+nav-about = Cómo se juega
+nav-progress = Progreso
+nav-gearcheck = Revisión de marchas
+nav-settings = Ajustes
+nav-close = Cerrar
+nav-debrief = Tu recorrido
+nav-bench = Taller de niveles
+nav-road = En carretera
+nav-two = Dos o más
+nav-clinic = Sesión en grupo
+nav-join = Unirse a una sesión
+nav-collect = Reunir recorridos
+nav-teach = Planes de sesión
+nav-skip = Ir al contenido
+
+## A page that is fetched when it is opened
+
+coming-loading = Un momento: esta página está en camino.
+coming-failed = No se ha podido cargar esta página. Mira si hay conexión y prueba otra vez.
+coming-tryAgain = Probar otra vez
+
+## What a person should know about the keeping
+
+health-not-fetched =
+    Una parte del juego no ha llegado, así que aún no se guarda nada y no se ven tus propios niveles. Mira si hay conexión; el juego lo intenta de nuevo por sí solo.
+health-slow =
+    Todavía no se ha abierto lo que está guardado en este dispositivo, así que no se ven tus propios niveles ni tus resultados. Si sigue así, recarga la página.
+health-memory = Esta ventana no guarda nada. Al cerrarla, tus recorridos se pierden.
+health-small-copy = En esta ventana solo se guardan tus notas más recientes, no los recorridos.
+health-disk-full =
+    En este dispositivo ya no queda sitio, así que los recorridos nuevos no se guardan. Haz sitio; el juego lo intentará de nuevo.
+health-recordings-lost =
+    De algunos recorridos solo quedan las notas: los recorridos mismos se han perdido y no se pueden volver a ver.
+
+## Levels and rides
+
+ladder-everyone = La escalera
+ladder-children = Para niños y niñas
+# $steepest (String): a gradient, like "8 %".
+profile = Perfil del camino, con { $steepest } de pendiente como máximo
+riding-loading = El camino se está desenrollando…
+riding-paused = En pausa
+riding-on = Seguir
+
+## What a level teaches
+
+lesson-levers = Las dos manetas
+lesson-cadence = Cadencia
+lesson-easing = Aflojar para cambiar
+lesson-look-ahead = Mirar lejos
+lesson-rolling = Cambiar con el camino
+lesson-chain-line = Cadena recta
+lesson-ring-change = Cambiar de plato
+lesson-ride-over = Cuándo no cambiar
+lesson-hidden = Lo que no se ve
+lesson-stop-gear = La marcha para arrancar
+lesson-wind-and-gravel = Viento y grava
+lesson-everything = Todo a la vez
+lesson-check = Recorrido de control
+lesson-free = Recorrido libre
+
+## Bikes and riders
+
+bike-kids-20-1x7 = Infantil de 20 pulgadas
+bike-kids-24-1x8 = Infantil de 24 pulgadas
+bike-town-1x9 = Ciudad
+bike-kids-20-hub-3 = Infantil de 20 pulgadas, buje de 3
+bike-town-hub-3 = Ciudad con buje de 3
+bike-town-hub-7 = Ciudad con buje de 7
+bike-trekking-hub-8-crank = Trekking con buje de 8 y motor central
+bike-trekking-1x10-crank = Trekking con motor central
+bike-town-hub-7-wheel = Ciudad con buje de 7 y motor en la rueda
+bike-trekking-3x8 = Trekking
+bike-road-2x11 = Carretera
+bike-gravel-1x12 = Gravel
+bike-own = Bici propia
+# $rings (Number): chainrings. $rear (Number): sprockets, or gears in the hub.
+# $where: gears on sprockets, all gears in the hub, or some of them.
+bike-gears =
+    { $where ->
+        [hub] { $rear } marchas en el buje
+        [both] { $rings } × { $rear } marchas, { $rear } de ellas en el buje
+       *[sprockets] { $rings } × { $rear } marchas
+    }
+rider-child-9 = Peque de unos nueve años
+rider-adult-new = Principiante
+rider-adult-weekly = Pedalea cada semana
+rider-adult-strong = Fuerte
+rider-own = Números propios
+
+## What a key does, and how keys are called
+
+key-rear-easier = Detrás: más suave
+key-rear-harder = Detrás: más dura
+key-front-smaller = Delante: plato más pequeño
+key-front-bigger = Delante: plato más grande
+key-ease = Aflojar
+key-press = Apretar
+key-coast = Dejarse llevar
+key-brake = Frenar
+key-pause = Pausa
+key-name-Space = Espacio
+key-name-Escape = Esc
+key-name-Enter = Intro
+key-name-Tab = Tab
+# When it is said aloud.
+key-spoken-ArrowUp = flecha arriba
+key-spoken-ArrowDown = flecha abajo
+key-spoken-ArrowLeft = flecha izquierda
+key-spoken-ArrowRight = flecha derecha
+
+## Numbers with their units, and a gear that has no teeth to count
+
+unit-kmh = { $value } km/h
+unit-mph = { $value } mph
+unit-m = { $value } m
+unit-ft = { $value } ft
+unit-km = { $value } km
+unit-mi = { $value } mi
+unit-percent = { $value } %
+gear-in-hub = { $number } de { $of }
