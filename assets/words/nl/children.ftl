@@ -8,7 +8,7 @@ how =
     Komt er een heuvel? Klik lichter voordat hij begint.
     Rol je naar beneden? Klik zwaarder als je benen tollen.
     Let op het gezicht. Zorg dat het blijft lachen.
-    Met een bonk springen de appels op. De egel smult ervan.
+    Door een ruwe klik springen de appels op. De egel smult ervan.
 howTitle = Zo gaat het
 learnt = Wat je al kunt
 nothingYet = Aan het eind van een weg wacht je eerste lapje.

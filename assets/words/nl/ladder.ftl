@@ -61,7 +61,7 @@ sentence-feather-feet = Trap even zo zacht als een veertje terwijl de ketting ve
 ## Stop, start, en over de heuvel (voor kinderen)
 
 title-stop-go-and-over-the-hill = Stop, start, en over de heuvel
-sentence-stop-go-and-over-the-hill = Stop licht bij de streep, rijd weer weg en vind de verstopte heuvel.
+sentence-stop-go-and-over-the-hill = Stop licht bij de streep, rijd weg en vind de verstopte heuvel.
 
 ## Wissel terwijl je wacht
 
