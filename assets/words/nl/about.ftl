@@ -1,4 +1,4 @@
-### Zo speel je, waarom het als fietsen voelt, privacy, veilig fietsen, en waar de getallen vandaan komen.
+### Zo speel je, waarom het als fietsen voelt, privacy, veiligheid, en waar de getallen vandaan komen.
 
 title = Zo speel je
 keys = Wat je handen doen
@@ -19,15 +19,15 @@ model =
 privacyTitle = Privacy
 privacy =
     Dit spel vraagt niet wie je bent. Het heeft geen account en geen teller, en het praat met geen andere computer. Wat je doet, blijft op dit apparaat.
-careTitle = Veilig fietsen
+careTitle = Veiligheid
 # Elke regel is een zin op zichzelf.
 care =
     Een spel leert je timing, niet het verkeer.
     Oefen eerst op een rustige, vlakke, afgesloten plek. Ogen op de weg en niet op de ketting.
-    Remmen, helm en de wet bij jou ter plaatse gaan vóór alles.
+    Remmen, helm en de plaatselijke wetgeving gaan vóór alles.
     Kinderen rijden met een volwassene die de leiding heeft.
-    Een fiets met motor trekt harder op dan je denkt, heeft meer tijd nodig om te stoppen en is zwaar om te duwen. Leeftijd, helm en snelheid bepaalt de wet bij jou ter plaatse.
-    Pijn in je knieën of borst betekent: stop en vraag een arts.
+    Een fiets met motor trekt harder op dan je denkt, heeft meer tijd nodig om te stoppen en is zwaar om te duwen. Over leeftijd, helm en snelheid beslist de plaatselijke wetgeving.
+    Pijn in je knieën of borst betekent: stop en raadpleeg een arts.
     Welke tandwielen, kettingbladen en kettingen je kunt vervangen, hangt af van wat de derailleurs aankunnen: vraag een vakbekwame fietsenmaker en lees de documenten van de fabrikant.
     Houd je vingers weg van een draaiende ketting.
     Volg wat je bond, school of gediplomeerde instructeur zegt.

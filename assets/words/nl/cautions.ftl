@@ -6,18 +6,18 @@ outside = Voordat je het buiten probeert
 # Elke regel is een zin op zichzelf.
 short =
     Oefen op een echte fiets eerst op een rustige, vlakke, afgesloten plek.
-    Ogen op de weg, niet op de ketting. Remmen, helm en de wet bij jou ter plaatse gaan vóór alles.
+    Ogen op de weg, niet op de ketting. Remmen, helm en de plaatselijke wetgeving gaan vóór alles.
     Kinderen rijden met een volwassene die de leiding heeft.
-    Pijn in je knieën of borst: stop, en vraag een arts.
+    Pijn in je knieën of borst: stop, en raadpleeg een arts.
 accept = Rijden
-more = Veilig fietsen
+more = Veiligheid
 all = Alles lezen
 # Voordat je buiten op een fiets met motor rijdt. Elke regel is een zin op zichzelf.
 motor =
     Hij trekt harder op dan je denkt: trap eerst voorzichtig, met een vinger aan de rem.
     Hij is zwaar: hij heeft meer tijd nodig om te stoppen, en is moeilijk te duwen en te tillen.
     Handen af van de motor en de accu; wat daaraan mankeert, is voor een fietsenmaker.
-    Vanaf welke leeftijd, met welke helm en hoe snel je mag rijden, verschilt van plaats tot plaats: de wet bij jou ter plaatse gaat voor.
+    Vanaf welke leeftijd, met welke helm en hoe snel je mag rijden, verschilt van plaats tot plaats: de plaatselijke wetgeving gaat vóór alles.
 # Een wiel dat door een motor wordt aangedreven.
 motorWheel = Een wiel dat door een motor wordt aangedreven, slipt eerder op natte grond, op grind en in bochten, vooral het voorwiel: trap daar voorzichtig.
 motorPlaces = Wat sommige landen zeggen

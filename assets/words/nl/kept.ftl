@@ -48,5 +48,5 @@ changedTake = Neem wat te lezen is
 # Het bestand noemt een eigen opslag van een club.
 namesStore = Het noemt ook een opslag op { $host }. Daar wordt niets naartoe gestuurd.
 lookAtStore = Bekijk die
-takenBack = { $added } teruggehaald, { $already } waren er al.
-refused = { $refused } konden niet worden gelezen en zijn weggelaten.
+takenBack = { $added } teruggehaald, { $already } al aanwezig.
+refused = Niet te lezen en weggelaten: { $refused }.

@@ -38,10 +38,10 @@ cue-over-the-roots-4 = De laatste hobbel. Lichter voordat hij begint!
 ## Sneeuw op de top (voor kinderen)
 
 title-snow-on-top = Sneeuw op de top
-sentence-snow-on-top = De pas is steil aan het eind. Kijk op en klik vroeg.
+sentence-snow-on-top = De bergpas is steil aan het eind. Kijk op en klik vroeg.
 cue-snow-on-top-1 = Omhoog de sneeuw in. Klik vroeg lichter.
 cue-snow-on-top-2 = Eén klik per keer, en gauw.
-cue-snow-on-top-3 = Nu de steile. Zorg dat het dan al licht trapt!
+cue-snow-on-top-3 = Nu de steile heuvel. Klik lichter voordat hij begint!
 
 ## Klik vóór de heuvel (voor kinderen)
 
@@ -61,7 +61,7 @@ sentence-feather-feet = Trap even zo zacht als een veertje terwijl de ketting ve
 ## Stop, start, en over de heuvel (voor kinderen)
 
 title-stop-go-and-over-the-hill = Stop, start, en over de heuvel
-sentence-stop-go-and-over-the-hill = Stop licht bij de streep, rijd weg en vind de verstopte heuvel.
+sentence-stop-go-and-over-the-hill = Stop in een lichte versnelling bij de streep. Rijd weg en vind de verstopte heuvel.
 
 ## Wissel terwijl je wacht
 
@@ -94,7 +94,7 @@ sentence-one-pitch-announced = Je ziet het komen: zit in een lichte versnelling 
 ## Golvende weg
 
 title-rolling-road = Golvende weg
-sentence-rolling-road = Golven in de weg, de ene na de andere. Schakel ermee mee, niet erachteraan.
+sentence-rolling-road = Golven in de weg, de ene na de andere. Schakel met ze mee, niet achter ze aan.
 
 ## Zacht trappen
 

@@ -1,7 +1,7 @@
 ### De ladder van levels, en vrije ritten.
 
 intro = Van boven naar beneden, of waar je maar wilt. Elk level leert je één ding.
-own = Van jezelf
+own = Eigen levels
 ridden = Gereden
 best = Beste: { $total } van 100
 best-not-passed = Beste: { $total } van 100, nog niet gehaald
@@ -29,7 +29,7 @@ free-seedEmpty = Geef de weg een naam, of neem een andere weg.
 free-another = Een andere weg
 free-hilliness = Heuvels
 free-hilly-0 = bijna vlak
-free-hilly-1 = licht glooiend
+free-hilly-1 = glooiend
 free-hilly-2 = heuvelachtig
 free-hilly-3 = steil
 free-hilly-4 = heel steil

@@ -3,7 +3,7 @@
 title = Instellingen
 labels-theme = Thema
 labels-motion = Beweging op het scherm
-labels-beside = Silhouetten van andere ritten, vanaf de tweede rit op een weg
+labels-beside = Silhouetten van andere ritten, vanaf je tweede rit op een weg
 labels-units = Eenheden
 labels-muted = Geen geluid
 labels-music = Muziek die je benen volgt

@@ -16,7 +16,7 @@ hint-levels = { $done } van { $all } gereden
 bike = Mijn fiets
 # Onder “Mijn fiets”: de naam en de versnellingen.
 hint-bike = { $name }, { $gears }
-hint-about = en over veilig fietsen en privacy
+hint-about = en veiligheid, en privacy
 hint-progress = Toetsritten, ritten op de weg en wat er bewaard is
 hint-gearcheck = Kom ik met andere tandwielen die heuvel op?
 hint-two = Naast elkaar, tegenover elkaar of in een estafette

@@ -1,6 +1,6 @@
 ### Meerdere fietsers op één apparaat.
 
-title = Met z’n tweeën of meer
+title = Met twee of meer
 intro = Op één weg met één apparaat. Ieder rijdt voor zichzelf, en tegen niemand.
 road = Weg
 ride = Rijden
