@@ -107,6 +107,179 @@ export interface Messages {
     'big-ring': { gears: 'hub' | 'sprockets' };
     'easy-before-stop': { gears: 'hub' | 'sprockets' };
   };
+  debrief: Plain<
+    | 'guess-title' | 'guess-openQuestion' | 'guess-why' | 'guess-skip' | 'guess-working'
+    | 'guess-notMarked' | 'guess-matchedKind' | 'guess-differedKind' | 'guess-noPitch' | 'end-passed'
+    | 'end-not-yet' | 'end-ridden' | 'end-explain' | 'stamp-early' | 'stamp-soft' | 'stamp-smooth'
+    | 'stampState-earned' | 'stampState-not-yet' | 'stampState-not-asked' | 'well-title'
+    | 'well-finished' | 'well-cadence' | 'well-foresight' | 'well-easing' | 'well-chainLine'
+    | 'well-economy' | 'change-title' | 'change-nothing' | 'next-title' | 'next-again'
+    | 'next-onwardsNone' | 'next-easier-level' | 'cards-title' | 'card-needed' | 'card-before'
+    | 'card-worst' | 'card-bestStays' | 'card-asksNothing' | 'card-footDown' | 'card-watch'
+    | 'card-pictureDesc' | 'card-table' | 'card-who' | 'card-you' | 'card-best' | 'card-where'
+    | 'marks-title' | 'marks-total' | 'asks-cadence' | 'asks-foresight' | 'asks-easing'
+    | 'asks-chainLine' | 'asks-economy' | 'noMark' | 'noMark-cadence' | 'noMark-foresight'
+    | 'noMark-easing' | 'noMark-chainLine' | 'noMark-economy' | 'level-strong' | 'level-good'
+    | 'level-onTheWay' | 'level-start' | 'perfect' | 'small' | 'leftAlone' | 'better'
+    | 'better-below-band' | 'better-above-band' | 'better-coasted' | 'better-coasted-hub'
+    | 'better-overloaded-pitch' | 'better-early-pitch' | 'better-foot-down-pitch' | 'better-heavy-shift'
+    | 'better-heavy-shift-hub' | 'better-heavy-shift-motor' | 'better-waited-shift' | 'better-crossed'
+    | 'better-many-shifts' | 'better-undone' | 'doing-title' | 'doing-again' | 'doing-watch'
+    | 'doing-print' | 'doing-saveRide' | 'doing-savePicture' | 'doing-pictureFailed'
+    | 'doing-backToGroup' | 'doing-backToBench' | 'differs' | 'closed' | 'saved-saving' | 'saved-saved'
+    | 'saved-not-saved' | 'notSaved-private-window' | 'notSaved-disk-full' | 'notSaved-connection-lost'
+    | 'notSaved-newer-version' | 'notSaved-blocked' | 'notSaved-hangs' | 'notSaved-corrupt'
+    | 'notSaved-somebody-else' | 'notSaved-trial' | 'notSaved-not-judged' | 'notSaved-not-fetched'
+    | 'notSaved-localBackup' | 'print-title' | 'print-legend'
+  > & {
+    'pitch': { pitches: number; pitch: number };
+    'pitch-begins': { pitches: number; pitch: number };
+    'pitch-title': { pitches: number; pitch: number };
+    'near': { side: 'at' | 'after' | 'before'; metres: Text };
+    'aim': { side: 'at' | 'after' | 'before'; metres: Text };
+    'gears': { gears: number };
+    'made-gears': { made: number };
+    'seconds': { seconds: number };
+    'changes': { changes: number };
+    'some-of': { changes: number; which: 'all' | 'some'; heavy: number };
+    'advice': { gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
+    'timing': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'mark': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy' };
+    'mark-within': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy' };
+    'guess-question': { pitches: number; pitch: number };
+    'guess-share': { percent: Text };
+    'guess-matched': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'guess-differed': { timing: 'too-early' | 'too-late' | 'about-right'; guess: 'too-early' | 'too-late' | 'about-right' };
+    'guess-told': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'guess-where': { own: 'never' | 'at' | 'after' | 'before'; ownMetres: Text; best: 'never' | 'at' | 'after' | 'before'; bestMetres: Text };
+    'guess-stepsBefore': { needed: number; made: number };
+    'needed': { needed: number };
+    'guess-slowest': { own: Text; best: Text };
+    'change-late-pitch': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none'; how: 'slightly' | 'clearly' };
+    'change-stayed': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
+    'change-early-pitch': { pitches: number; pitch: number; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
+    'change-few-steps': { pitches: number; pitch: number; made: number; gears: number; which: 'few' | 'hard' };
+    'change-pushed': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
+    'change-foot-down': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
+    'change-ease': { changes: number; which: 'all' | 'some'; heavy: number };
+    'change-ease-hub': { changes: number; which: 'all' | 'some'; heavy: number };
+    'change-ease-motor': { changes: number; which: 'all' | 'some'; heavy: number };
+    'change-ease-motor-hub': { changes: number; which: 'all' | 'some'; heavy: number };
+    'change-stood-still': { changes: number; which: 'all' | 'some'; heavy: number };
+    'change-coasted': { seconds: number; place: Text };
+    'change-coasted-hub': { seconds: number; place: Text };
+    'change-slow-legs': { seconds: number; place: Text };
+    'change-fast-legs': { seconds: number; place: Text };
+    'change-crossed': { seconds: number; place: Text };
+    'change-fidget': { changes: number; needed: number };
+    'change-dawdle': { times: Text };
+    'next-onwards': { level: Text };
+    'card-steep': { percent: Text; length: Text };
+    'card-ofMade': { made: number; before: Text };
+    'card-worstPair': { own: Text; best: Text };
+    'card-bestDoes': { gears: number; side: 'at' | 'after' | 'before'; metres: Text; which: 'all' | 'none' | 'some'; before: number };
+    'card-timing': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'card-tendency': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'card-picture': { pitches: number; pitch: number };
+    'marks-passed': { pass: Text };
+    'marks-notYet': { pass: Text };
+    'hold-weakest': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; most: Text };
+    'hold-pace': { times: Text; share: Text };
+    'hold-tooSlow': { times: Text };
+    'hold-lessonMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
+    'hold-markMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
+    'more': { more: number };
+    'why-below-band': { seconds: number; from: Text; rpm: Text };
+    'why-above-band': { seconds: number; from: Text; rpm: Text };
+    'why-coasted': { seconds: number; from: Text };
+    'why-overloaded-pitch': { pitches: number; pitch: number; percent: Text };
+    'why-early-pitch': { pitches: number; pitch: number; percent: Text };
+    'why-foot-down-pitch': { pitches: number; pitch: number };
+    'why-heavy-shift': { derailleur: 'front' | 'rear'; from: Text; percent: Text };
+    'why-waited-shift': { from: Text };
+    'why-crossed': { seconds: number; from: Text };
+    'why-many-shifts': { changes: number; needed: number };
+    'why-undone': { from: Text };
+    'doing-next': { level: Text };
+    'freshPatch': { lesson: Text };
+    'print-subtitle': { level: Text; bike: Text; rider: Text };
+    'print-marks': { total: Text };
+    'print-pitchTitle': { pitches: number; pitch: number };
+    'print-pitch': { made: number; before: Text; own: Text; best: Text; needed: Text };
+  };
+  debriefChildren: Plain<
+    | 'guess-title' | 'guess-openQuestion' | 'guess-why' | 'guess-skip' | 'guess-working'
+    | 'guess-notMarked' | 'guess-matchedKind' | 'guess-differedKind' | 'guess-noPitch' | 'guess-slowest'
+    | 'end-passed' | 'end-not-yet' | 'end-ridden' | 'end-explain' | 'well-title' | 'well-finished'
+    | 'well-cadence' | 'well-foresight' | 'well-easing' | 'well-chainLine' | 'well-economy'
+    | 'change-title' | 'change-stood-still' | 'change-dawdle' | 'change-nothing' | 'next-title'
+    | 'next-again' | 'next-onwardsNone' | 'next-easier-level' | 'cards-title' | 'card-needed'
+    | 'card-before' | 'card-bestStays' | 'card-asksNothing' | 'card-footDown' | 'card-watch'
+    | 'card-table' | 'asks-cadence' | 'asks-foresight' | 'asks-easing' | 'asks-chainLine'
+    | 'asks-economy' | 'noMark-cadence' | 'noMark-foresight' | 'noMark-easing' | 'noMark-chainLine'
+    | 'noMark-economy' | 'hold-tooSlow' | 'level-strong' | 'level-good' | 'level-onTheWay'
+    | 'level-start' | 'perfect' | 'small' | 'leftAlone' | 'better-below-band' | 'better-above-band'
+    | 'better-coasted' | 'better-coasted-hub' | 'better-overloaded-pitch' | 'better-early-pitch'
+    | 'better-foot-down-pitch' | 'better-heavy-shift' | 'better-heavy-shift-hub'
+    | 'better-heavy-shift-motor' | 'better-waited-shift' | 'better-crossed' | 'better-many-shifts'
+    | 'better-undone' | 'closed'
+  > & {
+    'pitch': { pitches: number; pitch: Text };
+    'pitch-begins': { pitches: number; pitch: Text };
+    'pitch-title': { pitches: number; pitch: Text };
+    'near': { side: 'at' | 'after' | 'before'; metres: Text };
+    'aim': { side: 'at' | 'after' | 'before'; metres: Text };
+    'gears': { gears: number };
+    'made-gears': { made: number };
+    'seconds': { seconds: number };
+    'heavy-shifts': { heavy: number };
+    'timing': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'mark': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy' };
+    'guess-question': { pitches: number; pitch: Text };
+    'guess-matched': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'guess-differed': { timing: 'too-early' | 'too-late' | 'about-right'; guess: 'too-early' | 'too-late' | 'about-right' };
+    'guess-where': { own: 'never' | 'at' | 'after' | 'before'; ownMetres: Text; best: 'never' | 'at' | 'after' | 'before'; bestMetres: Text };
+    'guess-stepsBefore': { needed: number; made: number };
+    'needed-gears': { needed: number };
+    'advice': { ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'ready-gears': { ready: number };
+    'change-late-pitch': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
+    'change-stayed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'change-early-pitch': { pitches: number; pitch: Text; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
+    'change-few-steps': { made: number; pitches: number; pitch: Text; which: 'few' | 'hard'; gears: number };
+    'change-pushed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'change-foot-down': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'change-ease': { heavy: number };
+    'change-ease-hub': { heavy: number };
+    'change-ease-motor': { heavy: number };
+    'change-ease-motor-hub': { heavy: number };
+    'change-coasted': { seconds: number; place: Text };
+    'change-coasted-hub': { seconds: number; place: Text };
+    'change-slow-legs': { seconds: number; place: Text };
+    'change-fast-legs': { seconds: number; place: Text };
+    'change-crossed': { seconds: number; place: Text };
+    'change-fidget': { changes: number; needed: Text };
+    'next-onwards': { level: Text };
+    'card-bestDoes': { gears: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'card-timing': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'card-tendency': { timing: 'too-early' | 'too-late' | 'about-right' };
+    'card-picture': { pitches: number; pitch: Text };
+    'hold-weakest': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; most: Text };
+    'hold-pace': { share: Text };
+    'hold-lessonMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
+    'hold-markMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
+    'why-below-band': { seconds: number; from: Text };
+    'why-above-band': { seconds: number; from: Text };
+    'why-coasted': { seconds: number; from: Text };
+    'why-overloaded-pitch': { pitches: number; pitch: Text };
+    'why-early-pitch': { pitches: number; pitch: Text };
+    'why-foot-down-pitch': { pitches: number; pitch: Text };
+    'why-heavy-shift': { from: Text };
+    'why-waited-shift': { from: Text };
+    'why-crossed': { seconds: number; from: Text };
+    'why-many-shifts': { changes: number; needed: Text };
+    'why-undone': { from: Text };
+  };
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'
     | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance'

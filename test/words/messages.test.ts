@@ -8,6 +8,7 @@ import {
   FluentParser,
   Junk,
   Message,
+  type MessageReference,
   NumberLiteral,
   type SelectExpression,
   Term,
@@ -23,10 +24,14 @@ import { speak, take, words } from '../../src/words/words.ts';
 /** Languages that have everything; of others what is missing is English. */
 const WHOLE = ['en'];
 
-/** What a message is filled with, and by which names something in it is chosen. */
+/** What a message is filled with, by which names something in it is chosen, and which messages are a part of it. */
 class Parts extends Visitor {
   readonly values = new Set<string>();
   readonly names = new Set<string>();
+  readonly used = new Set<string>();
+  override visitMessageReference({ id }: MessageReference): void {
+    this.used.add(id.name);
+  }
   override visitVariableReference({ id }: VariableReference): void {
     this.values.add(id.name);
   }
@@ -48,6 +53,17 @@ function messagesOf(language: string, file: string): ReadonlyMap<string, Parts> 
     parts.visit(entry);
     found.set(id, parts);
   }
+  // What is said within a message is filled with the same values.
+  const gather = (parts: Parts): void => {
+    for (const id of parts.used) {
+      const inner = found.get(id);
+      if (inner === undefined) throw new Error(`${language}/${file}.ftl has no ${id}`);
+      gather(inner);
+      for (const name of inner.values) parts.values.add(name);
+      for (const name of inner.names) parts.names.add(name);
+    }
+  };
+  for (const parts of found.values()) gather(parts);
   return found;
 }
 
