@@ -340,11 +340,11 @@ picture-legend-best = meilleur passage prêt
 picture-legend-middle = groupe prêt
 picture-stripDesc =
     { $rides ->
-        [one] { $rides } passage sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, à peu près juste et trop tard.
-       *[other] { $rides } passages sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, à peu près juste et trop tard.
+        [one] { $rides } passage sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, au bon moment et trop tard.
+       *[other] { $rides } passages sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, au bon moment et trop tard.
     }
 picture-barOf-tooEarly = trop tôt : { $count } cyclistes sur { $all }
-picture-barOf-aboutRight = à peu près juste : { $count } cyclistes sur { $all }
+picture-barOf-aboutRight = au bon moment : { $count } cyclistes sur { $all }
 picture-barOf-tooLate = trop tard : { $count } cyclistes sur { $all }
 picture-pitch = Raidillon { $pitch }
 picture-caughtShort = { $count } piégés sur { $all }
@@ -354,12 +354,12 @@ picture-best = meilleur passage prêt
 picture-never = jamais
 
 picture-timing-tooEarly = trop tôt
-picture-timing-aboutRight = à peu près juste
+picture-timing-aboutRight = au bon moment
 picture-timing-tooLate = trop tard
-picture-shares-late = { $one } trop tard, { $other } à peu près juste
-picture-shares-early = { $one } trop tôt, { $other } à peu près juste
+picture-shares-late = { $one } trop tard, { $other } au bon moment
+picture-shares-early = { $one } trop tôt, { $other } au bon moment
 picture-shares-mixed = { $one } trop tôt, { $other } trop tard
-picture-timingCount = { $count } raidillons sur { $all } pris
+picture-timingCount = { $count } fois sur { $all } au passage d’un raidillon
 picture-change =
     { $worse ->
         [0] { $who ->

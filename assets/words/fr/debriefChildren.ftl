@@ -1,0 +1,343 @@
+### Le bilan pour les enfants d'une dizaine d'années. Ce qui n'est pas ici est dit comme aux grands (debrief.ftl, les mêmes noms).
+### Aucune phrase n'a plus de douze mots ; des mots courts et faciles, chaleureux, jamais un reproche.
+
+## Des parties que plusieurs phrases ont en commun
+
+pitch =
+    { $pitches ->
+        [1] la côte
+       *[other] la côte { $pitch }
+    }
+pitch-begins =
+    { $pitches ->
+        [1] La côte
+       *[other] La côte { $pitch }
+    }
+pitch-title =
+    { $pitches ->
+        [1] La côte
+       *[other] Côte { $pitch }
+    }
+near =
+    { $side ->
+        [at] juste au début de la côte
+        [after] { $metres } après le début de la côte
+       *[before] { $metres } avant le début de la côte
+    }
+aim =
+    { $side ->
+        [at] juste au début
+        [after] juste au début
+       *[before] environ { $metres } avant la côte
+    }
+gears =
+    { $gears ->
+        [1] un cran
+        [2] deux crans
+        [3] trois crans
+        [4] quatre crans
+        [5] cinq crans
+        [6] six crans
+        [7] sept crans
+        [8] huit crans
+        [9] neuf crans
+        [10] dix crans
+       *[other] { $gears } crans
+    }
+made-gears =
+    { $made ->
+        [0] aucun cran
+        [1] un cran
+        [2] deux crans
+        [3] trois crans
+        [4] quatre crans
+        [5] cinq crans
+        [6] six crans
+        [7] sept crans
+        [8] huit crans
+        [9] neuf crans
+        [10] dix crans
+       *[other] { $made } crans
+    }
+seconds =
+    { $seconds ->
+        [1] une seconde
+        [2] deux secondes
+        [3] trois secondes
+        [4] quatre secondes
+        [5] cinq secondes
+        [6] six secondes
+        [7] sept secondes
+        [8] huit secondes
+        [9] neuf secondes
+        [10] dix secondes
+       *[other] { $seconds } secondes
+    }
+heavy-shifts =
+    { $heavy ->
+        [1] un changement
+        [2] deux changements
+        [3] trois changements
+        [4] quatre changements
+        [5] cinq changements
+        [6] six changements
+        [7] sept changements
+        [8] huit changements
+        [9] neuf changements
+        [10] dix changements
+       *[other] { $heavy } changements
+    }
+timing =
+    { $timing ->
+        [too-early] trop tôt
+        [too-late] trop tard
+       *[about-right] au bon moment
+    }
+mark =
+    { $mark ->
+        [cadence] Vitesse des jambes
+        [foresight] Prêt à temps
+        [easing] Changer en douceur
+        [chainLine] Chaîne droite
+       *[economy] Mains tranquilles
+    }
+
+## La question avant toute explication, et sa réponse
+
+guess-title = Devine
+guess-question = Dans { pitch }, tu as changé…
+guess-openQuestion = Dans ta côte la plus dure, tu as changé…
+guess-why = Après, on regarde ton passage.
+guess-skip = Montre-moi
+guess-working = On cherche le meilleur passage…
+guess-notMarked = Impossible de calculer tes notes maintenant. Si ton passage est gardé, elles viendront à ta prochaine visite.
+guess-matched = Oui ! C’était { timing }.
+guess-differed =
+    { $guess ->
+        [too-early] Tu as dit « trop tôt ». C’était { timing }.
+        [too-late] Tu as dit « trop tard ». C’était { timing }.
+       *[about-right] Tu as dit « au bon moment ». C’était { timing }.
+    }
+guess-matchedKind = Tu as l’œil !
+guess-differedKind = C’est difficile à dire quand on roule.
+guess-noPitch = Cette route n’avait pas de côte raide.
+guess-where =
+    { $own ->
+        [never] Tu n’as pas changé.
+        [at] Tu as changé juste au début de la côte.
+        [after] Tu as changé { $ownMetres } après le début de la côte.
+       *[before] Tu as changé { $ownMetres } avant le début de la côte.
+    } { $best ->
+        [never] Le meilleur passage n’a pas changé.
+        [at] Le meilleur passage a changé juste au début de la côte.
+        [after] Le meilleur passage a changé { $bestMetres } après le début.
+       *[before] Le meilleur passage a changé { $bestMetres } avant le début.
+    }
+guess-stepsBefore =
+    { $made ->
+        [0] Tu n’as pas changé à temps. Le meilleur passage a fait { needed-gears }.
+       *[other] À temps, tu as passé { made-gears } plus facile. Le meilleur passage a fait { needed-gears }.
+    }
+needed-gears =
+    { $needed ->
+        [0] zéro cran
+        [1] un cran
+        [2] deux crans
+        [3] trois crans
+        [4] quatre crans
+        [5] cinq crans
+        [6] six crans
+        [7] sept crans
+        [8] huit crans
+        [9] neuf crans
+        [10] dix crans
+       *[other] { $needed } crans
+    }
+guess-slowest = Tes jambes ont trop ralenti dans la côte.
+
+## Ce que le passage est devenu
+
+end-passed = Tu as réussi !
+end-not-yet = Bien essayé. La côte t’attend.
+end-ridden = Tu as tout roulé.
+end-explain = Regarde ton passage
+
+## Trois phrases : ce qui a bien marché, une chose à essayer, quoi rouler ensuite
+
+well-title = Bravo pour ça
+well-finished = Tu as roulé jusqu’au bout.
+well-cadence = Tes jambes ont tourné à une bonne vitesse.
+well-foresight = Tu avais la bonne vitesse avant la côte.
+well-easing = Tu as appuyé tout doucement pendant le changement.
+well-chainLine = Ta chaîne était belle et droite.
+well-economy = Tu as changé seulement quand il le fallait.
+
+change-title = Essaie ça
+advice = Passe { ready-gears } plus facile, { aim }.
+ready-gears =
+    { $ready ->
+        [1] un cran
+        [2] deux crans
+        [3] trois crans
+        [4] quatre crans
+        [5] cinq crans
+        [6] six crans
+        [7] sept crans
+        [8] huit crans
+        [9] neuf crans
+        [10] dix crans
+       *[other] { $ready } crans
+    }
+change-late-pitch =
+    { $how ->
+        [slightly] Tu as attendu un peu longtemps dans { pitch }. { advice }
+       *[clearly] Tu as attendu trop longtemps dans { pitch }. { advice }
+    }
+change-stayed = Tu as gardé une vitesse dure dans { pitch }. { advice }
+change-early-pitch =
+    { $how ->
+        [slightly] Tu as changé un peu tôt pour { pitch }. Attends, et change { aim }.
+       *[clearly] Tu as changé trop tôt pour { pitch }. Attends, et change { aim }.
+    }
+change-few-steps =
+    { $which ->
+        [few] Tu as passé { made-gears } plus facile dans { pitch }. Il en faut { $gears ->
+            [1] un
+            [2] deux
+            [3] trois
+            [4] quatre
+            [5] cinq
+            [6] six
+            [7] sept
+            [8] huit
+            [9] neuf
+            [10] dix
+           *[other] { $gears }
+        }.
+       *[hard] Ta vitesse était trop dure dans { pitch }. Passe un cran plus facile.
+    }
+change-pushed = Tu as appuyé très fort dans { pitch }. { advice }
+change-foot-down = La vitesse était trop dure dans { pitch }. { advice }
+change-ease =
+    { $heavy ->
+        [0] Appuie un peu plus doucement quand tu changes.
+       *[other] Tu as appuyé fort dans { heavy-shifts }. Appuie doucement, puis change.
+    }
+change-ease-hub =
+    { $heavy ->
+        [0] Arrête d’appuyer un instant quand tu changes.
+       *[other] Tu as appuyé dans { heavy-shifts }. Arrête d’appuyer, change, appuie de nouveau.
+    }
+change-ease-motor =
+    { $heavy ->
+        [0] Attends un peu que le moteur s’arrête, puis change.
+       *[other] Le moteur tirait dans { heavy-shifts }. Pieds légers, attends, change.
+    }
+change-ease-motor-hub =
+    { $heavy ->
+        [0] Attends un peu que le moteur s’arrête, puis change.
+       *[other] Le moteur tirait dans { heavy-shifts }. Arrête d’appuyer, attends, change.
+    }
+change-stood-still = Tes jambes ne bougeaient pas pendant le changement. Tourne-les tout doucement.
+change-coasted = Tes jambes n’ont rien fait pendant { seconds } à partir de { $place }. Fais-les tourner.
+change-coasted-hub = Tes jambes n’ont rien fait pendant { seconds } à partir de { $place }. Appuie après le changement.
+change-slow-legs = Tes jambes étaient lentes, surtout à partir de { $place } ({ seconds }). Prends une vitesse plus facile.
+change-fast-legs = Tes jambes étaient rapides, surtout à partir de { $place } ({ seconds }). Prends une vitesse plus dure.
+change-crossed = La chaîne était de travers pendant { seconds } à partir de { $place }. Prends l’autre plateau.
+change-fidget =
+    { $changes ->
+        [one] Tu as changé { $changes } fois. Il suffisait de { $needed }. Attends un peu plus.
+       *[other] Tu as changé { $changes } fois. Il suffisait de { $needed }. Attends un peu plus.
+    }
+change-dawdle = Tu as roulé très lentement. Garde tes jambes en mouvement et avance.
+change-nothing = Rien du tout. Refais pareil !
+
+next-title = Ensuite
+next-again = Refais cette route. Pense juste à cette seule chose.
+next-onwards = En route pour « { $level } ».
+next-onwardsNone = Choisis la route que tu veux.
+next-easier-level = D’abord une route plus facile. Puis reviens ici.
+
+## Une fiche pour chaque côte
+
+cards-title = Côte par côte
+card-needed = Crans qu’il te faut
+card-before = Les tiens avant la côte
+card-bestDoes = Depuis ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
+card-bestStays = Avec ta vitesse, le meilleur passage ne changerait pas ici.
+card-asksNothing = Ça passe aussi sans changer.
+card-footDown = Ici, tu as dû poser le pied.
+card-timing =
+    { $timing ->
+        [too-early] Trop tôt
+        [too-late] Trop tard
+       *[about-right] Au bon moment
+    }
+card-tendency =
+    { $timing ->
+        [too-early] Un peu tôt
+        [too-late] Un peu tard
+       *[about-right] Au bon moment
+    }
+card-watch = Revoir cette côte
+card-picture = Où les deux passages ont changé dans { pitch }
+card-table = Changements dans cette côte
+
+## Les notes
+
+asks-cadence = Tes jambes tournent à une bonne vitesse.
+asks-foresight = La vitesse est la bonne avant la côte.
+asks-easing = Tu appuies doucement quand tu changes.
+asks-chainLine = La chaîne est bien droite.
+asks-economy = Tu changes seulement quand il le faut.
+noMark-cadence = Tu n’as pas pédalé assez longtemps.
+noMark-foresight = Il n’y avait pas de côte raide pour toi.
+noMark-easing = Tu n’as pas changé du tout.
+noMark-chainLine = Il n’y avait rien à regarder ici.
+noMark-economy = Il n’y avait rien à compter.
+hold-weakest = Tu as { $most } au plus tant que « { mark } » est si bas.
+hold-pace = Tu as roulé lentement. Il ne te reste que { $share }.
+hold-tooSlow = Tu as roulé si lentement que cela ne compte pas.
+hold-lessonMissing = Il te faut { $atLeast } pour « { mark } » afin de réussir.
+hold-markMissing = Il te faut aussi { $atLeast } pour « { mark } ».
+level-strong = super
+level-good = bien
+level-onTheWay = ça vient
+level-start = commence ici
+perfect = Tout va bien ici.
+small = Presque tout va bien ici.
+leftAlone = Tu n’as touché aucune manette. Cette route le demande.
+
+## Pourquoi une note est ce qu'elle est (why-...), et ce qui l'aurait changée (better-... : suit « Mieux : »)
+
+why-below-band = Tes jambes étaient lentes pendant { seconds } à partir de { $from }.
+better-below-band = passe plus facile quand tes jambes ralentissent.
+why-above-band = Tes jambes étaient rapides pendant { seconds } à partir de { $from }.
+better-above-band = passe plus dur quand ça descend.
+why-coasted = Tes jambes n’ont rien fait pendant { seconds } à partir de { $from }.
+better-coasted = garde tes jambes en mouvement.
+better-coasted-hub = appuie de nouveau après le changement.
+why-overloaded-pitch = { pitch-begins } était dure pour tes jambes.
+better-overloaded-pitch = change avant que la côte commence.
+why-early-pitch = Tu as changé trop tôt pour { pitch }.
+better-early-pitch = attends un peu avant de changer.
+why-foot-down-pitch = Tu as posé le pied dans { pitch }.
+better-foot-down-pitch = passe plus facile avant que ça monte fort.
+why-heavy-shift = Tu as appuyé fort pendant le changement à { $from }.
+better-heavy-shift = appuie doucement, puis change.
+better-heavy-shift-hub = arrête d’appuyer, change, appuie de nouveau.
+better-heavy-shift-motor = attends aussi un peu plus, que le moteur s’arrête.
+why-waited-shift = La chaîne a dû attendre à { $from }. Tes jambes ne bougeaient pas.
+better-waited-shift = tourne doucement les jambes quand tu changes.
+why-crossed = La chaîne était de travers pendant { seconds } à partir de { $from }.
+better-crossed = prends l’autre plateau.
+why-many-shifts =
+    { $changes ->
+        [one] Tu as changé { $changes } fois. Il suffisait de { $needed }.
+       *[other] Tu as changé { $changes } fois. Il suffisait de { $needed }.
+    }
+better-many-shifts = laisse-toi rouler sur les petites bosses.
+why-undone = Tu as changé à { $from }, puis tout de suite en arrière.
+better-undone = attends un peu avec chaque nouvelle vitesse.
+
+closed = D’abord, devine. Ensuite, tu vois le reste.
