@@ -61,6 +61,32 @@ export interface Messages {
   > & {
     'motorRule': { place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan'; watts: number; kmh: number; speed: Text; year: number; source: Text; yearText: Text };
   };
+  charts: Plain<
+    | 'title' | 'road' | 'gear' | 'cadence' | 'pressure' | 'shifts-title' | 'hint-gear'
+    | 'hint-pressure' | 'legend-you' | 'legend-best' | 'legend-clean' | 'legend-fair' | 'legend-heavy'
+    | 'legend-foot-down' | 'legend-chain-dropped' | 'zoom' | 'zoom-whole' | 'place' | 'nextShift'
+    | 'lastShift' | 'watchHere' | 'drag' | 'jumps' | 'read-at' | 'read-best' | 'read-shift'
+    | 'read-coasting' | 'read-standing' | 'table-summary' | 'table-shifts' | 'table-place'
+    | 'table-slope' | 'table-gear' | 'table-cadence' | 'table-band' | 'table-pressure'
+    | 'table-bestGear' | 'table-bestCadence' | 'table-begins' | 'table-change' | 'table-took'
+    | 'table-load' | 'table-feel' | 'feel-clean' | 'feel-fair' | 'feel-heavy'
+  > & {
+    'desc': { shifts: number; length: Text };
+    'descClosed': { length: Text };
+    'shifts': { shifts: number };
+    'hint-cadence': { low: Text; high: Text };
+    'zoom-to': { audience: 'children' | 'everyone'; pitch: Text };
+    'keys': { step: Text };
+    'read-slope': { way: 'up' | 'down' | 'flat'; percent: Text };
+    'pitch': { audience: 'children' | 'everyone'; pitches: number; pitch: number };
+    'read-slopeNear': { way: 'up' | 'down' | 'flat'; percent: Text; audience: 'children' | 'everyone'; pitches: number; pitch: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'read-rpm': { rpm: Text };
+    'read-band': { low: Text; high: Text };
+    'read-pressure': { how: 'coast' | 'ease' | 'steady' | 'press'; percent: Text };
+    'read-bestHere': { gear: Text; cadence: Text };
+    'read-shiftSays': { kind: 'clean' | 'fair' | 'heavy'; direction: 'easier' | 'harder'; from: Text; to: Text };
+    'table-places': { step: Text };
+  };
   children: Plain<
     | 'title' | 'intro' | 'roads' | 'done' | 'how' | 'howTitle' | 'learnt' | 'nothingYet' | 'together'
     | 'wishes' | 'voice' | 'numbers' | 'beside' | 'more'
@@ -378,6 +404,31 @@ export interface Messages {
     'found': { apples: number };
     'learnt': { lesson: Text };
     'next': { level: Text };
+  };
+  progress: Plain<
+    | 'title' | 'intro' | 'road' | 'empty' | 'check-title' | 'check-what' | 'check-ride-everyone'
+    | 'check-ride-children' | 'check-group' | 'finding-need-first' | 'role-first' | 'role-same-day'
+    | 'role-retest' | 'check-table' | 'limits-title' | 'limits' | 'marks-title' | 'marks-hint'
+    | 'marks-which' | 'marks-all' | 'mark-cadence' | 'mark-foresight' | 'mark-easing' | 'mark-chainLine'
+    | 'mark-economy' | 'mark-total' | 'marks-latest' | 'marks-none' | 'kind-ride' | 'kind-check'
+    | 'kind-clinic' | 'marks-table' | 'table-date' | 'table-level' | 'table-kind' | 'table-role'
+    | 'table-total' | 'table-passed' | 'table-yes' | 'table-no' | 'unmarked-title'
+  > & {
+    'older': { rides: number };
+    'check-groupOf': { audience: 'children' | 'everyone'; bike: Text };
+    'change': { way: 'up' | 'down' | 'same'; points: Text };
+    'days': { days: number };
+    'finding-need-second': { first: Text };
+    'finding-same-day': { way: 'up' | 'down' | 'same'; points: Text; certain: 'yes' | 'no'; first: Text; latest: Text };
+    'finding-retest': { days: number; way: 'up' | 'down' | 'same'; points: Text; certain: 'better' | 'worse' | 'no'; first: Text; latest: Text; chance: Text };
+    'check-chance': { points: Text };
+    'check-sides': { which: 'all' | 'few'; before: Text; after: Text; most: Text };
+    'check-desc': { rides: number; first: Text; latest: Text };
+    'marks-desc': { rides: number; name: Text; first: Text; latest: Text };
+    'marks-shown': { shown: Text; all: Text };
+    'standing-to-mark': { date: Text };
+    'standing-unfinished': { date: Text };
+    'standing-older': { date: Text };
   };
   ride: Plain<
     | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart'
