@@ -35,7 +35,12 @@ class Values extends Visitor {
     const keys = variants.map(({ key }) => (key instanceof NumberLiteral ? null : key.name));
     const isCounted = keys.every((key) => key === null || PLURALS.has(key));
     const name = selector instanceof VariableReference ? selector.id.name : null;
-    if (name !== null) this.kinds.set(name, isCounted ? 'number' : keys.map((key) => `'${key}'`).join(' | '));
+    if (name !== null) {
+      // Chosen by more than once, it may be any of the names.
+      const before = (this.kinds.get(name) ?? '').split(' | ').filter((kind) => kind.startsWith("'"));
+      const names = new Set([...before, ...keys.map((key) => `'${key}'`)]);
+      this.kinds.set(name, isCounted ? 'number' : [...names].join(' | '));
+    }
     const counted = selector.type === 'FunctionReference' ? selector.arguments.positional[0] : null;
     if (counted instanceof VariableReference) this.kinds.set(counted.id.name, 'number');
   }

@@ -16,6 +16,8 @@ export interface Format {
   readonly speed: (speedMps: number) => string;
   /** Short distances in m or ft. */
   readonly distance: (distanceM: number) => string;
+  /** What is measured in metres everywhere, to a centimetre: how far a turn of the pedals carries. */
+  readonly metres: (metres: number) => string;
   /** One m or one ft, in which round distances are round (m). */
   readonly unitM: number;
   /** Long distances in km or miles. */
@@ -59,6 +61,7 @@ export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale
     number: write,
     speed: (mps) => (metric ? unit('kmh', mps * KMH_PER_MPS) : unit('mph', mps * MPH_PER_MPS)),
     distance: (m) => (metric ? unit('m', m) : unit('ft', m * FEET_PER_M)),
+    metres: (m) => unit('m', m, 2),
     unitM: metric ? 1 : 1 / FEET_PER_M,
     road: (m) => (metric ? unit('km', m / 1000, 1) : unit('mi', m * MILES_PER_M, 1)),
     percent: (ratio) => unit('percent', ratio * 100),

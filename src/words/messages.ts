@@ -306,6 +306,70 @@ export interface Messages {
     'why-many-shifts': { changes: number; needed: Text };
     'why-undone': { from: Text };
   };
+  gearcheck: Plain<
+    | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'caution' | 'working' | 'failed' | 'again'
+    | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-example' | 'ask-button' | 'ask-working'
+    | 'ask-nothing' | 'ask-which-end' | 'ask-impossible' | 'ask-same' | 'hear-back' | 'hear-front'
+    | 'hear-and' | 'hear-to' | 'profile' | 'profile-below' | 'profile-above' | 'profile-nowhere'
+    | 'stairs' | 'stairs-box' | 'stairs-hint' | 'sign-front' | 'sign-same' | 'sign-near'
+    | 'sign-crossed' | 'table' | 'table-gear' | 'table-development' | 'table-step' | 'table-hands'
+    | 'table-also' | 'others' | 'others-hint' | 'others-none' | 'others-fewer' | 'parts' | 'getsUp'
+    | 'getsUp-riding' | 'minute' | 'minute-kept' | 'inBand' | 'yours' | 'changed-cassette'
+    | 'changed-rings' | 'changed-both' | 'take' | 'trade-none' | 'trade-easier-lowest'
+    | 'trade-harder-highest' | 'trade-smaller-steps' | 'trade-fewer-twins' | 'trade-fewer-shifts'
+    | 'trade-less-capacity' | 'trade-harder-lowest' | 'trade-loses-highest' | 'trade-bigger-steps'
+    | 'trade-more-twins' | 'trade-more-shifts' | 'trade-more-capacity' | 'compare' | 'compare-close'
+    | 'compare-yours' | 'compare-band' | 'compare-figure' | 'compare-time' | 'compare-shifts'
+    | 'compare-lowest' | 'rollOut' | 'rollOut-limit' | 'rollOut-none' | 'rollOut-own' | 'rollOut-metres'
+    | 'rollOut-unreadable' | 'rollOut-ask' | 'rollOut-measured'
+  > & {
+    'you': { parts: Text; low: Text; high: Text };
+    'perMinute': { rpm: Text };
+    'lowest-short': { gear: Text; rpm: Text; length: Text; slope: Text; low: Text };
+    'lowest-walks': { rpm: number; gear: Text; length: Text; slope: Text };
+    'lowest-enough': { gear: Text; length: Text; slope: Text; rpm: Text };
+    'help-mild': { gear: Text; rpm: Text };
+    'help-reaches': { after: 'mild' | 'alone'; gear: Text };
+    'help-none': { rear: 'hub' | 'sprockets'; needed: Text; own: Text; ring: Text; sprocket: Text };
+    'help-tooSteep': { slope: Text; speed: Text };
+    'minute-inBand': { rpm: Text };
+    'minute-below': { from: Text; to: Text; rpm: Text; missing: Text };
+    'highest-enough': { gear: Text };
+    'highest-short': { places: number; seconds: number; gear: Text; rpm: Text };
+    'ask-answer': { parts: Text; length: Text; rpm: Text; own: Text };
+    'profile-desc': { length: Text; below: number; above: number };
+    'stairs-desc': { steps: Text; gears: Text };
+    'stairs-really': { gears: Text; different: Text };
+    'stairs-eachOwn': { gears: number };
+    'sign-rear': { rear: 'hub' | 'sprockets' };
+    'table-speed': { rpm: Text };
+    'hands': { ring: 'bigger' | 'same'; rear: 'harder' | 'easier' | 'same'; count: Text };
+    'gear-crossed': { gear: Text };
+    'also-same': { chain: 'crossed' | 'straight'; gear: Text };
+    'also-near': { chain: 'crossed' | 'straight'; gear: Text };
+    'others-trying': { count: number };
+    'others-tried': { count: number };
+    'others-all': { count: Text };
+    'getsUp-walking': { time: Text };
+    'minute-missing': { rpm: Text };
+    'steepest': { length: Text };
+    'take-this': { parts: Text };
+    'capacity': { teeth: Text };
+    'limit-sprocket': { have: Text; most: Text; derailleur: 'road' | 'long'; source: 'published' | 'practice' };
+    'limit-capacity': { have: Text; most: Text; derailleur: 'road' | 'long'; source: 'published' | 'practice' };
+    'limit-rings': { have: Text; most: Text; source: 'published' | 'practice' };
+    'compare-this': { parts: Text };
+    'compare-closeThis': { parts: Text };
+    'compare-desc': { parts: Text };
+    'compare-gear': { gear: Text; metres: Text };
+    'rollOut-is': { gear: Text; metres: Text };
+    'rollOut-option': { group: 'juniors' | 'under-16' | 'under-14' | 'under-12'; metres: Text; body: 'world-federation' | 'national-federation'; held: 'until' | 'year'; date: Text };
+    'rollOut-source': { body: 'world-federation' | 'national-federation'; held: 'until' | 'year'; date: Text };
+    'rollOut-relaxed': { year: Text };
+    'rollOut-within': { limit: Text };
+    'rollOut-beyond': { limit: Text; gear: Text };
+    'rollOut-allBeyond': { limit: Text };
+  };
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'
     | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance'

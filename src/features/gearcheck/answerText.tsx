@@ -1,15 +1,16 @@
 /** The answer in sentences: the lowest gear, what would help, the hardest minute, the highest gear. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import type { GearOutcome } from '../../core/coach/gearCheck.ts';
+import type { GearCandidate, GearOutcome } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
-import type { GearCheckWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { findHelp, highestGear, isEnough, lowestGear, type TeethPair, toldStretches } from './answer.ts';
 import type { CheckState } from './state.ts';
 
+const say = words('gearcheck');
+
 interface Speech {
-  readonly words: GearCheckWords;
   readonly format: Format;
 }
 
@@ -17,17 +18,17 @@ interface Speech {
 export function GearAnswer(
   props: Speech & { readonly state: CheckState; readonly onAgain: () => void },
 ): JSX.Element {
-  const { state, words, format, onAgain } = props;
+  const { state, format, onAgain } = props;
   const { own, status } = state;
   return (
     <section class="paper gear-answer" aria-live="polite" aria-busy={status === 'working'}>
-      {own === null && status !== 'failed' && <p class="lead">{words.answer.working}</p>}
-      {own !== null && <Sentences own={own} {...{ state, words, format }} />}
+      {own === null && status !== 'failed' && <p class="lead">{say('working')}</p>}
+      {own !== null && <Sentences own={own} {...{ state, format }} />}
       {status === 'failed' && (
         <>
-          <p class={own === null ? 'lead' : undefined}>{words.answer.failed}</p>
+          <p class={own === null ? 'lead' : undefined}>{say('failed')}</p>
           <div class="buttons">
-            <Button onClick={onAgain}>{words.answer.again}</Button>
+            <Button onClick={onAgain}>{say('again')}</Button>
           </div>
         </>
       )}
@@ -36,95 +37,89 @@ export function GearAnswer(
 }
 
 function Sentences(props: Speech & { readonly own: GearOutcome; readonly state: CheckState }): JSX.Element {
-  const { own, state, words, format } = props;
+  const { own, state, format } = props;
   return (
     <>
       <p class="lead" data-answer="lowest">
-        {sayLowest(own, words, format)}
+        {sayLowest(own, format)}
       </p>
-      {!isEnough(own) && <p data-answer="help">{sayHelp(own, state, words, format)}</p>}
-      <p data-answer="minute">{sayMinute(own, words, format)}</p>
-      <p data-answer="highest">{sayHighest(own, words, format)}</p>
+      {!isEnough(own) && <p data-answer="help">{sayHelp(own, state, format)}</p>}
+      <p data-answer="minute">{sayMinute(own, format)}</p>
+      <p data-answer="highest">{sayHighest(own, format)}</p>
     </>
   );
 }
 
-const rpmText = (format: Format, value: number): string => format.number(Math.round(value));
 const gearText = (format: Format, gear: TeethPair): string => unbroken(format.gear(gear));
 
 /** What the lowest gear comes to on the steepest stretch. */
-function sayLowest(own: GearOutcome, words: GearCheckWords, format: Format): string {
-  const { steady } = own;
-  const figures = {
+function sayLowest(own: GearOutcome, format: Format): string {
+  const { steady, mustWalk } = own;
+  return say(mustWalk ? 'lowest-walks' : isEnough(own) ? 'lowest-enough' : 'lowest-short', {
     gear: gearText(format, lowestGear(own)),
-    rpm: rpmText(format, steady.cadenceRpm),
-    low: rpmText(format, steady.bandLowRpm),
+    rpm: Math.round(steady.cadenceRpm),
+    low: Math.round(steady.bandLowRpm),
     length: unbroken(format.distance(STEEPEST_MEAN_M)),
     slope: unbroken(format.percent(steady.slopeRatio)),
-  };
-  if (own.mustWalk) return words.answer.walks(figures);
-  return isEnough(own) ? words.answer.enough(figures) : words.answer.short(figures);
-}
-
-/** What would help, or what it would take. */
-function sayHelp(
-  own: GearOutcome,
-  state: Pick<CheckState, 'candidates' | 'status'>,
-  words: GearCheckWords,
-  format: Format,
-): string {
-  const { answer } = words;
-  if (state.status === 'working') return answer.looking;
-  const { mild, reaches } = findHelp(own, state.candidates);
-  const said: string[] = [];
-  if (mild !== null)
-    said.push(
-      answer.mild(
-        gearText(format, lowestGear(mild.outcome)),
-        rpmText(format, mild.outcome.steady.cadenceRpm),
-      ),
-    );
-  if (reaches !== null)
-    said.push(
-      answer.reaches(gearText(format, lowestGear(reaches.outcome)), mild !== null, reaches.limits.length > 0),
-    );
-  else if (state.status === 'done') said.push(sayWhatItTakes(own, words, format));
-  return said.join(' ');
-}
-
-function sayWhatItTakes(own: GearOutcome, words: GearCheckWords, format: Format): string {
-  const { steady, lowestDevelopmentM } = own;
-  const metres = (value: number): string => unbroken(words.metres(format.number(value, 2)));
-  if (steady.tooSteepForPower)
-    return words.answer.tooSteep(
-      unbroken(format.percent(steady.slopeRatio)),
-      unbroken(format.speed(steady.neededSpeedMps)),
-    );
-  const low = lowestGear(own);
-  const ratio = steady.neededDevelopmentM / lowestDevelopmentM;
-  return words.answer.takes(metres(steady.neededDevelopmentM), metres(lowestDevelopmentM), {
-    ring: format.number(Math.floor(low.ringTeeth * ratio)),
-    sprocket: format.number(Math.ceil(low.sprocketTeeth / ratio)),
   });
 }
 
-function sayMinute({ hardest }: GearOutcome, words: GearCheckWords, format: Format): string {
-  const missing = Math.round(hardest.missingRpm);
-  return words.answer.minute(
-    rpmText(format, hardest.meanRpm),
-    missing === 0 ? null : format.number(missing),
-    unbroken(format.distance(hardest.fromM)),
-    unbroken(format.distance(hardest.toM)),
-  );
+/** What would help, or what it would take. */
+function sayHelp(own: GearOutcome, state: Pick<CheckState, 'candidates' | 'status'>, format: Format): string {
+  if (state.status === 'working') return say('looking');
+  const { mild, reaches } = findHelp(own, state.candidates);
+  const gear = ({ outcome }: GearCandidate): string => gearText(format, lowestGear(outcome));
+  const said: string[] = [];
+  if (mild !== null) {
+    const rpm = Math.round(mild.outcome.steady.cadenceRpm);
+    said.push(say('help-mild', { gear: gear(mild), rpm }));
+  }
+  if (reaches !== null) {
+    const after = mild === null ? 'alone' : 'mild';
+    said.push(say('help-reaches', { gear: gear(reaches), after }));
+    if (reaches.limits.length > 0) said.push(say('help-askFirst'));
+  } else if (state.status === 'done') said.push(sayWhatItTakes(own, format));
+  return said.join(' ');
 }
 
-function sayHighest(own: GearOutcome, words: GearCheckWords, format: Format): string {
+function sayWhatItTakes(own: GearOutcome, format: Format): string {
+  const { steady, lowestDevelopmentM, hub } = own;
+  if (steady.tooSteepForPower)
+    return say('help-tooSteep', {
+      slope: unbroken(format.percent(steady.slopeRatio)),
+      speed: unbroken(format.speed(steady.neededSpeedMps)),
+    });
+  const low = lowestGear(own);
+  const ratio = steady.neededDevelopmentM / lowestDevelopmentM;
+  return say('help-none', {
+    rear: hub === undefined ? 'sprockets' : 'hub',
+    needed: unbroken(format.metres(steady.neededDevelopmentM)),
+    own: unbroken(format.metres(lowestDevelopmentM)),
+    ring: Math.floor(low.ringTeeth * ratio),
+    sprocket: Math.ceil(low.sprocketTeeth / ratio),
+  });
+}
+
+function sayMinute({ hardest }: GearOutcome, format: Format): string {
+  const rpm = Math.round(hardest.meanRpm);
+  const missing = Math.round(hardest.missingRpm);
+  if (missing === 0) return say('minute-inBand', { rpm });
+  const [from, to] = [hardest.fromM, hardest.toM].map((m) => unbroken(format.distance(m)));
+  return say('minute-below', { rpm, missing, from: from ?? '', to: to ?? '' });
+}
+
+function sayHighest(own: GearOutcome, format: Format): string {
   const gear = gearText(format, highestGear(own));
   const told = toldStretches(own.aboveBand);
-  if (told.length === 0) return words.answer.highestEnough(gear);
+  if (told.length === 0) return say('highest-enough', { gear });
   const seconds = told.reduce((sum, one) => sum + one.seconds, 0);
   const fastest = told.reduce((most, one) => Math.max(most, one.meanRpm), 0);
-  return words.answer.highestShort(gear, told.length, Math.round(seconds), rpmText(format, fastest));
+  return say('highest-short', {
+    gear,
+    places: told.length,
+    seconds: Math.round(seconds),
+    rpm: Math.round(fastest),
+  });
 }
 
 /** In big letters on a phone a gear or a unit must not be torn apart. */

@@ -4,11 +4,14 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { Button } from '../../ui/controls.tsx';
+import { words } from '../../words/words.ts';
 import { PartsTable, type TakeParts } from './candidates.tsx';
 import { type GearAsked, readGearQuestion } from './question.ts';
 import type { GearCheckProps, GearQuestion } from './services.ts';
 
-interface Props extends Pick<GearCheckProps, 'words' | 'format' | 'onCompute'> {
+const say = words('gearcheck');
+
+interface Props extends Pick<GearCheckProps, 'format' | 'onCompute'> {
   readonly question: GearQuestion;
   readonly onTake: TakeParts;
 }
@@ -23,16 +26,15 @@ const NOTHING: Heard = { own: null, candidate: null, failed: false };
 
 /** The line to type in and its answer. */
 export function AskPart(props: Props): JSX.Element {
-  const { question, words, format } = props;
-  const { ask } = words;
+  const { question, format } = props;
   const id = useId();
   const [text, setText] = useState('');
   const [asked, setAsked] = useState<GearAsked | null>(null);
   useEffect(() => setAsked(null), [question.bike]);
-  const problem = asked !== null && !asked.ok ? ask.problems[asked.why] : '';
+  const problem = asked !== null && !asked.ok ? say(`ask-${asked.why}`) : '';
   return (
     <section class="paper gear-ask" aria-labelledby={id}>
-      <h2 id={id}>{ask.title}</h2>
+      <h2 id={id}>{say('ask')}</h2>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -40,11 +42,11 @@ export function AskPart(props: Props): JSX.Element {
         }}
       >
         <label>
-          <span>{ask.label}</span>
+          <span>{say('ask-label')}</span>
           <input
             type="text"
             autocomplete="off"
-            placeholder={ask.example}
+            placeholder={say('ask-example')}
             value={text}
             aria-invalid={problem !== ''}
             aria-describedby={`${id}-problem`}
@@ -52,7 +54,7 @@ export function AskPart(props: Props): JSX.Element {
           />
         </label>
         <Button small submit>
-          {ask.button}
+          {say('ask-button')}
         </Button>
         <span id={`${id}-problem`} class="field-problem" role="alert">
           {problem}
@@ -64,23 +66,23 @@ export function AskPart(props: Props): JSX.Element {
 }
 
 function Answer(props: Props & { readonly parts: GearParts }): JSX.Element {
-  const { question, parts, words, format, onTake } = props;
+  const { question, parts, format, onTake } = props;
   const heard = useAsked(props);
   const { own, candidate, failed } = heard;
-  if (failed) return <p role="alert">{words.answer.failed}</p>;
-  if (own === null || candidate === null) return <p aria-live="polite">{words.ask.working}</p>;
-  const rpm = (of: GearOutcome): string => format.number(Math.round(of.steady.cadenceRpm));
+  if (failed) return <p role="alert">{say('failed')}</p>;
+  if (own === null || candidate === null) return <p aria-live="polite">{say('ask-working')}</p>;
+  const rpm = (of: GearOutcome): number => Math.round(of.steady.cadenceRpm);
   return (
     <div aria-live="polite" data-asked={question.level.id}>
       <p class="gear-said">
-        {words.ask.answer(
-          format.parts(parts),
-          rpm(candidate.outcome),
-          rpm(own),
-          format.distance(STEEPEST_MEAN_M),
-        )}
+        {say('ask-answer', {
+          parts: format.parts(parts),
+          rpm: rpm(candidate.outcome),
+          own: rpm(own),
+          length: format.distance(STEEPEST_MEAN_M),
+        })}
       </p>
-      <PartsTable own={own} candidates={[candidate]} {...{ words, format, onTake }} />
+      <PartsTable own={own} candidates={[candidate]} {...{ format, onTake }} />
     </div>
   );
 }

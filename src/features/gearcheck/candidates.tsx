@@ -9,16 +9,19 @@ import {
   sortCandidates,
 } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
+import type { PassedLimit } from '../../core/model/gearLimits.ts';
+import type { TradeOff } from '../../core/model/gearParts.ts';
 import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { SideBySide } from './sideBySide.tsx';
-import type { GearCheckWords } from './words.ts';
 import type { CheckState } from './state.ts';
+
+const say = words('gearcheck');
 
 /** More rows than this are folded away. */
 const SHOWN = 5;
 
 interface Speech {
-  readonly words: GearCheckWords;
   readonly format: Format;
 }
 
@@ -28,38 +31,37 @@ export type TakeParts = (parts: GearParts) => void;
 export function Candidates(
   props: Speech & { readonly state: CheckState; readonly onTake: TakeParts },
 ): JSX.Element {
-  const { state, words, format, onTake } = props;
+  const { state, format, onTake } = props;
   const id = useId();
   const [all, setAll] = useState(false);
   const sorted = useMemo(() => sortCandidates(state.candidates), [state.candidates]);
-  const { candidates: say } = words;
   return (
     <section class="paper" aria-labelledby={id} data-gear-candidates>
-      <h2 id={id}>{say.title}</h2>
+      <h2 id={id}>{say('others')}</h2>
       <p class="quiet">
-        {say.hint} <output>{countText(state, words)}</output>
+        {say('others-hint')} <output>{countText(state)}</output>
       </p>
       {state.own !== null && (
         <PartsTable
           own={state.own}
           candidates={sorted.slice(0, all ? undefined : SHOWN)}
-          {...{ words, format, onTake }}
+          {...{ format, onTake }}
         />
       )}
       {sorted.length > SHOWN && (
         <Button small aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? say.fewer : say.all(sorted.length)}
+          {all ? say('others-fewer') : say('others-all', { count: sorted.length })}
         </Button>
       )}
-      <p class="gear-caution">{words.caution}</p>
+      <p class="gear-caution">{say('caution')}</p>
     </section>
   );
 }
 
-function countText({ candidates, status }: CheckState, words: GearCheckWords): string {
+function countText({ candidates, status }: CheckState): string {
   if (status === 'failed') return '';
-  if (status === 'done' && candidates.length === 0) return words.candidates.none;
-  return words.candidates.count(candidates.length, status === 'working');
+  if (status === 'done' && candidates.length === 0) return say('others-none');
+  return say(status === 'working' ? 'others-trying' : 'others-tried', { count: candidates.length });
 }
 
 /** The own bike and other parts below it, as they were given. */
@@ -70,12 +72,12 @@ export function PartsTable(
     readonly onTake: TakeParts;
   },
 ): JSX.Element {
-  const { own, candidates, words, format, onTake } = props;
+  const { own, candidates, format, onTake } = props;
   return (
     <table class="gear-candidates">
       <thead>
         <tr>
-          {[words.candidates.parts, ...headsOf(words, format)].map((head) => (
+          {[say('parts'), ...headsOf(format)].map((head) => (
             <th key={head} scope="col">
               {head}
             </th>
@@ -85,21 +87,22 @@ export function PartsTable(
       <tbody class="own" data-parts="own">
         <tr>
           <th scope="rowgroup">
-            <span class="tag">{words.candidates.yours}</span>
+            <span class="tag">{say('yours')}</span>
             {format.parts(own)}
           </th>
-          <Numbers outcome={own} words={words} format={format} />
+          <Numbers outcome={own} format={format} />
         </tr>
       </tbody>
       {candidates.map((candidate) => (
-        <CandidateRow key={partsKey(candidate.outcome)} {...{ own, candidate, words, format, onTake }} />
+        <CandidateRow key={partsKey(candidate.outcome)} {...{ own, candidate, format, onTake }} />
       ))}
     </table>
   );
 }
 
-function headsOf({ candidates: say }: GearCheckWords, format: Format): string[] {
-  return [say.getsUp, say.minute, say.inBand, say.steady(format.distance(STEEPEST_MEAN_M))];
+function headsOf(format: Format): string[] {
+  const length = format.distance(STEEPEST_MEAN_M);
+  return [say('getsUp'), say('minute'), say('inBand'), say('steepest', { length })];
 }
 
 function CandidateRow(
@@ -109,61 +112,63 @@ function CandidateRow(
     readonly onTake: TakeParts;
   },
 ): JSX.Element {
-  const { own, candidate, words, format, onTake } = props;
+  const { own, candidate, format, onTake } = props;
   const [open, setOpen] = useState(false);
   const { outcome, changed, tradeOffs, limits } = candidate;
-  const { candidates: say, compare } = words;
   const parts = format.parts(outcome);
   return (
     <tbody data-parts={partsKey(outcome)}>
       <tr>
         <th scope="rowgroup">
-          <span class="tag">{say.changed[changed]}</span>
+          <span class="tag">{say(`changed-${changed}`)}</span>
           {parts}
         </th>
-        <Numbers outcome={outcome} words={words} format={format} />
+        <Numbers outcome={outcome} format={format} />
       </tr>
       <tr class="trade">
         <td colSpan={5}>
           <div class="gear-trade">
             <p>
-              {say.trade(tradeOffs)}{' '}
-              {outcome.hub === undefined && say.capacity(format.number(outcome.capacityTeeth))}
+              {tradeText(tradeOffs)}{' '}
+              {outcome.hub === undefined && say('capacity', { teeth: outcome.capacityTeeth })}
               {limits.map((limit) => (
-                <b key={limit.what}> {say.limit(limit)}</b>
+                <b key={limit.what}> {limitText(limit)}</b>
               ))}
             </p>
             <span class="buttons">
               <Button
                 small
                 aria-expanded={open}
-                aria-label={open ? compare.closeThis(parts) : compare.openThis(parts)}
+                aria-label={open ? say('compare-closeThis', { parts }) : say('compare-this', { parts })}
                 onClick={() => setOpen(!open)}
               >
-                {open ? compare.close : compare.open}
+                {open ? say('compare-close') : say('compare')}
               </Button>
-              <Button small aria-label={say.takeThis(parts)} onClick={() => onTake(outcome)}>
-                {say.take}
+              <Button small aria-label={say('take-this', { parts })} onClick={() => onTake(outcome)}>
+                {say('take')}
               </Button>
             </span>
           </div>
-          {open && <SideBySide {...{ own, other: outcome, parts, words, format }} />}
+          {open && <SideBySide {...{ own, other: outcome, parts, format }} />}
         </td>
       </tr>
     </tbody>
   );
 }
 
-function Numbers({ outcome, words, format }: Speech & { readonly outcome: GearOutcome }): JSX.Element {
-  const { candidates: say } = words;
-  const [up, minute, band, steady] = headsOf(words, format);
+function Numbers({ outcome, format }: Speech & { readonly outcome: GearOutcome }): JSX.Element {
+  const [up, minute, band, steady] = headsOf(format);
   const missing = Math.round(outcome.hardest.missingRpm);
   return (
     <>
-      <td data-label={up}>{outcome.mustWalk ? say.walking(format.time(outcome.walkedS)) : say.riding}</td>
+      <td data-label={up}>
+        {outcome.mustWalk
+          ? say('getsUp-walking', { time: format.time(outcome.walkedS) })
+          : say('getsUp-riding')}
+      </td>
       <td data-label={minute}>
-        <span>{say.perMinute(format.number(outcome.hardest.meanRpm))}</span>
-        <small>{missing === 0 ? say.inBandNow : say.missing(format.number(missing))}</small>
+        <span>{say('perMinute', { rpm: Math.round(outcome.hardest.meanRpm) })}</span>
+        <small>{missing === 0 ? say('minute-kept') : say('minute-missing', { rpm: missing })}</small>
       </td>
       <td data-label={band}>
         <span>{format.percent(outcome.shareInBand)}</span>
@@ -172,9 +177,30 @@ function Numbers({ outcome, words, format }: Speech & { readonly outcome: GearOu
           <rect width={Math.round(outcome.shareInBand * 100)} height="10" fill="var(--leaf-deep)" />
         </svg>
       </td>
-      <td data-label={steady}>{say.perMinute(format.number(outcome.steady.cadenceRpm))}</td>
+      <td data-label={steady}>{say('perMinute', { rpm: Math.round(outcome.steady.cadenceRpm) })}</td>
     </>
   );
+}
+
+const GAINS: ReadonlySet<TradeOff> = new Set<TradeOff>([
+  'easier-lowest',
+  'harder-highest',
+  'smaller-steps',
+  'fewer-twins',
+  'fewer-shifts',
+  'less-capacity',
+]);
+
+/** What is gained and lost, gains first. */
+export function tradeText(codes: readonly TradeOff[]): string {
+  if (codes.length === 0) return say('trade-none');
+  const gains = codes.filter((code) => GAINS.has(code));
+  const costs = codes.filter((code) => !GAINS.has(code));
+  return [...gains, ...costs].map((code) => say(`trade-${code}`)).join(' ');
+}
+
+function limitText({ what, haveTeeth: have, mostTeeth: most, derailleur, source }: PassedLimit): string {
+  return say(`limit-${what}`, { have, most, derailleur, source });
 }
 
 function partsKey(of: GearParts): string {

@@ -6,6 +6,8 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useMemo, useReducer } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { GearAnswer } from './answerText.tsx';
 import { AskPart } from './askPart.tsx';
 import { Candidates, type TakeParts } from './candidates.tsx';
@@ -15,6 +17,8 @@ import { RollOut } from './rollOut.tsx';
 import { type CheckAction, type CheckState, NOTHING_HEARD, reduceCheck } from './state.ts';
 import type { GearCheckProps } from './services.ts';
 import './gearcheck.css';
+
+const say = words('gearcheck');
 
 /** Id of a bike that is not one of the bundled ones. */
 const OWN_BIKE = 'own';
@@ -28,7 +32,7 @@ export function GearCheckPage(props: GearCheckProps): JSX.Element | null {
 }
 
 function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
-  const { level, bike, rider, words, format, onTakeBike } = props;
+  const { level, bike, rider, format, onTakeBike } = props;
   const [state, again] = useCheck(props);
   const course = useMemo(() => courseOfLevel(level), [level]);
   const id = useId();
@@ -39,21 +43,21 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
     <div class="gear-check">
       <LevelChoice {...props} />
       <p class="gear-you">
-        {words.you(
-          format.parts(bike),
-          format.number(rider.cadenceLowRpm),
-          format.number(rider.cadenceHighRpm),
-        )}
+        {say('you', {
+          parts: format.parts(bike),
+          low: rider.cadenceLowRpm,
+          high: rider.cadenceHighRpm,
+        })}
       </p>
-      <GearAnswer state={state} words={words} format={format} onAgain={again} />
+      <GearAnswer state={state} format={format} onAgain={again} />
       <section class="paper" aria-labelledby={id}>
-        <h2 id={id}>{words.profile.title}</h2>
-        <GearRoad course={course} own={state.own} words={words} format={format} />
+        <h2 id={id}>{say('profile')}</h2>
+        <GearRoad course={course} own={state.own} format={format} />
       </section>
-      <AskPart question={question} onCompute={props.onCompute} onTake={take} words={words} format={format} />
-      <Candidates state={state} words={words} format={format} onTake={take} />
-      <GearStairs bike={bike} rider={rider} words={words} format={format} />
-      <RollOut bike={bike} words={words} format={format} />
+      <AskPart question={question} onCompute={props.onCompute} onTake={take} format={format} />
+      <Candidates state={state} format={format} onTake={take} />
+      <GearStairs bike={bike} rider={rider} format={format} />
+      <RollOut bike={bike} format={format} />
     </div>
   );
 }
@@ -86,15 +90,15 @@ function useCheck(props: GearCheckProps & { readonly level: Level }): [CheckStat
 }
 
 function LevelChoice(props: GearCheckProps & { readonly level: Level }): JSX.Element {
-  const { levels, ownLevels, level, words, onChooseLevel } = props;
+  const { levels, ownLevels, level, onChooseLevel } = props;
   const groups = [
-    [words.ladder, levels.filter(({ audience }) => audience === 'everyone')],
-    [words.children, levels.filter(({ audience }) => audience === 'children')],
-    [words.own, ownLevels],
+    [say('roads-ladder'), levels.filter(({ audience }) => audience === 'everyone')],
+    [common('ladder-children'), levels.filter(({ audience }) => audience === 'children')],
+    [say('roads-own'), ownLevels],
   ] as const;
   return (
     <label class="gear-level">
-      <span>{words.road}</span>
+      <span>{say('road')}</span>
       <select value={level.id} onChange={(event) => onChooseLevel(event.currentTarget.value)}>
         {groups
           .filter(([, list]) => list.length > 0)

@@ -5,10 +5,13 @@ import { levelForButton } from '../../state/nextRide.ts';
 import type { GearCheckServices } from './services.ts';
 import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import { gearCheckWords } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('gearcheck');
 
 export const gearCheckPage: Page<GearCheckServices> = (state, send, services) => (
-  <Sheet title={gearCheckWords.title} intro={gearCheckWords.intro}>
+  <Sheet title={common('nav-gearcheck')} intro={say('intro')}>
     <GearCheckPage
       bike={state.settings.bike}
       rider={state.settings.rider}
@@ -18,7 +21,6 @@ export const gearCheckPage: Page<GearCheckServices> = (state, send, services) =>
       onCompute={services.checkGears}
       onChooseLevel={(rest) => send({ kind: 'address', address: { view: 'gearcheck', rest } })}
       onTakeBike={(bike) => send({ kind: 'choose-bike', bike })}
-      words={gearCheckWords}
       format={createFormat(state.settings.units)}
     />
   </Sheet>

@@ -1,21 +1,49 @@
 /** Reads what a person asks about parts, "34 at the back?" or "46/30 and 11-34", against their own bike. */
 import { readChainrings, readSprockets } from '../../core/model/bikeInput.ts';
 import type { GearParts } from '../../core/coach/gearCheck.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('gearcheck');
 
 /** Parts to try, or why none were understood. */
 export type GearAsked =
   | { readonly ok: true; readonly parts: GearParts }
   | { readonly ok: false; readonly why: 'nothing' | 'which-end' | 'impossible' | 'same' };
 
-const NUMBERS = /\d+(?:\s*(?:[/–-]|to)\s*\d+)*/g;
-const BACK = /\b(back|rear|behind|cassette|sprockets?|cogs?)\b/;
-const FRONT = /\b(front|rings?|chainrings?|crank(?:set)?)\b/;
+/** What a question is taken apart by, in the words people use where this language is spoken. */
+interface Ears {
+  readonly back: RegExp;
+  readonly front: RegExp;
+  readonly between: RegExp;
+  readonly range: RegExp;
+  readonly numbers: RegExp;
+}
+
+/** Any of the words of a list with commas, as a pattern. */
+const anyOf = (list: string): string =>
+  list
+    .split(',')
+    .map((word) => word.trim().replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+    .join('|');
+const whole = (list: string): string => `(?<!\\p{L})(?:${anyOf(list)})(?!\\p{L})`;
+
+function earsNow(): Ears {
+  const to = `\\s*(?:[/–-]|${whole(say('hear-to'))})\\s*`;
+  return {
+    back: new RegExp(whole(say('hear-back')), 'u'),
+    front: new RegExp(whole(say('hear-front')), 'u'),
+    between: new RegExp(`[,;?&+]|${whole(say('hear-and'))}`, 'u'),
+    range: new RegExp(`\\d\\s*(?:[–-]|${whole(say('hear-to'))})\\s*\\d`, 'u'),
+    numbers: new RegExp(`\\d+(?:${to}\\d+)*`, 'gu'),
+  };
+}
 
 /** Understands rings from "front" or a stroke, sprockets from "back" or a dash; a single number changes one end. */
 export function readGearQuestion(text: string, bike: GearParts): GearAsked {
+  const ears = earsNow();
   const clauses = text
     .toLowerCase()
-    .split(/,|;|\?|&|\+|\band\b|\bwith\b/)
+    .split(ears.between)
     .filter((clause) => /\d/.test(clause));
   if (clauses.length === 0) return { ok: false, why: 'nothing' };
   let parts: GearParts = {
@@ -23,10 +51,10 @@ export function readGearQuestion(text: string, bike: GearParts): GearAsked {
     sprocketsTeeth: bike.sprocketsTeeth,
   };
   for (const clause of clauses) {
-    const groups = clause.match(NUMBERS) ?? [];
+    const groups = clause.match(ears.numbers) ?? [];
     const [group] = groups;
     if (group === undefined || groups.length > 1) return { ok: false, why: 'nothing' };
-    const end = endOf(clause, group);
+    const end = endOf(clause, group, ears);
     if (end === null) return { ok: false, why: 'which-end' };
     const teeth = (group.match(/\d+/g) ?? []).map(Number);
     const changed = end === 'front' ? newRings(teeth, parts) : newSprockets(teeth, parts);
@@ -36,12 +64,12 @@ export function readGearQuestion(text: string, bike: GearParts): GearAsked {
   return isSame(parts, bike) ? { ok: false, why: 'same' } : { ok: true, parts };
 }
 
-function endOf(clause: string, group: string): 'front' | 'back' | null {
-  const front = FRONT.test(clause);
-  const back = BACK.test(clause);
+function endOf(clause: string, group: string, ears: Ears): 'front' | 'back' | null {
+  const front = ears.front.test(clause);
+  const back = ears.back.test(clause);
   if (front !== back) return front ? 'front' : 'back';
   if (group.includes('/')) return 'front';
-  return /\d\s*(?:[–-]|to)\s*\d/.test(group) ? 'back' : null;
+  return ears.range.test(group) ? 'back' : null;
 }
 
 function newRings(teeth: readonly number[], { chainringsTeeth }: GearParts): Partial<GearParts> | null {

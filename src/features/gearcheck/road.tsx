@@ -11,8 +11,10 @@ import { roadPaths } from '../../charts/road.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
-import type { GearCheckWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { toldStretches } from './answer.ts';
+
+const say = words('gearcheck');
 
 const TOP = 46;
 const BOTTOM = 168;
@@ -24,12 +26,11 @@ const LEAST_PX = 14;
 interface RoadProps {
   readonly course: Course;
   readonly own: GearOutcome | null;
-  readonly words: GearCheckWords;
   readonly format: Format;
 }
 
 /** The drawing with its legend. */
-export function GearRoad({ course, own, words, format }: RoadProps): JSX.Element {
+export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
   const [width, paper] = useWidth();
   const id = useId();
   const below = toldStretches(own?.belowBand ?? []);
@@ -41,8 +42,12 @@ export function GearRoad({ course, own, words, format }: RoadProps): JSX.Element
     [course, left, right],
   );
   const x = (m: number): number => left + (m / course.lengthM) * (right - left);
-  const said = words.profile.desc(format.road(course.lengthM), below.length, above.length);
-  const marks = { x, y: (m: number) => road.y(m), edge: right, words, format };
+  const said = say('profile-desc', {
+    length: format.road(course.lengthM),
+    below: below.length,
+    above: above.length,
+  });
+  const marks = { x, y: (m: number) => road.y(m), edge: right };
   return (
     <div class="gear-road" ref={paper}>
       <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
@@ -69,18 +74,18 @@ export function GearRoad({ course, own, words, format }: RoadProps): JSX.Element
           </text>
         ))}
       </svg>
-      {own !== null && below.length + above.length === 0 && <p class="quiet">{words.profile.nowhere}</p>}
+      {own !== null && below.length + above.length === 0 && <p class="quiet">{say('profile-nowhere')}</p>}
       <ul class="gear-legend">
         {below.length > 0 && (
           <li>
             <LegendMark kind="below" />
-            {words.profile.below}
+            {say('profile-below')}
           </li>
         )}
         {above.length > 0 && (
           <li>
             <LegendMark kind="above" />
-            {words.profile.above}
+            {say('profile-above')}
           </li>
         )}
       </ul>
@@ -96,10 +101,8 @@ function Stretch(props: {
   readonly x: (m: number) => number;
   readonly y: (m: number) => number;
   readonly edge: number;
-  readonly words: GearCheckWords;
-  readonly format: Format;
 }): JSX.Element {
-  const { stretch, kind, x, y, edge, words, format } = props;
+  const { stretch, kind, x, y, edge } = props;
   const middle = (x(stretch.fromM) + x(stretch.toM)) / 2;
   const wide = Math.max(LEAST_PX, x(stretch.toM) - x(stretch.fromM));
   const labelX = Math.min(edge - 34, Math.max(EDGE + 34, middle));
@@ -117,7 +120,7 @@ function Stretch(props: {
       <path d={`M${px(middle)} 26V${px(at - 4)}`} stroke="var(--ink)" stroke-width="1.6" />
       <path d={pointer(kind, middle, kind === 'below' ? at - 4 : at - 18)} fill="var(--ink)" />
       <text x={px(labelX)} y="18" text-anchor="middle" font-size="15" font-weight="800" fill="var(--ink)">
-        {words.profile.rpm(format.number(Math.round(stretch.meanRpm)))}
+        {say('perMinute', { rpm: Math.round(stretch.meanRpm) })}
       </text>
     </g>
   );

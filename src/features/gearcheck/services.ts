@@ -6,7 +6,6 @@ import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gea
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
-import type { GearCheckWords } from './words.ts';
 
 /** One road, one bike, one rider; and parts, where only those are to be tried. */
 export interface GearQuestion {
@@ -44,6 +43,5 @@ export interface GearCheckProps {
   readonly onChooseLevel: (levelId: string) => void;
   /** The rider's bike with other parts; its id is `own`. */
   readonly onTakeBike: (bike: Bike) => void;
-  readonly words: GearCheckWords;
   readonly format: Format;
 }

@@ -7,8 +7,10 @@ import { px } from '../../charts/lines.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { lowestGear } from './answer.ts';
-import type { GearCheckWords } from './words.ts';
+
+const say = words('gearcheck');
 
 const HEIGHT = 190;
 const TOP = 14;
@@ -23,21 +25,19 @@ interface Props {
   readonly other: GearOutcome;
   /** The other parts, written. */
   readonly parts: string;
-  readonly words: GearCheckWords;
   readonly format: Format;
 }
 
 /** The picture and the table. */
-export function SideBySide({ own, other, parts, words, format }: Props): JSX.Element {
+export function SideBySide({ own, other, parts, format }: Props): JSX.Element {
   const [width, paper] = useWidth();
   const id = useId();
-  const { compare } = words;
   const lengthM = Math.max(1, own.ride.at(-1)?.distanceM ?? 1, other.ride.at(-1)?.distanceM ?? 1);
   const x = (m: number): number => LEFT + (m / lengthM) * (width - LEFT - RIGHT);
   return (
     <div class="gear-compare" ref={paper}>
       <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
-        <title id={id}>{compare.desc(parts)}</title>
+        <title id={id}>{say('compare-desc', { parts })}</title>
         <path d={bandPath(own.ride, x)} fill="var(--leaf)" opacity="0.3" />
         {LINES_RPM.map((rpm) => (
           <g key={rpm}>
@@ -75,7 +75,7 @@ export function SideBySide({ own, other, parts, words, format }: Props): JSX.Ele
       <ul class="gear-legend">
         <li>
           <LegendLine dashed />
-          {compare.yours}
+          {say('compare-yours')}
         </li>
         <li>
           <LegendLine />
@@ -85,36 +85,39 @@ export function SideBySide({ own, other, parts, words, format }: Props): JSX.Ele
           <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
             <rect x="1" y="6" width="18" height="9" fill="var(--leaf)" opacity="0.5" />
           </svg>
-          {compare.band}
+          {say('compare-band')}
         </li>
       </ul>
-      <Figures {...{ own, other, parts, words, format }} />
+      <Figures {...{ own, other, parts, format }} />
     </div>
   );
 }
 
-function Figures({ own, other, parts, words, format }: Props): JSX.Element {
-  const { compare, candidates: say } = words;
-  const rpm = (value: number): string => say.perMinute(format.number(value));
-  const low = (of: GearOutcome): string => {
-    const { ringTeeth, sprocketTeeth } = lowestGear(of);
-    return `${format.gear({ ringTeeth, sprocketTeeth })}, ${compare.metresATurn(words.metres(format.number(of.lowestDevelopmentM, 2)))}`;
-  };
+function Figures({ own, other, parts, format }: Props): JSX.Element {
+  const rpm = (value: number): string => say('perMinute', { rpm: Math.round(value) });
+  const low = (of: GearOutcome): string =>
+    say('compare-gear', {
+      gear: format.gear(lowestGear(of)),
+      metres: format.metres(of.lowestDevelopmentM),
+    });
   const rows: readonly (readonly [string, (of: GearOutcome) => string])[] = [
-    [say.getsUp, (of) => (of.mustWalk ? say.walking(format.time(of.walkedS)) : say.riding)],
-    [say.minute, (of) => rpm(of.hardest.meanRpm)],
-    [say.inBand, (of) => format.percent(of.shareInBand)],
-    [say.steady(format.distance(STEEPEST_MEAN_M)), (of) => rpm(of.steady.cadenceRpm)],
-    [compare.lowest, low],
-    [compare.time, (of) => format.time(of.finishedS)],
-    [compare.shifts, (of) => format.number(of.shifts)],
+    [
+      say('getsUp'),
+      (of) => (of.mustWalk ? say('getsUp-walking', { time: format.time(of.walkedS) }) : say('getsUp-riding')),
+    ],
+    [say('minute'), (of) => rpm(of.hardest.meanRpm)],
+    [say('inBand'), (of) => format.percent(of.shareInBand)],
+    [say('steepest', { length: format.distance(STEEPEST_MEAN_M) }), (of) => rpm(of.steady.cadenceRpm)],
+    [say('compare-lowest'), low],
+    [say('compare-time'), (of) => format.time(of.finishedS)],
+    [say('compare-shifts'), (of) => format.number(of.shifts)],
   ];
   return (
     <table class="gear-figures">
       <thead>
         <tr>
-          <th scope="col">{compare.figure}</th>
-          <th scope="col">{say.yours}</th>
+          <th scope="col">{say('compare-figure')}</th>
+          <th scope="col">{say('yours')}</th>
           <th scope="col">{parts}</th>
         </tr>
       </thead>

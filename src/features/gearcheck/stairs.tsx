@@ -8,61 +8,61 @@ import { differentGears, gearChart } from '../../core/coach/gearCheck.ts';
 import { type GearStep, gearStairs } from '../../core/model/gearStairs.ts';
 import { midBandRpm } from '../../core/model/legs.ts';
 import { buildMachine } from '../../core/model/machine.ts';
-import type { Bike, Gear, Rider } from '../../core/model/types.ts';
+import type { Bike, Gear, Machine, Rider } from '../../core/model/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { signPath } from '../../ui/signs.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { type PaperStep, SLIP_PX, type StairsLayout, stairsLayout } from './stairsLayout.ts';
-import type { GearCheckWords } from './words.ts';
+
+const say = words('gearcheck');
 
 interface Speech {
-  readonly words: GearCheckWords;
   readonly format: Format;
 }
 
 /** The staircase, its legend, and its numbers as a table. */
 export function GearStairs(props: Speech & { readonly bike: Bike; readonly rider: Rider }): JSX.Element {
-  const { bike, rider, words, format } = props;
+  const { bike, rider, format } = props;
   const [width, paper] = useWidth();
   const id = useId();
   const machine = useMemo(() => buildMachine(bike, rider), [bike, rider]);
   const steps = useMemo(() => gearStairs(machine), [machine]);
   const layout = stairsLayout(steps, width);
-  const { stairs } = words;
   return (
     <section class="paper" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{stairs.title}</h2>
+      <h2 id={`${id}-title`}>{say('stairs')}</h2>
       <p class="quiet">
-        {stairs.really(machine.gears.length, differentGears(gearChart(machine)))} {stairs.hint}
+        {reallyText(machine)} {say('stairs-hint')}
       </p>
       <div ref={paper}>
-        <ScrollBox class="gear-stairs" label={stairs.box}>
+        <ScrollBox class="gear-stairs" label={say('stairs-box')}>
           <svg
             viewBox={`0 0 ${px(layout.width)} ${px(layout.height)}`}
             style={{ width: `${px(layout.width)}px` }}
             role="img"
             aria-labelledby={id}
           >
-            <title id={id}>{stairs.desc(steps.length, machine.gears.length)}</title>
+            <title id={id}>{say('stairs-desc', { steps: steps.length, gears: machine.gears.length })}</title>
             {layout.steps.map((one) => (
-              <Step key={keyOf(one.step.gear)} one={one} {...{ layout, words, format }} />
+              <Step key={keyOf(one.step.gear)} one={one} {...{ layout, format }} />
             ))}
           </svg>
         </ScrollBox>
       </div>
-      <Legend steps={steps} words={words} />
+      <Legend steps={steps} rear={bike.hub === undefined ? 'sprockets' : 'hub'} />
       <details class="gear-fold">
-        <summary>{stairs.table}</summary>
-        <StairsTable steps={steps} rpm={midBandRpm(rider)} words={words} format={format} />
+        <summary>{say('table')}</summary>
+        <StairsTable steps={steps} rpm={midBandRpm(rider)} format={format} />
       </details>
     </section>
   );
 }
 
 function Step(props: Speech & { readonly one: PaperStep; readonly layout: StairsLayout }): JSX.Element {
-  const { one, layout, words, format } = props;
+  const { one, layout, format } = props;
   const { step, x, y } = one;
   const { gear, others, rise } = step;
   const { stepWidth, floorY } = layout;
@@ -95,9 +95,31 @@ function Step(props: Speech & { readonly one: PaperStep; readonly layout: Stairs
       >
         {format.gear(gear)}
       </text>
-      {rise !== null && <Hands rise={rise} x={middle} y={y + 24} words={words} />}
+      {rise !== null && <Hands rise={rise} x={middle} y={y + 24} />}
     </g>
   );
+}
+
+function reallyText(machine: Machine): string {
+  const gears = machine.gears.length;
+  const different = differentGears(gearChart(machine));
+  return gears === different ? say('stairs-eachOwn', { gears }) : say('stairs-really', { gears, different });
+}
+
+function handsText({ ringSteps, rearSteps }: NonNullable<GearStep['rise']>['hands']): string {
+  return say('hands', {
+    ring: ringSteps > 0 ? 'bigger' : 'same',
+    rear: rearSteps > 0 ? 'harder' : rearSteps < 0 ? 'easier' : 'same',
+    count: Math.abs(rearSteps),
+  });
+}
+
+/** Another gear on a step. */
+function alsoText({ gear, same }: GearStep['others'][number], format: Format): string {
+  return say(same ? 'also-same' : 'also-near', {
+    gear: format.gear(gear),
+    chain: gear.crossed ? 'crossed' : 'straight',
+  });
 }
 
 /** What the hands do to come up here: a wheel for the right hand, a wheel with its crank for the left. */
@@ -105,9 +127,8 @@ function Hands(props: {
   readonly rise: NonNullable<GearStep['rise']>;
   readonly x: number;
   readonly y: number;
-  readonly words: GearCheckWords;
 }): JSX.Element {
-  const { rise, x, y, words } = props;
+  const { rise, x, y } = props;
   const { ringSteps, rearSteps } = rise.hands;
   const lines = [
     ...(ringSteps > 0 ? [{ sign: 'front-bigger' as const, text: '' }] : []),
@@ -121,7 +142,7 @@ function Hands(props: {
         ]),
   ];
   return (
-    <g data-hands={words.stairs.handsText(ringSteps, rearSteps)} fill="var(--ink-soft)">
+    <g data-hands={`${ringSteps} ${rearSteps}`} fill="var(--ink-soft)">
       {lines.map(({ sign, text }, i) => (
         <g key={sign} transform={`translate(${px(x - 18)} ${px(y + i * 20)})`}>
           <path d={signPath(sign)} transform="scale(0.46)" fill-rule="evenodd" />
@@ -170,14 +191,11 @@ function Slip(props: {
   );
 }
 
-function Legend({
-  steps,
-  words,
-}: {
+function Legend(props: {
   readonly steps: readonly GearStep[];
-  readonly words: GearCheckWords;
+  readonly rear: 'hub' | 'sprockets';
 }): JSX.Element {
-  const { signs } = words.stairs;
+  const { steps, rear } = props;
   const others = steps.flatMap((step) => step.others);
   const slips = [
     ['same', others.some(({ same, gear }) => same && !gear.crossed)],
@@ -197,7 +215,7 @@ function Legend({
             <svg width="20" height="20" viewBox="0 0 48 48" aria-hidden="true">
               <path d={signPath(sign)} fill="var(--ink)" fill-rule="evenodd" />
             </svg>
-            {signs[name]}
+            {name === 'rear' ? say('sign-rear', { rear }) : say('sign-front')}
           </li>
         ))}
       {slips
@@ -217,7 +235,7 @@ function Legend({
               />
               {name === 'crossed' && <path d="M1 15L19 5" stroke="var(--rider-deep)" stroke-width="2" />}
             </svg>
-            {signs[name]}
+            {say(`sign-${name}`)}
           </li>
         ))}
     </ul>
@@ -227,20 +245,17 @@ function Legend({
 function StairsTable(
   props: Speech & { readonly steps: readonly GearStep[]; readonly rpm: number },
 ): JSX.Element {
-  const { steps, rpm, words, format } = props;
-  const { stairs } = words;
-  const gearText = (gear: Gear): string => format.gear(gear);
-  const noted = (gear: Gear): string => (gear.crossed ? stairs.crossedToo(gearText(gear)) : gearText(gear));
+  const { steps, rpm, format } = props;
   const heads = [
-    stairs.gear,
-    stairs.development,
-    stairs.step,
-    stairs.hands,
-    stairs.speed(format.number(rpm)),
-    stairs.also,
+    say('table-gear'),
+    say('table-development'),
+    say('table-step'),
+    say('table-hands'),
+    say('table-speed', { rpm: Math.round(rpm) }),
+    say('table-also'),
   ];
   return (
-    <ScrollBox class="scroll-table gear-scroll" label={stairs.table}>
+    <ScrollBox class="scroll-table gear-scroll" label={say('table')}>
       <table>
         <thead>
           <tr>
@@ -254,16 +269,14 @@ function StairsTable(
         <tbody>
           {steps.map(({ gear, rise, others }) => (
             <tr key={keyOf(gear)}>
-              <th scope="row">{noted(gear)}</th>
-              <td>{words.metres(format.number(gear.developmentM, 2))}</td>
+              <th scope="row">
+                {gear.crossed ? say('gear-crossed', { gear: format.gear(gear) }) : format.gear(gear)}
+              </th>
+              <td>{format.metres(gear.developmentM)}</td>
               <td>{rise === null ? '' : format.percent(rise.stepRatio)}</td>
-              <td>{rise === null ? '' : stairs.handsText(rise.hands.ringSteps, rise.hands.rearSteps)}</td>
+              <td>{rise === null ? '' : handsText(rise.hands)}</td>
               <td>{format.speed((gear.developmentM * rpm) / 60)}</td>
-              <td>
-                {others
-                  .map((other) => (other.same ? stairs.alsoSame : stairs.alsoNear)(noted(other.gear)))
-                  .join('; ')}
-              </td>
+              <td>{others.map((other) => alsoText(other, format)).join('; ')}</td>
             </tr>
           ))}
         </tbody>

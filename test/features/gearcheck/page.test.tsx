@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
+import { carriedWords, languages } from '../../../assets/words/carry.ts';
 import { gearCandidates, gearOutcome } from '../../../src/core/coach/gearCheck.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
@@ -18,7 +19,11 @@ import { GearCheckPage } from '../../../src/features/gearcheck/gearCheck.tsx';
 import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/features/gearcheck/services.ts';
 import { readGearQuestion } from '../../../src/features/gearcheck/question.ts';
 import { stairsLayout } from '../../../src/features/gearcheck/stairsLayout.ts';
-import { gearCheckWords as words } from '../../../src/features/gearcheck/words.ts';
+import { tradeText } from '../../../src/features/gearcheck/candidates.tsx';
+import { common } from '../../../src/words/common.ts';
+import { speak, take, words } from '../../../src/words/words.ts';
+
+const say = words('gearcheck');
 
 const format = createFormat('metric', 'en-GB');
 const bike = bikeById('road-2x11') as Bike;
@@ -72,7 +77,6 @@ async function show(change: Partial<GearCheckProps> = {}): Promise<void> {
     onCompute,
     onChooseLevel: (id) => chosen.push(id),
     onTakeBike: (one) => taken.push(one),
-    words,
     format,
     ...change,
   };
@@ -114,13 +118,13 @@ describe('the answer', () => {
   it('says first where the legs settle for ever, then what other parts would do, as the table does', async () => {
     await show();
     expect(asked[0]?.question).toEqual({ level, seed: level.seed, bike, rider });
-    expect(text('.gear-answer')).toBe(words.answer.working);
+    expect(text('.gear-answer')).toBe(say('working'));
     await heard((told) => told.onOwn(own));
     const settled = Math.round(own.steady.cadenceRpm);
     expect(text('[data-answer="lowest"]')).toBe(
       `In your lowest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
     );
-    expect(text('[data-answer="help"]')).toBe(words.answer.looking);
+    expect(text('[data-answer="help"]')).toBe(say('looking'));
     await hearAll();
     expect(text('[data-parts="own"]')).toContain(`${settled}/min`);
     const { mild, reaches } = findHelp(own, candidates);
@@ -143,7 +147,7 @@ describe('the answer', () => {
     await heard((told) => told.onOwn(easy));
     await heard((told) => told.onDone());
     expect(text('[data-answer="lowest"]')).toContain('is low enough here');
-    expect(text('.gear-road')).toContain(words.profile.nowhere);
+    expect(text('.gear-road')).toContain(say('profile-nowhere'));
     expect(all('[data-stretch]')).toEqual([]);
   });
 
@@ -169,11 +173,11 @@ describe('the answer', () => {
   it('can be asked again after a failure', async () => {
     await show();
     await heard((told) => told.onFailed());
-    expect(text('.gear-answer')).toContain(words.answer.failed);
+    expect(text('.gear-answer')).toContain(say('failed'));
     await act(() => app.querySelector<HTMLButtonElement>('.gear-answer button')?.click());
     expect(asked.length).toBe(2);
     expect(asked[0]?.givenUp).toBe(true);
-    expect(text('.gear-answer')).toBe(words.answer.working);
+    expect(text('.gear-answer')).toBe(say('working'));
   });
 });
 
@@ -195,7 +199,7 @@ describe('the road', () => {
       [other.id, false],
     ]);
     await act(() => asked[0]?.told.onOwn(own));
-    expect(text('.gear-answer')).toBe(words.answer.working);
+    expect(text('.gear-answer')).toBe(say('working'));
   });
 
   it('offers own roads in a group of their own, and falls back to the first', async () => {
@@ -206,9 +210,9 @@ describe('the road', () => {
       children.length,
     ]);
     expect(groups).toEqual([
-      [words.ladder, 1],
-      [words.children, 1],
-      [words.own, 1],
+      [say('roads-ladder'), 1],
+      [common('ladder-children'), 1],
+      [say('roads-own'), 1],
     ]);
   });
 });
@@ -218,7 +222,7 @@ describe('other parts', () => {
     await show();
     await hearAll();
     expect(all('[data-parts]').length).toBe(6);
-    expect(text('[data-parts="own"]')).toContain(words.candidates.yours);
+    expect(text('[data-parts="own"]')).toContain(say('yours'));
     await act(() => app.querySelector<HTMLButtonElement>('.gear-candidates + button')?.click());
     expect(all('[data-parts]').length).toBe(1 + candidates.length);
     const row = app.querySelector('[data-parts="34/50 11-13-15-17-19-21-23-25-27-30-34"]');
@@ -262,15 +266,15 @@ describe('other parts', () => {
 
   it('always sends to a mechanic and to the documents', async () => {
     await show();
-    expect(text('[data-gear-candidates]')).toContain(words.caution);
+    expect(text('[data-gear-candidates]')).toContain(say('caution'));
   });
 
-  it('tells gains before costs, and both in one sentence', () => {
-    expect(words.candidates.trade(['easier-lowest', 'loses-highest', 'bigger-steps'])).toBe(
-      'An easier lowest gear; but the hardest gear is lost and the steps between gears get bigger.',
+  it('tells gains before costs, each in a sentence of its own', () => {
+    expect(tradeText(['loses-highest', 'easier-lowest', 'bigger-steps'])).toBe(
+      'The lowest gear gets easier. The hardest gear is lost. The steps between gears get bigger.',
     );
-    expect(words.candidates.trade(['smaller-steps'])).toBe('Smaller steps between gears.');
-    expect(words.candidates.trade([])).toBe('Much like your bike.');
+    expect(tradeText(['smaller-steps'])).toBe('The steps between gears get smaller.');
+    expect(tradeText([])).toBe('Much like your bike.');
   });
 });
 
@@ -306,6 +310,15 @@ describe('a question about a part', () => {
     expect(ask(question)).toEqual(wanted);
   });
 
+  it.each(languages())('the example is understood where %s is spoken', (language) => {
+    take(language, 'gearcheck', carriedWords(language, 'gearcheck'));
+    speak(language);
+    const read = readGearQuestion(say('ask-example'), bike);
+    speak('en');
+    expect(read).toMatchObject({ ok: true, parts: { chainringsTeeth: [34, 50] } });
+    expect(read.ok && read.parts.sprocketsTeeth.at(-1)).toBe(34);
+  });
+
   it('rides what was asked for, alone, and says what it would do', async () => {
     await show();
     const input = app.querySelector('.gear-ask input') as HTMLInputElement;
@@ -319,7 +332,7 @@ describe('a question about a part', () => {
       );
     };
     await type('34');
-    expect(text('.gear-ask .field-problem')).toBe(words.ask.problems['which-end']);
+    expect(text('.gear-ask .field-problem')).toBe(say('ask-which-end'));
     await type('34 at the back');
     const wanted = [11, 13, 15, 17, 19, 21, 23, 25, 27, 30, 34];
     expect(asked.at(-1)?.question.asked).toEqual({ chainringsTeeth: [34, 50], sprocketsTeeth: wanted });
@@ -341,8 +354,8 @@ describe('all gears', () => {
     expect(all('[data-step]').length + all('[data-slip]').length).toBe(22);
     expect(app.querySelector('[data-slip="50x28"]')?.getAttribute('data-kind')).toBe('crossed');
     const hands = all('[data-hands]').map((one) => one.getAttribute('data-hands'));
-    expect(hands.filter((one) => one?.startsWith('left hand: bigger ring')).length).toBe(1);
-    expect(hands.filter((one) => one === 'right hand: 1 harder').length).toBe(hands.length - 1);
+    expect(hands.filter((one) => one?.startsWith('1 ')).length).toBe(1);
+    expect(hands.filter((one) => one === '0 1').length).toBe(hands.length - 1);
     expect(all('.gear-scroll tbody tr').length).toBe(all('[data-step]').length);
   });
 
@@ -387,9 +400,9 @@ describe('roll-out', () => {
         input.dispatchEvent(new Event('input', { bubbles: true }));
       }) as Promise<void>;
     await type('6,05');
-    expect(text('[data-rollout]')).toBe(words.rollOut.within('6.05 m'));
+    expect(text('[data-rollout]')).toBe(say('rollOut-within', { limit: '6.05 m' }));
     await type('far');
-    expect(text('.gear-rollout .field-problem')).toBe(words.rollOut.ownUnreadable);
+    expect(text('.gear-rollout .field-problem')).toBe(say('rollOut-unreadable'));
     expect(input.getAttribute('aria-invalid')).toBe('true');
     expect(text('[data-rollout]')).toBe('');
     await type('2');

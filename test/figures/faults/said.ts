@@ -6,7 +6,6 @@ import '../../../assets/words/english.ts';
 import { benchWords } from '../../../src/features/bench/words.ts';
 import { clinicWords } from '../../../src/features/clinic/words.ts';
 import { debriefWords, debriefPageWords } from '../../../src/features/debrief/words.ts';
-import { gearCheckWords } from '../../../src/features/gearcheck/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
 import type { Cause } from './types.ts';
 import { common } from '../../../src/words/common.ts';
@@ -60,7 +59,7 @@ const TROUBLE: readonly Sentence[] = [
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
   ...plain(kept('failed'), kept('savedPart'), kept('notAFile'), kept('notDeleted')),
   ...plain('could not be read and were left out.'),
-  ...plain(gearCheckWords.answer.failed, clinicWords.picture.failed, 'does not answer. Load the page anew'),
+  ...plain(words('gearcheck')('failed'), clinicWords.picture.failed, 'does not answer. Load the page anew'),
 ];
 
 const WAITING: readonly string[] = [
