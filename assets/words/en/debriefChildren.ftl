@@ -121,7 +121,7 @@ guess-openQuestion = On your hardest hill, did you shift …
 guess-why = Then we look at your ride.
 guess-skip = Just show me
 guess-working = We are looking for the best ride …
-guess-notMarked = We could not work out your marks now. If your ride is kept, they come when you open the game again.
+guess-notMarked = We could not work out your marks now. A kept ride gets them next time.
 guess-matched = Yes! It was { timing }.
 # $guess: what the child said.
 guess-differed =

@@ -61,7 +61,7 @@ sentence-feather-feet = Pedal like a feather for a moment while the chain moves.
 ## Stop, go, and over the hill (for children)
 
 title-stop-go-and-over-the-hill = Stop, go, and over the hill
-sentence-stop-go-and-over-the-hill = Stop at the line in an easy gear, start off again, and find the hidden hill.
+sentence-stop-go-and-over-the-hill = Stop at the line in an easy gear. Then find the hidden hill.
 
 ## Change while you wait
 
