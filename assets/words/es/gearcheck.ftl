@@ -136,13 +136,13 @@ table-also = En el mismo escalón
 hands =
     { $ring ->
         [bigger] { $rear ->
-            [harder] mano izquierda: plato más grande, mano derecha: { $count } más dura
-            [easier] mano izquierda: plato más grande, mano derecha: { $count } más suave
+            [harder] mano izquierda: plato más grande, mano derecha: más dura × { $count }
+            [easier] mano izquierda: plato más grande, mano derecha: más suave × { $count }
            *[same] mano izquierda: plato más grande
         }
        *[same] { $rear ->
-            [harder] mano derecha: { $count } más dura
-           *[easier] mano derecha: { $count } más suave
+            [harder] mano derecha: más dura × { $count }
+           *[easier] mano derecha: más suave × { $count }
         }
     }
 gear-crossed = { $gear }, cruza la cadena
