@@ -7,7 +7,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { startQueue } from '../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import { offerFile } from '../charts/file.ts';
-import { nameOf } from '../features/clinic/say.ts';
+import { nameOf } from '../words/group.ts';
 import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk } from '../features/clinic/services.ts';
 import { createFormat } from '../words/format.ts';
@@ -16,10 +16,10 @@ import { Button } from '../ui/controls.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
-import { clinicWords } from '../features/clinic/words.ts';
 import { handoverWords } from '../features/handover/words.ts';
 import { sharedWords } from '../features/handover/storeWords.ts';
 import { common } from '../words/common.ts';
+import { words } from '../words/words.ts';
 import { Collect } from '../features/handover/collect.tsx';
 import { thisHost } from '../features/handover/readiness.ts';
 import { HandBack } from '../features/handover/handBack.tsx';
@@ -31,6 +31,8 @@ import { readStoreLink } from '../features/handover/storeCode.ts';
 import { StoreLine } from '../features/handover/storeLine.tsx';
 import { StorePage } from '../features/handover/storePage.tsx';
 import type { ClubStore, SessionCarry } from '../features/handover/services.ts';
+
+const clinic = words('clinic');
 
 interface SiteProps {
   readonly state: State;
@@ -170,11 +172,11 @@ export function CarryPage(
   const storeLine = <Outgoing services={services} planId={plan.id} />;
   const back = {
     href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
-    word: clinicWords.tabs.tablets,
+    word: clinic('tabs-tablets'),
   };
   const site = useSite();
   if (carry === null || site === undefined)
-    return <Waiting title={clinicWords.tablets[tab].title} fetched={fetched} />;
+    return <Waiting title={clinic(`tablets-${tab}-title`)} fetched={fetched} />;
   const shared = { plan, words: handoverWords, site, onSaveFile: saveFile, onCopy: copy };
   return (
     <BackWay.Provider value={back}>
@@ -188,7 +190,7 @@ export function CarryPage(
           collected={carry.collected()}
           arrived={arrived}
           readRides={services.carry.readRides}
-          nameOf={(nickname) => nameOf(nickname, clinicWords)}
+          nameOf={nameOf}
           words={handoverWords}
           format={createFormat(state.settings.units)}
           now={() => Date.now()}
@@ -259,7 +261,7 @@ export function ClubStorePage(props: Pick<SiteProps, 'services'> & { readonly pl
   // Another offer begins another form; one that was agreed to or turned down leaves it as it is.
   if (offered !== null) form.current = JSON.stringify(offered);
   return (
-    <BackWay.Provider value={{ href: '#clinic', word: clinicWords.title }}>
+    <BackWay.Provider value={{ href: '#clinic', word: clinic('title') }}>
       <StorePage
         key={`${form.current} ${cut}`}
         agreed={store.agreed()}
@@ -294,7 +296,7 @@ function Waiting(props: {
   return (
     <Sheet title={props.title}>
       <section class="paper">
-        <output>{failed ? clinicWords.openFailed : clinicWords.opening}</output>
+        <output>{failed ? clinic('openFailed') : clinic('opening')}</output>
         {failed && (
           <div class="buttons">
             <Button strong data-fetch-again onClick={again}>

@@ -8,12 +8,14 @@ import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
-import { clinicWords } from '../features/clinic/words.ts';
+import { words } from '../words/words.ts';
 import { CarryPage, ClubStorePage, Outgoing } from './carryPages.tsx';
 import { ClinicPage } from '../features/clinic/page.tsx';
 import { CARRY_TABS, type CarryTab } from '../features/clinic/tablets.tsx';
 import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk, ClinicProps } from '../features/clinic/services.ts';
+
+const say = words('clinic');
 
 export const clinicPage: Page<Services> = (state, send, services) => <Site {...{ state, send, services }} />;
 
@@ -31,13 +33,13 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
   if (carried !== null) return <CarryPage key={state.rest} {...{ state, send, services }} {...carried} />;
   if (desk !== null) return <Open {...{ state, send, services, desk }} />;
   return (
-    <Sheet title={clinicWords.title}>
+    <Sheet title={say('title')}>
       <section class="paper">
-        <output data-clinic-told={told}>{clinicWords[told]}</output>
+        <output data-clinic-told={told}>{say(told)}</output>
         {told === 'elsewhere' && (
           <div class="buttons">
             <Button strong data-go-on-here onClick={open}>
-              {clinicWords.goOnHere}
+              {say('goOnHere')}
             </Button>
           </div>
         )}
@@ -75,7 +77,6 @@ function Open({ state, send, services, desk }: SiteProps & { readonly desk: Clin
     ...wishes(send),
     place: state.rest,
     levels: state.levels,
-    words: clinicWords,
     format,
     outgoing: <Outgoing services={services} planId={sessionOf(state.rest)} />,
   };

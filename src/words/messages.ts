@@ -91,6 +91,127 @@ export interface Messages {
     | 'title' | 'intro' | 'roads' | 'done' | 'how' | 'howTitle' | 'learnt' | 'nothingYet' | 'together'
     | 'wishes' | 'voice' | 'numbers' | 'beside' | 'more'
   >;
+  clinic: Plain<
+    | 'title' | 'intro' | 'back' | 'opening' | 'elsewhere' | 'goOnHere' | 'openFailed' | 'home-ready'
+    | 'home-saved' | 'home-own' | 'home-teach' | 'home-teachHint' | 'home-join' | 'home-joinHint'
+    | 'home-store' | 'home-storeHint' | 'home-ownHint' | 'home-sessions' | 'home-change' | 'home-forget'
+    | 'home-forgetKeep' | 'home-forgetSure' | 'home-children' | 'home-everyone' | 'home-missing'
+    | 'facts-ownBike' | 'go-title' | 'go-intro' | 'go-count' | 'go-fewer' | 'go-more' | 'go-onlyHandOut'
+    | 'go-start' | 'minutes-two' | 'minutes-noneLeft' | 'form-title' | 'form-name' | 'form-nameHint'
+    | 'form-rides' | 'form-ridesHint' | 'form-ownLevels' | 'form-attempts' | 'form-attemptsFewer'
+    | 'form-attemptsMore' | 'form-seed' | 'form-seeds-same' | 'form-seeds-fresh' | 'form-bike'
+    | 'form-ownBike' | 'form-rider' | 'form-byBike' | 'form-byFeel' | 'form-aids'
+    | 'form-aidsNames-as-level' | 'form-aidsNames-none' | 'form-aidsNames-all' | 'form-shows'
+    | 'form-showsNames-own-marks' | 'form-showsNames-group-picture' | 'form-showsNames-table'
+    | 'form-order' | 'form-orders-rotate' | 'form-orders-free' | 'form-save' | 'form-saveAndGo'
+    | 'form-problems' | 'form-noRide' | 'form-noTitle' | 'tabs-round' | 'tabs-picture' | 'tabs-report'
+    | 'tabs-tablets' | 'tabs-label' | 'tablets-intro' | 'tablets-out-title' | 'tablets-out-hint'
+    | 'tablets-back-title' | 'tablets-back-hint' | 'tablets-collect-title' | 'tablets-collect-hint'
+    | 'round-next' | 'round-start' | 'round-skip' | 'round-later' | 'round-remove' | 'round-back'
+    | 'round-give' | 'round-giveTitle' | 'round-giveSays' | 'round-giveKeep' | 'round-add'
+    | 'round-addPlus' | 'round-undo' | 'round-keep' | 'round-line' | 'round-nobodyInLine' | 'round-away'
+    | 'round-ridingSays' | 'round-rideAgain' | 'round-notNow' | 'round-marking' | 'round-notMarked'
+    | 'round-debrief' | 'round-total' | 'round-nextRider' | 'round-goOn' | 'round-nobody'
+    | 'round-nobodySays' | 'round-waiting' | 'round-done' | 'round-doneSays' | 'round-toPicture'
+    | 'round-feel' | 'round-noLevel' | 'round-notKept' | 'round-fullRound' | 'round-taken'
+    | 'round-addTitle' | 'round-addOwn' | 'round-addOwnHint' | 'round-addThis' | 'round-others'
+    | 'remark-none' | 'picture-working' | 'picture-failed' | 'picture-none' | 'picture-closed'
+    | 'picture-open' | 'picture-road' | 'picture-boards-where' | 'picture-boards-caught'
+    | 'picture-boards-timing' | 'picture-boards-change' | 'picture-boards-table' | 'picture-label'
+    | 'picture-talk' | 'picture-show' | 'picture-hide' | 'picture-guess' | 'picture-right'
+    | 'picture-noPitch' | 'picture-noLines' | 'picture-ownRoads' | 'picture-tracks-development'
+    | 'picture-tracks-cadenceRpm' | 'picture-legend-best' | 'picture-legend-middle' | 'picture-dots'
+    | 'picture-never' | 'picture-timing-tooEarly' | 'picture-timing-aboutRight'
+    | 'picture-timing-tooLate' | 'picture-changeSame' | 'picture-changeNone' | 'picture-first'
+    | 'picture-last' | 'picture-question-where' | 'picture-question-caught' | 'picture-question-timing'
+    | 'picture-question-change' | 'picture-question-table' | 'picture-answer-nobody'
+    | 'picture-answer-noHill' | 'picture-answer-always' | 'picture-answer-often-late'
+    | 'picture-answer-often-early' | 'picture-answer-often-mixed' | 'picture-answer-sometimes-late'
+    | 'picture-answer-sometimes-early' | 'picture-answer-sometimes-mixed' | 'picture-table-rider'
+    | 'picture-table-ride' | 'picture-table-attempt' | 'picture-table-total' | 'picture-table-pitches'
+    | 'picture-table-none' | 'report-title' | 'report-intro' | 'report-names' | 'report-namesHint'
+    | 'report-fileName' | 'report-print' | 'report-csv' | 'report-json' | 'report-remove'
+    | 'report-sureTitle' | 'report-keep' | 'report-saveFirst' | 'report-removeSure' | 'report-sheet'
+    | 'report-table' | 'report-pitch' | 'report-caught' | 'report-timing' | 'report-group'
+    | 'report-best' | 'report-ready' | 'report-all' | 'report-footer'
+  > & {
+    'number': { count: number };
+    'numberFirst': { count: number };
+    'home-goOn': { plan: Text };
+    'home-next': { name: Text; ridden: Text; all: Text };
+    'home-waiting': { ridden: Text; all: Text };
+    'home-session': { date: Text; riders: number; rides: number };
+    'home-open-round': { plan: Text };
+    'home-open-picture': { plan: Text };
+    'home-open-report': { plan: Text };
+    'facts': { count: number; bike: Text };
+    'go-swap': { name: Text };
+    'go-startHint': { riders: number; plan: Text };
+    'minutes-who': { count: number; riders: number };
+    'minutes-about': { minutes: number };
+    'minutes-whoAbout': { count: number; riders: number; minutes: number };
+    'minutes-tooLong': { most: Text };
+    'minutes-attempts': { count: number; minutes: number };
+    'minutes-road': { minutes: number; road: Text };
+    'minutes-devices': { count: number; minutes: number };
+    'minutes-left': { minutes: number };
+    'minutes-leftBehind': { minutes: number; behind: number };
+    'round-turn': { attempt: Text; all: Text };
+    'round-startFor': { name: Text };
+    'round-removeWho': { name: Text };
+    'round-laterWho': { name: Text };
+    'round-backWho': { name: Text };
+    'round-chooseWho': { name: Text };
+    'round-undoWho': { name: Text };
+    'round-gone': { riders: Text };
+    'round-left': { rides: number };
+    'round-riding': { name: Text };
+    'round-ridden': { name: Text };
+    'remark-fine': { count: number };
+    'remark-early': { pitch: Text; distance: Text };
+    'remark-lateAfter': { pitch: Text; distance: Text };
+    'remark-lateBefore': { pitch: Text; distance: Text };
+    'remark-notFinished': { pitch: Text };
+    'remark-never': { pitch: Text };
+    'remark-earlyNoPlace': { pitch: Text };
+    'remark-gear': { pitch: Text };
+    'picture-apart': { rides: number };
+    'picture-otherVersion': { rides: number };
+    'picture-roadName': { rides: number; road: Text };
+    'picture-rides': { rides: number; riders: number };
+    'picture-caught': { pitch: Text; count: Text; all: Text };
+    'picture-wrong-late': { pitch: Text; count: Text; all: Text };
+    'picture-wrong-early': { pitch: Text; count: Text; all: Text };
+    'picture-wrong-mixed': { all: number; pitch: Text; early: Text; late: Text };
+    'picture-ready': { groupSide: 'after' | 'before'; group: Text; bestSide: 'after' | 'before'; best: Text };
+    'picture-neverReady': { bestSide: 'after' | 'before'; best: Text };
+    'picture-stripDesc': { rides: number; length: Text };
+    'picture-barOf-tooEarly': { count: Text; all: Text };
+    'picture-barOf-aboutRight': { count: Text; all: Text };
+    'picture-barOf-tooLate': { count: Text; all: Text };
+    'picture-pitch': { pitch: Text };
+    'picture-caughtShort': { count: Text; all: Text };
+    'picture-shares-late': { one: Text; other: Text };
+    'picture-shares-early': { one: Text; other: Text };
+    'picture-shares-mixed': { one: Text; other: Text };
+    'picture-timingCount': { count: Text; all: Text };
+    'picture-change': { worse: number; who: 'riders' | 'pairs'; better: Text; all: Text };
+    'picture-changeSays': { better: Text; worse: Text; same: Text; chance: Text };
+    'picture-bins': { low: Text; high: Text; count: Text };
+    'picture-answer-caught': { hill: Text; count: Text; all: Text };
+    'picture-answer-where-late': { hill: Text; count: Text; all: Text };
+    'picture-answer-where-early': { hill: Text; count: Text; all: Text };
+    'picture-answer-where-mixed': { hill: Text; count: Text; all: Text };
+    'picture-answer-better': { who: 'riders' | 'pairs'; better: Text; all: Text };
+    'picture-answer-hill': { hill: Text };
+    'picture-table-rideNumber': { ride: Text };
+    'report-sure': { rides: number };
+    'report-rides': { rides: number; riders: number };
+    'report-sentence': { sentence: Text };
+    'report-before': { distance: Text };
+    'report-after': { distance: Text };
+    'report-attempts': { better: Text; worse: Text; same: Text; chance: Text };
+  };
   common: Plain<
     | 'direction' | 'name' | 'promise' | 'nav-home' | 'nav-levels' | 'nav-children' | 'nav-bike'
     | 'nav-about' | 'nav-progress' | 'nav-gearcheck' | 'nav-settings' | 'nav-close' | 'nav-debrief'
@@ -369,6 +490,44 @@ export interface Messages {
     'rollOut-within': { limit: Text };
     'rollOut-beyond': { limit: Text; gear: Text };
     'rollOut-allBeyond': { limit: Text };
+  };
+  group: Plain<
+    | 'plan-children-first-hour' | 'plan-adults-first-evening' | 'plan-children-check'
+    | 'plan-adults-check' | 'check-everyone' | 'check-children'
+  > & {
+    'colour': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-badger': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-beaver': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-bee': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-crane': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-crow': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-deer': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-duck': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-fox': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-frog': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-goat': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-hare': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-hedgehog': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-heron': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-horse': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-lizard': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-lynx': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-marten': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-mole': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-mouse': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-otter': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-owl': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-seal': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-snail': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-squirrel': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-stork': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-swan': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-swift': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-toad': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-trout': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-weasel': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-wolf': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
+    'animal-wren': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
   };
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady'

@@ -5,8 +5,10 @@ import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import type { Services } from '../../src/app/services.ts';
 import { initialState } from '../../src/state/store.ts';
 import { ClubStorePage, collectPage, joinPage } from '../../src/app/carryPages.tsx';
-import { clinicWords } from '../../src/features/clinic/words.ts';
+import { words } from '../../src/words/words.ts';
 import { noServices } from './noServices.ts';
+
+const say = words('clinic');
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 const state = initialState([], keys, '');
@@ -33,8 +35,8 @@ describe('a page whose owner cannot be fetched', () => {
     ["a club's own store", () => <ClubStorePage services={without} place="store" />],
   ])('says so, and what to do: %s', async (_, page) => {
     render(page(), root);
-    expect(said()).toBe(clinicWords.opening);
-    await expect.poll(said).toBe(clinicWords.openFailed);
+    expect(said()).toBe(say('opening'));
+    await expect.poll(said).toBe(say('openFailed'));
   });
 
   it('asks again when a person wants it, and says meanwhile that it is on its way', async () => {
@@ -47,8 +49,8 @@ describe('a page whose owner cannot be fetched', () => {
       joinPage(state, () => undefined, { ...noServices, clinic }),
       root,
     );
-    await expect.poll(said).toBe(clinicWords.openFailed);
+    await expect.poll(said).toBe(say('openFailed'));
     root.querySelector<HTMLElement>('[data-fetch-again]')?.click();
-    await expect.poll(() => [times, said()]).toEqual([2, clinicWords.opening]);
+    await expect.poll(() => [times, said()]).toEqual([2, say('opening')]);
   });
 });

@@ -24,7 +24,6 @@ import { newSession, startOf } from '../../src/features/clinic/session.ts';
 import { type FinishedTurn, readRound, type SavedRound } from '../../src/core/group/savedRound.ts';
 import type { ClinicProps, RideStart } from '../../src/features/clinic/services.ts';
 import { createFormat } from '../../src/words/format.ts';
-import { clinicWords } from '../../src/features/clinic/words.ts';
 import { createPlanner } from '../../src/worker/client.ts';
 import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
 import file from '../../levels/click-before-the-hill.json' with { type: 'json' };
@@ -244,7 +243,6 @@ export function propsOf(desk: OwnedDesk, place: string, more: Partial<ClinicProp
     ...desk.state(),
     place,
     levels: [LEVEL],
-    words: clinicWords,
     outgoing: null,
     format: createFormat('metric'),
     onSaveFile: () => undefined,

@@ -1,6 +1,6 @@
 /**
  * Plans to begin with: one evening with adults, one hour with children, and a check for either. Data only;
- * a coach changes a copy. Each fits into an hour with eight riders on one device.
+ * a coach changes a copy. The title is the id: each device says it in its own language (`planTitle` in `src/words`). Each fits into an hour with eight riders on one device.
  */
 import type { ClinicPlan } from './plan.ts';
 
@@ -9,7 +9,7 @@ export const READY_PLANS: readonly ClinicPlan[] = [
   {
     schema: 1,
     id: 'children-first-hour',
-    title: 'Click before the hill',
+    title: 'children-first-hour',
     rides: [{ kind: 'bundled', levelId: 'click-before-the-hill' }],
     seedRule: 'same',
     seed: 1,
@@ -24,7 +24,7 @@ export const READY_PLANS: readonly ClinicPlan[] = [
   {
     schema: 1,
     id: 'adults-first-evening',
-    title: 'Look ahead',
+    title: 'adults-first-evening',
     rides: [{ kind: 'bundled', levelId: 'rolling-road' }],
     seedRule: 'same',
     seed: 1,
@@ -39,7 +39,7 @@ export const READY_PLANS: readonly ClinicPlan[] = [
   {
     schema: 1,
     id: 'children-check',
-    title: 'Check ride for children',
+    title: 'children-check',
     rides: [{ kind: 'check', audience: 'children' }],
     seedRule: 'fresh',
     seed: 7,
@@ -54,7 +54,7 @@ export const READY_PLANS: readonly ClinicPlan[] = [
   {
     schema: 1,
     id: 'adults-check',
-    title: 'Check ride',
+    title: 'adults-check',
     rides: [{ kind: 'check', audience: 'everyone' }],
     seedRule: 'fresh',
     seed: 7,

@@ -7,9 +7,12 @@ import { refusalOf, type QueueAction } from '../../core/group/turnQueue.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
-import { nameOf } from './say.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { nameOf } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 const OFFERED = 8;
 
@@ -21,7 +24,7 @@ export function AddRider(props: {
   readonly onClose: () => void;
 }): JSX.Element {
   const { session, act, onClose } = props;
-  const { words, newSeed } = props.props;
+  const { newSeed } = props.props;
   const [seed, setSeed] = useState(() => deriveSeed(session.plan.seed, session.deviceId) >>> 0);
   const taken = session.round.riders.map((rider) => rider.nickname);
   const add = (nickname: string): void => {
@@ -29,21 +32,21 @@ export function AddRider(props: {
     onClose();
   };
   return (
-    <Dialog title={words.round.addTitle} class="clinic add-rider" onClose={onClose}>
+    <Dialog title={say('round-addTitle')} class="clinic add-rider" onClose={onClose}>
       <ul class="animal-grid small">
         {offerNicknames(taken, OFFERED, seed).map((nickname) => (
           <li key={nickname}>
             <Button look="animal-card" data-nickname={nickname} onClick={() => add(nickname)}>
               <AnimalPicture nickname={nickname} />
-              {nameOf(nickname, words)}
+              {nameOf(nickname)}
             </Button>
           </li>
         ))}
       </ul>
       <Button look="quiet-button" onClick={() => setSeed(newSeed())}>
-        {words.round.others}
+        {say('round-others')}
       </Button>
-      <OwnName {...{ session, words, add }} />
+      <OwnName {...{ session, add }} />
     </Dialog>
   );
 }
@@ -51,10 +54,9 @@ export function AddRider(props: {
 /** A few characters of the rider's own choice. */
 function OwnName(props: {
   readonly session: SavedRound;
-  readonly words: ClinicProps['words'];
   readonly add: (nickname: string) => void;
 }): JSX.Element {
-  const { session, words, add } = props;
+  const { session, add } = props;
   const [text, setText] = useState('');
   const own = ownNickname(text);
   const refusal = own === null ? null : refusalOf(session.round, { kind: 'add', nickname: own });
@@ -67,7 +69,7 @@ function OwnName(props: {
       }}
     >
       <label class="field">
-        <span>{words.round.addOwn}</span>
+        <span>{say('round-addOwn')}</span>
         <input
           type="text"
           name="nickname"
@@ -78,14 +80,14 @@ function OwnName(props: {
         />
       </label>
       <Button submit disabled={own === null || refusal !== null}>
-        {words.round.addThis}
+        {say('round-addThis')}
       </Button>
       <output class="hint">
         {refusal === null
-          ? words.round.addOwnHint
+          ? say('round-addOwnHint')
           : refusal === 'too-many-riders'
-            ? words.round.fullRound
-            : words.round.taken}
+            ? say('round-fullRound')
+            : say('round-taken')}
       </output>
     </form>
   );

@@ -3,11 +3,12 @@ import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
-import type { ClinicWords } from './words.ts';
-import { KINDS, markedKinds, sum, type View } from './findings.ts';
+import { KINDS, markedKinds, sum, type View, pitchName } from './findings.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 interface Saying {
-  readonly words: ClinicWords;
   readonly format: Format;
 }
 
@@ -18,12 +19,8 @@ const FEW_PITCHES = 4;
 const FEW_RIDERS = 12;
 
 /** Every pitch with a dot for each rider; filled are those the finding of the road is about. */
-export function Caught(props: {
-  readonly road: RoadPicture;
-  readonly talk: boolean;
-  readonly words: ClinicWords;
-}): JSX.Element {
-  const { road, talk, words } = props;
+export function Caught(props: { readonly road: RoadPicture; readonly talk: boolean }): JSX.Element {
+  const { road, talk } = props;
   const asked = road.pitches.filter((pitch) => pitch.riders > 0);
   return (
     <>
@@ -39,16 +36,16 @@ export function Caught(props: {
               data-pitch={pitch.index}
               data-riders={caught}
             >
-              <strong>
-                {talk ? words.picture.answer.hill(pitch.index + 1) : words.picture.pitch(pitch.index + 1)}
-              </strong>
-              <span class="caught-count">{words.picture.caughtShort(caught, pitch.riders)}</span>
+              <strong>{pitchName(pitch.index, talk)}</strong>
+              <span class="caught-count">
+                {say('picture-caughtShort', { count: caught, all: pitch.riders })}
+              </span>
               <Dots caught={caught} all={pitch.riders} />
             </li>
           );
         })}
       </ul>
-      <p class="board-hint">{words.picture.dots}</p>
+      <p class="board-hint">{say('picture-dots')}</p>
     </>
   );
 }
@@ -73,7 +70,7 @@ const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
 
 /** Shares of too early, about right, too late over all times a pitch was ridden. */
 export function TimingBoard(props: Saying & { readonly view: View; readonly closed: boolean }): JSX.Element {
-  const { view, closed, words, format } = props;
+  const { view, closed, format } = props;
   const { timing } = view;
   const all = sum(timing);
   const marked = closed ? [] : markedKinds(view);
@@ -94,14 +91,14 @@ export function TimingBoard(props: Saying & { readonly view: View; readonly clos
               fill="var(--rider-deep)"
             />
           </svg>
-          <strong>{words.picture.timing[kind]}</strong>
+          <strong>{say(`picture-timing-${kind}`)}</strong>
           {!closed && (
             <>
               <span class="timing-share">{format.percent(all === 0 ? 0 : timing[kind] / all)}</span>
               <span class={`timing-bar ${kind}`} aria-hidden="true">
                 <i style={{ width: `${all === 0 ? 0 : (100 * timing[kind]) / all}%` }} />
               </span>
-              <span class="board-hint">{words.picture.timingCount(timing[kind], all)}</span>
+              <span class="board-hint">{say('picture-timingCount', { count: timing[kind], all })}</span>
             </>
           )}
         </li>
@@ -114,22 +111,24 @@ export function TimingBoard(props: Saying & { readonly view: View; readonly clos
 export function Change(
   props: Saying & { readonly attempts: AttemptPicture; readonly talk: boolean },
 ): JSX.Element | null {
-  const { attempts, words, format, talk } = props;
+  const { attempts, format, talk } = props;
   const { firstBins, lastBins, first, last, better, worse, withinChance, chance, pairs } = attempts;
   if (pairs === 0 || first === null || last === null) return null;
   const most = Math.max(1, ...firstBins, ...lastBins);
   const rows = [
-    [words.picture.first, firstBins, first.middle],
-    [words.picture.last, lastBins, last.middle],
+    [say('picture-first'), firstBins, first.middle],
+    [say('picture-last'), lastBins, last.middle],
   ] as const;
   return (
     <>
       <div class="change">
         {rows.map(([title, bins, middle]) => (
-          <Bins key={title} {...{ title, bins, most, middle, words, format }} />
+          <Bins key={title} {...{ title, bins, most, middle, format }} />
         ))}
       </div>
-      {!talk && <p class="change-says">{words.picture.changeSays(better, withinChance, worse, chance)}</p>}
+      {!talk && (
+        <p class="change-says">{say('picture-changeSays', { better, same: withinChance, worse, chance })}</p>
+      )}
     </>
   );
 }
@@ -146,7 +145,7 @@ function Bins(
     readonly middle: number;
   },
 ): JSX.Element {
-  const { title, bins, most, middle, words, format } = props;
+  const { title, bins, most, middle, format } = props;
   const base = BINS_TOP + BINS_HEIGHT;
   return (
     <figure>
@@ -158,7 +157,9 @@ function Bins(
           const height = (BINS_HEIGHT * riders) / most;
           return (
             <g key={bin}>
-              <title>{words.picture.bins(bin * 10, bin === 9 ? 100 : bin * 10 + 9, riders)}</title>
+              <title>
+                {say('picture-bins', { low: bin * 10, high: bin === 9 ? 100 : bin * 10 + 9, count: riders })}
+              </title>
               <rect
                 class="bin"
                 x={10 + bin * BIN_X + 3}

@@ -7,7 +7,9 @@ import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { RoadVerdict } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
-import type { ClinicWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** Questions, in the order they are talked about. */
 export const BOARDS = ['where', 'caught', 'timing', 'change', 'table'] as const;
@@ -58,36 +60,36 @@ export function sum(timing: TimingShares): number {
 }
 
 /** The sentence over a board. */
-export function headlineOf(board: Board, view: View, words: ClinicWords, format: Format): string {
-  const say = words.picture;
+export function headlineOf(board: Board, view: View, format: Format): string {
   const { road, attempts } = view;
   switch (board) {
     case 'where':
     case 'caught': {
-      if (road === null) return say.ownRoads;
+      if (road === null) return say('picture-ownRoads');
       const { kind, pitch, riders, of } = road.verdict;
-      if (kind === 'none') return say.noPitch;
-      if (kind === 'right' || pitch === null) return say.right;
-      if (board === 'caught') return say.caught(pitch + 1, riders, of);
-      if (kind !== 'mixed') return say.wrong[kind](pitch + 1, riders, of);
-      const { earlyRiders = 0, lateRiders = 0 } = road.pitches[pitch] ?? {};
-      return say.wrong.mixed(pitch + 1, earlyRiders, lateRiders, of);
+      if (kind === 'none') return say('picture-noPitch');
+      if (kind === 'right' || pitch === null) return say('picture-right');
+      const caught = { pitch: pitch + 1, count: riders, all: of };
+      if (board === 'caught') return say('picture-caught', caught);
+      if (kind !== 'mixed') return say(`picture-wrong-${kind}`, caught);
+      const { earlyRiders: early = 0, lateRiders: late = 0 } = road.pitches[pitch] ?? {};
+      return say('picture-wrong-mixed', { pitch: pitch + 1, early, late, all: of });
     }
     case 'timing':
-      return timingLine(view, words, format);
+      return timingLine(view, format);
     case 'change': {
       const { pairs, better, worse } = attempts;
-      if (pairs === 0) return say.changeNone;
-      if (better + worse === 0) return say.changeSame;
-      return say.change(better, worse, pairs, attempts.riders === pairs);
+      if (pairs === 0) return say('picture-changeNone');
+      if (better + worse === 0) return say('picture-changeSame');
+      return say('picture-change', { better, worse, all: pairs, who: whoOf(attempts) });
     }
     case 'table':
-      return say.boards.table;
+      return say('picture-boards-table');
   }
 }
 
 /** Where the group had the gear of the pitch that is named, where that is the other half of the sentence; else null. */
-export function detailOf({ road }: View, words: ClinicWords, format: Format): string | null {
+export function detailOf({ road }: View, format: Format): string | null {
   if (road === null) return null;
   const { kind, pitch } = road.verdict;
   const named = pitch === null ? undefined : road.pitches[pitch];
@@ -95,29 +97,43 @@ export function detailOf({ road }: View, words: ClinicWords, format: Format): st
   const best = named?.referenceReadyBeforeFootM;
   if (named === undefined || group === null || group === undefined) return null;
   if (best === null || best === undefined) return null;
-  const say = words.picture;
   if (kind === 'late' && named.neverReady * 2 > group.count)
-    return say.neverReady(placeOf(best, words, format));
+    return say('picture-neverReady', { best: distanceOf(best, format), bestSide: sideOf(best) });
   if ((kind === 'late' && group.middle < 0) || (kind === 'early' && group.middle > best))
-    return say.ready(placeOf(group.middle, words, format), placeOf(best, words, format));
+    return say('picture-ready', {
+      group: distanceOf(group.middle, format),
+      groupSide: sideOf(group.middle),
+      best: distanceOf(best, format),
+      bestSide: sideOf(best),
+    });
   return null;
 }
 
 /** "12 m before the foot". */
-export function placeOf(beforeFootM: number, words: ClinicWords, format: Format): string {
-  const metres = format.distance(Math.abs(beforeFootM));
-  return beforeFootM < 0 ? words.report.after(metres) : words.report.before(metres);
+export function placeOf(beforeFootM: number, format: Format): string {
+  return say(`report-${sideOf(beforeFootM)}`, { distance: distanceOf(beforeFootM, format) });
 }
 
-function timingLine({ road, timing }: View, words: ClinicWords, format: Format): string {
-  const say = words.picture;
+const sideOf = (beforeFootM: number): 'before' | 'after' => (beforeFootM < 0 ? 'after' : 'before');
+const distanceOf = (beforeFootM: number, format: Format): string => format.distance(Math.abs(beforeFootM));
+/** Pairs of rides are riders where everybody rode one road twice. */
+const whoOf = ({ riders, pairs }: AttemptPicture): 'riders' | 'pairs' =>
+  riders === pairs ? 'riders' : 'pairs';
+
+/** A pitch by its place in the road, from 0; children call it a hill. */
+export const pitchName = (index: number, isHill: boolean): string =>
+  isHill ? say('picture-answer-hill', { hill: index + 1 }) : say('picture-pitch', { pitch: index + 1 });
+
+function timingLine({ road, timing }: View, format: Format): string {
   const all = sum(timing);
   const kind = road === null ? commonOf(timing) : road.verdict.kind;
-  if (all === 0 || kind === 'none') return say.noPitch;
-  if (kind === 'right') return say.right;
-  const share = (of: Kind): string => `${format.percent(timing[of] / all)} ${say.timing[of]}`;
-  if (kind === 'mixed') return say.shares(share('tooEarly'), share('tooLate'));
-  return say.shares(share(kind === 'late' ? 'tooLate' : 'tooEarly'), share('aboutRight'));
+  if (all === 0 || kind === 'none') return say('picture-noPitch');
+  if (kind === 'right') return say('picture-right');
+  const share = (of: Kind): string => format.percent(timing[of] / all);
+  return say(`picture-shares-${kind}`, {
+    one: share(kind === 'late' ? 'tooLate' : 'tooEarly'),
+    other: share(kind === 'mixed' ? 'tooLate' : 'aboutRight'),
+  });
 }
 
 /** Over many roads only the rides can be counted. */
@@ -128,33 +144,33 @@ function commonOf({ tooEarly, aboutRight, tooLate }: TimingShares): RoadVerdict[
 }
 
 /** The answer for children. */
-export function answerOf(board: Board, view: View, words: ClinicWords): string {
-  const { answer } = words.picture;
+export function answerOf(board: Board, view: View): string {
   const { road, timing, attempts } = view;
   switch (board) {
     case 'where':
     case 'caught': {
-      if (road === null) return words.picture.ownRoads;
+      if (road === null) return say('picture-ownRoads');
       const { kind, pitch, riders, of } = road.verdict;
-      if (kind === 'none') return answer.noHill;
-      if (kind === 'right' || pitch === null) return answer.nobody;
+      if (kind === 'none') return say('picture-answer-noHill');
+      if (kind === 'right' || pitch === null) return say('picture-answer-nobody');
+      const caught = { hill: pitch + 1, count: riders, all: of };
       return board === 'caught'
-        ? answer.caught(pitch + 1, riders, of)
-        : answer.where[kind](pitch + 1, riders, of);
+        ? say('picture-answer-caught', caught)
+        : say(`picture-answer-where-${kind}`, caught);
     }
     case 'timing': {
       const kind = road === null ? commonOf(timing) : road.verdict.kind;
-      if (kind === 'none') return answer.noHill;
-      if (kind === 'right') return answer.always;
+      if (kind === 'none') return say('picture-answer-noHill');
+      if (kind === 'right') return say('picture-answer-always');
       const mostly = timing.aboutRight > timing.tooEarly + timing.tooLate;
-      return mostly ? answer.sometimes[kind] : answer.often[kind];
+      return say(`picture-answer-${mostly ? 'sometimes' : 'often'}-${kind}`);
     }
     case 'change': {
-      const { pairs, better, riders } = attempts;
-      if (pairs === 0) return words.picture.changeNone;
-      return answer.better(better, pairs, riders === pairs);
+      const { pairs, better } = attempts;
+      if (pairs === 0) return say('picture-changeNone');
+      return say('picture-answer-better', { better, all: pairs, who: whoOf(attempts) });
     }
     case 'table':
-      return words.picture.boards.table;
+      return say('picture-boards-table');
   }
 }

@@ -12,8 +12,7 @@ import type { Course } from '../../core/course/types.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import type { Format } from '../../words/format.ts';
-import type { ClinicWords } from './words.ts';
-import { KINDS, ridersBy } from './findings.ts';
+import { KINDS, ridersBy, pitchName } from './findings.ts';
 import {
   bandPath,
   boardFont,
@@ -23,11 +22,13 @@ import {
   scaleOf,
   type Tracks,
 } from './groupLayout.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 interface GroupStripProps {
   readonly course: Course;
   readonly road: RoadPicture;
-  readonly words: ClinicWords;
   readonly format: Format;
   readonly tracks: Tracks;
   /** Pitches are called hills. */
@@ -38,7 +39,7 @@ interface GroupStripProps {
 
 /** The strip. */
 export function GroupStrip(props: GroupStripProps): JSX.Element {
-  const { course, road, words, format, size } = props;
+  const { course, road, format, size } = props;
   const [measured, box] = useSize();
   const id = useId();
   // Gear and cadence are known of rides that could be ridden again.
@@ -60,13 +61,15 @@ export function GroupStrip(props: GroupStripProps): JSX.Element {
           aria-labelledby={id}
           font-size={layout.font}
         >
-          <title id={id}>{words.picture.stripDesc(format.distance(course.lengthM), road.rides)}</title>
+          <title id={id}>
+            {say('picture-stripDesc', { length: format.distance(course.lengthM), rides: road.rides })}
+          </title>
           <Road {...props} tracks={tracks} layout={layout} />
           {strip !== null && layout.gear !== null && (
-            <Values strip={strip} part="development" track={layout.gear} {...{ layout, words }} />
+            <Values strip={strip} part="development" track={layout.gear} layout={layout} />
           )}
           {strip !== null && layout.cadence !== null && (
-            <Values strip={strip} part="cadenceRpm" track={layout.cadence} {...{ layout, words }} />
+            <Values strip={strip} part="cadenceRpm" track={layout.cadence} layout={layout} />
           )}
           {roadTicks(domain, (layout.right - layout.left) * (14 / layout.font), format.unitM).map((m) => (
             <text
@@ -81,13 +84,13 @@ export function GroupStrip(props: GroupStripProps): JSX.Element {
           ))}
         </svg>
       </div>
-      {tracks !== 'road' && <Legend words={words} lines={strip !== null} />}
+      {tracks !== 'road' && <Legend lines={strip !== null} />}
     </div>
   );
 }
 
 function Road(props: GroupStripProps & { readonly layout: GroupLayout }): JSX.Element {
-  const { course, road, words, format, layout, tracks, hills } = props;
+  const { course, road, format, layout, tracks, hills } = props;
   const { left, right, font } = layout;
   const paths = roadPaths(course, { fromM: 0, toM: course.lengthM, left, right, ...layout.road });
   const x = (m: number): number => layout.x(m, course.lengthM);
@@ -99,7 +102,7 @@ function Road(props: GroupStripProps & { readonly layout: GroupLayout }): JSX.El
     <>
       {course.pitches.map(({ footM, endM, steepestRatio }, i) => {
         const at = x(footM);
-        const title = hills ? words.picture.answer.hill(i + 1) : words.picture.pitch(i + 1);
+        const title = pitchName(i, hills);
         const from = at - 1.6 * bar - 6;
         const label = font * (apart < font * 7 ? 1 : apart > font * 4 ? 7 : 4);
         return (
@@ -132,7 +135,7 @@ function Road(props: GroupStripProps & { readonly layout: GroupLayout }): JSX.El
       <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="4" stroke-linejoin="round" />
       {tracks !== 'road' &&
         road.pitches.map((pitch) => (
-          <Taken key={pitch.index} {...{ pitch, layout, bar, words, x, road }} y={(m) => paths.y(m)} />
+          <Taken key={pitch.index} {...{ pitch, layout, bar, x, road }} y={(m) => paths.y(m)} />
         ))}
     </>
   );
@@ -145,11 +148,10 @@ function Taken(props: {
   readonly layout: GroupLayout;
   /** Width of a bar (px). */
   readonly bar: number;
-  readonly words: ClinicWords;
   readonly x: (distanceM: number) => number;
   readonly y: (distanceM: number) => number;
 }): JSX.Element | null {
-  const { pitch, road, layout, bar, words, x, y } = props;
+  const { pitch, road, layout, bar, x, y } = props;
   const { footM, readyBeforeFootM: ready, referenceReadyBeforeFootM: best } = pitch;
   const { bars, font } = layout;
   if (footM === null || bars === null || pitch.rides === 0) return null;
@@ -179,7 +181,7 @@ function Taken(props: {
         const at = x(footM) + (i - 1.5) * bar;
         return (
           <g key={kind} data-bar={kind} data-pitch={pitch.index} data-riders={riders}>
-            <title>{words.picture.barOf(words.picture.timing[kind], riders, pitch.riders)}</title>
+            <title>{say(`picture-barOf-${kind}`, { count: riders, all: pitch.riders })}</title>
             <rect
               class={`strip-bar ${kind}`}
               x={at + 1}
@@ -205,9 +207,8 @@ function Values(props: {
   readonly strip: GroupLines;
   readonly part: 'development' | 'cadenceRpm';
   readonly track: { readonly top: number; readonly bottom: number };
-  readonly words: ClinicWords;
 }): JSX.Element {
-  const { strip, part, track, layout, words } = props;
+  const { strip, part, track, layout } = props;
   const best = strip.references[0]?.line[part] ?? new Uint8Array();
   const spread = strip[part];
   const scale = scaleOf([spread.quarter, spread.threeQuarters, best], track, part === 'development');
@@ -215,7 +216,7 @@ function Values(props: {
   return (
     <g>
       <text class="strip-label" x={4} y={(track.top + track.bottom) / 2}>
-        {words.picture.tracks[part]}
+        {say(`picture-tracks-${part}`)}
       </text>
       <path class="strip-band" d={bandPath(spread.quarter, spread.threeQuarters, place, scale)} />
       <path class="strip-best" d={linePath(best, place, scale)} />
@@ -224,8 +225,7 @@ function Values(props: {
   );
 }
 
-function Legend(props: { readonly words: ClinicWords; readonly lines: boolean }): JSX.Element {
-  const { legend, timing } = props.words.picture;
+function Legend(props: { readonly lines: boolean }): JSX.Element {
   return (
     <ul class="group-legend">
       {props.lines && (
@@ -235,13 +235,13 @@ function Legend(props: { readonly words: ClinicWords; readonly lines: boolean })
               <path class="strip-half" d="M2 12H42" stroke-width="8" />
               <path class="strip-middle-mark" d="M22 16l8 -14h-16Z" />
             </svg>
-            {legend.middle}
+            {say('picture-legend-middle')}
           </li>
           <li>
             <svg viewBox="0 0 44 18" aria-hidden="true">
               <path class="strip-best-mark" d="M22 2l8 14h-16Z" />
             </svg>
-            {legend.best}
+            {say('picture-legend-best')}
           </li>
         </>
       )}
@@ -250,7 +250,7 @@ function Legend(props: { readonly words: ClinicWords; readonly lines: boolean })
           <svg viewBox="0 0 44 18" aria-hidden="true">
             <rect class={`strip-bar ${kind}`} x="14" y="2" width="16" height="15" />
           </svg>
-          {timing[kind]}
+          {say(`picture-timing-${kind}`)}
         </li>
       ))}
     </ul>

@@ -12,28 +12,32 @@ import { Icon, Sheet } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { Minutes, USUAL_COUNT } from './minutes.tsx';
-import { dayOf, nameOf, planFacts, rideTitle } from './say.ts';
+import { dayOf, planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { nameOf, planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** The page. */
 export function ClinicHome(props: ClinicProps): JSX.Element {
-  const { words, saved, onPlace } = props;
+  const { saved, onPlace } = props;
   const sessions = saved.rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs);
   const open = sessions.find(({ round }) => !isDone(round));
   return (
-    <Sheet title={words.title} intro={words.intro}>
+    <Sheet title={say('title')} intro={say('intro')}>
       <div class="clinic clinic-home">
         {open !== undefined && <GoOn session={open} props={props} />}
-        <Plans title={words.home.ready} plans={READY_PLANS} props={props} />
-        <Plans title={words.home.saved} plans={saved.plans} props={props} own={true}>
+        <Plans title={say('home-ready')} plans={READY_PLANS} props={props} />
+        <Plans title={say('home-saved')} plans={saved.plans} props={props} own={true}>
           <li>
             <Button look="plan-new" data-new-plan onClick={() => onPlace('plan')}>
               <span aria-hidden="true">+</span>
-              <strong>{words.home.own}</strong>
-              <span class="hint">{words.home.ownHint}</span>
+              <strong>{say('home-own')}</strong>
+              <span class="hint">{say('home-ownHint')}</span>
             </Button>
           </li>
         </Plans>
@@ -46,27 +50,27 @@ export function ClinicHome(props: ClinicProps): JSX.Element {
 
 /** Ways that need another device. */
 function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
-  const { words, onPlace } = props;
+  const { onPlace } = props;
   return (
     <div class="tablet-ways">
-      <a class="way" href="#teach" data-teach aria-label={`${words.home.teach} ${words.home.teachHint}`}>
+      <a class="way" href="#teach" data-teach aria-label={`${say('home-teach')} ${say('home-teachHint')}`}>
         <span class="way-words">
-          <strong>{words.home.teach}</strong> <span>{words.home.teachHint}</span>
+          <strong>{say('home-teach')}</strong> <span>{say('home-teachHint')}</span>
         </span>
       </a>
-      <a class="way" href="#join" data-join aria-label={`${words.home.join} ${words.home.joinHint}`}>
+      <a class="way" href="#join" data-join aria-label={`${say('home-join')} ${say('home-joinHint')}`}>
         <span class="way-words">
-          <strong>{words.home.join}</strong> <span>{words.home.joinHint}</span>
+          <strong>{say('home-join')}</strong> <span>{say('home-joinHint')}</span>
         </span>
       </a>
       <Button
         look="way"
         data-club-store
-        aria-label={`${words.home.store} ${words.home.storeHint}`}
+        aria-label={`${say('home-store')} ${say('home-storeHint')}`}
         onClick={() => onPlace('store')}
       >
         <span class="way-words">
-          <strong>{words.home.store}</strong> <span>{words.home.storeHint}</span>
+          <strong>{say('home-store')}</strong> <span>{say('home-storeHint')}</span>
         </span>
       </Button>
     </div>
@@ -80,20 +84,18 @@ function GoOn({
   readonly session: SavedRound;
   readonly props: ClinicProps;
 }): JSX.Element {
-  const { words, onPlace } = props;
+  const { onPlace } = props;
   const next = nextUp(session.round);
   const { ridden, all } = counts(session.round);
   return (
     <Button look="big-button go-on" data-go-on onClick={() => onPlace(placeOfStage(session, 'round'))}>
       {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
       <span>
-        <strong>
-          {words.home.goOn}: {session.plan.title}
-        </strong>
+        <strong>{say('home-goOn', { plan: planTitle(session.plan) })}</strong>
         <span class="big-button-level">
           {next.kind === 'rider'
-            ? words.home.next(nameOf(next.nickname, words), ridden, all)
-            : words.home.waiting(ridden, all)}
+            ? say('home-next', { name: nameOf(next.nickname), ridden, all })
+            : say('home-waiting', { ridden, all })}
         </span>
       </span>
     </Button>
@@ -128,8 +130,8 @@ function PlanCard(props: {
   readonly own: boolean;
 }): JSX.Element {
   const { plan, own } = props;
-  const { words, levels, onPlace, onDeletePlan } = props.props;
-  const titles = plan.rides.map((ride) => rideTitle(ride, levels, words));
+  const { levels, onPlace, onDeletePlan } = props.props;
+  const titles = plan.rides.map((ride) => rideTitle(ride, levels));
   const here = titles.every((title) => title !== null);
   const course = courseOf(plan, props.props);
   return (
@@ -141,25 +143,25 @@ function PlanCard(props: {
         onClick={() => onPlace(`go/${plan.id}`)}
       >
         <span class="plan-picture" aria-hidden="true">
-          {course !== null && <Profile course={course} label={plan.title} />}
+          {course !== null && <Profile course={course} label={planTitle(plan)} />}
         </span>
         <span class="plan-words">
           <span class="lesson">
-            {plan.audience === 'children' ? words.home.children : words.home.everyone}
+            {plan.audience === 'children' ? say('home-children') : say('home-everyone')}
           </span>
-          <strong>{plan.title}</strong>
+          <strong>{planTitle(plan)}</strong>
           {/* A check ride alone would only say its own title again. */}
           {titles.length > 1 && <span>{titles.map((title) => title ?? '?').join(' · ')}</span>}
-          {!here && <span class="plan-missing">{words.home.missing}</span>}
-          <span class="level-facts">{planFacts(plan, words)}</span>
+          {!here && <span class="plan-missing">{say('home-missing')}</span>}
+          <span class="level-facts">{planFacts(plan)}</span>
           <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
         </span>
       </Button>
       <span class="plan-tools">
         <Button look="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
-          {words.home.change}
+          {say('home-change')}
         </Button>
-        {own && <ForgetPlan words={words} onDelete={() => onDeletePlan(plan.id)} />}
+        {own && <ForgetPlan onDelete={() => onDeletePlan(plan.id)} />}
       </span>
     </article>
   );
@@ -169,25 +171,21 @@ function PlanCard(props: {
 const takeFocus = (button: HTMLButtonElement | null): void => button?.focus();
 
 /** A plan is somebody's evening of work: the first push only asks. */
-function ForgetPlan(props: {
-  readonly words: ClinicProps['words'];
-  readonly onDelete: () => void;
-}): JSX.Element {
-  const { home } = props.words;
+function ForgetPlan(props: { readonly onDelete: () => void }): JSX.Element {
   const [asked, setAsked] = useState(false);
   if (!asked)
     return (
       <Button look="quiet-button" data-forget onClick={() => setAsked(true)}>
-        {home.forget}
+        {say('home-forget')}
       </Button>
     );
   return (
     <>
       <Button look="quiet-button" data-forget-keep ref={takeFocus} onClick={() => setAsked(false)}>
-        {home.forgetKeep}
+        {say('home-forgetKeep')}
       </Button>
       <Button look="quiet-button" data-forget-sure onClick={props.onDelete}>
-        {home.forgetSure}
+        {say('home-forgetSure')}
       </Button>
     </>
   );
@@ -211,31 +209,31 @@ function Sessions(props: {
   readonly sessions: readonly SavedRound[];
   readonly props: ClinicProps;
 }): JSX.Element {
-  const { words, onPlace, saved } = props.props;
+  const { onPlace, saved } = props.props;
   return (
-    <section aria-label={words.home.sessions}>
-      <h2>{words.home.sessions}</h2>
+    <section aria-label={say('home-sessions')}>
+      <h2>{say('home-sessions')}</h2>
       <ul class="session-list">
         {props.sessions.map((session) => (
           <li key={session.plan.id} class="paper">
             <span class="session-words">
-              <strong>{session.plan.title}</strong>
+              <strong>{planTitle(session.plan)}</strong>
               <span class="hint">
-                {words.home.session(
-                  dayOf(session.startedAtMs),
-                  session.round.riders.length,
-                  ridesOf(session, saved.records).length,
-                )}
+                {say('home-session', {
+                  date: dayOf(session.startedAtMs),
+                  riders: session.round.riders.length,
+                  rides: ridesOf(session, saved.records).length,
+                })}
               </span>
             </span>
             {(['round', 'picture', 'report'] as const).map((tab) => (
               <Button
                 look="quiet-button"
                 key={tab}
-                aria-label={`${words.tabs[tab]}: ${session.plan.title}`}
+                aria-label={say(`home-open-${tab}`, { plan: planTitle(session.plan) })}
                 onClick={() => onPlace(placeOfStage(session, tab))}
               >
-                {words.tabs[tab]}
+                {say(`tabs-${tab}`)}
               </Button>
             ))}
           </li>

@@ -4,10 +4,13 @@ import { Button } from '../../ui/controls.tsx';
 import { refusalOf, type QueueAction, turnsLeft } from '../../core/group/turnQueue.ts';
 import { AnimalPicture } from './animal.tsx';
 import { RoundMinutes } from './minutes.tsx';
-import { nameOf } from './say.ts';
 import { counts } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { nameOf } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 interface LineProps {
   readonly props: ClinicProps;
@@ -21,44 +24,41 @@ interface LineProps {
 export function WaitingLine(props: LineProps): JSX.Element {
   const { session, onAdd, onUndo } = props;
   const { round } = session;
-  const { words } = props.props;
   const { ridden, all } = counts(round);
   const away = round.riders.filter((rider) => rider.presence === 'later').map((rider) => rider.nickname);
   const gone = round.riders.filter((rider) => rider.presence === 'gone').map((rider) => rider.nickname);
   return (
-    <section class="paper line" aria-label={words.round.line}>
+    <section class="paper line" aria-label={say('round-line')}>
       <div class="line-head">
-        <h2>{words.round.line}</h2>
-        <span class="hint">{words.home.waiting(ridden, all)}</span>
+        <h2>{say('round-line')}</h2>
+        <span class="hint">{say('home-waiting', { ridden, all })}</span>
       </div>
       <progress
         class="line-progress"
         max={Math.max(1, all)}
         value={ridden}
-        aria-label={words.home.waiting(ridden, all)}
+        aria-label={say('home-waiting', { ridden, all })}
       />
       <RoundMinutes session={session} props={props.props} />
       <ol class="line-list">
         {round.line.map((nickname) => (
           <Waiting key={nickname} {...props} nickname={nickname} />
         ))}
-        {round.line.length === 0 && <li class="hint">{words.round.nobodyInLine}</li>}
+        {round.line.length === 0 && <li class="hint">{say('round-nobodyInLine')}</li>}
       </ol>
-      <Absent {...props} title={words.round.away} nicknames={away} kind="back" />
+      <Absent {...props} title={say('round-away')} nicknames={away} kind="back" />
       {gone.length > 0 && (
         <details class="line-gone">
-          <summary>
-            {words.round.gone} ({gone.length})
-          </summary>
+          <summary>{say('round-gone', { riders: gone.length })}</summary>
           <Absent {...props} title={null} nicknames={gone} kind="add" />
         </details>
       )}
       <div class="buttons">
         <Button data-add onClick={onAdd}>
-          + {words.round.add}
+          {say('round-addPlus')}
         </Button>
         <Button data-undo disabled={refusalOf(round, { kind: 'undo' }) !== null} onClick={onUndo}>
-          {words.round.undo}
+          {say('round-undo')}
         </Button>
       </div>
     </section>
@@ -67,14 +67,13 @@ export function WaitingLine(props: LineProps): JSX.Element {
 
 function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element {
   const { nickname, session, act } = props;
-  const { words } = props.props;
-  const name = nameOf(nickname, words);
+  const name = nameOf(nickname);
   const who = (
     <>
       <AnimalPicture nickname={nickname} />
       <span class="line-name">
         {name}
-        <small>{words.round.left(turnsLeft(session.round, nickname))}</small>
+        <small>{say('round-left', { rides: turnsLeft(session.round, nickname) })}</small>
       </span>
     </>
   );
@@ -88,12 +87,12 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
       <Button
         look="line-who"
         aria-pressed={session.round.line[0] === nickname}
-        title={words.round.chooseWho(name)}
+        title={say('round-chooseWho', { name })}
         onClick={() => act({ kind: 'pick', nickname })}
       >
         {who}
       </Button>
-      <LineTool name={words.round.laterWho(name)} title={words.round.later} {...tool('later')}>
+      <LineTool name={say('round-laterWho', { name })} title={say('round-later')} {...tool('later')}>
         <path
           d="M12 3a9 9 0 1 0 0 18a9 9 0 0 0 0-18ZM12 7v5.500l4 2.500"
           fill="none"
@@ -101,7 +100,7 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
           stroke-width="2.5"
         />
       </LineTool>
-      <LineTool name={words.round.removeWho(name)} title={words.round.remove} {...tool('remove')}>
+      <LineTool name={say('round-removeWho', { name })} title={say('round-remove')} {...tool('remove')}>
         <path d="M5 5L19 19M19 5L5 19" stroke="currentColor" stroke-width="3" />
       </LineTool>
     </li>
@@ -140,7 +139,6 @@ function Absent(
   },
 ): JSX.Element | null {
   const { title, nicknames, kind, act } = props;
-  const { words } = props.props;
   if (nicknames.length === 0) return null;
   return (
     <>
@@ -150,15 +148,15 @@ function Absent(
           <li key={nickname}>
             <span class="line-who">
               <AnimalPicture nickname={nickname} />
-              <span class="line-name">{nameOf(nickname, words)}</span>
+              <span class="line-name">{nameOf(nickname)}</span>
             </span>
             <Button
               look="quiet-button"
               data-back={nickname}
-              aria-label={words.round.backWho(nameOf(nickname, words))}
+              aria-label={say('round-backWho', { name: nameOf(nickname) })}
               onClick={() => act({ kind, nickname })}
             >
-              {words.round.back}
+              {say('round-back')}
             </Button>
           </li>
         ))}

@@ -17,6 +17,9 @@ import type { SavedRound } from '../../core/group/savedRound.ts';
 import { Button } from '../../ui/controls.tsx';
 import { rideTitle } from './say.ts';
 import type { ClinicProps } from './services.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** How many a round is thought for until somebody says how many there are. */
 export const USUAL_COUNT = 6;
@@ -54,20 +57,19 @@ function useRideSeconds(plan: ClinicPlan, levels: readonly Level[]): readonly nu
 interface MinutesProps {
   readonly plan: ClinicPlan;
   readonly riders: number;
-  readonly props: Pick<ClinicProps, 'levels' | 'words'>;
+  readonly props: Pick<ClinicProps, 'levels'>;
 }
 
 /** "8 riders, two rides each: about 50 minutes". */
 export function Minutes({ plan, riders, props }: MinutesProps): JSX.Element | null {
-  const { minutes } = props.words;
   const rideS = useRideSeconds(plan, props.levels);
   if (plan.rides.length === 0) return null;
   const each = plan.rides.length * plan.attempts;
-  if (rideS === null) return <span class="minutes">{minutes.who(riders, each)}</span>;
+  if (rideS === null) return <span class="minutes">{say('minutes-who', { riders, count: each })}</span>;
   const takes = minutesSaid(planSeconds(rideS, { riders, attempts: plan.attempts }));
   return (
     <span class="minutes" data-minutes={takes}>
-      {minutes.who(riders, each)}: {minutes.about(takes)}
+      {say('minutes-whoAbout', { riders, count: each, minutes: takes })}
     </span>
   );
 }
@@ -81,16 +83,17 @@ export function TooLong(
   },
 ): JSX.Element | null {
   const { plan, riders, onPlan, onTablets } = props;
-  const { words, levels } = props.props;
-  const { minutes } = words;
+  const { levels } = props.props;
   const rideS = useRideSeconds(plan, levels);
   const ways = rideS === null ? [] : shorterWays(rideS, riders, plan.attempts);
   if (ways.length === 0) return null;
   const name = (way: Shorter): string => {
-    if (way.kind === 'attempts') return minutes.fewer(way.attempts);
-    if (way.kind === 'devices') return minutes.devices(way.devices);
+    const minutes = minutesSaid(way.seconds);
+    if (way.kind === 'attempts') return say('minutes-attempts', { count: way.attempts, minutes });
+    if (way.kind === 'devices') return say('minutes-devices', { count: way.devices, minutes });
     const ride = plan.rides[way.rideIndex];
-    return minutes.road((ride === undefined ? null : rideTitle(ride, levels, words)) ?? '');
+    const road = (ride === undefined ? null : rideTitle(ride, levels)) ?? '';
+    return say('minutes-road', { road, minutes });
   };
   const take = (way: Shorter): void => {
     if (way.kind === 'attempts') onPlan({ ...plan, attempts: way.attempts });
@@ -100,15 +103,15 @@ export function TooLong(
   };
   return (
     <section class="paper notice too-long" role="note" data-too-long>
-      <strong>{minutes.tooLong(LONGEST_ROUND_MIN)}</strong>
+      <strong>{say('minutes-tooLong', { most: LONGEST_ROUND_MIN })}</strong>
       <div class="buttons">
         {ways.map((way) => (
           <Button key={way.kind} data-shorter={way.kind} onClick={() => take(way)}>
-            {name(way)}: {minutes.about(minutesSaid(way.seconds))}
+            {name(way)}
           </Button>
         ))}
         <a class="button" href="#two">
-          {minutes.two}
+          {say('minutes-two')}
         </a>
       </div>
     </section>
@@ -121,7 +124,7 @@ export function RoundMinutes(props: {
   readonly props: ClinicProps;
 }): JSX.Element | null {
   const { session } = props;
-  const { words, levels, now } = props.props;
+  const { levels, now } = props.props;
   const { plan, round, startedAtMs } = session;
   const rideS = useRideSeconds(plan, levels);
   if (rideS === null) return null;
@@ -129,11 +132,15 @@ export function RoundMinutes(props: {
   const left = round.riders
     .filter(({ presence }) => presence !== 'gone')
     .reduce((sum, { nickname }) => sum + turnsLeft(round, nickname), 0);
+  const minutes = minutesSaid(turn * left);
   const behindMin = ((now() - startedAtMs) / 1000 - turn * round.rides.length) / 60;
   return (
     <p class="hint" data-left={Math.round((turn * left) / 60)}>
-      {left === 0 ? words.minutes.noneLeft : words.minutes.left(minutesSaid(turn * left))}
-      {left > 0 && isTold(behindMin, round.rides.length) && words.minutes.behind(Math.round(behindMin))}
+      {left === 0
+        ? say('minutes-noneLeft')
+        : isTold(behindMin, round.rides.length)
+          ? say('minutes-leftBehind', { minutes, behind: Math.round(behindMin) })
+          : say('minutes-left', { minutes })}
     </p>
   );
 }

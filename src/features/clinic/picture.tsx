@@ -25,6 +25,9 @@ import { RideTable } from './rideTable.tsx';
 import { ridesOf, ridesOn } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 interface PictureProps {
   readonly props: ClinicProps;
@@ -33,21 +36,25 @@ interface PictureProps {
 
 /** The page. */
 export function GroupPicturePage({ props, session }: PictureProps): JSX.Element {
-  const { words, picture } = props;
+  const { picture } = props;
   const [open, setOpen] = useState(session.plan.shows !== 'own-marks');
   if (!open)
     return (
-      <Note line={words.picture.closed}>
+      <Note line={say('picture-closed')}>
         <button type="button" class="button" data-open onClick={() => setOpen(true)}>
-          {words.picture.open}
+          {say('picture-open')}
         </button>
       </Note>
     );
   if (picture === null)
-    return <Note line={props.notCounted ? words.picture.failed : words.picture.working} />;
+    return <Note line={props.notCounted ? say('picture-failed') : say('picture-working')} />;
   if (picture.rides === 0)
     return (
-      <Note line={props.apart.length > 0 ? words.picture.apart(props.apart.length) : words.picture.none} />
+      <Note
+        line={
+          props.apart.length > 0 ? say('picture-apart', { rides: props.apart.length }) : say('picture-none')
+        }
+      />
     );
   return <Boards {...{ props, session, picture }} />;
 }
@@ -62,7 +69,6 @@ function Note(props: { readonly line: string; readonly children?: JSX.Element })
 }
 
 function Boards({ props, session, picture }: PictureProps & { readonly picture: GroupPicture }): JSX.Element {
-  const { words } = props;
   const [board, setBoard] = useState<Board>('where');
   const [roadIndex, setRoadIndex] = useState(0);
   const [talk, setTalk] = useState(false);
@@ -80,12 +86,12 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
   return (
     <section class="board-page" data-board={board} data-talk={talk}>
       <div class="board-bar">
-        <BoardTabs {...{ boards, board, words }} onChoose={choose} />
+        <BoardTabs {...{ boards, board }} onChoose={choose} />
         {picture.roads.length > 1 && !hasOwnRoads(picture) && (
           <RoadSelect {...{ props, session, picture }} value={roadIndex} onChoose={setRoadIndex} />
         )}
         <Tick
-          label={words.picture.talk}
+          label={say('picture-talk')}
           checked={talk}
           onChange={(on) => {
             setTalk(on);
@@ -95,16 +101,16 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
       </div>
       <div class="paper board">
         <Head {...{ props, board, view, talk, closed }} onToggle={() => setShown(!shown)} />
-        <ScrollBox class="board-body" label={words.picture.boards[board]}>
+        <ScrollBox class="board-body" label={say(`picture-boards-${board}`)}>
           <Body {...{ props, session, board, view, talk, closed }} />
         </ScrollBox>
         {others > 0 && !talk && (
           <p class="board-hint" data-other-version>
-            {words.picture.otherVersion(others)}
+            {say('picture-otherVersion', { rides: others })}
           </p>
         )}
         {props.apart.length > 0 && !talk && (
-          <p class="board-hint board-apart">{words.picture.apart(props.apart.length)}</p>
+          <p class="board-hint board-apart">{say('picture-apart', { rides: props.apart.length })}</p>
         )}
       </div>
     </section>
@@ -121,10 +127,10 @@ interface BoardProps {
 
 function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Element {
   const { board, view, talk, closed } = props;
-  const { words, format } = props.props;
-  const question = words.picture.question[board];
-  const headline = talk ? answerOf(board, view, words) : headlineOf(board, view, words, format);
-  const detail = talk || board !== 'where' ? null : detailOf(view, words, format);
+  const { format } = props.props;
+  const question = say(`picture-question-${board}`);
+  const headline = talk ? answerOf(board, view) : headlineOf(board, view, format);
+  const detail = talk || board !== 'where' ? null : detailOf(view, format);
   return (
     <div class="board-head" aria-live="polite">
       {talk && !closed && <p class="board-question">{question}</p>}
@@ -132,13 +138,16 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
       {detail !== null && <p class="board-detail">{detail}</p>}
       {!talk && (
         <p class="board-who">
-          {(board === 'table' ? words.report : words.picture).rides(view.rides, view.riders)}
+          {say(board === 'table' ? 'report-rides' : 'picture-rides', {
+            rides: view.rides,
+            riders: view.riders,
+          })}
         </p>
       )}
-      {talk && closed && <p class="board-who">{words.picture.guess}</p>}
+      {talk && closed && <p class="board-who">{say('picture-guess')}</p>}
       {talk && (
         <button type="button" class={closed ? 'button strong' : 'button'} data-show onClick={props.onToggle}>
-          {closed ? words.picture.show : words.picture.hide}
+          {closed ? say('picture-show') : say('picture-hide')}
         </button>
       )}
     </div>
@@ -147,30 +156,28 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
 
 function Body(props: BoardProps & { readonly session: SavedRound }): JSX.Element | null {
   const { session, board, view, talk, closed } = props;
-  const { words, format, saved, apart } = props.props;
+  const { format, saved, apart } = props.props;
   const { road } = view;
   if (board === 'table')
     return closed ? null : (
-      <RideTable {...{ words, format, records: ridesOn(view, ridesOf(session, saved.records, apart)) }} />
+      <RideTable {...{ format, records: ridesOn(view, ridesOf(session, saved.records, apart)) }} />
     );
-  if (board === 'timing') return <TimingBoard {...{ view, words, format, closed }} />;
-  if (board === 'change')
-    return closed ? null : <Change attempts={view.attempts} {...{ words, format, talk }} />;
+  if (board === 'timing') return <TimingBoard {...{ view, format, closed }} />;
+  if (board === 'change') return closed ? null : <Change attempts={view.attempts} {...{ format, talk }} />;
   if (road === null) return null;
-  if (board === 'caught' && !closed) return <Caught {...{ road, words, talk }} />;
-  if (road.strip === null) return <p class="board-missing">{words.picture.noLines}</p>;
+  if (board === 'caught' && !closed) return <Caught {...{ road, talk }} />;
+  if (road.strip === null) return <p class="board-missing">{say('picture-noLines')}</p>;
   const course = courseOfRoad(road, session, props.props);
   if (course === null) return null;
-  return <GroupStrip {...{ course, road, words, format }} tracks={closed ? 'road' : 'taken'} hills={talk} />;
+  return <GroupStrip {...{ course, road, format }} tracks={closed ? 'road' : 'taken'} hills={talk} />;
 }
 
 function BoardTabs(props: {
   readonly boards: readonly Board[];
   readonly board: Board;
-  readonly words: ClinicProps['words'];
   readonly onChoose: (board: Board) => void;
 }): JSX.Element {
-  const { boards, board, words, onChoose } = props;
+  const { boards, board, onChoose } = props;
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
     const to = boards[boards.indexOf(board) + step];
@@ -181,7 +188,7 @@ function BoardTabs(props: {
     button?.parentElement?.querySelector<HTMLElement>(`[data-choose='${to}']`)?.focus();
   };
   return (
-    <div class="board-tabs" role="tablist" aria-label={words.picture.label}>
+    <div class="board-tabs" role="tablist" aria-label={say('picture-label')}>
       {boards.map((one) => (
         <button
           key={one}
@@ -193,7 +200,7 @@ function BoardTabs(props: {
           onKeyDown={onKeyDown}
           onClick={() => onChoose(one)}
         >
-          {words.picture.boards[one]}
+          {say(`picture-boards-${one}`)}
         </button>
       ))}
     </div>
@@ -208,17 +215,16 @@ function RoadSelect(
   },
 ): JSX.Element {
   const { session, picture, value, onChoose } = props;
-  const { words } = props.props;
   return (
     <label class="road-select">
       <select
-        aria-label={words.picture.road}
+        aria-label={say('picture-road')}
         value={value}
         onChange={(event) => onChoose(Number(event.currentTarget.value))}
       >
         {picture.roads.map((road, i) => (
           <option key={`${road.levelHash} ${road.seed}`} value={i} selected={i === value}>
-            {words.picture.roadName(titleOfRoad(road, session, props.props), road.rides)}
+            {say('picture-roadName', { road: titleOfRoad(road, session, props.props), rides: road.rides })}
           </option>
         ))}
       </select>

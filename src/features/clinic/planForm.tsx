@@ -10,8 +10,18 @@ import { PlanSetup } from './planSetup.tsx';
 import { RideChoice } from './rideChoice.tsx';
 import type { ClinicProps } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
+import { planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 const TITLE_CHARACTERS = 80;
+
+/** A plan that cannot be kept so, and why. */
+interface Refused {
+  readonly plan: ClinicPlan;
+  readonly problems: readonly Problem[];
+}
 
 const EMPTY: Omit<ClinicPlan, 'id' | 'seed'> = {
   schema: 1,
@@ -32,13 +42,15 @@ export function PlanForm(props: {
   readonly props: ClinicProps;
   readonly from: ClinicPlan | null;
 }): JSX.Element {
-  const { words, levels, newId, newSeed, onSavePlan, onPlace } = props.props;
+  const { levels, newId, newSeed, onSavePlan, onPlace } = props.props;
+  const from = props.from ?? EMPTY;
   const [plan, setPlan] = useState<ClinicPlan>(() => ({
-    ...(props.from ?? EMPTY),
+    ...from,
+    title: planTitle(from),
     id: newId(),
     seed: newSeed(),
   }));
-  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const change = (part: Partial<ClinicPlan>): void => setPlan({ ...plan, ...part });
   const save = (place: string): void => {
     const whole = {
@@ -47,36 +59,36 @@ export function PlanForm(props: {
       audience: audienceOf(plan, levels),
     };
     const parsed = parsePlan(whole, new Set(levels.map((level) => level.id)));
-    if (!parsed.ok) return setProblems(said(whole, parsed.problems, words));
+    if (!parsed.ok) return setRefused({ plan: whole, problems: parsed.problems });
     onSavePlan(parsed.plan);
     return onPlace(place);
   };
   return (
-    <Sheet title={words.form.title}>
+    <Sheet title={say('form-title')}>
       <form class="clinic plan-form paper" onSubmit={(event) => event.preventDefault()}>
         <label class="field wide">
-          <span>{words.form.name}</span>
+          <span>{say('form-name')}</span>
           <input
             type="text"
             name="title"
             maxLength={TITLE_CHARACTERS}
-            placeholder={words.form.nameHint}
+            placeholder={say('form-nameHint')}
             value={plan.title}
             onInput={(event) => change({ title: event.currentTarget.value })}
           />
         </label>
         <RideChoice rides={plan.rides} props={props.props} onChange={(rides) => change({ rides })} />
-        <PlanSetup plan={plan} change={change} words={words} />
+        <PlanSetup plan={plan} change={change} />
         <p class="wide">
           <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
         </p>
-        {problems.length > 0 && <Problems title={words.form.problems} lines={problems} />}
+        {refused !== null && <Problems title={say('form-problems')} lines={said(refused)} />}
         <div class="buttons wide">
           <button type="button" class="button strong" data-save-go onClick={() => save(`go/${plan.id}`)}>
-            {words.form.saveAndGo}
+            {say('form-saveAndGo')}
           </button>
           <button type="button" class="button" data-save onClick={() => save('')}>
-            {words.form.save}
+            {say('form-save')}
           </button>
         </div>
       </form>
@@ -95,14 +107,10 @@ function audienceOf(plan: ClinicPlan, levels: ClinicProps['levels']): ClinicPlan
 }
 
 /** The two things that are usually missing are said in a person's words. */
-function said(
-  plan: ClinicPlan,
-  problems: readonly Problem[],
-  words: ClinicProps['words'],
-): readonly string[] {
+function said({ plan, problems }: Refused): readonly string[] {
   const missing: string[] = [];
-  if (plan.title === '') missing.push(words.form.noTitle);
-  if (plan.rides.length === 0) missing.push(words.form.noRide);
+  if (plan.title === '') missing.push(say('form-noTitle'));
+  if (plan.rides.length === 0) missing.push(say('form-noRide'));
   return missing.length > 0 ? missing : problems.map(sentenceOf);
 }
 

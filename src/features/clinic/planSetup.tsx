@@ -4,62 +4,61 @@ import { type ClinicPlan, MOST_ATTEMPTS } from '../../core/group/plan.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import { Choice, Select } from '../../ui/controls.tsx';
 import { Stepper } from './stepper.tsx';
-import type { ClinicProps } from './services.ts';
 import { bikeName, riderName } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 interface SetupProps {
   readonly plan: ClinicPlan;
   readonly change: (part: Partial<ClinicPlan>) => void;
-  readonly words: ClinicProps['words'];
-}
-
-/** Values with their words, in the order of the words. */
-function pairs<Key extends string>(names: Readonly<Record<Key, string>>): (readonly [Key, string])[] {
-  return (Object.keys(names) as Key[]).map((key) => [key, names[key]]);
 }
 
 /** Attempts, road, bike, rider, help, order and what is shown. */
 export function PlanSetup(props: SetupProps): JSX.Element {
   const { plan, change } = props;
-  const { form } = props.words;
   return (
     <>
       <Stepper
-        label={form.attempts}
-        fewer={form.attemptsFewer}
-        more={form.attemptsMore}
+        label={say('form-attempts')}
+        fewer={say('form-attemptsFewer')}
+        more={say('form-attemptsMore')}
         value={plan.attempts}
         low={1}
         high={MOST_ATTEMPTS}
         onChange={(attempts) => change({ attempts })}
       />
       <Choice
-        legend={form.seed}
+        legend={say('form-seed')}
         name="seed"
         value={plan.seedRule}
-        options={pairs(form.seeds)}
+        options={(['same', 'fresh'] as const).map((key) => [key, say(`form-seeds-${key}`)] as const)}
         onChoose={(seedRule) => change({ seedRule })}
       />
       <Who {...props} />
       <Choice
-        legend={form.aids}
+        legend={say('form-aids')}
         name="aids"
         value={plan.aids}
-        options={pairs(form.aidsNames)}
+        options={(['as-level', 'none', 'all'] as const).map(
+          (key) => [key, say(`form-aidsNames-${key}`)] as const,
+        )}
         onChoose={(aids) => change({ aids })}
       />
       <Choice
-        legend={form.order}
+        legend={say('form-order')}
         name="order"
         value={plan.order}
-        options={pairs(form.orders)}
+        options={(['rotate', 'free'] as const).map((key) => [key, say(`form-orders-${key}`)] as const)}
         onChoose={(order) => change({ order })}
       />
       <Choice
-        legend={form.shows}
+        legend={say('form-shows')}
         name="shows"
         value={plan.shows}
-        options={pairs(form.showsNames)}
+        options={(['own-marks', 'group-picture', 'table'] as const).map(
+          (key) => [key, say(`form-showsNames-${key}`)] as const,
+        )}
         onChoose={(shows) => change({ shows })}
       />
     </>
@@ -72,24 +71,23 @@ function riderFor(bike: string, riderId: string): string {
 }
 
 /** Bike and rider of everybody, or left to each. */
-function Who({ plan, change, words }: SetupProps): JSX.Element {
-  const { form } = words;
+function Who({ plan, change }: SetupProps): JSX.Element {
   return (
     <>
       <Select
-        label={form.bike}
+        label={say('form-bike')}
         name="bike"
         value={plan.bike}
-        options={[['own', form.ownBike], ...BIKES.map(({ id }) => [id, bikeName(id)] as const)]}
+        options={[['own', say('form-ownBike')], ...BIKES.map(({ id }) => [id, bikeName(id)] as const)]}
         onChoose={(bike) => change({ bike, riderId: riderFor(bike, plan.riderId) })}
       />
       <Select
-        label={form.rider}
+        label={say('form-rider')}
         name="rider"
         value={plan.riderId}
         options={[
-          ['by-bike', form.byBike],
-          ['by-feel', form.byFeel],
+          ['by-bike', say('form-byBike')],
+          ['by-feel', say('form-byFeel')],
           ...RIDERS.map(({ id }) => [id, riderName(id)] as const),
         ]}
         onChoose={(riderId) => change({ riderId })}

@@ -8,6 +8,10 @@ import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** The page. */
 export function Report({
@@ -17,42 +21,41 @@ export function Report({
   readonly props: ClinicProps;
   readonly session: SavedRound;
 }): JSX.Element {
-  const { words, saved, apart, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
+  const { saved, apart, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
   const [named, setNamed] = useState(false);
   const [asking, setAsking] = useState(false);
   const rides = ridesOf(session, saved.records, apart);
-  const name = fileName(session.plan.title);
+  const name = fileName(planTitle(session.plan));
   const csv = (): void => onSaveFile(`${name}.csv`, csvReport(rides));
   const json = (): void => onSaveFile(`${name}.json`, `${JSON.stringify(jsonReport(rides), null, 1)}\n`);
   return (
     <div class="report-page">
       <section class="paper report-tools">
-        <h2>{words.report.title}</h2>
-        <p>{words.report.intro}</p>
-        {apart.length > 0 && <p role="note">{words.picture.apart(apart.length)}</p>}
-        <Tick label={words.report.names} checked={named} onChange={setNamed} />
-        <p class="hint">{words.report.namesHint}</p>
+        <h2>{say('report-title')}</h2>
+        <p>{say('report-intro')}</p>
+        {apart.length > 0 && <p role="note">{say('picture-apart', { rides: apart.length })}</p>}
+        <Tick label={say('report-names')} checked={named} onChange={setNamed} />
+        <p class="hint">{say('report-namesHint')}</p>
         <div class="buttons">
           <Button strong data-print onClick={onPrint}>
-            {words.report.print}
+            {say('report-print')}
           </Button>
           <Button data-csv onClick={csv}>
-            {words.report.csv}
+            {say('report-csv')}
           </Button>
           <Button data-json onClick={json}>
-            {words.report.json}
+            {say('report-json')}
           </Button>
           <Button data-delete onClick={() => setAsking(true)}>
-            {words.report.remove}
+            {say('report-remove')}
           </Button>
         </div>
       </section>
-      <section class="report-preview" aria-label={words.report.sheet}>
+      <section class="report-preview" aria-label={say('report-sheet')}>
         <ReportSheet {...{ props, session, named }} />
       </section>
       {asking && (
         <Sure
-          words={words}
           rides={rides.length}
           onKeep={() => setAsking(false)}
           onSave={json}
@@ -68,23 +71,21 @@ export function Report({
 
 /** Says what would go, and makes keeping the easy answer. */
 function Sure(props: {
-  readonly words: ClinicProps['words'];
   readonly rides: number;
   readonly onKeep: () => void;
   readonly onSave: () => void;
   readonly onDelete: () => void;
 }): JSX.Element {
-  const { report } = props.words;
   return (
-    <Dialog title={report.sureTitle} onClose={props.onKeep}>
-      <p>{report.sure(props.rides)}</p>
+    <Dialog title={say('report-sureTitle')} onClose={props.onKeep}>
+      <p>{say('report-sure', { rides: props.rides })}</p>
       <div class="buttons">
         <Button strong autofocus onClick={props.onKeep}>
-          {report.keep}
+          {say('report-keep')}
         </Button>
-        <Button onClick={props.onSave}>{report.saveFirst}</Button>
+        <Button onClick={props.onSave}>{say('report-saveFirst')}</Button>
         <Button data-delete-sure onClick={props.onDelete}>
-          {report.removeSure}
+          {say('report-removeSure')}
         </Button>
       </div>
     </Dialog>
@@ -97,5 +98,5 @@ function fileName(title: string): string {
     .toLocaleLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
     .replaceAll(/^-+|-+$/g, '');
-  return plain === '' ? 'session' : plain;
+  return plain === '' ? say('report-fileName') : plain;
 }

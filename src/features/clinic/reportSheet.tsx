@@ -5,7 +5,8 @@ import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import { bikeById } from '../../core/model/presets.ts';
 import { outsideLines } from '../../words/cautions.ts';
-import { words as messages } from '../../words/words.ts';
+import { planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
 import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
@@ -14,7 +15,8 @@ import { Totals } from './totals.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
 
-const cautions = messages('cautions');
+const cautions = words('cautions');
+const say = words('clinic');
 
 /** Size of the drawing and of its text on paper (px). */
 const PAPER = { width: 900, height: 680, font: 17 };
@@ -28,8 +30,8 @@ export function ReportSheet(props: {
   readonly named: boolean;
 }): JSX.Element {
   const { session, named } = props;
-  const { words, picture, notCounted } = props.props;
-  const uncounted = notCounted ? words.picture.failed : words.picture.working;
+  const { picture, notCounted } = props.props;
+  const uncounted = notCounted ? say('picture-failed') : say('picture-working');
   const views =
     picture === null
       ? []
@@ -42,12 +44,12 @@ export function ReportSheet(props: {
       {views.length === 0 && (
         <section class="report-road">
           <Head session={session} props={props.props} />
-          <p>{picture === null ? uncounted : words.picture.none}</p>
+          <p>{picture === null ? uncounted : say('picture-none')}</p>
         </section>
       )}
       {named && (
         <section class="report-all">
-          <h3>{words.report.all}</h3>
+          <h3>{say('report-all')}</h3>
           <Totals {...{ session }} props={props.props} />
         </section>
       )}
@@ -61,14 +63,15 @@ function Head(props: {
   readonly view?: View;
 }): JSX.Element {
   const { session, view } = props;
-  const { words } = props.props;
   return (
     <header>
-      <h2>{session.plan.title}</h2>
+      <h2>{planTitle(session.plan)}</h2>
       <p>
-        {dayOf(session.startedAtMs)}
-        {view !== undefined && ` · ${words.report.rides(view.rides, view.riders)}`} ·{' '}
-        {planFacts(session.plan, words)}
+        {[
+          dayOf(session.startedAtMs),
+          ...(view === undefined ? [] : [say('report-rides', { rides: view.rides, riders: view.riders })]),
+          planFacts(session.plan),
+        ].join(' · ')}
       </p>
     </header>
   );
@@ -83,11 +86,11 @@ function RoadPage(props: {
   readonly low: boolean;
 }): JSX.Element {
   const { session, view, low } = props;
-  const { words, format } = props.props;
+  const { format } = props.props;
   const size = low ? { ...PAPER, height: BESIDE_TABLE } : PAPER;
   const { road, attempts } = view;
   const course = road === null ? null : courseOfRoad(road, session, props.props);
-  const detail = detailOf(view, words, format);
+  const detail = detailOf(view, format);
   return (
     <section class="report-road">
       <Head {...{ session, view }} props={props.props} />
@@ -95,47 +98,52 @@ function RoadPage(props: {
       <ul class="report-says">
         {BOARDS.filter((board) => board !== 'table').map((board) => (
           <li key={board} data-says={board}>
-            {headlineOf(board, view, words, format)}.{board === 'where' && detail !== null && ` ${detail}`}
+            {say('report-sentence', { sentence: headlineOf(board, view, format) })}
+            {board === 'where' && detail !== null && ` ${detail}`}
           </li>
         ))}
         {attempts.pairs > 0 && (
           <li>
-            {words.report.attempts}:{' '}
-            {words.picture.changeSays(
-              attempts.better,
-              attempts.withinChance,
-              attempts.worse,
-              attempts.chance,
-            )}
+            {say('report-attempts', {
+              better: attempts.better,
+              same: attempts.withinChance,
+              worse: attempts.worse,
+              chance: attempts.chance,
+            })}
           </li>
         )}
       </ul>
       {road !== null && course !== null && (
-        <GroupStrip {...{ course, road, words, format }} tracks="all" hills={false} size={size} />
+        <GroupStrip {...{ course, road, format }} tracks="all" hills={false} size={size} />
       )}
       {road !== null && road.pitches.length > 0 && (
         <>
           <Pitches road={road} props={props.props} />
-          <p>{words.report.ready}</p>
+          <p>{say('report-ready')}</p>
         </>
       )}
       <footer>
-        {words.report.footer} {cautions('title')} {outsideLines(bikeById(session.plan.bike) ?? {}).join(' ')}
+        {say('report-footer')} {cautions('title')} {outsideLines(bikeById(session.plan.bike) ?? {}).join(' ')}
       </footer>
     </section>
   );
 }
 
 function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: ClinicProps }): JSX.Element {
-  const { words, format } = props;
-  const { report, picture } = words;
+  const { format } = props;
   const place = (m: number | null | undefined): string =>
-    m === null || m === undefined ? picture.table.none : placeOf(m, words, format);
+    m === null || m === undefined ? say('picture-table-none') : placeOf(m, format);
   return (
     <table class="report-pitches">
       <thead>
         <tr>
-          {[report.pitch, report.caught, report.timing, report.group, report.best].map((title) => (
+          {[
+            say('report-pitch'),
+            say('report-caught'),
+            say('report-timing'),
+            say('report-group'),
+            say('report-best'),
+          ].map((title) => (
             <th key={title} scope="col">
               {title}
             </th>
@@ -159,7 +167,7 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
             <td>
               {pitch.timing.tooEarly} / {pitch.timing.aboutRight} / {pitch.timing.tooLate}
             </td>
-            <td>{groupPlace(pitch, place, picture.never)}</td>
+            <td>{groupPlace(pitch, place, say('picture-never'))}</td>
             <td>{place(pitch.referenceReadyBeforeFootM)}</td>
           </tr>
         ))}

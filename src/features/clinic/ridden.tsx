@@ -4,10 +4,14 @@ import { Button } from '../../ui/controls.tsx';
 import { nextUp, type QueueAction, refusalOf } from '../../core/group/turnQueue.ts';
 import { Dialog, Icon } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
-import { nameOf, rideRemark } from './say.ts';
+import { rideRemark } from './say.ts';
 import { startOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { nameOf } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** What the parts of the page can ask for. */
 export interface Doing {
@@ -26,15 +30,14 @@ export type NowProps = Doing & {
 };
 
 /** What was ridden is being marked; usually only as long as a few breaths. */
-export function Marked({ nickname, props }: NowProps & { readonly nickname: string }): JSX.Element {
-  const { words } = props;
+export function Marked({ nickname }: { readonly nickname: string }): JSX.Element {
   return (
     <>
       <AnimalPicture nickname={nickname} />
       <div class="now-words">
-        <p class="now-line">{words.round.ridden(nameOf(nickname, words))}</p>
+        <p class="now-line">{say('round-ridden', { name: nameOf(nickname) })}</p>
         <h2 class="now-remark" data-marking>
-          {words.round.marking}
+          {say('round-marking')}
         </h2>
       </div>
     </>
@@ -44,15 +47,15 @@ export function Marked({ nickname, props }: NowProps & { readonly nickname: stri
 /** A ride was going on when the page was closed or left. */
 export function Broken(props: NowProps & { readonly nickname: string }): JSX.Element {
   const { nickname, session, act } = props;
-  const { words, onRide, marking } = props.props;
+  const { onRide, marking } = props.props;
   const failed = marking?.failed === true && marking.planId === session.plan.id;
   const start = startOf(session, nickname, props.props);
   return (
     <>
       <AnimalPicture nickname={nickname} />
       <div class="now-words">
-        <h2 class="now-name small">{words.round.riding(nameOf(nickname, words))}</h2>
-        <p class="now-line">{failed ? words.round.notMarked : words.round.ridingSays}</p>
+        <h2 class="now-name small">{say('round-riding', { name: nameOf(nickname) })}</h2>
+        <p class="now-line">{failed ? say('round-notMarked') : say('round-ridingSays')}</p>
       </div>
       <div class="now-buttons">
         <Button
@@ -62,10 +65,10 @@ export function Broken(props: NowProps & { readonly nickname: string }): JSX.Ele
           onClick={() => start !== null && onRide(start)}
         >
           <Icon name="go" />
-          <strong>{words.round.rideAgain}</strong>
+          <strong>{say('round-rideAgain')}</strong>
         </Button>
         <Button data-stop onClick={() => act({ kind: 'stop' })}>
-          {words.round.notNow}
+          {say('round-notNow')}
         </Button>
       </div>
     </>
@@ -77,21 +80,21 @@ export function Ridden(
   props: NowProps & { readonly nickname: string; readonly recordId: string },
 ): JSX.Element {
   const { nickname, recordId, session, act, onGive } = props;
-  const { words, format, saved, debriefOf, onDebrief } = props.props;
+  const { format, saved, debriefOf, onDebrief } = props.props;
   const record = saved.records.find(({ id }) => id === recordId);
   const next = nextUp(session.round);
   return (
     <>
       <AnimalPicture nickname={nickname} />
       <div class="now-words">
-        <p class="now-line">{words.round.ridden(nameOf(nickname, words))}</p>
+        <p class="now-line">{say('round-ridden', { name: nameOf(nickname) })}</p>
         {record !== undefined && (
           <>
             <h2 class="now-remark" data-remark>
-              {rideRemark(record, words, format)}
+              {rideRemark(record, format)}
             </h2>
             <p class="now-total">
-              {words.round.total} <b>{format.number(record.total)}</b>
+              {say('round-total')} <b>{format.number(record.total)}</b>
             </p>
           </>
         )}
@@ -100,18 +103,18 @@ export function Ridden(
         <Button look="big-button" data-next-rider onClick={() => act({ kind: 'next' })}>
           {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
           <span>
-            <strong>{next.kind === 'rider' ? words.round.nextRider : words.round.goOn}</strong>
-            {next.kind === 'rider' && <span class="big-button-level">{nameOf(next.nickname, words)}</span>}
+            <strong>{next.kind === 'rider' ? say('round-nextRider') : say('round-goOn')}</strong>
+            {next.kind === 'rider' && <span class="big-button-level">{nameOf(next.nickname)}</span>}
           </span>
         </Button>
         {debriefOf === recordId && (
           <Button data-debrief onClick={onDebrief}>
-            {words.round.debrief}
+            {say('round-debrief')}
           </Button>
         )}
         {record !== undefined && takers(session, recordId).length > 0 && (
           <Button data-give onClick={onGive}>
-            {words.round.give}
+            {say('round-give')}
           </Button>
         )}
       </div>
@@ -136,21 +139,20 @@ export function Give(
   },
 ): JSX.Element {
   const { session, recordId, onClose, onGive } = props;
-  const { words } = props.props;
   return (
-    <Dialog title={words.round.giveTitle} onClose={onClose}>
-      <p>{words.round.giveSays}</p>
+    <Dialog title={say('round-giveTitle')} onClose={onClose}>
+      <p>{say('round-giveSays')}</p>
       <div class="buttons give-list">
         {takers(session, recordId).map((nickname) => (
           <Button key={nickname} data-give-to={nickname} onClick={() => onGive(nickname)}>
             <AnimalPicture nickname={nickname} />
-            {nameOf(nickname, words)}
+            {nameOf(nickname)}
           </Button>
         ))}
       </div>
       <div class="buttons">
         <Button strong autofocus onClick={onClose}>
-          {words.round.giveKeep}
+          {say('round-giveKeep')}
         </Button>
       </div>
     </Dialog>
@@ -160,20 +162,18 @@ export function Give(
 /** Asks before a ride is taken back. */
 export function Undo(props: {
   readonly name: string;
-  readonly words: ClinicProps['words'];
   readonly onClose: () => void;
   readonly onUndo: () => void;
 }): JSX.Element {
-  const { words } = props;
   return (
-    <Dialog title={words.round.undo} onClose={props.onClose}>
-      <p>{words.round.undoWho(props.name)}</p>
+    <Dialog title={say('round-undo')} onClose={props.onClose}>
+      <p>{say('round-undoWho', { name: props.name })}</p>
       <div class="buttons">
         <Button strong data-undo-sure onClick={props.onUndo}>
-          {words.round.undo}
+          {say('round-undo')}
         </Button>
         <Button autofocus onClick={props.onClose}>
-          {words.round.keep}
+          {say('round-keep')}
         </Button>
       </div>
     </Dialog>

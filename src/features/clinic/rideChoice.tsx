@@ -5,6 +5,10 @@ import { MOST_RIDES, type PlanRide } from '../../core/group/plan.ts';
 import { rowsOf } from '../../core/coach/ladder.ts';
 import type { ClinicProps } from './services.ts';
 import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
+const group = words('group');
 
 /** Tells rides apart. */
 function keyOf(ride: PlanRide): string {
@@ -19,21 +23,21 @@ export function RideChoice(props: {
   readonly onChange: (rides: readonly PlanRide[]) => void;
 }): JSX.Element {
   const { rides, onChange } = props;
-  const { words, levels, ownLevels } = props.props;
+  const { levels, ownLevels } = props.props;
   const { everyone, children } = rowsOf(levels);
   const bundled = (list: typeof levels): Offer[] =>
     list.map((level) => ({ title: level.title, ride: { kind: 'bundled', levelId: level.id } }));
   const groups: readonly (readonly [string, readonly Offer[]])[] = [
     [
-      words.form.check,
+      group('check-everyone'),
       [
-        { title: words.form.check, ride: { kind: 'check', audience: 'everyone' } },
-        { title: words.form.checkChildren, ride: { kind: 'check', audience: 'children' } },
+        { title: group('check-everyone'), ride: { kind: 'check', audience: 'everyone' } },
+        { title: group('check-children'), ride: { kind: 'check', audience: 'children' } },
       ],
     ],
     [common('ladder-children'), bundled(children)],
     [common('ladder-everyone'), bundled(everyone)],
-    [words.form.ownLevels, ownLevels.map((level) => ({ title: level.title, ride: { kind: 'own', level } }))],
+    [say('form-ownLevels'), ownLevels.map((level) => ({ title: level.title, ride: { kind: 'own', level } }))],
   ];
   const toggle = (ride: PlanRide): void => {
     const without = rides.filter((one) => keyOf(one) !== keyOf(ride));
@@ -41,8 +45,8 @@ export function RideChoice(props: {
   };
   return (
     <fieldset class="ride-choice wide">
-      <legend>{words.form.rides}</legend>
-      <p class="hint">{words.form.ridesHint}</p>
+      <legend>{say('form-rides')}</legend>
+      <p class="hint">{say('form-ridesHint')}</p>
       {groups.map(
         ([title, offers]) =>
           offers.length > 0 && <Group key={title} {...{ title, offers, rides }} onToggle={toggle} />,

@@ -9,11 +9,14 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { Minutes, TooLong, USUAL_COUNT } from './minutes.tsx';
-import { nameOf } from './say.ts';
 import { newSession } from './session.ts';
 import { placeOfStage, type Tab } from './stage.tsx';
 import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
+import { nameOf, planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** The same plan offers the same animals each time it is opened. */
 const seedOf = (text: string): number => deriveSeed(1, text) >>> 0;
@@ -26,7 +29,7 @@ export function Riders({
   readonly props: ClinicProps;
   readonly plan: ClinicPlan;
 }): JSX.Element {
-  const { words, onPlace, onSaveRound } = props;
+  const { onPlace, onSaveRound } = props;
   const [plan, setPlan] = useState(template);
   const [offer, setOffer] = useState(() => offerNicknames([], MOST_RIDERS, seedOf(template.id)));
   const [count, setCount] = useState(USUAL_COUNT);
@@ -46,14 +49,14 @@ export function Riders({
     onSaveRound(session).then(open, open);
   };
   return (
-    <Sheet title={words.go.title} intro={words.go.intro}>
+    <Sheet title={say('go-title')} intro={say('go-intro')}>
       <div class="clinic clinic-go">
         <div class="go-row">
           <div class="paper">
             <Stepper
-              label={words.go.count}
-              fewer={words.go.fewer}
-              more={words.go.more}
+              label={say('go-count')}
+              fewer={say('go-fewer')}
+              more={say('go-more')}
               value={count}
               low={1}
               high={MOST_RIDERS}
@@ -63,21 +66,21 @@ export function Riders({
           <Button look="big-button" data-go onClick={() => go('round')}>
             <Icon name="go" />
             <span>
-              <strong>{words.go.start}</strong>
+              <strong>{say('go-start')}</strong>
               <span class="big-button-level">
-                {plan.title} · {words.go.startHint(count)}
+                {say('go-startHint', { plan: planTitle(plan), riders: count })}
               </span>
             </span>
           </Button>
         </div>
         <Button look="quiet-button go-out" data-only-hand-out onClick={() => go('tablets', [])}>
-          {words.go.onlyHandOut}
+          {say('go-onlyHandOut')}
         </Button>
         <p class="go-minutes">
           <Minutes plan={plan} riders={count} props={props} />
         </p>
         <TooLong plan={plan} riders={count} props={props} onPlan={setPlan} onTablets={() => go('tablets')} />
-        <Animals {...{ shown, words }} onSwap={swap} />
+        <Animals {...{ shown }} onSwap={swap} />
       </div>
     </Sheet>
   );
@@ -85,10 +88,9 @@ export function Riders({
 
 function Animals(props: {
   readonly shown: readonly string[];
-  readonly words: ClinicProps['words'];
   readonly onSwap: (nickname: string) => void;
 }): JSX.Element {
-  const { shown, words, onSwap } = props;
+  const { shown, onSwap } = props;
   return (
     <ul class="animal-grid">
       {shown.map((nickname) => (
@@ -96,11 +98,11 @@ function Animals(props: {
           <Button
             look="animal-card"
             data-nickname={nickname}
-            aria-label={words.go.swap(nameOf(nickname, words))}
+            aria-label={say('go-swap', { name: nameOf(nickname) })}
             onClick={() => onSwap(nickname)}
           >
             <AnimalPicture nickname={nickname} />
-            {nameOf(nickname, words)}
+            {nameOf(nickname)}
           </Button>
         </li>
       ))}

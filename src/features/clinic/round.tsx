@@ -12,16 +12,20 @@ import { AddRider } from './addRider.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { WaitingLine } from './line.tsx';
 import { Broken, type Doing, Give, Marked, type NowProps, Ridden, Undo } from './ridden.tsx';
-import { nameOf, rideTitle } from './say.ts';
+import { rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { RideStart } from './services.ts';
 import { riderName } from '../../words/common.ts';
+import { nameOf } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** The page. */
 export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
-  const { words, onSaveRound, onRide, onTakeBack, onGive } = props;
+  const { onSaveRound, onRide, onTakeBack, onGive } = props;
   const [dialog, setDialog] = useState<'add' | 'undo' | 'give' | null>(null);
   const keep = (to: SavedRound, then?: () => void): void => {
     if (to === session) return;
@@ -43,7 +47,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
       <WaitingLine {...doing} onAdd={() => setDialog('add')} onUndo={() => setDialog('undo')} />
       {!props.kept && (
         <p class="paper notice not-kept" role="alert">
-          {words.round.notKept}
+          {say('round-notKept')}
         </p>
       )}
       {dialog === 'add' && <AddRider {...doing} onClose={() => setDialog(null)} />}
@@ -60,8 +64,7 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
       )}
       {dialog === 'undo' && last !== undefined && (
         <Undo
-          name={nameOf(last.nickname, words)}
-          words={words}
+          name={nameOf(last.nickname)}
           onClose={() => setDialog(null)}
           onUndo={() => {
             setDialog(null);
@@ -75,13 +78,13 @@ export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX
 
 function Now(props: NowProps): JSX.Element {
   const { session, act } = props;
-  const { words, onPlace } = props.props;
+  const { onPlace } = props.props;
   const { round } = session;
   if (round.phase.kind === 'riding') {
     const { marking } = props.props;
     const { nickname } = round.phase;
     if (marking !== null && marking.planId === session.plan.id && !marking.failed)
-      return <Marked {...props} nickname={nickname} />;
+      return <Marked nickname={nickname} />;
     return <Broken {...props} nickname={nickname} />;
   }
   if (round.phase.kind === 'ridden')
@@ -90,27 +93,27 @@ function Now(props: NowProps): JSX.Element {
   if (next.kind === 'rider') return <Next key={next.nickname} {...props} nickname={next.nickname} />;
   if (next.kind === 'done')
     return (
-      <Told title={words.round.done} line={words.round.doneSays}>
+      <Told title={say('round-done')} line={say('round-doneSays')}>
         <Button
           strong
           look="button huge"
           data-picture
           onClick={() => onPlace(placeOfStage(session, 'picture'))}
         >
-          {words.round.toPicture}
+          {say('round-toPicture')}
         </Button>
       </Told>
     );
   if (next.kind === 'nobody')
     return (
-      <Told title={words.round.nobody} line={words.round.nobodySays}>
+      <Told title={say('round-nobody')} line={say('round-nobodySays')}>
         <Button strong look="button huge" onClick={props.onAdd}>
-          {words.round.add}
+          {say('round-add')}
         </Button>
       </Told>
     );
   return (
-    <Told title={words.round.waiting} line="">
+    <Told title={say('round-waiting')} line="">
       <div class="buttons">
         {next.nicknames.map((nickname) => (
           <Button
@@ -120,7 +123,7 @@ function Now(props: NowProps): JSX.Element {
             onClick={() => act({ kind: 'back', nickname })}
           >
             <AnimalPicture nickname={nickname} />
-            {words.round.backWho(nameOf(nickname, words))}
+            {say('round-backWho', { name: nameOf(nickname) })}
           </Button>
         ))}
       </div>
@@ -144,18 +147,20 @@ function Told(props: {
 
 function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
   const { nickname, session, act, ride, keep } = props;
-  const { words, levels } = props.props;
-  const name = nameOf(nickname, words);
+  const { levels } = props.props;
+  const name = nameOf(nickname);
   const start = startOf(session, nickname, props.props);
   const planned = start === null ? undefined : session.plan.rides[start.rideIndex];
   const title =
-    planned === undefined ? words.round.noLevel : (rideTitle(planned, levels, words) ?? words.round.noLevel);
-  const turn = start === null ? '' : words.round.turn(start.attempt, session.plan.attempts);
+    planned === undefined ? say('round-noLevel') : (rideTitle(planned, levels) ?? say('round-noLevel'));
+  const { attempts } = session.plan;
+  const turn =
+    start === null || attempts === 1 ? '' : say('round-turn', { attempt: start.attempt, all: attempts });
   return (
     <>
       <AnimalPicture nickname={nickname} />
       <div class="now-words">
-        <p class="now-line">{words.round.next}</p>
+        <p class="now-line">{say('round-next')}</p>
         <h2 class="now-name" data-next={nickname}>
           {name}
         </h2>
@@ -163,7 +168,7 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
         {session.plan.riderId === 'by-feel' && (
           <Feel
             value={session.feels[nickname] ?? ''}
-            legend={words.round.feel}
+            legend={say('round-feel')}
             onChoose={(riderId) => keep({ ...session, feels: { ...session.feels, [nickname]: riderId } })}
           />
         )}
@@ -173,21 +178,21 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
           look="big-button"
           data-start
           disabled={start === null}
-          aria-label={words.round.startFor(name)}
+          aria-label={say('round-startFor', { name })}
           onClick={() => ride(nickname)}
         >
           <Icon name="go" />
-          <strong>{words.round.start}</strong>
+          <strong>{say('round-start')}</strong>
         </Button>
         <Button
           data-skip
           disabled={session.round.line.length < 2}
           onClick={() => act({ kind: 'skip', nickname })}
         >
-          {words.round.skip}
+          {say('round-skip')}
         </Button>
         <Button data-later onClick={() => act({ kind: 'later', nickname })}>
-          {words.round.later}
+          {say('round-later')}
         </Button>
       </div>
     </>

@@ -9,7 +9,6 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
-import type { ClinicWords } from './words.ts';
 
 /** A ride the owner is asked to begin. */
 export interface RideStart {
@@ -95,7 +94,6 @@ export interface ClinicProps extends ClinicWishes, ClinicState {
   /** What `onPlace` was told last; empty for the first page. */
   readonly place: string;
   readonly levels: readonly Level[];
-  readonly words: ClinicWords;
   readonly format: Format;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onPrint: () => void;

@@ -4,6 +4,10 @@ import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { planTitle } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 export type Tab = 'round' | 'picture' | 'report' | 'tablets';
 const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];
@@ -21,16 +25,16 @@ export function SessionStage(props: {
   readonly children: ComponentChildren;
 }): JSX.Element {
   const { session, tab, children } = props;
-  const { words, onPlace } = props.props;
+  const { onPlace } = props.props;
   return (
     <div class="clinic clinic-stage">
       <header class="stage-bar">
         <Button look="round with-word" onClick={() => onPlace('')}>
           <Icon name="back" />
-          {words.back}
+          {say('back')}
         </Button>
-        <h1 tabIndex={-1}>{session.plan.title}</h1>
-        <nav class="stage-tabs" aria-label={words.tabs.label}>
+        <h1 tabIndex={-1}>{planTitle(session.plan)}</h1>
+        <nav class="stage-tabs" aria-label={say('tabs-label')}>
           {TABS.map((one) => (
             <Button
               look=""
@@ -39,7 +43,7 @@ export function SessionStage(props: {
               data-tab={one}
               onClick={() => onPlace(placeOfStage(session, one))}
             >
-              {words.tabs[one]}
+              {say(`tabs-${one}`)}
             </Button>
           ))}
         </nav>

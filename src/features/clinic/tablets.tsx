@@ -3,6 +3,9 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** Places of a session that carry something. */
 export const CARRY_TABS = ['out', 'back', 'collect'] as const;
@@ -16,20 +19,20 @@ export function Tablets({
   readonly props: ClinicProps;
   readonly session: SavedRound;
 }): JSX.Element {
-  const { words, onPlace } = props;
+  const { onPlace } = props;
   return (
     <div class="tablet-ways">
-      <p class="hint">{words.tablets.intro}</p>
+      <p class="hint">{say('tablets-intro')}</p>
       {CARRY_TABS.map((tab) => (
         <Button
           look="way"
           key={tab}
           data-carry={tab}
-          aria-label={`${words.tablets[tab].title} ${words.tablets[tab].hint}`}
+          aria-label={`${say(`tablets-${tab}-title`)} ${say(`tablets-${tab}-hint`)}`}
           onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
         >
           <span class="way-words">
-            <strong>{words.tablets[tab].title}</strong> <span>{words.tablets[tab].hint}</span>
+            <strong>{say(`tablets-${tab}-title`)}</strong> <span>{say(`tablets-${tab}-hint`)}</span>
           </span>
         </Button>
       ))}

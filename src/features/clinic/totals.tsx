@@ -1,15 +1,19 @@
 /** Totals of every rider on one sheet: a row for each, a column for each ride, attempts in their order. */
 import type { JSX } from 'preact';
 import type { RideRecord } from '../../core/group/records/record.ts';
-import { nameOf, rideTitle } from './say.ts';
+import { rideTitle } from './say.ts';
 import { ridesOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { nameOf } from '../../words/group.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('clinic');
 
 /** The table. Riders of several devices may share a nickname; each has a row of their own. */
 export function Totals(props: { readonly props: ClinicProps; readonly session: SavedRound }): JSX.Element {
   const { session } = props;
-  const { words, saved, apart, levels } = props.props;
+  const { saved, apart, levels } = props.props;
   const records = ridesOf(session, saved.records, apart);
   const riders = new Map<string, RideRecord[]>();
   for (const record of records) {
@@ -20,11 +24,11 @@ export function Totals(props: { readonly props: ClinicProps; readonly session: S
     <table class="ride-table">
       <thead>
         <tr>
-          <th scope="col">{words.picture.table.rider}</th>
+          <th scope="col">{say('picture-table-rider')}</th>
           {session.plan.rides.map((ride, i) => (
             // The same level can be ridden twice in one plan.
             <th key={i} scope="col">
-              {rideTitle(ride, levels, words) ?? `${words.picture.table.ride} ${i + 1}`}
+              {rideTitle(ride, levels) ?? say('picture-table-rideNumber', { ride: i + 1 })}
             </th>
           ))}
         </tr>
@@ -34,7 +38,7 @@ export function Totals(props: { readonly props: ClinicProps; readonly session: S
           .toSorted(([a], [b]) => (a < b ? -1 : 1))
           .map(([rider, own]) => (
             <tr key={rider}>
-              <th scope="row">{nameOf(own[0]?.nickname ?? '', words)}</th>
+              <th scope="row">{nameOf(own[0]?.nickname ?? '')}</th>
               {session.plan.rides.map((_, i) => (
                 <td key={i}>{totalsOf(own, i, props.props)}</td>
               ))}
@@ -45,10 +49,10 @@ export function Totals(props: { readonly props: ClinicProps; readonly session: S
   );
 }
 
-function totalsOf(own: readonly RideRecord[], rideIndex: number, { words, format }: ClinicProps): string {
+function totalsOf(own: readonly RideRecord[], rideIndex: number, { format }: ClinicProps): string {
   const totals = own
     .filter((record) => record.rideIndex === rideIndex)
     .toSorted((a, b) => a.attempt - b.attempt)
     .map((record) => format.number(record.total));
-  return totals.length === 0 ? words.picture.table.none : totals.join(' · ');
+  return totals.length === 0 ? say('picture-table-none') : totals.join(' · ');
 }

@@ -9,6 +9,7 @@ import { useMessage } from './handOut.tsx';
 import { messageOfRides } from './message.ts';
 import { tabletName } from './tablets.ts';
 import './handover.css';
+import { planTitle } from '../../words/group.ts';
 
 /** What the page is given. */
 interface HandBackProps {
@@ -35,7 +36,7 @@ export function HandBack(props: HandBackProps): JSX.Element {
       <div class="handover">
         <section class="paper">
           <h2>
-            <bdi>{plan.title}</bdi>
+            <bdi>{planTitle(plan)}</bdi>
           </h2>
           <p class="tablet-name">{say.tablet(tabletName(handOver.deviceId))}</p>
           {count === 0 && <output>{say.none}</output>}

@@ -9,6 +9,7 @@ import type { ReadinessHost } from './readiness.ts';
 import { ReadinessList } from './readinessList.tsx';
 import { type Message, messageOfPlan } from './message.ts';
 import './handover.css';
+import { planTitle } from '../../words/group.ts';
 
 /** What the page is given. */
 interface HandOutProps {
@@ -35,7 +36,7 @@ export function HandOut(props: HandOutProps): JSX.Element {
       <div class="handover">
         <section class="paper">
           <h2>
-            <bdi>{plan.title}</bdi>
+            <bdi>{planTitle(plan)}</bdi>
           </h2>
           {message === 'making' && <output>{words.carry.making}</output>}
           {message === null && <output>{words.carry.tooBig}</output>}
@@ -68,7 +69,7 @@ function Made(props: {
         {plan.rides.some((ride) => ride.kind === 'own') && ` · ${say.own}`}
       </p>
       <p>{codes.length === 1 && codes[0] === message.link ? say.scanOne : say.scanMany}</p>
-      <Carry {...props} codes={codes} name={say.what(plan.title)} />
+      <Carry {...props} codes={codes} name={say.what(planTitle(plan))} />
     </>
   );
 }

@@ -6,6 +6,7 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import type { HandoverWords } from './words.ts';
 import { bikeName } from '../../words/common.ts';
+import { planTitle } from '../../words/group.ts';
 
 /** The plan. */
 export function PlanCard(props: {
@@ -19,7 +20,7 @@ export function PlanCard(props: {
   return (
     <div class="plan-found" data-plan-found={plan.id}>
       <h2>
-        <bdi>{plan.title}</bdi>
+        <bdi>{planTitle(plan)}</bdi>
       </h2>
       <h3>{say.rides}</h3>
       <ol>

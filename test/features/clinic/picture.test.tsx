@@ -6,12 +6,15 @@ import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/group/nickna
 import { ANIMAL_SHAPES } from '../../../src/features/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/features/clinic/animal.tsx';
 import { BOARDS } from '../../../src/features/clinic/findings.ts';
-import { nameOf, rideRemark } from '../../../src/features/clinic/say.ts';
+import { rideRemark } from '../../../src/features/clinic/say.ts';
+import { nameOf } from '../../../src/words/group.ts';
 import { after } from '../../../src/features/clinic/session.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { clinicWords as words } from '../../../src/features/clinic/words.ts';
+import { words } from '../../../src/words/words.ts';
 import { NAMES, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import { all, closeRoom, draw, goTo, nameless, one, openRoom, sessionOf, tap, type Room } from './room.tsx';
+
+const say = words('clinic');
 
 let room: Room;
 
@@ -38,7 +41,7 @@ describe('a picture that cannot be counted', () => {
     goTo(room, 's/session-1/picture');
     await expect.poll(() => room.desk.state().notCounted).toBe(true);
     draw(room);
-    expect(one(room, '.board-note').textContent).toBe(words.picture.failed);
+    expect(one(room, '.board-note').textContent).toBe(say('picture-failed'));
   });
 });
 
@@ -60,7 +63,7 @@ describe('what a group looks at', () => {
       expect((one(room, '.board-head h2').textContent ?? '').length).toBeGreaterThan(8);
       expect(nameless(room)).toEqual([]);
       for (const nickname of NAMES)
-        expect(one(room, '.board-page').textContent).not.toContain(nameOf(nickname, words));
+        expect(one(room, '.board-page').textContent).not.toContain(nameOf(nickname));
     }
     expect(all(room, '[data-choose="table"]')).toEqual([]);
     expect(one(room, '.board-head').textContent).toContain('6 rides by 3 riders');
@@ -69,7 +72,7 @@ describe('what a group looks at', () => {
   it('shows children the question first', async () => {
     await act(() => all<HTMLInputElement>(room, '.board-bar input[type=checkbox]')[0]?.click());
     await tap(room, '[data-choose="change"]');
-    expect(one(room, '.board-head h2').textContent).toBe(words.picture.question.change);
+    expect(one(room, '.board-head h2').textContent).toBe(say('picture-question-change'));
     expect(all(room, '.change')).toEqual([]);
     await tap(room, '[data-show]');
     expect(all(room, '.change')).toHaveLength(1);
@@ -114,9 +117,7 @@ describe('names and remarks', () => {
     expect(Object.keys(ANIMAL_SHAPES).toSorted()).toEqual([...ANIMALS].toSorted());
     for (const colour of COLOURS)
       for (const animal of ANIMALS)
-        expect(nameOf(listedNickname(colour, animal), words).toLowerCase()).toBe(
-          `${words.colours[colour]} ${words.animals[animal]}`,
-        );
+        expect(nameOf(listedNickname(colour, animal)).toLowerCase()).toBe(`${colour} ${animal}`);
     render(<AnimalPicture nickname="~Ada" />, room.root);
     expect(room.root.querySelector('text')?.textContent).toBe('A');
   });
@@ -140,16 +141,15 @@ describe('names and remarks', () => {
             stepsBeforeFoot: 0,
           })),
         },
-        words,
         createFormat('metric'),
       );
-    expect(with2([], null, 'too-late')).toBe(words.remark.none);
-    expect(with2([null, 100], 5, 'about-right')).toBe(words.remark.fine(1));
+    expect(with2([], null, 'too-late')).toBe(say('remark-none'));
+    expect(with2([null, 100], 5, 'about-right')).toBe(say('remark-fine', { count: 1 }));
     expect(with2([90, 10], -4, 'too-late')).toBe('Pitch 2: too late, 4 m after the foot. Shift before it.');
     expect(with2([10, 90], 3, 'too-late')).toBe('Pitch 1: late, only 3 m before the foot. Shift sooner.');
-    expect(with2([90, 10], 57, 'too-late')).toBe(words.remark.notFinished(2));
+    expect(with2([90, 10], 57, 'too-late')).toBe(say('remark-notFinished', { pitch: 2 }));
     expect(with2([10], null, 'too-late')).toBe('Pitch 1: no easier shift was made for it.');
     expect(with2([10], 60, 'too-early')).toBe('Pitch 1: too early, 60 m before the foot. Wait a little.');
-    expect(with2([10], 10, 'about-right')).toBe(words.remark.gear(1));
+    expect(with2([10], 10, 'about-right')).toBe(say('remark-gear', { pitch: 1 }));
   });
 });

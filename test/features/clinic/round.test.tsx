@@ -4,9 +4,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { OwnedDesk } from '../../../src/app/group/clinicDesk.ts';
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import { ownNickname } from '../../../src/core/group/nicknames.ts';
-import { nameOf } from '../../../src/features/clinic/say.ts';
+import { nameOf } from '../../../src/words/group.ts';
 import { after } from '../../../src/features/clinic/session.ts';
-import { clinicWords as words } from '../../../src/features/clinic/words.ts';
+import { words } from '../../../src/words/words.ts';
 import { openDesk, PLAN, rideNext, sessionOfThree } from '../../app/clinicGiven.ts';
 import {
   all,
@@ -21,6 +21,8 @@ import {
   type,
   type Room,
 } from './room.tsx';
+
+const say = words('clinic');
 
 let room: Room;
 
@@ -51,7 +53,7 @@ describe('the first page', () => {
     await room.desk.onSaveRound(sessionOfThree());
     expect(one(room, '[data-go-on]').textContent).toContain('Red fox');
     const missing = one(room, '[data-plan="adults-first-evening"]') as HTMLButtonElement;
-    expect([missing.disabled, missing.textContent?.includes(words.home.missing)]).toEqual([true, true]);
+    expect([missing.disabled, missing.textContent?.includes(say('home-missing'))]).toEqual([true, true]);
     await tap(room, '[data-go-on]');
     expect(room.place).toBe('s/session-1');
   });
@@ -81,7 +83,7 @@ describe('who rides', () => {
     const names = (): (string | undefined)[] =>
       all(room, '.animal-card').map((card) => card.dataset['nickname']);
     expect([names().length, new Set(names()).size]).toEqual([6, 6]);
-    await tap(room, `[aria-label="${words.go.more}"]`);
+    await tap(room, `[aria-label="${say('go-more')}"]`);
     const [first, ...rest] = names();
     await tap(room, `[data-nickname="${first}"]`);
     expect(names()).toHaveLength(7);
@@ -124,7 +126,7 @@ describe('how long it takes', () => {
   it('is said, with a warning before it is too long and ways that are shorter', async () => {
     const few = minutes();
     expect(all(room, '[data-too-long]')).toEqual([]);
-    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${words.go.more}"]`);
+    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${say('go-more')}"]`);
     expect(minutes()).toBeGreaterThan(60);
     expect(minutes()).toBeGreaterThan(3 * few);
     expect(all(room, '[data-shorter]').map((way) => way.dataset['shorter'])).toEqual(['attempts', 'devices']);
@@ -138,7 +140,7 @@ describe('how long it takes', () => {
   });
 
   it('several tablets are begun from the warning', async () => {
-    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${words.go.more}"]`);
+    for (let i = 6; i < 20; i += 1) await tap(room, `[aria-label="${say('go-more')}"]`);
     await tap(room, '[data-shorter=devices]');
     expect(room.place).toBe(`s/${sessionOf(room).plan.id}/tablets`);
   });
@@ -149,8 +151,8 @@ describe('a plan of one’s own', () => {
 
   it('says what is missing before it is saved', async () => {
     await tap(room, '[data-save]');
-    expect(one(room, '[role=alert]').textContent).toContain(words.form.noTitle);
-    expect(one(room, '[role=alert]').textContent).toContain(words.form.noRide);
+    expect(one(room, '[role=alert]').textContent).toContain(say('form-noTitle'));
+    expect(one(room, '[role=alert]').textContent).toContain(say('form-noRide'));
     expect(room.shelf.kept.size).toBe(0);
   });
 
@@ -165,7 +167,7 @@ describe('a plan of one’s own', () => {
     await type(room, 'input[name=title]', 'Tuesday');
     await tap(room, '[data-ride="bundled click-before-the-hill"]');
     await tap(room, '[data-ride="check children"]');
-    await tap(room, `[aria-label="${words.form.attemptsMore}"]`);
+    await tap(room, `[aria-label="${say('form-attemptsMore')}"]`);
     for (const [name, at] of [
       ['seed', 1],
       ['aids', 2],
@@ -235,7 +237,7 @@ describe('handing round', () => {
 
   it('a ride that came to no end is offered again to the same rider, and need not be taken', async () => {
     await room.desk.onSaveRound(after(sessionOf(room), { kind: 'start', nickname: 'red-fox' }));
-    expect(room.root.textContent).toContain(words.round.riding('Red fox'));
+    expect(room.root.textContent).toContain(say('round-riding', { name: 'Red fox' }));
     await tap(room, '[data-again]');
     expect(room.rides).toMatchObject([{ nickname: 'red-fox', attempt: 1 }]);
     await tap(room, '[data-stop]');
@@ -257,15 +259,15 @@ describe('handing round', () => {
     await new Promise((resolve) => setTimeout(resolve, 0));
     fail();
     await expect.poll(() => all(room, '[data-again]').length).toBe(1);
-    expect(room.root.textContent).toContain(words.round.notMarked);
+    expect(room.root.textContent).toContain(say('round-notMarked'));
   });
 
   it('somebody comes back later, goes home, joins late', async () => {
-    await tap(room, `[aria-label="${words.round.laterWho('Red fox')}"]`);
+    await tap(room, `[aria-label="${say('round-laterWho', { name: 'Red fox' })}"]`);
     expect(sessionOf(room).round.line).toEqual(['blue-owl', 'green-hare']);
     await tap(room, '[data-back="red-fox"]');
     expect(sessionOf(room).round.line).toEqual(['blue-owl', 'green-hare', 'red-fox']);
-    await tap(room, `[aria-label="${words.round.removeWho('Blue owl')}"]`);
+    await tap(room, `[aria-label="${say('round-removeWho', { name: 'Blue owl' })}"]`);
     await tap(room, '[data-add]');
     expect(nameless(room)).toEqual([]);
     const [offered] = all(room, 'dialog .animal-card');
@@ -284,9 +286,9 @@ describe('handing round', () => {
     expect(name).toBe(ownNickname(`<b onclick=x>${'z'.repeat(7)}`));
     expect(all(room, 'b[onclick]')).toEqual([]);
     await tap(room, '[data-add]');
-    await type(room, 'input[name=nickname]', nameOf(name, words));
+    await type(room, 'input[name=nickname]', nameOf(name));
     expect((one(room, '.own-name button') as HTMLButtonElement).disabled).toBe(true);
-    expect(one(room, '.own-name output').textContent).toBe(words.round.taken);
+    expect(one(room, '.own-name output').textContent).toBe(say('round-taken'));
   });
 
   it('the last ride is taken back only after asking', async () => {
@@ -344,6 +346,6 @@ describe('handing round', () => {
     await broken.onSaveRound(sessionOfThree());
     room.desk = broken;
     draw(room);
-    expect(one(room, '.not-kept').textContent).toBe(words.round.notKept);
+    expect(one(room, '.not-kept').textContent).toBe(say('round-notKept'));
   });
 });

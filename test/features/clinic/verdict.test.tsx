@@ -11,9 +11,11 @@ import { levelHash } from '../../../src/core/level/build.ts';
 import { GroupPicturePage } from '../../../src/features/clinic/picture.tsx';
 import { ReportSheet } from '../../../src/features/clinic/reportSheet.tsx';
 import type { ClinicProps } from '../../../src/features/clinic/services.ts';
-import { clinicWords as words } from '../../../src/features/clinic/words.ts';
+import { words } from '../../../src/words/words.ts';
 import { memoryShelf, openDesk, PLAN, propsOf, sessionOfThree } from '../../app/clinicGiven.ts';
 import { type MadeGroup, madeGroup, TENDENCIES } from './madeGroups.ts';
+
+const say = words('clinic');
 
 type Kind = 'early' | 'late' | 'mixed' | 'right';
 type Bars = Readonly<Record<string, number>>;
@@ -85,7 +87,7 @@ function quarrels(seen: Seen, records: readonly RideRecord[]): string[] {
     KINDS.map((kind) => seen.times[kind]),
     [early, right, late],
   );
-  agree('who', seen.who, words.picture.rides(rides, all));
+  agree('who', seen.who, say('picture-rides', { rides, riders: all }));
   agree(
     'bars',
     seen.bars,
@@ -113,19 +115,19 @@ function quarrels(seen: Seen, records: readonly RideRecord[]): string[] {
   agree('frame', seen.frame, named);
   agree('card', seen.card, named);
   agree('row', seen.row, named);
-  if (named === null) agree('children', seen.answers.where, words.picture.answer.nobody);
+  if (named === null) agree('children', seen.answers.where, say('picture-answer-nobody'));
   else {
     const bar = pitches[named];
     if (said === 'late') agree('taller bar', (bar?.tooLate ?? 0) > (bar?.tooEarly ?? 0), true);
     if (said === 'early') agree('taller bar', (bar?.tooEarly ?? 0) > (bar?.tooLate ?? 0), true);
-    agree('caught', seen.caught, words.picture.caught(named + 1, count[named] ?? 0, all));
+    agree('caught', seen.caught, say('picture-caught', { pitch: named + 1, count: count[named] ?? 0, all }));
     agree('children where', kindSaid(seen.answers.where), said);
     agree('children pitch', seen.answers.where.includes(`Hill ${named + 1}:`), true);
     if (said !== 'mixed') agree('number', seen.where.includes(`${count[named]} of ${all}`), true);
     agree(
       'children caught',
       seen.answers.caught,
-      words.picture.answer.caught(named + 1, count[named] ?? 0, all),
+      say('picture-answer-caught', { hill: named + 1, count: count[named] ?? 0, all }),
     );
   }
   agree('children when', kindSaid(seen.answers.timing), said);
@@ -188,7 +190,7 @@ async function look(
   const answers = { where: '', caught: '', timing: '' };
   for (const board of ['where', 'caught', 'timing'] as const) {
     await tap(`[data-choose=${board}]`);
-    expect(headline()).toBe(words.picture.question[board]);
+    expect(headline()).toBe(say(`picture-question-${board}`));
     await tap('[data-show]');
     answers[board] = headline();
   }

@@ -4,7 +4,6 @@
  */
 import '../../../assets/words/english.ts';
 import { benchWords } from '../../../src/features/bench/words.ts';
-import { clinicWords } from '../../../src/features/clinic/words.ts';
 import { debriefWords, debriefPageWords } from '../../../src/features/debrief/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
 import type { Cause } from './types.ts';
@@ -13,6 +12,7 @@ import { words } from '../../../src/words/words.ts';
 
 const ride = words('ride');
 const kept = words('kept');
+const clinic = words('clinic');
 const arrival = words('arrival');
 
 interface Sentence {
@@ -38,7 +38,7 @@ const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
 const TROUBLE: readonly Sentence[] = [
-  { text: clinicWords.elsewhere, names: ['tabs'] },
+  { text: clinic('elsewhere'), names: ['tabs'] },
   ...coded(debriefPageWords.notSaved).filter(({ text }) => text !== debriefPageWords.notSaved['trial']),
   ...(['not-fetched', 'slow', 'memory', 'small-copy', 'disk-full', 'recordings-lost'] as const).map((code) =>
     ofCode(code, common(`health-${code}`)),
@@ -54,20 +54,24 @@ const TROUBLE: readonly Sentence[] = [
   { text: common('coming-failed'), names: ['network'] },
   ...coded(benchWords.keep.codes),
   ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
-  ...plain(clinicWords.openFailed, clinicWords.round.notKept, clinicWords.round.notMarked),
-  ...plain(clinicWords.round.ridingSays),
+  ...plain(clinic('openFailed'), clinic('round-notKept'), clinic('round-notMarked')),
+  ...plain(clinic('round-ridingSays')),
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
   ...plain(kept('failed'), kept('savedPart'), kept('notAFile'), kept('notDeleted')),
   ...plain('could not be read and were left out.'),
+<<<<<<< HEAD
   ...plain(words('gearcheck')('failed'), clinicWords.picture.failed, 'does not answer. Load the page anew'),
+=======
+  ...plain(gearCheckWords.answer.failed, clinic('picture-failed'), 'does not answer. Load the page anew'),
+>>>>>>> 7536453 (A group session reads its words from message files; its ready plans are called in each device's own language)
 ];
 
 const WAITING: readonly string[] = [
   common('riding-loading'),
   common('coming-loading'),
-  clinicWords.opening,
-  clinicWords.round.marking,
-  clinicWords.picture.working,
+  clinic('opening'),
+  clinic('round-marking'),
+  clinic('picture-working'),
   'Planning the best ride:',
   handoverWords.carry.making,
   debriefWords.doing.saved.saving,
