@@ -122,11 +122,16 @@ export function findFolderCycles(sources: Sources): string[] {
 
 /** Files of more than so many lines, wherever they are, as `path has N lines`. */
 export function findLongFiles(sources: Sources, most = MAXIMUM_LINES): string[] {
-  return [...sources]
-    .filter(([path]) => scriptFile.test(path) || path.endsWith('.css'))
-    .map(([path, text]) => ({ path, lines: text.replace(/\n$/, '').split('\n').length }))
-    .filter(({ lines }) => lines > most)
-    .map(({ path, lines }) => `${path} has ${lines} lines, more than ${most}`);
+  return (
+    [...sources]
+      // What a script writes has the length of what it is written from.
+      .filter(
+        ([path]) => (scriptFile.test(path) || path.endsWith('.css')) && path !== 'src/words/messages.ts',
+      )
+      .map(([path, text]) => ({ path, lines: text.replace(/\n$/, '').split('\n').length }))
+      .filter(({ lines }) => lines > most)
+      .map(({ path, lines }) => `${path} has ${lines} lines, more than ${most}`)
+  );
 }
 
 /** Everything in `src` that breaks the table, as `file:line what is wrong`. */

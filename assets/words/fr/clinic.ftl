@@ -40,7 +40,7 @@ openFailed = La séance n’a pas pu être chargée. Recharge la page, puis rée
 
 ## La première page : continuer une séance, ou choisir un plan
 
-home-goOn = Continuer
+home-goOn = Continuer : { $plan }
 home-next = Au suivant : { $name } · { $ridden } sur { $all } faits
 home-waiting = { $ridden } sur { $all } faits
 home-ready = Plans tout prêts
@@ -349,8 +349,6 @@ picture-barOf-tooLate = trop tard : { $count } cyclistes sur { $all }
 picture-pitch = Raidillon { $pitch }
 picture-caughtShort = { $count } piégés sur { $all }
 picture-dots = Un point est un cycliste ; un point plein s’est fait piéger au moins une fois.
-picture-group = groupe prêt
-picture-best = meilleur passage prêt
 picture-never = jamais
 
 picture-timing-tooEarly = trop tôt
@@ -376,7 +374,6 @@ picture-changeNone = Personne n’a encore roulé deux fois la même chose
 picture-changeSays = Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
 picture-first = Premier essai
 picture-last = Dernier essai
-picture-points = points
 picture-bins = { $low } à { $high } points : { $count }
 
 ## Ce que l'on demande aux enfants, et les réponses
@@ -454,6 +451,6 @@ report-best = Meilleur passage prêt
 report-ready = Prêt : la vitesse pour le raidillon est là et son dernier changement est fini.
 report-before = { $distance } avant le pied
 report-after = { $distance } après le pied
-report-attempts = Premier et dernier essai
+report-attempts = Premier et dernier essai : Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
 report-all = Totaux, essai par essai
 report-footer = Les notes viennent d’un modèle du vélo. Elles disent le moment des changements sur ces routes, pas la valeur d’un cycliste.

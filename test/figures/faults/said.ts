@@ -59,11 +59,7 @@ const TROUBLE: readonly Sentence[] = [
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
   ...plain(kept('failed'), kept('savedPart'), kept('notAFile'), kept('notDeleted')),
   ...plain('could not be read and were left out.'),
-<<<<<<< HEAD
-  ...plain(words('gearcheck')('failed'), clinicWords.picture.failed, 'does not answer. Load the page anew'),
-=======
-  ...plain(gearCheckWords.answer.failed, clinic('picture-failed'), 'does not answer. Load the page anew'),
->>>>>>> 7536453 (A group session reads its words from message files; its ready plans are called in each device's own language)
+  ...plain(words('gearcheck')('failed'), clinic('picture-failed'), 'does not answer. Load the page anew'),
 ];
 
 const WAITING: readonly string[] = [
