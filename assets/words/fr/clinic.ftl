@@ -40,7 +40,7 @@ openFailed = La séance n’a pas pu être chargée. Recharge la page, puis rée
 
 ## La première page : continuer une séance, ou choisir un plan
 
-home-goOn = Continuer : { $plan }
+home-goOn = Continuer : { $plan }
 home-next = Au suivant : { $name } · { $ridden } sur { $all } faits
 home-waiting = { $ridden } sur { $all } faits
 home-ready = Plans tout prêts
@@ -62,6 +62,9 @@ home-session =
         [one] { $rides } passage
        *[other] { $rides } passages
     }
+home-open-round = Chacun son tour : { $plan }
+home-open-picture = Image du groupe : { $plan }
+home-open-report = Rapport : { $plan }
 home-change = Modifier une copie
 home-forget = Effacer le plan
 home-forgetKeep = Garder
@@ -212,6 +215,7 @@ round-giveTitle = Qui a roulé ?
 round-giveSays = Le passage compte alors pour cette personne. Qui était affiché ici garde son tour.
 round-giveKeep = C’était juste
 round-add = Ajouter un cycliste
+round-addPlus = + Ajouter un cycliste
 round-undo = Annuler le dernier passage
 round-undoWho = Le dernier passage de { $name } ne comptera pas. Il peut être refait.
 round-keep = Garder
@@ -409,6 +413,7 @@ picture-answer-hill = Côte { $hill }
 
 picture-table-rider = Cycliste
 picture-table-ride = Passage
+picture-table-rideNumber = Passage { $ride }
 picture-table-attempt = Essai
 picture-table-total = Total
 picture-table-pitches = Raidillons (%)
@@ -420,6 +425,7 @@ report-title = Rapport
 report-intro = Une page en noir et blanc pour chaque route, et des fichiers pour un tableur ou un autre programme.
 report-names = Avec les animaux et les surnoms
 report-namesHint = Sans eux, la page ne porte aucun nom. Les fichiers portent toujours les surnoms.
+report-fileName = seance
 report-print = Imprimer
 report-csv = Enregistrer en CSV
 report-json = Enregistrer en JSON
@@ -449,8 +455,9 @@ report-timing = Tôt / juste / tard (passages)
 report-group = Groupe prêt
 report-best = Meilleur passage prêt
 report-ready = Prêt : la vitesse pour le raidillon est là et son dernier changement est fini.
+report-sentence = { $sentence }.
 report-before = { $distance } avant le pied
 report-after = { $distance } après le pied
-report-attempts = Premier et dernier essai : Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
+report-attempts = Premier et dernier essai. Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
 report-all = Totaux, essai par essai
 report-footer = Les notes viennent d’un modèle du vélo. Elles disent le moment des changements sur ces routes, pas la valeur d’un cycliste.
