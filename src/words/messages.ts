@@ -1,3 +1,4 @@
+/* oxlint-disable max-lines -- A list. */
 /** Every message and what is filled in, from the files in `assets/words/en`. Written by `npm run words`, not by hand. */
 type Plain<Ids extends string> = Record<Ids, null>;
 type Text = string | number;

@@ -41,8 +41,8 @@ export type ProgressFinding =
  * day. Measured on the virtual riders who scatter most, those of little skill on the road bike, whose skill varies by 0.03
  * a day (the table stands in MARKS.md); that people vary so much is an assumption, no source.
  */
-const RIDE_SPREAD_POINTS = 3.5;
-const DAY_SPREAD_POINTS = 1.6;
+const RIDE_SPREAD_POINTS = 3.8;
+const DAY_SPREAD_POINTS = 2;
 /** 95 of 100 cases lie within so many standard errors (normal distribution). */
 const WITHIN_95 = 1.96;
 

@@ -16,7 +16,7 @@ test('two rides on one day are a difference, not yet learning', () => {
     first: 40,
     latest: 70,
     change: 30,
-    chance: 11,
+    chance: 12,
     certain: true,
     before: 1,
     after: 1,
@@ -47,13 +47,13 @@ test('rides of a day are taken together, at most three, and three on each side s
     first: 62,
     latest: 74,
     change: 12,
-    chance: 7,
+    chance: 8,
     certain: true,
     before: 3,
     after: 3,
     days: 3,
   });
-  expect(findProgress([rides[2]!, later[1]!])).toMatchObject({ change: 9, chance: 11, certain: false });
+  expect(findProgress([rides[2]!, later[1]!])).toMatchObject({ change: 9, chance: 12, certain: false });
 });
 
 test('chance falls with the number of rides as a standard error does, but not below that of the day', () => {
