@@ -46,12 +46,15 @@ class Values extends Visitor {
   }
 }
 
-/** As many to a line as are easily read. */
+/** Nobody reads the file line by line (characters). */
+const WIDTH = 240;
+
+/** As many to a line as fit. */
 function packed(parts: readonly string[], indent: string): string {
   const lines: string[] = [];
   for (const part of parts) {
     const last = lines.at(-1);
-    if (last !== undefined && last.length + part.length < 104) lines[lines.length - 1] = `${last} ${part}`;
+    if (last !== undefined && last.length + part.length < WIDTH) lines[lines.length - 1] = `${last} ${part}`;
     else lines.push(`${indent}${part}`);
   }
   return lines.join('\n');
@@ -74,9 +77,9 @@ function typeOfFile(file: string): string {
   const plain = all.flatMap(([id, kinds]) => (kinds.size === 0 ? [`| '${id}'`] : []));
   const filled = all.flatMap(([id, kinds]) => {
     const values = [...kinds].map(([name, kind]) => `${name}: ${kind}`).join('; ');
-    return kinds.size === 0 ? [] : [`    '${id}': { ${values} };`];
+    return kinds.size === 0 ? [] : [`'${id}': { ${values} };`];
   });
-  const rest = filled.length === 0 ? ';' : ` & {\n${filled.join('\n')}\n  };`;
+  const rest = filled.length === 0 ? ';' : ` & {\n${packed(filled, '    ')}\n  };`;
   return `  ${file}: Plain<\n${packed(plain, '    ')}\n  >${rest}`;
 }
 

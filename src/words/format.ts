@@ -15,15 +15,15 @@ export interface Format {
   readonly number: (value: number, decimals?: number) => string;
   readonly speed: (speedMps: number) => string;
   /** Short distances in m or ft. */
-  readonly distance: (distanceM: number) => string;
+  readonly distance: (distanceM: number, decimals?: number) => string;
   /** What is measured in metres everywhere, to a centimetre: how far a turn of the pedals carries. */
   readonly metres: (metres: number) => string;
   /** One m or one ft, in which round distances are round (m). */
   readonly unitM: number;
   /** Long distances in km or miles. */
-  readonly road: (distanceM: number) => string;
+  readonly road: (distanceM: number, decimals?: number) => string;
   /** 0.08 is 8 %. */
-  readonly percent: (ratio: number) => string;
+  readonly percent: (ratio: number, decimals?: number) => string;
   /** 95 s is 1:35. */
   readonly time: (timeS: number) => string;
   readonly gear: (gear: GearTold) => string;
@@ -60,11 +60,12 @@ export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale
   return {
     number: write,
     speed: (mps) => (metric ? unit('kmh', mps * KMH_PER_MPS) : unit('mph', mps * MPH_PER_MPS)),
-    distance: (m) => (metric ? unit('m', m) : unit('ft', m * FEET_PER_M)),
+    distance: (m, decimals) => (metric ? unit('m', m, decimals) : unit('ft', m * FEET_PER_M, decimals)),
     metres: (m) => unit('m', m, 2),
     unitM: metric ? 1 : 1 / FEET_PER_M,
-    road: (m) => (metric ? unit('km', m / 1000, 1) : unit('mi', m * MILES_PER_M, 1)),
-    percent: (ratio) => unit('percent', ratio * 100),
+    road: (m, decimals = 1) =>
+      metric ? unit('km', m / 1000, decimals) : unit('mi', m * MILES_PER_M, decimals),
+    percent: (ratio, decimals) => unit('percent', ratio * 100, decimals),
     time: (timeS) => {
       const whole = Math.max(0, Math.round(timeS));
       return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;

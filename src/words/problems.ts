@@ -9,7 +9,8 @@ import type { Problem, ProblemAbout, SchemaCode } from '../core/level/problems.t
 import { gearOfValues } from '../core/model/transmission.ts';
 import type { LinkCode } from '../core/transfer/share.ts';
 import { gearName } from './gears.ts';
-import { ROAD } from './roads.ts';
+import { createFormat, type Format } from './format.ts';
+import { roadSentence } from './roads.ts';
 import { counted, number, percent, type Say, text, texts } from './values.ts';
 
 const NEWER = ' Update the game; the file was left as it is.';
@@ -130,15 +131,24 @@ const LINK: Readonly<Record<LinkCode, Say>> = {
   'unknown-packing': 'The shared level is packed in a way that is not known here. Update the game.',
 };
 
-const WORDS: Readonly<Record<ProblemAbout, Readonly<Record<string, Say>>>> = {
+const WORDS: Readonly<Record<Exclude<ProblemAbout, 'road'>, Readonly<Record<string, Say>>>> = {
   level: LEVEL,
   plan: PLAN,
   link: LINK,
-  road: ROAD,
 };
 
 /** What is wrong, as a sentence. Throws for a code that the core does not have, which would be a fault of ours. */
 export function sentenceOf(problem: Problem): string {
+  return sentenceIn(createFormat('metric'))(problem);
+}
+
+/** The same in the units of whoever reads it. */
+export function sentenceIn(format: Format): (problem: Problem) => string {
+  return (problem) => (problem.about === 'road' ? roadSentence(problem, format) : otherSentence(problem));
+}
+
+function otherSentence(problem: Problem): string {
+  if (problem.about === 'road') throw new Error('roads have words of their own');
   const say = WORDS[problem.about][problem.code];
   if (say === undefined) throw new Error(`no words for ${problem.about} ${problem.code}`);
   return typeof say === 'string' ? say : say(problem);

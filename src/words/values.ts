@@ -1,5 +1,7 @@
 /** Takes numbers and texts out of a problem's values; a value that is not there is a fault of ours and throws. */
 import type { Problem } from '../core/level/problems.ts';
+import type { Values as Filled } from './fill.ts';
+import type { Format } from './format.ts';
 
 /** A sentence, or how it is made of a problem. */
 export type Say = string | ((problem: Problem) => string);
@@ -35,4 +37,24 @@ export function percent(values: Values, name: string): string {
 /** A count with its noun. */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Shares below this are written with a decimal. */
+const SMALL_SHARE = 0.0095;
+
+/**
+ * Values for a message: those with a unit in their name are written with it and are called without (`lengthM` becomes
+ * `length`), as are gradients and shares in percent; counts stay numbers. Numbers of lines are names.
+ */
+export function written(values: Values, format: Format): Filled {
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]): [string, string | number] => {
+      if (typeof value !== 'number') return [name, String(value)];
+      if (name === 'line') return [name, String(value)];
+      if (name === 'share') return [name, format.percent(value, value < SMALL_SHARE ? 1 : 0)];
+      const bare = name.replace(/(?:M|Mph|Ratio)$/, '');
+      if (bare === name) return [name, value];
+      return [bare, name.endsWith('Ratio') ? format.percent(value) : format.distance(value)];
+    }),
+  );
 }

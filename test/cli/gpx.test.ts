@@ -17,7 +17,7 @@ describe('gpx', () => {
   });
 
   it.each([
-    ['a file without a road', gpxText('<wpt lat="1" lon="1"/>'), /waypoints/],
+    ['a file without a road', gpxText('<wpt lat="1" lon="1"/>'), /waypoint/],
     ['something else', 'lat,lon', /not a GPX file/],
     ['nothing', '', /empty/],
   ])('of %s says why, with exit code 2', (_, text, reason) => {
