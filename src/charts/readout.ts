@@ -1,17 +1,24 @@
 /**
- * What the strip says about one place, as short pairs of a name and a value. Pure; the words come in.
+ * What the strip says about one place, as short pairs of a name and a value. Pure.
  */
 import type { ShiftReport } from '../core/coach/types.ts';
-import type { Course, Pitch } from '../core/course/types.ts';
+import type { Pitch } from '../core/course/types.ts';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
 import { gearOf, numbersOfMovement } from '../core/model/transmission.ts';
 import type { GearPlace, Machine } from '../core/model/types.ts';
 import type { TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
-import type { FootPlace } from '../words/counting.ts';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import { nearestSample } from './lookup.ts';
 import type { StripData } from './tracks.tsx';
+
+const say = words('charts');
+
+/** A place near a foot: `metres` is written, `side` says on which side. */
+export interface FootPlace {
+  readonly metres: string;
+  readonly side: 'before' | 'at' | 'after';
+}
 
 /** One pair. */
 export interface ReadItem {
@@ -57,65 +64,64 @@ function shiftAt(data: StripData, sample: TraceSample): ShiftReport | null {
 }
 
 /** Everything to be read out at a sample of the ride. */
-export function readPlace(
-  data: StripData,
-  index: number,
-  words: StripWords,
-  format: Format,
-): readonly ReadItem[] {
+export function readPlace(data: StripData, index: number, format: Format): readonly ReadItem[] {
   const sample = data.trace.samples[index];
   if (sample === undefined) return [];
-  const { machine, course } = data;
-  const { read } = words;
+  const { machine } = data;
   const items: ReadItem[] = [
     {
       name: 'place',
-      label: read.at,
+      label: say('read-at'),
       value: format.distance(sample.distanceM),
-      aside: whereText(course, sample.distanceM, words, format),
+      aside: whereText(data, sample.distanceM, format),
     },
     {
       name: 'gear',
-      label: read.gear,
+      label: say('gear'),
       value: gearText(machine, sample, format),
     },
     {
       name: 'cadence',
-      label: read.cadence,
-      value: cadenceText(sample, words, format),
-      aside: read.band(format.number(sample.bandLowRpm), format.number(sample.bandHighRpm)),
+      label: say('cadence'),
+      value: cadenceText(sample),
+      aside: say('read-band', {
+        low: Math.round(sample.bandLowRpm),
+        high: Math.round(sample.bandHighRpm),
+      }),
     },
-    { name: 'pressure', label: read.pressure, value: pressureText(sample, words, format) },
+    { name: 'pressure', label: say('pressure'), value: pressureText(sample, format) },
   ];
   const best = data.reference?.samples[nearestSample(data.reference.samples, sample.distanceM)];
   if (best !== undefined) {
     const gear = gearText(machine, best, format);
     items.push({
       name: 'best',
-      label: read.best,
-      value: read.bestHere(gear, cadenceText(best, words, format)),
+      label: say('read-best'),
+      value: say('read-bestHere', { gear, cadence: cadenceText(best) }),
     });
   }
   const shift = shiftAt(data, sample);
   if (shift !== null) {
-    const [from, to] = shiftText(machine, shift, format);
+    const { kind, direction } = shift;
+    const [from, to] = numbersOfMovement(machine, shift);
     items.push({
       name: 'shift',
-      label: read.shift,
-      value: read.shiftSays(shift.kind, shift.direction, from, to),
+      label: say('read-shift'),
+      value: say('read-shiftSays', { kind, direction, from, to }),
     });
   }
   return items;
 }
 
-function whereText(course: Course, distanceM: number, words: StripWords, format: Format): string {
+function whereText({ course, audience }: StripData, distanceM: number, format: Format): string {
   const ratio = tableAt(course.slopeRatio, distanceM);
   const way = Math.abs(ratio) < FLAT_RATIO ? 'flat' : ratio > 0 ? 'up' : 'down';
-  const slope = words.read.slope(format.percent(Math.abs(ratio)), way);
-  const pitch = nearestPitch(course.pitches, distanceM);
-  if (pitch === null) return slope;
-  const name = words.pitch(course.pitches.indexOf(pitch), course.pitches.length);
-  return `${slope}, ${words.read.near(name, footPlace(pitch.footM - distanceM, format))}`;
+  const slope = { way, percent: format.percent(Math.abs(ratio)) } as const;
+  const { pitches } = course;
+  const pitch = nearestPitch(pitches, distanceM);
+  if (pitch === null) return say('read-slope', slope);
+  const which = { audience, pitch: pitches.indexOf(pitch) + 1, pitches: pitches.length };
+  return say('read-slopeNear', { ...slope, ...which, ...footPlace(pitch.footM - distanceM, format) });
 }
 
 /** The pitch one is on or near the foot of; the next foot counts before the last. */
@@ -127,16 +133,13 @@ function nearestPitch(pitches: readonly Pitch[], distanceM: number): Pitch | nul
 }
 
 /** A cadence, or why there is none. */
-function cadenceText(sample: TraceSample, words: StripWords, format: Format): string {
-  if (sample.speedMps < 0.1) return words.read.standing;
-  if (sample.cadenceRpm <= 0) return words.read.coasting;
-  return words.read.rpm(format.number(sample.cadenceRpm));
+function cadenceText(sample: TraceSample): string {
+  if (sample.speedMps < 0.1) return say('read-standing');
+  if (sample.cadenceRpm <= 0) return say('read-coasting');
+  return say('read-rpm', { rpm: Math.round(sample.cadenceRpm) });
 }
 
-function pressureText(sample: TraceSample, words: StripWords, format: Format): string {
-  const { strip } = words;
-  const ratio = sample.pressureRatio;
-  const name =
-    ratio < 0.15 ? strip.coast : ratio < 0.75 ? strip.ease : ratio <= 1.2 ? strip.steady : strip.press;
-  return `${name} (${format.percent(ratio)})`;
+function pressureText({ pressureRatio: ratio }: TraceSample, format: Format): string {
+  const how = ratio < 0.15 ? 'coast' : ratio < 0.75 ? 'ease' : ratio <= 1.2 ? 'steady' : 'press';
+  return say('read-pressure', { how, percent: format.percent(ratio) });
 }

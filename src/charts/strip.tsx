@@ -7,7 +7,7 @@ import { useId, useMemo, useRef, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { useWidth } from '../ui/useWidth.ts';
 import type { Format } from '../words/format.ts';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import { CursorInk } from './cursorInk.tsx';
 import { jump, moveByKey, PAGE_M } from './cursor.ts';
 import { nearestSample } from './lookup.ts';
@@ -22,16 +22,17 @@ interface StripProps {
   readonly data: StripData;
   /** The pitch a narrow screen shows first, or null. */
   readonly pitch: number | null;
-  readonly words: StripWords;
   readonly format: Format;
   readonly onWatch: (distanceM: number) => void;
 }
+
+const say = words('charts');
 
 /** Width of the scrubber's handle, as in the style sheet (px). */
 const THUMB_PX = 22;
 
 /** The strip. */
-export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.Element {
+export function Strip({ data, pitch, format, onWatch }: StripProps): JSX.Element {
   const [width, paper] = useWidth();
   const [cursor, setCursor] = useState<number | null>(null);
   const [chosen, choose] = useState<ZoomedPart | null>(null);
@@ -53,25 +54,25 @@ export function Strip({ data, pitch, words, format, onWatch }: StripProps): JSX.
   return (
     <div class="strip">
       <div class="strip-head">
-        <StripLegend data={data} words={words} />
-        <ZoomButtons data={data} view={view} words={words} onChoose={choose} />
+        <StripLegend data={data} />
+        <ZoomButtons data={data} view={view} onChoose={choose} />
       </div>
       <div class="strip-paper" ref={paper}>
-        <Drawing {...{ data, width, domain, cursor, words, format }} onPlace={touch} />
-        <Scrubber {...{ data, width, domain, cursor, words, format }} input={scrubber} onMove={move} />
+        <Drawing {...{ data, width, domain, cursor, format }} onPlace={touch} />
+        <Scrubber {...{ data, width, domain, cursor, format }} input={scrubber} onMove={move} />
       </div>
       <Readout
-        items={cursor === null ? [] : readPlace(data, cursor, words, format)}
-        hint={words.strip.drag}
-        keysHint={`${words.strip.keys(format.distance(PAGE_M))}${data.shifts === null ? '' : ` ${words.strip.jumps}`}`}
+        items={cursor === null ? [] : readPlace(data, cursor, format)}
+        hint={say('drag')}
+        keysHint={`${say('keys', { step: format.distance(PAGE_M) })}${data.shifts === null ? '' : ` ${say('jumps')}`}`}
       />
-      <StripButtons {...{ data, cursor, words, onWatch }} onMove={move} />
-      <StripTable data={data} words={words} format={format} />
+      <StripButtons {...{ data, cursor, onWatch }} onMove={move} />
+      <StripTable data={data} format={format} />
     </div>
   );
 }
 
-type Moving = Pick<StripProps, 'data' | 'words'> & {
+type Moving = Pick<StripProps, 'data'> & {
   readonly cursor: number | null;
   readonly onMove: (to: number | null) => void;
 };
@@ -85,7 +86,7 @@ function Scrubber(
     readonly input: { current: HTMLInputElement | null };
   },
 ): JSX.Element {
-  const { data, cursor, words, format, width, domain, input, onMove } = props;
+  const { data, cursor, format, width, domain, input, onMove } = props;
   const { samples } = data.trace;
   const { left, right } = stripLayout(width);
   const distanceM = cursor === null ? domain.fromM : (samples[cursor]?.distanceM ?? 0);
@@ -105,7 +106,7 @@ function Scrubber(
       max={domain.toM}
       step="any"
       value={distanceM}
-      aria-label={words.strip.place}
+      aria-label={say('place')}
       aria-valuetext={format.distance(distanceM)}
       style={{ marginLeft: `${left - THUMB_PX / 2}px`, width: `${right - left + THUMB_PX}px` }}
       onKeyDown={onKeyDown}
@@ -115,7 +116,7 @@ function Scrubber(
 }
 
 function StripButtons(props: Moving & Pick<StripProps, 'onWatch'>): JSX.Element {
-  const { data, cursor, words, onMove, onWatch } = props;
+  const { data, cursor, onMove, onWatch } = props;
   const { samples } = data.trace;
   const shifts = data.shifts ?? [];
   const distanceM = cursor === null ? undefined : samples[cursor]?.distanceM;
@@ -124,16 +125,16 @@ function StripButtons(props: Moving & Pick<StripProps, 'onWatch'>): JSX.Element 
       {shifts.length > 0 && (
         <>
           <Button look="small" onClick={() => onMove(jump(samples, shifts, cursor, -1))}>
-            ← {words.strip.lastShift}
+            ← {say('lastShift')}
           </Button>
           <Button look="small" onClick={() => onMove(jump(samples, shifts, cursor, 1))}>
-            {words.strip.nextShift} →
+            {say('nextShift')} →
           </Button>
         </>
       )}
       {distanceM !== undefined && (
         <Button look="small" onClick={() => onWatch(distanceM)}>
-          ▶ {words.strip.watchHere}
+          ▶ {say('watchHere')}
         </Button>
       )}
     </div>
@@ -146,11 +147,10 @@ function Drawing(props: {
   readonly width: number;
   readonly domain: Domain;
   readonly cursor: number | null;
-  readonly words: StripWords;
   readonly format: Format;
   readonly onPlace: (distanceM: number) => void;
 }): JSX.Element {
-  const { data, width, domain, cursor, words, format } = props;
+  const { data, width, domain, cursor, format } = props;
   const id = useId();
   const layout = useMemo(() => stripLayout(width), [width]);
   const scales = useMemo(
@@ -164,8 +164,8 @@ function Drawing(props: {
     [layout, domain, data],
   );
   const tracks = useMemo(
-    () => <Tracks {...{ data, layout, scales, domain, words, format }} id={`strip-${id}`} />,
-    [data, layout, scales, domain, words, format, id],
+    () => <Tracks {...{ data, layout, scales, domain, format }} id={`strip-${id}`} />,
+    [data, layout, scales, domain, format, id],
   );
   const place = (event: TargetedPointerEvent<SVGSVGElement>): void => {
     const box = event.currentTarget.getBoundingClientRect();
@@ -183,9 +183,11 @@ function Drawing(props: {
       onPointerDown={place}
       onPointerMove={place}
     >
-      <title id={`t-${id}`}>{words.strip.title}</title>
+      <title id={`t-${id}`}>{say('title')}</title>
       <desc id={`d-${id}`}>
-        {data.shifts === null ? words.strip.descClosed(length) : words.strip.desc(length, data.shifts.length)}
+        {data.shifts === null
+          ? say('descClosed', { length })
+          : say('desc', { length, shifts: data.shifts.length })}
       </desc>
       {tracks}
       {cursor !== null && <CursorInk {...{ data, layout, scales, cursor, format }} />}

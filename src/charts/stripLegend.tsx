@@ -1,29 +1,30 @@
 /** What lines and shapes of the strip mean. Only says what can be seen at the moment. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import { MISHAPS, MishapMark, ShiftMark } from './shiftMark.tsx';
 import type { StripData } from './tracks.tsx';
 
-export function StripLegend(props: { readonly data: StripData; readonly words: StripWords }): JSX.Element {
-  const { strip } = props.words;
+const say = words('charts');
+
+export function StripLegend(props: { readonly data: StripData }): JSX.Element {
   return (
     <ul class="strip-legend">
-      <Key name={strip.you}>
+      <Key name={say('legend-you')}>
         <path d="M1 8H23" stroke="var(--ink)" stroke-width="2.4" />
       </Key>
       {props.data.reference !== null && (
-        <Key name={strip.best}>
+        <Key name={say('legend-best')}>
           <path d="M1 8H23" stroke="var(--sand-dark)" stroke-width="4" />
         </Key>
       )}
       {props.data.shifts !== null &&
         (['clean', 'fair', 'heavy'] as const).map((kind) => (
-          <Key key={kind} name={strip.marks[kind]}>
+          <Key key={kind} name={say(`legend-${kind}`)}>
             <ShiftMark kind={kind} x={12} y={8} />
           </Key>
         ))}
       {MISHAPS.filter((kind) => props.data.trace.events.some((event) => event.kind === kind)).map((kind) => (
-        <Key key={kind} name={kind === 'foot-down' ? strip.footDown : strip.chainDropped}>
+        <Key key={kind} name={say(`legend-${kind}`)}>
           <MishapMark kind={kind} x={12} y={8} />
         </Key>
       ))}

@@ -3,11 +3,13 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
 import type { Format } from '../words/format.ts';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import { nearestSample } from './lookup.ts';
 import { gearText, shiftText } from './readout.ts';
 import { showsCadence } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
+
+const say = words('charts');
 
 /** A table longer than this is no longer read (rows). */
 const MOST_ROWS = 80;
@@ -15,7 +17,6 @@ const STEPS = [10, 20, 50, 100, 200, 500, 1000];
 
 interface TableProps {
   readonly data: StripData;
-  readonly words: StripWords;
   readonly format: Format;
 }
 
@@ -30,7 +31,7 @@ export function StripTable(props: TableProps): JSX.Element {
   const [opened, setOpened] = useState(false);
   return (
     <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{props.words.table.summary}</summary>
+      <summary>{say('table-summary')}</summary>
       {opened && (
         <div class="numbers-scroll">
           <Places {...props} />
@@ -41,27 +42,26 @@ export function StripTable(props: TableProps): JSX.Element {
   );
 }
 
-function Places({ data, words, format }: TableProps): JSX.Element {
-  const { table } = words;
+function Places({ data, format }: TableProps): JSX.Element {
   const stepM = rowStepM(data.course.lengthM, format.unitM);
   const reachedM = data.trace.samples.at(-1)?.distanceM ?? 0;
   // The last sample lies a little before the finish.
   const places = Array.from({ length: Math.floor((reachedM + 1) / stepM) + 1 }, (_, i) => i * stepM);
   return (
     <table data-table="places">
-      <caption>{table.places(format.distance(stepM))}</caption>
+      <caption>{say('table-places', { step: format.distance(stepM) })}</caption>
       <thead>
         <tr>
-          {[table.place, table.slope, table.gear, table.cadence, table.band, table.pressure].map((name) => (
-            <th scope="col">{name}</th>
+          {(['place', 'slope', 'gear', 'cadence', 'band', 'pressure'] as const).map((name) => (
+            <th scope="col">{say(`table-${name}`)}</th>
           ))}
           {data.reference !== null &&
-            [table.bestGear, table.bestCadence].map((name) => <th scope="col">{name}</th>)}
+            (['bestGear', 'bestCadence'] as const).map((name) => <th scope="col">{say(`table-${name}`)}</th>)}
         </tr>
       </thead>
       <tbody>
         {places.map((m) => (
-          <PlaceRow key={m} {...{ data, words, format }} distanceM={m} />
+          <PlaceRow key={m} {...{ data, format }} distanceM={m} />
         ))}
       </tbody>
     </table>
@@ -69,13 +69,12 @@ function Places({ data, words, format }: TableProps): JSX.Element {
 }
 
 function PlaceRow(props: TableProps & { readonly distanceM: number }): JSX.Element | null {
-  const { data, words, format, distanceM } = props;
+  const { data, format, distanceM } = props;
   const sample = data.trace.samples[nearestSample(data.trace.samples, distanceM)];
   const best = data.reference?.samples[nearestSample(data.reference.samples, distanceM)];
   if (sample === undefined) return null;
   const gear = (one: typeof sample): string => gearText(data.machine, one, format);
-  const cadence = (one: typeof sample): string =>
-    showsCadence(one) ? format.number(one.cadenceRpm) : words.table.none;
+  const cadence = (one: typeof sample): string => (showsCadence(one) ? format.number(one.cadenceRpm) : '–');
   return (
     <tr>
       <th scope="row">{format.distance(distanceM)}</th>
@@ -96,15 +95,14 @@ function PlaceRow(props: TableProps & { readonly distanceM: number }): JSX.Eleme
   );
 }
 
-function ShiftRows({ data, words, format }: TableProps): JSX.Element {
-  const { table } = words;
+function ShiftRows({ data, format }: TableProps): JSX.Element {
   return (
     <table data-table="shifts">
-      <caption>{table.shifts}</caption>
+      <caption>{say('table-shifts')}</caption>
       <thead>
         <tr>
-          {[table.begins, table.change, table.took, table.load, table.feel].map((name) => (
-            <th scope="col">{name}</th>
+          {(['begins', 'change', 'took', 'load', 'feel'] as const).map((name) => (
+            <th scope="col">{say(`table-${name}`)}</th>
           ))}
         </tr>
       </thead>
@@ -117,7 +115,7 @@ function ShiftRows({ data, words, format }: TableProps): JSX.Element {
               <td>{`${from} → ${to}`}</td>
               <td>{format.number(shift.durationS, 1)}</td>
               <td>{format.number(shift.load * 100)}</td>
-              <td>{table.kinds[shift.kind]}</td>
+              <td>{say(`feel-${shift.kind}`)}</td>
             </tr>
           );
         })}

@@ -5,12 +5,13 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { ShiftReport } from '../core/coach/types.ts';
 import type { Course } from '../core/course/types.ts';
+import type { Level } from '../core/level/schema.ts';
 import { sampleAt } from '../core/math/numbers.ts';
 import { bandLowRpm } from '../core/model/legs.ts';
 import type { Machine } from '../core/model/types.ts';
 import { decisionPlaceM, type RideTrace, type TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import { columnLine, px, stepLine } from './lines.ts';
 import { roadPaths } from './road.ts';
 import { MISHAPS, MishapMark, ShiftMark } from './shiftMark.tsx';
@@ -24,6 +25,8 @@ import {
   type Track,
 } from './stripLayout.ts';
 
+const say = words('charts');
+
 /** What the strip shows of a ride. */
 export interface StripData {
   readonly course: Course;
@@ -33,6 +36,8 @@ export interface StripData {
   readonly reference: RideTrace | null;
   /** Null while how heavy a shift was must not be shown yet. */
   readonly shifts: readonly ShiftReport[] | null;
+  /** Who it is told. */
+  readonly audience: Level['audience'];
 }
 
 interface TracksProps {
@@ -42,7 +47,6 @@ interface TracksProps {
   readonly domain: Domain;
   /** Unique within the document; names the clipping region. */
   readonly id: string;
-  readonly words: StripWords;
   readonly format: Format;
 }
 
@@ -204,34 +208,36 @@ function Shifts(props: {
 }
 
 function Labels(props: TracksProps): JSX.Element {
-  const { data, layout, scales, domain, words, format } = props;
+  const { data, layout, scales, domain, format } = props;
   const { rider } = data.machine;
-  const { strip } = words;
   const inside = (m: number): boolean => m >= domain.fromM && m <= domain.toM;
   const ticks = roadTicks(domain, layout.right - layout.left, format.unitM);
   const last = ticks.length - 1;
   return (
     <g fill="var(--ink)" font-size="14" style={{ fontFamily: 'var(--font)' }}>
       <TrackName track={layout.road} layout={layout}>
-        {strip.road}
+        {say('road')}
       </TrackName>
-      <TrackName track={layout.gear} layout={layout} hint={`↑ ${strip.harder}  ↓ ${strip.easier}`}>
-        {strip.gear}
+      <TrackName track={layout.gear} layout={layout} hint={say('hint-gear')}>
+        {say('gear')}
       </TrackName>
       {data.shifts !== null && !layout.narrow && (
         <text x="4" y={(layout.harderY + layout.easierY) / 2 + 5} font-weight="700">
-          {strip.shifts}
+          {say('shifts-title')}
         </text>
       )}
       <TrackName
         track={layout.cadence}
         layout={layout}
-        hint={`${strip.band} ${format.number(rider.cadenceLowRpm)}–${format.number(rider.cadenceHighRpm)}`}
+        hint={say('hint-cadence', {
+          low: Math.round(rider.cadenceLowRpm),
+          high: Math.round(rider.cadenceHighRpm),
+        })}
       >
-        {strip.cadence}
+        {say('cadence')}
       </TrackName>
-      <TrackName track={layout.pressure} layout={layout} hint={`— ${strip.steady}`}>
-        {strip.pressure}
+      <TrackName track={layout.pressure} layout={layout} hint={say('hint-pressure')}>
+        {say('pressure')}
       </TrackName>
       {data.course.pitches
         .filter((pitch) => inside(pitch.footM))

@@ -1,9 +1,11 @@
 /** Which stretch of road the strip shows, and the buttons that choose it. */
 import type { JSX } from 'preact';
 import { Button } from '../ui/controls.tsx';
-import type { StripWords } from './words.ts';
+import { words } from '../words/words.ts';
 import type { Domain } from './stripLayout.ts';
 import type { StripData } from './tracks.tsx';
+
+const say = words('charts');
 
 /** The whole road, a pitch by its number, or any stretch the cursor was led to. */
 export type ZoomedPart = 'whole' | number | Domain;
@@ -31,7 +33,6 @@ export function domainOf(data: Pick<StripData, 'course'>, view: ZoomedPart): Dom
 export function ZoomButtons(props: {
   readonly data: StripData;
   readonly view: ZoomedPart;
-  readonly words: StripWords;
   readonly onChoose: (view: ZoomedPart) => void;
 }): JSX.Element | null {
   const { pitches } = props.data.course;
@@ -39,7 +40,7 @@ export function ZoomButtons(props: {
   const views: readonly ('whole' | number)[] = ['whole', ...pitches.keys()];
   return (
     <fieldset class="strip-zoom">
-      <legend class="unseen">{props.words.strip.zoom}</legend>
+      <legend class="unseen">{say('zoom')}</legend>
       {views.map((view) => (
         <Button
           look="small"
@@ -47,7 +48,9 @@ export function ZoomButtons(props: {
           aria-pressed={view === props.view}
           onClick={() => props.onChoose(view)}
         >
-          {view === 'whole' ? props.words.strip.whole : props.words.strip.zoomTo(view)}
+          {view === 'whole'
+            ? say('zoom-whole')
+            : say('zoom-to', { audience: props.data.audience, pitch: view + 1 })}
         </Button>
       ))}
     </fieldset>

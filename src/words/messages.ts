@@ -169,7 +169,7 @@ export interface Messages {
     'hold-lessonMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text }; 'hold-markMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
     'why-below-band': { seconds: number; from: Text }; 'why-above-band': { seconds: number; from: Text }; 'why-coasted': { seconds: number; from: Text }; 'why-overloaded-pitch': { pitches: number; pitch: Text };
     'why-early-pitch': { pitches: number; pitch: Text }; 'why-foot-down-pitch': { pitches: number; pitch: Text }; 'why-heavy-shift': { from: Text }; 'why-waited-shift': { from: Text }; 'why-crossed': { seconds: number; from: Text };
-    'why-many-shifts': { changes: number; needed: Text }; 'why-undone': { from: Text };
+    'why-many-shifts': { changes: number; needed: Text }; 'why-undone': { from: Text }; 'print-pitchTitle': { pitches: number; pitch: Text }; 'print-pitch': { made: number; needed: Text; own: Text; best: Text; before: Text };
   };
   gearcheck: Plain<
     | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'caution' | 'working' | 'failed' | 'again' | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-example' | 'ask-button' | 'ask-working' | 'ask-nothing' | 'ask-which-end'

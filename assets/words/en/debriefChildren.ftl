@@ -366,3 +366,13 @@ why-undone = You shifted at { $from } and then back again.
 better-undone = wait a bit with each new gear.
 
 closed = Guess first. Then you see the rest.
+
+## The printed sheet: labels with their values, as on the cards of the hills
+
+print-pitchTitle = { pitch-title }.
+# $needed (Number): easier gears. $before, $made (Number): gears. $own, $best (Number): turns of the pedals a minute.
+print-pitch =
+    { $made ->
+        [0] Gears you need: { $needed }. Yours before the hill: none made. Slowest legs: { $own } rpm (best { $best }).
+       *[other] Gears you need: { $needed }. Yours before the hill: { $before } of { $made } made. Slowest legs: { $own } rpm (best { $best }).
+    }

@@ -5,13 +5,13 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import { createFormat } from '../../words/format.ts';
 import { sayChange } from './say.ts';
-import { debriefWords } from './words.ts';
-import { childrenDebriefWords } from './wordsForChildren.ts';
+import { debriefFor } from './speech.ts';
 
 /** In the words for who the level is for. */
 export function adviceOf(level: Level, report: RideReport, units: Settings['units']): string {
   return sayChange(report.verdict.change, {
-    words: level.audience === 'children' ? childrenDebriefWords : debriefWords,
+    say: debriefFor(level.audience),
+    audience: level.audience,
     format: createFormat(units),
     pitchCount: courseOfLevel(level).pitches.length,
   });

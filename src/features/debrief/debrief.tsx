@@ -12,13 +12,14 @@ import { paintPng } from '../../charts/picture.ts';
 import { Strip } from '../../charts/strip.tsx';
 import type { StripData } from '../../charts/tracks.tsx';
 import { createFormat } from '../../words/format.ts';
+import { spokenLanguage, spokenLocale, words } from '../../words/words.ts';
 import { DoingMore, DoingRow } from './doing.tsx';
 import { EndCard } from './endCard.tsx';
 import { MarksCard } from './marks.tsx';
 import { PitchCards } from './pitchCards.tsx';
 import { PrintSheet } from './printSheet.tsx';
-import type { Speech } from './say.ts';
 import { Sentences } from './sentences.tsx';
+import { debriefFor, type Speech } from './speech.ts';
 import type { DebriefProps } from './types.ts';
 import './debrief.css';
 import './strip.css';
@@ -26,12 +27,14 @@ import './cards.css';
 import './endCard.css';
 import './print.css';
 
+const chart = words('charts');
+
 /** The page below its head. */
 export function DebriefPage(props: DebriefProps): JSX.Element {
   const { level, report, guess, trace } = props;
   const course = useMemo(() => courseOfLevel(level, props.seed), [level, props.seed]);
   const speech = useSpeech(props, course.pitches.length);
-  const { words } = speech;
+  const { say } = speech;
   const mayAsk = speech.pitchCount > 0 && shiftsOf(trace).length > 0;
   const asksGuess = report === null ? mayAsk : report.guessPitch !== null;
   const open = report !== null && (guess !== null || !asksGuess);
@@ -43,9 +46,9 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   };
   return (
     <div class="debrief-page" data-open={open}>
-      {!props.same && <p class="paper-card notice">{words.differs}</p>}
+      {!props.same && <p class="paper-card notice">{say('differs')}</p>}
       <EndCard {...{ props, speech, asksGuess, open }}>
-        <DoingRow {...props} words={words} onwards={open && report.verdict.next.code === 'onwards'} />
+        <DoingRow {...props} say={say} onwards={open && report.verdict.next.code === 'onwards'} />
       </EndCard>
       {props.outside !== null && open && <Outside {...props.outside} />}
       <Explained {...{ props, data, speech, open, savePicture }} />
@@ -68,7 +71,7 @@ function Explained(parts: {
 }): JSX.Element {
   const { props, data, speech, open, savePicture } = parts;
   const { report, nextLevelTitle, onWatch } = props;
-  const { words } = speech;
+  const { say } = speech;
   const best = useMemo(
     () => (open && data.reference !== null ? shiftsOf(data.reference) : []),
     [open, data.reference],
@@ -79,16 +82,10 @@ function Explained(parts: {
   };
   return (
     <details class="explain" data-explain open={props.unfolded} onToggle={onToggle}>
-      <summary>{words.end.explain}</summary>
+      <summary>{say('end-explain')}</summary>
       <div class="explain-body">
-        <section class="paper-card strip-card" aria-label={words.strip.title}>
-          <Strip
-            data={data}
-            pitch={report?.guessPitch ?? null}
-            words={words}
-            format={speech.format}
-            onWatch={onWatch}
-          />
+        <section class="paper-card strip-card" aria-label={chart('title')}>
+          <Strip data={data} pitch={report?.guessPitch ?? null} format={speech.format} onWatch={onWatch} />
         </section>
         {open && report !== null ? (
           <>
@@ -112,9 +109,9 @@ function Explained(parts: {
             <MarksCard report={report} passMark={props.level.passMark} speech={speech} />
           </>
         ) : (
-          <p class="closed">{words.closed}</p>
+          <p class="closed">{say('closed')}</p>
         )}
-        <DoingMore {...props} {...{ words, open, savePicture }} />
+        <DoingMore {...props} {...{ say, open, savePicture }} />
       </div>
     </details>
   );
@@ -134,22 +131,18 @@ function Outside({ title, sentences }: NonNullable<DebriefProps['outside']>): JS
   );
 }
 
-/** Words and numbers for the audience of the level. */
-function useSpeech({ level, units, words, childrenWords }: DebriefProps, pitchCount: number): Speech {
-  const chosen = level.audience === 'children' ? (childrenWords ?? words) : words;
+/** Words and numbers for the audience of the level; made anew when the language changes, and all that is drawn with them. */
+function useSpeech({ level: { audience }, units }: DebriefProps, pitchCount: number): Speech {
+  const language = `${spokenLanguage()} ${spokenLocale()}`;
   return useMemo(
-    () => ({
-      words: chosen,
-      format: createFormat(units),
-      pitchCount,
-    }),
-    [chosen, units, pitchCount],
+    () => ({ say: debriefFor(audience), audience, format: createFormat(units), pitchCount }),
+    [audience, units, pitchCount, language],
   );
 }
 
 /** What the strip may show: without the best ride and without how heavy shifts were until the guess is made. */
 function useStripData(
-  { bike, rider, trace, reference, report }: DebriefProps,
+  { level, bike, rider, trace, reference, report }: DebriefProps,
   course: Course,
   open: boolean,
 ): StripData {
@@ -161,8 +154,9 @@ function useStripData(
       trace,
       reference: open ? reference : null,
       shifts: open ? (report?.shifts ?? null) : null,
+      audience: level.audience,
     }),
-    [course, machine, trace, reference, report, open],
+    [level, course, machine, trace, reference, report, open],
   );
 }
 
@@ -179,7 +173,11 @@ function Sheet(parts: {
       data={data}
       report={props.report}
       speech={speech}
-      subtitle={speech.words.print.subtitle(props.level.title, props.bikeName, props.riderName)}
+      subtitle={speech.say('print-subtitle', {
+        level: props.level.title,
+        bike: props.bikeName,
+        rider: props.riderName,
+      })}
       nextLevelTitle={props.nextLevelTitle}
       cautions={props.cautions}
       stripRef={paper}

@@ -8,7 +8,8 @@ import { Sign } from '../../ui/sign.tsx';
 import { type Ending, endingOf } from './ending.ts';
 import { GuessCard, Working } from './guess.tsx';
 import { RestPicture } from './restPicture.tsx';
-import { sayFinding, type Speech } from './say.ts';
+import { sayFinding } from './say.ts';
+import type { Speech } from './speech.ts';
 import { Spoken } from './spoken.tsx';
 import type { DebriefProps } from './types.ts';
 
@@ -39,7 +40,7 @@ export function EndCard(parts: {
       {ending !== null && report !== null && (
         <>
           <EndPicture ending={ending} />
-          <h2>{speech.words.end[ending]}</h2>
+          <h2>{speech.say(`end-${ending}`)}</h2>
           <Stamps report={report} from={Math.min(STAMP_FROM, props.level.passMark)} speech={speech} />
         </>
       )}
@@ -66,7 +67,7 @@ function Stamps(props: {
   readonly speech: Speech;
 }): JSX.Element {
   const { report, from, speech } = props;
-  const { stamps, stampStates } = speech.words.end;
+  const { say } = speech;
   return (
     <ul class="stamps">
       {STAMPS.map(({ name, mark }) => {
@@ -74,8 +75,8 @@ function Stamps(props: {
         return (
           <li key={name} class="stamp" data-stamp={name} data-state={state}>
             <StampPicture name={name} />
-            <span>{stamps[name]}</span>
-            <span class="unseen">: {stampStates[state]}</span>
+            <span>{say(`stamp-${name}`)}</span>
+            <span class="unseen"> ({say(`stampState-${state}`)})</span>
             {state === 'earned' && <i class="stamp-tick" aria-hidden="true" />}
           </li>
         );

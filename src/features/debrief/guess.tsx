@@ -5,7 +5,8 @@
 import type { Guess } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import type { RideReport } from '../../core/coach/types.ts';
-import { guessPitchOf, questionOf, sayAnswer, type Speech, TIMINGS } from './say.ts';
+import { guessPitchOf, questionOf, sayAnswer, sayPitchTitle, TIMINGS } from './say.ts';
+import type { Speech } from './speech.ts';
 
 interface GuessProps {
   readonly report: RideReport | null;
@@ -18,13 +19,12 @@ interface GuessProps {
 /** The card. */
 export function GuessCard(props: GuessProps): JSX.Element {
   const { report, guess, speech } = props;
-  const { words } = speech;
   if (guess === null) return <Question {...props} />;
   const pitch = report === null ? undefined : guessPitchOf(report);
   return (
     <section class="guess" aria-labelledby="guess-title">
       <h2 id="guess-title">
-        {pitch === undefined ? words.guess.title : words.pitchTitle(pitch.index, speech.pitchCount)}
+        {pitch === undefined ? speech.say('guess-title') : sayPitchTitle(pitch.index, speech)}
       </h2>
       <div class="answers" data-debrief="answer">
         {report === null ? (
@@ -42,22 +42,22 @@ export function GuessCard(props: GuessProps): JSX.Element {
 }
 
 function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element {
-  const { words } = speech;
+  const { say } = speech;
   return (
     <section class="guess" aria-labelledby="guess-title">
-      <h2 id="guess-title">{words.guess.title}</h2>
+      <h2 id="guess-title">{say('guess-title')}</h2>
       <p class="question">{questionOf(report, speech)}</p>
       <div class="guess-buttons">
         {TIMINGS.map((timing) => (
           <button key={timing} type="button" class="big" data-guess={timing} onClick={() => onGuess(timing)}>
-            {words.guess.timings[timing]}
+            {say('timing', { timing })}
           </button>
         ))}
       </div>
       <p class="quiet">
-        {words.guess.why}{' '}
+        {say('guess-why')}{' '}
         <button type="button" class="link" data-guess="skipped" onClick={() => onGuess('skipped')}>
-          {words.guess.skip}
+          {say('guess-skip')}
         </button>
       </p>
       {report === null && <Working {...{ report, speech, onGuess, ...rest }} />}
@@ -67,14 +67,14 @@ function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element
 
 /** The best ride is still being looked for, or could not be found now. */
 export function Working({ share, speech }: Pick<GuessProps, 'share' | 'speech'>): JSX.Element {
-  const { words, format } = speech;
-  if (share === 'failed') return <span data-not-marked>{words.guess.notMarked}</span>;
+  const { say, format } = speech;
+  if (share === 'failed') return <span data-not-marked>{say('guess-notMarked')}</span>;
   return (
     <span class="quiet working">
-      {words.guess.working}
+      {say('guess-working')}
       {share !== null && (
         <progress value={share} max="1">
-          {words.guess.share(format.percent(share))}
+          {say('guess-share', { percent: format.percent(share) })}
         </progress>
       )}
     </span>

@@ -7,7 +7,8 @@ import {
   type Reason,
   type RideReport,
 } from '../../core/coach/types.ts';
-import { isFull, sayHold, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
+import { isFull, sayHold, sayLevel, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
+import type { Speech } from './speech.ts';
 
 /** Reasons shown before the rest is folded away. */
 const SHOWN_REASONS = 1;
@@ -22,15 +23,15 @@ interface MarksProps {
 
 /** The marks and their total. */
 export function MarksCard({ report, passMark, speech }: MarksProps): JSX.Element {
-  const { words, format } = speech;
-  const pass = format.number(passMark);
+  const { say, format } = speech;
+  const pass = Math.round(passMark);
   return (
     <section aria-labelledby="marks-title">
       <div class="marks-head">
-        <h2 id="marks-title">{words.marks.title}</h2>
+        <h2 id="marks-title">{say('marks-title')}</h2>
         <p data-debrief="total">
-          {words.marks.total} <b>{format.number(report.total)}</b>
-          <span> {report.passed ? words.marks.passed(pass) : words.marks.notYet(pass)}</span>
+          {say('marks-total')} <b>{format.number(report.total)}</b>
+          <span> {say(report.passed ? 'marks-passed' : 'marks-notYet', { pass })}</span>
         </p>
       </div>
       {report.holds.map((hold) => (
@@ -54,14 +55,14 @@ interface CardProps {
 }
 
 function MarkCard({ name, mark, speech }: CardProps): JSX.Element {
-  const { words, format } = speech;
+  const { say, format } = speech;
   return (
     <article class="paper-card mark" data-mark={name}>
-      <h3>{words.marks.names[name]}</h3>
-      <p class="quiet">{words.marks.asks[name]}</p>
+      <h3>{sayMark(name, speech)}</h3>
+      <p class="quiet">{say(`asks-${name}`)}</p>
       {mark.value === null ? (
         <>
-          <p class="no-mark">{words.marks.none}</p>
+          <p class="no-mark">{say('noMark')}</p>
           <p>{sayNoMark(name, speech)}</p>
         </>
       ) : (
@@ -70,7 +71,7 @@ function MarkCard({ name, mark, speech }: CardProps): JSX.Element {
             <b>{format.number(mark.value)}</b>
           </p>
           <MarkBar value={mark.value} />
-          <p class="mark-level">{words.marks.levels(mark.value)}</p>
+          <p class="mark-level">{sayLevel(mark.value, speech)}</p>
           <Reasons value={mark.value} reasons={mark.reasons} speech={speech} />
         </>
       )}
@@ -93,7 +94,6 @@ function Reasons(props: {
   readonly speech: Speech;
 }): JSX.Element {
   const { value, reasons, speech } = props;
-  const { words } = speech;
   if (reasons.length === 0 || isFull(value)) return <p>{sayNoReason(value, speech)}</p>;
   const more = reasons.slice(SHOWN_REASONS, MOST_REASONS);
   return (
@@ -103,7 +103,7 @@ function Reasons(props: {
       ))}
       {more.length > 0 && (
         <details>
-          <summary>{words.marks.more(more.length)}</summary>
+          <summary>{speech.say('more', { more: more.length })}</summary>
           <ul>
             {more.map((reason) => (
               <li>{sayReason(reason, speech).why}</li>
@@ -121,7 +121,7 @@ function ReasonText({ reason, speech }: { readonly reason: Reason; readonly spee
     <>
       <p data-reason={reason.code}>{why}</p>
       <p class="better">
-        <b>{speech.words.marks.better}</b> {better}
+        <b>{speech.say('better')}</b> {better}
       </p>
     </>
   );

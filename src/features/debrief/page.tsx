@@ -1,7 +1,5 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
 import { offerFile } from '../../charts/file.ts';
-import { debriefWords, debriefPageWords } from './words.ts';
-import { childrenDebriefWords } from './wordsForChildren.ts';
 import { DebriefPage } from './debrief.tsx';
 import { Party } from './party.tsx';
 import type { JSX } from 'preact';
@@ -16,10 +14,11 @@ import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { outsideLines } from '../../words/cautions.ts';
-import { words as messages } from '../../words/words.ts';
+import { words } from '../../words/words.ts';
 import { bikeName, common, riderName } from '../../words/common.ts';
 
-const cautions = messages('cautions');
+const say = words('debrief');
+const cautions = words('cautions');
 
 export const debriefPage: Page = (state, send) => {
   const { last } = state;
@@ -34,7 +33,7 @@ export const debriefPage: Page = (state, send) => {
     <Sheet title={common('nav-debrief')} intro={last.level.title}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
-          {debriefPageWords.backToBench}
+          {say('doing-backToBench')}
         </a>
       )}
       <NewPatch state={state} last={last} />
@@ -67,8 +66,6 @@ function Details(props: {
       share={last.share}
       same={last.same}
       units={settings.units}
-      words={debriefWords}
-      childrenWords={childrenDebriefWords}
       bikeName={bikeName(bike.id)}
       riderName={riderName(rider.id)}
       cautions={outsideLines(bike)}
@@ -77,7 +74,7 @@ function Details(props: {
       unfolded={last.unfolded}
       outside={outsideAfterFirst(state, bike)}
       {...(inGroup
-        ? { nextLevelTitle: null, againLabel: debriefPageWords.backToGroup }
+        ? { nextLevelTitle: null, againLabel: say('doing-backToGroup') }
         : { nextLevelTitle: next?.title ?? null })}
       {...wishes(last, next?.id ?? null, send)}
     />
@@ -102,7 +99,7 @@ function NewPatch({ state, last }: { readonly state: State; readonly last: After
   return (
     <section class="patch-new" aria-live="polite">
       <Patch lesson={teaches} name={name} index={0} />
-      <p>{debriefPageWords.freshPatch(name)}</p>
+      <p>{say('freshPatch', { lesson: name })}</p>
     </section>
   );
 }
@@ -129,6 +126,7 @@ function wishes(last: AfterRide, nextId: string | null, send: Send) {
 function savedWords(kept: Kept): { state: Kept['state']; sentence?: string } {
   if (kept.state === 'saving') return { state: 'saving' };
   if (kept.state === 'saved') return { state: 'saved' };
-  const why = debriefPageWords.notSaved[kept.code] ?? debriefPageWords.notSaved['hangs'] ?? '';
-  return { state: 'not-saved', sentence: kept.localBackup ? `${why} ${debriefPageWords.localBackup}` : why };
+  const code = `notSaved-${kept.code}`;
+  const why = say(say.has(code) ? code : 'notSaved-hangs');
+  return { state: 'not-saved', sentence: kept.localBackup ? `${why} ${say('notSaved-localBackup')}` : why };
 }

@@ -7,7 +7,11 @@ import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftText } from '../../charts/readout.ts';
-import type { Speech } from './say.ts';
+import { words } from '../../words/words.ts';
+import { sayPitchTitle } from './say.ts';
+import type { Speech } from './speech.ts';
+
+const chart = words('charts');
 
 interface PitchCardsProps {
   readonly course: Course;
@@ -28,7 +32,7 @@ export function PitchCards(props: PitchCardsProps): JSX.Element | null {
   if (pitches.length === 0) return null;
   return (
     <section aria-labelledby="pitches-title">
-      <h2 id="pitches-title">{speech.words.cards.title}</h2>
+      <h2 id="pitches-title">{speech.say('cards-title')}</h2>
       <div class="pitch-cards">
         {pitches.map((pitch) => (
           <PitchCard key={pitch.index} {...props} report={pitch} />
@@ -40,38 +44,39 @@ export function PitchCards(props: PitchCardsProps): JSX.Element | null {
 
 function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): JSX.Element | null {
   const { course, report, own, best, speech, onWatch } = props;
-  const { words, format } = speech;
-  const { cards } = words;
+  const { say, format } = speech;
   const pitch = course.pitches[report.index];
   if (pitch === undefined) return null;
-  const name = words.pitch(report.index, course.pitches.length);
   return (
     <article class="paper-card pitch-card" data-pitch={report.index}>
       <header>
-        <h3>{words.pitchTitle(report.index, course.pitches.length)}</h3>
+        <h3>{sayPitchTitle(report.index, speech)}</h3>
         <span>
-          {cards.steep(format.percent(report.steepestRatio), format.distance(report.endM - report.footM))}
+          {say('card-steep', {
+            percent: format.percent(report.steepestRatio),
+            length: format.distance(report.endM - report.footM),
+          })}
         </span>
         {(report.asked || report.footDown) && <b class="timing">{sayTiming(report, speech)}</b>}
       </header>
       <PitchPicture
         {...{ course, pitch, own, best }}
-        title={cards.picture(name)}
-        desc={cards.pictureDesc}
-        you={cards.you}
-        bestName={cards.best}
+        title={say('card-picture', { pitch: report.index + 1, pitches: speech.pitchCount })}
+        desc={say('card-pictureDesc')}
+        you={say('card-you')}
+        bestName={say('card-best')}
       />
       <div class="pitch-told">
         <PitchNumbers report={report} speech={speech} />
         <p>{sayBest(report, speech)}</p>
-        {report.footDown && <p>{cards.footDown}</p>}
+        {report.footDown && <p>{say('card-footDown')}</p>}
         {!report.asked && !report.footDown && report.stepsNeeded > 0 && (
-          <p class="quiet">{cards.asksNothing}</p>
+          <p class="quiet">{say('card-asksNothing')}</p>
         )}
       </div>
       <div class="card-foot">
         <Button look="small" onClick={() => onWatch(Math.max(0, report.footM - WATCH_BEFORE_M))}>
-          ▶ {cards.watch}
+          ▶ {say('card-watch')}
         </Button>
         <PitchTable {...props} pitch={pitch} />
       </div>
@@ -80,15 +85,19 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
 }
 
 /** Where the card says right, the headline never says wrong: what was nearly right is told as that. */
-function sayTiming({ timing, tendency }: PitchReport, { words: { cards } }: Speech): string {
-  return timing === 'about-right' ? cards.tendency(tendency) : cards.timing(timing);
+function sayTiming({ timing, tendency }: PitchReport, { say }: Speech): string {
+  return timing === 'about-right'
+    ? say('card-tendency', { timing: tendency })
+    : say('card-timing', { timing });
 }
 
 /** What the best ride does from the player's own state; the picture shows the one over the whole road. */
-function sayBest(report: PitchReport, { words, format }: Speech): string {
+function sayBest(report: PitchReport, { say, format }: Speech): string {
   const first = report.referenceFirstShiftBeforeFootM;
-  if (first === null || report.stepsNeeded === 0) return words.cards.bestStays;
-  return words.cards.bestDoes(report.stepsNeeded, report.referenceStepsBeforeFoot, footPlace(first, format));
+  if (first === null || report.stepsNeeded === 0) return say('card-bestStays');
+  const { stepsNeeded: gears, referenceStepsBeforeFoot: before } = report;
+  const which = before === gears ? 'all' : before === 0 ? 'none' : 'some';
+  return say('card-bestDoes', { gears, before, which, ...footPlace(first, format) });
 }
 
 function PitchNumbers({
@@ -98,14 +107,16 @@ function PitchNumbers({
   readonly report: PitchReport;
   readonly speech: Speech;
 }): JSX.Element {
-  const { cards } = speech.words;
-  const { format } = speech;
+  const { say, format } = speech;
   const numbers = [
-    [cards.needed, format.number(report.stepsNeeded)],
-    [cards.before, cards.ofMade(report.stepsBeforeFoot, report.stepsMade)],
+    [say('card-needed'), format.number(report.stepsNeeded)],
+    [say('card-before'), say('card-ofMade', { before: report.stepsBeforeFoot, made: report.stepsMade })],
     [
-      cards.worst,
-      cards.worstPair(format.number(report.worstCadenceRpm), format.number(report.referenceWorstCadenceRpm)),
+      say('card-worst'),
+      say('card-worstPair', {
+        own: Math.round(report.worstCadenceRpm),
+        best: Math.round(report.referenceWorstCadenceRpm),
+      }),
     ],
   ] as const;
   return (
@@ -125,7 +136,7 @@ function PitchTable(props: PitchTableProps): JSX.Element {
   const [opened, setOpened] = useState(false);
   return (
     <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{props.speech.words.table.summary}</summary>
+      <summary>{chart('table-summary')}</summary>
       {opened && <PitchShifts {...props} />}
     </details>
   );
@@ -135,19 +146,18 @@ type PitchTableProps = PitchCardsProps & { readonly report: PitchReport; readonl
 
 function PitchShifts(props: PitchTableProps): JSX.Element {
   const { course, machine, pitch, own, best, speech } = props;
-  const { words, format } = speech;
-  const { cards, table } = words;
+  const { say, format } = speech;
   const { fromM, toM } = cardStretch(course, pitch);
   const rows = [
-    ...own.map((shift) => [cards.you, shift] as const),
-    ...best.map((shift) => [cards.best, shift] as const),
+    ...own.map((shift) => [say('card-you'), shift] as const),
+    ...best.map((shift) => [say('card-best'), shift] as const),
   ].filter(([, shift]) => shift.startedAtM >= fromM && shift.startedAtM <= toM);
   return (
     <table>
-      <caption>{cards.table}</caption>
+      <caption>{say('card-table')}</caption>
       <thead>
         <tr>
-          {[cards.who, cards.where, table.change, table.feel].map((name) => (
+          {[say('card-who'), say('card-where'), chart('table-change'), chart('table-feel')].map((name) => (
             <th key={name} scope="col">
               {name}
             </th>
@@ -158,9 +168,9 @@ function PitchShifts(props: PitchTableProps): JSX.Element {
         {rows.map(([who, shift]) => (
           <tr>
             <th scope="row">{who}</th>
-            <td>{cards.nearFoot(footPlace(pitch.footM - shift.startedAtM, format))}</td>
+            <td>{say('near', footPlace(pitch.footM - shift.startedAtM, format))}</td>
             <td>{shiftText(machine, shift, format).join(' → ')}</td>
-            <td>{table.kinds[shift.kind]}</td>
+            <td>{chart(`feel-${shift.kind}`)}</td>
           </tr>
         ))}
       </tbody>

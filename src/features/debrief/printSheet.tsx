@@ -8,7 +8,8 @@ import { MARK_NAMES, type RideReport } from '../../core/coach/types.ts';
 import { stripLayout, stripScales } from '../../charts/stripLayout.ts';
 import { domainOf } from '../../charts/zoom.tsx';
 import { type StripData, Tracks } from '../../charts/tracks.tsx';
-import { guessPitchOf, isFull, sayHold, sayNoMark, sayNoReason, sayReason, type Speech } from './say.ts';
+import { guessPitchOf, isFull, sayHold, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
+import type { Speech } from './speech.ts';
 import { Sentences } from './sentences.tsx';
 
 interface PrintSheetProps {
@@ -27,16 +28,16 @@ const PAPER_PX = 900;
 /** The sheet. */
 export function PrintSheet(props: PrintSheetProps): JSX.Element {
   const { data, report, speech, subtitle, nextLevelTitle, cautions, stripRef } = props;
-  const { words } = speech;
+  const { say } = speech;
   return (
     <div class="print-sheet on-paper" aria-hidden="true">
       <header>
-        <h1>{words.print.title}</h1>
+        <h1>{say('print-title')}</h1>
         <p>{subtitle}</p>
       </header>
       <Sentences withChange verdict={report.verdict} nextLevelTitle={nextLevelTitle} speech={speech} />
       <PaperStrip data={data} speech={speech} stripRef={stripRef} />
-      <p class="print-legend">{words.print.legend}</p>
+      <p class="print-legend">{say('print-legend')}</p>
       <PrintMarks report={report} speech={speech} />
       <PrintPitch report={report} speech={speech} />
       <footer>{cautions.join(' ')}</footer>
@@ -46,7 +47,7 @@ export function PrintSheet(props: PrintSheetProps): JSX.Element {
 
 function PaperStrip(props: Pick<PrintSheetProps, 'data' | 'speech' | 'stripRef'>): JSX.Element {
   const { data, speech, stripRef } = props;
-  const { words, format } = speech;
+  const { format } = speech;
   return useMemo(() => {
     const layout = stripLayout(PAPER_PX);
     const domain = domainOf(data, 'whole');
@@ -54,10 +55,10 @@ function PaperStrip(props: Pick<PrintSheetProps, 'data' | 'speech' | 'stripRef'>
     const scales = stripScales(layout, domain, data.machine, rides);
     return (
       <svg ref={stripRef} class="print-strip" viewBox={`0 0 ${layout.width} ${layout.height}`}>
-        <Tracks {...{ data, layout, scales, domain, words, format }} id="print-strip" />
+        <Tracks {...{ data, layout, scales, domain, format }} id="print-strip" />
       </svg>
     );
-  }, [data, words, format, stripRef]);
+  }, [data, format, stripRef]);
 }
 
 function PrintMarks({
@@ -67,11 +68,11 @@ function PrintMarks({
   readonly report: RideReport;
   readonly speech: Speech;
 }): JSX.Element {
-  const { words, format } = speech;
+  const { say, format } = speech;
   return (
     <table class="print-marks">
       <caption>
-        {words.marks.title}. {words.marks.total}: {format.number(report.total)}.
+        {say('print-marks', { total: Math.round(report.total) })}
         {report.holds.map((hold) => ` ${sayHold(hold, speech)}`)}
       </caption>
       <tbody>
@@ -82,16 +83,16 @@ function PrintMarks({
           const note = value === null ? sayNoMark(name, speech) : (reason?.why ?? sayNoReason(value, speech));
           return (
             <tr key={name}>
-              <th scope="row">{words.marks.names[name]}</th>
+              <th scope="row">{sayMark(name, speech)}</th>
               <td class="value">
-                <span>{value === null ? words.table.none : format.number(value)}</span>
+                <span>{value === null ? '–' : format.number(value)}</span>
                 <svg viewBox="0 0 100 10" preserveAspectRatio="none">
                   <rect width="100" height="10" fill="none" stroke="var(--ink)" />
                   <rect width={Math.round(value ?? 0)} height="10" fill="var(--ink)" />
                 </svg>
               </td>
               <td>
-                {note} {reason !== null && `${words.marks.better} ${reason.better}`}
+                {note} {reason !== null && `${say('better')} ${reason.better}`}
               </td>
             </tr>
           );
@@ -110,16 +111,17 @@ function PrintPitch({
 }): JSX.Element | null {
   const pitch = guessPitchOf(report);
   if (pitch === undefined) return null;
-  const { cards } = speech.words;
+  const { say, pitchCount } = speech;
   return (
     <p class="print-pitch">
-      <b>{speech.words.pitchTitle(pitch.index, speech.pitchCount)}.</b> {cards.needed}: {pitch.stepsNeeded}.{' '}
-      {cards.before}: {cards.ofMade(pitch.stepsBeforeFoot, pitch.stepsMade)}. {cards.worst}:{' '}
-      {cards.worstPair(
-        speech.format.number(pitch.worstCadenceRpm),
-        speech.format.number(pitch.referenceWorstCadenceRpm),
-      )}
-      .
+      <b>{say('print-pitchTitle', { pitch: pitch.index + 1, pitches: pitchCount })}</b>{' '}
+      {say('print-pitch', {
+        needed: pitch.stepsNeeded,
+        before: pitch.stepsBeforeFoot,
+        made: pitch.stepsMade,
+        own: Math.round(pitch.worstCadenceRpm),
+        best: Math.round(pitch.referenceWorstCadenceRpm),
+      })}
     </p>
   );
 }

@@ -1,7 +1,8 @@
 /** The three things said after a ride, and only three; on the page the one to change stands on the card above them. */
 import type { JSX } from 'preact';
 import type { Verdict } from '../../core/coach/types.ts';
-import { sayChange, sayNext, sayWell, type Speech } from './say.ts';
+import { sayChange, sayNext, sayWell } from './say.ts';
+import type { Speech } from './speech.ts';
 
 interface SentencesProps {
   /** The one to change is left out where it stands already. */
@@ -13,11 +14,11 @@ interface SentencesProps {
 
 /** The three, with their headings. */
 export function Sentences({ withChange, verdict, nextLevelTitle, speech }: SentencesProps): JSX.Element {
-  const { words } = speech;
+  const { say } = speech;
   const three = [
-    { name: 'well', title: words.well.title, sentence: sayWell(verdict.well, speech) },
-    { name: 'change', title: words.change.title, sentence: sayChange(verdict.change, speech) },
-    { name: 'next', title: words.next.title, sentence: sayNext(verdict.next, nextLevelTitle, speech) },
+    { name: 'well', title: say('well-title'), sentence: sayWell(verdict.well, speech) },
+    { name: 'change', title: say('change-title'), sentence: sayChange(verdict.change, speech) },
+    { name: 'next', title: say('next-title'), sentence: sayNext(verdict.next, nextLevelTitle, speech) },
   ];
   return (
     <dl class="sentences">

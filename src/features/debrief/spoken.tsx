@@ -5,7 +5,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { endingOf } from './ending.ts';
-import { guessPitchOf, sayAnswer, sayFinding, type Speech } from './say.ts';
+import { guessPitchOf, sayAnswer, sayFinding } from './say.ts';
+import type { Speech } from './speech.ts';
 import type { DebriefProps } from './types.ts';
 
 /** Not seen; read aloud when it changes, after the title of the page. */
@@ -28,11 +29,12 @@ export function Spoken(parts: {
 
 function sentences({ props, speech, asksGuess, open }: Parameters<typeof Spoken>[0]): readonly string[] {
   const { report, guess, share, saved } = props;
-  const kept = saved.state === 'not-saved' ? [saved.sentence ?? speech.words.doing.saved['not-saved']] : [];
+  const { say } = speech;
+  const kept = saved.state === 'not-saved' ? [saved.sentence ?? say('saved-not-saved')] : [];
   // The question at once, and not a second time when it is known which pitch is meant.
-  if (asksGuess && guess === null) return [speech.words.guess.openQuestion, ...kept];
-  if (report === null) return share === 'failed' ? [speech.words.guess.notMarked, ...kept] : kept;
+  if (asksGuess && guess === null) return [say('guess-openQuestion'), ...kept];
+  if (report === null) return share === 'failed' ? [say('guess-notMarked'), ...kept] : kept;
   if (!open) return kept;
   const answer = asksGuess && guess !== null ? sayAnswer(guess, guessPitchOf(report), speech) : [];
-  return [...answer, speech.words.end[endingOf(props.level, report)], sayFinding(report, speech), ...kept];
+  return [...answer, say(`end-${endingOf(props.level, report)}`), sayFinding(report, speech), ...kept];
 }

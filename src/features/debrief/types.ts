@@ -7,7 +7,6 @@ import type { RideReport } from '../../core/coach/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
-import type { DebriefWords } from './words.ts';
 
 export interface DebriefProps {
   readonly level: Level;
@@ -24,9 +23,6 @@ export interface DebriefProps {
   /** False if the recording, ridden again, came out differently. */
   readonly same: boolean;
   readonly units: 'metric' | 'imperial';
-  readonly words: DebriefWords;
-  /** Used on levels for children. */
-  readonly childrenWords?: DebriefWords;
   /** What bike and rider are called, and the cautions for the printed sheet. */
   readonly bikeName: string;
   readonly riderName: string;

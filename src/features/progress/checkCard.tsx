@@ -2,14 +2,16 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { chancePoints, RIDES_A_SIDE } from '../../core/coach/progress.ts';
+import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coach/progress.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
-import type { ProgressWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './dot.tsx';
+
+const say = words('progress');
 
 export type Audience = 'everyone' | 'children';
 
@@ -17,7 +19,6 @@ interface CheckCardProps {
   readonly groups: readonly CheckGroup[];
   readonly bikeName: (bikeId: string) => string;
   readonly date: (atMs: number) => string;
-  readonly words: ProgressWords;
   readonly format: Format;
   readonly onCheckRide: (audience: Audience) => void;
 }
@@ -30,25 +31,27 @@ const EDGE = 44;
 
 /** The card. */
 export function CheckCard(props: CheckCardProps): JSX.Element {
-  const { groups, bikeName, words, onCheckRide } = props;
+  const { groups, bikeName, onCheckRide } = props;
   const id = useId();
   const [chosen, choose] = useState<string | null>(null);
   const group = groups.find(({ key }) => key === chosen) ?? groups[0];
-  const { check } = words;
   return (
     <section class="paper progress-check" aria-labelledby={id}>
-      <h2 id={id}>{check.title}</h2>
+      <h2 id={id}>{say('check-title')}</h2>
       <p class="lead" data-finding={group?.finding.code ?? 'need-first'}>
-        {check.finding(group?.finding ?? { code: 'need-first' })}
+        {sayFinding(group?.finding ?? { code: 'need-first' })}
       </p>
-      <p>{check.what}</p>
+      <p>{say('check-what')}</p>
       {groups.length > 1 && group !== undefined && (
         <label class="progress-choice">
-          <span>{check.group}</span>
+          <span>{say('check-group')}</span>
           <select value={group.key} onChange={(event) => choose(event.currentTarget.value)}>
             {groups.map(({ key, bikeId, children }) => (
               <option key={key} value={key} selected={key === group.key}>
-                {check.groupOf(bikeName(bikeId), children)}
+                {say('check-groupOf', {
+                  audience: children ? 'children' : 'everyone',
+                  bike: bikeName(bikeId),
+                })}
               </option>
             ))}
           </select>
@@ -57,18 +60,39 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
       {group !== undefined && <Checks {...props} group={group} />}
       <div class="buttons">
         <Button strong data-check="everyone" onClick={() => onCheckRide('everyone')}>
-          {check.ride.everyone}
+          {say('check-ride-everyone')}
         </Button>
         <Button data-check="children" onClick={() => onCheckRide('children')}>
-          {check.ride.children}
+          {say('check-ride-children')}
         </Button>
       </div>
     </section>
   );
 }
 
+/** What the check rides of a group can tell. */
+function sayFinding(finding: ProgressFinding): string {
+  if (finding.code === 'need-first') return say('finding-need-first');
+  const { first } = finding;
+  if (finding.code === 'need-second') return say('finding-need-second', { first });
+  const { latest, change, certain } = finding;
+  const way = change > 0 ? 'up' : change < 0 ? 'down' : 'same';
+  const moved = { first, latest, way, points: Math.abs(change) } as const;
+  if (finding.code === 'same-day')
+    return say('finding-same-day', { ...moved, certain: certain ? 'yes' : 'no' });
+  const { days, chance } = finding;
+  const sure = !certain ? 'no' : change > 0 ? 'better' : 'worse';
+  return say('finding-retest', { ...moved, days, chance, certain: sure });
+}
+
+/** How many rides of both days were taken together, and whether more would tell more. */
+function saySides({ before, after }: { readonly before: number; readonly after: number }): string {
+  const which = before >= RIDES_A_SIDE && after >= RIDES_A_SIDE ? 'all' : 'few';
+  return say('check-sides', { which, before, after, most: RIDES_A_SIDE });
+}
+
 function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
-  const { group, words, format, date } = props;
+  const { group, format, date } = props;
   const [width, paper] = useWidth();
   const id = useId();
   const { rides } = group;
@@ -86,7 +110,13 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
     <>
       <div ref={paper}>
         <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
-          <title id={id}>{words.check.desc(rides.length, Math.round(first), Math.round(latest))}</title>
+          <title id={id}>
+            {say('check-desc', {
+              rides: rides.length,
+              first: Math.round(first),
+              latest: Math.round(latest),
+            })}
+          </title>
           {rides.length > 1 && (
             <rect
               x={LEFT}
@@ -109,7 +139,7 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
               key={place.ride.result.id}
               {...place}
               named={i === 0 || i === rides.length - 1 || step > 92}
-              {...{ words, format, date }}
+              {...{ format, date }}
             />
           ))}
         </svg>
@@ -119,10 +149,10 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
           <svg width="26" height="16" viewBox="0 0 26 16" aria-hidden="true">
             <rect width="26" height="16" fill="var(--leaf-pale)" stroke="var(--leaf-deep)" />
           </svg>
-          {words.check.chance(chance)}
+          {say('check-chance', { points: chance })}
         </p>
       )}
-      {retest !== null && <p data-sides>{words.check.sides(retest.before, retest.after, RIDES_A_SIDE)}</p>}
+      {retest !== null && <p data-sides>{saySides(retest)}</p>}
       <CheckTable {...props} />
     </>
   );
@@ -154,11 +184,10 @@ function Check(props: {
   readonly x: number;
   readonly y: number;
   readonly named: boolean;
-  readonly words: ProgressWords;
   readonly format: Format;
   readonly date: (atMs: number) => string;
 }): JSX.Element {
-  const { ride, x, y, named, words, format, date } = props;
+  const { ride, x, y, named, format, date } = props;
   const { result, role } = ride;
   return (
     <g data-check-ride={role} fill="var(--ink)" text-anchor="middle">
@@ -169,7 +198,7 @@ function Check(props: {
       {named && (
         <>
           <text x={px(x)} y={BOTTOM + 20} font-size="13" font-weight="700">
-            {words.check.roles[role]}
+            {say(`role-${role}`)}
           </text>
           <text x={px(x)} y={BOTTOM + 37} font-size="12" fill="var(--ink-soft)">
             {date(result.atMs)}
@@ -181,17 +210,17 @@ function Check(props: {
 }
 
 function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
-  const { group, words, format, date } = props;
+  const { group, format, date } = props;
   return (
     <details class="progress-fold">
-      <summary>{words.check.table}</summary>
-      <ScrollBox class="progress-scroll" label={words.check.table}>
+      <summary>{say('check-table')}</summary>
+      <ScrollBox class="progress-scroll" label={say('check-table')}>
         <table>
           <thead>
             <tr>
-              {[words.table.date, words.table.role, words.table.total].map((head) => (
+              {(['date', 'role', 'total'] as const).map((head) => (
                 <th key={head} scope="col">
-                  {head}
+                  {say(`table-${head}`)}
                 </th>
               ))}
             </tr>
@@ -200,7 +229,7 @@ function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX
             {group.rides.map(({ result, role }) => (
               <tr key={result.id}>
                 <th scope="row">{date(result.atMs)}</th>
-                <td>{words.check.roles[role]}</td>
+                <td>{say(`role-${role}`)}</td>
                 <td>{format.number(result.total)}</td>
               </tr>
             ))}

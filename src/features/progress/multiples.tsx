@@ -6,8 +6,10 @@ import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import type { Format } from '../../words/format.ts';
-import type { ProgressWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { Dot } from './dot.tsx';
+
+const say = words('progress');
 
 /** More rides than this are not drawn; the latest are. */
 const MOST_SHOWN = 40;
@@ -22,31 +24,30 @@ interface MultiplesProps {
   /** Oldest first. */
   readonly rides: readonly KeptResult[];
   readonly date: (atMs: number) => string;
-  readonly words: ProgressWords;
   readonly format: Format;
 }
 
 const KINDS = ['ride', 'check', 'clinic'] as const satisfies readonly KeptResult['kind'][];
 
 /** The section with its choice of level. */
-export function Multiples({ rides, date, words, format }: MultiplesProps): JSX.Element {
+export function Multiples({ rides, date, format }: MultiplesProps): JSX.Element {
   const id = useId();
   const [chosen, choose] = useState('');
   const titles = new Map(rides.map(({ levelId, levelTitle }) => [levelId, levelTitle]));
   const all = titles.has(chosen) ? rides.filter(({ levelId }) => levelId === chosen) : rides;
   const shown = all.slice(-MOST_SHOWN);
-  const { marks } = words;
   return (
     <section class="paper" aria-labelledby={id}>
-      <h2 id={id}>{marks.title}</h2>
+      <h2 id={id}>{say('marks-title')}</h2>
       <p class="quiet">
-        {marks.hint} {shown.length < all.length && marks.shown(shown.length, all.length)}
+        {say('marks-hint')}{' '}
+        {shown.length < all.length && say('marks-shown', { shown: shown.length, all: all.length })}
       </p>
       {titles.size > 1 && (
         <label class="progress-choice">
-          <span>{marks.which}</span>
+          <span>{say('marks-which')}</span>
           <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
-            <option value="">{marks.all}</option>
+            <option value="">{say('marks-all')}</option>
             {[...titles].map(([levelId, title]) => (
               <option key={levelId} value={levelId}>
                 {title}
@@ -61,19 +62,19 @@ export function Multiples({ rides, date, words, format }: MultiplesProps): JSX.E
             <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
               <Dot kind={kind} x={0} y={0} />
             </svg>
-            {marks.kinds[kind]}
+            {say(`kind-${kind}`)}
           </li>
         ))}
       </ul>
       <div class="progress-multiples">
         {MARK_NAMES.map((name) => (
-          <Multiple key={name} name={name} rides={shown} words={words} format={format} />
+          <Multiple key={name} name={name} rides={shown} format={format} />
         ))}
-        <Multiple name="total" rides={shown} words={words} format={format} />
+        <Multiple name="total" rides={shown} format={format} />
       </div>
       <details class="progress-fold">
-        <summary>{marks.table}</summary>
-        <RideTable rides={shown} {...{ date, words, format }} />
+        <summary>{say('marks-table')}</summary>
+        <RideTable rides={shown} {...{ date, format }} />
       </details>
     </section>
   );
@@ -86,13 +87,11 @@ function valueOf(ride: KeptResult, name: MarkName | 'total'): number | null {
 function Multiple(props: {
   readonly name: MarkName | 'total';
   readonly rides: readonly KeptResult[];
-  readonly words: ProgressWords;
   readonly format: Format;
 }): JSX.Element {
-  const { name, rides, words, format } = props;
+  const { name, rides, format } = props;
   const id = useId();
-  const { marks } = words;
-  const title = name === 'total' ? marks.total : marks.names[name];
+  const title = say(`mark-${name}`);
   const step = rides.length < 2 ? 0 : (RIGHT - LEFT - 20) / (rides.length - 1);
   // A mark a ride did not give keeps its place empty, so that all charts have the same rides one below another.
   const points = rides.flatMap((ride, i) => {
@@ -107,17 +106,22 @@ function Multiple(props: {
       <figcaption>
         <b>{title}</b>
         {latest === undefined ? (
-          <span>{marks.none}</span>
+          <span>{say('marks-none')}</span>
         ) : (
           <span>
-            {marks.latest} <b>{format.number(latest.value)}</b>
+            {say('marks-latest')} <b>{format.number(latest.value)}</b>
           </span>
         )}
       </figcaption>
       {first !== undefined && latest !== undefined && (
         <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
           <title id={id}>
-            {marks.desc(title, points.length, Math.round(first.value), Math.round(latest.value))}
+            {say('marks-desc', {
+              name: title,
+              rides: points.length,
+              first: Math.round(first.value),
+              latest: Math.round(latest.value),
+            })}
           </title>
           <path d={`M${LEFT} ${TOP}H${RIGHT}M${LEFT} ${(TOP + BOTTOM) / 2}H${RIGHT}`} stroke="var(--sand)" />
           <path d={`M${LEFT} ${BOTTOM}H${RIGHT}`} stroke="var(--sand-dark)" stroke-width="1.4" />
@@ -144,17 +148,17 @@ function Multiple(props: {
   );
 }
 
-function RideTable({ rides, date, words, format }: MultiplesProps): JSX.Element {
-  const { table, marks } = words;
-  const names = MARK_NAMES.map((name) => marks.names[name]);
+function RideTable({ rides, date, format }: MultiplesProps): JSX.Element {
+  const marks = MARK_NAMES.map((name) => `mark-${name}` as const);
+  const heads = ['table-date', 'table-level', 'table-kind', 'table-total', ...marks, 'table-passed'] as const;
   return (
-    <ScrollBox class="progress-scroll" label={marks.table}>
+    <ScrollBox class="progress-scroll" label={say('marks-table')}>
       <table>
         <thead>
           <tr>
-            {[table.date, table.level, table.kind, table.total, ...names, table.passed].map((head) => (
+            {heads.map((head) => (
               <th key={head} scope="col">
-                {head}
+                {say(head)}
               </th>
             ))}
           </tr>
@@ -164,13 +168,13 @@ function RideTable({ rides, date, words, format }: MultiplesProps): JSX.Element 
             <tr key={ride.id}>
               <th scope="row">{date(ride.atMs)}</th>
               <td>{ride.levelTitle}</td>
-              <td>{marks.kinds[ride.kind]}</td>
+              <td>{say(`kind-${ride.kind}`)}</td>
               <td>{format.number(ride.total)}</td>
               {MARK_NAMES.map((name) => {
                 const value = ride.marks[name];
                 return <td key={name}>{value === null ? '–' : format.number(value)}</td>;
               })}
-              <td>{ride.passed ? table.yes : table.no}</td>
+              <td>{say(ride.passed ? 'table-yes' : 'table-no')}</td>
             </tr>
           ))}
         </tbody>

@@ -5,16 +5,18 @@ import type { Page } from '../../ui/page.ts';
 import { PageLink, Sheet } from '../../ui/parts.tsx';
 import { ProgressPage } from './progress.tsx';
 import { checkAddress } from '../../state/rideLevel.ts';
-import { progressWords } from './words.ts';
 import { bikeName } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('progress');
 
 /** A road nobody has seen. */
 const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
 
 export const progressPage: Page<KeptServices> = (state, send, services) => (
-  <Sheet title={progressWords.title} intro={progressWords.intro}>
+  <Sheet title={say('title')} intro={say('intro')}>
     <PageLink to="road" class="button progress-road">
-      {progressWords.road}
+      {say('road')}
     </PageLink>
     <ProgressPage
       rides={state.results}
@@ -22,7 +24,6 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => bikeName(id)}
       onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
-      words={progressWords}
       format={createFormat(state.settings.units)}
     />
   </Sheet>

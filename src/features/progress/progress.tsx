@@ -6,11 +6,13 @@ import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { Format } from '../../words/format.ts';
-import type { ProgressWords } from './words.ts';
+import { spokenLocale, words } from '../../words/words.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
 import { Multiples } from './multiples.tsx';
 import './progress.css';
+
+const say = words('progress');
 
 export interface ProgressProps {
   /** Kept results in any order. */
@@ -21,18 +23,17 @@ export interface ProgressProps {
   readonly kept: ComponentChildren;
   readonly bikeName: (bikeId: string) => string;
   readonly onCheckRide: (audience: Audience) => void;
-  readonly words: ProgressWords;
   readonly format: Format;
   /** Writes a date; the browser's way without it. */
   readonly date?: (atMs: number) => string;
 }
 
 const localDate = (atMs: number): string =>
-  new Date(atMs).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
+  new Date(atMs).toLocaleDateString(spokenLocale(), { day: 'numeric', month: 'short', year: 'numeric' });
 
 /** The page below its head. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, kept, words, format, date = localDate } = props;
+  const { rides, unmarked, kept, format, date = localDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;
@@ -42,22 +43,21 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
         groups={groups}
         bikeName={props.bikeName}
         date={date}
-        words={words}
         format={format}
         onCheckRide={props.onCheckRide}
       />
-      <Limits words={words} />
+      <Limits />
       {older > 0 && (
         <p class="paper" data-older={older}>
-          {words.older(older)}
+          {say('older', { rides: older })}
         </p>
       )}
       {sorted.length === 0 ? (
-        <p class="paper">{words.empty}</p>
+        <p class="paper">{say('empty')}</p>
       ) : (
-        <Multiples rides={sorted} date={date} words={words} format={format} />
+        <Multiples rides={sorted} date={date} format={format} />
       )}
-      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} words={words} />}
+      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} />}
       {kept}
     </div>
   );
@@ -67,17 +67,15 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
 function Unmarked(props: {
   readonly rides: readonly UnmarkedRide[];
   readonly date: (atMs: number) => string;
-  readonly words: ProgressWords;
 }): JSX.Element {
-  const say = props.words.unmarked;
   const id = useId();
   return (
     <section class="paper" aria-labelledby={id} data-unmarked>
-      <h2 id={id}>{say.title}</h2>
+      <h2 id={id}>{say('unmarked-title')}</h2>
       <ul>
         {props.rides.map(({ id: key, atMs, levelTitle, standing }) => (
           <li key={key} data-standing={standing}>
-            <b>{levelTitle}</b>, {props.date(atMs)}: {say.standing[standing]}
+            <b>{levelTitle}</b>, {say(`standing-${standing}`, { date: props.date(atMs) })}
           </li>
         ))}
       </ul>
@@ -85,13 +83,13 @@ function Unmarked(props: {
   );
 }
 
-function Limits({ words }: { readonly words: ProgressWords }): JSX.Element {
+function Limits(): JSX.Element {
   const id = useId();
   return (
     <section class="paper progress-limits" aria-labelledby={id}>
-      <h2 id={id}>{words.limits.title}</h2>
+      <h2 id={id}>{say('limits-title')}</h2>
       <ul>
-        {words.limits.lines.map((line) => (
+        {say.lines('limits').map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

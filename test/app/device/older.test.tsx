@@ -11,7 +11,6 @@ import type { Level } from '../../../src/core/level/schema.ts';
 import { parseRecording, PHYSICS_VERSION, physicsOf } from '../../../src/core/ride/recording.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { ProgressPage } from '../../../src/features/progress/progress.tsx';
-import { progressWords } from '../../../src/features/progress/words.ts';
 import { UnfinishedOffer } from '../../../src/features/start/unfinishedRide.tsx';
 import { createFormat } from '../../../src/words/format.ts';
 import type { SavedRide } from '../../../src/storage/types.ts';
@@ -46,7 +45,6 @@ function showProgress(state: ReturnType<typeof initialState>): void {
       kept={null}
       bikeName={(id) => id}
       onCheckRide={() => undefined}
-      words={progressWords}
       format={createFormat('metric')}
     />,
     root,

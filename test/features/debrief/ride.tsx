@@ -14,8 +14,6 @@ import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideTrace } from '../../../src/core/ride/trace.ts';
 import { DebriefPage } from '../../../src/features/debrief/debrief.tsx';
 import type { DebriefProps } from '../../../src/features/debrief/types.ts';
-import { debriefWords } from '../../../src/features/debrief/words.ts';
-import { childrenDebriefWords } from '../../../src/features/debrief/wordsForChildren.ts';
 
 export interface LateRide {
   readonly level: Level;
@@ -53,8 +51,6 @@ export function propsFor(
     share: null,
     same: true,
     units: 'metric',
-    words: debriefWords,
-    childrenWords: childrenDebriefWords,
     bikeName: 'Road',
     riderName: 'Weekly',
     cautions: ['A game teaches timing, not traffic.'],

@@ -19,15 +19,16 @@ import {
   sayNoMark,
   sayReason,
   sayWell,
-  type Speech,
 } from '../../../src/features/debrief/say.ts';
+import { debriefFor, type Speech } from '../../../src/features/debrief/speech.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { type DebriefWords, debriefWords } from '../../../src/features/debrief/words.ts';
-import { childrenDebriefWords } from '../../../src/features/debrief/wordsForChildren.ts';
+import { carriedWords } from '../../../assets/words/carry.ts';
 import { lateRide } from './ride.tsx';
 
-const speechOf = (words: DebriefWords, pitchCount: number): Speech => ({
-  words,
+type Audience = Speech['audience'];
+const speechOf = (audience: Audience, pitchCount: number): Speech => ({
+  say: debriefFor(audience),
+  audience,
   format: createFormat('metric', 'en'),
   pitchCount,
 });
@@ -110,9 +111,9 @@ const nexts: { readonly [Code in Verdict['next']['code']]: true } = {
 const pitch = lateRide().report.pitches[0];
 
 /** Everything the debrief can say about a ride. */
-function everySentence(words: DebriefWords): string[] {
+function everySentence(audience: Audience): string[] {
   return [1, 3].flatMap((pitchCount) => {
-    const speech = speechOf(words, pitchCount);
+    const speech = speechOf(audience, pitchCount);
     const timings: readonly Timing[] = ['too-early', 'about-right', 'too-late'];
     const answers = timings.flatMap((timing) =>
       ([...timings, 'skipped'] as const).flatMap((guess) =>
@@ -122,7 +123,7 @@ function everySentence(words: DebriefWords): string[] {
     const told = Object.values(reasons).map((reason) => sayReason(reason, speech));
     return [
       ...told.map(({ why }) => why),
-      ...told.map(({ better }) => `${words.marks.better} ${better}`),
+      ...told.map(({ better }) => `${speech.say('better')} ${better}`),
       ...[...Object.values(changes), ...bentChanges].map((change) => sayChange(change, speech)),
       ...Object.values(holds)
         .flat()
@@ -151,18 +152,18 @@ function lix(text: string): number {
 }
 
 describe.each([
-  ['grown-ups', debriefWords],
-  ['children', childrenDebriefWords],
-])('the words for %s', (_, words) => {
+  ['grown-ups', 'everyone'],
+  ['children', 'children'],
+] as const)('the words for %s', (_, audience) => {
   it('cover every code with a whole sentence', () => {
-    for (const sentence of everySentence(words)) {
+    for (const sentence of everySentence(audience)) {
       expect(sentence).toMatch(/^\p{Lu}.*[.!]$/u);
-      expect(sentence).not.toMatch(/undefined|NaN|null|\[object/);
+      expect(sentence).not.toMatch(/undefined|NaN|null|\[object|\{/);
     }
   });
 
   it('say different things for different codes', () => {
-    const speech = speechOf(words, 2);
+    const speech = speechOf(audience, 2);
     const said = Object.values(reasons).map((reason) => sayReason(reason, speech).why);
     expect(new Set(said).size).toBe(said.length);
     const change = Object.values(changes).map((one) => sayChange(one, speech));
@@ -171,7 +172,7 @@ describe.each([
 });
 
 describe('what is said about numbers', () => {
-  const speech = speechOf(debriefWords, 3);
+  const speech = speechOf('everyone', 3);
 
   it('calls single movements of the chain gear changes everywhere, so that two counts never disagree', () => {
     const said = [
@@ -203,7 +204,14 @@ describe('the measure', () => {
 });
 
 describe('the words for children', () => {
-  const said = everySentence(childrenDebriefWords).flatMap(sentencesOf);
+  it('stand under the names of those for grown-ups, or are a part of one that does', () => {
+    const names = (file: string) => carriedWords('en', file).map(([id]) => id);
+    const grown = new Set(names('debrief'));
+    const parts = ['ready-gears', 'needed-gears', 'heavy-shifts'];
+    expect(names('debriefChildren').filter((id) => !grown.has(id) && !parts.includes(id))).toEqual([]);
+  });
+
+  const said = everySentence('children').flatMap(sentencesOf);
 
   it('come in sentences of at most twelve words', () => {
     expect(said.filter((sentence) => wordsOf(sentence).length > 12)).toEqual([]);
@@ -211,7 +219,7 @@ describe('the words for children', () => {
 
   it('are as easy as a book for children, and easier than those for grown-ups', () => {
     expect(lix(said.join(' '))).toBeLessThanOrEqual(25);
-    expect(lix(said.join(' '))).toBeLessThan(lix(everySentence(debriefWords).join(' ')));
+    expect(lix(said.join(' '))).toBeLessThan(lix(everySentence('everyone').join(' ')));
     expect(said.filter((sentence) => lix(sentence) > 40)).toEqual([]);
   });
 });

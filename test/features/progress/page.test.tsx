@@ -9,7 +9,9 @@ import { noServices } from '../../app/noServices.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { checkGroups } from '../../../src/features/progress/checks.ts';
 import { ProgressPage, type ProgressProps } from '../../../src/features/progress/progress.tsx';
-import { progressWords as words } from '../../../src/features/progress/words.ts';
+import { words } from '../../../src/words/words.ts';
+
+const say = words('progress');
 
 const DAY_MS = 86_400_000;
 const START_MS = Date.UTC(2026, 4, 1, 10);
@@ -57,7 +59,6 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     kept: <KeptSection services={services} rides={rides.length} />,
     bikeName: (id) => `bike ${id}`,
     onCheckRide: (audience) => calls.push(`check ${audience}`),
-    words,
     format: createFormat('metric', 'en-GB'),
     date: (atMs) => new Date(atMs).toISOString().slice(0, 10),
     ...change,
@@ -88,7 +89,7 @@ describe('check rides', () => {
     await push('[data-check="everyone"]');
     await push('[data-check="children"]');
     expect(calls).toEqual(['check everyone', 'check children']);
-    expect(text('.progress-page')).toContain(words.empty);
+    expect(text('.progress-page')).toContain(say('empty'));
   });
 
   it('one is a beginning', async () => {
@@ -169,7 +170,7 @@ describe('check rides', () => {
 
   it('says what it cannot show', async () => {
     await show([]);
-    for (const line of words.limits.lines) expect(text('.progress-limits')).toContain(line);
+    for (const line of say.lines('limits')) expect(text('.progress-limits')).toContain(line);
   });
 });
 
@@ -189,7 +190,7 @@ describe('marks of all rides', () => {
     ]);
     expect(text('[data-marks="cadence"] title')).toBe('Cadence: 2 rides, from 70 to 90 of 100.');
     expect(text('[data-marks="easing"] title')).toBe('Soft feet: one ride, 60 of 100.');
-    expect(text('[data-marks="chainLine"]')).toContain(words.marks.none);
+    expect(text('[data-marks="chainLine"]')).toContain(say('marks-none'));
     expect(app.querySelector('[data-marks="chainLine"] svg')).toBeNull();
   });
 
@@ -211,16 +212,16 @@ describe('marks of all rides', () => {
   it('of very many the latest forty are drawn, and that is said', async () => {
     await show(Array.from({ length: 55 }, (_, i) => ride({ day: i })));
     expect(all('[data-marks="total"] circle').length).toBe(40);
-    expect(text('.progress-page')).toContain(words.marks.shown(40, 55));
+    expect(text('.progress-page')).toContain(say('marks-shown', { shown: 40, all: 55 }));
   });
 
   it('kinds of rides have shapes of their own', async () => {
     await show([ride(), check(50, 1), ride({ kind: 'clinic', day: 2 })]);
     expect(all('[data-marks="total"] circle').length).toBe(1);
     expect(all('.progress-legend li').map((item) => item.textContent)).toEqual([
-      words.marks.kinds.ride,
-      words.marks.kinds.check,
-      words.marks.kinds.clinic,
+      say('kind-ride'),
+      say('kind-check'),
+      say('kind-clinic'),
     ]);
   });
 });

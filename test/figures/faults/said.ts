@@ -4,7 +4,6 @@
  */
 import '../../../assets/words/english.ts';
 import { benchWords } from '../../../src/features/bench/words.ts';
-import { debriefWords, debriefPageWords } from '../../../src/features/debrief/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
 import type { Cause } from './types.ts';
 import { common } from '../../../src/words/common.ts';
@@ -13,6 +12,7 @@ import { words } from '../../../src/words/words.ts';
 const ride = words('ride');
 const kept = words('kept');
 const clinic = words('clinic');
+const debrief = words('debrief');
 const arrival = words('arrival');
 
 interface Sentence {
@@ -37,9 +37,23 @@ const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
   Object.entries(list).map(([code, text]) => ofCode(code, text));
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
+/** Why a ride was not kept; that of a test ride is no trouble. */
+const NOT_SAVED = [
+  'private-window',
+  'disk-full',
+  'connection-lost',
+  'newer-version',
+  'blocked',
+  'hangs',
+  'corrupt',
+  'somebody-else',
+  'not-judged',
+  'not-fetched',
+] as const;
+
 const TROUBLE: readonly Sentence[] = [
   { text: clinic('elsewhere'), names: ['tabs'] },
-  ...coded(debriefPageWords.notSaved).filter(({ text }) => text !== debriefPageWords.notSaved['trial']),
+  ...NOT_SAVED.map((code) => ofCode(code, debrief(`notSaved-${code}`))),
   ...(['not-fetched', 'slow', 'memory', 'small-copy', 'disk-full', 'recordings-lost'] as const).map((code) =>
     ofCode(code, common(`health-${code}`)),
   ),
@@ -49,7 +63,7 @@ const TROUBLE: readonly Sentence[] = [
     ride('trouble-again'),
     ride('trouble-page'),
     ride('trouble-notKept'),
-    debriefWords.guess.notMarked,
+    debrief('guess-notMarked'),
   ),
   { text: common('coming-failed'), names: ['network'] },
   ...coded(benchWords.keep.codes),
@@ -70,7 +84,7 @@ const WAITING: readonly string[] = [
   clinic('picture-working'),
   'Planning the best ride:',
   handoverWords.carry.making,
-  debriefWords.doing.saved.saving,
+  debrief('saved-saving'),
   benchWords.opening,
   benchWords.check.working,
 ];

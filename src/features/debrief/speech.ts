@@ -1,0 +1,39 @@
+/** What the debrief says its sentences with: the words for who the level is for, and how numbers are written. */
+import type { Level } from '../../core/level/schema.ts';
+import type { Format } from '../../words/format.ts';
+import type { Messages } from '../../words/messages.ts';
+import { type Say, words } from '../../words/words.ts';
+
+type Grown = Messages['debrief'];
+type Young = Messages['debriefChildren'];
+/** All that either of two messages of one name is filled with. */
+type Both<A, B> = A extends null ? B : B extends null ? A : A & B;
+type DebriefMessages = {
+  readonly [Id in keyof Grown]: Id extends keyof Young ? Both<Grown[Id], Young[Id]> : Grown[Id];
+};
+/** Says a message of the debrief. */
+export type SayDebrief = Say<DebriefMessages>;
+
+/** What sentences are made with. */
+export interface Speech {
+  readonly say: SayDebrief;
+  readonly audience: Level['audience'];
+  readonly format: Format;
+  /** Pitches on the road, for "the pitch" or "the first pitch". */
+  readonly pitchCount: number;
+}
+
+const grown = words('debrief');
+const young = words('debriefChildren');
+
+const sayGrown = grown as unknown as SayDebrief;
+/** What there is for children as they are spoken to, the rest as it is for everyone. */
+const sayYoung = Object.assign(
+  (...asked: Parameters<typeof grown>) =>
+    (young.has(asked[0]) ? (young as unknown as typeof grown) : grown)(...asked),
+  grown,
+) as unknown as SayDebrief;
+
+/** The words for who a level is for. */
+export const debriefFor = (audience: Level['audience']): SayDebrief =>
+  audience === 'children' ? sayYoung : sayGrown;
