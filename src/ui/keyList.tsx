@@ -1,7 +1,7 @@
 /** What the hands do, with the sign of each and its key; fingers have pads, and no keys are shown to them. */
 import type { JSX } from 'preact';
 import { KEY_ACTIONS, type Keys } from '../core/settings/settings.ts';
-import { common, keyName } from '../words/common.ts';
+import { keyName, keyWords } from '../words/common.ts';
 import { Sign } from './sign.tsx';
 
 export function KeyList(props: {
@@ -21,7 +21,7 @@ export function KeyList(props: {
               <kbd key={code}>{keyName(code)}</kbd>
             ))}
           </dt>
-          <dd>{common(`key-${action}`)}</dd>
+          <dd>{keyWords(action)}</dd>
         </div>
       ))}
     </dl>

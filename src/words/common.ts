@@ -1,9 +1,12 @@
-/** Names that several pages say: the game, its places, lessons, bikes, riders and keys. */
+/** Names that several pages say: the game, its places, lessons, bikes and riders, and how keys are called. */
 import { hasHub, shifterPlaces } from '../core/model/shifters.ts';
 import type { Bike } from '../core/model/types.ts';
 import { words } from './words.ts';
 
 export const common = words('common');
+/** What keys do, and how they are called. */
+export const keyWords = words('keys');
+const kept = words('kept');
 
 /** A bundled bike by its name; any other is the rider's own. */
 export function bikeName(id: string): string {
@@ -26,15 +29,17 @@ export function bikeGears(bike: Bike): string {
 
 /** What a person should know about the keeping, by its code. */
 export function keepingNotice(code: string | null): string | null {
+  // Said when words could not be fetched either.
+  if (code === 'not-fetched') return common('health-not-fetched');
   const name = `health-${code ?? ''}`;
-  return common.has(name) ? common(name) : null;
+  return kept.has(name) ? kept(name) : null;
 }
 
 const ARROWS = { ArrowUp: '↑', ArrowDown: '↓', ArrowLeft: '←', ArrowRight: '→' } as const;
 
 /** How a key is called: its letter, its arrow, or its name. */
 export function keyName(code: string): string {
-  const name = `key-name-${code}`;
-  if (common.has(name)) return common(name);
+  const name = `name-${code}`;
+  if (keyWords.has(name)) return keyWords(name);
   return ARROWS[code as keyof typeof ARROWS] ?? code.replace(/^(Key|Digit)/, '');
 }

@@ -3,7 +3,7 @@ import { loadsChain } from '../core/model/motor.ts';
 import { hasHub } from '../core/model/shifters.ts';
 import type { Bike } from '../core/model/types.ts';
 import type { KeyAction, Keys } from '../core/settings/settings.ts';
-import { common, keyName } from './common.ts';
+import { keyName, keyWords } from './common.ts';
 import { words } from './words.ts';
 
 const say = words('ride');
@@ -19,8 +19,8 @@ export const stepDone = (step: Step, bike: Bike): string =>
 
 function spokenKey(keys: Keys, action: KeyAction): string {
   const code = keys[action][0] ?? '';
-  const name = `key-spoken-${code}`;
-  return common.has(name) ? common(name) : keyName(code);
+  const name = `spoken-${code}`;
+  return keyWords.has(name) ? keyWords(name) : keyName(code);
 }
 
 /** All of a step: what was pressed in its place, what is asked for, and with which key. */

@@ -88,12 +88,10 @@ export interface Messages {
   };
   common: Plain<
     | 'direction' | 'name' | 'promise' | 'nav-home' | 'nav-levels' | 'nav-children' | 'nav-bike' | 'nav-about' | 'nav-progress' | 'nav-gearcheck' | 'nav-settings' | 'nav-close' | 'nav-debrief' | 'nav-bench' | 'nav-road' | 'nav-two'
-    | 'nav-clinic' | 'nav-join' | 'nav-collect' | 'nav-teach' | 'nav-skip' | 'coming-loading' | 'coming-failed' | 'coming-tryAgain' | 'health-not-fetched' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full'
-    | 'health-recordings-lost' | 'ladder-everyone' | 'ladder-children' | 'riding-loading' | 'riding-paused' | 'riding-on' | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line'
-    | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel' | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8' | 'bike-town-1x9'
-    | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7' | 'bike-trekking-hub-8-crank' | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel' | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own'
-    | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own' | 'key-rear-easier' | 'key-rear-harder' | 'key-front-smaller' | 'key-front-bigger' | 'key-ease' | 'key-press' | 'key-coast' | 'key-brake'
-    | 'key-pause' | 'key-name-Space' | 'key-name-Escape' | 'key-name-Enter' | 'key-name-Tab' | 'key-spoken-ArrowUp' | 'key-spoken-ArrowDown' | 'key-spoken-ArrowLeft' | 'key-spoken-ArrowRight'
+    | 'nav-clinic' | 'nav-join' | 'nav-collect' | 'nav-teach' | 'nav-skip' | 'coming-loading' | 'coming-failed' | 'coming-tryAgain' | 'health-not-fetched' | 'ladder-everyone' | 'ladder-children' | 'riding-loading' | 'riding-paused'
+    | 'riding-on' | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear'
+    | 'lesson-wind-and-gravel' | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8' | 'bike-town-1x9' | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7' | 'bike-trekking-hub-8-crank'
+    | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel' | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
   > & {
     'profile': { steepest: Text }; 'bike-gears': { where: 'hub' | 'both' | 'sprockets'; rear: Text; rings: Text }; 'unit-kmh': { value: Text }; 'unit-mph': { value: Text }; 'unit-m': { value: Text }; 'unit-ft': { value: Text };
     'unit-km': { value: Text }; 'unit-mi': { value: Text }; 'unit-percent': { value: Text }; 'gear-in-hub': { number: Text; of: Text };
@@ -230,10 +228,14 @@ export interface Messages {
   };
   kept: Plain<
     | 'title' | 'save' | 'takeBack' | 'remove' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst' | 'removeSure' | 'deleted' | 'notDeleted' | 'savedPart' | 'notAFile' | 'tooBigFile' | 'takingBack' | 'stopTaking' | 'newerFile' | 'changedFile'
-    | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore'
+    | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost'
   > & {
     'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { added: Text; already: Text }; 'refused': { refused: Text };
   };
+  keys: Plain<
+    | 'rear-easier' | 'rear-harder' | 'front-smaller' | 'front-bigger' | 'ease' | 'press' | 'coast' | 'brake' | 'pause' | 'name-Space' | 'name-Escape' | 'name-Enter' | 'name-Tab' | 'spoken-ArrowUp' | 'spoken-ArrowDown' | 'spoken-ArrowLeft'
+    | 'spoken-ArrowRight'
+  >;
   ladder: Plain<
     | 'title-apples-for-the-party' | 'sentence-apples-for-the-party' | 'cue-apples-for-the-party-1' | 'cue-apples-for-the-party-2' | 'cue-apples-for-the-party-3' | 'title-down-to-the-sea' | 'sentence-down-to-the-sea'
     | 'cue-down-to-the-sea-1' | 'cue-down-to-the-sea-2' | 'cue-down-to-the-sea-3' | 'title-home-by-lamplight' | 'sentence-home-by-lamplight' | 'cue-home-by-lamplight-1' | 'cue-home-by-lamplight-2' | 'cue-home-by-lamplight-3'

@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildStoragePage, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
 import { type OpenPage, openSite, type Site } from './site.ts';
-import { common } from '../../src/words/common.ts';
+import { words } from '../../src/words/words.ts';
 
 let built: StoragePage;
 let site: Site;
@@ -187,7 +187,7 @@ describe('a full disk', () => {
     await page.reload();
     const notice = page.locator('.start-notice');
     await notice.waitFor();
-    expect(await notice.textContent()).toBe(common('health-disk-full'));
+    expect(await notice.textContent()).toBe(words('kept')('health-disk-full'));
     await close();
     await game.close();
   });

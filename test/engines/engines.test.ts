@@ -62,7 +62,7 @@ beforeAll(async () => {
   siteServer = await serveFolder(builtSiteFolder, '/', siteHeaders);
   jobs = nodeJobs();
   outcomes = jobs.map(rideAgain);
-}, PATIENT_MS);
+});
 
 afterAll(async () => {
   for (const page of running.values()) await page.close();

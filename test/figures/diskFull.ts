@@ -16,7 +16,7 @@ import sample from '../storage/samples/rides.2.json' with { type: 'json' };
 import { buildStorageScript } from '../storage/script.ts';
 import { type DiskKind, mountSmallDisk, type SmallDisk } from './smallDisk.ts';
 import '../../assets/words/english.ts';
-import { common } from '../../src/words/common.ts';
+import { words } from '../../src/words/words.ts';
 
 const MOMENTS = Number(process.argv[2] ?? 60);
 const FIRST_SEED = Number(process.argv[3] ?? 1);
@@ -278,7 +278,7 @@ function judge(seed: number, plan: Plan, told: readonly Told[], found: Found, la
   const lost = kept.filter((id) => !found.withRecording.includes(id));
   const lostLater = later === null ? lost : kept.filter((id) => !later.withRecording.includes(id));
   const isSilent = (missing: readonly string[], { notice }: Found): boolean =>
-    missing.length > 0 && notice !== common('health-recordings-lost');
+    missing.length > 0 && notice !== words('kept')('health-recordings-lost');
   const silent = isSilent(lost, found) || isSilent(lostLater, later ?? found);
   console.log(
     JSON.stringify({

@@ -36,14 +36,6 @@ coming-tryAgain = Noch einmal
 
 health-not-fetched =
     Ein Teil des Spiels ließ sich nicht laden. Darum wird noch nichts aufbewahrt, und deine eigenen Level fehlen. Prüfe die Verbindung; das Spiel versucht es von selbst noch einmal.
-health-slow =
-    Was auf diesem Gerät liegt, ist noch nicht geöffnet. Darum fehlen deine eigenen Level und deine Ergebnisse. Bleibt das so, lade die Seite neu.
-health-memory = Dieses Fenster bewahrt nichts auf. Deine Fahrten sind weg, wenn du es schließt.
-health-small-copy = In diesem Fenster bleibt nur deine jüngste Wertung, nicht die Fahrten selbst.
-health-disk-full =
-    Auf diesem Gerät ist kein Platz mehr, neue Fahrten werden nicht aufbewahrt. Schaff Platz; das Spiel versucht es dann wieder.
-health-recordings-lost =
-    Von manchen Fahrten ist nur die Wertung da: Die Fahrten selbst sind verloren und lassen sich nicht noch einmal ansehen.
 
 ## Levels and rides
 
@@ -103,24 +95,6 @@ rider-own = Eigene Werte
 
 ## What a key does, and how keys are called
 
-key-rear-easier = Hinten: leichter
-key-rear-harder = Hinten: schwerer
-key-front-smaller = Vorne: kleineres Blatt
-key-front-bigger = Vorne: größeres Blatt
-key-ease = Locker treten
-key-press = Fest treten
-key-coast = Rollen
-key-brake = Bremsen
-key-pause = Pause
-key-name-Space = Leertaste
-key-name-Escape = Esc
-key-name-Enter = Eingabe
-key-name-Tab = Tab
-# When it is said aloud.
-key-spoken-ArrowUp = Pfeil nach oben
-key-spoken-ArrowDown = Pfeil nach unten
-key-spoken-ArrowLeft = Pfeil nach links
-key-spoken-ArrowRight = Pfeil nach rechts
 
 ## Numbers with their units, and a gear that has no teeth to count
 

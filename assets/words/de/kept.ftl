@@ -50,3 +50,12 @@ namesStore = Sie nennt auch eine Ablage bei { $host }. Dorthin wird nichts gesen
 lookAtStore = Ansehen
 takenBack = Zurückgeholt: { $added }; schon hier: { $already }.
 refused = Nicht lesbar und darum ausgelassen: { $refused }.
+
+health-slow =
+    Was auf diesem Gerät liegt, ist noch nicht geöffnet. Darum fehlen deine eigenen Level und deine Ergebnisse. Bleibt das so, lade die Seite neu.
+health-memory = Dieses Fenster bewahrt nichts auf. Deine Fahrten sind weg, wenn du es schließt.
+health-small-copy = In diesem Fenster bleibt nur deine jüngste Wertung, nicht die Fahrten selbst.
+health-disk-full =
+    Auf diesem Gerät ist kein Platz mehr, neue Fahrten werden nicht aufbewahrt. Schaff Platz; das Spiel versucht es dann wieder.
+health-recordings-lost =
+    Von manchen Fahrten ist nur die Wertung da: Die Fahrten selbst sind verloren und lassen sich nicht noch einmal ansehen.

@@ -37,14 +37,6 @@ coming-tryAgain = Try again
 
 health-not-fetched =
     A part of the game could not be fetched, so nothing is kept yet and your own levels are not shown. Check the connection; the game tries again by itself.
-health-slow =
-    What is kept on this device has not been opened yet, so your own levels and your results are not shown. If this stays, load the page anew.
-health-memory = This window keeps nothing. Your rides are gone when you close it.
-health-small-copy = Only your newest marks are kept in this window, not the rides.
-health-disk-full =
-    This device has no room left, so new rides are not kept. Make room; the game will try again.
-health-recordings-lost =
-    Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.
 
 ## Levels and rides
 
@@ -104,24 +96,6 @@ rider-own = Own numbers
 
 ## What a key does, and how keys are called
 
-key-rear-easier = Rear: easier
-key-rear-harder = Rear: harder
-key-front-smaller = Front: smaller ring
-key-front-bigger = Front: bigger ring
-key-ease = Soft feet
-key-press = Push hard
-key-coast = Coast
-key-brake = Brake
-key-pause = Pause
-key-name-Space = Space
-key-name-Escape = Esc
-key-name-Enter = Enter
-key-name-Tab = Tab
-# When it is said aloud.
-key-spoken-ArrowUp = arrow up
-key-spoken-ArrowDown = arrow down
-key-spoken-ArrowLeft = arrow left
-key-spoken-ArrowRight = arrow right
 
 ## Numbers with their units, and a gear that has no teeth to count
 

@@ -50,3 +50,12 @@ namesStore = It also names a store at { $host }. Nothing is sent there.
 lookAtStore = Look at it
 takenBack = { $added } taken back, { $already } were already here.
 refused = { $refused } could not be read and were left out.
+
+health-slow =
+    What is kept on this device has not been opened yet, so your own levels and your results are not shown. If this stays, load the page anew.
+health-memory = This window keeps nothing. Your rides are gone when you close it.
+health-small-copy = Only your newest marks are kept in this window, not the rides.
+health-disk-full =
+    This device has no room left, so new rides are not kept. Make room; the game will try again.
+health-recordings-lost =
+    Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.

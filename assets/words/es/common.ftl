@@ -37,14 +37,6 @@ coming-tryAgain = Probar otra vez
 
 health-not-fetched =
     Una parte del juego no ha llegado, así que aún no se guarda nada y no se ven tus propios niveles. Mira si hay conexión; el juego lo intenta de nuevo por sí solo.
-health-slow =
-    Todavía no se ha abierto lo que está guardado en este dispositivo, así que no se ven tus propios niveles ni tus resultados. Si sigue así, recarga la página.
-health-memory = Esta ventana no guarda nada. Al cerrarla, tus recorridos se pierden.
-health-small-copy = En esta ventana solo se guardan tus notas más recientes, no los recorridos.
-health-disk-full =
-    En este dispositivo ya no queda sitio, así que los recorridos nuevos no se guardan. Haz sitio; el juego lo intentará de nuevo.
-health-recordings-lost =
-    De algunos recorridos solo quedan las notas: los recorridos mismos se han perdido y no se pueden volver a ver.
 
 ## Levels and rides
 
@@ -104,24 +96,6 @@ rider-own = Números propios
 
 ## What a key does, and how keys are called
 
-key-rear-easier = Detrás: más suave
-key-rear-harder = Detrás: más dura
-key-front-smaller = Delante: plato más pequeño
-key-front-bigger = Delante: plato más grande
-key-ease = Aflojar
-key-press = Apretar
-key-coast = Dejarse llevar
-key-brake = Frenar
-key-pause = Pausa
-key-name-Space = Espacio
-key-name-Escape = Esc
-key-name-Enter = Intro
-key-name-Tab = Tab
-# When it is said aloud.
-key-spoken-ArrowUp = flecha arriba
-key-spoken-ArrowDown = flecha abajo
-key-spoken-ArrowLeft = flecha izquierda
-key-spoken-ArrowRight = flecha derecha
 
 ## Numbers with their units, and a gear that has no teeth to count
 

@@ -54,3 +54,12 @@ refused =
         [one] { $refused } no se ha podido leer y se ha dejado fuera.
        *[other] { $refused } no se han podido leer y se han dejado fuera.
     }
+
+health-slow =
+    Todavía no se ha abierto lo que está guardado en este dispositivo, así que no se ven tus propios niveles ni tus resultados. Si sigue así, recarga la página.
+health-memory = Esta ventana no guarda nada. Al cerrarla, tus recorridos se pierden.
+health-small-copy = En esta ventana solo se guardan tus notas más recientes, no los recorridos.
+health-disk-full =
+    En este dispositivo ya no queda sitio, así que los recorridos nuevos no se guardan. Haz sitio; el juego lo intentará de nuevo.
+health-recordings-lost =
+    De algunos recorridos solo quedan las notas: los recorridos mismos se han perdido y no se pueden volver a ver.

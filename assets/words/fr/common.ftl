@@ -36,14 +36,6 @@ coming-tryAgain = Réessayer
 
 health-not-fetched =
     Une partie du jeu n’a pas pu être chargée : rien n’est encore gardé, et tes propres niveaux ne sont pas affichés. Vérifie la connexion ; le jeu réessaie tout seul.
-health-slow =
-    Ce qui est gardé sur cet appareil n’est pas encore ouvert : tes propres niveaux et tes résultats ne sont pas affichés. Si cela dure, recharge la page.
-health-memory = Cette fenêtre ne garde rien. Tes passages disparaissent quand tu la fermes.
-health-small-copy = Seules tes dernières notes sont gardées dans cette fenêtre, pas les passages.
-health-disk-full =
-    Cet appareil n’a plus de place : les nouveaux passages ne sont pas gardés. Libère de la place ; le jeu réessaiera.
-health-recordings-lost =
-    De certains passages, il ne reste que les notes : les passages eux-mêmes sont perdus et ne peuvent plus être revus.
 
 ## Niveaux et passages
 
@@ -100,23 +92,6 @@ rider-own = Chiffres personnels
 
 ## Ce que fait une touche, et comment on l'appelle
 
-key-rear-easier = Arrière : plus facile
-key-rear-harder = Arrière : plus dur
-key-front-smaller = Avant : plateau plus petit
-key-front-bigger = Avant : plateau plus grand
-key-ease = Pieds légers
-key-press = Appuyer fort
-key-coast = Roue libre
-key-brake = Freiner
-key-pause = Pause
-key-name-Space = Espace
-key-name-Escape = Échap
-key-name-Enter = Entrée
-key-name-Tab = Tab
-key-spoken-ArrowUp = flèche vers le haut
-key-spoken-ArrowDown = flèche vers le bas
-key-spoken-ArrowLeft = flèche gauche
-key-spoken-ArrowRight = flèche droite
 
 ## Les nombres avec leur unité, et une vitesse sans dents à compter
 

@@ -49,3 +49,12 @@ namesStore = Il indique aussi un serveur du club, { $host }. Rien n’y est envo
 lookAtStore = Le regarder
 takenBack = Repris : { $added }. Déjà là : { $already }.
 refused = Illisibles et laissés de côté : { $refused }.
+
+health-slow =
+    Ce qui est gardé sur cet appareil n’est pas encore ouvert : tes propres niveaux et tes résultats ne sont pas affichés. Si cela dure, recharge la page.
+health-memory = Cette fenêtre ne garde rien. Tes passages disparaissent quand tu la fermes.
+health-small-copy = Seules tes dernières notes sont gardées dans cette fenêtre, pas les passages.
+health-disk-full =
+    Cet appareil n’a plus de place : les nouveaux passages ne sont pas gardés. Libère de la place ; le jeu réessaiera.
+health-recordings-lost =
+    De certains passages, il ne reste que les notes : les passages eux-mêmes sont perdus et ne peuvent plus être revus.

@@ -37,14 +37,6 @@ coming-tryAgain = Opnieuw proberen
 
 health-not-fetched =
     Een deel van het spel kon niet worden opgehaald. Daarom wordt er nog niets bewaard en zie je je eigen levels niet. Controleer de verbinding; het spel probeert het zelf opnieuw.
-health-slow =
-    Wat op dit apparaat bewaard is, is nog niet geopend. Daarom zie je je eigen levels en resultaten niet. Blijft dit zo staan, laad de pagina dan opnieuw.
-health-memory = Dit venster bewaart niets. Je ritten zijn weg zodra je het sluit.
-health-small-copy = In dit venster worden alleen je nieuwste punten bewaard, niet de ritten.
-health-disk-full =
-    Dit apparaat heeft geen ruimte meer, dus nieuwe ritten worden niet bewaard. Maak ruimte; het spel probeert het dan opnieuw.
-health-recordings-lost =
-    Van sommige ritten zijn hier alleen de punten over: de ritten zelf zijn weg en kun je niet meer terugkijken.
 
 ## Levels en ritten
 
@@ -104,24 +96,6 @@ rider-own = Eigen getallen
 
 ## Wat een toets doet, en hoe toetsen heten
 
-key-rear-easier = Achter: lichter
-key-rear-harder = Achter: zwaarder
-key-front-smaller = Voor: kleiner blad
-key-front-bigger = Voor: groter blad
-key-ease = Zacht trappen
-key-press = Hard trappen
-key-coast = Laten rollen
-key-brake = Remmen
-key-pause = Pauze
-key-name-Space = Spatie
-key-name-Escape = Esc
-key-name-Enter = Enter
-key-name-Tab = Tab
-# Als het hardop wordt gezegd.
-key-spoken-ArrowUp = pijltje omhoog
-key-spoken-ArrowDown = pijltje omlaag
-key-spoken-ArrowLeft = pijltje naar links
-key-spoken-ArrowRight = pijltje naar rechts
 
 ## Getallen met hun eenheid, en een versnelling zonder tanden om te tellen
 

@@ -50,3 +50,12 @@ namesStore = Het noemt ook een opslag op { $host }. Daar wordt niets naartoe ges
 lookAtStore = Bekijk die
 takenBack = { $added } teruggehaald, { $already } al aanwezig.
 refused = Niet te lezen en weggelaten: { $refused }.
+
+health-slow =
+    Wat op dit apparaat bewaard is, is nog niet geopend. Daarom zie je je eigen levels en resultaten niet. Blijft dit zo staan, laad de pagina dan opnieuw.
+health-memory = Dit venster bewaart niets. Je ritten zijn weg zodra je het sluit.
+health-small-copy = In dit venster worden alleen je nieuwste punten bewaard, niet de ritten.
+health-disk-full =
+    Dit apparaat heeft geen ruimte meer, dus nieuwe ritten worden niet bewaard. Maak ruimte; het spel probeert het dan opnieuw.
+health-recordings-lost =
+    Van sommige ritten zijn hier alleen de punten over: de ritten zelf zijn weg en kun je niet meer terugkijken.

@@ -22,7 +22,7 @@ import {
 import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
 import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { common, keyName } from '../../words/common.ts';
+import { keyName, keyWords } from '../../words/common.ts';
 import { ENGLISH, spokenLanguage, words } from '../../words/words.ts';
 
 const say = words('settings');
@@ -217,7 +217,7 @@ function KeyChoices({ settings, keyAsked, onAskKey, onKey }: SettingsDialogProps
       <div class="key-choices">
         {KEY_ACTIONS.map((action) => {
           const asked = keyAsked === action;
-          const called = common(`key-${action}`);
+          const called = keyWords(action);
           const keys = settings.keys[action].map(keyName).join(' / ');
           return (
             <Button
@@ -266,7 +266,7 @@ function PadChoices({ settings, onChange }: SettingsDialogProps): JSX.Element {
             aria-pressed={asked === action}
             onClick={() => setAsked(asked === action ? null : action)}
           >
-            <span>{common(`key-${action}`)}</span>
+            <span>{keyWords(action)}</span>
             <kbd>
               {asked === action ? say('pad-push') : say('pad-button', { number: padButtons[action] + 1 })}
             </kbd>

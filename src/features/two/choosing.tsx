@@ -8,7 +8,7 @@ import { Button, Choice, Select, Tick } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
-import { bikeName, common, keyName, riderName } from '../../words/common.ts';
+import { bikeName, keyName, keyWords, riderName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { mostOn, type TogetherChoice, type Way, WAYS } from './choice.ts';
 import { canRide, isOnlyTouch } from './riding.tsx';
@@ -215,7 +215,7 @@ function Hands(props: { readonly side: Side; readonly bike: Bike; readonly autoE
                 <kbd key={code}>{keyName(code)}</kbd>
               ))}
             </dt>
-            <dd>{common(`key-${action}`)}</dd>
+            <dd>{keyWords(action)}</dd>
           </div>
         ))}
       </dl>

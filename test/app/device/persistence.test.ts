@@ -6,7 +6,7 @@ import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { joinKeeping } from '../../../src/app/device/persistence.ts';
 import { bundledLevels } from '../../../src/app/levels.ts';
 import type { Storage } from '../../../src/storage/index.ts';
-import { common } from '../../../src/words/common.ts';
+import { words } from '../../../src/words/words.ts';
 import { openWithoutDatabase } from '../../storage/given.ts';
 
 const kept = (): string[] => Object.keys(localStorage).filter((key) => key.startsWith('before-the-hill.'));
@@ -19,7 +19,7 @@ it('a storage that does not come is told about, and no longer once it is there',
   });
   joinKeeping(store, DEFAULT_KEYS, () => late, 20);
   await expect.poll(() => store.state().keeping).toBe('slow');
-  expect(common('health-slow')).toContain('not been opened yet');
+  expect(words('kept')('health-slow')).toContain('not been opened yet');
   come(await openWithoutDatabase());
   await expect.poll(() => store.state().keeping).not.toBe('slow');
 });

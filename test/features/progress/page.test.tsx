@@ -108,7 +108,7 @@ describe('check rides', () => {
   it('a retest beyond chance is called learning, inside this game', async () => {
     await show([check(50, 0), check(70, 8)]);
     expect(text('[data-finding="retest"]')).toBe(
-      'From 50 to 70, 8 days later, without help: 20 up, give or take 11. That is learning, inside this game.',
+      'From 50 to 70, 8 days later, without help: 20 up, give or take 12. That is learning, inside this game.',
     );
     expect(all('[data-check-ride]').map((dot) => dot.getAttribute('data-check-ride'))).toEqual([
       'first',
@@ -119,7 +119,7 @@ describe('check rides', () => {
   it('more rides on a day are taken together, and how many is said', async () => {
     await show([check(50, 0), check(54, 0.1), check(64, 8), check(68, 8.1)]);
     expect(text('[data-finding="retest"]')).toBe(
-      'From 52 to 66, 8 days later, without help: 14 up, give or take 8. That is learning, inside this game.',
+      'From 52 to 66, 8 days later, without help: 14 up, give or take 9. That is learning, inside this game.',
     );
     expect(text('[data-sides]')).toBe(
       'Taken together: 2 of the first day and 2 of the latest. 3 each would show a smaller change.',
@@ -136,7 +136,7 @@ describe('check rides', () => {
 
   it('what is said and what is certain agree in whole points', () => {
     const [group] = checkGroups([check(50.4, 0), check(50.4 + chancePoints(1, 1) - 0.6, 3)]);
-    expect(group?.finding).toMatchObject({ first: 50, latest: 61, change: 11, certain: true });
+    expect(group?.finding).toMatchObject({ first: 50, latest: 62, change: 12, certain: true });
   });
 
   it('practice, another bike and the children’s road are never compared with it', async () => {

@@ -54,8 +54,9 @@ const NOT_SAVED = [
 const TROUBLE: readonly Sentence[] = [
   { text: clinic('elsewhere'), names: ['tabs'] },
   ...NOT_SAVED.map((code) => ofCode(code, debrief(`notSaved-${code}`))),
-  ...(['not-fetched', 'slow', 'memory', 'small-copy', 'disk-full', 'recordings-lost'] as const).map((code) =>
-    ofCode(code, common(`health-${code}`)),
+  ofCode('not-fetched', common('health-not-fetched')),
+  ...(['slow', 'memory', 'small-copy', 'disk-full', 'recordings-lost'] as const).map((code) =>
+    ofCode(code, kept(`health-${code}`)),
   ),
   ...(['not-fetched', 'no-canvas', 'broken'] as const).map((code) => ofCode(code, ride(`failed-${code}`))),
   ...plain(
