@@ -59,7 +59,7 @@ it('asks, keeps nothing meanwhile, and reads the file again with what was said',
   await act(() => void input?.dispatchEvent(new Event('change', { bubbles: true })));
   const keep = (): HTMLButtonElement | null => page.querySelector('[data-keep-ride]');
   const asked = (): Element | null => page.querySelector('[data-heights]');
-  await expect.poll(() => asked()?.textContent).toContain('4000 m an hour');
+  await expect.poll(() => asked()?.textContent).toContain('4,000 m an hour');
   expect(keep()?.disabled).toBe(true);
   await act(() => [...(asked()?.querySelectorAll('button') ?? [])].at(-1)?.click());
   await expect.poll(() => keep()?.disabled).toBe(false);
