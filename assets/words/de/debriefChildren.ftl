@@ -343,3 +343,10 @@ why-undone = Du hast bei { $from } geschaltet und gleich wieder zurück.
 better-undone = jedem neuen Gang etwas Zeit geben.
 
 closed = Rate zuerst. Dann siehst du den Rest.
+
+print-pitchTitle = { pitch-title }.
+print-pitch =
+    { $made ->
+        [0] So viele Gänge brauchst du: { $needed }. Deine vor dem Berg: keine. Langsamste Beine: { $own } U/min (beste Fahrt { $best }).
+       *[other] So viele Gänge brauchst du: { $needed }. Deine vor dem Berg: { $before } von { $made }. Langsamste Beine: { $own } U/min (beste Fahrt { $best }).
+    }

@@ -364,3 +364,10 @@ why-undone = Cambiaste a los { $from } y luego atrás otra vez.
 better-undone = espera un poco con cada marcha nueva.
 
 closed = Primero adivina. Luego ves lo demás.
+
+print-pitchTitle = { pitch-title }.
+print-pitch =
+    { $made ->
+        [0] Marchas que necesitas: { $needed }. Las tuyas antes de la cuesta: ninguna. Piernas más lentas: { $own } rpm (mejor recorrido { $best }).
+       *[other] Marchas que necesitas: { $needed }. Las tuyas antes de la cuesta: { $before } de { $made }. Piernas más lentas: { $own } rpm (mejor recorrido { $best }).
+    }

@@ -341,3 +341,10 @@ why-undone = Tu as changé à { $from }, puis tout de suite en arrière.
 better-undone = attends un peu avec chaque nouvelle vitesse.
 
 closed = D’abord, devine. Ensuite, tu vois le reste.
+
+print-pitchTitle = { pitch-title }.
+print-pitch =
+    { $made ->
+        [0] Crans qu’il te faut : { $needed }. Les tiens avant la côte : aucun. Jambes au plus lent : { $own } tr/min (meilleur passage { $best }).
+       *[other] Crans qu’il te faut : { $needed }. Les tiens avant la côte : { $before } sur { $made }. Jambes au plus lent : { $own } tr/min (meilleur passage { $best }).
+    }

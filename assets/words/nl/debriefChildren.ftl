@@ -357,3 +357,10 @@ why-undone = Je schakelde op { $from } en toen weer terug.
 better-undone = wacht even bij elke nieuwe versnelling.
 
 closed = Raad eerst. Dan zie je de rest.
+
+print-pitchTitle = { pitch-title }.
+print-pitch =
+    { $made ->
+        [0] Zoveel lichter moet het: { $needed }. Bij jou vóór de heuvel: geen. Traagste benen: { $own }/min (beste rit { $best }).
+       *[other] Zoveel lichter moet het: { $needed }. Bij jou vóór de heuvel: { $before } van { $made }. Traagste benen: { $own }/min (beste rit { $best }).
+    }
