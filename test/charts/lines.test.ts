@@ -92,7 +92,7 @@ describe('long roads', () => {
 
   it('are divided at round numbers of the unit people read', () => {
     const { distance, unitM } = createFormat('imperial', 'en');
-    expect(roadTicks({ fromM: 0, toM: 400 }, 340, unitM).map(distance)).toEqual([
+    expect(roadTicks({ fromM: 0, toM: 400 }, 340, unitM).map((m) => distance(m))).toEqual([
       '0 ft',
       '500 ft',
       '1,000 ft',
