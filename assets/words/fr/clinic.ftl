@@ -268,7 +268,7 @@ remark-early = Raidillon { $pitch } : trop tôt, { $distance } avant le pied. 
 remark-lateAfter = Raidillon { $pitch } : trop tard, { $distance } après le pied. Change avant.
 remark-lateBefore = Raidillon { $pitch } : tard, à { $distance } seulement du pied. Change plus tôt.
 remark-notFinished = Raidillon { $pitch } : au pied, les changements n’étaient pas finis. Continue de cliquer avant lui.
-remark-never = Raidillon { $pitch } : aucun passage à plus facile n’a été fait pour lui.
+remark-never = Raidillon { $pitch } : aucun changement vers plus facile n’a été fait pour lui.
 remark-earlyNoPlace = Raidillon { $pitch } : trop tôt. Attends un peu.
 remark-gear = Raidillon { $pitch } : changement fait à temps, mais pas vers la bonne vitesse.
 
