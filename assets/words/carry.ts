@@ -5,10 +5,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { FluentResource } from '@fluent/bundle';
 import type { Entry } from '../../src/words/fill.ts';
-import { type Carried, UNTRANSLATED } from '../../src/words/words.ts';
+import { type Carried, ENGLISH, UNTRANSLATED } from '../../src/words/words.ts';
+
+export { ENGLISH };
 
 const folder = `${import.meta.dirname}/`;
-export const ENGLISH = 'en';
 /** Languages that have a folder here. */
 export const languages = (): readonly string[] =>
   readdirSync(folder, { withFileTypes: true }).flatMap((one) => (one.isDirectory() ? [one.name] : []));

@@ -1,6 +1,10 @@
 /** Every sentence of the page about rides on real roads. Numbers with units come in written. */
 import type { RoadRideProblem } from '../../core/recorded/rideFigures.ts';
-import { capital, count } from '../../words/counting.ts';
+
+const COUNTS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+/** A small count as a word, a bigger one in digits. */
+const count = (n: number): string => COUNTS[n] ?? String(n);
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 const pitches = (n: number): string => (n === 1 ? 'one pitch' : `${count(n)} pitches`);
 
