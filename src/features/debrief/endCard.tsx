@@ -15,6 +15,8 @@ import type { DebriefProps } from './types.ts';
 
 /** A stamp is earned from a mark that is called good; on a road that passes with less, from there. */
 const STAMP_FROM = 70;
+/** Nobody was early who came late to more of the pitches than this, whatever the others were worth. */
+const LATE_SHARE_AT_MOST = 0.25;
 
 const STAMPS = [
   { name: 'early', mark: 'foresight' },
@@ -71,7 +73,7 @@ function Stamps(props: {
   return (
     <ul class="stamps">
       {STAMPS.map(({ name, mark }) => {
-        const state = stateOf(report.marks[mark], from);
+        const state = name === 'early' && wasLate(report) ? 'not-yet' : stateOf(report.marks[mark], from);
         return (
           <li key={name} class="stamp" data-stamp={name} data-state={state}>
             <StampPicture name={name} />
@@ -83,6 +85,11 @@ function Stamps(props: {
       })}
     </ul>
   );
+}
+
+function wasLate({ pitches }: RideReport): boolean {
+  const asked = pitches.filter((pitch) => pitch.asked);
+  return asked.filter(({ timing }) => timing === 'too-late').length > LATE_SHARE_AT_MOST * asked.length;
 }
 
 function stateOf({ value }: Mark, from: number): StampState {

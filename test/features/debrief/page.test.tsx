@@ -1,7 +1,7 @@
 /** The debrief of a late ride as a person finds it: what is hidden, what is read out, what buttons do. */
 import { act } from 'preact/test-utils';
 import { describe, expect, it } from 'vitest';
-import type { MarkName } from '../../../src/core/coach/types.ts';
+import type { MarkName, Timing } from '../../../src/core/coach/types.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { lateRide, propsFor, push, show } from './ride.tsx';
 
@@ -77,11 +77,24 @@ describe('the one card at the end', () => {
 
   it('stamps what was done, and says of the rest that it is not yet done or was not asked', async () => {
     const marks = marked({ foresight: 71, easing: 69, cadence: null });
-    const app = await show(propsFor(ride, { ...guessed, report: { ...report, marks } }));
+    const pitches = report.pitches.map((pitch) => ({ ...pitch, timing: 'about-right' as const }));
+    const app = await show(propsFor(ride, { ...guessed, report: { ...report, marks, pitches } }));
     expect(stamps(app)).toEqual(['early earned', 'soft not-yet', 'smooth not-asked']);
     // By shape and word, not by colour alone.
     expect(app.querySelectorAll('.stamp-tick').length).toBe(1);
     expect(app.querySelector('[data-stamp="soft"]')?.textContent).toMatch(/not yet/);
+  });
+
+  it('stamps nobody early who was late to half of the pitches, whatever the mark', async () => {
+    const [first] = report.pitches;
+    if (first === undefined) throw new Error('a road without a pitch');
+    const timed = async (...timings: readonly Timing[]): Promise<string | undefined> => {
+      const pitches = timings.map((timing) => ({ ...first, asked: true, timing }));
+      const marks = marked({ foresight: 90 });
+      return stamps(await show(propsFor(ride, { ...guessed, report: { ...report, marks, pitches } })))[0];
+    };
+    expect(await timed('too-late', 'about-right')).toBe('early not-yet');
+    expect(await timed('too-late', 'about-right', 'about-right', 'about-right')).toBe('early earned');
   });
 
   it('looks different for a passed ride, and leads on from there', async () => {
