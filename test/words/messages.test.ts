@@ -22,7 +22,7 @@ import { fill } from '../../src/words/fill.ts';
 import { speak, take, words } from '../../src/words/words.ts';
 
 /** Languages that have everything; of others what is missing is English. */
-const WHOLE = ['en', 'es', 'fr', 'nl'];
+const WHOLE = ['de', 'en', 'es', 'fr', 'nl'];
 
 /** What a message is filled with, by which names something in it is chosen, and which messages are a part of it. */
 class Parts extends Visitor {
