@@ -12,7 +12,15 @@ import { figuresOfRide, roadRide } from '../../src/core/recorded/rideFigures.ts'
 import type { RoadSecond } from '../../src/core/recorded/seconds.ts';
 import { NAMED_HABITS } from '../../src/core/virtual/riders.ts';
 import { madeRide, roadOfPitches } from '../core/recorded/made.ts';
-import { openRides, quantile, REASON, RIDES_HERE, type Second, smoothGradients } from '../published/rides.ts';
+import {
+  openRides,
+  quantile,
+  REASON,
+  RIDES_HERE,
+  type Second,
+  smoothGradients,
+  withGradientsInTime,
+} from '../published/rides.ts';
 
 const MADE = [
   ['road-2x11', 'adult-weekly'],
@@ -82,10 +90,11 @@ function roadSeconds(seconds: readonly Second[]): { seconds: RoadSecond[]; slope
   return { seconds: out, slopes };
 }
 
-function realRides(): void {
+function realRides(what: string, prepared: (seconds: readonly Second[]) => readonly Second[]): void {
+  console.log(what);
   const who = { bike: bikeById('road-2x11')!, rider: riderById('adult-strong')!, teethKnown: false };
   const all = [...openRides()].map(([name, recorded]) => {
-    const { seconds, slopes } = roadSeconds(recorded);
+    const { seconds, slopes } = roadSeconds(prepared(recorded));
     const figures = figuresOfRide(seconds, findPitches(slopes), null, who);
     const told = figures.pitches.filter(({ firstEasierM }) => firstEasierM !== null);
     console.log(
@@ -108,5 +117,7 @@ function realRides(): void {
 }
 
 madeRides();
-if (RIDES_HERE) realRides();
-else console.log(REASON);
+if (RIDES_HERE) {
+  realRides('Open rides as recorded', (seconds) => seconds);
+  realRides('Open rides, gradients moved to where the legs met them', withGradientsInTime);
+} else console.log(REASON);

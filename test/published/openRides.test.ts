@@ -14,6 +14,7 @@ import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { bike, EASIER, literalCourse, rider, worldOn } from '../core/ride/worlds.ts';
 import {
   FOLDER,
+  gradientLagS,
   mean,
   openEasierShifts,
   openPitches,
@@ -23,6 +24,7 @@ import {
   RIDES_HERE as here,
   roadOfPitch,
   type Second,
+  withGradientsInTime,
 } from './rides.ts';
 
 const CADENCES = `${FOLDER}cadence_and_gear_by_gradient.csv`;
@@ -100,6 +102,25 @@ describe('four open road rides, minutes of pedalling: 85 kg, CdA 0.32, Crr 0.005
       expect(Math.abs(modelW / measuredW - 1)).toBeLessThan(0.08);
     },
   );
+});
+
+describe('when the recorded gradients come', () => {
+  beforeEach((context) => context.skip(!here, REASON));
+
+  it('four of the six rides have them 5 to 7 s after the legs met the hill', () => {
+    const lagsS = [...openRides().values()].map(gradientLagS);
+    expect(lagsS.filter((lagS) => lagS >= 5 && lagS <= 7).length).toBeGreaterThanOrEqual(4);
+  });
+
+  it('a ride whose gradients are moved is found so much later, and in time once they are moved back', () => {
+    const hills = openRides().get('ride_hills_27km') ?? [];
+    const moved = hills.map((second, i) => ({
+      ...second,
+      gradientPercent: (hills[i - 3] ?? second).gradientPercent,
+    }));
+    expect(gradientLagS(moved)).toBe(gradientLagS(hills) + 3);
+    expect(gradientLagS(withGradientsInTime(moved))).toBe(0);
+  });
 });
 
 describe('cadence on climbs in the open rides', () => {
