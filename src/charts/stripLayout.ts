@@ -130,10 +130,17 @@ export function samplesWithin(samples: readonly TraceSample[], domain: Domain): 
   return samples.slice(Math.max(0, from - 1), beyond < 0 ? undefined : beyond + 1);
 }
 
+/** The smallest of 1, 2, 5, 10, 20, 50 … that is not below a wanted step. */
+export function roundStep(wanted: number): number {
+  for (let ten = 1; ; ten *= 10) {
+    const found = [1, 2, 5].find((one) => !(one * ten < wanted));
+    if (found !== undefined) return found * ten;
+  }
+}
+
 /** Places for numbers along the road (m): about one every 90 px, at round numbers of the unit (m). */
 export function roadTicks(domain: Domain, widthPx: number, unitM: number): number[] {
-  const wanted = (domain.toM - domain.fromM) / Math.max(2, widthPx / 90) / unitM;
-  const step = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000].find((one) => one >= wanted) ?? 10_000;
+  const step = roundStep((domain.toM - domain.fromM) / Math.max(2, widthPx / 90) / unitM);
   const first = Math.ceil(domain.fromM / unitM / step);
   const count = Math.floor(domain.toM / unitM / step) - first + 1;
   return Array.from({ length: Math.max(0, count) }, (_, i) => (first + i) * step * unitM);

@@ -6,7 +6,7 @@ import { gearName, gearWanted } from './gears.ts';
 import { spokenLocale } from './words.ts';
 
 const FEET_PER_M = 3.28084;
-const MPH_PER_MPS = 2.236936;
+export const MPH_PER_MPS = 2.236936;
 const KMH_PER_MPS = 3.6;
 const MILES_PER_M = 0.000621371;
 
@@ -20,6 +20,8 @@ export interface Format {
   readonly metres: (metres: number) => string;
   /** One m or one ft, in which round distances are round (m). */
   readonly unitM: number;
+  /** One km or one mile (m). */
+  readonly roadUnitM: number;
   /** Long distances in km or miles. */
   readonly road: (distanceM: number, decimals?: number) => string;
   /** 0.08 is 8 %. */
@@ -63,6 +65,7 @@ export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale
     distance: (m, decimals) => (metric ? unit('m', m, decimals) : unit('ft', m * FEET_PER_M, decimals)),
     metres: (m) => unit('m', m, 2),
     unitM: metric ? 1 : 1 / FEET_PER_M,
+    roadUnitM: metric ? 1000 : 1 / MILES_PER_M,
     road: (m, decimals = 1) =>
       metric ? unit('km', m / 1000, decimals) : unit('mi', m * MILES_PER_M, decimals),
     percent: (ratio, decimals) => unit('percent', ratio * 100, decimals),

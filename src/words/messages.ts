@@ -10,6 +10,32 @@ export interface Messages {
   arrival: Plain<
     | 'onItsWay' | 'stuck' | 'again' | 'safe' | 'noScript' | 'framed' | 'alone'
   >;
+  bench: Plain<
+    | 'intro' | 'opening' | 'openFailed' | 'home-make' | 'home-fresh' | 'home-freshSentence' | 'home-freshHint' | 'home-file' | 'home-fileHint' | 'home-copy' | 'home-copyHint' | 'home-choose' | 'home-copyButton' | 'home-own' | 'home-none'
+    | 'home-ride' | 'home-edit' | 'home-duplicate' | 'home-remove' | 'home-goOn' | 'home-drop' | 'leave-title' | 'leave-keep' | 'leave-drop' | 'keep-save' | 'keep-saved' | 'keep-unsaved' | 'keep-changed' | 'keep-faulty'
+    | 'keep-private-window' | 'keep-disk-full' | 'keep-newer-version' | 'keep-blocked' | 'keep-failed' | 'edit-undo' | 'edit-redo' | 'edit-list' | 'edit-titleField' | 'edit-sentenceField' | 'edit-profile' | 'edit-road' | 'edit-placed'
+    | 'edit-addPiece' | 'edit-addPlaced' | 'edit-earlier' | 'edit-later' | 'edit-duplicate' | 'edit-remove' | 'edit-nothing' | 'edit-wholeMetres' | 'edit-more' | 'edit-lesson' | 'edit-audience' | 'edit-everyone' | 'edit-children'
+    | 'edit-seed' | 'edit-seedHint' | 'edit-passMark' | 'edit-aids' | 'zoom-title' | 'zoom-closer' | 'zoom-wider' | 'zoom-back' | 'zoom-on' | 'zoom-whole' | 'piece-flat' | 'piece-climb' | 'piece-pitch' | 'piece-descent' | 'piece-rollers'
+    | 'piece-random-pitches' | 'piece-recorded' | 'place-stopLinesM' | 'place-winds' | 'place-surfaces' | 'place-hidden' | 'place-cues' | 'surface-gravel' | 'surface-grass' | 'surface-cobbles' | 'ownCue' | 'cueText' | 'field-lengthM'
+    | 'field-slope' | 'field-waveM' | 'field-steepest' | 'field-gentlest' | 'field-pitchCount' | 'field-beforeEach' | 'field-fromM' | 'field-toM' | 'field-atM' | 'field-windMps' | 'field-sightM' | 'check-title' | 'check-good'
+    | 'check-working' | 'check-goThere' | 'check-trim' | 'check-cannotRide' | 'check-surprising' | 'reference-title' | 'reference-intro' | 'reference-bike' | 'reference-rider' | 'reference-ask' | 'reference-long' | 'reference-failed'
+    | 'reference-waits' | 'reference-time' | 'reference-lowest' | 'reference-shifts' | 'reference-worst' | 'reference-level' | 'reference-feet' | 'reference-cadenceLane' | 'reference-speedLane' | 'reference-best' | 'reference-ridden'
+    | 'reference-legend' | 'reference-list' | 'compare-title' | 'compare-noCadence' | 'compare-notKept' | 'compare-keep' | 'compare-kept' | 'compare-forget' | 'compare-saveFirst' | 'compare-waits' | 'try-title' | 'try-from' | 'try-start'
+    | 'try-ride' | 'try-hint' | 'share-title' | 'share-intro' | 'share-link' | 'share-copy' | 'share-copied' | 'share-copyFailed' | 'share-code' | 'share-tooLong' | 'share-file' | 'json-title' | 'json-intro' | 'json-field' | 'json-good'
+    | 'json-bad' | 'opened-title' | 'opened-intro' | 'opened-keep' | 'opened-ride' | 'opened-leave' | 'opened-badTitle' | 'opened-keepCopy' | 'opened-climbed' | 'opened-fingerprint' | 'opened-reading' | 'opened-no' | 'road-title'
+    | 'road-intro' | 'road-choose' | 'road-drop' | 'road-cancel' | 'road-cancelled' | 'road-refused' | 'road-quality' | 'road-grades-good' | 'road-grades-fair' | 'road-grades-poor' | 'road-notes' | 'road-questions' | 'road-options-join'
+    | 'road-options-straight' | 'road-options-longest-part' | 'road-options-metres' | 'road-options-feet' | 'road-stretch' | 'road-profile' | 'road-whole' | 'road-titleField' | 'road-titleHint' | 'road-sentence' | 'road-make'
+    | 'road-needsTitle' | 'road-timed' | 'road-working'
+  > & {
+    'named': { doing: Text; what: Text }; 'range': { low: Text; high: Text }; 'home-roadHint': { length: Text }; 'home-removed': { title: Text }; 'home-restored': { title: Text }; 'home-duplicated': { title: Text };
+    'home-unsaved': { title: Text }; 'home-facts': { length: Text; steepest: Text }; 'leave-text': { title: Text }; 'edit-facts': { pitches: number; length: Text; climbed: Text }; 'edit-no': { number: Text; name: Text };
+    'facts-sloped': { length: Text; slope: Text }; 'facts-rollers': { length: Text; slope: Text }; 'facts-random-pitches': { length: Text; count: Text; slope: Text }; 'wind': { way: 'head' | 'tail'; speed: Text };
+    'wind-mps': { value: Text }; 'placed-stretch': { stretch: Text; what: Text }; 'hidden-sight': { sight: Text }; 'placed-cue': { at: Text; cue: Text }; 'reference-working': { share: Text }; 'reference-lowestAt': { rpm: Text; at: Text };
+    'reference-worstIs': { steepest: Text; at: Text; rpm: Text }; 'reference-noPitch': { at: Text; steepest: Text }; 'reference-lane': { what: Text; range: Text }; 'reference-shift': { direction: 'easier' | 'harder'; at: Text; gear: Text };
+    'compare-withCadence': { from: Text; to: Text; rode: Text; gear: Text; cadence: Text }; 'compare-withSpeed': { from: Text; to: Text; rode: Text; gear: Text; speed: Text }; 'json-line': { line: Text }; 'opened-already': { title: Text };
+    'road-reading': { share: Text }; 'road-facts': { length: Text; climbed: Text; steepest: Text; points: Text }; 'road-track': { track: Text }; 'road-hardest': { length: Text }; 'road-longest': { length: Text };
+    'road-chosen': { length: Text; climbed: Text; steepest: Text }; 'road-flatter': { climbed: Text; steepest: Text; limit: Text };
+  };
   bike: Plain<
     | 'intro' | 'bikes' | 'ownHint' | 'done' | 'motorTitle' | 'fact-motor-crank' | 'fact-motor-wheel' | 'fact-backPedal' | 'fact-mechanical' | 'fact-electronic' | 'own-title' | 'own-intro' | 'rings' | 'rings-hint' | 'gearing'
     | 'gearing-sprockets' | 'gearing-three' | 'gearing-three-wide' | 'gearing-five' | 'gearing-five-wide' | 'gearing-seven' | 'gearing-eight' | 'gearing-eight-wide' | 'gearing-fourteen' | 'hubSprocket' | 'hubSprocket-hint'

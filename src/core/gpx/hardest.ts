@@ -9,11 +9,14 @@ export interface RoadStretch {
   readonly toM: number;
 }
 
+/** So much of a road is proposed (m). */
+export const HARDEST_M = 2_000;
+
 /**
  * The stretch of the wanted length (or the whole road, if it is shorter) with the largest sum of squared climbing
  * slopes: that puts a steep pitch before a long drag of the same ascent. Stretches with holes come last.
  */
-export function hardestStretch(road: Pick<Road, 'profile' | 'holes'>, wantedM = 2_000): RoadStretch {
+export function hardestStretch(road: Pick<Road, 'profile' | 'holes'>, wantedM = HARDEST_M): RoadStretch {
   const { stepM, slopesRatio } = road.profile;
   const steps = slopesRatio.length - 1;
   const width = Math.max(1, Math.min(steps, Math.round(wantedM / stepM)));

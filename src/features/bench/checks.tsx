@@ -3,8 +3,11 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import { benchWords } from './words.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
+import { sentenceIn } from '../../words/problems.ts';
+
+const say = words('bench');
 
 export function Checks(props: {
   readonly problems: readonly Problem[];
@@ -15,16 +18,15 @@ export function Checks(props: {
   readonly trimOf: (finding: LevelWarning) => (() => void) | null;
 }): JSX.Element {
   const { problems, warnings, onGo, trimOf } = props;
-  const say = benchWords.check;
   return (
     <section class="paper" aria-labelledby="bench-checks" data-checks>
-      <h2 id="bench-checks">{say.title}</h2>
+      <h2 id="bench-checks">{say('check-title')}</h2>
       <div aria-live="polite">
-        {problems.length > 0 && <Findings title={say.cannotRide} list={problems} onGo={onGo} />}
-        {problems.length === 0 && warnings === null && <p>{say.working}</p>}
-        {problems.length === 0 && warnings?.length === 0 && <p>{say.good}</p>}
+        {problems.length > 0 && <Findings title={say('check-cannotRide')} list={problems} onGo={onGo} />}
+        {problems.length === 0 && warnings === null && <p>{say('check-working')}</p>}
+        {problems.length === 0 && warnings?.length === 0 && <p>{say('check-good')}</p>}
         {problems.length === 0 && warnings !== null && warnings.length > 0 && (
-          <Findings title={say.surprising} list={warnings} onGo={onGo} trimOf={trimOf} />
+          <Findings title={say('check-surprising')} list={warnings} onGo={onGo} trimOf={trimOf} />
         )}
       </div>
     </section>
@@ -39,6 +41,7 @@ function Findings<Finding extends Problem>(props: {
 }): JSX.Element {
   const trimFor = (finding: Finding): (() => void) | null =>
     finding.code === 'cannot-climb' ? (props.trimOf?.(finding) ?? null) : null;
+  const sentenceOf = sentenceIn(useFormat());
   return (
     <>
       <p>{props.title}</p>
@@ -48,12 +51,12 @@ function Findings<Finding extends Problem>(props: {
             <span>{sentenceOf(finding)}</span>
             <Button
               look="small-button"
-              aria-label={`${benchWords.check.goThere}: ${sentenceOf(finding)}`}
+              aria-label={say('named', { doing: say('check-goThere'), what: sentenceOf(finding) })}
               onClick={() => props.onGo(finding)}
             >
-              {benchWords.check.goThere}
+              {say('check-goThere')}
             </Button>
-            <TrimButton finding={finding} onTrim={trimFor(finding)} />
+            <TrimButton sentence={sentenceOf(finding)} onTrim={trimFor(finding)} />
           </li>
         ))}
       </ul>
@@ -62,15 +65,19 @@ function Findings<Finding extends Problem>(props: {
 }
 
 function TrimButton(props: {
-  readonly finding: Problem;
+  readonly sentence: string;
   readonly onTrim: (() => void) | null;
 }): JSX.Element | null {
-  const { finding, onTrim } = props;
+  const { sentence, onTrim } = props;
   if (onTrim === null) return null;
-  const say = benchWords.check.trim;
   return (
-    <Button look="small-button" data-trim aria-label={`${say}: ${sentenceOf(finding)}`} onClick={onTrim}>
-      {say}
+    <Button
+      look="small-button"
+      data-trim
+      aria-label={say('named', { doing: say('check-trim'), what: sentence })}
+      onClick={onTrim}
+    >
+      {say('check-trim')}
     </Button>
   );
 }

@@ -1,15 +1,17 @@
 /** What was really ridden on the road of the bench, beside the reference ride: a sentence, and what becomes of it. */
 import type { JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { compareRecorded } from '../../core/coach/recorded.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { benchWords } from './words.ts';
-import { gearWords, metric } from './say.ts';
+import { bareLength, gearWords, notKept, useFormat, useTold } from './say.ts';
+import { words } from '../../words/words.ts';
 import type { BenchServices, ReferenceRide } from './services.ts';
+
+const say = words('bench');
 
 export function ComparePanel(props: {
   readonly samples: readonly RecordedSample[];
@@ -22,12 +24,11 @@ export function ComparePanel(props: {
   readonly onForgotten: () => void;
 }): JSX.Element {
   const { samples, keptId, services } = props;
-  const say = benchWords.compare;
-  const [told, setTold] = useState<string>(say.notKept);
+  const [told, tell] = useTold(() => say('compare-notKept'));
   const keep = async (): Promise<void> => {
-    if (keptId === null) return setTold(say.saveFirst);
+    if (keptId === null) return tell(() => say('compare-saveFirst'));
     const answer = await services.keepRecorded({ levelId: keptId, samples });
-    setTold(answer.saved ? say.kept : (benchWords.keep.codes[answer.code] ?? benchWords.keep.failed));
+    tell(() => (answer.saved ? say('compare-kept') : notKept(answer.code)));
   };
   const forget = async (): Promise<void> => {
     if (keptId !== null) await services.forgetRecorded(keptId);
@@ -35,15 +36,15 @@ export function ComparePanel(props: {
   };
   return (
     <section class="paper" aria-labelledby="bench-compare" data-compare>
-      <h2 id="bench-compare">{say.title}</h2>
+      <h2 id="bench-compare">{say('compare-title')}</h2>
       <Sentence {...props} />
       <output class="told">{told}</output>
       <div class="thing-doing">
         <Button look="small-button" data-keep-recorded onClick={() => void keep()}>
-          {say.keep}
+          {say('compare-keep')}
         </Button>
         <Button look="small-button" data-forget-recorded onClick={() => void forget()}>
-          {say.forget}
+          {say('compare-forget')}
         </Button>
       </div>
     </section>
@@ -57,7 +58,7 @@ function Sentence(props: {
   readonly ride: ReferenceRide | null;
 }): JSX.Element {
   const { samples, course, machine, ride } = props;
-  const say = benchWords.compare;
+  const format = useFormat();
   const found = useMemo(
     () =>
       ride === null
@@ -65,31 +66,29 @@ function Sentence(props: {
         : compareRecorded(samples, ride.trace.samples, (atM) => sampleAt(course.heightM, atM)),
     [samples, ride, course],
   );
-  if (found === null) return <p>{say.waits}</p>;
-  const [from, to] = [metric.number(found.fromM), metric.distance(found.toM)];
+  if (found === null) return <p>{say('compare-waits')}</p>;
+  const where = { from: bareLength(format, found.fromM), to: format.distance(found.toM) };
   const gear = gearWords(machine, found.gear);
   if (found.recordedCadenceRpm === null)
     return (
       <p data-compare-sentence>
-        {say.withSpeed(
-          from,
-          to,
-          metric.speed(found.recordedSpeedMps),
+        {say('compare-withSpeed', {
+          ...where,
           gear,
-          metric.speed(found.referenceSpeedMps),
-        )}{' '}
-        {say.noCadence}
+          rode: format.speed(found.recordedSpeedMps),
+          speed: format.speed(found.referenceSpeedMps),
+        })}{' '}
+        {say('compare-noCadence')}
       </p>
     );
   return (
     <p data-compare-sentence>
-      {say.withCadence(
-        from,
-        to,
-        metric.number(found.recordedCadenceRpm),
+      {say('compare-withCadence', {
+        ...where,
         gear,
-        metric.number(found.referenceCadenceRpm),
-      )}
+        rode: format.number(found.recordedCadenceRpm),
+        cadence: format.number(found.referenceCadenceRpm),
+      })}
     </p>
   );
 }

@@ -16,7 +16,6 @@ import { buildMachine } from '../../core/model/machine.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { trimmed } from '../../core/level/trim.ts';
 import type { Send, State } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
 import { type Draft, levelEditor, type Selection } from './levelEditor.ts';
@@ -32,7 +31,10 @@ import { Toolbar } from './toolbar.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import { type Planning, usePlanning } from './usePlanning.ts';
 import { shownOf, type View, withPlace } from './zoom.ts';
+import { words } from '../../words/words.ts';
 import { ZoomBar } from './zoomBar.tsx';
+
+const say = words('bench');
 
 /** The road has rested for so long before it is looked at for warnings (ms). */
 const LINT_REST_MS = 250;
@@ -64,7 +66,7 @@ export function Editor(props: EditorProps): JSX.Element {
   const [view, setView] = useViewOf(course.lengthM, draft.selection, selected);
   return (
     <div class="bench">
-      <section class="paper road-view pinned" aria-label={benchWords.edit.profile}>
+      <section class="paper road-view pinned" aria-label={say('edit-profile')}>
         <Profile
           {...{ level, course, machine, reference, view }}
           selection={draft.selection}
@@ -86,7 +88,7 @@ export function Editor(props: EditorProps): JSX.Element {
         onTry={() => send({ kind: 'try-level', level: levelFrom(level, draft.tryFromM) })}
       />
       {reference !== null && (
-        <section class="paper road-view" aria-label={benchWords.reference.best}>
+        <section class="paper road-view" aria-label={say('reference-best')}>
           <Lanes
             shown={shownOf(view, course.lengthM)}
             reference={reference.trace.samples}

@@ -8,14 +8,17 @@ import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
 import { inLearningOrder } from '../../core/coach/ladder.ts';
+import { HARDEST_M } from '../../core/gpx/hardest.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { levelOfFile } from './levelFile.ts';
-import { metric } from './say.ts';
+import { namedLength, notKept, useFormat, useTold } from './say.ts';
+import { words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
+
+const say = words('bench');
 
 interface HomeProps {
   readonly levels: readonly Level[];
@@ -33,18 +36,17 @@ interface HomeProps {
 
 export function BenchHome(props: HomeProps): JSX.Element {
   const { draft } = props;
-  const say = benchWords.home;
   return (
     <>
       {draft !== null && isUnsaved(draft) && (
         <section class="paper unsaved-note" data-unsaved>
-          <p>{say.unsaved(draft.history.present.title)}</p>
+          <p>{say('home-unsaved', { title: draft.history.present.title })}</p>
           <div class="thing-doing">
             <a class="button" href="#bench/edit">
-              {say.goOn}
+              {say('home-goOn')}
             </a>
             <Button data-drop onClick={props.onDrop}>
-              {say.drop}
+              {say('home-drop')}
             </Button>
           </div>
         </section>
@@ -56,25 +58,24 @@ export function BenchHome(props: HomeProps): JSX.Element {
 }
 
 function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
-  const say = benchWords.home;
   const read = async (file: Blob): Promise<void> => onFile(await levelOfFile(file));
   return (
-    <section class="bench-begin" aria-label={say.make}>
+    <section class="bench-begin" aria-label={say('home-make')}>
       <Button
         look="paper way-card"
         data-new
-        onClick={() => onOpen(freshLevel(say.fresh, say.freshSentence), false)}
+        onClick={() => onOpen(freshLevel(say('home-fresh'), say('home-freshSentence')), false)}
       >
-        <strong>{say.fresh}</strong>
-        <span>{say.freshHint}</span>
+        <strong>{say('home-fresh')}</strong>
+        <span>{say('home-freshHint')}</span>
       </Button>
       <a class="paper way-card" href="#bench/road" data-road-way>
-        <strong>{say.road}</strong>
-        <span>{say.roadHint}</span>
+        <strong>{say('road-title')}</strong>
+        <span>{say('home-roadHint', { length: namedLength(useFormat(), HARDEST_M) })}</span>
       </a>
       <FileButton name="data-level-file" class="paper way-card" onFiles={([file]) => file && void read(file)}>
-        <strong>{say.file}</strong>
-        <span>{say.fileHint}</span>
+        <strong>{say('home-file')}</strong>
+        <span>{say('home-fileHint')}</span>
       </FileButton>
       <CopyCard levels={levels} onOpen={onOpen} />
     </section>
@@ -83,17 +84,16 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
 
 /** Begins with one of the game's own levels. */
 function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX.Element | null {
-  const say = benchWords.home;
   const ordered = useMemo(() => inLearningOrder(levels), [levels]);
   const [copyId, setCopyId] = useState(ordered[0]?.id ?? '');
   const copied = ordered.find((level) => level.id === copyId);
   if (copied === undefined) return null;
   return (
     <div class="paper way-card">
-      <strong>{say.copy}</strong>
-      <span>{say.copyHint}</span>
+      <strong>{say('home-copy')}</strong>
+      <span>{say('home-copyHint')}</span>
       <label class="select-field">
-        <span class="unseen">{say.choose}</span>
+        <span class="unseen">{say('home-choose')}</span>
         <select value={copyId} onChange={({ currentTarget }) => setCopyId(currentTarget.value)}>
           {ordered.map((level) => (
             <option key={level.id} value={level.id}>
@@ -103,47 +103,46 @@ function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX
         </select>
       </label>
       <Button look="small-button" data-copy onClick={() => onOpen(copyOf(copied, copied.title), false)}>
-        {say.copyButton}
+        {say('home-copyButton')}
       </Button>
     </div>
   );
 }
 
 function OwnLevels({ ownLevels, services, onOpen }: HomeProps): JSX.Element {
-  const say = benchWords.home;
-  const [told, setTold] = useState('');
+  const [told, tell] = useTold();
   const [removed, setRemoved] = useState<Level | null>(null);
-  const failed = (code: string): void => setTold(benchWords.keep.codes[code] ?? benchWords.keep.failed);
+  const failed = (code: string): void => tell(() => notKept(code));
   const remove = async (level: Level): Promise<void> => {
     const answer = await services.remove(level.id);
     if (!answer.saved) return failed(answer.code);
     setRemoved(level);
-    setTold(say.removed(level.title));
+    tell(() => say('home-removed', { title: level.title }));
   };
   const restore = async (level: Level): Promise<void> => {
     const answer = await services.restore(level.id);
     if (!answer.saved) return failed(answer.code);
     setRemoved(null);
-    setTold(say.restored(level.title));
+    tell(() => say('home-restored', { title: level.title }));
   };
   const duplicate = async (level: Level): Promise<void> => {
     const copy = copyOf(level, nextTitle(level.title, ownLevels));
     const answer = await services.keep(copy);
     if (!answer.saved) return failed(answer.code);
-    setTold(say.duplicated(copy.title));
+    tell(() => say('home-duplicated', { title: copy.title }));
   };
   return (
     <section class="level-row" aria-labelledby="bench-own">
-      <h2 id="bench-own">{say.own}</h2>
+      <h2 id="bench-own">{say('home-own')}</h2>
       <output class={told === '' ? '' : 'paper told-card'}>
         {told !== '' && <span>{told}</span>}
         {removed !== null && (
           <Button look="small-button" data-undo-remove onClick={() => void restore(removed)}>
-            {say.undoRemove}
+            {say('edit-undo')}
           </Button>
         )}
       </output>
-      {ownLevels.length === 0 && <p>{say.none}</p>}
+      {ownLevels.length === 0 && <p>{say('home-none')}</p>}
       <ul class="level-list">
         {ownLevels.map((level) => (
           <li key={level.id}>
@@ -167,11 +166,16 @@ function OwnCard(props: {
   readonly onRemove: () => void;
 }): JSX.Element {
   const { level } = props;
-  const say = benchWords.home;
   const course = useMemo(() => courseOfLevel(level), [level]);
-  const steepest = metric.percent(course.slopeRatio.reduce((a, b) => Math.max(a, b), 0));
+  const format = useFormat();
+  const steepest = format.percent(course.slopeRatio.reduce((a, b) => Math.max(a, b), 0));
   const doing = (label: string, name: string, onClick: () => void): JSX.Element => (
-    <Button look="small-button" data-own={name} aria-label={say.named(label, level.title)} onClick={onClick}>
+    <Button
+      look="small-button"
+      data-own={name}
+      aria-label={say('named', { doing: label, what: level.title })}
+      onClick={onClick}
+    >
       {label}
     </Button>
   );
@@ -181,19 +185,21 @@ function OwnCard(props: {
       <div class="own-words">
         <strong>{level.title}</strong>
         <span>{level.sentence}</span>
-        <span class="level-facts">{say.facts(metric.road(course.lengthM), steepest)}</span>
+        <span class="level-facts">
+          {say('home-facts', { length: format.road(course.lengthM), steepest })}
+        </span>
         <div class="thing-doing">
           <a
             class="small-button"
             data-own="ride"
-            aria-label={say.named(say.ride, level.title)}
+            aria-label={say('named', { doing: say('home-ride'), what: level.title })}
             href={hashOf({ view: 'ride', rest: level.id })}
           >
-            {say.ride}
+            {say('home-ride')}
           </a>
-          {doing(say.edit, 'edit', props.onEdit)}
-          {doing(say.duplicate, 'duplicate', props.onDuplicate)}
-          {doing(say.remove, 'remove', props.onRemove)}
+          {doing(say('home-edit'), 'edit', props.onEdit)}
+          {doing(say('home-duplicate'), 'duplicate', props.onDuplicate)}
+          {doing(say('home-remove'), 'remove', props.onRemove)}
         </div>
       </div>
     </article>

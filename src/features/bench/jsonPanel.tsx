@@ -6,9 +6,12 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
-import { benchWords } from './words.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
+import { sentenceIn } from '../../words/problems.ts';
+
+const say = words('bench');
 
 /** Typing rests for so long before the text is read (ms). */
 const REST_MS = 250;
@@ -17,11 +20,10 @@ let typings = 0;
 
 export function JsonPanel(props: BoxProps): JSX.Element {
   const [open, setOpen] = useState(false);
-  const say = benchWords.json;
   return (
     <details class="paper json-panel" data-json onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
-        <h2>{say.title}</h2>
+        <h2>{say('json-title')}</h2>
       </summary>
       {open && <JsonBox {...props} />}
     </details>
@@ -34,16 +36,16 @@ interface BoxProps {
 }
 
 function JsonBox(props: BoxProps): JSX.Element {
-  const say = benchWords.json;
   const { text, problems, unread, begin, type } = useLevelText(props);
+  const format = useFormat();
   const box = useRef<HTMLTextAreaElement | null>(null);
   return (
     <>
-      <p>{say.intro}</p>
+      <p>{say('json-intro')}</p>
       <textarea
         ref={box}
         class="json-box"
-        aria-label={say.field}
+        aria-label={say('json-field')}
         aria-invalid={problems.length > 0}
         data-unread={unread ? '' : undefined}
         spellcheck={false}
@@ -54,18 +56,18 @@ function JsonBox(props: BoxProps): JSX.Element {
         onInput={({ currentTarget }) => type(currentTarget.value)}
       />
       <div aria-live="polite">
-        <p>{problems.length === 0 ? say.good : say.bad}</p>
+        <p>{problems.length === 0 ? say('json-good') : say('json-bad')}</p>
         <ul class="findings">
           {problems.map((problem, index) => (
             <li key={index} data-json-problem={problem.line}>
               <span>
-                {problem.path !== '' && <code>{problem.path}</code>} {sentenceOf(problem)}
+                {problem.path !== '' && <code>{problem.path}</code>} {sentenceIn(format)(problem)}
               </span>
               <Button
                 look="small-button"
                 onClick={() => box.current !== null && goToLine(box.current, problem.line)}
               >
-                {say.line(problem.line)}
+                {say('json-line', { line: String(problem.line) })}
               </Button>
             </li>
           ))}

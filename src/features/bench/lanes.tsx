@@ -7,17 +7,20 @@ import { useMemo } from 'preact/hooks';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { TraceSample } from '../../core/ride/trace.ts';
 import { px } from '../../charts/lines.ts';
-import { benchWords } from './words.ts';
 import { isRolling } from './rolling.ts';
-import { metric } from './say.ts';
+import { useFormat } from './say.ts';
 import { SIDE } from './profile.tsx';
 import type { View } from './zoom.ts';
+import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
+
+const say = words('bench');
 
 const HEIGHT = 96;
 const TOP = 26;
 const BOTTOM = 84;
-const KMH_PER_MPS = 3.6;
+/** The scale of speeds reaches at least so far (m/s): 30 km/h. */
+const FAST_MPS = 30 / 3.6;
 
 interface Curve {
   readonly kind: 'best' | 'ridden';
@@ -32,6 +35,7 @@ export function Lanes(props: {
   readonly recorded: readonly RecordedSample[] | null;
 }): JSX.Element {
   const { shown, reference, recorded } = props;
+  const format = useFormat();
   const { cadence, speed } = useMemo(() => {
     const ridden = recorded ?? [];
     return {
@@ -40,27 +44,40 @@ export function Lanes(props: {
         { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.cadenceRpm || null] as const) },
       ] satisfies Curve[],
       speed: [
-        best(reference, (one) => one.speedMps * KMH_PER_MPS),
-        { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.speedMps * KMH_PER_MPS] as const) },
+        best(reference, (one) => one.speedMps),
+        { kind: 'ridden', points: ridden.map((one) => [one.distanceM, one.speedMps] as const) },
       ] satisfies Curve[],
     };
   }, [reference, recorded]);
-  const say = benchWords.reference;
   return (
     <div class="lanes">
-      <Lane title={say.cadenceLane} curves={cadence} shown={shown} least={40} most={110} />
+      <Lane
+        title={say('reference-cadenceLane')}
+        curves={cadence}
+        shown={shown}
+        scale={format.number}
+        least={40}
+        most={110}
+      />
       {recorded !== null && (
         <>
-          <Lane title={`${say.speedLane}, km/h`} curves={speed} shown={shown} least={0} most={30} />
+          <Lane
+            title={say('reference-speedLane')}
+            curves={speed}
+            shown={shown}
+            scale={format.speed}
+            least={0}
+            most={FAST_MPS}
+          />
           <p class="lane-legend">
             <svg width="34" height="10" aria-hidden="true">
               <path class="curve best" d="M0 5H34" />
             </svg>
-            {say.best}
+            {say('reference-best')}
             <svg width="34" height="10" aria-hidden="true">
               <path class="curve ridden" d="M0 5H34" />
             </svg>
-            {say.ridden}
+            {say('reference-ridden')}
           </p>
         </>
       )}
@@ -81,11 +98,13 @@ function Lane(props: {
   readonly title: string;
   readonly curves: readonly Curve[];
   readonly shown: View;
+  /** How the ends of the scale are written. */
+  readonly scale: (value: number) => string;
   /** The scale holds at least these two. */
   readonly least: number;
   readonly most: number;
 }): JSX.Element {
-  const { title, curves, shown } = props;
+  const { title, curves, shown, scale } = props;
   const [width, ref] = useWidth();
   const all = curves.flatMap(({ points }) => points.flatMap(([, value]) => (value === null ? [] : [value])));
   const low = all.reduce((a, b) => Math.min(a, b), props.least);
@@ -93,7 +112,7 @@ function Lane(props: {
   const x = (atM: number): number =>
     SIDE + ((atM - shown.fromM) / (shown.toM - shown.fromM)) * (width - 2 * SIDE);
   const y = (value: number): number => BOTTOM - ((value - low) / (high - low)) * (BOTTOM - TOP);
-  const ends = `${metric.number(low)} – ${metric.number(high)}`;
+  const range = say('range', { low: scale(low), high: scale(high) });
   return (
     <div ref={ref}>
       <svg
@@ -101,13 +120,13 @@ function Lane(props: {
         height={HEIGHT}
         viewBox={`0 0 ${width} ${HEIGHT}`}
         role="img"
-        aria-label={`${title}: ${ends}`}
+        aria-label={say('reference-lane', { what: title, range })}
       >
         <text class="lane-title" x={SIDE} y={16}>
           {title}
         </text>
         <text class="lane-title" x={width - SIDE} y={16} text-anchor="end">
-          {ends}
+          {range}
         </text>
         <path class="lane-edge" d={`M${SIDE} ${TOP}H${width - SIDE}M${SIDE} ${BOTTOM}H${width - SIDE}`} />
         {curves.map(({ kind, points }) => (

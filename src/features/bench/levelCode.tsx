@@ -1,8 +1,10 @@
 /** A link as a code for a camera, drawn as one path. Links that make a code no camera likes are not drawn. */
 import { correction, generate } from 'lean-qr';
 import type { JSX } from 'preact';
+import { words } from '../../words/words.ts';
 import { useMemo } from 'preact/hooks';
-import { benchWords } from './words.ts';
+
+const say = words('bench');
 
 /** Longer links make codes that phones do not read from a screen (characters). */
 const LONGEST_CODE_LINK = 1_400;
@@ -11,14 +13,14 @@ const BORDER = 4;
 
 export function LevelCode({ link }: { readonly link: string }): JSX.Element {
   const drawn = useMemo(() => (link.length > LONGEST_CODE_LINK ? null : codePath(link)), [link]);
-  if (drawn === null) return <p data-no-code>{benchWords.share.tooLong}</p>;
+  if (drawn === null) return <p data-no-code>{say('share-tooLong')}</p>;
   const side = drawn.size + 2 * BORDER;
   return (
     <svg
       class="level-code"
       viewBox={`${-BORDER} ${-BORDER} ${side} ${side}`}
       role="img"
-      aria-label={benchWords.share.code}
+      aria-label={say('share-code')}
       shape-rendering="crispEdges"
       data-code
     >

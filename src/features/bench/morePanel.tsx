@@ -1,11 +1,15 @@
 /** The rest of a level: what it teaches, for whom, its chance, the mark to pass, and the help on the screen. */
 import type { JSX } from 'preact';
 import type { LevelEdit } from '../../core/level/edit.ts';
+import { AIDS } from '../../core/settings/settings.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
 import { Tick } from '../../ui/controls.tsx';
-import { benchWords } from './words.ts';
 import { NumberField } from './numberField.tsx';
+import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
+
+const say = words('bench');
+const settings = words('settings');
 
 const BIGGEST_SEED = 4_294_967_295;
 
@@ -17,18 +21,17 @@ export function MorePanel(props: {
   readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
 }): JSX.Element {
   const { level, onEdit } = props;
-  const say = benchWords.edit;
   const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
   return (
     <details class="paper">
       <summary>
-        <h2>{say.more}</h2>
+        <h2>{say('edit-more')}</h2>
       </summary>
       <div class="thing-fields">
         <Purpose level={level} set={set} />
         <NumberField
-          label={say.seed}
-          unit=""
+          label={say('edit-seed')}
+          unit="count"
           name="seed"
           value={level.seed}
           low={0}
@@ -37,8 +40,8 @@ export function MorePanel(props: {
           onValue={(seed, gesture) => set({ seed: Math.round(seed) }, gesture)}
         />
         <NumberField
-          label={say.passMark}
-          unit=""
+          label={say('edit-passMark')}
+          unit="count"
           name="pass-mark"
           value={level.passMark}
           low={0}
@@ -47,13 +50,13 @@ export function MorePanel(props: {
           onValue={(passMark, gesture) => set({ passMark }, gesture)}
         />
       </div>
-      <p class="quiet">{say.seedHint}</p>
+      <p class="quiet">{say('edit-seedHint')}</p>
       <fieldset class="aids">
-        <legend>{say.aids}</legend>
-        {(Object.keys(benchWords.aids) as (keyof Level['aids'])[]).map((aid) => (
+        <legend>{say('edit-aids')}</legend>
+        {AIDS.map((aid) => (
           <Tick
             key={aid}
-            label={benchWords.aids[aid]}
+            label={settings(`aids-${aid}`)}
             checked={level.aids[aid]}
             onChange={(on) => set({ aids: { ...level.aids, [aid]: on } })}
           />
@@ -65,11 +68,10 @@ export function MorePanel(props: {
 
 /** What a level teaches, and whom. */
 function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): JSX.Element {
-  const say = benchWords.edit;
   return (
     <>
       <label class="select-field">
-        <span>{say.lesson}</span>
+        <span>{say('edit-lesson')}</span>
         <select
           value={level.teaches}
           onChange={({ currentTarget }) => set({ teaches: currentTarget.value as Level['teaches'] })}
@@ -82,13 +84,13 @@ function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): 
         </select>
       </label>
       <label class="select-field">
-        <span>{say.audience}</span>
+        <span>{say('edit-audience')}</span>
         <select
           value={level.audience}
           onChange={({ currentTarget }) => set({ audience: currentTarget.value as Level['audience'] })}
         >
-          <option value="everyone">{say.everyone}</option>
-          <option value="children">{say.children}</option>
+          <option value="everyone">{say('edit-everyone')}</option>
+          <option value="children">{say('edit-children')}</option>
         </select>
       </label>
     </>

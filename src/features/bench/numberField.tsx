@@ -1,35 +1,43 @@
-/** A number with its unit and limits. While somebody types, what is typed stays as it is; only good numbers count. */
+/**
+ * A number with its unit and limits, typed in the units of whoever is at the bench. While somebody types, what is typed
+ * stays as it is; only good numbers count.
+ */
 import type { JSX } from 'preact';
-import { useId, useRef, useState } from 'preact/hooks';
-import { benchWords } from './words.ts';
-import { metric } from './say.ts';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { words } from '../../words/words.ts';
+import type { LevelField } from './fields.ts';
+import { typedIn, useFormat } from './say.ts';
+
+const say = words('bench');
 
 let typings = 0;
 
-export function NumberField(props: {
+interface NumberFieldProps extends Pick<LevelField, 'unit' | 'value' | 'low' | 'high' | 'step'> {
   readonly label: string;
-  readonly unit: string;
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly step: number;
   /** Name for tests and style sheets. */
   readonly name: string;
   readonly onValue: (value: number, gesture: string) => void;
-}): JSX.Element {
-  const { label, unit, value, low, high, step, name } = props;
-  const [typed, setTyped] = useState<string | null>(null);
-  const gesture = useRef('');
-  const given = useRef(value);
-  // A value that comes from elsewhere, as by undoing, takes the place of what was typed.
-  if (given.current !== value) {
-    given.current = value;
-    if (typed !== null && Number(typed) !== value) setTyped(null);
-  }
+}
+
+export function NumberField(props: NumberFieldProps): JSX.Element {
+  const { label, unit, value, name } = props;
+  const format = useFormat();
+  const typing = typedIn(format, unit);
+  const shown = (one: number, round = Math.round): number => {
+    if (typing.perOne === 1) return one;
+    const tens = typing.decimals === 0 ? 1 : 10;
+    return round(one * typing.perOne * tens) / tens;
+  };
+  // Whatever is typed between these is between the limits themselves.
+  const low = shown(props.low, Math.ceil);
+  const high = shown(props.high, Math.floor);
+  const { typed, begin, type, end } = useTyping(value, (text) => {
+    const next = Number(text);
+    return text.trim() === '' || !(next >= low && next <= high) ? null : next / typing.perOne;
+  });
   const id = useId();
-  const number = Number(typed);
-  const bad = typed !== null && (typed.trim() === '' || !(number >= low && number <= high));
-  const shownLow = metric.number(low, Number.isInteger(low) ? 0 : 1);
+  const bad = typed !== null && typed.value === null;
+  const limit = (one: number): string => format.number(one, Number.isInteger(one) ? 0 : 1);
   return (
     <div class="number-field">
       <label for={id}>{label}</label>
@@ -42,31 +50,53 @@ export function NumberField(props: {
           min={low}
           max={high}
           // Any number may be typed; the arrows go in sensible steps.
-          step={step}
-          value={typed ?? value}
+          step={props.step * typing.stepPerOne}
+          value={typed?.text ?? shown(value)}
           aria-invalid={bad}
           aria-describedby={bad ? `${id}-limits` : undefined}
           // What is typed and out of its limits is on no level yet.
           data-unread={bad ? '' : undefined}
-          onFocus={() => {
-            typings += 1;
-            gesture.current = `typing ${typings}`;
-          }}
-          onInput={({ currentTarget }) => {
-            const text = currentTarget.value;
-            setTyped(text);
-            const next = Number(text);
-            if (text.trim() !== '' && next >= low && next <= high) props.onValue(next, gesture.current);
-          }}
-          onBlur={() => setTyped(null)}
+          onFocus={begin}
+          onInput={({ currentTarget }) => type(currentTarget.value, props.onValue)}
+          onBlur={end}
         />
-        <span aria-hidden="true">{unit}</span>
+        <span aria-hidden="true">{typing.name}</span>
       </span>
       {bad && (
         <span id={`${id}-limits`} class="limits">
-          {benchWords.edit.range(shownLow, metric.number(high, Number.isInteger(high) ? 0 : 1))}
+          {say('range', { low: limit(low), high: limit(high) })}
         </span>
       )}
     </div>
   );
+}
+
+/** What is being typed, until the field is left or its value comes from elsewhere, as by undoing. */
+function useTyping(value: number, read: (text: string) => number | null) {
+  const [text, setText] = useState<string | null>(null);
+  const gesture = useRef('');
+  const before = useRef(value);
+  /** What is drawn next was typed here. The level may round it: that does not touch what is typed. */
+  const mine = useRef(false);
+  useLayoutEffect(() => {
+    mine.current = false;
+  });
+  if (before.current !== value) {
+    before.current = value;
+    if (!mine.current && text !== null) setText(null);
+  }
+  return {
+    typed: text === null ? null : { text, value: read(text) },
+    begin: (): void => {
+      typings += 1;
+      gesture.current = `typing ${typings}`;
+    },
+    type: (next: string, onValue: NumberFieldProps['onValue']): void => {
+      setText(next);
+      mine.current = true;
+      const good = read(next);
+      if (good !== null) onValue(good, gesture.current);
+    },
+    end: (): void => setText(null),
+  } as const;
 }

@@ -7,14 +7,16 @@ import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { levelEditor } from './levelEditor.ts';
 import { copyOf } from './fresh.ts';
-import { metric } from './say.ts';
+import { notKept, useFormat, useTold } from './say.ts';
 import { levelOfText } from './shareLink.ts';
 import type { BenchServices } from './services.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { sentenceIn } from '../../words/problems.ts';
+import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
+
+const say = words('bench');
 
 interface OpenedProps {
   readonly ownLevels: readonly Level[];
@@ -35,15 +37,16 @@ export function OpenedLink(props: OpenedProps & { readonly text: string }): JSX.
       wanted = false;
     };
   }, [text]);
-  if (result === 'unpacking') return <p class="on-ground">{benchWords.opened.reading}</p>;
+  if (result === 'unpacking') return <p class="on-ground">{say('opened-reading')}</p>;
   if (result === null)
-    return <Refused lines={[{ path: '', sentence: benchWords.opened.no }]} onLeave={props.onLeave} />;
+    return <Refused lines={[{ path: '', sentence: say('opened-no') }]} onLeave={props.onLeave} />;
   return <Opened {...props} result={result} />;
 }
 
 /** A level to be kept or left, or the reasons why it cannot be opened. */
 export function Opened(props: OpenedProps & { readonly result: ParseResult }): JSX.Element {
   const { result, onLeave } = props;
+  const sentenceOf = sentenceIn(useFormat());
   if (result.ok) return <Shown {...props} level={result.level} />;
   const lines = result.problems.map((problem) => ({ path: problem.path, sentence: sentenceOf(problem) }));
   return <Refused lines={lines} onLeave={onLeave} />;
@@ -53,10 +56,9 @@ function Refused(props: {
   readonly lines: readonly { readonly path: string; readonly sentence: string }[];
   readonly onLeave: () => void;
 }): JSX.Element {
-  const say = benchWords.opened;
   return (
     <section class="paper" data-opened="refused">
-      <h2>{say.badTitle}</h2>
+      <h2>{say('opened-badTitle')}</h2>
       <ul class="findings">
         {props.lines.map(({ path, sentence }, index) => (
           <li key={index}>
@@ -68,7 +70,7 @@ function Refused(props: {
       </ul>
       <div class="buttons">
         <button type="button" class="button" onClick={props.onLeave}>
-          {say.leave}
+          {say('opened-leave')}
         </button>
       </div>
     </section>
@@ -77,14 +79,13 @@ function Refused(props: {
 
 function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
   const { level, ownLevels, services, send, onLeave } = props;
-  const say = benchWords.opened;
   const hash = useMemo(() => levelHash(level), [level]);
   const same = ownLevels.find((own) => own.seed === level.seed && levelHash(own) === hash);
-  const [told, setTold] = useState('');
+  const [told, tell] = useTold();
   const keep = async (): Promise<void> => {
     const mine = copyOf(level, level.title);
     const answer = await services.keep(mine);
-    if (!answer.saved) return setTold(benchWords.keep.codes[answer.code] ?? benchWords.keep.failed);
+    if (!answer.saved) return tell(() => notKept(answer.code));
     levelEditor.open(mine, true);
     send({ kind: 'address', address: { view: 'bench', rest: 'edit' } });
   };
@@ -92,12 +93,12 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
     <section class="paper opened" data-opened="level">
       <h2>{level.title}</h2>
       <p>{level.sentence}</p>
-      <p class="quiet">{say.intro}</p>
+      <p class="quiet">{say('opened-intro')}</p>
       <LevelFacts level={level} hash={hash} />
-      {same !== undefined && <p data-already>{say.already(same.title)}</p>}
+      {same !== undefined && <p data-already>{say('opened-already', { title: same.title })}</p>}
       <div class="buttons">
         <button type="button" class="button strong" data-keep onClick={() => void keep()}>
-          {same === undefined ? say.keep : say.keepCopy}
+          {same === undefined ? say('opened-keep') : say('opened-keepCopy')}
         </button>
         <button
           type="button"
@@ -105,10 +106,10 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
           data-ride-opened
           onClick={() => send({ kind: 'try-level', level })}
         >
-          {say.ride}
+          {say('opened-ride')}
         </button>
         <button type="button" class="button" onClick={onLeave}>
-          {say.leave}
+          {say('opened-leave')}
         </button>
       </div>
       <output class="told">{told}</output>
@@ -119,19 +120,19 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
 /** Profile and numbers of a level. */
 function LevelFacts({ level, hash }: { readonly level: Level; readonly hash: string }): JSX.Element {
   const course = useMemo(() => courseOfLevel(level), [level]);
+  const format = useFormat();
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
-  const say = benchWords.opened;
   const facts: readonly (readonly [string, string])[] = [
-    [benchWords.edit.lesson, common(`lesson-${level.teaches}`)],
-    [say.length, metric.road(course.lengthM)],
-    [say.climbed, metric.distance(ascentM(course.heightM))],
-    [say.steepest, metric.percent(steepest)],
-    [say.pitches, metric.number(course.pitches.length)],
-    [say.fingerprint, hash],
+    [say('edit-lesson'), common(`lesson-${level.teaches}`)],
+    [say('field-lengthM'), format.road(course.lengthM)],
+    [say('opened-climbed'), format.distance(ascentM(course.heightM))],
+    [say('field-steepest'), format.percent(steepest)],
+    [say('field-pitchCount'), format.number(course.pitches.length)],
+    [say('opened-fingerprint'), hash],
   ];
   return (
     <>
-      <Profile course={course} label={common('profile', { steepest: metric.percent(steepest) })} />
+      <Profile course={course} label={common('profile', { steepest: format.percent(steepest) })} />
       <dl class="facts">
         {facts.map(([name, value]) => (
           <div key={name}>

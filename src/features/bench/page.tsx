@@ -13,7 +13,6 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Page } from '../../ui/page.ts';
 import { Dialog, Sheet } from '../../ui/parts.tsx';
 import type { Send, State } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { levelEditor, isUnsaved, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
 import { BenchHome } from './home.tsx';
@@ -23,7 +22,12 @@ import { RoadImport } from './roadImport.tsx';
 import { levelOfFile } from './levelFile.ts';
 import { usePageDrop } from './pageDrop.ts';
 import { sharedText } from './shareLink.ts';
+import { common } from '../../words/common.ts';
+import { Units } from './say.ts';
+import { words } from '../../words/words.ts';
 import type { BenchPageServices, BenchServices } from './services.ts';
+
+const say = words('bench');
 
 export const benchPage: Page<BenchPageServices> = (state, send, services) => (
   <Bench {...{ state, send, services }} />
@@ -49,9 +53,11 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
   return (
     <Sheet {...titleOf(state.rest)}>
       {mine === null ? (
-        <output>{failed ? benchWords.openFailed : benchWords.opening}</output>
+        <output>{failed ? say('openFailed') : say('opening')}</output>
       ) : (
-        <Part state={state} send={send} services={mine} />
+        <Units.Provider value={state.settings.units}>
+          <Part state={state} send={send} services={mine} />
+        </Units.Provider>
       )}
     </Sheet>
   );
@@ -59,10 +65,10 @@ function Bench({ state, send, services }: BenchProps): JSX.Element {
 
 function titleOf(rest: string): { readonly title: string; readonly intro?: string } {
   // Whoever is at work knows what the bench is for, and wants the road on the first screen.
-  if (rest === 'edit' && levelEditor.draft() !== null) return { title: benchWords.title };
-  if (rest === 'road') return benchWords.road;
-  if (sharedText(rest) !== null) return benchWords.opened;
-  return benchWords;
+  if (rest === 'edit' && levelEditor.draft() !== null) return { title: common('nav-bench') };
+  if (rest === 'road') return { title: say('road-title'), intro: say('road-intro') };
+  if (sharedText(rest) !== null) return { title: say('opened-title'), intro: say('opened-intro') };
+  return { title: common('nav-bench'), intro: say('intro') };
 }
 
 function Part(props: {
@@ -139,16 +145,15 @@ function LeaveDialog(props: {
   readonly onDrop: () => void;
   readonly onClose: () => void;
 }): JSX.Element {
-  const say = benchWords.leave;
   return (
-    <Dialog title={say.title} onClose={props.onClose}>
-      <p>{say.text(props.title)}</p>
+    <Dialog title={say('leave-title')} onClose={props.onClose}>
+      <p>{say('leave-text', { title: props.title })}</p>
       <div class="buttons">
         <Button strong autofocus onClick={props.onKeep}>
-          {say.keep}
+          {say('leave-keep')}
         </Button>
         <Button data-drop-changes onClick={props.onDrop}>
-          {say.drop}
+          {say('leave-drop')}
         </Button>
       </div>
     </Dialog>

@@ -6,13 +6,15 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
-import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
 import { fieldsOf } from './fields.ts';
 import { addPlaced, freshPiece, placeForNew, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
-import { pieceNumbers, placedNumbers } from './say.ts';
+import { pieceNumbers, placedNumbers, useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
 import { cueText } from '../../words/cues.ts';
+
+const say = words('bench');
 
 interface PieceListProps {
   readonly level: Level;
@@ -23,26 +25,27 @@ interface PieceListProps {
 
 export function PieceList(props: PieceListProps): JSX.Element {
   const { level } = props;
+  const format = useFormat();
   return (
     <>
       <section class="paper" aria-labelledby="bench-road">
-        <h2 id="bench-road">{benchWords.edit.road}</h2>
+        <h2 id="bench-road">{say('edit-road')}</h2>
         <ol class="things">
           {level.pieces.map((piece, index) => (
             <Thing
               key={index}
               {...props}
               one={{ list: 'pieces', index }}
-              name={benchWords.edit.no(index + 1, benchWords.pieces[piece.kind])}
-              numbers={pieceNumbers(piece)}
+              name={say('edit-no', { number: index + 1, name: say(`piece-${piece.kind}`) })}
+              numbers={pieceNumbers(piece, format)}
             />
           ))}
         </ol>
         <PieceAdders {...props} />
       </section>
       <section class="paper" aria-labelledby="bench-placed">
-        <h2 id="bench-placed">{benchWords.edit.placed}</h2>
-        {PLACED_LISTS.every((list) => level[list].length === 0) && <p>{benchWords.edit.nothing}</p>}
+        <h2 id="bench-placed">{say('edit-placed')}</h2>
+        {PLACED_LISTS.every((list) => level[list].length === 0) && <p>{say('edit-nothing')}</p>}
         <ul class="things">
           {PLACED_LISTS.flatMap((list) =>
             level[list].map((_, index) => (
@@ -50,8 +53,8 @@ export function PieceList(props: PieceListProps): JSX.Element {
                 key={`${list} ${index}`}
                 {...props}
                 one={{ list, index }}
-                name={benchWords.places[list]}
-                numbers={placedNumbers(level, list, index)}
+                name={say(`place-${list}`)}
+                numbers={placedNumbers(level, list, index, format)}
               />
             )),
           )}
@@ -67,7 +70,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
   const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
   return (
     <fieldset class="adders">
-      <legend>{benchWords.edit.addPiece}</legend>
+      <legend>{say('edit-addPiece')}</legend>
       {PIECE_KINDS.map((kind) => (
         <Button
           look="small-button"
@@ -78,7 +81,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
             onSelect({ list: 'pieces', index: behind });
           }}
         >
-          + {benchWords.pieces[kind]}
+          + {say(`piece-${kind}`)}
         </Button>
       ))}
     </fieldset>
@@ -89,7 +92,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
 function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
   return (
     <fieldset class="adders">
-      <legend>{benchWords.edit.addPlaced}</legend>
+      <legend>{say('edit-addPlaced')}</legend>
       {PLACED_LISTS.map((list) => (
         <Button
           look="small-button"
@@ -100,7 +103,7 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): J
             onSelect({ list, index: level[list].length });
           }}
         >
-          + {benchWords.places[list]}
+          + {say(`place-${list}`)}
         </Button>
       ))}
     </fieldset>
@@ -131,14 +134,14 @@ function Open(props: PieceListProps & { readonly one: Selection; readonly name: 
           <NumberField
             key={field.name}
             {...field}
-            label={benchWords.fields[field.name]}
-            unit={benchWords.units[field.unit]}
+            label={say(`field-${field.name}`)}
             onValue={(value, gesture) => onEdit(field.edit(value), gesture)}
           />
         ))}
         {one.list === 'surfaces' && <SurfaceChoice level={level} index={one.index} onEdit={onEdit} />}
         {one.list === 'cues' && <CueChoice level={level} index={one.index} onEdit={onEdit} />}
       </div>
+      {useFormat().unitM !== 1 && <p class="quiet">{say('edit-wholeMetres')}</p>}
       <Doing {...props} />
     </div>
   );
@@ -152,7 +155,7 @@ function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: S
       look="small-button"
       data-do={data}
       disabled={disabled}
-      aria-label={`${label}: ${name}`}
+      aria-label={say('named', { doing: label, what: name })}
       onClick={doing}
     >
       {label}
@@ -162,21 +165,20 @@ function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: S
     onEdit({ kind: 'move-piece', from: index, to });
     onSelect({ list: 'pieces', index: to });
   };
-  const { earlier, later, duplicate, remove } = benchWords.edit;
   if (list !== 'pieces')
     return (
       <div class="thing-doing">
-        {button(remove, false, () => onEdit({ kind: 'remove-entry', list, index }), 'remove')}
+        {button(say('edit-remove'), false, () => onEdit({ kind: 'remove-entry', list, index }), 'remove')}
       </div>
     );
   const piece = level.pieces[index];
   if (piece === undefined) return null;
   return (
     <div class="thing-doing">
-      {button(earlier, index === 0, () => move(index - 1), 'earlier')}
-      {button(later, index === level.pieces.length - 1, () => move(index + 1), 'later')}
+      {button(say('edit-earlier'), index === 0, () => move(index - 1), 'earlier')}
+      {button(say('edit-later'), index === level.pieces.length - 1, () => move(index + 1), 'later')}
       {button(
-        duplicate,
+        say('edit-duplicate'),
         false,
         () => {
           onEdit({ kind: 'add-piece', index: index + 1, piece, follow: true });
@@ -185,7 +187,7 @@ function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: S
         'duplicate',
       )}
       {button(
-        remove,
+        say('edit-remove'),
         level.pieces.length === 1,
         () => onEdit({ kind: 'remove-piece', index, follow: true }),
         'remove',
@@ -200,13 +202,15 @@ interface ChoiceProps {
   readonly onEdit: PieceListProps['onEdit'];
 }
 
+type Surface = Level['surfaces'][number]['surface'];
+const SURFACES = ['gravel', 'grass', 'cobbles'] as const satisfies readonly Surface[];
+
 function SurfaceChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
   const entry = level.surfaces[index];
   if (entry === undefined) return null;
-  type Surface = typeof entry.surface;
   return (
     <label class="select-field">
-      <span>{benchWords.surface}</span>
+      <span>{say('place-surfaces')}</span>
       <select
         value={entry.surface}
         onChange={({ currentTarget }) => {
@@ -214,9 +218,9 @@ function SurfaceChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | nul
           onEdit({ kind: 'change-entry', list: 'surfaces', index, entry: { ...entry, surface } });
         }}
       >
-        {Object.entries(benchWords.surfaces).map(([surface, label]) => (
+        {SURFACES.map((surface) => (
           <option key={surface} value={surface}>
-            {label}
+            {say(`surface-${surface}`)}
           </option>
         ))}
       </select>
@@ -235,15 +239,15 @@ function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
   return (
     <>
       <label class="select-field">
-        <span>{benchWords.cueText}</span>
+        <span>{say('cueText')}</span>
         <select
           value={'cue' in entry ? entry.cue : OWN}
           onChange={({ currentTarget }) => {
             const { value } = currentTarget;
-            change(value === OWN ? { atM, text: benchWords.ownCue } : { atM, cue: value as CueCode });
+            change(value === OWN ? { atM, text: say('ownCue') } : { atM, cue: value as CueCode });
           }}
         >
-          <option value={OWN}>{benchWords.ownCue}</option>
+          <option value={OWN}>{say('ownCue')}</option>
           {CUES.map((cue) => (
             <option key={cue} value={cue}>
               {cueText(cue)}
@@ -253,7 +257,7 @@ function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
       </label>
       {'text' in entry && (
         <label class="text-field">
-          <span>{benchWords.ownCue}</span>
+          <span>{say('ownCue')}</span>
           <input
             type="text"
             maxLength={76}

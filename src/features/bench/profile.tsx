@@ -10,17 +10,19 @@ import type { Level } from '../../core/level/schema.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { roadPaths } from '../../charts/road.ts';
-import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
 import { type LevelField, fieldsOf, pieceStartM, placeOfProblem } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';
-import { fieldValue, metric, pieceNumbers } from './say.ts';
+import { fieldValue, pieceSlope, useFormat } from './say.ts';
 import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { ShiftMarks } from './shiftMarks.tsx';
 import { shownOf, type View } from './zoom.ts';
 import type { ReferenceRide } from './services.ts';
+import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
+
+const say = words('bench');
 
 const HEIGHT = 276;
 const TOP = 46;
@@ -78,7 +80,7 @@ export function Profile(props: ProfileProps): JSX.Element {
         height={HEIGHT}
         viewBox={`0 0 ${width} ${HEIGHT}`}
         role="img"
-        aria-label={benchWords.edit.profile}
+        aria-label={say('edit-profile')}
       >
         <Selected {...{ level, selection, x }} />
         <path class="ground" d={paths.ground} />
@@ -127,17 +129,18 @@ function Handles(
   const { level, course, selection, shown, x, y, pxPerM } = props;
   const fields = selection === null ? [] : fieldsOf(level, selection);
   const tryFromM = Math.min(props.tryFromM, course.lengthM);
+  const format = useFormat();
   const isShown = (atM: number): boolean => atM >= shown.fromM && atM <= shown.toM;
   return (
     <>
       {isShown(tryFromM) && (
         <Handle
-          label={benchWords.tryOut.start}
+          label={say('try-start')}
           value={Math.round(tryFromM)}
           low={0}
           high={Math.max(0, course.lengthM - LEAST_TRY_M)}
           step={course.lengthM > 2_000 ? 50 : 10}
-          shown={metric.distance(tryFromM)}
+          shown={format.distance(tryFromM)}
           axis="along"
           x={x(tryFromM)}
           y={y(tryFromM) - 17}
@@ -151,8 +154,8 @@ function Handles(
           <Handle
             key={`${selection?.list} ${selection?.index} ${field.name}`}
             {...field}
-            label={benchWords.fields[field.name]}
-            shown={fieldValue(field)}
+            label={say(`field-${field.name}`)}
+            shown={fieldValue(format, field)}
             axis={handle.axis}
             x={x(handle.atM)}
             y={y(handle.atM) - (handle.axis === 'up' ? 6 : 0)}
@@ -191,6 +194,7 @@ function PieceNumbers(props: {
   readonly y: Across;
 }): JSX.Element {
   const { level, shown, x, y } = props;
+  const format = useFormat();
   let endM = 0;
   return (
     <g class="piece-numbers" aria-hidden="true">
@@ -204,7 +208,7 @@ function PieceNumbers(props: {
         const middleM = (Math.max(startM, shown.fromM) + Math.min(endM, shown.toM)) / 2;
         return (
           <text key={index} x={x(middleM)} y={Math.max(16, y(middleM) - 30)} text-anchor="middle">
-            {pieceNumbers(piece).split(', ').at(-1)}
+            {pieceSlope(piece, format)}
           </text>
         );
       })}

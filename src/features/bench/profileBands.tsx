@@ -1,9 +1,12 @@
 /** What lies on the road, drawn on the profile: stop lines and cues at their place, wind, surface and sight as bands. */
 import type { JSX } from 'preact';
 import type { Level } from '../../core/level/schema.ts';
-import { benchWords } from './words.ts';
 import type { Selection } from './levelEditor.ts';
-import { metric, windWords } from './say.ts';
+import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
+import { useFormat, windWords } from './say.ts';
+
+const say = words('bench');
 
 const BAND = 18;
 /** Kinds lie in rows of their own, because they may lie over one another. */
@@ -31,7 +34,7 @@ export function Bands(props: {
     selection?.list === list && selection.index === index ? ' chosen' : '';
   return (
     <g aria-hidden="true">
-      {bandsOf(level).map((band) => {
+      {bandsOf(level, useFormat()).map((band) => {
         const width = Math.max(4, x(band.toM) - x(band.fromM));
         const bandTop = top + ROWS[band.list] * (BAND + 1);
         return (
@@ -63,25 +66,25 @@ export function Bands(props: {
   );
 }
 
-function bandsOf(level: Level): readonly Band[] {
+function bandsOf(level: Level, format: Format): readonly Band[] {
   return [
     ...level.surfaces.map((one, index) => ({
       ...one,
       list: 'surfaces' as const,
       index,
-      text: benchWords.surfaces[one.surface],
+      text: say(`surface-${one.surface}`),
     })),
     ...level.winds.map((one, index) => ({
       ...one,
       list: 'winds' as const,
       index,
-      text: `${one.windMps >= 0 ? '←' : '→'} ${windWords(one.windMps)}`,
+      text: `${one.windMps >= 0 ? '←' : '→'} ${windWords(format, one.windMps)}`,
     })),
     ...level.hidden.map((one, index) => ({
       ...one,
       list: 'hidden' as const,
       index,
-      text: `${benchWords.places.hidden}, ${metric.distance(one.sightM)}`,
+      text: say('hidden-sight', { sight: format.distance(one.sightM) }),
     })),
   ];
 }

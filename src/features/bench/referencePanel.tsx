@@ -5,13 +5,16 @@ import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { benchWords } from './words.ts';
 import { rolling } from './rolling.ts';
-import { metric } from './say.ts';
+import { useFormat } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
 import type { ReferenceRide, Who } from './services.ts';
 import type { Planning } from './usePlanning.ts';
+import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { bikeName, riderName } from '../../words/common.ts';
+
+const say = words('bench');
 
 /** Gentler roads are called level (rise over run). */
 const WORTH_TELLING_RATIO = 0.01;
@@ -32,21 +35,23 @@ export function ReferencePanel(
   },
 ): JSX.Element {
   const { planning, machine, course } = props;
-  const say = benchWords.reference;
+  const format = useFormat();
   return (
     <section class="paper" aria-labelledby="bench-reference" data-reference={planning.kind}>
-      <h2 id="bench-reference">{say.title}</h2>
-      <p>{say.intro}</p>
+      <h2 id="bench-reference">{say('reference-title')}</h2>
+      <p>{say('reference-intro')}</p>
       <WhoChoice {...props} />
       <div aria-live="polite">
-        {planning.kind === 'waits' && <p>{say.waits}</p>}
-        {planning.kind === 'working' && <p>{say.working(metric.percent(planning.share))}</p>}
-        {planning.kind === 'failed' && <p>{say.failed}</p>}
-        {planning.kind === 'ask' && <p>{say.long}</p>}
+        {planning.kind === 'waits' && <p>{say('reference-waits')}</p>}
+        {planning.kind === 'working' && (
+          <p>{say('reference-working', { share: format.percent(planning.share) })}</p>
+        )}
+        {planning.kind === 'failed' && <p>{say('reference-failed')}</p>}
+        {planning.kind === 'ask' && <p>{say('reference-long')}</p>}
       </div>
       {(planning.kind === 'ask' || planning.kind === 'failed') && (
         <Button look="small-button" data-plan onClick={props.onAsk}>
-          {say.ask}
+          {say('reference-ask')}
         </Button>
       )}
       {planning.kind === 'done' && <Facts ride={planning.ride} {...{ machine, course }} />}
@@ -55,13 +60,12 @@ export function ReferencePanel(
 }
 
 function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
-  const say = benchWords.reference;
   const bikes = [own.bike, ...BIKES.filter((bike) => bike.id !== own.bike.id)];
   const riders = [own.rider, ...RIDERS.filter((rider) => rider.id !== own.rider.id)];
   return (
     <div class="thing-fields">
       <label class="select-field">
-        <span>{say.bike}</span>
+        <span>{say('reference-bike')}</span>
         <select
           data-bench-bike
           value={who.bike.id}
@@ -78,7 +82,7 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
         </select>
       </label>
       <label class="select-field">
-        <span>{say.rider}</span>
+        <span>{say('reference-rider')}</span>
         <select
           data-bench-rider
           value={who.rider.id}
@@ -104,8 +108,8 @@ function Facts(props: {
   readonly course: Course;
 }): JSX.Element {
   const { ride, machine, course } = props;
-  const say = benchWords.reference;
   const { report, trace } = ride;
+  const format = useFormat();
   const worst = worstPitch(ride);
   // A start on a pitch is no ordinary start: what it does to the legs counts.
   const slow = rolling(trace.samples).map(({ cadenceRpm, distanceM }) => ({ cadenceRpm, distanceM }));
@@ -114,13 +118,18 @@ function Facts(props: {
   const start = trace.samples[0];
   const list = start === undefined ? [] : shownShifts(report.shifts, machine, start);
   const lowestWords =
-    lowest === null ? '–' : say.lowestAt(metric.number(lowest.cadenceRpm), metric.distance(lowest.distanceM));
+    lowest === null
+      ? '–'
+      : say('reference-lowestAt', {
+          rpm: format.number(lowest.cadenceRpm),
+          at: format.distance(lowest.distanceM),
+        });
   const facts: readonly (readonly [string, string])[] = [
-    [say.time, metric.time(report.finishedS)],
-    [say.worst, worstWords(worst, course)],
-    [say.lowest, lowestWords],
-    [say.shifts, metric.number(report.shiftCount)],
-    ...(report.footDowns > 0 ? [[say.feet, metric.number(report.footDowns)] as const] : []),
+    [say('reference-time'), format.time(report.finishedS)],
+    [say('reference-worst'), worstWords(worst, course, format)],
+    [say('reference-lowest'), lowestWords],
+    [say('reference-shifts'), format.number(report.shiftCount)],
+    ...(report.footDowns > 0 ? [[say('reference-feet'), format.number(report.footDowns)] as const] : []),
   ];
   return (
     <>
@@ -134,11 +143,11 @@ function Facts(props: {
       </dl>
       {list.length > 0 && (
         <details>
-          <summary>{say.list}</summary>
-          <p>{say.legend}</p>
+          <summary>{say('reference-list')}</summary>
+          <p>{say('reference-legend')}</p>
           <ol class="shift-list">
             {list.map((one, index) => (
-              <li key={index}>{shiftWords(one)}</li>
+              <li key={index}>{shiftWords(one, format)}</li>
             ))}
           </ol>
         </details>
@@ -153,15 +162,17 @@ function worstPitch({ report }: ReferenceRide): PitchReport | null {
 }
 
 /** That pitch in words, or, where there is none, the steepest place. */
-function worstWords(worst: PitchReport | null, course: Course): string {
-  const say = benchWords.reference;
+function worstWords(worst: PitchReport | null, course: Course, format: Format): string {
   if (worst !== null)
-    return say.worstIs(
-      metric.percent(worst.steepestRatio),
-      metric.distance(worst.footM),
-      metric.number(worst.worstCadenceRpm),
-    );
+    return say('reference-worstIs', {
+      steepest: format.percent(worst.steepestRatio),
+      at: format.distance(worst.footM),
+      rpm: format.number(worst.worstCadenceRpm),
+    });
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
-  if (steepest < WORTH_TELLING_RATIO) return say.level;
-  return say.noPitch(metric.percent(steepest), metric.distance(course.slopeRatio.indexOf(steepest)));
+  if (steepest < WORTH_TELLING_RATIO) return say('reference-level');
+  return say('reference-noPitch', {
+    steepest: format.percent(steepest),
+    at: format.distance(course.slopeRatio.indexOf(steepest)),
+  });
 }

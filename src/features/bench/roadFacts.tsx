@@ -1,26 +1,29 @@
 /** What is known about a recorded road: its numbers, how far its heights can be trusted and why, what was put right. */
 import type { JSX } from 'preact';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
-import { benchWords } from './words.ts';
-import { metric } from './say.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
+import { sentenceIn } from '../../words/problems.ts';
+
+const say = words('bench');
 
 export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element {
-  const say = benchWords.road;
   const { quality, notes } = road;
+  const format = useFormat();
+  const sentenceOf = sentenceIn(format);
   return (
     <>
       <p data-road-facts>
-        {say.facts(
-          metric.road(road.lengthM),
-          metric.distance(road.ascentM),
-          metric.percent(road.steepestRatio),
-          metric.number(road.pointCount),
-        )}
+        {say('road-facts', {
+          length: format.road(road.lengthM),
+          climbed: format.distance(road.ascentM),
+          steepest: format.percent(road.steepestRatio),
+          points: format.number(road.pointCount),
+        })}
       </p>
-      <h2>{say.quality}</h2>
+      <h2>{say('road-quality')}</h2>
       <p class={`grade ${quality.grade}`} data-grade={quality.grade}>
-        {say.grades[quality.grade]}
+        {say(`road-grades-${quality.grade}`)}
       </p>
       {quality.reasons.length > 0 && (
         <ul>
@@ -31,7 +34,7 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
       )}
       {notes.length > 0 && (
         <>
-          <h3>{say.notes}</h3>
+          <h3>{say('road-notes')}</h3>
           <ul>
             {notes.map((note, index) => (
               <li key={index}>{sentenceOf(note)}</li>
@@ -39,7 +42,7 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
           </ul>
         </>
       )}
-      {road.timed && <p>{say.timed}</p>}
+      {road.timed && <p>{say('road-timed')}</p>}
     </>
   );
 }

@@ -10,12 +10,14 @@ import type { GpxOutcome, RoadSummary } from '../../core/gpx/summary.ts';
 import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { Send } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { RoadFacts } from './roadFacts.tsx';
-import { metric } from './say.ts';
+import { useFormat } from './say.ts';
 import { StretchChoice } from './stretchChoice.tsx';
 import type { BenchServices, RoadReading } from './services.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { words } from '../../words/words.ts';
+import { sentenceIn } from '../../words/problems.ts';
+
+const say = words('bench');
 
 type Stage =
   | { readonly kind: 'empty' | 'cancelled' }
@@ -35,7 +37,7 @@ export function RoadImport(props: {
 }): JSX.Element {
   const { services, send, dropped, over, onTaken } = props;
   const { stage, questions, answers, read, answer, cancel } = useReading(services);
-  const say = benchWords.road;
+  const format = useFormat();
   useEffect(() => {
     if (dropped === null) return;
     void read(dropped);
@@ -46,13 +48,13 @@ export function RoadImport(props: {
       <Picker over={over} onFile={(file) => void read(file)} />
       <section class="paper" data-road={stage.kind} aria-live="polite" hidden={stage.kind === 'empty'}>
         {stage.kind === 'reading' && <Reading share={stage.share} onCancel={cancel} />}
-        {stage.kind === 'cancelled' && <p>{say.cancelled}</p>}
+        {stage.kind === 'cancelled' && <p>{say('road-cancelled')}</p>}
         {stage.kind === 'refused' && (
           <>
-            <h2>{say.refused}</h2>
+            <h2>{say('road-refused')}</h2>
             {stage.problems.map((problem) => (
               <p key={problem.code} data-problem={problem.code}>
-                {sentenceOf(problem)}
+                {sentenceIn(format)(problem)}
               </p>
             ))}
           </>
@@ -119,14 +121,13 @@ function Reading({
   readonly share: number;
   readonly onCancel: () => void;
 }): JSX.Element {
-  const say = benchWords.road;
-  const shown = say.reading(metric.percent(share));
+  const shown = say('road-reading', { share: useFormat().percent(share) });
   return (
     <>
       <progress value={share} max={1} aria-label={shown} />
       <p>{shown}</p>
       <button type="button" class="button" data-cancel onClick={onCancel}>
-        {say.cancel}
+        {say('road-cancel')}
       </button>
     </>
   );
@@ -145,18 +146,17 @@ function stageOf(outcome: GpxOutcome, file: number): Stage {
 
 /** Says that a file can be dropped, with a button for those who would rather choose one. */
 function Picker(props: { readonly over: boolean; readonly onFile: (file: Blob) => void }): JSX.Element {
-  const say = benchWords.road;
   return (
-    <section class={`paper drop-place ${props.over ? 'over' : ''}`} aria-label={say.title} data-drop>
+    <section class={`paper drop-place ${props.over ? 'over' : ''}`} aria-label={say('road-title')} data-drop>
       <FileButton
         name="data-gpx"
         class="button strong"
         accept={RIDE_FILES}
         onFiles={([file]) => file && props.onFile(file)}
       >
-        {say.choose}
+        {say('road-choose')}
       </FileButton>
-      <span>{say.drop}</span>
+      <span>{say('road-drop')}</span>
     </section>
   );
 }
@@ -168,10 +168,10 @@ function Questions(props: {
   readonly onAnswer: (answers: RoadAnswers) => void;
 }): JSX.Element {
   const { questions, answers, onAnswer } = props;
-  const say = benchWords.road;
+  const sentenceOf = sentenceIn(useFormat());
   return (
     <section class="paper" aria-labelledby="bench-questions" data-questions>
-      <h2 id="bench-questions">{say.questions}</h2>
+      <h2 id="bench-questions">{say('road-questions')}</h2>
       {questions.map((question) => {
         const chosen = answers[question.path as keyof RoadAnswers];
         return (
@@ -186,7 +186,7 @@ function Questions(props: {
                     checked={option === `${chosen ?? question.taken}`}
                     onChange={() => onAnswer(answerOf(question, option))}
                   />
-                  <span>{say.options[option] ?? say.track(option)}</span>
+                  <span>{optionWords(option)}</span>
                 </label>
               ))}
             </div>
@@ -195,6 +195,11 @@ function Questions(props: {
       })}
     </section>
   );
+}
+
+function optionWords(option: string): string {
+  const name = `road-options-${option}`;
+  return say.has(name) ? say(name) : say('road-track', { track: option });
 }
 
 function answerOf({ path }: RoadQuestion, option: string): RoadAnswers {

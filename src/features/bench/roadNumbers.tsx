@@ -1,20 +1,15 @@
 /** Numbers on a drawn road: how steep it is between two places, how high it goes, how far along it is. */
 import type { JSX } from 'preact';
-import { metric } from './say.ts';
+import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
+import { useFormat } from './say.ts';
 import type { View } from './zoom.ts';
 
 type Across = (atM: number) => number;
 
-const STEPS_M = [10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000] as const;
-/** Numbers of distance and of gradient need so much room (px). */
-const AXIS_GAP_PX = 110;
+/** Numbers of gradient need so much room (px). */
 const GRADIENT_GAP_PX = 46;
-
-/** The shortest step whose numbers have room (m). */
-function stepFor({ fromM, toM }: View, x: Across, gapPx: number): number {
-  const perM = (x(toM) - x(fromM)) / (toM - fromM);
-  return STEPS_M.find((stepM) => stepM * perM >= gapPx) ?? 5_000;
-}
+/** Longer roads are numbered in km or miles (m). */
+const LONG_ROAD_M = 10_000;
 
 /** Mean gradients of equal parts of a road that has no gradients of its own to show. */
 export function Gradients(props: {
@@ -26,15 +21,17 @@ export function Gradients(props: {
   readonly y: Across;
 }): JSX.Element {
   const { part, shown, heightAt, x, y } = props;
-  const stepM = stepFor(shown, x, GRADIENT_GAP_PX);
+  const format = useFormat();
+  const perM = (x(shown.toM) - x(shown.fromM)) / (shown.toM - shown.fromM);
+  const stepM = Math.max(10, roundStep(GRADIENT_GAP_PX / Math.max(perM, 1e-6) / format.unitM)) * format.unitM;
   const texts: JSX.Element[] = [];
   const first = Math.ceil(Math.max(part.fromM, shown.fromM) / stepM) * stepM;
   for (let fromM = first; fromM + stepM <= Math.min(part.toM, shown.toM); fromM += stepM) {
-    const percent = Math.round(((heightAt(fromM + stepM) - heightAt(fromM)) / stepM) * 100);
+    const ratio = (heightAt(fromM + stepM) - heightAt(fromM)) / stepM;
     const middleM = fromM + stepM / 2;
     texts.push(
       <text key={fromM} x={x(middleM)} y={Math.max(16, y(middleM) - 12)} text-anchor="middle">
-        {metric.number(percent)} %
+        {format.percent(Math.round(ratio * 100) / 100 || 0)}
       </text>,
     );
   }
@@ -53,6 +50,7 @@ export function Heights(props: {
   readonly y: Across;
 }): JSX.Element {
   const { shown, heightAt, x, y } = props;
+  const format = useFormat();
   let [lowAtM, highAtM] = [shown.fromM, shown.fromM];
   const stepM = Math.max(1, (shown.toM - shown.fromM) / 400);
   for (let atM = shown.fromM; atM <= shown.toM; atM += stepM) {
@@ -72,7 +70,7 @@ export function Heights(props: {
             y={y(atM) + (i === 0 ? -5 : 15)}
             text-anchor={atM > middleM ? 'start' : 'end'}
           >
-            {metric.distance(heightAt(atM) - heightAt(0))}
+            {format.distance(heightAt(atM) - heightAt(0))}
           </text>
         </g>
       ))}
@@ -90,9 +88,9 @@ export function Axis({
   readonly x: Across;
   readonly y: number;
 }): JSX.Element {
-  const stepM = stepFor(shown, x, AXIS_GAP_PX);
-  const marks: number[] = [];
-  for (let atM = Math.ceil(shown.fromM / stepM) * stepM; atM <= shown.toM; atM += stepM) marks.push(atM);
+  const format = useFormat();
+  const isLong = shown.toM - shown.fromM > LONG_ROAD_M;
+  const marks = roadTicks(shown, x(shown.toM) - x(shown.fromM), isLong ? format.roadUnitM : format.unitM);
   // Numbers at the ends stay inside of the drawing.
   const anchorOf = (atM: number): 'start' | 'middle' | 'end' => {
     const share = (atM - shown.fromM) / (shown.toM - shown.fromM);
@@ -102,7 +100,7 @@ export function Axis({
     <g class="axis" aria-hidden="true">
       {marks.map((atM) => (
         <text key={atM} x={x(atM)} y={y} text-anchor={anchorOf(atM)}>
-          {metric.distance(atM)}
+          {isLong ? format.road(atM, 0) : format.distance(atM)}
         </text>
       ))}
     </g>

@@ -4,32 +4,33 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { offerFile } from '../../charts/file.ts';
-import { benchWords } from './words.ts';
 import { levelToJson } from './jsonText.ts';
 import { LevelCode } from './levelCode.tsx';
+import { useTold } from './say.ts';
+import { words } from '../../words/words.ts';
 import { linkOf } from './shareLink.ts';
+
+const say = words('bench');
 
 /** @param level a level that can be ridden, or null */
 export function SharePanel({ level }: { readonly level: Level | null }): JSX.Element {
   const [open, setOpen] = useState(false);
-  const say = benchWords.share;
   return (
     <details class="paper" data-share onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
-        <h2>{say.title}</h2>
+        <h2>{say('share-title')}</h2>
       </summary>
-      {open && (level === null ? <p>{say.waits}</p> : <Ways level={level} />)}
+      {open && (level === null ? <p>{say('reference-waits')}</p> : <Ways level={level} />)}
     </details>
   );
 }
 
 function Ways({ level }: { readonly level: Level }): JSX.Element {
-  const say = benchWords.share;
   const [link, setLink] = useState('');
-  const [told, setTold] = useState('');
+  const [told, tell] = useTold();
   useEffect(() => {
     let wanted = true;
-    setTold('');
+    tell(() => '');
     void linkOf(level).then((made) => wanted && setLink(made));
     return () => {
       wanted = false;
@@ -37,15 +38,15 @@ function Ways({ level }: { readonly level: Level }): JSX.Element {
   }, [level]);
   const copy = (): void => {
     navigator.clipboard.writeText(link).then(
-      () => setTold(say.copied),
-      () => setTold(say.copyFailed),
+      () => tell(() => say('share-copied')),
+      () => tell(() => say('share-copyFailed')),
     );
   };
   return (
     <>
-      <p>{say.intro}</p>
+      <p>{say('share-intro')}</p>
       <label class="text-field">
-        <span>{say.link}</span>
+        <span>{say('share-link')}</span>
         <input
           type="text"
           readOnly
@@ -57,11 +58,11 @@ function Ways({ level }: { readonly level: Level }): JSX.Element {
       <div class="thing-doing">
         {'clipboard' in navigator && (
           <Button look="small-button" onClick={copy}>
-            {say.copy}
+            {say('share-copy')}
           </Button>
         )}
         <Button look="small-button" data-download onClick={() => saveLevelFile(level)}>
-          {say.file}
+          {say('share-file')}
         </Button>
       </div>
       <output class="told">{told}</output>

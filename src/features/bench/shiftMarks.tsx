@@ -3,8 +3,11 @@ import type { JSX } from 'preact';
 import type { RideReport, ShiftReport } from '../../core/coach/types.ts';
 import { afterMovement } from '../../core/model/transmission.ts';
 import type { GearPlace, Machine } from '../../core/model/types.ts';
-import { benchWords } from './words.ts';
-import { gearWords, metric } from './say.ts';
+import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
+import { gearWords } from './say.ts';
+
+const say = words('bench');
 
 /** A shift with the gear it leads to. */
 interface ShownShift {
@@ -31,9 +34,12 @@ export function shownShifts(
 }
 
 /** What a shift is, in words. */
-export function shiftWords({ shift, easier, gear }: ShownShift): string {
-  const at = metric.distance(shift.distanceM);
-  return easier ? benchWords.reference.easier(at, gear) : benchWords.reference.harder(at, gear);
+export function shiftWords({ shift, easier, gear }: ShownShift, format: Format): string {
+  return say('reference-shift', {
+    direction: easier ? 'easier' : 'harder',
+    at: format.distance(shift.distanceM),
+    gear,
+  });
 }
 
 export function ShiftMarks(props: {

@@ -4,20 +4,22 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import { HARDEST_M, type RoadStretch } from '../../core/gpx/hardest.ts';
 import { levelFigures } from '../../core/gpx/level.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { LONGEST_LEVEL_M, SHORTEST_LEVEL_M, STEEPEST_RATIO } from '../../core/level/schema.ts';
 import type { Send } from '../../state/store.ts';
-import { benchWords } from './words.ts';
 import { levelEditor } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
-import { metric } from './say.ts';
+import { namedLength, useFormat, useTold } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
-import { sentenceOf } from '../../words/problems.ts';
+import { words } from '../../words/words.ts';
+import { sentenceIn } from '../../words/problems.ts';
+
+const say = words('bench');
 
 /** So much less climbed than recorded is worth a word (m). */
 const FLATTER_M = 2;
@@ -29,8 +31,8 @@ interface ChoiceProps {
 }
 
 export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Element {
-  const say = benchWords.road;
   const [stretch, setStretch] = useState<RoadStretch>(road.hardest);
+  const format = useFormat();
   const endM = (road.heightsM.length - 1) * road.stepM;
   const move = (change: Partial<RoadStretch>): void =>
     setStretch(limited({ ...stretch, ...change }, change, endM));
@@ -40,12 +42,12 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
   const flatter = recorded.steepestRatio > STEEPEST_RATIO || recorded.ascentM - level.ascentM > FLATTER_M;
   return (
     <section class="paper" aria-labelledby="bench-stretch" data-stretch>
-      <h2 id="bench-stretch">{say.stretch}</h2>
+      <h2 id="bench-stretch">{say('road-stretch')}</h2>
       <StretchProfile road={road} stretch={stretch} onMove={move} />
       <div class="thing-fields">
         <NumberField
-          label={say.from}
-          unit={benchWords.units.m}
+          label={say('field-fromM')}
+          unit="m"
           name="stretch-from"
           value={stretch.fromM}
           low={0}
@@ -54,8 +56,8 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
           onValue={(fromM) => move({ fromM })}
         />
         <NumberField
-          label={say.to}
-          unit={benchWords.units.m}
+          label={say('field-toM')}
+          unit="m"
           name="stretch-to"
           value={stretch.toM}
           low={stretch.fromM + SHORTEST_LEVEL_M}
@@ -65,21 +67,27 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
         />
         <div class="thing-doing">
           <button type="button" class="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
-            {say.hardest}
+            {say('road-hardest', { length: namedLength(format, HARDEST_M) })}
           </button>
           <button type="button" class="small-button" data-whole onClick={() => setStretch(whole)}>
-            {endM > LONGEST_LEVEL_M ? say.longest(metric.road(LONGEST_LEVEL_M)) : say.whole}
+            {endM > LONGEST_LEVEL_M
+              ? say('road-longest', { length: format.road(LONGEST_LEVEL_M) })
+              : say('road-whole')}
           </button>
         </div>
       </div>
       <p data-chosen>
-        {say.chosen(
-          metric.road(stretch.toM - stretch.fromM),
-          metric.distance(level.ascentM),
-          metric.percent(level.steepestRatio),
-        )}
+        {say('road-chosen', {
+          length: format.road(stretch.toM - stretch.fromM),
+          climbed: format.distance(level.ascentM),
+          steepest: format.percent(level.steepestRatio),
+        })}
         {flatter &&
-          ` ${say.flatter(metric.distance(recorded.ascentM), metric.percent(recorded.steepestRatio), metric.percent(STEEPEST_RATIO))}`}
+          ` ${say('road-flatter', {
+            climbed: format.distance(recorded.ascentM),
+            steepest: format.percent(recorded.steepestRatio),
+            limit: format.percent(STEEPEST_RATIO),
+          })}`}
       </p>
       <SaveRoad {...{ road, services, send, stretch }} />
     </section>
@@ -89,17 +97,17 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
 /** Title, sentence, save. */
 function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.Element {
   const { road, services, send, stretch } = props;
-  const say = benchWords.road;
   const [title, setTitle] = useState('');
-  const [sentence, setSentence] = useState<string>(say.sentence);
-  const [told, setTold] = useState('');
+  const [sentence, setSentence] = useState<string>(say('road-sentence'));
+  const [told, tell] = useTold();
+  const format = useFormat();
   const save = async (): Promise<void> => {
     const name = title.trim();
-    if (name === '') return setTold(say.needsTitle);
-    setTold(say.working);
-    const words = { title: name, sentence: sentence.trim() === '' ? say.sentence : sentence.trim() };
+    if (name === '') return tell(() => say('road-needsTitle'));
+    tell(() => say('road-working'));
+    const words = { title: name, sentence: sentence.trim() === '' ? say('road-sentence') : sentence.trim() };
     const made = await services.cutRoad({ ...stretch, ...words, id: freshId(name) });
-    if (!made.ok) return setTold(made.problems.map(sentenceOf).join(' '));
+    if (!made.ok) return tell(() => made.problems.map(sentenceIn(format)).join(' '));
     const recorded = road.timed ? await services.recordedOn(stretch) : null;
     const answer = await services.keep(made.level);
     levelEditor.open(made.level, answer.saved, recorded);
@@ -115,7 +123,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
       }}
     >
       <label class="text-field">
-        <span>{say.titleField}</span>
+        <span>{say('road-titleField')}</span>
         <input
           type="text"
           maxLength={80}
@@ -124,10 +132,10 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
           autocomplete="off"
           onInput={({ currentTarget }) => setTitle(currentTarget.value)}
         />
-        <small>{say.titleHint}</small>
+        <small>{say('road-titleHint')}</small>
       </label>
       <label class="text-field">
-        <span>{say.sentenceField}</span>
+        <span>{say('edit-sentenceField')}</span>
         <input
           type="text"
           maxLength={240}
@@ -138,7 +146,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
       </label>
       <div class="buttons">
         <button type="submit" class="button strong" data-save-road>
-          {say.make}
+          {say('road-make')}
         </button>
       </div>
       <output class="told">{told}</output>

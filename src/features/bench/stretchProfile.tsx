@@ -5,13 +5,15 @@ import type { RoadStretch } from '../../core/gpx/hardest.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import { px } from '../../charts/lines.ts';
-import { benchWords } from './words.ts';
 import { Handle } from './handle.tsx';
 import { Axis, Gradients, Heights } from './roadNumbers.tsx';
-import { metric } from './say.ts';
+import { useFormat } from './say.ts';
 import { shownOf, type View } from './zoom.ts';
 import { ZoomBar } from './zoomBar.tsx';
+import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
+
+const say = words('bench');
 
 const HEIGHT = 230;
 const TOP = 24;
@@ -29,6 +31,7 @@ interface StretchProps {
 export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
   const [width, ref] = useWidth();
   const endM = (road.heightsM.length - 1) * road.stepM;
+  const format = useFormat();
   const [view, setView] = useState<View | null>(null);
   const shown = shownOf(view, endM);
   const pxPerM = (width - 2 * SIDE) / (shown.toM - shown.fromM);
@@ -41,7 +44,7 @@ export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Ele
         low={0}
         high={endM}
         step={road.stepM}
-        shown={metric.distance(stretch[end])}
+        shown={format.distance(stretch[end])}
         axis="along"
         x={x(stretch[end])}
         y={BOTTOM + 22}
@@ -54,8 +57,8 @@ export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Ele
     <>
       <div class="bench-profile" ref={ref}>
         <Drawing {...{ road, stretch, width, shown, x }} />
-        {handle('fromM', benchWords.road.from)}
-        {handle('toM', benchWords.road.to)}
+        {handle('fromM', say('field-fromM'))}
+        {handle('toM', say('field-toM'))}
       </div>
       <ZoomBar view={view} lengthM={endM} aroundM={(stretch.fromM + stretch.toM) / 2} onView={setView} />
     </>
@@ -82,7 +85,7 @@ function Drawing(props: {
       height={HEIGHT}
       viewBox={`0 0 ${width} ${HEIGHT}`}
       role="img"
-      aria-label={benchWords.road.profile}
+      aria-label={say('road-profile')}
     >
       <rect class="selected" x={left} y={6} width={Math.max(2, right - left)} height={BOTTOM - 6} />
       <path class="ground" d={`M${SIDE} ${BOTTOM}L${outline}L${px(width - SIDE)} ${BOTTOM}Z`} />

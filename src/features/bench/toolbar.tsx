@@ -5,12 +5,14 @@ import { Button } from '../../ui/controls.tsx';
 import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { benchWords } from './words.ts';
 import { type Draft, levelEditor, isUnsaved } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
-import { metric } from './say.ts';
+import { notKept, useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
+
+const say = words('bench');
 
 /** Least road of a test ride (m). */
 const LEAST_TRY_M = 100;
@@ -27,16 +29,17 @@ interface ToolbarProps {
 export function Toolbar(props: ToolbarProps): JSX.Element {
   const { draft, course } = props;
   const level = draft.history.present;
+  const format = useFormat();
   return (
     <section class="paper bench-tools">
       <Names level={level} />
       <Doing {...props} />
       <p class="quiet" data-road-sum>
-        {benchWords.edit.facts(
-          metric.road(course.lengthM),
-          metric.distance(ascentM(course.heightM)),
-          course.pitches.length,
-        )}
+        {say('edit-facts', {
+          length: format.road(course.lengthM),
+          climbed: format.distance(ascentM(course.heightM)),
+          pitches: course.pitches.length,
+        })}
       </p>
       <TryOut {...props} />
     </section>
@@ -44,13 +47,12 @@ export function Toolbar(props: ToolbarProps): JSX.Element {
 }
 
 function Names({ level }: { readonly level: Level }): JSX.Element {
-  const say = benchWords.edit;
   const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
     levelEditor.edit({ kind: 'set', values }, gesture);
   return (
     <div class="bench-names">
       <label class="text-field">
-        <span>{say.titleField}</span>
+        <span>{say('edit-titleField')}</span>
         <input
           type="text"
           maxLength={80}
@@ -60,7 +62,7 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
         />
       </label>
       <label class="text-field">
-        <span>{say.sentenceField}</span>
+        <span>{say('edit-sentenceField')}</span>
         <input
           type="text"
           maxLength={240}
@@ -75,7 +77,6 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
 /** Save, undo, redo, and whether it is kept. */
 function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
   const { history } = draft;
-  const say = benchWords.edit;
   const save = async (): Promise<void> => {
     if (faulty) return;
     const level = history.present;
@@ -94,12 +95,12 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
   return (
     <div class="bench-buttons">
       <Button strong data-save disabled={faulty} onClick={() => void save()}>
-        {benchWords.keep.save}
+        {say('keep-save')}
       </Button>
-      {step(say.undo, history.past.length, () => levelEditor.undo(), { 'data-undo': '' })}
-      {step(say.redo, history.future.length, () => levelEditor.redo(), { 'data-redo': '' })}
+      {step(say('edit-undo'), history.past.length, () => levelEditor.undo(), { 'data-undo': '' })}
+      {step(say('edit-redo'), history.future.length, () => levelEditor.redo(), { 'data-redo': '' })}
       <a class="button" href="#bench">
-        {say.list}
+        {say('edit-list')}
       </a>
       <output class="told" data-keep-state={isUnsaved(draft) ? 'unsaved' : 'saved'}>
         {keepWords(draft, faulty)}
@@ -109,13 +110,12 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
 }
 
 function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
-  const say = benchWords.tryOut;
   return (
     <fieldset class="try-out">
-      <legend>{say.title}</legend>
+      <legend>{say('try-title')}</legend>
       <NumberField
-        label={say.from}
-        unit={benchWords.units.m}
+        label={say('try-from')}
+        unit="m"
         name="try-from"
         value={Math.min(draft.tryFromM, course.lengthM)}
         low={0}
@@ -124,18 +124,18 @@ function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
         onValue={(tryFromM) => levelEditor.change({ tryFromM })}
       />
       <Button data-try disabled={faulty} onClick={onTry}>
-        {say.ride}
+        {say('try-ride')}
       </Button>
-      <span class="quiet">{say.hint}</span>
+      <span class="quiet">{say('try-hint')}</span>
     </fieldset>
   );
 }
 
 function keepWords(draft: Draft, faulty: boolean): string {
-  if (faulty) return benchWords.keep.faulty;
-  if (!isUnsaved(draft)) return benchWords.keep.saved;
-  if (draft.notKept !== null) return benchWords.keep.codes[draft.notKept] ?? benchWords.keep.failed;
-  return draft.kept === null ? benchWords.keep.unsaved : benchWords.keep.changed;
+  if (faulty) return say('keep-faulty');
+  if (!isUnsaved(draft)) return say('keep-saved');
+  if (draft.notKept !== null) return notKept(draft.notKept);
+  return draft.kept === null ? say('keep-unsaved') : say('keep-changed');
 }
 
 /**

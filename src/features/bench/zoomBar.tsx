@@ -1,9 +1,11 @@
 /** Buttons that bring a part of a drawn road nearer, and say which part is shown. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { metric } from './say.ts';
-import { benchWords } from './words.ts';
+import { useFormat } from './say.ts';
+import { words } from '../../words/words.ts';
 import { along, closer, shownOf, type View, wider } from './zoom.ts';
+
+const say = words('bench');
 
 export function ZoomBar(props: {
   readonly view: View | null;
@@ -13,7 +15,7 @@ export function ZoomBar(props: {
   readonly onView: (view: View | null) => void;
 }): JSX.Element {
   const { view, lengthM, aroundM, onView } = props;
-  const say = benchWords.zoom;
+  const format = useFormat();
   const { fromM, toM } = shownOf(view, lengthM);
   const middleM = aroundM !== null && aroundM >= fromM && aroundM <= toM ? aroundM : (fromM + toM) / 2;
   const nearest = closer(view, lengthM, middleM);
@@ -24,14 +26,14 @@ export function ZoomBar(props: {
     </Button>
   );
   return (
-    <fieldset class="zoom-bar" aria-label={say.title}>
-      {button('closer', say.closer, canCloser, () => nearest)}
-      {button('wider', say.wider, view !== null, () => wider(view, lengthM))}
-      {button('back', say.back, fromM > 0, () => along(view, lengthM, -1))}
-      {button('on', say.on, toM < lengthM, () => along(view, lengthM, 1))}
-      {button('whole', say.whole, view !== null, () => null)}
+    <fieldset class="zoom-bar" aria-label={say('zoom-title')}>
+      {button('closer', say('zoom-closer'), canCloser, () => nearest)}
+      {button('wider', say('zoom-wider'), view !== null, () => wider(view, lengthM))}
+      {button('back', say('zoom-back'), fromM > 0, () => along(view, lengthM, -1))}
+      {button('on', say('zoom-on'), toM < lengthM, () => along(view, lengthM, 1))}
+      {button('whole', say('zoom-whole'), view !== null, () => null)}
       <output class="quiet">
-        {view === null ? '' : say.shown(metric.distance(fromM), metric.distance(toM))}
+        {view === null ? '' : say('range', { low: format.distance(fromM), high: format.distance(toM) })}
       </output>
     </fieldset>
   );

@@ -7,7 +7,7 @@ import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { freshLevel } from '../../../src/features/bench/fresh.ts';
 import { createLevelEditor } from '../../../src/features/bench/levelEditor.ts';
 import { benchPage } from '../../../src/features/bench/page.tsx';
-import { benchWords } from '../../../src/features/bench/words.ts';
+import { words } from '../../../src/words/words.ts';
 import { noServices } from '../../app/noServices.ts';
 
 it('says that the bench could not be fetched, instead of setting it up for ever', async () => {
@@ -20,8 +20,8 @@ it('says that the bench could not be fetched, instead of setting it up for ever'
       root,
     ),
   );
-  await expect.poll(() => root.textContent).toContain(benchWords.openFailed);
-  expect(root.textContent).not.toContain(benchWords.opening);
+  await expect.poll(() => root.textContent).toContain(words('bench')('openFailed'));
+  expect(root.textContent).not.toContain(words('bench')('opening'));
 });
 
 it('a level that could not be kept says why until it is kept', () => {

@@ -3,7 +3,6 @@
  * cause than the real one is found. The texts come from the words themselves.
  */
 import '../../../assets/words/english.ts';
-import { benchWords } from '../../../src/features/bench/words.ts';
 import { handoverWords } from '../../../src/features/handover/words.ts';
 import type { Cause } from './types.ts';
 import { common } from '../../../src/words/common.ts';
@@ -14,6 +13,7 @@ const kept = words('kept');
 const clinic = words('clinic');
 const debrief = words('debrief');
 const arrival = words('arrival');
+const bench = words('bench');
 
 interface Sentence {
   readonly text: string;
@@ -33,8 +33,6 @@ const CODES: Readonly<Record<string, readonly Cause[]>> = {
 };
 
 const ofCode = (code: string, text: string): Sentence => ({ text, names: CODES[code] ?? null });
-const coded = (list: Readonly<Record<string, string>>): Sentence[] =>
-  Object.entries(list).map(([code, text]) => ofCode(code, text));
 const plain = (...texts: readonly string[]): Sentence[] => texts.map((text) => ({ text, names: null }));
 
 /** Why a ride was not kept; that of a test ride is no trouble. */
@@ -67,8 +65,10 @@ const TROUBLE: readonly Sentence[] = [
     debrief('guess-notMarked'),
   ),
   { text: common('coming-failed'), names: ['network'] },
-  ...coded(benchWords.keep.codes),
-  ...plain(benchWords.openFailed, benchWords.keep.failed, benchWords.reference.failed),
+  ...(['private-window', 'disk-full', 'newer-version', 'blocked'] as const).map((code) =>
+    ofCode(code, bench(`keep-${code}`)),
+  ),
+  ...plain(bench('openFailed'), bench('keep-failed'), bench('reference-failed')),
   ...plain(clinic('openFailed'), clinic('round-notKept'), clinic('round-notMarked')),
   ...plain(clinic('round-ridingSays')),
   ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
@@ -83,11 +83,11 @@ const WAITING: readonly string[] = [
   clinic('opening'),
   clinic('round-marking'),
   clinic('picture-working'),
-  'Planning the best ride:',
+  bench('reference-working', { share: '' }).trim(),
   handoverWords.carry.making,
   debrief('saved-saving'),
-  benchWords.opening,
-  benchWords.check.working,
+  bench('opening'),
+  bench('check-working'),
 ];
 
 const inOneLine = (text: string): string => text.replaceAll(/\s+/g, ' ');
