@@ -3,8 +3,7 @@
  * refused with a sentence or a code that the pages have a sentence for. A limit without a case is an error of types.
  */
 import { parseSessionPlanText, type SessionPlan, sessionPlanText } from '../../src/core/group/sessionPlan.ts';
-import { SESSION_PLANS } from '../../src/features/teach/plans.ts';
-import { teachWords } from '../../src/features/teach/words.ts';
+import { sessionPlan as planOf } from '../../src/features/teach/plans.ts';
 import { describe, expect, it } from 'vitest';
 import { parseLevel, parseLevelText, type ParseResult } from '../../src/core/level/parse.ts';
 import type { Problem } from '../../src/core/level/problems.ts';
@@ -18,6 +17,7 @@ import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
 import { handoverWords } from '../../src/features/handover/words.ts';
 import { recordingSentence } from '../../src/cli/common/spoken.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
+import { words } from '../../src/words/words.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { codeOf, gpxText, northward, trackText } from '../core/gpx/files.ts';
 import { levelById, planWith, recordingOf } from '../core/group/rides.ts';
@@ -70,12 +70,12 @@ async function toldOfCopy(value: object): Promise<string | null> {
   return refused.find(({ code }) => code === 'too-much' || code === 'corrupt')?.code ?? null;
 }
 
-const sessionPlan = SESSION_PLANS.get('adults-45') as SessionPlan;
+const sessionPlan = planOf('adults-45') as SessionPlan;
 const withWarmUp = (lines: readonly string[]): string =>
   sessionPlanText({ ...sessionPlan, parts: { ...sessionPlan.parts, warmUp: { minutes: 5, lines } } });
 const toldOfSession = (text: string): string | null => {
   const read = parseSessionPlanText(text);
-  return read.ok ? null : teachWords.problems[read.code];
+  return read.ok ? null : words('teach')(`problems-${read.code}`);
 };
 
 const cases: Cases = {

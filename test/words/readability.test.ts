@@ -88,6 +88,7 @@ const FOR_CHILDREN: Readonly<Record<string, (id: string) => boolean>> = {
   children: () => true,
   party: () => true,
   debriefChildren: () => true,
+  teach: (id) => /^(?:lines-children-(?:say|question|end)|.*-(?:childLines|draw|learnt))$/.test(id),
   ladder: (id) => childrensLevels.some((level) => id.replace(/^[a-z]+-|-\d$/g, '') === level),
 };
 

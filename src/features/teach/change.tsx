@@ -11,7 +11,9 @@ import { cleanText } from '../../core/group/texts.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { Select } from '../../ui/controls.tsx';
-import { teachWords as words } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('teach');
 
 const { lines: LINES, lineCharacters } = LIMITS.sessionPlan;
 
@@ -35,10 +37,10 @@ export function ChangePlan(props: {
     onChange({ ...plan, parts: { ...plan.parts, [name]: { ...plan.parts[name], ...part } } });
   return (
     <form class="paper teach-form" onSubmit={(event) => event.preventDefault()}>
-      <h2>{words.changing}</h2>
-      <p class="hint">{words.changeHint}</p>
+      <h2>{say('changing')}</h2>
+      <p class="hint">{say('changeHint')}</p>
       <label class="field">
-        <span>{words.fields.title}</span>
+        <span>{say('fields-title')}</span>
         <input
           type="text"
           name="title"
@@ -53,7 +55,7 @@ export function ChangePlan(props: {
         />
       </label>
       <Select
-        label={words.fields.level}
+        label={say('fields-level')}
         name="level"
         value={plan.levelId}
         options={levels.map(({ id, title }) => [id, title] as const)}
@@ -61,9 +63,9 @@ export function ChangePlan(props: {
       />
       {SESSION_PARTS.map((name) => (
         <fieldset key={name}>
-          <legend>{words.parts[name]}</legend>
+          <legend>{say(`parts-${name}`)}</legend>
           <label class="field">
-            <span>{words.fields.minutes}</span>
+            <span>{say('fields-minutes')}</span>
             <input
               type="number"
               name={`${name}-minutes`}
@@ -75,7 +77,7 @@ export function ChangePlan(props: {
           </label>
           <textarea
             name={name}
-            aria-label={words.parts[name]}
+            aria-label={say(`parts-${name}`)}
             rows={4}
             defaultValue={plan.parts[name].lines.join('\n')}
             onInput={(event) => changePart(name, { lines: linesOf(event.currentTarget.value) })}

@@ -8,6 +8,7 @@ import { useState } from 'preact/hooks';
 import {
   parseSessionPlanText,
   type SessionPlan,
+  type SessionPlanCode,
   sessionPlanText,
   TEACH_AUDIENCES,
 } from '../../core/group/sessionPlan.ts';
@@ -17,11 +18,14 @@ import { Button } from '../../ui/controls.tsx';
 import type { Page } from '../../ui/page.ts';
 import { BackWay, Sheet } from '../../ui/parts.tsx';
 import { ChangePlan } from './change.tsx';
-import { LENGTHS_MIN, planIdOf, SESSION_PLANS } from './plans.ts';
+import { LENGTHS_MIN, planIdOf, sessionPlan } from './plans.ts';
 import type { TeachServices } from './services.ts';
 import { CardsSheet, CertificateSheet, HomeSheet, PlanSheet } from './sheets.tsx';
-import { teachWords as words } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import './teach.css';
+
+const say = words('teach');
 
 /** The place of a coach's own copy. */
 const OWN = 'own';
@@ -54,8 +58,8 @@ function Teach(props: TeachProps): JSX.Element {
     setChanging(change);
     onPlace(OWN);
   };
-  const plan = place === OWN ? own : (SESSION_PLANS.get(place) ?? null);
-  const back = { href: placeOf(''), word: words.back };
+  const plan = place === OWN ? own : sessionPlan(place);
+  const back = { href: placeOf(''), word: say('back') };
   if (plan !== null)
     return (
       <BackWay.Provider value={back}>
@@ -73,10 +77,10 @@ function Teach(props: TeachProps): JSX.Element {
     const Paper = SHEETS[place];
     return (
       <BackWay.Provider value={back}>
-        <Sheet title={words[place]} intro={words[`${place}Hint`]}>
+        <Sheet title={say(place)} intro={say(`${place}Hint`)}>
           <div class="teach-tools buttons">
             <Button strong data-print onClick={props.services.print}>
-              {words.print}
+              {say('print')}
             </Button>
           </div>
           <Paper />
@@ -104,28 +108,28 @@ function PlanPage(
       <div class="teach-tools buttons">
         {changing ? (
           <Button strong data-done onClick={props.onDone}>
-            {words.done}
+            {say('done')}
           </Button>
         ) : (
           <>
             <Button strong data-print onClick={services.print}>
-              {words.print}
+              {say('print')}
             </Button>
             <Button data-change onClick={props.onCopy}>
-              {words.change}
+              {say('change')}
             </Button>
           </>
         )}
         <Button data-save onClick={save}>
-          {words.save}
+          {say('save')}
         </Button>
         {level !== null && (
           <a class="button" href={hashOf({ view: 'ride', rest: level.id })}>
-            {words.rideRoad}
+            {say('rideRoad')}
           </a>
         )}
         <a class="button" href={hashOf({ view: 'clinic', rest: '' })}>
-          {words.toClinic}
+          {say('toClinic')}
         </a>
       </div>
       {changing ? (
@@ -142,53 +146,58 @@ function Home(props: {
   readonly lost: boolean;
   readonly onOpen: (plan: SessionPlan) => void;
 }): JSX.Element {
-  const [problem, setProblem] = useState<string | null>(props.lost ? words.ownGone : null);
+  const [problem, setProblem] = useState<'ownGone' | `problems-${SessionPlanCode}` | null>(
+    props.lost ? 'ownGone' : null,
+  );
   const open = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
     const text = await file.text().catch(() => '');
     const read = parseSessionPlanText(text);
     if (read.ok) props.onOpen(read.plan);
-    else setProblem(words.problems[read.code]);
+    else setProblem(`problems-${read.code}`);
   };
   return (
-    <Sheet title={words.title} intro={words.intro}>
+    <Sheet title={common('nav-teach')} intro={say('intro')}>
       <div class="teach-home-page">
         {TEACH_AUDIENCES.map((audience) => (
-          <section key={audience} class="paper" aria-label={words.audiences[audience]}>
-            <h2>{words.audiences[audience]}</h2>
+          <section key={audience} class="paper" aria-label={say(`audiences-${audience}`)}>
+            <h2>{say(`audiences-${audience}`)}</h2>
             <div class="buttons">
               {LENGTHS_MIN.map((minutes) => (
                 <a
                   key={minutes}
                   class="button"
-                  aria-label={`${words.min(minutes)}, ${words.audiences[audience]}`}
+                  aria-label={say('lengthFor', {
+                    length: say('min', { minutes }),
+                    audience: say(`audiences-${audience}`),
+                  })}
                   href={placeOf(planIdOf(audience, minutes))}
                 >
-                  {words.min(minutes)}
+                  {say('min', { minutes })}
                 </a>
               ))}
             </div>
           </section>
         ))}
-        <section class="paper" aria-label={words.sheets}>
-          <h2>{words.sheets}</h2>
+        <section class="paper" aria-label={say('sheets')}>
+          <h2>{say('sheets')}</h2>
           <div class="buttons">
             {(['cards', 'home', 'certificate'] as const).map((sheet) => (
               <a key={sheet} class="button" href={placeOf(sheet)}>
-                {words[sheet]}
+                {say(sheet)}
               </a>
             ))}
           </div>
         </section>
-        <section class="paper" aria-label={words.own}>
-          <h2>{words.own}</h2>
-          <p>{words.openHint}</p>
+        <section class="paper" aria-label={say('own')}>
+          <h2>{say('own')}</h2>
+          <p>{say('openHint')}</p>
           <FileButton name="data-open-plan" onFiles={([file]) => void open(file)}>
-            {words.open}
+            {say('open')}
           </FileButton>
           {problem !== null && (
             <p class="notice" role="alert">
-              {problem}
+              {say(problem)}
             </p>
           )}
         </section>
@@ -203,5 +212,5 @@ function fileName(title: string): string {
     .toLocaleLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
     .replaceAll(/^-+|-+$/g, '');
-  return plain === '' ? 'session-plan' : plain;
+  return plain === '' ? say('fileName') : plain;
 }

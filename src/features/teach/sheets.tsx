@@ -1,20 +1,26 @@
 /** Sheets of A4 in black and white, the same on the screen as on paper: a plan, drill cards, a sheet for home, a certificate. */
-import type { ComponentChildren, JSX } from 'preact';
+import { type ComponentChildren, Fragment, type JSX } from 'preact';
 import { DRILLS, type DrillId, SESSION_PARTS, type SessionPlan } from '../../core/group/sessionPlan.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
-import { DRILL_WORDS } from './drills.ts';
-import { teachWords as words } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('teach');
+const cautions = words('cautions');
 
 /** Cautions stand on every page. */
 function Care(): JSX.Element {
   return (
     <footer class="teach-care">
-      <p>
-        {words.cautions.join(' ')} {words.defers}
-      </p>
+      <p>{careText()}</p>
     </footer>
+  );
+}
+
+function careText(): string {
+  return [cautions('title'), ...cautions.lines('short'), ...say.lines('moreCautions'), say('defers')].join(
+    ' ',
   );
 }
 
@@ -37,8 +43,10 @@ export function PlanSheet(props: { readonly plan: SessionPlan; readonly level: L
       {SESSION_PARTS.filter((name) => plan.parts[name].lines.length > 0).map((name) => (
         <section key={name} class="teach-part" data-part={name}>
           <h3>
-            {words.parts[name]}
-            {plan.parts[name].minutes > 0 && <small>{words.min(plan.parts[name].minutes)}</small>}
+            {say(`parts-${name}`)}
+            {plan.parts[name].minutes > 0 && (
+              <small>{say('min', { minutes: plan.parts[name].minutes })}</small>
+            )}
           </h3>
           <div>
             {name === 'road' && <Road level={level} />}
@@ -48,8 +56,8 @@ export function PlanSheet(props: { readonly plan: SessionPlan; readonly level: L
         </section>
       ))}
       <section class="teach-sources">
-        <Lines lines={words.sources[plan.audience]} />
-        <p>{words.practice}</p>
+        <Lines lines={say.lines(`sources-${plan.audience}`)} />
+        <p>{say('practice')}</p>
       </section>
       <Care />
     </article>
@@ -57,11 +65,11 @@ export function PlanSheet(props: { readonly plan: SessionPlan; readonly level: L
 }
 
 function Road({ level }: { readonly level: Level | null }): JSX.Element {
-  if (level === null) return <p>{words.noRoad}</p>;
+  if (level === null) return <p>{say('noRoad')}</p>;
   return (
     <>
       <p>
-        <strong>{words.road(level.title)}</strong>
+        <strong>{say('road', { road: level.title })}</strong>
       </p>
       <div class="teach-road">
         <Profile course={courseOfLevel(level)} label={level.title} />
@@ -71,11 +79,16 @@ function Road({ level }: { readonly level: Level | null }): JSX.Element {
 }
 
 function DrillInPlan({ id }: { readonly id: DrillId }): JSX.Element {
-  const drill = DRILL_WORDS[id];
   return (
     <p class="teach-drill">
-      <strong>{drill.title}.</strong> {drill.doing.join(' ')} <b>{words.drill.needs}:</b> {drill.needs}{' '}
-      <b>{words.drill.safe}:</b> {drill.safe} <b>{words.drill.watch}:</b> {drill.watch}
+      <strong>{say('inPlan-title', { drill: say(`card-${id}-title`) })}</strong>{' '}
+      {say.lines(`card-${id}-doing`).join(' ')}
+      {(['needs', 'safe', 'watch'] as const).map((row) => (
+        <Fragment key={row}>
+          {' '}
+          <b>{say(`inPlan-${row}`)}</b> {say(`card-${id}-${row}`)}
+        </Fragment>
+      ))}
     </p>
   );
 }
@@ -85,15 +98,14 @@ export function CardsSheet(): JSX.Element {
   return (
     <article class="teach-sheet teach-cards on-paper" data-sheet="cards">
       {DRILLS.map((id) => {
-        const drill = DRILL_WORDS[id];
         const rows = (['needs', 'safe', 'watch', 'easier', 'harder'] as const).map(
-          (key) => [words.drill[key], drill[key]] as const,
+          (row) => [say(`drill-${row}`), say(`card-${id}-${row}`)] as const,
         );
         return (
           <section key={id} class="teach-card">
-            <h2>{drill.title}</h2>
+            <h2>{say(`card-${id}-title`)}</h2>
             <ol>
-              {drill.doing.map((line) => (
+              {say.lines(`card-${id}-doing`).map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ol>
@@ -105,9 +117,7 @@ export function CardsSheet(): JSX.Element {
                 </div>
               ))}
             </dl>
-            <p class="teach-card-care">
-              {words.cautions.join(' ')} {words.defers}
-            </p>
+            <p class="teach-card-care">{careText()}</p>
           </section>
         );
       })}
@@ -117,21 +127,20 @@ export function CardsSheet(): JSX.Element {
 
 /** For a child and the parents. */
 export function HomeSheet(): JSX.Element {
-  const { homeSheet } = words;
   return (
     <article class="teach-sheet on-paper" data-sheet="home">
-      <h2>{homeSheet.title}</h2>
-      <WriteLine label={homeSheet.name} />
+      <h2>{say('homeSheet-title')}</h2>
+      <WriteLine label={say('homeSheet-name')} />
       <div class="teach-home">
         <section>
-          <h3>{homeSheet.child}</h3>
-          <Lines lines={homeSheet.childLines} />
-          <p>{homeSheet.draw}</p>
+          <h3>{say('homeSheet-child')}</h3>
+          <Lines lines={say.lines('homeSheet-childLines')} />
+          <p>{say('homeSheet-draw')}</p>
           <div class="teach-draw" aria-hidden="true" />
         </section>
         <section>
-          <h3>{homeSheet.parents}</h3>
-          <Lines lines={homeSheet.parentLines} />
+          <h3>{say('homeSheet-parents')}</h3>
+          <Lines lines={say.lines('homeSheet-parentLines')} />
         </section>
       </div>
       <Care />
@@ -141,20 +150,19 @@ export function HomeSheet(): JSX.Element {
 
 /** Names what was learnt; the coach ticks by hand. */
 export function CertificateSheet(): JSX.Element {
-  const { certificateSheet } = words;
   return (
     <article class="teach-sheet teach-certificate on-paper" data-sheet="certificate">
-      <h2>{certificateSheet.title}</h2>
-      <WriteLine label={words.homeSheet.name} />
-      <p class="teach-big">{certificateSheet.says}</p>
+      <h2>{say('certificateSheet-title')}</h2>
+      <WriteLine label={say('homeSheet-name')} />
+      <p class="teach-big">{say('certificateSheet-says')}</p>
       <ul class="teach-ticks">
-        {certificateSheet.learnt.map((line) => (
+        {say.lines('certificateSheet-learnt').map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <p>{certificateSheet.tick}</p>
-      <WriteLine label={certificateSheet.date} />
-      <WriteLine label={certificateSheet.coach} />
+      <p>{say('certificateSheet-tick')}</p>
+      <WriteLine label={say('certificateSheet-date')} />
+      <WriteLine label={say('certificateSheet-coach')} />
       <Care />
     </article>
   );
