@@ -337,17 +337,17 @@ export interface Messages {
   teach: Plain<
     | 'intro' | 'back' | 'audiences-adults' | 'audiences-mixed' | 'audiences-children' | 'sheets' | 'cards' | 'cardsHint' | 'home' | 'homeHint' | 'certificate' | 'certificateHint' | 'own' | 'fileName' | 'open' | 'openHint' | 'ownGone'
     | 'print' | 'change' | 'save' | 'done' | 'changing' | 'changeHint' | 'fields-title' | 'fields-minutes' | 'fields-level' | 'rideRoad' | 'toClinic' | 'noRoad' | 'parts-warmUp' | 'parts-say' | 'parts-road' | 'parts-question'
-    | 'parts-drill' | 'parts-watch' | 'parts-end' | 'drill-needs' | 'drill-safe' | 'drill-watch' | 'drill-easier' | 'drill-harder' | 'inPlan-needs' | 'inPlan-safe' | 'inPlan-watch' | 'problems-too-big' | 'problems-not-json'
-    | 'problems-not-a-session-plan' | 'problems-newer-schema' | 'problems-dirty-text' | 'moreCautions' | 'defers' | 'practice' | 'sources-adults' | 'sources-mixed' | 'sources-children' | 'homeSheet-title' | 'homeSheet-child'
-    | 'homeSheet-childLines' | 'homeSheet-draw' | 'homeSheet-parents' | 'homeSheet-parentLines' | 'homeSheet-name' | 'certificateSheet-title' | 'certificateSheet-says' | 'certificateSheet-learnt' | 'certificateSheet-tick'
-    | 'certificateSheet-date' | 'certificateSheet-coach' | 'card-cone-title' | 'card-cone-doing' | 'card-cone-needs' | 'card-cone-safe' | 'card-cone-watch' | 'card-cone-easier' | 'card-cone-harder' | 'card-soft-feet-title'
-    | 'card-soft-feet-doing' | 'card-soft-feet-needs' | 'card-soft-feet-safe' | 'card-soft-feet-watch' | 'card-soft-feet-easier' | 'card-soft-feet-harder' | 'card-starting-gear-title' | 'card-starting-gear-doing'
-    | 'card-starting-gear-needs' | 'card-starting-gear-safe' | 'card-starting-gear-watch' | 'card-starting-gear-easier' | 'card-starting-gear-harder' | 'card-talk-title' | 'card-talk-doing' | 'card-talk-needs' | 'card-talk-safe'
-    | 'card-talk-watch' | 'card-talk-easier' | 'card-talk-harder' | 'road-20' | 'road-45' | 'road-60' | 'longer-adults' | 'lines-adults-warmUp' | 'lines-adults-say' | 'lines-adults-question' | 'lines-adults-drill' | 'lines-adults-watch'
-    | 'lines-adults-end' | 'longer-mixed' | 'lines-mixed-warmUp' | 'lines-mixed-say' | 'lines-mixed-question' | 'lines-mixed-drill' | 'lines-mixed-watch' | 'lines-mixed-end' | 'longer-children' | 'lines-children-warmUp'
-    | 'lines-children-say' | 'lines-children-question' | 'lines-children-drill' | 'lines-children-watch' | 'lines-children-end'
+    | 'parts-drill' | 'parts-watch' | 'parts-end' | 'row-needs' | 'row-safe' | 'row-watch' | 'row-easier' | 'row-harder' | 'problems-too-big' | 'problems-not-json' | 'problems-not-a-session-plan' | 'problems-newer-schema'
+    | 'problems-dirty-text' | 'moreCautions' | 'defers' | 'practice' | 'sources-adults' | 'sources-mixed' | 'sources-children' | 'homeSheet-title' | 'homeSheet-child' | 'homeSheet-childLines' | 'homeSheet-draw' | 'homeSheet-parents'
+    | 'homeSheet-parentLines' | 'homeSheet-name' | 'certificateSheet-title' | 'certificateSheet-says' | 'certificateSheet-learnt' | 'certificateSheet-tick' | 'certificateSheet-date' | 'certificateSheet-coach' | 'card-cone-title'
+    | 'card-cone-doing' | 'card-cone-needs' | 'card-cone-safe' | 'card-cone-watch' | 'card-cone-easier' | 'card-cone-harder' | 'card-soft-feet-title' | 'card-soft-feet-doing' | 'card-soft-feet-needs' | 'card-soft-feet-safe'
+    | 'card-soft-feet-watch' | 'card-soft-feet-easier' | 'card-soft-feet-harder' | 'card-starting-gear-title' | 'card-starting-gear-doing' | 'card-starting-gear-needs' | 'card-starting-gear-safe' | 'card-starting-gear-watch'
+    | 'card-starting-gear-easier' | 'card-starting-gear-harder' | 'card-talk-title' | 'card-talk-doing' | 'card-talk-needs' | 'card-talk-safe' | 'card-talk-watch' | 'card-talk-easier' | 'card-talk-harder' | 'road-20' | 'road-45' | 'road-60'
+    | 'longer-adults' | 'lines-adults-warmUp' | 'lines-adults-say' | 'lines-adults-question' | 'lines-adults-drill' | 'lines-adults-watch' | 'lines-adults-end' | 'longer-mixed' | 'lines-mixed-warmUp' | 'lines-mixed-say'
+    | 'lines-mixed-question' | 'lines-mixed-drill' | 'lines-mixed-watch' | 'lines-mixed-end' | 'longer-children' | 'lines-children-warmUp' | 'lines-children-say' | 'lines-children-question' | 'lines-children-drill' | 'lines-children-watch'
+    | 'lines-children-end'
   > & {
-    'min': { minutes: Text }; 'lengthFor': { length: Text; audience: Text }; 'planTitle': { audience: Text; minutes: Text }; 'road': { road: Text }; 'inPlan-title': { drill: Text };
+    'min': { minutes: Text }; 'lengthFor': { length: Text; audience: Text }; 'planTitle': { audience: Text; minutes: Text }; 'road': { road: Text }; 'drillInPlan': { drill: Text };
   };
   two: Plain<
     | 'title' | 'intro' | 'road' | 'ride' | 'leave' | 'needsKeys' | 'noRelay' | 'way' | 'way-beside' | 'way-facing' | 'way-relay' | 'wayHint-beside' | 'wayHint-facing' | 'wayHint-relay' | 'count' | 'bike' | 'rider' | 'ownRider' | 'autoEase'

@@ -48,17 +48,14 @@ parts-drill = Draußen auf dem echten Rad
 parts-watch = Darauf achten
 parts-end = Zum Schluss
 
-# Rows of a drill card; below, with a colon, the same within a plan.
-drill-needs = Nötig
-drill-safe = Sicher
-drill-watch = Darauf achten
-drill-easier = Einfacher
-drill-harder = Schwieriger
-inPlan-needs = Nötig:
-inPlan-safe = Sicher:
-inPlan-watch = Darauf achten:
-# $drill: the title of a drill, before what is done.
-inPlan-title = { $drill }.
+# Labels before what a drill needs and so on, on a card and in a plan.
+row-needs = Nötig:
+row-safe = Sicher:
+row-watch = Darauf achten:
+row-easier = Einfacher:
+row-harder = Schwieriger:
+# $drill: the title of a drill in a plan, before what is done.
+drillInPlan = { $drill }.
 
 problems-too-big = Diese Datei ist zu groß für ein Stundenbild. Öffne eine, die auf dieser Seite gespeichert wurde.
 problems-not-json = Diese Datei ist nicht zu lesen. Öffne eine, die auf dieser Seite gespeichert wurde.
@@ -118,7 +115,7 @@ certificateSheet-tick = Die Leitung hakt ab, was zu sehen war. Der Rest kommt be
 certificateSheet-date = Tag und Ort:
 certificateSheet-coach = Leitung:
 
-## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and the rows of a card
+## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and what stands behind the labels
 
 card-cone-title = Klick am Hütchen
 card-cone-doing =

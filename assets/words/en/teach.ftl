@@ -48,17 +48,14 @@ parts-drill = Outside on the real bike
 parts-watch = Watch for
 parts-end = At the end
 
-# Rows of a drill card; below, with a colon, the same within a plan.
-drill-needs = Needs
-drill-safe = Kept safe
-drill-watch = Watch for
-drill-easier = Easier
-drill-harder = Harder
-inPlan-needs = Needs:
-inPlan-safe = Kept safe:
-inPlan-watch = Watch for:
-# $drill: the title of a drill, before what is done.
-inPlan-title = { $drill }.
+# Labels before what a drill needs and so on, on a card and in a plan.
+row-needs = Needs:
+row-safe = Kept safe:
+row-watch = Watch for:
+row-easier = Easier:
+row-harder = Harder:
+# $drill: the title of a drill in a plan, before what is done.
+drillInPlan = { $drill }.
 
 problems-too-big = This file is too big for a session plan. Open one that was saved on this page.
 problems-not-json = This file cannot be read. Open one that was saved on this page.
@@ -118,7 +115,7 @@ certificateSheet-tick = The coach ticks what was seen. The rest comes next time.
 certificateSheet-date = Day and place:
 certificateSheet-coach = Coach:
 
-## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and the rows of a card
+## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and what stands behind the labels
 
 card-cone-title = Click at the cone
 card-cone-doing =

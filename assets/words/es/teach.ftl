@@ -48,17 +48,14 @@ parts-drill = Fuera, con la bici de verdad
 parts-watch = Fíjate en
 parts-end = Al final
 
-# Rows of a drill card; below, with a colon, the same within a plan.
-drill-needs = Hace falta
-drill-safe = Seguridad
-drill-watch = Fíjate en
-drill-easier = Más fácil
-drill-harder = Más difícil
-inPlan-needs = Hace falta:
-inPlan-safe = Seguridad:
-inPlan-watch = Fíjate en:
-# $drill: the title of a drill, before what is done.
-inPlan-title = { $drill }.
+# Labels before what a drill needs and so on, on a card and in a plan.
+row-needs = Hace falta:
+row-safe = Seguridad:
+row-watch = Fíjate en:
+row-easier = Más fácil:
+row-harder = Más difícil:
+# $drill: the title of a drill in a plan, before what is done.
+drillInPlan = { $drill }.
 
 problems-too-big = Este archivo es demasiado grande para un plan de sesión. Abre uno que se haya guardado en esta página.
 problems-not-json = Este archivo no se puede leer. Abre uno que se haya guardado en esta página.
@@ -118,7 +115,7 @@ certificateSheet-tick = Quien dirige marca lo que se ha visto. El resto llega la
 certificateSheet-date = Día y lugar:
 certificateSheet-coach = Dirige:
 
-## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and the rows of a card
+## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and what stands behind the labels
 
 card-cone-title = Clic en el cono
 card-cone-doing =

@@ -48,17 +48,14 @@ parts-drill = Dehors, sur le vrai vélo
 parts-watch = À surveiller
 parts-end = À la fin
 
-# Rows of a drill card; below, with a colon, the same within a plan.
-drill-needs = Il faut
-drill-safe = Sécurité
-drill-watch = À surveiller
-drill-easier = Plus simple
-drill-harder = Plus difficile
-inPlan-needs = Il faut :
-inPlan-safe = Sécurité :
-inPlan-watch = À surveiller :
-# $drill: the title of a drill, before what is done.
-inPlan-title = { $drill }.
+# Labels before what a drill needs and so on, on a card and in a plan.
+row-needs = Il faut :
+row-safe = Sécurité :
+row-watch = À surveiller :
+row-easier = Plus simple :
+row-harder = Plus difficile :
+# $drill: the title of a drill in a plan, before what is done.
+drillInPlan = { $drill }.
 
 problems-too-big = Ce fichier est trop gros pour un plan de séance. Ouvres-en un qui a été enregistré sur cette page.
 problems-not-json = Ce fichier est illisible. Ouvres-en un qui a été enregistré sur cette page.
@@ -118,7 +115,7 @@ certificateSheet-tick = L’encadrant coche ce qu’il a vu. Le reste viendra la
 certificateSheet-date = Jour et lieu :
 certificateSheet-coach = Encadrant :
 
-## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and the rows of a card
+## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and what stands behind the labels
 
 card-cone-title = Clic au cône
 card-cone-doing =

@@ -48,17 +48,14 @@ parts-drill = Buiten op de echte fiets
 parts-watch = Let op
 parts-end = Tot slot
 
-# Rows of a drill card; below, with a colon, the same within a plan.
-drill-needs = Nodig
-drill-safe = Veilig
-drill-watch = Let op
-drill-easier = Makkelijker
-drill-harder = Moeilijker
-inPlan-needs = Nodig:
-inPlan-safe = Veilig:
-inPlan-watch = Let op:
-# $drill: the title of a drill, before what is done.
-inPlan-title = { $drill }.
+# Labels before what a drill needs and so on, on a card and in a plan.
+row-needs = Nodig:
+row-safe = Veilig:
+row-watch = Let op:
+row-easier = Makkelijker:
+row-harder = Moeilijker:
+# $drill: the title of a drill in a plan, before what is done.
+drillInPlan = { $drill }.
 
 problems-too-big = Dit bestand is te groot voor een lesplan. Open een bestand dat op deze pagina is opgeslagen.
 problems-not-json = Dit bestand is niet te lezen. Open een bestand dat op deze pagina is opgeslagen.
@@ -118,7 +115,7 @@ certificateSheet-tick = De trainer vinkt aan wat te zien was. De rest komt de vo
 certificateSheet-date = Dag en plaats:
 certificateSheet-coach = Trainer:
 
-## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and the rows of a card
+## Drills on the real bike, called across a yard: a title, what is done (each line a sentence), and what stands behind the labels
 
 card-cone-title = Klik bij de pylon
 card-cone-doing =

@@ -68,12 +68,12 @@ function Road({ level }: { readonly level: Level | null }): JSX.Element {
   if (level === null) return <p>{say('noRoad')}</p>;
   return (
     <>
-      <p>
-        <strong>{say('road', { road: level.title })}</strong>
-      </p>
       <div class="teach-road">
         <Profile course={courseOfLevel(level)} label={level.title} />
       </div>
+      <p>
+        <strong>{say('road', { road: level.title })}</strong>
+      </p>
     </>
   );
 }
@@ -81,12 +81,12 @@ function Road({ level }: { readonly level: Level | null }): JSX.Element {
 function DrillInPlan({ id }: { readonly id: DrillId }): JSX.Element {
   return (
     <p class="teach-drill">
-      <strong>{say('inPlan-title', { drill: say(`card-${id}-title`) })}</strong>{' '}
+      <strong>{say('drillInPlan', { drill: say(`card-${id}-title`) })}</strong>{' '}
       {say.lines(`card-${id}-doing`).join(' ')}
       {(['needs', 'safe', 'watch'] as const).map((row) => (
         <Fragment key={row}>
           {' '}
-          <b>{say(`inPlan-${row}`)}</b> {say(`card-${id}-${row}`)}
+          <b>{say(`row-${row}`)}</b> {say(`card-${id}-${row}`)}
         </Fragment>
       ))}
     </p>
@@ -99,7 +99,7 @@ export function CardsSheet(): JSX.Element {
     <article class="teach-sheet teach-cards on-paper" data-sheet="cards">
       {DRILLS.map((id) => {
         const rows = (['needs', 'safe', 'watch', 'easier', 'harder'] as const).map(
-          (row) => [say(`drill-${row}`), say(`card-${id}-${row}`)] as const,
+          (row) => [say(`row-${row}`), say(`card-${id}-${row}`)] as const,
         );
         return (
           <section key={id} class="teach-card">
@@ -112,8 +112,7 @@ export function CardsSheet(): JSX.Element {
             <dl>
               {rows.map(([name, text]) => (
                 <div key={name}>
-                  <dt>{name}</dt>
-                  <dd>{text}</dd>
+                  <dt>{name}</dt> <dd>{text}</dd>
                 </div>
               ))}
             </dl>
