@@ -38,9 +38,10 @@ import { unitsOf } from './words/format.ts';
 
 // Nothing is shown before there are words for it.
 await firstWords(parseAddress(reachableHash()).view !== 'ride');
+const units = unitsOf(navigator.language);
 const store = createStore(
-  initialState(bundledLevels(), DEFAULT_KEYS, reachableHash(), {
-    units: unitsOf(navigator.language),
+  initialState(bundledLevels(units), DEFAULT_KEYS, reachableHash(), {
+    units,
     theme: usualTheme(),
   }),
 );
@@ -75,19 +76,23 @@ function show(state: State): void {
   awake.want(view === 'ride' && (ride?.phase === 'ready' || ride?.phase === 'riding'));
 }
 
-/** Another language is shown when its words have come; what is on the screen goes on. */
-let { language } = store.state().settings;
-function followLanguage({ settings }: State): void {
-  if (settings.language === language) return;
-  language = settings.language;
-  void changeLanguage(language).then(() => {
-    store.send({ kind: 'levels', levels: bundledLevels() });
+/**
+ * Another language is shown when its words have come; what is on the screen goes on. Bundled levels are said anew, as
+ * they are for other units.
+ */
+const spokenIn = ({ settings }: State): string => settings.language + settings.units;
+let spoken = spokenIn(store.state());
+function followWords(state: State): void {
+  if (spokenIn(state) === spoken) return;
+  spoken = spokenIn(state);
+  void changeLanguage(state.settings.language).then(() => {
+    store.send({ kind: 'levels', levels: bundledLevels(store.state().settings.units) });
     show(store.state());
   });
 }
 
 store.subscribe(show);
-store.subscribe(followLanguage);
+store.subscribe(followWords);
 onMotionChange(() => markDocument(store.state()));
 show(store.state());
 // Without its colours the page has not come whole, and what the sentence in `index.html` says is true.

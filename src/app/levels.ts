@@ -5,6 +5,8 @@
  */
 import { parseLevel } from '../core/level/parse.ts';
 import type { Level } from '../core/level/schema.ts';
+import { helpLimit } from '../words/cues.ts';
+import { createFormat } from '../words/format.ts';
 import { words } from '../words/words.ts';
 
 const say = words('ladder');
@@ -20,9 +22,8 @@ const files = import.meta.glob<LevelFile>(['../../levels/*.json', '!**/level.sch
   query: '?wordless',
 });
 
-const said = (name: string): string => (say.has(name) ? say(name) : '');
-
-function inWords(file: LevelFile): unknown {
+function inWords(file: LevelFile, speed: string): unknown {
+  const said = (name: string): string => (say.has(name) ? say.coded(name, { speed }) : '');
   const { id, cues = [] } = file;
   let count = 0;
   const cueOf = (cue: object): object => {
@@ -34,10 +35,11 @@ function inWords(file: LevelFile): unknown {
   return { ...file, ...texts, ...(cues.length === 0 ? {} : { cues: cues.map(cueOf) }) };
 }
 
-/** Every level of `levels/` that parses. */
-export function bundledLevels(): readonly Level[] {
+/** Every level of `levels/` that parses, speaking in these units. */
+export function bundledLevels(units: 'metric' | 'imperial' = 'metric'): readonly Level[] {
+  const speed = helpLimit(createFormat(units));
   return Object.values(files).flatMap((file) => {
-    const parsed = parseLevel(inWords(file));
+    const parsed = parseLevel(inWords(file, speed));
     return parsed.ok ? [parsed.level] : [];
   });
 }

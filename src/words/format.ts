@@ -13,15 +13,13 @@ const MILES_PER_M = 0.000621371;
 /** Ways to write numbers. */
 export interface Format {
   readonly number: (value: number, decimals?: number) => string;
-  readonly speed: (speedMps: number) => string;
+  readonly speed: (speedMps: number, decimals?: number) => string;
   /** Short distances in m or ft. */
   readonly distance: (distanceM: number, decimals?: number) => string;
   /** What is measured in metres everywhere, to a centimetre: how far a turn of the pedals carries. */
   readonly metres: (metres: number) => string;
   /** One m or one ft, in which round distances are round (m). */
   readonly unitM: number;
-  /** One km or one mile (m). */
-  readonly roadUnitM: number;
   /** Long distances in km or miles. */
   readonly road: (distanceM: number, decimals?: number) => string;
   /** 0.08 is 8 %. */
@@ -61,11 +59,11 @@ export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale
     common(`unit-${name}`, { value: write(value, decimals) });
   return {
     number: write,
-    speed: (mps) => (metric ? unit('kmh', mps * KMH_PER_MPS) : unit('mph', mps * MPH_PER_MPS)),
+    speed: (mps, decimals) =>
+      metric ? unit('kmh', mps * KMH_PER_MPS, decimals) : unit('mph', mps * MPH_PER_MPS, decimals),
     distance: (m, decimals) => (metric ? unit('m', m, decimals) : unit('ft', m * FEET_PER_M, decimals)),
     metres: (m) => unit('m', m, 2),
     unitM: metric ? 1 : 1 / FEET_PER_M,
-    roadUnitM: metric ? 1000 : 1 / MILES_PER_M,
     road: (m, decimals = 1) =>
       metric ? unit('km', m / 1000, decimals) : unit('mi', m * MILES_PER_M, decimals),
     percent: (ratio, decimals) => unit('percent', ratio * 100, decimals),

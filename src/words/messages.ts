@@ -5,8 +5,10 @@ type Text = string | number;
 
 export interface Messages {
   about: Plain<
-    | 'title' | 'keys' | 'tryLevers' | 'playTitle' | 'play' | 'modelTitle' | 'model' | 'privacyTitle' | 'privacy' | 'careTitle' | 'care' | 'creditsTitle' | 'credits' | 'honest'
-  >;
+    | 'title' | 'keys' | 'tryLevers' | 'playTitle' | 'modelTitle' | 'model' | 'privacyTitle' | 'privacy' | 'careTitle' | 'care' | 'creditsTitle' | 'credits' | 'honest'
+  > & {
+    'play': { speed: Text };
+  };
   arrival: Plain<
     | 'onItsWay' | 'stuck' | 'again' | 'safe' | 'noScript' | 'framed' | 'alone'
   >;
@@ -31,9 +33,10 @@ export interface Messages {
     'home-unsaved': { title: Text }; 'home-facts': { length: Text; steepest: Text }; 'leave-text': { title: Text }; 'edit-facts': { pitches: number; length: Text; climbed: Text }; 'edit-no': { number: Text; name: Text };
     'facts-sloped': { length: Text; slope: Text }; 'facts-rollers': { length: Text; slope: Text }; 'facts-random-pitches': { length: Text; count: Text; slope: Text }; 'wind': { way: 'head' | 'tail'; speed: Text };
     'wind-mps': { value: Text }; 'placed-stretch': { stretch: Text; what: Text }; 'hidden-sight': { sight: Text }; 'placed-cue': { at: Text; cue: Text }; 'reference-working': { share: Text }; 'reference-lowestAt': { rpm: Text; at: Text };
-    'reference-worstIs': { steepest: Text; at: Text; rpm: Text }; 'reference-noPitch': { at: Text; steepest: Text }; 'reference-lane': { what: Text; range: Text }; 'reference-shift': { direction: 'easier' | 'harder'; at: Text; gear: Text };
-    'compare-withCadence': { from: Text; to: Text; rode: Text; gear: Text; cadence: Text }; 'compare-withSpeed': { from: Text; to: Text; rode: Text; gear: Text; speed: Text }; 'json-line': { line: Text }; 'opened-already': { title: Text };
-    'road-reading': { share: Text }; 'road-facts': { length: Text; climbed: Text; steepest: Text; points: Text }; 'road-track': { track: Text }; 'road-hardest': { length: Text }; 'road-longest': { length: Text };
+    'reference-worstIs': { steepest: Text; at: Text; rpm: Text }; 'reference-noPitch': { at: Text; steepest: Text }; 'reference-scale': { low: Text; high: Text }; 'reference-lane': { what: Text; range: Text };
+    'reference-shift': { direction: 'easier' | 'harder'; at: Text; gear: Text }; 'compare-withCadence': { from: Text; to: Text; rode: Text; gear: Text; cadence: Text };
+    'compare-withSpeed': { from: Text; to: Text; rode: Text; gear: Text; speed: Text }; 'json-line': { line: Text }; 'opened-already': { title: Text }; 'road-reading': { share: Text };
+    'road-facts': { length: Text; climbed: Text; steepest: Text; points: Text }; 'road-track': { track: Text }; 'road-hardest': { length: Text }; 'road-longest': { length: Text };
     'road-chosen': { length: Text; climbed: Text; steepest: Text }; 'road-flatter': { climbed: Text; steepest: Text; limit: Text };
   };
   bike: Plain<
@@ -272,8 +275,10 @@ export interface Messages {
     | 'title-one-pitch-announced' | 'sentence-one-pitch-announced' | 'title-rolling-road' | 'sentence-rolling-road' | 'title-soft-feet' | 'sentence-soft-feet' | 'title-ready-to-go' | 'sentence-ready-to-go' | 'title-straight-chain'
     | 'sentence-straight-chain' | 'title-wind-and-gravel' | 'sentence-wind-and-gravel' | 'title-round-the-bend' | 'sentence-round-the-bend' | 'title-ride-over' | 'sentence-ride-over' | 'title-ring-and-back' | 'sentence-ring-and-back'
     | 'title-stops-wind-and-a-secret' | 'sentence-stops-wind-and-a-secret' | 'title-only-you-and-the-road' | 'sentence-only-you-and-the-road' | 'title-let-the-motor-breathe' | 'sentence-let-the-motor-breathe' | 'cue-let-the-motor-breathe-1'
-    | 'cue-let-the-motor-breathe-2' | 'title-without-help-above-25' | 'sentence-without-help-above-25' | 'cue-without-help-above-25-1' | 'cue-without-help-above-25-2'
-  >;
+    | 'cue-let-the-motor-breathe-2' | 'cue-without-help-above-25-2'
+  > & {
+    'title-without-help-above-25': { speed: Text }; 'sentence-without-help-above-25': { speed: Text }; 'cue-without-help-above-25-1': { speed: Text };
+  };
   levels: Plain<
     | 'intro' | 'own' | 'ridden' | 'next' | 'needs-derailleur' | 'needs-hub' | 'needs-motor' | 'needs-crank-motor' | 'none' | 'patches' | 'free-title' | 'free-intro' | 'free-seed' | 'free-seedHint' | 'free-seedEmpty' | 'free-another'
     | 'free-hilliness' | 'free-hilly-0' | 'free-hilly-1' | 'free-hilly-2' | 'free-hilly-3' | 'free-hilly-4' | 'free-length' | 'free-ride' | 'free-link' | 'free-copy' | 'free-copied' | 'free-notCopied' | 'free-bad-unreadable'

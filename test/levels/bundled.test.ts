@@ -39,7 +39,8 @@ describe.each(BUNDLED.map(({ file, level }) => [file, level] as const))('%s', (f
     const names = said.map(
       (_, i) => `${['title', 'sentence'][i] ?? 'cue'}-${level.id}${i < 2 ? '' : `-${i - 1}`}`,
     );
-    expect(names.map((name) => (say.has(name) ? say(name) : name))).toEqual(said);
+    const speed = '25 km/h';
+    expect(names.map((name) => (say.has(name) ? say.coded(name, { speed }) : name))).toEqual(said);
   });
 
   it('has a road without steps or gaps', () => {

@@ -10,7 +10,7 @@ play =
     Die rechte Hand bedient das Schaltwerk: leichter oder schwerer. Die linke Hand bedient die Kettenblätter.
     Schalte vor dem Berg, Gang für Gang, und tritt locker, solange die Kette wandert.
     Bei Gängen in der Nabe ist es umgekehrt: Druck weg oder stehen bleiben, schalten, dann weitertreten.
-    Auch ein Mittelmotor zieht an der Kette: locker treten, einen Atemzug warten, bis er loslässt, dann schalten. Über 25 km/h hilft er nicht.
+    Auch ein Mittelmotor zieht an der Kette: locker treten, einen Atemzug warten, bis er loslässt, dann schalten. Über { $speed } hilft er nicht.
     Der Gang in Zahlen ist der, auf dem der Hebel steht; eine gepunktete Linie darunter heißt, dass die Kette noch unterwegs ist.
     Lass die Beine in einem Tempo kreisen, das dir liegt. Über eine kleine Welle kannst du einfach hinwegfahren.
 modelTitle = Warum es sich wie Radfahren anfühlt

@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = Der letzte. Warte erst, bis der Motor loslässt.
 
 ## Without help above 25
 
-title-without-help-above-25 = Ohne Hilfe über 25
-sentence-without-help-above-25 = Über 25 km/h schweigt dein Motor, und das Rad ist schwer. Schalte vor dem Berg leichter, dann ist die Hilfe wieder da.
-cue-without-help-above-25-1 = Bergab über 25: Jetzt hilft der Motor nicht.
+title-without-help-above-25 = Ohne Hilfe über { $speed }
+sentence-without-help-above-25 = Über { $speed } schweigt dein Motor, und das Rad ist schwer. Schalte vor dem Berg leichter, dann ist die Hilfe wieder da.
+cue-without-help-above-25-1 = Bergab über { $speed }: Jetzt hilft der Motor nicht.
 cue-without-help-above-25-2 = Nur deine Beine, bis der Berg dich bremst.

@@ -4,13 +4,13 @@ title = How to play
 keys = What your hands do
 tryLevers = Try the levers
 playTitle = In short
-# Each line is a sentence of its own.
+# Each line is a sentence of its own. $speed: above which no motor helps; 25 km/h, or 15.5 mph.
 play =
     You pedal by yourself. Your hands shift, your eyes look ahead.
     The right hand works the rear derailleur: easier or harder. The left hand works the chainrings.
     Shift before the hill, step by step, with soft feet while the chain moves.
     Gears in the hub are the other way round: take the pressure off or stand still, shift, then push on.
-    A motor at the crank pulls on the chain, too: soft feet, wait a breath until it lets go, then shift. Above 25 km/h it gives nothing.
+    A motor at the crank pulls on the chain, too: soft feet, wait a breath until it lets go, then shift. Above { $speed } it gives nothing.
     The gear in figures is the one the lever stands for; a dotted line under it says that the chain is still on its way.
     Keep your legs turning at a pace you like. A short rise can simply be ridden over.
 modelTitle = Why it feels like riding

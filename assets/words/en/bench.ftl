@@ -191,9 +191,11 @@ reference-worstIs = { $steepest } at { $at }: the legs go down to { $rpm } a min
 reference-noPitch = no short pitch; steepest at { $at }, { $steepest }
 reference-level = none, the road is level
 reference-feet = Foot down
-reference-cadenceLane = Cadence, turns a minute
+reference-cadenceLane = Cadence (rpm)
 reference-speedLane = Speed
-# A small drawing, read aloud. $what: cadence or speed. $range: from the lowest to the highest.
+# In a corner of a small drawing: the lowest and the highest it shows.
+reference-scale = { $low } – { $high }
+# The same drawing, read aloud. $what: cadence or speed. $range: what stands in its corner.
 reference-lane = { $what }: { $range }
 reference-best = the best ride
 reference-ridden = what was ridden

@@ -150,7 +150,8 @@ cue-let-the-motor-breathe-2 = The last one. Let the motor go first.
 
 ## Without help above 25
 
-title-without-help-above-25 = Without help above 25
-sentence-without-help-above-25 = Above 25 km/h your motor is silent and the bike is heavy. Go easier before the hill, then the help is back.
-cue-without-help-above-25-1 = Downhill past 25: now the motor gives nothing.
+# $speed: above which no motor helps; 25 km/h, or 15.5 mph.
+title-without-help-above-25 = Without help above { $speed }
+sentence-without-help-above-25 = Above { $speed } your motor is silent and the bike is heavy. Go easier before the hill, then the help is back.
+cue-without-help-above-25-1 = Downhill past { $speed }: now the motor gives nothing.
 cue-without-help-above-25-2 = Your legs alone, until the hill slows you.

@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = La última. Primero, que suelte el motor.
 
 ## Without help above 25
 
-title-without-help-above-25 = Sin ayuda a más de 25
-sentence-without-help-above-25 = Por encima de 25 km/h el motor calla y la bici pesa. Pon una más suave antes de la cuesta y la ayuda vuelve.
-cue-without-help-above-25-1 = Cuesta abajo a más de 25: ahora el motor no da nada.
+title-without-help-above-25 = Sin ayuda a más de { $speed }
+sentence-without-help-above-25 = Por encima de { $speed } el motor calla y la bici pesa. Pon una más suave antes de la cuesta y la ayuda vuelve.
+cue-without-help-above-25-1 = Cuesta abajo a más de { $speed }: ahora el motor no da nada.
 cue-without-help-above-25-2 = Solo tus piernas, hasta que la cuesta te frene.

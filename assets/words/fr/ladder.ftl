@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = La dernière. Laisse d’abord le moteur lâcher.
 
 ## Plus d'assistance après 25
 
-title-without-help-above-25 = Plus d’assistance après 25
-sentence-without-help-above-25 = Au-dessus de 25 km/h, ton moteur se tait et le vélo est lourd. Passe plus facile avant la côte, et l’assistance revient.
-cue-without-help-above-25-1 = En descente, au-delà de 25 : le moteur ne donne plus rien.
+title-without-help-above-25 = Plus d’assistance au-delà de { $speed }
+sentence-without-help-above-25 = Au-dessus de { $speed }, ton moteur se tait et le vélo est lourd. Passe plus facile avant la côte, et l’assistance revient.
+cue-without-help-above-25-1 = En descente, au-delà de { $speed } : le moteur ne donne plus rien.
 cue-without-help-above-25-2 = Tes jambes seules, jusqu’à ce que la côte te ralentisse.

@@ -10,7 +10,7 @@ play =
     De rechterhand bedient de achterderailleur: lichter of zwaarder. De linkerhand bedient de kettingbladen.
     Schakel vóór de heuvel, stap voor stap, en trap zacht terwijl de ketting verspringt.
     Met versnellingen in de naaf gaat het andersom: haal de druk eraf of sta stil, schakel, trap dan door.
-    Een middenmotor trekt ook aan de ketting: trap zacht, wacht een tel tot hij loslaat, schakel dan. Boven 25 km/u geeft hij niets.
+    Een middenmotor trekt ook aan de ketting: trap zacht, wacht een tel tot hij loslaat, schakel dan. Boven { $speed } geeft hij niets.
     De versnelling in cijfers is die waar de hendel op staat; een stippellijn eronder zegt dat de ketting nog onderweg is.
     Laat je benen draaien in een tempo dat je prettig vindt. Over een kort bultje kun je gewoon heen rijden.
 modelTitle = Waarom het als fietsen voelt

@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = De laatste. Laat eerst de motor loslaten.
 
 ## Zonder hulp boven 25
 
-title-without-help-above-25 = Zonder hulp boven 25
-sentence-without-help-above-25 = Boven 25 km/u zwijgt je motor en is de fiets zwaar. Ga lichter vóór de heuvel, dan is de hulp terug.
-cue-without-help-above-25-1 = Bergaf boven 25: nu geeft de motor niets.
+title-without-help-above-25 = Zonder hulp boven { $speed }
+sentence-without-help-above-25 = Boven { $speed } zwijgt je motor en is de fiets zwaar. Ga lichter vóór de heuvel, dan is de hulp terug.
+cue-without-help-above-25-1 = Bergaf boven { $speed }: nu geeft de motor niets.
 cue-without-help-above-25-2 = Alleen je benen, tot de heuvel je afremt.

@@ -9,6 +9,7 @@ import type { HudHelp } from '../../game/hud/help.ts';
 import type { HudAids, HudFormats } from '../../game/hud/options.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
+import { helpLimit } from '../../words/cues.ts';
 import { createFormat } from '../../words/format.ts';
 import { drawSign } from '../../ui/signs.ts';
 import { outfitBeside, outfitLook } from '../../core/settings/outfit.ts';
@@ -198,6 +199,7 @@ function formatsOfHud(settings: Settings): HudFormats {
     gearName: format.gear,
     gearWanted: format.gearWanted,
     speed: format.speed,
+    helpLimit: helpLimit(format),
     metres: format.distance,
     markM: settings.units === 'metric' ? 50 : 100 * format.unitM,
     percent: format.percent,

@@ -6,6 +6,8 @@ import { KeyList } from '../../ui/keyList.tsx';
 import { Sheet } from '../../ui/parts.tsx';
 import { Button } from '../../ui/controls.tsx';
 import type { Send } from '../../state/store.ts';
+import { helpLimit } from '../../words/cues.ts';
+import { createFormat } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('about');
@@ -25,7 +27,7 @@ export const aboutPage: Page<KeptServices> = (state, send, services) => {
         <section class="paper">
           <h2>{say('playTitle')}</h2>
           <ol class="steps">
-            {say.lines('play').map((sentence) => (
+            {say.lines('play', { speed: helpLimit(createFormat(state.settings.units)) }).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ol>

@@ -19,6 +19,8 @@ export function freshId(title: string): string {
   const slug = title
     .normalize('NFD')
     .toLowerCase()
+    .replace(/ß/g, 'ss')
+    .replace(/œ/g, 'oe')
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, LONGEST_SLUG)
     .replace(/^-+|-+$/g, '');

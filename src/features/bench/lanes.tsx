@@ -112,7 +112,7 @@ function Lane(props: {
   const x = (atM: number): number =>
     SIDE + ((atM - shown.fromM) / (shown.toM - shown.fromM)) * (width - 2 * SIDE);
   const y = (value: number): number => BOTTOM - ((value - low) / (high - low)) * (BOTTOM - TOP);
-  const range = say('range', { low: scale(low), high: scale(high) });
+  const range = say('reference-scale', { low: scale(low), high: scale(high) });
   return (
     <div ref={ref}>
       <svg

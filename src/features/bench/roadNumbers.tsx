@@ -8,8 +8,11 @@ type Across = (atM: number) => number;
 
 /** Numbers of gradient need so much room (px). */
 const GRADIENT_GAP_PX = 46;
+/** Heights stand at both ends of the drawing, so far into it (px). */
+const HEIGHTS_PX = 60;
 /** Longer roads are numbered in km or miles (m). */
 const LONG_ROAD_M = 10_000;
+const MILE_M = 1_609.344;
 
 /** Mean gradients of equal parts of a road that has no gradients of its own to show. */
 export function Gradients(props: {
@@ -27,10 +30,12 @@ export function Gradients(props: {
   const texts: JSX.Element[] = [];
   const first = Math.ceil(Math.max(part.fromM, shown.fromM) / stepM) * stepM;
   for (let fromM = first; fromM + stepM <= Math.min(part.toM, shown.toM); fromM += stepM) {
+    const atPx = x(fromM + stepM / 2);
+    if (Math.min(atPx - x(shown.fromM), x(shown.toM) - atPx) < HEIGHTS_PX) continue;
     const ratio = (heightAt(fromM + stepM) - heightAt(fromM)) / stepM;
     const middleM = fromM + stepM / 2;
     texts.push(
-      <text key={fromM} x={x(middleM)} y={Math.max(16, y(middleM) - 12)} text-anchor="middle">
+      <text key={fromM} x={atPx} y={Math.max(16, y(middleM) - 12)} text-anchor="middle">
         {format.percent(Math.round(ratio * 100) / 100 || 0)}
       </text>,
     );
@@ -90,7 +95,8 @@ export function Axis({
 }): JSX.Element {
   const format = useFormat();
   const isLong = shown.toM - shown.fromM > LONG_ROAD_M;
-  const marks = roadTicks(shown, x(shown.toM) - x(shown.fromM), isLong ? format.roadUnitM : format.unitM);
+  const longUnitM = format.unitM === 1 ? 1_000 : MILE_M;
+  const marks = roadTicks(shown, x(shown.toM) - x(shown.fromM), isLong ? longUnitM : format.unitM);
   // Numbers at the ends stay inside of the drawing.
   const anchorOf = (atM: number): 'start' | 'middle' | 'end' => {
     const share = (atM - shown.fromM) / (shown.toM - shown.fromM);

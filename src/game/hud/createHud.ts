@@ -7,7 +7,6 @@ import './hud-legs.css';
 import './hud-touch.css';
 import './hud-child.css';
 import './hud-play.css';
-import { CUT_OFF_MPS } from '../../core/model/motor.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { Machine, Pressure } from '../../core/model/types.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
@@ -233,7 +232,7 @@ class HudView implements Hud {
     if (frame.crossed) return say('crossed');
     return frame.motor === null
       ? say('widened', { times: this.#top.widening })
-      : say(`motor-${motorShown(frame.motor)}`, { speed: this.#formats.speed(CUT_OFF_MPS) });
+      : say(`motor-${motorShown(frame.motor)}`, { speed: this.#formats.helpLimit });
   }
 
   applyEvents(events: readonly RideEvent[]): void {

@@ -17,6 +17,8 @@ export interface HudFormats {
   readonly gearWanted: (from: Gear, to: Gear) => string;
   /** Speed with its unit. */
   readonly speed: (speedMps: number) => string;
+  /** The speed above which a motor gives nothing. */
+  readonly helpLimit: string;
   /** Metres with their unit. */
   readonly metres: (metres: number) => string;
   /** From one mark on the road ahead to the next (m); every other one is named. */
