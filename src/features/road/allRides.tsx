@@ -12,43 +12,56 @@ import {
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
-import { PitchTable, placeText } from './pitchTable.tsx';
+import { pictureText, PitchTable, placeText } from './pitchTable.tsx';
 import { monthText } from './months.ts';
-import type { RoadWords } from './words.ts';
+import { habitsOf, summaryOf, titleOf } from './rides.ts';
+
+const say = words('road');
 
 /** Fewer pitches than this make no mean worth much. */
 const ENOUGH_PITCHES = 10;
+
+/** Above the columns of the months. */
+const HEADS = [
+  'all-month',
+  'all-rides',
+  'table-first',
+  'table-atFoot',
+  'all-fall',
+  'all-inBand',
+  'all-check',
+] as const;
 
 interface Props {
   readonly rides: readonly KeptRoadRide[];
   readonly results: readonly KeptResult[];
   readonly onForget: (id: string) => void;
-  readonly words: RoadWords;
   readonly format: Format;
 }
 
 /** The card. */
-export function AllRides({ rides, results, onForget, words, format }: Props): JSX.Element {
+export function AllRides({ rides, results, onForget, format }: Props): JSX.Element {
   const id = useId();
-  const { all } = words;
   const means = meansOf(rides);
   return (
     <section class="paper" aria-labelledby={id} data-kept-rides={rides.length}>
-      <h2 id={id}>{all.title}</h2>
+      <h2 id={id}>{say('all-title')}</h2>
       {rides.length === 0 ? (
-        <p>{all.empty}</p>
+        <p>{say('all-empty')}</p>
       ) : (
         <>
           <p>
-            {all.mean(means.rides, means.pitches)} {means.pitches < ENOUGH_PITCHES && all.few}
+            {say('all-mean', { rides: means.rides, pitches: means.pitches })}{' '}
+            {means.pitches < ENOUGH_PITCHES && say('all-few')}
           </p>
-          <Months {...{ rides, results, words, format }} />
+          <Months {...{ rides, results, format }} />
           <details class="road-kept">
-            <summary>{all.what}</summary>
-            <p class="quiet">{all.whatHint}</p>
+            <summary>{say('all-what')}</summary>
+            <p class="quiet">{say('all-whatHint')}</p>
             {rides.map((ride, i) => (
-              <Kept key={ride.id} number={i + 1} {...{ ride, results, onForget, words, format }} />
+              <Kept key={ride.id} number={i + 1} {...{ ride, results, onForget, format }} />
             ))}
           </details>
         </>
@@ -57,11 +70,10 @@ export function AllRides({ rides, results, onForget, words, format }: Props): JS
   );
 }
 
-function Months({ rides, results, words, format }: Omit<Props, 'onForget'>): JSX.Element {
-  const { all } = words;
-  const heads = [all.month, all.rides, all.first, all.atFoot, all.fall, all.inBand, all.check];
+function Months({ rides, results, format }: Omit<Props, 'onForget'>): JSX.Element {
+  const heads = HEADS.map((head) => say(head));
   return (
-    <ScrollBox class="scroll-table road-scroll" label={all.byMonth}>
+    <ScrollBox class="scroll-table road-scroll" label={say('all-byMonth')}>
       <table class="road-months">
         <thead>
           <tr>
@@ -75,12 +87,12 @@ function Months({ rides, results, words, format }: Omit<Props, 'onForget'>): JSX
         <tbody>
           {byMonth(rides).map(({ month, means }) => (
             <tr key={month ?? ''} data-month={month ?? ''}>
-              <th scope="row">{month === null ? all.noMonth : monthText(month)}</th>
-              <td data-label={all.rides}>
-                {format.number(means.rides)} · {format.number(means.pitches)} {all.pitches.toLowerCase()}
+              <th scope="row">{month === null ? say('all-noMonth') : monthText(month)}</th>
+              <td data-label={say('all-rides')}>
+                {say('all-counted', { rides: means.rides, pitches: means.pitches })}
               </td>
-              <MeanCells means={means} words={words} format={format} />
-              <td data-label={all.check}>{checksOf(results, month, words, format)}</td>
+              <MeanCells means={means} format={format} />
+              <td data-label={say('all-check')}>{checksOf(results, month, format)}</td>
             </tr>
           ))}
         </tbody>
@@ -89,52 +101,42 @@ function Months({ rides, results, words, format }: Omit<Props, 'onForget'>): JSX
   );
 }
 
-function MeanCells({
-  means,
-  words,
-  format,
-}: {
-  means: RoadMeans;
-  words: RoadWords;
-  format: Format;
-}): JSX.Element {
-  const { all, table, picture } = words;
+function MeanCells({ means, format }: { means: RoadMeans; format: Format }): JSX.Element {
   const { firstEasierM: first, bestFirstEasierM: best } = means;
   const written = (value: MeanOf | null, write: (n: number) => string): string =>
     value === null
-      ? table.unknown
-      : all.giveOrTake(write(value.mean), value.giveOrTake === null ? null : format.number(value.giveOrTake));
-  const own = placeText(first?.mean ?? null, first?.giveOrTake ?? null, words, format);
-  const bestText = best === null ? null : placeText(best.mean, null, words, format);
+      ? say('unknown')
+      : value.giveOrTake === null
+        ? write(value.mean)
+        : say('all-giveOrTake', { value: write(value.mean), pm: format.number(value.giveOrTake) });
+  const own = placeText(first?.mean ?? null, first?.giveOrTake ?? null, format);
+  const bestText = best === null ? null : placeText(best.mean, null, format);
   return (
     <>
-      <td data-label={all.first}>
+      <td data-label={say('table-first')}>
         <FootPicture
           firstEasierM={first?.mean ?? null}
           plusMinusM={first?.giveOrTake ?? null}
           bestM={best?.mean ?? null}
-          said={picture.desc(own, bestText)}
+          said={pictureText(own, bestText)}
         />
-        <span>{first === null ? table.unknown : own}</span>
+        <span>{first === null ? say('unknown') : own}</span>
       </td>
-      <td data-label={all.atFoot}>{written(means.atFootPercent, (n) => format.percent(n / 100))}</td>
-      <td data-label={all.fall}>{written(means.fallRpm, (n) => all.perMinute(format.number(n)))}</td>
-      <td data-label={all.inBand}>{written(means.inBandPercent, (n) => format.percent(n / 100))}</td>
+      <td data-label={say('table-atFoot')}>{written(means.atFootPercent, (n) => format.percent(n / 100))}</td>
+      <td data-label={say('all-fall')}>
+        {written(means.fallRpm, (n) => say('all-perMinute', { rpm: format.number(n) }))}
+      </td>
+      <td data-label={say('all-inBand')}>{written(means.inBandPercent, (n) => format.percent(n / 100))}</td>
     </>
   );
 }
 
 /** Totals of the check rides of a month. */
-function checksOf(
-  results: readonly KeptResult[],
-  month: string | null,
-  { all, table }: RoadWords,
-  format: Format,
-): string {
+function checksOf(results: readonly KeptResult[], month: string | null, format: Format): string {
   const totals = results
     .filter(({ kind, atMs }) => kind === 'check' && month !== null && monthOf(atMs) === month)
     .map(({ total }) => format.number(total));
-  return totals.length === 0 ? table.unknown : all.checks(totals.join(', '));
+  return totals.length === 0 ? say('unknown') : say('all-checks', { totals: totals.join(', ') });
 }
 
 function monthOf(atMs: number): string {
@@ -145,33 +147,29 @@ function monthOf(atMs: number): string {
 function Kept(
   props: Omit<Props, 'rides'> & { readonly ride: KeptRoadRide; readonly number: number },
 ): JSX.Element {
-  const { ride, results, onForget, words, format } = props;
-  const { all } = words;
-  const title = all.numbered(
-    props.number,
-    words.ride.title(ride.month === null ? null : monthText(ride.month), format.road(ride.lengthKm * 1000)),
-  );
+  const { ride, results, onForget, format } = props;
+  const title = say('all-numbered', {
+    number: props.number,
+    title: titleOf(ride.month, format.road(ride.lengthKm * 1000)),
+  });
   return (
     <div class="road-kept-ride" data-kept-ride={ride.id}>
       <h3>{title}</h3>
       <p>
-        {ride.teethKnown && `${format.parts(ride)}. `}
-        {words.ride.summary(format.percent(ride.readablePercent / 100), ride.pitches.length)}{' '}
-        {words.ride.habits(
-          ride.changesPerKm === null ? null : format.number(ride.changesPerKm, 1),
-          ride.inBandPercent === null ? null : format.percent(ride.inBandPercent / 100),
-        )}
+        {ride.teethKnown && say('all-parts', { parts: format.parts(ride) })}{' '}
+        {summaryOf(ride.readablePercent / 100, ride.pitches.length, format)}{' '}
+        {habitsOf(ride.changesPerKm, ride.inBandPercent === null ? null : ride.inBandPercent / 100, format)}
       </p>
       {ride.pitches.length > 0 && (
         <PitchTable
-          {...{ results, words, format }}
+          {...{ results, format }}
           pitches={ride.pitches}
           onAgain={null}
-          label={words.ride.pitchesOf(title)}
+          label={say('ride-pitchesOf', { title })}
         />
       )}
-      <Button small aria-label={all.forgetThis(title)} onClick={() => onForget(ride.id)}>
-        {all.forget}
+      <Button small aria-label={say('all-forgetThis', { ride: title })} onClick={() => onForget(ride.id)}>
+        {say('all-forget')}
       </Button>
     </div>
   );

@@ -6,34 +6,30 @@ import { Tick } from '../../ui/controls.tsx';
 import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import type { Format } from '../../words/format.ts';
-import type { RoadWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('road');
 
 /** The card on top. */
 export function Bring(props: {
   readonly who: RoadRider;
   readonly onTeethKnown: (known: boolean) => void;
   readonly onFiles: (files: readonly File[]) => void;
-  readonly words: RoadWords;
   readonly format: Format;
 }): JSX.Element {
-  const { who, onTeethKnown, onFiles, words, format } = props;
+  const { who, onTeethKnown, onFiles, format } = props;
   const { bike, teethKnown } = who;
   const id = useId();
-  const { bring } = words;
   return (
     <section class="paper road-bring" aria-labelledby={id}>
-      <h2 id={id}>{bring.title}</h2>
+      <h2 id={id}>{say('bring-title')}</h2>
       <p>
-        {bring.bike(format.parts(bike), format.tyre(bike))}{' '}
+        {say('bring-bike', { parts: format.parts(bike), tyre: format.tyre(bike) })}{' '}
         <PageLink to="bike" class="road-other-bike">
-          {bring.otherBike}
+          {say('bring-otherBike')}
         </PageLink>
       </p>
-      <Tick
-        label={`${bring.teeth}. ${bring.teethHint}`}
-        checked={!teethKnown}
-        onChange={(unknown) => onTeethKnown(!unknown)}
-      />
+      <Tick label={say('bring-teeth')} checked={!teethKnown} onChange={(unknown) => onTeethKnown(!unknown)} />
       <div class="buttons">
         <FileButton
           name="data-ride-files"
@@ -42,11 +38,11 @@ export function Bring(props: {
           multiple
           onFiles={onFiles}
         >
-          {bring.files}
+          {say('bring-files')}
         </FileButton>
       </div>
-      <p class="quiet">{bring.what}</p>
-      <p class="road-privacy">{bring.privacy}</p>
+      <p class="quiet">{say('bring-what')}</p>
+      <p class="road-privacy">{say('bring-privacy')}</p>
     </section>
   );
 }

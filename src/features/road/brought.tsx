@@ -4,15 +4,17 @@ import { useId } from 'preact/hooks';
 import type { HeightUnit } from '../../core/gpx/choose.ts';
 import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
-import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
+import { keptRide, type KeptPitch, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRider, RoadRideFigures } from '../../core/recorded/rideFigures.ts';
 import { Button } from '../../ui/controls.tsx';
 import type { Format } from '../../words/format.ts';
 import { sentenceOf } from '../../words/problems.ts';
-import { monthText } from './months.ts';
-import { PitchTable } from './pitchTable.tsx';
+import { words } from '../../words/words.ts';
+import { nameOf, PitchTable } from './pitchTable.tsx';
+import { habitsOf, summaryOf, titleOf } from './rides.ts';
 import type { BroughtRide, RideFile } from './services.ts';
-import type { RoadWords } from './words.ts';
+
+const say = words('road');
 
 /** A file of this visit. */
 export interface BroughtFile extends RideFile {
@@ -28,8 +30,8 @@ export interface BroughtFile extends RideFile {
   readonly outcome: BroughtRide | null;
   /** True once the best rides are there too. */
   readonly done: boolean;
-  /** The last thing that happened to it. */
-  readonly told: string;
+  /** The last thing that happened to it: whether its numbers were kept, or the pitch no level can be made of. */
+  readonly told: 'kept' | 'notKept' | KeptPitch | null;
 }
 
 interface Props {
@@ -39,24 +41,20 @@ interface Props {
   readonly onHeights: (unit: HeightUnit) => void;
   readonly onKeep: (ride: KeptRoadRide) => void;
   readonly onAgain: (index: number) => void;
-  readonly words: RoadWords;
   readonly format: Format;
 }
 
 /** The card. */
 export function Brought(props: Props): JSX.Element {
-  const { file, words, format } = props;
+  const { file, format } = props;
   const id = useId();
   const { outcome } = file;
   const title =
     outcome?.kind === 'ride'
-      ? words.ride.named(
-          words.ride.title(
-            outcome.figures.month === null ? null : monthText(outcome.figures.month),
-            format.road(outcome.figures.lengthM),
-          ),
-          file.name,
-        )
+      ? say('ride-named', {
+          title: titleOf(outcome.figures.month, format.road(outcome.figures.lengthM)),
+          file: file.name,
+        })
       : file.name;
   return (
     <section
@@ -66,36 +64,35 @@ export function Brought(props: Props): JSX.Element {
       data-brought={outcome?.kind ?? 'reading'}
       data-done={file.done}
     >
-      <h2 id={id}>{outcome === null || outcome.kind === 'ride' ? title : words.refused(file.name)}</h2>
-      {outcome === null && <p>{words.bring.reading(format.percent(file.share))}</p>}
-      {outcome?.kind === 'useless' && <p>{words.problems[outcome.why]}</p>}
+      <h2 id={id}>
+        {outcome === null || outcome.kind === 'ride' ? title : say('refused', { name: file.name })}
+      </h2>
+      {outcome === null && <p>{say('bring-reading', { share: format.percent(file.share) })}</p>}
+      {outcome?.kind === 'useless' && <p>{say(`useless-${outcome.why}`)}</p>}
       {outcome?.kind === 'refused' &&
         outcome.problems.map((problem) => <p key={problem.code}>{sentenceOf(problem)}</p>)}
-      {file.feet !== null && <Heights question={file.feet} onHeights={props.onHeights} words={words} />}
+      {file.feet !== null && <Heights question={file.feet} onHeights={props.onHeights} />}
       {outcome?.kind === 'ride' && <Ride {...props} figures={outcome.figures} title={title} />}
     </section>
   );
 }
 
 /** Heights that may be in feet would make pitches three times too steep, so nothing is kept before that is known. */
-function Heights(
-  props: Pick<Props, 'onHeights' | 'words'> & { readonly question: RoadQuestion },
-): JSX.Element {
-  const { question, onHeights, words } = props;
+function Heights(props: Pick<Props, 'onHeights'> & { readonly question: RoadQuestion }): JSX.Element {
+  const { question, onHeights } = props;
   return (
     <div data-heights>
       <p>{sentenceOf(question)}</p>
       <div class="buttons">
-        <Button onClick={() => onHeights('metres')}>{words.bring.metres}</Button>
-        <Button onClick={() => onHeights('feet')}>{words.bring.feet}</Button>
+        <Button onClick={() => onHeights('metres')}>{say('bring-metres')}</Button>
+        <Button onClick={() => onHeights('feet')}>{say('bring-feet')}</Button>
       </div>
     </div>
   );
 }
 
 function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title: string }): JSX.Element {
-  const { file, figures, title, kept, results, onKeep, onAgain, words, format } = props;
-  const { ride, bring, picture } = words;
+  const { file, figures, title, kept, results, onKeep, onAgain, format } = props;
   const numbers = keptRide(figures, file.who.bike, file.who.teethKnown);
   const already = kept.find((one) => one.id === numbers.id);
   const found = figures.pitches.length;
@@ -103,44 +100,49 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
   return (
     <>
       <p class="road-summary">
-        {ride.summary(format.percent(figures.readableShare), found)}{' '}
-        {ride.habits(
-          figures.changesPerKm === null ? null : format.number(figures.changesPerKm, 1),
-          figures.shareInBand === null ? null : format.percent(figures.shareInBand),
-        )}
+        {summaryOf(figures.readableShare, found, format)}{' '}
+        {habitsOf(figures.changesPerKm, figures.shareInBand, format)}
       </p>
       <p class="quiet">
         {figures.powerMeasured
-          ? ride.power(format.number(5 * Math.round(figures.steadyPowerW / 5)))
-          : ride.powerUnknown}
+          ? say('ride-power', { watts: format.number(5 * Math.round(figures.steadyPowerW / 5)) })
+          : say('ride-powerUnknown')}
       </p>
       {found === 0 ? (
-        <p>{ride.noPitch}</p>
+        <p>{say('ride-noPitch')}</p>
       ) : (
         <>
           <ul class="road-legend" aria-hidden="true">
-            <li class="own">{picture.own}</li>
-            <li class="best">{picture.best}</li>
+            <li class="own">{say('picture-own')}</li>
+            <li class="best">{say('picture-best')}</li>
           </ul>
           <PitchTable
-            {...{ results, words, format }}
+            {...{ results, format }}
             pitches={(already ?? numbers).pitches}
-            label={ride.pitchesOf(title)}
+            label={say('ride-pitchesOf', { title })}
             onAgain={file.done && file.feet === null ? onAgain : null}
           />
         </>
       )}
-      {!file.done && found > 0 && <output class="quiet">{bring.judging(judged, found)}</output>}
+      {!file.done && found > 0 && (
+        <output class="quiet">{say('bring-judging', { done: judged, all: found })}</output>
+      )}
       <div class="buttons">
         <Button
           disabled={!file.done || file.feet !== null || already !== undefined}
           data-keep-ride
           onClick={() => onKeep(numbers)}
         >
-          {ride.keep}
+          {say('ride-keep')}
         </Button>
       </div>
-      <output class="quiet">{file.told === '' && already !== undefined ? ride.already : file.told}</output>
+      <output class="quiet">{toldOf(file, already !== undefined, format)}</output>
     </>
   );
+}
+
+function toldOf({ told }: BroughtFile, already: boolean, format: Format): string {
+  if (told === null) return already ? say('ride-already') : '';
+  if (told === 'kept' || told === 'notKept') return say(`ride-${told}`);
+  return say('table-notMade', { pitch: nameOf(told, format) });
 }

@@ -12,16 +12,18 @@ import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures
 import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import type { Send, State } from '../../state/store.ts';
+import { common } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { AllRides } from './allRides.tsx';
 import { Bring } from './bring.tsx';
 import { Brought, type BroughtFile } from './brought.tsx';
-import { nameOf } from './pitchTable.tsx';
 import type { RoadDesk, RoadServices } from './services.ts';
-import { roadWords as words } from './words.ts';
+
+const say = words('road');
 
 export const roadPage: Page<RoadServices> = (state, send, services) => (
-  <Sheet title={words.title} intro={words.intro}>
+  <Sheet title={common('nav-road')} intro={say('intro')}>
     <Opening {...{ state, send, services }} />
   </Sheet>
 );
@@ -38,7 +40,7 @@ function Opening({ state, send, services }: Props): JSX.Element {
   useEffect(() => {
     services.onTheRoad().then(setDesk, () => setFailed(true));
   }, [services]);
-  if (desk === null) return <output>{failed ? words.openFailed : words.opening}</output>;
+  if (desk === null) return <output>{say(failed ? 'openFailed' : 'opening')}</output>;
   const { settings, results } = state;
   return (
     <RoadPage
@@ -66,7 +68,7 @@ export function RoadPage(props: {
   const kept = useKept(desk);
   const { rides } = kept;
   const keepNumbers = async (file: BroughtFile, ride: KeptRoadRide): Promise<void> =>
-    change(file.id, { told: (await kept.keep(ride)) ? words.ride.kept : words.ride.notKept });
+    change(file.id, { told: (await kept.keep(ride)) ? 'kept' : 'notKept' });
   const again = async (file: BroughtFile, index: number): Promise<void> => {
     const { outcome } = file;
     if (outcome?.kind !== 'ride') return;
@@ -75,13 +77,13 @@ export function RoadPage(props: {
     const written = numbers.pitches[index];
     if (pitch === undefined || written === undefined) return;
     const id = `pitch-${numbers.id.slice(0, 8)}-${index + 1}`;
-    const title = words.level.title(
-      format.percent(written.slopePercent / 100),
-      format.distance(written.lengthM),
-    );
-    const made = await desk.again(file, file.who, pitch, { id, title, sentence: words.level.sentence });
+    const title = say('level-title', {
+      slope: format.percent(written.slopePercent / 100),
+      length: format.distance(written.lengthM),
+    });
+    const made = await desk.again(file, file.who, pitch, { id, title, sentence: say('level-sentence') });
     if (!made.ok || !(await desk.keepLevel(made.level))) {
-      change(file.id, { told: `${nameOf(written, words, format)}: ${words.table.notMade}` });
+      change(file.id, { told: written });
       return;
     }
     const known = rides.find((ride) => ride.id === numbers.id) ?? numbers;
@@ -93,25 +95,25 @@ export function RoadPage(props: {
   };
   return (
     <div class="road-page">
-      <Bring {...{ who, format, words }} onTeethKnown={setTeethKnown} onFiles={(list) => bring(list, who)} />
+      <Bring {...{ who, format }} onTeethKnown={setTeethKnown} onFiles={(list) => bring(list, who)} />
       {files.map((file) => (
         <Brought
           key={file.id}
-          {...{ file, results, format, words }}
+          {...{ file, results, format }}
           kept={rides}
           onHeights={(unit) => readIn(file, unit)}
           onKeep={(ride) => void keepNumbers(file, ride)}
           onAgain={(index) => void again(file, index)}
         />
       ))}
-      <AllRides {...{ rides, results, words, format }} onForget={(id) => void kept.forget(id)} />
-      <p class="quiet road-limits">{words.limits}</p>
+      <AllRides {...{ rides, results, format }} onForget={(id) => void kept.forget(id)} />
+      <p class="quiet road-limits">{say('limits')}</p>
     </div>
   );
 }
 
 /** What is known of a file before it is read. */
-const UNREAD = { share: 0, outcome: null, feet: null, done: false, told: '' } as const;
+const UNREAD = { share: 0, outcome: null, feet: null, done: false, told: null } as const;
 
 /** The files of this visit, read one after the other. */
 function useFiles(desk: RoadDesk) {

@@ -5,8 +5,10 @@ import type { KeptPitch } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
-import type { RoadWords } from './words.ts';
+
+const say = words('road');
 
 interface Props {
   readonly pitches: readonly KeptPitch[];
@@ -14,14 +16,14 @@ interface Props {
   /** Rides a pitch again, by its number; null where its road is not at hand. */
   readonly onAgain: ((index: number) => void) | null;
   readonly label: string;
-  readonly words: RoadWords;
   readonly format: Format;
 }
 
+const HEADS = ['pitch', 'first', 'atFoot', 'cadence', 'best'] as const;
+
 /** The table. */
-export function PitchTable({ pitches, results, onAgain, label, words, format }: Props): JSX.Element {
-  const { table } = words;
-  const heads = [table.pitch, table.first, table.atFoot, table.cadence, table.best];
+export function PitchTable({ pitches, results, onAgain, label, format }: Props): JSX.Element {
+  const heads = HEADS.map((head) => say(`table-${head}`));
   return (
     <ScrollBox class="scroll-table road-scroll" label={label}>
       <table class="road-pitches">
@@ -32,7 +34,7 @@ export function PitchTable({ pitches, results, onAgain, label, words, format }: 
                 {head}
               </th>
             ))}
-            {onAgain !== null && <th scope="col">{table.again}</th>}
+            {onAgain !== null && <th scope="col">{say('table-again')}</th>}
           </tr>
         </thead>
         <tbody>
@@ -43,15 +45,15 @@ export function PitchTable({ pitches, results, onAgain, label, words, format }: 
               key={i}
               data-pitch={i}
             >
-              <PitchCells {...{ pitch, words, format }} game={gameText(pitch, results, words, format)} />
+              <PitchCells {...{ pitch, format }} game={gameText(pitch, results, format)} />
               {onAgain !== null && (
                 <td>
                   <Button
                     small
-                    aria-label={table.rideThis(nameOf(pitch, words, format))}
+                    aria-label={say('table-rideThis', { pitch: nameOf(pitch, format) })}
                     onClick={() => onAgain(i)}
                   >
-                    {table.ride}
+                    {say('table-ride')}
                   </Button>
                 </td>
               )}
@@ -66,41 +68,41 @@ export function PitchTable({ pitches, results, onAgain, label, words, format }: 
 function PitchCells(props: {
   readonly pitch: KeptPitch;
   readonly game: string | null;
-  readonly words: RoadWords;
   readonly format: Format;
 }): JSX.Element {
-  const { pitch, game, words, format } = props;
-  const { table, picture } = words;
+  const { pitch, game, format } = props;
   const { best, firstEasierM, plusMinusM } = pitch;
   const unread = pitch.atFootPercent === null && firstEasierM === null && pitch.plusMinusM === null;
-  const number = (value: number | null): string => (value === null ? table.unknown : format.number(value));
-  const own = placeText(firstEasierM, plusMinusM, words, format);
-  const bestPlace = best === null ? null : placeText(best.firstEasierM, null, words, format);
+  const number = (value: number | null): string => (value === null ? say('unknown') : format.number(value));
+  const own = placeText(firstEasierM, plusMinusM, format);
+  const bestPlace = best === null ? null : placeText(best.firstEasierM, null, format);
   return (
     <>
-      <th scope="row">{nameOf(pitch, words, format)}</th>
-      <td data-label={table.first}>
+      <th scope="row">{nameOf(pitch, format)}</th>
+      <td data-label={say('table-first')}>
         <FootPicture
           firstEasierM={firstEasierM}
           plusMinusM={plusMinusM}
           bestM={best?.firstEasierM ?? null}
-          said={picture.desc(own, bestPlace)}
+          said={pictureText(own, bestPlace)}
         />
-        <span>{unread && best?.firstEasierM !== null ? table.unread : own}</span>
+        <span>{unread && best?.firstEasierM !== null ? say('table-unread') : own}</span>
       </td>
-      <td data-label={table.atFoot}>
-        {pitch.atFootPercent === null ? table.unknown : format.percent(pitch.atFootPercent / 100)}
+      <td data-label={say('table-atFoot')}>
+        {pitch.atFootPercent === null ? say('unknown') : format.percent(pitch.atFootPercent / 100)}
       </td>
-      <td data-label={table.cadence}>
+      <td data-label={say('table-cadence')}>
         {[pitch.beforeRpm, pitch.footRpm, pitch.lowestRpm].map(number).join(' · ')}
       </td>
-      <td data-label={table.best}>
+      <td data-label={say('table-best')}>
         {best === null || bestPlace === null
-          ? table.unknown
-          : table.best2(
-              bestPlace,
-              best.atFootPercent === null ? null : format.percent(best.atFootPercent / 100),
-            )}
+          ? say('unknown')
+          : best.atFootPercent === null
+            ? bestPlace
+            : say('table-bestDone', {
+                place: bestPlace,
+                share: format.percent(best.atFootPercent / 100),
+              })}
         {game !== null && <b class="road-game"> {game}</b>}
       </td>
     </>
@@ -108,36 +110,36 @@ function PitchCells(props: {
 }
 
 /** `8 %, 120 m`. */
-export function nameOf(pitch: KeptPitch, words: RoadWords, format: Format): string {
-  return words.table.name(format.percent(pitch.slopePercent / 100), format.distance(pitch.lengthM));
+export function nameOf(pitch: KeptPitch, format: Format): string {
+  return say('table-name', {
+    slope: format.percent(pitch.slopePercent / 100),
+    length: format.distance(pitch.lengthM),
+  });
 }
 
 /** Where a first easier gear lies, in words. */
-export function placeText(
-  atM: number | null,
-  plusMinusM: number | null,
-  { table }: RoadWords,
-  format: Format,
-): string {
-  if (atM === null) return table.none;
-  const pm = plusMinusM === null ? null : format.distance(plusMinusM);
-  return atM <= 0 ? table.before(format.distance(-atM), pm) : table.after(format.distance(atM), pm);
+export function placeText(atM: number | null, plusMinusM: number | null, format: Format): string {
+  if (atM === null) return say('place-none');
+  const place = atM <= 0 ? 'place-before' : 'place-after';
+  const metres = format.distance(Math.abs(atM));
+  return plusMinusM === null
+    ? say(place, { metres })
+    : say(`${place}Pm`, { metres, pm: format.distance(plusMinusM) });
 }
 
+/** What the small picture of a pitch shows, of two places in words. */
+export const pictureText = (own: string, best: string | null): string =>
+  best === null ? say('picture-desc', { own }) : say('picture-descBest', { own, best });
+
 /** The marks of the last ride over the level that was made of a pitch. */
-function gameText(
-  { levelId }: KeptPitch,
-  results: readonly KeptResult[],
-  { table }: RoadWords,
-  format: Format,
-): string | null {
+function gameText({ levelId }: KeptPitch, results: readonly KeptResult[], format: Format): string | null {
   const last = results
     .filter((result) => levelId !== null && result.levelId === levelId)
     .toSorted((a, b) => b.atMs - a.atMs)[0];
   if (last === undefined) return null;
   const { foresight } = last.marks;
-  return table.inGame(
-    foresight === null ? table.unknown : format.number(foresight),
-    format.number(last.total),
-  );
+  return say('table-inGame', {
+    foresight: foresight === null ? say('unknown') : format.number(foresight),
+    total: format.number(last.total),
+  });
 }
