@@ -122,7 +122,7 @@ card-cone-doing =
     Ein Hütchen steht zehn Meter vor dem Hang oder vor einem Kreidestrich.
     Fahr gemütlich darauf zu, die Augen auf dem Hang.
     Am Hütchen: locker treten, einen Klick leichter, weiterfahren.
-card-cone-needs = Zwei Hütchen, Kreide, 40 m ruhiger, ebener Platz mit sanftem Hang oder Strich.
+card-cone-needs = Zwei Hütchen, Kreide, 40 m ruhiger, ebener Platz mit sanftem Hang oder Strich.
 card-cone-safe = Einzeln fahren, alle in einer Richtung, sechs Radlängen Abstand. Niemand wartet im Auslauf.
 card-cone-watch = Kommt der Klick am Hütchen, und ist er vor dem Hang fertig? Bleiben die Köpfe oben?
 card-cone-easier = Erst ohne Klick: am Hütchen „jetzt“ sagen.
@@ -132,7 +132,7 @@ card-soft-feet-doing =
     Fahr gemütlich an der Leitung vorbei.
     Ein Klick mit lockerem Tritt, kurz vor der Leitung.
     Hör hin: Ein leiser Klick ist ein guter.
-card-soft-feet-needs = 40 m ruhiger, ebener Platz und ein Rad, dessen Schaltung vorher geprüft wurde.
+card-soft-feet-needs = 40 m ruhiger, ebener Platz und ein Rad, dessen Schaltung vorher geprüft wurde.
 card-soft-feet-safe = Die Leitung steht an der Seite und nie in der Spur. Keine Finger in der Nähe einer Kette.
 card-soft-feet-watch = Bleiben die Beine stehen? Sie sollen locker weitertreten. Bei einer Nabenschaltung ruhen sie; mit Mittelmotor warten sie einen Atemzug.
 card-soft-feet-easier = Nur locker treten, ohne Klick.
@@ -142,7 +142,7 @@ card-starting-gear-doing =
     Fahr auf die Haltlinie zu.
     Klick leichter, bevor du bremst, solange die Beine noch drehen (Nabenschaltung: anhalten, dann klicken).
     Halt an, ein Fuß am Boden, Bremsen gezogen. Fahr in diesem Gang wieder an.
-card-starting-gear-needs = Kreide für eine Linie, 30 m ruhiger, ebener Platz. Alle probieren zuerst die Bremsen.
+card-starting-gear-needs = Kreide für eine Linie, 30 m ruhiger, ebener Platz. Alle probieren zuerst die Bremsen.
 card-starting-gear-safe = Einzeln fahren. Die nächste Person fährt los, wenn die vorige weg ist. Motor: kleinste Hilfe, sanft.
 card-starting-gear-watch = Ist der Gang drin, bevor das Rad steht? Geht der erste Tritt leicht, ohne Wackeln?
 card-starting-gear-easier = Irgendwo anhalten; die Leitung ruft den Klick.

@@ -122,7 +122,7 @@ card-cone-doing =
     A cone stands ten metres before the slope, or before a chalk line.
     Ride up to it at an easy pace, eyes on the slope.
     At the cone: soft feet, one click easier, ride on.
-card-cone-needs = Two cones, chalk, 40 m of quiet flat ground with a gentle slope or a line.
+card-cone-needs = Two cones, chalk, 40 m of quiet flat ground with a gentle slope or a line.
 card-cone-safe = One rider at a time, all in one direction, six bike lengths apart. Nobody waits in the run-out.
 card-cone-watch = Is the click at the cone, and done before the slope? Do the heads stay up?
 card-cone-easier = No click at first: say “now” at the cone.
@@ -132,7 +132,7 @@ card-soft-feet-doing =
     Ride past the coach at an easy pace.
     One click with soft feet, just before the coach.
     Listen: a quiet click is a good one.
-card-soft-feet-needs = 40 m of quiet flat ground, and a bike whose gears were checked before.
+card-soft-feet-needs = 40 m of quiet flat ground, and a bike whose gears were checked before.
 card-soft-feet-safe = The coach stands to the side and never in the line. No fingers near a chain.
 card-soft-feet-watch = Do the legs stop? They should push softly and go on turning. With a hub gear they rest; with a motor at the crank they wait a breath.
 card-soft-feet-easier = Only soft feet, no click.
@@ -142,7 +142,7 @@ card-starting-gear-doing =
     Ride towards the stop line.
     Click easier before you brake, while the legs still turn (hub gear: stop, then click).
     Stop, one foot down, brakes on. Set off again in that gear.
-card-starting-gear-needs = Chalk for a line, 30 m of quiet flat ground. Brakes tried first by each rider.
+card-starting-gear-needs = Chalk for a line, 30 m of quiet flat ground. Brakes tried first by each rider.
 card-starting-gear-safe = One rider at a time. The next one sets off when the one before has gone. Motor: least help, gently.
 card-starting-gear-watch = Is the gear in before the wheel stops? Is the first push easy, without a wobble?
 card-starting-gear-easier = Stop anywhere; the coach calls the click.

@@ -122,7 +122,7 @@ card-cone-doing =
     Un cono está diez metros antes de la pendiente, o de una raya de tiza.
     Ve hacia él con calma, la vista en la pendiente.
     En el cono: afloja, un clic más suave, sigue.
-card-cone-needs = Dos conos, tiza, 40 m de terreno tranquilo y llano con una pendiente suave o una raya.
+card-cone-needs = Dos conos, tiza, 40 m de terreno tranquilo y llano con una pendiente suave o una raya.
 card-cone-safe = De uno en uno, en el mismo sentido, a seis largos de bici. Nadie espera en la zona de frenado.
 card-cone-watch = ¿El clic llega en el cono y acaba antes de la pendiente? ¿Las cabezas siguen altas?
 card-cone-easier = Primero sin clic: decir «ya» en el cono.
@@ -132,7 +132,7 @@ card-soft-feet-doing =
     Pasa con calma ante quien dirige.
     Un clic aflojando los pies, justo antes.
     Escucha: un clic que suena poco es bueno.
-card-soft-feet-needs = 40 m de terreno tranquilo y llano, y una bici con las marchas ya revisadas.
+card-soft-feet-needs = 40 m de terreno tranquilo y llano, y una bici con las marchas ya revisadas.
 card-soft-feet-safe = Quien dirige está a un lado, nunca en la línea. Ningún dedo cerca de una cadena.
 card-soft-feet-watch = ¿Se paran las piernas? Deben apretar poco y seguir girando. Con marchas en el buje descansan; con motor central esperan un respiro.
 card-soft-feet-easier = Solo aflojar, sin clic.
@@ -142,7 +142,7 @@ card-starting-gear-doing =
     Ve hacia la línea de detención.
     Clic más suave antes de frenar, mientras giran las piernas (buje: para, luego clic).
     Para, un pie a tierra, frenos apretados. Arranca con esa marcha.
-card-starting-gear-needs = Tiza para una línea, 30 m de terreno tranquilo y llano. Antes, cada cual prueba sus frenos.
+card-starting-gear-needs = Tiza para una línea, 30 m de terreno tranquilo y llano. Antes, cada cual prueba sus frenos.
 card-starting-gear-safe = De uno en uno. Quien sigue arranca cuando ya se ha ido quien iba antes. Motor: ayuda mínima, con suavidad.
 card-starting-gear-watch = ¿Está puesta la marcha antes de que pare la rueda? ¿El primer pedaleo es suave, sin tambaleo?
 card-starting-gear-easier = Parar en cualquier sitio; el clic lo dice quien dirige.

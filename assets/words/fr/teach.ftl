@@ -122,7 +122,7 @@ card-cone-doing =
     Un cône est posé dix mètres avant la pente, ou avant un trait de craie.
     Roule vers lui tranquillement, les yeux sur la pente.
     Au cône : pieds légers, un clic plus facile, continue.
-card-cone-needs = Deux cônes, de la craie, 40 m de terrain calme et plat avec une pente douce ou un trait.
+card-cone-needs = Deux cônes, de la craie, 40 m de terrain calme et plat avec une pente douce ou un trait.
 card-cone-safe = Un cycliste à la fois, tous dans le même sens, six longueurs de vélo d’écart. Personne n’attend dans la zone d’arrêt.
 card-cone-watch = Le clic se fait-il au cône, et est-il fini avant la pente ? Les têtes restent-elles levées ?
 card-cone-easier = Sans clic d’abord : dis « là » au cône.
@@ -132,7 +132,7 @@ card-soft-feet-doing =
     Passe tranquillement devant l’encadrant.
     Un clic, pieds légers, juste avant l’encadrant.
     Écoute : un bon clic ne fait pas de bruit.
-card-soft-feet-needs = 40 m de terrain calme et plat, et un vélo aux vitesses vérifiées avant.
+card-soft-feet-needs = 40 m de terrain calme et plat, et un vélo aux vitesses vérifiées avant.
 card-soft-feet-safe = L’encadrant se tient sur le côté, jamais dans la trajectoire. Pas de doigts près d’une chaîne.
 card-soft-feet-watch = Les jambes s’arrêtent-elles ? Elles doivent appuyer légèrement et continuer à tourner. Avec un moyeu elles se reposent ; avec un moteur de pédalier elles attendent le temps d’un souffle.
 card-soft-feet-easier = Seulement les pieds légers, sans clic.
@@ -142,7 +142,7 @@ card-starting-gear-doing =
     Roule vers la ligne d’arrêt.
     Clic plus facile avant de freiner, tant que les jambes tournent (moyeu : arrête-toi, puis clic).
     Arrête-toi, un pied à terre, freins serrés. Repars sur cette vitesse.
-card-starting-gear-needs = De la craie pour une ligne, 30 m de terrain calme et plat. Chacun essaie d’abord ses freins.
+card-starting-gear-needs = De la craie pour une ligne, 30 m de terrain calme et plat. Chacun essaie d’abord ses freins.
 card-starting-gear-safe = Un cycliste à la fois. Le suivant part quand le précédent s’est éloigné. Moteur : assistance la plus faible, doucement.
 card-starting-gear-watch = La vitesse est-elle passée avant que la roue s’arrête ? Le premier coup de pédale est-il facile, sans zigzag ?
 card-starting-gear-easier = Arrêt n’importe où ; l’encadrant annonce le clic.

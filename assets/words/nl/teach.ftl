@@ -122,7 +122,7 @@ card-cone-doing =
     Een pylon staat tien meter vóór de helling, of vóór een krijtstreep.
     Rijd er rustig naartoe, ogen op de helling.
     Bij de pylon: zacht trappen, één klik lichter, doorrijden.
-card-cone-needs = Twee pylonnen, krijt, 40 m rustig, vlak terrein met een flauwe helling of een streep.
+card-cone-needs = Twee pylonnen, krijt, 40 m rustig, vlak terrein met een flauwe helling of een streep.
 card-cone-safe = Eén fietser tegelijk, allemaal dezelfde kant op, zes fietslengtes ertussen. Niemand wacht in de uitloop.
 card-cone-watch = Komt de klik bij de pylon, en is hij klaar vóór de helling? Blijven de hoofden omhoog?
 card-cone-easier = Eerst zonder klik: zeg “nu” bij de pylon.
@@ -132,7 +132,7 @@ card-soft-feet-doing =
     Rijd rustig langs de trainer.
     Eén klik terwijl je zacht trapt, vlak vóór de trainer.
     Luister: een stille klik is een goede.
-card-soft-feet-needs = 40 m rustig, vlak terrein, en een fiets waarvan de versnellingen vooraf zijn nagekeken.
+card-soft-feet-needs = 40 m rustig, vlak terrein, en een fiets waarvan de versnellingen vooraf zijn nagekeken.
 card-soft-feet-safe = De trainer staat opzij en nooit in de rijlijn. Geen vingers bij een ketting.
 card-soft-feet-watch = Stoppen de benen? Ze horen zacht te duwen en door te draaien. Met een naafversnelling rusten ze; met een middenmotor wachten ze een tel.
 card-soft-feet-easier = Alleen zacht trappen, geen klik.
@@ -142,7 +142,7 @@ card-starting-gear-doing =
     Rijd naar de stopstreep.
     Klik lichter voordat je remt, terwijl je benen nog draaien (naafversnelling: stop, klik dan).
     Stop, één voet aan de grond, remmen dicht. Rijd weer weg in die versnelling.
-card-starting-gear-needs = Krijt voor een streep, 30 m rustig, vlak terrein. Iedereen probeert eerst de remmen.
+card-starting-gear-needs = Krijt voor een streep, 30 m rustig, vlak terrein. Iedereen probeert eerst de remmen.
 card-starting-gear-safe = Eén fietser tegelijk. De volgende gaat als de vorige weg is. Motor: minste hulp, voorzichtig.
 card-starting-gear-watch = Zit de versnelling erin voordat het wiel stilstaat? Gaat de eerste trap licht, zonder slingeren?
 card-starting-gear-easier = Stop waar je wilt; de trainer roept de klik.
