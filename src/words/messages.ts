@@ -292,6 +292,25 @@ export interface Messages {
   > & {
     'carried': { apples: number }; 'found': { apples: number }; 'learnt': { lesson: Text }; 'next': { level: Text };
   };
+  problems: Plain<
+    | 'level-too-big' | 'level-empty' | 'level-not-a-level' | 'level-too-deep' | 'level-unknown-cue' | 'level-missing-kind' | 'level-no-weight' | 'level-gentler-than-steepest' | 'level-backwards' | 'level-seed-unused' | 'plan-too-big'
+    | 'plan-not-a-plan' | 'plan-too-deep' | 'plan-unknown-kind' | 'plan-bad-format' | 'plan-invalid' | 'plan-dirty-text' | 'link-too-big' | 'link-not-packed' | 'link-not-shared' | 'link-damaged' | 'link-unknown-packing'
+  > & {
+    'found': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text }; 'needed': { needed: 'number' | 'int' | 'string' | 'boolean' | 'array' | 'object' | 'other' };
+    'schema-missing': { needed: 'number' | 'int' | 'string' | 'boolean' | 'array' | 'object' | 'other' }; 'schema-missing-allowed': { count: number; allowed: Text };
+    'schema-wrong-type': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text; needed: 'number' | 'int' | 'string' | 'boolean' | 'array' | 'object' | 'other' };
+    'schema-endless': { needed: 'number' | 'int' | 'string' | 'boolean' | 'array' | 'object' | 'other' }; 'schema-not-allowed': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text; count: number; allowed: Text };
+    'schema-characters-most': { most: number; has: Text }; 'schema-characters-least': { least: number; has: Text }; 'schema-entries-most': { most: number; has: Text }; 'schema-entries-least': { least: number; has: Text };
+    'schema-range-most': { found: Text; most: Text }; 'schema-range-least': { found: Text; least: Text }; 'slopes': { percent: Text; ratio: Text }; 'schema-bad-format': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text };
+    'schema-invalid': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text }; 'schema-more': { count: number }; 'not-json': { where: 'line' | 'end' | 'unknown'; line: Text }; 'level-newer-schema': { schema: Text; readsUpTo: Text };
+    'level-unknown-key': { key: Text }; 'level-unknown-kind': { is: 'nothing' | 'list' | 'object' | 'value'; found: Text }; 'level-too-short': { length: Text; least: Text }; 'level-too-long': { length: Text; most: Text };
+    'level-pitches-too-dense': { pitchCount: number; least: Text; length: Text }; 'level-recorded-too-steep': { limit: Text }; 'level-beyond-end': { part: 'cue' | 'stretch'; length: Text }; 'level-overlap': { other: Text };
+    'level-stop-too-near': { near: 'beyond-end' | 'end' | 'start' | 'line'; at: Text; length: Text; least: Text; last: Text }; 'level-cannot-climb': { from: Text; to: Text; slope: Text; gear: Text; walkS: Text };
+    'takes-gear': { metres: Text }; 'takes-power': { watts: Text }; 'level-cannot-hold-cadence': { heldRpm: Text; slope: Text; at: Text; gear: Text; cadenceRpm: Text }; 'level-stop-uphill': { at: Text; slope: Text };
+    'level-stop-downhill': { at: Text; slope: Text }; 'level-hidden-long': { length: Text; sight: Text }; 'level-hidden-pitch': { steepest: Text; foot: Text; sight: Text }; 'level-seed-moves-stop': { seed: Text; slope: Text };
+    'plan-newer-schema': { schema: Text; readsUpTo: Text }; 'plan-unknown-key': { key: Text }; 'plan-unknown-bike': { first: Text; others: Text }; 'plan-unknown-rider': { first: Text; others: Text }; 'plan-unknown-level': { levelId: Text };
+    'link-newer-version': { version: Text; readsUpTo: Text };
+  };
   progress: Plain<
     | 'title' | 'intro' | 'road' | 'empty' | 'check-title' | 'check-what' | 'check-ride-everyone' | 'check-ride-children' | 'check-group' | 'finding-need-first' | 'role-first' | 'role-same-day' | 'role-retest' | 'check-table'
     | 'limits-title' | 'limits' | 'marks-title' | 'marks-hint' | 'marks-which' | 'marks-all' | 'mark-cadence' | 'mark-foresight' | 'mark-easing' | 'mark-chainLine' | 'mark-economy' | 'mark-total' | 'marks-latest' | 'marks-none'

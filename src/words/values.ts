@@ -3,9 +3,6 @@ import type { Problem } from '../core/level/problems.ts';
 import type { Values as Filled } from './fill.ts';
 import type { Format } from './format.ts';
 
-/** A sentence, or how it is made of a problem. */
-export type Say = string | ((problem: Problem) => string);
-
 type Values = Problem['values'];
 
 /** The number of that name. */
@@ -27,16 +24,6 @@ export function texts(values: Values, name: string): readonly string[] {
   const value = values[name];
   if (typeof value !== 'object') throw new Error(`no texts ${name}`);
   return value;
-}
-
-/** A ratio as whole percent without its sign. */
-export function percent(values: Values, name: string): string {
-  return Math.abs(number(values, name) * 100).toFixed(0);
-}
-
-/** A count with its noun. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** Shares below this are written with a decimal. */

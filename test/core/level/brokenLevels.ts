@@ -123,7 +123,7 @@ const roads: BrokenLevel[] = [
     'a road of 30 km',
     pieces({ kind: 'flat', lengthM: 20000 }, { kind: 'flat', lengthM: 8000 }),
     'pieces',
-    /30000 m.*20000 m/,
+    /30,000 m.*20,000 m/,
   ),
   broken(
     'the gentlest pitch steeper than the steepest',
