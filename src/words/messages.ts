@@ -242,14 +242,13 @@ export interface Messages {
     'animal-wren': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
   };
   hud: Plain<
-    | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady' | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'roadAhead' | 'distance' | 'chainFromAbove' | 'crossed' | 'chainOff'
-    | 'motor-pulls' | 'motor-rests' | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder'
-    | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift'
-    | 'remark-shift-hung' | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder' | 'remark-no-ring'
-    | 'remark-refused-crossed' | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin'
-    | 'ear-nothing'
+    | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady' | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'distance' | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls'
+    | 'motor-rests' | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller'
+    | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift' | 'remark-shift-hung'
+    | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder' | 'remark-no-ring' | 'remark-refused-crossed'
+    | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
   > & {
-    'widened': { times: Text }; 'motor-too-fast': { speed: Text }; 'steeper': { times: Text }; 'move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
+    'roadAhead': { length: Text }; 'widened': { times: Text }; 'motor-too-fast': { speed: Text }; 'steeper': { times: Text }; 'move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
     'move-after': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number }; 'move-then': { first: Text; second: Text }; 'step-in': { distance: Text }; 'spoken-rear-easier': { gears: 'hub' | 'sprockets' };
     'spoken-rear-harder': { gears: 'hub' | 'sprockets' }; 'spoken-ease': { gears: 'hub' | 'sprockets' }; 'ear-pitch-ahead': { distance: Text; slope: Text; length: Text }; 'ear-pitch-soon': { distance: Text };
     'ear-stop-ahead': { distance: Text }; 'ear-stop-soon': { distance: Text }; 'ear-move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: Text }; 'ear-hint': { move: Text };
@@ -360,10 +359,10 @@ export interface Messages {
     | 'labels-childVoice' | 'labels-pads' | 'labels-byEar' | 'labels-oneHand' | 'labels-scanning' | 'options-theme-indoor' | 'options-theme-field' | 'options-motion-system' | 'options-motion-reduced' | 'options-motion-full'
     | 'options-beside-both' | 'options-beside-best' | 'options-beside-last' | 'options-beside-nobody' | 'options-music-auto' | 'options-music-on' | 'options-music-off' | 'options-units-metric' | 'options-units-imperial'
     | 'options-holdMode-hold' | 'options-holdMode-switch' | 'options-pads-auto' | 'options-pads-always' | 'options-pads-never' | 'look' | 'sound' | 'volumes-machine' | 'volumes-road' | 'volumes-cues' | 'ride' | 'help' | 'helpHint'
-    | 'aids-roadAhead' | 'aids-nextStep' | 'aids-cues' | 'aids-pressureHint' | 'aids-chainView' | 'aids-clickTrack' | 'aids-liveMarks' | 'ways' | 'keysFor-left' | 'keysFor-right' | 'pad-title' | 'pad-hint' | 'pad-push' | 'keys' | 'keysHint'
-    | 'pushKey' | 'labels-hand' | 'options-hand-left' | 'options-hand-right' | 'labels-scanS' | 'language' | 'language-device' | 'untranslated' | 'translated' | 'notFetched'
+    | 'aids-nextStep' | 'aids-cues' | 'aids-pressureHint' | 'aids-chainView' | 'aids-clickTrack' | 'aids-liveMarks' | 'ways' | 'keysFor-left' | 'keysFor-right' | 'pad-title' | 'pad-hint' | 'pad-push' | 'keys' | 'keysHint' | 'pushKey'
+    | 'labels-hand' | 'options-hand-left' | 'options-hand-right' | 'labels-scanS' | 'language' | 'language-device' | 'untranslated' | 'translated' | 'notFetched'
   > & {
-    'labels-widerBand': { turns: Text }; 'seconds': { seconds: Text }; 'pad-button': { number: Text }; 'changeKey': { action: Text; key: Text };
+    'aids-roadAhead': { length: Text }; 'labels-widerBand': { turns: Text }; 'seconds': { seconds: Text }; 'pad-button': { number: Text }; 'changeKey': { action: Text; key: Text };
   };
   start: Plain<
     | 'ride' | 'rideAgain' | 'byEar' | 'byEye' | 'picture' | 'newer' | 'loadNewer' | 'hint-children' | 'levels' | 'bike' | 'hint-about' | 'hint-progress' | 'hint-gearcheck' | 'hint-two' | 'hint-clinic' | 'hint-teach' | 'hint-bench'

@@ -13,7 +13,7 @@ legs-press = fest
 legs-too-slow = zu langsam
 legs-too-fast = zu schnell
 reserve = Puste
-roadAhead = Die nächsten 250 Meter der Straße
+roadAhead = Die nächsten { $length } der Straße
 distance = gefahren
 chainFromAbove = Die Kette von oben
 # How many times the sideways measure is widened in the picture.

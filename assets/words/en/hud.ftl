@@ -13,7 +13,8 @@ legs-press = pushing
 legs-too-slow = too slow
 legs-too-fast = too fast
 reserve = breath
-roadAhead = The next 250 metres of road
+# $length: a length with its unit, like "250 m".
+roadAhead = The next { $length } of road
 distance = ridden
 chainFromAbove = The chain from above
 # How many times the sideways measure is widened in the picture.

@@ -44,7 +44,8 @@ volumes-cues = Signals
 ride = Ride
 help = Help on the road
 helpHint = Levels show less of it as you learn. Ticked help is always there, but not in check rides.
-aids-roadAhead = The next 250 metres
+# $length: a length with its unit, like "250 m".
+aids-roadAhead = The next { $length }
 aids-nextStep = What to do next
 aids-cues = Short sentences on the way
 aids-pressureHint = How hard the legs push

@@ -13,7 +13,7 @@ legs-press = aprietan
 legs-too-slow = muy lentas
 legs-too-fast = muy rápidas
 reserve = aliento
-roadAhead = Los próximos 250 metros de camino
+roadAhead = Los próximos { $length } de camino
 distance = distancia
 chainFromAbove = La cadena desde arriba
 # How many times the sideways measure is widened in the picture.

@@ -13,7 +13,7 @@ legs-press = hard
 legs-too-slow = te traag
 legs-too-fast = te snel
 reserve = adem
-roadAhead = De volgende 250 meter weg
+roadAhead = De volgende { $length } weg
 distance = gereden
 chainFromAbove = De ketting van boven
 # Hoeveel keer de breedte in het plaatje is opgerekt.

@@ -55,6 +55,9 @@ export const USUAL_PAD_BUTTONS: PadButtons = {
 type VolumeName = 'machine' | 'road' | 'cues';
 export const VOLUMES = ['machine', 'road', 'cues'] as const satisfies readonly VolumeName[];
 
+/** The help with the road ahead shows so much of it (m). */
+export const ROAD_AHEAD_M = 250;
+
 /** Help on the road, in the order of the settings page. */
 export const AIDS = [
   'roadAhead',

@@ -1,10 +1,11 @@
 /** The rest of a level: what it teaches, for whom, its chance, the mark to pass, and the help on the screen. */
 import type { JSX } from 'preact';
 import type { LevelEdit } from '../../core/level/edit.ts';
-import { AIDS } from '../../core/settings/settings.ts';
+import { AIDS, ROAD_AHEAD_M } from '../../core/settings/settings.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
 import { Tick } from '../../ui/controls.tsx';
 import { NumberField } from './numberField.tsx';
+import { useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
 
@@ -21,6 +22,7 @@ export function MorePanel(props: {
   readonly onEdit: (edit: LevelEdit, gesture?: string | null) => void;
 }): JSX.Element {
   const { level, onEdit } = props;
+  const format = useFormat();
   const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
   return (
     <details class="paper">
@@ -56,7 +58,7 @@ export function MorePanel(props: {
         {AIDS.map((aid) => (
           <Tick
             key={aid}
-            label={settings(`aids-${aid}`)}
+            label={settings.coded(`aids-${aid}`, { length: format.distance(ROAD_AHEAD_M) })}
             checked={level.aids[aid]}
             onChange={(on) => set({ aids: { ...level.aids, [aid]: on } })}
           />

@@ -12,6 +12,7 @@ import {
   type KeyAction,
   KEYS_FOR_ONE_HAND,
   type PadButtons,
+  ROAD_AHEAD_M,
   type Section,
   type Settings,
   USUAL_PAD_BUTTONS,
@@ -129,13 +130,14 @@ function Language({ settings, language, onChange }: SettingsDialogProps): JSX.El
 }
 
 /** Help that is shown even where a level leaves it out. */
-function Helps({ settings: { aidsOn }, onChange }: SettingsDialogProps): JSX.Element {
+function Helps({ settings: { aidsOn, units }, onChange }: SettingsDialogProps): JSX.Element {
+  const { distance } = createFormat(units);
   return (
     <>
       {AIDS.map((aid) => (
         <Tick
           key={aid}
-          label={say(`aids-${aid}`)}
+          label={say.coded(`aids-${aid}`, { length: distance(ROAD_AHEAD_M) })}
           checked={aidsOn.includes(aid)}
           onChange={(on) =>
             onChange({ aidsOn: AIDS.filter((one) => (one === aid ? on : aidsOn.includes(one))) })

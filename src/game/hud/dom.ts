@@ -4,6 +4,7 @@
  */
 import { buildFace, type FaceMood } from './face.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
+import { ROAD_AHEAD_M } from '../../core/settings/settings.ts';
 import { words } from '../../words/words.ts';
 import type { HudFormats, HudOptions } from './options.ts';
 
@@ -73,20 +74,20 @@ export function buildHud(host: HTMLElement, formats: HudFormats, options: HudOpt
   root.dataset['play'] = String(options.play);
   return {
     root,
-    ...buildHead(root),
+    ...buildHead(root, formats),
     ...buildDrive(root),
     ...buildCadence(root, formats),
     ...buildLegs(root),
   };
 }
 
-function buildHead(root: HTMLElement) {
+function buildHead(root: HTMLElement, formats: HudFormats) {
   const head = put(root, 'div', 'hud-head');
   const road = put(head, 'section', 'hud-card hud-road');
   road.dataset['aid'] = 'roadAhead';
   const roadCanvas = put(road, 'canvas', 'hud-road-canvas');
   roadCanvas.setAttribute('role', 'img');
-  roadCanvas.setAttribute('aria-label', say('roadAhead'));
+  roadCanvas.setAttribute('aria-label', say('roadAhead', { length: formats.metres(ROAD_AHEAD_M) }));
   put(road, 'span', 'hud-steeper', say('steeper', { times: VERTICAL_EXAGGERATION }));
   const stop = put(road, 'div', 'hud-stop');
   stop.hidden = true;

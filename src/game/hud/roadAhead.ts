@@ -6,6 +6,7 @@ import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { deviceScale } from '../paint/sheet.ts';
+import { ROAD_AHEAD_M } from '../../core/settings/settings.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import { roadHeightM } from '../views/layout.ts';
 import { strokesBefore, strokesBetween } from '../views/roadInk.ts';
@@ -18,8 +19,7 @@ const say = words('hud');
 
 type Context = CanvasRenderingContext2D;
 
-/** Length of the strip (m) and how much of it lies behind the rider. */
-const STRIP_M = 250;
+/** So much of the strip lies behind the rider (m). */
 const BEHIND_M = 12;
 /** Marks further away than this would crowd the edge (m). */
 const LAST_MARK_M = 200;
@@ -74,7 +74,7 @@ export class RoadAheadView {
     this.#height = height;
     this.#canvas.width = Math.round(width * this.#deviceScale);
     this.#canvas.height = Math.round(height * this.#deviceScale);
-    this.#pxPerM = width / (STRIP_M + BEHIND_M);
+    this.#pxPerM = width / (ROAD_AHEAD_M + BEHIND_M);
     this.#strokes = strokesBefore(this.#course, this.#pxPerM * 1.5);
     this.#heightPxPerM = Math.min(this.#pxPerM * 5, (height - 44) / Math.max(4, this.#largestRise()));
   }
@@ -84,7 +84,7 @@ export class RoadAheadView {
     for (let from = 0; from < this.#course.lengthM; from += 20) {
       let low = Number.POSITIVE_INFINITY;
       let high = Number.NEGATIVE_INFINITY;
-      for (let m = from; m <= Math.min(this.#course.lengthM, from + STRIP_M); m += 5) {
+      for (let m = from; m <= Math.min(this.#course.lengthM, from + ROAD_AHEAD_M); m += 5) {
         const height = roadHeightM(this.#course, m);
         low = Math.min(low, height);
         high = Math.max(high, height);
@@ -102,10 +102,10 @@ export class RoadAheadView {
     const fromM = frame.distanceM - BEHIND_M;
     const seenM = Math.min(
       frame.distanceM + frame.sightM,
-      fromM + STRIP_M + BEHIND_M,
+      fromM + ROAD_AHEAD_M + BEHIND_M,
       this.#course.lengthM + 6,
     );
-    const middle = this.#middleHeight(fromM, fromM + STRIP_M + BEHIND_M);
+    const middle = this.#middleHeight(fromM, fromM + ROAD_AHEAD_M + BEHIND_M);
     const baseY = this.#height - 17;
     const line = (m: number) =>
       (baseY + 22) / 2 - (roadHeightM(this.#course, m) - middle) * this.#heightPxPerM;
@@ -186,7 +186,7 @@ export class RoadAheadView {
 
   /** Beyond sight a blank sheet with a torn edge lies over the strip. */
   #tear(canvas: Context, seenM: number, column: (m: number) => number, baseY: number, fromM: number): void {
-    if (seenM >= Math.min(fromM + STRIP_M + BEHIND_M, this.#course.lengthM)) return;
+    if (seenM >= Math.min(fromM + ROAD_AHEAD_M + BEHIND_M, this.#course.lengthM)) return;
     const x = column(seenM);
     canvas.beginPath();
     for (let y = 4, i = 0; y <= baseY + 2; y += 5, i++)
@@ -244,7 +244,7 @@ export class RoadAheadView {
   ): void {
     for (const part of this.#parts) {
       const from = Math.max(part.fromM, frame.distanceM + 8);
-      const to = Math.min(part.toM, seenM - 4, frame.distanceM + STRIP_M - 8);
+      const to = Math.min(part.toM, seenM - 4, frame.distanceM + ROAD_AHEAD_M - 8);
       if (to - from < 10) continue;
       const m = (from + to) / 2;
       const shift = part.slopeRatio > 0 ? -10 : 10;
