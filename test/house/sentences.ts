@@ -9,8 +9,11 @@ import { isNode, type Module, type SyntaxNode, walk } from './syntax.ts';
 const sentence = /^["“…]?(?:[A-Z0-9]|…).*[a-z]{2,} .*[.!?…]["”]?$/s;
 const mark = /[.!?]/;
 
+/** Whether a text reads like a sentence. */
+export const isSentence = (text: string): boolean => mark.test(text) && sentence.test(text.trim());
+
 /** The whole text of a literal, with … for what is filled in. */
-function textOf(node: SyntaxNode): string | null {
+export function textOf(node: SyntaxNode): string | null {
   if (node.type === 'Literal') return typeof node['value'] === 'string' ? node['value'] : null;
   if (node.type !== 'TemplateLiteral') return null;
   const parts = node['quasis'] as { value: { cooked: string } }[];
@@ -34,8 +37,7 @@ export function findSentences(module: Module): { readonly line: number; readonly
     if (node.type === 'Property' && isTitle(node, parent)) titles.add(node['value']);
     if (titles.has(node)) return;
     const text = textOf(node);
-    if (text !== null && mark.test(text) && sentence.test(text.trim()))
-      found.push({ line: module.lineOf(node.start), text });
+    if (text !== null && isSentence(text)) found.push({ line: module.lineOf(node.start), text });
   });
   return found;
 }
