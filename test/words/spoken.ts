@@ -100,7 +100,7 @@ function saidAt(node: SyntaxNode, parent: SyntaxNode | null): readonly SyntaxNod
 function isForDevelopers(node: SyntaxNode): boolean {
   if (node.type === 'ThrowStatement') return true;
   const callee = isNode(node['callee']) ? node['callee'] : null;
-  if (node.type === 'NewExpression') return /Error$/.test(nameOf(callee));
+  if (node.type === 'NewExpression') return nameOf(callee).endsWith('Error');
   return (
     node.type === 'CallExpression' && isNode(callee?.['object']) && nameOf(callee['object']) === 'console'
   );
