@@ -64,7 +64,7 @@ export default defineConfig({
     hookTimeout: 600_000,
     setupFiles: ['assets/words/english.ts'],
     // What is waited for comes when the machine gets round to it.
-    expect: { poll: { timeout: 120_000, interval: 50 } },
+    expect: { poll: { timeout: 120_000, interval: 100 } },
     coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {

@@ -14,7 +14,7 @@ import { PASSWORD, startStore, type StoreServer } from '../storage/shared/server
 import { findChromium } from './chromium.ts';
 import { buildHandoverPage, type BuiltPage, openDevice, rideOn } from './handover/page.ts';
 import { writeFilm } from './handover/film.ts';
-import { openSite, type Site } from './site.ts';
+import { browserArguments, onlyThisComputer, openSite, type Site } from './site.ts';
 
 let built: BuiltPage;
 let site: Site;
@@ -45,9 +45,8 @@ describe('joining', () => {
     const browser = await chromium.launch({
       executablePath: findChromium(),
       args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+        ...browserArguments,
+        onlyThisComputer(),
         '--use-fake-ui-for-media-stream',
         '--use-fake-device-for-media-stream',
         `--use-file-for-fake-video-capture=${film}`,

@@ -94,6 +94,15 @@ export async function serveFolder(
   bend: Bend = () => null,
 ): Promise<Server> {
   const requests: ServedRequest[] = [];
+  /** By path: every new page asks for the same files, and packing them again would take a good part of a test. */
+  const packed = new Map<string, { readonly body: Buffer; readonly packed: Buffer }>();
+  const pack = (path: string, body: Buffer): Buffer => {
+    const known = packed.get(path);
+    if (known?.body.equals(body) === true) return known.packed;
+    const made = { body, packed: gzipSync(body) };
+    packed.set(path, made);
+    return made.packed;
+  };
   let url = '';
   const server = createServer((request, response) => {
     const path = pathOf(request.url ?? '/');
@@ -105,7 +114,8 @@ export async function serveFolder(
       const type = bent.type ?? rightType;
       const body = bent.body?.(Buffer.from(rightBody)) ?? rightBody;
       const packs = packable.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
-      const sent = packs ? gzipSync(body) : Buffer.from(body);
+      const whole = Buffer.from(body);
+      const sent = packs ? pack(path, whole) : whole;
       requests.push({ path, status, bodyBytes: sent.length });
       response.writeHead(status, {
         ...headers,

@@ -14,8 +14,32 @@ import { serveFolder } from './server.ts';
 /** Where `npm run build` leaves the site. */
 export const builtSiteFolder = fileURLToPath(new URL('../../dist', import.meta.url));
 
-/** Other hosts do not exist for the browser, so a test can neither reach one nor depend on one. */
-const browserArguments = [
+/**
+ * What the browser is started without. A list replaces the one playwright gives, so its names come first. The last two
+ * are pages of Chromium's own behind its address line: it would load them again with every window, for more than the
+ * page itself takes.
+ */
+const withoutFeatures = [
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsUpgrades',
+  'HttpsFirstBalancedModeAutoEnable',
+  'LensOverlay',
+  'MediaRouter',
+  'PaintHolding',
+  'ThirdPartyStoragePartitioning',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'TcpPortRandomizationWin',
+  'OptimizationHints',
+  'NetworkTimeServiceQuerying',
+  'AimEnabled',
+  'PreconnectToSearch',
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+];
+
+/** How every test starts Chromium: without a graphics processor and without errands of its own. */
+export const browserArguments = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -23,7 +47,12 @@ const browserArguments = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  `--disable-features=${withoutFeatures.join(',')}`,
 ];
+
+/** For a browser with these rules there is only this computer, so a test can neither reach another host nor depend on one. */
+export const onlyThisComputer = (known = ''): string =>
+  `--host-resolver-rules=${known}MAP * ~NOTFOUND, EXCLUDE 127.0.0.1`;
 
 /**
  * Starts a browser for which there is only this computer.
@@ -31,11 +60,10 @@ const browserArguments = [
  */
 export function launchBrowser(names: readonly string[] = []): Promise<Browser> {
   const known = names.map((name) => `MAP ${name} 127.0.0.1, `).join('');
-  const rules = `--host-resolver-rules=${known}MAP * ~NOTFOUND, EXCLUDE 127.0.0.1`;
   return chromium.launch({
     executablePath: findChromium(),
     headless: true,
-    args: [...browserArguments, rules],
+    args: [...browserArguments, onlyThisComputer(known)],
   });
 }
 
@@ -52,8 +80,9 @@ export interface Screen {
    */
   readonly offline?: boolean;
   /**
-   * How often the page is painted: `seldom`, twenty times a second, unless something else is said; `even`, each picture
-   * the browser offers, told apart by exactly a sixtieth of a second however long it took; `real`, as it comes.
+   * How often the page is painted: `seldom`, some twelve times a second and with still drawings, unless something else is
+   * said; `even`, each picture the browser offers, told apart by exactly a sixtieth of a second however long it took;
+   * `real`, as it comes.
    */
   readonly painting?: 'seldom' | 'even' | 'real';
   /** Where to go, relative to the site: `''`, `'?seed=3'`, `'#about'`. */
@@ -111,11 +140,14 @@ function watch(context: BrowserContext, siteUrl: string, problems: string[], add
 export const NAMES = 'globalThis.__name = (one) => one';
 
 /**
- * Twenty pictures a second, as on a slow tablet: painting without a graphics processor would take all of a small
- * machine, and tests beside each other would ride late.
+ * Some twelve pictures a second, as on a slow tablet, and nothing that moves by itself within a drawing: painting without a
+ * graphics processor would take all of a small machine, and tests beside each other would ride late.
  */
 function paintSeldom(): void {
-  const PAUSE_MS = 40;
+  const still = new CSSStyleSheet();
+  still.replaceSync('svg * { animation: none !important }');
+  document.adoptedStyleSheets = [still];
+  const PAUSE_MS = 70;
   const ask = window.requestAnimationFrame.bind(window);
   const waiting = new Map<number, FrameRequestCallback>();
   let newest = 0;

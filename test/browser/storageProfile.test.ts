@@ -11,6 +11,7 @@ import { between, seededRandom } from '../../src/core/math/random.ts';
 import { buildStoragePage, dumpOf, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
 import { findChromium } from './chromium.ts';
 import { type Server, serveFolder } from './server.ts';
+import { browserArguments, onlyThisComputer } from './site.ts';
 
 let built: StoragePage;
 let site: Server;
@@ -42,16 +43,7 @@ function openProfile(): Promise<BrowserContext> {
   return chromium.launchPersistentContext(folder, {
     executablePath: findChromium(),
     headless: true,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-      '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
-    ],
+    args: [...browserArguments, onlyThisComputer()],
   });
 }
 

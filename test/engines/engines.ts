@@ -11,6 +11,7 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import puppeteer from 'puppeteer-core';
 import { findChromium, thisComputer } from '../browser/chromium.ts';
+import { browserArguments } from '../browser/site.ts';
 
 /** A page in a running engine. */
 export interface EnginePage {
@@ -40,8 +41,7 @@ export function commandPath(...names: readonly string[]): string | null {
 }
 
 async function startChromium(): Promise<EnginePage> {
-  const args = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await chromium.launch({ executablePath: findChromium(), args: browserArguments });
   const page = await browser.newPage({ viewport: SCREEN });
   return {
     open: async (url) => void (await page.goto(url)),
