@@ -7,7 +7,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
-import { useFormat } from './say.ts';
+import { createFormat } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 
@@ -37,7 +37,8 @@ interface BoxProps {
 
 function JsonBox(props: BoxProps): JSX.Element {
   const { text, problems, unread, begin, type } = useLevelText(props);
-  const format = useFormat();
+  // The text itself is in metres.
+  const sentenceOf = sentenceIn(createFormat('metric'));
   const box = useRef<HTMLTextAreaElement | null>(null);
   return (
     <>
@@ -61,7 +62,7 @@ function JsonBox(props: BoxProps): JSX.Element {
           {problems.map((problem, index) => (
             <li key={index} data-json-problem={problem.line}>
               <span>
-                {problem.path !== '' && <code>{problem.path}</code>} {sentenceIn(format)(problem)}
+                {problem.path !== '' && <code>{problem.path}</code>} {sentenceOf(problem)}
               </span>
               <Button
                 look="small-button"
