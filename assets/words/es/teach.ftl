@@ -97,7 +97,7 @@ homeSheet-parentLines =
     Antes de cada salida conviene mirar frenos, neumáticos, sillín y casco. Una marcha que salta o rasca es cosa de un mecánico.
     Lo primero es pedalear en compañía en un sitio tranquilo, llano y cerrado al tráfico. Siempre hay una persona adulta a cargo.
     Mejor preguntar «¿Qué viene?» que decir «¡Cambia ya!». El sitio lo encuentra el niño o la niña.
-    Diez minutos bastan. Se para mientras es divertido, y cuando algo duele.
+    Diez minutos bastan. Hay que parar mientras aún es divertido, y también si algo duele.
     Si se sale la cadena, la pone una persona adulta, con la bici parada.
 # Before a line to write on, as are the two of the certificate.
 homeSheet-name = Nombre, si quieres:
