@@ -16,8 +16,6 @@ import { Button } from '../ui/controls.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
-import { handoverWords } from '../features/handover/words.ts';
-import { sharedWords } from '../features/handover/storeWords.ts';
 import { common } from '../words/common.ts';
 import { words } from '../words/words.ts';
 import { Collect } from '../features/handover/collect.tsx';
@@ -33,6 +31,7 @@ import { StorePage } from '../features/handover/storePage.tsx';
 import type { ClubStore, SessionCarry } from '../features/handover/services.ts';
 
 const clinic = words('clinic');
+const handover = words('handover');
 
 interface SiteProps {
   readonly state: State;
@@ -79,7 +78,7 @@ export const collectPage: Page<Services> = (state, send, services) => (
 function Joining({ state, send, services }: SiteProps): JSX.Element {
   const fetched = useFetched(() => services.clinic());
   const desk = fetched.one;
-  if (desk === null) return <Waiting title={handoverWords.join.title} fetched={fetched} />;
+  if (desk === null) return <Waiting title={common('nav-join')} fetched={fetched} />;
   return (
     <Join
       // Another link begins anew, also while a plan is shown.
@@ -88,7 +87,6 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
       levels={state.levels}
       readRides={services.carry.readRides}
       joined={desk.state().saved.rounds.map(({ plan }) => plan)}
-      words={handoverWords}
       format={createFormat(state.settings.units)}
       onJoin={(plan) =>
         void services
@@ -126,12 +124,12 @@ function Arrived({ state, send, services }: SiteProps): JSX.Element {
   const latest = rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs)[0];
   const session = rounds.find(({ plan }) => plan.id === planId) ?? (planId === null ? latest : undefined);
   if (desk === null || planId === undefined)
-    return <Waiting title={handoverWords.collect.title} fetched={fetched} />;
+    return <Waiting title={clinic('tablets-collect-title')} fetched={fetched} />;
   if (session === undefined)
     return (
-      <Sheet title={handoverWords.collect.title}>
+      <Sheet title={clinic('tablets-collect-title')}>
         <section class="paper">
-          <output>{handoverWords.collect.noSession}</output>
+          <output>{handover('collect-noSession')}</output>
         </section>
       </Sheet>
     );
@@ -177,7 +175,7 @@ export function CarryPage(
   const site = useSite();
   if (carry === null || site === undefined)
     return <Waiting title={clinic(`tablets-${tab}-title`)} fetched={fetched} />;
-  const shared = { plan, words: handoverWords, site, onSaveFile: saveFile, onCopy: copy };
+  const shared = { plan, site, onSaveFile: saveFile, onCopy: copy };
   return (
     <BackWay.Provider value={back}>
       {tab === 'out' && <HandOut {...shared} host={thisHost()} />}
@@ -191,7 +189,6 @@ export function CarryPage(
           arrived={arrived}
           readRides={services.carry.readRides}
           nameOf={nameOf}
-          words={handoverWords}
           format={createFormat(state.settings.units)}
           now={() => Date.now()}
           onTake={(read) => carry.take(read)}
@@ -229,7 +226,6 @@ export function Outgoing(
     <StoreLine
       store={store}
       standing={store?.state(planId ?? undefined) ?? null}
-      words={sharedWords}
       onFetch={() => sync(false)}
     />
   );
@@ -256,7 +252,8 @@ export function ClubStorePage(props: Pick<SiteProps, 'services'> & { readonly pl
   useEffect(() => {
     if (store !== null && store.agreed() !== null) sync();
   }, [store]);
-  if (store === null || site === undefined) return <Waiting title={sharedWords.title} fetched={fetched} />;
+  if (store === null || site === undefined)
+    return <Waiting title={handover('store-title')} fetched={fetched} />;
   const offered = store.offered();
   // Another offer begins another form; one that was agreed to or turned down leaves it as it is.
   if (offered !== null) form.current = JSON.stringify(offered);
@@ -271,8 +268,6 @@ export function ClubStorePage(props: Pick<SiteProps, 'services'> & { readonly pl
         here={location.href}
         site={site}
         cut={cut}
-        words={sharedWords}
-        handover={handoverWords}
         onOffer={(address) => store.offer(address, 'code')}
         onForget={() => void store.turnDown()}
         onTest={() => store.test()}

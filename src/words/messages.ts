@@ -241,6 +241,33 @@ export interface Messages {
     'animal-weasel': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' }; 'animal-wolf': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
     'animal-wren': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
   };
+  handover: Plain<
+    | 'code-pause' | 'code-play' | 'code-back' | 'code-next' | 'code-speed' | 'code-speed-slow' | 'code-speed-usual' | 'code-speed-fast' | 'code-big' | 'code-hint' | 'carry-making' | 'carry-tooBig' | 'carry-link' | 'carry-copy'
+    | 'carry-copied' | 'carry-notCopied' | 'carry-onlyHere' | 'carry-file' | 'carry-longLink' | 'carry-site' | 'handOut-intro' | 'handOut-own' | 'ready-title' | 'ready-intro' | 'ready-done' | 'ready-open' | 'ready-wrong' | 'ready-unknown'
+    | 'ready-again' | 'ready-allowCamera' | 'ready-keep' | 'ready-secure' | 'ready-secure-done' | 'ready-secure-wrong' | 'ready-offline' | 'ready-offline-done' | 'ready-offline-open' | 'ready-offline-wrong' | 'ready-camera'
+    | 'ready-camera-done' | 'ready-camera-open' | 'ready-camera-wrong' | 'ready-keeping' | 'ready-keeping-done' | 'ready-keeping-open' | 'reader-ways' | 'reader-camera' | 'reader-picture' | 'reader-text' | 'reader-start' | 'reader-stop'
+    | 'reader-loading' | 'reader-looking' | 'reader-noReader' | 'reader-video' | 'camera-not-secure' | 'camera-refused' | 'camera-none' | 'camera-in-use' | 'reader-choose' | 'reader-chooseHint' | 'reader-paste' | 'reader-take'
+    | 'reader-reading' | 'reader-stopReading' | 'reader-stopped' | 'reader-failed' | 'reader-cut' | 'damaged-too-many-messages' | 'damaged-not-a-frame' | 'unreadable-not-a-packet' | 'unreadable-newer-version' | 'unreadable-damaged'
+    | 'unreadable-nothing' | 'unreadable-too-big' | 'reader-wrongPlan' | 'join-intro' | 'join-found' | 'join-rides' | 'join-ownLevel' | 'join-missing' | 'join-join' | 'join-no' | 'join-here' | 'join-other' | 'join-go' | 'handBack-intro'
+    | 'handBack-none' | 'handBack-marksOnly' | 'collect-intro' | 'collect-tablets' | 'collect-nobody' | 'collect-noSession' | 'column-tablet' | 'column-here' | 'column-missing' | 'column-since' | 'column-heard' | 'missing-nothing'
+    | 'ago-now' | 'ago-neverSaid' | 'ago-never' | 'collect-notKept' | 'damaged-hint' | 'piece-not-json' | 'piece-not-a-record' | 'piece-newer-version' | 'piece-dirty-text' | 'piece-checksum' | 'piece-recording' | 'piece-file-head'
+    | 'piece-too-long' | 'apart-hint' | 'apart-no-recording' | 'apart-unknown-level' | 'apart-other-level' | 'apart-other-setup' | 'apart-changed-bike' | 'apart-changed-rider' | 'apart-impossible-setup' | 'apart-too-long'
+    | 'apart-not-finished' | 'apart-other-version' | 'apart-not-same-ride' | 'apart-other-marks' | 'conflict-same-id' | 'conflict-same-seq' | 'store-title' | 'store-intro' | 'store-take-title' | 'store-take-hint' | 'store-take-paste'
+    | 'store-take-none' | 'store-give' | 'store-give-title' | 'store-give-hint' | 'store-give-onlyHere' | 'store-give-hide' | 'store-details' | 'store-fetch' | 'store-url' | 'store-urlHint' | 'store-database' | 'store-name'
+    | 'store-password' | 'store-passwordHint' | 'store-plainHttp' | 'store-plainHere' | 'store-mixed' | 'store-badAddress' | 'store-consent' | 'store-consent-more' | 'store-forget' | 'store-what' | 'store-whatIs' | 'store-where'
+    | 'store-soFar' | 'store-agreed' | 'store-look' | 'store-stop' | 'store-stopHint' | 'store-test' | 'store-testing' | 'store-works' | 'store-off' | 'store-notAsked' | 'store-nothing' | 'store-unreachable' | 'store-busy'
+    | 'store-disk-full' | 'store-wrong-password' | 'store-not-allowed' | 'store-no-database' | 'store-bad-address' | 'store-not-a-store' | 'store-endless' | 'store-some-refused'
+  > & {
+    'size-bytes': { bytes: number }; 'size-kilobytes': { size: Text }; 'rides': { rides: number }; 'code-number': { number: Text; all: Text }; 'code-picture': { all: number; what: Text; number: Text }; 'code-jump': { number: Text };
+    'handOut-what': { title: Text }; 'handOut-size': { codes: number; size: Text }; 'handOut-scanOne': { page: Text }; 'handOut-scanMany': { page: Text }; 'reader-noCode': { name: Text }; 'reader-read': { count: number; read: Text };
+    'reader-missing': { count: number; numbers: Text }; 'damaged-checksum': { number: number }; 'damaged-newer-version': { number: number }; 'damaged-contradicts': { number: number }; 'reader-isPlan': { page: Text };
+    'reader-isRides': { page: Text }; 'join-unknownLevel': { level: Text }; 'handBack-tablet': { tablet: Text }; 'missing-rides': { count: number; numbers: Text }; 'ago-minutes': { minutes: Text }; 'ago-hours': { hours: Text };
+    'took': { fresh: number; known: number }; 'took-damaged': { pieces: number }; 'took-otherPlan': { rides: number }; 'checked': { rides: number }; 'otherVersion': { rides: number }; 'marksOnly': { rides: number };
+    'withdrawn': { rides: number }; 'checking': { rides: Text }; 'damaged-title': { count: Text }; 'damaged-piece': { from: 'nobody' | 'tablet'; seq: number; tablet: Text }; 'apart-title': { count: Text };
+    'apart-ride': { tablet: Text; seq: Text; name: Text }; 'apart-totals': { said: Text; found: Text }; 'conflict-title': { count: Text }; 'store-instead': { host: Text }; 'store-consent-sends': { typed: 'no' | 'yes'; host: Text };
+    'store-agree': { typed: 'no' | 'yes'; host: Text }; 'store-offered-file': { host: Text }; 'store-offered-code': { host: Text }; 'store-offered-before': { host: Text }; 'store-goesTo': { host: Text };
+    'store-sent': { rides: number; moment: Text }; 'store-line': { host: Text }; 'store-done': { rides: number }; 'store-sending': { left: Text }; 'store-again': { seconds: Text }; 'store-safe': { left: number };
+  };
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady' | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'distance' | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls'
     | 'motor-rests' | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller'

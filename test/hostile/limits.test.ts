@@ -14,13 +14,14 @@ import { parseRecording } from '../../src/core/ride/recording.ts';
 import { EMPTY_BOX, takeFrame, toFrames } from '../../src/core/transfer/frames.ts';
 import { levelFromBytes, levelToBytes, unpackText } from '../../src/core/transfer/share.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
-import { handoverWords } from '../../src/features/handover/words.ts';
 import { recordingSentence } from '../../src/cli/common/spoken.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
 import { words } from '../../src/words/words.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { codeOf, gpxText, northward, trackText } from '../core/gpx/files.ts';
 import { levelById, planWith, recordingOf } from '../core/group/rides.ts';
+
+const handover = words('handover');
 
 /** Sends so much through a door: null where it was let in, else what a person is told (or its code). */
 type Send = (count: number) => string | null | Promise<string | null>;
@@ -59,9 +60,7 @@ const unknownKeys = (count: number) =>
 
 async function toldOfText(text: string): Promise<string | null> {
   const [arrival] = (await readText(NOTHING_READ, text)).arrivals;
-  return arrival?.kind === 'unreadable' && arrival.code === 'too-big'
-    ? handoverWords.reader.unreadable['too-big']
-    : null;
+  return arrival?.kind === 'unreadable' && arrival.code === 'too-big' ? handover('unreadable-too-big') : null;
 }
 
 async function toldOfCopy(value: object): Promise<string | null> {
@@ -122,14 +121,18 @@ const cases: Cases = {
     characters: (count) => {
       const whole = (toFrames(new Uint8Array(2_000)) ?? [])[0] ?? '';
       const [damaged] = takeFrame(EMPTY_BOX, whole.padEnd(count, '0')).damaged;
-      return damaged === undefined ? null : handoverWords.reader.damaged(damaged);
+      return damaged === undefined
+        ? null
+        : handover.coded(`damaged-${damaged.code}`, { number: damaged.number ?? 0 });
     },
     frames: (count) =>
       toFrames(new Uint8Array((count * (800 - 24 - 8) * 2) / 3)) === null ? 'no codes' : null,
     messages: (count) => {
       const frames = Array.from({ length: count }, (_, i) => (toFrames(Uint8Array.of(i, 1)) ?? [])[0] ?? '');
       const [damaged] = frames.reduce(takeFrame, EMPTY_BOX).damaged;
-      return damaged === undefined ? null : handoverWords.reader.damaged(damaged);
+      return damaged === undefined
+        ? null
+        : handover.coded(`damaged-${damaged.code}`, { number: damaged.number ?? 0 });
     },
     damaged: 'not walked: it only bounds what is remembered',
     unpackedBytes: 'not walked: what is no packet is damaged at any size',

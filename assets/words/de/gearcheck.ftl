@@ -238,17 +238,17 @@ rollOut-option =
         [world-federation] Weltverband
        *[national-federation] ein nationaler Verband
     }, { $held ->
-        [until] bis { $date }
+        [until] bis zum { $date }
        *[year] { $date }
     })
 rollOut-source =
     { $body ->
         [world-federation] { $held ->
-            [until] Der Weltverband hatte diese Grenze bis { $date }; seither ist hier keine bekannt.
+            [until] Der Weltverband hatte diese Grenze bis zum { $date }; seither ist hier keine bekannt.
            *[year] Aus dem Regelwerk des Weltverbands von { $date }.
         }
        *[national-federation] { $held ->
-            [until] Ein nationaler Verband hatte diese Grenze bis { $date }; seither ist hier keine bekannt.
+            [until] Ein nationaler Verband hatte diese Grenze bis zum { $date }; seither ist hier keine bekannt.
            *[year] Aus dem Regelwerk eines nationalen Verbands von { $date }.
         }
     }

@@ -46,7 +46,7 @@ changedSure = Diese Datei wurde nach dem Speichern geändert oder beschädigt. W
 changedLeave = Lieber nicht
 changedTake = Lesbares zurückholen
 # The file names a club's own store.
-namesStore = Sie nennt auch eine Ablage bei { $host }. Dorthin wird nichts gesendet.
+namesStore = Sie nennt auch einen Speicher des Vereins bei { $host }. Dorthin wird nichts gesendet.
 lookAtStore = Ansehen
 takenBack = Zurückgeholt: { $added }; schon hier: { $already }.
 refused = Nicht lesbar und darum ausgelassen: { $refused }.

@@ -268,17 +268,17 @@ rollOut-option =
         [world-federation] federación mundial
        *[national-federation] una federación nacional
     }, { $held ->
-        [until] hasta { $date }
+        [until] hasta el { $date }
        *[year] { $date }
     })
 rollOut-source =
     { $body ->
         [world-federation] { $held ->
-            [until] La federación mundial tuvo este límite hasta { $date }; desde entonces no se conoce aquí ninguno.
+            [until] La federación mundial tuvo este límite hasta el { $date }; desde entonces no se conoce aquí ninguno.
            *[year] Del reglamento de la federación mundial de { $date }.
         }
        *[national-federation] { $held ->
-            [until] Una federación nacional tuvo este límite hasta { $date }; desde entonces no se conoce aquí ninguno.
+            [until] Una federación nacional tuvo este límite hasta el { $date }; desde entonces no se conoce aquí ninguno.
            *[year] Del reglamento de una federación nacional de { $date }.
         }
     }

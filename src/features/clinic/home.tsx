@@ -12,7 +12,8 @@ import { Icon, Sheet } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { Minutes, USUAL_COUNT } from './minutes.tsx';
-import { dayOf, planFacts, rideTitle } from './say.ts';
+import { writeDay } from '../../words/dates.ts';
+import { planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
@@ -220,7 +221,7 @@ function Sessions(props: {
               <strong>{planTitle(session.plan)}</strong>
               <span class="hint">
                 {say('home-session', {
-                  date: dayOf(session.startedAtMs),
+                  date: writeDay(session.startedAtMs),
                   riders: session.round.riders.length,
                   rides: ridesOf(session, saved.records).length,
                 })}

@@ -10,7 +10,8 @@ import { words } from '../../words/words.ts';
 import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
-import { dayOf, planFacts } from './say.ts';
+import { writeDay } from '../../words/dates.ts';
+import { planFacts } from './say.ts';
 import { Totals } from './totals.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
@@ -68,7 +69,7 @@ function Head(props: {
       <h2>{planTitle(session.plan)}</h2>
       <p>
         {[
-          dayOf(session.startedAtMs),
+          writeDay(session.startedAtMs),
           ...(view === undefined ? [] : [say('report-rides', { rides: view.rides, riders: view.riders })]),
           planFacts(session.plan),
         ].join(' · ')}

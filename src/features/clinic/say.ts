@@ -5,7 +5,7 @@ import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import { bikeName } from '../../words/common.ts';
-import { spokenLocale, words } from '../../words/words.ts';
+import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 const group = words('group');
@@ -24,11 +24,6 @@ export function rideTitle(ride: PlanRide, levels: readonly Level[]): string | nu
 export function planFacts(plan: ClinicPlan): string {
   const bike = plan.bike === 'own' ? say('facts-ownBike') : bikeName(plan.bike);
   return say('facts', { count: plan.attempts, bike });
-}
-
-/** A day as people of a place write it. */
-export function dayOf(atMs: number): string {
-  return new Date(atMs).toLocaleDateString(spokenLocale(), { day: 'numeric', month: 'long' });
 }
 
 /** One line about a ride: its worst pitch, or that there is none. */

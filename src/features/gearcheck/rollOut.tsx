@@ -9,6 +9,7 @@ import {
 } from '../../core/model/rollout.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
+import { writeDate } from '../../words/dates.ts';
 import { words } from '../../words/words.ts';
 import { highestGear, type TeethPair } from './answer.ts';
 import { hardestWithin, limitOf } from './rollOutLimit.ts';
@@ -57,7 +58,8 @@ export function RollOut({ bike, format }: RollOutProps): JSX.Element {
 /** Whose limit it is and when it held: until a day, or as a rule book of a year has it. */
 function heldOf({ group, body, until, ruleYear }: RollOutLimit) {
   const held = until === undefined ? ('year' as const) : ('until' as const);
-  return { group, body, held, date: until ?? String(ruleYear ?? '') };
+  const date = until === undefined ? String(ruleYear ?? '') : writeDate(Date.parse(`${until}T12:00`));
+  return { group, body, held, date };
 }
 
 function sourceText(limit: RollOutLimit): string {

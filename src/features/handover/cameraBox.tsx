@@ -1,8 +1,10 @@
 /** The camera on a page: turned on by hand, so that the browser's question is expected; off when the page is left. */
 import type { JSX, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { type CameraProblem, openCamera, type CodeCamera } from './camera.ts';
+
+const say = words('handover');
 
 type Phase = 'off' | 'loading' | 'on' | 'no-reader' | CameraProblem;
 
@@ -58,11 +60,7 @@ function useCamera(onRead: (text: string) => void): UsedCamera {
 }
 
 /** The camera. */
-export function CameraBox(props: {
-  readonly words: HandoverWords;
-  readonly onText: (text: string) => void;
-}): JSX.Element {
-  const say = props.words.reader;
+export function CameraBox(props: { readonly onText: (text: string) => void }): JSX.Element {
   const { video, phase, start, stop } = useCamera(props.onText);
   const problem = phase === 'off' || phase === 'loading' || phase === 'on' ? null : phase;
   return (
@@ -73,16 +71,18 @@ export function CameraBox(props: {
         muted
         playsInline
         hidden={phase !== 'on'}
-        aria-label={say.video}
+        aria-label={say('reader-video')}
       />
-      {phase === 'on' && <p>{say.looking}</p>}
-      {phase === 'loading' && <output>{say.loading}</output>}
+      {phase === 'on' && <p>{say('reader-looking')}</p>}
+      {phase === 'loading' && <output>{say('reader-loading')}</output>}
       {problem !== null && (
-        <p class="reader-problem">{problem === 'no-reader' ? say.noReader : say.problems[problem]}</p>
+        <p class="reader-problem">
+          {problem === 'no-reader' ? say('reader-noReader') : say(`camera-${problem}`)}
+        </p>
       )}
       {phase === 'on' ? (
         <button type="button" class="button" onClick={stop}>
-          {say.stop}
+          {say('reader-stop')}
         </button>
       ) : (
         problem !== 'not-secure' && (
@@ -93,7 +93,7 @@ export function CameraBox(props: {
             disabled={phase === 'loading'}
             onClick={start}
           >
-            {say.start}
+            {say('reader-start')}
           </button>
         )
       )}

@@ -1,9 +1,12 @@
 /** A message in its three forms: codes, a link to copy, a file to save. */
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { CodeShow } from './codeShow.tsx';
 import type { Message } from './message.ts';
+import { sizeOf } from './size.ts';
+
+const say = words('handover');
 
 /** Longer links are cut by some messengers (characters). */
 const LONG_LINK = 2_000;
@@ -17,7 +20,6 @@ interface CarryProps {
   readonly linked: boolean;
   /** Codes instead of the frames, where a link fits into one. */
   readonly codes?: readonly string[];
-  readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   /** Puts a text where it can be pasted from; false where the browser does not allow it. */
   readonly onCopy: (text: string) => Promise<boolean>;
@@ -25,25 +27,24 @@ interface CarryProps {
 
 /** Codes first; the rest below. */
 export function Carry(props: CarryProps): JSX.Element {
-  const { message, name, codes, words, linked, onSaveFile, onCopy } = props;
-  const { carry } = words;
+  const { message, name, codes, linked, onSaveFile, onCopy } = props;
   const [told, setTold] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const copyLink = (): void =>
     void onCopy(message.link).then((done) => {
       // Marked, so that one more key or a finger copies it.
       if (!done) field.current?.select();
-      setTold(done ? carry.copied : carry.notCopied);
+      setTold(done ? say('carry-copied') : say('carry-notCopied'));
     });
   return (
     <div class="carry">
-      <CodeShow frames={codes ?? message.frames} name={name} words={words} />
+      <CodeShow frames={codes ?? message.frames} name={name} />
       <div class="carry-others">
         {linked ? (
           <>
             <label>
               <span>
-                {carry.link} · {words.size(message.link.length)}
+                {say('carry-link')} · {sizeOf(message.link.length)}
               </span>
               <input
                 type="text"
@@ -54,17 +55,19 @@ export function Carry(props: CarryProps): JSX.Element {
                 onFocus={(event) => event.currentTarget.select()}
               />
             </label>
-            <p class="code-hint">{message.link.length > LONG_LINK ? carry.longLink : carry.site}</p>
+            <p class="code-hint">
+              {message.link.length > LONG_LINK ? say('carry-longLink') : say('carry-site')}
+            </p>
           </>
         ) : (
           <p class="reader-problem" data-only-here>
-            {carry.onlyHere}
+            {say('carry-onlyHere')}
           </p>
         )}
         <div class="buttons">
           {linked && (
             <button type="button" class="button" data-copy-link onClick={copyLink}>
-              {carry.copy}
+              {say('carry-copy')}
             </button>
           )}
           <button
@@ -73,7 +76,7 @@ export function Carry(props: CarryProps): JSX.Element {
             data-save-file
             onClick={() => onSaveFile(message.file.name, message.file.text)}
           >
-            {carry.file} · {words.size(new TextEncoder().encode(message.file.text).length)}
+            {say('carry-file')} · {sizeOf(new TextEncoder().encode(message.file.text).length)}
           </button>
         </div>
         <output>{told}</output>

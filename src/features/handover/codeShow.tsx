@@ -5,8 +5,11 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Choice } from '../../ui/controls.tsx';
-import type { HandoverWords } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { codeOf, QUIET_ZONE } from './code.ts';
+
+const say = words('handover');
 
 /** How long each code stands (ms). A camera needs about half a second in good light. */
 const PERIODS_MS = { slow: 2_400, usual: 1_200, fast: 600 } as const;
@@ -20,11 +23,10 @@ interface CodeShowProps {
   readonly frames: readonly string[];
   /** What the codes carry, for those who cannot see them. */
   readonly name: string;
-  readonly words: HandoverWords;
 }
 
 /** The codes. */
-export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
+export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
   const [place, setPlace] = useState({ frames, at: 0 });
   const [playing, setPlaying] = useState(() => !wantsStillness());
   const [speed, setSpeed] = useState<Speed>('usual');
@@ -43,10 +45,12 @@ export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
     setPlaying(false);
     setPlace({ frames, at: (to + all) % all });
   };
-  const picture = <Picture text={frames[index] ?? ''} label={words.codes.picture(name, index + 1, all)} />;
+  const picture = (
+    <Picture text={frames[index] ?? ''} label={say('code-picture', { what: name, number: index + 1, all })} />
+  );
   const buttons = (
     <Buttons
-      {...{ all, index, playing, go, words }}
+      {...{ all, index, playing, go }}
       onPlay={() => setPlaying(!playing)}
       onBig={big ? null : () => setBig(true)}
     />
@@ -58,18 +62,18 @@ export function CodeShow({ frames, name, words }: CodeShowProps): JSX.Element {
       {all > 1 && !big && (
         <>
           <Choice
-            legend={words.codes.speed}
+            legend={say('code-speed')}
             name="code-speed"
             value={speed}
-            options={SPEEDS.map((one) => [one, words.codes.speeds[one]] as const)}
+            options={SPEEDS.map((one) => [one, say(`code-speed-${one}`)] as const)}
             onChoose={setSpeed}
           />
-          <Numbers {...{ all, index, go, words }} />
-          <p class="code-hint">{words.codes.hint}</p>
+          <Numbers {...{ all, index, go }} />
+          <p class="code-hint">{say('code-hint')}</p>
         </>
       )}
       {big && (
-        <Big label={name} close={words.codes.close} onClose={() => setBig(false)}>
+        <Big label={name} onClose={() => setBig(false)}>
           {picture}
           {buttons}
         </Big>
@@ -103,29 +107,27 @@ function Buttons(props: {
   readonly go: (to: number) => void;
   readonly onPlay: () => void;
   readonly onBig: (() => void) | null;
-  readonly words: HandoverWords;
 }): JSX.Element {
   const { all, index, playing, go } = props;
-  const { codes } = props.words;
   return (
     <div class="code-buttons">
       {all > 1 && (
         <>
-          <strong class="code-number">{codes.number(index + 1, all)}</strong>
-          <button type="button" class="button" aria-label={codes.back} onClick={() => go(index - 1)}>
+          <strong class="code-number">{say('code-number', { number: index + 1, all })}</strong>
+          <button type="button" class="button" aria-label={say('code-back')} onClick={() => go(index - 1)}>
             ←
           </button>
           <button type="button" class="button" data-play onClick={props.onPlay}>
-            {playing ? codes.pause : codes.play}
+            {playing ? say('code-pause') : say('code-play')}
           </button>
-          <button type="button" class="button" aria-label={codes.next} onClick={() => go(index + 1)}>
+          <button type="button" class="button" aria-label={say('code-next')} onClick={() => go(index + 1)}>
             →
           </button>
         </>
       )}
       {props.onBig !== null && (
         <button type="button" class="button" data-big onClick={props.onBig}>
-          {codes.big}
+          {say('code-big')}
         </button>
       )}
     </div>
@@ -137,9 +139,8 @@ function Numbers(props: {
   readonly all: number;
   readonly index: number;
   readonly go: (to: number) => void;
-  readonly words: HandoverWords;
 }): JSX.Element | null {
-  const { all, index, go, words } = props;
+  const { all, index, go } = props;
   if (all > MOST_BUTTONS) return null;
   return (
     <div class="code-numbers">
@@ -147,7 +148,7 @@ function Numbers(props: {
         <button
           key={i}
           type="button"
-          aria-label={words.codes.jump(i + 1)}
+          aria-label={say('code-jump', { number: i + 1 })}
           aria-current={i === index ? 'true' : undefined}
           onClick={() => go(i)}
         >
@@ -161,7 +162,6 @@ function Numbers(props: {
 /** The code on the whole screen. */
 function Big(props: {
   readonly label: string;
-  readonly close: string;
   readonly onClose: () => void;
   readonly children: readonly JSX.Element[];
 }): JSX.Element {
@@ -181,7 +181,7 @@ function Big(props: {
     >
       {props.children}
       <button type="button" class="button code-close" onClick={props.onClose}>
-        {props.close}
+        {common('nav-close')}
       </button>
     </dialog>
   );

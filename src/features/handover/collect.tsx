@@ -10,7 +10,8 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import type { Format } from '../../words/format.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import type { HandoverWords } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { SetApart } from './setApart.tsx';
 import type { Collected } from './collected.ts';
 import { Reader } from './reader.tsx';
@@ -18,6 +19,13 @@ import { tabletName } from './tablets.ts';
 import type { ReadRidesAway } from './services.ts';
 import './handover.css';
 import './tablets.css';
+
+const say = words('handover');
+const clinic = words('clinic');
+
+const COLUMNS = ['tablet', 'here', 'missing', 'since', 'heard'] as const;
+/** Of more missing stretches only the first are named; the count stands behind them. */
+const MOST_RANGES = 12;
 
 /** What the page is given. */
 interface CollectProps {
@@ -27,7 +35,6 @@ interface CollectProps {
   readonly arrived: string;
   /** Nickname of a record, in words. */
   readonly nameOf: (nickname: string) => string;
-  readonly words: HandoverWords;
   readonly format: Format;
   readonly readRides: ReadRidesAway;
   /** Milliseconds since 1970. */
@@ -40,8 +47,7 @@ interface CollectProps {
 
 /** The page. */
 export function Collect(props: CollectProps): JSX.Element {
-  const { plan, collected, words } = props;
-  const say = words.collect;
+  const { plan, collected } = props;
   const [notKept, setNotKept] = useState(false);
   // Rides of this reading may not have come back through `collected` yet when the next ones are counted.
   const seen = useRef(new Set<string>());
@@ -55,29 +61,30 @@ export function Collect(props: CollectProps): JSX.Element {
     setNotKept(!kept);
     const others = read.set.records.length - ours.set.records.length;
     return [
-      say.took(fresh.length, ours.set.records.length - fresh.length),
-      ours.set.damaged.length > 0 ? say.tookDamaged(ours.set.damaged.length) : '',
-      others > 0 ? say.otherPlan(others) : '',
+      say('took', { fresh: fresh.length, known: ours.set.records.length - fresh.length }),
+      ours.set.damaged.length > 0 ? say('took-damaged', { pieces: ours.set.damaged.length }) : '',
+      others > 0 ? say('took-otherPlan', { rides: others }) : '',
     ]
       .filter((sentence) => sentence !== '')
       .join(' ');
   };
   return (
-    <Sheet title={say.title} intro={say.intro}>
+    <Sheet title={clinic('tablets-collect-title')} intro={say('collect-intro')}>
       <div class="handover handover-wide">
         <Reader
-          words={words}
           arrived={props.arrived}
           readRides={props.readRides}
-          onArrival={(arrival) => (arrival.kind === 'rides' ? take(arrival.read) : words.reader.isPlan)}
+          onArrival={(arrival) =>
+            arrival.kind === 'rides' ? take(arrival.read) : say('reader-isPlan', { page: common('nav-join') })
+          }
         />
-        {notKept && <p class="paper reader-problem">{say.notKept}</p>}
+        {notKept && <p class="paper reader-problem">{say('collect-notKept')}</p>}
         <section class="paper">
-          <h2>{say.tablets}</h2>
+          <h2>{say('collect-tablets')}</h2>
           <Tablets {...props} />
           {props.store}
         </section>
-        <SetApart {...{ words, collected }} format={props.format} nameOf={props.nameOf} />
+        <SetApart collected={collected} format={props.format} nameOf={props.nameOf} />
       </div>
     </Sheet>
   );
@@ -93,27 +100,26 @@ function onlyOf(read: ReadFile, planId: string): ReadFile {
   return { ...read, heard, set: { ...read.set, records } };
 }
 
-function Tablets({ collected, words, now }: CollectProps): JSX.Element {
-  const say = words.collect;
+function Tablets({ collected, now }: CollectProps): JSX.Element {
   const devices = deviceStatus(collected.set, collected.heard);
   const rides = sortOut(collected.set).rides.length;
-  if (devices.length === 0) return <p>{say.nobody}</p>;
+  if (devices.length === 0) return <p>{say('collect-nobody')}</p>;
   return (
     <div class="tablets-scroll">
       <table class="tablets" data-rides={rides}>
-        <caption class="unseen">{say.tablets}</caption>
+        <caption class="unseen">{say('collect-tablets')}</caption>
         <thead>
           <tr>
-            {Object.values(say.columns).map((column) => (
+            {COLUMNS.map((column) => (
               <th key={column} scope="col">
-                {column}
+                {say(`column-${column}`)}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
           {devices.map((device) => (
-            <Tablet key={device.deviceId} {...{ device, words, now }} />
+            <Tablet key={device.deviceId} {...{ device, now }} />
           ))}
         </tbody>
       </table>
@@ -121,28 +127,41 @@ function Tablets({ collected, words, now }: CollectProps): JSX.Element {
   );
 }
 
-function Tablet(props: {
-  readonly device: DeviceStatus;
-  readonly words: HandoverWords;
-  readonly now: () => number;
-}): JSX.Element {
-  const { device, words, now } = props;
-  const say = words.collect;
-  const minutes = (atMs: number): string => say.since(Math.floor((now() - atMs) / 60_000));
+function Tablet(props: { readonly device: DeviceStatus; readonly now: () => number }): JSX.Element {
+  const { device, now } = props;
+  const minutes = (atMs: number): string => ago(Math.floor((now() - atMs) / 60_000));
   const { missing, missingCount, missingSinceMs, lastHeardMs } = device;
   return (
     <tr data-tablet={device.deviceId}>
       <th scope="row">
         <bdi>{tabletName(device.deviceId)}</bdi>
       </th>
-      <td data-label={say.columns.here}>{device.have}</td>
-      <td data-label={say.columns.missing} data-missing={missingCount}>
-        {missingCount === 0 ? say.complete : say.ranges(missing, missingCount)}
+      <td data-label={say('column-here')}>{device.have}</td>
+      <td data-label={say('column-missing')} data-missing={missingCount}>
+        {missingCount === 0
+          ? say('missing-nothing')
+          : say('missing-rides', { count: missingCount, numbers: numbersOf(missing) })}
       </td>
-      <td data-label={say.columns.since}>
-        {missingCount === 0 ? '–' : missingSinceMs === null ? say.neverSaid : minutes(missingSinceMs)}
+      <td data-label={say('column-since')}>
+        {missingCount === 0 ? '–' : missingSinceMs === null ? say('ago-neverSaid') : minutes(missingSinceMs)}
       </td>
-      <td data-label={say.columns.heard}>{lastHeardMs === null ? say.never : minutes(lastHeardMs)}</td>
+      <td data-label={say('column-heard')}>
+        {lastHeardMs === null ? say('ago-never') : minutes(lastHeardMs)}
+      </td>
     </tr>
   );
+}
+
+/** How long ago something was. */
+function ago(minutes: number): string {
+  if (minutes < 1) return say('ago-now');
+  return minutes < 120
+    ? say('ago-minutes', { minutes })
+    : say('ago-hours', { hours: Math.floor(minutes / 60) });
+}
+
+/** Numbers of rides, those in a row by their ends: "2, 5–7". */
+function numbersOf(ranges: readonly (readonly [number, number])[]): string {
+  const shown = ranges.slice(0, MOST_RANGES).map(([a, b]) => (a === b ? `${a}` : `${a}–${b}`));
+  return `${shown.join(', ')}${ranges.length > MOST_RANGES ? ' …' : ''}`;
 }

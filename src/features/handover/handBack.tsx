@@ -3,13 +3,17 @@ import type { JSX } from 'preact';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver } from '../../core/transfer/rideFile.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { Carry } from './carry.tsx';
 import { useMessage } from './handOut.tsx';
 import { messageOfRides } from './message.ts';
+import { sizeAndCodes } from './size.ts';
 import { tabletName } from './tablets.ts';
 import './handover.css';
 import { planTitle } from '../../words/group.ts';
+
+const say = words('handover');
+const clinic = words('clinic');
 
 /** What the page is given. */
 interface HandBackProps {
@@ -18,7 +22,6 @@ interface HandBackProps {
   readonly handOver: HandOver;
   /** Address of the game without what stands behind `#`, as others can open it; null where there is none. */
   readonly site: string | null;
-  readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
   /** What goes to a club's own store. */
@@ -27,30 +30,31 @@ interface HandBackProps {
 
 /** The page. */
 export function HandBack(props: HandBackProps): JSX.Element {
-  const { plan, handOver, site, words, onSaveFile, onCopy } = props;
-  const say = words.handBack;
+  const { plan, handOver, site, onSaveFile, onCopy } = props;
   const message = useMessage(() => messageOfRides(handOver, site ?? ''), [handOver, site]);
   const count = handOver.records.length;
   return (
-    <Sheet title={say.title} intro={say.intro}>
+    <Sheet title={clinic('tablets-back-title')} intro={say('handBack-intro')}>
       <div class="handover">
         <section class="paper">
           <h2>
             <bdi>{planTitle(plan)}</bdi>
           </h2>
-          <p class="tablet-name">{say.tablet(tabletName(handOver.deviceId))}</p>
-          {count === 0 && <output>{say.none}</output>}
-          {message === 'making' && <output>{words.carry.making}</output>}
-          {message === null && <output>{words.carry.tooBig}</output>}
+          <p class="tablet-name">{say('handBack-tablet', { tablet: tabletName(handOver.deviceId) })}</p>
+          {count === 0 && <output>{say('handBack-none')}</output>}
+          {message === 'making' && <output>{say('carry-making')}</output>}
+          {message === null && <output>{say('carry-tooBig')}</output>}
           {message !== null && message !== 'making' && (
             <>
-              <p data-size>{say.size(count, words.size(message.bytes), message.frames.length)}</p>
+              <p data-size>
+                {say('rides', { rides: count })} · {sizeAndCodes(message.bytes, message.frames.length)}
+              </p>
               <Carry
-                {...{ message, words, onSaveFile, onCopy }}
+                {...{ message, onSaveFile, onCopy }}
                 linked={site !== null}
-                name={say.what(count)}
+                name={say('rides', { rides: count })}
               />
-              <p class="code-hint">{say.marksOnly}</p>
+              <p class="code-hint">{say('handBack-marksOnly')}</p>
             </>
           )}
         </section>

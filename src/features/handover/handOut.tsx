@@ -3,13 +3,18 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import type { HandoverWords } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { Carry } from './carry.tsx';
 import type { ReadinessHost } from './readiness.ts';
 import { ReadinessList } from './readinessList.tsx';
 import { type Message, messageOfPlan } from './message.ts';
+import { sizeAndCodes } from './size.ts';
 import './handover.css';
 import { planTitle } from '../../words/group.ts';
+
+const say = words('handover');
+const clinic = words('clinic');
 
 /** What the page is given. */
 interface HandOutProps {
@@ -18,7 +23,6 @@ interface HandOutProps {
   /** Address of the game without what stands behind `#`, as tablets can open it; null where there is none. */
   readonly site: string | null;
   readonly host: ReadinessHost;
-  readonly words: HandoverWords;
   readonly onSaveFile: (name: string, text: string) => void;
   readonly onCopy: (text: string) => Promise<boolean>;
 }
@@ -28,23 +32,22 @@ const LONGEST_LINK_CODE = 800;
 
 /** The page. */
 export function HandOut(props: HandOutProps): JSX.Element {
-  const { plan, site, words, onSaveFile, onCopy } = props;
-  const say = words.handOut;
+  const { plan, site, onSaveFile, onCopy } = props;
   const message = useMessage(() => messageOfPlan(plan, site ?? ''), [plan, site]);
   return (
-    <Sheet title={say.title} intro={say.intro}>
+    <Sheet title={clinic('tablets-out-title')} intro={say('handOut-intro')}>
       <div class="handover">
         <section class="paper">
           <h2>
             <bdi>{planTitle(plan)}</bdi>
           </h2>
-          {message === 'making' && <output>{words.carry.making}</output>}
-          {message === null && <output>{words.carry.tooBig}</output>}
+          {message === 'making' && <output>{say('carry-making')}</output>}
+          {message === null && <output>{say('carry-tooBig')}</output>}
           {message !== null && message !== 'making' && (
-            <Made {...{ plan, message, words, onSaveFile, onCopy }} linked={site !== null} />
+            <Made {...{ plan, message, onSaveFile, onCopy }} linked={site !== null} />
           )}
         </section>
-        <ReadinessList host={props.host} words={words} />
+        <ReadinessList host={props.host} />
       </div>
     </Sheet>
   );
@@ -53,23 +56,26 @@ export function HandOut(props: HandOutProps): JSX.Element {
 function Made(props: {
   readonly plan: ClinicPlan;
   readonly message: Message;
-  readonly words: HandoverWords;
   readonly onSaveFile: HandOutProps['onSaveFile'];
   readonly onCopy: HandOutProps['onCopy'];
   readonly linked: boolean;
 }): JSX.Element {
-  const { plan, message, words, linked } = props;
-  const say = words.handOut;
+  const { plan, message, linked } = props;
+  const page = common('nav-join');
   // The tablet's own camera app opens a link without asking for anything, even where the page gets no camera.
   const codes = linked && message.link.length <= LONGEST_LINK_CODE ? [message.link] : message.frames;
   return (
     <>
       <p data-size>
-        {say.size(words.size(message.bytes), codes.length)}
-        {plan.rides.some((ride) => ride.kind === 'own') && ` · ${say.own}`}
+        {sizeAndCodes(message.bytes, codes.length)}
+        {plan.rides.some((ride) => ride.kind === 'own') && ` · ${say('handOut-own')}`}
       </p>
-      <p>{codes.length === 1 && codes[0] === message.link ? say.scanOne : say.scanMany}</p>
-      <Carry {...props} codes={codes} name={say.what(planTitle(plan))} />
+      <p>
+        {codes.length === 1 && codes[0] === message.link
+          ? say('handOut-scanOne', { page })
+          : say('handOut-scanMany', { page })}
+      </p>
+      <Carry {...props} codes={codes} name={say('handOut-what', { title: planTitle(plan) })} />
     </>
   );
 }

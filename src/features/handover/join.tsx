@@ -6,12 +6,15 @@ import { canonicalJson } from '../../core/math/hash.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import { Sheet } from '../../ui/parts.tsx';
-import type { HandoverWords } from './words.ts';
+import { common } from '../../words/common.ts';
+import { words } from '../../words/words.ts';
 import { isPlanHere, PlanCard } from './planCard.tsx';
 import { Reader } from './reader.tsx';
 import type { ReadRidesAway } from './services.ts';
 import './handover.css';
 import './tablets.css';
+
+const say = words('handover');
 
 /** What the page is given. */
 interface JoinProps {
@@ -20,7 +23,6 @@ interface JoinProps {
   readonly levels: readonly Level[];
   /** Plans of sessions this device is in. */
   readonly joined: readonly ClinicPlan[];
-  readonly words: HandoverWords;
   readonly format: Format;
   readonly readRides: ReadRidesAway;
   /** Keeps the plan as a session under its own id. */
@@ -31,20 +33,18 @@ interface JoinProps {
 
 /** The page. */
 export function Join(props: JoinProps): JSX.Element {
-  const { words } = props;
   const [plan, setPlan] = useState<ClinicPlan | null>(null);
   // A plan that was turned down does not come back from the same link.
   const [arrived, setArrived] = useState(props.arrived);
   return (
-    <Sheet title={words.join.title} intro={words.join.intro}>
+    <Sheet title={common('nav-join')} intro={say('join-intro')}>
       <div class="handover">
         {plan === null ? (
           <Reader
-            words={words}
             arrived={arrived}
             readRides={props.readRides}
             onArrival={(arrival) => {
-              if (arrival.kind !== 'plan') return words.reader.isRides;
+              if (arrival.kind !== 'plan') return say('reader-isRides', { page: common('nav-collect') });
               setPlan(arrival.plan);
               return null;
             }}
@@ -70,29 +70,28 @@ function Found(found: {
   readonly onNo: () => void;
 }): JSX.Element {
   const { props, plan, onNo } = found;
-  const { words, levels, format, joined, onJoin, onGo } = props;
-  const say = words.join;
+  const { levels, format, joined, onJoin, onGo } = props;
   const known = joined.find(({ id }) => id === plan.id);
   const same = known !== undefined && canonicalJson(known) === canonicalJson(plan);
   const here = isPlanHere(plan, levels);
   return (
-    <section class="paper" aria-label={say.found}>
-      <p>{say.found}</p>
-      <PlanCard {...{ plan, levels, format, words }} />
-      {!here && <p class="reader-problem">{say.missing}</p>}
-      {known !== undefined && <p>{same ? say.here : say.other}</p>}
+    <section class="paper" aria-label={say('join-found')}>
+      <p>{say('join-found')}</p>
+      <PlanCard {...{ plan, levels, format }} />
+      {!here && <p class="reader-problem">{say('join-missing')}</p>}
+      {known !== undefined && <p>{same ? say('join-here') : say('join-other')}</p>}
       <div class="buttons">
         {known === undefined ? (
           <button type="button" class="button strong" data-join disabled={!here} onClick={() => onJoin(plan)}>
-            {say.join}
+            {say('join-join')}
           </button>
         ) : (
           <button type="button" class="button strong" data-go onClick={() => onGo(plan.id)}>
-            {say.go}
+            {say('join-go')}
           </button>
         )}
         <button type="button" class="button" data-no onClick={onNo}>
-          {say.no}
+          {say('join-no')}
         </button>
       </div>
     </section>

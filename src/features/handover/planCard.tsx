@@ -4,35 +4,36 @@ import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { bikeName } from '../../words/common.ts';
 import { planTitle } from '../../words/group.ts';
+
+const say = words('handover');
+const clinic = words('clinic');
+const group = words('group');
 
 /** The plan. */
 export function PlanCard(props: {
   readonly plan: ClinicPlan;
   readonly levels: readonly Level[];
   readonly format: Format;
-  readonly words: HandoverWords;
 }): JSX.Element {
-  const { plan, levels, format, words } = props;
-  const say = words.join;
+  const { plan, levels, format } = props;
+  const bike = plan.bike === 'own' ? clinic('facts-ownBike') : bikeName(plan.bike);
   return (
     <div class="plan-found" data-plan-found={plan.id}>
       <h2>
         <bdi>{planTitle(plan)}</bdi>
       </h2>
-      <h3>{say.rides}</h3>
+      <h3>{say('join-rides')}</h3>
       <ol>
         {plan.rides.map((ride, i) => (
           <li key={i}>
-            <Ride {...{ ride, levels, format, words }} />
+            <Ride {...{ ride, levels, format }} />
           </li>
         ))}
       </ol>
-      <p>
-        {say.attempts(plan.attempts)} · {say.bike(plan.bike === 'own' ? say.ownBike : bikeName(plan.bike))}
-      </p>
+      <p>{clinic('facts', { count: plan.attempts, bike })}</p>
     </div>
   );
 }
@@ -41,16 +42,16 @@ function Ride(props: {
   readonly ride: PlanRide;
   readonly levels: readonly Level[];
   readonly format: Format;
-  readonly words: HandoverWords;
 }): JSX.Element {
-  const { ride, levels, format, words } = props;
-  if (ride.kind === 'check') return <>{words.join.check}</>;
+  const { ride, levels, format } = props;
+  if (ride.kind === 'check') return <>{group(`check-${ride.audience}`)}</>;
   const level = ride.kind === 'own' ? ride.level : levels.find(({ id }) => id === ride.levelId);
-  if (level === undefined) return <>{words.join.unknownLevel(ride.kind === 'bundled' ? ride.levelId : '')}</>;
+  if (level === undefined)
+    return <>{say('join-unknownLevel', { level: ride.kind === 'bundled' ? ride.levelId : '' })}</>;
   return (
     <>
       <bdi>{level.title}</bdi> · {format.road(courseOfLevel(level).lengthM)}
-      {ride.kind === 'own' && ` · ${words.join.ownLevel}`}
+      {ride.kind === 'own' && ` · ${say('join-ownLevel')}`}
     </>
   );
 }

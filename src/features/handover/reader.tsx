@@ -6,11 +6,14 @@ import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../ui/controls.tsx';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
+import type { DamagedFrame } from '../../core/transfer/frames.ts';
 import { CameraBox } from './cameraBox.tsx';
 import { openDamage, openMessages } from './reading.ts';
 import type { ReadRidesAway } from './services.ts';
 import { type Arrive, type UsedReading, useReading } from './useReading.ts';
+
+const say = words('handover');
 
 /** What a link that lost its end looks like. */
 const CUT: readonly string[] = ['checksum', 'not-a-frame'];
@@ -20,7 +23,6 @@ const WAYS: readonly Way[] = ['camera', 'picture', 'text'];
 
 /** What a reader is given. */
 interface ReaderProps {
-  readonly words: HandoverWords;
   /** What was in the link that opened the page, or empty. */
   readonly arrived: string;
   /** Something is complete; a sentence that comes back is shown. */
@@ -29,9 +31,8 @@ interface ReaderProps {
 }
 
 /** The reader. */
-export function Reader({ words, arrived, onArrival, readRides }: ReaderProps): JSX.Element {
-  const say = words.reader;
-  const reading = useReading(words, onArrival, readRides);
+export function Reader({ arrived, onArrival, readRides }: ReaderProps): JSX.Element {
+  const reading = useReading(onArrival, readRides);
   const [way, setWay] = useState<Way>('camera');
   const { take } = reading;
   useEffect(() => {
@@ -40,36 +41,32 @@ export function Reader({ words, arrived, onArrival, readRides }: ReaderProps): J
   return (
     <section class="paper reader" data-busy={reading.busy}>
       <Choice
-        legend={say.ways}
+        legend={say('reader-ways')}
         name="reader-way"
         value={way}
-        options={WAYS.map((one) => [one, say[one]] as const)}
+        options={WAYS.map((one) => [one, say(`reader-${one}`)] as const)}
         onChoose={setWay}
       />
-      {way === 'camera' && <CameraBox words={words} onText={take} />}
-      {way === 'picture' && <FileBox words={words} onFiles={reading.takeFiles} />}
-      {way === 'text' && <TextBox words={words} onText={take} />}
+      {way === 'camera' && <CameraBox onText={take} />}
+      {way === 'picture' && <FileBox onFiles={reading.takeFiles} />}
+      {way === 'text' && <TextBox onText={take} />}
       {reading.share !== null && (
         <p class="reader-way" data-long-reading>
-          <progress value={reading.share} max={1} aria-label={say.reading} />
+          <progress value={reading.share} max={1} aria-label={say('reader-reading')} />
           <button type="button" class="button" data-stop-reading onClick={reading.stop}>
-            {say.stopReading}
+            {say('reader-stopReading')}
           </button>
         </p>
       )}
-      <Progress reading={reading} words={words} cut={arrived !== ''} />
+      <Progress reading={reading} cut={arrived !== ''} />
     </section>
   );
 }
 
-function FileBox(props: {
-  readonly words: HandoverWords;
-  readonly onFiles: (files: readonly File[]) => void;
-}): JSX.Element {
-  const say = props.words.reader;
+function FileBox(props: { readonly onFiles: (files: readonly File[]) => void }): JSX.Element {
   return (
     <div class="reader-way">
-      <p>{say.chooseHint}</p>
+      <p>{say('reader-chooseHint')}</p>
       <FileButton
         name="data-read-files"
         class="button strong"
@@ -77,17 +74,13 @@ function FileBox(props: {
         accept="image/*,.json,.jsonl,.txt,application/json,text/plain"
         onFiles={props.onFiles}
       >
-        {say.choose}
+        {say('reader-choose')}
       </FileButton>
     </div>
   );
 }
 
-function TextBox(props: {
-  readonly words: HandoverWords;
-  readonly onText: (text: string) => void;
-}): JSX.Element {
-  const say = props.words.reader;
+function TextBox(props: { readonly onText: (text: string) => void }): JSX.Element {
   const [text, setText] = useState('');
   return (
     <form
@@ -99,7 +92,7 @@ function TextBox(props: {
       }}
     >
       <label>
-        <span>{say.paste}</span>
+        <span>{say('reader-paste')}</span>
         <textarea
           rows={4}
           data-read-text
@@ -109,7 +102,7 @@ function TextBox(props: {
         />
       </label>
       <button type="submit" class="button strong" data-take-text>
-        {say.take}
+        {say('reader-take')}
       </button>
     </form>
   );
@@ -118,23 +111,22 @@ function TextBox(props: {
 /** How far every message has come, what is damaged, and what was told last. */
 function Progress(props: {
   readonly reading: UsedReading;
-  readonly words: HandoverWords;
   /** What is damaged came in a link. */
   readonly cut: boolean;
 }): JSX.Element {
-  const say = props.words.reader;
   const { reading, sentences } = props.reading;
   return (
     <output class="reader-told">
       {openMessages(reading).map(({ id, count, missing }) => (
         <span key={id} class="reader-line" data-open-message={id}>
           <Squares count={count} missing={missing} />
-          <strong>{say.read(count - missing.length, count)}</strong> {say.missing(missing)}
+          <strong>{say('reader-read', { read: count - missing.length, count })}</strong>{' '}
+          {say('reader-missing', { count: missing.length, numbers: missing.join(', ') })}
         </span>
       ))}
       {openDamage(reading).map((frame) => (
         <span key={`${frame.code} ${frame.messageId} ${frame.number}`} class="reader-line" data-damaged-frame>
-          {props.cut && CUT.includes(frame.code) ? say.cut : say.damaged(frame)}
+          {props.cut && CUT.includes(frame.code) ? say('reader-cut') : damageSentence(frame)}
         </span>
       ))}
       {sentences.map((sentence) => (
@@ -162,4 +154,8 @@ function Squares({
       ))}
     </span>
   );
+}
+
+function damageSentence({ code, number }: DamagedFrame): string {
+  return say.coded(`damaged-${code}`, { number: number ?? 0 });
 }

@@ -1,7 +1,7 @@
 /** The list of what must be done at home, each line checked live where the browser can tell. */
 import type { JSX } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import {
   allowCamera,
   askKeeping,
@@ -13,17 +13,12 @@ import {
   type ReadinessHost,
 } from './readiness.ts';
 
+const say = words('handover');
+
 const MARKS: Readonly<Record<CheckAnswer, string>> = { done: '✓', open: '○', wrong: '✕', unknown: '?' };
 
 /** The list. */
-export function ReadinessList({
-  host,
-  words,
-}: {
-  readonly host: ReadinessHost;
-  readonly words: HandoverWords;
-}): JSX.Element {
-  const say = words.readiness;
+export function ReadinessList({ host }: { readonly host: ReadinessHost }): JSX.Element {
   const [answers, setAnswers] = useState<ReadinessAnswers | null>(null);
   const check = useCallback((): void => void checkReadiness(host).then(setAnswers), [host]);
   useEffect(() => {
@@ -35,19 +30,19 @@ export function ReadinessList({
   const afterwards = (doing: Promise<void>): void => void doing.then(check);
   return (
     <section class="paper evening">
-      <h2>{say.title}</h2>
-      <p>{say.intro}</p>
+      <h2>{say('ready-title')}</h2>
+      <p>{say('ready-intro')}</p>
       <ul>
         {READINESS.map((name) => (
-          <Line key={name} name={name} answer={answers?.[name] ?? null} words={words}>
+          <Line key={name} name={name} answer={answers?.[name] ?? null}>
             {name === 'camera' && answers?.camera === 'open' && (
               <button type="button" class="button" onClick={() => afterwards(allowCamera(host))}>
-                {say.allowCamera}
+                {say('ready-allowCamera')}
               </button>
             )}
             {name === 'keeping' && answers?.keeping === 'open' && (
               <button type="button" class="button" onClick={() => afterwards(askKeeping(host))}>
-                {say.keep}
+                {say('ready-keep')}
               </button>
             )}
           </Line>
@@ -55,7 +50,7 @@ export function ReadinessList({
       </ul>
       <div class="buttons">
         <button type="button" class="button" onClick={check}>
-          {say.again}
+          {say('ready-again')}
         </button>
       </div>
     </section>
@@ -65,12 +60,11 @@ export function ReadinessList({
 function Line(props: {
   readonly name: ReadinessCheck;
   readonly answer: CheckAnswer | null;
-  readonly words: HandoverWords;
   readonly children: readonly (JSX.Element | false)[];
 }): JSX.Element {
   const { name, answer } = props;
-  const say = props.words.readiness;
-  const check = say.checks[name];
+  // What the browser does not say may be done here and now.
+  const advice = answer === 'unknown' ? 'open' : answer;
   return (
     <li data-check={name} data-answer={answer ?? ''}>
       <span class="evening-mark" aria-hidden="true">
@@ -78,12 +72,10 @@ function Line(props: {
       </span>
       <span class="evening-words">
         <strong>
-          {check.title}
-          {answer !== null && <span class="evening-state"> · {say[answer]}</span>}
+          {say(`ready-${name}`)}
+          {answer !== null && <span class="evening-state"> · {say(`ready-${answer}`)}</span>}
         </strong>
-        {answer !== null && (
-          <span>{answer === 'done' ? check.done : answer === 'wrong' ? check.wrong : check.todo}</span>
-        )}
+        {answer !== null && <span>{say.coded(`ready-${name}-${advice}` as 'ready-secure-done', {})}</span>}
         {props.children}
       </span>
     </li>

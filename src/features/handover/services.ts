@@ -1,7 +1,7 @@
 /** What the pages that carry things between devices ask of their owners. Plain data and promises. */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
-import type { StoreProblem, StoreSent, StoreStanding } from './storeWords.ts';
+import type { StoreProblem, StoreSent, StoreStanding } from './storeStanding.ts';
 import type { Collected } from './collected.ts';
 import type { StoreAddress } from './storeCode.ts';
 import type { StoreAgreed, StoreOffer } from './storePage.tsx';

@@ -1,13 +1,15 @@
 /** What does not simply count: damaged pieces, rides set apart, contradictions, rides taken back. All named. */
 import type { JSX } from 'preact';
 import { sortOut } from '../../core/group/records/merge.ts';
-import { RULES_VERSION } from '../../core/group/records/record.ts';
+import { type RideRecord, RULES_VERSION } from '../../core/group/records/record.ts';
 import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../../words/format.ts';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import type { Collected } from './collected.ts';
 import { tabletName } from './tablets.ts';
+
+const say = words('handover');
 
 /** Longer lists are cut; the count stands above them. */
 const MOST_LINES = 100;
@@ -15,12 +17,10 @@ const MOST_LINES = 100;
 /** Everything that was set apart. */
 export function SetApart(props: {
   readonly collected: Collected;
-  readonly words: HandoverWords;
   readonly format: Format;
   readonly nameOf: (nickname: string) => string;
 }): JSX.Element | null {
-  const { collected, words, format, nameOf } = props;
-  const say = words.collect;
+  const { collected, format, nameOf } = props;
   const { damaged, conflicts, withdrawn } = sortOut(collected.set);
   const apart = collected.remarks.filter(isApart);
   const same = collected.remarks.filter((remark) => remark.kind === 'same').length;
@@ -30,44 +30,43 @@ export function SetApart(props: {
     <>
       {collected.set.records.length > 0 && (
         <section class="paper">
-          {same > 0 && <p data-checked={same}>{say.checked(same)}</p>}
-          {collected.toCheck > 0 && <output>{say.checking(collected.toCheck)}</output>}
-          {otherVersion > 0 && <p data-other-version={otherVersion}>{say.otherVersion(otherVersion)}</p>}
-          {marksOnly > 0 && <p>{say.marksOnly(marksOnly)}</p>}
-          {withdrawn.length > 0 && <p>{say.withdrawn(withdrawn.length)}</p>}
+          {same > 0 && <p data-checked={same}>{say('checked', { rides: same })}</p>}
+          {collected.toCheck > 0 && <output>{say('checking', { rides: collected.toCheck })}</output>}
+          {otherVersion > 0 && (
+            <p data-other-version={otherVersion}>{say('otherVersion', { rides: otherVersion })}</p>
+          )}
+          {marksOnly > 0 && <p>{say('marksOnly', { rides: marksOnly })}</p>}
+          {withdrawn.length > 0 && <p>{say('withdrawn', { rides: withdrawn.length })}</p>}
         </section>
       )}
       {damaged.length > 0 && (
-        <List title={say.damaged} hint={say.damagedHint} count={damaged.length}>
+        <List title={say('damaged-title', { count: damaged.length })} hint={say('damaged-hint')}>
           {damaged.slice(0, MOST_LINES).map((piece) => (
             <li key={`${piece.fingerprint} ${piece.code}`} data-damaged={piece.code}>
-              <bdi>{nameOfPiece(piece, words)}</bdi>: {say.damageCodes[piece.code]}
+              <bdi>{nameOfPiece(piece)}</bdi>: {say(`piece-${piece.code}`)}
             </li>
           ))}
         </List>
       )}
       {apart.length > 0 && (
-        <List title={say.apart} hint={say.apartHint} count={apart.length}>
+        <List title={say('apart-title', { count: apart.length })} hint={say('apart-hint')}>
           {apart.slice(0, MOST_LINES).map(({ record, code, total }) => (
             <li key={`${record.id} ${record.checksum}`} data-apart={code}>
-              <bdi>{say.apartRide(tabletName(record.deviceId), record.seq, nameOf(record.nickname))}</bdi>:{' '}
-              {say.apartCodes[code]}
+              <bdi>{nameOfRide(record, nameOf)}</bdi>: {say(`apart-${code}`)}
               {total !== null &&
-                ` (${say.apartTotals(format.number(record.total, 1), format.number(total, 1))})`}
+                ` (${say('apart-totals', { said: format.number(record.total, 1), found: format.number(total, 1) })})`}
             </li>
           ))}
         </List>
       )}
       {conflicts.length > 0 && (
-        <List title={say.conflicts} hint="" count={conflicts.length}>
+        <List title={say('conflict-title', { count: conflicts.length })} hint="">
           {conflicts.slice(0, MOST_LINES).map(({ code, records }, i) => (
             <li key={i} data-conflict={code}>
               {records.slice(0, 2).map((record) => (
-                <bdi key={record.checksum}>
-                  {say.apartRide(tabletName(record.deviceId), record.seq, nameOf(record.nickname))}.{' '}
-                </bdi>
+                <bdi key={record.checksum}>{nameOfRide(record, nameOf)}. </bdi>
               ))}
-              {say.conflictCodes[code]}
+              {say(`conflict-${code}`)}
             </li>
           ))}
         </List>
@@ -79,14 +78,11 @@ export function SetApart(props: {
 function List(props: {
   readonly title: string;
   readonly hint: string;
-  readonly count: number;
   readonly children: readonly JSX.Element[];
 }): JSX.Element {
   return (
     <section class="paper apart">
-      <h2>
-        {props.title} ({props.count})
-      </h2>
+      <h2>{props.title}</h2>
       {props.hint !== '' && <p>{props.hint}</p>}
       <ul>{props.children}</ul>
     </section>
@@ -98,6 +94,11 @@ function isApart(remark: Remark): remark is Extract<Remark, { readonly kind: 'ap
   return remark.kind === 'apart' && remark.code !== 'no-recording' && remark.code !== 'other-version';
 }
 
-function nameOfPiece({ deviceId, seq }: DamagedPiece, words: HandoverWords): string {
-  return words.collect.damagedPiece(deviceId === null ? null : tabletName(deviceId), seq);
+function nameOfPiece({ deviceId, seq }: DamagedPiece): string {
+  const from = deviceId === null ? 'nobody' : 'tablet';
+  return say('damaged-piece', { from, tablet: tabletName(deviceId ?? ''), seq: seq ?? 0 });
+}
+
+function nameOfRide({ deviceId, seq, nickname }: RideRecord, nameOf: (nickname: string) => string): string {
+  return say('apart-ride', { tablet: tabletName(deviceId), seq, name: nameOf(nickname) });
 }

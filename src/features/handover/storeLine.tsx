@@ -3,9 +3,12 @@
  * Where nothing is sent there is none; an address nobody here has agreed to is asked about in one sentence.
  */
 import type { JSX } from 'preact';
-import { hostOf, type SharedWords, type StoreStanding, storeSentence } from './storeWords.ts';
+import { words } from '../../words/words.ts';
+import { hostOf, sentSentence, type StoreStanding, storeSentence } from './storeStanding.ts';
 import type { ClubStore } from './services.ts';
 import './handover.css';
+
+const say = words('handover');
 
 const STORE_PAGE = '#clinic/store';
 
@@ -14,11 +17,10 @@ export function StoreLine(props: {
   readonly store: Pick<ClubStore, 'agreed' | 'offered' | 'sent' | 'stop'> | null;
   /** How this session stands. */
   readonly standing: StoreStanding | null;
-  readonly words: SharedWords;
   /** Sends and fetches at once. */
   readonly onFetch: () => void;
 }): JSX.Element | null {
-  const { store, standing, words } = props;
+  const { store, standing } = props;
   const agreed = store?.agreed() ?? null;
   const offered = store?.offered() ?? null;
   if (store !== null && agreed !== null) {
@@ -26,18 +28,18 @@ export function StoreLine(props: {
     return (
       <aside class="store-line" data-store-line="agreed">
         <p>
-          {words.line(host)} {words.sofar(store.sent())}
+          {say('store-line', { host })} {sentSentence(store.sent())}
         </p>
         {(standing?.phase !== 'done' || standing.problem !== null) && (
-          <p data-store>{storeSentence(words, standing)}</p>
+          <p data-store>{storeSentence(standing)}</p>
         )}
         <span class="store-line-ways">
           <button type="button" class="quiet-button" data-fetch-store onClick={props.onFetch}>
-            {words.fetch}
+            {say('store-fetch')}
           </button>
-          <a href={STORE_PAGE}>{words.look}</a>
+          <a href={STORE_PAGE}>{say('store-look')}</a>
           <button type="button" class="quiet-button" data-stop-store onClick={() => void store.stop()}>
-            {words.stop}
+            {say('store-stop')}
           </button>
         </span>
       </aside>
@@ -46,9 +48,11 @@ export function StoreLine(props: {
   if (offered === null) return null;
   return (
     <aside class="store-line" data-store-line="offered">
-      <p>{words.offered[offered.from](hostOf(offered.address.url) ?? offered.address.url)}</p>
+      <p>
+        {say(`store-offered-${offered.from}`, { host: hostOf(offered.address.url) ?? offered.address.url })}
+      </p>
       <span class="store-line-ways">
-        <a href={STORE_PAGE}>{words.look}</a>
+        <a href={STORE_PAGE}>{say('store-look')}</a>
       </span>
     </aside>
   );

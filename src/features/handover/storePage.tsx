@@ -8,16 +8,19 @@ import { useState } from 'preact/hooks';
 import { Sheet } from '../../ui/parts.tsx';
 import { originOf, type StoreAddress, storeLink } from './storeCode.ts';
 import { GiveSettings, TakeSettings } from './storeSettings.tsx';
-import type { HandoverWords } from './words.ts';
+import { writeMoment } from '../../words/dates.ts';
+import { words } from '../../words/words.ts';
 import {
   hostOf,
-  type SharedWords,
+  sentSentence,
   storeSentence,
   type StoreProblem,
   type StoreSent,
   type StoreStanding,
-} from './storeWords.ts';
+} from './storeStanding.ts';
 import './handover.css';
+
+const say = words('handover');
 
 /** An address to ask about. */
 export interface StoreOffer {
@@ -41,8 +44,6 @@ export interface StorePageProps {
   readonly site: string | null;
   /** Settings came in the address of the page, and not whole. */
   readonly cut?: boolean;
-  readonly words: SharedWords;
-  readonly handover: HandoverWords;
   /** Settings were scanned or pasted; they come back as what is offered. */
   readonly onOffer: (address: StoreAddress) => void;
   /** What is offered is turned down; what was agreed to stays. */
@@ -59,19 +60,19 @@ const EMPTY: StoreAddress = { url: '', database: '', name: '', password: '' };
 
 /** The page. */
 export function StorePage(props: StorePageProps): JSX.Element {
-  const { agreed, offered, words, onAgree, onTest } = props;
+  const { agreed, offered, onAgree, onTest } = props;
   const [draft, setDraft] = useState(offered?.address ?? agreed?.address ?? EMPTY);
   const [told, setTold] = useState('');
   const test = (): void => {
-    setTold(words.testing);
+    setTold(say('store-testing'));
     onTest().then(
-      (problem) => setTold(problem === null ? words.works : words.problems[problem]),
-      () => setTold(words.problems.unreachable),
+      (problem) => setTold(problem === null ? say('store-works') : say(`store-${problem}`)),
+      () => setTold(say('store-unreachable')),
     );
   };
   const agree = async (): Promise<void> => {
     const answer = await onAgree(trimmed(draft));
-    if (answer === 'bad-address') setTold(words.badAddress);
+    if (answer === 'bad-address') setTold(say('store-badAddress'));
     else test();
   };
   const stop = (): void => {
@@ -85,16 +86,10 @@ export function StorePage(props: StorePageProps): JSX.Element {
   };
   const asks = agreed === null || offered !== null;
   return (
-    <Sheet title={words.title} intro={words.intro}>
+    <Sheet title={say('store-title')} intro={say('store-intro')}>
       <div class="handover">
         {asks && offered === null && (
-          <TakeSettings
-            here={props.here}
-            cut={props.cut ?? false}
-            words={words}
-            handover={props.handover}
-            onTake={props.onOffer}
-          />
+          <TakeSettings here={props.here} cut={props.cut ?? false} onTake={props.onOffer} />
         )}
         {asks ? (
           <Asking {...props} draft={draft} told={told} onAgree={() => void agree()} onForget={forget}>
@@ -104,7 +99,6 @@ export function StorePage(props: StorePageProps): JSX.Element {
                 setDraft({ ...draft, [key]: value });
                 setTold('');
               }}
-              words={words}
             />
           </Asking>
         ) : (
@@ -117,7 +111,7 @@ export function StorePage(props: StorePageProps): JSX.Element {
 
 /** The question: who would get what, before anything is sent. */
 function Asking(
-  props: Pick<StorePageProps, 'agreed' | 'offered' | 'here' | 'words'> & {
+  props: Pick<StorePageProps, 'agreed' | 'offered' | 'here'> & {
     readonly draft: StoreAddress;
     readonly told: string;
     readonly onAgree: () => void;
@@ -125,8 +119,9 @@ function Asking(
     readonly children: ComponentChildren;
   },
 ): JSX.Element {
-  const { draft, agreed, offered, words } = props;
+  const { draft, agreed, offered } = props;
   const host = hostOf(draft.url);
+  const to = { typed: host === null ? 'no' : 'yes', host: host ?? '' } as const;
   const before = agreed === null ? null : hostOf(agreed.address.url);
   return (
     <form
@@ -138,89 +133,85 @@ function Asking(
     >
       {offered !== null && (
         <p class="notice" data-store-offered={offered.from}>
-          {words.offered[offered.from](hostOf(offered.address.url) ?? offered.address.url)}
-          {before === null ? '' : ` ${words.instead(before)}`}
+          {say(`store-offered-${offered.from}`, { host: hostOf(offered.address.url) ?? offered.address.url })}
+          {before === null ? '' : ` ${say('store-instead', { host: before })}`}
         </p>
       )}
       {offered?.from === 'code' ? (
         <details>
-          <summary>{words.details}</summary>
+          <summary>{say('store-details')}</summary>
           {props.children}
         </details>
       ) : (
         props.children
       )}
-      <Warnings draft={draft} here={props.here} words={words} />
+      <Warnings draft={draft} here={props.here} />
       <section class="store-consent" data-store-consent>
-        <h2>{words.consent.title}</h2>
+        <h2>{say('store-consent')}</h2>
         <ul>
-          {words.consent.lines(host).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
+          {[say('store-consent-sends', to), ...say.lines('store-consent-more')].map(
+            (line) => (
+              <li key={line}>{line}</li>
+            ),
+          )}
         </ul>
       </section>
       <div class="buttons">
         <button type="submit" class="button strong" data-agree-store>
-          {words.agree(host)}
+          {say('store-agree', to)}
         </button>
         {offered !== null && (
           <button type="button" class="button" data-forget-store onClick={props.onForget}>
-            {words.forget}
+            {say('store-forget')}
           </button>
         )}
       </div>
       <output data-store-told>{props.told}</output>
-      <p data-store>{before === null ? words.off : words.goesTo(before)}</p>
+      <p data-store>{before === null ? say('store-off') : say('store-goesTo', { host: before })}</p>
     </form>
   );
 }
 
 /** What goes where as it is now, and the way to stop. */
 function Going(
-  props: Pick<
-    StorePageProps,
-    'sent' | 'standing' | 'here' | 'site' | 'words' | 'handover' | 'onStop' | 'onFetch'
-  > & {
+  props: Pick<StorePageProps, 'sent' | 'standing' | 'here' | 'site' | 'onStop' | 'onFetch'> & {
     readonly agreed: NonNullable<StorePageProps['agreed']>;
     readonly told: string;
     readonly onTest: () => void;
   },
 ): JSX.Element {
-  const { agreed, sent, here, site, words, handover } = props;
+  const { agreed, sent, here, site } = props;
   const { url, database } = agreed.address;
   return (
     <section class="paper store-form">
-      <h2>{words.goesTo(hostOf(url) ?? url)}</h2>
+      <h2>{say('store-goesTo', { host: hostOf(url) ?? url })}</h2>
       <dl class="store-facts">
-        <dt>{words.facts.what}</dt>
-        <dd>{words.facts.whatIs}</dd>
-        <dt>{words.facts.where}</dt>
+        <dt>{say('store-what')}</dt>
+        <dd>{say('store-whatIs')}</dd>
+        <dt>{say('store-where')}</dt>
         <dd>
           <bdi>{`${url} · ${database}`}</bdi>
         </dd>
-        <dt>{words.facts.sofar}</dt>
-        <dd data-store-sent={sent.rides}>{words.sofar(sent)}</dd>
-        <dt>{words.facts.agreed}</dt>
-        <dd>{words.moment(agreed.atMs)}</dd>
+        <dt>{say('store-soFar')}</dt>
+        <dd data-store-sent={sent.rides}>{sentSentence(sent)}</dd>
+        <dt>{say('store-agreed')}</dt>
+        <dd>{writeMoment(agreed.atMs)}</dd>
       </dl>
       <div class="buttons">
         <button type="button" class="button strong" data-fetch-store onClick={props.onFetch}>
-          {words.fetch}
+          {say('store-fetch')}
         </button>
         <button type="button" class="button" data-stop-store onClick={props.onStop}>
-          {words.stop}
+          {say('store-stop')}
         </button>
         <button type="button" class="button" data-test-store onClick={props.onTest}>
-          {words.test}
+          {say('store-test')}
         </button>
       </div>
       <output data-store-told>{props.told}</output>
-      <p data-store>{storeSentence(words, props.standing)}</p>
-      <p class="code-hint">{words.stopHint}</p>
-      <GiveSettings
-        link={site === null ? null : storeLink(agreed.address, here, site)}
-        {...{ words, handover }}
-      />
+      <p data-store>{storeSentence(props.standing)}</p>
+      <p class="code-hint">{say('store-stopHint')}</p>
+      <GiveSettings link={site === null ? null : storeLink(agreed.address, here, site)} />
     </section>
   );
 }
@@ -228,9 +219,8 @@ function Going(
 function Fields(props: {
   readonly draft: StoreAddress;
   readonly set: (key: keyof StoreAddress, value: string) => void;
-  readonly words: SharedWords;
 }): JSX.Element {
-  const { draft, set, words } = props;
+  const { draft, set } = props;
   const parts = (key: keyof StoreAddress) => ({
     name: key,
     required: key === 'url' || key === 'database',
@@ -243,39 +233,35 @@ function Fields(props: {
   return (
     <>
       <label>
-        <span>{words.url}</span>
+        <span>{say('store-url')}</span>
         <input type="text" inputMode="url" autocapitalize="off" {...parts('url')} />
-        <span class="code-hint">{words.urlHint}</span>
+        <span class="code-hint">{say('store-urlHint')}</span>
       </label>
       <label>
-        <span>{words.database}</span>
+        <span>{say('store-database')}</span>
         <input type="text" autocapitalize="off" {...parts('database')} />
       </label>
       <label>
-        <span>{words.name}</span>
+        <span>{say('store-name')}</span>
         <input type="text" autocapitalize="off" {...parts('name')} />
       </label>
       <label>
-        <span>{words.password}</span>
+        <span>{say('store-password')}</span>
         <input type="password" {...parts('password')} />
-        <span class="code-hint">{words.passwordHint}</span>
+        <span class="code-hint">{say('store-passwordHint')}</span>
       </label>
     </>
   );
 }
 
-function Warnings(props: {
-  readonly draft: StoreAddress;
-  readonly here: string;
-  readonly words: SharedWords;
-}): JSX.Element | null {
-  const { draft, here, words } = props;
+function Warnings(props: { readonly draft: StoreAddress; readonly here: string }): JSX.Element | null {
+  const { draft, here } = props;
   if (!isPlainHttp(draft.url)) return null;
   // The computer the page came from may be asked, but everybody in the network can read along.
-  if (originOf(draft.url) === originOf(here)) return <p class="notice">{words.plainHere}</p>;
+  if (originOf(draft.url) === originOf(here)) return <p class="notice">{say('store-plainHere')}</p>;
   return (
     <p class="reader-problem" role="alert">
-      {here.startsWith('https:') ? words.mixed : words.plainHttp}
+      {here.startsWith('https:') ? say('store-mixed') : say('store-plainHttp')}
     </p>
   );
 }

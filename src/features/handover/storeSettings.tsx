@@ -4,38 +4,37 @@ import { useRef, useState } from 'preact/hooks';
 import { CameraBox } from './cameraBox.tsx';
 import { CodeShow } from './codeShow.tsx';
 import { readStoreLink, type StoreAddress } from './storeCode.ts';
-import type { SharedWords } from './storeWords.ts';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
+
+const say = words('handover');
 
 /** A code to scan and a link to paste, behind a button, because whoever sees them can read all rides. */
 export function GiveSettings(props: {
   /** Null where this page has no address that others can open. */
   readonly link: string | null;
-  readonly words: SharedWords;
-  readonly handover: HandoverWords;
 }): JSX.Element {
-  const { link, words, handover } = props;
+  const { link } = props;
   const [shown, setShown] = useState(false);
   const field = useRef<HTMLInputElement>(null);
   if (!shown)
     return (
       <button type="button" class="button" data-give-settings onClick={() => setShown(true)}>
-        {words.give.button}
+        {say('store-give')}
       </button>
     );
   return (
     <section class="store-give">
-      <h3>{words.give.title}</h3>
-      <p>{words.give.hint}</p>
+      <h3>{say('store-give-title')}</h3>
+      <p>{say('store-give-hint')}</p>
       {link === null ? (
         <p class="reader-problem" data-only-here>
-          {words.give.onlyHere}
+          {say('store-give-onlyHere')}
         </p>
       ) : (
         <>
-          <CodeShow frames={[link]} name={words.give.title} words={handover} />
+          <CodeShow frames={[link]} name={say('store-give-title')} />
           <label>
-            <span>{words.give.link}</span>
+            <span>{say('carry-link')}</span>
             <input
               type="text"
               readOnly
@@ -48,7 +47,7 @@ export function GiveSettings(props: {
         </>
       )}
       <button type="button" class="button" onClick={() => setShown(false)}>
-        {words.give.hide}
+        {say('store-give-hide')}
       </button>
     </section>
   );
@@ -60,23 +59,21 @@ export function TakeSettings(props: {
   readonly here: string;
   /** Settings came in the address of the page, and not whole. */
   readonly cut: boolean;
-  readonly words: SharedWords;
-  readonly handover: HandoverWords;
   readonly onTake: (address: StoreAddress) => void;
 }): JSX.Element {
-  const { here, words, handover, onTake } = props;
+  const { here, onTake } = props;
   const [text, setText] = useState('');
-  const [told, setTold] = useState(props.cut ? words.take.none : '');
+  const [told, setTold] = useState(props.cut ? say('store-take-none') : '');
   const take = (found: string): void => {
     const address = readStoreLink(found, here);
-    if (address === null) setTold(words.take.none);
+    if (address === null) setTold(say('store-take-none'));
     else onTake(address);
   };
   return (
     <section class="paper store-form">
-      <h2>{words.take.title}</h2>
-      <p>{words.take.hint}</p>
-      {window.isSecureContext && <CameraBox words={handover} onText={take} />}
+      <h2>{say('store-take-title')}</h2>
+      <p>{say('store-take-hint')}</p>
+      {window.isSecureContext && <CameraBox onText={take} />}
       <form
         class="reader-way"
         onSubmit={(event) => {
@@ -85,7 +82,7 @@ export function TakeSettings(props: {
         }}
       >
         <label>
-          <span>{words.take.paste}</span>
+          <span>{say('store-take-paste')}</span>
           <input
             type="text"
             data-store-link
@@ -96,7 +93,7 @@ export function TakeSettings(props: {
           />
         </label>
         <button type="submit" class="button" data-take-settings>
-          {words.take.read}
+          {say('reader-take')}
         </button>
       </form>
       <output data-settings-told>{told}</output>

@@ -3,13 +3,15 @@
  * went wrong stay until something new is read. The decoder is fetched when the first picture is looked at.
  */
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import type { HandoverWords } from './words.ts';
+import { words } from '../../words/words.ts';
 import { pictureOfFile } from './camera.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { readRideFile } from '../../core/transfer/rideFile.ts';
 import { type Arrival, NOTHING_READ, type ReadSoFar, readText } from './reading.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import type { ReadRidesAway } from './services.ts';
+
+const say = words('handover');
 
 /** Longer texts of rides are read away from the page (characters). */
 const READ_HERE = 200_000;
@@ -26,16 +28,15 @@ export interface UsedReading {
   /** Takes in a text that came by any way. */
   readonly take: (text: string) => void;
   readonly takeFiles: (files: readonly File[]) => void;
-  readonly say: (sentences: readonly string[]) => void;
 }
 
 /** What is to be said about an arrival, once it has been dealt with; null for nothing. */
 export type Arrive = (arrival: Arrival) => string | null | Promise<string>;
 
 /** Uses a reading; what arrives is handed on, and a sentence that comes back is shown. */
-export function useReading(words: HandoverWords, onArrival: Arrive, readAway: ReadRidesAway): UsedReading {
+export function useReading(onArrival: Arrive, readAway: ReadRidesAway): UsedReading {
   const [reading, setReading] = useState(NOTHING_READ);
-  const [sentences, say] = useState<readonly string[]>([]);
+  const [sentences, tell] = useState<readonly string[]>([]);
   const [waiting, setWaiting] = useState(0);
   const [share, setShare] = useState<number | null>(null);
   const stopping = useRef<AbortController | null>(null);
@@ -44,37 +45,33 @@ export function useReading(words: HandoverWords, onArrival: Arrive, readAway: Re
   const arrive = useRef(onArrival);
   arrive.current = onArrival;
   /** One after the other, so that two texts at once cannot lose each other. */
-  const inLine = useCallback(
-    (doing: () => Promise<void>): void => {
-      setWaiting((n) => n + 1);
-      line.current = line.current
-        .then(doing)
-        .catch(() => say([words.reader.failed]))
-        .finally(() => setWaiting((n) => n - 1));
-    },
-    [words],
-  );
+  const inLine = useCallback((doing: () => Promise<void>): void => {
+    setWaiting((n) => n + 1);
+    line.current = line.current
+      .then(doing)
+      .catch(() => tell([say('reader-failed')]))
+      .finally(() => setWaiting((n) => n - 1));
+  }, []);
   const takeNow = useCallback(
     async (text: string): Promise<string[]> => {
       const { signal } = (stopping.current = new AbortController());
       const after = await readText(now.current, text, (rides) =>
         rides.length > READ_HERE ? readAway(rides, setShare, signal) : readRideFile(rides),
       ).finally(() => setShare(null));
-      if (signal.aborted) return [words.reader.stopped];
+      if (signal.aborted) return [say('reader-stopped')];
       now.current = after.reading;
       setReading(after.reading);
       const told: string[] = [];
-      for (const arrival of after.arrivals)
-        told.push(...(await sentencesFor(arrival, words, arrive.current)));
+      for (const arrival of after.arrivals) told.push(...(await sentencesFor(arrival, arrive.current)));
       return told;
     },
-    [words, readAway],
+    [readAway],
   );
   const take = useCallback(
     (text: string): void =>
       inLine(async () => {
         const told = await takeNow(text);
-        if (told.length > 0) say(told);
+        if (told.length > 0) tell(told);
       }),
     [inLine, takeNow],
   );
@@ -83,15 +80,15 @@ export function useReading(words: HandoverWords, onArrival: Arrive, readAway: Re
       inLine(async () => {
         const told: string[] = [];
         for (const file of files) {
-          const text = await textOfFile(file, words);
+          const text = await textOfFile(file);
           told.push(...(text.ok ? await takeNow(text.text) : [text.sentence]));
         }
-        say(told);
+        tell(told);
       }),
-    [inLine, takeNow, words],
+    [inLine, takeNow],
   );
   const stop = useStop(stopping);
-  return { reading, sentences, busy: waiting > 0, share, stop, take, takeFiles, say };
+  return { reading, sentences, busy: waiting > 0, share, stop, take, takeFiles };
 }
 
 type FileText =
@@ -99,11 +96,11 @@ type FileText =
   | { readonly ok: false; readonly sentence: string };
 
 /** The text in a file: its own, or that of the code in a picture. */
-async function textOfFile(file: File, words: HandoverWords): Promise<FileText> {
+async function textOfFile(file: File): Promise<FileText> {
   if (!file.type.startsWith('image/')) {
     // Of a file that is far too big nothing is read.
     if (file.size > LIMITS.rideFile.characters.most)
-      return { ok: false, sentence: words.reader.unreadable['too-big'] };
+      return { ok: false, sentence: say('unreadable-too-big') };
     return { ok: true, text: await file.text() };
   }
   const picture = await pictureOfFile(file);
@@ -111,17 +108,17 @@ async function textOfFile(file: File, words: HandoverWords): Promise<FileText> {
     const { decodePicture } = await import('./decode.ts');
     const text = picture === null ? null : decodePicture(picture);
     return text === null
-      ? { ok: false, sentence: words.reader.noCode(file.name.slice(0, 60)) }
+      ? { ok: false, sentence: say('reader-noCode', { name: file.name.slice(0, 60) }) }
       : { ok: true, text };
   } catch {
-    return { ok: false, sentence: words.reader.noReader };
+    return { ok: false, sentence: say('reader-noReader') };
   }
 }
 
-async function sentencesFor(arrival: Arrival, words: HandoverWords, onArrival: Arrive): Promise<string[]> {
-  if (arrival.kind === 'unreadable') return [words.reader.unreadable[arrival.code]];
+async function sentencesFor(arrival: Arrival, onArrival: Arrive): Promise<string[]> {
+  if (arrival.kind === 'unreadable') return [say(`unreadable-${arrival.code}`)];
   if (arrival.kind === 'plan-problems')
-    return [words.reader.wrongPlan, ...arrival.problems.slice(0, 5).map(sentenceOf)];
+    return [say('reader-wrongPlan'), ...arrival.problems.slice(0, 5).map(sentenceOf)];
   const told = await onArrival(arrival);
   return told === null ? [] : [told];
 }

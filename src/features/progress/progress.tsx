@@ -6,7 +6,8 @@ import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { Format } from '../../words/format.ts';
-import { spokenLocale, words } from '../../words/words.ts';
+import { writeDate } from '../../words/dates.ts';
+import { words } from '../../words/words.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
 import { Multiples } from './multiples.tsx';
@@ -28,12 +29,9 @@ export interface ProgressProps {
   readonly date?: (atMs: number) => string;
 }
 
-const localDate = (atMs: number): string =>
-  new Date(atMs).toLocaleDateString(spokenLocale(), { day: 'numeric', month: 'short', year: 'numeric' });
-
 /** The page below its head. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, kept, format, date = localDate } = props;
+  const { rides, unmarked, kept, format, date = writeDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;

@@ -23,8 +23,6 @@ import { HandOut } from '../../../src/features/handover/handOut.tsx';
 import { Join } from '../../../src/features/handover/join.tsx';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
 import { StorePage } from '../../../src/features/handover/storePage.tsx';
-import { handoverWords as words } from '../../../src/features/handover/words.ts';
-import { sharedWords } from '../../../src/features/handover/storeWords.ts';
 import { createAgreementStore } from '../../../src/storage/shared/index.ts';
 import { openSharedDesk } from '../../../src/app/group/sharedDesk.ts';
 import { createCarriedSessions } from '../../../src/storage/sessions.ts';
@@ -104,7 +102,7 @@ function draw(): void {
   const send = (): void => undefined;
   const site = location.href.replace(/#.*/, '');
   const onSaveFile = (name: string, text: string): void => offerFile(new Blob([text]), name);
-  const carry = { site, words, send, onSaveFile, onCopy: async () => false };
+  const carry = { site, send, onSaveFile, onCopy: async () => false };
   const format = createFormat('metric', 'en-GB');
   const app = document.getElementById('app') as HTMLElement;
   if (view === 'plan') render(<HandOut {...carry} plan={plan} host={thisHost()} />, app);
@@ -114,7 +112,7 @@ function draw(): void {
     render(
       <Join
         readRides={async (text) => readRideFile(text)}
-        {...{ words, send, levels, format, joined }}
+        {...{ send, levels, format, joined }}
         arrived={rest}
         onJoin={(next) => {
           joined = [...joined, next];
@@ -133,8 +131,6 @@ function draw(): void {
         standing={shared.state()}
         here={location.href}
         site={site}
-        words={sharedWords}
-        handover={words}
         onOffer={(address) => shared.offer(address, 'code')}
         onForget={() => void shared.turnDown()}
         onFetch={() => undefined}
@@ -148,15 +144,13 @@ function draw(): void {
     render(
       <Collect
         readRides={async (text) => readRideFile(text)}
-        {...{ plan, words, format, send }}
+        {...{ plan, format, send }}
         collected={desk.collected()}
         arrived={rest}
         nameOf={(nickname) => nickname.replace(/^~/, '')}
         now={() => Date.now()}
         onTake={(found) => desk.take(found)}
-        store={
-          <StoreLine store={shared} standing={shared.state()} words={sharedWords} onFetch={() => undefined} />
-        }
+        store={<StoreLine store={shared} standing={shared.state()} onFetch={() => undefined} />}
       />,
       app,
     );

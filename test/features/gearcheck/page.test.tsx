@@ -387,7 +387,7 @@ describe('roll-out', () => {
     );
     expect(text('.gear-rollout')).toContain('2023');
     await choose(select, 'juniors-2022');
-    expect(text('.gear-rollout')).toContain('until 2022-12-31');
+    expect(text('.gear-rollout')).toContain('until Dec 31, 2022');
   });
 
   it('takes the limit of a club, with comma or point, and tells what it cannot read', async () => {

@@ -22,11 +22,14 @@ import { tabletName } from '../../../src/features/handover/tablets.ts';
 import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
 import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/features/handover/storePage.tsx';
-import { handoverWords as words } from '../../../src/features/handover/words.ts';
-import { sharedWords, storeSentence, type StoreProblem } from '../../../src/features/handover/storeWords.ts';
+import { storeSentence } from '../../../src/features/handover/storeStanding.ts';
+import { carriedWords } from '../../../assets/words/carry.ts';
+import { planTitle } from '../../../src/words/group.ts';
+import { speak, take, words } from '../../../src/words/words.ts';
 import { madeUpRecord, planWith } from '../../core/group/rides.ts';
 import { ownLevel } from '../../core/group/rides.ts';
 
+const say = words('handover');
 const format = createFormat('metric', 'en-GB');
 const send = (): void => undefined;
 let root: HTMLElement;
@@ -50,18 +53,17 @@ const find = <Kind extends Element = HTMLElement>(selector: string): Kind => {
 const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 40));
 
 describe('codes', () => {
-  const show = (frames: string[]): void =>
-    render(<CodeShow frames={frames} name="3 rides" words={words} />, root);
+  const show = (frames: string[]): void => render(<CodeShow frames={frames} name="3 rides" />, root);
 
   it('stand still where less movement is wanted, go back and forth, and say which one is shown', async () => {
     document.documentElement.dataset['motion'] = 'reduced';
     show(['A1', 'B2', 'C3']);
-    expect(find('[data-play]').textContent).toBe(words.codes.play);
+    expect(find('[data-play]').textContent).toBe(say('code-play'));
     expect(find('svg.code').getAttribute('aria-label')).toBe('Code 1 of 3: 3 rides');
-    find<HTMLButtonElement>(`[aria-label="${words.codes.back}"]`).click();
+    find<HTMLButtonElement>(`[aria-label="${say('code-back')}"]`).click();
     await redrawn();
     expect(find('.code-number').textContent).toBe('3 of 3');
-    find<HTMLButtonElement>(`[aria-label="${words.codes.jump(2)}"]`).click();
+    find<HTMLButtonElement>(`[aria-label="${say('code-jump', { number: 2 })}"]`).click();
     await redrawn();
     expect(find('svg.code').getAttribute('aria-label')).toBe('Code 2 of 3: 3 rides');
   });
@@ -144,6 +146,42 @@ describe('the evening before', () => {
   });
 });
 
+describe('a coach and a tablet of different languages', () => {
+  const speaks = (language: string): void => {
+    for (const file of ['group', 'handover', 'clinic', 'common'])
+      take(language, file, carriedWords(language, file));
+    speak(language);
+  };
+  afterEach(() => speak('en'));
+
+  it('a plan made in German is told in French, and a ride made in French comes back without words', async () => {
+    speaks('de');
+    const title = 'adults-first-evening';
+    const made = planWith({ title, rides: [{ kind: 'check', audience: 'everyone' }] });
+    expect(planTitle(made)).toBe('Vorausschauen');
+    const { link } = (await messageOfPlan(made, 'https://hill.example/'))!;
+    const germanRides = writeRideFile(ridesOf('t1'));
+    speaks('fr');
+    const [arrival] = (await readText(NOTHING_READ, link)).arrivals;
+    if (arrival?.kind !== 'plan') throw new Error('no plan');
+    expect(arrival.plan).toEqual(made);
+    render(<PlanCard {...{ plan: arrival.plan, format }} levels={[]} />, root);
+    expect(find('h2').textContent).toBe(words('group')(`plan-${title}`));
+    expect(root.textContent).toContain('Passage témoin');
+    expect(root.textContent).not.toContain('Vorausschauen');
+    // What is handed back is the same, to the last sign, whatever is spoken.
+    expect(writeRideFile(ridesOf('t1'))).toBe(germanRides);
+  });
+
+  const ridesOf = (deviceId: string) => ({
+    planId: planWith().id,
+    deviceId,
+    lastSeq: 1,
+    withdrawn: [],
+    records: [madeUpRecord({ deviceId, seq: 1 })],
+  });
+});
+
 /** Signs that are not seen or turn the direction of reading round. */
 const UNSEEN = /[\p{Cc}\u200B-\u200F\u202A-\u202E\u2066-\u2069]/u;
 
@@ -161,7 +199,7 @@ describe('texts from outside', () => {
       const level = { ...ownLevel(), title };
       const plan = planWith({ title, rides: [{ kind: 'own', level }] });
       expect(parsePlan(plan).ok).toBe(true);
-      render(<PlanCard {...{ plan, format, words }} levels={[]} />, root);
+      render(<PlanCard {...{ plan, format }} levels={[]} />, root);
       expect(find('h2').textContent).toBe(title);
       expect(root.querySelectorAll('img, script, b, i')).toHaveLength(0);
     }
@@ -176,7 +214,7 @@ describe('texts from outside', () => {
         expect([title.length, arrival?.kind]).toEqual([10_000, 'plan-problems']);
         continue;
       }
-      render(<PlanCard {...{ plan: arrival.plan, format, words }} levels={[]} />, root);
+      render(<PlanCard {...{ plan: arrival.plan, format }} levels={[]} />, root);
       expect(root.textContent).not.toMatch(UNSEEN);
       expect(JSON.stringify(arrival.plan)).not.toMatch(UNSEEN);
     }
@@ -197,7 +235,7 @@ describe('texts from outside', () => {
     render(
       <Collect
         readRides={async (text) => readRideFile(text)}
-        {...{ words, format, send, collected }}
+        {...{ format, send, collected }}
         plan={planWith()}
         arrived=""
         nameOf={(nickname) => nickname.slice(1)}
@@ -219,14 +257,14 @@ describe('texts from outside', () => {
 describe('a link', () => {
   const carried = async (linked: boolean, onCopy: (text: string) => Promise<boolean>): Promise<string> => {
     const message = (await messageOfPlan(planWith(), 'http://192.168.1.5/'))!;
-    render(<Carry {...{ message, words, linked, onCopy }} name="x" onSaveFile={send} />, root);
+    render(<Carry {...{ message, linked, onCopy }} name="x" onSaveFile={send} />, root);
     return message.link;
   };
 
   it('that cannot be copied is marked, so that one more key copies it', async () => {
     const link = await carried(true, async () => false);
     find<HTMLButtonElement>('[data-copy-link]').click();
-    await expect.poll(() => find('.carry-others output').textContent).toBe(words.carry.notCopied);
+    await expect.poll(() => find('.carry-others output').textContent).toBe(say('carry-notCopied'));
     const field = find<HTMLInputElement>('[data-link]');
     expect([field.selectionStart, field.selectionEnd]).toEqual([0, link.length]);
   });
@@ -234,8 +272,8 @@ describe('a link', () => {
   it('is not there where no other device could open it, and why is said', async () => {
     await carried(false, async () => true);
     expect(root.querySelector('[data-link], [data-copy-link]')).toBeNull();
-    expect(find('[data-only-here]').textContent).toBe(words.carry.onlyHere);
-    expect(find('[data-save-file]').textContent).toContain(words.carry.file);
+    expect(find('[data-only-here]').textContent).toBe(say('carry-onlyHere'));
+    expect(find('[data-save-file]').textContent).toContain(say('carry-file'));
   });
 });
 
@@ -259,7 +297,6 @@ describe('what is not of this session', () => {
         collected={{ set: EMPTY_SET, heard: [], remarks: [], toCheck: 0 }}
         arrived=""
         nameOf={(name) => name}
-        words={words}
         format={format}
         readRides={async (rides) => readRideFile(rides)}
         now={() => 0}
@@ -280,17 +317,14 @@ describe('what is not of this session', () => {
     find<HTMLButtonElement>('[data-take-text]').click();
     await expect.poll(() => taken.length).toBe(1);
     expect([taken[0]?.set.records, taken[0]?.heard]).toEqual([[], []]);
-    expect(root.textContent).toContain(words.collect.otherPlan(2));
+    expect(root.textContent).toContain(say('took-otherPlan', { rides: 2 }));
   });
 
   it('a link that was cut says so', async () => {
     const { link } = (await messageOfPlan(planWith(), 'https://hill.example/'))!;
     const arrived = link.split('#join/')[1]?.slice(0, -12) ?? '';
-    render(
-      <Reader words={words} arrived={arrived} onArrival={() => null} readRides={async () => null} />,
-      root,
-    );
-    await expect.poll(() => root.querySelector('[data-damaged-frame]')?.textContent).toBe(words.reader.cut);
+    render(<Reader arrived={arrived} onArrival={() => null} readRides={async () => null} />, root);
+    await expect.poll(() => root.querySelector('[data-damaged-frame]')?.textContent).toBe(say('reader-cut'));
   });
 
   it('tablets are called differently, whatever their ids begin with', () => {
@@ -311,7 +345,7 @@ describe('rides of an earlier version of the game', () => {
       remarks: [{ kind: 'apart', record: older, code: 'other-version', tick: null, total: null }],
       toCheck: 0,
     };
-    render(<SetApart {...{ collected, words, format }} nameOf={(nickname) => nickname} />, root);
+    render(<SetApart {...{ collected, format }} nameOf={(nickname) => nickname} />, root);
     expect(find('[data-other-version="1"]').textContent).toContain(
       '1 ride came from another version of the game',
     );
@@ -320,24 +354,35 @@ describe('rides of an earlier version of the game', () => {
 });
 
 describe('a store of the club', () => {
-  const PROBLEMS = Object.keys(sharedWords.problems) as StoreProblem[];
+  const PROBLEMS = [
+    'unreachable',
+    'busy',
+    'disk-full',
+    'wrong-password',
+    'not-allowed',
+    'no-database',
+    'bad-address',
+    'not-a-store',
+    'endless',
+    'some-refused',
+  ] as const;
 
   it('every problem is one line that says that nothing is lost', () => {
     for (const problem of PROBLEMS) {
-      const text = storeSentence(sharedWords, {
+      const text = storeSentence({
         phase: 'waiting',
         there: 3,
         left: 2,
         problem,
         nextTryMs: 4_000,
       });
-      expect(text).toContain(sharedWords.problems[problem]);
+      expect(text).toContain(say(`store-${problem}`));
       expect(text).toContain('safe on this device');
     }
-    expect(storeSentence(sharedWords, null)).toBe(sharedWords.notAsked);
+    expect(storeSentence(null)).toBe(say('store-notAsked'));
     // Nothing waits here, though the store is away: no count of nothing.
     const away = { phase: 'done', there: 3, left: 0, problem: 'unreachable', nextTryMs: null } as const;
-    expect(storeSentence(sharedWords, away)).not.toContain('to go');
+    expect(storeSentence(away)).not.toContain('to go');
   });
 
   it('plain http to another computer is warned of, to this one not', () => {
@@ -364,8 +409,6 @@ describe('a store of the club', () => {
         standing={null}
         here="http://hall.example:4173/#clinic/store"
         site="http://hall.example:4173/"
-        words={sharedWords}
-        handover={words}
         onOffer={() => undefined}
         onForget={() => undefined}
         onFetch={() => undefined}
@@ -400,14 +443,14 @@ describe('a store of the club', () => {
       },
     });
     await type('url', ' http://club.example ');
-    expect(find('[role="alert"]').textContent).toBe(sharedWords.plainHttp);
+    expect(find('[role="alert"]').textContent).toBe(say('store-plainHttp'));
     await type('database', 'rides');
     await type('password', 'wrong');
     const consent = find('[data-store-consent]').textContent;
     for (const told of ['club.example', 'nicknames', 'number of this tablet', 'rides', 'stop at any time'])
       expect(consent).toContain(told);
-    expect(find('[data-agree-store]').textContent).toBe(sharedWords.agree('club.example'));
-    expect(find('[data-store]').textContent).toBe(sharedWords.off);
+    expect(find('[data-agree-store]').textContent).toBe(say('store-agree', { typed: 'yes', host: 'club.example' }));
+    expect(find('[data-store]').textContent).toBe(say('store-off'));
     expect(root.querySelector('[data-test-store]')).toBeNull();
     expect(done).toEqual([]);
     await submit();
@@ -415,13 +458,13 @@ describe('a store of the club', () => {
       { url: 'http://club.example', database: 'rides', name: '', password: 'wrong' },
       'asked',
     ]);
-    expect(find('[data-store-told]').textContent).toBe(sharedWords.problems['wrong-password']);
+    expect(find('[data-store-told]').textContent).toBe(say('store-wrong-password'));
   });
 
   it('does not agree to what cannot be an address', async () => {
     page({ onAgree: async () => 'bad-address', onTest: async () => expect.unreachable() });
     await submit();
-    expect(find('[data-store-told]').textContent).toBe(sharedWords.badAddress);
+    expect(find('[data-store-told]').textContent).toBe(say('store-badAddress'));
   });
 
   it.each(['file', 'before'] as const)(
@@ -436,7 +479,7 @@ describe('a store of the club', () => {
       });
       // Look-alike letters are written as what they are.
       expect(find('[data-store-offered]').textContent).toBe(
-        sharedWords.offered[from]('xn--ypal-43d9g.example'),
+        say(`store-offered-${from}`, { host: 'xn--ypal-43d9g.example' }),
       );
       expect(find<HTMLInputElement>('[name="url"]').value).toBe('https://раypal.example');
       find<HTMLButtonElement>('[data-forget-store]').click();
@@ -455,7 +498,7 @@ describe('a store of the club', () => {
         stopped += 1;
       },
     });
-    expect(find('h2').textContent).toBe(sharedWords.goesTo('club.example'));
+    expect(find('h2').textContent).toBe(say('store-goesTo', { host: 'club.example' }));
     expect(find('[data-store-sent]').textContent).toMatch(/^12 rides went there, last on .*26/);
     expect(root.textContent).toContain('Nicknames');
     expect(root.textContent).not.toContain('right');
@@ -471,7 +514,6 @@ describe('a store of the club', () => {
     const line = (agreed: boolean): void =>
       render(
         <StoreLine
-          words={sharedWords}
           standing={{ phase: 'waiting', there: 3, left: 1, problem: 'unreachable', nextTryMs: 4_000 }}
           onFetch={() => {
             fetched += 1;
@@ -488,9 +530,9 @@ describe('a store of the club', () => {
         root,
       );
     line(true);
-    expect(find('[data-store-line]').textContent).toContain(sharedWords.line('club.example'));
+    expect(find('[data-store-line]').textContent).toContain(say('store-line', { host: 'club.example' }));
     expect(find('[data-store-line]').textContent).toContain('3 rides went there');
-    expect(find('[data-store]').textContent).toContain(sharedWords.problems.unreachable);
+    expect(find('[data-store]').textContent).toContain(say('store-unreachable'));
     find<HTMLButtonElement>('[data-fetch-store]').click();
     find<HTMLButtonElement>('[data-stop-store]').click();
     expect([fetched, stopped]).toEqual([1, 1]);

@@ -3,7 +3,6 @@
  * cause than the real one is found. The texts come from the words themselves.
  */
 import '../../../assets/words/english.ts';
-import { handoverWords } from '../../../src/features/handover/words.ts';
 import type { Cause } from './types.ts';
 import { common } from '../../../src/words/common.ts';
 import { words } from '../../../src/words/words.ts';
@@ -12,6 +11,7 @@ const ride = words('ride');
 const kept = words('kept');
 const clinic = words('clinic');
 const debrief = words('debrief');
+const handover = words('handover');
 const arrival = words('arrival');
 const bench = words('bench');
 
@@ -71,7 +71,7 @@ const TROUBLE: readonly Sentence[] = [
   ...plain(bench('openFailed'), bench('keep-failed'), bench('reference-failed')),
   ...plain(clinic('openFailed'), clinic('round-notKept'), clinic('round-notMarked')),
   ...plain(clinic('round-ridingSays')),
-  ...plain(handoverWords.carry.tooBig, handoverWords.collect.notKept),
+  ...plain(handover('carry-tooBig'), handover('collect-notKept')),
   ...plain(kept('failed'), kept('savedPart'), kept('notAFile'), kept('notDeleted')),
   ...plain('could not be read and were left out.'),
   ...plain(words('gearcheck')('failed'), clinic('picture-failed'), 'does not answer. Load the page anew'),
@@ -84,7 +84,7 @@ const WAITING: readonly string[] = [
   clinic('round-marking'),
   clinic('picture-working'),
   bench('reference-working', { share: '' }).trim(),
-  handoverWords.carry.making,
+  handover('carry-making'),
   debrief('saved-saving'),
   bench('opening'),
   bench('check-working'),
