@@ -149,11 +149,9 @@ function Asking(
       <section class="store-consent" data-store-consent>
         <h2>{say('store-consent')}</h2>
         <ul>
-          {[say('store-consent-sends', to), ...say.lines('store-consent-more')].map(
-            (line) => (
-              <li key={line}>{line}</li>
-            ),
-          )}
+          {[say('store-consent-sends', to), ...say.lines('store-consent-more')].map((line) => (
+            <li key={line}>{line}</li>
+          ))}
         </ul>
       </section>
       <div class="buttons">

@@ -449,7 +449,9 @@ describe('a store of the club', () => {
     const consent = find('[data-store-consent]').textContent;
     for (const told of ['club.example', 'nicknames', 'number of this tablet', 'rides', 'stop at any time'])
       expect(consent).toContain(told);
-    expect(find('[data-agree-store]').textContent).toBe(say('store-agree', { typed: 'yes', host: 'club.example' }));
+    expect(find('[data-agree-store]').textContent).toBe(
+      say('store-agree', { typed: 'yes', host: 'club.example' }),
+    );
     expect(find('[data-store]').textContent).toBe(say('store-off'));
     expect(root.querySelector('[data-test-store]')).toBeNull();
     expect(done).toEqual([]);
