@@ -40,11 +40,11 @@ export interface Cell {
   readonly judge: (trace: RideTrace) => RideReport;
 }
 
-/** All cells whose level's name holds the first word (`all`: every level) and whose bike's holds the second, if there is one. */
+/** All cells whose level's name holds the first word and whose bike's holds the second; `all`, or no word, is every one. */
 export function* cells(args: readonly string[]): Generator<Cell> {
-  const [part = 'all', bikes = ''] = args.filter((word) => !word.startsWith('-'));
+  const [part = 'all', bikes = 'all'] = args.filter((word) => !word.startsWith('-'));
   for (const level of ON_THE_LADDER.filter(({ id }) => part === 'all' || id.includes(part)))
-    for (const [bikeId, riderId] of PAIRS.filter(([id]) => id.includes(bikes))) {
+    for (const [bikeId, riderId] of PAIRS.filter(([id]) => bikes === 'all' || id.includes(bikes))) {
       const bike = bikeById(bikeId);
       const rider = riderById(riderId);
       if (bike === undefined || rider === undefined) throw new Error(`no ${bikeId} or ${riderId}`);

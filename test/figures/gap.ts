@@ -1,7 +1,8 @@
 /**
  * How far another search beats the best rides that come with the game, and where they begin to shift for a pitch. The
  * search is a plain one on purpose and not the game's own: it moves, drops, adds and retargets manoeuvres by chance and
- * keeps what costs less in the real step. By hand: `npx tsx test/figures/gap.ts [LEVELS] [TRIES] [SEED]`.
+ * keeps what costs less in the real step. By hand: `npx tsx test/figures/gap.ts [LEVELS] [BIKES] [TRIES] [SEED]`, with parts
+ * of names or `all`.
  */
 import { seededRandom } from '../../src/core/math/random.ts';
 import { realisedCost } from '../../src/core/planner/realised.ts';
@@ -10,7 +11,7 @@ import type { Manoeuvre } from '../../src/core/planner/script.ts';
 import type { RideWorld } from '../../src/core/ride/types.ts';
 import { cells } from './cells.ts';
 
-const [part = 'all', tries = '2000', seed = '7'] = process.argv.slice(2);
+const [levels = 'all', bikes = 'all', tries = '2000', seed = '7'] = process.argv.slice(2);
 
 /** Cost of a script; a ride that does not arrive costs everything. */
 function costOf(world: RideWorld, script: readonly Manoeuvre[]): number {
@@ -42,7 +43,7 @@ const sums = new Map<string, { own: number; found: number; worst: number; cells:
 let asking = 0;
 let inReach = 0;
 let halfDone = 0;
-for (const { name, world, script, reference, judge } of cells([part])) {
+for (const { name, world, script, reference, judge } of cells([levels, bikes])) {
   const random = seededRandom(Number(seed));
   const own = costOf(world, script);
   let best = script;

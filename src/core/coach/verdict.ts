@@ -159,8 +159,9 @@ function missingPoints(marks: Marks, held: VerdictInput['held']): Record<keyof M
   return missing;
 }
 
-/** Why somebody took long: the legs rested, the hands were always busy, or it was just ridden softly. */
-function slownessCause({ restedS, softS, shiftingS }: RidingHabits): Cause {
+/** Why somebody took long: the legs rested, the hands were always busy, the legs spun in too easy a gear, or it was just ridden softly. */
+function slownessCause({ restedS, softS, shiftingS, easierBy }: RidingHabits): Cause {
+  if (easierBy < EASY_HABIT && restedS + softS + shiftingS < SOFT_S) return 'fast-legs';
   if (restedS > softS && restedS > shiftingS) return 'coasted';
   return shiftingS > softS ? 'fidget' : 'dawdle';
 }
