@@ -52,6 +52,7 @@ ride-inBand = { $share } der getretenen Zeit in deinem Bereich.
 # $watts (String): a number.
 ride-power = Die Anstiege zeigen: Du fährst mit etwa { $watts } W. Die beste Fahrt neben deiner hat dieselbe Leistung.
 ride-powerUnknown = Es ging in deinem Bereich zu wenig bergauf, um deine Leistung zu erkennen; die beste Fahrt hat die der Person, die hier eingestellt ist.
+ride-powerHelped = Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat die Leistung der Person, die hier eingestellt ist, und die Hilfe, die am Rad eingestellt ist.
 ride-noPitch = Keine Rampe gefunden: Die Straße wird nirgends auf einmal um drei Prozentpunkte steiler.
 ride-keep = Zahlen behalten
 ride-kept = Aufbewahrt: die Zahlen, die du hier siehst, und sonst nichts.

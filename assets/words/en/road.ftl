@@ -52,6 +52,7 @@ ride-inBand = { $share } of the pedalled time in your band.
 # $watts (String): a number.
 ride-power = The hills say that you ride with about { $watts } W; the best ride beside yours has the same power.
 ride-powerUnknown = There was too little climbing in your band to tell your power; the best ride has that of your rider here.
+ride-powerHelped = With a motor the hills cannot tell what your legs gave and what it did. The best ride has the power of your rider here, and the help that is set for the bike.
 ride-noPitch = No pitch was found: the road never gets three points steeper at once.
 ride-keep = Keep the numbers
 ride-kept = Kept: the numbers you see here and nothing else.

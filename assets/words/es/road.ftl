@@ -52,6 +52,7 @@ ride-inBand = El { $share } del tiempo de pedaleo, dentro de tu franja.
 # $watts (String): a number.
 ride-power = Según las cuestas, pedaleas con unos { $watts } W; el mejor recorrido junto al tuyo tiene la misma potencia.
 ride-powerUnknown = Hubo muy poca subida dentro de tu franja para conocer tu potencia; el mejor recorrido tiene la de quien pedalea aquí.
+ride-powerHelped = Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene la potencia de quien pedalea aquí y la ayuda elegida para la bicicleta.
 ride-noPitch = No se ha encontrado ningún repecho: la pendiente nunca aumenta tres puntos de golpe.
 ride-keep = Guardar los números
 ride-kept = Guardado: los números que ves aquí y nada más.

@@ -52,6 +52,7 @@ ride-inBand = { $share } van de tijd dat je trapte in je bereik.
 # $watts (String): a number.
 ride-power = De heuvels zeggen dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.
 ride-powerUnknown = Er werd te weinig geklommen in je bereik om je vermogen te kennen; de beste rit heeft dat van de fietser die hier is ingesteld.
+ride-powerHelped = Met een motor kunnen de heuvels niet zeggen wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de hulp die voor de fiets is ingesteld.
 ride-noPitch = Geen klimmetje gevonden: de weg wordt nergens in één keer drie procentpunt steiler.
 ride-keep = Getallen bewaren
 ride-kept = Bewaard: de getallen die je hier ziet en verder niets.

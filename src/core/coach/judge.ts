@@ -146,7 +146,7 @@ function paceOf(trace: RideTrace, reference: RideTrace): RideReport['pace'] {
 /** A level passes only with so much in the mark of its own lesson, and in every other mark it weighs. */
 const LESSON_AT_LEAST = 65;
 const AT_LEAST: Readonly<Record<MarkName, number>> = {
-  cadence: 40,
+  cadence: 60,
   foresight: 55,
   easing: 45,
   chainLine: 45,

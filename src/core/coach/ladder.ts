@@ -45,8 +45,10 @@ export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub
     case 'crank-motor':
       return loadsChain(bike);
     case 'hub':
+      // A motor helps one off in any gear, so that the change while one waits teaches nothing.
+      return hasHub(bike) && !helpsAtAll(bike);
     case 'derailleur':
-      return (needs === 'hub') === hasHub(bike);
+      return !hasHub(bike);
   }
 }
 

@@ -12,6 +12,7 @@ import { bandLowRpm, slopeEffort } from '../model/legs.ts';
 import { buildMachine, powerForSpeedW } from '../model/machine.ts';
 import { lowestGear } from '../model/transmission.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
+import { helpsAtAll } from '../model/motor.ts';
 import type { Bike, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
@@ -57,7 +58,7 @@ export interface RoadRideFigures {
   readonly changesPerKm: number | null;
   /** Share of the pedalled seconds in the rider's band; null without cadence. */
   readonly shareInBand: number | null;
-  /** Steady power on the flat that goes with what was done uphill (W); the rider's own where there was too little climbing. */
+  /** Steady power on the flat that goes with what was done uphill (W); the rider's own where that cannot be told. */
   readonly steadyPowerW: number;
   readonly powerMeasured: boolean;
   readonly pitches: readonly RoadPitch[];
@@ -229,9 +230,13 @@ function shareInBand(moving: readonly RoadSecond[], rider: Rider): number | null
   return inBand.length / turning.length;
 }
 
-/** Median of what pedalled seconds uphill asked, over what legs give there more than on the flat (W). */
+/**
+ * Median of what pedalled seconds uphill asked, over what legs give there more than on the flat (W). Null where there was
+ * too little climbing, or a motor helped: the hill tells what both gave, and no file says how much of it was the motor.
+ */
 function steadyPowerOf(seconds: readonly RoadSecond[], machine: Machine): number | null {
   const { bike } = machine;
+  if (helpsAtAll(bike)) return null;
   const powers = seconds
     .filter(
       ({ slopeRatio, cadenceRpm, speedMps }) =>

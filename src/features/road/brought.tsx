@@ -4,6 +4,7 @@ import { useId } from 'preact/hooks';
 import type { HeightUnit } from '../../core/gpx/choose.ts';
 import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
+import { helpsAtAll } from '../../core/model/motor.ts';
 import { keptRide, type KeptPitch, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRider, RoadRideFigures } from '../../core/recorded/rideFigures.ts';
 import { Button } from '../../ui/controls.tsx';
@@ -106,7 +107,7 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
       <p class="quiet">
         {figures.powerMeasured
           ? say('ride-power', { watts: format.number(5 * Math.round(figures.steadyPowerW / 5)) })
-          : say('ride-powerUnknown')}
+          : say(helpsAtAll(file.who.bike) ? 'ride-powerHelped' : 'ride-powerUnknown')}
       </p>
       {found === 0 ? (
         <p>{say('ride-noPitch')}</p>

@@ -62,5 +62,6 @@ describe('a motor that gave nothing', () => {
   it('suits no level about motors', () => {
     for (const needs of ['motor', 'crank-motor'] as const)
       expect([CRANK, OFF].map((bike) => suitsBike({ needs }, bike))).toEqual([true, false]);
+    expect([CRANK, OFF].map((bike) => suitsBike({ needs: 'hub' }, bike))).toEqual([false, true]);
   });
 });

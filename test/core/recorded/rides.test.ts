@@ -173,6 +173,32 @@ describe('habits', () => {
   });
 });
 
+describe('a ride with a motor', () => {
+  const { bike, rider } = who('trekking-1x10-crank', 'adult-new');
+  const made = madeRide(roadOfPitches(4, 31), bike.id, rider.id, NAMED_HABITS.early, 7);
+  const read = (helpRatio: number) => {
+    const ridden = { ...bike, motor: { ...bike.motor!, helpRatio } };
+    const result = roadRide(made.road, null, { bike: ridden, rider, teethKnown: true });
+    if (!result.ok) throw new Error(result.why);
+    return result.figures;
+  };
+
+  it('is not told the power of the legs: the hills show what both gave', () => {
+    const helped = read(1);
+    expect([helped.powerMeasured, helped.steadyPowerW]).toEqual([false, rider.steadyPowerW]);
+    // What would be said if the same file were taken for a ride with the motor off.
+    const asIfAlone = read(0);
+    expect(asIfAlone.powerMeasured).toBe(true);
+    expect(asIfAlone.steadyPowerW).toBeGreaterThan(1.3 * rider.steadyPowerW);
+  });
+
+  it('is read gear by gear and pitch by pitch like any other', () => {
+    const { readableShare, pitches } = read(1);
+    expect(readableShare).toBeGreaterThan(0.4);
+    expect(pitches).toHaveLength(4);
+  });
+});
+
 describe('what is kept', () => {
   const kept = () => rides.map(({ result, bikeId }) => keptRide(result.figures, bikeById(bikeId)!, true));
 
