@@ -199,17 +199,17 @@ export interface Messages {
     'why-many-shifts': { changes: number; needed: Text }; 'why-undone': { from: Text }; 'print-pitchTitle': { pitches: number; pitch: Text }; 'print-pitch': { made: number; needed: Text; own: Text; best: Text; before: Text };
   };
   gearcheck: Plain<
-    | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'caution' | 'working' | 'failed' | 'again' | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-example' | 'ask-button' | 'ask-working' | 'ask-nothing' | 'ask-which-end'
-    | 'ask-impossible' | 'ask-same' | 'hear-back' | 'hear-front' | 'hear-and' | 'hear-to' | 'profile' | 'profile-below' | 'profile-above' | 'profile-nowhere' | 'stairs' | 'stairs-box' | 'stairs-hint' | 'sign-front' | 'sign-same'
-    | 'sign-near' | 'sign-crossed' | 'table' | 'table-gear' | 'table-development' | 'table-step' | 'table-hands' | 'table-also' | 'others' | 'others-hint' | 'others-none' | 'others-fewer' | 'parts' | 'getsUp' | 'getsUp-riding' | 'minute'
-    | 'minute-kept' | 'inBand' | 'yours' | 'changed-cassette' | 'changed-rings' | 'changed-both' | 'take' | 'trade-none' | 'trade-easier-lowest' | 'trade-harder-highest' | 'trade-smaller-steps' | 'trade-fewer-twins' | 'trade-fewer-shifts'
-    | 'trade-less-capacity' | 'trade-harder-lowest' | 'trade-loses-highest' | 'trade-bigger-steps' | 'trade-more-twins' | 'trade-more-shifts' | 'trade-more-capacity' | 'compare' | 'compare-close' | 'compare-yours' | 'compare-band'
-    | 'compare-figure' | 'compare-time' | 'compare-shifts' | 'compare-lowest' | 'rollOut' | 'rollOut-limit' | 'rollOut-none' | 'rollOut-own' | 'rollOut-metres' | 'rollOut-unreadable' | 'rollOut-ask' | 'rollOut-measured'
+    | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'working' | 'failed' | 'again' | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-button' | 'ask-working' | 'ask-nothing' | 'ask-which-end' | 'ask-impossible' | 'ask-same'
+    | 'hear-back' | 'hear-front' | 'hear-and' | 'hear-to' | 'profile' | 'profile-below' | 'profile-above' | 'profile-nowhere' | 'stairs' | 'stairs-box' | 'stairs-hint' | 'sign-front' | 'sign-same' | 'sign-near' | 'sign-crossed' | 'table'
+    | 'table-gear' | 'table-development' | 'table-step' | 'table-hands' | 'table-also' | 'others' | 'others-hint' | 'others-none' | 'others-fewer' | 'parts' | 'getsUp' | 'getsUp-riding' | 'minute' | 'minute-kept' | 'inBand' | 'yours'
+    | 'changed-cassette' | 'changed-rings' | 'changed-both' | 'take' | 'trade-none' | 'trade-easier-lowest' | 'trade-harder-highest' | 'trade-smaller-steps' | 'trade-fewer-twins' | 'trade-fewer-shifts' | 'trade-less-capacity'
+    | 'trade-harder-lowest' | 'trade-loses-highest' | 'trade-bigger-steps' | 'trade-more-twins' | 'trade-more-shifts' | 'trade-more-capacity' | 'compare' | 'compare-close' | 'compare-yours' | 'compare-band' | 'compare-figure'
+    | 'compare-time' | 'compare-shifts' | 'compare-lowest' | 'rollOut' | 'rollOut-limit' | 'rollOut-none' | 'rollOut-own' | 'rollOut-metres' | 'rollOut-unreadable' | 'rollOut-ask' | 'rollOut-measured'
   > & {
-    'you': { parts: Text; low: Text; high: Text }; 'perMinute': { rpm: Text }; 'lowest-short': { gear: Text; rpm: Text; length: Text; slope: Text; low: Text }; 'lowest-walks': { rpm: number; gear: Text; length: Text; slope: Text };
-    'lowest-enough': { gear: Text; length: Text; slope: Text; rpm: Text }; 'help-mild': { gear: Text; rpm: Text }; 'help-reaches': { after: 'mild' | 'alone'; gear: Text };
-    'help-none': { rear: 'hub' | 'sprockets'; needed: Text; own: Text; ring: Text; sprocket: Text }; 'help-tooSteep': { slope: Text; speed: Text }; 'minute-inBand': { rpm: Text };
-    'minute-below': { from: Text; to: Text; rpm: Text; missing: Text }; 'highest-enough': { gear: Text }; 'highest-short': { places: number; seconds: number; gear: Text; rpm: Text };
+    'you': { parts: Text; low: Text; high: Text }; 'perMinute': { rpm: Text }; 'caution': { rear: 'hub' | 'sprockets' }; 'lowest-short': { gear: Text; rpm: Text; length: Text; slope: Text; low: Text };
+    'lowest-walks': { rpm: number; gear: Text; length: Text; slope: Text }; 'lowest-enough': { gear: Text; length: Text; slope: Text; rpm: Text }; 'help-mild': { gear: Text; rpm: Text };
+    'help-reaches': { after: 'mild' | 'alone'; gear: Text }; 'help-none': { rear: 'hub' | 'sprockets'; needed: Text; own: Text; ring: Text; sprocket: Text }; 'help-tooSteep': { slope: Text; speed: Text }; 'minute-inBand': { rpm: Text };
+    'minute-below': { from: Text; to: Text; rpm: Text; missing: Text }; 'highest-enough': { gear: Text }; 'highest-short': { places: number; seconds: number; gear: Text; rpm: Text }; 'ask-example': { rear: 'hub' | 'sprockets' };
     'ask-answer': { parts: Text; length: Text; rpm: Text; own: Text }; 'profile-desc': { length: Text; below: number; above: number }; 'stairs-desc': { steps: Text; gears: Text }; 'stairs-really': { gears: Text; different: Text };
     'stairs-eachOwn': { gears: number }; 'sign-rear': { rear: 'hub' | 'sprockets' }; 'table-speed': { rpm: Text }; 'hands': { ring: 'bigger' | 'same'; rear: 'harder' | 'easier' | 'same'; count: Text }; 'gear-crossed': { gear: Text };
     'also-same': { chain: 'crossed' | 'straight'; gear: Text }; 'also-near': { chain: 'crossed' | 'straight'; gear: Text }; 'others-trying': { count: number }; 'others-tried': { count: number }; 'others-all': { count: Text };
@@ -359,9 +359,9 @@ export interface Messages {
   };
   road: Plain<
     | 'intro' | 'opening' | 'openFailed' | 'limits' | 'unknown' | 'bring-title' | 'bring-what' | 'bring-otherBike' | 'bring-teeth' | 'bring-files' | 'bring-metres' | 'bring-feet' | 'bring-privacy' | 'useless-no-times' | 'useless-no-cadence'
-    | 'useless-no-road' | 'ride-powerUnknown' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already' | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first' | 'table-atFoot' | 'table-cadence' | 'table-best'
-    | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title' | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides' | 'all-fall' | 'all-inBand' | 'all-check' | 'all-what'
-    | 'all-whatHint' | 'all-forget'
+    | 'useless-no-road' | 'ride-powerUnknown' | 'ride-powerHelped' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already' | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first' | 'table-atFoot'
+    | 'table-cadence' | 'table-best' | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title' | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides' | 'all-fall'
+    | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
   > & {
     'bring-bike': { parts: Text; tyre: Text }; 'bring-reading': { share: Text }; 'bring-judging': { done: Text; all: Text }; 'refused': { name: Text }; 'ride-title': { month: Text; length: Text }; 'ride-titleNoMonth': { length: Text };
     'ride-named': { title: Text; file: Text }; 'ride-pitchesOf': { title: Text }; 'ride-summary': { found: number; readable: Text }; 'ride-changes': { changes: Text }; 'ride-inBand': { share: Text }; 'ride-power': { watts: Text };

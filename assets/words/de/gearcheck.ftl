@@ -7,7 +7,11 @@ roads-ladder = Level
 roads-own = Eigene Straßen
 you = Dein Rad: { $parts }. Dein Bereich: { $low } bis { $high } U/min, bergauf weniger.
 perMinute = { $rpm }/min
-caution = Was passt, ist begrenzt durch das, was Schaltwerk, Umwerfer, Kette und Freilauf vertragen. Bevor du etwas kaufst oder änderst, frag eine Fachwerkstatt und lies die Unterlagen des Herstellers.
+caution =
+    { $rear ->
+        [hub] Was passt, ist begrenzt durch das, was Nabe und Kette vertragen: Eine Nabe verträgt nicht jede Übersetzung von Kettenblatt zu Ritzel. Bevor du etwas kaufst oder änderst, frag eine Fachwerkstatt und lies die Unterlagen des Herstellers.
+       *[sprockets] Was passt, ist begrenzt durch das, was Schaltwerk, Umwerfer, Kette und Freilauf vertragen. Bevor du etwas kaufst oder änderst, frag eine Fachwerkstatt und lies die Unterlagen des Herstellers.
+    }
 
 ## Die Antwort, in Sätzen nacheinander
 
@@ -54,7 +58,11 @@ highest-short =
 
 ask = Nach einem Teil fragen
 ask-label = Was wäre mit …
-ask-example = 34 hinten
+ask-example =
+    { $rear ->
+        [hub] 22 hinten
+       *[sprockets] 34 hinten
+    }
 ask-button = Probieren
 ask-working = Diese Teile fahren diese Straße …
 ask-nothing = Schreib eine Zähnezahl, zum Beispiel „34 hinten“, „32 vorne“ oder „11-34“.

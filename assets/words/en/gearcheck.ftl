@@ -10,7 +10,11 @@ roads-own = Own roads
 you = Your bike: { $parts }. Your band: { $low } to { $high } turns a minute, less on climbs.
 perMinute = { $rpm }/min
 # Limits of what derailleurs can take, the chain and the freewheel: exact, because parts may break.
-caution = What fits is limited by what the derailleurs, the chain and the freewheel can take. Before you buy or change anything, ask a qualified mechanic and read the maker’s documents.
+caution =
+    { $rear ->
+        [hub] What fits is limited by what the hub and the chain can take: a hub does not take every step from ring to sprocket. Before you buy or change anything, ask a qualified mechanic and read the maker’s documents.
+       *[sprockets] What fits is limited by what the derailleurs, the chain and the freewheel can take. Before you buy or change anything, ask a qualified mechanic and read the maker’s documents.
+    }
 
 ## The answer, in sentences one after the other
 
@@ -66,7 +70,11 @@ highest-short =
 ask = Ask about a part
 ask-label = What if …
 # Must be understood by means of the lists below.
-ask-example = 34 at the back
+ask-example =
+    { $rear ->
+        [hub] 22 at the back
+       *[sprockets] 34 at the back
+    }
 ask-button = Try it
 ask-working = These parts are riding this road …
 ask-nothing = Write a tooth count, for example “34 at the back”, “32 in front” or “11-34”.

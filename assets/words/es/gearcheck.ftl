@@ -10,7 +10,11 @@ roads-own = Caminos propios
 you = Tu bici: { $parts }. Tu franja: de { $low } a { $high } vueltas por minuto, menos en las subidas.
 perMinute = { $rpm }/min
 # Limits of what derailleurs can take, the chain and the freewheel: exact, because parts may break.
-caution = Lo que encaja tiene el límite de lo que admiten el cambio, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+caution =
+    { $rear ->
+        [hub] Lo que encaja tiene el límite de lo que admiten el buje y la cadena: un buje no admite cualquier relación entre plato y piñón. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+       *[sprockets] Lo que encaja tiene el límite de lo que admiten el cambio, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+    }
 
 ## The answer, in sentences one after the other
 
@@ -66,7 +70,11 @@ highest-short =
 ask = Preguntar por una pieza
 ask-label = ¿Y si…?
 # Must be understood by means of the lists below.
-ask-example = 34 detrás
+ask-example =
+    { $rear ->
+        [hub] 22 detrás
+       *[sprockets] 34 detrás
+    }
 ask-button = Probarlo
 ask-working = Estas piezas están recorriendo este camino…
 ask-nothing = Escribe un número de dientes, por ejemplo «34 detrás», «32 delante» o «11-34».

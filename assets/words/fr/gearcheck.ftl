@@ -8,7 +8,11 @@ roads-own = Routes à soi
 you = Ton vélo : { $parts }. Ta plage : de { $low } à { $high } tr/min, moins en montée.
 # Aussi dans un dessin étroit, au bord duquel « tr/min » serait coupé.
 perMinute = { $rpm }/min
-caution = Ce qui se monte est limité par ce que les dérailleurs, la chaîne et la roue libre peuvent supporter. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
+caution =
+    { $rear ->
+        [hub] Ce qui se monte est limité par ce que le moyeu et la chaîne peuvent supporter : un moyeu ne supporte pas tous les rapports entre plateau et pignon. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
+       *[sprockets] Ce qui se monte est limité par ce que les dérailleurs, la chaîne et la roue libre peuvent supporter. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
+    }
 
 ## La réponse, en phrases l'une après l'autre
 
@@ -55,7 +59,11 @@ highest-short =
 
 ask = Demander une pièce
 ask-label = Et si…
-ask-example = 34 à l’arrière
+ask-example =
+    { $rear ->
+        [hub] 22 à l’arrière
+       *[sprockets] 34 à l’arrière
+    }
 ask-button = Essayer
 ask-working = Ces pièces roulent sur cette route…
 ask-nothing = Écris un nombre de dents, par exemple « 34 à l’arrière », « 32 à l’avant » ou « 11-34 ».

@@ -10,7 +10,11 @@ roads-own = Eigen wegen
 you = Jouw fiets: { $parts }. Jouw bereik: { $low } tot { $high } omwentelingen per minuut, bergop minder.
 perMinute = { $rpm }/min
 # Grenzen van wat derailleurs, ketting en freewheel aankunnen: precies, want onderdelen kunnen breken.
-caution = Wat past, hangt af van wat de derailleurs, de ketting en het freewheel aankunnen. Voordat je iets koopt of vervangt: vraag een vakbekwame fietsenmaker en lees de documenten van de fabrikant.
+caution =
+    { $rear ->
+        [hub] Wat past, hangt af van wat de naaf en de ketting aankunnen: een naaf verdraagt niet elke verhouding van kettingblad tot tandwiel. Voordat je iets koopt of vervangt: vraag een vakbekwame fietsenmaker en lees de documenten van de fabrikant.
+       *[sprockets] Wat past, hangt af van wat de derailleurs, de ketting en het freewheel aankunnen. Voordat je iets koopt of vervangt: vraag een vakbekwame fietsenmaker en lees de documenten van de fabrikant.
+    }
 
 ## Het antwoord, in zinnen na elkaar
 
@@ -66,7 +70,11 @@ highest-short =
 ask = Vraag naar een onderdeel
 ask-label = En met …
 # Moet met de lijsten hieronder te begrijpen zijn.
-ask-example = 34 achter
+ask-example =
+    { $rear ->
+        [hub] 22 achter
+       *[sprockets] 34 achter
+    }
 ask-button = Probeer het
 ask-working = Deze onderdelen rijden deze weg …
 ask-nothing = Schrijf een aantal tanden op, bijvoorbeeld “34 achter”, “32 voor” of “11-34”.

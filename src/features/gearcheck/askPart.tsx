@@ -46,7 +46,7 @@ export function AskPart(props: Props): JSX.Element {
           <input
             type="text"
             autocomplete="off"
-            placeholder={say('ask-example')}
+            placeholder={say('ask-example', { rear: question.bike.hub === undefined ? 'sprockets' : 'hub' })}
             value={text}
             aria-invalid={problem !== ''}
             aria-describedby={`${id}-problem`}

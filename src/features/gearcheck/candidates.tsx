@@ -53,7 +53,9 @@ export function Candidates(
           {all ? say('others-fewer') : say('others-all', { count: sorted.length })}
         </Button>
       )}
-      <p class="gear-caution">{say('caution')}</p>
+      <p class="gear-caution">
+        {say('caution', { rear: state.own?.hub === undefined ? 'sprockets' : 'hub' })}
+      </p>
     </section>
   );
 }

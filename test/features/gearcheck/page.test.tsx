@@ -266,7 +266,7 @@ describe('other parts', () => {
 
   it('always sends to a mechanic and to the documents', async () => {
     await show();
-    expect(text('[data-gear-candidates]')).toContain(say('caution'));
+    expect(text('[data-gear-candidates]')).toContain(say('caution', { rear: 'sprockets' }));
   });
 
   it('tells gains before costs, each in a sentence of its own', () => {
@@ -313,7 +313,7 @@ describe('a question about a part', () => {
   it.each(languages())('the example is understood where %s is spoken', (language) => {
     take(language, 'gearcheck', carriedWords(language, 'gearcheck'));
     speak(language);
-    const read = readGearQuestion(say('ask-example'), bike);
+    const read = readGearQuestion(say('ask-example', { rear: 'sprockets' }), bike);
     speak('en');
     expect(read).toMatchObject({ ok: true, parts: { chainringsTeeth: [34, 50] } });
     expect(read.ok && read.parts.sprocketsTeeth.at(-1)).toBe(34);
