@@ -23,7 +23,8 @@ import { words } from '../../src/words/words.ts';
 
 const arrival = words('arrival');
 
-const LAPTOP = { width: 1280, height: 720, offline: true };
+/** Drawn quickly. */
+const SMALL = { width: 640, height: 360, offline: true };
 const START = 'body[data-view="start"]';
 /** What the page itself names: without these nothing begins. */
 const ENTRY = /\/assets\/start-.*\.js$/;
@@ -61,7 +62,7 @@ afterAll(async () => {
 /** A visitor for whom the whole site was kept. */
 async function keptByAVisit(): Promise<() => Promise<void>> {
   healHost();
-  open = await site.openPage(LAPTOP);
+  open = await site.openPage(SMALL);
   await installed(open.page);
   return () => open.close();
 }
@@ -278,7 +279,7 @@ describe('a first visit', () => {
     bent = [[which, answer]];
     // With less motion the sentence does not wait for slow networks.
     const visit = await site.openPage({
-      ...LAPTOP,
+      ...SMALL,
       context: { serviceWorkers: 'block', reducedMotion: 'reduce' },
     });
     await visit.page.getByText(arrival('stuck')).waitFor();
@@ -290,7 +291,7 @@ describe('a first visit', () => {
   });
 
   it('without scripts is told so at once, and nothing else', async () => {
-    const visit = await site.openPage({ ...LAPTOP, context: { javaScriptEnabled: false } });
+    const visit = await site.openPage({ ...SMALL, context: { javaScriptEnabled: false } });
     expect(await visit.page.locator('noscript').innerText()).toBe(arrival('noScript'));
     expect(await visit.page.locator('noscript p').isVisible()).toBe(true);
     expect(await visit.page.getByText(arrival('stuck')).isVisible()).toBe(false);
@@ -305,7 +306,7 @@ describe('a page that frames the game', () => {
     const around = mkdtempSync(join(tmpdir(), 'around-'));
     writeFileSync(join(around, 'index.html'), frame(site.url));
     const other = await openSite(around);
-    const visit = await other.openPage(LAPTOP);
+    const visit = await other.openPage(SMALL);
     const inside = visit.page.frameLocator('iframe');
     await inside.getByText(arrival('framed')).waitFor();
     expect(await inside.locator('[data-ride-next]').count()).toBe(0);
@@ -319,7 +320,7 @@ describe('a page that frames the game', () => {
 
   it('of the same origin may: it could do anything anyway', async () => {
     writeFileSync(join(folder, 'around.html'), frame('./'));
-    const visit = await site.openPage({ ...LAPTOP, address: 'around.html' });
+    const visit = await site.openPage({ ...SMALL, address: 'around.html' });
     await visit.page.frameLocator('iframe').locator('[data-ride-next]').waitFor();
     await visit.close();
   });

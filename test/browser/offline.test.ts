@@ -11,7 +11,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { siteHeaders } from '../../.ci/policy.mjs';
 import { builtSiteFolder, type OpenPage, openSite, type Site } from './site.ts';
 
-const LAPTOP = { width: 1280, height: 720, offline: true };
+/** Drawn quickly. */
+const SMALL = { width: 640, height: 360, offline: true };
 const SPEED = 24;
 
 /** Copies of the built site: one that gets newer, one that somebody tampered with. */
@@ -98,7 +99,7 @@ function publishNewer(number: number): void {
 
 describe('a newer version', () => {
   it('waits for the end of a ride, loses nothing, is offered, and comes when asked for', async () => {
-    const open = await site.openPage({ width: 480, height: 320, offline: true });
+    const open = await site.openPage(SMALL);
     const { page } = open;
     await installed(page);
     await beginRide(page);
@@ -136,7 +137,7 @@ describe('a newer version', () => {
   });
 
   it('that arrives in pieces is not taken; the one that is here stays whole', async () => {
-    const open = await site.openPage(LAPTOP);
+    const open = await site.openPage(SMALL);
     const { page } = open;
     await installed(page);
     const before = await version(page);
@@ -166,7 +167,7 @@ describe('a newer version', () => {
 describe('deleting everything', () => {
   it('takes the kept files as well, and the next visit brings them back', async () => {
     const whole = await openSite();
-    const open = await whole.openPage(LAPTOP);
+    const open = await whole.openPage(SMALL);
     const { page } = open;
     await installed(page);
     expect(await caches(page)).toBe(1);
@@ -187,7 +188,7 @@ describe('deleting everything', () => {
 describe('flight mode after the first visit', () => {
   it('has start page, ride with sound, and debrief', async () => {
     const whole = await openSite(builtSiteFolder, '/some/club/');
-    const first = await whole.openPage(LAPTOP);
+    const first = await whole.openPage(SMALL);
     await installed(first.page);
     await first.page.close();
     await whole.stopServer();
@@ -233,7 +234,7 @@ describe.each([
       join(tamperedSite, 'tampered.html'),
       untouched.replace('<body>', '<body><script>window.slippedIn = true</script>'),
     );
-    const open = await guarded.openPage(LAPTOP);
+    const open = await guarded.openPage(SMALL);
     const { page } = open;
     const stopped = await watchPolicy(open, guarded.url);
     await installed(page);
@@ -268,7 +269,7 @@ describe.each([
     expect(all).toMatch(/img-src http:\/\/elsewhere\.example/);
     expect(all).toMatch(/require-trusted-types-for trusted-types-sink/);
 
-    const second = await guarded.openPage(LAPTOP);
+    const second = await guarded.openPage(SMALL);
     const stoppedThere = await watchPolicy(second, `${guarded.url}tampered.html`);
     await second.page.locator('[data-ride-next]').waitFor();
     expect(await second.page.evaluate(() => 'slippedIn' in window)).toBe(false);

@@ -3,7 +3,7 @@
  * anything kept is lost, and whether the next journey works once nothing is broken any more.
  */
 import type { BrowserContext, Page, Route } from 'playwright-core';
-import { NAMES, type Site } from '../../browser/site.ts';
+import { NAMES, paintSeldom, type Site } from '../../browser/site.ts';
 import { type Device, heldIn, layDown, missingFrom, SPEED } from './device.ts';
 import { doByHand, type HandResult } from './hands.ts';
 import { breakInside } from './inside.ts';
@@ -66,6 +66,7 @@ export async function openDesk(site: Site, device: Device): Promise<Desk> {
     desk.strikes += 1;
   });
   await context.addInitScript(NAMES);
+  await context.addInitScript(paintSeldom);
   return desk;
 }
 
