@@ -80,7 +80,7 @@ export interface Screen {
    */
   readonly offline?: boolean;
   /**
-   * How often the page is painted: `seldom`, some twelve times a second and with still drawings, unless something else is
+   * How often the page is painted: `seldom`, twenty times a second and with still drawings, unless something else is
    * said; `even`, each picture the browser offers, told apart by exactly a sixtieth of a second however long it took;
    * `real`, as it comes.
    */
@@ -140,14 +140,14 @@ function watch(context: BrowserContext, siteUrl: string, problems: string[], add
 export const NAMES = 'globalThis.__name = (one) => one';
 
 /**
- * Some twelve pictures a second, as on a slow tablet, and nothing that moves by itself within a drawing: painting without a
+ * Twenty pictures a second, as on a slow tablet, and nothing that moves by itself within a drawing: painting without a
  * graphics processor would take all of a small machine, and tests beside each other would ride late.
  */
 export function paintSeldom(): void {
   const still = new CSSStyleSheet();
   still.replaceSync('svg * { animation: none !important }');
   document.adoptedStyleSheets = [still];
-  const PAUSE_MS = 70;
+  const PAUSE_MS = 40;
   const ask = window.requestAnimationFrame.bind(window);
   // Taken now: tests break what the page uses later.
   const later = window.setTimeout.bind(window);
