@@ -4,7 +4,6 @@ import { between, seededRandom } from '../../../src/core/math/random.ts';
 import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/app/ride/journalShapes.ts';
 import { findChromium, thisComputer } from '../../browser/chromium.ts';
 import { serveFolder } from '../../browser/server.ts';
-import { browserArguments, onlyThisComputer } from '../../browser/site.ts';
 
 /** What to do. */
 export interface KillOptions {
@@ -46,6 +45,13 @@ const FAST_EVERY = 4;
  */
 const LEVELS = ['rolling-road', 'round-the-bend'] as const;
 const TICKS_PER_S = 120;
+const ARGUMENTS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+];
 
 interface Sample {
   readonly frame: number;
@@ -159,7 +165,7 @@ function launch({ browser, profile }: KillOptions): Promise<Browser> {
       ...common,
       browser: 'chrome',
       executablePath: findChromium(),
-      args: [...browserArguments, onlyThisComputer()],
+      args: ARGUMENTS,
     });
   const path = ['/usr/bin/firefox-esr', '/usr/bin/firefox'].find((one) => thisComputer().isProgram(one));
   if (path === undefined) throw new Error('There is no Firefox on this computer.');
