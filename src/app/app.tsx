@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Cautions } from '../features/about/cautions.tsx';
 import { PAGES } from './pageTable.ts';
-import { Settings } from './lazySettings.tsx';
+import { LazySettings } from './lazySettings.tsx';
 import { startPage } from '../features/start/page.tsx';
 import { KeptNotice, OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
@@ -22,7 +22,7 @@ export function App(props: {
       <KeptNotice.Provider value={keepingNotice(state.keeping)}>
         {page(state, send, services)}
       </KeptNotice.Provider>
-      {state.dialog === 'settings' && <Settings state={state} send={send} />}
+      {state.dialog === 'settings' && <LazySettings state={state} send={send} />}
       {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
       {state.dialog === 'cautions' && <Cautions bike={state.settings.bike} send={send} />}
     </OpenSettings.Provider>

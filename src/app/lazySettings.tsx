@@ -22,7 +22,7 @@ async function get(): Promise<void> {
 /** Fetches it now, because it may be wanted soon; one that did not come is asked for again when it is opened. */
 export const preloadSettings = (): Promise<void> => get().catch(() => undefined);
 
-export function Settings({ state, send }: { readonly state: State; readonly send: Send }): JSX.Element {
+export function LazySettings({ state, send }: { readonly state: State; readonly send: Send }): JSX.Element {
   const [failed, setFailed] = useState(fetched === null ? false : null);
   const fetchIt = (): void => {
     setFailed(false);

@@ -15,7 +15,7 @@ import type { StripData } from './tracks.tsx';
 const say = words('charts');
 
 /** A place near a foot: `metres` is written, `side` says on which side. */
-export interface FootPlace {
+interface FootPlace {
   readonly metres: string;
   readonly side: 'before' | 'at' | 'after';
 }

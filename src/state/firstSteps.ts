@@ -6,7 +6,7 @@ import type { KeyAction } from '../core/settings/settings.ts';
 
 /** What is asked for, in this order; soft feet are left out where the game has them by itself. */
 const STEPS = ['rear-easier', 'rear-harder', 'ease'] as const;
-export type FirstStep = (typeof STEPS)[number];
+type FirstStep = (typeof STEPS)[number];
 
 /** What is on the screen of it. */
 export interface FirstStepShown {

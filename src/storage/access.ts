@@ -8,7 +8,7 @@ import type { StoreName } from './types.ts';
 /** Where unreadable things go that had to make room. */
 const ASIDE = 'damaged';
 /** Every store of the database; keys stand outside the values, so that a broken value still has its name. */
-export const STORES: readonly string[] = ['rides', 'results', 'levels', 'settings', 'records', ASIDE];
+export const ALL_STORES: readonly string[] = ['rides', 'results', 'levels', 'settings', 'records', ASIDE];
 
 /** Reading and writing within a transaction. Await nothing else in between, or the database ends it. */
 export interface StoreAccess {
@@ -56,7 +56,7 @@ function nameOf(key: IDBValidKey): string {
 
 /** Empties every store. */
 export async function clearAll(transaction: Transaction<'readwrite'>): Promise<void> {
-  await Promise.all(STORES.map((store) => transaction.objectStore(store).clear()));
+  await Promise.all(ALL_STORES.map((store) => transaction.objectStore(store).clear()));
 }
 
 /** A desk over memory, and what is on it. */

@@ -3,7 +3,7 @@
  * and a transaction that hangs is given up. What is read and written is decided by others.
  */
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
-import { clearAll, databaseAccess, type StoreAccess, STORES } from './access.ts';
+import { clearAll, databaseAccess, type StoreAccess, ALL_STORES } from './access.ts';
 import { Fault, faultWhileUsing, isFull, isLost, inTime } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
@@ -73,7 +73,7 @@ export function createConnection(options: OpenerOptions): Connection {
 /** One transaction, which completes, fails or is aborted when it takes too long. */
 function transact<T>(database: IDBPDatabase, mode: Mode, work: Work<T>, limitMs: number): Promise<T> {
   // `strict`: completed means on the disk, not in a buffer. Browsers that do not know it ignore it.
-  const transaction = database.transaction([...STORES], mode, { durability: 'strict' });
+  const transaction = database.transaction([...ALL_STORES], mode, { durability: 'strict' });
   return inTime(finish(transaction, work), limitMs, () => {
     abort(transaction);
     return new Fault('hangs');

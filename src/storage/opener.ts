@@ -4,7 +4,7 @@
  * is decided by others.
  */
 import { type IDBPDatabase, wrap } from 'idb';
-import { STORES } from './access.ts';
+import { ALL_STORES } from './access.ts';
 import { Fault, faultWhileOpening, inTime } from './faults.ts';
 
 export const DATABASE_NAME = 'before-the-hill';
@@ -106,7 +106,7 @@ function ask(factory: IDBFactory | null): Attempt {
   let blocked = false;
   const request = factory.open(DATABASE_NAME, DATABASE_VERSION);
   request.addEventListener('upgradeneeded', () => {
-    for (const shelf of STORES)
+    for (const shelf of ALL_STORES)
       if (!request.result.objectStoreNames.contains(shelf)) request.result.createObjectStore(shelf);
   });
   request.addEventListener('blocked', () => {

@@ -22,7 +22,7 @@ const PASSING = /^(ride-journal|clinic-owner)/;
 const SPARE_BYTES = 8_192;
 
 /** Where something is kept. */
-export interface Place {
+export interface CopyPlace {
   readonly store: StoreName;
   readonly key: string;
 }
@@ -32,17 +32,17 @@ export interface SecondCopy {
   /** Whether something so long could be written now, twice; null where there is no such place to ask. */
   hasRoom(bytes: number): Promise<boolean | null>;
   /** Keeps one thing; true when it was read back, or where there is no such place. */
-  put(place: Place, value: unknown): Promise<boolean>;
+  put(place: CopyPlace, value: unknown): Promise<boolean>;
   /** Takes one thing away; false when it may still be there. */
-  remove(place: Place): Promise<boolean>;
+  remove(place: CopyPlace): Promise<boolean>;
   /** What is there; null where there is no such place. */
-  places(): Promise<readonly Place[] | null>;
+  places(): Promise<readonly CopyPlace[] | null>;
   /** What is at these places and can be read, as pieces for the database. */
-  pieces(places: readonly Place[]): Promise<readonly StoredPiece[]>;
+  pieces(places: readonly CopyPlace[]): Promise<readonly StoredPiece[]>;
 }
 
 /** Whether a place has a second copy. */
-export function isCopied({ store, key }: Place): boolean {
+export function isCopied({ store, key }: CopyPlace): boolean {
   return COPIED_STORES.includes(store) && !PASSING.test(key);
 }
 
@@ -107,7 +107,7 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
       return isStuck ? castAway() : removed;
     },
     places: () =>
-      attempt<readonly Place[] | null>(null, null, async (cache) =>
+      attempt<readonly CopyPlace[] | null>(null, null, async (cache) =>
         (await cache.keys()).flatMap(({ url }) => placeAt(new URL(url).pathname) ?? []),
       ),
     async pieces(places) {
@@ -131,11 +131,11 @@ async function written(cache: Cache, address: string, text: string): Promise<boo
   return (await back?.text()) === text;
 }
 
-function addressOf({ store, key }: Place): string {
+function addressOf({ store, key }: CopyPlace): string {
   return `${ROOT}${store}/${encodeURIComponent(key)}`;
 }
 
-function placeAt(path: string): Place | null {
+function placeAt(path: string): CopyPlace | null {
   const [store, key, ...more] = path.slice(ROOT.length).split('/');
   const known = COPIED_STORES.find((one) => one === store);
   return !path.startsWith(ROOT) || known === undefined || key === undefined || more.length > 0

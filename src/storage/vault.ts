@@ -8,7 +8,7 @@ import { type StoreAccess, type MemoryAccess, memoryAccess } from './access.ts';
 import { Fault } from './faults.ts';
 import type { OpenerOptions } from './opener.ts';
 import { type PlaceOutcome, placeAll } from './place.ts';
-import { COPIED_STORES, isCopied, type Place, type SecondCopy } from './secondCopy.ts';
+import { COPIED_STORES, isCopied, type CopyPlace, type SecondCopy } from './secondCopy.ts';
 import { decideMerge } from './mergePolicy.ts';
 import { keyOf } from './shapes.ts';
 import type { StoredPiece, ProblemCode, StoreName } from './types.ts';
@@ -25,10 +25,10 @@ export interface Written {
 }
 
 /** What is to be put and removed, after a look at what is there. It is asked twice, and may be asked more often. */
-export type Plan = (
+type Plan = (
   access: StoreAccess,
   inDatabase: boolean,
-) => Promise<{ readonly pieces: readonly StoredPiece[]; readonly drop: readonly Place[] } | null>;
+) => Promise<{ readonly pieces: readonly StoredPiece[]; readonly drop: readonly CopyPlace[] } | null>;
 
 /** The vault. No method rejects. */
 export interface Vault {
@@ -214,7 +214,7 @@ async function changeTwice(
   const planned = await connection.run('readonly', (access) => plan(access, true));
   if (planned === null) return null;
   const dropped = new Set<string>();
-  const dropCopies = async (places: readonly Place[]): Promise<void> => {
+  const dropCopies = async (places: readonly CopyPlace[]): Promise<void> => {
     for (const place of places) {
       const name = `${place.store} ${place.key}`;
       if (!dropped.has(name) && !(await secondCopy.remove(place))) throw new Fault('connection-lost');
@@ -247,7 +247,7 @@ async function makeSure(secondCopy: SecondCopy, pieces: readonly StoredPiece[]):
 /** @throws Fault */
 async function copyEach(
   secondCopy: SecondCopy,
-  values: readonly (readonly [Place, unknown])[],
+  values: readonly (readonly [CopyPlace, unknown])[],
   isDeleted: Deleted,
 ): Promise<void> {
   for (const [place, value] of values) {
@@ -364,9 +364,9 @@ async function codeAfterLook(secondCopy: SecondCopy, error: unknown, wasFull: bo
 
 async function valuesOf(
   access: StoreAccess,
-  places: readonly Place[],
-): Promise<readonly (readonly [Place, unknown])[]> {
-  const all: (readonly [Place, unknown])[] = [];
+  places: readonly CopyPlace[],
+): Promise<readonly (readonly [CopyPlace, unknown])[]> {
+  const all: (readonly [CopyPlace, unknown])[] = [];
   for (const one of places) all.push([one, await access.get(one.store, one.key)]);
   return all;
 }
@@ -375,23 +375,23 @@ async function valuesOf(
 async function compare(
   inside: Inside,
   secondCopy: SecondCopy,
-): Promise<{ readonly missing: readonly Place[]; readonly single: readonly Place[] }> {
+): Promise<{ readonly missing: readonly CopyPlace[]; readonly single: readonly CopyPlace[] }> {
   const kept = await inside.attempt('readonly', async (access) => {
-    const places: Place[] = [];
+    const places: CopyPlace[] = [];
     for (const store of COPIED_STORES)
       for (const key of await access.keys(store)) if (isCopied({ store, key })) places.push({ store, key });
     return places;
   });
   const copied = await secondCopy.places();
   if (copied === null) return { missing: [], single: [] };
-  const without = (all: readonly Place[], others: readonly Place[]): readonly Place[] => {
+  const without = (all: readonly CopyPlace[], others: readonly CopyPlace[]): readonly CopyPlace[] => {
     const names = new Set(others.map(({ store, key }) => `${store} ${key}`));
     return all.filter(({ store, key }) => !names.has(`${store} ${key}`));
   };
   return { missing: without(copied, kept ?? []), single: without(kept ?? [], copied) };
 }
 
-async function copyFromDatabase(inside: Inside, secondCopy: SecondCopy, place: Place): Promise<void> {
+async function copyFromDatabase(inside: Inside, secondCopy: SecondCopy, place: CopyPlace): Promise<void> {
   const value = await inside.attempt('readonly', (access) => access.get(place.store, place.key));
   if (value !== undefined && value !== null) await secondCopy.put(place, value);
 }

@@ -7,7 +7,7 @@ import { type Book, type Entry, fill, type Values } from './fill.ts';
 import type { Messages } from './messages.ts';
 
 /** Name of a message file without its ending. */
-export type WordFile = keyof Messages;
+type WordFile = keyof Messages;
 /** A message file as it is carried: names with their patterns, and the attributes that some terms have. */
 export type Carried = readonly (readonly [
   id: string,

@@ -1,6 +1,6 @@
 /** `batch`: every combination once, in order, the same however many processes share the work. */
 import { describe, expect, it } from 'vitest';
-import { joinedRows, groupsOf, partOf, ridesOf } from '../../src/cli/verbs/batch.ts';
+import { joinedRows, groupsOf, partOf, rowsOfGroup } from '../../src/cli/verbs/batch.ts';
 import { readArgs } from '../../src/cli/common/args.ts';
 import { batch } from '../../src/cli/verbs/batch.ts';
 import { json, levelFile, run, start, workshop } from './workshop.ts';
@@ -56,9 +56,9 @@ describe('batch', () => {
   it('gives the same rows in parts, by groups and by rides', () => {
     const args = readArgs(words('late,early', '1-3'), batch.flags, false);
     const groups = groupsOf(args);
-    const whole = groups.flatMap(ridesOf);
+    const whole = groups.flatMap(rowsOfGroup);
     for (const count of [2, 3]) {
-      const parts = Array.from({ length: count }, (_, i) => partOf(groups, i, count).flatMap(ridesOf));
+      const parts = Array.from({ length: count }, (_, i) => partOf(groups, i, count).flatMap(rowsOfGroup));
       expect(joinedRows(groups, parts)).toEqual(whole);
     }
   });

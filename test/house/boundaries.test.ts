@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { checkBoundaries, findFolderCycles, findLongFiles, LONG_LINES } from './boundaries.ts';
+import { findSharedNames, findUnusedExports } from './exports.ts';
 import { checkTopLevel, findPrivatePlaces, listFiles, readTexts } from './files.ts';
 
 const files = listFiles();
@@ -21,6 +22,14 @@ describe('the house', () => {
 
   it('has no ring of folders', () => {
     expect(findFolderCycles(texts)).toEqual([]);
+  });
+
+  it('offers no name that nobody takes', () => {
+    expect(findUnusedExports(texts, true).map(({ path, name }) => `${path} ${name}`)).toEqual([]);
+  });
+
+  it('has one name for one thing: no two files offer the same', () => {
+    expect(findSharedNames(texts)).toEqual([]);
   });
 
   it('has no file longer than 600 lines, and says which are longer than 300', () => {

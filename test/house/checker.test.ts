@@ -272,12 +272,13 @@ describe('names', () => {
     expect(findUnusedExports(all).map(({ name }) => name)).toEqual(['a', 'c', 'E', 'F']);
   });
 
-  it('that only a test takes are offered to nobody', () => {
+  it('that only a test takes are offered to nobody but tests', () => {
     const all = names(
       ['src/a.ts', 'export const x = 1;'],
       ['test/a.test.ts', "import { x } from '../src/a.ts';"],
     );
     expect(findUnusedExports(all)).toEqual([{ path: 'src/a.ts', name: 'x' }]);
+    expect(findUnusedExports(all, true)).toEqual([]);
   });
 
   it.each(["import * as all from './a.ts';", "export * from './a.ts';", "void import('./a.ts');"])(

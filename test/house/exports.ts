@@ -3,8 +3,8 @@
  * to nobody. It works on texts that are handed in, so that it can be shown bad ones.
  */
 import { posix } from 'node:path';
+import { parseSync } from 'vite';
 import type { Sources } from './boundaries.ts';
-import { isNode, readModule, type SyntaxNode, walk } from './syntax.ts';
 
 const scriptFile = /\.(ts|tsx)$/;
 /** Their names are read by something that is no source file: the build, the browser, a program outside. */
@@ -23,37 +23,7 @@ interface Usage {
   readonly taken: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-function nameOf(node: unknown): string | null {
-  if (!isNode(node)) return null;
-  if (node.type === 'Identifier') return String(node['name']);
-  return node.type === 'Literal' ? String(node['value']) : null;
-}
-
-function nodesOf(value: unknown): readonly SyntaxNode[] {
-  return Array.isArray(value) ? (value as unknown[]).filter(isNode) : [];
-}
-
-/** Names a declaration brings: `const { a, b } = …` brings two. */
-function declaredNames(declaration: SyntaxNode): readonly string[] {
-  if (declaration.type !== 'VariableDeclaration') return [nameOf(declaration['id']) ?? ''].filter(Boolean);
-  return nodesOf(declaration['declarations']).flatMap((one) => patternNames(one['id']));
-}
-
-function patternNames(pattern: unknown): readonly string[] {
-  if (!isNode(pattern)) return [];
-  if (pattern.type === 'Identifier') return [String(pattern['name'])];
-  if (pattern.type === 'ObjectPattern')
-    return nodesOf(pattern['properties']).flatMap((one) => patternNames(one['value'] ?? one['argument']));
-  return pattern.type === 'ArrayPattern' ? nodesOf(pattern['elements']).flatMap(patternNames) : [];
-}
-
-function targetOf(path: string, source: unknown): string | null {
-  const specifier = nameOf(source);
-  if (specifier === null || !specifier.startsWith('.')) return null;
-  return posix.join(posix.dirname(path), specifier.replace(/[?#].*$/, ''));
-}
-
-/** Everything offered and taken; `import('…')` counts as taking all. */
+/** Everything offered and taken; `import('…')`, of a value or a type, counts as taking all. */
 function readUsage(sources: Sources): Usage {
   const offers: Offer[] = [];
   const taken = new Map<string, Set<string>>();
@@ -61,33 +31,20 @@ function readUsage(sources: Sources): Usage {
     if (!scriptFile.test(path)) continue;
     const mine = new Set<string>();
     taken.set(path, mine);
-    const take = (source: unknown, name: string): void => {
-      const target = targetOf(path, source);
-      if (target !== null) mine.add(`${target} ${name}`);
+    const take = (specifier: string, name: string | null): void => {
+      if (!specifier.startsWith('.')) return;
+      const target = posix.join(posix.dirname(path), specifier.replace(/[?#].*$/, ''));
+      mine.add(`${target} ${name ?? '*'}`);
     };
-    walk(readModule(path, text).program, (node) => {
-      switch (node.type) {
-        case 'ImportDeclaration':
-          for (const one of nodesOf(node['specifiers'])) {
-            if (one.type === 'ImportSpecifier') take(node['source'], nameOf(one['imported']) ?? '*');
-            else take(node['source'], '*');
-          }
-          return;
-        case 'ExportAllDeclaration':
-        case 'ImportExpression':
-          return take(node['source'], '*');
-        case 'TSImportType':
-          return take(node['source'] ?? node['argument'], '*');
-        case 'ExportNamedDeclaration':
-          for (const one of nodesOf(node['specifiers'])) {
-            if (isNode(node['source'])) take(node['source'], nameOf(one['local']) ?? '*');
-          }
-          if (isNode(node['declaration']) && path.startsWith('src/'))
-            offers.push(...declaredNames(node['declaration']).map((name) => ({ path, name })));
-          return;
-        default:
-      }
-    });
+    const { staticImports, staticExports } = parseSync(path, text).module;
+    for (const { moduleRequest, entries: some } of staticImports)
+      for (const { importName } of some) take(moduleRequest.value, importName.name);
+    for (const [, specifier = ''] of text.matchAll(/\bimport\(\s*['"]([^'"]+)/g)) take(specifier, null);
+    for (const { moduleRequest, importName, exportName } of staticExports.flatMap((one) => one.entries)) {
+      if (moduleRequest !== null) take(moduleRequest.value, importName.name);
+      else if (path.startsWith('src/') && exportName.name !== null)
+        offers.push({ path, name: exportName.name });
+    }
   }
   return { offers, taken };
 }
@@ -102,11 +59,12 @@ export function findSharedNames(sources: Sources): string[] {
     .map(([name, paths]) => `${name}: ${paths.join(', ')}`);
 }
 
-/** Exports of `src` that no other file of `src` takes; tests alone are no reason to offer a name. */
-export function findUnusedExports(sources: Sources): Offer[] {
+/** Exports of `src` that nobody takes: no other file of `src`, or, `withTests`, no other file at all. */
+export function findUnusedExports(sources: Sources, withTests = false): Offer[] {
   const { offers, taken } = readUsage(sources);
   const wanted = new Set<string>();
-  for (const [path, names] of taken) if (path.startsWith('src/')) for (const one of names) wanted.add(one);
+  for (const [path, names] of taken)
+    if (withTests || path.startsWith('src/')) for (const one of names) wanted.add(one);
   return offers.filter(
     ({ path, name }) => !entries.test(path) && !wanted.has(`${path} ${name}`) && !wanted.has(`${path} *`),
   );

@@ -2,7 +2,21 @@
  * The limits at every door as the table on the contributor's page: made from the data, so that page and code cannot
  * part. `test/figures/limits.ts` writes it, `limits.test.ts` compares it.
  */
-import { type Door, DOOR_TITLES, type Limit, LIMITS } from '../../src/core/math/limits.ts';
+import { type Door, type Limit, LIMITS } from '../../src/core/math/limits.ts';
+
+/** How each door is called on the page. */
+const DOOR_TITLES: Readonly<Record<Door, string>> = {
+  level: 'a level, as file or text',
+  link: 'a link',
+  code: 'codes from a camera',
+  gpx: 'a GPX file',
+  ride: 'a recording',
+  copy: 'a copy that is taken back',
+  plan: 'a plan',
+  sessionPlan: 'a session plan',
+  rideFile: 'a file of rides',
+  store: "a club's own store",
+};
 
 /** Where the table begins on the page. */
 const HEAD = '| door | limit | why so many |\n|---|---|---|\n';

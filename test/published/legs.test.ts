@@ -11,7 +11,6 @@ import {
   lineTorqueNm,
   MAXIMUM_CADENCE_RPM,
   midBandRpm,
-  powerParabola,
   reserveAfterJ,
 } from '../../src/core/model/legs.ts';
 import { buildMachine, gearAt, powerForSpeedW } from '../../src/core/model/machine.ts';
@@ -26,8 +25,7 @@ describe('torque and power over cadence', () => {
     [0.9, 0.99],
     [1, 1],
   ])('at %d of the best cadence a straight torque line gives %d of the best power (exact)', (x, share) => {
-    expect(powerParabola(x)).toBeCloseTo(share, 12);
-    // The same from our own line, whose best cadence is half of the highest.
+    // The best cadence of a straight line is half of the highest.
     const power = (rpm: number): number => lineTorqueNm(100, rpm) * rpmToRadPerS(rpm);
     const best = MAXIMUM_CADENCE_RPM / 2;
     expect(power(x * best) / power(best)).toBeCloseTo(share, 12);

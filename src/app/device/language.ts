@@ -46,7 +46,7 @@ const wishes = (): readonly string[] => navigator.languages ?? [navigator.langua
 const plain = (tag: string): string => tag.toLowerCase().split('-')[0] ?? tag;
 
 /** The language that is spoken for a choice; an empty one leaves it to the device. */
-export function languageFor(choice: string, tags = wishes(), there = LANGUAGES): string {
+function languageFor(choice: string, tags = wishes(), there = LANGUAGES): string {
   return (
     [choice, ...tags.flatMap((tag) => [tag, plain(tag)])].find((language) => there.includes(language)) ??
     ENGLISH
@@ -79,7 +79,7 @@ let asked = languageFor(chosenBefore());
 let failed = false;
 
 /** What the settings show. */
-export interface LanguageShown {
+interface LanguageShown {
   readonly all: readonly string[];
   /** Not everything is translated. */
   readonly unfinished: boolean;

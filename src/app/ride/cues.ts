@@ -1,7 +1,7 @@
 /** Which cue of a level is said at a place. Pure; the words are found by the caller. */
 import type { Level } from '../../core/level/schema.ts';
 
-export type Cue = Level['cues'][number];
+type Cue = Level['cues'][number];
 type CueCode = Extract<Cue, { readonly cue: unknown }>['cue'];
 
 /** A cue stays for this long unless the next one comes (m). */

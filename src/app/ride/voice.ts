@@ -2,7 +2,7 @@
  * Cues in the voice of the device, for children who do not read yet and wish it. Only voices that live on the device
  * speak: others would send the words to somebody.
  */
-export interface Voice {
+interface Voice {
   /** Says a sentence; what is being said is broken off. */
   say(text: string): void;
   stop(): void;

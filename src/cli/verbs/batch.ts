@@ -70,8 +70,8 @@ export const batch: Verb = {
   run(args) {
     const groups = groupsOf(args);
     const part = args.values.get('part');
-    if (part === undefined) return batchAnswer(args, groups.flatMap(ridesOf));
-    const rows = partOf(groups, ...shareOf(part)).flatMap(ridesOf);
+    if (part === undefined) return batchAnswer(args, groups.flatMap(rowsOfGroup));
+    const rows = partOf(groups, ...shareOf(part)).flatMap(rowsOfGroup);
     return { json: rows, text: '' };
   },
 };
@@ -146,7 +146,7 @@ function shareOf(text: string): [index: number, count: number] {
 }
 
 /** Rides a group. */
-export function ridesOf({ level, bike, rider, rides }: BatchGroup): BatchRow[] {
+export function rowsOfGroup({ level, bike, rider, rides }: BatchGroup): BatchRow[] {
   const ground = groundOfJob({ level, seed: level.seed, bike, rider, autoEase: false });
   return rides.map(({ player, seed }) => ({
     levelId: level.id,

@@ -19,7 +19,7 @@ const WHIRRS_S = 2.5;
 const SAMPLE_S = 0.1;
 
 /** What has been counted of a trace so far. Plain data. */
-export interface AppleCount {
+interface AppleCount {
   readonly samplesSeen: number;
   readonly eventsSeen: number;
   readonly spilled: number;

@@ -35,7 +35,7 @@ const WALKED_AT_LEAST_S = 5;
 const MOST_POINTS = 200;
 
 /** One row of the gear chart, longest development last. */
-export interface GearRow {
+interface GearRow {
   readonly gear: Gear;
   /** Another gear that is as good as this one, or null. */
   readonly twin: { readonly ringTeeth: number; readonly sprocketTeeth: number } | null;
@@ -54,7 +54,7 @@ export interface ShortStretch {
 }
 
 /** The minute of pedalling (or walking) in which the legs were furthest below their band. */
-export interface HardestMinute {
+interface HardestMinute {
   readonly fromM: number;
   readonly toM: number;
   /** Mean cadence in it, seconds on foot counted as none, and how far it was below the band in the mean (rpm). */

@@ -15,7 +15,7 @@ const PIECE_BYTES = 8_192;
 export type PackedFault = 'packed-damaged' | 'packed-without' | 'packed-several';
 
 /** Takes packed bytes as they come. */
-export interface Unpacker {
+interface Unpacker {
   /** False once no more is wanted, or nothing more can be unpacked. */
   push(bytes: Uint8Array): boolean;
   /** Ends the file; null where one file was unpacked to its end. */

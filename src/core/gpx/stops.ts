@@ -7,7 +7,7 @@ import { distanceM, type GlobePoint } from './globe.ts';
 import { median } from './lists.ts';
 
 /** Points from one index to another, both included. */
-export interface Stop {
+interface Stop {
   readonly from: number;
   readonly to: number;
 }

@@ -44,7 +44,7 @@ export const ANIMALS = [
 export const COLOURS = ['amber', 'blue', 'brown', 'green', 'grey', 'red', 'violet', 'white'] as const;
 
 export type Animal = (typeof ANIMALS)[number];
-export type Colour = (typeof COLOURS)[number];
+type Colour = (typeof COLOURS)[number];
 
 /** Longest name of a rider's own choice (characters). */
 export const OWN_NICKNAME_CHARACTERS = 20;

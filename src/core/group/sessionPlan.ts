@@ -8,7 +8,7 @@ import { isTooDeep } from '../math/measure.ts';
 import { isCleanText } from './texts.ts';
 
 /** Version of the format this build reads and writes. */
-export const SESSION_PLAN_SCHEMA = 1;
+const SESSION_PLAN_SCHEMA = 1;
 export const SESSION_TITLE_CHARACTERS = 80;
 /** An afternoon (min). */
 export const MOST_SESSION_MIN = 240;
@@ -66,7 +66,7 @@ export interface SessionPlan {
 /** Why a text is no session plan. */
 export type SessionPlanCode = 'too-big' | 'not-json' | 'not-a-session-plan' | 'newer-schema' | 'dirty-text';
 
-export type ParseSessionPlanResult =
+type ParseSessionPlanResult =
   | { readonly ok: true; readonly plan: SessionPlan }
   | { readonly ok: false; readonly code: SessionPlanCode };
 

@@ -134,17 +134,3 @@ export const LIMITS = {
 
 /** A door by its name in the table. */
 export type Door = keyof typeof LIMITS;
-
-/** How each door is called on the page that prints the table. */
-export const DOOR_TITLES: Readonly<Record<Door, string>> = {
-  level: 'a level, as file or text',
-  link: 'a link',
-  code: 'codes from a camera',
-  gpx: 'a GPX file',
-  ride: 'a recording',
-  copy: 'a copy that is taken back',
-  plan: 'a plan',
-  sessionPlan: 'a session plan',
-  rideFile: 'a file of rides',
-  store: "a club's own store",
-};

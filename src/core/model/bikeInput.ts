@@ -7,7 +7,7 @@ import { cassetteFor } from './parts.ts';
 import type { Bike } from './types.ts';
 
 /** What can be wrong with what was typed. */
-export type BikeCode =
+type BikeCode =
   | 'rings-unreadable'
   | 'too-many-rings'
   | 'ring-size'
@@ -39,7 +39,7 @@ const BIGGEST_RING = 62;
 const MOST_RINGS = 3;
 const MOST_SPROCKETS = 13;
 /** Usual rear derailleurs take up no more than this (teeth; common practice, no source). */
-export const USUAL_CAPACITY_TEETH = 47;
+const USUAL_CAPACITY_TEETH = 47;
 
 /** Chainrings from `34`, `50/34` or `48-36-26`; answered from small to big. */
 export function readChainrings(text: string): Reading<readonly number[]> {
@@ -124,7 +124,7 @@ export function readTyre(
 }
 
 /** Things about a possible bike that a mechanic should hear of, as codes with numbers. */
-export type BikeWarning =
+type BikeWarning =
   | { readonly code: 'capacity'; readonly capacityTeeth: number; readonly usualTeeth: number }
   | { readonly code: 'big-step'; readonly fromTeeth: number; readonly toTeeth: number };
 

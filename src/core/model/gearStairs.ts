@@ -9,7 +9,7 @@ import type { Gear, Machine } from './types.ts';
 export const OVERLAP = 0.04;
 
 /** What the hands do to come from one step to the next. */
-export interface HandMove {
+interface HandMove {
   /** 1 to the next bigger ring, 0 none. */
   readonly ringSteps: number;
   /** Sprockets towards harder, or towards easier where negative. */

@@ -125,11 +125,6 @@ export function comfortLoad(machine: Machine, slopeRatio: number): number {
   return crankTorqueNm(machine, 1, low, slopeRatio) / machine.referenceTorqueNm;
 }
 
-/** Power over its peak at a share `x` of the optimal cadence, for a straight torque line: x (2 − x). */
-export function powerParabola(x: number): number {
-  return x * (2 - x);
-}
-
 /**
  * Reserve after a short time (J): falls by power above critical power, comes back below it in
  * proportion to what is missing (differential form of Skiba et al. 2015). Never below 0.

@@ -4,7 +4,7 @@
  */
 
 /** What one place says. */
-export interface MotorRule {
+interface MotorRule {
   readonly place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan';
   /** Rated power (W), or null where none was found. */
   readonly ratedW: number | null;

@@ -87,7 +87,7 @@ function ride(
 }
 
 /** What a search may spend, and where its chance begins. */
-export interface Effort {
+interface Effort {
   readonly tries: number;
   readonly seed: number;
 }

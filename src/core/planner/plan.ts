@@ -22,7 +22,7 @@ import {
   type Grid,
   interpolate,
   interpolateBent,
-  type Place,
+  type PlannedPlace,
   prepareTables,
   SLOWEST_MPS,
   speedIndex,
@@ -70,7 +70,7 @@ export function* planInSteps(world: RideWorld, grid: Grid = USUAL_GRID): Generat
 function rideStage(
   world: RideWorld,
   tables: Tables,
-  place: Place,
+  place: PlannedPlace,
   after: Float32Array,
   out: Float32Array,
   g: number,
@@ -132,7 +132,7 @@ function rideStage(
 function restartStage(
   world: RideWorld,
   tables: Tables,
-  place: Place,
+  place: PlannedPlace,
   after: Float32Array,
   out: Float32Array,
   g: number,
@@ -158,7 +158,7 @@ function restartStage(
 /** Cheapest of staying and of every manoeuvre; none while the brakes are on, because the cranks rest. */
 function bestWithShift(
   tables: Tables,
-  place: Place,
+  place: PlannedPlace,
   stay: Float32Array,
   eased: Float32Array,
   best: Float32Array,

@@ -9,7 +9,7 @@ import {
   emptyPlace,
   type Grid,
   interpolate,
-  type Place,
+  type PlannedPlace,
   speedIndex,
   type Tables,
   visitPlace,
@@ -34,7 +34,7 @@ export interface Policy {
 /** What leans on the chain when a shift begins, over steady effort there: the road, or legs pushing off from low cadence. */
 export function shiftLoad(
   tables: Tables,
-  place: Place,
+  place: PlannedPlace,
   resistingN: number,
   gear: number,
   at: number,

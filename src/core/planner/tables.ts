@@ -102,7 +102,7 @@ function fillSpeed(tables: Tables, g: number, i: number): void {
 }
 
 /** What the road is like in the middle of a stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */
-export interface Place {
+export interface PlannedPlace {
   readonly resistingN: Float64Array;
   /** The same where the rider will be in two seconds, and what the band carries there (load). */
   readonly leadN: Float64Array;
@@ -127,7 +127,7 @@ export interface Place {
 }
 
 /** An empty place to be filled stage by stage. */
-export function emptyPlace(tables: Tables): Place {
+export function emptyPlace(tables: Tables): PlannedPlace {
   const size = tables.gears * tables.speeds;
   return {
     resistingN: new Float64Array(tables.speeds),
@@ -147,7 +147,7 @@ export function emptyPlace(tables: Tables): Place {
 }
 
 /** Fills `place` for a stage. */
-export function visitPlace(world: RideWorld, tables: Tables, stage: number, place: Place): void {
+export function visitPlace(world: RideWorld, tables: Tables, stage: number, place: PlannedPlace): void {
   const { machine, course } = world;
   const { fastestMps } = tables;
   const { stepM } = tables.grid;
@@ -187,7 +187,7 @@ function resistingN(world: RideWorld, placeM: number, speedMps: number): number 
 }
 
 /** What steady legs give on this slope in every gear at every speed, and what easing through a shift takes away. */
-function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place: Place): void {
+function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place: PlannedPlace): void {
   const { speeds } = tables;
   const { motor } = machine.bike;
   for (let g = 0; g < tables.gears; g += 1) {

@@ -7,7 +7,7 @@ import type { Machine } from '../model/types.ts';
 import { follows, type RoadSecond } from './seconds.ts';
 
 /** A change between two gears that were both read. */
-export interface ReadChange {
+interface ReadChange {
   /** Where it lies: half-way between the last place in the old gear and the first in the new one (m). */
   readonly atM: number;
   /** So far from there at most the two were read (m). */

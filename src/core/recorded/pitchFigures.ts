@@ -7,7 +7,7 @@ import type { Pitch } from '../course/types.ts';
 import { LEAST_CHANGE } from './gears.ts';
 
 /** A place of a ride: the gear where it is known, and the legs where they turn. */
-export interface PlacedGear {
+interface PlacedGear {
   readonly distanceM: number;
   readonly timeS: number;
   readonly developmentM: number | null;

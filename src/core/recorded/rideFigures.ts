@@ -31,7 +31,7 @@ export interface RoadRider {
 }
 
 /** What the best ride would have done at a pitch. */
-export type BestAtPitch = Pick<PitchFigures, 'firstEasierM' | 'shareAtFoot' | 'lowestRpm'>;
+type BestAtPitch = Pick<PitchFigures, 'firstEasierM' | 'shareAtFoot' | 'lowestRpm'>;
 
 /** A pitch of a real road and what was done there. */
 export interface RoadPitch extends PitchFigures {
@@ -155,7 +155,7 @@ export function withBest(road: Road, pitch: RoadPitch, bike: Bike, rider: Rider)
 }
 
 /** What the plan does at the pitch whose foot is nearest to a place; null where there is none. */
-export function bestOn(course: Course, footM: number, bike: Bike, rider: Rider): BestAtPitch | null {
+function bestOn(course: Course, footM: number, bike: Bike, rider: Rider): BestAtPitch | null {
   const near = course.pitches
     .filter((one) => Math.abs(one.footM - footM) <= SAME_FOOT_M)
     .toSorted((a, b) => Math.abs(a.footM - footM) - Math.abs(b.footM - footM))[0];
@@ -199,7 +199,7 @@ function pitchesOf(seconds: readonly RoadSecond[], gears: ReadGears, pitches: re
 }
 
 /** Slopes of a recorded road, one a metre. */
-export function slopesByMetre(road: Pick<Road, 'profile'>): Float64Array {
+function slopesByMetre(road: Pick<Road, 'profile'>): Float64Array {
   const { stepM, slopesRatio } = road.profile;
   const slopes = new Float64Array((slopesRatio.length - 1) * stepM + 1);
   for (let m = 0; m < slopes.length; m += 1) {

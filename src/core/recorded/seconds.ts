@@ -57,7 +57,7 @@ export function follows(before: RoadSecond | undefined, after: RoadSecond | unde
 }
 
 /** Speeds over a second on either side, as positions of single seconds scatter. */
-export function withSpeeds(seconds: readonly Omit<RoadSecond, 'speedMps'>[]): RoadSecond[] {
+function withSpeeds(seconds: readonly Omit<RoadSecond, 'speedMps'>[]): RoadSecond[] {
   return seconds.map((second, i) => {
     const before = seconds[i - 1];
     const after = seconds[i + 1];

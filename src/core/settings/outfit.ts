@@ -8,9 +8,9 @@ export const PATTERNS = ['plain', 'band', 'dots'] as const;
 export const HELMETS = ['holes', 'star', 'crest'] as const;
 export const FRAMES = ['usual', 'red', 'blue', 'green', 'plum'] as const;
 
-export type Jersey = (typeof JERSEYS)[number];
-export type Pattern = (typeof PATTERNS)[number];
-export type Helmet = (typeof HELMETS)[number];
+type Jersey = (typeof JERSEYS)[number];
+type Pattern = (typeof PATTERNS)[number];
+type Helmet = (typeof HELMETS)[number];
 export type FrameColour = (typeof FRAMES)[number];
 
 /** One rider's choice. */

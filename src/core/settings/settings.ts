@@ -143,10 +143,6 @@ export const CHOICES = {
 
 type Choices = typeof CHOICES;
 export type ChoiceName = keyof Choices;
-/** Names of the choices of one kind. */
-export type ChoiceOf<Kind> = {
-  [Name in ChoiceName]: Choices[Name]['kind'] extends Kind ? Name : never;
-}[ChoiceName];
 type ValueOf<One> = One extends { readonly options: readonly (infer Name)[] }
   ? Name
   : One extends { readonly kind: 'on-off' }

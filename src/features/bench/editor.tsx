@@ -23,14 +23,14 @@ import { placeOfProblem, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
 import { MorePanel } from './morePanel.tsx';
-import { Profile } from './profile.tsx';
+import { EditedProfile } from './profile.tsx';
 import { ReferencePanel } from './referencePanel.tsx';
 import { SharePanel } from './sharePanel.tsx';
 import { PieceList } from './pieceList.tsx';
 import { Toolbar } from './toolbar.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import { type Planning, usePlanning } from './usePlanning.ts';
-import { shownOf, type View, withPlace } from './zoom.ts';
+import { shownOf, type Span, withPlace } from './zoom.ts';
 import { words } from '../../words/words.ts';
 import { ZoomBar } from './zoomBar.tsx';
 
@@ -67,7 +67,7 @@ export function Editor(props: EditorProps): JSX.Element {
   return (
     <div class="bench">
       <section class="paper road-view pinned" aria-label={say('edit-profile')}>
-        <Profile
+        <EditedProfile
           {...{ level, course, machine, reference, view }}
           selection={draft.selection}
           tryFromM={draft.tryFromM}
@@ -118,8 +118,8 @@ export function Editor(props: EditorProps): JSX.Element {
 }
 
 /** The part of the road that is shown; it goes to where something is selected outside of it. */
-function useViewOf(lengthM: number, selection: Selection | null, place: View | null) {
-  const [view, setView] = useState<View | null>(null);
+function useViewOf(lengthM: number, selection: Selection | null, place: Span | null) {
+  const [view, setView] = useState<Span | null>(null);
   useEffect(() => {
     if (place !== null) setView((before) => withPlace(before, lengthM, place));
   }, [selection]);

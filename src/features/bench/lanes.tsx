@@ -10,7 +10,7 @@ import { px } from '../../charts/lines.ts';
 import { isRolling } from './rolling.ts';
 import { useFormat } from './say.ts';
 import { SIDE } from './profile.tsx';
-import type { View } from './zoom.ts';
+import type { Span } from './zoom.ts';
 import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 
@@ -30,7 +30,7 @@ interface Curve {
 
 export function Lanes(props: {
   /** The same part of the road as the drawing above shows. */
-  readonly shown: View;
+  readonly shown: Span;
   readonly reference: readonly TraceSample[];
   readonly recorded: readonly RecordedSample[] | null;
 }): JSX.Element {
@@ -97,7 +97,7 @@ function best(
 function Lane(props: {
   readonly title: string;
   readonly curves: readonly Curve[];
-  readonly shown: View;
+  readonly shown: Span;
   /** How the ends of the scale are written. */
   readonly scale: (value: number) => string;
   /** The scale holds at least these two. */

@@ -17,7 +17,7 @@ import { Bands } from './profileBands.tsx';
 import { fieldValue, pieceSlope, useFormat } from './say.ts';
 import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { ShiftMarks } from './shiftMarks.tsx';
-import { shownOf, type View } from './zoom.ts';
+import { shownOf, type Span } from './zoom.ts';
 import type { ReferenceRide } from './services.ts';
 import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
@@ -43,7 +43,7 @@ interface ProfileProps {
   readonly machine: Machine;
   readonly reference: ReferenceRide | null;
   /** The part of the road that is shown, null for all of it. */
-  readonly view: View | null;
+  readonly view: Span | null;
   readonly onSelect: (selection: Selection) => void;
   readonly onField: (field: LevelField, value: number, gesture: string) => void;
   readonly onTryFrom: (atM: number) => void;
@@ -51,7 +51,7 @@ interface ProfileProps {
 
 type Across = (atM: number) => number;
 
-export function Profile(props: ProfileProps): JSX.Element {
+export function EditedProfile(props: ProfileProps): JSX.Element {
   const { level, course, selection, reference } = props;
   const [width, ref] = useWidth();
   // While a handle is dragged the scale stays, or the road would run away from the finger.
@@ -119,7 +119,7 @@ function useClick(ref: { readonly current: HTMLElement | null }, onClick: (atPx:
 /** One handle for each number of the selected thing that has one, and the flag where test rides begin. */
 function Handles(
   props: ProfileProps & {
-    readonly shown: View;
+    readonly shown: Span;
     readonly x: Across;
     readonly y: Across;
     readonly pxPerM: number;
@@ -188,7 +188,7 @@ function Selected(props: {
 /** Gradients over the pieces that have one, and of parts of those that have many, where there is room. */
 function PieceNumbers(props: {
   readonly level: Level;
-  readonly shown: View;
+  readonly shown: Span;
   readonly heightAt: Across;
   readonly x: Across;
   readonly y: Across;

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
 import { useFormat } from './say.ts';
-import type { View } from './zoom.ts';
+import type { Span } from './zoom.ts';
 
 type Across = (atM: number) => number;
 
@@ -16,9 +16,9 @@ const MILE_M = 1_609.344;
 
 /** Mean gradients of equal parts of a road that has no gradients of its own to show. */
 export function Gradients(props: {
-  readonly part: View;
+  readonly part: Span;
   /** What of the road is shown. */
-  readonly shown: View;
+  readonly shown: Span;
   readonly heightAt: Across;
   readonly x: Across;
   readonly y: Across;
@@ -49,7 +49,7 @@ export function Gradients(props: {
 
 /** The highest and the lowest place that are shown, as heights over the start. */
 export function Heights(props: {
-  readonly shown: View;
+  readonly shown: Span;
   readonly heightAt: Across;
   readonly x: Across;
   readonly y: Across;
@@ -89,7 +89,7 @@ export function Axis({
   x,
   y,
 }: {
-  readonly shown: View;
+  readonly shown: Span;
   readonly x: Across;
   readonly y: number;
 }): JSX.Element {

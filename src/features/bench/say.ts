@@ -103,7 +103,7 @@ export function windWords(format: Format, windMps: number): string {
 }
 
 /** `120 to 180 m`. */
-export function rangeText(format: Format, fromM: number, toM: number): string {
+function rangeText(format: Format, fromM: number, toM: number): string {
   return say('range', { low: bareLength(format, fromM), high: format.distance(toM) });
 }
 

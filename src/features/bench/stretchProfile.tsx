@@ -8,7 +8,7 @@ import { px } from '../../charts/lines.ts';
 import { Handle } from './handle.tsx';
 import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { useFormat } from './say.ts';
-import { shownOf, type View } from './zoom.ts';
+import { shownOf, type Span } from './zoom.ts';
 import { ZoomBar } from './zoomBar.tsx';
 import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/useWidth.ts';
@@ -32,7 +32,7 @@ export function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Ele
   const [width, ref] = useWidth();
   const endM = (road.heightsM.length - 1) * road.stepM;
   const format = useFormat();
-  const [view, setView] = useState<View | null>(null);
+  const [view, setView] = useState<Span | null>(null);
   const shown = shownOf(view, endM);
   const pxPerM = (width - 2 * SIDE) / (shown.toM - shown.fromM);
   const x = (atM: number): number => SIDE + (atM - shown.fromM) * pxPerM;
@@ -69,7 +69,7 @@ function Drawing(props: {
   readonly road: RoadSummary;
   readonly stretch: RoadStretch;
   readonly width: number;
-  readonly shown: View;
+  readonly shown: Span;
   readonly x: (atM: number) => number;
 }): JSX.Element {
   const { road, stretch, width, shown, x } = props;
@@ -102,7 +102,7 @@ function Drawing(props: {
 }
 
 /** The heights of what is shown, at most one point a pixel: the highest of those that fall on it. */
-function outlineOf({ heightsM, stepM }: RoadSummary, shown: View, widthPx: number) {
+function outlineOf({ heightsM, stepM }: RoadSummary, shown: Span, widthPx: number) {
   const [first, last] = [shown.fromM / stepM, shown.toM / stepM];
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const height of heightsM.subarray(Math.floor(first), Math.ceil(last) + 1)) {

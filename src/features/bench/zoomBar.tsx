@@ -3,16 +3,16 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
-import { along, closer, shownOf, type View, wider } from './zoom.ts';
+import { along, closer, shownOf, type Span, wider } from './zoom.ts';
 
 const say = words('bench');
 
 export function ZoomBar(props: {
-  readonly view: View | null;
+  readonly view: Span | null;
   readonly lengthM: number;
   /** What "closer" goes to (m); the middle of what is shown where that is null. */
   readonly aroundM: number | null;
-  readonly onView: (view: View | null) => void;
+  readonly onView: (view: Span | null) => void;
 }): JSX.Element {
   const { view, lengthM, aroundM, onView } = props;
   const format = useFormat();
@@ -20,7 +20,7 @@ export function ZoomBar(props: {
   const middleM = aroundM !== null && aroundM >= fromM && aroundM <= toM ? aroundM : (fromM + toM) / 2;
   const nearest = closer(view, lengthM, middleM);
   const canCloser = nearest !== null && nearest.toM - nearest.fromM < toM - fromM;
-  const button = (name: string, label: string, enabled: boolean, to: () => View | null): JSX.Element => (
+  const button = (name: string, label: string, enabled: boolean, to: () => Span | null): JSX.Element => (
     <Button look="small-button" data-zoom={name} disabled={!enabled} onClick={() => onView(to())}>
       {label}
     </Button>

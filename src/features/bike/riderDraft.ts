@@ -62,11 +62,11 @@ export function readRiderDraft(draft: RiderDraft): RiderReading {
   };
   if (massKg === null || steadyPowerW === null || cadenceLowRpm === null || cadenceHighRpm === null || narrow)
     return { rider: null, problems };
-  return { rider: riderOf({ massKg, steadyPowerW, cadenceLowRpm, cadenceHighRpm }), problems };
+  return { rider: riderFromForm({ massKg, steadyPowerW, cadenceLowRpm, cadenceHighRpm }), problems };
 }
 
 /** A rider from what a person knows; what lies above steady power follows from it. */
-export function riderOf(
+export function riderFromForm(
   told: Pick<Rider, 'massKg' | 'steadyPowerW' | 'cadenceLowRpm' | 'cadenceHighRpm'>,
 ): Rider {
   return {

@@ -7,7 +7,13 @@ import { Choice } from '../../ui/controls.tsx';
 import { riderName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { BikeField } from './field.tsx';
-import { readRiderDraft, type RiderDraft, type RiderField, riderDraftOf, riderOf } from './riderDraft.ts';
+import {
+  readRiderDraft,
+  type RiderDraft,
+  type RiderField,
+  riderDraftOf,
+  riderFromForm,
+} from './riderDraft.ts';
 import { TapTest } from './tapTest.tsx';
 import './ownbike.css';
 
@@ -48,7 +54,7 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
   const takeBand = (cadenceLowRpm: number, cadenceHighRpm: number): void => {
     setBefore(rider);
     setWay('numbers');
-    take({ ...riderOf({ ...pick(rider), cadenceLowRpm, cadenceHighRpm }), ...above(rider) });
+    take({ ...riderFromForm({ ...pick(rider), cadenceLowRpm, cadenceHighRpm }), ...above(rider) });
   };
   return (
     <section class="paper own-rider" aria-label={say('rider')}>

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
-import { KINDS, markedKinds, sum, type View, pitchName } from './findings.ts';
+import { KINDS, markedKinds, sum, type PictureView, pitchName } from './findings.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -69,7 +69,9 @@ const WEDGES: Readonly<Record<(typeof KINDS)[number], number>> = {
 };
 
 /** Shares of too early, about right, too late over all times a pitch was ridden. */
-export function TimingBoard(props: Saying & { readonly view: View; readonly closed: boolean }): JSX.Element {
+export function TimingBoard(
+  props: Saying & { readonly view: PictureView; readonly closed: boolean },
+): JSX.Element {
   const { view, closed, format } = props;
   const { timing } = view;
   const all = sum(timing);

@@ -20,7 +20,7 @@ export const KINDS = ['tooEarly', 'aboutRight', 'tooLate'] as const;
 type Kind = (typeof KINDS)[number];
 
 /** What is looked at: one road, or all of them together where everybody rode a road of their own. */
-export interface View {
+export interface PictureView {
   /** Null for all together; then there is no common line. */
   readonly road: RoadPicture | null;
   readonly rides: number;
@@ -35,13 +35,13 @@ export function hasOwnRoads({ roads }: GroupPicture): boolean {
 }
 
 /** The view on a road by its place in the list; a place that is not there any more is the last one. */
-export function viewOf(picture: GroupPicture, roadIndex: number): View {
+export function viewOf(picture: GroupPicture, roadIndex: number): PictureView {
   const road = picture.roads[Math.min(roadIndex, picture.roads.length - 1)];
   return road === undefined || hasOwnRoads(picture) ? { ...picture, road: null } : { ...road, road };
 }
 
 /** Kinds a finding is about: those that are marked where all three are shown. */
-export function markedKinds(view: View): readonly Kind[] {
+export function markedKinds(view: PictureView): readonly Kind[] {
   const kind = view.road === null ? commonOf(view.timing) : view.road.verdict.kind;
   if (kind === 'none') return [];
   if (kind === 'mixed') return ['tooEarly', 'tooLate'];
@@ -60,7 +60,7 @@ export function sum(timing: TimingShares): number {
 }
 
 /** The sentence over a board. */
-export function headlineOf(board: Board, view: View, format: Format): string {
+export function headlineOf(board: Board, view: PictureView, format: Format): string {
   const { road, attempts } = view;
   switch (board) {
     case 'where':
@@ -89,7 +89,7 @@ export function headlineOf(board: Board, view: View, format: Format): string {
 }
 
 /** Where the group had the gear of the pitch that is named, where that is the other half of the sentence; else null. */
-export function detailOf({ road }: View, format: Format): string | null {
+export function detailOf({ road }: PictureView, format: Format): string | null {
   if (road === null) return null;
   const { kind, pitch } = road.verdict;
   const named = pitch === null ? undefined : road.pitches[pitch];
@@ -110,7 +110,7 @@ export function detailOf({ road }: View, format: Format): string | null {
 }
 
 /** "12 m before the foot". */
-export function placeOf(beforeFootM: number, format: Format): string {
+export function placeAtFoot(beforeFootM: number, format: Format): string {
   return say(`report-${sideOf(beforeFootM)}`, { distance: distanceOf(beforeFootM, format) });
 }
 
@@ -124,7 +124,7 @@ const whoOf = ({ riders, pairs }: AttemptPicture): 'riders' | 'pairs' =>
 export const pitchName = (index: number, isHill: boolean): string =>
   isHill ? say('picture-answer-hill', { hill: index + 1 }) : say('picture-pitch', { pitch: index + 1 });
 
-function timingLine({ road, timing }: View, format: Format): string {
+function timingLine({ road, timing }: PictureView, format: Format): string {
   const all = sum(timing);
   const kind = road === null ? commonOf(timing) : road.verdict.kind;
   if (all === 0 || kind === 'none') return say('picture-noPitch');
@@ -144,7 +144,7 @@ function commonOf({ tooEarly, aboutRight, tooLate }: TimingShares): RoadVerdict[
 }
 
 /** The answer for children. */
-export function answerOf(board: Board, view: View): string {
+export function answerAfterTalk(board: Board, view: PictureView): string {
   const { road, timing, attempts } = view;
   switch (board) {
     case 'where':

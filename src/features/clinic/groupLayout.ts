@@ -3,7 +3,7 @@ import { px } from '../../charts/lines.ts';
 import type { Track } from '../../charts/stripLayout.ts';
 
 /** How much is drawn: the bare road, how the group took its pitches, and for paper gear and cadence as well. */
-export type Tracks = 'road' | 'taken' | 'all';
+export type ShownTracks = 'road' | 'taken' | 'all';
 
 /** The paper. */
 export interface GroupLayout {
@@ -26,7 +26,7 @@ export interface GroupLayout {
 const NAMES_TOP = 8;
 
 /** The paper for a size and for what is to be on it (px). Tracks for paper have their names beside them. */
-export function groupLayout(width: number, height: number, font: number, tracks: Tracks): GroupLayout {
+export function groupLayout(width: number, height: number, font: number, tracks: ShownTracks): GroupLayout {
   const left = tracks === 'all' ? font * 6 : 10;
   const right = width - 12;
   const gap = font * 0.6;
@@ -62,7 +62,7 @@ export function boardFont(width: number): number {
 }
 
 /** From a value to its place (px). */
-export type ValueScale = (value: number) => number;
+type ValueScale = (value: number) => number;
 
 /** A scale that holds all values but the zeros; on a scale of factors equal steps are equal factors. */
 export function scaleOf(series: readonly Uint8Array[], track: Track, factors: boolean): ValueScale {

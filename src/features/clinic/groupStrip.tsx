@@ -20,7 +20,7 @@ import {
   groupLayout,
   linePath,
   scaleOf,
-  type Tracks,
+  type ShownTracks,
 } from './groupLayout.ts';
 import { words } from '../../words/words.ts';
 
@@ -30,7 +30,7 @@ interface GroupStripProps {
   readonly course: Course;
   readonly road: RoadPicture;
   readonly format: Format;
-  readonly tracks: Tracks;
+  readonly tracks: ShownTracks;
   /** Pitches are called hills. */
   readonly hills: boolean;
   /** A fixed size instead of the room there is, for paper (px). */

@@ -10,13 +10,13 @@ import { Tick } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { Caught, Change, TimingBoard } from './boards.tsx';
 import {
-  answerOf,
+  answerAfterTalk,
   BOARDS,
   type Board,
   detailOf,
   hasOwnRoads,
   headlineOf,
-  type View,
+  type PictureView,
   viewOf,
 } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
@@ -120,7 +120,7 @@ function Boards({ props, session, picture }: PictureProps & { readonly picture: 
 interface BoardProps {
   readonly props: ClinicProps;
   readonly board: Board;
-  readonly view: View;
+  readonly view: PictureView;
   readonly talk: boolean;
   readonly closed: boolean;
 }
@@ -129,7 +129,7 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
   const { board, view, talk, closed } = props;
   const { format } = props.props;
   const question = say(`picture-question-${board}`);
-  const headline = talk ? answerOf(board, view) : headlineOf(board, view, format);
+  const headline = talk ? answerAfterTalk(board, view) : headlineOf(board, view, format);
   const detail = talk || board !== 'where' ? null : detailOf(view, format);
   return (
     <div class="board-head" aria-live="polite">

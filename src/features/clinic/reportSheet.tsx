@@ -7,7 +7,15 @@ import { bikeById } from '../../core/model/presets.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
-import { BOARDS, detailOf, hasOwnRoads, headlineOf, placeOf, type View, viewOf } from './findings.ts';
+import {
+  BOARDS,
+  detailOf,
+  hasOwnRoads,
+  headlineOf,
+  placeAtFoot,
+  type PictureView,
+  viewOf,
+} from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
 import { writeDay } from '../../words/dates.ts';
@@ -61,7 +69,7 @@ export function ReportSheet(props: {
 function Head(props: {
   readonly props: ClinicProps;
   readonly session: SavedRound;
-  readonly view?: View;
+  readonly view?: PictureView;
 }): JSX.Element {
   const { session, view } = props;
   return (
@@ -82,7 +90,7 @@ function Head(props: {
 function RoadPage(props: {
   readonly props: ClinicProps;
   readonly session: SavedRound;
-  readonly view: View;
+  readonly view: PictureView;
   /** Leaves room below. */
   readonly low: boolean;
 }): JSX.Element {
@@ -133,7 +141,7 @@ function RoadPage(props: {
 function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: ClinicProps }): JSX.Element {
   const { format } = props;
   const place = (m: number | null | undefined): string =>
-    m === null || m === undefined ? say('picture-table-none') : placeOf(m, format);
+    m === null || m === undefined ? say('picture-table-none') : placeAtFoot(m, format);
   return (
     <table class="report-pitches">
       <thead>

@@ -7,7 +7,7 @@ import {
   type Reason,
   type RideReport,
 } from '../../core/coach/types.ts';
-import { isFull, sayHold, sayLevel, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
+import { isFullMark, sayHold, sayLevel, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
 import type { Speech } from './speech.ts';
 
 /** Reasons shown before the rest is folded away. */
@@ -94,7 +94,7 @@ function Reasons(props: {
   readonly speech: Speech;
 }): JSX.Element {
   const { value, reasons, speech } = props;
-  if (reasons.length === 0 || isFull(value)) return <p>{sayNoReason(value, speech)}</p>;
+  if (reasons.length === 0 || isFullMark(value)) return <p>{sayNoReason(value, speech)}</p>;
   const more = reasons.slice(SHOWN_REASONS, MOST_REASONS);
   return (
     <>

@@ -8,7 +8,7 @@ import { MARK_NAMES, type RideReport } from '../../core/coach/types.ts';
 import { stripLayout, stripScales } from '../../charts/stripLayout.ts';
 import { domainOf } from '../../charts/zoom.tsx';
 import { type StripData, Tracks } from '../../charts/tracks.tsx';
-import { guessPitchOf, isFull, sayHold, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
+import { guessPitchOf, isFullMark, sayHold, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
 import type { Speech } from './speech.ts';
 import { Sentences } from './sentences.tsx';
 
@@ -78,7 +78,7 @@ function PrintMarks({
       <tbody>
         {MARK_NAMES.map((name) => {
           const { value, reasons } = report.marks[name];
-          const first = value === null || isFull(value) ? undefined : reasons[0];
+          const first = value === null || isFullMark(value) ? undefined : reasons[0];
           const reason = first === undefined ? null : sayReason(first, speech);
           const note = value === null ? sayNoMark(name, speech) : (reason?.why ?? sayNoReason(value, speech));
           return (

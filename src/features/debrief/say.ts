@@ -177,7 +177,7 @@ export function sayReason(reason: Reason, speech: Speech): { readonly why: strin
 const FULL = 99.5;
 
 /** Whether a mark reads 100: then there is nothing to do better. */
-export function isFull(value: number): boolean {
+export function isFullMark(value: number): boolean {
   return value >= FULL;
 }
 
@@ -202,7 +202,7 @@ export function sayLevel(value: number, { say }: Speech): string {
 /** What to say of a mark that has no reason. */
 export function sayNoReason(value: number, { say }: Speech): string {
   if (value === 0) return say('leftAlone');
-  return say(isFull(value) ? 'perfect' : 'small');
+  return say(isFullMark(value) ? 'perfect' : 'small');
 }
 
 /** Why there is no mark. */

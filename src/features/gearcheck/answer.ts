@@ -23,14 +23,14 @@ export type TeethPair = GearTold;
 type Parts = Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>;
 
 /** The easiest gear of a bike. */
-export function lowestGear(of: Parts): TeethPair {
+export function lowestTeeth(of: Parts): TeethPair {
   const teeth = { ringTeeth: of.chainringsTeeth[0] ?? 0, sprocketTeeth: of.sprocketsTeeth.at(-1) ?? 0 };
   const [, gears = 1] = shifterPlaces(of);
   return of.hub === undefined ? teeth : { ...teeth, hub: { number: 1, of: gears, ratio: 1 } };
 }
 
 /** The hardest gear of a bike. */
-export function highestGear(of: Parts): TeethPair {
+export function highestTeeth(of: Parts): TeethPair {
   const teeth = { ringTeeth: of.chainringsTeeth.at(-1) ?? 0, sprocketTeeth: of.sprocketsTeeth[0] ?? 0 };
   const [, gears = 1] = shifterPlaces(of);
   return of.hub === undefined ? teeth : { ...teeth, hub: { number: gears, of: gears, ratio: 1 } };

@@ -5,7 +5,7 @@ import type { GearCandidate, GearOutcome } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { findHelp, highestGear, isEnough, lowestGear, type TeethPair, toldStretches } from './answer.ts';
+import { findHelp, highestTeeth, isEnough, lowestTeeth, type TeethPair, toldStretches } from './answer.ts';
 import type { CheckState } from './state.ts';
 
 const say = words('gearcheck');
@@ -56,7 +56,7 @@ const gearText = (format: Format, gear: TeethPair): string => unbroken(format.ge
 function sayLowest(own: GearOutcome, format: Format): string {
   const { steady, mustWalk } = own;
   return say(mustWalk ? 'lowest-walks' : isEnough(own) ? 'lowest-enough' : 'lowest-short', {
-    gear: gearText(format, lowestGear(own)),
+    gear: gearText(format, lowestTeeth(own)),
     rpm: Math.round(steady.cadenceRpm),
     low: Math.round(steady.bandLowRpm),
     length: unbroken(format.distance(STEEPEST_MEAN_M)),
@@ -68,7 +68,7 @@ function sayLowest(own: GearOutcome, format: Format): string {
 function sayHelp(own: GearOutcome, state: Pick<CheckState, 'candidates' | 'status'>, format: Format): string {
   if (state.status === 'working') return say('looking');
   const { mild, reaches } = findHelp(own, state.candidates);
-  const gear = ({ outcome }: GearCandidate): string => gearText(format, lowestGear(outcome));
+  const gear = ({ outcome }: GearCandidate): string => gearText(format, lowestTeeth(outcome));
   const said: string[] = [];
   if (mild !== null) {
     const rpm = Math.round(mild.outcome.steady.cadenceRpm);
@@ -89,7 +89,7 @@ function sayWhatItTakes(own: GearOutcome, format: Format): string {
       slope: unbroken(format.percent(steady.slopeRatio)),
       speed: unbroken(format.speed(steady.neededSpeedMps)),
     });
-  const low = lowestGear(own);
+  const low = lowestTeeth(own);
   const ratio = steady.neededDevelopmentM / lowestDevelopmentM;
   return say('help-none', {
     rear: hub === undefined ? 'sprockets' : 'hub',
@@ -109,7 +109,7 @@ function sayMinute({ hardest }: GearOutcome, format: Format): string {
 }
 
 function sayHighest(own: GearOutcome, format: Format): string {
-  const gear = gearText(format, highestGear(own));
+  const gear = gearText(format, highestTeeth(own));
   const told = toldStretches(own.aboveBand);
   if (told.length === 0) return say('highest-enough', { gear });
   const seconds = told.reduce((sum, one) => sum + one.seconds, 0);

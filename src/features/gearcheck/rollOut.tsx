@@ -11,7 +11,7 @@ import type { Bike } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import { writeDate } from '../../words/dates.ts';
 import { words } from '../../words/words.ts';
-import { highestGear, type TeethPair } from './answer.ts';
+import { highestTeeth, type TeethPair } from './answer.ts';
 import { hardestWithin, limitOf } from './rollOutLimit.ts';
 
 const say = words('gearcheck');
@@ -32,7 +32,7 @@ export function RollOut({ bike, format }: RollOutProps): JSX.Element {
   return (
     <section class="paper gear-rollout" aria-labelledby={id}>
       <h2 id={id}>{say('rollOut')}</h2>
-      <p>{say('rollOut-is', { gear: gear(highestGear(bike)), metres: metres(biggestRollOutM(bike)) })}</p>
+      <p>{say('rollOut-is', { gear: gear(highestTeeth(bike)), metres: metres(biggestRollOutM(bike)) })}</p>
       <div class="gear-fields">
         <label>
           <span>{say('rollOut-limit')}</span>

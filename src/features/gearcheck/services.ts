@@ -17,7 +17,7 @@ export interface GearQuestion {
 }
 
 /** Told what has been found so far; nothing is heard any more after the question was given up. */
-export interface GearTold {
+export interface GearListener {
   readonly onOwn: (outcome: GearOutcome) => void;
   readonly onCandidate: (candidate: GearCandidate) => void;
   readonly onDone: () => void;
@@ -27,7 +27,7 @@ export interface GearTold {
 /** What the page asks of the app. */
 export interface GearCheckServices {
   /** Works on a gear check; the answer gives it up. */
-  readonly checkGears: (question: GearQuestion, told: GearTold) => () => void;
+  readonly checkGears: (question: GearQuestion, told: GearListener) => () => void;
 }
 
 export interface GearCheckProps {
@@ -39,7 +39,7 @@ export interface GearCheckProps {
   /** An unknown id means the first level. */
   readonly chosenLevelId: string;
   /** Begins to work on a question; the answer gives it up. Must stay the same function between two drawings. */
-  readonly onCompute: (question: GearQuestion, told: GearTold) => () => void;
+  readonly onCompute: (question: GearQuestion, told: GearListener) => () => void;
   readonly onChooseLevel: (levelId: string) => void;
   /** The rider's bike with other parts; its id is `own`. */
   readonly onTakeBike: (bike: Bike) => void;

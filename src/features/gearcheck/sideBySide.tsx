@@ -8,7 +8,7 @@ import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { lowestGear } from './answer.ts';
+import { lowestTeeth } from './answer.ts';
 
 const say = words('gearcheck');
 
@@ -97,7 +97,7 @@ function Figures({ own, other, parts, format }: Props): JSX.Element {
   const rpm = (value: number): string => say('perMinute', { rpm: Math.round(value) });
   const low = (of: GearOutcome): string =>
     say('compare-gear', {
-      gear: format.gear(lowestGear(of)),
+      gear: format.gear(lowestTeeth(of)),
       metres: format.metres(of.lowestDevelopmentM),
     });
   const rows: readonly (readonly [string, (of: GearOutcome) => string])[] = [

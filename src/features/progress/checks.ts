@@ -6,7 +6,7 @@ import type { KeptResult } from '../../core/coach/results.ts';
 import { findProgress, type ProgressFinding } from '../../core/coach/progress.ts';
 
 /** What a check ride is to the first one of its group. */
-export type CheckRole = 'first' | 'same-day' | 'retest';
+type CheckRole = 'first' | 'same-day' | 'retest';
 
 export interface CheckRide {
   readonly result: KeptResult;

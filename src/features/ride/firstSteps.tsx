@@ -10,7 +10,7 @@ import { words } from '../../words/words.ts';
 
 const say = words('ride');
 
-export function FirstSteps(props: {
+export function FirstStepsPanel(props: {
   readonly shown: FirstStepShown;
   readonly settings: Settings;
   readonly send: Send;

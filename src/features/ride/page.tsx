@@ -17,7 +17,7 @@ import type { Action, RideFailure, RideShown, Send, State } from '../../state/st
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
 import { asksFirstSteps } from '../../state/store.ts';
-import { FirstSteps } from './firstSteps.tsx';
+import { FirstStepsPanel } from './firstSteps.tsx';
 import { firstStepsAloud } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
@@ -63,7 +63,7 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
         {ride.firstSteps !== null && !isByEar && firstStepsAloud(ride.firstSteps, state.settings)}
       </output>
       {ride.phase === 'riding' && ride.countdownS === null && ride.firstSteps !== null && (
-        <FirstSteps shown={ride.firstSteps} settings={state.settings} send={send} />
+        <FirstStepsPanel shown={ride.firstSteps} settings={state.settings} send={send} />
       )}
       {ride.phase === 'riding' && ride.countdownS !== null && (
         <output class="ride-ready" aria-live={isByEar ? 'off' : 'polite'}>

@@ -16,7 +16,7 @@ import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
 import { pictureText, PitchTable, placeText } from './pitchTable.tsx';
 import { monthText } from './months.ts';
-import { habitsOf, summaryOf, titleOf } from './rides.ts';
+import { habitsText, summaryText, titleOf } from './rides.ts';
 
 const say = words('road');
 
@@ -157,8 +157,8 @@ function Kept(
       <h3>{title}</h3>
       <p>
         {ride.teethKnown && say('all-parts', { parts: format.parts(ride) })}{' '}
-        {summaryOf(ride.readablePercent / 100, ride.pitches.length, format)}{' '}
-        {habitsOf(ride.changesPerKm, ride.inBandPercent === null ? null : ride.inBandPercent / 100, format)}
+        {summaryText(ride.readablePercent / 100, ride.pitches.length, format)}{' '}
+        {habitsText(ride.changesPerKm, ride.inBandPercent === null ? null : ride.inBandPercent / 100, format)}
       </p>
       {ride.pitches.length > 0 && (
         <PitchTable

@@ -11,8 +11,8 @@ import { Button } from '../../ui/controls.tsx';
 import type { Format } from '../../words/format.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { words } from '../../words/words.ts';
-import { nameOf, PitchTable } from './pitchTable.tsx';
-import { habitsOf, summaryOf, titleOf } from './rides.ts';
+import { pitchNameOf, PitchTable } from './pitchTable.tsx';
+import { habitsText, summaryText, titleOf } from './rides.ts';
 import type { BroughtRide, RideFile } from './services.ts';
 
 const say = words('road');
@@ -101,8 +101,8 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
   return (
     <>
       <p class="road-summary">
-        {summaryOf(figures.readableShare, found, format)}{' '}
-        {habitsOf(figures.changesPerKm, figures.shareInBand, format)}
+        {summaryText(figures.readableShare, found, format)}{' '}
+        {habitsText(figures.changesPerKm, figures.shareInBand, format)}
       </p>
       <p class="quiet">
         {figures.powerMeasured
@@ -145,5 +145,5 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
 function toldOf({ told }: BroughtFile, already: boolean, format: Format): string {
   if (told === null) return already ? say('ride-already') : '';
   if (told === 'kept' || told === 'notKept') return say(`ride-${told}`);
-  return say('table-notMade', { pitch: nameOf(told, format) });
+  return say('table-notMade', { pitch: pitchNameOf(told, format) });
 }

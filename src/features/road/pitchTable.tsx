@@ -50,7 +50,7 @@ export function PitchTable({ pitches, results, onAgain, label, format }: Props):
                 <td>
                   <Button
                     small
-                    aria-label={say('table-rideThis', { pitch: nameOf(pitch, format) })}
+                    aria-label={say('table-rideThis', { pitch: pitchNameOf(pitch, format) })}
                     onClick={() => onAgain(i)}
                   >
                     {say('table-ride')}
@@ -78,7 +78,7 @@ function PitchCells(props: {
   const bestPlace = best === null ? null : placeText(best.firstEasierM, null, format);
   return (
     <>
-      <th scope="row">{nameOf(pitch, format)}</th>
+      <th scope="row">{pitchNameOf(pitch, format)}</th>
       <td data-label={say('table-first')}>
         <FootPicture
           firstEasierM={firstEasierM}
@@ -110,7 +110,7 @@ function PitchCells(props: {
 }
 
 /** `8 %, 120 m`. */
-export function nameOf(pitch: KeptPitch, format: Format): string {
+export function pitchNameOf(pitch: KeptPitch, format: Format): string {
   return say('table-name', {
     slope: format.percent(pitch.slopePercent / 100),
     length: format.distance(pitch.lengthM),

@@ -13,12 +13,12 @@ export function titleOf(month: string | null, length: string): string {
 }
 
 /** How much of it could be read, as a share, and how many pitches were found. */
-export function summaryOf(readableShare: number, found: number, format: Format): string {
+export function summaryText(readableShare: number, found: number, format: Format): string {
   return say('ride-summary', { readable: format.percent(readableShare), found });
 }
 
 /** Changes of gear a km, and the share of the pedalled time in the band; what is null is left out. */
-export function habitsOf(changesPerKm: number | null, shareInBand: number | null, format: Format): string {
+export function habitsText(changesPerKm: number | null, shareInBand: number | null, format: Format): string {
   return [
     changesPerKm === null ? '' : say('ride-changes', { changes: format.number(changesPerKm, 1) }),
     shareInBand === null ? '' : say('ride-inBand', { share: format.percent(shareInBand) }),

@@ -7,7 +7,7 @@ import type { JudgedWithAdvice, TwoServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
 import type { Way } from './choice.ts';
-import { SERIES, type Totals } from './rounds.ts';
+import { SERIES, type RoundTotals } from './rounds.ts';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 
@@ -20,8 +20,8 @@ interface Props {
   readonly units: Settings['units'];
   readonly rides: readonly RideResult[];
   /** Rounds of the series before this one, and this one. */
-  readonly before: readonly Totals[];
-  readonly now: Totals;
+  readonly before: readonly RoundTotals[];
+  readonly now: RoundTotals;
   readonly onTotal: (rider: number, total: number) => void;
   /** To the gate of the next leg, where some are left. */
   readonly onGoOn: () => void;

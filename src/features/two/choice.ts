@@ -5,8 +5,8 @@ import type { Level } from '../../core/level/schema.ts';
 import type { RiderChoice } from './services.ts';
 
 /** Side by side; face to face with a tablet lying flat between them; one after the other on one road. */
-export const WAYS = ['beside', 'facing', 'relay'] as const;
-export type Way = (typeof WAYS)[number];
+export const RIDING_WAYS = ['beside', 'facing', 'relay'] as const;
+export type Way = (typeof RIDING_WAYS)[number];
 
 export interface TogetherChoice {
   /** Null only where the game has no levels at all. */
@@ -20,7 +20,7 @@ export interface TogetherChoice {
 }
 
 /** Those who ride; nobody where the road is none for a relay. */
-export function ridersOf({ level, way, riders }: TogetherChoice): readonly RiderChoice[] {
+export function ridersTogether({ level, way, riders }: TogetherChoice): readonly RiderChoice[] {
   if (way !== 'relay') return riders.slice(0, 2);
   const most = mostOn(level);
   return most < 2 ? [] : riders.slice(0, most);
@@ -33,6 +33,6 @@ export function mostOn(level: Level | null): number {
 
 /** Everybody moves on by one place: sides are swapped, and somebody else rides the first leg. */
 export function movedOn(choice: TogetherChoice): TogetherChoice {
-  const [first, ...others] = ridersOf(choice);
+  const [first, ...others] = ridersTogether(choice);
   return first === undefined ? choice : { ...choice, riders: [...others, first] };
 }

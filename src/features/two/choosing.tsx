@@ -10,7 +10,7 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { bikeName, keyName, keyWords, riderName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { mostOn, type TogetherChoice, type Way, WAYS } from './choice.ts';
+import { mostOn, type TogetherChoice, type Way, RIDING_WAYS } from './choice.ts';
 import { canRide, isOnlyTouch } from './riding.tsx';
 import { SharedRoad } from './road.tsx';
 import type { RiderChoice } from './services.ts';
@@ -119,7 +119,10 @@ function WayForm({ choice, onChoice }: Pick<Props, 'choice' | 'onChoice'>): JSX.
         legend={say('way')}
         name="two-way"
         value={way}
-        options={WAYS.filter((one) => one === way || canRide(one)).map((one) => [one, say(`way-${one}`)])}
+        options={RIDING_WAYS.filter((one) => one === way || canRide(one)).map((one) => [
+          one,
+          say(`way-${one}`),
+        ])}
         onChoose={(next) => onChoice({ ...choice, way: next })}
       />
       {way === 'relay' && counts.length > 1 && (

@@ -18,7 +18,7 @@ import { After } from './after.tsx';
 import { Choosing } from './choosing.tsx';
 import { ChangeOver } from './changeOver.tsx';
 import { canRide, Riding } from './riding.tsx';
-import { mostOn, movedOn, ridersOf, type TogetherChoice } from './choice.ts';
+import { mostOn, movedOn, ridersTogether, type TogetherChoice } from './choice.ts';
 import { SERIES, useRounds } from './rounds.ts';
 import './two.css';
 import { spokenLanguage, words } from '../../words/words.ts';
@@ -36,7 +36,7 @@ interface Props {
 function Two({ state, send, services }: Props): JSX.Element {
   const rounds = useRounds(() => usualChoice(state));
   const { choice, phase, setPhase, before, now, ride } = rounds;
-  const riders = useMemo(() => ridersOf(choice), [choice]);
+  const riders = useMemo(() => ridersTogether(choice), [choice]);
   const roads = useMemo(() => roadsOf(choice, riders), [choice, riders, spokenLanguage()]);
   const { gatesM } = roads;
   const toChoosing = (): void => setPhase({ kind: 'choosing' });

@@ -4,13 +4,13 @@
  */
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { RideResult } from '../../core/coach/results.ts';
-import { ridersOf, type TogetherChoice } from './choice.ts';
+import { ridersTogether, type TogetherChoice } from './choice.ts';
 
 /** Rides of a series; the best of each rider's own counts. */
 export const SERIES = 3;
 
 /** Totals of one round of rides, in the order of the riders; null while they are not known. */
-export type Totals = readonly (number | null)[];
+export type RoundTotals = readonly (number | null)[];
 
 /** In a relay `rides` are the legs that are ridden; whoever comes next rides, or is asked to the gate. */
 type Phase =
@@ -23,8 +23,8 @@ interface Rounds {
   /** Rounds of rides since the page was opened; each is drawn anew. */
   readonly round: number;
   /** Totals of the series so far, and those of the rides that are looked at. */
-  readonly before: readonly Totals[];
-  readonly now: Totals;
+  readonly before: readonly RoundTotals[];
+  readonly now: RoundTotals;
 }
 
 let kept: Rounds | null = null;
@@ -62,7 +62,7 @@ export function useRounds(first: () => TogetherChoice) {
       change({
         choice,
         before: count ? [...before, now] : [],
-        now: ridersOf(choice).map(() => null),
+        now: ridersTogether(choice).map(() => null),
         round: round + 1,
         phase: { kind: 'riding', rides: [] },
       });

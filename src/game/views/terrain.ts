@@ -52,7 +52,7 @@ export interface SheetJob {
 type Recipes = readonly [Recipe, Recipe, Recipe, Recipe];
 
 /** A land. */
-export interface Terrain {
+interface Terrain {
   readonly recipes: Recipes;
   /** What stands on the crest, half hidden behind the sheet that is laid over it. */
   readonly behind: (job: SheetJob) => void;

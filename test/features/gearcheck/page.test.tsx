@@ -16,7 +16,7 @@ import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { findHelp } from '../../../src/features/gearcheck/answer.ts';
 import { GearCheckPage } from '../../../src/features/gearcheck/gearCheck.tsx';
-import type { GearCheckProps, GearQuestion, GearTold } from '../../../src/features/gearcheck/services.ts';
+import type { GearCheckProps, GearQuestion, GearListener } from '../../../src/features/gearcheck/services.ts';
 import { readGearQuestion } from '../../../src/features/gearcheck/question.ts';
 import { stairsLayout } from '../../../src/features/gearcheck/stairsLayout.ts';
 import { tradeText } from '../../../src/features/gearcheck/candidates.tsx';
@@ -50,7 +50,7 @@ const candidates = [...gearCandidates(courseOfLevel(level), bike, rider)];
 
 interface Asked {
   readonly question: GearQuestion;
-  readonly told: GearTold;
+  readonly told: GearListener;
   givenUp: boolean;
 }
 
@@ -87,7 +87,7 @@ async function show(change: Partial<GearCheckProps> = {}): Promise<void> {
   await act(() => render(<GearCheckPage {...props} />, app));
 }
 
-const heard = (tell: (told: GearTold) => void): Promise<void> =>
+const heard = (tell: (told: GearListener) => void): Promise<void> =>
   act(() => tell((asked.at(-1) as Asked).told)) as Promise<void>;
 const hearAll = async (): Promise<void> => {
   await heard((told) => told.onOwn(own));

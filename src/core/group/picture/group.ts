@@ -75,7 +75,7 @@ export interface GroupPicture {
   readonly roads: readonly RoadPicture[];
 }
 
-export const SHIFT_BIN_M = 5;
+const SHIFT_BIN_M = 5;
 
 /** The picture of some rides; their order does not matter. */
 export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
