@@ -13,7 +13,7 @@ import { checksumOf, RECORD_SCHEMA, type RideRecord, VERSION_CHARACTERS } from '
 import { cleanText, isCleanText } from '../texts.ts';
 
 /** What is wrong with a piece. */
-export type DamageCode =
+type DamageCode =
   /** Not readable as JSON: cut off, or characters changed. */
   | 'not-json'
   /** Readable, but no record: something is missing, too much or out of range. */
