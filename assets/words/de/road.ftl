@@ -5,6 +5,7 @@ intro = Was aufgezeichnete Touren von deinem Schalten zeigen, Rampe für Rampe.
 opening = Einen Moment: deine Touren werden geholt.
 openFailed = Was aufbewahrt ist, ließ sich nicht öffnen. Lade die Seite neu.
 limits = Ein Messwert pro Sekunde verrät weder lockeres Treten noch die genaue Sekunde eines Schaltvorgangs noch die Kettenlinie. Wo geschaltet wurde, gilt nur so genau, wie hinter ± steht; Wind, Verkehr und Begleitung sind nicht enthalten.
+late-heights = Viele Geräte schreiben die Höhe einige Sekunden zu spät auf. Dann liegt der Fuß eines Hügels um { $way } und mehr zu weit hinten, und du scheinst früher zu schalten, als du es getan hast.
 # Stands in a table where nothing is known.
 unknown = –
 

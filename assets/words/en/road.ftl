@@ -5,6 +5,8 @@ intro = What recorded rides show of your shifting, pitch by pitch.
 opening = One moment: your rides are being fetched.
 openFailed = What is kept could not be opened. Load the page anew.
 limits = A reading a second cannot tell soft feet, the second of a shift, or the chain line. Places of shifts lie within what stands behind ±; wind, traffic and company are not in it.
+# $way: a length, written with its unit.
+late-heights = Many devices write heights down a few seconds late. Then the foot of a hill lies too far on, by { $way } and more, and you seem to shift earlier than you did.
 # Stands in a table where nothing is known.
 unknown = –
 

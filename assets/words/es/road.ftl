@@ -5,6 +5,7 @@ intro = Lo que tus salidas grabadas muestran de cómo cambias de marcha, repecho
 opening = Un momento: llegan tus salidas.
 openFailed = No se ha podido abrir lo guardado. Recarga la página.
 limits = Con una medida por segundo no se ve si aflojas, ni el segundo exacto de un cambio, ni la línea de cadena. El lugar de un cambio solo se conoce con el margen que sigue a ±; el viento, el tráfico y la compañía no se tienen en cuenta.
+late-heights = Muchos aparatos anotan la altura unos segundos tarde. Entonces el pie de una cuesta queda demasiado lejos, { $way } o más, y parece que cambias antes de lo que cambiaste.
 # Stands in a table where nothing is known.
 unknown = –
 

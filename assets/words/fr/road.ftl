@@ -5,6 +5,7 @@ intro = Ce que tes sorties enregistrées montrent de tes changements de vitesse,
 opening = Un instant : tes sorties arrivent.
 openFailed = Impossible d’ouvrir ce qui est gardé. Recharge la page.
 limits = Une mesure par seconde ne montre ni les pieds légers, ni la seconde exacte d’un changement, ni la ligne de chaîne. Le lieu d’un changement n’est connu qu’à ce qui suit ± près ; le vent, la circulation et les compagnons de route n’y sont pas.
+late-heights = Beaucoup d’appareils notent l’altitude avec quelques secondes de retard. Le pied d’une côte se trouve alors trop loin, de { $way } ou plus, et tu sembles changer de vitesse plus tôt qu’en réalité.
 # Stands in a table where nothing is known.
 unknown = –
 

@@ -5,6 +5,7 @@ intro = Wat opgenomen ritten van je schakelen laten zien, klimmetje voor klimmet
 opening = Een ogenblik: je ritten worden opgehaald.
 openFailed = Wat bewaard is, kon niet worden geopend. Laad de pagina opnieuw.
 limits = Eén meting per seconde laat niet zien of je zacht trapt, op welke seconde je schakelt of hoe de kettinglijn is. Waar geschakeld werd, is zo nauwkeurig als achter ± staat; wind, verkeer en gezelschap zitten er niet in.
+late-heights = Veel apparaten schrijven de hoogte een paar seconden te laat op. Dan ligt de voet van een heuvel te ver weg, { $way } of meer, en lijk je eerder te schakelen dan je deed.
 # Stands in a table where nothing is known.
 unknown = –
 

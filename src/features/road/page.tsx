@@ -22,6 +22,9 @@ import type { RoadDesk, RoadServices } from './services.ts';
 
 const say = words('road');
 
+/** Five to seven seconds at the speed of a new rider: how late gradients came in five of six open rides (MARKS.md). */
+const LATE_HEIGHTS_M = 30;
+
 export const roadPage: Page<RoadServices> = (state, send, services) => (
   <Sheet title={common('nav-road')} intro={say('intro')}>
     <Opening {...{ state, send, services }} />
@@ -107,7 +110,9 @@ export function RoadPage(props: {
         />
       ))}
       <AllRides {...{ rides, results, format }} onForget={(id) => void kept.forget(id)} />
-      <p class="quiet road-limits">{say('limits')}</p>
+      <p class="quiet road-limits">
+        {say('limits')} {say('late-heights', { way: format.distance(LATE_HEIGHTS_M) })}
+      </p>
     </div>
   );
 }
