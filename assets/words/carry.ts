@@ -9,17 +9,17 @@ import { type Carried, ENGLISH, UNTRANSLATED } from '../../src/words/words.ts';
 
 export { ENGLISH };
 
-const folder = `${import.meta.dirname}/`;
-/** Languages that have a folder here. */
-export const languages = (): readonly string[] =>
+const here = `${import.meta.dirname}/`;
+/** Languages that have a folder, here or where somebody keeps words of their own. */
+export const languages = (folder = here): readonly string[] =>
   readdirSync(folder, { withFileTypes: true }).flatMap((one) => (one.isDirectory() ? [one.name] : []));
 
 /** Message files there are, without their ending. */
 export const wordFiles = (): readonly string[] =>
-  readdirSync(`${folder}${ENGLISH}`).flatMap((name) => (name.endsWith('.ftl') ? [name.slice(0, -4)] : []));
+  readdirSync(`${here}${ENGLISH}`).flatMap((name) => (name.endsWith('.ftl') ? [name.slice(0, -4)] : []));
 
 /** The text of a message file; empty where a language has none. */
-export function textOf(language: string, file: string): string {
+export function textOf(language: string, file: string, folder = here): string {
   try {
     return readFileSync(`${folder}${language}/${file}.ftl`, 'utf8');
   } catch (error) {
@@ -41,10 +41,10 @@ const read = (text: string): Map<string, Carried[number]> =>
   );
 
 /** A message file as pages get it. */
-export function carriedWords(language: string, file: string): Carried {
+export function carriedWords(language: string, file: string, folder = here): Carried {
   const english = read(textOf(ENGLISH, file));
   if (language === ENGLISH) return [...english.values()];
-  const own = read(textOf(language, file));
+  const own = read(textOf(language, file, folder));
   const left = [...english].filter(([id]) => !own.has(id) && !id.startsWith('-'));
   const count: Carried = left.length === 0 ? [] : [[UNTRANSLATED, String(left.length)]];
   return [...new Map([...english, ...own]).values(), ...count];

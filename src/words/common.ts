@@ -1,11 +1,14 @@
-/** Names that several pages say: the game, its places, lessons, bikes and riders, and how keys are called. */
+/** Names that several pages say: the game, its places, bikes and riders, and how keys are called. */
 import { hasHub, shifterPlaces } from '../core/model/shifters.ts';
+import type { Level } from '../core/level/schema.ts';
 import type { Bike } from '../core/model/types.ts';
 import { words } from './words.ts';
 
 export const common = words('common');
 /** What keys do, and how they are called. */
 export const keyWords = words('keys');
+/** Names that the first page does without. */
+const names = words('names');
 const kept = words('kept');
 
 /** A bundled bike by its name; any other is the rider's own. */
@@ -17,8 +20,11 @@ export function bikeName(id: string): string {
 /** A bundled rider by name; any other is somebody with numbers of their own. */
 export function riderName(id: string): string {
   const name = `rider-${id}`;
-  return common.has(name) ? common(name) : common('rider-own');
+  return names.has(name) ? names(name) : names('rider-own');
 }
+
+/** What a level teaches, by its code. */
+export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${lesson}`);
 
 /** How many gears a bike has, and where. */
 export function bikeGears(bike: Bike): string {

@@ -118,9 +118,8 @@ export interface Messages {
   common: Plain<
     | 'direction' | 'name' | 'promise' | 'nav-home' | 'nav-levels' | 'nav-children' | 'nav-bike' | 'nav-about' | 'nav-progress' | 'nav-gearcheck' | 'nav-settings' | 'nav-close' | 'nav-debrief' | 'nav-bench' | 'nav-road' | 'nav-two'
     | 'nav-clinic' | 'nav-join' | 'nav-collect' | 'nav-teach' | 'nav-skip' | 'coming-loading' | 'coming-failed' | 'coming-tryAgain' | 'health-not-fetched' | 'ladder-everyone' | 'ladder-children' | 'riding-loading' | 'riding-paused'
-    | 'riding-on' | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear'
-    | 'lesson-wind-and-gravel' | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8' | 'bike-town-1x9' | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7' | 'bike-trekking-hub-8-crank'
-    | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel' | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
+    | 'riding-on' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8' | 'bike-town-1x9' | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7' | 'bike-trekking-hub-8-crank' | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel'
+    | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own'
   > & {
     'profile': { steepest: Text }; 'bike-gears': { where: 'hub' | 'both' | 'sprockets'; rear: Text; rings: Text }; 'unit-kmh': { value: Text }; 'unit-mph': { value: Text }; 'unit-m': { value: Text }; 'unit-ft': { value: Text };
     'unit-km': { value: Text }; 'unit-mi': { value: Text }; 'unit-percent': { value: Text }; 'gear-in-hub': { number: Text; of: Text };
@@ -313,6 +312,10 @@ export interface Messages {
     'best': { total: Text }; 'best-not-passed': { total: Text }; 'length': { length: Text }; 'pitches': { count: number }; 'free-facts': { pitches: number; length: Text; steepest: Text; climbed: Text }; 'free-profile': { facts: Text };
     'free-bad-length': { shortest: Text; longest: Text };
   };
+  names: Plain<
+    | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel'
+    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
+  >;
   party: Plain<
     | 'title' | 'all' | 'shared' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again' | 'takeOver' | 'roads' | 'grownUps' | 'picture'
   > & {

@@ -16,7 +16,7 @@ import { type Action, initialState, reduce, type State } from '../../src/state/s
 import { noServices } from './noServices.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { words } from '../../src/words/words.ts';
-import { common } from '../../src/words/common.ts';
+import { common, lessonName } from '../../src/words/common.ts';
 import { cueText } from '../../src/words/cues.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
@@ -140,9 +140,11 @@ describe('bike and rider', () => {
   it('every bundled bike and rider has a name and every lesson and cue its words', () => {
     expect(BIKES.filter(({ id }) => !common.has(`bike-${id}`))).toEqual([]);
     expect(
-      RIDERS.filter(({ id }) => !common.has(`rider-${id}`) || !words('bike').has(`rider-about-${id}`)),
+      RIDERS.filter(
+        ({ id }) => !words('names').has(`rider-${id}`) || !words('bike').has(`rider-about-${id}`),
+      ),
     ).toEqual([]);
-    expect(LESSONS.filter((lesson) => !common.has(`lesson-${lesson}`))).toEqual([]);
+    expect(LESSONS.filter((lesson) => !words('names').has(`lesson-${lesson}`))).toEqual([]);
     expect(CUES.filter((cue) => cueText(cue).startsWith('cues '))).toEqual([]);
   });
 });
@@ -171,7 +173,7 @@ describe('patches', () => {
       results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)],
     });
     expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
-    expect(all('.patch figcaption')[0]?.textContent).toBe(common('lesson-easing'));
+    expect(all('.patch figcaption')[0]?.textContent).toBe(lessonName('easing'));
   });
 });
 

@@ -101,13 +101,15 @@ describe('the debrief of a ride that shifted too late', () => {
     let found = '';
     for (let jumps = 0; jumps < 12 && found === ''; jumps += 1) {
       await page.keyboard.press('n');
-      const read = await text('.strip-readout');
       const at = Number.parseInt((await slider.getAttribute('aria-valuetext')) ?? '', 10);
+      // The page is painted seldom, and what is read follows the handle.
+      await expect.poll(() => text('.strip-readout')).toContain(`At ${at} m`);
+      const read = await text('.strip-readout');
       if (at >= LATE_M && at < 361) found = read;
     }
     expect(found).toMatch(/\d+ × \d+/);
     await page.keyboard.press('ArrowRight');
-    expect(await text('.strip-readout')).not.toBe(found);
+    await expect.poll(() => text('.strip-readout')).not.toBe(found);
   });
 
   it('keeps the ride and says so only when it is kept', async () => {

@@ -109,6 +109,14 @@ describe('with the keyboard alone', () => {
       await expect.poll(() => page.locator('[data-coming]').count(), { timeout: 30_000 }).toBe(0);
       // Other parts come in one by one, and a list that grows under the walker cannot be counted.
       if (name === 'gearcheck') await page.getByRole('button', { name: /^Show all/ }).waitFor();
+      let before = '';
+      const isStill = async (): Promise<boolean> => {
+        const now = await page.locator('main').innerHTML();
+        const same = now === before;
+        before = now;
+        return same;
+      };
+      await expect.poll(isStill, { interval: 500, timeout: 30_000 }).toBe(true);
       const { stops, unseen } = await walk(page);
       expect(unseen).toEqual([]);
       // A row of radio buttons is one stop; everything else is one each.

@@ -1,4 +1,4 @@
-### Namen, die mehrere Seiten sagen: das Spiel, seine Orte, Lektionen, Räder, Personen und Tasten.
+### Namen, die mehrere Seiten sagen: das Spiel, seine Orte, Räder und Personen.
 
 direction = ltr
 
@@ -47,23 +47,6 @@ riding-loading = Die Straße wird ausgerollt …
 riding-paused = Pause
 riding-on = Weiter
 
-## What a level teaches
-
-lesson-levers = Die beiden Hebel
-lesson-cadence = Trittfrequenz
-lesson-easing = Locker treten beim Schalten
-lesson-look-ahead = Vorausschauen
-lesson-rolling = Mit der Straße schalten
-lesson-chain-line = Eine gerade Kette
-lesson-ring-change = Das Kettenblatt wechseln
-lesson-ride-over = Wann man nicht schaltet
-lesson-hidden = Was man nicht sieht
-lesson-stop-gear = Der Gang zum Anfahren
-lesson-wind-and-gravel = Wind und Schotter
-lesson-everything = Alles zusammen
-lesson-check = Vergleichsfahrt
-lesson-free = Freie Fahrt
-
 ## Bikes and riders
 
 bike-kids-20-1x7 = Kinderrad 20 Zoll
@@ -87,14 +70,6 @@ bike-gears =
         [both] { $rings } × { $rear } Gänge, { $rear } davon in der Nabe
        *[sprockets] { $rings } × { $rear } Gänge
     }
-rider-child-9 = Ein Kind von etwa neun
-rider-adult-new = Neu auf dem Rad
-rider-adult-weekly = Fährt jede Woche
-rider-adult-strong = Kräftig
-rider-own = Eigene Werte
-
-## What a key does, and how keys are called
-
 
 ## Numbers with their units, and a gear that has no teeth to count
 

@@ -1,4 +1,4 @@
-### Names that several pages say: the game, its places, lessons, bikes, riders and keys.
+### Names that several pages say: the game, its places, bikes and riders.
 
 # How the language is written: ltr from left to right, rtl from right to left.
 direction = ltr
@@ -48,23 +48,6 @@ riding-loading = The road is being unrolled …
 riding-paused = Paused
 riding-on = Ride on
 
-## What a level teaches
-
-lesson-levers = The two levers
-lesson-cadence = Cadence
-lesson-easing = Soft feet for a shift
-lesson-look-ahead = Looking ahead
-lesson-rolling = Shifting with the road
-lesson-chain-line = A straight chain
-lesson-ring-change = Changing the chainring
-lesson-ride-over = When not to shift
-lesson-hidden = What you cannot see
-lesson-stop-gear = The gear for starting
-lesson-wind-and-gravel = Wind and gravel
-lesson-everything = All of it together
-lesson-check = Check ride
-lesson-free = Free ride
-
 ## Bikes and riders
 
 bike-kids-20-1x7 = Children’s 20 inch
@@ -88,14 +71,6 @@ bike-gears =
         [both] { $rings } × { $rear } gears, { $rear } of them inside
        *[sprockets] { $rings } × { $rear } gears
     }
-rider-child-9 = A child of about nine
-rider-adult-new = New to it
-rider-adult-weekly = Rides every week
-rider-adult-strong = Strong
-rider-own = Own numbers
-
-## What a key does, and how keys are called
-
 
 ## Numbers with their units, and a gear that has no teeth to count
 

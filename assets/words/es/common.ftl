@@ -1,4 +1,4 @@
-### Names that several pages say: the game, its places, lessons, bikes, riders and keys.
+### Names that several pages say: the game, its places, bikes and riders.
 
 # How the language is written: ltr from left to right, rtl from right to left.
 direction = ltr
@@ -48,23 +48,6 @@ riding-loading = El camino se está desenrollando…
 riding-paused = En pausa
 riding-on = Seguir
 
-## What a level teaches
-
-lesson-levers = Las dos manetas
-lesson-cadence = Cadencia
-lesson-easing = Aflojar para cambiar
-lesson-look-ahead = Mirar lejos
-lesson-rolling = Cambiar con el camino
-lesson-chain-line = Cadena recta
-lesson-ring-change = Cambiar de plato
-lesson-ride-over = Cuándo no cambiar
-lesson-hidden = Lo que no se ve
-lesson-stop-gear = La marcha para arrancar
-lesson-wind-and-gravel = Viento y grava
-lesson-everything = Todo a la vez
-lesson-check = Recorrido de control
-lesson-free = Recorrido libre
-
 ## Bikes and riders
 
 bike-kids-20-1x7 = Infantil de 20 pulgadas
@@ -88,14 +71,6 @@ bike-gears =
         [both] { $rings } × { $rear } marchas, { $rear } de ellas en el buje
        *[sprockets] { $rings } × { $rear } marchas
     }
-rider-child-9 = Peque de unos nueve años
-rider-adult-new = Principiante
-rider-adult-weekly = Pedalea cada semana
-rider-adult-strong = Fuerte
-rider-own = Números propios
-
-## What a key does, and how keys are called
-
 
 ## Numbers with their units, and a gear that has no teeth to count
 

@@ -1,4 +1,4 @@
-### Les noms que plusieurs pages disent : le jeu, ses lieux, ses leçons, les vélos, les cyclistes et les touches.
+### Les noms que plusieurs pages disent : le jeu, ses lieux, les vélos et les cyclistes.
 
 direction = ltr
 
@@ -46,23 +46,6 @@ riding-loading = La route se déroule…
 riding-paused = Pause
 riding-on = Continuer
 
-## Ce qu'un niveau apprend
-
-lesson-levers = Les deux manettes
-lesson-cadence = La cadence
-lesson-easing = Pieds légers pour changer
-lesson-look-ahead = Regarder loin devant
-lesson-rolling = Changer avec la route
-lesson-chain-line = Une chaîne droite
-lesson-ring-change = Changer de plateau
-lesson-ride-over = Quand ne pas changer
-lesson-hidden = Ce que l’on ne voit pas
-lesson-stop-gear = La vitesse pour repartir
-lesson-wind-and-gravel = Vent et gravier
-lesson-everything = Tout à la fois
-lesson-check = Passage témoin
-lesson-free = Balade libre
-
 ## Vélos et cyclistes
 
 bike-kids-20-1x7 = Enfant, 20 pouces
@@ -84,14 +67,6 @@ bike-gears =
         [both] { $rings } × { $rear } vitesses, dont { $rear } dans le moyeu
        *[sprockets] { $rings } × { $rear } vitesses
     }
-rider-child-9 = Enfant d’environ neuf ans
-rider-adult-new = Débute à vélo
-rider-adult-weekly = Roule chaque semaine
-rider-adult-strong = En grande forme
-rider-own = Chiffres personnels
-
-## Ce que fait une touche, et comment on l'appelle
-
 
 ## Les nombres avec leur unité, et une vitesse sans dents à compter
 

@@ -1,4 +1,4 @@
-### Namen die op meerdere pagina’s staan: het spel, zijn plekken, lessen, fietsen, fietsers en toetsen.
+### Namen die op meerdere pagina’s staan: het spel, zijn plekken, fietsen en fietsers.
 
 # Schrijfrichting: ltr van links naar rechts, rtl van rechts naar links.
 direction = ltr
@@ -48,23 +48,6 @@ riding-loading = De weg wordt uitgerold …
 riding-paused = Pauze
 riding-on = Rij verder
 
-## Wat een level leert
-
-lesson-levers = De twee hendels
-lesson-cadence = Cadans
-lesson-easing = Zacht trappen bij het schakelen
-lesson-look-ahead = Vooruitkijken
-lesson-rolling = Schakelen met de weg mee
-lesson-chain-line = Een rechte ketting
-lesson-ring-change = Wisselen van kettingblad
-lesson-ride-over = Wanneer je niet schakelt
-lesson-hidden = Wat je niet kunt zien
-lesson-stop-gear = De versnelling om weg te rijden
-lesson-wind-and-gravel = Wind en grind
-lesson-everything = Alles bij elkaar
-lesson-check = Toetsrit
-lesson-free = Vrije rit
-
 ## Fietsen en fietsers
 
 bike-kids-20-1x7 = Kinderfiets 20 inch
@@ -88,14 +71,6 @@ bike-gears =
         [both] { $rings } × { $rear } versnellingen, waarvan { $rear } in de naaf
        *[sprockets] { $rings } × { $rear } versnellingen
     }
-rider-child-9 = Kind van een jaar of negen
-rider-adult-new = Net begonnen
-rider-adult-weekly = Fietst elke week
-rider-adult-strong = Sterk
-rider-own = Eigen getallen
-
-## Wat een toets doet, en hoe toetsen heten
-
 
 ## Getallen met hun eenheid, en een versnelling zonder tanden om te tellen
 

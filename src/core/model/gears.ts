@@ -27,16 +27,6 @@ export function developmentM(circumferenceM: number, ringTeeth: number, sprocket
   return (circumferenceM * ringTeeth) / sprocketTeeth;
 }
 
-/** Gain ratio: way of the wheel per way of the pedal (dimensionless). */
-export function gainRatio(
-  wheelRadiusMm: number,
-  crankLengthMm: number,
-  ringTeeth: number,
-  sprocketTeeth: number,
-): number {
-  return ((wheelRadiusMm / crankLengthMm) * ringTeeth) / sprocketTeeth;
-}
-
 /** What a rear derailleur must take up: biggest minus smallest, rings and sprockets added (teeth). */
 export function capacityTeeth(bike: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>): number {
   return spread(bike.chainringsTeeth) + spread(bike.sprocketsTeeth);

@@ -89,7 +89,7 @@ export function crankTorqueNm(
   const willing = firm < 1 ? firm : 1;
   const hillEffort = 1 + (slopeEffort(slopeRatio) - 1) * willing;
   const effort = pressureRatio * hillEffort;
-  const comfortNm = standstillNm * (1 - cadenceRpm / MAXIMUM_CADENCE_RPM);
+  const comfortNm = lineTorqueNm(standstillNm, cadenceRpm);
   const lowRpm = bandLowRpm(rider, slopeRatio);
   const missing = cadenceRpm < lowRpm ? 1 - cadenceRpm / lowRpm : 0;
   const forcedNm = (weightNm - standstillNm) * missing * missing * willing;

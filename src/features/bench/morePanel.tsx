@@ -7,7 +7,7 @@ import { Tick } from '../../ui/controls.tsx';
 import { NumberField } from './numberField.tsx';
 import { useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
-import { common } from '../../words/common.ts';
+import { lessonName } from '../../words/common.ts';
 
 const say = words('bench');
 const settings = words('settings');
@@ -80,7 +80,7 @@ function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): 
         >
           {LESSONS.map((lesson) => (
             <option key={lesson} value={lesson}>
-              {common(`lesson-${lesson}`)}
+              {lessonName(lesson)}
             </option>
           ))}
         </select>

@@ -14,7 +14,7 @@ import { levelOfText } from './shareLink.ts';
 import type { BenchServices } from './services.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { words } from '../../words/words.ts';
-import { common } from '../../words/common.ts';
+import { common, lessonName } from '../../words/common.ts';
 
 const say = words('bench');
 
@@ -123,7 +123,7 @@ function LevelFacts({ level, hash }: { readonly level: Level; readonly hash: str
   const format = useFormat();
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   const facts: readonly (readonly [string, string])[] = [
-    [say('edit-lesson'), common(`lesson-${level.teaches}`)],
+    [say('edit-lesson'), lessonName(level.teaches)],
     [say('field-lengthM'), format.road(course.lengthM)],
     [say('opened-climbed'), format.distance(ascentM(course.heightM))],
     [say('field-steepest'), format.percent(steepest)],

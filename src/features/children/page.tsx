@@ -13,7 +13,7 @@ import type { Page } from '../../ui/page.ts';
 import { PageLink, Sheet } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { common } from '../../words/common.ts';
+import { lessonName } from '../../words/common.ts';
 import { PlacePicture } from './placePicture.tsx';
 import { words } from '../../words/words.ts';
 import './children.css';
@@ -79,7 +79,7 @@ function Learnt({ state }: { readonly state: State }): JSX.Element {
         <ul class="play-patches">
           {lessons.map((lesson, i) => (
             <li key={lesson}>
-              <Patch lesson={lesson} name={common(`lesson-${lesson}`)} index={i} />
+              <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
             </li>
           ))}
         </ul>

@@ -15,7 +15,7 @@ import type { Send, State } from '../../state/store.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { words } from '../../words/words.ts';
-import { bikeName, common, riderName } from '../../words/common.ts';
+import { bikeName, common, lessonName, riderName } from '../../words/common.ts';
 
 const say = words('debrief');
 const cautions = words('cautions');
@@ -95,7 +95,7 @@ function NewPatch({ state, last }: { readonly state: State; readonly last: After
   const { teaches, audience, id } = last.level;
   const rides = state.results.filter(({ levelId }) => levelId === id).length;
   if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
-  const name = common(`lesson-${teaches}`);
+  const name = lessonName(teaches);
   return (
     <section class="patch-new" aria-live="polite">
       <Patch lesson={teaches} name={name} index={0} />

@@ -11,7 +11,7 @@ import type { Send, State } from '../../state/store.ts';
 import { Button } from '../../ui/controls.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
-import { common } from '../../words/common.ts';
+import { lessonName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { PartyPicture } from './partyPicture.tsx';
 import './party.css';
@@ -45,9 +45,9 @@ export function Party(props: {
             {say('shared')}
           </p>
           <div class="party-learnt">
-            <Patch lesson={teaches} name={common(`lesson-${teaches}`)} index={0} />
+            <Patch lesson={teaches} name={lessonName(teaches)} index={0} />
             <p>
-              {say('learnt', { lesson: common(`lesson-${teaches}`) })} {say(`tip-${most}`)}
+              {say('learnt', { lesson: lessonName(teaches) })} {say(`tip-${most}`)}
             </p>
           </div>
           <div class="doing-row">

@@ -19,7 +19,7 @@ import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';
 import { words } from '../../words/words.ts';
-import { common } from '../../words/common.ts';
+import { common, lessonName } from '../../words/common.ts';
 
 const say = words('levels');
 
@@ -126,7 +126,7 @@ function LevelCard(props: {
         </span>
         {/* Whoever goes from level to level by ear hears the title first. */}
         <strong>{level.title}</strong>
-        <span class="lesson">{common(`lesson-${level.teaches}`)}</span>
+        <span class="lesson">{lessonName(level.teaches)}</span>
         <span>{level.sentence}</span>
         <span class="level-facts">
           {say('length', { length: format.road(course.lengthM) })}

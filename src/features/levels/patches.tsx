@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { common } from '../../words/common.ts';
+import { lessonName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('levels');
@@ -17,7 +17,7 @@ export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): 
       <ul>
         {lessons.map((lesson, i) => (
           <li key={lesson}>
-            <Patch lesson={lesson} name={common(`lesson-${lesson}`)} index={i} />
+            <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
           </li>
         ))}
       </ul>

@@ -13,6 +13,7 @@ import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { createGroupVerifier } from '../../../src/worker/verifierClient.ts';
+import { bringWords } from '../../../src/app/device/language.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { offerFile } from '../../../src/charts/file.ts';
@@ -45,6 +46,7 @@ declare global {
   }
 }
 
+await bringWords();
 const parsed = parseLevel(onePitch);
 const levels = parsed.ok ? [parsed.level] : [];
 const storage = await openStorage();

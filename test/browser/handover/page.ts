@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
+import { wordsPlugin } from '../../../.ci/wordsPlugin.ts';
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import type { OpenPage, Site } from '../site.ts';
@@ -23,6 +24,7 @@ export async function buildHandoverPage(): Promise<BuiltPage> {
     logLevel: 'silent',
     root: fileURLToPath(new URL('.', import.meta.url)),
     base: './',
+    plugins: [wordsPlugin()],
     build: { outDir: folder, emptyOutDir: false, target: 'es2022' },
   });
   return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };

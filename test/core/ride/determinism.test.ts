@@ -67,7 +67,7 @@ function playOnScreen(
 const RIDES = [
   ['click-before-the-hill', 'late', 'road-2x11', 'adult-weekly', false],
   ['feather-feet', 'early', 'trekking-3x8', 'adult-weekly', true],
-  ['hold-your-rhythm', 'late-easing', 'gravel-1x12', 'adult-strong', false],
+  ['soft-feet', 'late-easing', 'gravel-1x12', 'adult-strong', false],
   ['one-pitch-announced', 'early', 'kids-24-1x8', 'child-9', true],
 ] as const;
 
@@ -95,6 +95,7 @@ describe.each(RIDES)('%s: %s on %s', (...[levelId, name, bikeId, riderId, autoEa
 
   it('does not replay the same if a shift is moved by a tenth of a second, and says from where', () => {
     const k = recording.commands.findIndex((item) => item.command.kind === 'shift');
+    expect(k).toBeGreaterThanOrEqual(0);
     const moved = recording.commands.map((item, i) => (i === k ? { ...item, tick: item.tick + 12 } : item));
     const sorted = [...moved].sort((a, b) => a.tick - b.tick);
     const replay = replayRecording(build(), { ...recording, commands: sorted });

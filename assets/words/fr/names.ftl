@@ -1,0 +1,26 @@
+### Noms qui viennent après la première page : ce qu’un niveau apprend, et les cyclistes.
+
+## Ce qu’un niveau apprend
+
+lesson-levers = Les deux manettes
+lesson-cadence = La cadence
+lesson-easing = Pieds légers pour changer
+lesson-look-ahead = Regarder loin devant
+lesson-rolling = Changer avec la route
+lesson-chain-line = Une chaîne droite
+lesson-ring-change = Changer de plateau
+lesson-ride-over = Quand ne pas changer
+lesson-hidden = Ce que l’on ne voit pas
+lesson-stop-gear = La vitesse pour repartir
+lesson-wind-and-gravel = Vent et gravier
+lesson-everything = Tout à la fois
+lesson-check = Passage témoin
+lesson-free = Balade libre
+
+## Cyclistes
+
+rider-child-9 = Enfant d’environ neuf ans
+rider-adult-new = Débute à vélo
+rider-adult-weekly = Roule chaque semaine
+rider-adult-strong = En grande forme
+rider-own = Chiffres personnels

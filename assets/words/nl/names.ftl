@@ -1,0 +1,26 @@
+### Namen die na de eerste pagina komen: wat een level leert, en fietsers.
+
+## Wat een level leert
+
+lesson-levers = De twee hendels
+lesson-cadence = Cadans
+lesson-easing = Zacht trappen bij het schakelen
+lesson-look-ahead = Vooruitkijken
+lesson-rolling = Schakelen met de weg mee
+lesson-chain-line = Een rechte ketting
+lesson-ring-change = Wisselen van kettingblad
+lesson-ride-over = Wanneer je niet schakelt
+lesson-hidden = Wat je niet kunt zien
+lesson-stop-gear = De versnelling om weg te rijden
+lesson-wind-and-gravel = Wind en grind
+lesson-everything = Alles bij elkaar
+lesson-check = Toetsrit
+lesson-free = Vrije rit
+
+## Fietsers
+
+rider-child-9 = Kind van een jaar of negen
+rider-adult-new = Net begonnen
+rider-adult-weekly = Fietst elke week
+rider-adult-strong = Sterk
+rider-own = Eigen getallen
