@@ -8,7 +8,7 @@ import { spokenLocale } from './words.ts';
 const FEET_PER_M = 3.28084;
 export const MPH_PER_MPS = 2.236936;
 const KMH_PER_MPS = 3.6;
-const MILES_PER_M = 0.000621371;
+export const MILES_PER_M = 0.000621371;
 
 /** Ways to write numbers. */
 export interface Format {

@@ -367,9 +367,9 @@ export interface Messages {
     | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
   > & {
     'late-heights': { way: Text }; 'bring-bike': { parts: Text; tyre: Text }; 'bring-reading': { share: Text }; 'bring-judging': { done: Text; all: Text }; 'refused': { name: Text }; 'ride-title': { month: Text; length: Text };
-    'ride-titleNoMonth': { length: Text }; 'ride-named': { title: Text; file: Text }; 'ride-pitchesOf': { title: Text }; 'ride-summary': { found: number; readable: Text }; 'ride-changes': { changes: Text }; 'ride-inBand': { share: Text };
-    'ride-power': { watts: Text }; 'picture-desc': { own: Text }; 'picture-descBest': { own: Text; best: Text }; 'table-name': { slope: Text; length: Text }; 'table-bestDone': { place: Text; share: Text }; 'table-rideThis': { pitch: Text };
-    'table-inGame': { foresight: Text; total: Text }; 'table-notMade': { pitch: Text }; 'place-before': { metres: Text }; 'place-beforePm': { metres: Text; pm: Text }; 'place-after': { metres: Text };
+    'ride-titleNoMonth': { length: Text }; 'ride-named': { title: Text; file: Text }; 'ride-pitchesOf': { title: Text }; 'ride-summary': { found: number; readable: Text }; 'ride-changes': { per: 'mile' | 'km'; changes: Text };
+    'ride-inBand': { share: Text }; 'ride-power': { watts: Text }; 'picture-desc': { own: Text }; 'picture-descBest': { own: Text; best: Text }; 'table-name': { slope: Text; length: Text }; 'table-bestDone': { place: Text; share: Text };
+    'table-rideThis': { pitch: Text }; 'table-inGame': { foresight: Text; total: Text }; 'table-notMade': { pitch: Text }; 'place-before': { metres: Text }; 'place-beforePm': { metres: Text; pm: Text }; 'place-after': { metres: Text };
     'place-afterPm': { metres: Text; pm: Text }; 'level-title': { slope: Text; length: Text }; 'all-mean': { rides: number; pitches: number }; 'all-counted': { pitches: number; rides: Text }; 'all-perMinute': { rpm: Text };
     'all-giveOrTake': { value: Text; pm: Text }; 'all-checks': { totals: Text }; 'all-numbered': { number: Text; title: Text }; 'all-parts': { parts: Text }; 'all-forgetThis': { ride: Text };
   };

@@ -48,7 +48,11 @@ ride-summary =
        *[other] Der Gang war in { $readable } der Zeit zu erkennen. { $found } Rampen gefunden.
     }
 # $changes (String): a number, like "2.4".
-ride-changes = { $changes } Gangwechsel pro km.
+ride-changes =
+    { $per ->
+        [mile] { $changes } Gangwechsel pro Meile.
+       *[km] { $changes } Gangwechsel pro km.
+    }
 ride-inBand = { $share } der getretenen Zeit in deinem Bereich.
 # $watts (String): a number.
 ride-power = Die Anstiege zeigen: Du fährst mit etwa { $watts } W. Die beste Fahrt neben deiner hat dieselbe Leistung.

@@ -49,7 +49,11 @@ ride-summary =
        *[other] The gear could be read on { $readable } of the time. { $found } pitches found.
     }
 # $changes (String): a number, like "2.4".
-ride-changes = { $changes } changes of gear a km.
+ride-changes =
+    { $per ->
+        [mile] { $changes } changes of gear a mile.
+       *[km] { $changes } changes of gear a km.
+    }
 ride-inBand = { $share } of the pedalled time in your band.
 # $watts (String): a number.
 ride-power = The hills say that you ride with about { $watts } W; the best ride beside yours has the same power.

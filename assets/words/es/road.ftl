@@ -48,7 +48,11 @@ ride-summary =
        *[other] La marcha se pudo reconocer el { $readable } del tiempo. Se han encontrado { $found } repechos.
     }
 # $changes (String): a number, like "2.4".
-ride-changes = Cambios de marcha por km: { $changes }.
+ride-changes =
+    { $per ->
+        [mile] Cambios de marcha por milla: { $changes }.
+       *[km] Cambios de marcha por km: { $changes }.
+    }
 ride-inBand = El { $share } del tiempo de pedaleo, dentro de tu franja.
 # $watts (String): a number.
 ride-power = Según las cuestas, pedaleas con unos { $watts } W; el mejor recorrido junto al tuyo tiene la misma potencia.

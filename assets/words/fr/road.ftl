@@ -48,7 +48,11 @@ ride-summary =
        *[other] La vitesse a pu être reconnue { $readable } du temps. { $found } raidillons trouvés.
     }
 # $changes (String): a number, like "2.4".
-ride-changes = Changements de vitesse par km : { $changes }.
+ride-changes =
+    { $per ->
+        [mile] Changements de vitesse par mile : { $changes }.
+       *[km] Changements de vitesse par km : { $changes }.
+    }
 ride-inBand = { $share } du temps pédalé dans ta plage.
 # $watts (String): a number.
 ride-power = D’après les côtes, tu roules à environ { $watts } W ; le meilleur passage à côté du tien a la même puissance.

@@ -48,7 +48,11 @@ ride-summary =
        *[other] De versnelling was { $readable } van de tijd te herkennen. { $found } klimmetjes gevonden.
     }
 # $changes (String): a number, like "2.4".
-ride-changes = { $changes } keer geschakeld per km.
+ride-changes =
+    { $per ->
+        [mile] { $changes } keer geschakeld per mijl.
+       *[km] { $changes } keer geschakeld per km.
+    }
 ride-inBand = { $share } van de tijd dat je trapte in je bereik.
 # $watts (String): a number.
 ride-power = De heuvels zeggen dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.

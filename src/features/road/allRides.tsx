@@ -11,11 +11,11 @@ import {
 } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { writeMonth } from '../../words/dates.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
 import { pictureText, PitchTable, placeText } from './pitchTable.tsx';
-import { monthText } from './months.ts';
 import { habitsText, summaryText, titleOf } from './rides.ts';
 
 const say = words('road');
@@ -87,7 +87,7 @@ function Months({ rides, results, format }: Omit<Props, 'onForget'>): JSX.Elemen
         <tbody>
           {byMonth(rides).map(({ month, means }) => (
             <tr key={month ?? ''} data-month={month ?? ''}>
-              <th scope="row">{month === null ? say('all-noMonth') : monthText(month)}</th>
+              <th scope="row">{month === null ? say('all-noMonth') : writeMonth(month)}</th>
               <td data-label={say('all-rides')}>
                 {say('all-counted', { rides: means.rides, pitches: means.pitches })}
               </td>

@@ -1,7 +1,7 @@
 /** What is said of a whole ride, whether it was just brought or is kept. */
-import type { Format } from '../../words/format.ts';
+import { writeMonth } from '../../words/dates.ts';
+import { MILES_PER_M, type Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { monthText } from './months.ts';
 
 const say = words('road');
 
@@ -9,7 +9,7 @@ const say = words('road');
 export function titleOf(month: string | null, length: string): string {
   return month === null
     ? say('ride-titleNoMonth', { length })
-    : say('ride-title', { month: monthText(month), length });
+    : say('ride-title', { month: writeMonth(month), length });
 }
 
 /** How much of it could be read, as a share, and how many pitches were found. */
@@ -20,9 +20,15 @@ export function summaryText(readableShare: number, found: number, format: Format
 /** Changes of gear a km, and the share of the pedalled time in the band; what is null is left out. */
 export function habitsText(changesPerKm: number | null, shareInBand: number | null, format: Format): string {
   return [
-    changesPerKm === null ? '' : say('ride-changes', { changes: format.number(changesPerKm, 1) }),
+    changesPerKm === null ? '' : changesText(changesPerKm, format),
     shareInBand === null ? '' : say('ride-inBand', { share: format.percent(shareInBand) }),
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
+}
+
+function changesText(perKm: number, format: Format): string {
+  return format.unitM === 1
+    ? say('ride-changes', { per: 'km', changes: format.number(perKm, 1) })
+    : say('ride-changes', { per: 'mile', changes: format.number(perKm / (1000 * MILES_PER_M), 1) });
 }
