@@ -248,8 +248,8 @@ change-fast-legs = Deine Beine waren schnell, vor allem ab { $place } ({ seconds
 change-crossed = Die Kette lief ab { $place } schräg, { seconds } lang. Nimm vorne das andere Blatt.
 change-fidget =
     { $changes ->
-        [one] Du hast { $changes } Gang gewechselt. Du brauchst nur { $needed }. Warte etwas länger.
-       *[other] Du hast { $changes } Gänge gewechselt. Du brauchst nur { $needed }. Warte etwas länger.
+        [one] Du hast { $changes }-mal geschaltet. Du brauchst nur { $needed }. Warte etwas länger.
+       *[other] Du hast { $changes }-mal geschaltet. Du brauchst nur { $needed }. Warte etwas länger.
     }
 change-dawdle = Du bist sehr langsam gefahren. Lass die Beine kreisen und fahr weiter.
 change-nothing = Gar nichts. Mach es genau so noch einmal!

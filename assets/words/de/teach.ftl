@@ -146,7 +146,7 @@ card-starting-gear-needs = Kreide für eine Linie, 30 m ruhiger, ebener Platz. 
 card-starting-gear-safe = Einzeln fahren. Die nächste Person fährt los, wenn die vorige weg ist. Motor: kleinste Hilfe, sanft.
 card-starting-gear-watch = Ist der Gang drin, bevor das Rad steht? Geht der erste Tritt leicht, ohne Wackeln?
 card-starting-gear-easier = Irgendwo anhalten; die Leitung ruft den Klick.
-card-starting-gear-harder = Die Leitung hebt die Hand: an der Hand anhalten.
+card-starting-gear-harder = Ohne Linie: anhalten, sobald die Leitung die Hand hebt.
 card-talk-title = Reden und fahren
 card-talk-doing =
     Fahr eine Runde und sag laut, was kommt: „flach“, „Berg“, „Halt“.

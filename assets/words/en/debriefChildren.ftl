@@ -265,8 +265,8 @@ change-crossed = The chain was not straight for { seconds } from { $place }. Use
 # $changes, $needed (Number): gears.
 change-fidget =
     { $changes ->
-        [one] You went through { $changes } gear. You need only { $needed }. Wait a bit more.
-       *[other] You went through { $changes } gears. You need only { $needed }. Wait a bit more.
+        [one] You shifted { $changes } time. You need only { $needed }. Wait a bit more.
+       *[other] You shifted { $changes } times. You need only { $needed }. Wait a bit more.
     }
 change-dawdle = You rode very slowly. Keep your legs going and ride on.
 change-nothing = Nothing at all. Do it just like that again!

@@ -67,7 +67,7 @@ problems-dirty-text = This plan has signs in it that cannot be shown. Take them 
 moreCautions =
     Keep fingers away from a moving chain.
     Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.
-    Motors start strongly, brake later and are heavy; a driven front wheel slips on wet ground: gently, and only as local law allows. At the crank: soft feet (hub: pressure off), a breath, then shift.
+    Bikes with a motor start strongly, take longer to stop and are heavy; a driven front wheel slips on wet ground: gently, and only as local law allows. At the crank: soft feet (hub: pressure off), a breath, then shift.
 defers = Follow what your federation, school or licensed instructor says; they and the law of your place come before this sheet.
 practice = Everything else on this page is common practice, without a source.
 
@@ -146,7 +146,7 @@ card-starting-gear-needs = Chalk for a line, 30 m of quiet flat ground. Brakes 
 card-starting-gear-safe = One rider at a time. The next one sets off when the one before has gone. Motor: least help, gently.
 card-starting-gear-watch = Is the gear in before the wheel stops? Is the first push easy, without a wobble?
 card-starting-gear-easier = Stop anywhere; the coach calls the click.
-card-starting-gear-harder = The coach lifts a hand: stop at the hand.
+card-starting-gear-harder = Without a line: stop when the coach lifts a hand.
 card-talk-title = Talk and ride
 card-talk-doing =
     Ride a round and say aloud what is coming: “flat”, “hill”, “stop”.

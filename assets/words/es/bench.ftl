@@ -3,7 +3,7 @@
 
 intro = Haz un camino para practicar: de cabeza, o a partir de uno que se recorrió de verdad.
 opening = Se prepara el taller…
-openFailed = El taller no ha llegado. Recarga la página y prueba otra vez.
+openFailed = No se ha podido cargar el taller. Recarga la página y prueba otra vez.
 named = { $doing }: { $what }
 range = { $low } a { $high }
 
@@ -23,7 +23,7 @@ home-copyButton = Copiarlo
 home-own = Tus niveles
 home-none = Aún ninguno. Lo que guardes aquí está también en la página «Niveles».
 home-ride = Pedalear
-home-edit = Cambiar
+home-edit = Editar
 home-duplicate = Duplicar
 home-remove = Borrar
 home-removed = Se ha borrado «{ $title }».
@@ -74,7 +74,7 @@ edit-addPiece = Añadir un trozo de camino
 edit-addPlaced = Añadir algo sobre el camino
 edit-earlier = Antes
 edit-later = Después
-edit-duplicate = Doblar
+edit-duplicate = Duplicar
 edit-remove = Quitar
 edit-nothing = Nada todavía.
 edit-wholeMetres = Un nivel se guarda en metros enteros, así que las longitudes en pies pueden variar un poco.
@@ -244,8 +244,8 @@ opened-already = Ya tienes justo este camino: «{ $title }».
 opened-keepCopy = Guardar otra copia
 opened-climbed = Subida
 opened-fingerprint = Huella del camino
-opened-reading = Desempaquetando…
-opened-no = Este navegador no puede desempaquetar el enlace. Pide el archivo en su lugar.
+opened-reading = Descomprimiendo…
+opened-no = Este navegador no puede descomprimir el enlace. Pide el archivo en su lugar.
 
 ## Un camino de una salida grabada
 
@@ -269,7 +269,7 @@ road-options-straight = cruzarlos en línea recta
 road-options-longest-part = tomar solo la parte más larga sin huecos
 road-options-metres = metros
 road-options-feet = pies
-road-track = solo el número { $track }
+road-track = solo el track { $track }
 road-stretch = ¿Qué tramo?
 road-profile = El camino grabado visto de lado, con el tramo elegido
 road-hardest = Los { $length } más duros

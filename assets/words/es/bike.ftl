@@ -2,7 +2,7 @@
 
 intro = Toma la bici que más se parezca a la tuya. Se mueve como dicen sus marchas, sus ruedas y su peso.
 bikes = Bici
-ownHint = Tus propios dientes y neumáticos
+ownHint = Tus propios platos, piñones y neumáticos
 done = Usar esta bici
 motorTitle = Antes de salir con motor
 

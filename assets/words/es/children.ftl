@@ -1,7 +1,7 @@
 ### The children's page. No sentence has more than twelve words.
 
 title = Para niños y niñas
-intro = Lleva las manzanas por las cuestas. Tu amigo te espera.
+intro = Lleva las manzanas cuesta arriba. Tu amigo te espera.
 roads = Elige un camino
 done = Hecho
 how =

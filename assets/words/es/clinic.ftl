@@ -32,12 +32,12 @@ numberFirst =
     }
 
 title = Sesión en grupo
-intro = Un grupo, un camino y algo de que hablar. Sin nombres ni cuentas: bastan los animales.
+intro = Un grupo, un camino y algo de que hablar. Sin nombres ni cuentas: basta con animales.
 back = Sesión en grupo
 opening = Se abren las sesiones de este dispositivo…
-elsewhere = La sesión siguió en otra pestaña de este navegador. Los recorridos los guarda una pestaña cada vez.
+elsewhere = La sesión siguió en otra pestaña de este navegador. Solo una pestaña a la vez guarda los recorridos.
 goOnHere = Seguir aquí
-openFailed = La sesión en grupo no ha llegado. Recarga la página y prueba otra vez.
+openFailed = No se ha podido cargar la sesión en grupo. Recarga la página y prueba otra vez.
 
 ## The first page: go on with a session, or choose a plan
 
@@ -53,7 +53,7 @@ home-teach = Planes de sesión
 home-teachHint = Qué decir, ejercicios para fuera, hojas para imprimir
 home-join = Unirse a una sesión
 home-joinHint = Tomar un plan de otro dispositivo
-home-store = Un almacén propio del club
+home-store = Un servidor propio del club
 home-storeHint = Apagado si no das una dirección
 home-ownHint = niveles, intentos, ayudas, orden
 home-sessions = Sesiones en este dispositivo
@@ -70,7 +70,7 @@ home-session =
 home-open-round = Turnos: { $plan }
 home-open-picture = Imagen del grupo: { $plan }
 home-open-report = Informe: { $plan }
-home-change = Cambiar una copia
+home-change = Editar una copia
 home-forget = Borrar el plan
 home-forgetKeep = Conservarlo
 home-forgetSure = Borrarlo para siempre
@@ -182,7 +182,7 @@ form-orders-free = quien quiera
 form-save = Guardar el plan
 form-saveAndGo = Guardar y elegir ciclistas
 form-problems = Aún no:
-form-noRide = Elige al menos una cosa que recorrer.
+form-noRide = Elige al menos un camino.
 form-noTitle = Ponle un título al plan.
 
 ## One session
@@ -286,8 +286,8 @@ remark-gear = Repecho { $pitch }: cambio a tiempo, pero no a la marcha adecuada.
 
 ## The group picture
 
-picture-working = Se está contando la imagen del grupo…
-picture-failed = No se ha podido contar la imagen. Recarga la página y ábrela otra vez.
+picture-working = Se está calculando la imagen del grupo…
+picture-failed = No se ha podido calcular la imagen. Recarga la página y ábrela otra vez.
 picture-none = Aún no hay recorridos. La imagen crece con cada uno.
 picture-closed = En este plan cada cual ve solo sus propias notas.
 picture-apart =
@@ -297,8 +297,8 @@ picture-apart =
     }
 picture-otherVersion =
     { $rides ->
-        [one] { $rides } recorrido vino de otra versión del juego: las notas cuentan como llegaron, pero aquí no se puede recorrer de nuevo.
-       *[other] { $rides } recorridos vinieron de otra versión del juego: las notas cuentan como llegaron, pero aquí no se pueden recorrer de nuevo.
+        [one] { $rides } recorrido vino de otra versión del juego: las notas cuentan como llegaron, pero aquí no se puede recalcular.
+       *[other] { $rides } recorridos vinieron de otra versión del juego: las notas cuentan como llegaron, pero aquí no se pueden recalcular.
     }
 picture-open = Enseñarla al grupo de todos modos
 picture-road = Camino
@@ -395,7 +395,7 @@ picture-change =
            *[pairs] { $better } de { $all } pares de recorridos, claramente mejor; { $worse }, claramente peor
         }
     }
-picture-changeSame = Nadie cambió más de lo que da el azar
+picture-changeSame = Nadie mejoró ni empeoró más de lo que da el azar
 picture-changeNone = Nadie ha recorrido aún nada dos veces
 # $chance (Number): points that mean nothing.
 picture-changeSays = { $better } claramente mejor, { $worse } claramente peor, { $same } dentro de lo que da el azar (menos de { $chance } puntos).
@@ -407,7 +407,7 @@ picture-bins = De { $low } a { $high } puntos: { $count }
 ## What children are asked, and answers
 
 picture-question-where = ¿Cuándo cambiamos para la cuesta?
-picture-question-caught = ¿Qué cuesta nos sorprendió más?
+picture-question-caught = ¿Qué cuesta sorprendió a más gente?
 picture-question-timing = ¿Fuimos pronto, a tiempo o tarde?
 picture-question-change = ¿Mejoramos con la práctica?
 picture-question-table = ¿Qué tal fue?
@@ -416,9 +416,9 @@ picture-answer-caught = La cuesta { $hill } sorprendió a { $count } de { $all }
 picture-answer-nobody = Ninguna cuesta nos sorprendió. ¡Bien cambiado!
 picture-answer-noHill = Aquí ninguna cuesta pidió un clic
 
-picture-answer-where-late = Cuesta { $hill }: { $count } de { $all } cambiamos demasiado tarde
-picture-answer-where-early = Cuesta { $hill }: { $count } de { $all } cambiamos demasiado pronto
-picture-answer-where-mixed = Cuesta { $hill }: { $count } de { $all } cambiamos pronto o tarde
+picture-answer-where-late = Cuesta { $hill }: demasiado tarde, { $count } de { $all }
+picture-answer-where-early = Cuesta { $hill }: demasiado pronto, { $count } de { $all }
+picture-answer-where-mixed = Cuesta { $hill }: pronto o tarde, { $count } de { $all }
 picture-answer-always = Siempre a tiempo. ¡Bien cambiado!
 
 picture-answer-often-late = Más veces tarde que a tiempo
@@ -430,7 +430,7 @@ picture-answer-sometimes-early = Casi siempre a tiempo, a veces pronto
 picture-answer-sometimes-mixed = Casi siempre a tiempo, a veces pronto, a veces tarde
 picture-answer-better =
     { $who ->
-        [riders] { $better } de { $all } mejoramos claramente
+        [riders] Mejora clara en { $better } de { $all }
        *[pairs] Mejoramos claramente { $better } de { $all } veces
     }
 picture-answer-hill = Cuesta { $hill }

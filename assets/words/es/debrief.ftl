@@ -226,7 +226,7 @@ guess-where =
 # $made (Number): easier gears before the foot, from 0. $needed (Number): those of the best ride.
 guess-stepsBefore =
     { $made ->
-        [0] Antes del pie no habías cambiado; el mejor recorrido puso { needed }.
+        [0] Antes del pie no habías puesto ninguna más suave; el mejor recorrido, { needed }.
        *[other] Antes del pie habías puesto { made-gears }; el mejor recorrido, { needed }.
     }
 # A number alone. $needed (Number): from 0.
@@ -271,7 +271,7 @@ well-cadence = Tus piernas llevaron un buen ritmo casi todo el camino.
 well-foresight = Llevabas la marcha adecuada antes de que el camino la pidiera.
 well-easing = Aflojaste los pedales en cada cambio.
 well-chainLine = Llevaste la cadena recta.
-well-economy = Cambiaste cuando hacía falta y lo demás lo dejaste en paz.
+well-economy = Cambiaste cuando hacía falta y el resto del tiempo no tocaste nada.
 
 change-title = Cambia una cosa
 # $how: whether it was only slightly late.
@@ -316,11 +316,11 @@ change-ease-motor-hub =
     }
 change-stood-still = Pediste { some-of } con las piernas quietas. A un buje le gusta; una cadena tiene que girar: sigue pedaleando sin apretar.
 # $place: a distance along the road, like "230 m".
-change-coasted = Tus piernas descansaron donde el camino las pide, lo más largo desde los { $place }: { seconds }. Que los pedales sigan girando.
-change-coasted-hub = Tus piernas descansaron donde el camino las pide, lo más largo desde los { $place }: { seconds }. A un buje le basta un momento; luego aprieta.
-change-slow-legs = Tus piernas giraron despacio, lo más largo desde los { $place }: { seconds }. Con una marcha más suave siguen girando.
-change-fast-legs = Tus piernas giraron muy rápido, lo más largo desde los { $place }: { seconds }. Una marcha más dura las calma.
-change-crossed = La cadena fue cruzada { seconds } desde los { $place }. Cambia de plato, y detrás la marcha que lo compense.
+change-coasted = Tus piernas descansaron donde el camino las pide, el rato más largo desde los { $place }: { seconds }. Que los pedales sigan girando.
+change-coasted-hub = Tus piernas descansaron donde el camino las pide, el rato más largo desde los { $place }: { seconds }. A un buje le basta un momento; luego aprieta.
+change-slow-legs = Tus piernas giraron despacio, el rato más largo desde los { $place }: { seconds }. Con una marcha más suave siguen girando.
+change-fast-legs = Tus piernas giraron muy rápido, el rato más largo desde los { $place }: { seconds }. Una marcha más dura las calma.
+change-crossed = La cadena iba cruzada { seconds } desde los { $place }. Cambia de plato, y detrás la marcha que lo compense.
 change-fidget =
     { $needed ->
         [0] Hiciste { changes }; el mejor recorrido no necesitó ninguno. Espera un respiro antes del siguiente.
@@ -351,7 +351,7 @@ card-ofMade =
         [0] ninguna
        *[other] { $before } de { $made }
     }
-card-worst = Lo más lento
+card-worst = Piernas más lentas
 card-worstPair = { $own } rpm (el mejor: { $best })
 # $before (Number): how many of the gears come before the foot; $which: whether that is all of them, some, or none.
 card-bestDoes =
@@ -420,11 +420,11 @@ noMark-chainLine = Nada que valorar: un solo plato, o ningún cambio.
 noMark-economy = No hubo nada que contar.
 # $most, $atLeast (Number): marks of 100. $share: like "60 %".
 hold-weakest = { mark } frena el total: con esta nota llega como mucho a { $most }.
-hold-pace = Tardaste { $times } veces lo que el mejor recorrido. Eso deja { $share } del total.
+hold-pace = Tardaste { $times } veces lo que el mejor recorrido. Queda el { $share } del total.
 hold-tooSlow = Tardaste { $times } veces lo que el mejor recorrido. A ese paso no hay total.
 hold-lessonMissing = El tema de este camino: { mark-within }. Para superarlo, saca ahí { $atLeast } como mínimo.
 hold-markMissing = Para superarlo, saca también { $atLeast } como mínimo en «{ mark-within }».
-level-strong = fuerte
+level-strong = muy bien
 level-good = bien
 level-onTheWay = en camino
 level-start = empieza por aquí
@@ -455,24 +455,24 @@ why-coasted = Tus piernas descansaron { seconds } desde los { $from }, donde el 
 better-coasted = que los pedales sigan girando en llano y cuesta arriba.
 better-coasted-hub = apretar en cuanto el buje tenga su marcha.
 # $percent: like "40 %".
-why-overloaded-pitch = { pitch-begins } cargó tus piernas: se perdió { $percent } de lo que ahorra cambiar a tiempo.
+why-overloaded-pitch = { pitch-begins } cargó tus piernas: se perdió el { $percent } de lo que ahorra cambiar a tiempo.
 better-overloaded-pitch = empezar a cambiar antes del pie.
-why-early-pitch = Para { pitch } te preparaste demasiado pronto: se perdió { $percent } de lo que ahorra cambiar a tiempo.
+why-early-pitch = Para { pitch } te preparaste demasiado pronto: se perdió el { $percent } de lo que ahorra cambiar a tiempo.
 better-early-pitch = mantener la marcha un poco más.
 why-foot-down-pitch = Hubo que poner pie a tierra en { pitch }.
 better-foot-down-pitch = llevar una marcha suave antes de que se empine.
 # $derailleur: the one at the front moves the chain from ring to ring.
 why-heavy-shift =
     { $derailleur ->
-        [front] Cambio de plato forzado a los { $from }, con { $percent } de la presión normal.
-       *[rear] Cambio forzado a los { $from }, con { $percent } de la presión normal.
+        [front] Cambio de plato forzado a los { $from }, con el { $percent } de la presión normal.
+       *[rear] Cambio forzado a los { $from }, con el { $percent } de la presión normal.
     }
 better-heavy-shift = aflojar media vuelta de pedal y luego cambiar.
 better-heavy-shift-hub = quitar la presión; entonces el buje toma su marcha.
 better-heavy-shift-motor = aflojar un respiro antes, hasta que suelte también el motor.
 why-waited-shift = A los { $from } la cadena esperó: tus piernas descansaban.
 better-waited-shift = seguir pedaleando, sin apretar, mientras se mueve.
-why-crossed = La cadena fue cruzada { seconds } desde los { $from }.
+why-crossed = La cadena iba cruzada { seconds } desde los { $from }.
 better-crossed = cambiar antes de plato.
 why-many-shifts =
     { $needed ->
@@ -498,9 +498,9 @@ doing-pictureFailed = Este navegador no ha podido dibujar la imagen. También se
 doing-backToGroup = Volver al grupo
 doing-backToBench = Volver al taller de niveles
 # A child's first ride of a lesson. $lesson: like "Cadence".
-freshPatch = Un parche nuevo es tuyo: { $lesson }.
-differs = Al recorrerla de nuevo, esta grabación salió algo distinta. La imagen puede no coincidir.
-closed = Lo demás se abre cuando hayas adivinado.
+freshPatch = Tienes un parche nuevo: { $lesson }.
+differs = Al recalcularla, esta grabación salió algo distinta. La imagen puede no coincidir.
+closed = Lo demás se abre después de tu respuesta.
 
 ## Whether the ride is kept, and why not
 
@@ -509,7 +509,7 @@ saved-saved = Este recorrido está guardado en este dispositivo.
 saved-not-saved = Este recorrido no se ha guardado.
 notSaved-private-window = Este recorrido no se guarda: el navegador no guarda nada en esta ventana. Guárdalo en un archivo, o abre una ventana normal.
 notSaved-disk-full = Este recorrido no se guarda: en el dispositivo no queda sitio. Guárdalo en un archivo, o haz sitio; el juego lo intentará de nuevo.
-notSaved-connection-lost = Este recorrido aún no se guarda: el navegador ha perdido su almacén. Guárdalo en un archivo; el juego lo intentará de nuevo.
+notSaved-connection-lost = Este recorrido aún no se guarda: el navegador ha perdido su almacenamiento. Guárdalo en un archivo; el juego lo intentará de nuevo.
 notSaved-newer-version = Este recorrido no se guarda: aquí ha estado una versión más nueva del juego. Recarga la página para actualizar.
 notSaved-blocked = Este recorrido no se guarda: lo impide otra pestaña del juego. Ciérrala; el juego lo intentará de nuevo.
 notSaved-hangs = Este recorrido aún no se guarda: el navegador no responde. Guárdalo en un archivo para no perderlo.
@@ -517,7 +517,7 @@ notSaved-corrupt = Este recorrido no se guarda: algo de lo guardado aquí no se 
 notSaved-somebody-else = Este recorrido se hizo junto con otras personas y no se guarda aquí. Guárdalo en un archivo.
 notSaved-trial = Un recorrido de prueba no se guarda.
 notSaved-not-judged = Este recorrido no se ha podido calcular, así que no se guarda. Guárdalo en un archivo.
-notSaved-not-fetched = Este recorrido aún no se guarda: una parte del juego no ha llegado. Mira si hay conexión; el juego lo intentará de nuevo. Guárdalo en un archivo para no perderlo.
+notSaved-not-fetched = Este recorrido aún no se guarda: no se ha podido cargar una parte del juego. Mira si hay conexión; el juego lo intentará de nuevo. Guárdalo en un archivo para no perderlo.
 notSaved-localBackup = Sus notas están guardadas; el recorrido mismo, no.
 
 ## The printed sheet

@@ -119,7 +119,7 @@ guess-openQuestion = En tu cuesta más dura, ¿cuándo cambiaste?
 guess-why = Después miramos tu recorrido.
 guess-skip = Enséñamelo ya
 guess-working = Buscamos el mejor recorrido…
-guess-notMarked = Ahora no hay notas. Si lo guardas, llegan al abrir otra vez.
+guess-notMarked = Ahora no se pueden calcular tus notas. Si el recorrido se guarda, llegan la próxima vez.
 guess-matched = ¡Sí! Fue { timing }.
 # $guess: what the child said.
 guess-differed =
@@ -147,8 +147,8 @@ guess-where =
 # $made (Number): easier gears before the hill, from 0. $needed (Number): those of the best ride.
 guess-stepsBefore =
     { $made ->
-        [0] No cambiaste a tiempo. El mejor recorrido puso { needed-gears }.
-       *[other] A tiempo pusiste { made-gears }. El mejor recorrido puso { needed-gears }.
+        [0] No cambiaste a tiempo. El mejor recorrido: { needed-gears }.
+       *[other] A tiempo pusiste { made-gears }. El mejor recorrido: { needed-gears }.
     }
 needed-gears =
     { $needed ->
@@ -205,7 +205,7 @@ ready-gears =
 change-late-pitch =
     { $how ->
         [slightly] En { pitch } esperaste un poco de más. { advice }
-       *[clearly] En { pitch } esperaste mucho. { advice }
+       *[clearly] En { pitch } esperaste demasiado. { advice }
     }
 change-stayed = En { pitch } ibas con una marcha dura. { advice }
 change-early-pitch =
@@ -253,7 +253,7 @@ change-ease-motor-hub =
         [0] Espera un poco a que pare el motor y cambia.
        *[other] El motor tiraba en { heavy-shifts }. Deja de apretar, espera y cambia.
     }
-change-stood-still = Tus piernas estaban quietas al cambiar. Gíralas sin apretar.
+change-stood-still = Tus piernas estaban quietas al cambiar. Muévelas sin apretar.
 # $place: a distance along the road, like "230 m".
 change-coasted = Tus piernas pararon { seconds } desde los { $place }. Que sigan girando.
 change-coasted-hub = Tus piernas pararon { seconds } desde los { $place }. Tras el cambio, aprieta.
@@ -263,8 +263,8 @@ change-crossed = La cadena iba torcida { seconds } desde los { $place }. Usa el 
 # $changes, $needed (Number): gears.
 change-fidget =
     { $changes ->
-        [one] Pasaste por { $changes } marcha. Bastan { $needed }. Espera un poco más.
-       *[other] Pasaste por { $changes } marchas. Bastan { $needed }. Espera un poco más.
+        [one] Cambiaste { $changes } vez. Necesitas solo { $needed }. Espera un poco más.
+       *[other] Cambiaste { $changes } veces. Necesitas solo { $needed }. Espera un poco más.
     }
 change-dawdle = Ibas muy despacio. Mueve las piernas y sigue.
 change-nothing = Nada de nada. ¡Hazlo otra vez así!
@@ -316,8 +316,8 @@ noMark-easing = No cambiaste nada.
 noMark-chainLine = Aquí no había nada que mirar.
 noMark-economy = No había nada que contar.
 # $most, $atLeast (Number): marks of 100. $share: like "60 %".
-hold-weakest = Llegas a { $most } mientras «{ mark }» esté tan abajo.
-hold-pace = Ibas despacio. Por eso te queda solo { $share }.
+hold-weakest = Tienes como mucho { $most }: tu nota en «{ mark }» es baja.
+hold-pace = Ibas despacio. Por eso te queda solo el { $share }.
 hold-tooSlow = Ibas tan despacio que no cuenta.
 hold-lessonMissing = Te hacen falta { $atLeast } en «{ mark }» para superarlo.
 hold-markMissing = También te hacen falta { $atLeast } en «{ mark }».
@@ -327,7 +327,7 @@ level-onTheWay = ya casi
 level-start = empieza por aquí
 perfect = Aquí todo bien.
 small = Aquí casi todo bien.
-leftAlone = No tocaste ninguna maneta. Este camino lo pide.
+leftAlone = No tocaste ninguna maneta. En este camino hace falta cambiar.
 
 ## Why a mark is what it is (why-…), and what would have changed it (better-…: goes on after "Better:")
 
@@ -350,17 +350,17 @@ better-heavy-shift = afloja y luego cambia.
 better-heavy-shift-hub = deja de apretar, cambia, aprieta otra vez.
 better-heavy-shift-motor = espera algo más, hasta que pare también el motor.
 why-waited-shift = La cadena esperó a los { $from }. Tus piernas estaban quietas.
-better-waited-shift = gira las piernas sin apretar al cambiar.
+better-waited-shift = mueve las piernas sin apretar al cambiar.
 why-crossed = La cadena iba torcida { seconds } desde los { $from }.
 better-crossed = usa el otro plato.
 # $changes, $needed (Number): gears.
 why-many-shifts =
     { $changes ->
-        [one] Pasaste por { $changes } marcha. Bastan { $needed }.
-       *[other] Pasaste por { $changes } marchas. Bastan { $needed }.
+        [one] Pasaste por { $changes } marcha. Necesitas solo { $needed }.
+       *[other] Pasaste por { $changes } marchas. Necesitas solo { $needed }.
     }
-better-many-shifts = pasa las lomas pequeñas sin cambiar.
-why-undone = Cambiaste a los { $from } y luego atrás otra vez.
+better-many-shifts = pasa las subidas cortas sin cambiar.
+why-undone = Cambiaste a los { $from } y luego volviste atrás.
 better-undone = espera un poco con cada marcha nueva.
 
 closed = Primero adivina. Luego ves lo demás.

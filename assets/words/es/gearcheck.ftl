@@ -12,8 +12,8 @@ perMinute = { $rpm }/min
 # Limits of what derailleurs can take, the chain and the freewheel: exact, because parts may break.
 caution =
     { $rear ->
-        [hub] Lo que encaja tiene el límite de lo que admiten el buje y la cadena: un buje no admite cualquier relación entre plato y piñón. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
-       *[sprockets] Lo que encaja tiene el límite de lo que admiten el cambio, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+        [hub] Lo que se puede montar está limitado por lo que admiten el buje y la cadena: un buje no admite cualquier relación entre plato y piñón. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+       *[sprockets] Lo que se puede montar está limitado por lo que admiten el cambio, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
     }
 
 ## The answer, in sentences one after the other

@@ -1,4 +1,4 @@
-### Llevar un plan a las tabletas y traer los recorridos: códigos, enlaces, archivos, cámara; y un almacén propio del club.
+### Llevar un plan a las tabletas y traer los recorridos: códigos, enlaces, archivos, cámara; y un servidor propio del club.
 
 size-bytes =
     { $bytes ->
@@ -68,7 +68,7 @@ ready-wrong = aquí no funciona
 ready-unknown = este navegador no lo dice
 ready-again = Revisar otra vez
 ready-allowCamera = Permitir la cámara
-ready-keep = Pedir al navegador que los guarde
+ready-keep = Pedir al navegador que guarde los recorridos
 ready-secure = Abierto con https o en localhost
 ready-secure-done = Esta página se abrió de una forma que permite la cámara y el uso sin red.
 ready-secure-wrong = Esta página se abrió con http simple: aquí no hay cámara ni copia para usar sin red, y la pantalla se apaga sola. Abre el juego una vez, en casa, en una dirección que empiece por https; o en el equipo que lo sirve, en localhost.
@@ -107,7 +107,7 @@ reader-paste = Pega el enlace, o el texto de un código o archivo
 reader-take = Leer
 reader-reading = Leyendo los recorridos…
 reader-stopReading = Parar la lectura
-reader-stopped = Parado. No se ha tomado nada.
+reader-stopped = Parado. No se ha guardado nada.
 reader-failed = Eso no se ha podido leer aquí. Cierra otros programas y elígelo otra vez.
 reader-read =
     { $count ->
@@ -119,7 +119,7 @@ reader-missing =
         [one] Falta el código { $numbers }.
        *[other] Faltan los códigos { $numbers }.
     }
-reader-cut = El enlace se cortó por el camino. Cópialo entero, o usa el código o el archivo.
+reader-cut = El enlace se cortó durante el envío. Cópialo entero, o usa el código o el archivo.
 damaged-checksum =
     { $number ->
         [0] Un código ha llegado dañado. Léelo otra vez.
@@ -196,14 +196,14 @@ took =
            *[other] Nada nuevo: { $known } recorridos ya estaban aquí.
         }
         [one] { $known ->
-            [0] { $fresh } recorrido tomado.
-            [one] { $fresh } recorrido tomado, { $known } ya estaba aquí.
-           *[other] { $fresh } recorrido tomado, { $known } ya estaban aquí.
+            [0] { $fresh } recorrido recibido.
+            [one] { $fresh } recorrido recibido, { $known } ya estaba aquí.
+           *[other] { $fresh } recorrido recibido, { $known } ya estaban aquí.
         }
        *[other] { $known ->
-            [0] { $fresh } recorridos tomados.
-            [one] { $fresh } recorridos tomados, { $known } ya estaba aquí.
-           *[other] { $fresh } recorridos tomados, { $known } ya estaban aquí.
+            [0] { $fresh } recorridos recibidos.
+            [one] { $fresh } recorridos recibidos, { $known } ya estaba aquí.
+           *[other] { $fresh } recorridos recibidos, { $known } ya estaban aquí.
         }
     }
 took-damaged =
@@ -219,13 +219,13 @@ took-otherPlan =
 collect-notKept = Lo que llegó no se ha podido guardar en este dispositivo. Guárdalo en un archivo antes de cerrar esta página.
 checked =
     { $rides ->
-        [one] { $rides } recorrido repetido en este dispositivo; las notas son correctas.
-       *[other] { $rides } recorridos repetidos en este dispositivo; las notas son correctas.
+        [one] { $rides } recorrido recalculado en este dispositivo; las notas son correctas.
+       *[other] { $rides } recorridos recalculados en este dispositivo; las notas son correctas.
     }
 otherVersion =
     { $rides ->
-        [one] { $rides } recorrido viene de otra versión del juego: las notas se muestran como llegaron, pero no se puede repetir ni comparar con los demás.
-       *[other] { $rides } recorridos vienen de otra versión del juego: las notas se muestran como llegaron, pero no se pueden repetir ni comparar con los demás.
+        [one] { $rides } recorrido viene de otra versión del juego: las notas se muestran como llegaron, pero no se puede recalcular ni comparar con los demás.
+       *[other] { $rides } recorridos vienen de otra versión del juego: las notas se muestran como llegaron, pero no se pueden recalcular ni comparar con los demás.
     }
 marksOnly =
     { $rides ->
@@ -237,7 +237,7 @@ withdrawn =
         [one] { $rides } recorrido lo retiró su propia tableta.
        *[other] { $rides } recorridos los retiró su propia tableta.
     }
-checking = Aún por repetir: { $rides }.
+checking = Aún por recalcular: { $rides }.
 
 ## Lo que llegó y no cuenta
 
@@ -254,16 +254,16 @@ damaged-piece =
            *[other] Tableta { $tablet }, recorrido { $seq }
         }
     }
-piece-not-json = cortado o cambiado por el camino
+piece-not-json = cortado o cambiado durante el envío
 piece-not-a-record = no es un recorrido entero
 piece-newer-version = hecho por una versión más nueva; actualiza el juego aquí
-piece-dirty-text = un nombre con signos ocultos
-piece-checksum = cambiado por el camino
+piece-dirty-text = un nombre con caracteres ocultos
+piece-checksum = cambiado durante el envío
 piece-recording = las notas están bien, la grabación está dañada
 piece-file-head = la primera línea de su archivo está dañada
 piece-too-long = mucho más largo que cualquier recorrido
 apart-title = Puestos aparte ({ $count })
-apart-hint = Estos recorridos se guardan, pero no cuentan: al repetirlos, no sale lo que dicen.
+apart-hint = Estos recorridos se guardan, pero no cuentan: al recalcularlos, no sale lo que dicen.
 apart-ride = Tableta { $tablet }, recorrido { $seq }, { $name }
 apart-totals = dice { $said }, sale { $found }
 apart-no-recording = solo notas
@@ -276,22 +276,22 @@ apart-impossible-setup = una bici o un ciclista que no pueden existir
 apart-too-long = más largo de lo que puede ser un recorrido
 apart-not-finished = nunca llegó al final
 apart-other-version = hecho en otra versión del juego
-apart-not-same-ride = al repetirlo, es otro recorrido
-apart-other-marks = al repetirlo, tiene otras notas
+apart-not-same-ride = al recalcularlo, es otro recorrido
+apart-other-marks = al recalcularlo, tiene otras notas
 conflict-title = Contradicciones ({ $count })
 conflict-same-id = Dos recorridos distintos con el mismo identificador; se guardan los dos, no cuenta ninguno.
 conflict-same-seq = Dos recorridos con el mismo número de una tableta; se guardan los dos, no cuenta ninguno.
 
-## Un almacén propio del club
+## Un servidor propio del club
 
-store-title = Un almacén de tu club
+store-title = Un servidor de tu club
 store-intro = Todo funciona sin él. Con uno, las tabletas se encuentran solas: en un equipo de la sala («npm run club») o en una base de datos CouchDB que el club tiene o alquila. No se envía nada a ningún sitio antes de que alguien lo acepte aquí, en este dispositivo.
 store-take-title = Leer o pegar los ajustes
-store-take-hint = El equipo del almacén los muestra como código, y también cada dispositivo que lo usa. La cámara de la tableta también abre el código.
+store-take-hint = El equipo del servidor los muestra como código, y también cada dispositivo que lo usa. La cámara de la tableta también abre el código.
 store-take-paste = O el enlace de los ajustes
-store-take-none = Estos no son los ajustes completos de un almacén. Lee el código otra vez, o copia el enlace entero.
+store-take-none = Estos no son los ajustes completos de un servidor. Lee el código otra vez, o copia el enlace entero.
 store-give = Mostrar los ajustes a otro dispositivo
-store-give-title = Ajustes del almacén
+store-give-title = Ajustes del servidor
 store-give-hint = Un código para todas las tabletas y para quienes dirigen. Quien lo tenga puede leer todos los recorridos y añadir otros: muéstralo a quien puede hacerlo y no le hagas fotos.
 store-give-onlyHere = Esta página se abrió en localhost, que ninguna tableta puede abrir. Iníciala con «npm run club», o ábrela en la dirección que usan las tabletas.
 store-give-hide = Ocultar los ajustes
@@ -304,9 +304,9 @@ store-database = Base de datos
 store-name = Nombre
 store-password = Contraseña
 store-passwordHint = Se queda en este dispositivo y la puede leer quien lo use. Toma un nombre que no pueda hacer nada más.
-store-plainHttp = Esta página solo puede hablar con direcciones https, con el equipo del que vino y con este mismo equipo: con http simple, otros podrían leer por el camino el nombre, la contraseña y los recorridos. Usa https.
-store-plainHere = Con http simple, cualquiera en esta red puede leerlo todo. Úsalo en una red propia, o inicia el almacén con https.
-store-mixed = Esta página se abrió con https, así que el navegador no hablará con un almacén por http. Usa https.
+store-plainHttp = Esta página solo puede hablar con direcciones https, con el equipo del que vino y con este mismo equipo: con http simple, otros podrían leer durante el envío el nombre, la contraseña y los recorridos. Usa https.
+store-plainHere = Con http simple, cualquiera en esta red puede leerlo todo. Úsalo en una red propia, o inicia el servidor con https.
+store-mixed = Esta página se abrió con https, así que el navegador no hablará con un servidor por http. Usa https.
 store-badAddress = Una dirección empieza por https:// y no lleva nombre ni contraseña; una base de datos tiene minúsculas y cifras.
 store-consent = Si lo aceptas
 store-consent-sends =
@@ -315,7 +315,7 @@ store-consent-sends =
        *[yes] Después de cada recorrido de una sesión en grupo, este dispositivo envía a { $host }: los apodos, el número de esta tableta y los recorridos con sus notas. Trae lo que otras tabletas han puesto allí.
     }
 store-consent-more =
-    Quien se ocupa de ese almacén puede leerlo todo. No se envía nada más ni se pregunta a nadie más.
+    Quien se ocupa de ese servidor puede leerlo todo. No se envía nada más ni se pregunta a nadie más.
     Pregunta antes a tu club; con niños y niñas, también a quienes deciden por ellos. Usa apodos por los que no se reconozca a nadie.
     Puedes parar en cualquier momento. Lo que se ha enviado se queda allí hasta que el club lo borre.
 store-agree =
@@ -325,7 +325,7 @@ store-agree =
     }
 store-forget = Olvidar esta dirección
 store-offered-file = Un archivo recuperado nombra { $host }. Allí no se ha enviado nada. Acepta solo si sabes que es de tu club.
-store-offered-code = Estos son los ajustes de un almacén en { $host }. Allí no se ha enviado nada.
+store-offered-code = Estos son los ajustes de un servidor en { $host }. Allí no se ha enviado nada.
 store-offered-before = Aquí se guarda una dirección de antes: { $host }. Allí no se envía nada hasta que alguien lo acepte aquí otra vez.
 store-goesTo = Los recorridos van a { $host }
 store-what = Qué se envía
@@ -345,16 +345,16 @@ store-stop = Dejar de enviar
 store-stopHint = Lo que se ha enviado se queda allí hasta que el club lo borre. Los recorridos de este dispositivo se quedan como están.
 store-test = Preguntar si responde
 store-testing = Preguntando…
-store-works = El almacén responde y te deja entrar.
+store-works = El servidor responde y te deja entrar.
 store-off = No se envía nada.
-store-notAsked = Ninguna sesión ha hablado con el almacén desde que se abrió esta página.
-store-nothing = No hay nada pendiente para el almacén.
+store-notAsked = Ninguna sesión ha hablado con el servidor desde que se abrió esta página.
+store-nothing = No hay nada pendiente para el servidor.
 store-done =
     { $rides ->
-        [one] El único recorrido y todos los informes están en el almacén.
-       *[other] Los { $rides } recorridos y los informes están todos en el almacén.
+        [one] El único recorrido y todos los informes están en el servidor.
+       *[other] Los { $rides } recorridos y los informes están todos en el servidor.
     }
-store-sending = Enviando al almacén: por enviar, { $left }.
+store-sending = Enviando al servidor: por enviar, { $left }.
 store-again = Próximo intento en { $seconds } s.
 store-safe =
     { $left ->
@@ -362,13 +362,13 @@ store-safe =
         [one] Queda { $left }; está a salvo en este dispositivo.
        *[other] Quedan { $left }; están a salvo en este dispositivo.
     }
-store-unreachable = El almacén no responde: no hay red, está apagado, o esta página no está entre las que admite.
-store-busy = El almacén no tiene tiempo ahora.
-store-disk-full = El disco del almacén está lleno. Díselo a quien se ocupa de él.
-store-wrong-password = El almacén no acepta este nombre y esta contraseña.
+store-unreachable = El servidor no responde: no hay red, está apagado, o esta página no está entre las que admite.
+store-busy = El servidor no tiene tiempo ahora.
+store-disk-full = El disco del servidor está lleno. Díselo a quien se ocupa de él.
+store-wrong-password = El servidor no acepta este nombre y esta contraseña.
 store-not-allowed = Este nombre no puede escribir en esta base de datos.
-store-no-database = No hay tal base de datos. Primero hay que crearla.
-store-bad-address = La dirección o el nombre de la base de datos no puede ser correcto.
-store-not-a-store = Allí responde algo, pero no es un almacén de estos.
-store-endless = El almacén da más de lo que se puede tomar de una vez. Lo que llegó se ha guardado; el resto se pide enseguida.
-store-some-refused = El almacén no ha querido algunos recorridos. Están a salvo en este dispositivo; entrégalos en un archivo.
+store-no-database = Esa base de datos no existe. Primero hay que crearla.
+store-bad-address = Hay un error en la dirección o en el nombre de la base de datos.
+store-not-a-store = Allí responde algo, pero no es un servidor de estos.
+store-endless = El servidor da más de lo que se puede tomar de una vez. Lo que llegó se ha guardado; el resto se pide enseguida.
+store-some-refused = El servidor no ha querido algunos recorridos. Están a salvo en este dispositivo; entrégalos en un archivo.

@@ -46,7 +46,7 @@ changedSure = Este archivo se cambió o se dañó después de guardarlo. Si sabe
 changedLeave = Dejarlo
 changedTake = Recuperar lo que se lea
 # The file names a club's own store.
-namesStore = También nombra un almacén en { $host }. Allí no se envía nada.
+namesStore = También nombra un servidor en { $host }. Allí no se envía nada.
 lookAtStore = Verlo
 takenBack = Recuperados: { $added }. Ya estaban aquí: { $already }.
 refused =

@@ -44,7 +44,7 @@ again = Otra vez
 next = Siguiente: { $level }
 takeOver = Cambio de turno: pedalea tu amigo
 roads = Todos los caminos
-grownUps = Para mayores: el recorrido al detalle
+grownUps = Para personas adultas: el recorrido al detalle
 
 # Read aloud in place of the picture.
 picture = Una mesa con manzanas. En la fiesta están tu amigo, el perro y el erizo.

@@ -22,12 +22,12 @@ needed =
         [object] un objeto entre { "{ }" }
        *[other] otra cosa
     }
-schema-missing = Esto falta. Añade { needed }.
+schema-missing = Falta esto. Añade { needed }.
 # $allowed: what may stand there, as one word or a list.
 schema-missing-allowed =
     { $count ->
-        [1] Esto falta. Escribe { $allowed }.
-       *[other] Esto falta. Usa uno de estos: { $allowed }.
+        [1] Falta esto. Escribe { $allowed }.
+       *[other] Falta esto. Usa uno de estos: { $allowed }.
     }
 schema-wrong-type = Aquí pone: { found }. Hace falta { needed }.
 schema-endless = Este número es demasiado grande para leerlo. Escribe { needed }.
@@ -96,7 +96,7 @@ level-pitches-too-dense =
         [one] { $pitchCount } repecho necesita al menos { $least } de camino; este trozo tiene { $length }.
        *[other] { $pitchCount } repechos necesitan al menos { $least } de camino; este trozo tiene { $length }.
     }
-level-recorded-too-steep = Aquí el camino grabado pasa de { $limit } de pendiente. Suaviza primero las altitudes.
+level-recorded-too-steep = Aquí el camino grabado pasa del { $limit } de pendiente. Suaviza primero las altitudes.
 level-backwards = Este tramo acaba antes de empezar. "toM" debe ser mayor que "fromM".
 level-beyond-end =
     { $part ->
@@ -119,14 +119,14 @@ level-cannot-climb = Aquí hay que ir a pie de { $from } a { $to } (hasta { $slo
 # These two stand behind the one before. $metres: how far a turn of the pedals carries.
 takes-gear = Para pedalear haría falta una marcha de { $metres } por vuelta.
 takes-power = Ninguna marcha basta; para pedalear harían falta más de { $watts } W.
-level-cannot-hold-cadence = En la pendiente de { $slope } en { $at } no se pueden mantener { $heldRpm } rpm con la marcha más suave ({ $gear }); quedan { $cadenceRpm } rpm.
-level-stop-uphill = La línea de detención en { $at } está en { $slope } de subida: arrancar ahí es una lucha.
-level-stop-downhill = La línea de detención en { $at } está en { $slope } de bajada: arrancando ahí no se aprende nada.
+level-cannot-hold-cadence = En la pendiente del { $slope } en { $at } no se pueden mantener { $heldRpm } rpm con la marcha más suave ({ $gear }); quedan { $cadenceRpm } rpm.
+level-stop-uphill = La línea de detención en { $at } está en una subida del { $slope }: arrancar ahí cuesta mucho.
+level-stop-downhill = La línea de detención en { $at } está en una bajada del { $slope }: arrancando ahí no se aprende nada.
 level-hidden-long = El camino sigue oculto durante { $length } con { $sight } de visibilidad: eso es ir a ciegas, no mirar lejos.
-level-hidden-pitch = El repecho de { $steepest } en { $foot } se ve solo { $sight } antes; nadie puede cambiar a tiempo.
+level-hidden-pitch = El repecho del { $steepest } en { $foot } se ve solo { $sight } antes; nadie puede cambiar a tiempo.
 level-seed-unused = Todos los recorridos de este nivel tienen el mismo camino, así que no puede mostrar lo aprendido. Añade toboganes o repechos al azar.
 # $seed: another seed of chance.
-level-seed-moves-stop = Con otro número del azar ({ $seed }), esta línea de detención queda en { $slope } de pendiente.
+level-seed-moves-stop = Con otro número del azar ({ $seed }), esta línea de detención queda en una pendiente del { $slope }.
 
 ## Plans of group sessions
 
@@ -138,7 +138,7 @@ plan-unknown-key = "{ $key }" no es parte de un plan. Quítalo o revisa cómo es
 plan-unknown-kind = Un recorrido de un plan es del tipo bundled, own o check.
 plan-bad-format = Usa solo minúsculas, cifras y guiones, por ejemplo "first-evening".
 plan-invalid = Esto no encaja aquí. Compara con un plan listo.
-plan-dirty-text = El título tiene signos invisibles, o espacios al principio o al final. Escríbelo otra vez.
+plan-dirty-text = El título tiene caracteres invisibles, o espacios al principio o al final. Escríbelo otra vez.
 # $first: one or two words; $others: a list.
 plan-unknown-bike = No existe esa bici. Usa { $first }, o una de estas: { $others }.
 plan-unknown-rider = No existe ese ciclista. Usa { $first }, o uno de estos: { $others }.
@@ -150,5 +150,5 @@ link-too-big = Lo compartido es demasiado grande para un nivel.
 link-not-packed = Lo compartido no es un nivel. Compártelo otra vez desde el taller de niveles.
 link-not-shared = Esto no es un nivel compartido. Copia el enlace entero, de la primera a la última letra.
 link-newer-version = Este nivel lo compartió una versión más nueva (formato { $version }); esta lee hasta { $readsUpTo }. Actualiza el juego.
-link-damaged = El nivel compartido está incompleto o cambió por el camino. Copia otra vez el enlace entero.
-link-unknown-packing = El nivel compartido está empaquetado de un modo que aquí no se conoce. Actualiza el juego.
+link-damaged = El nivel compartido está incompleto o cambió durante el envío. Copia otra vez el enlace entero.
+link-unknown-packing = El nivel compartido está comprimido de un modo que aquí no se conoce. Actualiza el juego.

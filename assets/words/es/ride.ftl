@@ -2,7 +2,7 @@
 
 title = Recorriendo: { $level }
 failed-not-fetched = No se ha podido cargar la imagen del recorrido. Mira si hay conexión y prueba otra vez.
-failed-no-canvas = Este navegador no deja que el juego dibuje una imagen, así que no hay nada por donde pedalear. Permítelo en sus ajustes (a menudo en privacidad) o abre el juego en otro navegador.
+failed-no-canvas = Este navegador no deja que el juego dibuje una imagen, así que no verías el camino. Permítelo en sus ajustes (a menudo en privacidad) o abre el juego en otro navegador.
 failed-broken = Este recorrido no puede empezar: algo en él no funciona. Prueba otro nivel o elige la bici de nuevo.
 again = Probar otra vez
 pausedHint = El camino espera. Tu marcha también.
@@ -14,7 +14,7 @@ controls = Qué hacen tus manos
 watching = Tu recorrido, una vez más.
 backToDebrief = Volver a tu recorrido
 steeper = Algo más empinado que antes: ya lo tienes.
-gentler = Algo más llano que antes.
+gentler = Algo menos empinado que antes.
 
 ## The first steps with the levers
 
@@ -24,7 +24,7 @@ step-ease = aflojar
 # What is said once it was done; in the hub gears shift another way.
 done-rear-easier =
     { $gears ->
-        [hub] El buje la toma cuando aprietas menos. Las piernas giran ligeras.
+        [hub] El buje cambia cuando aprietas menos. Las piernas giran ligeras.
        *[sprockets] La cadena trepa. Las piernas giran ligeras.
     }
 done-rear-harder = Piernas más lentas, más fuerza.
@@ -36,8 +36,8 @@ done-ease =
         }
        *[sprockets] Al aflojar, la cadena se puede mover. Ahora aprieta otra vez.
     }
-wrong-rear-easier = Eso era más suave.
-wrong-rear-harder = Eso era más dura.
+wrong-rear-easier = Esa era más suave.
+wrong-rear-harder = Esa era más dura.
 wrong-front-smaller = Eso era un plato más pequeño.
 wrong-front-bigger = Eso era un plato más grande.
 wrong-ease = Eso era aflojar.

@@ -17,7 +17,7 @@ bring-what = Archivos GPX con cadencia, un punto por segundo. Pueden ser varios 
 bring-bike = Hecha con { $parts } y neumáticos de { $tyre }.
 bring-otherBike = Era otra bici
 # Beside a box that is ticked.
-bring-teeth = No son los dientes de esa salida. Entonces las marchas se distinguen sin nombre, y menos de ellas.
+bring-teeth = No son los dientes de la bici de esa salida. Entonces las marchas se distinguen sin nombre, y menos de ellas.
 bring-files = Elegir archivos GPX
 # Answers to the question what the heights of a file are in.
 bring-metres = Están en metros

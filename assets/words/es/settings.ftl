@@ -75,4 +75,4 @@ language-device = Como diga este dispositivo
 translated = Estas palabras se tradujeron sin que las leyera nadie de lengua española. Si alguna está mal: DEVELOPERS.md, en el código fuente del juego, dice cómo corregirla.
 # Some messages of this language are not written yet.
 untranslated = Aún no está todo traducido; el resto está en inglés.
-notFetched = Este idioma no ha llegado. Mira si hay conexión y elígelo otra vez.
+notFetched = No se ha podido cargar este idioma. Mira si hay conexión y elígelo otra vez.

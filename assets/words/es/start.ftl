@@ -4,7 +4,7 @@ ride = Pedalear
 rideAgain = Seguir
 byEar = Pedalear de oído
 byEye = Pedalear con la vista
-picture = Un ciclista llega en su bici al pie de una cuesta.
+picture = Alguien llega en bici al pie de una cuesta.
 newer = Hay una versión más nueva.
 loadNewer = Usarla
 

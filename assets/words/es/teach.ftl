@@ -24,9 +24,9 @@ lengthFor = { $length }, { $audience }
 planTitle = { $audience }, { $minutes } minutos
 open = Abrir una copia
 openHint = Un archivo que se guardó aquí
-ownGone = Una copia vive en su archivo. Abre otra vez el archivo.
+ownGone = Una copia solo existe en su archivo. Ábrelo otra vez.
 print = Imprimir
-change = Cambiar una copia
+change = Editar una copia
 save = Guardar archivo
 done = Ver la hoja
 changing = Tu copia
@@ -61,13 +61,13 @@ problems-too-big = Este archivo es demasiado grande para un plan de sesión. Abr
 problems-not-json = Este archivo no se puede leer. Abre uno que se haya guardado en esta página.
 problems-not-a-session-plan = Este archivo no es un plan de sesión. Abre uno que se haya guardado en esta página.
 problems-newer-schema = Este plan lo guardó una versión más nueva del juego. Actualiza esta y ábrelo otra vez.
-problems-dirty-text = Este plan tiene signos que no se pueden mostrar. Quítalos en un editor de texto y ábrelo otra vez.
+problems-dirty-text = Este plan tiene caracteres que no se pueden mostrar. Quítalos en un editor de texto y ábrelo otra vez.
 
 # After the cautions of cautions.ftl, on every page. Exact: somebody could be hurt.
 moreCautions =
     No acerques los dedos a una cadena en marcha.
     Las marchas en el buje se cambian al revés: sin presión o en parado; después, apretar otra vez. Con freno de contrapedal, los pedales no giran hacia atrás.
-    Las bicis con motor arrancan fuerte, tardan más en parar y pesan; una rueda delantera con motor patina en suelo mojado: con suavidad, y solo como permita la ley local. Con motor central: aflojar (buje: quitar la presión), esperar un respiro y cambiar.
+    Las bicis con motor arrancan fuerte, tardan más en parar y pesan mucho; una rueda delantera con motor patina en suelo mojado: con suavidad, y solo como permita la ley local. Con motor central: aflojar (buje: quitar la presión), esperar un respiro y cambiar.
 defers = Sigue lo que diga tu federación, tu escuela o un instructor titulado; eso y la ley local van antes que esta hoja.
 practice = Todo lo demás de esta página es práctica habitual, sin fuente.
 
@@ -88,13 +88,13 @@ homeSheet-title = Para casa
 homeSheet-child = Para ti
 homeSheet-childLines =
     Hoy he practicado el clic antes de la cuesta.
-    Enseña a tu familia qué maneta lo hace más suave.
+    Enseña a tu familia qué maneta pone una marcha más suave.
     Busca tres cuestas cerca de ti. ¿Dónde harías clic?
     Escucha: ¿tu clic suena poco o mucho?
 homeSheet-draw = Dibuja una cuesta, y una cruz donde haces clic.
 homeSheet-parents = Para la familia
 homeSheet-parentLines =
-    Antes de cada salida conviene mirar frenos, neumáticos, sillín y casco. Una marcha que salta o rasca es cosa de un mecánico.
+    Antes de cada salida hay que revisar frenos, neumáticos, sillín y casco. Una marcha que salta o rasca es cosa de un mecánico.
     Lo primero es pedalear en compañía en un sitio tranquilo, llano y cerrado al tráfico. Siempre hay una persona adulta a cargo.
     Mejor preguntar «¿Qué viene?» que decir «¡Cambia ya!». El sitio lo encuentra el niño o la niña.
     Diez minutos bastan. Hay que parar mientras aún es divertido, y también si algo duele.
@@ -107,7 +107,7 @@ certificateSheet-title = Diploma
 certificateSheet-says = ha practicado con la bici y ha demostrado:
 certificateSheet-learnt =
     Miro la cuesta antes de que llegue.
-    Hago clic antes de la cuesta, no en ella.
+    Hago clic antes de la cuesta, no en medio.
     Aflojo los pies mientras se mueve la cadena.
     Paro con la marcha con la que arranco.
     Sé decir qué viene mientras pedaleo.
@@ -119,21 +119,21 @@ certificateSheet-coach = Dirige:
 
 card-cone-title = Clic en el cono
 card-cone-doing =
-    Un cono está diez metros antes de la pendiente, o de una raya de tiza.
+    Hay un cono diez metros antes de la pendiente, o de una raya de tiza.
     Ve hacia él con calma, la vista en la pendiente.
     En el cono: afloja, un clic más suave, sigue.
 card-cone-needs = Dos conos, tiza, 40 m de terreno tranquilo y llano con una pendiente suave o una raya.
 card-cone-safe = De uno en uno, en el mismo sentido, a seis largos de bici. Nadie espera en la zona de frenado.
-card-cone-watch = ¿El clic llega en el cono y acaba antes de la pendiente? ¿Las cabezas siguen altas?
+card-cone-watch = ¿El clic llega en el cono y acaba antes de la pendiente? ¿Todo el mundo lleva la vista al frente?
 card-cone-easier = Primero sin clic: decir «ya» en el cono.
 card-cone-harder = Se quita el cono. Cada cual elige el sitio y dice «ya».
-card-soft-feet-title = Aflojar ante quien dirige
+card-soft-feet-title = Aflojar al pasar
 card-soft-feet-doing =
     Pasa con calma ante quien dirige.
     Un clic aflojando los pies, justo antes.
     Escucha: un clic que suena poco es bueno.
 card-soft-feet-needs = 40 m de terreno tranquilo y llano, y una bici con las marchas ya revisadas.
-card-soft-feet-safe = Quien dirige está a un lado, nunca en la línea. Ningún dedo cerca de una cadena.
+card-soft-feet-safe = Quien dirige está a un lado, nunca en la trayectoria. Ningún dedo cerca de una cadena.
 card-soft-feet-watch = ¿Se paran las piernas? Deben apretar poco y seguir girando. Con marchas en el buje descansan; con motor central esperan un respiro.
 card-soft-feet-easier = Solo aflojar, sin clic.
 card-soft-feet-harder = Dos clics seguidos, con una vuelta de biela en medio.
@@ -144,9 +144,9 @@ card-starting-gear-doing =
     Para, un pie a tierra, frenos apretados. Arranca con esa marcha.
 card-starting-gear-needs = Tiza para una línea, 30 m de terreno tranquilo y llano. Antes, cada cual prueba sus frenos.
 card-starting-gear-safe = De uno en uno. Quien sigue arranca cuando ya se ha ido quien iba antes. Motor: ayuda mínima, con suavidad.
-card-starting-gear-watch = ¿Está puesta la marcha antes de que pare la rueda? ¿El primer pedaleo es suave, sin tambaleo?
+card-starting-gear-watch = ¿Está puesta la marcha antes de que pare la rueda? ¿La primera pedalada sale fácil, sin tambaleo?
 card-starting-gear-easier = Parar en cualquier sitio; el clic lo dice quien dirige.
-card-starting-gear-harder = Quien dirige levanta la mano: parar en la mano.
+card-starting-gear-harder = Sin línea: parar cuando quien dirige levanta la mano.
 card-talk-title = Hablar y pedalear
 card-talk-doing =
     Da una vuelta y di en voz alta qué viene: «llano», «cuesta», «parada».
@@ -165,7 +165,7 @@ road-20 = Dos personas lo recorren en la pantalla grande, una tras otra. El rest
 road-45 = Todo el grupo lo recorre una vez, en dos dispositivos, hasta ocho ciclistas. Quien espera dice «ya».
 road-60 = Todo el grupo lo recorre una o dos veces, en dos dispositivos, hasta ocho ciclistas. Quien espera dice «ya».
 
-longer-adults = Cada cual enseña en parado la maneta que lo hace más suave, con la rueda levantada y ningún dedo cerca de la cadena.
+longer-adults = Cada cual enseña en parado la maneta que pone una marcha más suave, con la rueda levantada y ningún dedo cerca de la cadena.
 lines-adults-warmUp =
     Revisar las bicis: los frenos muerden, los neumáticos están duros, sillín y manillar firmes, cascos bien puestos.
     Dos vueltas tranquilas; en la segunda, un clic más duro y otra vez un clic más suave.
@@ -179,7 +179,7 @@ lines-adults-question =
 lines-adults-drill = En un sitio tranquilo, llano y cerrado al tráfico, en un solo sentido. Las fichas dicen cómo se monta y cómo se cuida la seguridad.
 lines-adults-watch =
     Piernas que paran antes del clic, clics que llegan ya en la pendiente, ojos en la cadena.
-    Alguien va atrancado: dos marchas más suaves y la misma vuelta otra vez. Dolor significa parar.
+    Alguien va atrancado: dos marchas más suaves y la misma vuelta otra vez. Si algo duele, se para.
 lines-adults-end =
     Cada cual dice una cosa que hará antes de la próxima cuesta.
     La próxima vez: la misma vuelta, con el clic un poco antes o un poco después.
@@ -194,7 +194,7 @@ lines-mixed-say =
     Rápido o lento hoy da igual; cuenta cambiar pronto y sin ruido.
 lines-mixed-question =
     ¿Qué hizo el mejor recorrido antes del repecho que casi nadie de este grupo hizo?
-    ¿Quienes tienen experiencia cambiaron antes, o solo menos?
+    ¿Quienes tienen experiencia cambiaron antes, o solo menos veces?
 lines-mixed-drill = Por parejas en un sitio tranquilo y cerrado al tráfico. Quien va detrás dice después dónde llegó el clic.
 lines-mixed-watch =
     Ciclistas con experiencia que hacen carreras: una sola marcha para toda la vuelta.
@@ -208,11 +208,11 @@ lines-children-warmUp =
     Una persona adulta a cargo revisa cada bici: frenos, neumáticos, sillín, casco. Quien no tenga marchas hace los ejercicios sin el clic.
     Dos vueltas en fila, despacio, a un largo de bici.
 lines-children-say =
-    Clic antes de la cuesta, no en ella.
+    Clic antes de la cuesta, no en medio.
     Afloja los pies mientras se mueve la cadena.
     Mira la cuesta, no la cadena.
 lines-children-question =
-    ¿Qué cuesta nos sorprendió más?
+    ¿Qué cuesta sorprendió a más gente?
     ¿Dónde hacemos clic la próxima vez?
 lines-children-drill = De uno en uno, en un sitio tranquilo y cerrado al tráfico, con una persona adulta a cargo. Las fichas dicen cómo.
 lines-children-watch =

@@ -21,10 +21,10 @@ privacy =
 careTitle = Prudence
 care =
     Un jeu apprend le bon moment, pas la circulation.
-    Entraîne-toi d’abord dans un endroit calme, plat et fermé. Les yeux sur la route, pas sur la chaîne.
+    Entraîne-toi d’abord dans un endroit calme, plat et fermé à la circulation. Les yeux sur la route, pas sur la chaîne.
     Les freins, le casque et la loi de l’endroit où tu roules passent d’abord.
     Les enfants roulent avec un adulte responsable.
-    Un vélo à moteur démarre plus fort qu’on ne croit, met plus de temps à s’arrêter et est lourd à pousser. Pour l’âge, le casque et la vitesse, c’est la loi de l’endroit où tu roules qui décide.
+    Un vélo à assistance électrique démarre plus fort qu’on ne croit, met plus de temps à s’arrêter et est lourd à pousser. Pour l’âge, le casque et la vitesse, c’est la loi de l’endroit où tu roules qui décide.
     Mal aux genoux ou à la poitrine : arrête-toi et demande à un médecin.
     Ce que l’on peut changer comme pignons, plateaux et chaînes est limité par ce que les dérailleurs acceptent : demande à un mécanicien qualifié et lis les documents du fabricant.
     Garde les doigts loin d’une chaîne qui bouge.

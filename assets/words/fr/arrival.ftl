@@ -4,7 +4,7 @@ onItsWay = Le jeu arrive.
 stuck =
     Si ce texte reste, une partie du jeu n’est pas passée. Regarde si le réseau est là : un Wi-Fi public demande parfois de s’identifier d’abord sur sa propre page. Un vieux navigateur a peut-être besoin d’une mise à jour.
 again = Recharger la page
-safe = Ce que tu as roulé reste gardé sur cet appareil.
+safe = Tes passages restent gardés sur cet appareil.
 noScript =
     Ce navigateur n’exécute pas de scripts (JavaScript) sur cette page, et le jeu en est fait. Autorise-les ici, puis recharge la page.
 framed =

@@ -1,7 +1,7 @@
 ### L'atelier de niveaux : on y fait ses propres routes, à partir de rien ou d'une sortie enregistrée. Longueurs,
 ### hauteurs, vitesses, pentes et parts arrivent déjà écrites, avec leur unité.
 
-intro = Fais une route pour t’entraîner : de tête, ou à partir d’une route vraiment roulée.
+intro = Fais une route pour t’entraîner : de tête, ou à partir d’une route vraiment parcourue.
 opening = L’atelier se prépare…
 openFailed = L’atelier n’a pas pu être chargé. Recharge la page, puis réessaie.
 named = { $doing } : { $what }
@@ -23,7 +23,7 @@ home-copyButton = Le copier
 home-own = Tes niveaux
 home-none = Aucun pour l’instant. Ce que tu enregistres ici se trouve aussi sur la page « Niveaux ».
 home-ride = Rouler
-home-edit = Changer
+home-edit = Modifier
 home-duplicate = Dupliquer
 home-remove = Effacer
 home-removed = « { $title } » est effacé.
@@ -51,7 +51,7 @@ keep-faulty = On pourra l’enregistrer quand les points sous « { check-title
 keep-private-window = Pas enregistré : le navigateur ne garde rien dans cette fenêtre. Télécharge-le dans un fichier.
 keep-disk-full = Pas enregistré : l’appareil n’a plus de place. Télécharge-le dans un fichier.
 keep-newer-version = Pas enregistré : une version plus récente du jeu est passée par ici. Recharge la page.
-keep-blocked = Pas enregistré : un autre onglet du jeu bloque le chemin. Ferme-le et réessaie.
+keep-blocked = Pas enregistré : un autre onglet du jeu l’empêche. Ferme-le et réessaie.
 keep-failed = Pas enregistré : le navigateur ne répond pas. Par prudence, télécharge-le dans un fichier.
 
 ## La route à l'atelier
@@ -74,12 +74,12 @@ edit-addPiece = Ajouter un morceau de route
 edit-addPlaced = Ajouter quelque chose sur la route
 edit-earlier = Plus tôt
 edit-later = Plus tard
-edit-duplicate = Doubler
+edit-duplicate = Dupliquer
 edit-remove = Enlever
 edit-nothing = Rien pour l’instant.
 edit-wholeMetres = Un niveau est gardé en mètres entiers : les longueurs en pieds peuvent changer un peu.
 edit-more = Plus sur ce niveau
-edit-lesson = Ce qu’il apprend
+edit-lesson = Ce qu’il enseigne
 edit-audience = Pour
 edit-everyone = tout le monde
 edit-children = les enfants
@@ -181,7 +181,7 @@ reference-speedLane = Allure
 reference-scale = { $low } – { $high }
 reference-lane = { $what } : { $range }
 reference-best = le meilleur passage
-reference-ridden = ce qui a été roulé
+reference-ridden = ta sortie
 reference-legend = Marques sur la route : ▲ passer plus facile, ▼ passer plus dur.
 reference-shift =
     { $direction ->
@@ -244,8 +244,8 @@ opened-already = Tu as déjà exactement cette route : « { $title } ».
 opened-keepCopy = Garder une autre copie
 opened-climbed = Montée
 opened-fingerprint = Empreinte de la route
-opened-reading = Le lien se déplie…
-opened-no = Ce navigateur ne peut pas déplier le lien. Demande plutôt le fichier.
+opened-reading = Décompression…
+opened-no = Ce navigateur ne peut pas décompresser le lien. Demande plutôt le fichier.
 
 ## Une route tirée d'une sortie enregistrée
 
@@ -256,7 +256,7 @@ road-drop = ou dépose-le n’importe où sur cette page. Il peut être compress
 road-reading = Lecture : { $share }
 road-cancel = Arrêter
 road-cancelled = Arrêté. Rien n’a été gardé.
-road-refused = Aucune route ne peut être tirée de ce fichier
+road-refused = Impossible de tirer une route de ce fichier
 road-facts = { $length }, { $climbed } de montée, jusqu’à { $steepest }, avec { $points } points.
 road-quality = Jusqu’où se fier à ses hauteurs
 road-grades-good = Bien : elles s’accordent entre elles.
@@ -269,7 +269,7 @@ road-options-straight = les franchir en ligne droite
 road-options-longest-part = ne prendre que la plus longue partie sans trou
 road-options-metres = mètres
 road-options-feet = pieds
-road-track = seulement la nº { $track }
+road-track = seulement la trace { $track }
 road-stretch = Quel tronçon ?
 road-profile = La route enregistrée vue de côté, avec le tronçon choisi
 road-hardest = Les { $length } les plus durs
@@ -279,8 +279,8 @@ road-chosen = Le niveau : { $length }, { $climbed } de montée, jusqu’à { $
 road-flatter = La route enregistrée était plus raide : { $climbed } de montée, jusqu’à { $steepest }. Un niveau va jusqu’à { $limit } : ses parties raides montent moins.
 road-titleField = Titre du niveau
 road-titleHint = À toi de le donner ; rien n’est pris dans le fichier.
-road-sentence = Une route vraiment roulée.
+road-sentence = Une route vraiment parcourue.
 road-make = Enregistrer comme niveau
 road-needsTitle = Donne-lui un titre.
-road-timed = Le fichier dit à quelle allure la route a été roulée. Tu peux comparer cela à l’atelier.
+road-timed = Le fichier dit à quelle allure la route a été parcourue. Tu peux comparer cela à l’atelier.
 road-working = Un instant…

@@ -2,7 +2,7 @@
 
 intro = Prends le vélo qui ressemble le plus au tien. Il roule comme le disent ses vitesses, ses roues et son poids.
 bikes = Vélo
-ownHint = Tes dents à toi, tes pneus à toi
+ownHint = Tes propres plateaux, pignons et pneus
 done = Rouler avec ce vélo
 motorTitle = Avant de rouler avec un moteur
 

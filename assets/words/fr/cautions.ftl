@@ -3,7 +3,7 @@
 title = Un jeu apprend le bon moment, pas la circulation.
 outside = Avant d’essayer dehors
 short =
-    Sur un vrai vélo, entraîne-toi d’abord dans un endroit calme, plat et fermé.
+    Sur un vrai vélo, entraîne-toi d’abord dans un endroit calme, plat et fermé à la circulation.
     Les yeux sur la route, pas sur la chaîne. Les freins, le casque et la loi de l’endroit où tu roules passent d’abord.
     Les enfants roulent avec un adulte responsable.
     Mal aux genoux ou à la poitrine : arrête-toi, et demande à un médecin.
@@ -13,7 +13,7 @@ all = Tout lire
 motor =
     Il démarre plus fort qu’on ne croit : appuie doucement au début, un doigt sur le frein.
     Il est lourd : il met plus de temps à s’arrêter, et il est dur à pousser et à soulever.
-    Ne touche ni au moteur ni à la batterie ; si quelque chose n’y va pas, c’est l’affaire d’un mécanicien.
+    Ne touche ni au moteur ni à la batterie ; si quelque chose ne va pas, c’est l’affaire d’un mécanicien.
     À partir de quel âge, avec quel casque et à quelle vitesse on peut rouler change d’un endroit à l’autre : la loi de l’endroit où tu roules passe d’abord.
 motorWheel = Une roue entraînée par un moteur glisse plus vite sur sol mouillé, sur le gravier et dans les virages, surtout la roue avant : là, appuie doucement.
 motorPlaces = Ce que disent certains endroits

@@ -128,7 +128,7 @@ minutes-left =
         [1] encore une minute environ
        *[other] encore { $minutes } minutes environ
     }
-minutes-noneLeft = tout est roulé
+minutes-noneLeft = tout est fait
 minutes-leftBehind =
     { $behind ->
         [one] { minutes-left }, { $behind } minute de retard
@@ -140,7 +140,7 @@ minutes-leftBehind =
 form-title = Ton plan
 form-name = Titre
 form-nameHint = par exemple : mardi, premières côtes
-form-rides = Ce que l’on roule
+form-rides = Au programme
 form-ridesHint = Dans l’ordre où tu les choisis.
 form-ownLevels = Tes propres niveaux
 form-attempts = Essais chacun
@@ -154,7 +154,7 @@ form-bike = Vélo
 form-ownBike = Celui réglé sur cet appareil
 form-rider = Cycliste
 form-byBike = Celui qui va avec le vélo
-form-byFeel = Chacun choisit à peu près
+form-byFeel = Chacun choisit au ressenti
 form-aids = Aides pendant le passage
 
 form-aidsNames-as-level = comme dans le niveau
@@ -172,7 +172,7 @@ form-orders-free = qui veut
 form-save = Enregistrer le plan
 form-saveAndGo = Enregistrer et choisir les cyclistes
 form-problems = Pas encore :
-form-noRide = Choisis au moins une chose à rouler.
+form-noRide = Choisis au moins une route.
 form-noTitle = Donne un titre au plan.
 
 ## Une séance
@@ -191,7 +191,7 @@ tablets-out-title = Distribuer le plan
 tablets-out-hint = D’autres appareils le prennent par code, lien ou fichier.
 
 tablets-back-title = Rendre les passages
-tablets-back-hint = Ce qui a été roulé sur cet appareil, pour qui encadre.
+tablets-back-hint = Les passages faits sur cet appareil, pour qui encadre.
 
 tablets-collect-title = Réunir les passages
 tablets-collect-hint = Ce qui est revenu, d’où, et ce qui manque.
@@ -233,7 +233,7 @@ round-ridingSays = Le passage n’est pas allé jusqu’au bout : il ne compte
 round-rideAgain = Refaire
 round-notNow = Pas maintenant
 round-marking = Le passage est en train d’être noté…
-round-notMarked = Le passage n’a pas pu être noté maintenant. Il est gardé : recharge la page, et le jeu réessaie. Le refaire le remplace.
+round-notMarked = Le passage n’a pas pu être noté maintenant. Il est gardé : recharge la page, et le jeu réessaie. Si on le refait, il est remplacé.
 round-debrief = Bilan complet
 round-ridden = { $name } a roulé
 round-total = Total
@@ -247,7 +247,7 @@ round-doneSays = C’est le moment de regarder ensemble.
 round-toPicture = Vers l’image du groupe
 round-feel = Tu roules comment ?
 round-noLevel = Le niveau de ce passage n’est pas sur cet appareil.
-round-notKept = Cela n’a pas pu être gardé sur l’appareil. On peut continuer, mais recharger la page le perdrait.
+round-notKept = Cela n’a pas pu être gardé sur l’appareil. On peut continuer, mais on le perdrait en rechargeant la page.
 round-fullRound = Le groupe est complet.
 round-taken = Ce nom est déjà pris.
 round-addTitle = Qui est là ?
@@ -266,9 +266,9 @@ remark-fine =
     }
 remark-early = Raidillon { $pitch } : trop tôt, { $distance } avant le pied. Attends un peu.
 remark-lateAfter = Raidillon { $pitch } : trop tard, { $distance } après le pied. Change avant.
-remark-lateBefore = Raidillon { $pitch } : tard, à { $distance } seulement du pied. Change plus tôt.
-remark-notFinished = Raidillon { $pitch } : au pied, les changements n’étaient pas finis. Continue de cliquer avant lui.
-remark-never = Raidillon { $pitch } : aucun changement vers plus facile n’a été fait pour lui.
+remark-lateBefore = Raidillon { $pitch } : tard, seulement { $distance } avant le pied. Change plus tôt.
+remark-notFinished = Raidillon { $pitch } : au pied, les changements n’étaient pas finis. Finis de changer avant.
+remark-never = Raidillon { $pitch } : rien n’a été passé plus facile pour lui.
 remark-earlyNoPlace = Raidillon { $pitch } : trop tôt. Attends un peu.
 remark-gear = Raidillon { $pitch } : changement fait à temps, mais pas vers la bonne vitesse.
 
@@ -314,11 +314,27 @@ picture-rides =
         [one] { $riders } cycliste
        *[other] { $riders } cyclistes
     }, sans noms
-picture-caught = Le raidillon { $pitch } a piégé { $count } cyclistes sur { $all }
+picture-caught =
+    { $count ->
+        [one] Le raidillon { $pitch } a piégé { $count } cycliste sur { $all }
+       *[other] Le raidillon { $pitch } a piégé { $count } cyclistes sur { $all }
+    }
 
-picture-wrong-late = Raidillon { $pitch } : { $count } cyclistes sur { $all } trop tard
-picture-wrong-early = Raidillon { $pitch } : { $count } cyclistes sur { $all } trop tôt
-picture-wrong-mixed = Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard
+picture-wrong-late =
+    { $count ->
+        [one] Raidillon { $pitch } : { $count } cycliste sur { $all } trop tard
+       *[other] Raidillon { $pitch } : { $count } cyclistes sur { $all } trop tard
+    }
+picture-wrong-early =
+    { $count ->
+        [one] Raidillon { $pitch } : { $count } cycliste sur { $all } trop tôt
+       *[other] Raidillon { $pitch } : { $count } cyclistes sur { $all } trop tôt
+    }
+picture-wrong-mixed =
+    { $all ->
+        [one] Raidillon { $pitch } : sur { $all } cycliste, { $early } trop tôt et { $late } trop tard
+       *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard
+    }
 picture-right = Aucun raidillon n’a été pris trop tôt ou trop tard
 picture-ready =
     Groupe prêt { $groupSide ->
@@ -330,8 +346,8 @@ picture-ready =
     }.
 picture-neverReady =
     { $bestSide ->
-        [after] La plupart n’ont jamais été prêts, le meilleur passage l’était { $best } après le pied.
-       *[before] La plupart n’ont jamais été prêts, le meilleur passage l’était { $best } avant le pied.
+        [after] La plupart n’ont jamais été prêts ; le meilleur passage l’était { $best } après le pied.
+       *[before] La plupart n’ont jamais été prêts ; le meilleur passage l’était { $best } avant le pied.
     }
 picture-noPitch = Sur cette route, aucun raidillon ne demande de changer
 picture-noLines = Ces passages sont venus sans leurs tracés ; seules les notes peuvent être montrées.
@@ -347,11 +363,27 @@ picture-stripDesc =
         [one] { $rides } passage sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, au bon moment et trop tard.
        *[other] { $rides } passages sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, au bon moment et trop tard.
     }
-picture-barOf-tooEarly = trop tôt : { $count } cyclistes sur { $all }
-picture-barOf-aboutRight = au bon moment : { $count } cyclistes sur { $all }
-picture-barOf-tooLate = trop tard : { $count } cyclistes sur { $all }
+picture-barOf-tooEarly =
+    { $count ->
+        [one] trop tôt : { $count } cycliste sur { $all }
+       *[other] trop tôt : { $count } cyclistes sur { $all }
+    }
+picture-barOf-aboutRight =
+    { $count ->
+        [one] au bon moment : { $count } cycliste sur { $all }
+       *[other] au bon moment : { $count } cyclistes sur { $all }
+    }
+picture-barOf-tooLate =
+    { $count ->
+        [one] trop tard : { $count } cycliste sur { $all }
+       *[other] trop tard : { $count } cyclistes sur { $all }
+    }
 picture-pitch = Raidillon { $pitch }
-picture-caughtShort = { $count } piégés sur { $all }
+picture-caughtShort =
+    { $count ->
+        [one] { $count } piégé sur { $all }
+       *[other] { $count } piégés sur { $all }
+    }
 picture-dots = Un point est un cycliste ; un point plein s’est fait piéger au moins une fois.
 picture-never = jamais
 
@@ -365,17 +397,29 @@ picture-timingCount = { $count } fois sur { $all } au passage d’un raidillon
 picture-change =
     { $worse ->
         [0] { $who ->
-            [riders] { $better } cyclistes sur { $all } nettement meilleurs
-           *[pairs] { $better } paires de passages sur { $all } nettement meilleures
+            [riders] { $better ->
+                [one] { $better } cycliste sur { $all } en net progrès
+               *[other] { $better } cyclistes sur { $all } en net progrès
+            }
+           *[pairs] { $better ->
+                [one] { $better } paire de passages sur { $all } en net progrès
+               *[other] { $better } paires de passages sur { $all } en net progrès
+            }
         }
        *[other] { $who ->
-            [riders] { $better } cyclistes sur { $all } nettement meilleurs, { $worse } nettement moins bons
-           *[pairs] { $better } paires de passages sur { $all } nettement meilleures, { $worse } nettement moins bonnes
+            [riders] { $better ->
+                [one] { $better } cycliste sur { $all } en net progrès, { $worse } en net recul
+               *[other] { $better } cyclistes sur { $all } en net progrès, { $worse } en net recul
+            }
+           *[pairs] { $better ->
+                [one] { $better } paire de passages sur { $all } en net progrès, { $worse } en net recul
+               *[other] { $better } paires de passages sur { $all } en net progrès, { $worse } en net recul
+            }
         }
     }
-picture-changeSame = Personne n’a changé plus que le hasard ne le fait
+picture-changeSame = Personne n’a progressé ni reculé plus que le hasard ne l’explique
 picture-changeNone = Personne n’a encore roulé deux fois la même chose
-picture-changeSays = Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
+picture-changeSays = En net progrès : { $better }, en net recul : { $worse }, dans la part du hasard (moins de { $chance } points) : { $same }.
 picture-first = Premier essai
 picture-last = Dernier essai
 picture-bins = { $low } à { $high } points : { $count }
@@ -392,9 +436,21 @@ picture-answer-caught = La côte { $hill } a piégé { $count } d’entre nous s
 picture-answer-nobody = Aucune côte ne nous a piégés. Bien joué !
 picture-answer-noHill = Ici, aucune côte ne demandait de changer
 
-picture-answer-where-late = Côte { $hill } : { $count } sur { $all } ont changé trop tard
-picture-answer-where-early = Côte { $hill } : { $count } sur { $all } ont changé trop tôt
-picture-answer-where-mixed = Côte { $hill } : { $count } sur { $all } ont changé trop tôt ou trop tard
+picture-answer-where-late =
+    { $count ->
+        [one] Côte { $hill } : { $count } sur { $all } a changé trop tard
+       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tard
+    }
+picture-answer-where-early =
+    { $count ->
+        [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt
+       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt
+    }
+picture-answer-where-mixed =
+    { $count ->
+        [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt ou trop tard
+       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt ou trop tard
+    }
 picture-answer-always = Juste à chaque fois. Bien joué !
 
 picture-answer-often-late = Plus souvent trop tard que juste
@@ -406,7 +462,10 @@ picture-answer-sometimes-early = Presque toujours juste, parfois trop tôt
 picture-answer-sometimes-mixed = Presque toujours juste, parfois tôt, parfois tard
 picture-answer-better =
     { $who ->
-        [riders] { $better } d’entre nous sur { $all } ont bien progressé
+        [riders] { $better ->
+            [one] { $better } d’entre nous sur { $all } a bien progressé
+           *[other] { $better } d’entre nous sur { $all } ont bien progressé
+        }
        *[pairs] Nous avons bien progressé { $better } fois sur { $all }
     }
 picture-answer-hill = Côte { $hill }
@@ -454,10 +513,10 @@ report-caught = Piégés (cyclistes)
 report-timing = Tôt / juste / tard (passages)
 report-group = Groupe prêt
 report-best = Meilleur passage prêt
-report-ready = Prêt : la vitesse pour le raidillon est là et son dernier changement est fini.
+report-ready = Prêt : la vitesse du raidillon est passée et le dernier changement est fini.
 report-sentence = { $sentence }.
 report-before = { $distance } avant le pied
 report-after = { $distance } après le pied
-report-attempts = Premier et dernier essai. Nettement meilleurs : { $better }, nettement moins bons : { $worse }, dans ce que fait le hasard (moins de { $chance } points) : { $same }.
+report-attempts = Premier et dernier essai. En net progrès : { $better }, en net recul : { $worse }, dans la part du hasard (moins de { $chance } points) : { $same }.
 report-all = Totaux, essai par essai
-report-footer = Les notes viennent d’un modèle du vélo. Elles disent le moment des changements sur ces routes, pas la valeur d’un cycliste.
+report-footer = Les notes viennent d’un modèle de calcul. Elles jugent le moment des changements sur ces routes, pas la valeur d’un cycliste.

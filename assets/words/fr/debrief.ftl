@@ -126,21 +126,21 @@ changes =
 some-of =
     { $which ->
         [all] { $changes ->
-            [1] Le seul changement a été
-           *[other] Les { changes } ont tous été
+            [1] ton seul changement
+           *[other] tes { changes }
         }
        *[some] { $heavy ->
-            [1] Un changement sur { $changes } a été
-            [2] Deux changements sur { $changes } ont été
-            [3] Trois changements sur { $changes } ont été
-            [4] Quatre changements sur { $changes } ont été
-            [5] Cinq changements sur { $changes } ont été
-            [6] Six changements sur { $changes } ont été
-            [7] Sept changements sur { $changes } ont été
-            [8] Huit changements sur { $changes } ont été
-            [9] Neuf changements sur { $changes } ont été
-            [10] Dix changements sur { $changes } ont été
-           *[other] { $heavy } changements sur { $changes } ont été
+            [1] un changement sur { $changes }
+            [2] deux changements sur { $changes }
+            [3] trois changements sur { $changes }
+            [4] quatre changements sur { $changes }
+            [5] cinq changements sur { $changes }
+            [6] six changements sur { $changes }
+            [7] sept changements sur { $changes }
+            [8] huit changements sur { $changes }
+            [9] neuf changements sur { $changes }
+            [10] dix changements sur { $changes }
+           *[other] { $heavy } changements sur { $changes }
         }
     }
 advice =
@@ -180,8 +180,8 @@ guess-openQuestion = Dans le raidillon qui a le plus coûté à tes jambes, tu a
 guess-why = Ensuite, le passage est expliqué.
 guess-skip = Dis-le-moi
 guess-working = Le meilleur passage sur ton vélo est en cours de calcul…
-guess-notMarked = Les notes n’ont pas pu être calculées maintenant. Un passage gardé les reçoit plus tard, quand le jeu est ouvert de nouveau.
-guess-share = { $percent } faits
+guess-notMarked = Les notes n’ont pas pu être calculées maintenant. Un passage gardé les reçoit plus tard, quand le jeu est rouvert.
+guess-share = { $percent } de fait
 guess-matched = Tu l’as senti : { timing }.
 guess-differed =
     { $guess ->
@@ -196,9 +196,9 @@ guess-noPitch = Sur cette route, aucun raidillon n’était assez raide pour dem
 guess-where =
     { $own ->
         [never] Tu as gardé ta vitesse
-        [at] Ta première vitesse plus facile est venue juste au pied
-        [after] Ta première vitesse plus facile est venue { $ownMetres } après le pied
-       *[before] Ta première vitesse plus facile est venue { $ownMetres } avant le pied
+        [at] Tu as commencé à passer plus facile juste au pied
+        [after] Tu as commencé à passer plus facile { $ownMetres } après le pied
+       *[before] Tu as commencé à passer plus facile { $ownMetres } avant le pied
     } ; { $best ->
         [never] le meilleur passage n’a pas changé du tout.
         [at] le meilleur passage a changé juste au pied.
@@ -207,7 +207,7 @@ guess-where =
     }
 guess-stepsBefore =
     { $made ->
-        [0] Avant le pied, tu n’avais rien changé ; le meilleur passage { needed }.
+        [0] Avant le pied, tu n’avais passé aucun cran plus facile ; le meilleur passage { needed }.
        *[other] Avant le pied, tu avais passé { made-gears } plus facile ; le meilleur passage { needed }.
     }
 # Suit « le meilleur passage » : des crans ou des changements.
@@ -247,15 +247,15 @@ well-title = Ça a bien marché
 well-finished = Tu as roulé jusqu’au bout.
 well-cadence = Tes jambes ont gardé un bon rythme presque tout le temps.
 well-foresight = Tu étais sur la bonne vitesse avant que la route la demande.
-well-easing = Tu as allégé les pédales à chaque changement.
+well-easing = Tu as eu les pieds légers à chaque changement.
 well-chainLine = Tu as gardé la chaîne bien droite.
-well-economy = Tu as changé quand il le fallait, et rien touché le reste du temps.
+well-economy = Tu as changé quand il le fallait, et n’as rien touché le reste du temps.
 
 change-title = Une chose à changer
 change-late-pitch =
     { $how ->
-        [slightly] Dans { pitch }, tes vitesses plus faciles sont venues un peu tard pour tes jambes. { advice }
-       *[clearly] Dans { pitch }, tes vitesses plus faciles sont venues trop tard pour tes jambes. { advice }
+        [slightly] Dans { pitch }, tu as passé plus facile un peu tard pour tes jambes. { advice }
+       *[clearly] Dans { pitch }, tu as passé plus facile trop tard pour tes jambes. { advice }
     }
 change-stayed = Dans { pitch }, tu as gardé une vitesse trop dure. { advice }
 change-early-pitch =
@@ -265,44 +265,44 @@ change-early-pitch =
     }
 change-few-steps =
     { $which ->
-        [few] Dans { pitch }, tu n’as passé que { made-gears } plus facile. Là, passe { gears } plus facile.
+        [few] Dans { pitch }, tu as seulement passé { made-gears } plus facile. Là, passe { gears } plus facile.
        *[hard] Dans { pitch }, ta vitesse était encore trop dure. Là, passe un cran plus facile.
     }
 change-pushed = Dans { pitch }, tu as appuyé fort au lieu de changer. { advice }
-change-foot-down = Dans { pitch }, la vitesse était trop dure et un pied s’est posé à terre. { advice }
+change-foot-down = Dans { pitch }, la vitesse était trop dure et tu as mis pied à terre. { advice }
 change-ease =
     { $heavy ->
         [0] Appuie moins sur les pédales pendant que la chaîne se déplace, juste un instant.
-       *[other] { some-of } faits en appuyant fort. Pieds légers un instant, puis change.
+       *[other] Tu as fait { some-of } en appuyant fort. Pieds légers un instant, puis change.
     }
 change-ease-hub =
     { $heavy ->
         [0] Relâche la pression pendant que le moyeu change, juste un instant.
-       *[other] { some-of } faits en continuant d’appuyer : le moyeu a cogné. Relâche la pression, change, puis appuie de nouveau.
+       *[other] Tu as fait { some-of } en continuant d’appuyer : le moyeu a cogné. Relâche la pression, change, puis appuie de nouveau.
     }
 change-ease-motor =
     { $heavy ->
         [0] Laisse au moteur un instant pour lâcher : pieds légers, le temps d’un souffle, puis change.
-       *[other] { some-of } faits alors que le moteur tirait encore sur la chaîne. Pieds légers, attends le temps d’un souffle qu’il lâche, puis change.
+       *[other] Tu as fait { some-of } alors que le moteur tirait encore sur la chaîne. Pieds légers, attends le temps d’un souffle que le moteur lâche, puis change.
     }
 change-ease-motor-hub =
     { $heavy ->
         [0] Laisse au moteur un instant pour lâcher : relâche la pression, le temps d’un souffle, puis change.
-       *[other] { some-of } faits alors que le moteur tirait encore. Relâche toute la pression, attends le temps d’un souffle qu’il lâche, puis change.
+       *[other] Tu as fait { some-of } alors que le moteur tirait encore. Relâche toute la pression, attends le temps d’un souffle que le moteur lâche, puis change.
     }
-change-stood-still = { some-of } demandés alors que tes jambes se reposaient. Un moyeu aime cela, une chaîne doit tourner : continue de tourner les pédales, tout doucement.
+change-stood-still = Tu as demandé { some-of } alors que tes jambes se reposaient. Un moyeu aime cela, une chaîne doit tourner : continue de faire tourner les pédales, sans forcer.
 change-coasted = Tes jambes se sont reposées là où la route a besoin d’elles, le plus longtemps à partir de { $place } : { seconds }. Continue de faire tourner les pédales.
 change-coasted-hub = Tes jambes se sont reposées là où la route a besoin d’elles, le plus longtemps à partir de { $place } : { seconds }. Un moyeu n’a besoin que d’un instant ; ensuite, appuie de nouveau.
 change-slow-legs = Tes jambes ont tourné lentement, le plus longtemps à partir de { $place } : { seconds }. Un cran plus facile les garde en mouvement.
 change-fast-legs = Tes jambes ont tourné vite, le plus longtemps à partir de { $place } : { seconds }. Un cran plus dur les calme.
-change-crossed = La chaîne a couru de travers pendant { seconds } à partir de { $place }. Change de plateau, et d’un cran à l’arrière pour compenser.
+change-crossed = La chaîne était croisée pendant { seconds } à partir de { $place }. Change de plateau, et d’un cran à l’arrière pour compenser.
 change-fidget = Tu as fait { changes } ; le meilleur passage { needed }. Attends le temps d’un souffle avant le suivant.
-change-dawdle = Tu as mis { $times } fois le temps du meilleur passage. Roule sur la vitesse que tu peux pousser à un bon rythme, et continue.
+change-dawdle = Tu as mis { $times } fois le temps du meilleur passage. Roule avec une vitesse que tu peux emmener à un bon rythme, et continue.
 change-nothing = Rien. Refais-le exactement comme ça.
 
-next-title = À rouler ensuite
+next-title = Ensuite
 next-again = Encore cette route : un essai de plus, avec cette seule idée en tête.
-next-onwards = En route pour « { $level } ».
+next-onwards = En route pour « { $level } ».
 next-onwardsNone = Le niveau que tu veux : celui-ci, tu le tiens.
 next-easier-level = D’abord une route plus douce, puis reviens à celle-ci.
 
@@ -310,7 +310,7 @@ next-easier-level = D’abord une route plus douce, puis reviens à celle-ci.
 
 cards-title = Raidillon par raidillon
 card-steep = { $percent } sur { $length }
-card-needed = Crans plus facile, nécessaires
+card-needed = Crans plus facile à passer
 card-before = Les tiens avant le pied
 card-ofMade =
     { $made ->
@@ -321,9 +321,9 @@ card-worst = Jambes les plus lentes
 card-worstPair = { $own } tr/min (meilleur : { $best })
 card-bestDoes =
     { $which ->
-        [all] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, tout avant le pied, en commençant { near }.
-        [none] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
-       *[some] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, dont { $before ->
+        [all] Avec ta vitesse, le meilleur passage prend { gears } plus facile, le tout avant le pied, en commençant { near }.
+        [none] Avec ta vitesse, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
+       *[some] Avec ta vitesse, le meilleur passage prend { gears } plus facile, dont { $before ->
             [1] un
             [2] deux
             [3] trois
@@ -339,7 +339,7 @@ card-bestDoes =
     }
 card-bestStays = Avec ta vitesse et ton allure, le meilleur passage ne changerait pas ici.
 card-asksNothing = À ton allure, ça passe aussi sans changer.
-card-footDown = Un pied s’est posé à terre ici.
+card-footDown = Ici, tu as mis pied à terre.
 card-timing =
     { $timing ->
         [too-early] Trop tôt
@@ -369,21 +369,21 @@ marks-passed = Réussi (à partir de { $pass })
 marks-notYet = Pas encore (réussi à partir de { $pass })
 asks-cadence = Les jambes dans ta plage
 asks-foresight = La vitesse prête avant la côte
-asks-easing = Des pédales légères pendant le changement
+asks-easing = Des pieds légers pendant le changement
 asks-chainLine = Une chaîne droite
 asks-economy = Aucun changement inutile
 noMark = sans note
 noMark-cadence = Tu n’as pas pédalé assez longtemps pour en juger.
 noMark-foresight = À ton allure, aucun raidillon ne demandait de changer.
-noMark-easing = Tu n’as pas changé : il n’y avait pas de quoi être léger.
+noMark-easing = Tu n’as pas changé : les pieds légers n’ont pas eu à servir.
 noMark-chainLine = Rien à juger : un seul plateau, ou aucun changement.
 noMark-economy = Il n’y avait rien à compter.
-hold-weakest = { mark } : cette note retient le total. Avec elle, il est de { $most } au plus.
+hold-weakest = { mark } : cette note limite le total. Avec elle, il est de { $most } au plus.
 hold-pace = Tu as mis { $times } fois le temps du meilleur passage. Il reste { $share } du total.
 hold-tooSlow = Tu as mis { $times } fois le temps du meilleur passage. À cette allure, il n’y a pas de total.
-hold-lessonMissing = Cette route travaille { mark-within } : pour la réussir, il y faut au moins { $atLeast }.
+hold-lessonMissing = Cette route travaille { mark-within } : pour la réussir, il faut y obtenir au moins { $atLeast }.
 hold-markMissing = Pour réussir, il faut aussi au moins { $atLeast } pour { mark-within }.
-level-strong = fort
+level-strong = très bien
 level-good = bien
 level-onTheWay = en bonne voie
 level-start = commence ici
@@ -410,11 +410,11 @@ better-above-band = passe plus dur quand la route te laisse filer.
 why-coasted = Tes jambes se sont reposées pendant { seconds } à partir de { $from }, là où le meilleur passage pédale.
 better-coasted = continue de faire tourner les pédales sur le plat et en côte.
 better-coasted-hub = appuie de nouveau dès que le moyeu a pris sa vitesse.
-why-overloaded-pitch = { pitch-begins } a pesé sur tes jambes : { $percent } de ce qu’un bon moment épargne a été perdu.
+why-overloaded-pitch = { pitch-begins } a pesé sur tes jambes : tu as perdu { $percent } de ce que fait gagner le bon moment.
 better-overloaded-pitch = commence à changer avant le pied.
-why-early-pitch = Tu as changé trop tôt pour { pitch } : { $percent } de ce qu’un bon moment épargne a été perdu.
+why-early-pitch = Tu as changé trop tôt pour { pitch } : tu as perdu { $percent } de ce que fait gagner le bon moment.
 better-early-pitch = garde ta vitesse un peu plus longtemps.
-why-foot-down-pitch = Un pied s’est posé à terre dans { pitch }.
+why-foot-down-pitch = Tu as mis pied à terre dans { pitch }.
 better-foot-down-pitch = prends une vitesse facile avant que ce soit raide.
 why-heavy-shift =
     { $derailleur ->
@@ -423,10 +423,10 @@ why-heavy-shift =
     }
 better-heavy-shift = pieds légers pendant un demi-tour, puis change.
 better-heavy-shift-hub = relâche la pression, et le moyeu prend sa vitesse.
-better-heavy-shift-motor = lâche un souffle plus tôt, jusqu’à ce que le moteur ait lâché lui aussi.
+better-heavy-shift-motor = pieds légers un souffle plus tôt, pour que le moteur ait lâché lui aussi.
 why-waited-shift = À { $from }, la chaîne a attendu : tes jambes se reposaient.
-better-waited-shift = continue de tourner les pédales, tout doucement, pendant qu’elle se déplace.
-why-crossed = La chaîne a couru de travers pendant { seconds } à partir de { $from }.
+better-waited-shift = continue de faire tourner les pédales, sans forcer, pendant qu’elle se déplace.
+why-crossed = La chaîne était croisée pendant { seconds } à partir de { $from }.
 better-crossed = change de plateau plus tôt.
 why-many-shifts = Tu as fait { changes } ; le meilleur passage { needed }.
 better-many-shifts = laisse filer les petites bosses.
@@ -447,21 +447,21 @@ doing-backToGroup = Retour au groupe
 doing-backToBench = Retour à l’atelier
 freshPatch = Un nouvel écusson est à toi : { $lesson }.
 differs = Rejoué, cet enregistrement a donné quelque chose d’un peu différent. L’image n’est peut-être pas exacte.
-closed = Le reste s’ouvre quand tu as deviné.
+closed = Le reste s’ouvre après ta réponse.
 
 ## Si le passage est gardé, et sinon pourquoi
 
-saved-saving = Le passage est en train d’être gardé…
+saved-saving = On garde le passage…
 saved-saved = Ce passage est gardé sur cet appareil.
 saved-not-saved = Ce passage n’a pas été gardé.
 notSaved-private-window = Ce passage n’est pas gardé : le navigateur ne garde rien dans cette fenêtre. Enregistre-le dans un fichier, ou ouvre une fenêtre normale.
 notSaved-disk-full = Ce passage n’est pas gardé : l’appareil n’a plus de place. Enregistre-le dans un fichier, ou libère de la place ; le jeu réessaiera.
-notSaved-connection-lost = Ce passage n’est pas encore gardé : le navigateur a perdu sa réserve. Enregistre-le dans un fichier ; le jeu réessaiera.
+notSaved-connection-lost = Ce passage n’est pas encore gardé : le navigateur a perdu son espace de stockage. Enregistre-le dans un fichier ; le jeu réessaiera.
 notSaved-newer-version = Ce passage n’est pas gardé : une version plus récente du jeu est passée par ici. Recharge la page pour mettre à jour.
-notSaved-blocked = Ce passage n’est pas gardé : un autre onglet du jeu bloque le chemin. Ferme-le ; le jeu réessaiera.
+notSaved-blocked = Ce passage n’est pas gardé : un autre onglet du jeu l’empêche. Ferme-le ; le jeu réessaiera.
 notSaved-hangs = Ce passage n’est pas encore gardé : le navigateur ne répond pas. Par prudence, enregistre-le dans un fichier.
 notSaved-corrupt = Ce passage n’est pas gardé : quelque chose de gardé ici est illisible. Enregistre-le dans un fichier.
-notSaved-somebody-else = Ce passage a été roulé avec d’autres et n’est pas gardé ici. Enregistre-le dans un fichier.
+notSaved-somebody-else = Ce passage a été fait avec d’autres et n’est pas gardé ici. Enregistre-le dans un fichier.
 notSaved-trial = Un tour d’essai n’est pas gardé.
 notSaved-not-judged = Ce passage n’a pas pu être calculé : il n’est pas gardé. Enregistre-le dans un fichier.
 notSaved-not-fetched = Ce passage n’est pas encore gardé : une partie du jeu n’a pas pu être chargée. Vérifie la connexion ; le jeu réessaiera. Par prudence, enregistre-le dans un fichier.

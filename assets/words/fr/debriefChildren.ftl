@@ -95,8 +95,8 @@ timing =
     }
 mark =
     { $mark ->
-        [cadence] Vitesse des jambes
-        [foresight] Prêt à temps
+        [cadence] Rythme des jambes
+        [foresight] À temps
         [easing] Changer en douceur
         [chainLine] Chaîne droite
        *[economy] Mains tranquilles
@@ -114,9 +114,9 @@ guess-notMarked = Impossible de calculer tes notes maintenant. Si ton passage es
 guess-matched = Oui ! C’était { timing }.
 guess-differed =
     { $guess ->
-        [too-early] Tu as dit « trop tôt ». C’était { timing }.
-        [too-late] Tu as dit « trop tard ». C’était { timing }.
-       *[about-right] Tu as dit « au bon moment ». C’était { timing }.
+        [too-early] Tu as dit « trop tôt ». C’était { timing }.
+        [too-late] Tu as dit « trop tard ». C’était { timing }.
+       *[about-right] Tu as dit « au bon moment ». C’était { timing }.
     }
 guess-matchedKind = Tu as l’œil !
 guess-differedKind = C’est difficile à dire quand on roule.
@@ -159,17 +159,17 @@ guess-slowest = Tes jambes ont trop ralenti dans la côte.
 
 end-passed = Tu as réussi !
 end-not-yet = Bien essayé. La côte t’attend.
-end-ridden = Tu as tout roulé.
+end-ridden = Tu as fait toute la route.
 end-explain = Regarde ton passage
 
 ## Trois phrases : ce qui a bien marché, une chose à essayer, quoi rouler ensuite
 
 well-title = Bravo pour ça
 well-finished = Tu as roulé jusqu’au bout.
-well-cadence = Tes jambes ont tourné à une bonne vitesse.
+well-cadence = Tes jambes ont tourné à un bon rythme.
 well-foresight = Tu avais la bonne vitesse avant la côte.
 well-easing = Tu as appuyé tout doucement pendant le changement.
-well-chainLine = Ta chaîne était belle et droite.
+well-chainLine = Ta chaîne était bien droite.
 well-economy = Tu as changé seulement quand il le fallait.
 
 change-title = Essaie ça
@@ -238,7 +238,7 @@ change-ease-motor-hub =
         [0] Attends un peu que le moteur s’arrête, puis change.
        *[other] Le moteur tirait dans { heavy-shifts }. Arrête d’appuyer, attends, change.
     }
-change-stood-still = Tes jambes ne bougeaient pas pendant le changement. Tourne-les tout doucement.
+change-stood-still = Tes jambes ne bougeaient pas pendant le changement. Fais-les tourner sans forcer.
 change-coasted = Tes jambes n’ont rien fait pendant { seconds } à partir de { $place }. Fais-les tourner.
 change-coasted-hub = Tes jambes n’ont rien fait pendant { seconds } à partir de { $place }. Appuie après le changement.
 change-slow-legs = Tes jambes étaient lentes, surtout à partir de { $place } ({ seconds }). Prends une vitesse plus facile.
@@ -246,15 +246,15 @@ change-fast-legs = Tes jambes étaient rapides, surtout à partir de { $place } 
 change-crossed = La chaîne était de travers pendant { seconds } à partir de { $place }. Prends l’autre plateau.
 change-fidget =
     { $changes ->
-        [one] Tu as changé { $changes } fois. Il suffisait de { $needed }. Attends un peu plus.
-       *[other] Tu as changé { $changes } fois. Il suffisait de { $needed }. Attends un peu plus.
+        [one] Tu as changé { $changes } fois. { $needed } fois, c’est assez. Attends un peu plus.
+       *[other] Tu as changé { $changes } fois. { $needed } fois, c’est assez. Attends un peu plus.
     }
 change-dawdle = Tu as roulé très lentement. Garde tes jambes en mouvement et avance.
 change-nothing = Rien du tout. Refais pareil !
 
 next-title = Ensuite
-next-again = Refais cette route. Pense juste à cette seule chose.
-next-onwards = En route pour « { $level } ».
+next-again = Refais cette route. Pense seulement à cela.
+next-onwards = En route pour « { $level } ».
 next-onwardsNone = Choisis la route que tu veux.
 next-easier-level = D’abord une route plus facile. Puis reviens ici.
 
@@ -263,7 +263,7 @@ next-easier-level = D’abord une route plus facile. Puis reviens ici.
 cards-title = Côte par côte
 card-needed = Crans qu’il te faut
 card-before = Les tiens avant la côte
-card-bestDoes = Depuis ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
+card-bestDoes = Avec ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
 card-bestStays = Avec ta vitesse, le meilleur passage ne changerait pas ici.
 card-asksNothing = Ça passe aussi sans changer.
 card-footDown = Ici, tu as dû poser le pied.
@@ -285,8 +285,8 @@ card-table = Changements dans cette côte
 
 ## Les notes
 
-asks-cadence = Tes jambes tournent à une bonne vitesse.
-asks-foresight = La vitesse est la bonne avant la côte.
+asks-cadence = Tes jambes tournent à un bon rythme.
+asks-foresight = Tu as la bonne vitesse avant la côte.
 asks-easing = Tu appuies doucement quand tu changes.
 asks-chainLine = La chaîne est bien droite.
 asks-economy = Tu changes seulement quand il le faut.
@@ -295,18 +295,18 @@ noMark-foresight = Il n’y avait pas de côte raide pour toi.
 noMark-easing = Tu n’as pas changé du tout.
 noMark-chainLine = Il n’y avait rien à regarder ici.
 noMark-economy = Il n’y avait rien à compter.
-hold-weakest = Tu as au plus { $most } : « { mark } » est encore bas.
+hold-weakest = Au plus { $most } : ta note « { mark } » est encore basse.
 hold-pace = Tu as roulé lentement. Il ne te reste que { $share }.
 hold-tooSlow = Tu as roulé si lentement que cela ne compte pas.
 hold-lessonMissing = Il te faut { $atLeast } pour « { mark } » afin de réussir.
-hold-markMissing = Il te faut aussi { $atLeast } pour « { mark } ».
+hold-markMissing = Il te faut aussi { $atLeast } pour « { mark } ».
 level-strong = super
 level-good = bien
 level-onTheWay = ça vient
 level-start = commence ici
 perfect = Tout va bien ici.
 small = Presque tout va bien ici.
-leftAlone = Tu n’as touché aucune manette. Cette route le demande.
+leftAlone = Tu n’as touché aucune manette. Sur cette route, il faut changer.
 
 ## Pourquoi une note est ce qu'elle est (why-...), et ce qui l'aurait changée (better-... : suit « Mieux : »)
 
@@ -326,19 +326,19 @@ better-foot-down-pitch = passe plus facile avant que ça monte fort.
 why-heavy-shift = Tu as appuyé fort pendant le changement à { $from }.
 better-heavy-shift = appuie doucement, puis change.
 better-heavy-shift-hub = arrête d’appuyer, change, appuie de nouveau.
-better-heavy-shift-motor = attends aussi un peu plus, que le moteur s’arrête.
+better-heavy-shift-motor = attends un peu plus, que le moteur s’arrête aussi.
 why-waited-shift = La chaîne a dû attendre à { $from }. Tes jambes ne bougeaient pas.
-better-waited-shift = tourne doucement les jambes quand tu changes.
+better-waited-shift = fais tourner tes jambes sans forcer quand tu changes.
 why-crossed = La chaîne était de travers pendant { seconds } à partir de { $from }.
 better-crossed = prends l’autre plateau.
 why-many-shifts =
     { $changes ->
-        [one] Tu as changé { $changes } fois. Il suffisait de { $needed }.
-       *[other] Tu as changé { $changes } fois. Il suffisait de { $needed }.
+        [one] Tu as passé { $changes } cran. Il n’en fallait que { $needed }.
+       *[other] Tu as passé { $changes } crans. Il n’en fallait que { $needed }.
     }
-better-many-shifts = laisse-toi rouler sur les petites bosses.
-why-undone = Tu as changé à { $from }, puis tout de suite en arrière.
-better-undone = attends un peu avec chaque nouvelle vitesse.
+better-many-shifts = passe les petites bosses sans changer.
+why-undone = Tu as changé à { $from }, puis remis la vitesse d’avant.
+better-undone = garde un peu chaque nouvelle vitesse.
 
 closed = D’abord, devine. Ensuite, tu vois le reste.
 

@@ -10,8 +10,8 @@ you = Ton vélo : { $parts }. Ta plage : de { $low } à { $high } tr/min, mo
 perMinute = { $rpm }/min
 caution =
     { $rear ->
-        [hub] Ce qui se monte est limité par ce que le moyeu et la chaîne peuvent supporter : un moyeu ne supporte pas tous les rapports entre plateau et pignon. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
-       *[sprockets] Ce qui se monte est limité par ce que les dérailleurs, la chaîne et la roue libre peuvent supporter. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
+        [hub] Ce que l’on peut monter est limité par ce que le moyeu et la chaîne supportent : un moyeu n’accepte pas tous les rapports entre plateau et pignon. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
+       *[sprockets] Ce que l’on peut monter est limité par ce que les dérailleurs, la chaîne et la roue libre supportent. Avant d’acheter ou de changer quoi que ce soit, demande à un mécanicien qualifié et lis les documents du fabricant.
     }
 
 ## La réponse, en phrases l'une après l'autre

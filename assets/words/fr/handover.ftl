@@ -47,7 +47,7 @@ carry-site = Le lien mène à cette adresse ; l’autre appareil doit pouvoir 
 
 ## Distribuer un plan
 
-handOut-intro = Chaque tablette le lit une fois. Ensuite, il ne lui faut ni réseau, ni rien de cet écran.
+handOut-intro = Chaque tablette lit ceci une fois. Ensuite, il ne lui faut ni réseau, ni rien de cet écran.
 handOut-what = le plan « { $title } »
 handOut-size =
     { $codes ->
@@ -107,7 +107,7 @@ reader-paste = Colle le lien, ou le texte d’un code ou d’un fichier
 reader-take = Lire
 reader-reading = Lecture des passages…
 reader-stopReading = Arrêter la lecture
-reader-stopped = Arrêté. Rien n’en a été pris.
+reader-stopped = Arrêté. Rien n’a été gardé.
 reader-failed = Impossible de lire cela ici. Ferme d’autres programmes, puis choisis-le encore une fois.
 reader-read =
     { $count ->
@@ -150,7 +150,7 @@ reader-isRides = Ce sont des passages, pas un plan. Ouvre-les sur l’appareil d
 
 join-intro = Lis le code de qui encadre, ou ouvre le lien. Rien à taper, pas de noms.
 join-found = Voici ce qui est prévu pour la séance
-join-rides = Ce que l’on roule
+join-rides = Au programme
 join-unknownLevel = { $level } : pas sur cet appareil
 join-ownLevel = niveau fait par qui encadre
 join-missing = Un niveau de ce plan n’est pas dans le jeu de cet appareil. Mets d’abord le jeu à jour : recharge cette page tant qu’il y a du réseau.
@@ -164,13 +164,13 @@ join-go = Aller au groupe
 
 handBack-intro = Montre les codes à la caméra de qui encadre. Deux fois ne compte pas plus qu’une ; rien n’est effacé ici.
 handBack-tablet = Cette tablette : { $tablet }
-handBack-none = Aucun passage n’a encore été roulé ici dans ce groupe.
+handBack-none = Aucun passage n’a encore été fait ici dans ce groupe.
 handBack-marksOnly = Codes et lien portent les notes. Le fichier porte les passages entiers, pour que l’on puisse les revoir et les noter de nouveau.
 
 ## Réunir les passages
 
 collect-intro = Vise les codes de chaque tablette avec la caméra, ou prends son lien ou son fichier. L’ordre et les répétitions ne comptent pas.
-collect-tablets = Ce qui est venu de qui
+collect-tablets = Qui a rendu quoi
 collect-nobody = Rien n’est encore venu.
 collect-noSession = Aucune séance de cet appareil ne va avec ces passages. Ouvre-les sur l’appareil de qui encadre.
 column-tablet = Tablette
@@ -196,20 +196,20 @@ took =
            *[other] Rien de nouveau : { $known } passages étaient déjà là.
         }
         [one] { $known ->
-            [0] { $fresh } passage pris.
-            [one] { $fresh } passage pris, { $known } était déjà là.
-           *[other] { $fresh } passage pris, { $known } étaient déjà là.
+            [0] { $fresh } passage reçu.
+            [one] { $fresh } passage reçu, { $known } était déjà là.
+           *[other] { $fresh } passage reçu, { $known } étaient déjà là.
         }
        *[other] { $known ->
-            [0] { $fresh } passages pris.
-            [one] { $fresh } passages pris, { $known } était déjà là.
-           *[other] { $fresh } passages pris, { $known } étaient déjà là.
+            [0] { $fresh } passages reçus.
+            [one] { $fresh } passages reçus, { $known } était déjà là.
+           *[other] { $fresh } passages reçus, { $known } étaient déjà là.
         }
     }
 took-damaged =
     { $pieces ->
-        [one] { $pieces } morceau était abîmé.
-       *[other] { $pieces } morceaux étaient abîmés.
+        [one] { $pieces } partie était abîmée.
+       *[other] { $pieces } parties étaient abîmées.
     }
 took-otherPlan =
     { $rides ->
@@ -219,13 +219,13 @@ took-otherPlan =
 collect-notKept = Ce qui est venu n’a pas pu être gardé sur cet appareil. Enregistre un fichier avant de fermer cette page.
 checked =
     { $rides ->
-        [one] { $rides } passage roulé de nouveau sur cet appareil ; les notes sont justes.
-       *[other] { $rides } passages roulés de nouveau sur cet appareil ; les notes sont justes.
+        [one] { $rides } passage rejoué sur cet appareil ; les notes sont justes.
+       *[other] { $rides } passages rejoués sur cet appareil ; les notes sont justes.
     }
 otherVersion =
     { $rides ->
-        [one] { $rides } passage vient d’une autre version du jeu : ses notes sont montrées telles quelles, mais il ne peut être ni roulé de nouveau ni comparé aux autres.
-       *[other] { $rides } passages viennent d’une autre version du jeu : leurs notes sont montrées telles quelles, mais ils ne peuvent être ni roulés de nouveau ni comparés aux autres.
+        [one] { $rides } passage vient d’une autre version du jeu : ses notes sont montrées telles quelles, mais il ne peut être ni rejoué ni comparé aux autres.
+       *[other] { $rides } passages viennent d’une autre version du jeu : leurs notes sont montrées telles quelles, mais ils ne peuvent être ni rejoués ni comparés aux autres.
     }
 marksOnly =
     { $rides ->
@@ -237,12 +237,12 @@ withdrawn =
         [one] { $rides } passage a été retiré par sa propre tablette.
        *[other] { $rides } passages ont été retirés par leur propre tablette.
     }
-checking = Encore à rouler de nouveau : { $rides }.
+checking = Encore à rejouer : { $rides }.
 
 ## Ce qui est venu et ne compte pas
 
-damaged-title = Morceaux abîmés ({ $count })
-damaged-hint = Ils ne comptent pas. Fais montrer de nouveau les passages de la tablette ; une bonne copie prend leur place.
+damaged-title = Parties abîmées ({ $count })
+damaged-hint = Elles ne comptent pas. Fais montrer de nouveau les passages de la tablette ; une bonne copie les remplace.
 damaged-piece =
     { $from ->
         [nobody] { $seq ->
@@ -257,13 +257,13 @@ damaged-piece =
 piece-not-json = coupé ou changé en route
 piece-not-a-record = ce n’est pas un passage entier
 piece-newer-version = fait par une version plus récente ; mets le jeu à jour ici
-piece-dirty-text = un nom avec des signes cachés
+piece-dirty-text = un nom avec des caractères cachés
 piece-checksum = changé en route
 piece-recording = les notes sont bonnes, l’enregistrement est abîmé
 piece-file-head = la première ligne de son fichier est abîmée
 piece-too-long = bien plus long que tout passage
 apart-title = Mis de côté ({ $count })
-apart-hint = Ces passages sont gardés, mais ne comptent pas : roulés de nouveau, ils ne donnent pas ce qu’ils disent.
+apart-hint = Ces passages sont gardés, mais ne comptent pas : rejoués, ils ne donnent pas ce qu’ils annoncent.
 apart-ride = Tablette { $tablet }, passage { $seq }, { $name }
 apart-totals = annoncé { $said }, trouvé { $found }
 apart-no-recording = notes seulement
@@ -275,9 +275,9 @@ apart-changed-rider = un cycliste du jeu avec d’autres chiffres
 apart-impossible-setup = un vélo ou un cycliste qui ne peut pas exister
 apart-too-long = plus long qu’un passage ne peut l’être
 apart-not-finished = il n’est jamais arrivé au bout
-apart-other-version = roulé sur une autre version du jeu
-apart-not-same-ride = roulé de nouveau, c’est un autre passage
-apart-other-marks = roulé de nouveau, il a d’autres notes
+apart-other-version = fait avec une autre version du jeu
+apart-not-same-ride = rejoué, c’est un autre passage
+apart-other-marks = rejoué, il a d’autres notes
 conflict-title = Contradictions ({ $count })
 conflict-same-id = Deux passages différents sous un même identifiant ; les deux sont gardés, aucun ne compte.
 conflict-same-seq = Deux passages sous un même numéro d’une tablette ; les deux sont gardés, aucun ne compte.
@@ -348,7 +348,7 @@ store-testing = Demande en cours…
 store-works = Le serveur répond et te laisse entrer.
 store-off = Rien n’est envoyé.
 store-notAsked = Aucune séance n’a joint le serveur depuis que cette page est ouverte.
-store-nothing = Rien n’attend le serveur.
+store-nothing = Rien n’attend d’être envoyé au serveur.
 store-done =
     { $rides ->
         [one] Le seul passage et tous les bilans sont sur le serveur.
@@ -368,7 +368,7 @@ store-disk-full = Le disque du serveur est plein. Dis-le à qui s’en occupe.
 store-wrong-password = Le serveur n’accepte pas ce nom et ce mot de passe.
 store-not-allowed = Ce nom n’a pas le droit d’écrire dans cette base.
 store-no-database = Cette base n’existe pas. Il faut d’abord la créer.
-store-bad-address = L’adresse ou le nom de la base ne peut pas être juste.
+store-bad-address = Il y a une erreur dans l’adresse ou dans le nom de la base.
 store-not-a-store = Quelque chose répond, mais ce n’est pas un tel serveur.
 store-endless = Le serveur donne plus qu’on ne peut prendre à la fois. Ce qui est venu est gardé ; le reste est demandé dans un instant.
 store-some-refused = Le serveur n’a pas voulu de certains passages. Ils sont à l’abri sur cet appareil ; rends-les par fichier.

@@ -40,6 +40,6 @@ again = Encore une fois
 next = Ensuite : { $level }
 takeOver = Changez : c’est à l’autre de rouler
 roads = Toutes les routes
-grownUps = Pour les grands : le passage en détail
+grownUps = Pour les adultes : le passage en détail
 
 picture = Une table avec des pommes. L’ami, le chien et le hérisson font la fête.

@@ -60,7 +60,7 @@ schema-entries-least =
 schema-range-most = On lit ici : { $found }. C’est hors limites ; il faut au plus { $most }.
 schema-range-least = On lit ici : { $found }. C’est hors limites ; il faut au moins { $least }.
 # Behind the two before: people write gradients in percent.
-slopes = Ici, une pente est la hauteur divisée par la distance : { $percent } % s’écrit { $ratio }.
+slopes = Ici, une pente est la hauteur divisée par la distance : { $percent } % s’écrit { $ratio }.
 schema-bad-format = On lit ici : { found }. Cela ne convient pas ; n’utilise que des minuscules, des chiffres et des tirets, par exemple "two-pitches".
 schema-invalid = On lit ici : { found }. Cela ne convient pas ; compare avec un niveau fourni.
 schema-more =
@@ -85,8 +85,8 @@ level-too-deep = Il y a là bien plus que dans un niveau. Redemande-le, par lien
 level-newer-schema = Ce niveau a été fait par une version plus récente (format { $schema }) ; celle-ci lit jusqu’à { $readsUpTo }. Mets le jeu à jour ; le fichier n’a pas été touché.
 level-unknown-key = "{ $key }" ne fait pas partie d’un niveau ici. Enlève-le ou vérifie son orthographe.
 level-unknown-cue = Cette consigne demande "atM", et soit un "cue" connu, soit un "text" de 76 caractères au plus.
-level-missing-kind = Le genre de ce morceau manque. Choisis flat, climb, pitch, descent, rollers, random-pitches ou recorded.
-level-unknown-kind = On lit ici : { found }. Ce n’est pas un genre de morceau ; choisis flat, climb, pitch, descent, rollers, random-pitches ou recorded.
+level-missing-kind = Le type de ce morceau manque. Choisis flat, climb, pitch, descent, rollers, random-pitches ou recorded.
+level-unknown-kind = On lit ici : { found }. Ce n’est pas un type de morceau ; choisis flat, climb, pitch, descent, rollers, random-pitches ou recorded.
 level-no-weight = Au moins une note doit avoir un poids supérieur à 0.
 level-too-short = La route fait { $length } ; il faut au moins { $least }. Allonge un morceau ou ajoutes-en un.
 level-too-long = La route fait { $length } ; on peut rouler au plus { $most }. Raccourcis ou enlève des morceaux.
@@ -120,13 +120,13 @@ level-cannot-climb = Ici, il faut marcher de { $from } à { $to } (jusqu’à { 
 takes-gear = Pour rouler, il faudrait une vitesse de { $metres } par tour de pédales.
 takes-power = Aucune vitesse n’y suffit ; pour rouler, il faudrait plus de { $watts } W.
 level-cannot-hold-cadence = Sur les { $slope } à { $at }, impossible de tenir { $heldRpm } tr/min avec la vitesse la plus facile ({ $gear }) ; il en reste { $cadenceRpm }.
-level-stop-uphill = La ligne d’arrêt à { $at } est dans { $slope } de montée : y repartir est une lutte.
-level-stop-downhill = La ligne d’arrêt à { $at } est dans { $slope } de descente : on n’apprend rien en y repartant.
+level-stop-uphill = La ligne d’arrêt à { $at } est dans une montée à { $slope } : y repartir est très dur.
+level-stop-downhill = La ligne d’arrêt à { $at } est dans une descente à { $slope } : on n’apprend rien en y repartant.
 level-hidden-long = La route reste cachée sur { $length } avec { $sight } de visibilité : c’est rouler à l’aveugle, pas regarder loin devant.
 level-hidden-pitch = Le raidillon de { $steepest } à { $foot } ne se voit que { $sight } avant ; personne ne peut changer à temps.
 level-seed-unused = Chaque passage de ce niveau trouve la même route : il ne peut pas montrer ce qui a été appris. Ajoute des bosses ou des raidillons au hasard.
 # $seed: another seed of chance.
-level-seed-moves-stop = Avec un autre nombre du hasard ({ $seed }), cette ligne d’arrêt se retrouve dans { $slope } de pente.
+level-seed-moves-stop = Avec un autre nombre du hasard ({ $seed }), cette ligne d’arrêt se retrouve dans une pente à { $slope }.
 
 ## Plans of group sessions
 
@@ -135,7 +135,7 @@ plan-not-a-plan = Un fichier de plan contient un objet entre accolades { "{ … 
 plan-too-deep = Il y a là bien plus que dans un plan. Redemande-le à l’encadrant.
 plan-newer-schema = Ce plan a été fait par une version plus récente (format { $schema }) ; celle-ci lit jusqu’à { $readsUpTo }. Mets le jeu à jour ; le fichier n’a pas été touché.
 plan-unknown-key = "{ $key }" ne fait pas partie d’un plan. Enlève-le ou vérifie son orthographe.
-plan-unknown-kind = Un passage d’un plan a le genre bundled, own ou check.
+plan-unknown-kind = Un passage d’un plan est du type bundled, own ou check.
 plan-bad-format = N’utilise que des minuscules, des chiffres et des tirets, par exemple "first-evening".
 plan-invalid = Cela ne convient pas ici. Compare avec un plan tout prêt.
 plan-dirty-text = Le titre a des caractères invisibles, ou des espaces au début ou à la fin. Tape-le de nouveau.
@@ -151,4 +151,4 @@ link-not-packed = Ce qui a été partagé n’est pas un niveau. Partage-le de n
 link-not-shared = Ce n’est pas un niveau partagé. Copie le lien entier, du premier au dernier caractère.
 link-newer-version = Ce niveau a été partagé par une version plus récente (format { $version }) ; celle-ci lit jusqu’à { $readsUpTo }. Mets le jeu à jour.
 link-damaged = Le niveau partagé est incomplet ou a été changé en route. Copie de nouveau le lien entier.
-link-unknown-packing = Le niveau partagé est emballé d’une façon inconnue ici. Mets le jeu à jour.
+link-unknown-packing = Le niveau partagé est compressé d’une façon inconnue ici. Mets le jeu à jour.

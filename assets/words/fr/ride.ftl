@@ -23,7 +23,7 @@ step-rear-harder = plus dur
 step-ease = pieds légers
 done-rear-easier =
     { $gears ->
-        [hub] Le moyeu la prend quand tu appuies moins. Tes jambes tournent vite.
+        [hub] Le moyeu change quand tu appuies moins. Tes jambes tournent vite.
        *[sprockets] La chaîne grimpe. Tes jambes tournent vite.
     }
 done-rear-harder = Des jambes plus lentes, et il faut appuyer plus.
@@ -39,21 +39,21 @@ wrong-rear-easier = C’était plus facile.
 wrong-rear-harder = C’était plus dur.
 wrong-front-smaller = C’était un plateau plus petit.
 wrong-front-bigger = C’était un plateau plus grand.
-wrong-ease = C’était pieds légers.
+wrong-ease = C’était « pieds légers ».
 wrong-press = C’était appuyer fort.
 wrong-coast = C’était la roue libre.
 wrong-brake = C’était le frein.
 wrong-pause = C’était la pause.
 instead = Essaie plutôt :
-hold = tiens
+hold = maintiens
 pad = touche
-holdPad = tiens
+holdPad = maintiens
 skip = Passer
 say-rear-easier = Pour plus facile, appuie sur { $key }.
 say-rear-harder = Pour plus dur, appuie sur { $key }.
 say-ease =
     { $how ->
-        [hold] Pour des pieds légers, garde { $key } sous le doigt.
+        [hold] Pour des pieds légers, maintiens { $key }.
        *[press] Pour des pieds légers, appuie sur { $key }.
     }
 
@@ -61,12 +61,12 @@ say-ease =
 
 trouble-ride-title = Le passage s’est arrêté
 trouble-ride = Quelque chose s’est cassé dans le jeu, alors ton passage s’est arrêté là où tu étais. Continue : trois secondes, puis les pédales tournent.
-trouble-again = Cela s’est cassé encore une fois : ce passage ne peut pas continuer ici. Garde ce qui a été roulé, puis recharge la page.
+trouble-again = Cela s’est cassé encore une fois : ce passage ne peut pas continuer ici. Garde ce qui est fait, puis recharge la page.
 trouble-watching = Quelque chose s’est cassé dans le jeu. Reviens, et regarde encore une fois.
-trouble-kept = Ce que tu as roulé est gardé sur cet appareil.
-trouble-notKept = Ce que tu as roulé n’a pas pu être gardé ici. Enregistre le rapport : le passage est dedans.
+trouble-kept = Ton passage est gardé sur cet appareil.
+trouble-notKept = Ton passage n’a pas pu être gardé ici. Enregistre le rapport : le passage est dedans.
 trouble-goOn = Continuer
-trouble-keep = Garder ce qui a été roulé
+trouble-keep = Garder ce qui est fait
 trouble-back = Retour
 trouble-page = Quelque chose s’est cassé dans le jeu. Les passages gardés le sont toujours. Si quelque chose a l’air bizarre, recharge la page.
 trouble-report = Enregistrer un rapport

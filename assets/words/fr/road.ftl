@@ -4,7 +4,7 @@
 intro = Ce que tes sorties enregistrées montrent de tes changements de vitesse, raidillon par raidillon.
 opening = Un instant : tes sorties arrivent.
 openFailed = Impossible d’ouvrir ce qui est gardé. Recharge la page.
-limits = Une mesure par seconde ne montre ni les pieds légers, ni la seconde exacte d’un changement, ni la ligne de chaîne. Le lieu d’un changement n’est connu qu’à ce qui suit ± près ; le vent, la circulation et les compagnons de route n’y sont pas.
+limits = Une mesure par seconde ne montre ni les pieds légers, ni la seconde exacte d’un changement, ni la ligne de chaîne. Le lieu d’un changement n’est connu qu’avec la marge qui suit ± ; le vent, la circulation et les compagnons de route ne sont pas pris en compte.
 late-heights = Beaucoup d’appareils notent l’altitude avec quelques secondes de retard. Le pied d’une côte se trouve alors trop loin, de { $way } ou plus, et tu sembles changer de vitesse plus tôt qu’en réalité.
 # Stands in a table where nothing is known.
 unknown = –
@@ -17,7 +17,7 @@ bring-what = Fichiers GPX avec la cadence, un point par seconde. Plusieurs à la
 bring-bike = Roulé avec { $parts } et des pneus de { $tyre }.
 bring-otherBike = C’était un autre vélo
 # Beside a box that is ticked.
-bring-teeth = Ce ne sont pas les dents de cette sortie. Les vitesses sont alors distinguées sans nom, et moins nombreuses.
+bring-teeth = Ce ne sont pas les dentures du vélo de cette sortie. Les vitesses sont alors distinguées sans nom, et moins nombreuses.
 bring-files = Choisir des GPX
 # Answers to the question what the heights of a file are in.
 bring-metres = En mètres
@@ -27,7 +27,7 @@ bring-reading = Lecture… { $share }
 # $done and $all (Number): pitches.
 bring-judging = Le meilleur passage à ta puissance roule sur les mêmes raidillons : { $done } sur { $all }…
 # $name: of a file.
-refused = { $name } n’a pas été pris
+refused = { $name } n’a pas été accepté
 useless-no-times = Ce fichier ne dit pas quand la sortie a eu lieu, ou ses heures vont à reculons. Enregistre avec les heures.
 useless-no-cadence = Ce fichier ne contient pas de cadence : impossible de reconnaître les vitesses. Un capteur au pédalier la mesure ; exporte avec toutes les données.
 useless-no-road = Ce fichier n’a pas pu être lu. Choisis-le de nouveau.

@@ -13,7 +13,7 @@ is-pdf = C’est un document PDF, pas un fichier GPX.
 is-picture = C’est une image, pas un fichier GPX.
 is-fit = C’est un fichier FIT. Exporte plutôt la sortie en GPX.
 is-binary = Ce n’est pas un fichier de texte, donc pas un fichier GPX.
-is-other = Ce n’est pas un fichier GPX : il ne commence pas par « < ».
+is-other = Ce n’est pas un fichier GPX : il ne commence pas par « < ».
 is-xml = C’est du XML, mais pas du GPX : il commence par <{ $root }>.
 
 ## Pourquoi aucune route ne peut être faite

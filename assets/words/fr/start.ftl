@@ -12,7 +12,7 @@ loadNewer = La prendre
 
 hint-children = Des petites côtes et un panier de pommes
 levels = Tous les niveaux
-hint-levels = { $done } sur { $all } déjà roulés
+hint-levels = { $done } sur { $all } déjà faits
 bike = Mon vélo
 hint-bike = { $name }, { $gears }
 hint-about = et aussi : prudence et vie privée
@@ -37,8 +37,8 @@ unfinished-length =
        *[other] { $minutes } min { $seconds } s sont gardées.
     }
 unfinished-goOn = Reprendre ici
-unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui a été roulé, ou laisse-le partir.
-unfinished-keep = Garder ce qui a été roulé
+unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui est fait, ou laisse-le partir.
+unfinished-keep = Garder ce qui est fait
 unfinished-letGo = Le laisser partir
-unfinished-kept = Ce qui a été roulé est gardé. Tu le trouves dans Progrès, sans notes.
+unfinished-kept = Ce qui est fait est gardé. Tu le trouves dans Progrès, sans notes.
 unfinished-notKept = Impossible de le garder pour le moment. Il reste ici ; réessaie.

@@ -24,7 +24,7 @@ lengthFor = { $length }, { $audience }
 planTitle = { $audience }, { $minutes } minutes
 open = Ouvrir une copie
 openHint = Un fichier enregistré ici auparavant
-ownGone = Une copie vit dans son fichier. Ouvre de nouveau le fichier.
+ownGone = Une copie n’existe que dans son fichier. Ouvre-le de nouveau.
 print = Imprimer
 change = Modifier une copie
 save = Enregistrer
@@ -61,24 +61,24 @@ problems-too-big = Ce fichier est trop gros pour un plan de séance. Ouvres-en u
 problems-not-json = Ce fichier est illisible. Ouvres-en un qui a été enregistré sur cette page.
 problems-not-a-session-plan = Ce fichier n’est pas un plan de séance. Ouvres-en un qui a été enregistré sur cette page.
 problems-newer-schema = Une version plus récente du jeu a enregistré ce plan. Mets celle-ci à jour, puis ouvre-le de nouveau.
-problems-dirty-text = Ce plan contient des signes qui ne peuvent pas être affichés. Enlève-les dans un éditeur de texte, puis ouvre-le de nouveau.
+problems-dirty-text = Ce plan contient des caractères qui ne peuvent pas être affichés. Enlève-les dans un éditeur de texte, puis ouvre-le de nouveau.
 
 # After the cautions of cautions.ftl, on every page. Exact: somebody could be hurt.
 moreCautions =
     Garde les doigts loin d’une chaîne qui bouge.
     Les vitesses dans le moyeu se changent à l’inverse : pression relâchée, ou à l’arrêt ; puis on appuie de nouveau. Avec un frein à rétropédalage, les pédales ne tournent pas en arrière.
-    Un vélo à moteur démarre fort, met plus de temps à s’arrêter et est lourd ; une roue avant entraînée glisse sur sol mouillé : doucement, et seulement comme la loi de l’endroit le permet. Moteur de pédalier : pieds légers (moyeu : pression relâchée), le temps d’un souffle, puis change.
+    Un vélo à assistance électrique démarre fort, met plus de temps à s’arrêter et est lourd ; une roue avant entraînée glisse sur sol mouillé : doucement, et seulement comme la loi de l’endroit le permet. Moteur de pédalier : pieds légers (moyeu : pression relâchée), le temps d’un souffle, puis change.
 defers = Suis ce que disent ta fédération, ton école ou ton moniteur diplômé ; cela et la loi de l’endroit où tu roules passent avant cette feuille.
 practice = Tout le reste de cette page est d’usage courant, sans source.
 
 sources-adults =
     Au plus 12 cyclistes par moniteur, deux ou trois séances d’une à deux heures ; débutants : un ou deux par moniteur (AustCycle, Australie, 2012).
     Un cours pour adultes dure 9 heures, dont 5 sur le vélo (cours des États-Unis, docslib.org 11303719).
-    Avec des dérailleurs, changer avant qu’il le faille et continuer à pédaler (Special Olympics, coaching guide, Shifting gears).
+    Avec des dérailleurs, changer avant que ce soit nécessaire et continuer à pédaler (Special Olympics, coaching guide, Shifting gears).
 sources-mixed =
     Au plus 12 cyclistes par moniteur, deux ou trois séances d’une à deux heures (AustCycle, Australie, 2012).
     Angleterre, niveau 1, hors circulation : 9 à 12 cyclistes deux heures, 5 à 8 une heure et demie, 2 à 4 une heure, par moniteur (delivery guide 8.3.1).
-    Avec des dérailleurs, changer avant qu’il le faille et continuer à pédaler (Special Olympics, coaching guide, Shifting gears).
+    Avec des dérailleurs, changer avant que ce soit nécessaire et continuer à pédaler (Special Olympics, coaching guide, Shifting gears).
 sources-children =
     « Bien se servir de ses vitesses (si le vélo en a) » fait partie du niveau 1, hors circulation (UK cycle training standard, 2005).
     Angleterre, niveau 1 : 9 à 12 enfants deux heures, 5 à 8 une heure et demie, 2 à 4 une heure, par moniteur (delivery guide 8.3.1).
@@ -88,14 +88,14 @@ homeSheet-title = Pour la maison
 homeSheet-child = Pour toi
 homeSheet-childLines =
     Aujourd’hui, j’ai travaillé le clic avant la côte.
-    Montre à ta famille la manette qui rend plus facile.
+    Montre à ta famille quelle manette rend le pédalage plus facile.
     Trouve trois côtes près de chez toi. Où ferais-tu clic ?
     Écoute : ton clic, il est doux ou bruyant ?
 homeSheet-draw = Dessine une côte, et une croix où tu fais clic.
 homeSheet-parents = Pour les parents
 homeSheet-parentLines =
-    Avant chaque sortie, regardez freins, pneus, selle et casque. Une vitesse qui saute ou qui gratte, c’est l’affaire d’un mécanicien.
-    Roulez d’abord ensemble dans un endroit calme, plat et fermé. Un adulte responsable est toujours là.
+    Avant chaque sortie, vérifiez freins, pneus, selle et casque. Une vitesse qui saute ou qui gratte, c’est l’affaire d’un mécanicien.
+    Roulez d’abord ensemble dans un endroit calme, plat et fermé à la circulation. Un adulte responsable est toujours là.
     Demandez « Qu’est-ce qui arrive ? » plutôt que « Change maintenant ! ». C’est l’enfant qui trouve l’endroit.
     Dix minutes suffisent. Arrêtez tant que c’est amusant, et dès que quelque chose fait mal.
     Une chaîne qui a sauté est remise par un adulte, vélo à l’arrêt.
@@ -134,7 +134,7 @@ card-soft-feet-doing =
     Écoute : un bon clic ne fait pas de bruit.
 card-soft-feet-needs = 40 m de terrain calme et plat, et un vélo aux vitesses vérifiées avant.
 card-soft-feet-safe = L’encadrant se tient sur le côté, jamais dans la trajectoire. Pas de doigts près d’une chaîne.
-card-soft-feet-watch = Les jambes s’arrêtent-elles ? Elles doivent appuyer légèrement et continuer à tourner. Avec un moyeu elles se reposent ; avec un moteur de pédalier elles attendent le temps d’un souffle.
+card-soft-feet-watch = Les jambes s’arrêtent-elles ? Elles doivent appuyer légèrement et continuer à tourner. Avec des vitesses dans le moyeu, elles se reposent ; avec un moteur de pédalier, elles attendent le temps d’un souffle.
 card-soft-feet-easier = Seulement les pieds légers, sans clic.
 card-soft-feet-harder = Deux clics à la suite, avec un tour de pédales entre les deux.
 card-starting-gear-title = S’arrêter sur la vitesse du départ
@@ -146,13 +146,13 @@ card-starting-gear-needs = De la craie pour une ligne, 30 m de terrain calme et
 card-starting-gear-safe = Un cycliste à la fois. Le suivant part quand le précédent s’est éloigné. Moteur : assistance la plus faible, doucement.
 card-starting-gear-watch = La vitesse est-elle passée avant que la roue s’arrête ? Le premier coup de pédale est-il facile, sans zigzag ?
 card-starting-gear-easier = Arrêt n’importe où ; l’encadrant annonce le clic.
-card-starting-gear-harder = L’encadrant lève la main : arrêt à la main.
+card-starting-gear-harder = Sans ligne : on s’arrête quand l’encadrant lève la main.
 card-talk-title = Parler et rouler
 card-talk-doing =
     Fais un tour et dis tout haut ce qui arrive : « plat », « côte », « arrêt ».
     Dis « clic » quand tu changes pour cela.
     Qui roule derrière écoute seulement, et raconte après.
-card-talk-needs = Un circuit calme et fermé, avec une bosse ou un trait qui en tient lieu.
+card-talk-needs = Un circuit calme, fermé à la circulation, avec une bosse ou un trait qui en tient lieu.
 card-talk-safe = Trois longueurs de vélo entre les cyclistes. On ne double pas. On ne se retourne pas pour parler.
 card-talk-watch = La côte est-elle dite avant le clic, et le clic fait avant la côte ?
 card-talk-easier = L’encadrant dit ce qui arrive.
@@ -165,37 +165,37 @@ road-20 = Deux cyclistes y roulent sur le grand écran, l’un après l’autre.
 road-45 = Chacun y roule une fois, sur deux appareils, avec huit cyclistes au plus. Ceux qui attendent crient « là ».
 road-60 = Chacun y roule une ou deux fois, sur deux appareils, avec huit cyclistes au plus. Ceux qui attendent crient « là ».
 
-longer-adults = Chacun montre à l’arrêt la manette qui rend plus facile, roue arrière levée, les doigts de tous loin de la chaîne.
+longer-adults = Chacun montre, à l’arrêt et roue arrière levée, la manette pour passer plus facile ; personne n’a les doigts près de la chaîne.
 lines-adults-warmUp =
     Vérifier les vélos : les freins mordent, les pneus sont durs, selle et guidon tiennent, les casques sont bien mis.
     Deux tours tranquilles ; au deuxième, un clic plus dur, puis un clic plus facile.
 lines-adults-say =
     Changez avant la côte, tant que les pédales tournent facilement.
-    Pieds légers pendant un tour de pédales, quand la chaîne bouge.
+    Pieds légers pendant un tour de pédales, le temps que la chaîne bouge.
     Un clic, sentez-le, puis le suivant.
 lines-adults-question =
-    À quel raidillon étions-nous trop tard pour la plupart, et que pouvions-nous voir avant ?
+    À quel raidillon la plupart d’entre nous ont-ils changé trop tard, et que pouvait-on voir avant ?
     Où feriez-vous clic maintenant ? Montrez-le sur la route.
-lines-adults-drill = Dans un endroit calme, plat et fermé, tous dans le même sens. Les fiches disent comment l’installer et rester en sécurité.
+lines-adults-drill = Dans un endroit calme, plat et fermé à la circulation, tous dans le même sens. Les fiches disent comment l’installer et rester en sécurité.
 lines-adults-watch =
     Des jambes qui s’arrêtent avant le clic, des clics déjà dans la pente, des yeux sur la chaîne.
-    Quelqu’un peine : deux crans plus facile, et le même tour encore. Une douleur veut dire stop.
+    Quelqu’un peine : deux crans plus facile, et le même tour encore. Si quelque chose fait mal, on s’arrête.
 lines-adults-end =
     Chacun dit une chose qu’il fera avant la prochaine côte.
     La prochaine fois : le même tour, avec le clic un peu plus tôt ou un peu plus tard.
 
-longer-mixed = Des paires d’une personne débutante et d’une expérimentée ; celle-ci demande et n’explique pas.
+longer-mixed = Par deux, une personne débutante avec une expérimentée ; celle-ci pose des questions et n’explique pas.
 lines-mixed-warmUp =
     Vérifier les vélos à deux : freins, pneus, selle, guidon, casques.
     Deux tours tranquilles à deux, à trois longueurs de vélo ; changez qui roule devant.
 lines-mixed-say =
-    Levez les yeux : la prochaine côte vous dit la vitesse.
+    Levez les yeux : la prochaine côte vous dit quelle vitesse passer.
     Finissez vos clics avant la côte ; le dernier, pieds légers.
     Vite ou lentement, peu importe aujourd’hui : ce qui compte, c’est tôt et sans bruit.
 lines-mixed-question =
-    Qu’a fait le meilleur passage avant le raidillon, et pas la plupart d’entre nous ?
-    Les plus expérimentés ont-ils changé plus tôt, ou seulement moins ?
-lines-mixed-drill = À deux dans un endroit calme et fermé. Qui roule derrière dit ensuite où le clic est venu.
+    Avant le raidillon, qu’a fait le meilleur passage que la plupart d’entre nous n’ont pas fait ?
+    Les plus expérimentés ont-ils changé plus tôt, ou seulement moins souvent ?
+lines-mixed-drill = À deux dans un endroit calme et fermé à la circulation. Qui roule derrière dit ensuite où le clic est venu.
 lines-mixed-watch =
     Des cyclistes expérimentés font la course : une seule vitesse pour tout le tour.
     Des débutants copient celui de devant : leurs propres jambes disent quand.
@@ -214,7 +214,7 @@ lines-children-say =
 lines-children-question =
     Quelle côte a piégé le plus de monde ?
     Où ferons-nous clic la prochaine fois ?
-lines-children-drill = Un enfant à la fois, dans un endroit calme et fermé, avec un adulte responsable. Les fiches disent comment.
+lines-children-drill = Un enfant à la fois, dans un endroit calme et fermé à la circulation, avec un adulte responsable. Les fiches disent comment.
 lines-children-watch =
     Des pieds qui s’arrêtent, des têtes baissées, des enfants qui attendent dans le passage.
     Félicite le clic, pas la rapidité. On ne compare personne à personne.

@@ -146,7 +146,7 @@ card-starting-gear-needs = Krijt voor een streep, 30 m rustig, vlak terrein. Ie
 card-starting-gear-safe = Eén fietser tegelijk. De volgende gaat als de vorige weg is. Motor: minste hulp, voorzichtig.
 card-starting-gear-watch = Zit de versnelling erin voordat het wiel stilstaat? Gaat de eerste trap licht, zonder slingeren?
 card-starting-gear-easier = Stop waar je wilt; de trainer roept de klik.
-card-starting-gear-harder = De trainer steekt een hand op: stop bij de hand.
+card-starting-gear-harder = Zonder streep: stop als de trainer een hand opsteekt.
 card-talk-title = Praat en rijd
 card-talk-doing =
     Rijd een rondje en zeg hardop wat eraan komt: “vlak”, “heuvel”, “stop”.
