@@ -1,6 +1,6 @@
 /**
- * How somebody rides all along, beside the best ride: the gear away from hills, and where time was left. A fault of
- * one hill and a habit of the whole ride can cost the same points on that hill; this tells them apart.
+ * How somebody rides all along, beside the best ride: the gear away from hills and stop lines, and where time was left. A
+ * fault of one hill and a habit of the whole ride can cost the same points on that hill; this tells them apart.
  */
 import type { Course } from '../course/types.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
@@ -9,9 +9,9 @@ import { IDLE_PRESSURE } from './cadence.ts';
 import type { RidingHabits } from './types.ts';
 
 /**
- * Hills begin to be got ready for so far before their foot, and are over so far behind their end (m). Who is late or
- * shifts too little is in too hard a gear only from the foot on and until the best ride is back; who is early is in
- * too easy a gear long before the foot.
+ * Hills and stop lines begin to be got ready for so far before their foot, and are over so far behind their end (m). Who
+ * is late or shifts too little is in too hard a gear only from the foot on and until the best ride is back; who is early
+ * is in too easy a gear long before the foot.
  */
 const AWAY_FOR_HARD = { approachM: 60, afterM: 80 };
 const AWAY_FOR_EASY = { approachM: 140, afterM: 15 };
@@ -36,7 +36,7 @@ export function habitsOf(course: Course, trace: RideTrace, reference: RideTrace)
   };
 }
 
-/** Mean of the gear over the best ride's, metre by metre where both pedal and no hill is near; 1 where that is nowhere. */
+/** Mean of the gear over the best ride's, where both pedal and neither hill nor stop line is near; 1 where that is nowhere. */
 function gearAwayFromHills(
   course: Course,
   trace: RideTrace,
@@ -44,12 +44,14 @@ function gearAwayFromHills(
   { approachM, afterM }: typeof AWAY_FOR_HARD,
 ): number {
   const best = gearByMetre(reference);
+  const stops = course.stopLinesM.map((atM) => ({ footM: atM, endM: atM }));
+  const tasks = [...course.pitches, ...stops];
   let sum = 0;
   let metres = 0;
   gearByMetre(trace).forEach((developmentM, m) => {
     const other = best[m];
-    const hill = course.pitches.some(({ footM, endM }) => m > footM - approachM && m < endM + afterM);
-    if (hill || other === undefined) return;
+    const near = tasks.some(({ footM, endM }) => m > footM - approachM && m < endM + afterM);
+    if (near || other === undefined) return;
     sum += developmentM / other;
     metres += 1;
   });

@@ -22,7 +22,7 @@ const PERFECT_TOTAL = 99.5;
 /** Below this total a gentler road helps more than another try. */
 const TOO_HARD_TOTAL = 35;
 /** Harder or easier by so much than the best ride, away from hills, is a habit (ratio of gears). */
-const HARD_HABIT = 1.06;
+const HARD_HABIT = 1.05;
 const EASY_HABIT = 0.94;
 /** At the end of a pitch the gear is still too hard by so much where steps were missing. */
 const STILL_HARD = 1.04;
@@ -176,8 +176,8 @@ function causeOf(pitch: PitchReport, habits: RidingHabits): Cause {
     return pitch.earlyBy === 'slow' ? slownessCause(habits) : 'fast-legs';
   }
   if (pitch.pressed >= PRESSED_SHARE) return 'pushed';
-  // As much too hard on the hill as everywhere is no matter of the hill.
-  if (habits.harderBy > HARD_HABIT && pitch.gearRatio > HARD_HABIT) return 'slow-legs';
+  // Too hard on the hill as everywhere is no matter of the hill.
+  if (habits.harderBy > HARD_HABIT) return 'slow-legs';
   if (pitch.easedShare < ENOUGH_EASING && pitch.stepsMade > 0 && pitch.gearRatio > STILL_HARD)
     return 'few-steps';
   return 'late-pitch';

@@ -40,9 +40,14 @@ function before(world: RideWorld, script: readonly Manoeuvre[], i: number): Omit
 const isEasier = (world: RideWorld, script: readonly Manoeuvre[], i: number): boolean =>
   developmentOf(world, script[i] as Manoeuvre) < developmentOf(world, before(world, script, i));
 
-/** Every gear `by` sprockets from where the best ride has it (positive: easier), as far as the bike goes. */
+/**
+ * Every gear `by` sprockets from where the best ride has it (positive: easier), as far as the bike goes; null where the
+ * bike goes no further than the gear one starts in, so that nothing but hills would be ridden in another gear.
+ */
 function otherGear(world: RideWorld, script: readonly Manoeuvre[], by: number): Manoeuvre[] | null {
   const most = world.machine.sprocketCount - 1;
+  const start = world.startSprocketIndex + by;
+  if (start < 0 || start > most) return null;
   const moved = [
     { atM: 5, ringIndex: world.startRingIndex, sprocketIndex: world.startSprocketIndex },
     ...script,
@@ -147,8 +152,9 @@ function fidgets(world: RideWorld, driver: Controller, everyS: number): Controll
   };
 }
 
-/** Stays on the ring the chain is on as long as some gear there, crossed or not, is nearly as good. */
-function crossing(world: RideWorld, script: readonly Manoeuvre[], within: number): Manoeuvre[] {
+/** Stays on the ring the chain is on as long as some gear there, crossed or not, is nearly as good; null with one ring. */
+function crossing(world: RideWorld, script: readonly Manoeuvre[], within: number): Manoeuvre[] | null {
+  if (world.machine.ringCount < 2) return null;
   let ringIndex = world.startRingIndex;
   return script.map((one) => {
     const wanted = developmentOf(world, one);
@@ -186,10 +192,32 @@ function byTaste(world: RideWorld, script: readonly Manoeuvre[], rpm: number): C
   return gears[0]?.sprocketIndex === start.sprocketIndex ? null : scriptDriver(world, gears);
 }
 
-/** What the plan does for legs of that taste, ridden with the band of others. */
-function plannedByTaste(world: RideWorld, rpm: number): Controller {
+/** On less of the road than this in another gear nobody would see a taste. */
+const SEEN_SHARE = 0.25;
+
+/** Share of the road that one script rides in another gear than the other, harder (1) or easier (-1). */
+function otherShare(
+  world: RideWorld,
+  own: readonly Manoeuvre[],
+  best: readonly Manoeuvre[],
+  side: 1 | -1,
+): number {
+  const gearOf = (script: readonly Manoeuvre[], m: number): number =>
+    developmentOf(world, script.findLast(({ atM }) => atM <= m) ?? before(world, script, 0));
+  const { lengthM } = world.course;
+  let other = 0;
+  for (let m = 0; m < lengthM; m += 1) if (side * (gearOf(own, m) - gearOf(best, m)) > 0) other += 1;
+  return other / lengthM;
+}
+
+/**
+ * What the plan does for legs of that taste, ridden with the band of others; null where the gears of the bike are so few
+ * that it is the same ride but for the hills, on which a step is then too few or too many.
+ */
+function plannedByTaste(world: RideWorld, script: readonly Manoeuvre[], rpm: number): Controller | null {
   const other = withTaste(world, rpm);
-  return scriptDriver(world, scriptOfPolicy(other, planRoad(other)));
+  const own = scriptOfPolicy(other, planRoad(other));
+  return otherShare(world, own, script, rpm < 0 ? 1 : -1) < SEEN_SHARE ? null : scriptDriver(world, own);
 }
 
 /** All riders with one fault. */
@@ -234,7 +262,7 @@ export const ONE_FAULTS: readonly OneFault[] = [
     fault: 'slower legs by taste, planned',
     named: ['slow-legs'],
     doses: [-15],
-    rider: (w, _, rpm) => plannedByTaste(w, rpm),
+    rider: plannedByTaste,
   },
   {
     fault: 'faster legs by taste',
@@ -246,7 +274,7 @@ export const ONE_FAULTS: readonly OneFault[] = [
     fault: 'faster legs by taste, planned',
     named: ['fast-legs'],
     doses: [15],
-    rider: (w, _, rpm) => plannedByTaste(w, rpm),
+    rider: plannedByTaste,
   },
   {
     fault: 'not easing',
@@ -275,7 +303,7 @@ export const ONE_FAULTS: readonly OneFault[] = [
     fault: 'crossed chain',
     named: ['crossed'],
     doses: [0.08, 0.14, 0.2],
-    rider: (w, script, within) => scriptDriver(w, crossing(w, script, within)),
+    rider: (w, script, within) => driving(w, crossing(w, script, within)),
   },
   {
     fault: 'pushing through',
