@@ -189,13 +189,13 @@ export interface Messages {
     'change-few-steps': { made: number; pitches: number; pitch: Text; which: 'few' | 'hard'; gears: number }; 'change-pushed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
     'change-foot-down': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text }; 'change-ease': { heavy: number }; 'change-ease-hub': { heavy: number }; 'change-ease-motor': { heavy: number };
     'change-ease-motor-hub': { heavy: number }; 'change-coasted': { seconds: number; place: Text }; 'change-coasted-hub': { seconds: number; place: Text }; 'change-slow-legs': { seconds: number; place: Text };
-    'change-fast-legs': { seconds: number; place: Text }; 'change-crossed': { seconds: number; place: Text }; 'change-fidget': { changes: number; needed: Text }; 'next-onwards': { level: Text };
+    'change-fast-legs': { seconds: number; place: Text }; 'change-crossed': { seconds: number; place: Text }; 'change-fidget': { changes: number; needed: number }; 'next-onwards': { level: Text };
     'card-bestDoes': { gears: number; side: 'at' | 'after' | 'before'; metres: Text }; 'card-timing': { timing: 'too-early' | 'too-late' | 'about-right' }; 'card-tendency': { timing: 'too-early' | 'too-late' | 'about-right' };
     'card-picture': { pitches: number; pitch: Text }; 'hold-weakest': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; most: Text }; 'hold-pace': { share: Text };
     'hold-lessonMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text }; 'hold-markMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
     'why-below-band': { seconds: number; from: Text }; 'why-above-band': { seconds: number; from: Text }; 'why-coasted': { seconds: number; from: Text }; 'why-overloaded-pitch': { pitches: number; pitch: Text };
     'why-early-pitch': { pitches: number; pitch: Text }; 'why-foot-down-pitch': { pitches: number; pitch: Text }; 'why-heavy-shift': { from: Text }; 'why-waited-shift': { from: Text }; 'why-crossed': { seconds: number; from: Text };
-    'why-many-shifts': { changes: number; needed: Text }; 'why-undone': { from: Text }; 'print-pitchTitle': { pitches: number; pitch: Text }; 'print-pitch': { made: number; needed: Text; own: Text; best: Text; before: Text };
+    'why-many-shifts': { changes: number; needed: number }; 'why-undone': { from: Text }; 'print-pitchTitle': { pitches: number; pitch: Text }; 'print-pitch': { made: number; needed: Text; own: Text; best: Text; before: Text };
   };
   gearcheck: Plain<
     | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'working' | 'failed' | 'again' | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-button' | 'ask-working' | 'ask-nothing' | 'ask-which-end' | 'ask-impossible' | 'ask-same'

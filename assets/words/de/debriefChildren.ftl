@@ -248,8 +248,14 @@ change-fast-legs = Deine Beine waren schnell, vor allem ab { $place } ({ seconds
 change-crossed = Die Kette lief ab { $place } schräg, { seconds } lang. Nimm vorne das andere Blatt.
 change-fidget =
     { $changes ->
-        [one] Du hast { $changes }-mal geschaltet. Du brauchst nur { $needed }. Warte etwas länger.
-       *[other] Du hast { $changes }-mal geschaltet. Du brauchst nur { $needed }. Warte etwas länger.
+        [one] Du hast { $changes }-mal geschaltet. { $needed ->
+            [0] Es ging auch ohne
+           *[other] { $needed }-mal reicht
+        }. Warte etwas länger.
+       *[other] Du hast { $changes }-mal geschaltet. { $needed ->
+            [0] Es ging auch ohne
+           *[other] { $needed }-mal reicht
+        }. Warte etwas länger.
     }
 change-dawdle = Du bist sehr langsam gefahren. Lass die Beine kreisen und fahr weiter.
 change-nothing = Gar nichts. Mach es genau so noch einmal!

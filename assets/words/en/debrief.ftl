@@ -138,6 +138,7 @@ some-of =
     { $which ->
         [all] { $changes ->
             [1] The one gear change was
+            [2] Both gear changes were
            *[other] All { changes } were
         }
        *[some] { $heavy ->

@@ -265,8 +265,14 @@ change-crossed = The chain was not straight for { seconds } from { $place }. Use
 # $changes, $needed (Number): gears.
 change-fidget =
     { $changes ->
-        [one] You shifted { $changes } time. You need only { $needed }. Wait a bit more.
-       *[other] You shifted { $changes } times. You need only { $needed }. Wait a bit more.
+        [one] You shifted { $changes } time. You need { $needed ->
+            [0] none
+           *[other] only { $needed }
+        }. Wait a bit more.
+       *[other] You shifted { $changes } times. You need { $needed ->
+            [0] none
+           *[other] only { $needed }
+        }. Wait a bit more.
     }
 change-dawdle = You rode very slowly. Keep your legs going and ride on.
 change-nothing = Nothing at all. Do it just like that again!
@@ -358,8 +364,14 @@ better-crossed = use the other front ring.
 # $changes, $needed (Number): gears.
 why-many-shifts =
     { $changes ->
-        [one] You went through { $changes } gear. You need only { $needed }.
-       *[other] You went through { $changes } gears. You need only { $needed }.
+        [one] You went through { $changes } gear. You need { $needed ->
+            [0] none
+           *[other] only { $needed }
+        }.
+       *[other] You went through { $changes } gears. You need { $needed ->
+            [0] none
+           *[other] only { $needed }
+        }.
     }
 better-many-shifts = just roll over small bumps.
 why-undone = You shifted at { $from } and then back again.

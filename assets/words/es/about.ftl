@@ -26,9 +26,9 @@ care =
     Practica primero en un sitio tranquilo, llano y cerrado al tráfico. La vista en el camino, no en la cadena.
     Los frenos, el casco y la ley local van primero.
     Los niños y las niñas pedalean con una persona adulta a cargo.
-    Una bici con motor arranca con más fuerza de lo que se piensa, tarda más en parar y pesa al empujarla. La edad, el casco y la velocidad los fija la ley local.
+    Una bici con motor arranca con más fuerza de lo que se piensa, tarda más en parar y cuesta empujarla. La edad, el casco y la velocidad los fija la ley local.
     Si te duelen las rodillas o el pecho, para y consulta a un médico.
-    Los piñones, platos y cadenas que se pueden cambiar tienen el límite de lo que admiten el cambio y el desviador: pregunta a un mecánico cualificado y lee los documentos del fabricante.
+    Qué piñones, platos y cadenas se pueden poner está limitado por lo que admiten el cambio trasero y el desviador: pregunta a un mecánico cualificado y lee los documentos del fabricante.
     No acerques los dedos a una cadena en marcha.
     Sigue lo que diga tu federación, tu escuela o un instructor titulado.
 creditsTitle = De dónde salen los números

@@ -11,7 +11,7 @@ short =
     Si te duelen las rodillas o el pecho: para y consulta a un médico.
 accept = Pedalear
 more = Cuidado
-all = Todo
+all = Leerlo todo
 # Before riding a bike with a motor outside. Each line is a sentence of its own.
 motor =
     Arranca con más fuerza de lo que se piensa: al principio aprieta poco, con un dedo en el freno.

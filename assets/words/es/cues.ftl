@@ -13,7 +13,7 @@ ease-then-shift =
         }
     }
 two-easier-now = Ahora, dos más suaves.
-one-at-a-time = De marcha en marcha.
+one-at-a-time = Una marcha a la vez.
 rest-on-the-way-up =
     { $gears ->
         [hub] { $motor ->

@@ -263,8 +263,14 @@ change-crossed = La cadena iba torcida { seconds } desde los { $place }. Usa el 
 # $changes, $needed (Number): gears.
 change-fidget =
     { $changes ->
-        [one] Cambiaste { $changes } vez. Necesitas solo { $needed }. Espera un poco más.
-       *[other] Cambiaste { $changes } veces. Necesitas solo { $needed }. Espera un poco más.
+        [one] Cambiaste { $changes } vez. { $needed ->
+            [0] No hacía falta
+           *[other] Necesitas solo { $needed }
+        }. Espera un poco más.
+       *[other] Cambiaste { $changes } veces. { $needed ->
+            [0] No hacía falta
+           *[other] Necesitas solo { $needed }
+        }. Espera un poco más.
     }
 change-dawdle = Ibas muy despacio. Mueve las piernas y sigue.
 change-nothing = Nada de nada. ¡Hazlo otra vez así!
@@ -356,8 +362,14 @@ better-crossed = usa el otro plato.
 # $changes, $needed (Number): gears.
 why-many-shifts =
     { $changes ->
-        [one] Pasaste por { $changes } marcha. Necesitas solo { $needed }.
-       *[other] Pasaste por { $changes } marchas. Necesitas solo { $needed }.
+        [one] Pasaste por { $changes } marcha. { $needed ->
+            [0] No hacía falta
+           *[other] Necesitas solo { $needed }
+        }.
+       *[other] Pasaste por { $changes } marchas. { $needed ->
+            [0] No hacía falta
+           *[other] Necesitas solo { $needed }
+        }.
     }
 better-many-shifts = pasa las subidas cortas sin cambiar.
 why-undone = Cambiaste a los { $from } y luego volviste atrás.

@@ -13,7 +13,7 @@ perMinute = { $rpm }/min
 caution =
     { $rear ->
         [hub] Lo que se puede montar está limitado por lo que admiten el buje y la cadena: un buje no admite cualquier relación entre plato y piñón. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
-       *[sprockets] Lo que se puede montar está limitado por lo que admiten el cambio, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
+       *[sprockets] Lo que se puede montar está limitado por lo que admiten el cambio trasero, el desviador, la cadena y la rueda libre. Antes de comprar o cambiar nada, pregunta a un mecánico cualificado y lee los documentos del fabricante.
     }
 
 ## The answer, in sentences one after the other
@@ -38,7 +38,7 @@ help-reaches =
         [mild] Para seguir aquí en tu franja hace falta { $gear }.
        *[alone] Con { $gear } seguirías en tu franja.
     }
-help-askFirst = Puede que el cambio o el desviador de esta bici no lo admitan; mira más abajo.
+help-askFirst = Puede que el cambio trasero o el desviador de esta bici no lo admitan; mira más abajo.
 # $needed and $own (String): how far one turn of the pedals carries, like "2.06 m". $ring and $sprocket: teeth.
 # $rear: several sprockets, or one before a hub.
 help-none =
@@ -169,7 +169,7 @@ also-near =
 ## Other parts in a table
 
 others = Qué cambiarían otras piezas
-others-hint = El mismo ciclista, el mismo camino, todas las bicis recorridas. Primero quien sube pedaleando, luego el minuto más duro, luego el tiempo en la franja.
+others-hint = La misma persona, el mismo camino, un recorrido con cada bici. Primero quien sube pedaleando, luego el minuto más duro, luego el tiempo en la franja.
 others-trying =
     { $count ->
         [0] Ninguna probada hasta ahora…
@@ -264,7 +264,7 @@ rollOut-limit = Límite
 rollOut-none = Sin límite
 rollOut-own = El límite de nuestro club
 rollOut-metres = Límite en metros
-rollOut-unreadable = Escribe el límite en metros, de 2 a 12, por ejemplo 6.45.
+rollOut-unreadable = Escribe el límite en metros, de 2 a 12, por ejemplo 6,45.
 # Who, how far, whose rule, and when it held. $date (String): a year, or the last day.
 rollOut-option =
     { $group ->

@@ -139,7 +139,7 @@ sentence-stops-wind-and-a-secret = Dos líneas de detención, viento en contra y
 ## Only you and the road
 
 title-only-you-and-the-road = Tú y el camino, nada más
-sentence-only-you-and-the-road = Todo a la vez y sin ninguna ayuda. Mira, piensa por delante, pedalea.
+sentence-only-you-and-the-road = Todo a la vez y sin ninguna ayuda. Mira, anticípate, pedalea.
 
 ## Let the motor breathe
 

@@ -7,8 +7,8 @@ empty = Aquí aún no hay ningún recorrido guardado. Pedalea primero; después 
 # $rides (Number): from 1. The legs of the game: how it works out what a rider can do.
 older =
     { $rides ->
-        [1] Un recorrido es anterior a las piernas actuales del juego. Conserva las notas que tuvo; no se puede recorrer de nuevo ni comparar con los más nuevos.
-       *[other] { $rides } recorridos son anteriores a las piernas actuales del juego. Conservan las notas que tuvieron; no se pueden recorrer de nuevo ni comparar con los más nuevos.
+        [1] Un recorrido es anterior a las piernas actuales del juego. Conserva las notas que tuvo; no se puede recalcular ni comparar con los más nuevos.
+       *[other] { $rides } recorridos son anteriores a las piernas actuales del juego. Conservan las notas que tuvieron; no se pueden recalcular ni comparar con los más nuevos.
     }
 
 ## Check rides
@@ -121,4 +121,4 @@ unmarked-title = Guardados sin notas
 # Goes on after the title of the level and a comma. $date: when it was ridden.
 standing-to-mark = { $date }: aún sin notas; el juego lo intenta de nuevo al abrirse
 standing-unfinished = { $date }: se interrumpió antes de la meta, así que no recibe notas
-standing-older = { $date }: se hizo antes de que cambiaran las piernas del juego, así que ya no se puede recorrer de nuevo ni recibir notas
+standing-older = { $date }: se hizo antes de que cambiaran las piernas del juego, así que ya no se puede recalcular ni puntuar

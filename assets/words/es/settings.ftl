@@ -1,7 +1,7 @@
 ### The settings dialog.
 
 title = Ajustes
-labels-theme = Aspecto
+labels-theme = Tema
 labels-motion = Movimiento en la pantalla
 labels-beside = Siluetas de otros recorridos, desde la segunda vez en un camino
 labels-units = Unidades

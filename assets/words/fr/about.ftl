@@ -9,9 +9,9 @@ play =
     La main droite commande le dérailleur arrière : plus facile ou plus dur. La main gauche commande les plateaux.
     Change avant la côte, cran par cran, avec les pieds légers pendant que la chaîne se déplace.
     Avec des vitesses dans le moyeu, c’est l’inverse : relâche la pression ou arrête-toi, change, puis appuie de nouveau.
-    Un moteur de pédalier tire lui aussi sur la chaîne : pieds légers, attends le temps d’un souffle qu’il lâche, puis change. Au-dessus de { $speed }, il ne donne rien.
+    Un moteur de pédalier tire lui aussi sur la chaîne : pieds légers, attends, le temps d’un souffle, qu’il lâche, puis change. Au-dessus de { $speed }, il ne donne rien.
     La vitesse en chiffres est celle que demande la manette ; un pointillé dessous dit que la chaîne est encore en chemin.
-    Garde des jambes qui tournent à un rythme qui te plaît. Une petite bosse se passe sans rien changer.
+    Fais tourner tes jambes à un rythme qui te plaît. Une petite bosse se passe sans rien changer.
 modelTitle = Pourquoi cela ressemble au vélo
 model =
     Poids, pente, vent, roulement et frottement de la chaîne sont calculés 120 fois par seconde avec des formules publiées. Rien n’est laissé au hasard : les mêmes gestes donnent le même passage.

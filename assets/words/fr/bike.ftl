@@ -112,11 +112,11 @@ problem-tyre-size = { $tyreWidthMm }-{ $beadSeatMm } n’est pas un pneu de vél
 
 rider = Cycliste
 rider-way = À quel point te connais-tu ?
-rider-way-feel = À peu près
+rider-way-feel = Au ressenti
 rider-way-numbers = En chiffres
 rider-about-child-9 = Poids plume, jambes vives pour les petites côtes.
-rider-about-adult-new = Perd le souffle sur un pont.
-rider-about-adult-weekly = Aime les côtes qui finissent.
+rider-about-adult-new = S’essouffle sur un pont.
+rider-about-adult-weekly = Aime les côtes qui ont une fin.
 rider-about-adult-strong = Cherche la côte.
 rider-mass = Poids du cycliste
 rider-mass-hint = En kg, avec les vêtements.
@@ -135,7 +135,7 @@ rider-narrow = La plus rapide doit dépasser la plus lente de 5 au moins.
 ## Le test du rythme : taper une fois par tour de pédales donne la cadence
 
 tap = Test du rythme
-tap-intro = Tourne les pédales comme il te plaît, ou imagine-le. Tape chaque fois que le même pied est en bas, pendant 20 secondes. La touche Espace marche aussi.
+tap-intro = Fais tourner les pédales comme il te plaît, ou imagine-le. Tape chaque fois que le même pied est en bas, pendant 20 secondes. La touche Espace marche aussi.
 tap-first = Tape
 tap-firstHint = Le temps commence à ta première tape.
 tap-left = { $seconds } s

@@ -15,7 +15,7 @@ motor =
     Il est lourd : il met plus de temps à s’arrêter, et il est dur à pousser et à soulever.
     Ne touche ni au moteur ni à la batterie ; si quelque chose ne va pas, c’est l’affaire d’un mécanicien.
     À partir de quel âge, avec quel casque et à quelle vitesse on peut rouler change d’un endroit à l’autre : la loi de l’endroit où tu roules passe d’abord.
-motorWheel = Une roue entraînée par un moteur glisse plus vite sur sol mouillé, sur le gravier et dans les virages, surtout la roue avant : là, appuie doucement.
+motorWheel = Une roue entraînée par un moteur dérape plus tôt sur sol mouillé, sur le gravier et dans les virages, surtout la roue avant : là, appuie doucement.
 motorPlaces = Ce que disent certains endroits
 motorPlacesHint = Vu une fois, et les lois changent. Demande ce qui vaut aujourd’hui là où tu roules. Ici, les vélos roulent comme le dit la norme européenne.
 motorReported = rapporté, non vérifié dans le texte de loi

@@ -26,7 +26,7 @@ rest-on-the-way-up =
         }
     }
 harder-again = Le sommet est passé : plus dur à nouveau.
-hold-rhythm = Garde des jambes qui tournent au même rythme.
+hold-rhythm = Garde le même rythme de jambes.
 ride-over = Petite bosse : garde ta vitesse et passe par-dessus.
 small-ring =
     { $gears ->

@@ -283,12 +283,12 @@ change-ease-hub =
 change-ease-motor =
     { $heavy ->
         [0] Laisse au moteur un instant pour lâcher : pieds légers, le temps d’un souffle, puis change.
-       *[other] Tu as fait { some-of } alors que le moteur tirait encore sur la chaîne. Pieds légers, attends le temps d’un souffle que le moteur lâche, puis change.
+       *[other] Tu as fait { some-of } alors que le moteur tirait encore sur la chaîne. Pieds légers, attends, le temps d’un souffle, que le moteur lâche, puis change.
     }
 change-ease-motor-hub =
     { $heavy ->
         [0] Laisse au moteur un instant pour lâcher : relâche la pression, le temps d’un souffle, puis change.
-       *[other] Tu as fait { some-of } alors que le moteur tirait encore. Relâche toute la pression, attends le temps d’un souffle que le moteur lâche, puis change.
+       *[other] Tu as fait { some-of } alors que le moteur tirait encore. Relâche toute la pression, attends, le temps d’un souffle, que le moteur lâche, puis change.
     }
 change-stood-still = Tu as demandé { some-of } alors que tes jambes se reposaient. Un moyeu aime cela, une chaîne doit tourner : continue de faire tourner les pédales, sans forcer.
 change-coasted = Tes jambes se sont reposées là où la route a besoin d’elles, le plus longtemps à partir de { $place } : { seconds }. Continue de faire tourner les pédales.

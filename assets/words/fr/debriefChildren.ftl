@@ -246,8 +246,14 @@ change-fast-legs = Tes jambes étaient rapides, surtout à partir de { $place } 
 change-crossed = La chaîne était de travers pendant { seconds } à partir de { $place }. Prends l’autre plateau.
 change-fidget =
     { $changes ->
-        [one] Tu as changé { $changes } fois. { $needed } fois, c’est assez. Attends un peu plus.
-       *[other] Tu as changé { $changes } fois. { $needed } fois, c’est assez. Attends un peu plus.
+        [one] Tu as changé { $changes } fois. { $needed ->
+            [0] Ça passait aussi sans changer
+           *[other] { $needed } fois, c’est assez
+        }. Attends un peu plus.
+       *[other] Tu as changé { $changes } fois. { $needed ->
+            [0] Ça passait aussi sans changer
+           *[other] { $needed } fois, c’est assez
+        }. Attends un peu plus.
     }
 change-dawdle = Tu as roulé très lentement. Garde tes jambes en mouvement et avance.
 change-nothing = Rien du tout. Refais pareil !
@@ -333,8 +339,14 @@ why-crossed = La chaîne était de travers pendant { seconds } à partir de { $f
 better-crossed = prends l’autre plateau.
 why-many-shifts =
     { $changes ->
-        [one] Tu as passé { $changes } cran. Il n’en fallait que { $needed }.
-       *[other] Tu as passé { $changes } crans. Il n’en fallait que { $needed }.
+        [one] Tu as passé { $changes } cran. Il n’en fallait { $needed ->
+            [0] aucun
+           *[other] que { $needed }
+        }.
+       *[other] Tu as passé { $changes } crans. Il n’en fallait { $needed ->
+            [0] aucun
+           *[other] que { $needed }
+        }.
     }
 better-many-shifts = passe les petites bosses sans changer.
 why-undone = Tu as changé à { $from }, puis remis la vitesse d’avant.

@@ -4,7 +4,7 @@
 intro = D’autres pignons ou plateaux te feraient-ils tenir cette côte ? Le même passage, avec chaque vélo essayé.
 road = Route
 roads-ladder = Niveaux
-roads-own = Routes à soi
+roads-own = Tes propres routes
 you = Ton vélo : { $parts }. Ta plage : de { $low } à { $high } tr/min, moins en montée.
 # Aussi dans un dessin étroit, au bord duquel « tr/min » serait coupé.
 perMinute = { $rpm }/min
@@ -17,7 +17,7 @@ caution =
 ## La réponse, en phrases l'une après l'autre
 
 working = Ton vélo roule sur cette route…
-failed = Ce vélo n’a pas pu rouler sur cette route. Choisis une autre route, ou vérifie les dents du vélo.
+failed = Ce vélo n’a pas pu rouler sur cette route. Choisis une autre route, ou vérifie les dentures du vélo.
 again = Réessayer
 lowest-short = Avec ta vitesse la plus facile, { $gear }, tes jambes se stabilisent à { $rpm } tr/min sur les { $length } les plus raides ({ $slope }). À cet endroit, ta plage commence à { $low }.
 lowest-walks =
@@ -120,7 +120,7 @@ table-gear = Braquet
 table-development = Développement
 table-step = Écart
 table-hands = Mains
-table-speed = Vitesse à { $rpm } tr/min
+table-speed = Allure à { $rpm } tr/min
 table-also = Sur la même marche
 hands-count =
     { $count ->

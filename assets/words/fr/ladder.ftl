@@ -29,8 +29,8 @@ cue-home-by-lamplight-5 = Dernière côte. La porte est ouverte !
 ## Par-dessus les racines (pour les enfants)
 
 title-over-the-roots = Par-dessus les racines
-sentence-over-the-roots = Quatre bosses dans la forêt. Garde des jambes qui sourient.
-cue-over-the-roots-1 = Regarde le visage. Garde-lui le sourire.
+sentence-over-the-roots = Quatre bosses dans la forêt. Fais sourire tes jambes.
+cue-over-the-roots-1 = Regarde le visage. Fais-le sourire.
 cue-over-the-roots-2 = Il souffle ? Passe plus facile.
 cue-over-the-roots-3 = Il mouline ? Passe plus dur.
 cue-over-the-roots-4 = Dernière bosse. Plus facile avant qu’elle commence !
@@ -73,7 +73,7 @@ cue-change-while-you-wait-2 = La dernière côte vient sans arrêt.
 ## Regarde qui est là
 
 title-look-who-is-there = Regarde qui est là
-sentence-look-who-is-there = Des moutons, un tracteur, encore des moutons : la compagnie attire l’œil. La côte arrive quand même.
+sentence-look-who-is-there = Des moutons, un tracteur, encore des moutons : ils attirent l’œil. La côte arrive quand même.
 cue-look-who-is-there-1 = Salue qui tu veux. Mais d’abord un coup d’œil à la route.
 
 ## Deux manettes
@@ -99,7 +99,7 @@ sentence-rolling-road = Des vagues de route, l’une après l’autre. Change av
 ## Pieds légers
 
 title-soft-feet = Pieds légers
-sentence-soft-feet = Enlève un instant le poids des pédales, puis change.
+sentence-soft-feet = Allège un instant les pédales, puis change.
 
 ## Prêt à repartir
 
@@ -129,7 +129,7 @@ sentence-ride-over = Certaines bosses sont si courtes que l’élan te porte par
 ## Un plateau, et un peu de retour
 
 title-ring-and-back = Un plateau, et un peu de retour
-sentence-ring-and-back = Change de plateau devant et reviens un peu derrière : une marche toute douce.
+sentence-ring-and-back = Change de plateau devant et reviens un peu derrière : un pas tout en douceur.
 
 ## Arrêts, vent et un secret
 
@@ -139,7 +139,7 @@ sentence-stops-wind-and-a-secret = Deux lignes d’arrêt, un vent de face et un
 ## Rien que toi et la route
 
 title-only-you-and-the-road = Rien que toi et la route
-sentence-only-you-and-the-road = Tout à la fois et aucune aide. Regarde, pense en avance, roule.
+sentence-only-you-and-the-road = Tout à la fois et aucune aide. Regarde, anticipe, roule.
 
 ## Laisse souffler le moteur
 

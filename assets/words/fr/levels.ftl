@@ -1,6 +1,6 @@
 ### L'échelle des niveaux, et les balades libres.
 
-intro = De haut en bas, ou comme tu veux. Chacun apprend une chose.
+intro = De haut en bas, ou comme tu veux. Chacun enseigne une chose.
 own = Les tiens
 ridden = Fait
 best = Meilleur : { $total } sur 100

@@ -58,7 +58,7 @@ check-sides =
 check-desc =
     { $rides ->
         [1] Un passage témoin : { $first } sur 100.
-       *[other] { $rides } passages témoins dans l’ordre où ils ont été roulés. Le premier a donné { $first } sur 100, le dernier { $latest }.
+       *[other] { $rides } passages témoins dans l’ordre où ils ont été faits. Le premier a donné { $first } sur 100, le dernier { $latest }.
     }
 check-table = Passages témoins en chiffres
 
@@ -66,8 +66,8 @@ check-table = Passages témoins en chiffres
 
 limits-title = Ce que cela peut montrer, et ce que cela ne peut pas
 limits =
-    Les passages d’entraînement ont des aides, et des routes que tu finis par connaître. Leurs notes peuvent monter sans que tu apprennes, et baisser pendant que tu travailles quelque chose de dur. Ici, on ne les compare donc pas.
-    Les passages témoins sont tous aussi durs et toujours nouveaux. Un seul dit peu de chose : compare le premier avec celui d’un autre jour, sur le même vélo.
+    Les passages d’entraînement ont des aides, et des routes que tu finis par connaître. Leurs notes peuvent monter sans que tu apprennes, et baisser pendant que tu travailles quelque chose de difficile. Ici, on ne les compare donc pas.
+    Les passages témoins sont tous aussi difficiles et toujours nouveaux. Un seul dit peu de chose : compare le premier avec celui d’un autre jour, sur le même vélo.
     Tout cela parle de ce jeu. Personne n’a montré que de meilleures notes ici font mieux changer de vitesse sur une route.
 
 ## Les notes de tous les passages, en petits graphiques
@@ -96,7 +96,7 @@ marks-shown = Les { $shown } derniers passages sur { $all }.
 marks-table = La même chose en chiffres
 table-date = Date
 table-level = Niveau
-table-kind = Genre
+table-kind = Type
 table-role = Lequel
 table-total = Total
 table-passed = Réussi
@@ -108,4 +108,4 @@ table-no = non
 unmarked-title = Gardés sans notes
 standing-to-mark = { $date } : pas encore noté ; le jeu réessaie quand on l’ouvre
 standing-unfinished = { $date } : interrompu avant l’arrivée, donc sans notes
-standing-older = { $date } : roulé avant que les jambes du jeu changent ; il ne peut plus être rejoué ni noté
+standing-older = { $date } : fait avant que les jambes du jeu changent ; il ne peut plus être rejoué ni noté

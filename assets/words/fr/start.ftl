@@ -3,7 +3,7 @@
 ride = Rouler
 rideAgain = Continuer
 byEar = Rouler à l’oreille
-byEye = Rouler à l’œil
+byEye = Rouler à vue
 picture = Une personne à vélo arrive au pied d’une côte.
 newer = Une nouvelle version est là.
 loadNewer = La prendre

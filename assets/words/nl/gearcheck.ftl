@@ -264,7 +264,7 @@ rollOut-limit = Grens
 rollOut-none = Geen grens
 rollOut-own = De grens van onze club
 rollOut-metres = Grens in meters
-rollOut-unreadable = Schrijf de grens in meters op, van 2 tot 12, bijvoorbeeld 6.45.
+rollOut-unreadable = Schrijf de grens in meters op, van 2 tot 12, bijvoorbeeld 6,45.
 # Wie, hoe ver, wiens regel, en wanneer die gold. $date (String): een jaar, of de laatste dag.
 rollOut-option =
     { $group ->
