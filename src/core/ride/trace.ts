@@ -135,7 +135,7 @@ export class TraceLog {
     const packed = numbers[at + 6] as number;
     const flags = packed % 8;
     const gear = Math.floor(packed / 8);
-    return completed(this.#world, {
+    const place = {
       tick: Math.floor(gear / (MOST_SPROCKETS * MOST_RINGS)),
       distanceM: numbers[at] as number,
       speedMps: numbers[at + 1] as number,
@@ -145,10 +145,8 @@ export class TraceLog {
       ringIndex: Math.floor(gear / MOST_SPROCKETS) % MOST_RINGS,
       sprocketIndex: gear % MOST_SPROCKETS,
       crossedS: numbers[at + 5] as number,
-      pedalling: flags % 4 >= 2,
-      held: flags % 2 === 1,
-      unhelped: flags >= 4,
-    });
+    };
+    return completed(this.#world, place, flags % 4 >= 2, flags % 2 === 1, flags >= 4);
   }
 }
 
@@ -164,19 +162,20 @@ type Sampled = Pick<
   | 'ringIndex'
   | 'sprocketIndex'
   | 'crossedS'
-> & { readonly pedalling: boolean; readonly held: boolean; readonly unhelped: boolean };
+>;
 
-/** The sample of a state, as a trace would hold it. */
+/** The sample of a state, as a trace would hold it. Asked for ten times a second in a thousand rides: no copy is made of the state. */
 export function sampleOf(world: RideWorld, state: RideState): TraceSample {
-  return completed(world, {
-    ...state,
-    pedalling: isPedalling(state),
-    held: isHeld(state),
-    unhelped: isUnhelped(state),
-  });
+  return completed(world, state, isPedalling(state), isHeld(state), isUnhelped(state));
 }
 
-function completed(world: RideWorld, sampled: Sampled): TraceSample {
+function completed(
+  world: RideWorld,
+  sampled: Sampled,
+  pedalling: boolean,
+  held: boolean,
+  unhelped: boolean,
+): TraceSample {
   const { machine, course, tickS } = world;
   const { distanceM, ringIndex, sprocketIndex } = sampled;
   return {
@@ -194,9 +193,9 @@ function completed(world: RideWorld, sampled: Sampled): TraceSample {
     sprocketIndex,
     developmentM: gearOf(machine, sampled).developmentM,
     crossedS: sampled.crossedS,
-    pedalling: sampled.pedalling,
-    held: sampled.held,
-    ...(sampled.unhelped ? { unhelped: true as const } : {}),
+    pedalling,
+    held,
+    ...(unhelped ? { unhelped: true as const } : {}),
   };
 }
 

@@ -10,7 +10,7 @@ import { habitsForSkill, virtualRider } from '../../../src/core/virtual/riders.t
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import { CHECK_GROUPS, mean, pearson } from './riding.ts';
 
-const RIDERS_PER_GROUP = 100;
+const RIDERS_PER_GROUP = 40;
 const FIRST_SEED = 4_711;
 const SECOND_SEED = 98_765;
 
@@ -29,7 +29,7 @@ function totalsOf(group: (typeof CHECK_GROUPS)[number], seed: number, groupIndex
 const first = CHECK_GROUPS.map((group, i) => totalsOf(group, FIRST_SEED, i));
 const second = CHECK_GROUPS.map((group, i) => totalsOf(group, SECOND_SEED, i));
 
-describe('300 virtual riders on two fresh check rides', () => {
+describe('120 virtual riders on two fresh check rides', () => {
   test('test and retest correlate at 0.9 or more', () => {
     expect(pearson(first.flat(), second.flat())).toBeGreaterThanOrEqual(0.9);
   });
