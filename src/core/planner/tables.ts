@@ -49,6 +49,8 @@ export interface Tables {
   readonly highest: Uint8Array;
   /** 1 where cranks are too slow to shift. */
   readonly tooSlow: Uint8Array;
+  /** What eased legs give at the cranks (N m), on any slope. */
+  readonly easedNm: Float64Array;
   /** Gears in the hub: they change at rest, too. */
   readonly hub: boolean;
   readonly moves: readonly (readonly Move[])[];
@@ -74,6 +76,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     crossed: new Uint8Array(gears),
     highest: new Uint8Array(gears),
     tooSlow: new Uint8Array(gears * speeds),
+    easedNm: new Float64Array(gears * speeds),
     hub: hasHub(machine.bike),
     moves: possibleMoves(machine),
     leftN: motorShare(machine),
@@ -84,7 +87,7 @@ export function prepareTables(world: RideWorld, grid: Grid): Tables {
     tables.loadPerN[g] = crankTorqueFor(1, gear, machine.referenceTorqueNm);
     tables.crossed[g] = gear.crossed ? 1 : 0;
     tables.highest[g] = gear.developmentM === longest ? 1 : 0;
-    for (let i = 0; i < speeds; i += 1) fillSpeed(tables, g, i);
+    for (let i = 0; i < speeds; i += 1) fillSpeed(machine, tables, g, i);
   });
   return tables;
 }
@@ -96,9 +99,11 @@ function motorShare(machine: Machine): Tables['leftN'] {
     leftForLegsN(machine, motor, machine.gears[g] as Gear, resisting, speedMps);
 }
 
-function fillSpeed(tables: Tables, g: number, i: number): void {
+function fillSpeed(machine: Machine, tables: Tables, g: number, i: number): void {
   const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
-  tables.tooSlow[g * tables.speeds + i] = rpm < SLOWEST_SHIFT_RPM && !tables.hub ? 1 : 0;
+  const at = g * tables.speeds + i;
+  tables.tooSlow[at] = rpm < SLOWEST_SHIFT_RPM && !tables.hub ? 1 : 0;
+  tables.easedNm[at] = crankTorqueNm(machine, EASE_EFFORT, rpm);
 }
 
 /** What the road is like in the middle of a stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */
@@ -199,11 +204,10 @@ function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place:
       const torqueNm = crankTorqueNm(machine, 1, rpm, slope);
       const helpedN =
         motor === undefined ? 0 : helpN(machine, motor, gear, torqueNm, tables.speedMps[i] as number);
-      const easedNm = crankTorqueNm(machine, EASE_EFFORT, rpm);
       place.driveN[at] = torqueNm * perNm + helpedN;
       place.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
       // Soft feet let the motor go as well.
-      const lostMps = (((torqueNm - easedNm) * perNm + helpedN) * EASED_S) / machine.effectiveMassKg;
+      const lostMps = (((torqueNm - (tables.easedNm[at] as number)) * perNm + helpedN) * EASED_S) / machine.effectiveMassKg;
       const left = i - lostMps / tables.grid.speedStepMps;
       place.easedIndex[at] = left > 0 ? left : 0;
     }
