@@ -29,11 +29,22 @@ const CHECK_WEIGHTS: Level['weights'] = {
 };
 
 /**
+ * Pitches of a check ride. One rider alone is told apart by more of them; a group counts its mean, and eight riders on
+ * one device have an hour.
+ */
+const CHECK_PITCHES = { alone: { everyone: 15, children: 13 }, group: { everyone: 11, children: 10 } };
+
+/**
  * The check ride: unaided, on ground nobody has seen. Every seed has the same pitches, each with the same road before it
  * to a few metres, in another order: what a pitch asks depends on how one arrives.
  */
-export function checkLevel(seed: number, audience: Level['audience']): Level {
+export function checkLevel(
+  seed: number,
+  audience: Level['audience'],
+  riders: keyof typeof CHECK_PITCHES = 'alone',
+): Level {
   const children = audience === 'children';
+  const pitchCount = CHECK_PITCHES[riders][audience];
   return {
     ...blank(),
     id: children ? 'check-ride-children' : 'check-ride',
@@ -46,8 +57,8 @@ export function checkLevel(seed: number, audience: Level['audience']): Level {
       { kind: 'flat', lengthM: 60 },
       {
         kind: 'random-pitches',
-        lengthM: children ? 1590 : 2125,
-        pitchCount: children ? 10 : 11,
+        lengthM: Math.round(pitchCount * (children ? 159 : 193.2)),
+        pitchCount,
         gentlestRatio: children ? 0.045 : 0.065,
         steepestRatio: children ? 0.065 : 0.11,
         beforeM: children ? 88 : 122,

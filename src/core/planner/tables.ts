@@ -207,7 +207,8 @@ function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place:
       place.driveN[at] = torqueNm * perNm + helpedN;
       place.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
       // Soft feet let the motor go as well.
-      const lostMps = (((torqueNm - (tables.easedNm[at] as number)) * perNm + helpedN) * EASED_S) / machine.effectiveMassKg;
+      const lostMps =
+        (((torqueNm - (tables.easedNm[at] as number)) * perNm + helpedN) * EASED_S) / machine.effectiveMassKg;
       const left = i - lostMps / tables.grid.speedStepMps;
       place.easedIndex[at] = left > 0 ? left : 0;
     }
