@@ -29,7 +29,7 @@ export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${
 /** How many gears a bike has, and where. */
 export function bikeGears(bike: Bike): string {
   const [rings = 1, rear = 1] = shifterPlaces(bike);
-  const where = !hasHub(bike) ? 'sprockets' : rings === 1 ? 'hub' : 'both';
+  const where = !hasHub(bike) ? (rings * rear === 1 ? 'single' : 'sprockets') : rings === 1 ? 'hub' : 'both';
   return common('bike-gears', { rings, rear, where });
 }
 

@@ -2,10 +2,10 @@
 import type { GearTold } from '../core/model/transmission.ts';
 import { common } from './common.ts';
 
-/** "34 × 17"; in a hub "2 of 3", because its gears have no teeth to count. */
+/** "34 × 17", never broken over two lines; in a hub "2 of 3", because its gears have no teeth to count. */
 export function gearName({ ringTeeth, sprocketTeeth, hub = null }: GearTold): string {
   return hub === null
-    ? `${ringTeeth} × ${sprocketTeeth}`
+    ? `${ringTeeth}\u00a0×\u00a0${sprocketTeeth}`
     : common('gear-in-hub', { number: hub.number, of: hub.of });
 }
 

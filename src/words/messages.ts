@@ -104,14 +104,14 @@ export interface Messages {
     'round-backWho': { name: Text }; 'round-chooseWho': { name: Text }; 'round-undoWho': { name: Text }; 'round-gone': { riders: Text }; 'round-left': { rides: number }; 'round-riding': { name: Text }; 'round-ridden': { name: Text };
     'remark-fine': { count: number }; 'remark-early': { pitch: Text; distance: Text }; 'remark-lateAfter': { pitch: Text; distance: Text }; 'remark-lateBefore': { pitch: Text; distance: Text }; 'remark-notFinished': { pitch: Text };
     'remark-never': { pitch: Text }; 'remark-earlyNoPlace': { pitch: Text }; 'remark-gear': { pitch: Text }; 'picture-apart': { rides: number }; 'picture-otherVersion': { rides: number }; 'picture-roadName': { rides: number; road: Text };
-    'picture-rides': { rides: number; riders: number }; 'picture-caught': { pitch: Text; count: Text; all: Text }; 'picture-wrong-late': { pitch: Text; count: Text; all: Text };
-    'picture-wrong-early': { pitch: Text; count: Text; all: Text }; 'picture-wrong-mixed': { all: number; pitch: Text; early: Text; late: Text };
+    'picture-rides': { rides: number; riders: number }; 'picture-caught': { all: number; pitch: Text; count: Text }; 'picture-wrong-late': { all: number; pitch: Text; count: Text };
+    'picture-wrong-early': { all: number; pitch: Text; count: Text }; 'picture-wrong-mixed': { all: number; pitch: Text; early: Text; late: Text };
     'picture-ready': { groupSide: 'after' | 'before'; group: Text; bestSide: 'after' | 'before'; best: Text }; 'picture-neverReady': { bestSide: 'after' | 'before'; best: Text }; 'picture-stripDesc': { rides: number; length: Text };
-    'picture-barOf-tooEarly': { count: Text; all: Text }; 'picture-barOf-aboutRight': { count: Text; all: Text }; 'picture-barOf-tooLate': { count: Text; all: Text }; 'picture-pitch': { pitch: Text };
+    'picture-barOf-tooEarly': { all: number; count: Text }; 'picture-barOf-aboutRight': { all: number; count: Text }; 'picture-barOf-tooLate': { all: number; count: Text }; 'picture-pitch': { pitch: Text };
     'picture-caughtShort': { count: Text; all: Text }; 'picture-shares-late': { one: Text; other: Text }; 'picture-shares-early': { one: Text; other: Text }; 'picture-shares-mixed': { one: Text; other: Text };
-    'picture-timingCount': { count: Text; all: Text }; 'picture-change': { worse: number; who: 'riders' | 'pairs'; better: Text; all: Text }; 'picture-changeSays': { better: Text; worse: Text; same: Text; chance: Text };
+    'picture-timingCount': { all: number; count: Text }; 'picture-change': { worse: number; who: 'riders' | 'pairs'; all: number; better: Text }; 'picture-changeSays': { better: Text; worse: Text; same: Text; chance: Text };
     'picture-bins': { low: Text; high: Text; count: Text }; 'picture-answer-caught': { hill: Text; count: Text; all: Text }; 'picture-answer-where-late': { hill: Text; count: Text; all: Text };
-    'picture-answer-where-early': { hill: Text; count: Text; all: Text }; 'picture-answer-where-mixed': { hill: Text; count: Text; all: Text }; 'picture-answer-better': { who: 'riders' | 'pairs'; better: Text; all: Text };
+    'picture-answer-where-early': { hill: Text; count: Text; all: Text }; 'picture-answer-where-mixed': { hill: Text; count: Text; all: Text }; 'picture-answer-better': { who: 'riders' | 'pairs'; better: Text; all: number };
     'picture-answer-hill': { hill: Text }; 'picture-table-rideNumber': { ride: Text }; 'report-sure': { rides: number }; 'report-rides': { rides: number; riders: number }; 'report-sentence': { sentence: Text };
     'report-before': { distance: Text }; 'report-after': { distance: Text }; 'report-attempts': { better: Text; worse: Text; same: Text; chance: Text };
   };
@@ -121,7 +121,7 @@ export interface Messages {
     | 'riding-on' | 'bike-kids-20-1x7' | 'bike-kids-24-1x8' | 'bike-town-1x9' | 'bike-kids-20-hub-3' | 'bike-town-hub-3' | 'bike-town-hub-7' | 'bike-trekking-hub-8-crank' | 'bike-trekking-1x10-crank' | 'bike-town-hub-7-wheel'
     | 'bike-trekking-3x8' | 'bike-road-2x11' | 'bike-gravel-1x12' | 'bike-own'
   > & {
-    'profile': { steepest: Text }; 'bike-gears': { where: 'hub' | 'both' | 'sprockets'; rear: Text; rings: Text }; 'unit-kmh': { value: Text }; 'unit-mph': { value: Text }; 'unit-m': { value: Text }; 'unit-ft': { value: Text };
+    'profile': { steepest: Text }; 'bike-gears': { where: 'single' | 'hub' | 'both' | 'sprockets'; rear: Text; rings: Text }; 'unit-kmh': { value: Text }; 'unit-mph': { value: Text }; 'unit-m': { value: Text }; 'unit-ft': { value: Text };
     'unit-km': { value: Text }; 'unit-mi': { value: Text }; 'unit-percent': { value: Text }; 'gear-in-hub': { number: Text; of: Text };
   };
   cues: Plain<
@@ -209,7 +209,7 @@ export interface Messages {
     'lowest-walks': { rpm: number; gear: Text; length: Text; slope: Text }; 'lowest-enough': { gear: Text; length: Text; slope: Text; rpm: Text }; 'help-mild': { gear: Text; rpm: Text };
     'help-reaches': { after: 'mild' | 'alone'; gear: Text }; 'help-none': { rear: 'hub' | 'sprockets'; needed: Text; own: Text; ring: Text; sprocket: Text }; 'help-tooSteep': { slope: Text; speed: Text }; 'minute-inBand': { rpm: Text };
     'minute-below': { from: Text; to: Text; rpm: Text; missing: Text }; 'highest-enough': { gear: Text }; 'highest-short': { places: number; seconds: number; gear: Text; rpm: Text }; 'ask-example': { rear: 'hub' | 'sprockets' };
-    'ask-answer': { parts: Text; length: Text; rpm: Text; own: Text }; 'profile-desc': { length: Text; below: number; above: number }; 'stairs-desc': { steps: Text; gears: Text }; 'stairs-really': { gears: Text; different: Text };
+    'ask-answer': { parts: Text; length: Text; rpm: Text; own: Text }; 'profile-desc': { length: Text; below: number; above: number }; 'stairs-desc': { gears: number; steps: Text }; 'stairs-really': { gears: number; different: Text };
     'stairs-eachOwn': { gears: number }; 'sign-rear': { rear: 'hub' | 'sprockets' }; 'table-speed': { rpm: Text }; 'hands': { ring: 'bigger' | 'same'; rear: 'harder' | 'easier' | 'same'; count: Text }; 'gear-crossed': { gear: Text };
     'also-same': { chain: 'crossed' | 'straight'; gear: Text }; 'also-near': { chain: 'crossed' | 'straight'; gear: Text }; 'others-trying': { count: number }; 'others-tried': { count: number }; 'others-all': { count: Text };
     'getsUp-walking': { time: Text }; 'minute-missing': { rpm: Text }; 'steepest': { length: Text }; 'take-this': { parts: Text }; 'capacity': { teeth: Text };
@@ -284,7 +284,7 @@ export interface Messages {
     | 'title' | 'save' | 'takeBack' | 'remove' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst' | 'removeSure' | 'deleted' | 'notDeleted' | 'savedPart' | 'notAFile' | 'tooBigFile' | 'takingBack' | 'stopTaking' | 'newerFile' | 'changedFile'
     | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost'
   > & {
-    'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { added: Text; already: Text }; 'refused': { refused: Text };
+    'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { already: number; added: Text }; 'refused': { refused: number };
   };
   keys: Plain<
     | 'rear-easier' | 'rear-harder' | 'front-smaller' | 'front-bigger' | 'ease' | 'press' | 'coast' | 'brake' | 'pause' | 'name-Space' | 'name-Escape' | 'name-Enter' | 'name-Tab' | 'spoken-ArrowUp' | 'spoken-ArrowDown' | 'spoken-ArrowLeft'

@@ -77,7 +77,7 @@ describe('a new helper with a recorded ride', () => {
 
   it('sees what was ridden beside the best ride, and keeps it only when asked', async () => {
     await expect.poll(() => page.locator('[data-compare-sentence]').count()).toBe(1);
-    expect(await text(page, '[data-compare-sentence]')).toMatch(/you rode this at 71 a minute.*\d+ × \d+/);
+    expect(await text(page, '[data-compare-sentence]')).toMatch(/you rode this at 71 a minute.*\d+\s×\s\d+/);
     await page.click('[data-keep-recorded]');
     await expect.poll(async () => (await stored(page, 'records')).length).toBe(1);
     await page.click('[data-forget-recorded]');

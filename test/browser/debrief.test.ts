@@ -107,7 +107,7 @@ describe('the debrief of a ride that shifted too late', () => {
       const read = await text('.strip-readout');
       if (at >= LATE_M && at < 361) found = read;
     }
-    expect(found).toMatch(/\d+ × \d+/);
+    expect(found).toMatch(/\d+\s×\s\d+/);
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => text('.strip-readout')).not.toBe(found);
   });
@@ -138,7 +138,7 @@ describe('the debrief of a ride that shifted too late', () => {
     // Watching is watching: keys do not change the ride.
     await page.keyboard.press('ArrowUp');
     await page.waitForTimeout(200);
-    expect(before).toMatch(/\d+ × \d+/);
+    expect(before).toMatch(/\d+\s×\s\d+/);
     await expect.poll(view, { timeout: 90_000, interval: 100 }).toBe('debrief');
     expect(await page.locator('[data-mark]').count()).toBe(5);
   });

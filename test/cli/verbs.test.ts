@@ -256,7 +256,7 @@ describe('as a process', () => {
 
   it('prints sentences and tables for people', () => {
     expect(start(repository, 'help').status).toBe(0);
-    expect(run('gears', '--bike', 'kids-20-1x7').out).toMatch(/32 × 14[\s\S]*must take up \d+ teeth/);
+    expect(run('gears', '--bike', 'kids-20-1x7').out).toMatch(/32\s×\s14[\s\S]*must take up \d+ teeth/);
     expect(run('steady', ...who, '--slope', '0').out).toMatch(/180 W on 0\.0 %[\s\S]*km\/h, best in/);
     expect(run(...ride('--player', 'late')).out).toMatch(/rear easier[\s\S]*Finished after/);
   });

@@ -35,7 +35,7 @@ describe('formats', () => {
 
   it('a gear, a few teeth, many teeth and a tyre', () => {
     const format = createFormat('metric', 'en');
-    expect(format.gear({ ringTeeth: 34, sprocketTeeth: 17 })).toBe('34 × 17');
+    expect(format.gear({ ringTeeth: 34, sprocketTeeth: 17 })).toBe('34\u00a0×\u00a017');
     expect(format.teeth([26, 36, 48])).toBe('26 / 36 / 48');
     expect(format.teeth([11, 13, 15, 18, 21])).toBe('11–21');
     expect(format.tyre({ tyreWidthMm: 28, beadSeatMm: 622 })).toBe('28-622');

@@ -369,12 +369,24 @@ picture-timingCount = { $count } von { $all } Mal über eine Rampe
 picture-change =
     { $worse ->
         [0] { $who ->
-            [riders] { $better } von { $all } Personen deutlich besser
-           *[pairs] { $better } von { $all } Paaren von Fahrten deutlich besser
+            [riders] { $all ->
+                [one] { $better } von { $all } Person deutlich besser
+               *[other] { $better } von { $all } Personen deutlich besser
+            }
+           *[pairs] { $all ->
+                [one] { $better } von { $all } Paar von Fahrten deutlich besser
+               *[other] { $better } von { $all } Paaren von Fahrten deutlich besser
+            }
         }
        *[other] { $who ->
-            [riders] { $better } von { $all } Personen deutlich besser, { $worse } deutlich schlechter
-           *[pairs] { $better } von { $all } Paaren von Fahrten deutlich besser, { $worse } deutlich schlechter
+            [riders] { $all ->
+                [one] { $better } von { $all } Person deutlich besser, { $worse } deutlich schlechter
+               *[other] { $better } von { $all } Personen deutlich besser, { $worse } deutlich schlechter
+            }
+           *[pairs] { $all ->
+                [one] { $better } von { $all } Paar von Fahrten deutlich besser, { $worse } deutlich schlechter
+               *[other] { $better } von { $all } Paaren von Fahrten deutlich besser, { $worse } deutlich schlechter
+            }
         }
     }
 picture-changeSame = Niemand hat sich mehr verändert, als der Zufall macht

@@ -66,6 +66,7 @@ bike-own = Eigenes Rad
 # $where: gears on sprockets, all gears in the hub, or some of them.
 bike-gears =
     { $where ->
+        [single] { $rear } Gang
         [hub] { $rear } Gänge in der Nabe
         [both] { $rings } × { $rear } Gänge, { $rear } davon in der Nabe
        *[sprockets] { $rings } × { $rear } Gänge

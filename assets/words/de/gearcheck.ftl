@@ -97,8 +97,16 @@ profile-nowhere = Die Gänge dieses Rads reichen auf dieser Straße überall.
 stairs = Alle deine Gänge
 stairs-box = Die Treppe deiner Gänge
 stairs-hint = Für jeden Gang eine Stufe aus Papier, der leichteste zuerst, in der Reihenfolge, in der man wirklich schaltet. Zwischen den Stufen steht, was die Hände tun.
-stairs-desc = Eine Treppe aus { $steps } Stufen mit allen { $gears } Gängen. Die Tabelle darunter sagt dasselbe.
-stairs-really = { $gears } Gänge, von denen { $different } wirklich verschieden sind.
+stairs-desc =
+    { $gears ->
+        [one] Eine Treppe mit einer einzigen Stufe. Die Tabelle darunter sagt dasselbe.
+       *[other] Eine Treppe aus { $steps } Stufen mit allen { $gears } Gängen. Die Tabelle darunter sagt dasselbe.
+    }
+stairs-really =
+    { $gears ->
+        [one] { $gears } Gang.
+       *[other] { $gears } Gänge, von denen { $different } wirklich verschieden sind.
+    }
 stairs-eachOwn =
     { $gears ->
         [one] Ein Gang.

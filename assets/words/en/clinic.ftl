@@ -327,10 +327,22 @@ picture-rides =
        *[other] { $riders } riders
     }, without names
 # $count of $all (Number) riders had trouble with it.
-picture-caught = Pitch { $pitch } caught { $count } of { $all } riders
+picture-caught =
+    { $all ->
+        [one] Pitch { $pitch } caught { $count } of { $all } rider
+       *[other] Pitch { $pitch } caught { $count } of { $all } riders
+    }
 
-picture-wrong-late = Pitch { $pitch }: { $count } of { $all } riders too late
-picture-wrong-early = Pitch { $pitch }: { $count } of { $all } riders too early
+picture-wrong-late =
+    { $all ->
+        [one] Pitch { $pitch }: { $count } of { $all } rider too late
+       *[other] Pitch { $pitch }: { $count } of { $all } riders too late
+    }
+picture-wrong-early =
+    { $all ->
+        [one] Pitch { $pitch }: { $count } of { $all } rider too early
+       *[other] Pitch { $pitch }: { $count } of { $all } riders too early
+    }
 picture-wrong-mixed =
     { $all ->
         [one] Pitch { $pitch }: of { $all } rider, { $early } too early and { $late } too late
@@ -366,9 +378,21 @@ picture-stripDesc =
         [one] { $rides } ride over { $length } of road: for each pitch where the group and the best ride had their gear ready, and how many riders were too early, about right and too late.
        *[other] { $rides } rides over { $length } of road: for each pitch where the group and the best ride had their gear ready, and how many riders were too early, about right and too late.
     }
-picture-barOf-tooEarly = too early: { $count } of { $all } riders
-picture-barOf-aboutRight = about right: { $count } of { $all } riders
-picture-barOf-tooLate = too late: { $count } of { $all } riders
+picture-barOf-tooEarly =
+    { $all ->
+        [one] too early: { $count } of { $all } rider
+       *[other] too early: { $count } of { $all } riders
+    }
+picture-barOf-aboutRight =
+    { $all ->
+        [one] about right: { $count } of { $all } rider
+       *[other] about right: { $count } of { $all } riders
+    }
+picture-barOf-tooLate =
+    { $all ->
+        [one] too late: { $count } of { $all } rider
+       *[other] too late: { $count } of { $all } riders
+    }
 picture-pitch = Pitch { $pitch }
 # Riders; stands beside a pitch.
 picture-caughtShort = caught { $count } of { $all }
@@ -382,17 +406,33 @@ picture-timing-tooLate = too late
 picture-shares-late = { $one } too late, { $other } about right
 picture-shares-early = { $one } too early, { $other } about right
 picture-shares-mixed = { $one } too early, { $other } too late
-picture-timingCount = { $count } of { $all } times over a pitch
+picture-timingCount =
+    { $all ->
+        [one] { $count } of { $all } time over a pitch
+       *[other] { $count } of { $all } times over a pitch
+    }
 # $better, $worse and $all (Number): riders, or pairs of rides where somebody rode several roads twice.
 picture-change =
     { $worse ->
         [0] { $who ->
-            [riders] { $better } of { $all } riders clearly better
-           *[pairs] { $better } of { $all } pairs of rides clearly better
+            [riders] { $all ->
+                [one] { $better } of { $all } rider clearly better
+               *[other] { $better } of { $all } riders clearly better
+            }
+           *[pairs] { $all ->
+                [one] { $better } of { $all } pair of rides clearly better
+               *[other] { $better } of { $all } pairs of rides clearly better
+            }
         }
        *[other] { $who ->
-            [riders] { $better } of { $all } riders clearly better, { $worse } clearly worse
-           *[pairs] { $better } of { $all } pairs of rides clearly better, { $worse } clearly worse
+            [riders] { $all ->
+                [one] { $better } of { $all } rider clearly better, { $worse } clearly worse
+               *[other] { $better } of { $all } riders clearly better, { $worse } clearly worse
+            }
+           *[pairs] { $all ->
+                [one] { $better } of { $all } pair of rides clearly better, { $worse } clearly worse
+               *[other] { $better } of { $all } pairs of rides clearly better, { $worse } clearly worse
+            }
         }
     }
 picture-changeSame = Nobody changed by more than chance makes
@@ -431,7 +471,10 @@ picture-answer-sometimes-mixed = Mostly right, sometimes early, sometimes late
 picture-answer-better =
     { $who ->
         [riders] { $better } of { $all } of us got clearly better
-       *[pairs] We got clearly better { $better } of { $all } times
+       *[pairs] { $all ->
+            [one] We got clearly better { $better } of { $all } time
+           *[other] We got clearly better { $better } of { $all } times
+        }
     }
 picture-answer-hill = Hill { $hill }
 

@@ -67,6 +67,7 @@ bike-own = Own bike
 # $where: gears on sprockets, all gears in the hub, or some of them.
 bike-gears =
     { $where ->
+        [single] { $rear } gear
         [hub] { $rear } gears inside
         [both] { $rings } × { $rear } gears, { $rear } of them inside
        *[sprockets] { $rings } × { $rear } gears

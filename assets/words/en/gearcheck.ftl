@@ -115,9 +115,17 @@ profile-nowhere = The gears of this bike do not run out on this road.
 stairs = All your gears
 stairs-box = The staircase of your gears
 stairs-hint = One paper step for each gear, easiest first, in the order one would really shift. Between the steps stands what the hands do.
-stairs-desc = A staircase of { $steps } steps with all { $gears } gears. The table below says the same.
+stairs-desc =
+    { $gears ->
+        [one] A staircase with a single step. The table below says the same.
+       *[other] A staircase of { $steps } steps with all { $gears } gears. The table below says the same.
+    }
 # $different: gears that are not nearly the same as another.
-stairs-really = { $gears } gears, of which { $different } are really different.
+stairs-really =
+    { $gears ->
+        [one] { $gears } gear.
+       *[other] { $gears } gears, of which { $different } are really different.
+    }
 stairs-eachOwn =
     { $gears ->
         [one] One gear.

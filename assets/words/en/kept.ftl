@@ -48,8 +48,16 @@ changedTake = Take what can be read
 # The file names a club's own store.
 namesStore = It also names a store at { $host }. Nothing is sent there.
 lookAtStore = Look at it
-takenBack = { $added } taken back, { $already } were already here.
-refused = { $refused } could not be read and were left out.
+takenBack =
+    { $already ->
+        [one] { $added } taken back, { $already } was already here.
+       *[other] { $added } taken back, { $already } were already here.
+    }
+refused =
+    { $refused ->
+        [one] { $refused } could not be read and was left out.
+       *[other] { $refused } could not be read and were left out.
+    }
 
 health-slow =
     What is kept on this device has not been opened yet, so your own levels and your results are not shown. If this stays, load the page anew.

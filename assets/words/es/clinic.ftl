@@ -327,10 +327,22 @@ picture-rides =
        *[other] { $riders } ciclistas
     }, sin nombres
 # $count of $all (Number) riders had trouble with it.
-picture-caught = El repecho { $pitch } sorprendió a { $count } de { $all } ciclistas
+picture-caught =
+    { $all ->
+        [one] El repecho { $pitch } sorprendió a { $count } de { $all } ciclista
+       *[other] El repecho { $pitch } sorprendió a { $count } de { $all } ciclistas
+    }
 
-picture-wrong-late = Repecho { $pitch }: { $count } de { $all } ciclistas, demasiado tarde
-picture-wrong-early = Repecho { $pitch }: { $count } de { $all } ciclistas, demasiado pronto
+picture-wrong-late =
+    { $all ->
+        [one] Repecho { $pitch }: { $count } de { $all } ciclista, demasiado tarde
+       *[other] Repecho { $pitch }: { $count } de { $all } ciclistas, demasiado tarde
+    }
+picture-wrong-early =
+    { $all ->
+        [one] Repecho { $pitch }: { $count } de { $all } ciclista, demasiado pronto
+       *[other] Repecho { $pitch }: { $count } de { $all } ciclistas, demasiado pronto
+    }
 picture-wrong-mixed =
     { $all ->
         [one] Repecho { $pitch }: de { $all } ciclista, { $early } demasiado pronto y { $late } demasiado tarde
@@ -366,9 +378,21 @@ picture-stripDesc =
         [one] { $rides } recorrido sobre { $length } de camino: en cada repecho, dónde tenían lista la marcha el grupo y el mejor recorrido, y cuántos ciclistas cambiaron demasiado pronto, a tiempo y demasiado tarde.
        *[other] { $rides } recorridos sobre { $length } de camino: en cada repecho, dónde tenían lista la marcha el grupo y el mejor recorrido, y cuántos ciclistas cambiaron demasiado pronto, a tiempo y demasiado tarde.
     }
-picture-barOf-tooEarly = demasiado pronto: { $count } de { $all } ciclistas
-picture-barOf-aboutRight = más o menos a tiempo: { $count } de { $all } ciclistas
-picture-barOf-tooLate = demasiado tarde: { $count } de { $all } ciclistas
+picture-barOf-tooEarly =
+    { $all ->
+        [one] demasiado pronto: { $count } de { $all } ciclista
+       *[other] demasiado pronto: { $count } de { $all } ciclistas
+    }
+picture-barOf-aboutRight =
+    { $all ->
+        [one] más o menos a tiempo: { $count } de { $all } ciclista
+       *[other] más o menos a tiempo: { $count } de { $all } ciclistas
+    }
+picture-barOf-tooLate =
+    { $all ->
+        [one] demasiado tarde: { $count } de { $all } ciclista
+       *[other] demasiado tarde: { $count } de { $all } ciclistas
+    }
 picture-pitch = Repecho { $pitch }
 # Riders; stands beside a pitch.
 picture-caughtShort = sorprendió a { $count } de { $all }
@@ -382,17 +406,33 @@ picture-timing-tooLate = demasiado tarde
 picture-shares-late = { $one } demasiado tarde, { $other } más o menos a tiempo
 picture-shares-early = { $one } demasiado pronto, { $other } más o menos a tiempo
 picture-shares-mixed = { $one } demasiado pronto, { $other } demasiado tarde
-picture-timingCount = { $count } de { $all } pasos por un repecho
+picture-timingCount =
+    { $all ->
+        [one] { $count } de { $all } paso por un repecho
+       *[other] { $count } de { $all } pasos por un repecho
+    }
 # $better, $worse and $all (Number): riders, or pairs of rides where somebody rode several roads twice.
 picture-change =
     { $worse ->
         [0] { $who ->
-            [riders] { $better } de { $all } ciclistas, claramente mejor
-           *[pairs] { $better } de { $all } pares de recorridos, claramente mejor
+            [riders] { $all ->
+                [one] { $better } de { $all } ciclista, claramente mejor
+               *[other] { $better } de { $all } ciclistas, claramente mejor
+            }
+           *[pairs] { $all ->
+                [one] { $better } de { $all } par de recorridos, claramente mejor
+               *[other] { $better } de { $all } pares de recorridos, claramente mejor
+            }
         }
        *[other] { $who ->
-            [riders] { $better } de { $all } ciclistas, claramente mejor; { $worse }, claramente peor
-           *[pairs] { $better } de { $all } pares de recorridos, claramente mejor; { $worse }, claramente peor
+            [riders] { $all ->
+                [one] { $better } de { $all } ciclista, claramente mejor; { $worse }, claramente peor
+               *[other] { $better } de { $all } ciclistas, claramente mejor; { $worse }, claramente peor
+            }
+           *[pairs] { $all ->
+                [one] { $better } de { $all } par de recorridos, claramente mejor; { $worse }, claramente peor
+               *[other] { $better } de { $all } pares de recorridos, claramente mejor; { $worse }, claramente peor
+            }
         }
     }
 picture-changeSame = Nadie mejoró ni empeoró más de lo que da el azar
@@ -431,7 +471,10 @@ picture-answer-sometimes-mixed = Casi siempre a tiempo, a veces pronto, a veces 
 picture-answer-better =
     { $who ->
         [riders] Mejora clara en { $better } de { $all }
-       *[pairs] Mejoramos claramente { $better } de { $all } veces
+       *[pairs] { $all ->
+            [one] Mejoramos claramente { $better } de { $all } vez
+           *[other] Mejoramos claramente { $better } de { $all } veces
+        }
     }
 picture-answer-hill = Cuesta { $hill }
 

@@ -67,6 +67,7 @@ bike-own = Bici propia
 # $where: gears on sprockets, all gears in the hub, or some of them.
 bike-gears =
     { $where ->
+        [single] { $rear } marcha
         [hub] { $rear } marchas en el buje
         [both] { $rings } × { $rear } marchas, { $rear } de ellas en el buje
        *[sprockets] { $rings } × { $rear } marchas

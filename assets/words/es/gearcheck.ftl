@@ -115,9 +115,17 @@ profile-nowhere = En este camino, las marchas de esta bici no se quedan cortas.
 stairs = Todas tus marchas
 stairs-box = La escalera de tus marchas
 stairs-hint = Un escalón de papel por cada marcha, primero la más suave, en el orden en que se cambiaría de verdad. Entre los escalones pone qué hacen las manos.
-stairs-desc = Una escalera de { $steps } escalones con las { $gears } marchas. La tabla de abajo dice lo mismo.
+stairs-desc =
+    { $gears ->
+        [one] Una escalera de un solo escalón. La tabla de abajo dice lo mismo.
+       *[other] Una escalera de { $steps } escalones con las { $gears } marchas. La tabla de abajo dice lo mismo.
+    }
 # $different: gears that are not nearly the same as another.
-stairs-really = { $gears } marchas, de las que { $different } son distintas de verdad.
+stairs-really =
+    { $gears ->
+        [one] { $gears } marcha.
+       *[other] { $gears } marchas, de las que { $different } son distintas de verdad.
+    }
 stairs-eachOwn =
     { $gears ->
         [one] Una marcha.

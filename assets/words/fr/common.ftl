@@ -63,6 +63,7 @@ bike-gravel-1x12 = Gravel
 bike-own = Vélo personnel
 bike-gears =
     { $where ->
+        [single] { $rear } vitesse
         [hub] { $rear } vitesses dans le moyeu
         [both] { $rings } × { $rear } vitesses, dont { $rear } dans le moyeu
        *[sprockets] { $rings } × { $rear } vitesses

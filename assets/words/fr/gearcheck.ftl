@@ -99,8 +99,16 @@ profile-nowhere = Sur cette route, les vitesses de ce vélo suffisent partout.
 stairs = Toutes tes vitesses
 stairs-box = L’escalier de tes vitesses
 stairs-hint = Une marche de papier par vitesse, la plus facile d’abord, dans l’ordre où l’on changerait vraiment. Entre les marches, ce que font les mains.
-stairs-desc = Un escalier de { $steps } marches avec toutes les { $gears } vitesses. Le tableau dessous dit la même chose.
-stairs-really = { $gears } vitesses, dont { $different } vraiment différentes.
+stairs-desc =
+    { $gears ->
+        [one] Un escalier d’une seule marche. Le tableau dessous dit la même chose.
+       *[other] Un escalier de { $steps } marches avec toutes les { $gears } vitesses. Le tableau dessous dit la même chose.
+    }
+stairs-really =
+    { $gears ->
+        [one] { $gears } vitesse.
+       *[other] { $gears } vitesses, dont { $different } vraiment différentes.
+    }
 stairs-eachOwn =
     { $gears ->
         [one] Une seule vitesse.

@@ -327,10 +327,22 @@ picture-rides =
        *[other] { $riders } deelnemers
     }, zonder namen
 # $count van de $all (Number) deelnemers had er moeite mee.
-picture-caught = Klimmetje { $pitch } verraste { $count } van de { $all } deelnemers
+picture-caught =
+    { $all ->
+        [one] Klimmetje { $pitch } verraste { $count } van { $all } deelnemer
+       *[other] Klimmetje { $pitch } verraste { $count } van de { $all } deelnemers
+    }
 
-picture-wrong-late = Klimmetje { $pitch }: { $count } van de { $all } deelnemers te laat
-picture-wrong-early = Klimmetje { $pitch }: { $count } van de { $all } deelnemers te vroeg
+picture-wrong-late =
+    { $all ->
+        [one] Klimmetje { $pitch }: { $count } van { $all } deelnemer te laat
+       *[other] Klimmetje { $pitch }: { $count } van de { $all } deelnemers te laat
+    }
+picture-wrong-early =
+    { $all ->
+        [one] Klimmetje { $pitch }: { $count } van { $all } deelnemer te vroeg
+       *[other] Klimmetje { $pitch }: { $count } van de { $all } deelnemers te vroeg
+    }
 picture-wrong-mixed =
     { $all ->
         [one] Klimmetje { $pitch }: van { $all } deelnemer { $early } te vroeg en { $late } te laat
@@ -366,9 +378,21 @@ picture-stripDesc =
         [one] { $rides } rit over { $length } weg: bij elk klimmetje waar de groep en de beste rit hun versnelling klaar hadden, en hoeveel deelnemers te vroeg, ongeveer goed en te laat waren.
        *[other] { $rides } ritten over { $length } weg: bij elk klimmetje waar de groep en de beste rit hun versnelling klaar hadden, en hoeveel deelnemers te vroeg, ongeveer goed en te laat waren.
     }
-picture-barOf-tooEarly = te vroeg: { $count } van de { $all } deelnemers
-picture-barOf-aboutRight = ongeveer goed: { $count } van de { $all } deelnemers
-picture-barOf-tooLate = te laat: { $count } van de { $all } deelnemers
+picture-barOf-tooEarly =
+    { $all ->
+        [one] te vroeg: { $count } van { $all } deelnemer
+       *[other] te vroeg: { $count } van de { $all } deelnemers
+    }
+picture-barOf-aboutRight =
+    { $all ->
+        [one] ongeveer goed: { $count } van { $all } deelnemer
+       *[other] ongeveer goed: { $count } van de { $all } deelnemers
+    }
+picture-barOf-tooLate =
+    { $all ->
+        [one] te laat: { $count } van { $all } deelnemer
+       *[other] te laat: { $count } van de { $all } deelnemers
+    }
 picture-pitch = Klimmetje { $pitch }
 # Deelnemers; staat naast een klimmetje.
 picture-caughtShort = verraste { $count } van { $all }
@@ -387,12 +411,24 @@ picture-timingCount = { $count } van de { $all } keer over een klimmetje
 picture-change =
     { $worse ->
         [0] { $who ->
-            [riders] { $better } van de { $all } deelnemers duidelijk beter
-           *[pairs] { $better } van de { $all } paren ritten duidelijk beter
+            [riders] { $all ->
+                [one] { $better } van { $all } deelnemer duidelijk beter
+               *[other] { $better } van de { $all } deelnemers duidelijk beter
+            }
+           *[pairs] { $all ->
+                [one] { $better } van { $all } paar ritten duidelijk beter
+               *[other] { $better } van de { $all } paren ritten duidelijk beter
+            }
         }
        *[other] { $who ->
-            [riders] { $better } van de { $all } deelnemers duidelijk beter, { $worse } duidelijk slechter
-           *[pairs] { $better } van de { $all } paren ritten duidelijk beter, { $worse } duidelijk slechter
+            [riders] { $all ->
+                [one] { $better } van { $all } deelnemer duidelijk beter, { $worse } duidelijk slechter
+               *[other] { $better } van de { $all } deelnemers duidelijk beter, { $worse } duidelijk slechter
+            }
+           *[pairs] { $all ->
+                [one] { $better } van { $all } paar ritten duidelijk beter, { $worse } duidelijk slechter
+               *[other] { $better } van de { $all } paren ritten duidelijk beter, { $worse } duidelijk slechter
+            }
         }
     }
 picture-changeSame = Niemand veranderde meer dan toeval oplevert

@@ -67,6 +67,7 @@ bike-own = Eigen fiets
 # $where: versnellingen op tandwielen, allemaal in de naaf, of een deel ervan.
 bike-gears =
     { $where ->
+        [single] { $rear } versnelling
         [hub] { $rear } versnellingen in de naaf
         [both] { $rings } × { $rear } versnellingen, waarvan { $rear } in de naaf
        *[sprockets] { $rings } × { $rear } versnellingen

@@ -115,9 +115,17 @@ profile-nowhere = De versnellingen van deze fiets schieten op deze weg nergens t
 stairs = Al je versnellingen
 stairs-box = De trap van je versnellingen
 stairs-hint = Eén papieren trede voor elke versnelling, de lichtste eerst, in de volgorde waarin je echt zou schakelen. Tussen de treden staat wat de handen doen.
-stairs-desc = Een trap van { $steps } treden met alle { $gears } versnellingen. De tabel eronder zegt hetzelfde.
+stairs-desc =
+    { $gears ->
+        [one] Een trap van één trede. De tabel eronder zegt hetzelfde.
+       *[other] Een trap van { $steps } treden met alle { $gears } versnellingen. De tabel eronder zegt hetzelfde.
+    }
 # $different: versnellingen die niet bijna gelijk zijn aan een andere.
-stairs-really = { $gears } versnellingen, waarvan er { $different } echt verschillen.
+stairs-really =
+    { $gears ->
+        [one] { $gears } versnelling.
+       *[other] { $gears } versnellingen, waarvan er { $different } echt verschillen.
+    }
 stairs-eachOwn =
     { $gears ->
         [one] Eén versnelling.

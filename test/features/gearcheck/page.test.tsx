@@ -122,7 +122,7 @@ describe('the answer', () => {
     await heard((told) => told.onOwn(own));
     const settled = Math.round(own.steady.cadenceRpm);
     expect(text('[data-answer="lowest"]')).toBe(
-      `In your lowest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
+      `In your lowest gear 34\u00a0×\u00a028 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
     );
     expect(text('[data-answer="help"]')).toBe(say('looking'));
     await hearAll();
@@ -383,7 +383,7 @@ describe('roll-out', () => {
     expect(text('[data-rollout]')).toBe('');
     await choose(select, 'under-14-2023');
     expect(text('[data-rollout]')).toMatch(
-      /more than the limit of 6\.45 m\. The hardest gear that keeps it is 50 × 17/,
+      /more than the limit of 6\.45 m\. The hardest gear that keeps it is 50\s×\s17/,
     );
     expect(text('.gear-rollout')).toContain('2023');
     await choose(select, 'juniors-2022');
