@@ -2,8 +2,8 @@
 ### Längen, Höhen, Tempo, Steigungen und Anteile kommen fertig geschrieben, mit ihrer Einheit.
 
 intro = Bau eine Straße zum Üben: aus dem Kopf, oder aus einer, die wirklich gefahren wurde.
-opening = Die Werkstatt wird eingerichtet …
-openFailed = Die Werkstatt konnte nicht geholt werden. Lade die Seite neu und versuch es noch einmal.
+opening = Die Level-Werkstatt wird eingerichtet …
+openFailed = Die Level-Werkstatt ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.
 named = { $doing }: { $what }
 range = { $low } bis { $high }
 
@@ -24,7 +24,7 @@ home-own = Deine Level
 home-none = Noch keine. Was du hier speicherst, steht auch auf der Seite „Level“.
 home-ride = Fahren
 home-edit = Ändern
-home-duplicate = Verdoppeln
+home-duplicate = Duplizieren
 home-remove = Löschen
 home-removed = „{ $title }“ ist gelöscht.
 home-restored = „{ $title }“ ist wieder da.
@@ -74,7 +74,7 @@ edit-addPiece = Ein Stück Straße anfügen
 edit-addPlaced = Etwas auf die Straße legen
 edit-earlier = Nach vorn
 edit-later = Nach hinten
-edit-duplicate = Verdoppeln
+edit-duplicate = Duplizieren
 edit-remove = Entfernen
 edit-nothing = Noch nichts.
 edit-wholeMetres = Ein Level besteht aus ganzen Metern. Längen in Fuß können darum ein wenig abweichen.
@@ -91,7 +91,7 @@ edit-no = { $number }. { $name }
 
 zoom-title = Welcher Teil der Straße zu sehen ist
 zoom-closer = Näher
-zoom-wider = Weiter
+zoom-wider = Weiter weg
 zoom-back = ◀ Zurück
 zoom-on = Vor ▶
 zoom-whole = Ganze Straße
@@ -221,7 +221,7 @@ share-copied = Kopiert.
 share-copyFailed = Der Browser ließ das Kopieren nicht zu. Markiere den Link und kopiere ihn von Hand.
 share-code = Der Link als Code für eine Kamera
 share-tooLong = Diese Straße ist zu lang für einen Code. Nimm den Link oder die Datei.
-share-file = Als Datei laden
+share-file = Als Datei herunterladen
 
 ## Das Level als Text
 
@@ -254,8 +254,8 @@ road-intro = Die Datei wird hier gelesen, in deinem Browser, und geht nirgendwoh
 road-choose = GPX-Datei wählen
 road-drop = oder irgendwo auf diese Seite ziehen. Sie darf gepackt sein (.gz oder .zip).
 road-reading = Wird gelesen: { $share }
-road-cancel = Anhalten
-road-cancelled = Angehalten. Nichts wurde behalten.
+road-cancel = Abbrechen
+road-cancelled = Abgebrochen. Nichts wurde behalten.
 road-refused = Aus dieser Datei wird keine Straße
 road-facts = { $length }, { $climbed } bergauf, bis { $steepest }, aus { $points } Punkten.
 road-quality = Wie weit man ihren Höhen trauen kann
@@ -265,7 +265,7 @@ road-grades-poor = Schlecht: Die Berge sind vielleicht nicht da, wo sie scheinen
 road-notes = Was berichtigt wurde
 road-questions = Zu entscheiden
 road-options-join = alle, aneinandergehängt
-road-options-straight = geradeaus überbrücken
+road-options-straight = geradlinig überbrücken
 road-options-longest-part = nur das längste Stück ohne Lücke
 road-options-metres = Meter
 road-options-feet = Fuß

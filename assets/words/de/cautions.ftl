@@ -11,7 +11,7 @@ short =
     Schmerzen in Knien oder Brust: anhalten und ärztlichen Rat holen.
 accept = Los
 more = Vorsicht
-all = Alles dazu
+all = Alles lesen
 # Before riding a bike with a motor outside. Each line is a sentence of its own.
 motor =
     Es fährt kräftiger an, als man denkt: Tritt zuerst sanft, mit einem Finger an der Bremse.

@@ -95,7 +95,7 @@ pitch =
 read-slopeNear =
     { $side ->
         [at] { read-slope }, genau am Fuß { pitch }
-        [after] { read-slope }, { $metres } nach dem Fuß { pitch }
+        [after] { read-slope }, { $metres } hinter dem Fuß { pitch }
        *[before] { read-slope }, { $metres } vor dem Fuß { pitch }
     }
 read-rpm = { $rpm } U/min

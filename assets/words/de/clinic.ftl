@@ -34,9 +34,9 @@ title = Gruppe
 intro = Eine Gruppe, eine Straße und etwas zum Reden. Keine Namen, keine Konten: Tiere genügen.
 back = Gruppe
 opening = Die Stunden auf diesem Gerät werden geöffnet …
-elsewhere = Es ging in einem anderen Tab dieses Browsers weiter. Ein Tab zur Zeit bewahrt die Fahrten.
+elsewhere = Es ging in einem anderen Tab dieses Browsers weiter. Lass immer nur einen Tab offen, so bleiben die Fahrten erhalten.
 goOnHere = Hier weitermachen
-openFailed = Die Seite für Gruppen konnte nicht geholt werden. Lade sie neu und versuch es noch einmal.
+openFailed = Die Seite für Gruppen ließ sich nicht laden. Lade sie neu und versuch es noch einmal.
 
 ## Die erste Seite: eine Stunde fortsetzen oder einen Plan wählen
 
@@ -47,7 +47,7 @@ home-ready = Fertige Pläne
 home-saved = Deine Pläne
 home-own = Einen Plan machen
 home-teach = Stundenbilder
-home-teachHint = Was man sagt, Übungen für draußen, Blätter zum Drucken
+home-teachHint = Was du sagst, Übungen für draußen, Blätter zum Drucken
 home-join = Bei einer Stunde mitmachen
 home-joinHint = Einen Plan von einem anderen Gerät nehmen
 home-store = Ein eigener Speicher des Vereins
@@ -212,7 +212,7 @@ round-backWho = Wieder da: { $name }
 round-chooseWho = Fährt als Nächstes: { $name }
 round-give = Es fuhr jemand anders
 round-giveTitle = Wer ist gefahren?
-round-giveSays = Die Fahrt zählt dann dort. Wer hier stand, bleibt an der Reihe.
+round-giveSays = Die Fahrt zählt dann für diese Person. Wer hier stand, bleibt an der Reihe.
 round-giveKeep = Es war richtig
 round-add = Jemanden dazunehmen
 round-addPlus = + Jemanden dazunehmen
@@ -229,7 +229,7 @@ round-left =
        *[other] noch { $rides } Fahrten
     }
 round-riding = Unterwegs war: { $name }
-round-ridingSays = Die Fahrt kam an kein Ende, also zählt sie nicht.
+round-ridingSays = Die Fahrt kam nicht zu Ende, also zählt sie nicht.
 round-rideAgain = Noch einmal fahren
 round-notNow = Jetzt nicht
 round-marking = Die Fahrt wird gewertet …
@@ -237,7 +237,7 @@ round-notMarked = Die Fahrt konnte jetzt nicht gewertet werden. Sie ist aufbewah
 round-debrief = Ganze Auswertung
 round-ridden = Gefahren: { $name }
 round-total = Gesamt
-round-nextRider = Wer kommt
+round-nextRider = Jetzt dran
 round-goOn = Weiter
 round-nobody = Noch ist niemand da
 round-nobodySays = Nimm jemanden dazu, dann geht es los.
@@ -261,11 +261,11 @@ round-others = Andere Tiere
 remark-none = Keine Rampe verlangte einen anderen Gang.
 remark-fine =
     { $count ->
-        [1] Bei der Rampe war alles rechtzeitig.
-       *[other] Bei allen { number } Rampen war alles rechtzeitig.
+        [1] An der Rampe warst du rechtzeitig bereit.
+       *[other] An allen { number } Rampen warst du rechtzeitig bereit.
     }
 remark-early = Rampe { $pitch }: zu früh, { $distance } vor dem Fuß. Warte ein wenig.
-remark-lateAfter = Rampe { $pitch }: zu spät, { $distance } nach dem Fuß. Schalte vorher.
+remark-lateAfter = Rampe { $pitch }: zu spät, { $distance } hinter dem Fuß. Schalte vorher.
 remark-lateBefore = Rampe { $pitch }: spät, nur { $distance } vor dem Fuß. Schalte früher.
 remark-notFinished = Rampe { $pitch }: Am Fuß war das Schalten noch nicht fertig. Klicke vorher weiter.
 remark-never = Rampe { $pitch }: Es wurde nicht leichter geschaltet.
@@ -326,15 +326,15 @@ picture-wrong-mixed =
 picture-right = Bei keiner Rampe wurde zu früh oder zu spät geschaltet
 picture-ready =
     Gruppe bereit { $groupSide ->
-        [after] { $group } nach dem Fuß
+        [after] { $group } hinter dem Fuß
        *[before] { $group } vor dem Fuß
     }, beste Fahrt { $bestSide ->
-        [after] { $best } nach dem Fuß
+        [after] { $best } hinter dem Fuß
        *[before] { $best } vor dem Fuß
     }.
 picture-neverReady =
     { $bestSide ->
-        [after] Die meisten waren nie bereit dafür, die beste Fahrt { $best } nach dem Fuß.
+        [after] Die meisten waren nie bereit dafür, die beste Fahrt { $best } hinter dem Fuß.
        *[before] Die meisten waren nie bereit dafür, die beste Fahrt { $best } vor dem Fuß.
     }
 picture-noPitch = Diese Straße hat keine Rampe, die einen anderen Gang verlangt
@@ -356,7 +356,7 @@ picture-barOf-aboutRight = etwa richtig: { $count } von { $all }
 picture-barOf-tooLate = zu spät: { $count } von { $all }
 picture-pitch = Rampe { $pitch }
 picture-caughtShort = { $count } von { $all } überrascht
-picture-dots = Ein Punkt ist eine Person; ein voller wurde mindestens einmal überrascht.
+picture-dots = Ein Punkt ist eine Person; ein gefüllter heißt: mindestens einmal überrascht.
 picture-never = nie
 
 picture-timing-tooEarly = zu früh
@@ -389,9 +389,9 @@ picture-change =
             }
         }
     }
-picture-changeSame = Niemand hat sich mehr verändert, als der Zufall macht
+picture-changeSame = Niemand hat sich stärker verändert, als der Zufall erklärt
 picture-changeNone = Noch ist niemand etwas zweimal gefahren
-picture-changeSays = { $better } deutlich besser, { $worse } deutlich schlechter, { $same } nicht mehr, als der Zufall macht (weniger als { $chance } Punkte).
+picture-changeSays = { $better } deutlich besser, { $worse } deutlich schlechter, { $same } im Rahmen des Zufalls (weniger als { $chance } Punkte).
 picture-first = Erster Versuch
 picture-last = Letzter Versuch
 picture-bins = { $low } bis { $high } Punkte: { $count }
@@ -408,9 +408,21 @@ picture-answer-caught = Berg { $hill } hat { $count } von uns { $all } überrasc
 picture-answer-nobody = Kein Berg hat uns überrascht. Gut geschaltet!
 picture-answer-noHill = Kein Berg wollte hier einen Klick von uns
 
-picture-answer-where-late = Berg { $hill }: { $count } von uns { $all } klickten zu spät
-picture-answer-where-early = Berg { $hill }: { $count } von uns { $all } klickten zu früh
-picture-answer-where-mixed = Berg { $hill }: { $count } von uns { $all } waren zu früh oder spät
+picture-answer-where-late =
+    { $count ->
+        [one] Berg { $hill }: { $count } von uns { $all } klickte zu spät
+       *[other] Berg { $hill }: { $count } von uns { $all } klickten zu spät
+    }
+picture-answer-where-early =
+    { $count ->
+        [one] Berg { $hill }: { $count } von uns { $all } klickte zu früh
+       *[other] Berg { $hill }: { $count } von uns { $all } klickten zu früh
+    }
+picture-answer-where-mixed =
+    { $count ->
+        [one] Berg { $hill }: { $count } von uns { $all } war zu früh oder zu spät
+       *[other] Berg { $hill }: { $count } von uns { $all } waren zu früh oder zu spät
+    }
 picture-answer-always = Jedes Mal richtig. Gut geschaltet!
 
 picture-answer-often-late = Öfter zu spät als richtig
@@ -422,7 +434,7 @@ picture-answer-sometimes-early = Meist richtig, manchmal zu früh
 picture-answer-sometimes-mixed = Meist richtig, manchmal zu früh, manchmal zu spät
 picture-answer-better =
     { $who ->
-        [riders] { $better } von uns { $all } wurden deutlich besser
+        [riders] Deutlich besser: { $better } von uns { $all }
        *[pairs] { $better } von { $all } Mal wurden wir deutlich besser
     }
 picture-answer-hill = Berg { $hill }
@@ -438,7 +450,7 @@ picture-table-none = –
 ## Der Bericht
 
 report-title = Bericht
-report-intro = Eine Seite für jede Straße, schwarz auf weiß, und Dateien für eine Tabelle oder ein anderes Programm.
+report-intro = Eine Seite für jede Straße, schwarz auf weiß, und Dateien für eine Tabellenkalkulation oder ein anderes Programm.
 report-names = Mit Tieren und Spitznamen
 report-namesHint = Ohne sie stehen auf der Seite keine Namen. In Dateien stehen Spitznamen immer.
 report-fileName = stunde
@@ -470,10 +482,10 @@ report-caught = Überrascht (Personen)
 report-timing = Früh / richtig / spät (Fahrten)
 report-group = Gruppe bereit
 report-best = Beste Fahrt bereit
-report-ready = Bereit: Der Gang für die Rampe ist drin und das letzte Schalten fertig.
+report-ready = Bereit: Der Gang für die Rampe ist drin und der letzte Schaltvorgang fertig.
 report-sentence = { $sentence }.
 report-before = { $distance } vor dem Fuß
-report-after = { $distance } nach dem Fuß
+report-after = { $distance } hinter dem Fuß
 report-attempts = Erster und letzter Versuch: { picture-changeSays }
 report-all = Gesamtwertungen, Versuch für Versuch
 report-footer = Die Wertung kommt aus einem Modell des Fahrens. Sie sagt etwas über den Moment des Schaltens auf diesen Straßen, nichts über den Wert eines Menschen.

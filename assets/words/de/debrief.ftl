@@ -57,13 +57,13 @@ pitch-title =
 near =
     { $side ->
         [at] genau am Fuß
-        [after] { $metres } nach dem Fuß
+        [after] { $metres } hinter dem Fuß
        *[before] { $metres } vor dem Fuß
     }
 aim =
     { $side ->
         [at] genau am Fuß
-        [after] gerade dann, wenn es steil wird
+        [after] genau dann, wenn es steil wird
        *[before] etwa { $metres } vor dem Fuß
     }
 gears =
@@ -128,6 +128,7 @@ some-of =
     { $which ->
         [all] { $changes ->
             [1] Der einzige Gangwechsel geschah
+            [2] Beide Gangwechsel geschahen
            *[other] Alle { $changes } Gangwechsel geschahen
         }
        *[some] { $heavy ->
@@ -175,8 +176,8 @@ mark-within =
 ## The question before anything is explained, and its answer
 
 guess-title = Erst raten
-guess-question = An { pitch } hast du geschaltet …
-guess-openQuestion = An der Rampe, die deine Beine am meisten kostete, hast du geschaltet …
+guess-question = An { pitch } war dein Schalten …
+guess-openQuestion = An der Rampe, die deine Beine am meisten gekostet hat, war dein Schalten …
 guess-why = Danach wird die Fahrt erklärt.
 guess-skip = Sag es mir gleich
 guess-working = Die beste Fahrt auf deinem Rad wird berechnet …
@@ -185,9 +186,9 @@ guess-share = { $percent } geschafft
 guess-matched = Richtig gespürt: { timing }.
 guess-differed =
     { $guess ->
-        [too-early] Gespürt hast du „zu früh“; es war { timing }.
-        [too-late] Gespürt hast du „zu spät“; es war { timing }.
-       *[about-right] Gespürt hast du „etwa richtig“; es war { timing }.
+        [too-early] Dein Gefühl war „zu früh“; es war { timing }.
+        [too-late] Dein Gefühl war „zu spät“; es war { timing }.
+       *[about-right] Dein Gefühl war „etwa richtig“; es war { timing }.
     }
 guess-told = Es war { timing }.
 guess-matchedKind = Wer es selbst merkt, wird besser.
@@ -197,12 +198,12 @@ guess-where =
     { $own ->
         [never] Du bist in deinem Gang geblieben
         [at] Dein erster leichterer Gang kam genau am Fuß
-        [after] Dein erster leichterer Gang kam { $ownMetres } nach dem Fuß
+        [after] Dein erster leichterer Gang kam { $ownMetres } hinter dem Fuß
        *[before] Dein erster leichterer Gang kam { $ownMetres } vor dem Fuß
     }; { $best ->
         [never] die beste Fahrt schaltete gar nicht.
         [at] die beste Fahrt schaltete genau am Fuß.
-        [after] die beste Fahrt schaltete { $bestMetres } nach dem Fuß.
+        [after] die beste Fahrt schaltete { $bestMetres } hinter dem Fuß.
        *[before] die beste Fahrt schaltete { $bestMetres } vor dem Fuß.
     }
 guess-stepsBefore =
@@ -225,13 +226,13 @@ needed =
         [10] zehn
        *[other] { $needed }
     }
-guess-slowest = Deine Beine wurden langsam bis { $own } U/min; die beste Fahrt hielt { $best }.
+guess-slowest = Deine Beine fielen auf { $own } U/min; die beste Fahrt hielt { $best }.
 
 ## What became of the ride
 
 end-passed = Geschafft.
 end-not-yet = Der Berg wartet auf dich.
-end-ridden = Die Straße ist gefahren.
+end-ridden = Die Straße ist geschafft.
 end-explain = Was geschah, warum und wo
 stamp-early = früh
 stamp-soft = locker
@@ -259,8 +260,8 @@ change-late-pitch =
 change-stayed = An { pitch } bist du in einem zu schweren Gang geblieben. { advice }
 change-early-pitch =
     { $how ->
-        [slightly] An { pitch } warst du etwas zu früh bereit. Halt deinen Gang, und schalte leichter: { aim }.
-       *[clearly] An { pitch } warst du zu früh bereit. Halt deinen Gang, und schalte leichter: { aim }.
+        [slightly] An { pitch } warst du etwas zu früh bereit. Bleib noch in deinem Gang und schalte dann leichter: { aim }.
+       *[clearly] An { pitch } warst du zu früh bereit. Bleib noch in deinem Gang und schalte dann leichter: { aim }.
     }
 change-few-steps =
     { $which ->
@@ -294,7 +295,7 @@ change-coasted = Deine Beine ruhten, wo die Straße sie braucht, am längsten ab
 change-coasted-hub = Deine Beine ruhten, wo die Straße sie braucht, am längsten ab { $place }: { seconds }. Eine Nabe braucht nur einen Moment; dann tritt weiter.
 change-slow-legs = Deine Beine kreisten langsam, am längsten ab { $place }: { seconds }. Ein Gang leichter hält sie in Schwung.
 change-fast-legs = Deine Beine wirbelten, am längsten ab { $place }: { seconds }. Ein Gang schwerer beruhigt sie.
-change-crossed = Die Kette lief ab { $place } schräg: { seconds }. Wechsle das Kettenblatt, und hinten einen passenden Gang.
+change-crossed = Die Kette lief ab { $place } schräg: { seconds }. Wechsle das Kettenblatt und nimm hinten einen passenden Gang dazu.
 change-fidget = Du hast { changes } gemacht; die beste Fahrt brauchte { needed }. Warte vor dem nächsten einen Atemzug.
 change-dawdle = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. Fahr in dem Gang, den du in gutem Rhythmus treten kannst, und bleib dran.
 change-nothing = Nichts. Mach es noch einmal genau so.
@@ -320,9 +321,9 @@ card-worst = Langsamste Beine
 card-worstPair = { $own } U/min (beste { $best })
 card-bestDoes =
     { $which ->
-        [all] Von deinem Gang schaltet die beste Fahrt { gears } leichter, alles vor dem Fuß, zum ersten Mal { near }.
-        [none] Von deinem Gang schaltet die beste Fahrt { gears } leichter, nichts davon vor dem Fuß, zum ersten Mal { near }.
-       *[some] Von deinem Gang schaltet die beste Fahrt { gears } leichter, { $before ->
+        [all] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, alles vor dem Fuß, zum ersten Mal { near }.
+        [none] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, nichts davon vor dem Fuß, zum ersten Mal { near }.
+       *[some] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, { $before ->
             [1] einen
             [2] zwei
             [3] drei
@@ -368,23 +369,23 @@ marks-passed = Bestanden (ab { $pass })
 marks-notYet = Noch nicht (bestanden ab { $pass })
 asks-cadence = Beine in deinem Bereich
 asks-foresight = Der Gang ist vor dem Berg bereit
-asks-easing = Locker getreten beim Schalten
+asks-easing = Lockerer Tritt beim Schalten
 asks-chainLine = Eine gerade Kette
 asks-economy = Kein unnötiges Schalten
 noMark = ohne Wertung
-noMark-cadence = Du hast zu kurz getreten, um es zu werten.
-noMark-foresight = Bei deinem Tempo verlangte keine Rampe zu schalten.
-noMark-easing = Du hast nicht geschaltet, also war nichts, wofür du locker treten musstest.
+noMark-cadence = Du hast nicht lange genug getreten, um das zu werten.
+noMark-foresight = Bei deinem Tempo ging jede Rampe ohne Schalten.
+noMark-easing = Du hast nicht geschaltet, also gab es nichts, wofür du locker treten musstest.
 noMark-chainLine = Nichts zu werten: ein Kettenblatt, oder gar nicht geschaltet.
 noMark-economy = Es gab nichts zu zählen.
-hold-weakest = { mark } hält das Ganze unten: Mit diesem Wert sind es höchstens { $most }.
-hold-pace = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. Damit bleiben { $share } vom Ganzen.
-hold-tooSlow = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. Bei diesem Tempo gibt es kein Ganzes.
+hold-weakest = { mark } drückt die Gesamtwertung: Mit diesem Wert sind es höchstens { $most }.
+hold-pace = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. Damit bleiben { $share } der Gesamtwertung.
+hold-tooSlow = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. Bei diesem Tempo gibt es keine Gesamtwertung.
 hold-lessonMissing = Auf dieser Straße geht es um { mark-within }: Zum Bestehen brauchst du dort mindestens { $atLeast }.
 hold-markMissing = Zum Bestehen brauchst du auch in { mark-within } mindestens { $atLeast }.
 level-strong = stark
 level-good = gut
-level-onTheWay = unterwegs
+level-onTheWay = auf gutem Weg
 level-start = hier anfangen
 perfect = Hier ging nichts verloren.
 small = Hier gingen nur Kleinigkeiten verloren.
@@ -402,9 +403,9 @@ better = Besser:
 
 ## Why a mark is what it is (why-…), and what would have changed it (better-…: goes on after "Better:")
 
-why-below-band = Langsame Beine ab { $from }: { seconds }, bis hinab auf { $rpm } U/min.
+why-below-band = Langsame Beine ab { $from }: { seconds }, am langsamsten { $rpm } U/min.
 better-below-band = leichter schalten, sobald die Beine langsamer werden.
-why-above-band = Schnelle Beine ab { $from }: { seconds }, bis hinauf auf { $rpm } U/min.
+why-above-band = Schnelle Beine ab { $from }: { seconds }, am schnellsten { $rpm } U/min.
 better-above-band = schwerer schalten, wenn die Straße dich laufen lässt.
 why-coasted = Deine Beine ruhten ab { $from }, { seconds } lang; die beste Fahrt tritt dort.
 better-coasted = die Pedale im Flachen und bergauf kreisen lassen.
@@ -428,7 +429,7 @@ better-waited-shift = locker weitertreten, solange sie wandert.
 why-crossed = Die Kette lief ab { $from } schräg: { seconds }.
 better-crossed = das Kettenblatt früher wechseln.
 why-many-shifts = Du hast { changes } gemacht; die beste Fahrt { needed }.
-better-many-shifts = kleine Wellen einfach vorbeirollen lassen.
+better-many-shifts = über kleine Wellen im selben Gang hinwegfahren.
 why-undone = Bei { $from } wurde ein Gang sofort wieder zurückgenommen.
 better-undone = einem neuen Gang drei Kurbelumdrehungen Zeit geben.
 
@@ -455,11 +456,11 @@ saved-saved = Diese Fahrt ist auf diesem Gerät aufbewahrt.
 saved-not-saved = Diese Fahrt wurde nicht aufbewahrt.
 notSaved-private-window = Diese Fahrt ist nicht aufbewahrt: Der Browser behält in diesem Fenster nichts. Speichere sie als Datei, oder öffne ein normales Fenster.
 notSaved-disk-full = Diese Fahrt ist nicht aufbewahrt: Auf dem Gerät ist kein Platz mehr. Speichere sie als Datei, oder schaff Platz; das Spiel versucht es wieder.
-notSaved-connection-lost = Diese Fahrt ist noch nicht aufbewahrt: Der Browser hat seine Ablage verloren. Speichere sie als Datei; das Spiel versucht es wieder.
-notSaved-newer-version = Diese Fahrt ist nicht aufbewahrt: Hier war schon eine neuere Version des Spiels. Lade die Seite neu, damit sie sich erneuert.
+notSaved-connection-lost = Diese Fahrt ist noch nicht aufbewahrt: Der Browser kommt nicht mehr an seinen Speicher. Speichere sie als Datei; das Spiel versucht es wieder.
+notSaved-newer-version = Diese Fahrt ist nicht aufbewahrt: Hier war schon eine neuere Version des Spiels. Lade die Seite neu, um das Spiel zu aktualisieren.
 notSaved-blocked = Diese Fahrt ist nicht aufbewahrt: Ein anderer Tab mit dem Spiel ist im Weg. Schließe ihn; das Spiel versucht es wieder.
 notSaved-hangs = Diese Fahrt ist noch nicht aufbewahrt: Der Browser antwortet nicht. Speichere sie zur Sicherheit als Datei.
-notSaved-corrupt = Diese Fahrt ist nicht aufbewahrt: Etwas, das hier liegt, ist nicht zu lesen. Speichere sie als Datei.
+notSaved-corrupt = Diese Fahrt ist nicht aufbewahrt: Etwas, das hier gespeichert ist, lässt sich nicht lesen. Speichere sie als Datei.
 notSaved-somebody-else = Diese Fahrt wurde gemeinsam mit anderen gefahren und wird hier nicht aufbewahrt. Speichere sie als Datei.
 notSaved-trial = Eine Probefahrt wird nicht aufbewahrt.
 notSaved-not-judged = Diese Fahrt ließ sich nicht auswerten und wird darum nicht aufbewahrt. Speichere sie als Datei.

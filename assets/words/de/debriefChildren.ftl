@@ -98,7 +98,7 @@ timing =
 mark =
     { $mark ->
         [cadence] Tempo der Beine
-        [foresight] Früh bereit
+        [foresight] Rechtzeitig bereit
         [easing] Locker schalten
         [chainLine] Gerade Kette
        *[economy] Ruhige Hände
@@ -112,7 +112,7 @@ guess-openQuestion = Wann hast du an deinem schwersten Berg geschaltet?
 guess-why = Dann schauen wir deine Fahrt an.
 guess-skip = Zeig es mir einfach
 guess-working = Wir suchen die beste Fahrt …
-guess-notMarked = Deine Wertung geht gerade nicht. Eine aufbewahrte Fahrt bekommt sie nächstes Mal.
+guess-notMarked = Deine Wertung ließ sich gerade nicht ausrechnen. Eine aufbewahrte Fahrt bekommt sie nächstes Mal.
 guess-matched = Ja! Es war { timing }.
 guess-differed =
     { $guess ->
@@ -137,8 +137,8 @@ guess-where =
     }
 guess-stepsBefore =
     { $made ->
-        [0] Du hast nicht früh genug geschaltet. Die beste Fahrt schaltete { needed-gears }.
-       *[other] Du hast früh genug { made-gears } leichter geschaltet. Die beste Fahrt schaltete { needed-gears }.
+        [0] Du hast nicht rechtzeitig geschaltet. Die beste Fahrt schaltete { needed-gears } leichter.
+       *[other] Du hast rechtzeitig { made-gears } leichter geschaltet. Die beste Fahrt schaltete { needed-gears } leichter.
     }
 needed-gears =
     { $needed ->
@@ -174,7 +174,7 @@ well-easing = Du hast beim Schalten locker getreten.
 well-chainLine = Deine Kette lief schön gerade.
 well-economy = Du hast nur geschaltet, wenn es nötig war.
 
-change-title = Versuch das
+change-title = Probier das
 advice = Schalte { ready-gears } leichter, { aim }.
 ready-gears =
     { $ready ->
@@ -223,22 +223,22 @@ change-foot-down = Am { pitch } war der Gang zu schwer. { advice }
 change-ease =
     { $heavy ->
         [0] Tritt beim Schalten ein bisschen lockerer.
-       *[other] Du hast beim Schalten { heavy-shifts } fest getreten. Erst locker treten, dann schalten.
+       *[other] Du hast { heavy-shifts } beim Schalten fest getreten. Erst locker treten, dann schalten.
     }
 change-ease-hub =
     { $heavy ->
         [0] Tritt beim Schalten einen Moment nicht.
-       *[other] Du hast beim Schalten { heavy-shifts } getreten. Nicht treten, schalten, wieder treten.
+       *[other] Du hast { heavy-shifts } beim Schalten weitergetreten. Nicht treten, schalten, wieder treten.
     }
 change-ease-motor =
     { $heavy ->
         [0] Warte, bis der Motor loslässt, dann schalte.
-       *[other] Beim Schalten zog der Motor noch { heavy-shifts }. Locker treten, warten, schalten.
+       *[other] Der Motor hat { heavy-shifts } beim Schalten noch gezogen. Locker treten, warten, schalten.
     }
 change-ease-motor-hub =
     { $heavy ->
         [0] Warte, bis der Motor loslässt, dann schalte.
-       *[other] Beim Schalten zog der Motor noch { heavy-shifts }. Nicht treten, warten, schalten.
+       *[other] Der Motor hat { heavy-shifts } beim Schalten noch gezogen. Nicht treten, warten, schalten.
     }
 change-stood-still = Deine Beine standen beim Schalten still. Dreh sie locker weiter.
 change-coasted = Ab { $place } ruhten deine Beine { seconds } lang. Lass sie kreisen.
@@ -271,7 +271,7 @@ next-easier-level = Fahr erst eine leichtere Straße. Dann komm wieder.
 cards-title = Berg für Berg
 card-needed = So viele Gänge brauchst du
 card-before = Deine vor dem Berg
-card-bestDoes = Von deinem Gang schaltet die beste Fahrt { gears } leichter. Sie beginnt { near }.
+card-bestDoes = Von deinem Gang aus schaltet die beste Fahrt { gears } leichter. Sie beginnt { near }.
 card-bestStays = In deinem Gang würde die beste Fahrt hier nicht schalten.
 card-asksNothing = Es geht auch ohne Schalten.
 card-footDown = Hier musste dein Fuß auf den Boden.
@@ -314,7 +314,7 @@ level-onTheWay = wird schon
 level-start = hier anfangen
 perfect = Hier ist alles gut.
 small = Hier ist fast alles gut.
-leftAlone = Du hast keinen Hebel gedrückt. Diese Straße braucht es.
+leftAlone = Du hast keinen Hebel gedrückt. Auf dieser Straße musst du schalten.
 
 ## Why a mark is what it is (why-…), and what would have changed it (better-…: goes on after "Better:")
 
@@ -341,10 +341,16 @@ why-crossed = Die Kette lief ab { $from } schräg, { seconds } lang.
 better-crossed = vorne das andere Blatt nehmen.
 why-many-shifts =
     { $changes ->
-        [one] Du hast { $changes } Gang gewechselt. Du brauchst nur { $needed }.
-       *[other] Du hast { $changes } Gänge gewechselt. Du brauchst nur { $needed }.
+        [one] Du hast { $changes } Gang gewechselt. { $needed ->
+            [0] Es ging auch ohne
+           *[other] Du brauchst nur { $needed }
+        }.
+       *[other] Du hast { $changes } Gänge gewechselt. { $needed ->
+            [0] Es ging auch ohne
+           *[other] Du brauchst nur { $needed }
+        }.
     }
-better-many-shifts = über kleine Wellen einfach hinwegrollen.
+better-many-shifts = über kleine Wellen einfach hinwegfahren.
 why-undone = Du hast bei { $from } geschaltet und gleich wieder zurück.
 better-undone = jedem neuen Gang etwas Zeit geben.
 

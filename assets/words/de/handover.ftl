@@ -30,7 +30,7 @@ code-speed-usual = normal
 code-speed-fast = schnell
 code-big = Groß
 code-jump = Code { $number } zeigen
-code-hint = Die Codes folgen aufeinander. Wo die Kamera anfängt, ist gleich; sie sagt, was fehlt.
+code-hint = Die Codes folgen aufeinander. Wo die Kamera anfängt, ist egal; sie sagt, was fehlt.
 
 ## Code, Link oder Datei
 
@@ -92,9 +92,9 @@ reader-picture = Bild oder Datei
 reader-text = Link oder Text
 reader-start = Kamera einschalten
 reader-stop = Kamera ausschalten
-reader-loading = Der Leser wird geladen …
+reader-loading = Der Code-Leser wird geladen …
 reader-looking = Halte den Code so, dass er das Bild fast ausfüllt.
-reader-noReader = Der Leser ließ sich nicht laden. Ist das Netz weg? Nimm den Link oder die Datei.
+reader-noReader = Der Code-Leser ließ sich nicht laden. Ist das Netz weg? Nimm den Link oder die Datei.
 reader-video = Was die Kamera sieht
 camera-not-secure = Die Kamera geht nur, wenn diese Seite über https oder unter localhost geöffnet wurde. Mach mit der Kamera-App des Tablets ein Bild und wähle es hier, oder nimm den Link oder die Datei.
 camera-refused = Die Kamera wurde nicht erlaubt. Erlaube sie in den Einstellungen des Browsers für diese Seite, oder nimm ein Bild, den Link oder die Datei.
@@ -127,8 +127,8 @@ damaged-checksum =
     }
 damaged-newer-version =
     { $number ->
-        [0] Ein Code stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem Stand.
-       *[other] Code { $number } stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem Stand.
+        [0] Ein Code stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem neuesten Stand.
+       *[other] Code { $number } stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem neuesten Stand.
     }
 damaged-contradicts =
     { $number ->
@@ -138,7 +138,7 @@ damaged-contradicts =
 damaged-too-many-messages = Es wurde zu viel Verschiedenes auf einmal gelesen. Öffne diese Seite neu.
 damaged-not-a-frame = Es wurde etwas gelesen, das kein Code dieses Spiels ist.
 unreadable-not-a-packet = Das gehört nicht zu diesem Spiel.
-unreadable-newer-version = Das stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem Stand.
+unreadable-newer-version = Das stammt aus einer neueren Version des Spiels. Lade diese Seite neu, dann ist sie auf dem neuesten Stand.
 unreadable-damaged = Alle Codes sind da, aber zusammen sind sie nicht, was gesendet wurde. Zeige sie noch einmal.
 unreadable-nothing = Da ist nichts drin.
 unreadable-too-big = Das ist zu groß für Fahrten oder einen Plan. Speichere es noch einmal auf dem Tablet, von dem es kommt, und wähle es dann hier.
@@ -153,7 +153,7 @@ join-found = Das hat die Leitung geplant
 join-rides = Was gefahren wird
 join-unknownLevel = { $level }: nicht auf diesem Gerät
 join-ownLevel = eigenes Level der Leitung
-join-missing = Ein Level dieses Plans fehlt im Spiel auf diesem Gerät. Bring das Spiel zuerst auf den Stand: Lade diese Seite neu, solange es ein Netz gibt.
+join-missing = Ein Level dieses Plans fehlt im Spiel auf diesem Gerät. Aktualisiere zuerst das Spiel: Lade diese Seite neu, solange es ein Netz gibt.
 join-join = Mitmachen
 join-no = Nicht dieser
 join-here = Dieses Gerät macht schon mit. Seine Fahrten bleiben, wie sie sind.
@@ -165,11 +165,11 @@ join-go = Zur Gruppe
 handBack-intro = Zeige die Codes der Kamera der Leitung. Zweimal ist wie einmal; gelöscht wird hier nichts.
 handBack-tablet = Dieses Tablet: { $tablet }
 handBack-none = In dieser Gruppe ist hier noch keine Fahrt gefahren worden.
-handBack-marksOnly = Codes und Link tragen die Wertungen. Die Datei trägt die ganzen Fahrten, damit die Leitung sie ansehen und noch einmal werten kann.
+handBack-marksOnly = Codes und Link enthalten die Wertungen. Die Datei enthält die ganzen Fahrten, damit die Leitung sie ansehen und noch einmal werten kann.
 
 ## Die Leitung sammelt ein
 
-collect-intro = Halte die Kamera auf die Codes jedes Tablets, oder nimm seinen Link oder seine Datei. Reihenfolge und Wiederholungen sind gleich.
+collect-intro = Halte die Kamera auf die Codes jedes Tablets, oder nimm seinen Link oder seine Datei. Reihenfolge und Wiederholungen spielen keine Rolle.
 collect-tablets = Was von wem gekommen ist
 collect-nobody = Noch ist nichts gekommen.
 collect-noSession = Auf diesem Gerät gibt es keine Stunde, zu der diese Fahrten gehören. Öffne sie auf dem Gerät der Leitung.
@@ -256,10 +256,10 @@ damaged-piece =
     }
 piece-not-json = unterwegs abgeschnitten oder verändert
 piece-not-a-record = keine ganze Fahrt
-piece-newer-version = aus einer neueren Version; bring das Spiel hier auf den Stand
+piece-newer-version = aus einer neueren Version; aktualisiere hier das Spiel
 piece-dirty-text = ein Name mit versteckten Zeichen
 piece-checksum = unterwegs verändert
-piece-recording = die Wertung ist heil, die Aufzeichnung beschädigt
+piece-recording = die Wertung ist in Ordnung, die Aufzeichnung beschädigt
 piece-file-head = die erste Zeile der Datei ist beschädigt
 piece-too-long = viel länger als jede Fahrt
 apart-title = Beiseitegelegt ({ $count })
@@ -293,7 +293,7 @@ store-take-none = Das sind keine ganzen Einstellungen eines Speichers. Lies den 
 store-give = Einstellungen einem anderen Gerät zeigen
 store-give-title = Einstellungen des Speichers
 store-give-hint = Ein Code für alle Tablets und alle, die leiten. Wer ihn hat, kann alle Fahrten lesen und welche hinzufügen: Zeige ihn nur denen, die das dürfen, und mach kein Foto davon.
-store-give-onlyHere = Diese Seite wurde unter localhost geöffnet. Das kann kein Tablet öffnen. Starte sie mit „npm run club“, oder öffne sie unter der Adresse, die die Tablets benutzen.
+store-give-onlyHere = Diese Seite wurde unter localhost geöffnet. Das kann kein Tablet öffnen. Starte das Spiel mit „npm run club“, oder öffne es unter der Adresse, die die Tablets benutzen.
 store-give-hide = Einstellungen verbergen
 store-details = Adresse, Datenbank, Name und Passwort
 store-instead = Er käme an die Stelle von { $host }.
@@ -307,7 +307,7 @@ store-passwordHint = Bleibt auf diesem Gerät, lesbar für alle, die es benutzen
 store-plainHttp = Diese Seite darf nur mit https-Adressen sprechen, mit dem Computer, von dem sie kam, und mit diesem Computer selbst: Über einfaches http könnten andere unterwegs Name, Passwort und Fahrten lesen. Nimm https.
 store-plainHere = Über einfaches http können alle in diesem Netz mitlesen. Nimm dafür ein eigenes Netz, oder starte den Speicher mit https.
 store-mixed = Diese Seite wurde über https geöffnet, darum spricht der Browser nicht über http mit einem Speicher. Nimm https.
-store-badAddress = Eine Adresse beginnt mit https:// und enthält weder Name noch Passwort; eine Datenbank heißt nach kleinen Buchstaben und Ziffern.
+store-badAddress = Eine Adresse beginnt mit https:// und enthält weder Name noch Passwort; der Name einer Datenbank besteht aus kleinen Buchstaben und Ziffern.
 store-consent = Wenn du zustimmst
 store-consent-sends =
     { $typed ->
@@ -324,7 +324,7 @@ store-agree =
        *[yes] Ich stimme zu: an { $host } senden
     }
 store-forget = Diese Adresse vergessen
-store-offered-file = Eine zurückgenommene Datei nennt { $host }. Dorthin wurde nichts gesendet. Stimme nur zu, wenn du weißt, dass es die Adresse deines Vereins ist.
+store-offered-file = Eine wieder eingelesene Datei nennt { $host }. Dorthin wurde nichts gesendet. Stimme nur zu, wenn du weißt, dass es die Adresse deines Vereins ist.
 store-offered-code = Das sind die Einstellungen eines Speichers bei { $host }. Dorthin wurde nichts gesendet.
 store-offered-before = Von früher ist hier eine Adresse aufbewahrt: { $host }. Dorthin wird nichts gesendet, bis hier jemand noch einmal zustimmt.
 store-goesTo = Fahrten gehen an { $host }
@@ -359,8 +359,8 @@ store-again = Nächster Versuch in { $seconds } s.
 store-safe =
     { $left ->
         [0] Alle Fahrten dieses Geräts sind dort und auch auf diesem Gerät sicher.
-        [one] Noch { $left }; sie ist auf diesem Gerät sicher.
-       *[other] Noch { $left }; sie sind auf diesem Gerät sicher.
+        [one] Noch { $left } zu senden; sie ist auf diesem Gerät sicher.
+       *[other] Noch { $left } zu senden; sie sind auf diesem Gerät sicher.
     }
 store-unreachable = Der Speicher antwortet nicht: kein Netz, ausgeschaltet, oder diese Seite gehört nicht zu denen, die er zulässt.
 store-busy = Der Speicher hat gerade keine Zeit.

@@ -70,11 +70,11 @@ not-json =
 
 ## Levels. A stretch has wind, gravel or is hidden; a piece is a part of the road
 
-level-too-big = Das ist viel zu lang für ein Level. Wähle eine Datei, die in der Werkstatt gespeichert wurde.
+level-too-big = Das ist viel zu lang für ein Level. Wähle eine Datei, die in der Level-Werkstatt gespeichert wurde.
 level-empty = Diese Datei ist leer. Eine Level-Datei enthält ein Objekt in geschweiften Klammern { "{ … }" }.
 level-not-a-level = Eine Level-Datei enthält ein Objekt in geschweiften Klammern { "{ … }" }.
 level-too-deep = Darin steckt viel mehr, als ein Level hat. Bitte noch einmal darum, als Link oder als Datei.
-level-newer-schema = Dieses Level hat eine neuere Version gemacht (Format { $schema }); diese liest bis { $readsUpTo }. Erneuere das Spiel; die Datei blieb, wie sie ist.
+level-newer-schema = Dieses Level stammt aus einer neueren Version (Format { $schema }); diese liest bis { $readsUpTo }. Aktualisiere das Spiel; die Datei blieb, wie sie ist.
 level-unknown-key = "{ $key }" gehört hier nicht zu einem Level. Nimm es heraus oder prüfe die Schreibweise.
 level-unknown-cue = Dieser Zuruf braucht "atM" und entweder einen bekannten "cue" oder einen "text" mit bis zu 76 Zeichen.
 level-missing-kind = Die Art dieses Teils fehlt. Nimm flat, climb, pitch, descent, rollers, random-pitches oder recorded.
@@ -116,7 +116,7 @@ level-stop-uphill = Die Haltlinie bei { $at } liegt in { $slope } Steigung: Dort
 level-stop-downhill = Die Haltlinie bei { $at } liegt in { $slope } Gefälle: Beim Anfahren lernt man dort nichts.
 level-hidden-long = Die Straße bleibt { $length } lang verdeckt, bei { $sight } Sicht: Das ist blind fahren, nicht vorausschauen.
 level-hidden-pitch = Die Rampe mit { $steepest } bei { $foot } sieht man erst { $sight } vorher; so schnell kann niemand schalten.
-level-seed-unused = Jede Fahrt auf diesem Level trifft dieselbe Straße, so zeigt sich nicht, was gelernt wurde. Füge Wellen oder zufällige Rampen an.
+level-seed-unused = In diesem Level ist die Straße bei jeder Fahrt dieselbe, so zeigt sich nicht, was gelernt wurde. Füge Wellen oder zufällige Rampen an.
 # $seed: another seed of chance.
 level-seed-moves-stop = Mit einer anderen Zahl für den Zufall ({ $seed }) kommt diese Haltlinie in { $slope } zu liegen.
 
@@ -125,7 +125,7 @@ level-seed-moves-stop = Mit einer anderen Zahl für den Zufall ({ $seed }) kommt
 plan-too-big = Das ist viel zu lang für einen Plan. Bitte die Leitung noch einmal darum.
 plan-not-a-plan = Eine Plan-Datei enthält ein Objekt in geschweiften Klammern { "{ … }" }.
 plan-too-deep = Darin steckt viel mehr, als ein Plan hat. Bitte die Leitung noch einmal darum.
-plan-newer-schema = Diesen Plan hat eine neuere Version gemacht (Format { $schema }); diese liest bis { $readsUpTo }. Erneuere das Spiel; die Datei blieb, wie sie ist.
+plan-newer-schema = Dieser Plan stammt aus einer neueren Version (Format { $schema }); diese liest bis { $readsUpTo }. Aktualisiere das Spiel; die Datei blieb, wie sie ist.
 plan-unknown-key = "{ $key }" gehört nicht zu einem Plan. Nimm es heraus oder prüfe die Schreibweise.
 plan-unknown-kind = Eine Fahrt in einem Plan hat die Art bundled, own oder check.
 plan-bad-format = Nimm nur kleine Buchstaben, Ziffern und Bindestriche, zum Beispiel "first-evening".
@@ -141,6 +141,6 @@ plan-unknown-level = Ein Level "{ $levelId }" gibt es hier nicht. Wähle ein and
 link-too-big = Was geteilt wurde, ist zu groß für ein Level.
 link-not-packed = Was geteilt wurde, ist kein Level. Teile es noch einmal aus der Level-Werkstatt.
 link-not-shared = Das ist kein geteiltes Level. Kopiere den ganzen Link, vom ersten bis zum letzten Zeichen.
-link-newer-version = Dieses Level hat eine neuere Version geteilt (Format { $version }); diese liest bis { $readsUpTo }. Erneuere das Spiel.
+link-newer-version = Dieses Level wurde aus einer neueren Version geteilt (Format { $version }); diese liest bis { $readsUpTo }. Aktualisiere das Spiel.
 link-damaged = Das geteilte Level ist unvollständig oder wurde unterwegs verändert. Kopiere den ganzen Link noch einmal.
-link-unknown-packing = Das geteilte Level ist auf eine Art gepackt, die hier nicht bekannt ist. Erneuere das Spiel.
+link-unknown-packing = Das geteilte Level ist auf eine Art gepackt, die hier nicht bekannt ist. Aktualisiere das Spiel.

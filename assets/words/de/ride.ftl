@@ -40,12 +40,12 @@ wrong-rear-easier = Das war leichter.
 wrong-rear-harder = Das war schwerer.
 wrong-front-smaller = Das war ein kleineres Kettenblatt.
 wrong-front-bigger = Das war ein größeres Kettenblatt.
-wrong-ease = Das war locker treten.
-wrong-press = Das war fest treten.
-wrong-coast = Das war rollen.
+wrong-ease = Das war „locker treten“.
+wrong-press = Das war „fest treten“.
+wrong-coast = Das war „rollen“.
 wrong-brake = Das war die Bremse.
 wrong-pause = Das war Pause.
-instead = Versuch das hier:
+instead = Probier das hier:
 # Before a key that is held down.
 hold = halten
 # The pad is lit and has the same sign and word.
@@ -53,11 +53,11 @@ pad = tippen
 holdPad = halten
 skip = Überspringen
 # All of it in a sentence, said aloud. $key: how the key is called.
-say-rear-easier = Für leichter drücke { $key }.
-say-rear-harder = Für schwerer drücke { $key }.
+say-rear-easier = Für einen leichteren Gang drücke { $key }.
+say-rear-harder = Für einen schwereren Gang drücke { $key }.
 say-ease =
     { $how ->
-        [hold] Um locker zu treten, halte { $key }.
+        [hold] Um locker zu treten, halte { $key } gedrückt.
        *[press] Um locker zu treten, drücke { $key }.
     }
 

@@ -2,10 +2,10 @@
 ### come in written. "Best ride" is the one the game works out. GPX is the name of a format.
 
 intro = Was aufgezeichnete Touren von deinem Schalten zeigen, Rampe für Rampe.
-opening = Einen Moment: deine Touren werden geholt.
+opening = Einen Moment: Deine Touren werden geholt.
 openFailed = Was aufbewahrt ist, ließ sich nicht öffnen. Lade die Seite neu.
 limits = Ein Messwert pro Sekunde verrät weder lockeres Treten noch die genaue Sekunde eines Schaltvorgangs noch die Kettenlinie. Wo geschaltet wurde, gilt nur so genau, wie hinter ± steht; Wind, Verkehr und Begleitung sind nicht enthalten.
-late-heights = Viele Geräte schreiben die Höhe einige Sekunden zu spät auf. Dann liegt der Fuß eines Hügels um { $way } und mehr zu weit hinten, und du scheinst früher zu schalten, als du es getan hast.
+late-heights = Viele Geräte schreiben die Höhe einige Sekunden zu spät auf. Dann liegt der Fuß eines Anstiegs um { $way } und mehr zu weit hinten, und du scheinst früher zu schalten, als du es getan hast.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -28,7 +28,7 @@ bring-reading = Wird gelesen … { $share }
 bring-judging = Die beste Fahrt mit deiner Leistung fährt dieselben Rampen: { $done } von { $all } …
 # $name: of a file.
 refused = { $name } wurde nicht angenommen
-useless-no-times = Diese Datei sagt nicht, wann gefahren wurde, oder ihre Zeiten laufen rückwärts. Zeichne mit Zeiten auf.
+useless-no-times = In dieser Datei steht nicht, wann gefahren wurde, oder die Zeiten laufen rückwärts. Zeichne mit Zeiten auf.
 useless-no-cadence = In dieser Datei steht keine Trittfrequenz, darum lassen sich keine Gänge erkennen. Ein Sensor an der Kurbel liefert sie; exportiere mit allen Daten.
 useless-no-road = Diese Datei ließ sich nicht ansehen. Wähle sie noch einmal.
 
@@ -53,7 +53,7 @@ ride-changes =
         [mile] { $changes } Gangwechsel pro Meile.
        *[km] { $changes } Gangwechsel pro km.
     }
-ride-inBand = { $share } der getretenen Zeit in deinem Bereich.
+ride-inBand = { $share } der Zeit, in der du getreten hast, in deinem Bereich.
 # $watts (String): a number.
 ride-power = Die Anstiege zeigen: Du fährst mit etwa { $watts } W. Die beste Fahrt neben deiner hat dieselbe Leistung.
 ride-powerUnknown = Es ging in deinem Bereich zu wenig bergauf, um deine Leistung zu erkennen; die beste Fahrt hat die der Person, die hier eingestellt ist.

@@ -1,6 +1,6 @@
 ### Stundenbilder: was die Leitung sagt und tut, Übungskarten, ein Blatt für zu Hause und eine Urkunde, auch auf Papier: je eine Seite.
 
-intro = Was man sagt, was man fährt, was man draußen auf dem echten Rad tut und was man austeilt.
+intro = Was du sagst, was ihr fahrt, was ihr draußen auf dem echten Rad übt und was du austeilst.
 back = Alle Stundenbilder
 
 audiences-adults = Erwachsene Neulinge
@@ -24,7 +24,7 @@ lengthFor = { $length }, { $audience }
 planTitle = { $audience }, { $minutes } Minuten
 open = Kopie öffnen
 openHint = Eine Datei, die hier gespeichert wurde
-ownGone = Eine Kopie lebt in ihrer Datei. Öffne die Datei noch einmal.
+ownGone = Eine Kopie steht nur in ihrer Datei. Öffne die Datei noch einmal.
 print = Drucken
 change = Eine Kopie ändern
 save = Als Datei speichern
@@ -50,7 +50,7 @@ parts-end = Zum Schluss
 
 # Labels before what a drill needs and so on, on a card and in a plan.
 row-needs = Nötig:
-row-safe = Sicher:
+row-safe = Sicherheit:
 row-watch = Darauf achten:
 row-easier = Einfacher:
 row-harder = Schwieriger:
@@ -60,19 +60,19 @@ drillInPlan = { $drill }.
 problems-too-big = Diese Datei ist zu groß für ein Stundenbild. Öffne eine, die auf dieser Seite gespeichert wurde.
 problems-not-json = Diese Datei ist nicht zu lesen. Öffne eine, die auf dieser Seite gespeichert wurde.
 problems-not-a-session-plan = Diese Datei ist kein Stundenbild. Öffne eine, die auf dieser Seite gespeichert wurde.
-problems-newer-schema = Eine neuere Version des Spiels hat dieses Stundenbild gespeichert. Erneuere diese hier, dann öffne es noch einmal.
-problems-dirty-text = In diesem Stundenbild sind Zeichen, die sich nicht zeigen lassen. Nimm sie in einem Textprogramm heraus, dann öffne es noch einmal.
+problems-newer-schema = Eine neuere Version des Spiels hat dieses Stundenbild gespeichert. Aktualisiere das Spiel hier, dann öffne es noch einmal.
+problems-dirty-text = In diesem Stundenbild sind Zeichen, die sich nicht anzeigen lassen. Nimm sie in einem Textprogramm heraus, dann öffne es noch einmal.
 
 # After the cautions of cautions.ftl, on every page. Exact: somebody could be hurt.
 moreCautions =
     Finger weg von einer laufenden Kette.
-    Gänge in der Nabe schaltet man umgekehrt: Druck weg oder im Stand; danach wieder treten. Mit Rücktrittbremse drehen sich die Pedale nicht rückwärts.
-    Räder mit Motor fahren kräftig an, haben einen längeren Bremsweg und sind schwer; ein angetriebenes Vorderrad rutscht auf Nässe: sanft, und nur, wie es das Recht an deinem Ort erlaubt. Mittelmotor: locker treten (Nabe: Druck weg), einen Atemzug warten, dann schalten.
+    Gänge in der Nabe schaltet man umgekehrt: Druck weg, oder wenn das Rad steht; danach wieder treten. Mit Rücktrittbremse drehen sich die Pedale nicht rückwärts.
+    Räder mit Motor fahren kräftig an, haben einen längeren Bremsweg und sind schwer; ein angetriebenes Vorderrad rutscht auf Nässe: Fahr sanft an, und nur so, wie es das Recht an deinem Ort erlaubt. Mittelmotor: locker treten (Nabe: Druck weg), einen Atemzug warten, dann schalten.
 defers = Folge dem, was dein Verband, deine Schule oder deine Übungsleitung mit Lizenz sagt; das und das Recht an deinem Ort gehen diesem Blatt vor.
 practice = Alles andere auf dieser Seite ist übliche Praxis, ohne Quelle.
 
 sources-adults =
-    Höchstens 12 Personen je Übungsleitung, zwei oder drei Termine von ein bis zwei Stunden; am Anfang eine oder zwei je Übungsleitung (AustCycle, Australien, 2012).
+    Höchstens 12 Personen je Übungsleitung, zwei oder drei Termine von ein bis zwei Stunden; Neulinge einzeln oder zu zweit je Übungsleitung (AustCycle, Australien, 2012).
     Ein Kurs für Erwachsene hat 9 Stunden, 5 davon auf dem Rad (Kurs aus den USA, docslib.org 11303719).
     Mit Kettenschaltung: schalten, bevor es nötig ist, und weitertreten (Special Olympics, coaching guide, Shifting gears).
 sources-mixed =
@@ -120,20 +120,20 @@ certificateSheet-coach = Leitung:
 card-cone-title = Klick am Hütchen
 card-cone-doing =
     Ein Hütchen steht zehn Meter vor dem Hang oder vor einem Kreidestrich.
-    Fahr gemütlich darauf zu, die Augen auf dem Hang.
+    Fahr gemütlich darauf zu, den Blick auf den Hang.
     Am Hütchen: locker treten, einen Klick leichter, weiterfahren.
 card-cone-needs = Zwei Hütchen, Kreide, 40 m ruhiger, ebener Platz mit sanftem Hang oder Strich.
-card-cone-safe = Einzeln fahren, alle in einer Richtung, sechs Radlängen Abstand. Niemand wartet im Auslauf.
+card-cone-safe = Einzeln fahren, alle in einer Richtung, sechs Fahrradlängen Abstand. Niemand wartet im Auslauf.
 card-cone-watch = Kommt der Klick am Hütchen, und ist er vor dem Hang fertig? Bleiben die Köpfe oben?
 card-cone-easier = Erst ohne Klick: am Hütchen „jetzt“ sagen.
 card-cone-harder = Hütchen weg. Alle wählen die Stelle selbst und sagen „jetzt“.
-card-soft-feet-title = Locker an der Leitung vorbei
+card-soft-feet-title = Locker und leise vorbei
 card-soft-feet-doing =
-    Fahr gemütlich an der Leitung vorbei.
-    Ein Klick mit lockerem Tritt, kurz vor der Leitung.
+    Fahr gemütlich an der Übungsleitung vorbei.
+    Ein Klick mit lockerem Tritt, kurz vor ihr.
     Hör hin: Ein leiser Klick ist ein guter.
 card-soft-feet-needs = 40 m ruhiger, ebener Platz und ein Rad, dessen Schaltung vorher geprüft wurde.
-card-soft-feet-safe = Die Leitung steht an der Seite und nie in der Spur. Keine Finger in der Nähe einer Kette.
+card-soft-feet-safe = Die Übungsleitung steht an der Seite und nie in der Spur. Keine Finger in der Nähe einer Kette.
 card-soft-feet-watch = Bleiben die Beine stehen? Sie sollen locker weitertreten. Bei einer Nabenschaltung ruhen sie; mit Mittelmotor warten sie einen Atemzug.
 card-soft-feet-easier = Nur locker treten, ohne Klick.
 card-soft-feet-harder = Zwei Klicks nacheinander, dazwischen eine Kurbelumdrehung.
@@ -145,7 +145,7 @@ card-starting-gear-doing =
 card-starting-gear-needs = Kreide für eine Linie, 30 m ruhiger, ebener Platz. Alle probieren zuerst die Bremsen.
 card-starting-gear-safe = Einzeln fahren. Die nächste Person fährt los, wenn die vorige weg ist. Motor: kleinste Hilfe, sanft.
 card-starting-gear-watch = Ist der Gang drin, bevor das Rad steht? Geht der erste Tritt leicht, ohne Wackeln?
-card-starting-gear-easier = Irgendwo anhalten; die Leitung ruft den Klick.
+card-starting-gear-easier = Irgendwo anhalten; die Leitung ruft „Klick“.
 card-starting-gear-harder = Ohne Linie: anhalten, sobald die Leitung die Hand hebt.
 card-talk-title = Reden und fahren
 card-talk-doing =
@@ -153,7 +153,7 @@ card-talk-doing =
     Sag „Klick“, wenn du dafür schaltest.
     Wer dahinter fährt, hört nur zu und erzählt es danach.
 card-talk-needs = Eine ruhige, abgesperrte Runde mit einem Anstieg oder einem Strich, der dafür steht.
-card-talk-safe = Drei Radlängen Abstand. Niemand überholt. Niemand dreht sich zum Reden um.
+card-talk-safe = Drei Fahrradlängen Abstand. Niemand überholt. Niemand dreht sich zum Reden um.
 card-talk-watch = Wird der Berg vor dem Klick gesagt, und kommt der Klick vor dem Berg?
 card-talk-easier = Die Leitung sagt, was kommt.
 card-talk-harder = Ansagen ohne Klick; klicken, wo es richtig ist, ohne etwas zu sagen.
@@ -178,18 +178,18 @@ lines-adults-question =
     Wo würdet ihr jetzt klicken? Zeigt auf die Straße.
 lines-adults-drill = An einem ruhigen, ebenen, abgesperrten Ort, alle in einer Richtung. Wie man aufbaut und für Sicherheit sorgt, steht auf den Karten.
 lines-adults-watch =
-    Beine, die vor dem Klick stehen bleiben; Klicks, die erst am Hang kommen; Augen auf der Kette.
+    Beine, die vor dem Klick stehen bleiben; Klicks, die erst am Hang kommen; Blicke auf die Kette.
     Wer sich abmüht: zwei Gänge leichter und dieselbe Runde noch einmal. Schmerz heißt anhalten.
 lines-adults-end =
-    Alle sagen eine Sache, die sie vor dem nächsten Berg tun werden.
+    Alle nennen eine Sache, die sie vor dem nächsten Berg tun werden.
     Nächstes Mal: dieselbe Runde, der Klick etwas früher oder etwas später.
 
 longer-mixed = Paare aus einer neuen und einer erfahrenen Person; die erfahrene fragt und erklärt nicht.
 lines-mixed-warmUp =
     Räder zu zweit prüfen: Bremsen, Reifen, Sattel, Lenker, Helme.
-    Zwei lockere Runden zu zweit, drei Radlängen Abstand; wechseln, wer vorne fährt.
+    Zwei lockere Runden zu zweit, drei Fahrradlängen Abstand; wechseln, wer vorne fährt.
 lines-mixed-say =
-    Schaut auf: Der nächste Berg sagt euch den Gang.
+    Schaut nach vorn: Der nächste Berg sagt euch, welcher Gang passt.
     Seid vor dem Berg fertig mit Klicken; beim letzten Klick tretet locker.
     Schnell oder langsam ist heute egal, früh und leise zählt.
 lines-mixed-question =
@@ -198,15 +198,15 @@ lines-mixed-question =
 lines-mixed-drill = Zu zweit an einem ruhigen, abgesperrten Ort. Wer hinten fährt, sagt danach, wo der Klick kam.
 lines-mixed-watch =
     Erfahrene, die Rennen fahren: Gib ihnen einen einzigen Gang für die ganze Runde.
-    Neulinge, die es vorne abschauen: Die eigenen Beine sagen, wann.
+    Neulinge, die nachmachen, was vor ihnen geschieht: Die eigenen Beine sagen, wann.
 lines-mixed-end =
     Jedes Paar erzählt eine Sache, die es beim anderen gehört oder gesehen hat.
     Nächstes Mal: die Paare andersherum.
 
-longer-children = Alle klingeln, bremsen und klicken einmal, im Stand neben der Leitung.
+longer-children = Alle klingeln, bremsen und klicken einmal, im Stand neben der Übungsleitung.
 lines-children-warmUp =
     Eine erwachsene Person, die aufpasst, prüft jedes Rad: Bremsen, Reifen, Sattel, Helm. Wer keine Gänge hat, übt ohne den Klick.
-    Zwei Runden hinterherfahren, langsam, mit einer Radlänge Abstand.
+    Zwei Runden im Gänsemarsch, langsam, eine Fahrradlänge Abstand.
 lines-children-say =
     Klickt vor dem Berg, nicht erst am Berg.
     Tretet locker, solange die Kette wandert.

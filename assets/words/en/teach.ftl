@@ -66,7 +66,7 @@ problems-dirty-text = This plan has signs in it that cannot be shown. Take them 
 # After the cautions of cautions.ftl, on every page. Exact: somebody could be hurt.
 moreCautions =
     Keep fingers away from a moving chain.
-    Gears in the hub are shifted the other way round: pressure off, or standing; then push on. With a back-pedal brake, pedals do not turn back.
+    Gears in the hub are shifted the other way round: pressure off, or standing still; then push on. With a back-pedal brake, pedals do not turn back.
     Bikes with a motor start strongly, take longer to stop and are heavy; a driven front wheel slips on wet ground: gently, and only as local law allows. At the crank: soft feet (hub: pressure off), a breath, then shift.
 defers = Follow what your federation, school or licensed instructor says; they and the law of your place come before this sheet.
 practice = Everything else on this page is common practice, without a source.

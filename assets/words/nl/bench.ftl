@@ -39,7 +39,7 @@ home-facts = { $length }, tot { $steepest }
 leave-title = Nog niet opgeslagen
 leave-text = “{ $title }” heeft wijzigingen die niet zijn opgeslagen. Wat moet ermee gebeuren?
 leave-keep = Ga terug
-leave-drop = Vergeet wijzigingen
+leave-drop = Wijzigingen weggooien
 
 ## Opslaan
 
@@ -56,7 +56,7 @@ keep-failed = Niet opgeslagen: de browser antwoordt niet. Download het voor de z
 
 ## De weg in de levelbouwer
 
-edit-undo = Terug
+edit-undo = Ongedaan maken
 edit-redo = Opnieuw
 edit-list = Alle levels hier
 edit-titleField = Titel
@@ -74,7 +74,7 @@ edit-addPiece = Voeg een stuk weg toe
 edit-addPlaced = Leg iets op de weg
 edit-earlier = Eerder
 edit-later = Later
-edit-duplicate = Verdubbel
+edit-duplicate = Dupliceer
 edit-remove = Haal weg
 edit-nothing = Nog niets.
 edit-wholeMetres = Een level wordt in hele meters bewaard, dus lengtes in voet kunnen iets afwijken.
@@ -137,7 +137,7 @@ field-lengthM = Lengte
 field-slope = Helling
 field-waveM = Van top tot top, ongeveer
 field-steepest = Steilst
-field-gentlest = Zachtste klimmetje
+field-gentlest = Minst steile klimmetje
 field-pitchCount = Klimmetjes
 field-beforeEach = Weg vóór elk (0: toeval)
 field-fromM = Van
@@ -252,7 +252,7 @@ opened-no = Deze browser kan de link niet uitpakken. Vraag om het bestand.
 road-title = Een weg uit een GPX-bestand
 road-intro = Het bestand wordt hier gelezen, in je browser, en gaat nergens heen. In een level staan alleen hoogtes en afstanden.
 road-choose = Kies een GPX-bestand
-road-drop = of zet het ergens op deze pagina neer. Het mag ingepakt zijn (.gz of .zip).
+road-drop = of sleep het ergens naar deze pagina. Het mag ingepakt zijn (.gz of .zip).
 road-reading = Lezen: { $share }
 road-cancel = Stoppen
 road-cancelled = Gestopt. Er is niets bewaard.

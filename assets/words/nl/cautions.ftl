@@ -19,8 +19,8 @@ motor =
     Handen af van de motor en de accu; wat daaraan mankeert, is voor een fietsenmaker.
     Vanaf welke leeftijd, met welke helm en hoe snel je mag rijden, verschilt van plaats tot plaats: de plaatselijke wetgeving gaat vóór alles.
 # Een wiel dat door een motor wordt aangedreven.
-motorWheel = Een wiel dat door een motor wordt aangedreven, slipt eerder op natte grond, op grind en in bochten, vooral het voorwiel: trap daar voorzichtig.
-motorPlaces = Wat sommige landen zeggen
+motorWheel = Een wiel dat door een motor wordt aangedreven, slipt eerder op natte grond, op grind en in bochten, vooral het voorwiel: trap daar zacht.
+motorPlaces = Wat op sommige plaatsen geldt
 motorPlacesHint = Eén keer bekeken, en wetten veranderen. Vraag na wat nu geldt waar jij rijdt. De fietsen hier rijden zoals de Europese norm het zegt.
 # In plaats van een bron.
 motorReported = zo vermeld, niet vergeleken met de wettekst

@@ -6,7 +6,7 @@ roads = Kies een weg
 done = Gereden
 how =
     Komt er een heuvel? Klik lichter voordat hij begint.
-    Rol je naar beneden? Klik zwaarder als je benen tollen.
+    Rol je naar beneden? Klik zwaarder als je benen heel snel draaien.
     Let op het gezicht. Zorg dat het blijft lachen.
     Door een ruwe klik springen de appels op. De egel smult ervan.
 howTitle = Zo gaat het

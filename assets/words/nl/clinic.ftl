@@ -50,7 +50,7 @@ home-ready = Kant-en-klare plannen
 home-saved = Jouw plannen
 home-own = Maak een plan
 home-teach = Lesplannen
-home-teachHint = Wat je zegt, oefeningen voor buiten, bladen om te printen
+home-teachHint = Wat je zegt, oefeningen voor buiten, bladen om af te drukken
 home-join = Meedoen met een sessie
 home-joinHint = Neem een plan over van een ander apparaat
 home-store = Eigen opslag van een club
@@ -272,8 +272,8 @@ round-others = Andere dieren
 remark-none = Voor geen klimmetje hoefde je te schakelen.
 remark-fine =
     { $count ->
-        [1] Voor het klimmetje was je op tijd.
-       *[other] Voor alle { number } klimmetjes was je op tijd.
+        [1] Bij het klimmetje was je op tijd.
+       *[other] Bij alle { number } klimmetjes was je op tijd.
     }
 # $pitch (Number): welk klimmetje van de weg, vanaf 1. $distance: zoals “12 m”.
 remark-early = Klimmetje { $pitch }: te vroeg, { $distance } vóór de voet. Wacht iets langer.
@@ -396,7 +396,7 @@ picture-barOf-tooLate =
 picture-pitch = Klimmetje { $pitch }
 # Deelnemers; staat naast een klimmetje.
 picture-caughtShort = verraste { $count } van { $all }
-picture-dots = Eén stip is één deelnemer; een volle stip werd minstens één keer verrast.
+picture-dots = Eén stip is één deelnemer; een gevulde stip betekent: minstens één keer verrast.
 picture-never = nooit
 
 picture-timing-tooEarly = te vroeg
@@ -452,9 +452,21 @@ picture-answer-caught = Heuvel { $hill } had er { $count } van de { $all } te pa
 picture-answer-nobody = Geen heuvel had ons te pakken. Goed geklikt!
 picture-answer-noHill = Hier hoefden we voor geen heuvel te klikken
 
-picture-answer-where-late = Heuvel { $hill }: { $count } van de { $all } klikten te laat
-picture-answer-where-early = Heuvel { $hill }: { $count } van de { $all } klikten te vroeg
-picture-answer-where-mixed = Heuvel { $hill }: { $count } van de { $all } waren te vroeg of te laat
+picture-answer-where-late =
+    { $count ->
+        [one] Heuvel { $hill }: { $count } van de { $all } klikte te laat
+       *[other] Heuvel { $hill }: { $count } van de { $all } klikten te laat
+    }
+picture-answer-where-early =
+    { $count ->
+        [one] Heuvel { $hill }: { $count } van de { $all } klikte te vroeg
+       *[other] Heuvel { $hill }: { $count } van de { $all } klikten te vroeg
+    }
+picture-answer-where-mixed =
+    { $count ->
+        [one] Heuvel { $hill }: { $count } van de { $all } was te vroeg of te laat
+       *[other] Heuvel { $hill }: { $count } van de { $all } waren te vroeg of te laat
+    }
 picture-answer-always = Elke keer precies goed. Knap geklikt!
 
 picture-answer-often-late = Vaker te laat dan goed
@@ -488,7 +500,7 @@ report-names = Met dieren en bijnamen
 report-namesHint = Zonder dit staan er geen namen op de bladzijde. In bestanden staan altijd bijnamen.
 # Naam van een bestand, als de titel van het plan geen letters heeft: klein, zonder spaties.
 report-fileName = sessie
-report-print = Printen
+report-print = Afdrukken
 report-csv = Opslaan als CSV
 report-json = Opslaan als JSON
 report-remove = Wis de sessie
@@ -501,7 +513,7 @@ report-sure =
 report-keep = Toch houden
 report-saveFirst = Eerst opslaan
 report-removeSure = Wissen
-report-sheet = Voorbeeld
+report-sheet = Afdrukvoorbeeld
 report-rides =
     { $rides ->
         [one] { $rides } rit

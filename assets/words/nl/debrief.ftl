@@ -137,6 +137,7 @@ some-of =
     { $which ->
         [all] { $changes ->
             [1] Die ene keer schakelde je
+            [2] Beide keren schakelde je
            *[other] Alle { changes } schakelde je
         }
        *[some] { $heavy ->
@@ -156,7 +157,7 @@ some-of =
 # Iets om te proberen: wat de beste rit deed. $rest: of er daarna nog meer lichtere versnellingen volgen.
 advice =
     { $rest ->
-        [some] Schakel { aim } { gears } lichter, de rest onderweg omhoog.
+        [some] Schakel { aim } { gears } lichter, de rest tijdens de klim.
        *[none] Schakel { aim } { gears } lichter.
     }
 # Wanneer iemand schakelde. Ook op de knoppen van de vraag.
@@ -251,7 +252,7 @@ guess-slowest = Je benen zakten tot { $own } per minuut; de beste rit hield { $b
 
 end-passed = Gelukt.
 end-not-yet = De heuvel wacht op je.
-end-ridden = De weg is gereden.
+end-ridden = De weg zit erop.
 end-explain = Wat er gebeurde, waarom en waar
 # Stempels eronder, elk één woord.
 stamp-early = vroeg
@@ -282,8 +283,8 @@ change-late-pitch =
 change-stayed = Op { pitch } bleef je in een te zware versnelling. { advice }
 change-early-pitch =
     { $how ->
-        [slightly] Voor { pitch } was je een beetje vroeg klaar. Houd je versnelling, en schakel { aim } lichter.
-       *[clearly] Voor { pitch } was je te vroeg klaar. Houd je versnelling, en schakel { aim } lichter.
+        [slightly] Bij { pitch } was je een beetje vroeg klaar. Blijf in je versnelling, en schakel { aim } lichter.
+       *[clearly] Bij { pitch } was je te vroeg klaar. Blijf in je versnelling, en schakel { aim } lichter.
     }
 change-few-steps =
     { $which ->
@@ -313,13 +314,13 @@ change-ease-motor-hub =
         [0] Geef de motor even tijd om los te laten: haal de druk eraf, wacht een tel, schakel dan.
        *[other] { some-of } terwijl de motor nog trok. Haal de druk er helemaal af, wacht een tel tot hij loslaat, schakel dan.
     }
-change-stood-still = { some-of } terwijl je benen rustten. Een naaf houdt daarvan, een ketting moet lopen: blijf de pedalen zacht ronddraaien.
+change-stood-still = { some-of } terwijl je benen rustten. Een naaf houdt daarvan, een ketting moet lopen: blijf zacht doortrappen.
 # $place: een afstand langs de weg, zoals “230 m”.
-change-coasted = Je benen rustten waar de weg ze nodig heeft, het langst vanaf { $place }: { seconds }. Blijf de pedalen ronddraaien.
+change-coasted = Je benen rustten waar de weg ze nodig heeft, het langst vanaf { $place }: { seconds }. Houd de pedalen aan het draaien.
 change-coasted-hub = Je benen rustten waar de weg ze nodig heeft, het langst vanaf { $place }: { seconds }. Een naaf heeft maar een ogenblik nodig; trap dan door.
 change-slow-legs = Je benen draaiden traag, het langst vanaf { $place }: { seconds }. Eén versnelling lichter houdt ze aan het draaien.
 change-fast-legs = Je benen draaiden snel, het langst vanaf { $place }: { seconds }. Eén versnelling zwaarder brengt ze tot rust.
-change-crossed = De ketting liep { seconds } schuin vanaf { $place }. Wissel van kettingblad, en kies er achter een versnelling bij.
+change-crossed = De ketting liep { seconds } schuin vanaf { $place }. Wissel van kettingblad, en kies achter een tandwiel dat erbij past.
 change-fidget = Je wisselde { changes } van versnelling; de beste rit { $needed ->
         [0] geen enkele keer
        *[other] { needed } keer
@@ -410,10 +411,10 @@ asks-easing = Zacht trappen tijdens het schakelen
 asks-chainLine = Een rechte ketting
 asks-economy = Niet schakelen als het niet hoeft
 noMark = geen punten
-noMark-cadence = Je trapte niet lang genoeg om iets te zeggen.
-noMark-foresight = Met jouw snelheid vroeg geen klimmetje om schakelen.
+noMark-cadence = Je trapte niet lang genoeg om er iets over te zeggen.
+noMark-foresight = Met jouw snelheid hoefde je op geen klimmetje te schakelen.
 noMark-easing = Je schakelde niet, dus er was niets om zacht voor te trappen.
-noMark-chainLine = Niets te zeggen: één kettingblad, of helemaal niet geschakeld.
+noMark-chainLine = Niets te beoordelen: één kettingblad, of helemaal niet geschakeld.
 noMark-economy = Er was niets te tellen.
 # $most, $atLeast (Number): punten van 100. $share: zoals “60%”.
 hold-weakest = { mark } drukt het totaal: met zo weinig punten daarvoor is het hooguit { $most }.
@@ -423,7 +424,7 @@ hold-lessonMissing = Op deze weg gaat het om { mark-within }: haal daar minstens
 hold-markMissing = Om te slagen moet je ook voor { mark-within } minstens { $atLeast } punten halen.
 level-strong = sterk
 level-good = goed
-level-onTheWay = op weg
+level-onTheWay = goed op weg
 level-start = begin hier
 perfect = Hier ging niets verloren.
 small = Hier gingen alleen kleinigheden verloren.
@@ -444,12 +445,12 @@ better = Beter:
 ## Waarom de punten zijn zoals ze zijn (why-…), en wat het had veranderd (better-…: gaat verder na “Beter:”)
 
 # $from: waar, zoals “230 m”. $rpm (Number): omwentelingen van de pedalen per minuut.
-why-below-band = Trage benen, { seconds } lang vanaf { $from }, op zijn traagst { $rpm } per minuut.
+why-below-band = Trage benen, { seconds } lang vanaf { $from }, op hun traagst { $rpm } per minuut.
 better-below-band = schakel lichter zodra je benen trager worden.
-why-above-band = Snelle benen, { seconds } lang vanaf { $from }, op zijn snelst { $rpm } per minuut.
-better-above-band = schakel zwaarder als de weg je laat gaan.
+why-above-band = Snelle benen, { seconds } lang vanaf { $from }, op hun snelst { $rpm } per minuut.
+better-above-band = schakel zwaarder als de weg je vaart geeft.
 why-coasted = Je benen rustten { seconds } vanaf { $from }, waar de beste rit trapt.
-better-coasted = blijf de pedalen ronddraaien, op het vlakke en bergop.
+better-coasted = houd de pedalen aan het draaien, op het vlakke en bergop.
 better-coasted-hub = trap door zodra de naaf zijn versnelling heeft.
 # $percent: zoals “40%”.
 why-overloaded-pitch = { pitch-begins } drukte op je benen: { $percent } van wat goede timing bespaart, ging verloren.
@@ -468,7 +469,7 @@ better-heavy-shift = trap een halve omwenteling zacht, schakel dan.
 better-heavy-shift-hub = haal de druk eraf, dan pakt de naaf zijn versnelling.
 better-heavy-shift-motor = haal de druk er een tel eerder af, tot ook de motor heeft losgelaten.
 why-waited-shift = Op { $from } wachtte de ketting: je benen rustten.
-better-waited-shift = blijf de pedalen zacht ronddraaien terwijl hij verspringt.
+better-waited-shift = blijf zacht doortrappen terwijl hij verspringt.
 why-crossed = De ketting liep { seconds } schuin vanaf { $from }.
 better-crossed = wissel eerder van kettingblad.
 why-many-shifts = Je wisselde { changes } van versnelling; de beste rit { $needed ->

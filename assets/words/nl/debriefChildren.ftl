@@ -211,8 +211,8 @@ change-late-pitch =
 change-stayed = Je bleef op { pitch } in een zware versnelling. { advice }
 change-early-pitch =
     { $how ->
-        [slightly] Je schakelde voor { pitch } een beetje vroeg. Wacht, en schakel { aim }.
-       *[clearly] Je schakelde voor { pitch } te vroeg. Wacht, en schakel { aim }.
+        [slightly] Je schakelde bij { pitch } een beetje vroeg. Wacht, en schakel { aim }.
+       *[clearly] Je schakelde bij { pitch } te vroeg. Wacht, en schakel { aim }.
     }
 change-few-steps =
     { $which ->
@@ -256,13 +256,17 @@ change-ease-motor-hub =
     }
 change-stood-still = Je benen stonden stil toen je schakelde. Draai ze zacht rond.
 # $place: een afstand langs de weg, zoals “230 m”.
-change-coasted = Je benen deden { seconds } niets vanaf { $place }. Blijf ze ronddraaien.
+change-coasted = Je benen deden { seconds } niets vanaf { $place }. Houd ze aan het draaien.
 change-coasted-hub = Je benen deden { seconds } niets vanaf { $place }. Trap door na het schakelen.
 change-slow-legs = Je benen waren traag, vooral vanaf { $place } ({ seconds }). Kies een lichtere versnelling.
 change-fast-legs = Je benen waren snel, vooral vanaf { $place } ({ seconds }). Kies een zwaardere versnelling.
 change-crossed = De ketting liep { seconds } niet recht vanaf { $place }. Neem het andere blad voor.
 # $changes, $needed (Number): versnellingen.
-change-fidget = Je wisselde { $changes } keer van versnelling. { $needed } keer is genoeg. Wacht iets langer.
+change-fidget =
+    Je schakelde { $changes } keer. { $needed ->
+        [0] Het kan ook zonder
+       *[other] { $needed } keer is genoeg
+    }. Wacht iets langer.
 change-dawdle = Je reed heel langzaam. Houd je benen aan het draaien en rijd door.
 change-nothing = Helemaal niets. Doe het precies zo nog een keer!
 
@@ -320,7 +324,7 @@ hold-lessonMissing = Om te slagen heb je { $atLeast } nodig voor “{ mark }”.
 hold-markMissing = Ook voor “{ mark }” heb je { $atLeast } nodig.
 level-strong = super
 level-good = goed
-level-onTheWay = het komt
+level-onTheWay = het komt al
 level-start = begin hier
 perfect = Hier is alles goed.
 small = Hier is bijna alles goed.
@@ -334,7 +338,7 @@ better-below-band = schakel lichter als je benen traag worden.
 why-above-band = Je benen waren { seconds } snel vanaf { $from }.
 better-above-band = schakel zwaarder als het naar beneden gaat.
 why-coasted = Je benen deden { seconds } niets vanaf { $from }.
-better-coasted = blijf je benen ronddraaien.
+better-coasted = houd je benen aan het draaien.
 better-coasted-hub = trap door na het schakelen.
 why-overloaded-pitch = { pitch-begins } was zwaar voor je benen.
 better-overloaded-pitch = schakel voordat de heuvel begint.
@@ -351,7 +355,11 @@ better-waited-shift = draai je benen zacht rond als je schakelt.
 why-crossed = De ketting liep { seconds } niet recht vanaf { $from }.
 better-crossed = neem het andere blad voor.
 # $changes, $needed (Number): versnellingen.
-why-many-shifts = Je wisselde { $changes } keer van versnelling. { $needed } keer is genoeg.
+why-many-shifts =
+    Je wisselde { $changes } keer van versnelling. { $needed ->
+        [0] Het kan ook zonder
+       *[other] { $needed } keer is genoeg
+    }.
 better-many-shifts = rijd gewoon over kleine bultjes heen.
 why-undone = Je schakelde op { $from } en toen weer terug.
 better-undone = wacht even bij elke nieuwe versnelling.

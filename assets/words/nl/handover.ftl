@@ -74,7 +74,7 @@ ready-secure-done = Deze pagina is zo geopend dat camera en spelen zonder netwer
 ready-secure-wrong = Deze pagina is over gewone http geopend: hier geen camera, geen kopie voor zonder netwerk, en het scherm gaat vanzelf uit. Open het spel één keer thuis op een adres dat met https begint, of op localhost op de computer die het aanbiedt.
 ready-offline = Een kopie voor zonder netwerk
 ready-offline-done = Het spel staat op dit apparaat en opent zonder netwerk.
-ready-offline-open = Laad deze pagina nog een keer en wacht even. Zet haar het liefst via het menu van de browser op het startscherm.
+ready-offline-open = Laad deze pagina nog een keer en wacht even. Zet het spel het liefst via het menu van de browser op het startscherm.
 ready-offline-wrong = Zonder https bewaart deze browser geen kopie. Open het spel thuis over https.
 ready-camera = Camera toegestaan
 ready-camera-done = De camera kan worden gebruikt.
@@ -92,9 +92,9 @@ reader-picture = Foto of bestand
 reader-text = Link of tekst
 reader-start = Zet de camera aan
 reader-stop = Zet de camera uit
-reader-loading = De lezer wordt geladen …
+reader-loading = De codelezer wordt geladen …
 reader-looking = Houd de code zo dat hij bijna het hele beeld vult.
-reader-noReader = De lezer kon niet worden geladen. Is het netwerk weg? Gebruik de link of het bestand.
+reader-noReader = De codelezer kon niet worden geladen. Is het netwerk weg? Gebruik de link of het bestand.
 reader-video = Wat de camera ziet
 camera-not-secure = De camera werkt alleen als deze pagina over https of op localhost is geopend. Maak een foto met de camera-app van de tablet en kies die hier, of gebruik de link of het bestand.
 camera-refused = De camera is niet toegestaan. Sta die voor deze pagina toe in de instellingen van de browser, of gebruik een foto, de link of het bestand.
@@ -278,7 +278,7 @@ apart-not-finished = de rit kwam nooit aan het eind
 apart-other-version = gereden op een andere versie van het spel
 apart-not-same-ride = opnieuw gereden is het een andere rit
 apart-other-marks = opnieuw gereden krijgt de rit andere punten
-conflict-title = Tegenspraken ({ $count })
+conflict-title = Tegenstrijdigheden ({ $count })
 conflict-same-id = Twee verschillende ritten onder één kenmerk; beide zijn bewaard, geen van beide telt.
 conflict-same-seq = Twee ritten onder één nummer van een tablet; beide zijn bewaard, geen van beide telt.
 
@@ -293,7 +293,7 @@ store-take-none = Dit zijn geen hele instellingen van een opslag. Scan de code n
 store-give = Toon de instellingen aan een ander apparaat
 store-give-title = Instellingen van de opslag
 store-give-hint = Eén code voor alle tablets en trainers. Wie hem heeft, kan alle ritten lezen en er ritten aan toevoegen: toon hem aan wie dat mag, en maak er geen foto van.
-store-give-onlyHere = Deze pagina is geopend op localhost. Dat kan geen tablet openen. Start haar met “npm run club”, of open haar op het adres dat de tablets gebruiken.
+store-give-onlyHere = Deze pagina is geopend op localhost. Dat kan geen tablet openen. Start het spel met “npm run club”, of open het op het adres dat de tablets gebruiken.
 store-give-hide = Verberg de instellingen
 store-details = Adres, database, naam en wachtwoord
 store-instead = Dit zou in de plaats komen van { $host }.
@@ -307,7 +307,7 @@ store-passwordHint = Blijft op dit apparaat, leesbaar voor wie het gebruikt. Nee
 store-plainHttp = Deze pagina mag alleen praten met https-adressen, met de computer waar ze vandaan komt en met deze computer zelf: over gewone http kunnen anderen onderweg de naam, het wachtwoord en de ritten lezen. Gebruik https.
 store-plainHere = Over gewone http kan iedereen in dit netwerk meelezen. Gebruik het in een eigen netwerk, of start de opslag met https.
 store-mixed = Deze pagina is over https geopend, dus praat de browser niet over http met een opslag. Gebruik https.
-store-badAddress = Een adres begint met https:// en bevat geen naam of wachtwoord; een database heeft kleine letters en cijfers.
+store-badAddress = Een adres begint met https:// en bevat geen naam of wachtwoord; de naam van een database bestaat uit kleine letters en cijfers.
 store-consent = Als je instemt
 store-consent-sends =
     { $typed ->
@@ -324,7 +324,7 @@ store-agree =
        *[yes] Akkoord: stuur naar { $host }
     }
 store-forget = Vergeet dit adres
-store-offered-file = Een teruggehaald bestand noemt { $host }. Daar is niets naartoe gestuurd. Stem alleen in als je weet dat het van je club is.
+store-offered-file = Een weer ingelezen bestand noemt { $host }. Daar is niets naartoe gestuurd. Stem alleen in als je weet dat het van je club is.
 store-offered-code = Dit zijn de instellingen van een opslag op { $host }. Daar is niets naartoe gestuurd.
 store-offered-before = Hier is nog een adres van eerder bewaard: { $host }. Daar wordt niets naartoe gestuurd tot iemand hier opnieuw instemt.
 store-goesTo = Ritten gaan naar { $host }
@@ -340,7 +340,7 @@ store-sent =
        *[other] Er gingen { $rides } ritten naartoe, het laatst op { $moment }.
     }
 store-line = Ritten van deze groep gaan naar { $host }, met bijnamen, punten en het nummer van deze tablet.
-store-look = Bekijk die
+store-look = Bekijken
 store-stop = Stop met sturen
 store-stopHint = Wat verstuurd is, blijft daar tot de club het wist. Ritten op dit apparaat blijven zoals ze zijn.
 store-test = Vraag of de opslag antwoordt
@@ -359,16 +359,16 @@ store-again = Volgende poging over { $seconds } s.
 store-safe =
     { $left ->
         [0] Alle ritten van dit apparaat staan daar, en ook veilig op dit apparaat.
-        [one] Nog { $left }; die staat veilig op dit apparaat.
-       *[other] Nog { $left }; die staan veilig op dit apparaat.
+        [one] Nog { $left } te versturen; die staat veilig op dit apparaat.
+       *[other] Nog { $left } te versturen; die staan veilig op dit apparaat.
     }
 store-unreachable = De opslag antwoordt niet: geen netwerk, uitgeschakeld, of deze pagina hoort niet bij de toegelaten pagina’s.
 store-busy = De opslag heeft nu geen tijd.
 store-disk-full = De schijf van de opslag is vol. Zeg het tegen wie hem beheert.
 store-wrong-password = De opslag accepteert deze naam en dit wachtwoord niet.
 store-not-allowed = Deze naam mag niet in deze database schrijven.
-store-no-database = Die database bestaat niet. Ze moet eerst worden gemaakt.
+store-no-database = Die database bestaat niet. Die moet eerst worden aangemaakt.
 store-bad-address = Het adres of de naam van de database kan niet kloppen.
-store-not-a-store = Er antwoordt iets, maar het is niet zo’n opslag.
+store-not-a-store = Er antwoordt iets, maar dat is geen opslag van deze soort.
 store-endless = De opslag geeft meer dan er in één keer kan worden opgenomen. Wat kwam, is bewaard; de rest wordt zo gevraagd.
 store-some-refused = Sommige ritten wilde de opslag niet aannemen. Ze staan veilig op dit apparaat; geef ze door als bestand.

@@ -124,7 +124,7 @@ sentence-round-the-bend = Heggen verbergen wat er komt. Trage bochten en een sma
 ## Laat de hendel met rust
 
 title-ride-over = Laat de hendel met rust
-sentence-ride-over = Sommige bultjes zijn zo kort dat je vaart je eroverheen draagt. Twee niet.
+sentence-ride-over = Sommige bultjes zijn zo kort dat je er met je vaart overheen komt. Twee niet.
 
 ## Een blad, en een beetje terug
 

@@ -90,7 +90,7 @@ level-unknown-kind = Hier staat { found }; dat is geen soort deel. Gebruik flat,
 level-no-weight = Minstens één onderdeel heeft een gewicht boven 0 nodig.
 level-too-short = De weg is { $length } lang; minstens { $least } is nodig. Maak een deel langer of voeg er een toe.
 level-too-long = De weg is { $length } lang; hoogstens { $most } is te rijden. Maak delen korter of haal ze weg.
-level-gentler-than-steepest = Het zachtste klimmetje is steiler dan het steilste. Wissel de twee getallen om.
+level-gentler-than-steepest = Het minst steile klimmetje is steiler dan het steilste. Wissel de twee getallen om.
 level-pitches-too-dense =
     { $pitchCount ->
         [one] { $pitchCount } klimmetje heeft minstens { $least } weg nodig; dit deel heeft { $length }.
@@ -119,12 +119,12 @@ level-cannot-climb = Deze fietser moet lopen van { $from } tot { $to } (tot { $s
 # These two stand behind the one before. $metres: how far a turn of the pedals carries.
 takes-gear = Om te rijden zou een versnelling van { $metres } per omwenteling nodig zijn.
 takes-power = Geen versnelling helpt; om te rijden zou meer dan { $watts } W nodig zijn.
-level-cannot-hold-cadence = Deze fietser kan op de { $slope } bij { $at } geen { $heldRpm } per minuut volhouden in de lichtste versnelling ({ $gear }); er blijven { $cadenceRpm } per minuut over.
-level-stop-uphill = De stopstreep op { $at } ligt op { $slope } omhoog: daar weer wegrijden is vechten.
-level-stop-downhill = De stopstreep op { $at } ligt op { $slope } omlaag: van daar wegrijden leert niemand iets.
+level-cannot-hold-cadence = Deze fietser kan op de helling van { $slope } bij { $at } geen { $heldRpm } per minuut volhouden in de lichtste versnelling ({ $gear }); er blijven { $cadenceRpm } per minuut over.
+level-stop-uphill = De stopstreep op { $at } ligt bergop ({ $slope }): daar weer wegrijden is zwoegen.
+level-stop-downhill = De stopstreep op { $at } ligt bergaf ({ $slope }): van daar wegrijden leer je niets.
 level-hidden-long = De weg blijft { $length } verborgen met { $sight } zicht: dat is blind rijden, niet vooruitkijken.
 level-hidden-pitch = Het klimmetje van { $steepest } op { $foot } zie je pas { $sight } ervoor; niemand kan zo op tijd schakelen.
-level-seed-unused = Elke rit van dit level heeft dezelfde weg, dus je ziet niet wat er geleerd is. Voeg golven of toevallige klimmetjes toe.
+level-seed-unused = Elke rit van dit level heeft dezelfde weg, dus je ziet niet wat er geleerd is. Voeg een golvend stuk of toevallige klimmetjes toe.
 # $seed: another seed of chance.
 level-seed-moves-stop = Met een ander toevalsgetal ({ $seed }) komt deze stopstreep op { $slope } te liggen.
 
@@ -140,8 +140,8 @@ plan-bad-format = Gebruik alleen kleine letters, cijfers en streepjes, bijvoorbe
 plan-invalid = Dit past hier niet. Vergelijk met een kant-en-klaar plan.
 plan-dirty-text = De titel heeft onzichtbare tekens, of spaties aan het begin of eind. Typ hem opnieuw.
 # $first: one or two words; $others: a list.
-plan-unknown-bike = Die fiets bestaat niet. Gebruik { $first }, of een van deze: { $others }.
-plan-unknown-rider = Die fietser bestaat niet. Gebruik { $first }, of een van deze: { $others }.
+plan-unknown-bike = Die fiets bestaat hier niet. Gebruik { $first }, of een van deze: { $others }.
+plan-unknown-rider = Die fietser bestaat hier niet. Gebruik { $first }, of een van deze: { $others }.
 plan-unknown-level = Er is hier geen level "{ $levelId }". Kies een ander, of zet het level zelf in het plan.
 
 ## Shared links

@@ -53,8 +53,8 @@ pad = tik
 holdPad = houd vast
 skip = Overslaan
 # Alles in één zin, hardop gezegd. $key: hoe de toets heet.
-say-rear-easier = Voor lichter druk je op { $key }.
-say-rear-harder = Voor zwaarder druk je op { $key }.
+say-rear-easier = Voor een lichtere versnelling druk je op { $key }.
+say-rear-harder = Voor een zwaardere versnelling druk je op { $key }.
 say-ease =
     { $how ->
         [hold] Om zacht te trappen houd je { $key } vast.

@@ -19,7 +19,7 @@ bring-otherBike = Het was een andere fiets
 # Beside a box that is ticked.
 bring-teeth = Met deze tanden is niet gereden. Dan worden versnellingen zonder naam onderscheiden, en minder ervan.
 bring-files = Kies GPX-bestanden
-# Answers to the question what the heights of a file are in.
+# Antwoorden op de vraag waarin de hoogtes van een bestand staan.
 bring-metres = Ze zijn in meters
 bring-feet = Ze zijn in voet
 bring-privacy = Het bestand blijft op dit apparaat en wordt niet bewaard. Alleen getallen per klimmetje en de maand worden bewaard: geen plaats, geen tijdstip, geen track.
@@ -55,9 +55,9 @@ ride-changes =
     }
 ride-inBand = { $share } van de tijd dat je trapte in je bereik.
 # $watts (String): a number.
-ride-power = De heuvels zeggen dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.
-ride-powerUnknown = Er werd te weinig geklommen in je bereik om je vermogen te kennen; de beste rit heeft dat van de fietser die hier is ingesteld.
-ride-powerHelped = Met een motor kunnen de heuvels niet zeggen wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de hulp die voor de fiets is ingesteld.
+ride-power = Uit de heuvels blijkt dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.
+ride-powerUnknown = Er werd te weinig geklommen in je bereik om je vermogen te bepalen; de beste rit heeft dat van de fietser die hier is ingesteld.
+ride-powerHelped = Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de hulp die voor de fiets is ingesteld.
 ride-noPitch = Geen klimmetje gevonden: de weg wordt nergens in één keer drie procentpunt steiler.
 ride-keep = Getallen bewaren
 ride-kept = Bewaard: de getallen die je hier ziet en verder niets.
@@ -66,7 +66,7 @@ ride-notKept = Hij kon op dit apparaat niet worden bewaard.
 
 ## The small picture of a pitch, and what explains its two marks
 
-# Read aloud. $own and $best: one of the places below.
+# Wordt voorgelezen. $own en $best: een van de plaatsen hieronder.
 picture-desc = Eerste lichtere versnelling: { $own }.
 picture-descBest = Eerste lichtere versnelling: { $own }; de beste rit: { $best }.
 # The mark stands for a place that is known only roughly.

@@ -25,7 +25,7 @@ planTitle = { $audience }, { $minutes } minuten
 open = Open een kopie
 openHint = Een bestand dat hier eerder is opgeslagen
 ownGone = Een kopie staat in een eigen bestand. Open dat bestand opnieuw.
-print = Printen
+print = Afdrukken
 change = Pas een kopie aan
 save = Opslaan als bestand
 done = Toon het blad
@@ -50,7 +50,7 @@ parts-end = Tot slot
 
 # Labels before what a drill needs and so on, on a card and in a plan.
 row-needs = Nodig:
-row-safe = Veilig:
+row-safe = Veiligheid:
 row-watch = Let op:
 row-easier = Makkelijker:
 row-harder = Moeilijker:
@@ -67,7 +67,7 @@ problems-dirty-text = In dit plan staan tekens die niet te tonen zijn. Haal ze w
 moreCautions =
     Houd je vingers weg van een draaiende ketting.
     In een naaf schakel je andersom: druk eraf, of stilstaand; daarna weer trappen. Met een terugtraprem draaien de pedalen niet achteruit.
-    Fietsen met een motor trekken sterk op, hebben meer tijd nodig om te stoppen en zijn zwaar; een aangedreven voorwiel slipt op natte grond: voorzichtig, en alleen zoals de plaatselijke wetgeving toestaat. Middenmotor: zacht trappen (naaf: druk eraf), een tel wachten, dan schakelen.
+    Fietsen met een motor trekken sterk op, hebben meer tijd nodig om te stoppen en zijn zwaar; een aangedreven voorwiel slipt op natte grond: trek rustig op, en alleen zoals de plaatselijke wetgeving toestaat. Middenmotor: zacht trappen (naaf: druk eraf), een tel wachten, dan schakelen.
 defers = Volg wat je bond, school of gediplomeerde instructeur zegt; zij en de plaatselijke wetgeving gaan vóór dit blad.
 practice = Al het andere op deze bladzijde is gangbare praktijk, zonder bron.
 
@@ -87,7 +87,7 @@ sources-children =
 homeSheet-title = Voor thuis
 homeSheet-child = Voor jou
 homeSheet-childLines =
-    Vandaag oefende ik klikken vóór de heuvel.
+    Vandaag heb ik geoefend: klikken vóór de heuvel.
     Laat thuis zien welke hendel het lichter maakt.
     Zoek drie heuvels bij jou in de buurt. Waar zou je klikken?
     Luister: is je klik stil of luid?
@@ -98,13 +98,13 @@ homeSheet-parentLines =
     Rijd eerst samen op een rustige, vlakke, afgesloten plek. Er is altijd een volwassene bij die de leiding heeft.
     Vraag “Wat komt eraan?” en niet “Nu schakelen!”. Het kind vindt de plek.
     Tien minuten zijn genoeg. Stop terwijl het leuk is, en als iets pijn doet.
-    Een afgelopen ketting legt een volwassene terug, terwijl de fiets stilstaat.
+    Is de ketting eraf gelopen? Dan legt een volwassene hem terug, terwijl de fiets stilstaat.
 # Before a line to write on, as are the two of the certificate.
 homeSheet-name = Naam, als je wilt:
 
 certificateSheet-title = Diploma
 # Follows a line with a name.
-certificateSheet-says = heeft op de fiets geoefend en liet zien:
+certificateSheet-says = heeft op de fiets geoefend en laten zien:
 certificateSheet-learnt =
     Ik kijk naar de heuvel voordat hij komt.
     Ik klik vóór de heuvel, niet erop.
@@ -134,18 +134,18 @@ card-soft-feet-doing =
     Luister: een stille klik is een goede.
 card-soft-feet-needs = 40 m rustig, vlak terrein, en een fiets waarvan de versnellingen vooraf zijn nagekeken.
 card-soft-feet-safe = De trainer staat opzij en nooit in de rijlijn. Geen vingers bij een ketting.
-card-soft-feet-watch = Stoppen de benen? Ze horen zacht te duwen en door te draaien. Met een naafversnelling rusten ze; met een middenmotor wachten ze een tel.
+card-soft-feet-watch = Stoppen de benen? Ze moeten zacht blijven doortrappen. Met een naafversnelling rusten ze; met een middenmotor wachten ze een tel.
 card-soft-feet-easier = Alleen zacht trappen, geen klik.
 card-soft-feet-harder = Twee klikken na elkaar, met één keer rondtrappen ertussen.
 card-starting-gear-title = Stop in de versnelling om weg te rijden
 card-starting-gear-doing =
     Rijd naar de stopstreep.
     Klik lichter voordat je remt, terwijl je benen nog draaien (naafversnelling: stop, klik dan).
-    Stop, één voet aan de grond, remmen dicht. Rijd weer weg in die versnelling.
+    Stop, één voet aan de grond, remmen ingeknepen. Rijd weer weg in die versnelling.
 card-starting-gear-needs = Krijt voor een streep, 30 m rustig, vlak terrein. Iedereen probeert eerst de remmen.
 card-starting-gear-safe = Eén fietser tegelijk. De volgende gaat als de vorige weg is. Motor: minste hulp, voorzichtig.
 card-starting-gear-watch = Zit de versnelling erin voordat het wiel stilstaat? Gaat de eerste trap licht, zonder slingeren?
-card-starting-gear-easier = Stop waar je wilt; de trainer roept de klik.
+card-starting-gear-easier = Stop waar je wilt; de trainer roept “klik”.
 card-starting-gear-harder = Zonder streep: stop als de trainer een hand opsteekt.
 card-talk-title = Praat en rijd
 card-talk-doing =
@@ -167,12 +167,12 @@ road-60 = Iedereen rijdt hem één of twee keer, op twee apparaten met hoogstens
 
 longer-adults = Iedereen wijst stilstaand de hendel aan die het lichter maakt, met het wiel opgetild; niemand heeft vingers bij de ketting.
 lines-adults-warmUp =
-    Kijk de fietsen na: remmen pakken, banden zijn hard, zadel en stuur zitten vast, helmen passen.
+    Kijk de fietsen na: remmen pakken, banden zijn hard, zadel en stuur zitten vast, helmen zitten goed.
     Twee rustige rondjes; in het tweede één klik zwaarder en weer één klik lichter.
 lines-adults-say =
     Schakel vóór de heuvel, terwijl de pedalen nog makkelijk draaien.
     Trap één keer rond met zachte druk terwijl de ketting verspringt.
-    Eén klik, voel hem, dan de volgende.
+    Eén klik, even voelen, dan de volgende.
 lines-adults-question =
     Bij welk klimmetje waren de meesten van ons te laat, en wat hadden we ervoor kunnen zien?
     Waar zou je nu klikken? Wijs het aan op de weg.
@@ -189,7 +189,7 @@ lines-mixed-warmUp =
     Kijk de fietsen na in tweetallen: remmen, banden, zadel, stuur, helmen.
     Twee rustige rondjes in tweetallen, drie fietslengtes ertussen; wissel wie voorop rijdt.
 lines-mixed-say =
-    Kijk op: de volgende heuvel vertelt je de versnelling.
+    Kijk vooruit: de volgende heuvel zegt je welke versnelling past.
     Rond je klikken af vóór de heuvel; trap zacht bij de laatste.
     Snel of langzaam maakt vandaag niet uit, vroeg en stil wel.
 lines-mixed-question =
@@ -198,7 +198,7 @@ lines-mixed-question =
 lines-mixed-drill = In tweetallen op een rustige, afgesloten plek. Wie achteraan rijdt, zegt daarna waar de klik kwam.
 lines-mixed-watch =
     Ervaren fietsers die racen: geef ze één versnelling voor het hele rondje.
-    Nieuwe fietsers die nadoen wie voor hen rijdt: hun eigen benen zeggen wanneer.
+    Nieuwe fietsers die nadoen wat ze vóór zich zien: hun eigen benen zeggen wanneer.
 lines-mixed-end =
     Elk tweetal vertelt één ding dat ze bij de ander hoorden of zagen.
     Volgende keer: de tweetallen andersom.
