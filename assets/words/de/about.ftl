@@ -23,10 +23,10 @@ careTitle = Vorsicht
 # Each line is a sentence of its own.
 care =
     Ein Spiel lehrt den richtigen Moment, nicht den Straßenverkehr.
-    Übe zuerst an einem ruhigen, ebenen, abgesperrten Ort. Die Augen auf der Straße, nicht auf der Kette.
+    Übe zuerst an einem ruhigen, ebenen, abgesperrten Ort. Augen auf die Straße, nicht auf die Kette.
     Bremsen, Helm und das Recht an deinem Ort gehen vor.
     Kinder fahren unter Aufsicht von Erwachsenen.
-    Ein Rad mit Motor fährt kräftiger an, als man denkt, hat einen längeren Bremsweg und ist schwer zu schieben. Alter, Helm und Geschwindigkeit regelt das Recht an deinem Ort.
+    Ein Rad mit Motor fährt kräftiger an, als man denkt, braucht länger zum Anhalten und ist schwer zu schieben. Alter, Helm und Geschwindigkeit regelt das Recht an deinem Ort.
     Schmerzen in Knien oder Brust heißen: anhalten und ärztlichen Rat holen.
     Welche Ritzel, Kettenblätter und Ketten man tauschen kann, begrenzen Umwerfer und Schaltwerk: Frag eine Fachwerkstatt und lies die Unterlagen des Herstellers.
     Finger weg von einer laufenden Kette.

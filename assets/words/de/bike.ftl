@@ -173,8 +173,8 @@ tap-slips =
     }
 tap-undo = Bereich wie vorher
 tap-undone = Dein Bereich ist wie vorher.
-tap-too-few = Zu selten getippt, um es zu sagen. Tipp einmal je Umdrehung, bis die Zeit um ist.
-tap-too-short = Zu kurz, um es zu sagen. Mach weiter, bis die Zeit um ist.
+tap-too-few = Zu selten getippt, um etwas zu sagen. Tipp einmal je Umdrehung, bis die Zeit um ist.
+tap-too-short = Zu kurz, um etwas zu sagen. Mach weiter, bis die Zeit um ist.
 tap-too-slow = Das ist langsamer, als man tritt. Tipp bei jeder Umdrehung, nicht bei jeder zweiten.
 tap-too-fast = Das ist schneller, als man tritt. Tipp nur für einen Fuß, einmal je ganzer Umdrehung.
 tap-unsteady = Das Tippen war ungleichmäßig. Find erst einen Takt, dann fang an.

@@ -6,7 +6,7 @@ outside = Bevor du es draußen versuchst
 # Each line is a sentence of its own.
 short =
     Übe mit einem echten Rad zuerst an einem ruhigen, ebenen, abgesperrten Ort.
-    Die Augen auf der Straße, nicht auf der Kette. Bremsen, Helm und das Recht an deinem Ort gehen vor.
+    Augen auf die Straße, nicht auf die Kette. Bremsen, Helm und das Recht an deinem Ort gehen vor.
     Kinder fahren unter Aufsicht von Erwachsenen.
     Schmerzen in Knien oder Brust: anhalten und ärztlichen Rat holen.
 accept = Los

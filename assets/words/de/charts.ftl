@@ -55,7 +55,7 @@ lastShift = Schalten davor
 watchHere = Ab hier ansehen
 drag = Ziehen oder tippen.
 keys = Oder mit ← → (Bildtasten: { $step }).
-jumps = N und P springen von Schalten zu Schalten.
+jumps = N und P springen zum nächsten und vorigen Schalten.
 
 ## What is read out at a place, each a label and a value
 
@@ -136,7 +136,7 @@ table-bestCadence = Beste Fahrt: Trittfrequenz (U/min)
 table-begins = Beginnt bei
 table-change = Wechsel
 table-took = Dauer (s)
-table-load = Last (%)
+table-load = Druck (%)
 table-feel = Gefühl
 feel-clean = sauber
 feel-fair = etwas ruppig

@@ -324,7 +324,7 @@ store-agree =
        *[yes] Ich stimme zu: an { $host } senden
     }
 store-forget = Diese Adresse vergessen
-store-offered-file = Eine wieder eingelesene Datei nennt { $host }. Dorthin wurde nichts gesendet. Stimme nur zu, wenn du weißt, dass es die Adresse deines Vereins ist.
+store-offered-file = Eine zurückgeholte Datei nennt { $host }. Dorthin wurde nichts gesendet. Stimme nur zu, wenn du weißt, dass es die Adresse deines Vereins ist.
 store-offered-code = Das sind die Einstellungen eines Speichers bei { $host }. Dorthin wurde nichts gesendet.
 store-offered-before = Von früher ist hier eine Adresse aufbewahrt: { $host }. Dorthin wird nichts gesendet, bis hier jemand noch einmal zustimmt.
 store-goesTo = Fahrten gehen an { $host }

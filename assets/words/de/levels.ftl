@@ -3,8 +3,8 @@
 intro = Von oben nach unten, oder wo du magst. Jedes Level übt eine Sache.
 own = Deine eigenen
 ridden = Gefahren
-best = Beste: { $total } von 100
-best-not-passed = Beste: { $total }, noch nicht bestanden
+best = Bestwert: { $total } von 100
+best-not-passed = Bestwert: { $total }, noch nicht bestanden
 next = Als Nächstes
 length = { $length } lang
 needs-derailleur = für Gänge auf Ritzeln

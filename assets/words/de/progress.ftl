@@ -38,8 +38,8 @@ finding-need-first = Noch keine Vergleichsfahrt.
 finding-need-second = Deine erste Vergleichsfahrt kam auf { $first } von 100. Übe, dann fahr noch eine, am besten an einem anderen Tag.
 finding-same-day =
     { $certain ->
-        [yes] Von { $first } auf { $latest } an einem Tag: { change }, mehr, als der Zufall allein gewöhnlich macht. Ob es bleibt, zeigt ein anderer Tag.
-       *[no] Von { $first } auf { $latest } an einem Tag: { change }. So einen Unterschied macht der Zufall allein. Fahr noch eine an einem anderen Tag.
+        [yes] Von { $first } auf { $latest } an einem Tag: { change }, mehr, als der Zufall allein gewöhnlich ausmacht. Ob es bleibt, zeigt ein anderer Tag.
+       *[no] Von { $first } auf { $latest } an einem Tag: { change }. So ein Unterschied kann allein Zufall sein. Fahr noch eine an einem anderen Tag.
     }
 finding-retest =
     { $certain ->
@@ -50,7 +50,7 @@ finding-retest =
 role-first = erste
 role-same-day = selber Tag
 role-retest = anderer Tag
-check-chance = Weniger als { $points } Punkte neben der ersten: Das kann der Zufall allein.
+check-chance = Weniger als { $points } Punkte Abstand zur ersten: Das kann allein Zufall sein.
 check-sides =
     { $which ->
         [all] Zusammengenommen: { $before } vom ersten Tag und { $after } vom letzten.

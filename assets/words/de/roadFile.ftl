@@ -31,8 +31,8 @@ too-deep = Die Datei hat mehr als { $most } Elemente ineinander.
 too-many-points = Die Datei hat mehr als { $most } Punkte. Exportiere eine kürzere Fahrt.
 no-such-track =
     { $trackCount ->
-        [one] Einen Track { $track } gibt es nicht; die Datei hat einen.
-       *[other] Einen Track { $track } gibt es nicht; die Datei hat { $trackCount }.
+        [one] Track { $track } gibt es nicht; die Datei hat nur einen.
+       *[other] Track { $track } gibt es nicht; die Datei hat { $trackCount }.
     }
 no-readable-points =
     { $pointCount ->
@@ -63,11 +63,11 @@ several-tracks =
     }
 holes =
     { $holeCount ->
-        [one] Der Track hat eine Lücke; sie ist { $longest } lang, { $at } nach dem Start. Sie wurde geradeaus überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
-       *[other] Der Track hat { $holeCount } Lücken; die längste ist { $longest } lang, { $at } nach dem Start. Sie wurde geradeaus überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
+        [one] Der Track hat eine Lücke; sie ist { $longest } lang, { $at } nach dem Start. Sie wurde geradlinig überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
+       *[other] Der Track hat { $holeCount } Lücken; die längste ist { $longest } lang, { $at } nach dem Start. Sie wurde geradlinig überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
     }
-perhaps-feet-steep = { $share } dieser Straße wären steiler als { $steep }. Vielleicht stehen die Höhen der Datei in Fuß. Was ist es?
-perhaps-feet-fast = Auf dieser Fahrt wäre es { $climb } in der Stunde bergauf gegangen, das schaffen keine Beine. Vielleicht stehen die Höhen der Datei in Fuß. Was ist es?
+perhaps-feet-steep = { $share } dieser Straße wären steiler als { $steep }. Vielleicht stehen die Höhen der Datei in Fuß. In welcher Einheit stehen sie?
+perhaps-feet-fast = Auf dieser Fahrt wäre es { $climb } in der Stunde bergauf gegangen, das schaffen keine Beine. Vielleicht stehen die Höhen der Datei in Fuß. In welcher Einheit stehen sie?
 
 ## Was getan wurde
 
@@ -78,9 +78,9 @@ salvaged =
     }
 stops =
     { $long ->
-        [seconds] Pausen wurden herausgenommen, damit das Wackeln der Orte keine Straße wird: { $count } (zusammen { $time } s).
-        [minutes] Pausen wurden herausgenommen, damit das Wackeln der Orte keine Straße wird: { $count } (zusammen { $time } min).
-       *[unknown] Pausen wurden herausgenommen, damit das Wackeln der Orte keine Straße wird: { $count }.
+        [seconds] Pausen wurden herausgenommen, damit das Streuen der Positionen keine Straße wird: { $count } (zusammen { $time } s).
+        [minutes] Pausen wurden herausgenommen, damit das Streuen der Positionen keine Straße wird: { $count } (zusammen { $time } min).
+       *[unknown] Pausen wurden herausgenommen, damit das Streuen der Positionen keine Straße wird: { $count }.
     }
 zero-elevations = Höhen von genau 0, wo die Straße ganz woanders liegt, wurden weggelassen: { $pointCount }.
 impossible-points =
@@ -98,7 +98,7 @@ capped = { $length } der Straße sind steiler als { $limit } (bis { $steepest })
 
 sparse = Die Punkte liegen { $step } auseinander: zu wenige für Berge dazwischen.
 elevation-missing = Auf { $share } der Straße fehlen die Höhen; dort stehen gerade Linien.
-holes-share = { $share } der Straße sind Lücken, die geradeaus überbrückt wurden.
+holes-share = { $share } der Straße sind Lücken, die geradlinig überbrückt wurden.
 bridged = Auf { $share } der Straße springen die Höhen, wie es keine Straße tut; das wurde überbrückt.
 noisy = Die Höhen schwanken von Punkt zu Punkt um { $noise }; Steigungen können um { $points } Prozentpunkte falsch sein, obwohl über { $width } gemittelt wurde.
 spikes = { $share } der Höhen sind einzelne Ausreißer; sie wurden weggelassen.

@@ -67,7 +67,7 @@ problems-dirty-text = In diesem Stundenbild sind Zeichen, die sich nicht anzeige
 moreCautions =
     Finger weg von einer laufenden Kette.
     Gänge in der Nabe schaltet man umgekehrt: Druck weg, oder wenn das Rad steht; danach wieder treten. Mit Rücktrittbremse drehen sich die Pedale nicht rückwärts.
-    Räder mit Motor fahren kräftig an, haben einen längeren Bremsweg und sind schwer; ein angetriebenes Vorderrad rutscht auf Nässe: Fahr sanft an, und nur so, wie es das Recht an deinem Ort erlaubt. Mittelmotor: locker treten (Nabe: Druck weg), einen Atemzug warten, dann schalten.
+    Räder mit Motor fahren kräftig an, brauchen länger zum Anhalten und sind schwer; ein angetriebenes Vorderrad rutscht auf Nässe: Fahr sanft an, und nur so, wie es das Recht an deinem Ort erlaubt. Mittelmotor: locker treten (Nabe: Druck weg), einen Atemzug warten, dann schalten.
 defers = Folge dem, was dein Verband, deine Schule oder deine Übungsleitung mit Lizenz sagt; das und das Recht an deinem Ort gehen diesem Blatt vor.
 practice = Alles andere auf dieser Seite ist übliche Praxis, ohne Quelle.
 

@@ -80,7 +80,7 @@ headStartWait =
     }
 longWait = Auf einer kürzeren Straße wartet man kürzer.
 waiting = Über der Linie. Die andere Seite fährt noch.
-failed = Die Fahrten halten an, denn ihr Bild ließ sich nicht laden oder zeichnen. Versuch es noch einmal; passiert es wieder, lade die Seite neu.
+failed = Die Fahrten wurden angehalten, denn ihr Bild ließ sich nicht laden oder zeichnen. Versuch es noch einmal; passiert es wieder, lade die Seite neu.
 toGate = Zurück zum Tor
 
 ## After the rides

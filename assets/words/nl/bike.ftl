@@ -177,8 +177,8 @@ tap-slips =
     }
 tap-undo = Bereik zoals het was
 tap-undone = Je bereik is weer zoals het was.
-tap-too-few = Te weinig tikken om iets te zeggen. Tik één keer per omwenteling tot de tijd om is.
-tap-too-short = Te kort om iets te zeggen. Ga door tot de tijd om is.
+tap-too-few = Te weinig tikken om er iets over te zeggen. Tik één keer per omwenteling tot de tijd om is.
+tap-too-short = Te kort om er iets over te zeggen. Ga door tot de tijd om is.
 tap-too-slow = Dat is trager dan fietsen. Tik bij elke omwenteling, niet om de andere.
 tap-too-fast = Dat is sneller dan fietsen. Tik met één voet mee, één keer per hele omwenteling.
 tap-unsteady = De tikken kwamen ongelijk. Zoek eerst een vast ritme en begin dan.

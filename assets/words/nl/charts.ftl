@@ -107,8 +107,8 @@ read-slopeNear =
        *[before] { read-slope }, { $metres } vóór de voet van { pitch }
     }
 read-rpm = { $rpm } per minuut
-read-coasting = laten rollen
-read-standing = staand
+read-coasting = rolt
+read-standing = staat stil
 read-band = bereik { $low }–{ $high }
 # Hoe hard er op de pedalen wordt gedrukt. $percent: zoals “80%”.
 read-pressure =
@@ -147,7 +147,7 @@ table-bestGear = Beste rit: versnelling
 table-bestCadence = Beste rit: cadans (/min)
 table-begins = Begint op
 table-change = Verandering
-table-took = Duurde (s)
+table-took = Duur (s)
 table-load = Druk (%)
 table-feel = Gevoel
 feel-clean = schoon

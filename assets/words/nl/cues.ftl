@@ -17,17 +17,17 @@ one-at-a-time = Eén versnelling tegelijk.
 rest-on-the-way-up =
     { $gears ->
         [hub] { $motor ->
-            [pulls] De rest onderweg omhoog: telkens druk eraf en een tel wachten.
-           *[none] De rest onderweg omhoog: telkens druk eraf.
+            [pulls] De rest tijdens de klim: telkens druk eraf en een tel wachten.
+           *[none] De rest tijdens de klim: telkens druk eraf.
         }
        *[sprockets] { $motor ->
-            [pulls] De rest onderweg omhoog: laat de motor telkens loslaten.
-           *[none] De rest onderweg omhoog, en trap telkens zacht.
+            [pulls] De rest tijdens de klim: wacht telkens tot de motor loslaat.
+           *[none] De rest tijdens de klim, en trap telkens zacht.
         }
     }
 harder-again = Over de top: weer zwaarder.
 hold-rhythm = Laat je benen in één tempo draaien.
-ride-over = Kort bultje: houd je versnelling en rijd eroverheen.
+ride-over = Kort bultje: blijf in je versnelling en rijd eroverheen.
 small-ring =
     { $gears ->
         [hub] Nu een lichtere versnelling, op het vlakke.

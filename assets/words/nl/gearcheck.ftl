@@ -214,37 +214,37 @@ trade-none = Ongeveer zoals jouw fiets.
 trade-easier-lowest = De lichtste versnelling wordt lichter.
 trade-harder-highest = De zwaarste versnelling wordt zwaarder.
 trade-smaller-steps = De stappen tussen de versnellingen worden kleiner.
-trade-fewer-twins = Minder versnellingen bestaan dubbel.
-trade-fewer-shifts = Op deze weg hoef je minder te schakelen.
+trade-fewer-twins = Er zijn minder dubbele versnellingen.
+trade-fewer-shifts = Op deze weg hoef je minder vaak te schakelen.
 trade-less-capacity = De achterderailleur hoeft minder ketting op te vangen.
 trade-harder-lowest = De lichtste versnelling wordt zwaarder.
 trade-loses-highest = De zwaarste versnelling valt weg.
 trade-bigger-steps = De stappen tussen de versnellingen worden groter.
-trade-more-twins = Meer versnellingen bestaan dubbel.
-trade-more-shifts = Op deze weg moet je meer schakelen.
+trade-more-twins = Er zijn meer dubbele versnellingen.
+trade-more-shifts = Op deze weg moet je vaker schakelen.
 trade-more-capacity = De achterderailleur moet meer ketting opvangen.
 capacity = { $teeth } tanden ketting om op te vangen.
 # Wat gewone derailleurs niet aankunnen. $have en $most: tanden.
 limit-sprocket =
     Vraag het eerst: een tandwiel van { $have } is meer dan de { $most } die { $derailleur ->
         [road] achterderailleurs van racefietsen
-       *[long] achterderailleurs met een lange arm
+       *[long] achterderailleurs met een lange kooi
     } gewoonlijk aankunnen ({ $source ->
         [published] opgaven van fabrikanten voor negen en tien versnellingen
-       *[practice] algemeen gebruik, geen bron
+       *[practice] gangbare praktijk, geen bron
     }).
 limit-capacity =
     Vraag het eerst: { $have } tanden ketting is meer dan de { $most } die { $derailleur ->
         [road] achterderailleurs van racefietsen
-       *[long] achterderailleurs met een lange arm
+       *[long] achterderailleurs met een lange kooi
     } gewoonlijk opvangen ({ $source ->
         [published] opgaven van fabrikanten voor negen en tien versnellingen
-       *[practice] algemeen gebruik, geen bron
+       *[practice] gangbare praktijk, geen bron
     }).
 limit-rings =
     Vraag het eerst: bladen die { $have } tanden verschillen, is meer dan de { $most } die voorderailleurs gewoonlijk overbruggen ({ $source ->
         [published] opgaven van fabrikanten voor negen en tien versnellingen
-       *[practice] algemeen gebruik, geen bron
+       *[practice] gangbare praktijk, geen bron
     }).
 
 ## Twee ritten naast elkaar

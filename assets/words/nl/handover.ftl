@@ -324,7 +324,7 @@ store-agree =
        *[yes] Akkoord: stuur naar { $host }
     }
 store-forget = Vergeet dit adres
-store-offered-file = Een weer ingelezen bestand noemt { $host }. Daar is niets naartoe gestuurd. Stem alleen in als je weet dat het van je club is.
+store-offered-file = Een teruggehaald bestand noemt { $host }. Daar is niets naartoe gestuurd. Stem alleen in als je weet dat het van je club is.
 store-offered-code = Dit zijn de instellingen van een opslag op { $host }. Daar is niets naartoe gestuurd.
 store-offered-before = Hier is nog een adres van eerder bewaard: { $host }. Daar wordt niets naartoe gestuurd tot iemand hier opnieuw instemt.
 store-goesTo = Ritten gaan naar { $host }

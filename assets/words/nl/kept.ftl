@@ -47,7 +47,7 @@ changedLeave = Laat maar
 changedTake = Neem wat te lezen is
 # Het bestand noemt een eigen opslag van een club.
 namesStore = Het noemt ook een opslag op { $host }. Daar wordt niets naartoe gestuurd.
-lookAtStore = Bekijk die
+lookAtStore = Bekijken
 takenBack = { $added } teruggehaald, { $already } al aanwezig.
 refused = Niet te lezen en weggelaten: { $refused }.
 

@@ -22,7 +22,7 @@ title-home-by-lamplight = Naar huis bij lamplicht
 sentence-home-by-lamplight = Vijf heuveltjes door de stad. Thuis is bovenop.
 cue-home-by-lamplight-1 = Nog vijf heuvels naar huis. Eerst lichter!
 cue-home-by-lamplight-2 = En weer omhoog.
-cue-home-by-lamplight-3 = Kijk op: de volgende heuvel is dichtbij.
+cue-home-by-lamplight-3 = Kijk vooruit: de volgende heuvel is dichtbij.
 cue-home-by-lamplight-4 = Bijna thuis. Nog een keer lichter.
 cue-home-by-lamplight-5 = De laatste heuvel. De deur staat open!
 
@@ -38,7 +38,7 @@ cue-over-the-roots-4 = De laatste hobbel. Lichter voordat hij begint!
 ## Sneeuw op de top (voor kinderen)
 
 title-snow-on-top = Sneeuw op de top
-sentence-snow-on-top = De bergpas is steil aan het eind. Kijk op en klik vroeg.
+sentence-snow-on-top = De bergpas is steil aan het eind. Kijk omhoog en klik vroeg.
 cue-snow-on-top-1 = Omhoog de sneeuw in. Klik vroeg lichter.
 cue-snow-on-top-2 = Eén klik per keer, en gauw.
 cue-snow-on-top-3 = Nu de steile heuvel. Klik lichter voordat hij begint!
@@ -51,7 +51,7 @@ sentence-click-before-the-hill = Daar komt een heuveltje. Klik lichter voordat h
 ## Drie heuveltjes (voor kinderen)
 
 title-three-little-hills = Drie heuveltjes
-sentence-three-little-hills = Kijk op, zie de volgende heuvel, en wees eerder klaar dan hij.
+sentence-three-little-hills = Kijk vooruit, zie de volgende heuvel, en wees eerder klaar dan hij.
 
 ## Voeten als veertjes (voor kinderen)
 
@@ -65,8 +65,8 @@ sentence-stop-go-and-over-the-hill = Stop in een lichte versnelling bij de stree
 
 ## Wissel terwijl je wacht
 
-title-change-while-you-wait = Wissel terwijl je wacht
-sentence-change-while-you-wait = Een naaf schakelt als je stilstaat. Stop in elke versnelling, ga lichter terwijl je wacht, en rijd weg.
+title-change-while-you-wait = Schakel terwijl je wacht
+sentence-change-while-you-wait = Een naaf schakelt als je stilstaat. Stop in welke versnelling ook, ga lichter terwijl je wacht, en rijd weg.
 cue-change-while-you-wait-1 = Stop eerst. Ga dan lichter, terwijl je wacht.
 cue-change-while-you-wait-2 = De laatste heuvel komt zonder stop.
 
@@ -104,7 +104,7 @@ sentence-soft-feet = Haal even het gewicht van de pedalen, schakel dan.
 ## Klaar om weg te rijden
 
 title-ready-to-go = Klaar om weg te rijden
-sentence-ready-to-go = De versnelling waarin je stopt, is die waarin je wegrijdt. Beide strepen liggen voor een heuvel.
+sentence-ready-to-go = De versnelling waarin je stopt, is die waarin je wegrijdt. Beide strepen liggen vóór een heuvel.
 
 ## Rechte ketting
 
@@ -146,7 +146,7 @@ sentence-only-you-and-the-road = Alles tegelijk en helemaal geen hulp. Kijk, den
 title-let-the-motor-breathe = Geef de motor een tel
 sentence-let-the-motor-breathe = Ook je motor trekt aan de ketting. Trap zacht, wacht een tel tot hij loslaat, schakel dan.
 cue-let-the-motor-breathe-1 = Daar komt een heuvel. Trap zacht, wacht een tel, schakel dan.
-cue-let-the-motor-breathe-2 = De laatste. Laat eerst de motor loslaten.
+cue-let-the-motor-breathe-2 = De laatste. Wacht eerst tot de motor loslaat.
 
 ## Zonder hulp boven 25
 

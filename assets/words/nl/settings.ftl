@@ -75,4 +75,4 @@ language-device = Zoals dit apparaat zegt
 untranslated = Nog niet alles is vertaald; de rest is Engels.
 # Staat er overal waar een andere taal dan Engels wordt gesproken.
 translated = Deze woorden zijn vertaald zonder iemand die met Nederlands is opgegroeid. Klopt er iets niet? In DEVELOPERS.md, bij de broncode van het spel, staat hoe je het verbetert.
-notFetched = Deze taal kon niet worden opgehaald. Controleer de verbinding en kies haar opnieuw.
+notFetched = Deze taal kon niet worden opgehaald. Controleer de verbinding en kies de taal opnieuw.
