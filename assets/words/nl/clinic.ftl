@@ -273,7 +273,7 @@ remark-none = Voor geen klimmetje hoefde je te schakelen.
 remark-fine =
     { $count ->
         [1] Bij het klimmetje was je op tijd.
-       *[other] Bij alle { number } klimmetjes was je op tijd.
+       *[other] Bij alle { number } de klimmetjes was je op tijd.
     }
 # $pitch (Number): welk klimmetje van de weg, vanaf 1. $distance: zoals “12 m”.
 remark-early = Klimmetje { $pitch }: te vroeg, { $distance } vóór de voet. Wacht iets langer.

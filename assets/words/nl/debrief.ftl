@@ -67,7 +67,7 @@ near =
 aim =
     { $side ->
         [at] precies aan de voet
-        [after] net als het steil wordt
+        [after] op het moment dat het steil wordt
        *[before] ongeveer { $metres } vóór de voet
     }
 # Kleine getallen als woord. $gears (Number): vanaf 1.
@@ -283,8 +283,8 @@ change-late-pitch =
 change-stayed = Op { pitch } bleef je in een te zware versnelling. { advice }
 change-early-pitch =
     { $how ->
-        [slightly] Bij { pitch } was je een beetje vroeg klaar. Blijf in je versnelling, en schakel { aim } lichter.
-       *[clearly] Bij { pitch } was je te vroeg klaar. Blijf in je versnelling, en schakel { aim } lichter.
+        [slightly] Bij { pitch } was je een beetje vroeg klaar. Blijf nog in je versnelling en schakel dan lichter: { aim }.
+       *[clearly] Bij { pitch } was je te vroeg klaar. Blijf nog in je versnelling en schakel dan lichter: { aim }.
     }
 change-few-steps =
     { $which ->
@@ -324,7 +324,7 @@ change-crossed = De ketting liep { seconds } schuin vanaf { $place }. Wissel van
 change-fidget = Je wisselde { changes } van versnelling; de beste rit { $needed ->
         [0] geen enkele keer
        *[other] { needed } keer
-    }. Wacht een tel voor je de volgende kiest.
+    }. Wacht een tel voordat je de volgende kiest.
 # $times: een uitgeschreven getal, zoals “1,4”.
 change-dawdle = Je deed er { $times } keer zo lang over als de beste rit. Rijd in de versnelling die je in een goed ritme kunt trappen, en blijf rijden.
 change-nothing = Niets. Doe het precies zo nog een keer.
