@@ -94,6 +94,8 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'happy-dom',
+          // Each test takes down what it puts up; a document and the rooms anew for each file would take as long as the tests.
+          isolate: false,
           include: [`${roomsWithDocument}/${testFiles}`],
           benchmark: { include: [] },
         },
@@ -103,6 +105,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           environment: 'node',
+          // The driver of the browser is read once, not anew for each file.
+          isolate: false,
           include: [`test/browser/${testFiles}`],
           globalSetup: ['test/browser/prepare.ts'],
           // Most of a test is waiting for a ride, so three fit on two processors.
@@ -115,6 +119,7 @@ export default defineConfig({
         test: {
           name: 'engines',
           environment: 'node',
+          isolate: false,
           include: [`test/engines/${testFiles}`],
           globalSetup: ['test/engines/prepare.ts'],
           // As many as the browser project, beside which these run.

@@ -24,7 +24,7 @@ afterAll(async () => {
 
 /** Opens the game, makes choices in the settings and begins the level. */
 async function begin(choose: (page: Page) => Promise<void>, speed = SPEED): Promise<OpenPage> {
-  const open = await site.openPage({ width: 1024, height: 768 });
+  const open = await site.openPage({ width: 800, height: 450 });
   const { page } = open;
   await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
   await page.getByRole('button', { name: 'Settings' }).click();
@@ -147,7 +147,7 @@ describe('the announced pitch is passed', () => {
 
 describe('one switch', () => {
   it('gets from the start page on the road', async () => {
-    const { page, problems, close } = await site.openPage({ width: 1024, height: 768 });
+    const { page, problems, close } = await site.openPage({ width: 800, height: 450 });
     await page.getByRole('button', { name: 'Settings' }).click();
     await tick(page, /One switch in menus/);
     await page

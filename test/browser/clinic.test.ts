@@ -19,6 +19,9 @@ const KILLED = 6;
 const CRASHED_AFTER = 8;
 /** Ride time over real time: the short road below takes about a second. */
 const SPEED = 40;
+/** Rides are drawn quickly here, boards are as large as those of a projector. */
+const SMALL = { width: 640, height: 400 };
+const PROJECTOR = { width: 1280, height: 720 };
 let site: Site;
 let open: OpenPage;
 let page: Page;
@@ -40,6 +43,7 @@ async function crash(handedOn: boolean): Promise<void> {
   await Promise.all([page.waitForEvent('crash'), page.goto('chrome://crash').catch(() => undefined)]);
   await page.close();
   page = await open.context.newPage();
+  await page.setViewportSize(SMALL);
   await hurry(page, SPEED);
   await page.goto(`${site.url}#clinic`);
   await page.locator('[data-go-on]').click();
@@ -51,7 +55,7 @@ async function crash(handedOn: boolean): Promise<void> {
 
 beforeAll(async () => {
   site = await openSite();
-  open = await site.openPage({ width: 1280, height: 720 });
+  open = await site.openPage(PROJECTOR);
   page = open.page;
   await hurry(page, SPEED);
   await page.goto(`${site.url}#about`);
@@ -119,6 +123,7 @@ describe('a plan of one’s own', () => {
 
 describe('six riders with two attempts each', () => {
   it('lose no ride and have none twice, over a reload in a ride and crashes between rides', async () => {
+    await page.setViewportSize(SMALL);
     const all = RIDERS * ATTEMPTS;
     for (let i = 0; i < all; i += 1) {
       const who = await nextName();
@@ -158,6 +163,7 @@ describe('six riders with two attempts each', () => {
     expect(new Set(records.map(({ nickname }) => nickname)).size).toBe(RIDERS);
     expect(records.every(({ recording }) => recording !== null)).toBe(true);
     expect(await kept('clinic-finished')).toEqual([]);
+    await page.setViewportSize(PROJECTOR);
   });
 
   it('do not show up among the rides of the device’s owner', async () => {

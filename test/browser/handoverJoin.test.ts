@@ -54,9 +54,11 @@ describe('joining', () => {
     });
     try {
       const page = await browser.newPage();
+      // Reading pictures takes as long as the machine is busy with other things.
+      page.setDefaultTimeout(300_000);
       await page.goto(`${site.url}#join`);
       await page.click('[data-camera-on]');
-      await page.waitForSelector('[data-plan-found="tuesday"]', { timeout: 40_000 });
+      await page.waitForSelector('[data-plan-found="tuesday"]');
       expect(await page.innerText('[data-plan-found]')).toContain('Our Sunday road – Käsbühl');
       expect(await page.evaluate(() => window.lab.joined())).toEqual([]);
       await page.click('[data-join]');

@@ -26,8 +26,8 @@ const setSpeed = (page: Page, speed: number): Promise<unknown> =>
 describe('somebody whose roads are signed in miles', () => {
   it('reads miles an hour, and km/h and metres stay readable for programs', async () => {
     const { page, problems, close } = await site.openPage({
-      width: 1280,
-      height: 720,
+      width: 640,
+      height: 360,
       context: { locale: 'en-US' },
     });
     await setSpeed(page, SPEED);
@@ -44,7 +44,7 @@ describe('somebody whose roads are signed in miles', () => {
 
 describe('help on the road', () => {
   it('is there on the first level, gone in a check ride, and back where it is switched on', async () => {
-    const { page, problems, close } = await site.openPage({ width: 1280, height: 720 });
+    const { page, problems, close } = await site.openPage({ width: 640, height: 360 });
     await setSpeed(page, SPEED);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');

@@ -116,7 +116,7 @@ async function rideAsTold(open: OpenPage): Promise<string[]> {
 }
 
 const screens: readonly (readonly [string, Screen])[] = [
-  ['keys', { width: 1280, height: 720 }],
+  ['keys', { width: 960, height: 540 }],
   ['thumbs on a phone held upright', { width: 390, height: 844, touch: true }],
   ['thumbs on a phone held sideways', { width: 844, height: 390, touch: true }],
 ];
@@ -140,7 +140,7 @@ describe('a stranger', () => {
   });
 
   it('gets over both hills in time with two buttons', async () => {
-    const open = await site.openPage({ width: 1280, height: 720 });
+    const open = await site.openPage({ width: 960, height: 540 });
     await open.page.getByRole('button', { name: 'Settings' }).click();
     await open.page.getByText('Two buttons are enough').click();
     await open.page.keyboard.press('Escape');

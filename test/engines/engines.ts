@@ -29,7 +29,7 @@ export interface Engine {
   readonly start: () => Promise<EnginePage>;
 }
 
-const SCREEN = { width: 1024, height: 700 };
+const SCREEN = { width: 800, height: 500 };
 /** Longest wait for one answer of a driver (ms). */
 const PATIENCE_MS = 100_000;
 

@@ -33,9 +33,11 @@ describe('the browser for the tests', () => {
     expect(() => findChromium(computer([join('/opt/one', 'chromium')], { env }))).toThrow('/opt/gone');
   });
 
-  it('is found on the path', () => {
+  it('is found on the path, the one without windows before others', () => {
     const chrome = join('/opt/two', 'google-chrome');
+    const shell = join('/opt/two', 'chromium-headless-shell');
     expect(findChromium(computer([chrome]))).toBe(chrome);
+    expect(findChromium(computer([join('/opt/one', 'chromium'), shell]))).toBe(shell);
   });
 
   it('is installed on Debian as root, after an update', () => {
@@ -46,12 +48,12 @@ describe('the browser for the tests', () => {
       isRoot: true,
       run: (command, args) => {
         commands.push([command, ...args].join(' '));
-        if (args[0] === 'install') programs.push(join('/opt/one', 'chromium'));
+        if (args[0] === 'install') programs.push(join('/opt/one', 'chromium-headless-shell'));
       },
     });
-    expect(findChromium(debian)).toBe(join('/opt/one', 'chromium'));
+    expect(findChromium(debian)).toBe(join('/opt/one', 'chromium-headless-shell'));
     expect(commands[0]).toBe('apt-get update');
-    expect(commands[1]).toMatch(/^apt-get install -y .*\bchromium\b/);
+    expect(commands[1]).toMatch(/^apt-get install -y .*\bchromium-headless-shell\b/);
   });
 
   it('is asked for in one sentence where it cannot be installed', () => {

@@ -159,7 +159,7 @@ function worst(lost: readonly number[]): number {
 }
 
 function launch({ browser, profile }: KillOptions): Promise<Browser> {
-  const common = { headless: true, userDataDir: profile, defaultViewport: { width: 1100, height: 800 } };
+  const common = { headless: true, userDataDir: profile, defaultViewport: { width: 640, height: 480 } };
   if (browser === 'chromium')
     return puppeteer.launch({
       ...common,
