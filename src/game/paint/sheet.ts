@@ -61,6 +61,28 @@ export function finish(sheet: PaintSheet): SheetPicture {
   return { image, width, height };
 }
 
+/**
+ * Lays a picture of `width` x `height` at (x, y), but only what of it lies between the lines `top` and `bottom`. Without a
+ * graphics processor a browser copies whole pictures into a frame that lets less through nearly twice as fast as parts of them.
+ */
+export function layBetween(
+  context: CanvasRenderingContext2D,
+  { image, width, height }: SheetPicture,
+  x: number,
+  y: number,
+  top: number,
+  bottom: number,
+  rimX: number,
+): void {
+  if (bottom <= top) return;
+  context.save();
+  context.beginPath();
+  context.rect(0, top, rimX, bottom - top);
+  context.clip();
+  context.drawImage(image, x, y, width, height);
+  context.restore();
+}
+
 /** Nearest place that falls on a device pixel. */
 export function snap(px: number, deviceScale: number): number {
   return Math.round(px * deviceScale) / deviceScale;

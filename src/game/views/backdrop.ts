@@ -2,7 +2,7 @@
  * All that lies so far away that it hardly moves: sky, clouds and the far sheets of land, laid together as one opaque
  * picture. That is done anew only some fifteen times a second; between, a frame costs one copy.
  */
-import { createSheet, type PaintSheet } from '../paint/sheet.ts';
+import { createSheet, layBetween, type SheetPicture, type PaintSheet } from '../paint/sheet.ts';
 import { type Hills, NEAR_SHEET } from './hills.ts';
 import type { Layout } from './layout.ts';
 import type { Sky } from './sky.ts';
@@ -31,6 +31,7 @@ export class Backdrop {
   readonly #sky: Sky;
   readonly #hills: Hills;
   readonly #sheet: PaintSheet;
+  readonly #picture: SheetPicture;
   #laidAtPx = Number.NaN;
   #stoodS = 0;
 
@@ -39,15 +40,16 @@ export class Backdrop {
     this.#sky = sky;
     this.#hills = hills;
     this.#sheet = createSheet(layout.width, layout.height, layout.deviceScale, 'opaque');
+    this.#picture = { image: this.#sheet.canvas, width: layout.width, height: layout.height };
   }
 
   draw(context: CanvasRenderingContext2D, view: BackdropView): void {
     const isHere = Math.abs(view.scrollPx - this.#laidAtPx) < JUMP_PX;
     if (!isHere) this.#lay(view);
-    const { canvas, scale, width, height } = this.#sheet;
+    const { width, height } = this.#sheet;
     const hiddenY = Math.min(view.groundY, this.#hills.coverY(this.#layout, view.riseM, NEAR_SHEET));
     const seen = Math.max(1, Math.min(height, Math.ceil(hiddenY) + 1));
-    context.drawImage(canvas, 0, 0, canvas.width, Math.round(seen * scale), 0, 0, width, seen);
+    layBetween(context, this.#picture, 0, 0, 0, seen, width);
     this.#stoodS += view.elapsedS;
     // For the frames to come: what has been drawn by then need not be waited for.
     if (this.#stoodS >= STANDS_S) this.#lay(view);

@@ -14,12 +14,13 @@ import {
   paintPedal,
   paintRing,
   paintStill,
-  paintWheel,
   paintWheelMotor,
+  SPOKE_M,
+  spokesOf,
 } from './bikeStill.ts';
 import { pedalAt, type Spot } from './legs.ts';
 import type { ScenePlace } from './place.ts';
-import { paintSprite, type Sprite } from './sprite.ts';
+import { type HeldSprite, holdSprite, paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -32,16 +33,17 @@ export class BikeView {
   readonly #shape: BikeShape;
   readonly #bike: Bike;
   readonly #palette: Palette;
-  readonly #frontWheel: Sprite;
-  readonly #rearWheel: Sprite;
-  readonly #still: Sprite;
+  readonly #spokes: Path2D;
+  readonly #standing: HeldSprite;
   /** Chainring and near crank, one for each ring the chain can lie on. */
   readonly #rings: ReadonlyMap<number, Sprite>;
   readonly #farCrank: Sprite;
   readonly #pedalAlone: Sprite;
   readonly #pedal: Spot = { x: 0, y: 0 };
-  readonly #chains = new Map<number, Sprite>();
+  readonly #chains = new Map<number, HeldSprite>();
   readonly #pxPerM: number;
+  /** A chain that came off hangs quietly. */
+  readonly #still: boolean;
 
   constructor(
     shape: BikeShape,
@@ -50,7 +52,9 @@ export class BikeView {
     tones: RiderTones,
     haloAlpha: number,
     pxPerM: number,
+    still = false,
   ) {
+    this.#still = still;
     this.#shape = shape;
     this.#bike = bike;
     this.#palette = palette;
@@ -62,20 +66,22 @@ export class BikeView {
     const left = shape.rear.x - radius;
     const top = Math.min(shape.bar.y, shape.saddle.y) - 0.14;
     const right = shape.front.x + radius;
-    this.#still = paintSprite(left, top, right - left, shape.axleHeight + 0.03 - top, pxPerM, (context) =>
-      paintStill(context, parts),
-    );
     const biggest = pitchRadiusM(bike.sprocketsTeeth.at(-1) ?? 20);
     const shellMm = hubShellMm(bike);
-    this.#frontWheel = round(radius, (context) => {
-      paintWheel(context, parts);
-      if (parts.motor === 'wheel') paintWheelMotor(context, palette);
-    });
-    this.#rearWheel = round(radius, (context) => {
-      paintWheel(context, parts);
-      if (shellMm === null) paintCassette(context, palette, biggest);
-      else paintHub(context, palette, (shellMm / 1000) * HUB_SEEN, biggest);
-    });
+    this.#spokes = spokesOf(parts);
+    this.#standing = holdSprite(left, top, right - left, shape.axleHeight + 0.03 - top, pxPerM, (context) =>
+      paintStill(
+        context,
+        parts,
+        () => {
+          if (shellMm === null) paintCassette(context, palette, biggest);
+          else paintHub(context, palette, (shellMm / 1000) * HUB_SEEN, biggest);
+        },
+        () => {
+          if (parts.motor === 'wheel') paintWheelMotor(context, palette);
+        },
+      ),
+    );
     const reach = Math.max(shape.crank, ...bike.chainringsTeeth.map(pitchRadiusM)) + 0.03;
     const ringWithCrank = (teeth: number): [number, Sprite] => [
       teeth,
@@ -94,25 +100,27 @@ export class BikeView {
     const { rear, front } = this.#shape;
     place.turn(context, 0, 0, ((frame.crankTurns + 0.5) % 1) * Math.PI * 2);
     this.#farCrank.draw(context);
-    place.home(context);
-    this.#still.draw(context);
+    this.#standing.draw(context, place);
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = SPOKE_M;
+    context.lineCap = 'butt';
     place.turn(context, rear.x, rear.y, (frame.wheelTurns % 1) * Math.PI * 2);
-    this.#rearWheel.draw(context);
+    context.stroke(this.#spokes);
     place.turn(context, front.x, front.y, ((frame.wheelTurns + 0.037) % 1) * Math.PI * 2);
-    this.#frontWheel.draw(context);
+    context.stroke(this.#spokes);
     place.home(context);
     if (!frame.chainOn || frame.shift !== null) this.#drawChain(context, frame);
-    else this.#chainAtRest(frame).draw(context);
+    else this.#chainAtRest(frame).draw(context, place);
   }
 
   /** A chain that stays on its wheels keeps its shape, so it is painted once for each gear that is ridden. */
-  #chainAtRest(frame: RideFrame): Sprite {
+  #chainAtRest(frame: RideFrame): HeldSprite {
     const gear = frame.ringTeeth * 100 + frame.sprocketTeeth;
     const known = this.#chains.get(gear);
     if (known !== undefined) return known;
     const { rear } = this.#shape;
     const left = rear.x - 0.16;
-    const made = paintSprite(left, -0.24, 0.2 - left, 0.56, this.#pxPerM * 1.15, (context) =>
+    const made = holdSprite(left, -0.24, 0.2 - left, 0.56, this.#pxPerM, (context) =>
       this.#drawChain(context, frame),
     );
     this.#chains.set(gear, made);
@@ -156,7 +164,7 @@ export class BikeView {
       const lowY = Math.max(guideY + 0.09, ringRadius);
       context.quadraticCurveTo(rear.x * 0.5, lowY, 0, ringRadius);
     } else {
-      const sway = Math.sin(frame.timeS * 5.2) * 0.02;
+      const sway = this.#still ? 0 : Math.sin(frame.timeS * 5.2) * 0.02;
       context.quadraticCurveTo(rear.x * 0.55, guideY + 0.2, -0.1 + sway, ringRadius + 0.07);
       context.lineTo(-0.02 + sway * 1.6, ringRadius + 0.12);
     }
@@ -188,7 +196,7 @@ export class BikeView {
   /** A chain that came off lies slack over the bottom bracket and bounces with the road. */
   #traceLoose(context: Context, frame: RideFrame, ringRadius: number, radius: number): void {
     const { rear } = this.#shape;
-    const bounce = Math.sin(frame.timeS * 7.4) * 0.012;
+    const bounce = this.#still ? 0 : Math.sin(frame.timeS * 7.4) * 0.012;
     context.moveTo(0.03, 0.045);
     context.quadraticCurveTo(0.05, -0.03, -0.03, -0.03);
     context.quadraticCurveTo(rear.x * 0.5, ringRadius * 0.5 + bounce, rear.x, rear.y - radius);

@@ -24,10 +24,25 @@ interface StillParts {
   readonly motor: 'crank' | 'wheel' | null;
 }
 
-/** Everything but wheels, cranks and chain. */
-export function paintStill(context: Context, parts: StillParts): void {
+/** Everything but spokes, cranks and chain. `paintRear` and `paintFront` draw what sits on the axles, round the origin. */
+export function paintStill(
+  context: Context,
+  parts: StillParts,
+  paintRear: () => void,
+  paintFront: () => void,
+): void {
+  const { rear, front } = parts.shape;
   drawHalo(context, parts);
   drawFrame(context, parts);
+  for (const [at, paint] of [
+    [rear, paintRear],
+    [front, paintFront],
+  ] as const) {
+    drawRound(context, parts, at);
+    context.translate(at.x, at.y);
+    paint();
+    context.translate(-at.x, -at.y);
+  }
 }
 
 /** A thin rim of paper round wheels and frame lifts the bike off dark woods. */
@@ -65,35 +80,46 @@ function drawHalo(context: Context, parts: StillParts): void {
   context.globalAlpha = 1;
 }
 
-/** A wheel round the origin, its valve to the right. */
-export function paintWheel(context: Context, parts: StillParts): void {
-  const radius = parts.shape.wheelRadius;
-  const tyre = Math.max(0.026, parts.shape.tyre * 0.92);
-  const rim = radius - tyre;
-  context.strokeStyle = parts.palette.ink;
-  context.lineWidth = 0.0052;
-  context.globalAlpha = 0.75;
-  context.beginPath();
+/** What of a wheel turns to be seen, as one line: spokes, and the valve at the rim. */
+export function spokesOf({ shape }: Pick<StillParts, 'shape'>): Path2D {
+  const rim = rimOf(shape);
+  const path = new Path2D();
   for (let i = 0; i < SPOKE_PAIRS; i++) {
     const turn = (i / SPOKE_PAIRS) * Math.PI * 2;
     for (let side = -1; side <= 1; side += 2) {
       const hubTurn = turn + side * 1.25;
-      context.moveTo(Math.cos(hubTurn) * 0.021, Math.sin(hubTurn) * 0.021);
-      context.lineTo(Math.cos(turn + side * 0.1) * rim, Math.sin(turn + side * 0.1) * rim);
+      path.moveTo(Math.cos(hubTurn) * 0.021, Math.sin(hubTurn) * 0.021);
+      path.lineTo(Math.cos(turn + side * 0.1) * rim, Math.sin(turn + side * 0.1) * rim);
     }
   }
-  context.stroke();
-  context.globalAlpha = 1;
+  for (const beside of [-0.004, 0, 0.004]) {
+    path.moveTo(rim - 0.03, beside);
+    path.lineTo(rim - 0.008, beside);
+  }
+  return path;
+}
+
+/** Width of the lines of `spokesOf` (m). */
+export const SPOKE_M = 0.0052;
+
+function tyreOf({ tyre }: BikeShape): number {
+  return Math.max(0.026, tyre * 0.92);
+}
+
+function rimOf(shape: BikeShape): number {
+  return shape.wheelRadius - tyreOf(shape);
+}
+
+/** What of a wheel looks the same however it has turned: tyre, rim and axle. */
+function drawRound(context: Context, { shape, palette }: StillParts, at: Readonly<Spot>): void {
   context.lineWidth = 0.02;
-  context.strokeStyle = parts.palette.sand;
-  ring(context, ORIGIN, rim - 0.006);
-  context.lineWidth = tyre;
-  context.strokeStyle = parts.palette.ink;
-  ring(context, ORIGIN, radius - tyre / 2);
-  context.fillStyle = parts.palette.ink;
-  disc(context, 0, 0, 0.024);
-  context.fillStyle = parts.palette.paper;
-  disc(context, rim - 0.02, 0, 0.0085);
+  context.strokeStyle = palette.sand;
+  ring(context, at, rimOf(shape) - 0.006);
+  context.lineWidth = tyreOf(shape);
+  context.strokeStyle = palette.ink;
+  ring(context, at, shape.wheelRadius - tyreOf(shape) / 2);
+  context.fillStyle = palette.ink;
+  disc(context, at.x, at.y, 0.024);
 }
 
 function drawFrame(context: Context, parts: StillParts): void {

@@ -9,6 +9,7 @@ import {
   createSheet,
   dropShadow,
   finish,
+  layBetween,
   layGrain,
   mix,
   type SheetPicture,
@@ -29,8 +30,6 @@ const SPARE_PX = 6;
 
 interface HillSheet {
   readonly picture: SheetPicture;
-  /** Pixels of the picture for each CSS pixel. */
-  readonly scale: number;
   /** From this line of the picture on nothing shows through (CSS px from its top). */
   readonly solidPx: number;
   readonly topY: number;
@@ -96,19 +95,12 @@ export class Hills {
     riseM: number,
     hiddenY: number,
   ): void {
-    const { width, height, image } = layer.picture;
+    const { width, height } = layer.picture;
     const y = this.#topY(layer, layout, riseM);
-    const seen = Math.min(height, Math.ceil(hiddenY - y) + 1);
-    if (seen <= 0) return;
-    const { scale } = layer;
-    for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width) {
-      const atX = snap(x, layout.deviceScale);
-      // Only the part of the tile that is in the picture.
-      const left = Math.max(0, Math.floor(-atX));
-      const wide = Math.min(width, Math.ceil(layout.width - atX)) - left;
-      if (wide <= 0) continue;
-      context.drawImage(image, left * scale, 0, wide * scale, seen * scale, atX + left, y, wide, seen);
-    }
+    const bottom = Math.min(y + height, Math.ceil(hiddenY) + 1);
+    if (bottom <= y) return;
+    for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width)
+      layBetween(context, layer.picture, snap(x, layout.deviceScale), y, y, bottom, layout.width);
     const below = y + height - 1;
     if (below >= hiddenY) return;
     context.fillStyle = layer.tone;
@@ -165,7 +157,6 @@ function paintHill(
   let solidPx = 0;
   for (let x = 0; x < TILE_PX; x += 4) solidPx = Math.max(solidPx, crestY(x) + 3);
   return {
-    scale: sheet.scale,
     solidPx,
     picture: finish(sheet),
     topY,

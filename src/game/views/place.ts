@@ -11,6 +11,7 @@ export class ScenePlace {
   #y = 0;
   #cos = 1;
   #sin = 0;
+  #turnRad = 0;
 
   /** Device pixels of the origin, direction of its x axis (rad) and device pixels per metre. */
   set(x: number, y: number, turnRad: number, pxPerM: number): void {
@@ -18,11 +19,30 @@ export class ScenePlace {
     this.#y = y;
     this.#cos = Math.cos(turnRad) * pxPerM;
     this.#sin = Math.sin(turnRad) * pxPerM;
+    this.#turnRad = turnRad;
+  }
+
+  /** Device pixels of the origin. */
+  get x(): number {
+    return this.#x;
+  }
+
+  get y(): number {
+    return this.#y;
+  }
+
+  get turnRad(): number {
+    return this.#turnRad;
   }
 
   /** Draws in metres round the origin from now on. */
   home(context: Context): void {
     context.setTransform(this.#cos, this.#sin, -this.#sin, this.#cos, this.#x, this.#y);
+  }
+
+  /** The same on another canvas, with the origin at its device pixel (x, y). */
+  homeAt(context: Context, x: number, y: number): void {
+    context.setTransform(this.#cos, this.#sin, -this.#sin, this.#cos, x, y);
   }
 
   /** Draws round (x, y) from now on, with the x axis towards (`alongX`, `alongY`), whose length scales x. */

@@ -61,31 +61,31 @@ function throwShadow(sheet: PaintSheet, boneRad: number): void {
 /** All pieces of the near or the far side. */
 export function paintSide(body: BodyShape, tones: RiderTones, far: boolean, pxPerM: number): SidePieces {
   const { girth } = body;
-  const room = 0.13 * girth + 0.03;
-  const arm = 0.085 * girth + 0.03;
+  // Room for the thickest place and, on the near side, for the shadow; what is empty costs as much to lay as what is not.
+  const room = (thickest: number): number => thickest * girth + (far ? 0.008 : 0.045);
   return {
-    thigh: paintLimb(body.thigh, room, pxPerM, (context, sheet) => {
+    thigh: paintLimb(body.thigh, room(0.1), pxPerM, (context, sheet) => {
       if (!far) throwShadow(sheet, 0.7);
       taper(context, 0, body.thigh, 0.094 * girth, 0.057 * girth, far ? tones.skinDark : tones.skin);
       dropShadow(context);
       const shorts = far ? tones.shortsDark : tones.shorts;
       taper(context, 0, body.thigh * 0.72, 0.1 * girth, 0.073 * girth, shorts);
     }),
-    shank: paintLimb(body.shank, room, pxPerM, (context, sheet) =>
+    shank: paintLimb(body.shank, room(0.068), pxPerM, (context, sheet) =>
       paintShank(context, sheet, body, tones, far),
     ),
     foot: paintSprite(-0.2 * girth, -0.13 * girth, 0.34 * girth, 0.17 * girth, pxPerM * 1.25, (context) => {
       context.scale(girth, girth);
       paintFoot(context, tones, far);
     }),
-    upperArm: paintLimb(body.upperArm, arm, pxPerM, (context, sheet) => {
+    upperArm: paintLimb(body.upperArm, room(0.073), pxPerM, (context, sheet) => {
       if (!far) throwShadow(sheet, 1.1);
       taper(context, 0, body.upperArm, 0.056 * girth, 0.042 * girth, far ? tones.skinDark : tones.skin);
       dropShadow(context);
       const sleeve = far ? tones.jerseyDark : tones.jersey;
       taper(context, 0, body.upperArm * 0.62, 0.072 * girth, 0.058 * girth, sleeve);
     }),
-    forearm: paintLimb(body.forearm, arm, pxPerM, (context, sheet) => {
+    forearm: paintLimb(body.forearm, room(0.051), pxPerM, (context, sheet) => {
       if (!far) throwShadow(sheet, 0.5);
       taper(context, 0, body.forearm, 0.042 * girth, 0.03 * girth, far ? tones.skinDark : tones.skin);
       dropShadow(context);
@@ -146,8 +146,12 @@ export function paintTrunk(
   pattern: OutfitLook['pattern'],
   pxPerM: number,
 ): Sprite {
-  const room = 0.24 * Math.max(body.girth, body.torso * 2);
-  return paintLimb(body.torso, room, pxPerM, (context, sheet) => {
+  const { torso, girth } = body;
+  const shadow = 0.045;
+  const left = -Math.max(0.2 * torso, 0.14 * girth) - shadow;
+  const top = -0.2 * girth - shadow;
+  const wide = 1.14 * torso + shadow - left;
+  return paintSprite(left, top, wide, 0.17 * girth + shadow - top, pxPerM * 1.25, (context, sheet) => {
     throwShadow(sheet, -0.9);
     context.save();
     context.scale(body.torso, body.girth);

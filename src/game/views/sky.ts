@@ -10,6 +10,7 @@ import {
   createSheet,
   dropShadow,
   finish,
+  layBetween,
   layGrain,
   mix,
   type SheetPicture,
@@ -28,12 +29,9 @@ export class Sky {
   readonly #sky: SheetPicture;
   readonly #clouds: SheetPicture;
   readonly #drift: boolean;
-  readonly #scale: number;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
-    const sky = paintSky(layout, palette, scenery);
-    this.#scale = sky.scale;
-    this.#sky = finish(sky);
+    this.#sky = finish(paintSky(layout, palette, scenery));
     this.#clouds = finish(paintClouds(layout, palette, scenery));
     this.#drift = !reducedMotion;
   }
@@ -48,8 +46,7 @@ export class Sky {
   ): void {
     // Further down the hills hide it.
     const seen = Math.max(1, Math.min(layout.height, Math.ceil(coverY) + 1));
-    const scale = this.#scale;
-    context.drawImage(this.#sky.image, 0, 0, layout.width * scale, seen * scale, 0, 0, layout.width, seen);
+    layBetween(context, this.#sky, 0, 0, 0, seen, layout.width);
     if (!clouds) return;
     const travelled = scrollPx * 0.018 + (this.#drift ? timeS * 3 : 0);
     const { width, height, image } = this.#clouds;

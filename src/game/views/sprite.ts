@@ -3,6 +3,7 @@
  * For parts of bike, rider and dog that keep their shape.
  */
 import { createSheet, finish, type SheetPicture, type PaintSheet } from '../paint/sheet.ts';
+import type { ScenePlace } from './place.ts';
 
 /** A painted piece that knows where it belongs. */
 export interface Sprite {
@@ -45,6 +46,54 @@ export function paintSprite(
   context.translate(-left, -top);
   paint(context, sheet);
   return new PaintedSprite(finish(sheet), left, top, width, height);
+}
+
+/** A painted piece that is big and seldom turns by much. */
+export interface HeldSprite {
+  /** Lays the piece where `place` is, on whole device pixels. */
+  draw(context: CanvasRenderingContext2D, place: ScenePlace): void;
+}
+
+/** A kept copy is good until its direction is off by so much (rad): a third of a pixel at its far end. */
+const TURNED_ANEW_RAD = 0.0025;
+
+class Held implements HeldSprite {
+  readonly #sprite: Sprite;
+  readonly #sheet: PaintSheet;
+  readonly #middle: number;
+  #turnRad = Number.NaN;
+
+  constructor(sprite: Sprite, sidePx: number) {
+    this.#sprite = sprite;
+    this.#sheet = createSheet(sidePx, sidePx, 1);
+    this.#middle = sidePx / 2;
+  }
+
+  draw(context: CanvasRenderingContext2D, place: ScenePlace): void {
+    const middle = this.#middle;
+    if (!(Math.abs(place.turnRad - this.#turnRad) < TURNED_ANEW_RAD)) {
+      this.#turnRad = place.turnRad;
+      const { context: kept } = this.#sheet;
+      kept.setTransform(1, 0, 0, 1, 0, 0);
+      kept.clearRect(0, 0, middle * 2, middle * 2);
+      place.homeAt(kept, middle, middle);
+      this.#sprite.draw(kept);
+    }
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.drawImage(this.#sheet.canvas, Math.round(place.x) - middle, Math.round(place.y) - middle);
+  }
+}
+
+/**
+ * Like `paintSprite`, for a piece that costs too much to be turned in every frame: a turned copy is kept for as long as
+ * the direction stays, and laid without turning.
+ */
+export function holdSprite(...box: Parameters<typeof paintSprite>): HeldSprite {
+  const [left, top, width, height, pxPerM] = box;
+  const farX = Math.max(-left, left + width);
+  const farY = Math.max(-top, top + height);
+  const reach = Math.ceil(Math.sqrt(farX * farX + farY * farY) * pxPerM) + 2;
+  return new Held(paintSprite(...box), reach * 2);
 }
 
 /** Turned pieces are painted a little finer than they are shown, so that turning does not blur them. */

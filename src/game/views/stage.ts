@@ -94,6 +94,7 @@ export class Stage {
       tones,
       scenery.light === 'evening' ? 0.6 : 0.34,
       layout.riderPxPerM * layout.deviceScale,
+      look.reducedMotion,
     );
     this.#rider = new RiderView(
       body,
@@ -228,7 +229,8 @@ export class Stage {
     const lean = this.#slopeRad + pose.rockRad;
     const upX = Math.sin(lean) * axleHeight * scale;
     const upY = -Math.cos(lean) * axleHeight * scale;
-    place.set((x + upX) * device, (roadY + upY) * device, lean, scale * device);
+    // On whole pixels, like the road under it.
+    place.set(Math.round((x + upX) * device), Math.round((roadY + upY) * device), lean, scale * device);
     this.#cargo?.drawOnBike(context, place, frame);
     this.#rider.drawFar(context, place, pose);
     this.#bike.drawFar(context, place, frame);
