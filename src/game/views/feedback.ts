@@ -27,7 +27,12 @@ const STOP_S = 0.5;
 /** Puffs of a clean shift, blown back from the wheel. */
 const PUFFS = 6;
 /** A chain that hangs throws off paper this often (s). */
-const GRIND_EVERY_S = 0.28;
+const GRIND_EVERY_S = 0.2;
+/** Points of the jagged star behind the sprockets of a chain that hangs, and how often it jumps (a second). */
+const STAR_POINTS = 9;
+const STAR_JUMPS = 12;
+/** How far it jerks the bike (CSS px). */
+const JERK_PX = 4.5;
 
 /** Feedback of one ride, drawn around the rear sprockets. */
 export class Feedback {
@@ -42,6 +47,8 @@ export class Feedback {
   #nextCrumb = 0;
   #grindDueS = 0;
   #jerkPx = 0;
+  #stuck = 0;
+  #timeS = 0;
 
   constructor(palette: Palette, reducedMotion: boolean) {
     this.#palette = palette;
@@ -94,7 +101,9 @@ export class Feedback {
   update(frame: RideFrame, elapsedS: number): void {
     const stuck = isStuck(frame);
     const share = Math.max(stuck ? 1 : 0, this.#shudderLeftS / SHUDDER_S);
-    this.#jerkPx = this.#still ? 0 : Math.sin(frame.timeS * 52) * 2.6 * share;
+    this.#timeS = frame.timeS;
+    this.#stuck += ((stuck ? 1 : 0) - this.#stuck) * (1 - 1 / (1 + elapsedS * 16));
+    this.#jerkPx = this.#still ? 0 : Math.sin(frame.timeS * 43) * JERK_PX * share;
     this.#grindDueS = stuck ? this.#grindDueS - elapsedS : 0;
     if (!stuck || this.#grindDueS > 0) return;
     this.#grindDueS = GRIND_EVERY_S;
@@ -128,6 +137,7 @@ export class Feedback {
   /** Draws around (x, y), the rear axle on screen (CSS pixels). */
   draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     this.#shudderLeftS = Math.max(0, this.#shudderLeftS - elapsedS);
+    if (this.#stuck > 0.05) this.#drawStar(context, x, y, scale);
     if (this.#tickLeftS > 0) this.#drawTick(context, x, y, scale, elapsedS);
     if (this.#stopLeftS > 0) this.#drawStop(context, x, y, scale, elapsedS);
     if (this.#crumbsLeftS <= 0) return;
@@ -152,6 +162,27 @@ export class Feedback {
       context.closePath();
       context.fill();
     }
+  }
+
+  /** Teeth against teeth: a jagged star round the sprockets, jumping from one shape to another. */
+  #drawStar(context: Context, x: number, y: number, scale: number): void {
+    const jump = this.#still ? 0 : Math.floor(this.#timeS * STAR_JUMPS);
+    context.globalAlpha = this.#stuck;
+    context.beginPath();
+    for (let i = 0; i < STAR_POINTS * 2; i++) {
+      const turn = (i / STAR_POINTS) * Math.PI + (jump % 3) * 0.21;
+      const reach = (i % 2 === 0 ? 36 + ((i * 5 + jump * 7) % 13) : 22) * scale;
+      context.lineTo(x + Math.cos(turn) * reach, y + Math.sin(turn) * reach);
+    }
+    context.closePath();
+    context.lineJoin = 'miter';
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = 6 * scale;
+    context.stroke();
+    context.strokeStyle = this.#palette.attention;
+    context.lineWidth = 3.2 * scale;
+    context.stroke();
+    context.globalAlpha = 1;
   }
 
   #drawStop(context: Context, x: number, y: number, scale: number, elapsedS: number): void {

@@ -35,7 +35,7 @@ const WHIP_FULL_MPS = 9;
 const STRIP_STEP_PX = 2;
 const MOST_STRIPS = 24;
 const TUFTS = 6;
-const STROKES = 17;
+const STROKES = 24;
 
 export class Foreground {
   readonly #picture: SheetPicture;
@@ -84,20 +84,20 @@ function paintWhip(layout: Layout, palette: Palette, seed: number): PaintSheet {
   const sheet = createSheet(TILE_PX, Math.round(132 * size), 1);
   const { context, height } = sheet;
   const random = seededStream(seed + 97);
-  const pale = mix(palette.verge, palette.paper, 0.4);
+  const pale = mix(palette.verge, palette.paper, 0.62);
   const dark = mix(palette.earthDeep, '#05090a', 0.6);
   for (let i = 0; i < TUFTS + STROKES; i++) {
     const isTuft = i < TUFTS;
     const x = ((i * 0.618034) % 1) * TILE_PX;
-    const wide = (isTuft ? 130 + random() * 90 : 150 + random() * 190) * size;
-    const tall = (isTuft ? 46 + random() * 60 : 2 + random() * 4) * size;
+    const wide = (isTuft ? 130 + random() * 90 : 170 + random() * 240) * size;
+    const tall = (isTuft ? 46 + random() * 60 : 2.5 + random() * 5) * size;
     const y = isTuft ? height + 6 : (18 + random() * 96) * size;
     for (const wrap of [-TILE_PX, 0, TILE_PX]) {
       const middle = x + wrap;
       const faded = context.createLinearGradient(middle - wide, 0, middle + wide, 0);
       const tone = isTuft ? dark : pale;
       faded.addColorStop(0, withAlpha(tone, 0));
-      faded.addColorStop(0.5, withAlpha(tone, isTuft ? 0.8 : 0.62));
+      faded.addColorStop(0.5, withAlpha(tone, isTuft ? 0.8 : 0.85));
       faded.addColorStop(1, withAlpha(tone, 0));
       oval(context, faded, middle, y, wide, tall);
     }

@@ -131,26 +131,26 @@ export class Poser {
     const beat = this.#still ? 0 : Math.sin(turn * 2 + 0.6) * effort;
     const sway = this.#still ? 0 : Math.sin(turn + 0.4) * pose.standing;
     pose.breath = this.#still ? 0 : this.#breath(effort);
-    pose.rockRad = sway * 0.03;
-    const up = pose.standing * (0.085 + 0.022 * beat) * scale;
+    pose.rockRad = sway * 0.036;
+    const up = pose.standing * (0.125 + 0.03 * beat) * scale;
     pose.hip.x =
       bike.hip.x +
-      (pose.standing * 0.15 + this.#lean * 0.018 - this.#footDown * -0.13 - this.#tuck * 0.025) * scale;
+      (pose.standing * 0.29 + this.#lean * 0.018 - this.#footDown * -0.13 - this.#tuck * 0.025) * scale;
     pose.hip.y = bike.hip.y - up + beat * 0.0035 + this.#footDown * 0.1 * scale;
     const upright = bike.flatBar ? 1.06 : 0.8;
     const angle =
       upright -
       this.#lean * 0.15 -
       this.#tuck * (bike.flatBar ? 0.34 : 0.36) -
-      pose.standing * 0.03 +
+      pose.standing * 0.1 +
       this.#footDown * 0.26 -
       this.#winded * 0.06 -
-      this.#strain * 0.1 +
+      this.#strain * 0.16 +
       slopeRad * -0.12;
     const length = body.torso + pose.breath;
     pose.shoulder.x = pose.hip.x + Math.cos(angle) * length + sway * 0.012;
     // Shoulders drop when the chain has moved, and are pulled up while it does not.
-    const shoulders = (this.#still ? 0 : this.#relief * 0.03) - this.#strain * 0.012;
+    const shoulders = (this.#still ? 0 : this.#relief * 0.03) - this.#strain * 0.022;
     pose.shoulder.y = pose.hip.y - Math.sin(angle) * length + beat * 0.006 + shoulders * scale;
     this.#placeHead(angle, slopeRad, beat);
     pose.hand.x = bike.grip.x;
@@ -185,13 +185,13 @@ export class Poser {
       this.#tuck * 0.06 +
       this.#footDown * 0.1 +
       nod +
-      this.#strain * 0.26;
+      this.#strain * 0.36;
   }
 
   #placeLeg(target: LegPose, turns: number, footDown: number): void {
     const body = this.#body;
     pedalAt(turns, this.#bike.crank, target.pedal);
-    target.toeDownRad = footAngle(turns) + this.pose.standing * 0.14;
+    target.toeDownRad = footAngle(turns) + this.pose.standing * 0.3;
     if (footDown > 0.01) {
       const groundX = 0.1;
       const groundY = this.#bike.axleHeight - 0.012;

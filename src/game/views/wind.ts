@@ -86,19 +86,25 @@ export class Wind {
     const strength = Math.min(1, (frame.speedMps - STREAKS_FROM_MPS) / 8);
     if (this.#still || strength <= 0) return;
     const scale = layout.riderPxPerM;
-    context.strokeStyle = this.#palette.paper;
     context.lineCap = 'round';
-    context.lineWidth = Math.max(1.4, 0.02 * scale);
-    context.globalAlpha = 0.45 + 0.35 * strength;
     context.beginPath();
-    const count = 5 + Math.round(strength * 6);
+    const count = 6 + Math.round(strength * 8);
     for (let i = 0; i < count; i++) {
       const run = (frame.timeS * (1.3 + (i % 3) * 0.11) + i * 0.618) % 1;
       const x = riderX + (1.1 - run * 2.9) * scale;
       const y = roadY - (0.3 + ((i * 0.414) % 1) * 1.75) * scale;
       context.moveTo(x, y);
-      context.lineTo(x - (0.35 + strength * 0.8) * scale * (1 - run * 0.5), y);
+      context.lineTo(x - (0.45 + strength * 1.1) * scale * (1 - run * 0.5), y);
     }
+    // Pale with a dark rim: seen before a bright sky and before dark woods.
+    const wide = Math.max(1.6, 0.022 * scale);
+    context.strokeStyle = this.#palette.ink;
+    context.lineWidth = wide * 2;
+    context.globalAlpha = 0.14 + 0.16 * strength;
+    context.stroke();
+    context.strokeStyle = this.#palette.paper;
+    context.lineWidth = wide;
+    context.globalAlpha = 0.55 + 0.35 * strength;
     context.stroke();
     context.globalAlpha = 1;
   }
