@@ -3,7 +3,13 @@
  * own level as it is, a level that is being tried, or a check ride. Pure; the same address and results give the same road.
  */
 import type { KeptResult } from '../core/coach/results.ts';
-import { checkLevel, freeLevel, nextDifficultyStep, levelAtStep } from '../core/level/generate.ts';
+import {
+  type CheckedApart,
+  checkLevel,
+  freeLevel,
+  nextDifficultyStep,
+  levelAtStep,
+} from '../core/level/generate.ts';
 import type { Level } from '../core/level/schema.ts';
 import { decodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
 
@@ -24,16 +30,15 @@ interface KnownRoads {
 /** Address of the level that is being tried from the level bench. */
 export const TRIAL = 'trial';
 
-const CHECK = /^check-(everyone|children)-(\d{1,10})$/;
+const CHECK = /^check-(everyone|children)-(?:(hub|crank-motor|wheel-motor)-)?(\d{1,10})$/;
 
 /** The road of an address, or null where there is none. */
 export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
   const check = CHECK.exec(rest);
-  if (check !== null)
-    return {
-      level: checkLevel(Number(check[2]) >>> 0, check[1] === 'children' ? 'children' : 'everyone'),
-      difficultyStep: 0,
-    };
+  if (check !== null) {
+    const [, audience, needs, seed] = check as unknown as [string, Level['audience'], CheckedApart?, string?];
+    return { level: checkLevel(Number(seed) >>> 0, audience, 'alone', needs), difficultyStep: 0 };
+  }
   if (isFreeRide(rest)) {
     const free = decodeFreeRide(rest);
     return free.ok ? { level: freeLevel(free.wish), difficultyStep: 0 } : null;
@@ -54,8 +59,8 @@ export function rideRoad(known: KnownRoads, rest: string): RideRoad | null {
 }
 
 /** Address of a check ride on a road nobody has seen. */
-export function checkAddress(audience: Level['audience'], seed: number): string {
-  return `check-${audience}-${seed >>> 0}`;
+export function checkAddress(audience: Level['audience'], seed: number, needs?: CheckedApart): string {
+  return ['check', audience, ...(needs === undefined ? [] : [needs]), seed >>> 0].join('-');
 }
 
 /** Walks through all rides of a level in the order they were ridden. */

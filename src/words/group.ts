@@ -1,6 +1,6 @@
 /** What a coach's device and the tablets of a group call alike: riders, and plans. */
 import { readNickname } from '../core/group/nicknames.ts';
-import type { ClinicPlan } from '../core/group/plan.ts';
+import type { ClinicPlan, PlanRide } from '../core/group/plan.ts';
 import { words } from './words.ts';
 
 const say = words('group');
@@ -16,4 +16,13 @@ export function nameOf(nickname: string): string {
 export function planTitle({ title }: Pick<ClinicPlan, 'title'>): string {
   const name = `plan-${title}`;
   return say.has(name) ? say(name) : title;
+}
+
+/** A check ride as a plan can have it. */
+export type PlannedCheck = Extract<PlanRide, { readonly kind: 'check' }>;
+
+/** What a check ride of a plan is called. */
+export function checkTitle({ audience, needs }: PlannedCheck): string {
+  if (needs === undefined) return say(`check-${audience}`);
+  return say(audience === 'children' ? 'check-children-hub' : `check-everyone-${needs}`);
 }

@@ -220,7 +220,8 @@ export interface Messages {
     'rollOut-allBeyond': { limit: Text };
   };
   group: Plain<
-    | 'plan-children-first-hour' | 'plan-adults-first-evening' | 'plan-children-check' | 'plan-adults-check' | 'check-everyone' | 'check-children'
+    | 'plan-children-first-hour' | 'plan-adults-first-evening' | 'plan-children-check' | 'plan-adults-check' | 'check-everyone' | 'check-children' | 'check-everyone-hub' | 'check-children-hub' | 'check-everyone-crank-motor'
+    | 'check-everyone-wheel-motor'
   > & {
     'colour': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' }; 'animal-badger': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
     'animal-beaver': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' }; 'animal-bee': { colour: 'amber' | 'blue' | 'brown' | 'green' | 'grey' | 'red' | 'violet' | 'white' };
@@ -305,9 +306,9 @@ export interface Messages {
     'title-without-help-above-25': { speed: Text }; 'sentence-without-help-above-25': { speed: Text }; 'cue-without-help-above-25-1': { speed: Text };
   };
   levels: Plain<
-    | 'intro' | 'own' | 'ridden' | 'next' | 'needs-derailleur' | 'needs-hub' | 'needs-motor' | 'needs-crank-motor' | 'none' | 'patches' | 'free-title' | 'free-intro' | 'free-seed' | 'free-seedHint' | 'free-seedEmpty' | 'free-another'
-    | 'free-hilliness' | 'free-hilly-0' | 'free-hilly-1' | 'free-hilly-2' | 'free-hilly-3' | 'free-hilly-4' | 'free-length' | 'free-ride' | 'free-link' | 'free-copy' | 'free-copied' | 'free-notCopied' | 'free-bad-unreadable'
-    | 'free-bad-seed' | 'free-bad-hilliness'
+    | 'intro' | 'own' | 'ridden' | 'next' | 'needs-derailleur' | 'needs-hub' | 'needs-motor' | 'needs-crank-motor' | 'needs-wheel-motor' | 'none' | 'patches' | 'free-title' | 'free-intro' | 'free-seed' | 'free-seedHint' | 'free-seedEmpty'
+    | 'free-another' | 'free-hilliness' | 'free-hilly-0' | 'free-hilly-1' | 'free-hilly-2' | 'free-hilly-3' | 'free-hilly-4' | 'free-length' | 'free-ride' | 'free-link' | 'free-copy' | 'free-copied' | 'free-notCopied'
+    | 'free-bad-unreadable' | 'free-bad-seed' | 'free-bad-hilliness'
   > & {
     'best': { total: Text }; 'best-not-passed': { total: Text }; 'length': { length: Text }; 'pitches': { count: number }; 'free-facts': { pitches: number; length: Text; steepest: Text; climbed: Text }; 'free-profile': { facts: Text };
     'free-bad-length': { shortest: Text; longest: Text };
@@ -341,12 +342,13 @@ export interface Messages {
     'link-newer-version': { version: Text; readsUpTo: Text };
   };
   progress: Plain<
-    | 'title' | 'intro' | 'road' | 'empty' | 'check-title' | 'check-what' | 'check-ride-everyone' | 'check-ride-children' | 'check-group' | 'finding-need-first' | 'role-first' | 'role-same-day' | 'role-retest' | 'check-table'
-    | 'limits-title' | 'limits' | 'marks-title' | 'marks-hint' | 'marks-which' | 'marks-all' | 'mark-cadence' | 'mark-foresight' | 'mark-easing' | 'mark-chainLine' | 'mark-economy' | 'mark-total' | 'marks-latest' | 'marks-none'
-    | 'kind-ride' | 'kind-check' | 'kind-clinic' | 'marks-table' | 'table-date' | 'table-level' | 'table-kind' | 'table-role' | 'table-total' | 'table-passed' | 'table-yes' | 'table-no' | 'unmarked-title'
+    | 'title' | 'intro' | 'road' | 'empty' | 'check-title' | 'check-what' | 'check-own-hub' | 'check-own-crank-motor' | 'check-own-wheel-motor' | 'check-ride-everyone' | 'check-ride-children' | 'check-group' | 'finding-need-first'
+    | 'role-first' | 'role-same-day' | 'role-retest' | 'check-table' | 'limits-title' | 'limits' | 'marks-title' | 'marks-hint' | 'marks-which' | 'marks-all' | 'mark-cadence' | 'mark-foresight' | 'mark-easing' | 'mark-chainLine'
+    | 'mark-economy' | 'mark-total' | 'marks-latest' | 'marks-none' | 'kind-ride' | 'kind-check' | 'kind-clinic' | 'marks-table' | 'table-date' | 'table-level' | 'table-kind' | 'table-role' | 'table-total' | 'table-passed' | 'table-yes'
+    | 'table-no' | 'unmarked-title'
   > & {
-    'older': { rides: number }; 'check-groupOf': { audience: 'children' | 'everyone'; bike: Text }; 'change': { way: 'up' | 'down' | 'same'; points: Text }; 'days': { days: number }; 'finding-need-second': { first: Text };
-    'finding-same-day': { way: 'up' | 'down' | 'same'; points: Text; certain: 'yes' | 'no'; first: Text; latest: Text };
+    'older': { rides: number }; 'check-groupOf': { road: 'children' | 'hub' | 'hub-children' | 'crank-motor' | 'wheel-motor' | 'everyone'; bike: Text }; 'change': { way: 'up' | 'down' | 'same'; points: Text }; 'days': { days: number };
+    'finding-need-second': { first: Text }; 'finding-same-day': { way: 'up' | 'down' | 'same'; points: Text; certain: 'yes' | 'no'; first: Text; latest: Text };
     'finding-retest': { days: number; way: 'up' | 'down' | 'same'; points: Text; certain: 'better' | 'worse' | 'no'; first: Text; latest: Text; chance: Text }; 'check-chance': { points: Text };
     'check-sides': { which: 'all' | 'few'; before: Text; after: Text; most: Text }; 'check-desc': { rides: number; first: Text; latest: Text }; 'marks-desc': { rides: number; name: Text; first: Text; latest: Text };
     'marks-shown': { shown: Text; all: Text }; 'standing-to-mark': { date: Text }; 'standing-unfinished': { date: Text }; 'standing-older': { date: Text };

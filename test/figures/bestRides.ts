@@ -3,13 +3,14 @@
  * and writes them to src/core/planner/bestRides.ts. What is there already and still fits its world is improved
  * further, so a run can be broken off and gone on with: `npx tsx test/figures/bestRides.ts 2000 2` spends 2,000
  * tries more on each ride, beginning with the seed 2; `… 2000 1 missing` leaves alone what is there, and
- * `… 2000 1 missing road` all bikes but those with `road` in their name.
+ * `… 2000 1 missing road` all bikes but those with `road` in their name; the last word may name a level as well. Bikes
+ * that were otherwise before keep the best rides their rides were marked against, as they are.
  */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { suitsBike } from '../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
-import { bikeById, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
+import { bikeById, earlierBike, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
 import { BEST_RIDES } from '../../src/core/planner/bestRides.ts';
 import { improveScript } from '../../src/core/planner/improve.ts';
 import { knownBestRide, packScript, worldFingerprint } from '../../src/core/planner/known.ts';
@@ -28,7 +29,7 @@ const PAIRS: readonly (readonly [string, string])[] = [
 ];
 const FILE = fileURLToPath(new URL('../../src/core/planner/bestRides.ts', import.meta.url));
 
-const [, , tries = '2000', seed = '1', which = 'all', bikes = ''] = process.argv;
+const [, , tries = '2000', seed = '1', which = 'all', bikes = '', levels = ''] = process.argv;
 const rides: Record<string, number[]> = {};
 for (const [bikeId, riderId] of PAIRS)
   for (const level of ALL_LEVELS) {
@@ -41,13 +42,18 @@ for (const [bikeId, riderId] of PAIRS)
     const world = buildRideWorld(courseOfLevel(level), bike, rider);
     const cost = (script: readonly Manoeuvre[]): number =>
       realisedCost(world, rideScript(world, script).trace);
+    const earlier = earlierBike(bike);
+    const then = earlier === null ? null : buildRideWorld(world.course, earlier, rider);
+    const knownThen = then === null ? null : knownBestRide(then);
+    if (then !== null && knownThen !== null) rides[worldFingerprint(then)] = packScript(knownThen);
     const known = knownBestRide(world);
-    if (known !== null && (which === 'missing' || !bikeId.includes(bikes))) {
+    const wanted = bikeId.includes(bikes) && level.id.includes(levels);
+    if (known !== null && (which === 'missing' || !wanted)) {
       rides[worldFingerprint(world)] = packScript(known);
       continue;
     }
-    if (!bikeId.includes(bikes)) continue;
-    const before = known ?? scriptOfPolicy(world, planRoad(world));
+    if (!wanted) continue;
+    const before = known ?? knownThen ?? scriptOfPolicy(world, planRoad(world));
     const found = rounded(improveScript(world, before, { tries: Number(tries), seed: Number(seed) }));
     // A centimetre can decide between two shifts; what is written down is what counts.
     const best = cost(found) < cost(before) ? found : before;

@@ -9,7 +9,7 @@ import { checkLevel } from '../../src/core/level/generate.ts';
 import { roughNormal, seededRandom } from '../../src/core/math/random.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
-import { CHECK_GROUPS, mean, pearson } from '../core/coach/riding.ts';
+import { CHECK_GROUPS, CHECK_GROUPS_APART, mean, pearson } from '../core/coach/riding.ts';
 
 const RIDERS = Number(process.argv[3] ?? 300);
 /** Every rider rides each once, three on each day. */
@@ -29,11 +29,13 @@ interface Visits {
   readonly second: readonly number[];
 }
 
-function visitsOf(group: (typeof CHECK_GROUPS)[number], groupIndex: number): Visits[] {
-  const roads = Array.from(
-    { length: ROADS },
-    (_, i): MarkingGround => groundOf(checkLevel(7_001 + 613 * i, group.audience), group.bike, group.rider),
-  );
+const GROUPS = [...CHECK_GROUPS, ...CHECK_GROUPS_APART];
+
+function visitsOf(group: (typeof GROUPS)[number], groupIndex: number): Visits[] {
+  const roads = Array.from({ length: ROADS }, (_, i): MarkingGround => {
+    const needs = 'needs' in group ? group.needs : undefined;
+    return groundOf(checkLevel(7_001 + 613 * i, group.audience, 'alone', needs), group.bike, group.rider);
+  });
   const random = seededRandom(40_961 + groupIndex);
   return Array.from({ length: RIDERS }, (_, who) => {
     const skill = random();
@@ -58,7 +60,7 @@ const sides = (visits: readonly Visits[], rides: number): readonly [number[], nu
 ];
 
 console.log(`Day spread ${DAY_SPREAD} of skill, ${RIDERS} riders a bike, ${ROADS} roads.`);
-CHECK_GROUPS.forEach((group, i) => {
+GROUPS.forEach((group, i) => {
   if (!group.bike.includes(process.argv[2] ?? '')) return;
   const visits = visitsOf(group, i);
   console.log(

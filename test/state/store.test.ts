@@ -168,7 +168,9 @@ describe('the road of a ride', () => {
     const road = rideRoad(start, address);
     expect(road?.level.teaches).toBe('check');
     expect(road).toEqual(rideRoad(start, address));
+    expect(rideRoad(start, checkAddress('children', 77, 'hub'))?.level.needs).toBe('hub');
     expect(rideRoad(start, 'check-everyone-x')).toBeNull();
+    expect(rideRoad(start, 'check-everyone-seat-motor-7')).toBeNull();
   });
 
   it('two good rides make it steeper, two poor ones gentler, others leave it', () => {

@@ -76,3 +76,7 @@ plan-children-check = Vergleichsfahrt für Kinder
 plan-adults-check = Vergleichsfahrt
 check-everyone = Vergleichsfahrt
 check-children = Vergleichsfahrt für Kinder
+check-everyone-hub = Vergleichsfahrt für Nabenschaltungen
+check-children-hub = Vergleichsfahrt für Kinder mit Nabenschaltung
+check-everyone-crank-motor = Vergleichsfahrt für Mittelmotoren
+check-everyone-wheel-motor = Vergleichsfahrt für Nabenmotoren

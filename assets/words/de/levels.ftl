@@ -11,6 +11,7 @@ needs-derailleur = für Gänge auf Ritzeln
 needs-hub = für Gänge in der Nabe, ohne Motor
 needs-motor = für Räder mit Motor
 needs-crank-motor = für Räder mit Mittelmotor
+needs-wheel-motor = für Räder mit Nabenmotor
 pitches =
     { $count ->
         [one] { $count } Rampe

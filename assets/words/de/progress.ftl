@@ -15,12 +15,19 @@ older =
 
 check-title = Vergleichsfahrten
 check-what = Eine Vergleichsfahrt geht über eine Straße, die du nicht kennst, ohne jede Hilfe. Fahr eine, bevor du übst, und eine an einem anderen Tag. Bis zu drei je Tag werden zusammengenommen: Je mehr es sind, desto kleinere Änderungen zeigen sich.
+check-own-hub = Eine Nabenschaltung zeigt sich auch an Haltelinien: Deine Straße hat zwei.
+check-own-crank-motor = Ein Mittelmotor zieht mit an der Kette: An zwei Hügeln deiner Straße schaltest du, während er zieht.
+check-own-wheel-motor = Bei Tempo hilft der Motor nicht mehr: Gerade dann kommen zwei Hügel deiner Straße.
 check-ride-everyone = Vergleichsfahrt fahren
 check-ride-children = Vergleichsfahrt für Kinder
 check-group = Rad und Straße
 check-groupOf =
-    { $audience ->
+    { $road ->
         [children] { $bike }, Vergleichsfahrt für Kinder
+        [hub] { $bike }, Haltelinien für Nabenschaltungen
+        [hub-children] { $bike }, Haltelinien für Kinder mit Nabenschaltung
+        [crank-motor] { $bike }, Hügel, die steiler werden, für Mittelmotoren
+        [wheel-motor] { $bike }, schnelle Hügel für Nabenmotoren
        *[everyone] { $bike }
     }
 change =

@@ -55,3 +55,7 @@ plan-children-check = Check ride for children
 plan-adults-check = Check ride
 check-everyone = Check ride
 check-children = Check ride for children
+check-everyone-hub = Check ride for gears in the hub
+check-children-hub = Check ride for children with gears in the hub
+check-everyone-crank-motor = Check ride for a motor at the crank
+check-everyone-wheel-motor = Check ride for a motor in the wheel

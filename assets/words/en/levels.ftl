@@ -11,6 +11,7 @@ needs-derailleur = for gears on sprockets
 needs-hub = for gears in the hub, no motor
 needs-motor = for a motor
 needs-crank-motor = for a motor at the crank
+needs-wheel-motor = for a motor in the wheel
 pitches =
     { $count ->
         [one] { $count } pitch

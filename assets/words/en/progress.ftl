@@ -16,13 +16,20 @@ older =
 
 check-title = Check rides
 check-what = A check ride is a road you have not seen, without any help. Ride one before you practise and one on another day. Up to three on each day are taken together: the more, the smaller the change that shows.
+check-own-hub = A hub is checked at stop lines as well: your road has two.
+check-own-crank-motor = A motor pulls on the chain as well: on two hills of your road you change while it pulls.
+check-own-wheel-motor = With speed the motor helps no more: two hills of your road come just then.
 check-ride-everyone = Ride a check ride
 check-ride-children = Check ride for children
 check-group = Bike and road
 # $bike: the name of a bike.
 check-groupOf =
-    { $audience ->
+    { $road ->
         [children] { $bike }, children’s check ride
+        [hub] { $bike }, stop lines for hubs
+        [hub-children] { $bike }, children’s stop lines for hubs
+        [crank-motor] { $bike }, hills that steepen, for a motor at the crank
+        [wheel-motor] { $bike }, fast hills for a motor in the wheel
        *[everyone] { $bike }
     }
 # By how much it changed, within the sentences below. $points (Number): of 100, from 0.

@@ -115,3 +115,7 @@ plan-children-check = Recorrido de control infantil
 plan-adults-check = Recorrido de control
 check-everyone = Recorrido de control
 check-children = Recorrido de control infantil
+check-everyone-hub = Recorrido de control para marchas en el buje
+check-children-hub = Recorrido de control infantil para marchas en el buje
+check-everyone-crank-motor = Recorrido de control para motor central
+check-everyone-wheel-motor = Recorrido de control para motor en la rueda

@@ -11,6 +11,7 @@ needs-derailleur = para cambio con piñones
 needs-hub = para marchas en el buje, sin motor
 needs-motor = para motor
 needs-crank-motor = para motor central
+needs-wheel-motor = para motor en la rueda
 pitches =
     { $count ->
         [one] { $count } repecho

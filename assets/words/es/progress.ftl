@@ -15,13 +15,20 @@ older =
 
 check-title = Recorridos de control
 check-what = Un recorrido de control es un camino que no has visto, sin ninguna ayuda. Haz uno antes de practicar y otro en otro día. Hasta tres de cada día se toman juntos: cuantos más, más pequeño es el cambio que se ve.
+check-own-hub = Un cambio en el buje se ve también en las líneas de parada: tu camino tiene dos.
+check-own-crank-motor = Un motor central también tira de la cadena: en dos cuestas de tu camino cambias mientras tira.
+check-own-wheel-motor = Con velocidad el motor ya no ayuda: dos cuestas de tu camino llegan justo entonces.
 check-ride-everyone = Hacer un recorrido de control
 check-ride-children = Recorrido de control infantil
 check-group = Bici y camino
 # $bike: the name of a bike.
 check-groupOf =
-    { $audience ->
+    { $road ->
         [children] { $bike }, recorrido de control infantil
+        [hub] { $bike }, líneas de parada para bujes
+        [hub-children] { $bike }, líneas de parada para bujes, infantil
+        [crank-motor] { $bike }, cuestas que se empinan, para motor central
+        [wheel-motor] { $bike }, cuestas rápidas para motor en la rueda
        *[everyone] { $bike }
     }
 # By how much it changed, within the sentences below. $points (Number): of 100, from 0.

@@ -63,3 +63,7 @@ plan-children-check = Passage témoin pour enfants
 plan-adults-check = Passage témoin
 check-everyone = Passage témoin
 check-children = Passage témoin pour enfants
+check-everyone-hub = Passage témoin pour vitesses dans le moyeu
+check-children-hub = Passage témoin pour enfants avec vitesses dans le moyeu
+check-everyone-crank-motor = Passage témoin pour un moteur de pédalier
+check-everyone-wheel-motor = Passage témoin pour un moteur de roue

@@ -11,6 +11,7 @@ needs-derailleur = pour des vitesses à pignons
 needs-hub = pour des vitesses dans le moyeu, sans moteur
 needs-motor = pour un moteur
 needs-crank-motor = pour un moteur de pédalier
+needs-wheel-motor = pour un moteur de roue
 pitches =
     { $count ->
         [one] { $count } raidillon

@@ -65,3 +65,7 @@ plan-children-check = Toetsrit voor kinderen
 plan-adults-check = Toetsrit
 check-everyone = Toetsrit
 check-children = Toetsrit voor kinderen
+check-everyone-hub = Toetsrit voor versnellingen in de naaf
+check-children-hub = Toetsrit voor kinderen met versnellingen in de naaf
+check-everyone-crank-motor = Toetsrit voor een middenmotor
+check-everyone-wheel-motor = Toetsrit voor een wielmotor

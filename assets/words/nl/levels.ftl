@@ -11,6 +11,7 @@ needs-derailleur = voor versnellingen op tandwielen
 needs-hub = voor versnellingen in de naaf, zonder motor
 needs-motor = voor een motor
 needs-crank-motor = voor een middenmotor
+needs-wheel-motor = voor een wielmotor
 pitches =
     { $count ->
         [one] { $count } klimmetje

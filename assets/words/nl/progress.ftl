@@ -15,13 +15,20 @@ older =
 
 check-title = Toetsritten
 check-what = Een toetsrit gaat over een weg die je niet kent, zonder enige hulp. Rijd er een voordat je oefent en een op een andere dag. Van elke dag worden er hooguit drie samengenomen: hoe meer, hoe kleiner de verandering die je kunt zien.
+check-own-hub = Een naafversnelling toets je ook bij stopstrepen: jouw weg heeft er twee.
+check-own-crank-motor = Een middenmotor trekt mee aan de ketting: op twee heuvels van jouw weg schakel je terwijl hij trekt.
+check-own-wheel-motor = Met vaart helpt de motor niet meer: juist dan komen twee heuvels van jouw weg.
 check-ride-everyone = Rijd een toetsrit
 check-ride-children = Toetsrit voor kinderen
 check-group = Fiets en weg
 # $bike: de naam van een fiets.
 check-groupOf =
-    { $audience ->
+    { $road ->
         [children] { $bike }, toetsrit voor kinderen
+        [hub] { $bike }, stopstrepen voor naafversnellingen
+        [hub-children] { $bike }, stopstrepen voor kinderen met naafversnelling
+        [crank-motor] { $bike }, heuvels die steiler worden, voor een middenmotor
+        [wheel-motor] { $bike }, snelle heuvels voor een wielmotor
        *[everyone] { $bike }
     }
 # Hoeveel het veranderde, binnen de zinnen hieronder. $points (Number): van 100, vanaf 0.

@@ -6,6 +6,7 @@ import type { KeptResult } from './results.ts';
 import { helpsAtAll, loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Bike } from '../model/types.ts';
+import { CHECKED_APART, type CheckedApart } from '../level/generate.ts';
 import { LESSONS, type Level } from '../level/schema.ts';
 
 /** Levels in learning order: by rung, those without one last, then by what they teach and by name. */
@@ -44,12 +45,23 @@ export function suitsBike({ needs }: Pick<Level, 'needs'>, bike: Pick<Bike, 'hub
       return helpsAtAll(bike);
     case 'crank-motor':
       return loadsChain(bike);
+    case 'wheel-motor':
+      return helpsAtAll(bike) && !loadsChain(bike);
     case 'hub':
       // A motor helps one off in any gear, so that the change while one waits teaches nothing.
       return hasHub(bike) && !helpsAtAll(bike);
     case 'derailleur':
       return !hasHub(bike);
   }
+}
+
+/** Whose check ride a bike has; undefined for the one of derailleurs. No child of ours rides with a motor. */
+export function checkedApart(
+  bike: Pick<Bike, 'hub' | 'motor'>,
+  audience: Level['audience'],
+): CheckedApart | undefined {
+  const own = CHECKED_APART.find((needs) => suitsBike({ needs }, bike));
+  return audience === 'children' && own !== 'hub' ? undefined : own;
 }
 
 /** Lessons that need a front derailleur. */

@@ -3,6 +3,7 @@
  * shown. This file is its shape and its door; which road a turn gets is decided in `turn.ts`.
  */
 import * as z from 'zod/mini';
+import { CHECKED_APART, type CheckedApart } from '../level/generate.ts';
 import { parseLevel } from '../level/parse.ts';
 import { findingsOf, handful, type Problem, type SchemaCode } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
@@ -28,7 +29,11 @@ const planRide = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('bundled'), levelId: idText }),
   // The level inside has a door of its own.
   z.strictObject({ kind: z.literal('own'), level: z.unknown() }),
-  z.strictObject({ kind: z.literal('check'), audience: z.enum(AUDIENCES) }),
+  z.strictObject({
+    kind: z.literal('check'),
+    audience: z.enum(AUDIENCES),
+    needs: z.optional(z.enum(CHECKED_APART)),
+  }),
 ]);
 
 const planSchema = z.strictObject({
@@ -51,7 +56,7 @@ const planSchema = z.strictObject({
 export type PlanRide =
   | { readonly kind: 'bundled'; readonly levelId: string }
   | { readonly kind: 'own'; readonly level: Level }
-  | { readonly kind: 'check'; readonly audience: Level['audience'] };
+  | { readonly kind: 'check'; readonly audience: Level['audience']; readonly needs?: CheckedApart };
 
 /** A plan after parsing. */
 export interface ClinicPlan {
@@ -163,7 +168,7 @@ function readRide(
   problems: Problem[],
 ): PlanRide[] {
   const path = `rides[${index}]`;
-  if (ride.kind === 'check') return [ride];
+  if (ride.kind === 'check') return [ride as PlanRide];
   if (ride.kind === 'bundled') {
     if (knownLevelIds === undefined || knownLevelIds.has(ride.levelId)) return [ride];
     problems.push(problem(`${path}.levelId`, 'unknown-level', { levelId: ride.levelId }));

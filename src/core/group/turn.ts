@@ -35,7 +35,7 @@ export function levelOfRide(ride: PlanRide, seed: number, find: FindLevel): Leve
     case 'own':
       return ride.level;
     case 'check':
-      return checkLevel(seed, ride.audience, 'group');
+      return checkLevel(seed, ride.audience, 'group', ride.needs);
   }
 }
 

@@ -28,6 +28,10 @@ const CHECK_WEIGHTS: Level['weights'] = {
   economy: 0.5,
 };
 
+/** Bikes that ask for something else than a chain under the legs alone, and so have a check ride of their own. */
+export const CHECKED_APART = ['hub', 'crank-motor', 'wheel-motor'] as const;
+export type CheckedApart = (typeof CHECKED_APART)[number];
+
 /**
  * Pitches of a check ride. One rider alone is told apart by more of them; a group counts its mean, and eight riders on
  * one device have an hour.
@@ -36,39 +40,95 @@ const CHECK_PITCHES = { alone: { everyone: 15, children: 13 }, group: { everyone
 
 /**
  * The check ride: unaided, on ground nobody has seen. Every seed has the same pitches, each with the same road before it
- * to a few metres, in another order: what a pitch asks depends on how one arrives.
+ * to a few metres, in another order: what a pitch asks depends on how one arrives. A hub is checked at stop lines as
+ * well, a motor at the crank on hills that steepen while it pulls, and one in a wheel where its help is gone at the foot.
  */
 export function checkLevel(
   seed: number,
   audience: Level['audience'],
   riders: keyof typeof CHECK_PITCHES = 'alone',
+  needs?: CheckedApart,
 ): Level {
   const children = audience === 'children';
-  const pitchCount = CHECK_PITCHES[riders][audience];
   return {
     ...blank(),
-    id: children ? 'check-ride-children' : 'check-ride',
+    id: ['check-ride', needs, children && 'children'].filter(Boolean).join('-'),
     title: 'Check ride',
     sentence: 'A road you have not seen, without help.',
     teaches: 'check',
     audience,
+    ...(needs === undefined ? {} : { needs }),
     seed,
-    pieces: [
-      { kind: 'flat', lengthM: 60 },
-      {
-        kind: 'random-pitches',
-        lengthM: Math.round(pitchCount * (children ? 159 : 193.2)),
-        pitchCount,
-        gentlestRatio: children ? 0.045 : 0.065,
-        steepestRatio: children ? 0.065 : 0.11,
-        beforeM: children ? 88 : 122,
-      },
-      { kind: 'flat', lengthM: 40 },
-    ],
+    ...checkRoad(CHECK_PITCHES[riders][audience], children, needs),
     weights: CHECK_WEIGHTS,
     aids: NO_AIDS,
     passMark: 70,
   };
+}
+
+function checkRoad(
+  hills: number,
+  children: boolean,
+  needs: CheckedApart | undefined,
+): Pick<Level, 'pieces' | 'stopLinesM'> {
+  const pitches = (pitchCount: number) => ({
+    kind: 'random-pitches' as const,
+    lengthM: Math.round((children ? 159 : 193.2) * pitchCount),
+    pitchCount,
+    gentlestRatio: children ? 0.045 : 0.065,
+    steepestRatio: children ? 0.065 : 0.11,
+    beforeM: children ? 88 : 122,
+  });
+  const start = { kind: 'flat', lengthM: 60 } as const;
+  const end = { kind: 'flat', lengthM: 40 } as const;
+  if (needs === undefined) return { pieces: [start, pitches(hills), end], stopLinesM: [] };
+  // Two hills that every road has, each behind half of the others.
+  const place = APART_HILLS[needs];
+  const gentlest = needs !== 'hub' ? 0.07 : children ? 0.04 : 0.055;
+  const half = pitches(Math.floor(hills / 2) - 1);
+  const pieces = [start, half, ...place(gentlest), half, ...place(gentlest + 0.015), end];
+  if (needs !== 'hub') return { pieces, stopLinesM: [] };
+  const lineM = start.lengthM + half.lengthM + LINE_AT_M;
+  return { pieces, stopLinesM: [lineM, lineM + LINE_PLACE_M + half.lengthM] };
+}
+
+/** A way down, a stop line in so many metres, and a hill behind it; the length of it all (m). */
+const LINE_AT_M = 135;
+const LINE_PLACE_M = 300;
+
+function lineBeforeHill(slopeRatio: number): Level['pieces'] {
+  return [
+    { kind: 'descent', lengthM: 110, slopeRatio: -0.03 },
+    { kind: 'flat', lengthM: 40 },
+    { kind: 'pitch', lengthM: 70, slopeRatio },
+    { kind: 'flat', lengthM: LINE_PLACE_M - 220 },
+  ];
+}
+
+/** A hill on which one must change again while legs and motor pull. */
+function hillThatSteepens(slopeRatio: number): Level['pieces'] {
+  return [
+    { kind: 'flat', lengthM: 110 },
+    { kind: 'climb', lengthM: 70, slopeRatio: slopeRatio - 0.03 },
+    { kind: 'pitch', lengthM: 60, slopeRatio: slopeRatio + 0.02 },
+    { kind: 'flat', lengthM: 60 },
+  ];
+}
+
+const APART_HILLS = {
+  hub: lineBeforeHill,
+  'crank-motor': hillThatSteepens,
+  'wheel-motor': speedBeforeHill,
+};
+
+/** A descent on which a motor has nothing to add, and a hill at its foot. */
+function speedBeforeHill(slopeRatio: number): Level['pieces'] {
+  return [
+    { kind: 'descent', lengthM: 160, slopeRatio: -0.045 },
+    { kind: 'flat', lengthM: 30 },
+    { kind: 'pitch', lengthM: 60, slopeRatio },
+    { kind: 'flat', lengthM: 80 },
+  ];
 }
 
 /** What a free ride may be asked for. */

@@ -64,7 +64,7 @@ const AIRS = ['clear', 'rain', 'snow', 'leaves', 'fluff'] as const;
 const COMPANIONS = ['sheep', 'tractor', 'friend'] as const;
 
 /** Kinds of bikes that a level can be about. */
-const NEEDS = ['derailleur', 'hub', 'motor', 'crank-motor'] as const;
+const NEEDS = ['derailleur', 'hub', 'motor', 'crank-motor', 'wheel-motor'] as const;
 
 const metres = z.number().check(z.gte(0), z.lte(LONGEST_LEVEL_M));
 const pieceLength = z.int().check(z.gte(1), z.lte(LONGEST_LEVEL_M));

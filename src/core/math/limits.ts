@@ -1,7 +1,8 @@
 /**
  * How much is let in at every door, in one table: each limit with its number, its unit and what it is for. A limit
  * is far above what honest things need and low enough that looking at anything below it does not make a page wait.
- * The page "What is trusted" prints this table; who measures against it stands at the doors.
+ * The page "What is trusted" prints this table with the reasons, which are comments, so that no page has to fetch
+ * them; who measures against it stands at the doors.
  */
 
 /** What a limit counts. `deep` is how far lists and objects may lie inside each other. */
@@ -27,107 +28,78 @@ type LimitUnit =
 export interface Limit {
   readonly most: number;
   readonly unit: LimitUnit;
-  readonly why: string;
 }
 
 /** Texts and values that lie inside each other deeper than this are nobody's work. */
-const DEEP: Limit = { most: 64, unit: 'deep', why: 'ours are at most ten deep' };
+const DEEP: Limit = { most: 64, unit: 'deep' }; // ours are at most ten deep
 
 /** All limits by door. */
 export const LIMITS = {
   level: {
-    bytes: {
-      most: 2_000_000,
-      unit: 'bytes',
-      why: 'twenty kilometres by the metre, written wide, take a third',
-    },
+    bytes: { most: 2_000_000, unit: 'bytes' }, // twenty kilometres by the metre, written wide, take a third
     deep: DEEP,
-    entries: {
-      most: 30_000,
-      unit: 'entries',
-      why: 'values in it; twenty kilometres by the metre have two thirds',
-    },
-    pieces: { most: 200, unit: 'pieces', why: 'a road with a new piece every hundred metres' },
-    heights: { most: 5_000, unit: 'heights', why: 'in one recorded piece' },
-    problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },
+    entries: { most: 30_000, unit: 'entries' }, // values in it; twenty kilometres by the metre have two thirds
+    pieces: { most: 200, unit: 'pieces' }, // a road with a new piece every hundred metres
+    heights: { most: 5_000, unit: 'heights' }, // in one recorded piece
+    problems: { most: 8, unit: 'entries' }, // problems that are named; the others are only counted
   },
   link: {
-    characters: { most: 900_000, unit: 'characters', why: 'an address; a plan in 999 codes takes 800,000' },
-    levelCharacters: { most: 200_000, unit: 'characters', why: 'a level in a link' },
-    unpackedBytes: {
-      most: 500_000,
-      unit: 'bytes',
-      why: 'a level once it is unpacked, whatever it was packed into',
-    },
+    characters: { most: 900_000, unit: 'characters' }, // an address; a plan in 999 codes takes 800,000
+    levelCharacters: { most: 200_000, unit: 'characters' }, // a level in a link
+    unpackedBytes: { most: 500_000, unit: 'bytes' }, // a level once it is unpacked, whatever it was packed into
   },
   code: {
-    characters: { most: 800, unit: 'characters', why: 'one code a camera can read' },
-    frames: { most: 999, unit: 'frames', why: 'codes of one message' },
-    messages: { most: 50, unit: 'messages', why: 'a camera held at anything must not fill the memory' },
-    damaged: { most: 200, unit: 'frames', why: 'damaged codes that are remembered' },
-    unpackedBytes: { most: 4_000_000, unit: 'bytes', why: 'a message once it is unpacked' },
+    characters: { most: 800, unit: 'characters' }, // one code a camera can read
+    frames: { most: 999, unit: 'frames' }, // codes of one message
+    messages: { most: 50, unit: 'messages' }, // a camera held at anything must not fill the memory
+    damaged: { most: 200, unit: 'frames' }, // damaged codes that are remembered
+    unpackedBytes: { most: 4_000_000, unit: 'bytes' }, // a message once it is unpacked
   },
   gpx: {
-    bytes: { most: 300_000_000, unit: 'bytes', why: 'what is read of a file, in slices and in a worker' },
-    characters: { most: 64_000_000, unit: 'characters', why: 'text in it, after its encoding' },
-    points: { most: 500_000, unit: 'points', why: 'a point a second for six days' },
-    deep: { most: 100, unit: 'deep', why: 'real files are some ten elements deep' },
-    value: { most: 200, unit: 'characters', why: 'text where a number or a time should stand' },
+    bytes: { most: 300_000_000, unit: 'bytes' }, // what is read of a file, in slices and in a worker
+    characters: { most: 64_000_000, unit: 'characters' }, // text in it, after its encoding
+    points: { most: 500_000, unit: 'points' }, // a point a second for six days
+    deep: { most: 100, unit: 'deep' }, // real files are some ten elements deep
+    value: { most: 200, unit: 'characters' }, // text where a number or a time should stand
   },
   ride: {
-    seconds: { most: 14_400, unit: 'seconds', why: 'four hours of riding' },
-    commands: { most: 100_000, unit: 'commands', why: 'seven a second for four hours' },
-    checkpoints: { most: 10_000, unit: 'entries', why: 'fingerprints on the way; four hours have 2,880' },
+    seconds: { most: 14_400, unit: 'seconds' }, // four hours of riding
+    commands: { most: 100_000, unit: 'commands' }, // seven a second for four hours
+    checkpoints: { most: 10_000, unit: 'entries' }, // fingerprints on the way; four hours have 2,880
   },
   copy: {
-    bytes: { most: 256_000_000, unit: 'bytes', why: 'five thousand long rides' },
-    records: { most: 100_000, unit: 'records', why: 'three hundred evenings with three hundred rides' },
+    bytes: { most: 256_000_000, unit: 'bytes' }, // five thousand long rides
+    records: { most: 100_000, unit: 'records' }, // three hundred evenings with three hundred rides
     deep: DEEP,
   },
   plan: {
-    characters: { most: 8_000_000, unit: 'characters', why: 'twelve own roads of twenty kilometres' },
+    characters: { most: 8_000_000, unit: 'characters' }, // twelve own roads of twenty kilometres
     deep: DEEP,
-    entries: { most: 500, unit: 'entries', why: 'values in it, own roads aside; an evening has sixty' },
-    rides: { most: 12, unit: 'rides', why: 'an evening' },
-    attempts: { most: 10, unit: 'rides', why: 'attempts of one rider on one ride' },
-    problems: { most: 8, unit: 'entries', why: 'problems that are named; the others are only counted' },
+    entries: { most: 500, unit: 'entries' }, // values in it, own roads aside; an evening has sixty
+    rides: { most: 12, unit: 'rides' }, // an evening
+    attempts: { most: 10, unit: 'rides' }, // attempts of one rider on one ride
+    problems: { most: 8, unit: 'entries' }, // problems that are named; the others are only counted
   },
   sessionPlan: {
-    characters: { most: 60_000, unit: 'characters', why: 'a sheet of A4 has four thousand' },
+    characters: { most: 60_000, unit: 'characters' }, // a sheet of A4 has four thousand
     deep: DEEP,
-    lines: { most: 12, unit: 'lines', why: 'sentences of one part; ours have at most five' },
-    lineCharacters: { most: 300, unit: 'characters', why: 'one sentence' },
+    lines: { most: 12, unit: 'lines' }, // sentences of one part; ours have at most five
+    lineCharacters: { most: 300, unit: 'characters' }, // one sentence
   },
   rideFile: {
-    characters: {
-      most: 60_000_000,
-      unit: 'characters',
-      why: 'ten evenings of a hundred rides with recordings',
-    },
-    lines: { most: 20_000, unit: 'lines', why: 'sixty riders, twelve rides, ten attempts, three times over' },
-    lineCharacters: {
-      most: 8_000_000,
-      unit: 'characters',
-      why: 'a ride of an hour with a command a second has a tenth',
-    },
-    withdrawn: { most: 10_000, unit: 'records', why: 'rides one device has taken back' },
+    characters: { most: 60_000_000, unit: 'characters' }, // ten evenings of a hundred rides with recordings
+    lines: { most: 20_000, unit: 'lines' }, // sixty riders, twelve rides, ten attempts, three times over
+    lineCharacters: { most: 8_000_000, unit: 'characters' }, // a ride of an hour with a command a second has a tenth
+    withdrawn: { most: 10_000, unit: 'records' }, // rides one device has taken back
     deep: DEEP,
   },
   store: {
-    bytes: { most: 16_000_000, unit: 'bytes', why: 'one answer; two hundred long rides' },
-    rows: { most: 200, unit: 'rows', why: 'in one answer, as many as were asked for' },
-    pages: { most: 500, unit: 'pages', why: 'answers in a row before a person is asked' },
-    seconds: { most: 30, unit: 'seconds', why: 'a store that says nothing for so long is taken for gone' },
-    allSeconds: {
-      most: 300,
-      unit: 'seconds',
-      why: 'reading in one go; the rest comes the next time',
-    },
-    place: {
-      most: 8_000,
-      unit: 'characters',
-      why: 'how far its list has been read, in its own words',
-    },
+    bytes: { most: 16_000_000, unit: 'bytes' }, // one answer; two hundred long rides
+    rows: { most: 200, unit: 'rows' }, // in one answer, as many as were asked for
+    pages: { most: 500, unit: 'pages' }, // answers in a row before a person is asked
+    seconds: { most: 30, unit: 'seconds' }, // a store that says nothing for so long is taken for gone
+    allSeconds: { most: 300, unit: 'seconds' }, // reading in one go; the rest comes the next time
+    place: { most: 8_000, unit: 'characters' }, // how far its list has been read, in its own words
     deep: DEEP,
   },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Limit>>>>;

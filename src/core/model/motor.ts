@@ -23,9 +23,15 @@ const PEAK_NM = { crank: 50, wheel: 40 } as const;
 /** The sensor is set to its rider: pedals pushed with less than this share of the reference torque ask for nothing, from the other on for all (ours). */
 const HELPS_FROM = 0.5;
 const HELPS_FULLY = 0.7;
-/** It comes in late and runs on for a moment: lags of the first order (s, ours; no measurement was found). */
+/** It comes in late: a lag of the first order (s, ours; no measurement was found). */
 export const RISES_S = 0.35;
-export const FALLS_S = 0.15;
+/**
+ * Usual motors let go as late (s): two pushes a turn at 70 rpm leave a fifth of their ripple behind a filter of 0.35 s,
+ * and without one the help would come in jerks. No measurement was found.
+ */
+export const FALLS_S = RISES_S;
+/** Bikes in recordings from before motors had a lag of their own let go with this one (s, ours). */
+const EARLIER_FALLS_S = 0.15;
 /** Of what leaves the battery so much arrives as work (from memory: about 80 %). */
 export const MOTOR_EFFICIENCY = 0.8;
 
@@ -61,6 +67,11 @@ export function helpShare(speedMps: number): number {
 /** Way after the last push on the pedals after which the motor is off at the latest (m). */
 export function offWithinM({ brakeSwitches }: Motor): number {
   return brakeSwitches === true ? OFF_WITHIN_SWITCHED_M : OFF_WITHIN_M;
+}
+
+/** Lag of the first order with which a motor lets go when feet go soft (s). */
+export function fallsS({ fallsS: own = EARLIER_FALLS_S }: Motor): number {
+  return own;
 }
 
 /** Force at the wheel (N) for one newton metre of the motor, where it sits. */

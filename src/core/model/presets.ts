@@ -2,7 +2,9 @@
  * Bikes and riders that come with the game, as data. Tooth counts and sizes are ordinary ones of their kind
  * (common practice, no source); lateral places after the sprocket pitches quoted in MODEL.md.
  */
-import type { Bike, Rider } from './types.ts';
+import { canonicalJson } from '../math/hash.ts';
+import { FALLS_S } from './motor.ts';
+import type { Bike, Motor, Rider } from './types.ts';
 
 const ADULT_WHEELS_KG_M2 = 0.14;
 
@@ -151,7 +153,7 @@ export const BIKES: readonly Bike[] = [
     chainringsTeeth: [38],
     sprocketsTeeth: [20],
     hub: 'eight-wide',
-    motor: { place: 'crank', helpRatio: 1, batteryWh: 500, brakeSwitches: true },
+    motor: { place: 'crank', helpRatio: 1, batteryWh: 500, brakeSwitches: true, fallsS: FALLS_S },
     tyreWidthMm: 47,
     beadSeatMm: 622,
     crankLengthMm: 170,
@@ -171,7 +173,7 @@ export const BIKES: readonly Bike[] = [
     id: 'trekking-1x10-crank',
     chainringsTeeth: [38],
     sprocketsTeeth: [11, 13, 15, 17, 19, 21, 24, 28, 32, 36],
-    motor: { place: 'crank', helpRatio: 1, batteryWh: 500 },
+    motor: { place: 'crank', helpRatio: 1, batteryWh: 500, fallsS: FALLS_S },
     tyreWidthMm: 47,
     beadSeatMm: 622,
     crankLengthMm: 170,
@@ -192,7 +194,7 @@ export const BIKES: readonly Bike[] = [
     chainringsTeeth: [38],
     sprocketsTeeth: [20],
     hub: 'seven',
-    motor: { place: 'wheel', helpRatio: 1, batteryWh: 400 },
+    motor: { place: 'wheel', helpRatio: 1, batteryWh: 400, fallsS: FALLS_S },
     backPedalBrake: true,
     tyreWidthMm: 47,
     beadSeatMm: 622,
@@ -308,6 +310,21 @@ export const MATCHING_RIDER: Readonly<Record<string, string>> = {
 /** A bundled bike by id, or undefined. */
 export function bikeById(id: string): Bike | undefined {
   return BIKES.find((bike) => bike.id === id);
+}
+
+/** A bundled bike as recordings and settings of before have it, when motors had no lag of their own; null where it is as it was. */
+export function earlierBike(bike: Bike): Bike | null {
+  const withoutLag = ({ fallsS: _, ...motor }: Motor): Motor => motor;
+  return bike.motor?.fallsS === undefined ? null : { ...bike, motor: withoutLag(bike.motor) };
+}
+
+/** Today's form of a bundled bike that was kept before; any other bike as it is. */
+export function todaysBike(bike: Bike): Bike {
+  const today = bikeById(bike.id);
+  const earlier = today === undefined ? null : earlierBike(today);
+  return today !== undefined && earlier !== null && canonicalJson(earlier) === canonicalJson(bike)
+    ? today
+    : bike;
 }
 
 /** A bundled rider by id, or undefined. */

@@ -30,6 +30,8 @@ export interface Motor {
   readonly batteryWh: number;
   /** Each brake lever has a switch that turns the motor off at once. */
   readonly brakeSwitches?: boolean;
+  /** Lag with which the help falls when feet go soft (s); bikes of earlier recordings do not name theirs. */
+  readonly fallsS?: number;
 }
 
 /** One bike. Lists run from small to big: `chainringsTeeth[0]` is the smallest ring, `sprocketsTeeth[0]` the smallest sprocket. */

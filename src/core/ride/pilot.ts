@@ -2,7 +2,7 @@
  * What every rider who is not a person at the controls must do besides shifting: stop at lines.
  * Shared by virtual riders and by the driver of the reference ride.
  */
-import { loadsChain } from '../model/motor.ts';
+import { fallsS, loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
 import { BRAKE_MPS2 } from './step.ts';
 import type { RideCommand, RideState, RideWorld } from './types.ts';
@@ -35,12 +35,12 @@ export function softFeet({ machine }: RideWorld, { cadenceRpm }: RideState): 'ea
   return hasHub(machine.bike) && cadenceRpm < HUB_COASTS_BELOW_RPM ? 'coast' : 'ease';
 }
 
-/** A motor that pulls on the chain needs so much longer to let go after soft feet than the legs do (s). */
-const MOTOR_LETS_GO_S = 0.2;
+/** After so many of its lags a motor has let go as far as a shift needs it. */
+const LAGS_TO_LET_GO = 4 / 3;
 
-/** How much longer than elsewhere practised feet ease before the lever moves (s). */
-export function waitForMotorS({ machine }: RideWorld): number {
-  return loadsChain(machine.bike) ? MOTOR_LETS_GO_S : 0;
+/** How much longer than elsewhere practised feet ease before the lever moves, for a motor that pulls on the chain (s). */
+export function waitForMotorS({ machine: { bike } }: RideWorld): number {
+  return bike.motor !== undefined && loadsChain(bike) ? LAGS_TO_LET_GO * fallsS(bike.motor) : 0;
 }
 
 /** Brakes in time for the next line and lets go when the wait is over. */

@@ -92,6 +92,7 @@ const bikeSchema = z.strictObject({
       helpRatio: z.number().check(z.gte(0), z.lte(4)),
       batteryWh: between(0, 2000),
       brakeSwitches: z.optional(z.boolean()),
+      fallsS: z.optional(between(0.05, 2)),
     }),
   ),
   backPedalBrake: z.optional(z.boolean()),

@@ -16,7 +16,7 @@ import {
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import {
   CUT_OFF_MPS,
-  FALLS_S,
+  fallsS,
   helpN,
   mostHelpN,
   offWithinM,
@@ -196,7 +196,7 @@ function motorHelp(
   if (ride.startingUp && pedalling && motor.helpRatio > 0)
     wantedN = Math.max(wantedN, w.pressureRatio * startHelpN(speedMps));
   const wantedNm = wantedN / perNm;
-  const lagS = wantedNm > state.torqueNm ? RISES_S : FALLS_S;
+  const lagS = wantedNm > state.torqueNm ? RISES_S : fallsS(motor);
   const followedNm = state.torqueNm + ((wantedNm - state.torqueNm) * tickS) / lagS;
   // However late it follows, near the speed at which it must be gone it gives no more than it may.
   const mostNm = mostHelpN(machine, motor, gear, speedMps) / perNm;

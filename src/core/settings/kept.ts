@@ -2,6 +2,7 @@
  * Settings as they are kept on the device: what is written, and how it is read back by a version that may know
  * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
  */
+import { todaysBike } from '../model/presets.ts';
 import { readBike, readRider } from '../ride/recording.ts';
 import { readOutfit } from './outfit.ts';
 import {
@@ -33,7 +34,7 @@ export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
   const settings: Settings = {
     ...readChosen(kept),
     language: readLanguage(kept['language']),
-    bike: readBike(kept['bike']) ?? usual.bike,
+    bike: todaysBike(readBike(kept['bike']) ?? usual.bike),
     rider: readRider(kept['rider']) ?? usual.rider,
     riderChosen: kept['riderChosen'] === true,
     volumes: readVolumes(kept['volumes'], usual.volumes),

@@ -4,7 +4,13 @@
  */
 import { levelFromBytes, levelToBytes } from './share.ts';
 import { ByteReader, ByteWriter } from './bytes.ts';
-import { type ClinicPlan, MOST_RIDES, parsePlan, type ParsePlanResult } from '../group/plan.ts';
+import {
+  type ClinicPlan,
+  MOST_RIDES,
+  parsePlan,
+  type ParsePlanResult,
+  type PlanRide,
+} from '../group/plan.ts';
 
 /** How an own level is marked in the row; its bytes follow after the row. */
 const OWN_LEVEL = 0;
@@ -14,7 +20,7 @@ const PARTS = 13;
 export function planToBytes(plan: ClinicPlan): Uint8Array {
   const { schema, id, title, seedRule, seed, bike, riderId, attempts, aids, shows, order, audience } = plan;
   const rides = plan.rides.map((ride) =>
-    ride.kind === 'bundled' ? ride.levelId : ride.kind === 'check' ? [ride.audience] : OWN_LEVEL,
+    ride.kind === 'bundled' ? ride.levelId : ride.kind === 'check' ? packCheck(ride) : OWN_LEVEL,
   );
   const row = [
     schema,
@@ -72,7 +78,14 @@ function readRow(text: string): readonly unknown[] | null {
   }
 }
 
+function packCheck({ audience, needs }: Extract<PlanRide, { kind: 'check' }>): readonly string[] {
+  return needs === undefined ? [audience] : [audience, needs];
+}
+
 function longRide(ride: unknown): unknown {
-  if (Array.isArray(ride)) return { kind: 'check', audience: ride[0] as unknown };
+  if (Array.isArray(ride)) {
+    const [audience, needs] = ride as unknown[];
+    return { kind: 'check', audience, ...(needs === undefined ? {} : { needs }) };
+  }
   return { kind: 'bundled', levelId: ride };
 }

@@ -4,6 +4,7 @@
  */
 import { type BikeProblem, readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
 import type { HubKind } from '../../core/model/hubKinds.ts';
+import { FALLS_S } from '../../core/model/motor.ts';
 import type { Bike, Motor, ShifterKind } from '../../core/model/types.ts';
 import { bikeOf } from './build.ts';
 import { words } from '../../words/words.ts';
@@ -132,9 +133,8 @@ export function readDraft(draft: BikeDraft, base: Bike): DraftReading {
 
 function motorOf({ motor: place, help, brakeSwitches }: BikeDraft, batteryWh: number): Pick<Bike, 'motor'> {
   if (place === 'none') return {};
-  return {
-    motor: { place, helpRatio: Number(help), batteryWh, ...(brakeSwitches ? { brakeSwitches } : {}) },
-  };
+  const switches = brakeSwitches ? { brakeSwitches } : {};
+  return { motor: { place, helpRatio: Number(help), batteryWh, ...switches, fallsS: FALLS_S } };
 }
 
 type SprocketFields =

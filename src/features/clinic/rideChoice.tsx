@@ -5,14 +5,25 @@ import { MOST_RIDES, type PlanRide } from '../../core/group/plan.ts';
 import { rowsOf } from '../../core/coach/ladder.ts';
 import type { ClinicProps } from './services.ts';
 import { common } from '../../words/common.ts';
+import { type PlannedCheck, checkTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
+
+/** Check rides a plan can have; no child of ours rides with a motor. */
+const CHECKS: readonly PlannedCheck[] = [
+  { kind: 'check', audience: 'everyone' },
+  { kind: 'check', audience: 'children' },
+  { kind: 'check', audience: 'everyone', needs: 'hub' },
+  { kind: 'check', audience: 'children', needs: 'hub' },
+  { kind: 'check', audience: 'everyone', needs: 'crank-motor' },
+  { kind: 'check', audience: 'everyone', needs: 'wheel-motor' },
+];
 const group = words('group');
 
 /** Tells rides apart. */
 function keyOf(ride: PlanRide): string {
-  if (ride.kind === 'check') return `check ${ride.audience}`;
+  if (ride.kind === 'check') return ['check', ride.audience, ride.needs ?? ''].join(' ').trim();
   return ride.kind === 'own' ? `own ${ride.level.id}` : `bundled ${ride.levelId}`;
 }
 
@@ -28,13 +39,7 @@ export function RideChoice(props: {
   const bundled = (list: typeof levels): Offer[] =>
     list.map((level) => ({ title: level.title, ride: { kind: 'bundled', levelId: level.id } }));
   const groups: readonly (readonly [string, readonly Offer[]])[] = [
-    [
-      group('check-everyone'),
-      [
-        { title: group('check-everyone'), ride: { kind: 'check', audience: 'everyone' } },
-        { title: group('check-children'), ride: { kind: 'check', audience: 'children' } },
-      ],
-    ],
+    [group('check-everyone'), CHECKS.map((ride) => ({ title: checkTitle(ride), ride }))],
     [common('ladder-children'), bundled(children)],
     [common('ladder-everyone'), bundled(everyone)],
     [say('form-ownLevels'), ownLevels.map((level) => ({ title: level.title, ride: { kind: 'own', level } }))],

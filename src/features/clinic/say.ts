@@ -5,10 +5,10 @@ import type { PitchDigest, RideRecord } from '../../core/group/records/record.ts
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import { bikeName } from '../../words/common.ts';
+import { checkTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
-const group = words('group');
 
 /** A first shift so far before the foot was begun in time (m; the best rides of the bundled levels begin at 23 m and more). */
 const BEGUN_IN_TIME_M = 20;
@@ -16,7 +16,7 @@ const BEGUN_IN_TIME_M = 20;
 /** Title of a ride of a plan; null where its level is not here. */
 export function rideTitle(ride: PlanRide, levels: readonly Level[]): string | null {
   if (ride.kind === 'own') return ride.level.title;
-  if (ride.kind === 'check') return group(`check-${ride.audience}`);
+  if (ride.kind === 'check') return checkTitle(ride);
   return levels.find((level) => level.id === ride.levelId)?.title ?? null;
 }
 

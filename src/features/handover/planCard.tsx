@@ -6,11 +6,10 @@ import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { bikeName } from '../../words/common.ts';
-import { planTitle } from '../../words/group.ts';
+import { checkTitle, planTitle } from '../../words/group.ts';
 
 const say = words('handover');
 const clinic = words('clinic');
-const group = words('group');
 
 /** The plan. */
 export function PlanCard(props: {
@@ -44,7 +43,7 @@ function Ride(props: {
   readonly format: Format;
 }): JSX.Element {
   const { ride, levels, format } = props;
-  if (ride.kind === 'check') return <>{group(`check-${ride.audience}`)}</>;
+  if (ride.kind === 'check') return <>{checkTitle(ride)}</>;
   const level = ride.kind === 'own' ? ride.level : levels.find(({ id }) => id === ride.levelId);
   if (level === undefined)
     return <>{say('join-unknownLevel', { level: ride.kind === 'bundled' ? ride.levelId : '' })}</>;

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coach/progress.ts';
+import type { CheckedApart } from '../../core/level/generate.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
@@ -20,6 +21,8 @@ interface CheckCardProps {
   readonly bikeName: (bikeId: string) => string;
   readonly date: (atMs: number) => string;
   readonly format: Format;
+  /** Whose check ride the bike has that is ridden now; absent for the one of derailleurs. */
+  readonly needs: CheckedApart | undefined;
   readonly onCheckRide: (audience: Audience) => void;
 }
 
@@ -31,7 +34,7 @@ const EDGE = 44;
 
 /** The card. */
 export function CheckCard(props: CheckCardProps): JSX.Element {
-  const { groups, bikeName, onCheckRide } = props;
+  const { groups, bikeName, needs, onCheckRide } = props;
   const id = useId();
   const [chosen, choose] = useState<string | null>(null);
   const group = groups.find(({ key }) => key === chosen) ?? groups[0];
@@ -42,16 +45,14 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
         {sayFinding(group?.finding ?? { code: 'need-first' })}
       </p>
       <p>{say('check-what')}</p>
+      {needs !== undefined && <p data-needs={needs}>{say(`check-own-${needs}`)}</p>}
       {groups.length > 1 && group !== undefined && (
         <label class="progress-choice">
           <span>{say('check-group')}</span>
           <select value={group.key} onChange={(event) => choose(event.currentTarget.value)}>
-            {groups.map(({ key, bikeId, children }) => (
+            {groups.map(({ key, bikeId, road }) => (
               <option key={key} value={key} selected={key === group.key}>
-                {say('check-groupOf', {
-                  audience: children ? 'children' : 'everyone',
-                  bike: bikeName(bikeId),
-                })}
+                {say('check-groupOf', { road, bike: bikeName(bikeId) })}
               </option>
             ))}
           </select>

@@ -5,6 +5,9 @@
 import type { KeptResult } from '../../core/coach/results.ts';
 import { findProgress, type ProgressFinding } from '../../core/coach/progress.ts';
 
+/** The check roads, by what follows in the names of their levels. */
+const ROADS = ['everyone', 'children', 'hub', 'hub-children', 'crank-motor', 'wheel-motor'] as const;
+
 /** What a check ride is to the first one of its group. */
 type CheckRole = 'first' | 'same-day' | 'retest';
 
@@ -17,7 +20,7 @@ export interface CheckRide {
 export interface CheckGroup {
   readonly key: string;
   readonly bikeId: string;
-  readonly children: boolean;
+  readonly road: (typeof ROADS)[number];
   readonly rides: readonly CheckRide[];
   readonly finding: ProgressFinding;
 }
@@ -40,7 +43,7 @@ function groupOf(key: string, results: readonly KeptResult[]): CheckGroup {
   return {
     key,
     bikeId: first?.bikeId ?? '',
-    children: first?.levelId.endsWith('-children') ?? false,
+    road: ROADS.find((road) => first?.levelId === `check-ride-${road}`) ?? 'everyone',
     rides: sorted.map((result) => ({ result, role: roleOf(first, result) })),
     // In whole points, as they are told, so that a change and what is said of it agree.
     finding: findProgress(sorted.map(({ id, atMs, total }) => ({ id, atMs, total: Math.round(total) }))),

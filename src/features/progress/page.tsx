@@ -1,4 +1,5 @@
 /** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
+import { checkedApart } from '../../core/coach/ladder.ts';
 import { createFormat } from '../../words/format.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import type { Page } from '../../ui/page.ts';
@@ -23,7 +24,11 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       unmarked={state.unmarked}
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => bikeName(id)}
-      onCheckRide={(audience) => send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed()) })}
+      needs={checkedApart(state.settings.bike, 'everyone')}
+      onCheckRide={(audience) => {
+        const needs = checkedApart(state.settings.bike, audience);
+        send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed(), needs) });
+      }}
       format={createFormat(state.settings.units)}
     />
   </Sheet>

@@ -3,6 +3,7 @@
  * compares nothing that must not be compared, and keeps nothing itself.
  */
 import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
+import type { CheckedApart } from '../../core/level/generate.ts';
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { Format } from '../../words/format.ts';
@@ -23,6 +24,7 @@ export interface ProgressProps {
   /** Saving, taking back and deleting. */
   readonly kept: ComponentChildren;
   readonly bikeName: (bikeId: string) => string;
+  readonly needs?: CheckedApart | undefined;
   readonly onCheckRide: (audience: Audience) => void;
   readonly format: Format;
   /** Writes a date; the browser's way without it. */
@@ -42,6 +44,7 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
         bikeName={props.bikeName}
         date={date}
         format={format}
+        needs={props.needs}
         onCheckRide={props.onCheckRide}
       />
       <Limits />

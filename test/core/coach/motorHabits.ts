@@ -107,7 +107,9 @@ export const HABITS: readonly Habit[] = [
   {
     habit: 'soft feet only with the lever',
     rider: (world, script) => (loadsChain(world.machine.bike) ? softWithTheLever(world, script) : null),
-    isNamedBy: saysEase,
+    // A hub waits until the motor has let go, and so the gear comes late.
+    isNamedBy: (change, world) =>
+      saysEase(change, world) || (hasHub(world.machine.bike) && change.code === 'late-pitch'),
   },
   {
     habit: 'legs at rest for the shift of a chain',

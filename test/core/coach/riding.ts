@@ -28,6 +28,14 @@ export const CHECK_GROUPS = [
   { bike: 'gravel-1x12', rider: 'adult-strong', audience: 'everyone' },
 ] as const;
 
+/** Who rides the check rides of bikes with a hub or a motor. */
+export const CHECK_GROUPS_APART = [
+  { bike: 'kids-20-hub-3', rider: 'child-9', audience: 'children', needs: 'hub' },
+  { bike: 'town-hub-7', rider: 'adult-new', audience: 'everyone', needs: 'hub' },
+  { bike: 'trekking-1x10-crank', rider: 'adult-new', audience: 'everyone', needs: 'crank-motor' },
+  { bike: 'town-hub-7-wheel', rider: 'adult-new', audience: 'everyone', needs: 'wheel-motor' },
+] as const;
+
 /** Names of the named riders, from the worst to the best. */
 export const NAMES = ['never', 'late', 'late-easing', 'early', 'reference'] as const;
 export type Name = (typeof NAMES)[number];

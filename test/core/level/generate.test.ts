@@ -1,6 +1,8 @@
 /** Levels made from a seed: valid, repeatable, and equally hard where they must be. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkedApart } from '../../../src/core/coach/ladder.ts';
+import { bikeById } from '../../../src/core/model/presets.ts';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { checkLevel, freeLevel, nextDifficultyStep, levelAtStep } from '../../../src/core/level/generate.ts';
 import { levelLengthM, parseLevel } from '../../../src/core/level/parse.ts';
@@ -31,6 +33,37 @@ describe('check rides', () => {
   test('no aid is on', () => {
     for (const audience of ['everyone', 'children'] as const)
       expect(Object.values(checkLevel(5, audience).aids).every((on) => !on)).toBe(true);
+  });
+
+  test.each([
+    ['hub', 'everyone'],
+    ['hub', 'children'],
+    ['crank-motor', 'everyone'],
+    ['wheel-motor', 'everyone'],
+  ] as const)('that of a %s for %s is let in, and has the same hills from every seed', (needs, audience) => {
+    const hills = (seed: number) =>
+      courseOfLevel(checkLevel(seed, audience, 'alone', needs))
+        .pitches.map((pitch) => Math.round(pitch.steepestRatio * 1000))
+        .sort((a, b) => a - b);
+    const level = checkLevel(1, audience, 'alone', needs);
+    expect(parseLevel(JSON.parse(JSON.stringify(level)))).toMatchObject({ ok: true });
+    expect(hills(1).length).toBeGreaterThanOrEqual(10);
+    expect([2, 7_777, 4_294_967_295].map(hills)).toEqual([hills(1), hills(1), hills(1)]);
+    expect(levelHash(checkLevel(2, audience, 'alone', needs))).toBe(levelHash(level));
+    expect(levelHash(level)).not.toBe(levelHash(checkLevel(1, audience)));
+    const { pitches } = courseOfLevel(level);
+    expect(level.stopLinesM).toHaveLength(needs === 'hub' ? 2 : 0);
+    for (const lineM of level.stopLinesM)
+      expect(pitches.some(({ footM }) => footM > lineM && footM < lineM + 30)).toBe(true);
+  });
+
+  test('each bike gets the one it needs; no child’s is about a motor', () => {
+    const asked = (id: string, audience: 'everyone' | 'children') => checkedApart(bikeById(id)!, audience);
+    expect(asked('road-2x11', 'everyone')).toBeUndefined();
+    expect([asked('kids-20-hub-3', 'children'), asked('town-hub-7', 'everyone')]).toEqual(['hub', 'hub']);
+    expect(asked('trekking-hub-8-crank', 'everyone')).toBe('crank-motor');
+    expect(asked('town-hub-7-wheel', 'everyone')).toBe('wheel-motor');
+    expect(asked('trekking-1x10-crank', 'children')).toBeUndefined();
   });
 });
 

@@ -1,6 +1,7 @@
 /** A bike that cannot be built or drawn, kept by another program or a broken version, never reaches a ride. */
 import { describe, expect, it } from 'vitest';
-import { BIKES } from '../../../src/core/model/presets.ts';
+import { BIKES, earlierBike } from '../../../src/core/model/presets.ts';
+import type { Bike } from '../../../src/core/model/types.ts';
 import { readBike } from '../../../src/core/ride/recording.ts';
 import { readChoices } from '../../../src/core/settings/kept.ts';
 import { defaultSettings, KEY_ACTIONS, type Keys } from '../../../src/core/settings/settings.ts';
@@ -21,6 +22,16 @@ describe('a kept bike', () => {
     const read = readChoices({ settings, cautionsSeen: true }, keys);
     expect(read?.settings.bike).toEqual(usual.bike);
     expect([read?.settings.muted, read?.cautionsSeen]).toEqual([true, true]);
+  });
+
+  it('of the game itself is today’s, also where it was kept before its motor had a lag; an own one stays', () => {
+    for (const bike of BIKES) {
+      const earlier = earlierBike(bike) ?? bike;
+      const read = (kept: Bike) =>
+        readChoices({ settings: { ...usual, bike: kept }, cautionsSeen: true }, keys)?.settings.bike;
+      expect(read(earlier)).toEqual(bike);
+      expect(read({ ...earlier, id: 'own' })).toEqual({ ...earlier, id: 'own' });
+    }
   });
 
   it('of the game itself is never given up', () => {

@@ -190,6 +190,7 @@ describe('packets', () => {
       rides: [
         { kind: 'own', level: ownLevel() },
         { kind: 'check', audience: 'children' },
+        { kind: 'check', audience: 'everyone', needs: 'crank-motor' },
       ],
     });
     for (const plan of [...READY_PLANS, own]) {

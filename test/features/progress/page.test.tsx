@@ -147,12 +147,10 @@ describe('check rides', () => {
       check(95, 7, { levelId: 'check-ride-children' }),
       check(44, 4),
     ];
-    expect(
-      checkGroups(rides).map(({ children, bikeId, rides: { length } }) => [children, bikeId, length]),
-    ).toEqual([
-      [true, 'town-1x9', 1],
-      [false, 'road-2x11', 1],
-      [false, 'town-1x9', 2],
+    expect(checkGroups(rides).map(({ road, bikeId, rides: { length } }) => [road, bikeId, length])).toEqual([
+      ['children', 'town-1x9', 1],
+      ['everyone', 'road-2x11', 1],
+      ['everyone', 'town-1x9', 2],
     ]);
     await show(rides);
     expect(text('[data-finding]')).toContain('95 of 100');

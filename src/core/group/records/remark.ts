@@ -8,7 +8,7 @@ import type { RideReport } from '../../coach/types.ts';
 import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
 import { canonicalJson } from '../../math/hash.ts';
-import { bikeById, riderById } from '../../model/presets.ts';
+import { bikeById, riderById, todaysBike } from '../../model/presets.ts';
 import { isPossibleTransmission } from '../../model/transmission.ts';
 import type { Bike, Rider } from '../../model/types.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
@@ -153,7 +153,7 @@ function refuse(record: RideRecord, level: Level | undefined, version: string): 
   const { levelId, seed, bike, rider, ticks } = recording;
   const ridden = [levelId, recording.levelHash, seed, bike.id, rider.id, ticks];
   if (told.some((value, i) => value !== ridden[i])) return 'other-setup';
-  if (changed(bike, bikeById(bike.id))) return 'changed-bike';
+  if (changed(todaysBike(bike), bikeById(bike.id))) return 'changed-bike';
   if (changed(rider, riderById(rider.id))) return 'changed-rider';
   if (!isPossible(bike, rider)) return 'impossible-setup';
   return ticks > LONGEST_RIDE_TICKS ? 'too-long' : null;
