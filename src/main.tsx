@@ -87,7 +87,6 @@ function followWords(state: State): void {
   spoken = spokenIn(state);
   void changeLanguage(state.settings.language).then(() => {
     store.send({ kind: 'levels', levels: bundledLevels(store.state().settings.units) });
-    show(store.state());
   });
 }
 

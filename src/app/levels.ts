@@ -22,7 +22,7 @@ const files = import.meta.glob<LevelFile>(['../../levels/*.json', '!**/level.sch
   query: '?wordless',
 });
 
-function inWords(file: LevelFile, speed: string): unknown {
+function inWords<File extends LevelFile>(file: File, speed: string): File {
   const said = (name: string): string => (say.has(name) ? say.coded(name, { speed }) : '');
   const { id, cues = [] } = file;
   let count = 0;
@@ -35,11 +35,15 @@ function inWords(file: LevelFile, speed: string): unknown {
   return { ...file, ...texts, ...(cues.length === 0 ? {} : { cues: cues.map(cueOf) }) };
 }
 
+/** In another language only their words are others. */
+let parsedOnce: readonly Level[] | null = null;
+
 /** Every level of `levels/` that parses, speaking in these units. */
 export function bundledLevels(units: 'metric' | 'imperial' = 'metric'): readonly Level[] {
   const speed = helpLimit(createFormat(units));
-  return Object.values(files).flatMap((file) => {
+  parsedOnce ??= Object.values(files).flatMap((file) => {
     const parsed = parseLevel(inWords(file, speed));
     return parsed.ok ? [parsed.level] : [];
   });
+  return parsedOnce.map((level) => inWords(level, speed));
 }

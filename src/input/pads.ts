@@ -118,10 +118,16 @@ function padButton(
   pad.type = 'button';
   pad.dataset['pad'] = action;
   pad.setAttribute('aria-label', say(`spoken-${action}`, { gears }));
+  pad.append(drawSign(action), padLabel(action));
+  return pad;
+}
+
+/** The word on a pad. How many letters it has is told to the style sheet, which makes a long one small enough. */
+function padLabel(action: PadAction): HTMLElement {
   const label = element('span', 'pad-label');
   label.textContent = say(`pad-${action}`);
-  pad.append(drawSign(action), label);
-  return pad;
+  label.style.setProperty('--letters', String(label.textContent.length));
+  return label;
 }
 
 /** One pad with two halves, because a thumb slides from ease to press and back without looking. */
@@ -136,9 +142,7 @@ function legsPad(
   for (const action of ['press', 'ease'] as const) {
     const half = element('span', 'pad-half');
     half.dataset['half'] = action;
-    const label = element('span', 'pad-label');
-    label.textContent = say(`pad-${action}`);
-    half.append(drawSign(action), label);
+    half.append(drawSign(action), padLabel(action));
     pad.append(half);
   }
   let startY = 0;

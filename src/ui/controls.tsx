@@ -2,7 +2,7 @@
  * What a person pushes, types into and chooses from. Controls hold no state: what is in them comes from the page, and
  * every attribute of the element itself can be given (`data-…`, `aria-…`, `disabled`).
  */
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 
 type ButtonAttributes = Omit<JSX.IntrinsicElements['button'], 'class' | 'type'>;
 
@@ -49,7 +49,7 @@ export function Choice<Value extends string>(props: {
   readonly name: string;
   readonly value: Value;
   /** Values with their names and, where one is a colour, that too. */
-  readonly options: readonly (readonly [Value, string, (string | null)?])[];
+  readonly options: readonly (readonly [Value, ComponentChildren, (string | null)?])[];
   readonly onChoose: (value: Value) => void;
 }): JSX.Element {
   return (

@@ -1,72 +1,133 @@
 /**
- * Opens the pages and the settings in five languages and both pseudo-languages, from narrow to wide, and prints what is
- * cut or wider than the window. A page that does not come, or never stands still, ends it with an error.
- * `npx tsx test/figures/languages.ts [folder of the built site] [languages] [widths]`
+ * Opens the pages and every state of a ride in five languages and both pseudo-languages, from narrow to wide and with
+ * letters twice as big, and prints text that is cut, leaves its frame or lies over other text. A page that does not come,
+ * or never stands still, ends it with an error. Rides are not ridden: they begin, or go on just before their end.
+ * `npx tsx test/figures/languages.ts [folder of the built site] [languages] [pages,ride,ends,two,group] [folder for pictures]`
  */
 import type { Page } from 'playwright-core';
-import { carriedWords, ENGLISH, languages, wordFiles } from '../../assets/words/carry.ts';
 import { builtSiteFolder, openSite, type Site } from '../browser/site.ts';
-import { type Pseudo, pseudoWords } from '../words/pseudo.ts';
+import { ALL_LANGUAGES, ENDINGS, hudMoments, PSEUDO, putRecords, wordsOf } from './languages/moments.ts';
+import { installUnfit, unfitInHud, unfitOn } from './languages/unfit.ts';
 
 const PAGES =
   'start levels children bike about progress gearcheck clinic bench road two join collect teach'.split(' ');
-const PSEUDO: readonly string[] = ['en-XA', 'ar-XB'] satisfies readonly Pseudo[];
-const BETWEEN_LOOKS_MS = 400;
+const UPRIGHT = [
+  [320, 568],
+  [390, 844],
+] as const;
+const ACROSS = [844, 390] as const;
+const WIDE = [1280, 720] as const;
+const ALL_SIZES = [...UPRIGHT, WIDE] as const;
+const RIDE_SIZES = [...UPRIGHT, ACROSS, WIDE] as const;
+const BETWEEN_LOOKS_MS = 300;
 const PATIENCE_MS = 60_000;
+/** Ride time over real time: nothing moves while it is looked at, and nobody waits for the rest. */
+const STANDING = 0.002;
+const HURRIED = 20;
 
-const [folder = builtSiteFolder, wanted = [...languages(), ...PSEUDO].join(','), widths = '320,390,1280'] =
-  process.argv.slice(2);
+const [
+  folder = builtSiteFolder,
+  wanted = ALL_LANGUAGES.join(','),
+  parts = 'pages,ride,ends,two,group',
+  pictures = '',
+] = process.argv.slice(2);
 
 /** The words of a pseudo-language come in at the door of a real one: its files are answered with others. */
-async function disguise(page: Page, pseudo: Pseudo): Promise<void> {
-  const all = Object.fromEntries(
-    wordFiles().map((file) => [file, pseudoWords(carriedWords(ENGLISH, file), pseudo)]),
-  );
+async function disguise(page: Page, pseudo: string): Promise<void> {
   await page.route('**/words-*/de/*.json', async (route) => {
     const answer = await route.fetch();
     const names = Object.keys((await answer.json()) as object);
-    await route.fulfill({ json: Object.fromEntries(names.map((name) => [name, all[name]])) });
+    await route.fulfill({ json: Object.fromEntries(names.map((name) => [name, wordsOf(pseudo, name)])) });
   });
 }
 
-/** Texts that leave the element that clips them or the button they stand in, and how much wider than the window the page is. */
-const cutOn = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
-    const found = wide > 0 ? [`page ${wide} px too wide`] : [];
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
-      const holder = node.parentElement;
-      if (
-        holder === null ||
-        !/\S/.test(node.nodeValue ?? '') ||
-        holder.closest('svg, script, style') !== null
-      )
-        continue;
-      const range = document.createRange();
-      range.selectNodeContents(node);
-      const text = range.getBoundingClientRect();
-      if (text.width < 2 || text.height < 2) continue;
-      for (
-        let box: HTMLElement | null = holder;
-        box !== null && box !== document.body;
-        box = box.parentElement
-      ) {
-        const { overflowX, clipPath, position } = getComputedStyle(box);
-        // Said to who listens only.
-        if (clipPath !== 'none' || (position === 'absolute' && box.clientWidth < 2)) break;
-        if (overflowX === 'auto' || overflowX === 'scroll') break;
-        const isEdge =
-          overflowX === 'hidden' || overflowX === 'clip' || box.matches('button, .button, summary');
-        if (!isEdge) continue;
-        const edge = box.getBoundingClientRect();
-        if (text.left < edge.left - 1 || text.right > edge.right + 1)
-          found.push(`${box.tagName.toLowerCase()}.${box.className}: ${(node.nodeValue ?? '').slice(0, 60)}`);
-        break;
-      }
+/** One language in a browser of its own. */
+class Visit {
+  readonly page: Page;
+  readonly language: string;
+  readonly close: () => Promise<void>;
+  #count = 0;
+
+  constructor(page: Page, language: string, close: () => Promise<void>) {
+    this.page = page;
+    this.language = language;
+    this.close = close;
+  }
+
+  /** Looks at what is on the screen in these sizes, and with letters twice as big in the first and the last of them. */
+  async look(what: string, sizes: readonly (readonly [number, number])[] = ALL_SIZES): Promise<void> {
+    for (const size of sizes) {
+      await this.#fit(size);
+      this.#tell(`${what} ${size[0]}`, await unfitOn(this.page));
+      await this.#picture(`${what}-${size[0]}`);
     }
-    return found;
-  });
+    for (const size of new Set([sizes[0], sizes.at(-1)])) {
+      if (size === undefined) continue;
+      await this.#letters('200%');
+      await this.#fit(size);
+      this.#tell(`${what} ${size[0]} letters twice as big`, await unfitOn(this.page));
+      await this.#picture(`${what}-${size[0]}-big`);
+      await this.#letters('');
+    }
+  }
+
+  /** The same for the instruments of a ride with all they can say. */
+  async lookAtHud(
+    what: string,
+    isPlay: boolean,
+    sizes: readonly (readonly [number, number])[],
+  ): Promise<void> {
+    const moments = hudMoments(this.language, isPlay);
+    for (const size of sizes) {
+      await this.#fit(size);
+      this.#tell(`${what} ${size[0]}×${size[1]}`, await unfitInHud(this.page, moments));
+      await this.#picture(`${what}-${size[0]}`);
+    }
+  }
+
+  async speed(ratio: number): Promise<void> {
+    await this.page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), ratio);
+  }
+
+  async go(hash: string): Promise<void> {
+    await this.page.evaluate((to) => {
+      location.hash = to;
+    }, hash);
+  }
+
+  async state(name: string): Promise<void> {
+    await this.page.waitForSelector(`body[data-ride-state="${name}"]`);
+  }
+
+  async #fit([width, height]: readonly [number, number]): Promise<void> {
+    await this.page.setViewportSize({ width, height });
+    await this.page.waitForTimeout(BETWEEN_LOOKS_MS);
+  }
+
+  async #letters(size: string): Promise<void> {
+    await this.page.evaluate((to) => {
+      document.documentElement.style.fontSize = to;
+    }, size);
+  }
+
+  #tell(what: string, found: readonly string[]): void {
+    this.#count += 1;
+    for (const one of found) console.log(`${this.language} ${what}: ${one}`);
+  }
+
+  async #picture(name: string): Promise<void> {
+    if (pictures !== '') await this.page.screenshot({ path: `${pictures}/${this.language}-${name}.png` });
+  }
+
+  async done(): Promise<void> {
+    const said = await this.page.evaluate(() => [
+      document.documentElement.lang,
+      document.documentElement.dir,
+    ]);
+    console.log(`${this.language}: ${this.#count} looks, lang and dir ${said.join(' ')}`);
+    await this.close();
+  }
+}
 
 /** Waits for the page itself, and until nothing is added to it any more. */
 async function standing(page: Page, name: string): Promise<void> {
@@ -82,40 +143,166 @@ async function standing(page: Page, name: string): Promise<void> {
   }
 }
 
-async function look(site: Site, language: string): Promise<void> {
-  const isPseudo = PSEUDO.includes(language);
-  const { page, close } = await site.openPage({
-    width: 390,
-    height: 800,
-    context: { locale: isPseudo ? 'de' : language, reducedMotion: 'reduce' },
-  });
-  if (isPseudo) {
-    await disguise(page, language as Pseudo);
-    await page.reload();
-  }
+async function pages(visit: Visit): Promise<void> {
+  const { page } = visit;
   for (const name of PAGES) {
-    await page.evaluate((hash) => {
-      location.hash = hash;
-    }, `#${name}`);
+    await visit.go(`#${name}`);
     await standing(page, name);
-    await lookAt(page, `${language} ${name}`);
+    await visit.look(name);
   }
   await page.locator('button.round').last().click();
   await page.waitForSelector('dialog[open]');
-  await lookAt(page, `${language} settings`);
-  const said = await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]);
-  console.log(`${language}: ${PAGES.length} pages looked at, lang and dir ${said.join(' ')}`);
-  await close();
+  await visit.look('settings');
+  await page.keyboard.press('Escape');
 }
 
-async function lookAt(page: Page, what: string): Promise<void> {
-  for (const width of widths.split(',').map(Number)) {
-    await page.setViewportSize({ width, height: 800 });
-    await page.waitForTimeout(BETWEEN_LOOKS_MS);
-    for (const one of await cutOn(page)) console.log(`${what} ${width}: ${one}`);
+/** From the cautions to the pause: countdown, first steps, all that is told on the way, with pads and without. */
+async function ride(visit: Visit): Promise<void> {
+  const { page } = visit;
+  await visit.speed(STANDING);
+  await visit.go('#ride/one-pitch-announced');
+  await page.waitForSelector('[data-accept]');
+  await visit.look('cautions', RIDE_SIZES);
+  await page.click('[data-accept]');
+  await page.waitForSelector('[data-first-step="rear-easier"]');
+  await visit.look('first-step', RIDE_SIZES);
+  await page.keyboard.press('ArrowUp');
+  await page.waitForSelector('.first-steps-instead');
+  await visit.look('first-step-instead', RIDE_SIZES);
+  await page.click('[data-skip-first-steps]');
+  await visit.state('riding');
+  await page.waitForSelector('.first-steps', { state: 'detached' });
+  await visit.lookAtHud('ride', false, [...UPRIGHT, ACROSS]);
+  await page.evaluate(() => {
+    for (const one of document.querySelectorAll<HTMLElement>('.hud')) one.dataset['touch'] = 'false';
+    for (const one of document.querySelectorAll<HTMLElement>('[data-pads]')) one.dataset['pads'] = 'off';
+  });
+  await visit.lookAtHud('ride-keys', false, [WIDE]);
+  await page.evaluate(() => {
+    for (const one of document.querySelectorAll<HTMLElement>('.hud')) one.dataset['touch'] = 'true';
+    for (const one of document.querySelectorAll<HTMLElement>('[data-pads]')) one.dataset['pads'] = 'on';
+  });
+  await page.keyboard.press('Escape');
+  await visit.state('paused');
+  await visit.look('pause', RIDE_SIZES);
+  await page.click('[data-restart]');
+  await page.waitForSelector('[data-countdown]');
+  await visit.look('countdown', RIDE_SIZES);
+  await visit.go('#levels');
+}
+
+/** Everything after rides that end well, badly, on a child's screen and in play. */
+async function ends(visit: Visit): Promise<void> {
+  const { page } = visit;
+  for (const name of ['failed', 'passed', 'child', 'party'] as const) {
+    await visit.go('#about');
+    await putRecords(page, ENDINGS[name]());
+    await visit.go('#start');
+    await page.reload();
+    await visit.speed(STANDING);
+    await page.waitForSelector('[data-go-on]');
+    if (name === 'failed') await visit.look('unfinished');
+    await page.click('[data-go-on]');
+    if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
+    await page.waitForSelector('.hud');
+    if (name === 'child' || name === 'party') {
+      await visit.speed(HURRIED / 10);
+      await visit.state('riding');
+      await visit.speed(STANDING);
+      await visit.lookAtHud(`ride-${name}`, name === 'party', RIDE_SIZES);
+    }
+    await visit.speed(HURRIED);
+    await page.waitForSelector('body[data-view="debrief"]');
+    await page.waitForFunction(
+      () => document.querySelector('[data-guess], [data-end]:not([data-end="open"]), .party') !== null,
+    );
+    await visit.look(`${name}-first`);
+    const guess = page.locator('[data-guess]');
+    if ((await guess.count()) > 0) {
+      await guess.first().click();
+      await page.waitForSelector('[data-end]:not([data-end="open"])');
+      await visit.look(`${name}-card`);
+    }
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll('details')) one.open = true;
+    });
+    await standing(page, 'debrief');
+    await visit.look(`${name}-debrief`);
   }
 }
 
+/** Two at once, beside each other, and a relay up to its gate. */
+async function two(visit: Visit): Promise<void> {
+  const { page } = visit;
+  const sizes = [[1024, 768], [768, 1024], WIDE] as const;
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await visit.speed(1);
+  await visit.go('#two');
+  await page.click('[data-ride-two]');
+  await page.waitForSelector('[data-seat="1"][data-phase="riding"]');
+  await visit.speed(STANDING);
+  await visit.lookAtHud('two', false, sizes);
+  await page.keyboard.press('Escape');
+  await page.waitForSelector('[data-ride-on]');
+  await visit.look('two-pause', sizes);
+  await visit.speed(HURRIED);
+  await page.click('[data-ride-on]');
+  await page.waitForFunction(() => document.querySelectorAll('[data-total]').length === 2);
+  await visit.look('two-end', sizes);
+  await visit.go('#start');
+  await standing(page, 'start');
+  await visit.go('#two');
+  await page.locator('[name="two-way"][value="relay"]').click();
+  await page.locator('.two-road select').selectOption('three-little-hills');
+  await visit.look('relay');
+  await page.click('[data-ride-two]');
+  await page.waitForSelector('[data-gate-ride]');
+  await visit.look('relay-gate', RIDE_SIZES);
+  await page.locator('[data-gate-ride]').click();
+  await page.waitForSelector('[data-together]');
+  await visit.look('relay-end');
+  await visit.go('#start');
+}
+
+/** A session of a group: its plan, its stage, a turn, what is said after it, and the group picture. */
+async function group(visit: Visit): Promise<void> {
+  const { page } = visit;
+  await visit.go('#clinic');
+  await page.click('[data-new-plan]');
+  await page.waitForSelector('[data-save-go]');
+  await visit.look('plan');
+  await page.click('[data-save-go]');
+  await page.waitForSelector('[data-go]');
+  await visit.look('plan-saved');
+  await page.click('[data-go]');
+  await page.waitForSelector('[data-start]');
+  await visit.look('round', RIDE_SIZES);
+  await visit.speed(HURRIED);
+  await page.click('[data-start]');
+  await page.waitForSelector('[data-next-rider], [data-accept]');
+  if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
+  await page.waitForSelector('[data-next-rider]');
+  await visit.look('turn-over', RIDE_SIZES);
+}
+
+async function visitIn(site: Site, language: string): Promise<void> {
+  const isPseudo = PSEUDO.includes(language);
+  const { page, close } = await site.openPage({
+    width: 390,
+    height: 844,
+    touch: true,
+    context: { locale: isPseudo ? 'de' : language, reducedMotion: 'reduce' },
+  });
+  await page.addInitScript(installUnfit);
+  if (isPseudo) await disguise(page, language);
+  await page.reload();
+  const visit = new Visit(page, language, close);
+  await standing(page, 'start');
+  for (const [name, part] of Object.entries({ pages, ride, ends, two, group }))
+    if (parts.split(',').includes(name)) await part(visit);
+  await visit.done();
+}
+
 const site = await openSite(folder);
-for (const language of wanted.split(',')) await look(site, language);
+for (const language of wanted.split(',')) await visitIn(site, language);
 await site.close();

@@ -120,7 +120,10 @@ function Language({ settings, language, onChange }: SettingsDialogProps): JSX.El
         legend={say('language')}
         name="language"
         value={settings.language}
-        options={[['', say('language-device')], ...all.map((tag) => [tag, languageName(tag)] as const)]}
+        options={[
+          ['', say('language-device')],
+          ...all.map((tag) => [tag, <span lang={tag}>{languageName(tag)}</span>] as const),
+        ]}
         onChoose={(chosen) => onChange({ language: chosen })}
       />
       <output class="hint">{failed ? say('notFetched') : unfinished && say('untranslated')}</output>

@@ -215,6 +215,7 @@ class HudView implements Hud {
     const level = PRESSURES.indexOf(frame.pressure);
     pressure.dataset['value'] = frame.pressure;
     write(pressure, say(`legs-${legsOf(frame)}`));
+    pressure.style.setProperty('--letters', String(pressure.textContent.length));
     for (let i = 0; i < steps.children.length; i++) {
       (steps.children[i] as HTMLElement).dataset['on'] = String(i <= level);
     }
