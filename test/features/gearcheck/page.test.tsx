@@ -122,7 +122,7 @@ describe('the answer', () => {
     await heard((told) => told.onOwn(own));
     const settled = Math.round(own.steady.cadenceRpm);
     expect(text('[data-answer="lowest"]')).toBe(
-      `In your lowest gear 34\u00a0×\u00a028 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
+      `In your lowest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
     );
     expect(text('[data-answer="help"]')).toBe(say('looking'));
     await hearAll();
