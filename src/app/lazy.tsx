@@ -6,6 +6,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import type { Services } from './services.ts';
+import type { View } from '../state/address.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import { bringWords } from './device/language.ts';
@@ -18,8 +19,12 @@ interface LazyPage {
   readonly preload: () => Promise<void>;
 }
 
-/** Makes a page out of a way to fetch one. */
-export function lazyPage(title: () => string, fetchPage: () => Promise<Page<Services>>): LazyPage {
+/** Makes a page out of its name in the navigation and a way to fetch it. */
+export function lazyPage(
+  name: Exclude<View, 'start' | 'ride'>,
+  fetchPage: () => Promise<Page<Services>>,
+): LazyPage {
+  const title = (): string => common(`nav-${name}`);
   let fetched: Page<Services> | null = null;
   const get = async (): Promise<void> => {
     const page = await fetchPage();

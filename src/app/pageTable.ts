@@ -6,66 +6,32 @@ import type { Page } from '../ui/page.ts';
 import { preloadSettings } from './lazySettings.tsx';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
-import { common } from '../words/common.ts';
 
-const levels = lazyPage(
-  () => common('nav-levels'),
-  async () => (await import('../features/levels/page.tsx')).levelsPage,
-);
+const levels = lazyPage('levels', async () => (await import('../features/levels/page.tsx')).levelsPage);
 const children = lazyPage(
-  () => common('nav-children'),
+  'children',
   async () => (await import('../features/children/page.tsx')).childrenPage,
 );
-const bike = lazyPage(
-  () => common('nav-bike'),
-  async () => (await import('../features/bike/page.tsx')).bikePage,
-);
-const about = lazyPage(
-  () => common('nav-about'),
-  async () => (await import('../features/about/page.tsx')).aboutPage,
-);
+const bike = lazyPage('bike', async () => (await import('../features/bike/page.tsx')).bikePage);
+const about = lazyPage('about', async () => (await import('../features/about/page.tsx')).aboutPage);
 const progress = lazyPage(
-  () => common('nav-progress'),
+  'progress',
   async () => (await import('../features/progress/page.tsx')).progressPage,
 );
 const gearCheck = lazyPage(
-  () => common('nav-gearcheck'),
+  'gearcheck',
   async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
 );
-const road = lazyPage(
-  () => common('nav-road'),
-  async () => (await import('../features/road/page.tsx')).roadPage,
-);
-const two = lazyPage(
-  () => common('nav-two'),
-  async () => (await import('../features/two/page.tsx')).twoPage,
-);
-const debrief = lazyPage(
-  () => common('nav-debrief'),
-  async () => (await import('../features/debrief/page.tsx')).debriefPage,
-);
+const road = lazyPage('road', async () => (await import('../features/road/page.tsx')).roadPage);
+const two = lazyPage('two', async () => (await import('../features/two/page.tsx')).twoPage);
+const debrief = lazyPage('debrief', async () => (await import('../features/debrief/page.tsx')).debriefPage);
 
 const carry = () => import('./carryPages.tsx');
-const join = lazyPage(
-  () => common('nav-join'),
-  async () => (await carry()).joinPage,
-);
-const collect = lazyPage(
-  () => common('nav-collect'),
-  async () => (await carry()).collectPage,
-);
-const clinic = lazyPage(
-  () => common('nav-clinic'),
-  async () => (await import('./clinicPages.tsx')).clinicPage,
-);
-const teach = lazyPage(
-  () => common('nav-teach'),
-  async () => (await import('../features/teach/page.tsx')).teachPage,
-);
-const bench = lazyPage(
-  () => common('nav-bench'),
-  async () => (await import('../features/bench/page.tsx')).benchPage,
-);
+const join = lazyPage('join', async () => (await carry()).joinPage);
+const collect = lazyPage('collect', async () => (await carry()).collectPage);
+const clinic = lazyPage('clinic', async () => (await import('./clinicPages.tsx')).clinicPage);
+const teach = lazyPage('teach', async () => (await import('../features/teach/page.tsx')).teachPage);
+const bench = lazyPage('bench', async () => (await import('../features/bench/page.tsx')).benchPage);
 
 /** What is wanted when a ride ends, or is paused, is fetched while it is ridden. */
 export const preloadAfterRide = async (): Promise<void> => {

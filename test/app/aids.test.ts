@@ -1,10 +1,8 @@
 /** Help on the road: who decides about it, and that it is told in words. */
 import { describe, expect, it } from 'vitest';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { createGuide } from '../../src/core/coach/guide.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
-import { parseLevel } from '../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { referenceRide } from '../../src/core/planner/reference.ts';
 import { planRoad } from '../../src/core/planner/plan.ts';
@@ -21,10 +19,9 @@ import {
   type Keys,
 } from '../../src/core/settings/settings.ts';
 import { aidsFor, createRideHelp } from '../../src/app/ride/aids.ts';
+import { levelById } from '../core/ride/worlds.ts';
 
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const { level } = parsed;
+const level = levelById('one-pitch-announced');
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
 
 describe('which help is shown', () => {

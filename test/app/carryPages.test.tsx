@@ -1,12 +1,13 @@
 /** What the pages that carry things say while their owner is on its way, when it cannot be fetched, and when it comes later. */
 import { render } from 'preact';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import type { Services } from '../../src/app/services.ts';
 import { initialState } from '../../src/state/store.ts';
 import { ClubStorePage, collectPage, joinPage } from '../../src/app/carryPages.tsx';
 import { words } from '../../src/words/words.ts';
 import { noServices } from './noServices.ts';
+import { rootForTests } from '../ui/rootForTests.ts';
 
 const say = words('clinic');
 
@@ -14,17 +15,7 @@ const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i
 const state = initialState([], keys, '');
 const nobody = (): Promise<never> => Promise.reject(new Error('the network is gone'));
 const without: Services = { ...noServices, clinic: nobody };
-let root: HTMLElement;
-
-beforeEach(() => {
-  root = document.createElement('div');
-  document.body.append(root);
-});
-
-afterEach(() => {
-  render(null, root);
-  root.remove();
-});
+const root = rootForTests();
 
 const said = (): string => root.querySelector('output')?.textContent ?? '';
 

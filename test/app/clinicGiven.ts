@@ -14,10 +14,11 @@ import { openClinicDesk, type OwnedDesk } from '../../src/app/group/clinicDesk.t
 import { READY_PLANS } from '../../src/core/group/readyPlans.ts';
 import type { ClinicPlan } from '../../src/core/group/plan.ts';
 import type { RideRecord } from '../../src/core/group/records/record.ts';
-import { courseOfLevel, levelHash } from '../../src/core/level/build.ts';
+import { courseOfLevel } from '../../src/core/level/build.ts';
 import { parseLevel } from '../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
+import { setupOfJob } from '../../src/core/ride/job.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { newSession, startOf } from '../../src/features/clinic/session.ts';
@@ -223,14 +224,7 @@ export function turnOf(start: RideStart, skill = 0.5): FinishedTurn {
   const bike = bikeById(start.bikeId)!;
   const rider = riderById('child-9')!;
   const world = buildRideWorld(courseOfLevel(level), bike, rider);
-  const setup = {
-    levelId: level.id,
-    levelHash: levelHash(level),
-    seed: level.seed,
-    bike,
-    rider,
-    autoEase: false,
-  };
+  const setup = setupOfJob({ level, seed: level.seed, bike, rider, autoEase: false });
   const person = virtualRider(world, habitsForSkill(skill), attempt * 7 + nickname.length);
   const recording = rideThrough(world, person).recording(setup);
   return { planId, nickname, rideIndex, attempt, level, recording };

@@ -4,17 +4,18 @@ import type { NextStep } from '../../src/core/coach/guide.ts';
 import type { RideFrame } from '../../src/core/ride/types.ts';
 import { createGuidance, type SpokenGuidance } from '../../src/app/ride/guidance.ts';
 import { createFormat } from '../../src/words/format.ts';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { courseOfLevel } from '../../src/core/level/build.ts';
-import { parseLevel } from '../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { frameOf } from '../../src/core/ride/frame.ts';
 import { startRide } from '../../src/core/ride/run.ts';
+import { levelById } from '../core/ride/worlds.ts';
 
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const world = buildRideWorld(courseOfLevel(parsed.level), bikeById('town-1x9')!, riderById('adult-new')!);
+const world = buildRideWorld(
+  courseOfLevel(levelById('one-pitch-announced')),
+  bikeById('town-1x9')!,
+  riderById('adult-new')!,
+);
 const [pitch] = world.course.pitches;
 const still = frameOf(world, startRide(world).now);
 const step = (inM: number): NextStep => ({

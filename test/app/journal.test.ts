@@ -1,8 +1,6 @@
 /** The journal of a ride over a storage in memory: what is left of it at any moment can be ridden on. */
 import { describe, expect, it } from 'vitest';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { courseOfLevel } from '../../src/core/level/build.ts';
-import { parseLevel } from '../../src/core/level/parse.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { type LiveRide, replayRecording, startRide } from '../../src/core/ride/run.ts';
@@ -19,10 +17,9 @@ import type { GroupTurn } from '../../src/state/groupTurn.ts';
 import { rideAgain } from '../../src/app/ride/replay.ts';
 import type { Storage } from '../../src/storage/index.ts';
 import { openWithoutDatabase } from '../storage/given.ts';
+import { levelById } from '../core/ride/worlds.ts';
 
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const { level } = parsed;
+const level = levelById('one-pitch-announced');
 const bike = bikeById('trekking-3x8')!;
 const rider = riderById('adult-weekly')!;
 const world = buildRideWorld(courseOfLevel(level), bike, rider, { autoEase: false });

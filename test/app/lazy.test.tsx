@@ -18,10 +18,7 @@ it('a page that comes late is drawn without an action, for every action can be w
   });
   const sent: Action[] = [];
   const root = document.createElement('div');
-  const { page } = lazyPage(
-    () => 'Roads',
-    () => late,
-  );
+  const { page } = lazyPage('levels', () => late);
   render(
     page(state, (action) => sent.push(action), noServices),
     root,
@@ -35,15 +32,10 @@ it('a page that comes late is drawn without an action, for every action can be w
 it('a page that did not come is asked for again at the push of a button', async () => {
   let asked = 0;
   const root = document.createElement('div');
-  const { page } = lazyPage(
-    () => 'Roads',
-    () => {
-      asked += 1;
-      return asked === 1
-        ? Promise.reject(new Error('no network'))
-        : Promise.resolve(() => <p>Here it is.</p>);
-    },
-  );
+  const { page } = lazyPage('levels', () => {
+    asked += 1;
+    return asked === 1 ? Promise.reject(new Error('no network')) : Promise.resolve(() => <p>Here it is.</p>);
+  });
   render(
     page(state, () => undefined, noServices),
     root,

@@ -1,7 +1,6 @@
 /** The pages as a document: what is on them, what their buttons send, that every choice can be reached and has a name. */
 import { render } from 'preact';
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { parseLevel } from '../../src/core/level/parse.ts';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { CUES, LESSONS } from '../../src/core/level/schema.ts';
 import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
 import { App } from '../../src/app/app.tsx';
@@ -14,15 +13,14 @@ import type { Services } from '../../src/app/services.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { words } from '../../src/words/words.ts';
 import { common, lessonName } from '../../src/words/common.ts';
 import { cueText } from '../../src/words/cues.ts';
+import { levelById } from '../core/ride/worlds.ts';
+import { rootForTests } from '../ui/rootForTests.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const { level } = parsed;
+const level = levelById('one-pitch-announced');
 
 const told = async () => ({ ok: true, sentence: 'Done.' });
 let deleted = 0;
@@ -37,7 +35,7 @@ const services: Services = {
   bench: () => Promise.reject(new Error('the level bench has tests of its own')),
 };
 
-let root: HTMLElement;
+const root = rootForTests();
 let state: State;
 
 function send(action: Action): void {
@@ -60,15 +58,8 @@ const all = <Kind extends Element = HTMLElement>(selector: string): Kind[] => [
 beforeAll(preloadAllPages);
 
 beforeEach(() => {
-  root = document.createElement('div');
-  document.body.append(root);
   state = initialState([level], keys, '');
   draw();
-});
-
-afterEach(() => {
-  render(null, root);
-  root.remove();
 });
 
 describe('the start page', () => {

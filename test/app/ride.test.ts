@@ -1,9 +1,8 @@
 /** The time of a ride without a screen: counting down, riding, pausing, what is said when, and that it ends. */
 import { describe, expect, it } from 'vitest';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
-import { courseOfLevel, levelHash } from '../../src/core/level/build.ts';
-import { parseLevel } from '../../src/core/level/parse.ts';
+import { courseOfLevel } from '../../src/core/level/build.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import { setupOfJob } from '../../src/core/ride/job.ts';
 import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
@@ -17,10 +16,9 @@ import {
   remarkOf,
 } from '../../src/app/ride/remarks.ts';
 import { cueText } from '../../src/words/cues.ts';
+import { levelById } from '../core/ride/worlds.ts';
 
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const { level } = parsed;
+const level = levelById('one-pitch-announced');
 const bike = bikeById('trekking-3x8')!;
 const rider = riderById('adult-weekly')!;
 const FRAME_MS = 1000 / 60;
@@ -126,14 +124,7 @@ describe('the loop', () => {
     const said = log.filter((line) => !line.startsWith('count') && line !== 'over');
     const expected = level.cues.map((cue) => ('text' in cue ? cue.text : cueText(cue.cue)));
     expect(said).toEqual(expected);
-    const setup = {
-      levelId: level.id,
-      levelHash: levelHash(level),
-      seed: level.seed,
-      bike,
-      rider,
-      autoEase: false,
-    };
+    const setup = setupOfJob({ level, seed: level.seed, bike, rider, autoEase: false });
     expect(replayRecording(world, ride.recording(setup)).same).toBe(true);
   });
 

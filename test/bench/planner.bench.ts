@@ -5,14 +5,10 @@ import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { planRoad } from '../../src/core/planner/plan.ts';
 import { USUAL_GRID } from '../../src/core/planner/tables.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
+import { PLAIN } from '../core/ride/worlds.ts';
 
 const course = buildCourse({
-  joinM: 10,
-  seed: 1,
-  stopLinesM: [],
-  winds: [],
-  surfaces: [],
-  hidden: [],
+  ...PLAIN,
   pieces: [{ kind: 'rollers', lengthM: 1000, waveM: 220, steepestRatio: 0.07 }],
 });
 const world = buildRideWorld(course, bikeById('road-2x11')!, riderById('adult-weekly')!);

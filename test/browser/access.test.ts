@@ -3,30 +3,23 @@
  * keys of one hand, or nothing but what is said and the pitch of a tone. And menus with one switch.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import { setSpeed, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const SPEED = 4;
 /** What is heard comes one after the other, so the blindfolded ride is slower. */
 const EAR_SPEED = 2;
 const LEVEL = 'one-pitch-announced';
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = siteForTests();
 
 /** Opens the game, makes choices in the settings and begins the level. */
 async function begin(choose: (page: Page) => Promise<void>, speed = SPEED): Promise<OpenPage> {
   const open = await site.openPage({ width: 800, height: 450 });
   const { page } = open;
-  await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
+  await setSpeed(page, speed);
   await page.getByRole('button', { name: 'Settings' }).click();
   await choose(page);
   await page.keyboard.press('Escape');
@@ -34,7 +27,7 @@ async function begin(choose: (page: Page) => Promise<void>, speed = SPEED): Prom
     location.hash = `#ride/${id}`;
   }, LEVEL);
   await page.click('[data-accept]');
-  await expect.poll(() => page.evaluate(() => document.body.dataset['rideState'])).toBe('riding');
+  await expect.poll(() => rideState(page)).toBe('riding');
   return open;
 }
 
@@ -164,7 +157,7 @@ describe('one switch', () => {
       await expect.poll(() => offered(wanted)).toBe(true);
       await page.keyboard.press('Space');
     }
-    await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('ride');
+    await expect.poll(() => view(page)).toBe('ride');
     expect(problems).toEqual([]);
     await close();
   });

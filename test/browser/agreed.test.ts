@@ -5,20 +5,16 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { hashJson } from '../../src/core/math/hash.ts';
 import type { ExportFile } from '../../src/storage/types.ts';
 import { sample, without } from '../storage/given.ts';
-import { handOn, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
-import { openSite, type OpenPage, type Site } from './site.ts';
+import { handOn, hurry, keptIn, putShortLevel, startTurn } from './clinicVisit.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const STRANGER = { url: 'https://stranger.example', database: 'rides', name: 'a', password: 'b' };
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(() => site?.close());
+const site = siteForTests();
 
 /** Opens another page of the game in the same document. */
 async function go(page: Page, hash: string): Promise<void> {
@@ -78,7 +74,7 @@ describe('a copy with the address of a stranger', () => {
     await page.click('[data-go]');
     await startTurn(page);
     await handOn(page);
-    const [record] = (await keptIn<KeptRecord>(page, 'clinic-record')).filter(({ seq }) => seq === 1);
+    const [record] = (await keptIn<RideRecord>(page, 'clinic-record')).filter(({ seq }) => seq === 1);
     const session = `#clinic/${encodeURIComponent(`s/${record?.planId ?? ''}`)}`;
     for (const tab of ['', '/picture', '/report', '/tablets', '/out', '/back', '/collect'])
       await go(page, session + encodeURIComponent(tab));

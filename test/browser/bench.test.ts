@@ -6,19 +6,12 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
-import { go, gpx, hurry, PERSONAL, points, rideText, rideToTheEnd, stored, text } from './benchPage.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { gpx, hurry, PERSONAL, points, rideText, rideToTheEnd } from './benchPage.ts';
+import { go, stored, text } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = siteForTests();
 
 describe('a new helper with a recorded ride', () => {
   let first: OpenPage;

@@ -5,19 +5,12 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers, misfits } from './barriers.ts';
-import { go, gpx, hurry, rideText, stored, text, view } from './benchPage.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { gpx, hurry, rideText } from './benchPage.ts';
+import { go, stored, text, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = siteForTests();
 
 describe('the bench', () => {
   let open: OpenPage;

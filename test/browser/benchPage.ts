@@ -1,6 +1,7 @@
 /** The level bench as the browser tests use it: a made-up ride, what is kept, rides to the end. No expectation of the bench lives here. */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { setSpeed, stored, view } from './gamePage.ts';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 const SPEED = 12;
@@ -19,39 +20,9 @@ export const gpx = (text: string, name = 'zora.gpx') => ({
   buffer: Buffer.from(text),
 });
 
-/** Everything of one part of the browser's own database. */
-export function stored(page: Page, store: string): Promise<Record<string, unknown>[]> {
-  return page.evaluate(
-    (name) =>
-      new Promise<Record<string, unknown>[]>((resolve, reject) => {
-        const request = indexedDB.open('before-the-hill');
-        request.onerror = () => reject(request.error ?? new Error('no database'));
-        request.onsuccess = () => {
-          const all = request.result.transaction(name).objectStore(name).getAll();
-          all.onsuccess = () => {
-            request.result.close();
-            resolve(all.result as Record<string, unknown>[]);
-          };
-        };
-      }),
-    store,
-  );
-}
-
-export const view = (page: Page): Promise<string | undefined> =>
-  page.evaluate(() => document.body.dataset['view']);
-export const text = async (page: Page, selector: string): Promise<string> =>
-  (await page.locator(selector).first().textContent()) ?? '';
-
-export async function go(page: Page, hash: string): Promise<void> {
-  await page.evaluate((to) => {
-    location.hash = to;
-  }, hash);
-}
-
 /** Rides of this page are faster than life. */
 export async function hurry(page: Page): Promise<void> {
-  await page.evaluate((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
+  await setSpeed(page, SPEED);
 }
 
 /** Rides to the end and waits until the ride is kept; answers with the fingerprint of its road. */

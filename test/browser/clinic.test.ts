@@ -6,10 +6,12 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { barriers } from './barriers.ts';
-import { handOn, HARM, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { handOn, HARM, hurry, keptIn, startTurn, openWithShortLevel } from './clinicVisit.ts';
+import { distanceM, text, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const RIDERS = 6;
 const ATTEMPTS = 2;
@@ -22,15 +24,12 @@ const SPEED = 40;
 /** Rides are drawn quickly here, boards are as large as those of a projector. */
 const SMALL = { width: 640, height: 400 };
 const PROJECTOR = { width: 1280, height: 720 };
-let site: Site;
+const site = siteForTests();
 let open: OpenPage;
 let page: Page;
 
-const kept = <T = KeptRecord>(kind: string): Promise<T[]> => keptIn<T>(page, kind);
+const kept = <T = RideRecord>(kind: string): Promise<T[]> => keptIn<T>(page, kind);
 const faults = (): Promise<string[]> => barriers(page);
-const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
-const text = async (selector: string): Promise<string> => (await page.locator(selector).textContent()) ?? '';
-const distanceM = async (): Promise<number> => Number.parseInt(await text('[data-hud="distance"]'), 10);
 const nextName = (): Promise<string | null> => page.locator('[data-next]').getAttribute('data-next');
 
 async function ride(): Promise<void> {
@@ -54,18 +53,13 @@ async function crash(handedOn: boolean): Promise<void> {
 }
 
 beforeAll(async () => {
-  site = await openSite();
   open = await site.openPage(PROJECTOR);
   page = open.page;
-  await hurry(page, SPEED);
-  await page.goto(`${site.url}#about`);
-  await page.locator('[data-save-everything]').waitFor();
-  await putShortLevel(page);
+  await openWithShortLevel(page, site.url, SPEED);
 });
 
 afterAll(async () => {
   await open?.close();
-  await site?.close();
 });
 
 describe('a plan of one’s own', () => {
@@ -130,7 +124,7 @@ describe('six riders with two attempts each', () => {
       if (i === RELOADED) {
         await page.evaluate(() => Object.assign(window, { __rideTestSpeed: 4 }));
         await startTurn(page);
-        await expect.poll(distanceM).toBeGreaterThan(20);
+        await expect.poll(() => distanceM(page)).toBeGreaterThan(20);
         await page.reload();
         await page.locator('[data-again]').waitFor();
         expect(await kept('clinic-record')).toHaveLength(i);
@@ -139,7 +133,7 @@ describe('six riders with two attempts each', () => {
       } else if (i === KILLED) {
         // Killed as soon as the ride is over, most likely before it has been marked.
         await startTurn(page);
-        await expect.poll(view, { interval: 10 }).toBe('clinic');
+        await expect.poll(() => view(page), { interval: 10 }).toBe('clinic');
         await crash(false);
         if ((await page.locator('[data-again]').count()) > 0) await page.click('[data-again]');
         await handOn(page);
@@ -169,7 +163,7 @@ describe('six riders with two attempts each', () => {
   it('do not show up among the rides of the device’s owner', async () => {
     expect(await page.locator('[data-picture]').count()).toBe(1);
     await page.goto(`${site.url}#about`);
-    expect(await text('.kept')).toMatch(/No ride is kept yet/);
+    expect(await text(page, '.kept')).toMatch(/No ride is kept yet/);
     await page.goBack();
     await page.locator('[data-picture]').waitFor();
   });
@@ -184,8 +178,8 @@ describe('the group picture', () => {
     await page.locator('.board-head h2').waitFor({ timeout: 30_000 });
     for (const board of ['where', 'caught', 'timing', 'change']) {
       await page.click(`[data-choose="${board}"]`);
-      expect((await text('.board-head h2')).length).toBeGreaterThan(8);
-      expect(await text('.board-head')).toContain(`${RIDERS * ATTEMPTS} rides by ${RIDERS} riders`);
+      expect((await text(page, '.board-head h2')).length).toBeGreaterThan(8);
+      expect(await text(page, '.board-head')).toContain(`${RIDERS * ATTEMPTS} rides by ${RIDERS} riders`);
       expect(await faults()).toEqual([]);
       // Read from the last row: nothing on a board is smaller than a 36th of its height.
       const small = await page.locator('.board').evaluate((paper) =>
@@ -201,7 +195,7 @@ describe('the group picture', () => {
       );
       expect(small).toEqual([]);
     }
-    const shown = await text('.board-page');
+    const shown = await text(page, '.board-page');
     expect(names.filter((name) => name !== null && shown.includes(name))).toEqual([]);
     // Read from the back of a room: nothing has to be scrolled for at the size of a projector.
     await page.click('[data-choose="where"]');
@@ -213,7 +207,7 @@ describe('the group picture', () => {
   it('asks children before it tells', async () => {
     await page.locator('.board-bar input[type="checkbox"]').click();
     await page.click('[data-choose="caught"]');
-    expect(await text('.board-head h2')).toBe('Which hill caught most of us?');
+    expect(await text(page, '.board-head h2')).toBe('Which hill caught most of us?');
     expect(await page.locator('.caught-list').count()).toBe(0);
     await page.click('[data-show]');
     expect(await page.locator('.caught-list').count()).toBe(1);
@@ -251,7 +245,7 @@ describe('what people type and what must go', () => {
     }, HARM);
     expect(await faults()).toEqual([]);
     await page.click('.own-name button');
-    const name = await text('[data-next]');
+    const name = await text(page, '[data-next]');
     expect(name).toBe('<img src=x onerror="');
     expect(await page.evaluate(() => 'harmed' in window)).toBe(false);
     expect(await page.locator('main img').count()).toBe(0);
@@ -285,7 +279,7 @@ describe('what people type and what must go', () => {
     await page.goto(`${site.url}#about`);
     await page.click('[data-delete-everything]');
     await page.click('[data-delete-sure]');
-    await expect.poll(() => text('.kept-told')).toMatch(/deleted/);
+    await expect.poll(() => text(page, '.kept-told')).toMatch(/deleted/);
     await page.goto(`${site.url}#clinic`);
     await page.locator('[data-new-plan]').waitFor();
     expect(await page.locator('[data-go-on]').count()).toBe(0);

@@ -4,21 +4,22 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { barriers } from './barriers.ts';
-import { handOn, hurry, keptIn, type KeptRecord, putShortLevel, startTurn } from './clinicVisit.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { handOn, hurry, keptIn, startTurn, openWithShortLevel } from './clinicVisit.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** Ride time over real time. */
 const SPEED = 40;
 const ELSEWHERE = '[data-clinic-told="elsewhere"]';
-let site: Site;
+const site = siteForTests();
 let open: OpenPage;
 let first: Page;
 let second: Page;
 
 const ridesKept = async (): Promise<string[]> =>
-  (await keptIn<KeptRecord>(first, 'clinic-record')).map(({ nickname, attempt }) => `${nickname} ${attempt}`);
+  (await keptIn<RideRecord>(first, 'clinic-record')).map(({ nickname, attempt }) => `${nickname} ${attempt}`);
 
 async function ride(page: Page): Promise<void> {
   await page.bringToFront();
@@ -27,13 +28,9 @@ async function ride(page: Page): Promise<void> {
 }
 
 beforeAll(async () => {
-  site = await openSite();
   open = await site.openPage({ width: 1024, height: 768 });
   first = open.page;
-  await hurry(first, SPEED);
-  await first.goto(`${site.url}#about`);
-  await first.locator('[data-save-everything]').waitFor();
-  await putShortLevel(first);
+  await openWithShortLevel(first, site.url, SPEED);
   await first.goto(`${site.url}#clinic`);
   await first.reload();
   await first.click('[data-new-plan]');
@@ -49,7 +46,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await open?.close();
-  await site?.close();
 });
 
 describe('two tabs with one session', () => {

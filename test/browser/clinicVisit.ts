@@ -4,6 +4,7 @@
  */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { stored, view } from './gamePage.ts';
 
 /** Longer than any name or title may be once it is repeated, with markup, a turned direction and a bell. */
 export const HARM = '<img src=x onerror="window.harmed=1"><script>window.harmed=1</script>\u202Eevil\u0007';
@@ -38,35 +39,11 @@ const shortLevel = {
   light: 'day',
 };
 
-/** The part of a kept record that is looked at. */
-export interface KeptRecord {
-  readonly id: string;
-  readonly planId: string;
-  readonly deviceId: string;
-  readonly seq: number;
-  readonly nickname: string;
-  readonly attempt: number;
-  readonly recording: object | null;
-}
-
 /** Everything of a kind in the browser's own database. */
-export const keptIn = <T>(page: Page, kind: string): Promise<T[]> =>
-  page.evaluate(
-    (wanted) =>
-      new Promise<T[]>((resolve, reject) => {
-        const request = indexedDB.open('before-the-hill');
-        request.onerror = () => reject(request.error);
-        request.onsuccess = () => {
-          const all = request.result.transaction('records').objectStore('records').getAll();
-          all.onsuccess = () => {
-            request.result.close();
-            const records = all.result as { kind: string; data: T }[];
-            resolve(records.filter((one) => one.kind === wanted).map((one) => one.data));
-          };
-        };
-      }),
-    kind,
-  );
+export async function keptIn<T>(page: Page, kind: string): Promise<T[]> {
+  const records = (await stored(page, 'records')) as unknown as readonly { kind: string; data: T }[];
+  return records.filter((one) => one.kind === kind).map((one) => one.data);
+}
 
 /** An own level, as one that was made on this device. */
 export async function putShortLevel(page: Page): Promise<void> {
@@ -90,6 +67,14 @@ export async function putShortLevel(page: Page): Promise<void> {
   );
 }
 
+/** Opens the game on a device that has an own level, in a hurry. */
+export async function openWithShortLevel(page: Page, url: string, speed: number): Promise<void> {
+  await hurry(page, speed);
+  await page.goto(`${url}#about`);
+  await page.locator('[data-save-everything]').waitFor();
+  await putShortLevel(page);
+}
+
 /** Puts an own level on the device, makes a plan of it and begins a session with that. */
 export async function beginOwnPlan(page: Page, url: string, title: string): Promise<void> {
   await putShortLevel(page);
@@ -110,8 +95,7 @@ export const hurry = (page: Page, speed: number): Promise<unknown> =>
 export async function startTurn(page: Page): Promise<void> {
   await page.click('[data-start]');
   const accept = page.locator('[data-accept]');
-  const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
-  const rides = async (): Promise<boolean> => (await view()) === 'ride' || (await accept.count()) > 0;
+  const rides = async (): Promise<boolean> => (await view(page)) === 'ride' || (await accept.count()) > 0;
   await expect.poll(rides, { timeout: 30_000, interval: 50 }).toBe(true);
   if ((await accept.count()) > 0) await accept.click();
 }

@@ -5,8 +5,9 @@
  */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { type Club, HALL, openClub, openDevice } from './club.ts';
-import { keptIn, type KeptRecord, beginOwnPlan, startTurn } from './clinicVisit.ts';
+import { keptIn, beginOwnPlan, startTurn } from './clinicVisit.ts';
 import { launchBrowser, type OpenPage } from './site.ts';
 
 let club: Club;
@@ -22,8 +23,17 @@ async function rideNext(page: Page): Promise<void> {
   await page.locator('[data-next-rider]').waitFor();
 }
 
-const records = (page: Page): Promise<KeptRecord[]> => keptIn<KeptRecord>(page, 'clinic-record');
+const records = (page: Page): Promise<RideRecord[]> => keptIn<RideRecord>(page, 'clinic-record');
 const storeLine = (page: Page): Promise<string> => page.locator('[data-store-line]').innerText();
+
+async function joinAndRide(page: Page): Promise<void> {
+  await page.goto(planLink);
+  await page.locator('[data-join]:not([href])').click();
+  await page.click('[data-add]');
+  await page.fill('input[name="nickname"]', 'Otter');
+  await page.keyboard.press('Enter');
+  await rideNext(page);
+}
 
 beforeAll(async () => {
   club = await openClub();
@@ -85,12 +95,7 @@ describe('a club on its own network', () => {
     await page.locator('[data-go-on]').click();
     await page.click('[data-tab="picture"]');
     await page.locator('[data-store-line]').waitFor();
-    await tablet.page.goto(planLink);
-    await tablet.page.locator('[data-join]:not([href])').click();
-    await tablet.page.click('[data-add]');
-    await tablet.page.fill('input[name="nickname"]', 'Otter');
-    await tablet.page.keyboard.press('Enter');
-    await rideNext(tablet.page);
+    await joinAndRide(tablet.page);
     await expect.poll(() => records(page).then((all) => all.length)).toBe(1);
   });
 
@@ -119,12 +124,7 @@ describe('a club on its own network', () => {
 
   it('what was collected by file from a tablet without the store reaches the others', async () => {
     const away = await openDevice(browser, club);
-    await away.page.goto(planLink);
-    await away.page.locator('[data-join]:not([href])').click();
-    await away.page.click('[data-add]');
-    await away.page.fill('input[name="nickname"]', 'Otter');
-    await away.page.keyboard.press('Enter');
-    await rideNext(away.page);
+    await joinAndRide(away.page);
     await away.page.click('[data-tab="tablets"]');
     await away.page.click('[data-carry="back"]');
     await away.page.locator('[data-link]').waitFor();

@@ -8,8 +8,9 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { distanceM, rideState, setSpeed, stored, text, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** Ride time over real time: while the hands do something, and where nothing is left to do. */
 const SPEED = 6;
@@ -20,60 +21,33 @@ const LARGE = { width: 1280, height: 720 };
 /** Well after the foot of the pitch at 280 m: the legs have slowed by then. */
 const LATE_M = 300;
 
-let site: Site;
+const site = siteForTests();
 let open: OpenPage;
 let page: Page;
 
-const view = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
-const rideState = (): Promise<string | undefined> => page.evaluate(() => document.body.dataset['rideState']);
-const distanceM = async (): Promise<number> =>
-  Number.parseInt((await page.locator('[data-hud="distance"]').textContent()) ?? '', 10);
-const setSpeed = (speed: number): Promise<unknown> =>
-  page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
-const text = async (selector: string): Promise<string> => (await page.locator(selector).textContent()) ?? '';
-
-/** How many rides the browser's own database holds. */
-const ridesKept = (): Promise<number> =>
-  page.evaluate(
-    () =>
-      new Promise<number>((resolve, reject) => {
-        const request = indexedDB.open('before-the-hill');
-        request.onerror = () => reject(request.error);
-        request.onsuccess = () => {
-          const count = request.result.transaction('rides').objectStore('rides').count();
-          count.onsuccess = () => {
-            request.result.close();
-            resolve(count.result);
-          };
-        };
-      }),
-  );
-
 /** Rides to the debrief, shifting only when it is too late. */
 async function rideBadly(): Promise<void> {
-  await expect.poll(distanceM).toBeGreaterThan(LATE_M / 2);
-  await setSpeed(SPEED);
-  await expect.poll(distanceM).toBeGreaterThan(LATE_M);
+  await expect.poll(() => distanceM(page)).toBeGreaterThan(LATE_M / 2);
+  await setSpeed(page, SPEED);
+  await expect.poll(() => distanceM(page)).toBeGreaterThan(LATE_M);
   for (let i = 0; i < 3; i += 1) {
     await page.keyboard.press('ArrowDown');
     await page.waitForTimeout(150);
   }
-  await setSpeed(FAST);
-  await expect.poll(view).toBe('debrief');
+  await setSpeed(page, FAST);
+  await expect.poll(() => view(page)).toBe('debrief');
   await page.setViewportSize(LARGE);
 }
 
 beforeAll(async () => {
-  site = await openSite();
   open = await site.openPage({ ...SMALL, address: '#ride/one-pitch-announced' });
   page = open.page;
-  await setSpeed(FAST);
+  await setSpeed(page, FAST);
   await page.click('[data-accept]');
 });
 
 afterAll(async () => {
   await open?.close();
-  await site?.close();
 });
 
 describe('the debrief of a ride that shifted too late', () => {
@@ -86,7 +60,7 @@ describe('the debrief of a ride that shifted too late', () => {
     await page.focus('[data-guess="too-late"]');
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
-    expect(await text('[data-debrief="answer"]')).toMatch(/too late/i);
+    expect(await text(page, '[data-debrief="answer"]')).toMatch(/too late/i);
   });
 
   it('has no barriers that axe can find, in either theme', async () => {
@@ -95,14 +69,14 @@ describe('the debrief of a ride that shifted too late', () => {
 
   it('says what went well, the one thing to change, and what to ride next', async () => {
     // The one thing to change is read at once; the rest is a tap away.
-    expect(await text('.end-card [data-debrief="change"]')).toMatch(/pitch/);
+    expect(await text(page, '.end-card [data-debrief="change"]')).toMatch(/pitch/);
     expect(await page.locator('.end-card [data-ride-again]').isVisible()).toBe(true);
     expect(await page.locator('.strip-card').isVisible()).toBe(false);
     await page.click('[data-explain] > summary');
     for (const name of ['well', 'next'])
-      expect((await text(`[data-explain] [data-debrief="${name}"]`)).length).toBeGreaterThan(15);
+      expect((await text(page, `[data-explain] [data-debrief="${name}"]`)).length).toBeGreaterThan(15);
     expect(
-      Number.parseInt(await text('[data-mark="foresight"]').then((t) => /\d+/.exec(t)?.[0] ?? ''), 10),
+      Number.parseInt(await text(page, '[data-mark="foresight"]').then((t) => /\d+/.exec(t)?.[0] ?? ''), 10),
     ).toBeLessThan(60);
   });
 
@@ -114,8 +88,8 @@ describe('the debrief of a ride that shifted too late', () => {
       await page.keyboard.press('n');
       const at = Number.parseInt((await slider.getAttribute('aria-valuetext')) ?? '', 10);
       // The page is painted seldom, and what is read follows the handle.
-      await expect.poll(() => text('.strip-readout')).toContain(`At ${at} m`);
-      const read = await text('.strip-readout');
+      await expect.poll(() => text(page, '.strip-readout')).toContain(`At ${at} m`);
+      const read = await text(page, '.strip-readout');
       if (at >= LATE_M && at < 361) found = read;
     }
     expect(found).toMatch(/\d+\s×\s\d+/);
@@ -124,7 +98,7 @@ describe('the debrief of a ride that shifted too late', () => {
     await expect.poll(() => slider.inputValue()).not.toBe(place);
     // A tenth of a second further may read the same, two seconds do not.
     for (let i = 0; i < 20; i += 1) await page.keyboard.press('ArrowRight');
-    await expect.poll(() => text('.strip-readout')).not.toBe(found);
+    await expect.poll(() => text(page, '.strip-readout')).not.toBe(found);
   });
 
   it('keeps the ride and says so only when it is kept', async () => {
@@ -146,17 +120,17 @@ describe('the debrief of a ride that shifted too late', () => {
   });
 
   it('can be watched again from the pitch, and leads back to the same debrief', async () => {
-    await setSpeed(SPEED);
+    await setSpeed(page, SPEED);
     await page.locator('[data-pitch="0"]').getByRole('button').first().click();
-    await expect.poll(rideState).toBe('riding');
-    await expect.poll(distanceM).toBeGreaterThan(200);
-    const before = await text('[data-hud="gear"]');
+    await expect.poll(() => rideState(page)).toBe('riding');
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(200);
+    const before = await text(page, '[data-hud="gear"]');
     // Watching is watching: keys do not change the ride.
     await page.keyboard.press('ArrowUp');
     await page.waitForTimeout(200);
     expect(before).toMatch(/\d+\s×\s\d+/);
-    await setSpeed(FAST);
-    await expect.poll(view).toBe('debrief');
+    await setSpeed(page, FAST);
+    await expect.poll(() => view(page)).toBe('debrief');
     expect(await page.locator('[data-mark]').count()).toBe(5);
   });
 
@@ -164,7 +138,7 @@ describe('the debrief of a ride that shifted too late', () => {
     await page.goto(`${site.url}#levels`);
     await page.reload();
     await expect.poll(() => page.locator('main').textContent()).toMatch(/Best: \d+ of 100/);
-    expect(await ridesKept()).toBe(1);
+    expect(await stored(page, 'rides')).toHaveLength(1);
   });
 
   it('can be saved as a file, deleted with everything, and taken back, twice as once', async () => {
@@ -174,13 +148,13 @@ describe('the debrief of a ride that shifted too late', () => {
     const file = await (await download).path();
     await page.click('[data-delete-everything]');
     await page.click('[data-delete-sure]');
-    await expect.poll(() => text('.kept-told')).toMatch(/deleted/);
+    await expect.poll(() => text(page, '.kept-told')).toMatch(/deleted/);
     for (let times = 0; times < 2; times += 1) {
       await page.setInputFiles('[data-take-back]', file);
       await expect
-        .poll(() => text('.kept-told'))
+        .poll(() => text(page, '.kept-told'))
         .toMatch(times === 0 ? /[1-9]\d* taken back/ : /^0 taken back/);
-      expect(await ridesKept()).toBe(1);
+      expect(await stored(page, 'rides')).toHaveLength(1);
     }
   });
 

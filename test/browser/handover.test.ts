@@ -4,14 +4,13 @@
  */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { canonicalJson } from '../../src/core/math/hash.ts';
 import { madeUpRecord, planWith, realRecord } from '../core/group/rides.ts';
 import { shuffled } from '../features/handover/given.ts';
 import {
   buildHandoverPage,
-  type BuiltPage,
   giveFiles,
   openDevice,
   paste,
@@ -19,20 +18,10 @@ import {
   ready,
   rideOn,
 } from './handover/page.ts';
-import { type OpenPage, openSite, type Site } from './site.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let built: BuiltPage;
-let site: Site;
-
-beforeAll(async () => {
-  built = await buildHandoverPage();
-  site = await openSite(built.folder);
-});
-
-afterAll(async () => {
-  await site?.close();
-  built?.remove();
-});
+const site = siteForTests(buildHandoverPage);
 
 const PLAN = planWith();
 const NAMES = ['red-fox', 'blue-owl', '~Zoë'];

@@ -12,24 +12,20 @@ import { made, ownPlan, SITE } from '../features/handover/given.ts';
 import { messageOfPlan } from '../../src/features/handover/message.ts';
 import { PASSWORD, startStore, type StoreServer } from '../storage/shared/server.ts';
 import { findChromium } from './chromium.ts';
-import { buildHandoverPage, type BuiltPage, openDevice, rideOn } from './handover/page.ts';
+import { buildHandoverPage, openDevice, rideOn } from './handover/page.ts';
 import { writeFilm } from './handover/film.ts';
-import { browserArguments, onlyThisComputer, openSite, type Site } from './site.ts';
+import { browserArguments, onlyThisComputer } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let built: BuiltPage;
-let site: Site;
+const site = siteForTests(buildHandoverPage);
 let store: StoreServer;
 
 beforeAll(async () => {
-  built = await buildHandoverPage();
-  site = await openSite(built.folder);
   store = await startStore();
 });
 
 afterAll(async () => {
-  await site?.close();
   await store?.close();
-  built?.remove();
 });
 
 describe('joining', () => {

@@ -1,27 +1,11 @@
 /** Help on the road in a real ride: who sees it when, and units as people of a place read them. */
-import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Site } from './site.ts';
-import { openSite } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import { hud, rideState, setSpeed, view } from './gamePage.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const SPEED = 6;
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
-
-const hud = async (page: Page, name: string): Promise<string> =>
-  (await page.locator(`[data-hud="${name}"]`).textContent()) ?? '';
-const mark = (page: Page, name: 'view' | 'rideState'): Promise<string | undefined> =>
-  page.evaluate((key) => document.body.dataset[key], name);
-const setSpeed = (page: Page, speed: number): Promise<unknown> =>
-  page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
+const site = siteForTests();
 
 describe('somebody whose roads are signed in miles', () => {
   it('reads miles an hour, and km/h and metres stay readable for programs', async () => {
@@ -65,14 +49,14 @@ describe('help on the road', () => {
     await page.evaluate(() => {
       location.hash = '#levels';
     });
-    await expect.poll(() => mark(page, 'view')).toBe('levels');
+    await expect.poll(() => view(page)).toBe('levels');
     await page.evaluate(() => {
       location.hash = '#ride/only-you-and-the-road';
     });
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     expect(await shown()).not.toContain('liveMarks');
     await page.keyboard.press('Escape');
-    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('checkbox', { name: 'Marks so far' }).check();
     await page.keyboard.press('Escape');

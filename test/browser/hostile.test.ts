@@ -1,19 +1,14 @@
 /** A handful of hostile inputs in real pages: each is answered, nothing goes uncaught, and the kept rides stay as they are. */
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { copyOf, hostileInput, keptRide } from '../hostile/inputs.ts';
 import { intoPage, keptInPage, PAGE_KINDS } from './hostilePages.ts';
-import { openSite, type Site } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const SEED = 20_261_126;
 const ROUNDS = 2;
 const rides = [1, 2, 3].map(keptRide);
 const ids = rides.map((ride) => ride['id'] as string);
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-afterAll(() => site.close());
+const site = siteForTests();
 
 it('every page that takes something answers, and keeps what was kept', async () => {
   const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#about' });

@@ -9,11 +9,11 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers, misfits } from './barriers.ts';
 import { keptIn, beginOwnPlan } from './clinicVisit.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const SPEED = 40;
-let site: Site;
+const site = siteForTests();
 let coach: OpenPage;
 let tablets: OpenPage[];
 let planId = '';
@@ -38,14 +38,12 @@ async function openDevice(): Promise<OpenPage> {
 }
 
 beforeAll(async () => {
-  site = await openSite();
   coach = await openDevice();
   tablets = [await openDevice(), await openDevice()];
 });
 
 afterAll(async () => {
   await Promise.all([coach, ...(tablets ?? [])].map((one) => one?.close()));
-  await site?.close();
 });
 
 describe('a session on three devices', () => {

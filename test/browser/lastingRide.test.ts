@@ -3,27 +3,15 @@
  * hangs, a part of the game that cannot be fetched, a browser without canvas or sound.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type OpenPage, openSite, type Site } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import { distanceM, rideState, setSpeed, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** Ride time over real time. */
 const SPEED = 4;
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
-
-const state = (page: Page): Promise<string | undefined> =>
-  page.evaluate(() => document.body.dataset['rideState']);
-const view = (page: Page): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
-const riddenM = async (page: Page): Promise<number> =>
-  Number.parseInt((await page.locator('[data-hud="distance"]').textContent()) ?? '', 10);
+const site = siteForTests();
 
 /** Opens the site in a small window, which is drawn quickly, without the worker that keeps its files, and with something done to the page before it begins. */
 async function open(before?: () => void): Promise<OpenPage> {
@@ -38,17 +26,17 @@ async function open(before?: () => void): Promise<OpenPage> {
 }
 
 async function ride(page: Page, speed = SPEED): Promise<void> {
-  await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), speed);
+  await setSpeed(page, speed);
   await page.click('[data-ride-next]');
   if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
-  await expect.poll(() => state(page)).toBe('riding');
+  await expect.poll(() => rideState(page)).toBe('riding');
 }
 
 describe('a picture that throws once', () => {
   it('stops the ride with a sentence, and the ride goes on where it was', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(20);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(20);
     await page.evaluate(() => {
       const { prototype } = CanvasRenderingContext2D;
       const real = Object.getOwnPropertyDescriptor(prototype, 'drawImage') ?? {};
@@ -57,10 +45,10 @@ describe('a picture that throws once', () => {
         throw new Error('no picture');
       };
     });
-    await expect.poll(() => state(page)).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     await page.locator('[data-trouble="ride"]').waitFor();
     await expect.poll(() => page.getAttribute('[data-trouble-kept]', 'data-trouble-kept')).toBe('true');
-    const stoppedM = await riddenM(page);
+    const stoppedM = await distanceM(page);
     const saving = page.waitForEvent('download');
     await page.click('[data-save-report]');
     const report = await (await saving).createReadStream().then(async (stream) => {
@@ -72,11 +60,11 @@ describe('a picture that throws once', () => {
     expect(report.ride.ticks).toBeGreaterThan(120);
     // The key of the pause rides on, as in any other pause.
     await page.keyboard.press('KeyP');
-    await expect.poll(() => state(page)).toBe('riding');
-    expect(await riddenM(page)).toBeGreaterThanOrEqual(stoppedM - 1);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(stoppedM + 3);
+    await expect.poll(() => rideState(page)).toBe('riding');
+    expect(await distanceM(page)).toBeGreaterThanOrEqual(stoppedM - 1);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(stoppedM + 3);
     await page.keyboard.press('Escape');
-    await expect.poll(() => state(page)).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     expect(await page.locator('[data-trouble]').count()).toBe(0);
     await close();
   });
@@ -84,7 +72,7 @@ describe('a picture that throws once', () => {
   it('and a picture that throws again and again ends with the ride kept', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(20);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(20);
     await page.evaluate(() => {
       CanvasRenderingContext2D.prototype.drawImage = () => {
         throw new Error('never again');
@@ -104,7 +92,7 @@ describe('a picture that is asked for no more', () => {
   it('stops the ride with a sentence, and the ride goes on where it was', async () => {
     const { page, close } = await open();
     await ride(page, 2);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(10);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(10);
     await page.evaluate(() => {
       const real = window.requestAnimationFrame;
       window.requestAnimationFrame = () => {
@@ -113,9 +101,9 @@ describe('a picture that is asked for no more', () => {
       };
     });
     await page.locator('[data-trouble="ride"]').waitFor();
-    const stoppedM = await riddenM(page);
+    const stoppedM = await distanceM(page);
     await page.click('[data-ride-on]');
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(stoppedM + 3);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(stoppedM + 3);
     await close();
   });
 });
@@ -124,9 +112,9 @@ describe('a page that dies in the middle of a ride', () => {
   it('offers the ride at the next visit, and it goes on to its end and is kept once', async () => {
     const { page, context, close } = await open();
     await ride(page);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(60);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(60);
     await page.keyboard.press('ArrowDown');
-    const beforeM = await riddenM(page);
+    const beforeM = await distanceM(page);
     const second = await context.newPage();
     await second.goto(site.url);
     await second.locator('[data-ride-next]').waitFor();
@@ -139,12 +127,12 @@ describe('a page that dies in the middle of a ride', () => {
     await crashed;
     await page.close();
     await second.locator('[data-go-on]').waitFor();
-    await second.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+    await setSpeed(second, SPEED);
     await second.click('[data-go-on]');
-    await expect.poll(() => state(second)).toBe('riding');
+    await expect.poll(() => rideState(second)).toBe('riding');
     // Two seconds of riding at four times the speed, at most ten metres each.
-    expect(await riddenM(second)).toBeGreaterThan(beforeM - 25);
-    await second.evaluate(() => Object.assign(window, { __rideTestSpeed: 24 }));
+    expect(await distanceM(second)).toBeGreaterThan(beforeM - 25);
+    await setSpeed(second, 24);
     await expect.poll(() => view(second)).toBe('debrief');
     await expect.poll(() => second.getAttribute('[data-saved]', 'data-saved')).toBe('saved');
     await second.goto(`${site.url}#start`);
@@ -233,9 +221,9 @@ describe('a browser', () => {
     });
     const { page, problems, close } = opened;
     await ride(page, 4);
-    await expect.poll(() => riddenM(page)).toBeGreaterThan(30);
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(30);
     await page.keyboard.press('Escape');
-    await expect.poll(() => state(page)).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     expect(await page.locator('[data-trouble]').count()).toBe(0);
     expect(problems).toEqual([]);
     await close();

@@ -3,21 +3,11 @@
  * left and everything on it reached with the keyboard alone.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Site } from './site.ts';
-import { openSite } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import { rideState, view } from './gamePage.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
-
-const view = (page: Page): Promise<string | undefined> => page.evaluate(() => document.body.dataset['view']);
+const site = siteForTests();
 
 /** Counts every tap a script makes. */
 function thumb(page: Page): {
@@ -40,7 +30,7 @@ describe('somebody new', () => {
     const { taps, tap } = thumb(page);
     await tap('[data-ride-next]');
     await tap('[data-accept]');
-    await expect.poll(() => page.evaluate(() => document.body.dataset['rideState'])).toMatch(/ready|riding/);
+    await expect.poll(() => rideState(page)).toMatch(/ready|riding/);
     expect(taps()).toBeLessThanOrEqual(2);
     expect(problems).toEqual([]);
     await close();
@@ -58,7 +48,7 @@ describe('somebody new', () => {
     await page.keyboard.type('36');
     await tap('[data-ride-this]');
     await tap('[data-accept]');
-    await expect.poll(() => page.locator('[data-hud="gear"]').textContent()).toMatch(/^36 × \d\d$/);
+    await expect.poll(() => page.locator('[data-hud="gear"]').textContent()).toMatch(/^36\s×\s\d\d$/);
     expect(taps()).toBeLessThanOrEqual(6);
     expect(problems).toEqual([]);
     await close();

@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { siteHeaders } from '../../.ci/policy.mjs';
+import { rideState, setSpeed, stored, view } from './gamePage.ts';
 import { builtSiteFolder, type OpenPage, openSite, type Site } from './site.ts';
 
 /** Drawn quickly. */
@@ -34,8 +35,6 @@ afterAll(async () => {
   for (const one of [folder, tamperedSite]) rmSync(one, { recursive: true, force: true });
 });
 
-const view = (page: Page) => page.evaluate(() => document.body.dataset['view']);
-const rideState = (page: Page) => page.evaluate(() => document.body.dataset['rideState']);
 const VERSION = 'meta[name="test-version"]';
 const version = (page: Page) => page.locator(VERSION).getAttribute('content');
 /** The site's own; copies of rides lie in another. */
@@ -51,7 +50,7 @@ async function installed(page: Page): Promise<void> {
 }
 
 async function beginRide(page: Page): Promise<void> {
-  await page.evaluate((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
+  await setSpeed(page, SPEED);
   await page.click('[data-ride-next]');
   const cautions = page.locator('[data-accept]');
   if ((await cautions.count()) > 0) await cautions.click();
@@ -68,21 +67,7 @@ async function rideToDebrief(page: Page): Promise<void> {
 }
 
 /** Rides in the browser's own database. */
-const ridesKept = (page: Page): Promise<number> =>
-  page.evaluate(
-    () =>
-      new Promise<number>((resolve, reject) => {
-        const request = indexedDB.open('before-the-hill');
-        request.addEventListener('error', () => reject(new Error('no database')));
-        request.addEventListener('success', () => {
-          const count = request.result.transaction('rides').objectStore('rides').count();
-          count.addEventListener('success', () => {
-            request.result.close();
-            resolve(count.result);
-          });
-        });
-      }),
-  );
+const ridesKept = async (page: Page): Promise<number> => (await stored(page, 'rides')).length;
 
 /** Publishes a version that differs in its page, as a build would. */
 function publishNewer(number: number): void {

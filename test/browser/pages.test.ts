@@ -3,11 +3,10 @@
  * too small for a thumb, and addresses that lead somewhere and back.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
-import { stored } from './benchPage.ts';
-import type { Site } from './site.ts';
-import { openSite } from './site.ts';
+import { stored } from './gamePage.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const addresses = [
   '#start',
@@ -21,15 +20,7 @@ const addresses = [
   '#about',
 ];
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = siteForTests();
 
 async function chooseTheme(page: Page, theme: string): Promise<void> {
   await page.getByRole('button', { name: 'Settings' }).click();

@@ -3,37 +3,20 @@
  * only at what anybody could look at: instruments, buttons, the page's marks, the network and the console.
  */
 import type { CDPSession, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { distanceM, hud, rideState, setSpeed, view } from './gamePage.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** Ride time over real time once the hands have done their work; a kilometre then takes about ten seconds. */
 const SPEED = 20;
 /** Drawn quickly, where nothing hangs on what is beside what. */
 const SMALL = { width: 640, height: 360 };
 
-let site: Site;
+const site = siteForTests();
 
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
-
-const hud = async (page: Page, name: string): Promise<string> =>
-  (await page.locator(`[data-hud="${name}"]`).textContent()) ?? '';
-const mark = (page: Page, name: 'view' | 'rideState'): Promise<string | undefined> =>
-  page.evaluate((key) => document.body.dataset[key], name);
 const loadedEngine = (open: OpenPage): boolean => open.addresses.some((address) => /phaser/i.test(address));
-
-async function setSpeed(page: Page, speed: number): Promise<void> {
-  await page.evaluate((value) => {
-    Object.assign(window, { __rideTestSpeed: value });
-  }, speed);
-}
 
 /** What the instruments say until the ride is over, every text once. */
 async function watchToTheEnd(page: Page): Promise<Record<string, Set<string>>> {
@@ -68,7 +51,7 @@ describe('the start page', () => {
     expect(open.addresses.filter((address) => /\.(webm|mp3)/.test(address))).toEqual([]);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     expect(loadedEngine(open)).toBe(true);
     expect(open.problems).toEqual([]);
     await open.close();
@@ -83,7 +66,7 @@ describe('a ride with keys', () => {
     await page.keyboard.press('Enter');
     await page.locator('[data-accept]').waitFor();
     await page.keyboard.press('Enter');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
 
     const gear = await hud(page, 'gear');
     expect(gear).toMatch(/^\d+\s×\s\d+$/);
@@ -105,7 +88,7 @@ describe('a ride with keys', () => {
     expect(seen['speed']?.size).toBeGreaterThan(3);
     expect(seen['distance']?.size).toBeGreaterThan(20);
     expect(seen['cue']?.size).toBeGreaterThan(1);
-    expect([await mark(page, 'view'), await mark(page, 'rideState')]).toEqual(['debrief', 'finished']);
+    expect([await view(page), await rideState(page)]).toEqual(['debrief', 'finished']);
     expect(await page.locator('canvas').count()).toBe(0);
     expect(open.problems).toEqual([]);
     await open.close();
@@ -117,13 +100,13 @@ describe('a ride with keys', () => {
     await setSpeed(page, 2);
     await page.click('[data-ride-next]');
     await page.click('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
-    await expect.poll(async () => Number.parseInt(await hud(page, 'distance'), 10)).toBeGreaterThan(5);
+    await expect.poll(() => rideState(page)).toBe('riding');
+    await expect.poll(() => distanceM(page)).toBeGreaterThan(5);
     expect(await barriers(page)).toEqual([]);
-    expect(await mark(page, 'rideState')).toBe('riding');
+    expect(await rideState(page)).toBe('riding');
     await page.keyboard.down('Space');
     await page.evaluate(() => window.dispatchEvent(new Event('blur')));
-    expect(await mark(page, 'rideState')).toBe('paused');
+    expect(await rideState(page)).toBe('paused');
     await page.keyboard.up('Space');
     const distance = await hud(page, 'distance');
     await page.waitForTimeout(700);
@@ -134,9 +117,9 @@ describe('a ride with keys', () => {
     await expect.poll(() => hud(page, 'distance')).not.toBe(distance);
     expect(await hud(page, 'pressure')).toBe('steady');
     await page.keyboard.press('Escape');
-    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     await page.keyboard.press('KeyP');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     expect(open.problems).toEqual([]);
     await open.close();
   });
@@ -171,7 +154,7 @@ describe('a ride with thumbs on an upright phone', () => {
     const { page } = open;
     await page.tap('[data-ride-next]');
     await page.tap('[data-accept]');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     const gear = await hud(page, 'gear');
     await page.tap('[data-pad="rear-easier"]');
     await expect.poll(() => hud(page, 'gear')).not.toBe(gear);
@@ -192,15 +175,15 @@ describe('a ride with thumbs on an upright phone', () => {
     await setSpeed(page, SPEED);
     const seen = await watchToTheEnd(page);
     expect(seen['distance']?.size).toBeGreaterThan(20);
-    expect(await mark(page, 'view')).toBe('debrief');
+    expect(await view(page)).toBe('debrief');
     await page.locator('[data-guess], [data-end]:not([data-end="open"])').first().waitFor();
     if ((await page.locator('[data-guess]').count()) > 0) await page.tap('[data-guess="about-right"]');
     await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
     expect(await page.locator('.strip-card [data-track="shifts"] [data-shift]').count()).toBeGreaterThan(0);
     await page.tap('[data-ride-again]');
-    await expect.poll(() => mark(page, 'rideState')).toBe('riding');
+    await expect.poll(() => rideState(page)).toBe('riding');
     await page.tap('[data-pad="pause"]');
-    await expect.poll(() => mark(page, 'rideState')).toBe('paused');
+    await expect.poll(() => rideState(page)).toBe('paused');
     expect(open.problems).toEqual([]);
     await open.close();
   });

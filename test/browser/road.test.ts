@@ -1,19 +1,16 @@
 /** "On the road" in a real browser: files in, numbers out, a pitch ridden again; and nothing of where or when is kept or sent. */
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { NAMED_HABITS } from '../../src/core/virtual/riders.ts';
 import { madeRide, roadOfPitches } from '../core/recorded/made.ts';
 import { barriers, misfits } from './barriers.ts';
-import { gpx, hurry, rideToTheEnd, stored } from './benchPage.ts';
-import { openSite, type Site } from './site.ts';
+import { gpx, hurry, rideToTheEnd } from './benchPage.ts';
+import { stored } from './gamePage.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** Everything in the made files that says where, when or who. */
 const PERSONAL = ['Sunday', 'lake', '47.0', '8.00', 'T09:', '09:3', '2026-05-17', '"lat"', '"lon"', 'trkpt'];
 
-let site: Site;
-beforeAll(async () => {
-  site = await openSite();
-});
-afterAll(() => site.close());
+const site = siteForTests();
 
 describe('recorded rides', () => {
   it('are looked at, kept as numbers only, and ridden again beside the marks of the game', async () => {

@@ -2,23 +2,13 @@
  * The storage in a real browser: what it keeps, gives away, takes in and deletes, and what it does with a database
  * that is broken or newer. Connections that fail, full disks and pages that die have tests of their own.
  */
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { ExportFile } from '../../src/storage/types.ts';
-import { buildStoragePage, dumpOf, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
-import { type OpenPage, openSite, type Site } from './site.ts';
+import { buildStoragePage, dumpOf, idsIn, openIn, saveIn } from '../storage/page.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let built: StoragePage;
-let site: Site;
-
-beforeAll(async () => {
-  built = await buildStoragePage();
-  site = await openSite(built.folder);
-});
-
-afterAll(async () => {
-  await site?.close();
-  built?.remove();
-});
+const site = siteForTests(buildStoragePage);
 
 const SAVED = { saved: true };
 

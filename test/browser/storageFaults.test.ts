@@ -3,22 +3,13 @@
  * want the database, transactions that are aborted or never end. What could not be saved is not called so.
  */
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { buildStoragePage, dumpOf, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
-import { type OpenPage, openSite, type Site } from './site.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 let built: StoragePage;
-let site: Site;
-
-beforeAll(async () => {
-  built = await buildStoragePage();
-  site = await openSite(built.folder);
-});
-
-afterAll(async () => {
-  await site?.close();
-  built?.remove();
-});
+const site = siteForTests(async () => (built = await buildStoragePage()));
 
 type Transaction = (this: IDBDatabase, ...given: Parameters<IDBDatabase['transaction']>) => IDBTransaction;
 type Put = (this: IDBObjectStore, ...given: Parameters<IDBObjectStore['put']>) => IDBRequest<IDBValidKey>;
@@ -36,19 +27,32 @@ async function emptyTab(context: BrowserContext): Promise<Page> {
   return page;
 }
 
+/** Another tab, which has the database open as `window.held`. */
+async function holdingTab(context: BrowserContext): Promise<Page> {
+  const page = await emptyTab(context);
+  await page.evaluate(
+    (name) =>
+      new Promise<void>((resolve) => {
+        const request = indexedDB.open(name, 1);
+        request.addEventListener('success', () => {
+          Object.assign(window, { held: request.result });
+          resolve();
+        });
+      }),
+    NAME,
+  );
+  return page;
+}
+
 describe('opening', () => {
   it('that hangs is given up, and adopted with all that was ridden meanwhile when it succeeds late', async () => {
     const { page, context, close } = await fresh();
     // This tab holds the database and a deletion waits for it; opening then waits for the deletion.
-    const holder = await emptyTab(context);
+    const holder = await holdingTab(context);
     await holder.evaluate(
       (name) =>
         new Promise<void>((resolve) => {
-          const request = indexedDB.open(name, 1);
-          request.addEventListener('success', () => {
-            Object.assign(window, { held: request.result });
-            indexedDB.deleteDatabase(name).addEventListener('blocked', () => resolve());
-          });
+          indexedDB.deleteDatabase(name).addEventListener('blocked', () => resolve());
         }),
       NAME,
     );
@@ -72,15 +76,7 @@ describe('opening', () => {
 
   it('that another tab blocks is called so', async () => {
     const { page, context, close } = await fresh();
-    const holder = await emptyTab(context);
-    await holder.evaluate(
-      (name) =>
-        new Promise<void>((resolve) => {
-          const request = indexedDB.open(name, 1);
-          request.addEventListener('success', () => resolve());
-        }),
-      NAME,
-    );
+    await holdingTab(context);
     // As if this page were of a later version, which has to upgrade what the other tab holds.
     await page.evaluate(() => {
       const open = indexedDB.open.bind(indexedDB);

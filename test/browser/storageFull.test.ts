@@ -4,23 +4,13 @@
  * is there with its recording, or it is said that it is not.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildStoragePage, idsIn, openIn, saveIn, type StoragePage } from '../storage/page.ts';
-import { type OpenPage, openSite, type Site } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import { buildStoragePage, idsIn, openIn, saveIn } from '../storage/page.ts';
 import { words } from '../../src/words/words.ts';
+import { openSite, type OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let built: StoragePage;
-let site: Site;
-
-beforeAll(async () => {
-  built = await buildStoragePage();
-  site = await openSite(built.folder);
-});
-
-afterAll(async () => {
-  await site?.close();
-  built?.remove();
-});
+const site = siteForTests(buildStoragePage);
 
 const SAVED = { saved: true };
 const FULL = { saved: false, code: 'disk-full', localBackup: true };

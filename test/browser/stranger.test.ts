@@ -4,20 +4,16 @@
  * with two buttons.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { OpenPage, Screen, Site } from './site.ts';
-import { openSite } from './site.ts';
+import { describe, expect, it } from 'vitest';
+import type { OpenPage, Screen } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
 /** The road takes two minutes; a stranger's hands are as much faster. */
 const SPEED = 3;
 const LOOK_EVERY_MS = 60;
 const KEYS: Readonly<Record<string, string>> = { '↓': 'ArrowDown', '↑': 'ArrowUp', Space: 'Space' };
 
-let site: Site;
-beforeAll(async () => {
-  site = await openSite();
-});
-afterAll(async () => site?.close());
+const site = siteForTests();
 
 /** Everything that can be read, line by line. */
 const linesOf = (page: Page): Promise<string[]> =>

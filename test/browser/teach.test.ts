@@ -3,20 +3,18 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../assets/words/carry.ts';
 import { TEACH_AUDIENCES } from '../../src/core/group/sessionPlan.ts';
 import { barriers } from './barriers.ts';
-import type { OpenPage, Site } from './site.ts';
-import { openSite } from './site.ts';
+import type { OpenPage } from './site.ts';
+import { siteForTests } from './siteForTests.ts';
 
-let site: Site;
+const site = siteForTests();
 let open: OpenPage;
 
 beforeAll(async () => {
-  site = await openSite();
   open = await site.openPage({ width: 1024, height: 768, address: '#teach' });
 });
 
 afterAll(async () => {
   await open?.close();
-  await site?.close();
 });
 
 /** The fullest: shorter sessions have the same parts with less in them. */

@@ -1,25 +1,17 @@
 /** Several riders on one device in a real browser: their own keys, pads and recordings, and the debrief of each. */
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { barriers } from './barriers.ts';
-import type { Site } from './site.ts';
-import { openSite } from './site.ts';
+import { setSpeed, view } from './gamePage.ts';
+import { siteForTests } from './siteForTests.ts';
 
 const SPEED = 16;
 
-let site: Site;
-
-beforeAll(async () => {
-  site = await openSite();
-});
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = siteForTests();
 
 describe('two at once', () => {
   it('each has keys and a ride of their own, a pause is for both, and both can be looked at', async () => {
     const { page, problems, close } = await site.openPage({ width: 1280, height: 720, address: '#two' });
-    await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+    await setSpeed(page, SPEED);
     await page.locator('[data-ride-two]').waitFor();
     const [left, right] = [0, 1].map((seat) => page.locator(`[data-seat="${seat}"]`)) as [
       ReturnType<typeof page.locator>,
@@ -59,7 +51,7 @@ describe('two at once', () => {
     await expect.poll(() => page.locator('[data-best]').count()).toBe(2);
     expect(await page.locator('[data-best]').first().textContent()).toMatch(/^Best of 2 rides: \d+/);
     await page.click('[data-look="1"]');
-    await expect.poll(() => page.evaluate(() => document.body.dataset['view'])).toBe('debrief');
+    await expect.poll(() => view(page)).toBe('debrief');
     await expect.poll(() => page.locator('main').textContent()).toMatch(/together with others/);
     // Nothing of two riders is counted among the rides of whoever owns this device.
     await page.evaluate(() => {
@@ -152,7 +144,7 @@ describe('two at once', () => {
       touch: true,
       address: '#two',
     });
-    await page.evaluate((value) => Object.assign(window, { __rideTestSpeed: value }), SPEED);
+    await setSpeed(page, SPEED);
     await page.locator('[data-ride-two]').waitFor();
     // A phone has no room for two at once.
     expect(await page.inputValue('[name="two-way"]:checked')).toBe('relay');

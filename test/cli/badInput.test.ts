@@ -6,24 +6,14 @@ import { mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { BROKEN_LEVELS } from '../core/level/brokenLevels.ts';
-import { levelFile, repository, run, start, workshop } from './workshop.ts';
+import { levelFile, repository, run, start, workshop, WHO } from './workshop.ts';
 
 const shop = workshop();
 const level = levelFile('one-pitch-announced');
 const brokenJson = shop.write('broken.json', '{"schema": 1');
 const notes = shop.write('notes.txt', 'keep me');
-const rideWords = [
-  'ride',
-  '--level',
-  level,
-  '--bike',
-  'road-2x11',
-  '--rider',
-  'adult-weekly',
-  '--player',
-  'never',
-];
-const steadyWords = ['steady', '--bike', 'road-2x11', '--rider', 'adult-weekly'];
+const rideWords = ['ride', '--level', level, ...WHO, '--player', 'never'];
+const steadyWords = ['steady', ...WHO];
 mkdirSync(shop.path('folder.ndjson'));
 
 /** Words, and what the sentence must speak of. */

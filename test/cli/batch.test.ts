@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { joinedRows, groupsOf, partOf, rowsOfGroup } from '../../src/cli/verbs/batch.ts';
 import { readArgs } from '../../src/cli/common/args.ts';
 import { batch } from '../../src/cli/verbs/batch.ts';
-import { json, levelFile, run, start, workshop } from './workshop.ts';
+import { json, levelFile, run, start, workshop, WHO } from './workshop.ts';
 
 const shop = workshop();
 const level = levelFile('one-pitch-announced');
@@ -35,19 +35,7 @@ describe('batch', () => {
         ),
       ),
     );
-    const one = json(
-      'ride',
-      '--level',
-      level,
-      '--bike',
-      'road-2x11',
-      '--rider',
-      'adult-weekly',
-      '--player',
-      'late',
-      '--seed',
-      '2',
-    );
+    const one = json('ride', '--level', level, ...WHO, '--player', 'late', '--seed', '2');
     const same = rows[1]?.split(',') ?? [];
     expect(Number(same[5])).toBeCloseTo(one['finishedS'] as number, 6);
     expect(Number(same[8])).toBeCloseTo(one['total'] as number, 1);

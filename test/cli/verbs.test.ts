@@ -6,12 +6,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { BIKES, RIDERS } from '../../src/core/model/presets.ts';
-import { json, levelFile, repository, run, start, workshop } from './workshop.ts';
+import { json, levelFile, repository, run, start, workshop, WHO } from './workshop.ts';
 
 const shop = workshop();
 const level = levelFile('one-pitch-announced');
-const who = ['--bike', 'road-2x11', '--rider', 'adult-weekly'];
-const ride = (...more: string[]): string[] => ['ride', '--level', level, ...who, ...more];
+const ride = (...more: string[]): string[] => ['ride', '--level', level, ...WHO, ...more];
 
 type Gear = Record<string, number | boolean>;
 
@@ -87,7 +86,7 @@ describe('steady', () => {
   ])(
     'on slope %s with wind %s and %s W, forces and power balance by its own constants',
     (slope, wind, power) => {
-      const a = json('steady', ...who, '--slope', slope, '--wind', wind, '--power', power) as Record<
+      const a = json('steady', ...WHO, '--slope', slope, '--wind', wind, '--power', power) as Record<
         string,
         number
       >;
@@ -106,7 +105,7 @@ describe('steady', () => {
   );
 
   it('takes the rider’s own power if none is given, and names what it used', () => {
-    const a = json('steady', ...who, '--slope=-0.01');
+    const a = json('steady', ...WHO, '--slope=-0.01');
     expect([a['powerW'], a['slopeRatio'], a['windMps']]).toEqual([180, -0.01, 0]);
     expect(a['totalMassKg']).toBe(83.5);
   });
@@ -158,7 +157,7 @@ describe('ride', () => {
   );
 
   it('gives the same answer every time, and another road for another seed', () => {
-    const rolling = ['ride', '--level', levelFile('rolling-road'), ...who, '--player', 'early'];
+    const rolling = ['ride', '--level', levelFile('rolling-road'), ...WHO, '--player', 'early'];
     expect(run(...rolling, '--json').out).toBe(run(...rolling, '--json').out);
     const other = json(...rolling, '--seed', '7');
     expect(other['seed']).toBe(7);
@@ -237,7 +236,7 @@ describe('replay', () => {
   it('a ride on a level that is not bundled wants the file, and only the right one', () => {
     const bundled = JSON.parse(readFileSync(level, 'utf8')) as Record<string, unknown>;
     shop.write('own.json', JSON.stringify({ ...bundled, id: 'own', joinM: 17 }));
-    const file = json('ride', '--level', shop.path('own.json'), ...who, '--player', 'never') as {
+    const file = json('ride', '--level', shop.path('own.json'), ...WHO, '--player', 'never') as {
       recording: unknown;
     };
     const path = shop.write('own-ride.json', JSON.stringify(file.recording));
@@ -257,7 +256,7 @@ describe('as a process', () => {
   it('prints sentences and tables for people', () => {
     expect(start(repository, 'help').status).toBe(0);
     expect(run('gears', '--bike', 'kids-20-1x7').out).toMatch(/32\s×\s14[\s\S]*must take up \d+ teeth/);
-    expect(run('steady', ...who, '--slope', '0').out).toMatch(/180 W on 0\.0 %[\s\S]*km\/h, best in/);
+    expect(run('steady', ...WHO, '--slope', '0').out).toMatch(/180 W on 0\.0 %[\s\S]*km\/h, best in/);
     expect(run(...ride('--player', 'late')).out).toMatch(/rear easier[\s\S]*Finished after/);
   });
 });

@@ -15,6 +15,9 @@ export const repository = fileURLToPath(new URL('../../', import.meta.url));
 /** A level file by its id. */
 export const levelFile = (id: string): string => join(repository, 'levels', `${id}.json`);
 
+/** Whom most runs are about. */
+export const WHO: readonly string[] = ['--bike', 'road-2x11', '--rider', 'adult-weekly'];
+
 /** A folder that is gone when the tests of the file are over. */
 export function workshop() {
   const folder = mkdtempSync(join(tmpdir(), 'command-line-'));

@@ -11,8 +11,8 @@ import { packPlan, packRecords } from '../../src/core/transfer/pack.ts';
 import { writeRideFile } from '../../src/core/transfer/rideFile.ts';
 import { levelToBytes, packBytes } from '../../src/core/transfer/share.ts';
 import { plainClimb } from '../core/gpx/files.ts';
-import { levelById, madeUpRecord, recordingOf } from '../core/group/rides.ts';
-import { BUNDLED } from '../core/ride/worlds.ts';
+import { madeUpRecord, recordingOf } from '../core/group/rides.ts';
+import { BUNDLED, levelById } from '../core/ride/worlds.ts';
 
 /** Where an input goes. */
 export const KINDS = [

@@ -19,7 +19,8 @@ import { sentenceOf } from '../../src/words/problems.ts';
 import { words } from '../../src/words/words.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { codeOf, gpxText, northward, trackText } from '../core/gpx/files.ts';
-import { levelById, planWith, recordingOf } from '../core/group/rides.ts';
+import { planWith, recordingOf } from '../core/group/rides.ts';
+import { levelById } from '../core/ride/worlds.ts';
 
 const handover = words('handover');
 

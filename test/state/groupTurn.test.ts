@@ -1,18 +1,15 @@
 /** A turn of a group in the reducer of the pages: begun once, led back to its session, never begun by an address. */
 import type { RideResult } from '../../src/core/coach/results.ts';
 import { describe, expect, it } from 'vitest';
-import { parseLevel } from '../../src/core/level/parse.ts';
 import { BIKES, riderById } from '../../src/core/model/presets.ts';
 import { hashOf } from '../../src/state/address.ts';
 import type { GroupTurn } from '../../src/state/groupTurn.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
-import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
+import { levelById } from '../core/ride/worlds.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
-const parsed = parseLevel(file);
-if (!parsed.ok) throw new Error('the level of this test does not parse');
-const levels = [parsed.level];
+const levels = [levelById('one-pitch-announced')];
 const after = (state: State, ...actions: Action[]): State => actions.reduce(reduce, state);
 const start = initialState(levels, keys, '');
 const recording = { checkpoints: ['0'] } as unknown as RideResult['recording'];

@@ -1,7 +1,4 @@
 /** Jobs and recordings the worker's tests share: a short bundled road, and a late rider on it. */
-import { readFileSync } from 'node:fs';
-import { parseLevelText } from '../../src/core/level/parse.ts';
-import type { Level } from '../../src/core/level/schema.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../src/core/model/types.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
@@ -9,14 +6,7 @@ import { NAMED_HABITS, virtualRider } from '../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { type RideJob, setupOfJob } from '../../src/core/ride/job.ts';
 import { worldOfJob } from '../../src/core/ride/world.ts';
-
-/** A bundled level by its id. */
-export function levelById(id: string): Level {
-  const file = new URL(`../../levels/${id}.json`, import.meta.url);
-  const parsed = parseLevelText(readFileSync(file, 'utf8'));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return parsed.level;
-}
+import { levelById } from '../core/ride/worlds.ts';
 
 /** The road bike on a level with one pitch. */
 export function someJob(): RideJob {

@@ -5,7 +5,8 @@ import { keyOfJob } from '../../src/core/ride/job.ts';
 import { replayRecording } from '../../src/core/ride/run.ts';
 import { type Call, Cancelled } from '../../src/worker/rpc.ts';
 import { createWorkshop } from '../../src/worker/workshop.ts';
-import { lateRecording, levelById, someJob } from './rides.ts';
+import { levelById } from '../core/ride/worlds.ts';
+import { lateRecording, someJob } from './rides.ts';
 
 const job = someJob();
 

@@ -3,9 +3,9 @@
  * closed tab costs two seconds at most. One record says what is ridden, others hold the recording piece by piece;
  * whether a ride is still being ridden somewhere is told by a lock that ends with its tab.
  */
-import { levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
+import { setupOfJob } from '../../core/ride/job.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import {
@@ -116,7 +116,7 @@ class Writer implements Journal {
     this.#storage = storage;
     this.#index = partCount;
     this.#letGo = holdLock(id);
-    const setup = { levelId: level.id, levelHash: levelHash(level), seed: level.seed, bike, rider, autoEase };
+    const setup = setupOfJob({ level, seed: level.seed, bike, rider, autoEase });
     this.#head = { rest, level, turn, physicsVersion: PHYSICS_VERSION, setup };
     // Before the pedals turn, so that the first seconds have one thing less to wait for.
     this.#writeHead().catch(() => undefined);

@@ -6,6 +6,7 @@ import { createGuide, type Guide } from '../../core/coach/guide.ts';
 import type { RideResult } from '../../core/coach/results.ts';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { setupOfJob } from '../../core/ride/job.ts';
 import type { Recording } from '../../core/ride/recording.ts';
 import { type LiveRide, startRide } from '../../core/ride/run.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
@@ -513,14 +514,8 @@ class Session implements RideSession {
   #recording(): Recording {
     const { level } = this.#options;
     const { bike, rider } = this.#ride.world.machine;
-    return this.#ride.recording({
-      levelId: level.id,
-      levelHash: levelHash(level),
-      seed: level.seed,
-      bike,
-      rider,
-      autoEase: this.#ride.world.autoEase,
-    });
+    const { autoEase } = this.#ride.world;
+    return this.#ride.recording(setupOfJob({ level, seed: level.seed, bike, rider, autoEase }));
   }
 }
 

@@ -4,6 +4,7 @@
  */
 import { clamp } from '../math/numbers.ts';
 import { courseOfLevel } from './build.ts';
+import { BARE_ROAD } from './own.ts';
 import { type Aids, type Level, LEVEL_SCHEMA, STEEPEST_RATIO } from './schema.ts';
 
 const NO_AIDS: Aids = {
@@ -257,14 +258,7 @@ function blank(): Omit<
 > {
   return {
     schema: LEVEL_SCHEMA,
-    rung: 0,
-    joinM: 10,
-    stopLinesM: [],
-    winds: [],
-    surfaces: [],
-    hidden: [],
-    cues: [],
+    ...BARE_ROAD,
     weights: { cadence: 1.5, foresight: 2, easing: 1, chainLine: 0.5, economy: 0.5 },
-    light: 'day',
   };
 }

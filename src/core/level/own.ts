@@ -17,3 +17,18 @@ export const OWN_LEVEL: Pick<Level, 'teaches' | 'audience' | 'seed' | 'aids' | '
   weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
   passMark: 70,
 };
+
+/** A road with nothing along it, beside the ladder. */
+export const BARE_ROAD: Pick<
+  Level,
+  'rung' | 'joinM' | 'stopLinesM' | 'winds' | 'surfaces' | 'hidden' | 'cues' | 'light'
+> = {
+  rung: 0,
+  joinM: 10,
+  stopLinesM: [],
+  winds: [],
+  surfaces: [],
+  hidden: [],
+  cues: [],
+  light: 'day',
+};

@@ -5,6 +5,7 @@
 import { createHasher } from '../math/hash.ts';
 import { LIMITS } from '../math/limits.ts';
 import { bytesFromText, textFromBytes } from './base64.ts';
+import { BARE_ROAD } from '../level/own.ts';
 import { type ParseResult, parseLevel } from '../level/parse.ts';
 import type { Problem } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
@@ -91,19 +92,8 @@ function checkSum(version: number, text: string): string {
   return hasher.digest();
 }
 
-const USUAL = {
-  joinM: 10,
-  stopLinesM: [],
-  winds: [],
-  surfaces: [],
-  hidden: [],
-  cues: [],
-  light: 'day',
-  rung: 0,
-};
-
 function withoutUsual(level: Level): Record<string, unknown> {
-  const usual = new Map(Object.entries(USUAL).map(([key, value]) => [key, JSON.stringify(value)]));
+  const usual = new Map(Object.entries(BARE_ROAD).map(([key, value]) => [key, JSON.stringify(value)]));
   return Object.fromEntries(
     Object.entries(level).filter(([key, value]) => JSON.stringify(value) !== usual.get(key)),
   );

@@ -2,7 +2,7 @@
  * Levels to begin with, ids for new ones, and sensible first values for what is added to a road. Pure but for the
  * chance in an id.
  */
-import { OWN_LEVEL } from '../../core/level/own.ts';
+import { BARE_ROAD, OWN_LEVEL } from '../../core/level/own.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import { pieceLengthM } from '../../core/course/build.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
@@ -37,19 +37,12 @@ export function freshLevel(title: string, sentence: string): Level {
     title,
     sentence,
     ...OWN_LEVEL,
-    rung: 0,
-    joinM: 10,
+    ...BARE_ROAD,
     pieces: [
       { kind: 'flat', lengthM: 120 },
       { kind: 'pitch', lengthM: 80, slopeRatio: 0.07 },
       { kind: 'flat', lengthM: 120 },
     ],
-    stopLinesM: [],
-    winds: [],
-    surfaces: [],
-    hidden: [],
-    cues: [],
-    light: 'day',
   };
 }
 

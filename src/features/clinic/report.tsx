@@ -9,6 +9,7 @@ import { ridesOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
 import { planTitle } from '../../words/group.ts';
+import { fileNameOf } from '../../words/fileName.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -25,7 +26,7 @@ export function Report({
   const [named, setNamed] = useState(false);
   const [asking, setAsking] = useState(false);
   const rides = ridesOf(session, saved.records, apart);
-  const name = fileName(planTitle(session.plan));
+  const name = fileNameOf(planTitle(session.plan), say('report-fileName'));
   const csv = (): void => onSaveFile(`${name}.csv`, csvReport(rides));
   const json = (): void => onSaveFile(`${name}.json`, `${JSON.stringify(jsonReport(rides), null, 1)}\n`);
   return (
@@ -90,13 +91,4 @@ function Sure(props: {
       </div>
     </Dialog>
   );
-}
-
-/** A title as a file name: letters and digits of any script, dashes between. */
-function fileName(title: string): string {
-  const plain = title
-    .toLocaleLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    .replaceAll(/^-+|-+$/g, '');
-  return plain === '' ? say('report-fileName') : plain;
 }

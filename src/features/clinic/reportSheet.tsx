@@ -4,6 +4,7 @@ import type { RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import { bikeById } from '../../core/model/presets.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { outsideLines } from '../../words/cautions.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -144,21 +145,15 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
     m === null || m === undefined ? say('picture-table-none') : placeAtFoot(m, format);
   return (
     <table class="report-pitches">
-      <thead>
-        <tr>
-          {[
-            say('report-pitch'),
-            say('report-caught'),
-            say('report-timing'),
-            say('report-group'),
-            say('report-best'),
-          ].map((title) => (
-            <th key={title} scope="col">
-              {title}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead
+        names={[
+          say('report-pitch'),
+          say('report-caught'),
+          say('report-timing'),
+          say('report-group'),
+          say('report-best'),
+        ]}
+      />
       <tbody>
         {road.pitches.map((pitch) => (
           <tr

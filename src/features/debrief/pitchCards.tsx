@@ -7,6 +7,7 @@ import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftText } from '../../charts/readout.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { words } from '../../words/words.ts';
 import { sayPitchTitle } from './say.ts';
 import type { Speech } from './speech.ts';
@@ -155,15 +156,7 @@ function PitchShifts(props: PitchTableProps): JSX.Element {
   return (
     <table>
       <caption>{say('card-table')}</caption>
-      <thead>
-        <tr>
-          {[say('card-who'), say('card-where'), chart('table-change'), chart('table-feel')].map((name) => (
-            <th key={name} scope="col">
-              {name}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead names={[say('card-who'), say('card-where'), chart('table-change'), chart('table-feel')]} />
       <tbody>
         {rows.map(([who, shift]) => (
           <tr>

@@ -11,6 +11,7 @@ import {
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { PassedLimit } from '../../core/model/gearLimits.ts';
 import type { TradeOff } from '../../core/model/gearParts.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { SideBySide } from './sideBySide.tsx';
@@ -77,15 +78,7 @@ export function PartsTable(
   const { own, candidates, format, onTake } = props;
   return (
     <table class="gear-candidates">
-      <thead>
-        <tr>
-          {[say('parts'), ...headsOf(format)].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead names={[say('parts'), ...headsOf(format)]} />
       <tbody class="own" data-parts="own">
         <tr>
           <th scope="rowgroup">

@@ -6,6 +6,7 @@ import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { px } from '../../charts/lines.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/useWidth.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { lowestTeeth } from './answer.ts';
@@ -114,13 +115,7 @@ function Figures({ own, other, parts, format }: Props): JSX.Element {
   ];
   return (
     <table class="gear-figures">
-      <thead>
-        <tr>
-          <th scope="col">{say('compare-figure')}</th>
-          <th scope="col">{say('yours')}</th>
-          <th scope="col">{parts}</th>
-        </tr>
-      </thead>
+      <TableHead names={[say('compare-figure'), say('yours'), parts]} />
       <tbody>
         {rows.map(([head, tell]) => (
           <tr key={head}>

@@ -11,6 +11,7 @@ import { buildMachine } from '../../core/model/machine.ts';
 import type { Bike, Gear, Machine, Rider } from '../../core/model/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { signPath } from '../../ui/signs.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
@@ -257,15 +258,7 @@ function StairsTable(
   return (
     <ScrollBox class="scroll-table gear-scroll" label={say('table')}>
       <table>
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead names={heads} />
         <tbody>
           {steps.map(({ gear, rise, others }) => (
             <tr key={keyOf(gear)}>

@@ -8,6 +8,7 @@ import { sortOut } from '../../core/group/records/merge.ts';
 import { type DeviceStatus, deviceStatus } from '../../core/group/records/missing.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { common } from '../../words/common.ts';
@@ -108,15 +109,7 @@ function Tablets({ collected, now }: CollectProps): JSX.Element {
     <div class="tablets-scroll">
       <table class="tablets" data-rides={rides}>
         <caption class="unseen">{say('collect-tablets')}</caption>
-        <thead>
-          <tr>
-            {COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {say(`column-${column}`)}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead names={COLUMNS.map((column) => say(`column-${column}`))} />
         <tbody>
           {devices.map((device) => (
             <Tablet key={device.deviceId} {...{ device, now }} />

@@ -6,6 +6,7 @@ import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coa
 import type { CheckedApart } from '../../core/level/generate.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
@@ -217,15 +218,7 @@ function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX
       <summary>{say('check-table')}</summary>
       <ScrollBox class="progress-scroll" label={say('check-table')}>
         <table>
-          <thead>
-            <tr>
-              {(['date', 'role', 'total'] as const).map((head) => (
-                <th key={head} scope="col">
-                  {say(`table-${head}`)}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <TableHead names={(['date', 'role', 'total'] as const).map((head) => say(`table-${head}`))} />
           <tbody>
             {group.rides.map(({ result, role }) => (
               <tr key={result.id}>

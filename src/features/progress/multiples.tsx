@@ -5,6 +5,7 @@ import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { Dot } from './dot.tsx';
@@ -154,15 +155,7 @@ function RideTable({ rides, date, format }: MultiplesProps): JSX.Element {
   return (
     <ScrollBox class="progress-scroll" label={say('marks-table')}>
       <table>
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {say(head)}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead names={heads.map((head) => say(head))} />
         <tbody>
           {rides.toReversed().map((ride) => (
             <tr key={ride.id}>

@@ -11,6 +11,7 @@ import {
 } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { writeMonth } from '../../words/dates.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
@@ -75,15 +76,7 @@ function Months({ rides, results, format }: Omit<Props, 'onForget'>): JSX.Elemen
   return (
     <ScrollBox class="scroll-table road-scroll" label={say('all-byMonth')}>
       <table class="road-months">
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead names={heads} />
         <tbody>
           {byMonth(rides).map(({ month, means }) => (
             <tr key={month ?? ''} data-month={month ?? ''}>

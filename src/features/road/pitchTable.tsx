@@ -4,6 +4,7 @@ import type { KeptResult } from '../../core/coach/results.ts';
 import type { KeptPitch } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
@@ -27,16 +28,7 @@ export function PitchTable({ pitches, results, onAgain, label, format }: Props):
   return (
     <ScrollBox class="scroll-table road-scroll" label={label}>
       <table class="road-pitches">
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-            {onAgain !== null && <th scope="col">{say('table-again')}</th>}
-          </tr>
-        </thead>
+        <TableHead names={heads}>{onAgain !== null && <th scope="col">{say('table-again')}</th>}</TableHead>
         <tbody>
           {pitches.map((pitch, i) => (
             <tr

@@ -22,6 +22,7 @@ import { LENGTHS_MIN, planIdOf, sessionPlan } from './plans.ts';
 import type { TeachServices } from './services.ts';
 import { CardsSheet, CertificateSheet, HomeSheet, PlanSheet } from './sheets.tsx';
 import { common } from '../../words/common.ts';
+import { fileNameOf } from '../../words/fileName.ts';
 import { words } from '../../words/words.ts';
 import './teach.css';
 
@@ -102,7 +103,8 @@ function PlanPage(
 ): JSX.Element {
   const { plan, levels, services, changing } = props;
   const level = levels.find(({ id }) => id === plan.levelId) ?? null;
-  const save = (): void => services.saveSessionPlan(`${fileName(plan.title)}.json`, sessionPlanText(plan));
+  const save = (): void =>
+    services.saveSessionPlan(`${fileNameOf(plan.title, say('fileName'))}.json`, sessionPlanText(plan));
   return (
     <Sheet title={plan.title}>
       <div class="teach-tools buttons">
@@ -204,13 +206,4 @@ function Home(props: {
       </div>
     </Sheet>
   );
-}
-
-/** A title as a file name: letters and digits of any script, dashes between. */
-function fileName(title: string): string {
-  const plain = title
-    .toLocaleLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    .replaceAll(/^-+|-+$/g, '');
-  return plain === '' ? say('fileName') : plain;
 }

@@ -39,6 +39,15 @@ function labelsFor({ ink, paper }: MachineTones, deviceScale: number): Labels {
   };
 }
 
+/** The stretch that is drawn (m), and where its places, its surface and its lower edge are on the canvas (px). */
+interface View {
+  readonly fromM: number;
+  readonly seenM: number;
+  readonly column: (m: number) => number;
+  readonly line: (m: number) => number;
+  readonly baseY: number;
+}
+
 export class RoadAheadView {
   readonly #canvas: HTMLCanvasElement;
   readonly #course: Course;
@@ -107,15 +116,19 @@ export class RoadAheadView {
     );
     const middle = this.#middleHeight(fromM, fromM + ROAD_AHEAD_M + BEHIND_M);
     const baseY = this.#height - 17;
-    const line = (m: number) =>
-      (baseY + 22) / 2 - (roadHeightM(this.#course, m) - middle) * this.#heightPxPerM;
-    const column = (m: number) => (m - fromM) * this.#pxPerM;
-    this.#fillGround(canvas, fromM, seenM, column, line, baseY);
-    this.#hatch(canvas, fromM, seenM, column, line, baseY);
-    this.#tear(canvas, seenM, column, baseY, fromM);
-    this.#profile(canvas, fromM, seenM, column, line);
-    this.#marks(canvas, frame, seenM, column, line, baseY);
-    this.#percents(canvas, frame, seenM, column, line);
+    const view: View = {
+      fromM,
+      seenM,
+      baseY,
+      line: (m) => (baseY + 22) / 2 - (roadHeightM(this.#course, m) - middle) * this.#heightPxPerM,
+      column: (m) => (m - fromM) * this.#pxPerM,
+    };
+    this.#fillGround(canvas, view);
+    this.#hatch(canvas, view);
+    this.#tear(canvas, view);
+    this.#profile(canvas, view);
+    this.#marks(canvas, frame, view);
+    this.#percents(canvas, frame, view);
   }
 
   #middleHeight(fromM: number, toM: number): number {
@@ -129,14 +142,7 @@ export class RoadAheadView {
     return (low + high) / 2;
   }
 
-  #fillGround(
-    canvas: Context,
-    fromM: number,
-    seenM: number,
-    column: (m: number) => number,
-    line: (m: number) => number,
-    baseY: number,
-  ): void {
+  #fillGround(canvas: Context, { fromM, seenM, column, line, baseY }: View): void {
     canvas.fillStyle = this.#tones.sand;
     canvas.beginPath();
     canvas.moveTo(column(fromM), baseY);
@@ -147,14 +153,7 @@ export class RoadAheadView {
     canvas.fill();
   }
 
-  #hatch(
-    canvas: Context,
-    fromM: number,
-    seenM: number,
-    column: (m: number) => number,
-    line: (m: number) => number,
-    baseY: number,
-  ): void {
+  #hatch(canvas: Context, { fromM, seenM, column, line, baseY }: View): void {
     canvas.strokeStyle = this.#tones.ink;
     canvas.lineWidth = 1.1;
     canvas.beginPath();
@@ -168,13 +167,7 @@ export class RoadAheadView {
     canvas.stroke();
   }
 
-  #profile(
-    canvas: Context,
-    fromM: number,
-    seenM: number,
-    column: (m: number) => number,
-    line: (m: number) => number,
-  ): void {
+  #profile(canvas: Context, { fromM, seenM, column, line }: View): void {
     canvas.strokeStyle = this.#tones.ink;
     canvas.lineWidth = 2.6;
     canvas.lineJoin = 'round';
@@ -185,7 +178,7 @@ export class RoadAheadView {
   }
 
   /** Beyond sight a blank sheet with a torn edge lies over the strip. */
-  #tear(canvas: Context, seenM: number, column: (m: number) => number, baseY: number, fromM: number): void {
+  #tear(canvas: Context, { fromM, seenM, column, baseY }: View): void {
     if (seenM >= Math.min(fromM + ROAD_AHEAD_M + BEHIND_M, this.#course.lengthM)) return;
     const x = column(seenM);
     canvas.beginPath();
@@ -204,14 +197,7 @@ export class RoadAheadView {
       this.#labels.sight.draw(canvas, say('outOfSight'), (x + this.#width) / 2, baseY / 2 + 2, this.#width);
   }
 
-  #marks(
-    canvas: Context,
-    frame: RideFrame,
-    seenM: number,
-    column: (m: number) => number,
-    line: (m: number) => number,
-    baseY: number,
-  ): void {
+  #marks(canvas: Context, frame: RideFrame, { seenM, column, line, baseY }: View): void {
     canvas.fillStyle = this.#tones.ink;
     for (let mark = 1; mark * this.#formats.markM <= LAST_MARK_M; mark++) {
       const aheadM = mark * this.#formats.markM;
@@ -235,13 +221,7 @@ export class RoadAheadView {
     canvas.stroke();
   }
 
-  #percents(
-    canvas: Context,
-    frame: RideFrame,
-    seenM: number,
-    column: (m: number) => number,
-    line: (m: number) => number,
-  ): void {
+  #percents(canvas: Context, frame: RideFrame, { seenM, column, line }: View): void {
     for (const part of this.#parts) {
       const from = Math.max(part.fromM, frame.distanceM + 8);
       const to = Math.min(part.toM, seenM - 4, frame.distanceM + ROAD_AHEAD_M - 8);

@@ -22,6 +22,22 @@ export function deviceScale(): number {
   return Math.max(1, Math.min(MOST_DEVICE_SCALE, window.devicePixelRatio || 1));
 }
 
+/** Gives a canvas of the page a size (CSS pixels) in device pixels, and answers with what draws on it. */
+export function sizeCanvas(
+  canvas: HTMLCanvasElement,
+  width: number,
+  height: number,
+): CanvasRenderingContext2D {
+  const scale = deviceScale();
+  canvas.width = Math.round(width * scale);
+  canvas.height = Math.round(height * scale);
+  canvas.style.width = `${width}px`;
+  canvas.style.height = `${height}px`;
+  const context = canvas.getContext('2d');
+  if (!context) throw new Error('This browser offers no 2D canvas.');
+  return context;
+}
+
 /**
  * Blank sheet of `width` x `height` CSS pixels at `scale` device pixels each; nothing shows through an opaque one, which
  * browsers copy instead of mixing it with what lies below.

@@ -7,7 +7,7 @@ import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
-import { deviceScale } from '../paint/sheet.ts';
+import { deviceScale, sizeCanvas } from '../paint/sheet.ts';
 import { pitchRadiusM } from './toothing.ts';
 
 type Context = CanvasRenderingContext2D;
@@ -51,13 +51,7 @@ export class ChainTopView {
   /** `width` and `height` in CSS pixels; the front of the bike is to the right. */
   constructor(canvas: HTMLCanvasElement, bike: Bike, tones: MachineTones, width: number, height: number) {
     this.#deviceScale = deviceScale();
-    canvas.width = Math.round(width * this.#deviceScale);
-    canvas.height = Math.round(height * this.#deviceScale);
-    canvas.style.width = `${width}px`;
-    canvas.style.height = `${height}px`;
-    const context = canvas.getContext('2d');
-    if (!context) throw new Error('This browser offers no 2D canvas.');
-    this.#context = context;
+    this.#context = sizeCanvas(canvas, width, height);
     this.#canvas = canvas;
     this.#bike = bike;
     this.#tones = tones;

@@ -7,7 +7,7 @@ import { RATED_W } from '../../core/model/motor.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
-import { createSheet, deviceScale } from '../paint/sheet.ts';
+import { createSheet, deviceScale, sizeCanvas } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
 import { drawSeated } from './seated.ts';
@@ -66,14 +66,8 @@ export class DrivetrainView {
   ) {
     this.#still = still;
     this.#deviceScale = deviceScale();
-    canvas.width = Math.round(width * this.#deviceScale);
-    canvas.height = Math.round(height * this.#deviceScale);
-    canvas.style.width = `${width}px`;
-    canvas.style.height = `${height}px`;
-    const context = canvas.getContext('2d');
-    if (!context) throw new Error('This browser offers no 2D canvas.');
     this.#canvas = canvas;
-    this.#context = context;
+    this.#context = sizeCanvas(canvas, width, height);
     this.#bike = bike;
     this.#tones = tones;
     this.#route = new ChainRoute(bike);

@@ -14,6 +14,7 @@ import { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { BIKES, bikeById, riderById } from '../../../src/core/model/presets.ts';
+import { PLAIN } from '../ride/worlds.ts';
 
 const bike = bikeById('road-2x11')!;
 const rider = riderById('adult-new')!;
@@ -21,12 +22,7 @@ const rider = riderById('adult-new')!;
 /** A climb between two level stretches. */
 function climb(lengthM: number, slopeRatio: number): Course {
   return buildCourse({
-    joinM: 10,
-    seed: 1,
-    stopLinesM: [],
-    winds: [],
-    surfaces: [],
-    hidden: [],
+    ...PLAIN,
     pieces: [
       { kind: 'flat', lengthM: 100 },
       { kind: 'climb', lengthM, slopeRatio },

@@ -12,7 +12,8 @@ import { spreadOf, spreadSeries } from '../../../src/core/group/picture/spread.t
 import { hashJson } from '../../../src/core/math/hash.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import type { Recording } from '../../../src/core/ride/recording.ts';
-import { bundledRemarker, levelById, madeUpRecord, realRecord } from './rides.ts';
+import { bundledRemarker, madeUpRecord, realRecord } from './rides.ts';
+import { levelById } from '../ride/worlds.ts';
 
 const LEVEL = 'three-little-hills';
 const who = (seq: number, nickname: string, attempt: number) => ({ deviceId: 'a', seq, nickname, attempt });

@@ -11,8 +11,8 @@ import {
   shorterWays,
 } from '../../../src/core/group/minutes.ts';
 import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
-import { BUNDLED, bike, rider } from '../ride/worlds.ts';
-import { levelById, planWith } from './rides.ts';
+import { BUNDLED, bike, rider, levelById } from '../ride/worlds.ts';
+import { planWith } from './rides.ts';
 
 const find = (id: string) => BUNDLED.find(({ level }) => level.id === id)?.level;
 

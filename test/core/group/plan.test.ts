@@ -4,8 +4,8 @@ import { type ClinicPlan, parsePlan, parsePlanText } from '../../../src/core/gro
 import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import { levelOfTurn } from '../../../src/core/group/turn.ts';
 import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
-import { BUNDLED } from '../ride/worlds.ts';
-import { levelById, planWith } from './rides.ts';
+import { BUNDLED, levelById } from '../ride/worlds.ts';
+import { planWith } from './rides.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
 
 const known = new Set(BUNDLED.map(({ level }) => level.id));

@@ -8,7 +8,8 @@ import {
 } from '../../../src/core/group/records/record.ts';
 import { parseRecord, parseRecordText } from '../../../src/core/group/records/recordFile.ts';
 import { cleanText, isCleanText } from '../../../src/core/group/texts.ts';
-import { bundledRemarker, levelById, madeUpRecord, realRecord, recordingOf, VERSION } from './rides.ts';
+import { bundledRemarker, madeUpRecord, realRecord, recordingOf, VERSION } from './rides.ts';
+import { levelById } from '../ride/worlds.ts';
 
 const real = realRecord({ deviceId: 'tablet-1', seq: 1, nickname: 'red-fox', attempt: 1 }, 0.4);
 const made = madeUpRecord({ deviceId: 'tablet-1', seq: 7 });

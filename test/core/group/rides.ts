@@ -11,24 +11,18 @@ import {
   usualRecordId,
 } from '../../../src/core/group/records/record.ts';
 import { createRemarker, type Remarker } from '../../../src/core/group/records/remark.ts';
-import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
+import { setupOfJob } from '../../../src/core/ride/job.ts';
 import type { Recording } from '../../../src/core/ride/recording.ts';
 import { habitsForSkill, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
-import { BUNDLED, bike, rider } from '../ride/worlds.ts';
+import { BUNDLED, bike, levelById, rider } from '../ride/worlds.ts';
 
 export const VERSION = RULES_VERSION;
-
-/** A bundled level that must exist. */
-export function levelById(id: string): Level {
-  const found = BUNDLED.find(({ level }) => level.id === id);
-  if (found === undefined) throw new Error(`no level ${id}`);
-  return found.level;
-}
 
 /** A sound plan, with some parts changed. */
 export function planWith(changes: Partial<ClinicPlan> = {}): ClinicPlan {
@@ -53,16 +47,9 @@ export function planWith(changes: Partial<ClinicPlan> = {}): ClinicPlan {
 /** The recording of a virtual rider of some skill. */
 export function recordingOf(level: Level, skill: number, seed: number, bikeId = 'kids-24-1x8'): Recording {
   const riderId = bikeId.startsWith('kids') ? 'child-9' : 'adult-weekly';
-  const setup = {
-    levelId: level.id,
-    levelHash: levelHash(level),
-    seed: level.seed,
-    bike: bike(bikeId),
-    rider: rider(riderId),
-    autoEase: false,
-  };
-  const world = buildRideWorld(courseOfLevel(level), setup.bike, setup.rider);
-  return rideThrough(world, virtualRider(world, habitsForSkill(skill), seed)).recording(setup);
+  const job = { level, seed: level.seed, bike: bike(bikeId), rider: rider(riderId), autoEase: false };
+  const world = buildRideWorld(courseOfLevel(level), job.bike, job.rider);
+  return rideThrough(world, virtualRider(world, habitsForSkill(skill), seed)).recording(setupOfJob(job));
 }
 
 /** A remarker that knows the bundled levels. */

@@ -2,6 +2,7 @@
 import * as fc from 'fast-check';
 import { levelFromRoad } from '../../../src/core/gpx/level.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
+import { OWN_LEVEL } from '../../../src/core/level/own.ts';
 import type { LevelEdit, LevelPiece, PlacedList } from '../../../src/core/level/edit.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { gpxText, northward, roadOf, trackText } from '../gpx/files.ts';
@@ -14,21 +15,9 @@ export function levelOf(parts: Record<string, unknown>): Level {
     id: 'bench',
     title: 'Bench',
     sentence: 'Try it.',
-    teaches: 'everything',
-    audience: 'everyone',
+    ...OWN_LEVEL,
     seed: 3,
     pieces: [{ kind: 'flat', lengthM: 400 }],
-    aids: {
-      roadAhead: true,
-      nextStep: false,
-      clickTrack: false,
-      pressureHint: true,
-      liveMarks: false,
-      chainView: true,
-      cues: true,
-    },
-    weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
-    passMark: 70,
     ...parts,
   });
   if (!made.ok)

@@ -3,7 +3,7 @@
  * and nearly the same on a finer grid.
  */
 import { describe, expect, test } from 'vitest';
-import { buildCourse, type CoursePlan } from '../../../src/core/course/build.ts';
+import { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { cadenceAtRpm, gearAt } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
@@ -17,16 +17,9 @@ import type { RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld, startState } from '../../../src/core/ride/world.ts';
 import { countManoeuvres } from '../../../src/core/coach/shifts.ts';
 import { groundOf, LEVELS, PAIRS } from '../coach/riding.ts';
+import { PLAIN } from '../ride/worlds.ts';
 
 const FOOT_M = 200;
-const PLAIN: Omit<CoursePlan, 'pieces'> = {
-  joinM: 10,
-  seed: 1,
-  stopLinesM: [],
-  winds: [],
-  surfaces: [],
-  hidden: [],
-};
 
 function worldOn(course: Course, bikeId: string, riderId: string): RideWorld {
   return buildRideWorld(course, bikeById(bikeId)!, riderById(riderId)!);

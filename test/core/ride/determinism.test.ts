@@ -3,28 +3,21 @@
  * same fingerprints, and a recording survives being written and read.
  */
 import { describe, expect, it } from 'vitest';
-import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
+import { setupOfJob } from '../../../src/core/ride/job.ts';
 import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
 import { commandsByTick, parseRecording, type Recording } from '../../../src/core/ride/recording.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
-import { BUNDLED, bike, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
+import { bike, levelById, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
 import { recordingSentence } from '../../../src/cli/common/spoken.ts';
 
 /** A virtual rider's ride on a bundled level, as a recording. */
 function record(levelId: string, name: NamedRider, bikeId: string, riderId: string, autoEase = false) {
-  const level = BUNDLED.find(({ level: { id } }) => id === levelId)?.level;
-  if (level === undefined) throw new Error(`no bundled level ${levelId}`);
-  const setup = {
-    levelId: level.id,
-    levelHash: levelHash(level),
-    seed: level.seed,
-    bike: bike(bikeId),
-    rider: rider(riderId),
-    autoEase,
-  };
+  const level = levelById(levelId);
+  const setup = setupOfJob({ level, seed: level.seed, bike: bike(bikeId), rider: rider(riderId), autoEase });
   const build = () =>
     buildRideWorld(courseOfLevel(level, setup.seed), setup.bike, setup.rider, { autoEase: setup.autoEase });
   const world = build();

@@ -5,10 +5,11 @@
  */
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { BIKES, RIDERS } from '../../../src/core/model/presets.ts';
 import type { Bike } from '../../../src/core/model/types.ts';
+import { setupOfJob } from '../../../src/core/ride/job.ts';
 import { parseRecording } from '../../../src/core/ride/recording.ts';
 import { replayRecording, startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand, RideState, RideWorld } from '../../../src/core/ride/types.ts';
@@ -97,14 +98,7 @@ function setUp(s: Stream) {
     refusesCrossed: s.electronic,
   };
   const { level } = parsed;
-  const setup = {
-    levelId: level.id,
-    levelHash: levelHash(level),
-    seed: level.seed,
-    bike,
-    rider,
-    autoEase: s.autoEase,
-  };
+  const setup = setupOfJob({ level, seed: level.seed, bike, rider, autoEase: s.autoEase });
   const build = (): RideWorld => buildRideWorld(courseOfLevel(level), bike, rider, { autoEase: s.autoEase });
   return { setup, build };
 }

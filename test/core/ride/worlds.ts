@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { CoursePlan } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -28,6 +29,23 @@ export const BUNDLED: readonly { readonly file: string; readonly text: string; r
       if (!parsed.ok) throw new Error(`${file}: ${parsed.problems.map(sentenceOf).join(' ')}`);
       return { file, text, level: parsed.level };
     });
+
+/** A bundled level by its id. */
+export function levelById(id: string): Level {
+  const found = BUNDLED.find(({ level }) => level.id === id);
+  if (found === undefined) throw new Error(`no bundled level ${id}`);
+  return found.level;
+}
+
+/** What a road is made of besides its pieces: nothing. */
+export const PLAIN: Omit<CoursePlan, 'pieces'> = {
+  joinM: 10,
+  seed: 1,
+  stopLinesM: [],
+  winds: [],
+  surfaces: [],
+  hidden: [],
+};
 
 /** A road of one slope from end to end, without any join, or with a slope for every metre. */
 export function literalCourse(

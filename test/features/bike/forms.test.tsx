@@ -7,21 +7,15 @@ import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { OwnBikeForm } from '../../../src/features/bike/bikeForm.tsx';
 import { RiderForm } from '../../../src/features/bike/riderForm.tsx';
 import { words } from '../../../src/words/words.ts';
+import { rootForTests } from '../../ui/rootForTests.ts';
 
 const say = words('bike');
 const bike = bikeById('trekking-3x8') as Bike;
 const weekly = riderById('adult-weekly') as Rider;
 
-let app: HTMLElement;
-
-beforeEach(() => {
-  app = document.createElement('div');
-  document.body.append(app);
-});
+const app = rootForTests();
 
 afterEach(() => {
-  render(null, app);
-  app.remove();
   vi.useRealTimers();
 });
 

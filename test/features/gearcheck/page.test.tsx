@@ -1,13 +1,10 @@
 /** The gear check as a person finds it, with outcomes that were really ridden on a bundled road. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { carriedWords, languages } from '../../../assets/words/carry.ts';
 import { gearCandidates, gearOutcome } from '../../../src/core/coach/gearCheck.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
-import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { gearStairs } from '../../../src/core/model/gearStairs.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
@@ -22,18 +19,13 @@ import { stairsLayout } from '../../../src/features/gearcheck/stairsLayout.ts';
 import { tradeText } from '../../../src/features/gearcheck/candidates.tsx';
 import { common } from '../../../src/words/common.ts';
 import { speak, take, words } from '../../../src/words/words.ts';
+import { levelById } from '../../core/ride/worlds.ts';
 
 const say = words('gearcheck');
 
 const format = createFormat('metric', 'en-GB');
 const bike = bikeById('road-2x11') as Bike;
 const rider = riderById('adult-new') as Rider;
-
-function levelById(id: string): Level {
-  const parsed = parseLevelText(readFileSync(join(process.cwd(), `levels/${id}.json`), 'utf8'));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return parsed.level;
-}
 
 /** A bundled road whose pitch is long and steep enough for this rider's lowest gear to be too hard. */
 const bundled = levelById('one-pitch-announced');

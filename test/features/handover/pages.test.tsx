@@ -3,7 +3,7 @@
  * what is told in one sentence, and that texts from outside stay texts.
  */
 import { render } from 'preact';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { EMPTY_SET, mergeSets } from '../../../src/core/group/records/merge.ts';
 import { parsePlan } from '../../../src/core/group/plan.ts';
 import { sealRecord } from '../../../src/core/group/records/record.ts';
@@ -28,20 +28,14 @@ import { planTitle } from '../../../src/words/group.ts';
 import { speak, take, words } from '../../../src/words/words.ts';
 import { madeUpRecord, planWith } from '../../core/group/rides.ts';
 import { ownLevel } from '../../core/group/rides.ts';
+import { rootForTests } from '../../ui/rootForTests.ts';
 
 const say = words('handover');
 const format = createFormat('metric', 'en-GB');
 const send = (): void => undefined;
-let root: HTMLElement;
-
-beforeEach(() => {
-  root = document.createElement('div');
-  document.body.append(root);
-});
+const root = rootForTests();
 
 afterEach(() => {
-  render(null, root);
-  root.remove();
   delete document.documentElement.dataset['motion'];
 });
 

@@ -8,10 +8,11 @@ import { createFormat } from '../../../src/words/format.ts';
 import { FreeRideForm, type FreeRideFormProps } from '../../../src/features/levels/freeRideForm.tsx';
 import { decodeFreeRide, encodeFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
 import { words } from '../../../src/words/words.ts';
+import { rootForTests } from '../../ui/rootForTests.ts';
 
 const say = words('levels');
 
-let app: HTMLElement;
+const app = rootForTests();
 let ridden: FreeRideWish[] = [];
 
 async function show(change: Partial<FreeRideFormProps> = {}): Promise<void> {
@@ -41,14 +42,10 @@ const push = (selector: string): Promise<void> => act(() => one(selector).click(
 const sliders = (): HTMLInputElement[] => [...app.querySelectorAll<HTMLInputElement>('input[type="range"]')];
 
 beforeEach(() => {
-  app = document.createElement('div');
-  document.body.append(app);
   ridden = [];
 });
 
 afterEach(() => {
-  render(null, app);
-  app.remove();
   vi.unstubAllGlobals();
 });
 

@@ -3,13 +3,14 @@ import { KeptSection } from '../../../src/ui/kept.tsx';
 import type { KeptResult } from '../../../src/core/coach/results.ts';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { chancePoints } from '../../../src/core/coach/progress.ts';
 import { noServices } from '../../app/noServices.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { checkGroups } from '../../../src/features/progress/checks.ts';
 import { ProgressPage, type ProgressProps } from '../../../src/features/progress/progress.tsx';
 import { words } from '../../../src/words/words.ts';
+import { rootForTests } from '../../ui/rootForTests.ts';
 
 const say = words('progress');
 
@@ -37,7 +38,7 @@ function ride(change: Partial<KeptResult> & { readonly day?: number } = {}): Kep
 const check = (total: number, day: number, change: Partial<KeptResult> = {}): KeptResult =>
   ride({ kind: 'check', levelId: 'check-ride', levelTitle: 'Check ride', total, day, ...change });
 
-let app: HTMLElement;
+const app = rootForTests();
 let calls: string[] = [];
 
 const told = (name: string) => async (): Promise<{ ok: boolean; sentence: string }> => {
@@ -72,14 +73,7 @@ const push = (selector: string): Promise<void> =>
   act(() => app.querySelector<HTMLElement>(selector)?.click()) as Promise<void>;
 
 beforeEach(() => {
-  app = document.createElement('div');
-  document.body.append(app);
   calls = [];
-});
-
-afterEach(() => {
-  render(null, app);
-  app.remove();
 });
 
 describe('check rides', () => {

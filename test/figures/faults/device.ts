@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from 'playwright-core';
 import { hashJson } from '../../../src/core/math/hash.ts';
-import { hurry, putShortLevel } from '../../browser/clinicVisit.ts';
+import { openWithShortLevel } from '../../browser/clinicVisit.ts';
 import { rideText } from '../../browser/benchPage.ts';
 import { NAMES, type Site } from '../../browser/site.ts';
 import type { Bag, Promises } from './journeys.ts';
@@ -158,10 +158,7 @@ async function rideOnce(page: Page): Promise<void> {
 export async function makeDevice(site: Site): Promise<Device> {
   const open = await site.openPage({ width: 1024, height: 768, context: { serviceWorkers: 'block' } });
   const { page, context } = open;
-  await hurry(page, SPEED);
-  await page.goto(`${site.url}#about`);
-  await page.locator('[data-save-everything]').waitFor();
-  await putShortLevel(page);
+  await openWithShortLevel(page, site.url, SPEED);
   await page.goto(`${site.url}#levels`);
   await page.reload();
   for (let i = 0; i < 2; i += 1) {

@@ -64,15 +64,11 @@ export interface RideRecord {
 }
 
 /** What the shell knows of a ride that was just finished. */
-interface RecordInput {
-  readonly id: string;
-  readonly planId: string;
-  readonly deviceId: string;
-  readonly seq: number;
-  readonly nickname: string;
-  readonly attempt: number;
-  readonly rideIndex: number;
-  readonly version: string;
+interface RecordInput
+  extends Pick<
+    RideRecord,
+    'id' | 'planId' | 'deviceId' | 'seq' | 'nickname' | 'attempt' | 'rideIndex' | 'version'
+  > {
   readonly recording: Recording;
   readonly report: Pick<RideReport, 'total' | 'marks' | 'pitches'>;
 }
