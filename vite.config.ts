@@ -94,8 +94,6 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'happy-dom',
-          // Each test takes down what it puts up; a document and the rooms anew for each file would take as long as the tests.
-          isolate: false,
           include: [`${roomsWithDocument}/${testFiles}`],
           benchmark: { include: [] },
         },
