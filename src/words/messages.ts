@@ -364,16 +364,17 @@ export interface Messages {
   };
   road: Plain<
     | 'intro' | 'opening' | 'openFailed' | 'limits' | 'unknown' | 'bring-title' | 'bring-what' | 'bring-otherBike' | 'bring-teeth' | 'bring-files' | 'bring-metres' | 'bring-feet' | 'bring-privacy' | 'useless-no-times' | 'useless-no-cadence'
-    | 'useless-no-road' | 'ride-powerUnknown' | 'ride-powerHelped' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already' | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first' | 'table-atFoot'
-    | 'table-cadence' | 'table-best' | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title' | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides' | 'all-fall'
-    | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
+    | 'useless-no-road' | 'ride-powerUnknown' | 'ride-powerHelped' | 'ride-heightsUnknown' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already' | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first'
+    | 'table-atFoot' | 'table-cadence' | 'table-best' | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title' | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides'
+    | 'all-fall' | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
   > & {
     'late-heights': { way: Text }; 'bring-bike': { parts: Text; tyre: Text }; 'bring-reading': { share: Text }; 'bring-judging': { done: Text; all: Text }; 'refused': { name: Text }; 'ride-title': { month: Text; length: Text };
     'ride-titleNoMonth': { length: Text }; 'ride-named': { title: Text; file: Text }; 'ride-pitchesOf': { title: Text }; 'ride-summary': { found: number; readable: Text }; 'ride-changes': { per: 'mile' | 'km'; changes: Text };
-    'ride-inBand': { share: Text }; 'ride-power': { watts: Text }; 'picture-desc': { own: Text }; 'picture-descBest': { own: Text; best: Text }; 'table-name': { slope: Text; length: Text }; 'table-bestDone': { place: Text; share: Text };
-    'table-rideThis': { pitch: Text }; 'table-inGame': { foresight: Text; total: Text }; 'table-notMade': { pitch: Text }; 'place-before': { metres: Text }; 'place-beforePm': { metres: Text; pm: Text }; 'place-after': { metres: Text };
-    'place-afterPm': { metres: Text; pm: Text }; 'level-title': { slope: Text; length: Text }; 'all-mean': { rides: number; pitches: number }; 'all-counted': { pitches: number; rides: Text }; 'all-perMinute': { rpm: Text };
-    'all-giveOrTake': { value: Text; pm: Text }; 'all-checks': { totals: Text }; 'all-numbered': { number: Text; title: Text }; 'all-parts': { parts: Text }; 'all-forgetThis': { ride: Text };
+    'ride-inBand': { share: Text }; 'ride-power': { watts: Text }; 'ride-heights': { late: number }; 'picture-desc': { own: Text }; 'picture-descBest': { own: Text; best: Text }; 'table-name': { slope: Text; length: Text };
+    'table-bestDone': { place: Text; share: Text }; 'table-rideThis': { pitch: Text }; 'table-inGame': { foresight: Text; total: Text }; 'table-notMade': { pitch: Text }; 'place-before': { metres: Text };
+    'place-beforePm': { metres: Text; pm: Text }; 'place-after': { metres: Text }; 'place-afterPm': { metres: Text; pm: Text }; 'level-title': { slope: Text; length: Text }; 'all-mean': { rides: number; pitches: number };
+    'all-counted': { pitches: number; rides: Text }; 'all-perMinute': { rpm: Text }; 'all-giveOrTake': { value: Text; pm: Text }; 'all-checks': { totals: Text }; 'all-numbered': { number: Text; title: Text }; 'all-parts': { parts: Text };
+    'all-forgetThis': { ride: Text };
   };
   roadFile: Plain<
     | 'is-web-page-at-once' | 'is-web-page' | 'is-kml' | 'is-tcx' | 'is-json' | 'is-pdf' | 'is-picture' | 'is-fit' | 'is-binary' | 'is-other' | 'too-big' | 'empty' | 'packed' | 'packed-damaged' | 'packed-without' | 'packed-several'

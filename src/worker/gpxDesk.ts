@@ -113,12 +113,13 @@ function riddenDesk(
     async best({ who, pitch }) {
       const { road } = read();
       if (road === null || looked?.road !== road || !looked.result.ok) return pitch;
-      return withBest(road, pitch, who.bike, riderOf(looked.result.figures, who.rider));
+      const { result } = looked;
+      return withBest(result.road, pitch, who.bike, riderOf(result.figures, who.rider));
     },
     async again({ pitch, words }) {
       const { road } = read();
       if (road === null || looked?.road !== road || !looked.result.ok) return refused('no-road');
-      return levelOfPitch(road, looked.result.seconds, pitch, words);
+      return levelOfPitch(looked.result.road, looked.result.seconds, pitch, words);
     },
   };
 }

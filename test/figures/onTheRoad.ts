@@ -13,6 +13,7 @@ import type { RoadSecond } from '../../src/core/recorded/seconds.ts';
 import { NAMED_HABITS } from '../../src/core/virtual/riders.ts';
 import { madeRide, roadOfPitches } from '../core/recorded/made.ts';
 import {
+  gradientLagS,
   openRides,
   quantile,
   REASON,
@@ -75,7 +76,7 @@ function roadSeconds(seconds: readonly Second[]): { seconds: RoadSecond[]; slope
   const gradients = smoothGradients(seconds, 7);
   const slopes: number[] = [];
   let distanceM = 0;
-  const out = seconds.map(({ timeS, speedMps, cadenceRpm }, i) => {
+  const out = seconds.map(({ timeS, speedMps, cadenceRpm, powerW }, i) => {
     const slopeRatio = (gradients[i] ?? 0) / 100;
     distanceM += speedMps;
     while (slopes.length <= distanceM) slopes.push(slopeRatio);
@@ -84,18 +85,20 @@ function roadSeconds(seconds: readonly Second[]): { seconds: RoadSecond[]; slope
       distanceM,
       speedMps,
       cadenceRpm: Number.isNaN(cadenceRpm) ? null : cadenceRpm,
+      powerW: Number.isNaN(powerW) ? null : powerW,
       slopeRatio,
     };
   });
   return { seconds: out, slopes };
 }
 
-function realRides(what: string, prepared: (seconds: readonly Second[]) => readonly Second[]): void {
+function realRides(what: string, inTime: boolean): void {
   console.log(what);
   const who = { bike: bikeById('road-2x11')!, rider: riderById('adult-strong')!, teethKnown: false };
   const all = [...openRides()].map(([name, recorded]) => {
-    const { seconds, slopes } = roadSeconds(prepared(recorded));
-    const figures = figuresOfRide(seconds, findPitches(slopes), null, who);
+    const heightsLateS = inTime ? gradientLagS(recorded) : null;
+    const { seconds, slopes } = roadSeconds(inTime ? withGradientsInTime(recorded) : recorded);
+    const figures = figuresOfRide(seconds, findPitches(slopes), { month: null, heightsLateS }, who);
     const told = figures.pitches.filter(({ firstEasierM }) => firstEasierM !== null);
     console.log(
       `${name}: gear readable on ${share(figures.readableShare)} % of the moving seconds, ${figures.changesPerKm?.toFixed(1)} changes a km, ${figures.pitches.length} pitches, ${told.length} with a first easier gear`,
@@ -118,6 +121,6 @@ function realRides(what: string, prepared: (seconds: readonly Second[]) => reado
 
 madeRides();
 if (RIDES_HERE) {
-  realRides('Open rides as recorded', (seconds) => seconds);
-  realRides('Open rides, gradients moved to where the legs met them', withGradientsInTime);
+  realRides('Open rides as recorded', false);
+  realRides('Open rides, gradients moved to where the legs met them', true);
 } else console.log(REASON);

@@ -25,6 +25,7 @@ import {
   roadOfPitch,
   type Second,
   withGradientsInTime,
+  withGradientsMoved,
 } from './rides.ts';
 
 const CADENCES = `${FOLDER}cadence_and_gear_by_gradient.csv`;
@@ -112,12 +113,9 @@ describe('when the recorded gradients come', () => {
     expect(lagsS.filter((lagS) => lagS >= 5 && lagS <= 7).length).toBeGreaterThanOrEqual(4);
   });
 
-  it('a ride whose gradients are moved is found so much later, and in time once they are moved back', () => {
-    const hills = openRides().get('ride_hills_27km') ?? [];
-    const moved = hills.map((second, i) => ({
-      ...second,
-      gradientPercent: (hills[i - 3] ?? second).gradientPercent,
-    }));
+  it('a ride whose heights come later is found so much later, and in time once they are moved back', () => {
+    const hills = openRides().get('road_2') ?? [];
+    const moved = withGradientsMoved(hills, 3);
     expect(gradientLagS(moved)).toBe(gradientLagS(hills) + 3);
     expect(gradientLagS(withGradientsInTime(moved))).toBe(0);
   });

@@ -6,8 +6,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Course } from '../../src/core/course/types.ts';
-import { GRAVITY, roadLoad, totalForceN } from '../../src/core/model/load.ts';
-import { pearson } from '../core/coach/riding.ts';
+import { heightLagS } from '../../src/core/recorded/lateHeights.ts';
 import { literalCourse } from '../core/ride/worlds.ts';
 
 export const FOLDER = fileURLToPath(new URL('../../../shared/data/rides/', import.meta.url));
@@ -86,52 +85,33 @@ export function smoothGradients(seconds: readonly Second[], sideS = 3): readonly
   );
 }
 
-/** A gradient told by air pressure and smoothed comes late; more than this was never seen (s). */
-const LATEST_S = 12;
-/** Seconds on either side over which a gradient told by power is meant, and an acceleration is taken. */
-const MEANT_S = 3;
-const ACCELERATED_S = 2;
-/** Rider, bike and clothes (kg), drag area (m²) and rolling of a road bike: only the moment matters here, not the height. */
-const ASSUMED = { massKg: 82, cdaM2: 0.35, rollingCoefficient: 0.005, efficiency: 0.97 };
-
-/**
- * How many seconds the recorded gradient lags behind the hill the legs met: the lag at which it goes best with the
- * gradient that power, speed and acceleration imply (road load after Martin et al. 1998, solved for the slope).
- */
+/** How many seconds the recorded gradients lag behind the hill the legs met; every one of these rides has power to tell. */
 export function gradientLagS(seconds: readonly Second[]): number {
-  const implied = seconds.map((second, i) => {
-    const before = seconds[i - ACCELERATED_S];
-    const after = seconds[i + ACCELERATED_S];
-    if (before === undefined || after === undefined || second.speedMps < 2 || second.powerW <= 0) return NaN;
-    const { massKg, cdaM2, rollingCoefficient, efficiency } = ASSUMED;
-    const acceleration = (after.speedMps - before.speedMps) / (2 * ACCELERATED_S);
-    const flatN = totalForceN(roadLoad(second.speedMps, 0, 0, massKg, cdaM2, rollingCoefficient));
-    const upN = (efficiency * second.powerW) / second.speedMps - flatN - massKg * acceleration;
-    return (100 * upN) / (massKg * GRAVITY);
-  });
-  const meant = implied.map((_, i) => mean(implied.slice(Math.max(0, i - MEANT_S), i + MEANT_S + 1)));
-  const recorded = smoothGradients(seconds);
-  const together = (lagS: number): number => {
-    const pairs = meant.flatMap((a, i) => {
-      const b = recorded[i + lagS];
-      return Number.isNaN(a) || b === undefined ? [] : [[a, b] as const];
-    });
-    return pearson(
-      pairs.map(([a]) => a),
-      pairs.map(([, b]) => b),
-    );
-  };
-  const lags = Array.from({ length: LATEST_S + 1 }, (_, lagS) => lagS);
-  return lags.reduce((best, lagS) => (together(lagS) > together(best) ? lagS : best), 0);
+  const gradients = smoothGradients(seconds);
+  const lagS = heightLagS(
+    seconds.map(({ timeS, speedMps, powerW }, i) => ({
+      timeS,
+      speedMps,
+      powerW,
+      slopeRatio: (gradients[i] ?? 0) / 100,
+    })),
+  );
+  if (lagS === null) throw new Error('power does not tell when the gradients came');
+  return lagS;
 }
 
 /** The same ride with its gradients where the legs met them. */
 export function withGradientsInTime(seconds: readonly Second[]): readonly Second[] {
-  const lagS = gradientLagS(seconds);
-  return seconds.map((second, i) => ({
-    ...second,
-    gradientPercent: (seconds[i + lagS] ?? second).gradientPercent,
-  }));
+  return withGradientsMoved(seconds, -gradientLagS(seconds));
+}
+
+/** The same ride as if its heights came so much later (s): what is climbed is written down over the way ridden by then. */
+export function withGradientsMoved(seconds: readonly Second[], laterS: number): readonly Second[] {
+  return seconds.map((second, i) => {
+    const from = seconds[i - laterS];
+    if (from === undefined || second.speedMps <= 0) return second;
+    return { ...second, gradientPercent: (from.gradientPercent * from.speedMps) / second.speedMps };
+  });
 }
 
 /** Mean power and crank torque of the pedalled seconds on the flat (within 1 %). */

@@ -5,7 +5,7 @@ intro = Was aufgezeichnete Touren von deinem Schalten zeigen, Rampe für Rampe.
 opening = Einen Moment: Deine Touren werden geholt.
 openFailed = Was aufbewahrt ist, ließ sich nicht öffnen. Lade die Seite neu.
 limits = Ein Messwert pro Sekunde verrät weder lockeres Treten noch die genaue Sekunde eines Schaltvorgangs noch die Kettenlinie. Wo geschaltet wurde, gilt nur so genau, wie hinter ± steht; Wind, Verkehr und Begleitung sind nicht enthalten.
-late-heights = Viele Geräte schreiben die Höhe einige Sekunden zu spät auf. Dann liegt der Fuß eines Anstiegs um { $way } und mehr zu weit hinten, und du scheinst früher zu schalten, als du es getan hast.
+late-heights = Viele Geräte schreiben die Höhe einige Sekunden zu spät auf. Mit Leistungswerten in der Datei wird das gefunden und berichtigt. Ohne sie kann der Fuß eines Anstiegs um { $way } und mehr zu weit hinten liegen, und du scheinst früher zu schalten, als du es getan hast.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -58,6 +58,13 @@ ride-inBand = { $share } der Zeit, in der du getreten hast, in deinem Bereich.
 ride-power = Die Anstiege zeigen: Du fährst mit etwa { $watts } W. Die beste Fahrt neben deiner hat dieselbe Leistung.
 ride-powerUnknown = Es ging in deinem Bereich zu wenig bergauf, um deine Leistung zu erkennen; die beste Fahrt hat die der Person, die hier eingestellt ist.
 ride-powerHelped = Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat die Leistung der Person, die hier eingestellt ist, und die Hilfe, die am Rad eingestellt ist.
+ride-heights =
+    { $late ->
+        [0] Die Leistung zeigt, dass die Höhen rechtzeitig kamen.
+        [one] Die Höhen kamen etwa eine Sekunde zu spät; das ist berichtigt.
+       *[other] Die Höhen kamen etwa { $late } Sekunden zu spät; das ist berichtigt.
+    }
+ride-heightsUnknown = Ohne genug Leistungswerte in der Datei lässt sich nicht sagen, ob die Höhen zu spät kamen; das ± ist darum größer.
 ride-noPitch = Keine Rampe gefunden: Die Straße wird nirgends auf einmal um drei Prozentpunkte steiler.
 ride-keep = Zahlen behalten
 ride-kept = Aufbewahrt: die Zahlen, die du hier siehst, und sonst nichts.

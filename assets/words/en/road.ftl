@@ -6,7 +6,7 @@ opening = One moment: your rides are being fetched.
 openFailed = What is kept could not be opened. Load the page anew.
 limits = A reading a second cannot tell soft feet, the second of a shift, or the chain line. Places of shifts lie within what stands behind ±; wind, traffic and company are not in it.
 # $way: a length, written with its unit.
-late-heights = Many devices write heights down a few seconds late. Then the foot of a hill lies too far on, by { $way } and more, and you seem to shift earlier than you did.
+late-heights = Many devices write heights down a few seconds late. With power in the file that is found and corrected. Without, the foot of a hill may lie { $way } and more too far on, and you seem to shift earlier than you did.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -59,6 +59,14 @@ ride-inBand = { $share } of the pedalled time in your band.
 ride-power = The hills say that you ride with about { $watts } W; the best ride beside yours has the same power.
 ride-powerUnknown = There was too little climbing in your band to tell your power; the best ride has that of your rider here.
 ride-powerHelped = With a motor the hills cannot tell what your legs gave and what it did. The best ride has the power of your rider here, and the help that is set for the bike.
+# $late (Number): seconds.
+ride-heights =
+    { $late ->
+        [0] Power shows that the heights came in time.
+        [one] The heights came about a second late; corrected.
+       *[other] The heights came about { $late } seconds late; corrected.
+    }
+ride-heightsUnknown = There is too little power in this file to tell whether its heights came late; ± allows for it.
 ride-noPitch = No pitch was found: the road never gets three points steeper at once.
 ride-keep = Keep the numbers
 ride-kept = Kept: the numbers you see here and nothing else.

@@ -5,7 +5,7 @@ intro = Lo que tus salidas grabadas muestran de cómo cambias de marcha, repecho
 opening = Un momento: llegan tus salidas.
 openFailed = No se ha podido abrir lo guardado. Recarga la página.
 limits = Con una medida por segundo no se ve si aflojas, ni el segundo exacto de un cambio, ni la línea de cadena. El lugar de un cambio solo se conoce con el margen que sigue a ±; el viento, el tráfico y la compañía no se tienen en cuenta.
-late-heights = Muchos aparatos anotan la altura unos segundos tarde. Entonces el pie de una cuesta queda demasiado lejos, { $way } o más, y parece que cambias antes de lo que cambiaste.
+late-heights = Muchos aparatos anotan la altura unos segundos tarde. Con la potencia en el archivo, el retraso se encuentra y se corrige. Sin ella, el pie de una cuesta puede quedar demasiado lejos, { $way } o más, y parece que cambias antes de lo que cambiaste.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -58,6 +58,13 @@ ride-inBand = El { $share } del tiempo de pedaleo, dentro de tu franja.
 ride-power = Según las cuestas, pedaleas con unos { $watts } W; el mejor recorrido junto al tuyo tiene la misma potencia.
 ride-powerUnknown = Hubo muy poca subida dentro de tu franja para conocer tu potencia; el mejor recorrido tiene la de quien pedalea aquí.
 ride-powerHelped = Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene la potencia de quien pedalea aquí y la ayuda elegida para la bicicleta.
+ride-heights =
+    { $late ->
+        [0] La potencia muestra que las alturas llegaron a tiempo.
+        [one] Las alturas llegaron con un segundo de retraso, más o menos; está corregido.
+       *[other] Las alturas llegaron con unos { $late } segundos de retraso; está corregido.
+    }
+ride-heightsUnknown = Sin suficiente potencia en el archivo no se sabe si las alturas llegaron tarde; el ± lo tiene en cuenta.
 ride-noPitch = No se ha encontrado ningún repecho: la pendiente nunca aumenta tres puntos de golpe.
 ride-keep = Guardar los números
 ride-kept = Guardado: los números que ves aquí y nada más.

@@ -5,7 +5,7 @@ intro = Ce que tes sorties enregistrées montrent de tes changements de vitesse,
 opening = Un instant : tes sorties arrivent.
 openFailed = Impossible d’ouvrir ce qui est gardé. Recharge la page.
 limits = Une mesure par seconde ne montre ni les pieds légers, ni la seconde exacte d’un changement, ni la ligne de chaîne. Le lieu d’un changement n’est connu qu’avec la marge qui suit ± ; le vent, la circulation et les compagnons de route ne sont pas pris en compte.
-late-heights = Beaucoup d’appareils notent l’altitude avec quelques secondes de retard. Le pied d’une côte se trouve alors trop loin, de { $way } ou plus, et tu sembles changer de vitesse plus tôt qu’en réalité.
+late-heights = Beaucoup d’appareils notent l’altitude avec quelques secondes de retard. Avec la puissance dans le fichier, ce retard est trouvé et corrigé. Sans elle, le pied d’une côte peut se trouver trop loin, de { $way } ou plus, et tu sembles changer de vitesse plus tôt qu’en réalité.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -58,6 +58,13 @@ ride-inBand = { $share } du temps pédalé dans ta plage.
 ride-power = D’après les côtes, tu roules à environ { $watts } W ; le meilleur passage à côté du tien a la même puissance.
 ride-powerUnknown = Il y avait trop peu de montée dans ta plage pour connaître ta puissance ; le meilleur passage a celle de ton cycliste d’ici.
 ride-powerHelped = Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a la puissance de ton cycliste d’ici et l’aide réglée pour le vélo.
+ride-heights =
+    { $late ->
+        [0] La puissance montre que les altitudes sont à l’heure.
+        [one] Les altitudes avaient environ une seconde de retard ; c’est corrigé.
+       *[other] Les altitudes avaient environ { $late } secondes de retard ; c’est corrigé.
+    }
+ride-heightsUnknown = Faute de puissance suffisante dans ce fichier, on ne peut pas dire si les altitudes sont en retard ; le ± en tient compte.
 ride-noPitch = Aucun raidillon trouvé : la pente n’augmente jamais de trois points d’un coup.
 ride-keep = Garder les chiffres
 ride-kept = Gardé : les chiffres que tu vois ici et rien d’autre.

@@ -5,7 +5,7 @@ intro = Wat opgenomen ritten van je schakelen laten zien, klimmetje voor klimmet
 opening = Een ogenblik: je ritten worden opgehaald.
 openFailed = Wat bewaard is, kon niet worden geopend. Laad de pagina opnieuw.
 limits = Eén meting per seconde laat niet zien of je zacht trapt, op welke seconde je schakelt of hoe de kettinglijn is. Waar geschakeld werd, is zo nauwkeurig als achter ± staat; wind, verkeer en gezelschap zitten er niet in.
-late-heights = Veel apparaten schrijven de hoogte een paar seconden te laat op. Dan ligt de voet van een heuvel te ver weg, { $way } of meer, en lijk je eerder te schakelen dan je deed.
+late-heights = Veel apparaten schrijven de hoogte een paar seconden te laat op. Met vermogen in het bestand wordt dat gevonden en verbeterd. Zonder vermogen kan de voet van een heuvel { $way } en meer te ver weg liggen, en lijk je eerder te schakelen dan je deed.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -58,6 +58,13 @@ ride-inBand = { $share } van de tijd dat je trapte in je bereik.
 ride-power = Uit de heuvels blijkt dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.
 ride-powerUnknown = Er werd te weinig geklommen in je bereik om je vermogen te bepalen; de beste rit heeft dat van de fietser die hier is ingesteld.
 ride-powerHelped = Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de hulp die voor de fiets is ingesteld.
+ride-heights =
+    { $late ->
+        [0] Het vermogen laat zien dat de hoogtes op tijd kwamen.
+        [one] De hoogtes kwamen ongeveer een seconde te laat; dat is verbeterd.
+       *[other] De hoogtes kwamen ongeveer { $late } seconden te laat; dat is verbeterd.
+    }
+ride-heightsUnknown = Zonder genoeg vermogen in het bestand is niet te zien of de hoogtes te laat kwamen; de ± houdt daar rekening mee.
 ride-noPitch = Geen klimmetje gevonden: de weg wordt nergens in één keer drie procentpunt steiler.
 ride-keep = Getallen bewaren
 ride-kept = Bewaard: de getallen die je hier ziet en verder niets.

@@ -57,7 +57,7 @@ export const road: Verb = {
     }
     const ridden = roadRide(made.road, read.file.month, who);
     if (!ridden.ok) throw new BadInput(`"${path}": ${PROBLEMS[ridden.why]}`);
-    const figures = args.switches.has('quick') ? ridden.figures : judged(made.road, ridden.figures, who);
+    const figures = args.switches.has('quick') ? ridden.figures : judged(ridden.road, ridden.figures, who);
     return answer(figures, who);
   },
 };
@@ -90,6 +90,12 @@ function judged(of: Road, figures: RoadRideFigures, { bike, rider }: RoadRider):
   return { ...figures, pitches: figures.pitches.map((pitch) => withBest(of, pitch, bike, own)) };
 }
 
+/** Whether hills stand where the legs met them. */
+function heightsText(lateS: number | null): string {
+  if (lateS === null) return 'No power tells whether heights came late; ± allows for it.';
+  return lateS === 0 ? 'Heights came in time.' : `Heights came about ${lateS} s late; corrected.`;
+}
+
 function answer(figures: RoadRideFigures, who: RoadRider): VerbAnswer {
   const means = meansOf([keptRide(figures, who.bike, who.teethKnown)]);
   const metres = (value: number | null): string => (value === null ? '-' : fixed(value, 0));
@@ -120,6 +126,7 @@ function answer(figures: RoadRideFigures, who: RoadRider): VerbAnswer {
   ];
   const lines = [
     `${fixed(figures.lengthM / 1000, 1)} km, gear read on ${percent(figures.readableShare)} % of the moving time, ${figures.pitches.length} pitches.`,
+    heightsText(figures.heightsLateS),
     ...(rows.length === 0 ? [] : [table(head, rows)]),
   ];
   return { json: { ...figures, means }, text: lines.join('\n') };

@@ -91,3 +91,8 @@ function drawLine(samples: Float64Array, from: number, to: number): void {
   for (let i = Math.max(0, from + 1); i < Math.min(to, last + 1); i += 1)
     samples[i] = startM + ((endM - startM) * (i - from)) / (to - from);
 }
+
+/** Heights without lone spikes and impossible slopes. */
+export function cleanHeights(raw: Float64Array): Bridged {
+  return bridgeImpossible(medianOfFive(raw));
+}

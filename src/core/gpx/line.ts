@@ -28,13 +28,14 @@ export interface Hole {
   readonly toM: number;
 }
 
-/** Points along the line; unknown heights, times and cadences are NaN. */
+/** Points along the line; unknown heights, times, cadences and powers are NaN. */
 export interface CleanLine {
   readonly lengthM: number;
   readonly atM: readonly number[];
   readonly heightM: readonly number[];
   readonly timeS: readonly number[];
   readonly cadenceRpm: readonly number[];
+  readonly powerW: readonly number[];
   readonly holes: readonly Hole[];
   /** Usual distance between points (m). */
   readonly medianStepM: number;
@@ -119,6 +120,7 @@ interface Spot {
   readonly heightM: number;
   readonly timeS: number;
   readonly cadenceRpm: number;
+  readonly powerW: number;
 }
 
 /** The places of the line in order; wherever somebody stood is one place, with the time of arrival. */
@@ -135,6 +137,7 @@ function spotsOf(places: readonly GlobePoint[], points: PointColumns, indices: r
     const at = {
       timeS: timeS[i] as number,
       cadenceRpm: points.cadenceRpm[indices[i] as number] ?? Number.NaN,
+      powerW: points.powerW[indices[i] as number] ?? Number.NaN,
     };
     if (stop === undefined || i < stop.from) {
       spots.push({ place: left[i] as GlobePoint, heightM: heightM[i] as number, ...at });
@@ -151,7 +154,7 @@ function spotsOf(places: readonly GlobePoint[], points: PointColumns, indices: r
   return { spots, stopCount: stops.length, stoppedS: Number.isNaN(stoppedS) ? 0 : stoppedS };
 }
 
-type Merged = Pick<CleanLine, 'atM' | 'heightM' | 'timeS' | 'cadenceRpm'>;
+type Merged = Pick<CleanLine, 'atM' | 'heightM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
 
 /** Points on one spot become one, with the mean of their heights and the time of arrival. */
 function mergePlaces(spots: readonly Spot[]): Merged {
@@ -159,6 +162,7 @@ function mergePlaces(spots: readonly Spot[]): Merged {
   const heightM: number[] = [];
   const timeS: number[] = [];
   const cadenceRpm: number[] = [];
+  const powerW: number[] = [];
   let last: GlobePoint | null = null;
   let heights = { sumM: 0, count: 0 };
   for (const spot of spots) {
@@ -174,9 +178,10 @@ function mergePlaces(spots: readonly Spot[]): Merged {
     heightM.push(spot.heightM);
     timeS.push(spot.timeS);
     cadenceRpm.push(spot.cadenceRpm);
+    powerW.push(spot.powerW);
     last = spot.place;
   }
-  return { atM, heightM, timeS, cadenceRpm };
+  return { atM, heightM, timeS, cadenceRpm, powerW };
 }
 
 function findHoles(atM: readonly number[], holeM: number): Hole[] {
@@ -204,6 +209,7 @@ function longestPart(line: Merged, holes: readonly Hole[]): Merged {
     heightM: part(line.heightM),
     timeS: part(line.timeS),
     cadenceRpm: part(line.cadenceRpm),
+    powerW: part(line.powerW),
   };
 }
 

@@ -3,7 +3,7 @@
  * not; knows nothing of XML. Times become seconds since the first one at once, so that no wall clock is kept.
  */
 import { type Damage, emptyColumns, type GpxFile, type GpxTrack, type PointColumns } from './types.ts';
-import { readCadenceRpm, readDegrees, readHeightM, readTimeS } from './values.ts';
+import { readCadenceRpm, readDegrees, readHeightM, readPowerW, readTimeS } from './values.ts';
 
 /** What a reader reports, in the order of the file. Values belong to the point reported last. */
 export interface PointSink {
@@ -16,6 +16,7 @@ export interface PointSink {
   height(text: string, spare: boolean): void;
   time(text: string): void;
   cadence(text: string): void;
+  power(text: string): void;
   /** Takes the last point back: the file stopped within it. */
   dropLast(): void;
   file(damage: Damage | null): GpxFile;
@@ -60,7 +61,8 @@ export function pointSink(): PointSink {
       }
       columns.latDeg.push(latDeg);
       columns.lonDeg.push(lonDeg);
-      for (const column of [columns.heightM, columns.timeS, columns.cadenceRpm]) column.push(Number.NaN);
+      for (const column of [columns.heightM, columns.timeS, columns.cadenceRpm, columns.powerW])
+        column.push(Number.NaN);
       return counts.pointCount;
     },
     height(text, spare) {
@@ -82,6 +84,9 @@ export function pointSink(): PointSink {
     },
     cadence(text) {
       put(columns.cadenceRpm, readCadenceRpm(text));
+    },
+    power(text) {
+      put(columns.powerW, readPowerW(text));
     },
     dropLast() {
       if (usable) for (const column of Object.values(columns) as number[][]) column.pop();

@@ -22,7 +22,7 @@ interface GpxReader {
 }
 
 /** Elements whose text is read; a spare elevation stands in extensions. */
-type Value = 'ele' | 'spare-ele' | 'time' | 'cadence';
+type Value = 'ele' | 'spare-ele' | 'time' | 'cadence' | 'power';
 
 /** What an element is to us; everything inside an `other` is one too. */
 type Role = 'gpx' | 'trk' | 'trkseg' | 'rte' | 'point' | 'extensions' | Value | 'other';
@@ -173,7 +173,7 @@ function createParser(sink: PointSink, progress: Progress) {
 
 /** Whether the text of an element is read. */
 function isValue(role: Role | undefined): boolean {
-  return role === 'ele' || role === 'spare-ele' || role === 'time' || role === 'cadence';
+  return role === 'ele' || role === 'spare-ele' || role === 'time' || role === 'cadence' || role === 'power';
 }
 
 function openRole(sink: PointSink, role: Role, tag: SaxesTagNS): void {
@@ -194,6 +194,7 @@ function closeRole(sink: PointSink, role: Role, value: string): void {
   if (role === 'ele' || role === 'spare-ele') sink.height(value, role === 'spare-ele');
   else if (role === 'time') sink.time(value);
   else if (role === 'cadence') sink.cadence(value);
+  else if (role === 'power') sink.power(value);
 }
 
 /** The namespace of the file's own elements. */
@@ -239,5 +240,6 @@ function strayRole(tag: SaxesTagNS, space: string): Role {
 
 function inExtensions(name: string): Role {
   if (/^cad(ence)?$/.test(name)) return 'cadence';
+  if (/^(power|powerinwatts|watts)$/.test(name)) return 'power';
   return /^(ele|elevation|alt|altitude|height)$/.test(name) ? 'spare-ele' : 'extensions';
 }

@@ -3,7 +3,7 @@
  * an honest word about how far it can be trusted. The level itself is made in `level.ts`.
  */
 import { choosePoints, type RoadAnswers } from './choose.ts';
-import { bridgeImpossible, GRID_M, medianOfFive, resample } from './grid.ts';
+import { cleanHeights, GRID_M, resample } from './grid.ts';
 import { feetQuestion, inMetres } from './feet.ts';
 import { type JudgedHeights, judgeHeights } from './heights.ts';
 import { type CleanLine, cleanLine, type Hole } from './line.ts';
@@ -33,6 +33,7 @@ interface RecordedTimes {
   /** Seconds since the first point. */
   readonly timeS: readonly number[];
   readonly cadenceRpm: readonly number[];
+  readonly powerW: readonly number[];
 }
 
 /** A road as it was recorded. Contains no place and no wall-clock time. */
@@ -97,11 +98,11 @@ function makeRoad(
   chosen: { readonly questions: readonly RoadQuestion[]; readonly notes: readonly RoadNote[] },
 ): Road {
   const raw = resample(line.atM, heights.heightM);
-  const { samples, bridgedCount } = bridgeImpossible(medianOfFive(raw));
+  const { samples, bridgedCount } = cleanHeights(raw);
   const bridgedShare = bridgedCount / samples.length;
   const halfWidthM = halfWidthFor(heights.noiseM, bridgedShare);
-  const slopes = fittedSlopes(samples, halfWidthM);
-  const smooth = heightsOf(slopes, samples[0] ?? 0);
+  const profile = smoothProfile(raw, samples, halfWidthM);
+  const { slopesRatio } = profile;
   const quality = qualityOf({
     ...heights,
     medianStepM: line.medianStepM,
@@ -111,12 +112,12 @@ function makeRoad(
     slopeNoiseRatio: heights.noiseM * slopeNoisePerM(halfWidthM),
     pointCount: line.atM.length,
   });
-  const cappedM = slopes.filter((slope) => Math.abs(slope) > STEEPEST_RATIO).length * GRID_M;
-  const steepestRatio = slopes.reduce((a, b) => Math.max(a, b), 0);
-  const steepestDescentRatio = slopes.reduce((a, b) => Math.min(a, b), 0);
+  const cappedM = slopesRatio.filter((slope) => Math.abs(slope) > STEEPEST_RATIO).length * GRID_M;
+  const steepestRatio = slopesRatio.reduce((a, b) => Math.max(a, b), 0);
+  const steepestDescentRatio = slopesRatio.reduce((a, b) => Math.min(a, b), 0);
   return {
     lengthM: line.lengthM,
-    ascentM: ascentM(smooth),
+    ascentM: ascentM(profile.heightsM),
     steepestRatio,
     steepestDescentRatio,
     cappedM,
@@ -131,16 +132,22 @@ function makeRoad(
       ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
     ],
     questions: [...chosen.questions, ...line.questions],
-    profile: {
-      stepM: GRID_M,
-      heightsM: Array.from(smooth),
-      slopesRatio: Array.from(slopes),
-      rawHeightsM: Array.from(raw),
-    },
+    profile,
     holes: line.holes,
     points: file.pointCount,
     thinned: Math.max(0, file.pointCount - Math.min(line.atM.length, samples.length)),
-    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: line.cadenceRpm },
+    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: line.cadenceRpm, powerW: line.powerW },
+  };
+}
+
+/** Heights every 10 m, as read and cleaned, as a profile whose slopes are fitted over ± the half width. */
+export function smoothProfile(raw: Float64Array, cleaned: Float64Array, halfWidthM: HalfWidthM): RoadProfile {
+  const slopes = fittedSlopes(cleaned, halfWidthM);
+  return {
+    stepM: GRID_M,
+    heightsM: Array.from(heightsOf(slopes, cleaned[0] ?? 0)),
+    slopesRatio: Array.from(slopes),
+    rawHeightsM: Array.from(raw),
   };
 }
 

@@ -1,6 +1,6 @@
 /**
  * What is kept of a GPX file while a road is made from it: places, heights, and for a later comparison times
- * since the first point and cadence. Names, descriptions, heart rate, device and wall clock are never kept.
+ * since the first point, cadence and power. Names, descriptions, heart rate, device and wall clock are never kept.
  */
 import type { Problem } from '../level/problems.ts';
 import type { PackedFault } from './packed.ts';
@@ -13,6 +13,7 @@ export interface PointColumns {
   /** Seconds since the first time in the file. */
   readonly timeS: number[];
   readonly cadenceRpm: number[];
+  readonly powerW: number[];
 }
 
 /** A track with its segments, or a route, which has one. */
@@ -112,7 +113,7 @@ export interface RoadQuestion extends RoadNote {
 
 /** Empty columns. */
 export function emptyColumns(): PointColumns {
-  return { latDeg: [], lonDeg: [], heightM: [], timeS: [], cadenceRpm: [] };
+  return { latDeg: [], lonDeg: [], heightM: [], timeS: [], cadenceRpm: [], powerW: [] };
 }
 
 /** A problem, note or question about a road. */

@@ -15,6 +15,8 @@ const LOWEST_M = -500;
 const HIGHEST_M = 9_000;
 /** More turns a minute than legs can do are a fault of the sensor. */
 const FASTEST_RPM = 254;
+/** More than the best sprinters give for a second is a fault of the meter. */
+const STRONGEST_W = 2_500;
 
 /** A number with a decimal point or a decimal comma, else NaN. Never infinite. */
 export function readDecimal(text: string): number {
@@ -45,6 +47,12 @@ export function readHeightM(text: string): number {
 export function readCadenceRpm(text: string): number {
   const value = readDecimal(text);
   return value >= 0 && value <= FASTEST_RPM ? value : Number.NaN;
+}
+
+/** Power at the pedals (W), else NaN. */
+export function readPowerW(text: string): number {
+  const value = readDecimal(text);
+  return value >= 0 && value <= STRONGEST_W ? value : Number.NaN;
 }
 
 /** Seconds since 1970 of an ISO 8601 time, without leap seconds, else NaN. No zone means UTC. */

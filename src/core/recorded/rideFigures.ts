@@ -19,6 +19,7 @@ import { planRoad } from '../planner/plan.ts';
 import { rideThrough } from '../ride/run.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { MOVING_MPS, possibleDevelopments, type ReadGears, readGears } from './gears.ts';
+import { heightLagS, roadInTime } from './lateHeights.ts';
 import { figuresOf, type PitchFigures } from './pitchFigures.ts';
 import { type RoadSecond, secondsOf } from './seconds.ts';
 
@@ -50,6 +51,8 @@ export interface RoadPitch extends PitchFigures {
 export interface RoadRideFigures {
   readonly lengthM: number;
   readonly movingS: number;
+  /** So late the heights were written down (s); hills stand where they belong. Null where power does not tell, and then they may be late. */
+  readonly heightsLateS: number | null;
   /** Month it was ridden in, like `2026-05`, or null where the file does not say. */
   readonly month: string | null;
   /** Share of the moving seconds whose gear was read. */
@@ -68,11 +71,20 @@ export interface RoadRideFigures {
 export type RoadRideProblem = 'no-times' | 'no-cadence';
 
 export type RoadRideResult =
-  | { readonly ok: true; readonly figures: RoadRideFigures; readonly seconds: readonly RoadSecond[] }
+  | {
+      readonly ok: true;
+      readonly figures: RoadRideFigures;
+      readonly seconds: readonly RoadSecond[];
+      /** The road with its hills where the legs met them; places of pitches are places on it. */
+      readonly road: Road;
+    }
   | { readonly ok: false; readonly why: RoadRideProblem };
 
 /** How far the foot of a pitch may lie from where it was found on a recorded road (m; a standard deviation or so). */
 const FOOT_M = 8;
+/** A lag told by power is right within so much; one nobody can tell is as large as those of the six open rides, squared, meant and rooted (s). */
+const LAG_TOLD_S = 1;
+const LAG_UNKNOWN_S = 5.5;
 /** From a cadence, a slope and a speed like these on, power is told from the hill. */
 const CLIMB_RATIO = 0.03;
 const LEAST_CLIMB_S = 60;
@@ -87,18 +99,22 @@ const SAME_FOOT_M = 30;
 
 /** Looks at a ride; the best rides are worked out one pitch after the other by `withBest`. */
 export function roadRide(road: Road, month: string | null, who: RoadRider): RoadRideResult {
-  const seconds = secondsOf(road);
-  if (seconds === null || seconds.length === 0) return { ok: false, why: 'no-times' };
-  if (!seconds.some(({ cadenceRpm }) => (cadenceRpm ?? 0) > 0)) return { ok: false, why: 'no-cadence' };
-  const pitches = findPitches(slopesByMetre(road));
-  return { ok: true, seconds, figures: figuresOfRide(seconds, pitches, month, who) };
+  const written = secondsOf(road);
+  if (written === null || written.length === 0) return { ok: false, why: 'no-times' };
+  if (!written.some(({ cadenceRpm }) => (cadenceRpm ?? 0) > 0)) return { ok: false, why: 'no-cadence' };
+  const heightsLateS = heightLagS(written);
+  const inTime = roadInTime(road, written, heightsLateS ?? 0);
+  const seconds = secondsOf(inTime) ?? written;
+  const pitches = findPitches(slopesByMetre(inTime));
+  const figures = figuresOfRide(seconds, pitches, { month, heightsLateS }, who);
+  return { ok: true, seconds, road: inTime, figures };
 }
 
-/** Figures of seconds over a road whose pitches are known. */
+/** Figures of seconds over a road whose pitches are known, with its hills where they belong as far as that is known. */
 export function figuresOfRide(
   seconds: readonly RoadSecond[],
   pitches: readonly Pitch[],
-  month: string | null,
+  known: Pick<RoadRideFigures, 'month' | 'heightsLateS'>,
   who: RoadRider,
 ): RoadRideFigures {
   const machine = buildMachine(who.bike, who.rider);
@@ -110,13 +126,13 @@ export function figuresOfRide(
   return {
     lengthM: ridden,
     movingS: moving.length,
-    month,
+    ...known,
     readableShare: gears.readableShare,
     changesPerKm: enough ? (1000 * gears.changes.length) / ridden : null,
     shareInBand: shareInBand(moving, who.rider),
     steadyPowerW: powerW ?? who.rider.steadyPowerW,
     powerMeasured: powerW !== null,
-    pitches: pitchesOf(seconds, gears, pitches),
+    pitches: pitchesOf(seconds, gears, pitches, known.heightsLateS === null ? LAG_UNKNOWN_S : LAG_TOLD_S),
   };
 }
 
@@ -172,7 +188,12 @@ function bestOn(course: Course, footM: number, bike: Bike, rider: Rider): BestAt
   return { firstEasierM, shareAtFoot, lowestRpm };
 }
 
-function pitchesOf(seconds: readonly RoadSecond[], gears: ReadGears, pitches: readonly Pitch[]): RoadPitch[] {
+function pitchesOf(
+  seconds: readonly RoadSecond[],
+  gears: ReadGears,
+  pitches: readonly Pitch[],
+  lagWithinS: number,
+): RoadPitch[] {
   const places = seconds.map((second, i) => ({ ...second, developmentM: gears.nearlyM[i] ?? null }));
   return pitches.flatMap((pitch) => {
     const on = seconds.filter(({ distanceM }) => distanceM >= pitch.footM && distanceM < pitch.endM);
@@ -185,13 +206,15 @@ function pitchesOf(seconds: readonly RoadSecond[], gears: ReadGears, pitches: re
         ? undefined
         : gears.changes.find(({ atM }) => Math.abs(atM - pitch.footM - firstEasierM) < 1);
     const spreadM = change?.plusMinusM ?? FOOT_M;
+    const lagM = lagWithinS * (on[0] as RoadSecond).speedMps;
     return [
       {
         ...figures,
         footM: pitch.footM,
         endM: pitch.endM,
         slopeRatio: on.reduce((sum, { slopeRatio }) => sum + slopeRatio, 0) / on.length,
-        plusMinusM: firstEasierM === null ? null : Math.sqrt(FOOT_M * FOOT_M + spreadM * spreadM),
+        plusMinusM:
+          firstEasierM === null ? null : Math.sqrt(FOOT_M * FOOT_M + spreadM * spreadM + lagM * lagM),
         best: null,
       },
     ];

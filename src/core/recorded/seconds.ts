@@ -1,5 +1,5 @@
 /**
- * A ride on a real road, second by second: how far, how fast, how quickly the legs turned and how steep it was. Made of
+ * A ride on a real road, second by second: how far, how fast, how quickly the legs turned, how hard they pushed and how steep it was. Made of
  * a road that was read from a file; a second between points that lie too far apart is left out, never made up.
  */
 import { timedPoints } from '../gpx/lists.ts';
@@ -13,6 +13,8 @@ export interface RoadSecond {
   readonly speedMps: number;
   /** 0 while the legs rest, null where it was not recorded. */
   readonly cadenceRpm: number | null;
+  /** Power at the pedals, null where it was not recorded (W). */
+  readonly powerW: number | null;
   /** Rise over run of the road here. */
   readonly slopeRatio: number;
 }
@@ -24,6 +26,7 @@ interface TimedPoint {
   readonly timeS: number;
   readonly atM: number;
   readonly cadenceRpm: number | null;
+  readonly powerW: number | null;
 }
 
 /** The seconds of a ride, or null where the file does not say when it was ridden. */
@@ -45,8 +48,8 @@ export function secondsOf(road: Pick<Road, 'recorded' | 'profile'>): RoadSecond[
     }
     const t = (timeS - a.timeS) / spanS;
     const distanceM = a.atM + (b.atM - a.atM) * t;
-    const cadenceRpm = (t < 0.5 ? a : b).cadenceRpm;
-    seconds.push({ timeS, distanceM, cadenceRpm, slopeRatio: slopeAt(road.profile, distanceM) });
+    const { cadenceRpm, powerW } = t < 0.5 ? a : b;
+    seconds.push({ timeS, distanceM, cadenceRpm, powerW, slopeRatio: slopeAt(road.profile, distanceM) });
   }
   return withSpeeds(seconds);
 }
@@ -68,12 +71,20 @@ function withSpeeds(seconds: readonly Omit<RoadSecond, 'speedMps'>[]): RoadSecon
   });
 }
 
-function ridePoints({ atM, timeS, cadenceRpm }: Road['recorded']): TimedPoint[] | null {
+function ridePoints({ atM, timeS, cadenceRpm, powerW }: Road['recorded']): TimedPoint[] | null {
   const timed = timedPoints(timeS);
   if (timed === null) return null;
   return timed.map((i) => {
-    const rpm = cadenceRpm[i] ?? Number.NaN;
-    return { timeS: timeS[i] as number, atM: atM[i] ?? 0, cadenceRpm: Number.isNaN(rpm) ? null : rpm };
+    const known = (column: readonly number[]): number | null => {
+      const value = column[i] ?? Number.NaN;
+      return Number.isNaN(value) ? null : value;
+    };
+    return {
+      timeS: timeS[i] as number,
+      atM: atM[i] ?? 0,
+      cadenceRpm: known(cadenceRpm),
+      powerW: known(powerW),
+    };
   });
 }
 

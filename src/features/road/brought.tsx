@@ -107,7 +107,10 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
       <p class="quiet">
         {figures.powerMeasured
           ? say('ride-power', { watts: format.number(5 * Math.round(figures.steadyPowerW / 5)) })
-          : say(helpsAtAll(file.who.bike) ? 'ride-powerHelped' : 'ride-powerUnknown')}
+          : say(helpsAtAll(file.who.bike) ? 'ride-powerHelped' : 'ride-powerUnknown')}{' '}
+        {figures.heightsLateS === null
+          ? say('ride-heightsUnknown')
+          : say('ride-heights', { late: figures.heightsLateS })}
       </p>
       {found === 0 ? (
         <p>{say('ride-noPitch')}</p>

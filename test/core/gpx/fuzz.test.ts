@@ -144,6 +144,7 @@ describe('spoiled GPX files', () => {
             heightM: list.map((p) => p.height),
             timeS: list.map((p) => p.time),
             cadenceRpm: list.map(() => Number.NaN),
+            powerW: list.map(() => Number.NaN),
           };
           const file = {
             tracks: [{ kind: 'track' as const, segments: [columns] }],

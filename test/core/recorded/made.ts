@@ -8,6 +8,7 @@ import type { Course, Piece } from '../../../src/core/course/types.ts';
 import type { GpxFile } from '../../../src/core/gpx/types.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { importRoad, type Road } from '../../../src/core/gpx/road.ts';
+import { rpmToRadPerS } from '../../../src/core/math/numbers.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
@@ -47,6 +48,12 @@ export interface MadeRide {
   readonly road: Road;
 }
 
+/** What a device writes besides: heights so many seconds late, and power at the pedals. */
+interface Device {
+  readonly lateS: number;
+  readonly power: boolean;
+}
+
 /** Lets somebody ride and writes it down. */
 export function madeRide(
   course: Course,
@@ -54,10 +61,11 @@ export function madeRide(
   riderId: string,
   habits: Habits,
   seed: number,
+  device: Device = { lateS: 0, power: false },
 ): MadeRide {
   const world = buildRideWorld(course, bikeById(bikeId)!, riderById(riderId)!);
   const { trace } = rideThrough(world, virtualRider(world, habits, seed));
-  const text = written(course, trace.samples, seed);
+  const text = written(course, trace.samples, seed, device, world.machine.referenceTorqueNm);
   const read = readGpx(new TextEncoder().encode(text), (label) => new TextDecoder(label));
   if (!read.ok) throw new Error(read.problems[0]?.code);
   const made = importRoad(read.file);
@@ -65,24 +73,34 @@ export function madeRide(
   return { course, samples: trace.samples, text, file: read.file, road: made.road };
 }
 
-function written(course: Course, samples: readonly TraceSample[], seed: number): string {
+function written(
+  course: Course,
+  samples: readonly TraceSample[],
+  seed: number,
+  { lateS, power }: Device,
+  referenceTorqueNm: number,
+): string {
   const random = seededRandom(seed + 17);
   const spread = (): number => (random() + random() + random() - 1.5) * 2;
   let along = 0;
   let across = 0;
   const points: string[] = [];
   for (let i = 0; i < samples.length; i += 10) {
-    const { distanceM, cadenceRpm, timeS } = samples[i]!;
+    const { distanceM, cadenceRpm, timeS, torqueRatio, pedalling } = samples[i]!;
+    const passedM = samples[Math.max(0, i - 10 * lateS)]!.distanceM;
+    const powerW = pedalling ? torqueRatio * referenceTorqueNm * rpmToRadPerS(cadenceRpm) : 0;
     along = along * (1 - DRAWN_BACK) + WANDER_M * spread();
     across = across * (1 - DRAWN_BACK) + WANDER_M * spread();
     const lat = 47 + (distanceM + along) / DEGREE_M;
     const lon = 8 + across / (DEGREE_M * 0.682);
-    const height = 500 + (course.heightM[Math.round(distanceM)] ?? 0) + 0.05 * spread();
+    const height = 500 + (course.heightM[Math.round(passedM)] ?? 0) + 0.05 * spread();
     const lost = random() < 1 / LOST_ONE_IN;
     const time = new Date(Date.UTC(2026, 4, 17, 9, 30, 0) + Math.round(timeS) * 1000).toISOString();
     points.push(
       `<trkpt lat="${lat.toFixed(7)}" lon="${lon.toFixed(7)}"><ele>${height.toFixed(1)}</ele><time>${time}</time>${
-        lost ? '' : `<extensions><sensor><cad>${Math.round(cadenceRpm)}</cad></sensor></extensions>`
+        lost
+          ? ''
+          : `<extensions>${power ? `<power>${Math.round(powerW)}</power>` : ''}<sensor><cad>${Math.round(cadenceRpm)}</cad></sensor></extensions>`
       }</trkpt>`,
     );
   }

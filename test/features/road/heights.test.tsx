@@ -14,6 +14,7 @@ if (bike === undefined || rider === undefined) throw new Error('a bundled bike o
 const figures = {
   lengthM: 20_000,
   movingS: 3_000,
+  heightsLateS: null,
   month: null,
   readableShare: 0.6,
   changesPerKm: null,
