@@ -10,7 +10,7 @@ import { GRAVITY, roadLoad, totalForceN } from '../model/load.ts';
 import type { RoadSecond } from './seconds.ts';
 
 /** What of a second tells when the legs met a hill. */
-export type LoadedSecond = Pick<RoadSecond, 'timeS' | 'speedMps' | 'powerW' | 'slopeRatio'>;
+type LoadedSecond = Pick<RoadSecond, 'timeS' | 'speedMps' | 'powerW' | 'slopeRatio'>;
 
 /** Later than this was never seen (s). */
 const LATEST_S = 12;

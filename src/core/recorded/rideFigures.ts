@@ -84,7 +84,7 @@ export type RoadRideResult =
 const FOOT_M = 8;
 /** A lag told by power is right within so much; one nobody can tell is as large as those of the six open rides, squared, meant and rooted (s). */
 const LAG_TOLD_S = 1;
-const LAG_UNKNOWN_S = 5.5;
+const LAG_UNKNOWN_S = 6.4;
 /** From a cadence, a slope and a speed like these on, power is told from the hill. */
 const CLIMB_RATIO = 0.03;
 const LEAST_CLIMB_S = 60;
