@@ -13,7 +13,10 @@ import { builtSiteFolder, NAMES, openSite, type Site } from '../browser/site.ts'
 
 const PICTURES = 10;
 const APART_MS = 60;
+/** Shorter than what counts as late: a picture that stands longer would be drawn with less. */
 const FRAME_MS = 20;
+/** On the way there it is looked at this often. */
+const WAY_MS = 80;
 /** What is kept of a wide picture: the rider and the machine. */
 const SEEN = { x: 130, y: 170, width: 830, height: 550 };
 const outFolder = fileURLToPath(new URL('../../test-output', import.meta.url));
@@ -178,12 +181,12 @@ async function open(site: Site, level: string, size: { width: number; height: nu
     page,
     step,
     until: async (isSo, mostS = 120) => {
-      for (let passedMs = 0; !(await isSo()); passedMs += 2 * FRAME_MS) {
+      for (let passedMs = 0; !(await isSo()); passedMs += WAY_MS) {
         if (passedMs > mostS * 1000) {
           await page.screenshot({ path: join(outFolder, 'waited-in-vain.png') });
           throw new Error(`waited in vain on ${level}: see waited-in-vain.png`);
         }
-        await step(2 * FRAME_MS);
+        await step(WAY_MS);
       }
     },
     distanceM: () => number('[data-hud="distance"]'),
