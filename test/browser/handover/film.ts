@@ -9,12 +9,12 @@ const PICTURES_A_SECOND = 10;
 /** Pictures each code stands for. */
 const HOLD = 12;
 
-/** Writes the film (YUV4MPEG2); the browser plays it round and round. */
+/** Writes the film (YUV4MPEG2): hands move, so each code is shown in every shot. The browser plays it round and round. */
 export function writeFilm(file: string, texts: readonly string[], shots: readonly Shot[]): void {
   const head = Buffer.from(`YUV4MPEG2 W${WIDTH} H${HEIGHT} F${PICTURES_A_SECOND}:1 Ip A1:1 C420jpeg\n`);
   const pieces: Buffer[] = [head];
-  texts.forEach((text, i) => {
-    const picture = photo(codeOf(text), shots[i % shots.length] ?? { squarePx: 5 }, i);
+  const pictures = shots.flatMap((shot) => texts.map((text, i) => photo(codeOf(text), shot, i)));
+  for (const picture of pictures) {
     const light = Buffer.alloc(WIDTH * HEIGHT, 150);
     const left = Math.floor((WIDTH - picture.width) / 2);
     const top = Math.floor((HEIGHT - picture.height) / 2);
@@ -23,6 +23,6 @@ export function writeFilm(file: string, texts: readonly string[], shots: readonl
         light[(y + top) * WIDTH + x + left] = picture.data[4 * (y * picture.width + x)] ?? 0;
     const grey = Buffer.alloc((WIDTH * HEIGHT) / 2, 128);
     for (let k = 0; k < HOLD; k += 1) pieces.push(Buffer.from('FRAME\n'), light, grey);
-  });
+  }
   writeFileSync(file, Buffer.concat(pieces));
 }
