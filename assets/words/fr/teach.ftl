@@ -134,7 +134,7 @@ card-soft-feet-doing =
     Écoute : un bon clic ne fait pas de bruit.
 card-soft-feet-needs = 40 m de terrain calme et plat, et un vélo aux vitesses vérifiées avant.
 card-soft-feet-safe = L’encadrant se tient sur le côté, jamais dans la trajectoire. Pas de doigts près d’une chaîne.
-card-soft-feet-watch = Les jambes s’arrêtent-elles ? Elles doivent appuyer légèrement et continuer à tourner. Avec des vitesses dans le moyeu, elles se reposent ; avec un moteur de pédalier, elles attendent le temps d’un souffle.
+card-soft-feet-watch = Les jambes s’arrêtent-elles ? Elles doivent appuyer légèrement et continuer à tourner. Avec un moyeu, elles se reposent ; avec un moteur de pédalier, elles attendent le temps d’un souffle.
 card-soft-feet-easier = Seulement les pieds légers, sans clic.
 card-soft-feet-harder = Deux clics à la suite, avec un tour de pédales entre les deux.
 card-starting-gear-title = S’arrêter sur la vitesse du départ
@@ -165,7 +165,7 @@ road-20 = Deux cyclistes y roulent sur le grand écran, l’un après l’autre.
 road-45 = Chacun y roule une fois, sur deux appareils, avec huit cyclistes au plus. Ceux qui attendent crient « là ».
 road-60 = Chacun y roule une ou deux fois, sur deux appareils, avec huit cyclistes au plus. Ceux qui attendent crient « là ».
 
-longer-adults = Chacun montre, à l’arrêt et roue arrière levée, la manette pour passer plus facile ; personne n’a les doigts près de la chaîne.
+longer-adults = À l’arrêt, roue arrière levée, chacun montre la manette pour passer plus facile ; doigts loin de la chaîne.
 lines-adults-warmUp =
     Vérifier les vélos : les freins mordent, les pneus sont durs, selle et guidon tiennent, les casques sont bien mis.
     Deux tours tranquilles ; au deuxième, un clic plus dur, puis un clic plus facile.
@@ -174,15 +174,15 @@ lines-adults-say =
     Pieds légers pendant un tour de pédales, le temps que la chaîne bouge.
     Un clic, sentez-le, puis le suivant.
 lines-adults-question =
-    À quel raidillon la plupart d’entre nous ont-ils changé trop tard, et que pouvait-on voir avant ?
+    À quel raidillon la plupart ont-ils changé trop tard, et que pouvait-on voir avant ?
     Où feriez-vous clic maintenant ? Montrez-le sur la route.
 lines-adults-drill = Dans un endroit calme, plat et fermé à la circulation, tous dans le même sens. Les fiches disent comment l’installer et rester en sécurité.
 lines-adults-watch =
     Des jambes qui s’arrêtent avant le clic, des clics déjà dans la pente, des yeux sur la chaîne.
-    Quelqu’un peine : deux crans plus facile, et le même tour encore. Si quelque chose fait mal, on s’arrête.
+    Quelqu’un peine : deux crans plus facile, et le même tour encore. Une douleur : on s’arrête.
 lines-adults-end =
     Chacun dit une chose qu’il fera avant la prochaine côte.
-    La prochaine fois : le même tour, avec le clic un peu plus tôt ou un peu plus tard.
+    La prochaine fois : le même tour, avec le clic un peu plus tôt ou plus tard.
 
 longer-mixed = Par deux, une personne débutante avec une expérimentée ; celle-ci pose des questions et n’explique pas.
 lines-mixed-warmUp =
