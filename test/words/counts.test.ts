@@ -80,43 +80,32 @@ const NEVER_ONE: readonly string[] = [
 ];
 /** A name stands there, or another part of the message says how many there are. */
 const NOT_COUNTED = ['clinic round-chooseWho name', 'common bike-gears rear'];
+/** In both the noun stands with the other number, as in "1 cycliste sur 3", or is the same for one and for many. */
+const GERMAN_AND_FRENCH = [
+  'clinic picture-caught all',
+  'clinic picture-wrong-late all',
+  'clinic picture-wrong-early all',
+  'clinic picture-barOf-tooEarly all',
+  'clinic picture-barOf-aboutRight all',
+  'clinic picture-barOf-tooLate all',
+  'clinic picture-timingCount all',
+  'clinic picture-answer-better all',
+  'debriefChildren change-fidget changes',
+  'kept takenBack already',
+  'kept refused refused',
+  'levels best-not-passed total',
+];
 /** The word is the same for one and for many, or the sentence has none. */
 const SAME_FOR_MANY: Readonly<Record<string, readonly string[]>> = {
   de: [
+    ...GERMAN_AND_FRENCH,
     'bike tap-count count',
-    'clinic picture-caught all',
-    'clinic picture-wrong-late all',
-    'clinic picture-wrong-early all',
-    'clinic picture-barOf-tooEarly all',
-    'clinic picture-barOf-aboutRight all',
-    'clinic picture-barOf-tooLate all',
-    'clinic picture-timingCount all',
-    'clinic picture-answer-better all',
-    'debriefChildren change-fidget changes',
-    'kept takenBack already',
-    'kept refused refused',
-    'levels best-not-passed total',
     'problems schema-characters-most most',
     'problems schema-characters-least least',
     'problems schema-more count',
   ],
   es: ['kept takenBack already', 'levels best-not-passed total'],
-  // The noun stands with the other number: "1 cycliste sur 3".
-  fr: [
-    'clinic picture-caught all',
-    'clinic picture-wrong-late all',
-    'clinic picture-wrong-early all',
-    'clinic picture-barOf-tooEarly all',
-    'clinic picture-barOf-aboutRight all',
-    'clinic picture-barOf-tooLate all',
-    'clinic picture-timingCount all',
-    'clinic picture-change all',
-    'clinic picture-answer-better all',
-    'debriefChildren change-fidget changes',
-    'kept takenBack already',
-    'kept refused refused',
-    'levels best-not-passed total',
-  ],
+  fr: [...GERMAN_AND_FRENCH, 'clinic picture-change all'],
   nl: [
     'clinic picture-timingCount all',
     'clinic picture-answer-better all',

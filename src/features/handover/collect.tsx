@@ -95,7 +95,7 @@ export function Collect(props: CollectProps): JSX.Element {
 function onlyOf(read: ReadFile, planId: string): ReadFile {
   const records = read.set.records.filter((one) => one.planId === planId);
   const ours = new Set(records.map(({ deviceId }) => deviceId));
-  // A tablet that has only rides of another plan is none of this session.
+  // A tablet that has only rides of another plan has no part in this count.
   const others = new Set(read.set.records.map(({ deviceId }) => deviceId));
   const heard = read.heard.filter(({ deviceId }) => ours.has(deviceId) || !others.has(deviceId));
   return { ...read, heard, set: { ...read.set, records } };

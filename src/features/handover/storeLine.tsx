@@ -15,7 +15,7 @@ const STORE_PAGE = '#clinic/store';
 /** The line; `store` is followed by whoever draws it. */
 export function StoreLine(props: {
   readonly store: Pick<ClubStore, 'agreed' | 'offered' | 'sent' | 'stop'> | null;
-  /** How this session stands. */
+  /** What the store and this device have of each other. */
   readonly standing: StoreStanding | null;
   /** Sends and fetches at once. */
   readonly onFetch: () => void;

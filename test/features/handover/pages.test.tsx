@@ -271,7 +271,7 @@ describe('a link', () => {
   });
 });
 
-describe('what is not of this session', () => {
+describe('what belongs to another plan', () => {
   it('a file of another group takes in neither its rides nor its tablet', async () => {
     const theirs = [1, 2].map((seq) => ({
       ...madeUpRecord({ deviceId: 'their-tablet', seq }),
