@@ -22,13 +22,13 @@ working = Your bike is riding this road …
 failed = This road could not be ridden with this bike. Choose another road, or look at the tooth counts of the bike.
 again = Try again
 # $rpm: where the legs settle. $low: where the band begins. $length and $slope: the steepest part.
-lowest-short = In your lowest gear { $gear } your legs settle at { $rpm } a minute on the steepest { $length } ({ $slope }). Your band begins at { $low } there.
+lowest-short = In your easiest gear { $gear } your legs settle at { $rpm } a minute on the steepest { $length } ({ $slope }). Your band begins at { $low } there.
 lowest-walks =
     { $rpm ->
-        [0] This bike makes you walk here. Your lowest gear { $gear } stands still on the steepest { $length } ({ $slope }).
-       *[other] This bike makes you walk here: riding, you would be no quicker. In your lowest gear { $gear } your legs would settle at { $rpm } a minute on the steepest { $length } ({ $slope }).
+        [0] This bike makes you walk here. Your easiest gear { $gear } stands still on the steepest { $length } ({ $slope }).
+       *[other] This bike makes you walk here: riding, you would be no quicker. In your easiest gear { $gear } your legs would settle at { $rpm } a minute on the steepest { $length } ({ $slope }).
     }
-lowest-enough = Your lowest gear { $gear } is low enough here: on the steepest { $length } ({ $slope }) your legs settle at { $rpm } a minute.
+lowest-enough = Your easiest gear { $gear } is easy enough here: on the steepest { $length } ({ $slope }) your legs settle at { $rpm } a minute.
 looking = Other parts are being tried …
 # They: your legs, of the sentence before (lowest-short, lowest-walks). Parts that help, and are not enough.
 help-mild = With { $gear } they would settle at { $rpm }.
@@ -43,25 +43,25 @@ help-askFirst = The derailleurs of this bike may not take that; see below.
 # $rear: several sprockets, or one before a hub.
 help-none =
     { $rear ->
-        [hub] None of the parts tried here keeps you in your band. It would take a gear of { $needed } a turn, and your lowest is { $own }: a ring of { $ring } teeth with your sprocket, or a sprocket of { $sprocket } with your ring.
-       *[sprockets] None of the parts tried here keeps you in your band. It would take a gear of { $needed } a turn, and your lowest is { $own }: a ring of { $ring } teeth with your biggest sprocket, or a sprocket of { $sprocket } with your smallest ring.
+        [hub] None of the parts tried here keeps you in your band. It would take a gear of { $needed } a turn, and your easiest is { $own }: a ring of { $ring } teeth with your sprocket, or a sprocket of { $sprocket } with your ring.
+       *[sprockets] None of the parts tried here keeps you in your band. It would take a gear of { $needed } a turn, and your easiest is { $own }: a ring of { $ring } teeth with your biggest sprocket, or a sprocket of { $sprocket } with your smallest ring.
     }
 help-tooSteep = No gear helps here: with your power and your cadence { $slope } is ridden at { $speed }, and walking is as quick.
 # The hardest minute of the ride.
 minute-inBand = Your hardest minute on this ride stays in your band, at { $rpm } a minute.
 # $from and $to (String): places on the road, like "320 m". $missing: turns a minute below the band.
 minute-below = Your hardest minute on this ride is from { $from } to { $to }: { $rpm } a minute, { $missing } below your band.
-highest-enough = Your highest gear { $gear } never runs out here.
+highest-enough = Your hardest gear { $gear } never runs out here.
 # $places: in how many. $seconds: for how long in all.
 highest-short =
     { $places ->
         [one] { $seconds ->
-            [one] Your highest gear { $gear } runs out in one place, for one second in all: your legs spin at { $rpm } a minute.
-           *[other] Your highest gear { $gear } runs out in one place, for { $seconds } seconds in all: your legs spin at { $rpm } a minute.
+            [one] Your hardest gear { $gear } runs out in one place, for one second in all: your legs spin at { $rpm } a minute.
+           *[other] Your hardest gear { $gear } runs out in one place, for { $seconds } seconds in all: your legs spin at { $rpm } a minute.
         }
        *[other] { $seconds ->
-            [one] Your highest gear { $gear } runs out in { $places } places, for one second in all: your legs spin at { $rpm } a minute.
-           *[other] Your highest gear { $gear } runs out in { $places } places, for { $seconds } seconds in all: your legs spin at { $rpm } a minute.
+            [one] Your hardest gear { $gear } runs out in { $places } places, for one second in all: your legs spin at { $rpm } a minute.
+           *[other] Your hardest gear { $gear } runs out in { $places } places, for { $seconds } seconds in all: your legs spin at { $rpm } a minute.
         }
     }
 
@@ -98,16 +98,16 @@ profile = Where the gears run out
 # Read aloud. $below and $above: in how many places.
 profile-desc =
     Profile of { $length } of road. { $below ->
-        [0] Nowhere is the lowest gear too hard.
-        [one] In one place the lowest gear is too hard.
-       *[other] In { $below } places the lowest gear is too hard.
+        [0] Nowhere is the easiest gear too hard.
+        [one] In one place the easiest gear is too hard.
+       *[other] In { $below } places the easiest gear is too hard.
     } { $above ->
-        [0] Nowhere is the highest too easy.
-        [one] In one place the highest is too easy.
-       *[other] In { $above } places the highest is too easy.
+        [0] Nowhere is the hardest too easy.
+        [one] In one place the hardest is too easy.
+       *[other] In { $above } places the hardest is too easy.
     }
-profile-below = lowest gear too hard
-profile-above = highest gear too easy
+profile-below = easiest gear too hard
+profile-above = hardest gear too easy
 profile-nowhere = The gears of this bike do not run out on this road.
 
 ## All gears as steps of paper
@@ -211,13 +211,13 @@ take = Try this bike
 take-this = Try this bike: { $parts }
 # What the parts gain and cost: some of these sentences, one after the other.
 trade-none = Much like your bike.
-trade-easier-lowest = The lowest gear gets easier.
-trade-harder-highest = The highest gear gets harder.
+trade-easier-lowest = The easiest gear gets easier still.
+trade-harder-highest = The hardest gear gets harder.
 trade-smaller-steps = The steps between gears get smaller.
 trade-fewer-twins = Fewer gears exist twice.
 trade-fewer-shifts = It takes fewer shifts on this road.
 trade-less-capacity = The rear derailleur has less chain to take up.
-trade-harder-lowest = The lowest gear gets harder.
+trade-harder-lowest = The easiest gear gets harder.
 trade-loses-highest = The hardest gear is lost.
 trade-bigger-steps = The steps between gears get bigger.
 trade-more-twins = More gears exist twice.
@@ -260,7 +260,7 @@ compare-band = lower edge of your band
 compare-figure = Figure
 compare-time = Time
 compare-shifts = Shifts
-compare-lowest = Lowest gear
+compare-lowest = Easiest gear
 # $metres (String): how far one turn of the pedals carries.
 compare-gear = { $gear }, { $metres } a turn
 

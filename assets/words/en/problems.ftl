@@ -115,11 +115,11 @@ level-stop-too-near =
 
 ## Levels that may be ridden, but will surprise. $gear is like 34 × 34
 
-level-cannot-climb = This rider has to walk from { $from } to { $to } (up to { $slope }), even in the lowest gear ({ $gear }): some { $walkS } s on foot.
+level-cannot-climb = This rider has to walk from { $from } to { $to } (up to { $slope }), even in the easiest gear ({ $gear }): some { $walkS } s on foot.
 # These two stand behind the one before. $metres: how far a turn of the pedals carries.
 takes-gear = Riding it would take a gear of { $metres } a turn.
 takes-power = No gear helps; riding it would take more than { $watts } W.
-level-cannot-hold-cadence = This rider cannot hold { $heldRpm } rpm on the { $slope } at { $at } in the lowest gear ({ $gear }); { $cadenceRpm } rpm are left.
+level-cannot-hold-cadence = This rider cannot hold { $heldRpm } rpm on the { $slope } at { $at } in the easiest gear ({ $gear }); { $cadenceRpm } rpm are left.
 level-stop-uphill = The stop line at { $at } lies on { $slope } uphill: starting again there is a struggle.
 level-stop-downhill = The stop line at { $at } lies on { $slope } downhill: nothing is learned from starting there.
 level-hidden-long = The road stays hidden for { $length } with { $sight } of sight: that is riding blind, not looking ahead.

@@ -25,7 +25,7 @@ describe('slopes', () => {
     expect(more).toEqual([]);
     expect(warning).toMatchObject({ code: 'cannot-hold-cadence', path: 'pieces[1]' });
     expect(sentenceOf(warning!)).toMatch(
-      /^This rider cannot hold 60 rpm on the 14 % at 2\d\d m in the lowest gear \(\d+\s×\s\d+\); \d+ rpm are left\.$/,
+      /^This rider cannot hold 60 rpm on the 14 % at 2\d\d m in the easiest gear \(\d+\s×\s\d+\); \d+ rpm are left\.$/,
     );
     const { cadenceRpm = 0, slopeRatio = 0, ringTeeth = 0, sprocketTeeth = 1 } = warning?.values ?? {};
     expect(slopeRatio).toBeCloseTo(0.14, 3);

@@ -114,7 +114,7 @@ describe('the answer', () => {
     await heard((told) => told.onOwn(own));
     const settled = Math.round(own.steady.cadenceRpm);
     expect(text('[data-answer="lowest"]')).toBe(
-      `In your lowest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
+      `In your easiest gear 34 × 28 your legs settle at ${settled} a minute on the steepest 50 m (10 %). Your band begins at 55 there.`,
     );
     expect(text('[data-answer="help"]')).toBe(say('looking'));
     await hearAll();
@@ -138,7 +138,7 @@ describe('the answer', () => {
     await show();
     await heard((told) => told.onOwn(easy));
     await heard((told) => told.onDone());
-    expect(text('[data-answer="lowest"]')).toContain('is low enough here');
+    expect(text('[data-answer="lowest"]')).toContain('is easy enough here');
     expect(text('.gear-road')).toContain(say('profile-nowhere'));
     expect(all('[data-stretch]')).toEqual([]);
   });
@@ -263,7 +263,7 @@ describe('other parts', () => {
 
   it('tells gains before costs, each in a sentence of its own', () => {
     expect(tradeText(['loses-highest', 'easier-lowest', 'bigger-steps'])).toBe(
-      'The lowest gear gets easier. The hardest gear is lost. The steps between gears get bigger.',
+      'The easiest gear gets easier still. The hardest gear is lost. The steps between gears get bigger.',
     );
     expect(tradeText(['smaller-steps'])).toBe('The steps between gears get smaller.');
     expect(tradeText([])).toBe('Much like your bike.');
