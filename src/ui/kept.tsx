@@ -8,6 +8,7 @@ import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './parts.tsx';
 import type { ToldOutcome } from '../state/outcome.ts';
 import { words } from '../words/words.ts';
+import { Button } from './controls.tsx';
 
 const say = words('kept');
 
@@ -50,18 +51,13 @@ export function KeptSection({
       <h2>{say('title')}</h2>
       <p>{say('count', { rides })}</p>
       <div class="buttons">
-        <button
-          type="button"
-          class="button"
-          data-save-everything
-          onClick={() => tell(services.saveEverything())}
-        >
+        <Button data-save-everything onClick={() => tell(services.saveEverything())}>
           {say('save')}
-        </button>
+        </Button>
         <TakeBack services={services} tell={tell} />
-        <button type="button" class="button" data-delete-everything onClick={() => setAsking(true)}>
+        <Button data-delete-everything onClick={() => setAsking(true)}>
           {say('remove')}
-        </button>
+        </Button>
       </div>
       <output class="kept-told" data-told={told === null ? '' : String(told.ok)}>
         {told?.sentence}
@@ -111,9 +107,9 @@ function TakeBack(props: {
       {share !== null && (
         <>
           <progress value={share} max={1} aria-label={say('takingBack')} />
-          <button type="button" class="button" data-stop-taking onClick={() => stopping.current.abort()}>
+          <Button data-stop-taking onClick={() => stopping.current.abort()}>
             {say('stopTaking')}
-          </button>
+          </Button>
         </>
       )}
       {changed !== null && (
@@ -135,12 +131,12 @@ function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake:
     <Dialog title={say('changedTitle')} onClose={props.onLeave}>
       <p>{say('changedSure')}</p>
       <div class="buttons">
-        <button type="button" class="button strong" autofocus onClick={props.onLeave}>
+        <Button strong autofocus onClick={props.onLeave}>
           {say('changedLeave')}
-        </button>
-        <button type="button" class="button" data-take-changed onClick={props.onTake}>
+        </Button>
+        <Button data-take-changed onClick={props.onTake}>
           {say('changedTake')}
-        </button>
+        </Button>
       </div>
     </Dialog>
   );
@@ -157,15 +153,13 @@ function AskBeforeDeleting(props: {
     <Dialog title={say('sureTitle')} onClose={props.onKeep}>
       <p>{say('sure', { rides: props.rides })}</p>
       <div class="buttons">
-        <button type="button" class="button strong" autofocus onClick={props.onKeep}>
+        <Button strong autofocus onClick={props.onKeep}>
           {say('keep')}
-        </button>
-        <button type="button" class="button" onClick={props.onSave}>
-          {say('saveFirst')}
-        </button>
-        <button type="button" class="button" data-delete-sure onClick={props.onDelete}>
+        </Button>
+        <Button onClick={props.onSave}>{say('saveFirst')}</Button>
+        <Button data-delete-sure onClick={props.onDelete}>
           {say('removeSure')}
-        </button>
+        </Button>
       </div>
     </Dialog>
   );

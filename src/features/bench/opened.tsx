@@ -15,6 +15,7 @@ import type { BenchServices } from './services.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { words } from '../../words/words.ts';
 import { common, lessonName } from '../../words/common.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('bench');
 
@@ -69,9 +70,7 @@ function Refused(props: {
         ))}
       </ul>
       <div class="buttons">
-        <button type="button" class="button" onClick={props.onLeave}>
-          {say('opened-leave')}
-        </button>
+        <Button onClick={props.onLeave}>{say('opened-leave')}</Button>
       </div>
     </section>
   );
@@ -97,20 +96,13 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
       <LevelFacts level={level} hash={hash} />
       {same !== undefined && <p data-already>{say('opened-already', { title: same.title })}</p>}
       <div class="buttons">
-        <button type="button" class="button strong" data-keep onClick={() => void keep()}>
+        <Button strong data-keep onClick={() => void keep()}>
           {same === undefined ? say('opened-keep') : say('opened-keepCopy')}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-ride-opened
-          onClick={() => send({ kind: 'try-level', level })}
-        >
+        </Button>
+        <Button data-ride-opened onClick={() => send({ kind: 'try-level', level })}>
           {say('opened-ride')}
-        </button>
-        <button type="button" class="button" onClick={onLeave}>
-          {say('opened-leave')}
-        </button>
+        </Button>
+        <Button onClick={onLeave}>{say('opened-leave')}</Button>
       </div>
       <output class="told">{told}</output>
     </section>

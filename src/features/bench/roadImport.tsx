@@ -16,6 +16,7 @@ import { StretchChoice } from './stretchChoice.tsx';
 import type { BenchServices, RoadReading } from './services.ts';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('bench');
 
@@ -126,9 +127,9 @@ function Reading({
     <>
       <progress value={share} max={1} aria-label={shown} />
       <p>{shown}</p>
-      <button type="button" class="button" data-cancel onClick={onCancel}>
+      <Button data-cancel onClick={onCancel}>
         {say('road-cancel')}
-      </button>
+      </Button>
     </>
   );
 }

@@ -18,6 +18,7 @@ import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('bench');
 
@@ -66,14 +67,14 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
           onValue={(toM) => move({ toM })}
         />
         <div class="thing-doing">
-          <button type="button" class="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
+          <Button look="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
             {say('road-hardest', { length: namedLength(format, HARDEST_M) })}
-          </button>
-          <button type="button" class="small-button" data-whole onClick={() => setStretch(whole)}>
+          </Button>
+          <Button look="small-button" data-whole onClick={() => setStretch(whole)}>
             {endM > LONGEST_LEVEL_M
               ? say('road-longest', { length: format.road(LONGEST_LEVEL_M) })
               : say('road-whole')}
-          </button>
+          </Button>
         </div>
       </div>
       <p data-chosen>
@@ -145,9 +146,9 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
         />
       </label>
       <div class="buttons">
-        <button type="submit" class="button strong" data-save-road>
+        <Button strong submit data-save-road>
           {say('road-make')}
-        </button>
+        </Button>
       </div>
       <output class="told">{told}</output>
     </form>

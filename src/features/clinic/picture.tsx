@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
 import { RULES_VERSION } from '../../core/group/records/record.ts';
-import { Tick } from '../../ui/controls.tsx';
+import { Button, Tick } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { Caught, Change, TimingBoard } from './boards.tsx';
 import {
@@ -41,9 +41,9 @@ export function GroupPicturePage({ props, session }: PictureProps): JSX.Element 
   if (!open)
     return (
       <Note line={say('picture-closed')}>
-        <button type="button" class="button" data-open onClick={() => setOpen(true)}>
+        <Button data-open onClick={() => setOpen(true)}>
           {say('picture-open')}
-        </button>
+        </Button>
       </Note>
     );
   if (picture === null)
@@ -146,9 +146,9 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
       )}
       {talk && closed && <p class="board-who">{say('picture-guess')}</p>}
       {talk && (
-        <button type="button" class={closed ? 'button strong' : 'button'} data-show onClick={props.onToggle}>
+        <Button strong={closed} data-show onClick={props.onToggle}>
           {closed ? say('picture-show') : say('picture-hide')}
-        </button>
+        </Button>
       )}
     </div>
   );

@@ -12,6 +12,7 @@ import type { ClinicProps } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('clinic');
 
@@ -84,12 +85,12 @@ export function PlanForm(props: {
         </p>
         {refused !== null && <Problems title={say('form-problems')} lines={said(refused)} />}
         <div class="buttons wide">
-          <button type="button" class="button strong" data-save-go onClick={() => save(`go/${plan.id}`)}>
+          <Button strong data-save-go onClick={() => save(`go/${plan.id}`)}>
             {say('form-saveAndGo')}
-          </button>
-          <button type="button" class="button" data-save onClick={() => save('')}>
+          </Button>
+          <Button data-save onClick={() => save('')}>
             {say('form-save')}
-          </button>
+          </Button>
         </div>
       </form>
     </Sheet>

@@ -7,6 +7,7 @@ import type { JSX } from 'preact';
 import type { RideReport } from '../../core/coach/types.ts';
 import { guessPitchOf, questionOf, sayAnswer, sayPitchTitle, TIMINGS } from './say.ts';
 import type { Speech } from './speech.ts';
+import { Button } from '../../ui/controls.tsx';
 
 interface GuessProps {
   readonly report: RideReport | null;
@@ -49,16 +50,16 @@ function Question({ report, speech, onGuess, ...rest }: GuessProps): JSX.Element
       <p class="question">{questionOf(report, speech)}</p>
       <div class="guess-buttons">
         {TIMINGS.map((timing) => (
-          <button key={timing} type="button" class="big" data-guess={timing} onClick={() => onGuess(timing)}>
+          <Button look="big" key={timing} data-guess={timing} onClick={() => onGuess(timing)}>
             {say('timing', { timing })}
-          </button>
+          </Button>
         ))}
       </div>
       <p class="quiet">
         {say('guess-why')}{' '}
-        <button type="button" class="link" data-guess="skipped" onClick={() => onGuess('skipped')}>
+        <Button look="link" data-guess="skipped" onClick={() => onGuess('skipped')}>
           {say('guess-skip')}
-        </button>
+        </Button>
       </p>
       {report === null && <Working {...{ report, speech, onGuess, ...rest }} />}
     </section>

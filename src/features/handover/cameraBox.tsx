@@ -3,6 +3,7 @@ import type { JSX, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { words } from '../../words/words.ts';
 import { type CameraProblem, openCamera, type CodeCamera } from './camera.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -81,20 +82,12 @@ export function CameraBox(props: { readonly onText: (text: string) => void }): J
         </p>
       )}
       {phase === 'on' ? (
-        <button type="button" class="button" onClick={stop}>
-          {say('reader-stop')}
-        </button>
+        <Button onClick={stop}>{say('reader-stop')}</Button>
       ) : (
         problem !== 'not-secure' && (
-          <button
-            type="button"
-            class="button strong"
-            data-camera-on
-            disabled={phase === 'loading'}
-            onClick={start}
-          >
+          <Button strong data-camera-on disabled={phase === 'loading'} onClick={start}>
             {say('reader-start')}
-          </button>
+          </Button>
         )
       )}
     </div>

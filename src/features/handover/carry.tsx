@@ -5,6 +5,7 @@ import { words } from '../../words/words.ts';
 import { CodeShow } from './codeShow.tsx';
 import type { Message } from './message.ts';
 import { sizeOf } from './size.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -66,18 +67,13 @@ export function Carry(props: CarryProps): JSX.Element {
         )}
         <div class="buttons">
           {linked && (
-            <button type="button" class="button" data-copy-link onClick={copyLink}>
+            <Button data-copy-link onClick={copyLink}>
               {say('carry-copy')}
-            </button>
+            </Button>
           )}
-          <button
-            type="button"
-            class="button"
-            data-save-file
-            onClick={() => onSaveFile(message.file.name, message.file.text)}
-          >
+          <Button data-save-file onClick={() => onSaveFile(message.file.name, message.file.text)}>
             {say('carry-file')} · {sizeOf(new TextEncoder().encode(message.file.text).length)}
-          </button>
+          </Button>
         </div>
         <output>{told}</output>
       </div>

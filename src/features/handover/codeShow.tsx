@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { Choice } from '../../ui/controls.tsx';
+import { Button, Choice } from '../../ui/controls.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { codeOf, QUIET_ZONE } from './code.ts';
@@ -114,21 +114,21 @@ function Buttons(props: {
       {all > 1 && (
         <>
           <strong class="code-number">{say('code-number', { number: index + 1, all })}</strong>
-          <button type="button" class="button" aria-label={say('code-back')} onClick={() => go(index - 1)}>
+          <Button aria-label={say('code-back')} onClick={() => go(index - 1)}>
             ←
-          </button>
-          <button type="button" class="button" data-play onClick={props.onPlay}>
+          </Button>
+          <Button data-play onClick={props.onPlay}>
             {playing ? say('code-pause') : say('code-play')}
-          </button>
-          <button type="button" class="button" aria-label={say('code-next')} onClick={() => go(index + 1)}>
+          </Button>
+          <Button aria-label={say('code-next')} onClick={() => go(index + 1)}>
             →
-          </button>
+          </Button>
         </>
       )}
       {props.onBig !== null && (
-        <button type="button" class="button" data-big onClick={props.onBig}>
+        <Button data-big onClick={props.onBig}>
           {say('code-big')}
-        </button>
+        </Button>
       )}
     </div>
   );

@@ -13,6 +13,7 @@ import { Reader } from './reader.tsx';
 import type { ReadRidesAway } from './services.ts';
 import './handover.css';
 import './tablets.css';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -82,17 +83,17 @@ function Found(found: {
       {known !== undefined && <p>{same ? say('join-here') : say('join-other')}</p>}
       <div class="buttons">
         {known === undefined ? (
-          <button type="button" class="button strong" data-join disabled={!here} onClick={() => onJoin(plan)}>
+          <Button strong data-join disabled={!here} onClick={() => onJoin(plan)}>
             {say('join-join')}
-          </button>
+          </Button>
         ) : (
-          <button type="button" class="button strong" data-go onClick={() => onGo(plan.id)}>
+          <Button strong data-go onClick={() => onGo(plan.id)}>
             {say('join-go')}
-          </button>
+          </Button>
         )}
-        <button type="button" class="button" data-no onClick={onNo}>
+        <Button data-no onClick={onNo}>
           {say('join-no')}
-        </button>
+        </Button>
       </div>
     </section>
   );

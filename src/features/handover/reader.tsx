@@ -5,7 +5,7 @@
 import { FileButton } from '../../ui/fileButton.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { Choice } from '../../ui/controls.tsx';
+import { Button, Choice } from '../../ui/controls.tsx';
 import { words } from '../../words/words.ts';
 import type { DamagedFrame } from '../../core/transfer/frames.ts';
 import { CameraBox } from './cameraBox.tsx';
@@ -53,9 +53,9 @@ export function Reader({ arrived, onArrival, readRides }: ReaderProps): JSX.Elem
       {reading.share !== null && (
         <p class="reader-way" data-long-reading>
           <progress value={reading.share} max={1} aria-label={say('reader-reading')} />
-          <button type="button" class="button" data-stop-reading onClick={reading.stop}>
+          <Button data-stop-reading onClick={reading.stop}>
             {say('reader-stopReading')}
-          </button>
+          </Button>
         </p>
       )}
       <Progress reading={reading} cut={arrived !== ''} />
@@ -101,9 +101,9 @@ function TextBox(props: { readonly onText: (text: string) => void }): JSX.Elemen
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <button type="submit" class="button strong" data-take-text>
+      <Button strong submit data-take-text>
         {say('reader-take')}
-      </button>
+      </Button>
     </form>
   );
 }

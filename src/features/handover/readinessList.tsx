@@ -12,6 +12,7 @@ import {
   type ReadinessCheck,
   type ReadinessHost,
 } from './readiness.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -36,22 +37,16 @@ export function ReadinessList({ host }: { readonly host: ReadinessHost }): JSX.E
         {READINESS.map((name) => (
           <Line key={name} name={name} answer={answers?.[name] ?? null}>
             {name === 'camera' && answers?.camera === 'open' && (
-              <button type="button" class="button" onClick={() => afterwards(allowCamera(host))}>
-                {say('ready-allowCamera')}
-              </button>
+              <Button onClick={() => afterwards(allowCamera(host))}>{say('ready-allowCamera')}</Button>
             )}
             {name === 'keeping' && answers?.keeping === 'open' && (
-              <button type="button" class="button" onClick={() => afterwards(askKeeping(host))}>
-                {say('ready-keep')}
-              </button>
+              <Button onClick={() => afterwards(askKeeping(host))}>{say('ready-keep')}</Button>
             )}
           </Line>
         ))}
       </ul>
       <div class="buttons">
-        <button type="button" class="button" onClick={check}>
-          {say('ready-again')}
-        </button>
+        <Button onClick={check}>{say('ready-again')}</Button>
       </div>
     </section>
   );

@@ -7,6 +7,7 @@ import { words } from '../../words/words.ts';
 import { hostOf, sentSentence, type StoreStanding, storeSentence } from './storeStanding.ts';
 import type { ClubStore } from './services.ts';
 import './handover.css';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -34,13 +35,13 @@ export function StoreLine(props: {
           <p data-store>{storeSentence(standing)}</p>
         )}
         <span class="store-line-ways">
-          <button type="button" class="quiet-button" data-fetch-store onClick={props.onFetch}>
+          <Button look="quiet-button" data-fetch-store onClick={props.onFetch}>
             {say('store-fetch')}
-          </button>
+          </Button>
           <a href={STORE_PAGE}>{say('store-look')}</a>
-          <button type="button" class="quiet-button" data-stop-store onClick={() => void store.stop()}>
+          <Button look="quiet-button" data-stop-store onClick={() => void store.stop()}>
             {say('store-stop')}
-          </button>
+          </Button>
         </span>
       </aside>
     );

@@ -19,6 +19,7 @@ import {
   type StoreStanding,
 } from './storeStanding.ts';
 import './handover.css';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -155,13 +156,13 @@ function Asking(
         </ul>
       </section>
       <div class="buttons">
-        <button type="submit" class="button strong" data-agree-store>
+        <Button strong submit data-agree-store>
           {say('store-agree', to)}
-        </button>
+        </Button>
         {offered !== null && (
-          <button type="button" class="button" data-forget-store onClick={props.onForget}>
+          <Button data-forget-store onClick={props.onForget}>
             {say('store-forget')}
-          </button>
+          </Button>
         )}
       </div>
       <output data-store-told>{props.told}</output>
@@ -196,15 +197,15 @@ function Going(
         <dd>{writeMoment(agreed.atMs)}</dd>
       </dl>
       <div class="buttons">
-        <button type="button" class="button strong" data-fetch-store onClick={props.onFetch}>
+        <Button strong data-fetch-store onClick={props.onFetch}>
           {say('store-fetch')}
-        </button>
-        <button type="button" class="button" data-stop-store onClick={props.onStop}>
+        </Button>
+        <Button data-stop-store onClick={props.onStop}>
           {say('store-stop')}
-        </button>
-        <button type="button" class="button" data-test-store onClick={props.onTest}>
+        </Button>
+        <Button data-test-store onClick={props.onTest}>
           {say('store-test')}
-        </button>
+        </Button>
       </div>
       <output data-store-told>{props.told}</output>
       <p data-store>{storeSentence(props.standing)}</p>

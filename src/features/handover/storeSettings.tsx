@@ -5,6 +5,7 @@ import { CameraBox } from './cameraBox.tsx';
 import { CodeShow } from './codeShow.tsx';
 import { readStoreLink, type StoreAddress } from './storeCode.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
@@ -18,9 +19,9 @@ export function GiveSettings(props: {
   const field = useRef<HTMLInputElement>(null);
   if (!shown)
     return (
-      <button type="button" class="button" data-give-settings onClick={() => setShown(true)}>
+      <Button data-give-settings onClick={() => setShown(true)}>
         {say('store-give')}
-      </button>
+      </Button>
     );
   return (
     <section class="store-give">
@@ -46,9 +47,7 @@ export function GiveSettings(props: {
           </label>
         </>
       )}
-      <button type="button" class="button" onClick={() => setShown(false)}>
-        {say('store-give-hide')}
-      </button>
+      <Button onClick={() => setShown(false)}>{say('store-give-hide')}</Button>
     </section>
   );
 }
@@ -92,9 +91,9 @@ export function TakeSettings(props: {
             onInput={(event) => setText(event.currentTarget.value)}
           />
         </label>
-        <button type="submit" class="button" data-take-settings>
+        <Button submit data-take-settings>
           {say('reader-take')}
-        </button>
+        </Button>
       </form>
       <output data-settings-told>{told}</output>
     </section>

@@ -7,6 +7,7 @@ import { Sign } from '../../ui/sign.tsx';
 import { keyName } from '../../words/common.ts';
 import { stepDone } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('ride');
 
@@ -40,9 +41,9 @@ export function FirstStepsPanel(props: {
         )}
       </div>
       {asked !== null && (
-        <button type="button" class="button small" data-skip-first-steps onClick={skip}>
+        <Button small data-skip-first-steps onClick={skip}>
           {say('skip')}
-        </button>
+        </Button>
       )}
     </div>
   );

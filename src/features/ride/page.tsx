@@ -21,6 +21,7 @@ import { FirstStepsPanel } from './firstSteps.tsx';
 import { firstStepsAloud } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
 import { common } from '../../words/common.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('ride');
 
@@ -141,9 +142,9 @@ function Failed(props: {
     <>
       <p data-failed={why}>{say(`failed-${why}`)}</p>
       <div class="buttons">
-        <button type="button" class="button strong" onClick={() => send(again)}>
+        <Button strong onClick={() => send(again)}>
           {say('again')}
-        </button>
+        </Button>
         <a class="button" href="#levels">
           {common('nav-levels')}
         </a>
@@ -174,21 +175,17 @@ function Paused(props: {
     >
       <p>{say('pausedHint')}</p>
       <div class="buttons">
-        <button type="button" class="button strong" data-ride-on onClick={rideOn} autofocus>
+        <Button strong data-ride-on onClick={rideOn} autofocus>
           {common('riding-on')}
-        </button>
+        </Button>
         {mayBeginAnew(ride) && (
-          <button type="button" class="button" data-restart onClick={() => send(againOf(state, ride))}>
+          <Button data-restart onClick={() => send(againOf(state, ride))}>
             {say('restart')}
-          </button>
+          </Button>
         )}
-        <button
-          type="button"
-          class="button"
-          onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}
-        >
+        <Button onClick={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
           {common('nav-settings')}
-        </button>
+        </Button>
         <a class="button" href={wayOut(ride, state.rest)}>
           {watching ? say('backToDebrief') : say('leave')}
         </a>

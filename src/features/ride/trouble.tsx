@@ -5,6 +5,7 @@ import type { RideServices } from './services.ts';
 import type { Send, State } from '../../state/store.ts';
 import type { TroubleShown } from '../../state/unfinished.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../../ui/controls.tsx';
 
 const say = words('ride');
 
@@ -47,19 +48,14 @@ export function RideTrouble(props: {
       )}
       <div class="buttons">
         {canGoOn && (
-          <button type="button" class="button strong" data-ride-on autofocus onClick={goOn}>
+          <Button strong data-ride-on autofocus onClick={goOn}>
             {say('trouble-goOn')}
-          </button>
+          </Button>
         )}
         {ride !== null && kept !== null && (
-          <button
-            type="button"
-            class={canGoOn ? 'button' : 'button strong'}
-            data-keep-unfinished
-            onClick={() => void keep()}
-          >
+          <Button strong={!canGoOn} data-keep-unfinished onClick={() => void keep()}>
             {say('trouble-keep')}
-          </button>
+          </Button>
         )}
         <a class="button" href={leaveTo}>
           {ride === null ? say('trouble-back') : say('leave')}
@@ -80,17 +76,12 @@ export function PageTrouble(props: {
     <section class="page-trouble paper" role="alert" data-trouble="page">
       <p>{say('trouble-page')}</p>
       <div class="buttons">
-        <button type="button" class="button strong" onClick={() => location.reload()}>
+        <Button strong onClick={() => location.reload()}>
           {say('trouble-reload')}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-close-trouble
-          onClick={() => send({ kind: 'trouble', trouble: null })}
-        >
+        </Button>
+        <Button data-close-trouble onClick={() => send({ kind: 'trouble', trouble: null })}>
           {say('trouble-close')}
-        </button>
+        </Button>
       </div>
       <Report services={services} />
     </section>
@@ -100,9 +91,9 @@ export function PageTrouble(props: {
 function Report({ services }: { readonly services: Pick<RideServices, 'saveReport'> }): JSX.Element {
   return (
     <p class="quiet trouble-report">
-      <button type="button" class="link" data-save-report onClick={() => services.saveReport()}>
+      <Button look="link" data-save-report onClick={() => services.saveReport()}>
         {say('trouble-report')}
-      </button>{' '}
+      </Button>{' '}
       {say('trouble-reportHint')}
     </p>
   );
