@@ -155,7 +155,7 @@ also-near =
 ## Andere Teile in einer Tabelle
 
 others = Was andere Teile ändern würden
-others-hint = Dieselben Beine, dieselbe Straße, jedes Rad wird gefahren. Zuerst, wer fahrend hinaufkommt, dann die schwerste Minute, dann die Zeit im Bereich.
+others-hint = Dieselben Beine, dieselbe Straße, jedes Rad wird gefahren. Zuerst, wer fahrend hinaufkommt, dann die schwerste Minute, dann das steilste Stück, dann die Zeit im Bereich.
 others-trying =
     { $count ->
         [0] Noch keine probiert …

@@ -177,7 +177,7 @@ also-near =
 ## Other parts in a table
 
 others = What other parts would change
-others-hint = The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then time in the band.
+others-hint = The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then the steepest part, then time in the band.
 others-trying =
     { $count ->
         [0] None tried so far …

@@ -177,7 +177,7 @@ also-near =
 ## Other parts in a table
 
 others = Qué cambiarían otras piezas
-others-hint = La misma persona, el mismo camino, un recorrido con cada bici. Primero quien sube pedaleando, luego el minuto más duro, luego el tiempo en la franja.
+others-hint = La misma persona, el mismo camino, un recorrido con cada bici. Primero quien sube pedaleando, luego el minuto más duro, luego el tramo más empinado, luego el tiempo en la franja.
 others-trying =
     { $count ->
         [0] Ninguna probada hasta ahora…

@@ -177,7 +177,7 @@ also-near =
 ## Andere onderdelen in een tabel
 
 others = Wat andere onderdelen zouden veranderen
-others-hint = Dezelfde fietser, dezelfde weg, elke fiets gereden. Eerst wie rijdend boven komt, dan de zwaarste minuut, dan de tijd in het bereik.
+others-hint = Dezelfde fietser, dezelfde weg, elke fiets gereden. Eerst wie rijdend boven komt, dan de zwaarste minuut, dan het steilste stuk, dan de tijd in het bereik.
 others-trying =
     { $count ->
         [0] Nog niets geprobeerd …

@@ -204,12 +204,21 @@ export function* gearCandidates(
 export function gearOrder({
   mustWalk,
   hardest,
+  steady,
   shareInBand,
-}: Pick<GearOutcome, 'mustWalk' | 'hardest' | 'shareInBand'>): readonly [number, number, number] {
-  return [mustWalk ? 1 : 0, Math.round(hardest.missingRpm), 100 - Math.round(shareInBand * 100)];
+}: Pick<GearOutcome, 'mustWalk' | 'hardest' | 'steady' | 'shareInBand'>): readonly number[] {
+  return [
+    mustWalk ? 1 : 0,
+    Math.round(hardest.missingRpm),
+    Math.max(0, Math.round(steady.bandLowRpm) - Math.round(steady.cadenceRpm)),
+    100 - Math.round(shareInBand * 100),
+  ];
 }
 
-/** Who rides up comes before who must walk; then the hardest minute; then time in the band; then fewer changes. */
+/**
+ * Who rides up comes before who must walk; then the hardest minute; then what the easiest gear is short of on the
+ * steepest stretch, which a short hill hides from the minute; then time in the band; then fewer changes.
+ */
 export function sortCandidates(candidates: readonly GearCandidate[]): GearCandidate[] {
   const keys = new Map(candidates.map((one) => [one, [...gearOrder(one.outcome), ...tieOf(one)]]));
   const keysOf = (one: GearCandidate): readonly number[] => keys.get(one) ?? [];

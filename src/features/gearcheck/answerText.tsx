@@ -68,7 +68,9 @@ function sayLowest(own: GearOutcome, format: Format): string {
 function sayHelp(own: GearOutcome, state: Pick<CheckState, 'candidates' | 'status'>, format: Format): string {
   if (state.status === 'working') return say('looking');
   const { mild, reaches } = findHelp(own, state.candidates);
-  const gear = ({ outcome }: GearCandidate): string => gearText(format, lowestTeeth(outcome));
+  // Other parts leave the gears of a hub their numbers: there the teeth tell what would change.
+  const gear = ({ outcome }: GearCandidate): string =>
+    outcome.hub === undefined ? gearText(format, lowestTeeth(outcome)) : unbroken(format.parts(outcome));
   const said: string[] = [];
   if (mild !== null) {
     const rpm = Math.round(mild.outcome.steady.cadenceRpm);

@@ -12,9 +12,10 @@ import { derailleurOf, passedLimits } from '../../../src/core/model/gearLimits.t
 import { gearStairs } from '../../../src/core/model/gearStairs.ts';
 import { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
+import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { BIKES, bikeById, riderById } from '../../../src/core/model/presets.ts';
-import { PLAIN } from '../ride/worlds.ts';
+import { levelById, PLAIN } from '../ride/worlds.ts';
 
 const bike = bikeById('road-2x11')!;
 const rider = riderById('adult-new')!;
@@ -145,6 +146,22 @@ function chainAngleLossOf(ringTeeth: number, sprocketTeeth: number): number {
   )!;
   return 0.0015 * (Math.min(4, Math.abs(gear.chainAngleDeg)) / 4) ** 2;
 }
+
+test('on a hill shorter than a minute parts that are short on its steepest stretch come after those that are not', () => {
+  const sorted = sortCandidates([
+    ...gearCandidates(
+      courseOfLevel(levelById('click-before-the-hill')),
+      bikeById('kids-20-hub-3')!,
+      riderById('child-9')!,
+    ),
+  ]);
+  const missing = sorted.map(({ outcome: { steady } }) =>
+    Math.max(0, Math.round(steady.bandLowRpm) - Math.round(steady.cadenceRpm)),
+  );
+  expect(new Set(sorted.map(({ outcome }) => Math.round(outcome.hardest.missingRpm)))).toEqual(new Set([0]));
+  expect(new Set(missing).size).toBeGreaterThan(1);
+  expect(missing).toEqual(missing.toSorted((a, b) => a - b));
+});
 
 describe('48 combinations of bike, road, rider and part', () => {
   const roads = [climb(250, 0.07), climb(250, 0.19)];

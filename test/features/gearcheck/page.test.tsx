@@ -152,6 +152,22 @@ describe('the answer', () => {
     );
   });
 
+  it('names the teeth of parts for a hub, whose gears keep their numbers', async () => {
+    const hubBike = bikeById('town-hub-7') as Bike;
+    const now = gearOutcome(courseOfLevel(level), hubBike, rider);
+    const others = [...gearCandidates(courseOfLevel(level), hubBike, rider)];
+    const { mild, reaches } = findHelp(now, others);
+    const helping = [mild, reaches].flatMap((one) => (one === null ? [] : [format.parts(one.outcome)]));
+    expect(helping.length).toBeGreaterThan(0);
+    await show({ bike: hubBike });
+    await heard((told) => told.onOwn(now));
+    await heard((told) => others.forEach(told.onCandidate));
+    await heard((told) => told.onDone());
+    expect(text('[data-answer="lowest"]')).toContain('1 of 7');
+    for (const parts of helping) expect(text('[data-answer="help"]')).toContain(parts);
+    expect(text('[data-answer="help"]')).not.toContain('of 7');
+  });
+
   it('says who must walk, and where power and not the gear is the limit', async () => {
     await show();
     const steady = { ...own.steady, cadenceRpm: 8, tooSteepForPower: true, neededSpeedMps: 0.7 };
