@@ -381,11 +381,11 @@ export interface Messages {
     | 'doctype' | 'no-points' | 'no-length' | 'no-elevation' | 'backwards' | 'unreadable' | 'no-reader' | 'no-road' | 'time-backwards' | 'whole-metres' | 'all-equal'
   > & {
     'is-xml': { root: Text }; 'truncated': { line: Text }; 'encoding': { label: Text }; 'not-well-formed': { line: Text }; 'too-deep': { most: Text }; 'too-many-points': { most: Text }; 'no-such-track': { trackCount: number; track: Text };
-    'no-readable-points': { pointCount: number }; 'only-waypoints': { waypointCount: number }; 'too-short': { length: Text; least: Text }; 'too-long': { length: Text };
+    'no-readable-points': { pointCount: number }; 'only-waypoints': { waypointCount: number }; 'too-short': { length: Text; least: Text }; 'too-long': { length: Text }; 'no-readable-elevation': { pointCount: number };
     'several-tracks': { how: 'joined' | 'one'; trackCount: Text; track: Text }; 'holes': { holeCount: number; longest: Text; at: Text }; 'perhaps-feet-steep': { share: Text; steep: Text }; 'perhaps-feet-fast': { climb: Text };
     'salvaged': { pointCount: number; line: Text }; 'stops': { long: 'seconds' | 'minutes' | 'unknown'; count: Text; time: Text }; 'zero-elevations': { pointCount: Text }; 'impossible-points': { pointCount: number };
-    'unreadable-points': { pointCount: Text }; 'unreadable-elevations': { pointCount: Text }; 'elevation-spikes': { pointCount: Text }; 'capped': { length: Text; limit: Text; steepest: Text }; 'sparse': { step: Text };
-    'elevation-missing': { share: Text }; 'holes-share': { share: Text }; 'bridged': { share: Text }; 'noisy': { noise: Text; points: Text; width: Text }; 'spikes': { share: Text };
+    'unreadable-points': { pointCount: Text }; 'unreadable-elevations': { pointCount: Text }; 'unwritten-elevations': { pointCount: Text }; 'elevation-spikes': { pointCount: Text }; 'capped': { length: Text; limit: Text; steepest: Text };
+    'sparse': { step: Text }; 'elevation-missing': { share: Text }; 'holes-share': { share: Text }; 'bridged': { share: Text }; 'jumps': { jumpCount: number }; 'noisy': { noise: Text; points: Text; width: Text }; 'spikes': { share: Text };
   };
   settings: Plain<
     | 'title' | 'labels-theme' | 'labels-motion' | 'labels-beside' | 'labels-units' | 'labels-muted' | 'labels-music' | 'labels-paceRatio' | 'labels-autoEase' | 'labels-holdMode' | 'labels-leversKnown' | 'labels-childNumbers'

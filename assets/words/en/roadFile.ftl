@@ -4,25 +4,25 @@
 
 ## What the file is instead
 
-is-web-page-at-once = This is a web page, not a GPX file. Perhaps the download asked to sign in.
-is-web-page = This is a web page, not a GPX file.
+is-web-page-at-once = This is a web page, not a GPX file. Perhaps the download asked to sign in. Sign in and download it again.
+is-web-page = This is a web page, not a GPX file. Download the ride itself.
 is-kml = This is a KML file. Export the ride as GPX, with its elevations.
 is-tcx = This is a TCX file. Export the ride as GPX instead.
 is-json = This is JSON, not a GPX file. Export the ride as GPX.
-is-pdf = This is a PDF document, not a GPX file.
-is-picture = This is a picture, not a GPX file.
+is-pdf = This is a PDF document, not a GPX file. Export the ride as GPX.
+is-picture = This is a picture, not a GPX file. Export the ride as GPX.
 is-fit = This is a FIT file. Export the ride as GPX instead.
-is-binary = This is not a text file, so it is no GPX file.
-is-other = This is not a GPX file; it does not begin with "<".
+is-binary = This is not a text file, so it is no GPX file. Export the ride as GPX.
+is-other = This is not a GPX file; it does not begin with "<". Export the ride as GPX.
 # $root (String): a name in the file.
-is-xml = This is XML, but no GPX: it begins with <{ $root }>.
+is-xml = This is XML, but no GPX: it begins with <{ $root }>. Export the ride as GPX.
 
 ## Why no road can be made
 
 too-big = This file is too big for one ride. Export a shorter one.
 # $line: the how-manieth line of the file.
 truncated = The file stops in the middle, at line { $line }. Export or copy it again.
-empty = This file is empty.
+empty = This file is empty. Export or copy it again.
 packed = This file is packed in a way that cannot be opened here. Unpack it first; the file inside ends in .gpx.
 packed-damaged = This packed file is damaged or locked with a password, so it cannot be opened. Unpack it first, or export it again.
 packed-without = There is no GPX file in this archive. The file inside must end in .gpx.
@@ -31,7 +31,7 @@ packed-several = There are several GPX files in this archive. Unpack it and choo
 encoding = The file is written in an encoding that cannot be read here ({ $label }). Save it as UTF-8.
 not-well-formed = The file is damaged at line { $line }: it is no well-formed XML there. Export it again.
 doctype = The file brings a document type of its own (DOCTYPE), which is never needed and not safe. Export it again as plain GPX.
-too-deep = The file has more than { $most } elements inside one another.
+too-deep = The file has more than { $most } elements inside one another. Export it again as plain GPX.
 too-many-points = The file has more than { $most } points. Export a shorter ride.
 # $track: the one that was asked for.
 no-such-track =
@@ -41,19 +41,24 @@ no-such-track =
     }
 no-readable-points =
     { $pointCount ->
-        [one] The file has one point, and it has no place on the globe that can be read.
-       *[other] None of the { $pointCount } points has a place on the globe that can be read.
+        [one] The file has one point, and it has no place on the globe that can be read. Export it again, with places in degrees.
+       *[other] None of the { $pointCount } points has a place on the globe that can be read. Export it again, with places in degrees.
     }
 only-waypoints =
     { $waypointCount ->
         [one] The file holds a single place (waypoint) but no track and no route. Export the ride itself.
        *[other] The file holds { $waypointCount } single places (waypoints) but no track and no route. Export the ride itself.
     }
-no-points = The file holds no track and no route with points in it.
-no-length = The track never leaves its first place, so it has no length.
-too-short = The road is { $length } long; a level needs at least { $least }.
+no-points = The file holds no track and no route with points in it. Export the ride itself.
+no-length = The track never leaves its first place, so it has no length. Export the whole ride.
+too-short = The road is { $length } long; a level needs at least { $least }. Choose a longer ride.
 too-long = The track is { $length } long, which no ride is. Export a single ride.
 no-elevation = The file has no elevations, so nothing is known about its hills. Export it from a program that adds them.
+no-readable-elevation =
+    { $pointCount ->
+        [one] The only elevation in the file is no height that can be read. Export it again, in metres like 1420.5.
+       *[other] None of the { $pointCount } elevations in the file is a height that can be read. Export it again, in metres like 1420.5.
+    }
 backwards = The stretch ends before it begins. Choose where it starts and where it ends.
 unreadable = The file could not be read. Was it moved or changed meanwhile? Choose it again.
 no-reader = The part that reads files does not answer. Load the page anew, then choose the file again.
@@ -98,6 +103,7 @@ impossible-points =
     }
 unreadable-points = Points without a readable place were left out: { $pointCount }.
 unreadable-elevations = Elevations that are no height were left out: { $pointCount }.
+unwritten-elevations = Points without an elevation lie on a straight line between their neighbours: { $pointCount }.
 elevation-spikes = Lone spikes of elevation were left out: { $pointCount }.
 time-backwards = The times run backwards in places, so nothing is compared with them. The road itself does not need them.
 capped = { $length } of the road are steeper than { $limit } (up to { $steepest }); a level limits them to { $limit }.
@@ -108,6 +114,11 @@ sparse = The points are { $step } apart: too few for hills in between.
 elevation-missing = Elevations are missing on { $share } of the road; straight lines stand in for them.
 holes-share = { $share } of the road are holes crossed in a straight line.
 bridged = On { $share } of the road the elevations jump as no road does; that was bridged.
+jumps =
+    { $jumpCount ->
+        [one] The elevations jump once as no road does, as if the device had been set anew; the road goes on at the height it came with.
+       *[other] The elevations jump { $jumpCount } times as no road does, as if the device had been set anew; the road goes on at the height it came with.
+    }
 # $points (String): of percent.
 noisy = The elevations stray by { $noise } from point to point; slopes may be off by { $points } points although they were averaged over { $width }.
 spikes = { $share } of the elevations are lone spikes; they were left out.

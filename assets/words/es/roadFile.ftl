@@ -3,23 +3,23 @@
 
 ## What the file is instead
 
-is-web-page-at-once = Esto es una página web, no un archivo GPX. Quizá la descarga pedía iniciar sesión.
-is-web-page = Esto es una página web, no un archivo GPX.
+is-web-page-at-once = Esto es una página web, no un archivo GPX. Quizá la descarga pedía iniciar sesión. Inicia sesión y descárgalo de nuevo.
+is-web-page = Esto es una página web, no un archivo GPX. Descarga la salida misma.
 is-kml = Esto es un archivo KML. Exporta la salida como GPX, con sus altitudes.
 is-tcx = Esto es un archivo TCX. Exporta la salida como GPX.
 is-json = Esto es JSON, no un archivo GPX. Exporta la salida como GPX.
-is-pdf = Esto es un documento PDF, no un archivo GPX.
-is-picture = Esto es una imagen, no un archivo GPX.
+is-pdf = Esto es un documento PDF, no un archivo GPX. Exporta la salida como GPX.
+is-picture = Esto es una imagen, no un archivo GPX. Exporta la salida como GPX.
 is-fit = Esto es un archivo FIT. Exporta la salida como GPX.
-is-binary = Esto no es un archivo de texto, así que no es un archivo GPX.
-is-other = Esto no es un archivo GPX: no empieza por «<».
-is-xml = Esto es XML, pero no GPX: empieza por <{ $root }>.
+is-binary = Esto no es un archivo de texto, así que no es un archivo GPX. Exporta la salida como GPX.
+is-other = Esto no es un archivo GPX: no empieza por «<». Exporta la salida como GPX.
+is-xml = Esto es XML, pero no GPX: empieza por <{ $root }>. Exporta la salida como GPX.
 
 ## Why no road can be made
 
 too-big = Este archivo es demasiado grande para una sola salida. Exporta una más corta.
 truncated = El archivo se corta a la mitad, en la línea { $line }. Expórtalo o cópialo otra vez.
-empty = Este archivo está vacío.
+empty = Este archivo está vacío. Expórtalo o cópialo de nuevo.
 packed = Este archivo está comprimido de una forma que aquí no se puede abrir. Descomprímelo antes; el archivo de dentro termina en .gpx.
 packed-damaged = Este archivo comprimido está dañado o tiene contraseña, así que no se puede abrir. Descomprímelo antes, o expórtalo otra vez.
 packed-without = En este archivo comprimido no hay ningún archivo GPX. El de dentro debe terminar en .gpx.
@@ -27,7 +27,7 @@ packed-several = En este archivo comprimido hay varios archivos GPX. Descomprím
 encoding = El archivo está escrito en una codificación que aquí no se puede leer ({ $label }). Guárdalo como UTF-8.
 not-well-formed = El archivo está dañado en la línea { $line }: ahí no es XML bien formado. Expórtalo otra vez.
 doctype = El archivo trae su propio tipo de documento (DOCTYPE), que nunca hace falta y no es seguro. Expórtalo otra vez como simple GPX.
-too-deep = El archivo tiene más de { $most } elementos unos dentro de otros.
+too-deep = El archivo tiene más de { $most } elementos unos dentro de otros. Expórtalo de nuevo como GPX sencillo.
 too-many-points = El archivo tiene más de { $most } puntos. Exporta una salida más corta.
 no-such-track =
     { $trackCount ->
@@ -36,19 +36,24 @@ no-such-track =
     }
 no-readable-points =
     { $pointCount ->
-        [one] El archivo tiene un solo punto, y no se puede leer su lugar en el globo.
-       *[other] El archivo tiene { $pointCount } puntos, y de ninguno se puede leer su lugar en el globo.
+        [one] El archivo tiene un solo punto, y no se puede leer su lugar en el globo. Expórtalo de nuevo, con lugares en grados.
+       *[other] El archivo tiene { $pointCount } puntos, y de ninguno se puede leer su lugar en el globo. Expórtalo de nuevo, con lugares en grados.
     }
 only-waypoints =
     { $waypointCount ->
         [one] El archivo contiene un solo punto suelto (waypoint), pero ningún track ni ruta. Exporta la salida misma.
        *[other] El archivo contiene { $waypointCount } puntos sueltos (waypoints), pero ningún track ni ruta. Exporta la salida misma.
     }
-no-points = El archivo no contiene ningún track ni ruta con puntos.
-no-length = El track nunca deja su primer lugar, así que no tiene longitud.
-too-short = El camino mide { $length }; un nivel necesita al menos { $least }.
+no-points = El archivo no contiene ningún track ni ruta con puntos. Exporta la salida misma.
+no-length = El track nunca deja su primer lugar, así que no tiene longitud. Exporta la salida entera.
+too-short = El camino mide { $length }; un nivel necesita al menos { $least }. Elige una salida más larga.
 too-long = El track mide { $length }; ninguna salida es tan larga. Exporta una sola salida.
 no-elevation = El archivo no tiene altitudes, así que no se sabe nada de sus cuestas. Expórtalo desde un programa que las añada.
+no-readable-elevation =
+    { $pointCount ->
+        [one] La única altitud del archivo no se puede leer. Expórtalo de nuevo, en metros como 1420.5.
+       *[other] No se puede leer ninguna de las { $pointCount } altitudes del archivo. Expórtalo de nuevo, en metros como 1420.5.
+    }
 backwards = El tramo termina antes de empezar. Elige dónde empieza y dónde termina.
 unreadable = No se ha podido leer el archivo. ¿Se ha movido o cambiado mientras tanto? Elígelo otra vez.
 no-reader = La parte que lee archivos no responde. Recarga la página y luego elige el archivo otra vez.
@@ -90,6 +95,7 @@ impossible-points =
     }
 unreadable-points = Puntos sin un lugar que se pueda leer, dejados fuera: { $pointCount }.
 unreadable-elevations = Altitudes que no lo son, dejadas fuera: { $pointCount }.
+unwritten-elevations = Puntos sin altitud, puestos en línea recta entre sus vecinos: { $pointCount }.
 elevation-spikes = Picos sueltos de altitud, dejados fuera: { $pointCount }.
 time-backwards = En algunos sitios las horas van hacia atrás, así que no se compara nada con ellas. El camino en sí no las necesita.
 capped = En { $length } la pendiente del camino pasa de { $limit } (hasta { $steepest }); un nivel la limita a { $limit }.
@@ -100,6 +106,11 @@ sparse = Los puntos están a { $step } unos de otros: son muy pocos para las cue
 elevation-missing = Faltan altitudes en un { $share } del camino; en su lugar hay líneas rectas.
 holes-share = Un { $share } del camino son huecos cruzados en línea recta.
 bridged = En un { $share } del camino las altitudes saltan como no salta ningún camino; esos saltos se han rellenado.
+jumps =
+    { $jumpCount ->
+        [one] Las altitudes saltan una vez como no salta ningún camino, como si el aparato se hubiera ajustado de nuevo; el camino sigue a la altura a la que venía.
+       *[other] Las altitudes saltan { $jumpCount } veces como no salta ningún camino, como si el aparato se hubiera ajustado de nuevo; el camino sigue a la altura a la que venía.
+    }
 noisy = Las altitudes varían al azar { $noise } de un punto a otro; las pendientes pueden fallar en { $points } (puntos porcentuales), aunque son la media de { $width }.
 spikes = Un { $share } de las altitudes son picos sueltos; se han dejado fuera.
 whole-metres = Las altitudes son metros enteros, así que las subidas cortas se ven borrosas.

@@ -8,7 +8,11 @@ import type { Pitch } from './types.ts';
 /** So many points of slope more, and at least so steep in all (ours: half a gear or so on any bike). */
 const RISE_AT_LEAST = 0.03;
 const STEEP_FROM = 0.035;
-/** A pitch is as steep as it becomes within this way, and its foot is looked for so far back (m). */
+/**
+ * A pitch is as steep as it becomes within this way, its foot is looked for so far back, and what the legs met before is
+ * the mean of so much road (m). A shorter dip is no rest: at 5 m/s a bike's own speed lifts it by v²/2g = 1.27 m, which is
+ * three points over 40 m, and heights that were measured wander as much.
+ */
 const WITHIN_M = 40;
 /** Where the road has become this gentle the pitch is over. */
 const NO_PITCH_BELOW = 0.02;
@@ -25,9 +29,10 @@ interface Foot {
 export function findPitches(slopeRatio: ArrayLike<number>): Pitch[] {
   const feet: Foot[] = [];
   let before = slopeRatio[0] ?? 0;
+  let topM = 0;
   for (let i = 1; i < slopeRatio.length; i += 1) {
     const here = slopeRatio[i] as number;
-    before = Math.min(before, here);
+    before = Math.min(before, meanBetween(slopeRatio, Math.max(topM, i - WITHIN_M), i));
     if (here < STEEP_FROM || here - before < RISE_AT_LEAST) continue;
     const steepestRatio = steepestWithin(slopeRatio, i);
     // Before a descent's end legs rest; how steeply it fell does not matter to them.
@@ -37,8 +42,16 @@ export function findPitches(slopeRatio: ArrayLike<number>): Pitch[] {
     // From here on only what is steeper still is news.
     before = steepestRatio;
     while (i + 1 < slopeRatio.length && (slopeRatio[i] as number) < steepestRatio) i += 1;
+    topM = i;
   }
   return feet.map((foot, k) => endPitch(slopeRatio, foot, feet[k + 1]?.footM ?? slopeRatio.length - 1));
+}
+
+/** Mean slope from one metre to another, both counted. */
+function meanBetween(slopeRatio: ArrayLike<number>, fromM: number, toM: number): number {
+  let sum = 0;
+  for (let i = fromM; i <= toM; i += 1) sum += slopeRatio[i] as number;
+  return sum / (toM - fromM + 1);
 }
 
 function steepestWithin(slopeRatio: ArrayLike<number>, fromM: number): number {

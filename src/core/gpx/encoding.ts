@@ -34,9 +34,13 @@ const MAGIC: readonly { readonly hex: string; readonly is: Packing | 'packed' | 
   { hex: '377abcaf', is: 'packed' },
   { hex: 'fd377a585a', is: 'packed' },
   { hex: '28b52ffd', is: 'packed' },
+  { hex: '526172211a', is: 'packed' },
   { hex: '25504446', is: 'pdf' },
   { hex: '89504e47', is: 'picture' },
   { hex: 'ffd8ff', is: 'picture' },
+  { hex: '47494638', is: 'picture' },
+  { hex: '49492a00', is: 'picture' },
+  { hex: '4d4d002a', is: 'picture' },
 ];
 
 /** Marks that begin a text. The longer one first: the mark of UTF-32 begins like that of UTF-16. */
@@ -51,6 +55,15 @@ const MARKS: readonly { readonly hex: string; readonly label: string }[] = [
   { hex: '003c', label: 'utf-16be' },
 ];
 
+/** Pictures whose kind stands behind a length: WebP in RIFF, and the still pictures of phones (HEIC, AVIF). */
+function isPictureInside(ascii: string): boolean {
+  const kind = ascii.slice(8, 12);
+  return (
+    (ascii.startsWith('RIFF') && kind === 'WEBP') ||
+    (ascii.slice(4, 8) === 'ftyp' && /^(hei|mif1|avif)/.test(kind))
+  );
+}
+
 /**
  * What a file is, by a byte-order mark, by its first bytes, or by its XML declaration; UTF-8 otherwise.
  * @param head the first bytes of the file, `HEAD_BYTES` of them if there are as many
@@ -64,6 +77,9 @@ export function encodingOf(head: Uint8Array): Encoding {
   if (mark !== undefined) return { kind: 'text', label: mark.label };
   const ascii = [...head].map((byte) => String.fromCharCode(byte)).join('');
   if (ascii.slice(8, 12) === '.FIT') return { kind: 'other', is: 'fit' };
+  if (isPictureInside(ascii)) return { kind: 'other', is: 'picture' };
+  // A tape archive begins with the name of its first file.
+  if (/^[^\0<]{1,95}\.gpx\0/i.test(ascii)) return { kind: 'packed', packing: null };
   if (ascii.includes('\0')) return { kind: 'other', is: 'binary' };
   const declared = /^\s*<\?xml[^>]*?\sencoding\s*=\s*["']([\w.:-]{1,40})["']/.exec(ascii)?.[1]?.toLowerCase();
   // Saying "UTF-16" in single bytes is a common slip of programs that convert files.

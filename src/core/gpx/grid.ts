@@ -44,17 +44,23 @@ export function medianOfFive(samples: Float64Array): Float64Array {
 interface Bridged {
   readonly samples: Float64Array;
   readonly bridgedCount: number;
+  /** Great jumps behind which the road goes on at the height it came with. */
+  readonly jumpCount: number;
 }
+
+/** A jump whose bridge would be longer than so many samples is one of the device: it was set anew, or lost its way. */
+const LONGEST_BRIDGE = 10;
 
 /**
  * Bridges slopes beyond ±35 %: from the sample before such a step a straight line leads to the next sample that can
  * be reached without one (or back from the sample behind it, where that is the shorter bridge). A spike is cut
- * off that way, and a lasting jump spread.
+ * off that way, and a small lasting jump spread; behind a great one the road goes on at the height it came with.
  */
 export function bridgeImpossible(heights: Float64Array): Bridged {
   const samples = heights.slice();
   // A sample that several bridges cross is made up once.
   const madeUp = new Uint8Array(samples.length);
+  let jumpCount = 0;
   for (let i = 0; i + 1 < samples.length; i += 1) {
     if (isPossible(samples, i, i + 1)) continue;
     const forward = reach(samples, i, 1);
@@ -62,11 +68,20 @@ export function bridgeImpossible(heights: Float64Array): Bridged {
     // A bridge that leads off the road gives up one end of it, so it must be a good deal shorter.
     const forwardCost = (forward - i) * (forward < samples.length ? 1 : 2);
     const backwardCost = (i + 1 - backward) * (backward >= 0 ? 1 : 2);
+    if (Math.min(forwardCost, backwardCost) > LONGEST_BRIDGE) {
+      // A sample may lie halfway, so the next but one is put where the road came with.
+      const behind = Math.min(i + 2, samples.length - 1);
+      const jumpM = (samples[behind] as number) - (samples[i] as number);
+      for (let k = behind; k < samples.length; k += 1) samples[k] = (samples[k] as number) - jumpM;
+      samples[i + 1] = samples[i] as number;
+      jumpCount += 1;
+      continue;
+    }
     const [from, to] = forwardCost <= backwardCost ? [i, forward] : [backward, i + 1];
     drawLine(samples, from, to);
     madeUp.fill(1, Math.max(0, from + 1), Math.min(to, samples.length));
   }
-  return { samples, bridgedCount: madeUp.reduce((sum, one) => sum + one, 0) };
+  return { samples, bridgedCount: madeUp.reduce((sum, one) => sum + one, 0), jumpCount };
 }
 
 function isPossible(samples: Float64Array, a: number, b: number): boolean {

@@ -19,10 +19,12 @@ export interface JudgedHeights {
   /** NaN where unknown. */
   readonly heightM: readonly number[];
   readonly knownCount: number;
+  /** Places for which no height was written that could be read. */
+  readonly unknownCount: number;
   readonly spikeCount: number;
   /** Heights of exactly zero that were none. */
   readonly zeroCount: number;
-  /** Share of the line's length that lies between points of unknown height (0 to 1). */
+  /** Share of the line's length on which no height is known near enough (0 to 1). */
   readonly missingShare: number;
   /** Standard deviation of the heights from point to point (m). */
   readonly noiseM: number;
@@ -38,6 +40,7 @@ export function judgeHeights(line: CleanLine): JudgedHeights {
   return {
     heightM,
     knownCount: known.length,
+    unknownCount: line.heightM.filter(Number.isNaN).length,
     spikeCount,
     zeroCount,
     missingShare: missingShare(line, measuredM),
@@ -98,14 +101,20 @@ function withoutSpikes(
   return { heightM, spikeCount };
 }
 
-function missingShare(line: CleanLine, heightM: readonly number[]): number {
-  if (line.lengthM === 0) return 0;
+/** A straight line between heights that are neighbours all the same stands in for nothing. */
+function missingShare({ atM, lengthM }: CleanLine, heightM: readonly number[]): number {
+  if (lengthM === 0) return 0;
   let missingM = 0;
-  for (let i = 1; i < heightM.length; i += 1) {
-    const isKnown = !Number.isNaN(heightM[i] as number) && !Number.isNaN(heightM[i - 1] as number);
-    if (!isKnown) missingM += (line.atM[i] as number) - (line.atM[i - 1] as number);
+  let before = -1;
+  for (let i = 0; i <= heightM.length; i += 1) {
+    if (i < heightM.length && Number.isNaN(heightM[i])) continue;
+    const spanM = (atM[i] ?? lengthM) - (atM[before] ?? 0);
+    const isRun = i - before > 1;
+    const isEnd = before < 0 || i === heightM.length;
+    if (isRun && (isEnd || spanM > NEIGHBOURS_WITHIN_M)) missingM += spanM;
+    before = i;
   }
-  return missingM / line.lengthM;
+  return missingM / lengthM;
 }
 
 /**

@@ -3,7 +3,7 @@
  * not; knows nothing of XML. Times become seconds since the first one at once, so that no wall clock is kept.
  */
 import { type Damage, emptyColumns, type GpxFile, type GpxTrack, type PointColumns } from './types.ts';
-import { readCadenceRpm, readDegrees, readHeightM, readPowerW, readTimeS } from './values.ts';
+import { readCadenceRpm, readDegrees, readHeightM, readLongitude, readPowerW, readTimeS } from './values.ts';
 
 /** What a reader reports, in the order of the file. Values belong to the point reported last. */
 export interface PointSink {
@@ -38,12 +38,14 @@ export function pointSink(): PointSink {
   };
   const segment = (): void => {
     columns = emptyColumns();
-    tracks.at(-1)?.segments.push(columns);
+    const segments = tracks.at(-1)?.segments;
+    if (segments?.at(-1)?.latDeg.length === 0) segments.pop();
+    segments?.push(columns);
   };
   return {
     track(kind) {
       tracks.push({ kind, segments: [] });
-      if (kind === 'route') segment();
+      segment();
     },
     segment,
     waypoint() {
@@ -52,7 +54,7 @@ export function pointSink(): PointSink {
     point(lat, lon) {
       counts.pointCount += 1;
       const latDeg = readDegrees(lat, 90);
-      const lonDeg = readDegrees(lon, 180);
+      const lonDeg = readLongitude(lon);
       spareHeight = false;
       usable = !Number.isNaN(latDeg + lonDeg);
       if (!usable) {

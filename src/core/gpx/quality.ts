@@ -19,6 +19,7 @@ interface QualityFacts {
   readonly missingShare: number;
   readonly holeShare: number;
   readonly bridgedShare: number;
+  readonly jumpCount: number;
   readonly noiseM: number;
   readonly halfWidthM: number;
   /** Standard deviation of the fitted slopes through that noise (rise over run). */
@@ -67,6 +68,13 @@ const RULES: readonly Rule[] = [
     fairFrom: 1e-9,
     poorFrom: 0.02,
     unit: 'share',
+  },
+  {
+    code: 'jumps',
+    of: (facts) => facts.jumpCount,
+    fairFrom: 1,
+    poorFrom: 1,
+    unit: 'jumpCount',
   },
   {
     code: 'noisy',

@@ -146,8 +146,8 @@ function createParser(sink: PointSink, progress: Progress) {
     const code = progress.ended ? 'truncated' : 'not-well-formed';
     progress.damage ??= { code, line: parser.line + progress.skippedLines };
   });
-  parser.on('doctype', () => {
-    throw new Refusal('doctype');
+  parser.on('doctype', (named) => {
+    throw /^\s*html\b/i.test(named) ? new Refusal('not-gpx', { is: 'web-page' }) : new Refusal('doctype');
   });
   parser.on('opentag', (tag) => {
     const parent = roles.at(-1);
@@ -216,7 +216,8 @@ function roleOf(tag: SaxesTagNS, parent: Role, space: string): Role {
   if (parent === 'extensions') return inExtensions(name);
   if (tag.uri !== space && tag.uri !== '') return 'other';
   if (parent === 'gpx') return name === 'trk' || name === 'rte' ? name : 'other';
-  if (parent === 'trk') return name === 'trkseg' ? 'trkseg' : 'other';
+  // Some programs leave segments out.
+  if (parent === 'trk') return name === 'trkseg' ? 'trkseg' : name === 'trkpt' ? 'point' : 'other';
   if (parent === 'trkseg') return name === 'trkpt' ? 'point' : 'other';
   if (parent === 'rte') return name === 'rtept' ? 'point' : 'other';
   if (parent !== 'point') return 'other';

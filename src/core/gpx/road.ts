@@ -80,7 +80,10 @@ function roadOf(file: GpxFile, answers: RoadAnswers): ImportResult {
   if (line.lengthM < SHORTEST_LEVEL_M) return tooShort(line.lengthM);
   if (line.lengthM > LONGEST_ROAD_M) return refused('too-long', { lengthM: line.lengthM });
   const heights = judgeHeights(line);
-  if (heights.knownCount < 2) return refused('no-elevation', {}, 'elevation');
+  if (heights.knownCount < 2)
+    return file.unreadableHeights > 0
+      ? refused('no-readable-elevation', { pointCount: file.unreadableHeights }, 'elevation')
+      : refused('no-elevation', {}, 'elevation');
   const road = makeRoad(file, line, heights, chosen);
   const perhapsFeet = answers.heights === undefined ? feetQuestion(road) : [];
   return { ok: true, road: { ...road, questions: [...road.questions, ...perhapsFeet] } };
@@ -98,7 +101,7 @@ function makeRoad(
   chosen: { readonly questions: readonly RoadQuestion[]; readonly notes: readonly RoadNote[] },
 ): Road {
   const raw = resample(line.atM, heights.heightM);
-  const { samples, bridgedCount } = cleanHeights(raw);
+  const { samples, bridgedCount, jumpCount } = cleanHeights(raw);
   const bridgedShare = bridgedCount / samples.length;
   const halfWidthM = halfWidthFor(heights.noiseM, bridgedShare);
   const profile = smoothProfile(raw, samples, halfWidthM);
@@ -108,6 +111,7 @@ function makeRoad(
     medianStepM: line.medianStepM,
     holeShare: line.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / line.lengthM,
     bridgedShare,
+    jumpCount,
     halfWidthM,
     slopeNoiseRatio: heights.noiseM * slopeNoisePerM(halfWidthM),
     pointCount: line.atM.length,
@@ -127,7 +131,7 @@ function makeRoad(
       ...fileNotes(file),
       ...chosen.notes,
       ...line.notes,
-      ...heightNotes(heights),
+      ...heightNotes(heights, file.unreadableHeights),
       ...timeNotes(line),
       ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
     ],
@@ -161,8 +165,14 @@ function fileNotes({ unreadablePoints, unreadableHeights, damage, pointCount }: 
   return notes;
 }
 
-function heightNotes({ spikeCount, zeroCount }: JudgedHeights): RoadNote[] {
+function heightNotes(
+  { spikeCount, zeroCount, unknownCount, missingShare }: JudgedHeights,
+  unreadable: number,
+): RoadNote[] {
+  // Where they are missing for long the quality says so.
+  const unwritten = missingShare > 0 ? 0 : unknownCount - unreadable;
   return [
+    ...(unwritten <= 0 ? [] : [roadNote('elevation', 'unwritten-elevations', { pointCount: unwritten })]),
     ...(zeroCount === 0 ? [] : [roadNote('elevation', 'zero-elevations', { pointCount: zeroCount })]),
     ...(spikeCount === 0 ? [] : [roadNote('elevation', 'elevation-spikes', { pointCount: spikeCount })]),
   ];

@@ -32,6 +32,12 @@ export function readDegrees(text: string | undefined, limitDeg: number): number 
   return Math.abs(value) <= limitDeg ? value : Number.NaN;
 }
 
+/** A longitude (degrees, −180 to 180), else NaN. Some programs count on eastward to 360. */
+export function readLongitude(text: string | undefined): number {
+  const value = readDegrees(text, 360);
+  return Math.abs(value) <= 180 ? value : value - Math.sign(value) * 360;
+}
+
 /** A number with the unit some programs write behind it. */
 const WITH_UNIT = /^\s*(\S+?)\s*(m|met(?:er|re)s?|ft|feet|foot)\.?\s*$/i;
 const M_PER_FOOT = 0.3048;

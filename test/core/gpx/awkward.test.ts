@@ -261,7 +261,9 @@ describe('numbers and times', () => {
       road.profile.heightsM.forEach((height, i) =>
         expect(height).toBeCloseTo(plain.heightsM[i] as number, 1),
       );
-      expect(road.problems.map(({ code }) => code)).toEqual(ele === '' ? [] : ['unreadable-elevations']);
+      expect(road.problems.map(({ code }) => code)).toEqual([
+        ele === '' ? 'unwritten-elevations' : 'unreadable-elevations',
+      ]);
     }
   });
 });
