@@ -110,8 +110,8 @@ export interface Messages {
     'picture-barOf-tooEarly': { all: number; count: Text }; 'picture-barOf-aboutRight': { all: number; count: Text }; 'picture-barOf-tooLate': { all: number; count: Text }; 'picture-pitch': { pitch: Text };
     'picture-caughtShort': { count: Text; all: Text }; 'picture-shares-late': { one: Text; other: Text }; 'picture-shares-early': { one: Text; other: Text }; 'picture-shares-mixed': { one: Text; other: Text };
     'picture-timingCount': { all: number; count: Text }; 'picture-change': { worse: number; who: 'riders' | 'pairs'; all: number; better: Text }; 'picture-changeSays': { better: Text; worse: Text; same: Text; chance: Text };
-    'picture-bins': { low: Text; high: Text; count: Text }; 'picture-answer-caught': { hill: Text; count: Text; all: Text }; 'picture-answer-where-late': { hill: Text; count: Text; all: Text };
-    'picture-answer-where-early': { hill: Text; count: Text; all: Text }; 'picture-answer-where-mixed': { hill: Text; count: Text; all: Text }; 'picture-answer-better': { who: 'riders' | 'pairs'; better: Text; all: number };
+    'picture-bins': { low: Text; high: Text; count: Text }; 'picture-answer-caught': { all: number; hill: Text; count: Text }; 'picture-answer-where-late': { all: number; hill: Text; count: Text };
+    'picture-answer-where-early': { all: number; hill: Text; count: Text }; 'picture-answer-where-mixed': { all: number; hill: Text; count: Text }; 'picture-answer-better': { who: 'riders' | 'pairs'; all: number; better: number };
     'picture-answer-hill': { hill: Text }; 'picture-table-rideNumber': { ride: Text }; 'report-sure': { rides: number }; 'report-rides': { rides: number; riders: number }; 'report-sentence': { sentence: Text };
     'report-before': { distance: Text }; 'report-after': { distance: Text }; 'report-attempts': { better: Text; worse: Text; same: Text; chance: Text };
   };

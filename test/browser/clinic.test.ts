@@ -194,6 +194,10 @@ describe('the group picture', () => {
           .map((one) => one.outerHTML.slice(0, 120)),
       );
       expect(small).toEqual([]);
+      const hidden = await page
+        .locator('.board-body')
+        .evaluate((body) => body.scrollHeight - body.clientHeight);
+      expect([board, hidden]).toEqual([board, 0]);
     }
     const shown = await text(page, '.board-page');
     expect(names.filter((name) => name !== null && shown.includes(name))).toEqual([]);

@@ -404,24 +404,37 @@ picture-question-timing = Waren wir zu früh, richtig oder zu spät?
 picture-question-change = Sind wir mit Üben besser geworden?
 picture-question-table = Wie ist es gelaufen?
 
-picture-answer-caught = Berg { $hill } hat { $count } von uns { $all } überrascht
+picture-answer-caught =
+    { $all ->
+        [1] Berg { $hill } hat uns überrascht
+       *[other] Berg { $hill } hat { $count } von uns { $all } überrascht
+    }
 picture-answer-nobody = Kein Berg hat uns überrascht. Gut geschaltet!
 picture-answer-noHill = Kein Berg wollte hier einen Klick von uns
 
 picture-answer-where-late =
-    { $count ->
-        [one] Berg { $hill }: { $count } von uns { $all } klickte zu spät
-       *[other] Berg { $hill }: { $count } von uns { $all } klickten zu spät
+    { $all ->
+        [1] Berg { $hill }: zu spät geklickt
+       *[other] { $count ->
+            [one] Berg { $hill }: { $count } von uns { $all } klickte zu spät
+           *[other] Berg { $hill }: { $count } von uns { $all } klickten zu spät
+        }
     }
 picture-answer-where-early =
-    { $count ->
-        [one] Berg { $hill }: { $count } von uns { $all } klickte zu früh
-       *[other] Berg { $hill }: { $count } von uns { $all } klickten zu früh
+    { $all ->
+        [1] Berg { $hill }: zu früh geklickt
+       *[other] { $count ->
+            [one] Berg { $hill }: { $count } von uns { $all } klickte zu früh
+           *[other] Berg { $hill }: { $count } von uns { $all } klickten zu früh
+        }
     }
 picture-answer-where-mixed =
-    { $count ->
-        [one] Berg { $hill }: { $count } von uns { $all } war zu früh oder zu spät
-       *[other] Berg { $hill }: { $count } von uns { $all } waren zu früh oder zu spät
+    { $all ->
+        [1] Berg { $hill }: zu früh oder zu spät geklickt
+       *[other] { $count ->
+            [one] Berg { $hill }: { $count } von uns { $all } war zu früh oder zu spät
+           *[other] Berg { $hill }: { $count } von uns { $all } waren zu früh oder zu spät
+        }
     }
 picture-answer-always = Jedes Mal richtig. Gut geschaltet!
 
@@ -434,7 +447,13 @@ picture-answer-sometimes-early = Meist richtig, manchmal zu früh
 picture-answer-sometimes-mixed = Meist richtig, manchmal zu früh, manchmal zu spät
 picture-answer-better =
     { $who ->
-        [riders] Deutlich besser: { $better } von uns { $all }
+        [riders] { $all ->
+            [1] { $better ->
+                [0] Noch nicht deutlich besser
+               *[other] Deutlich besser
+            }
+           *[other] Deutlich besser: { $better } von uns { $all }
+        }
        *[pairs] { $better } von { $all } Mal wurden wir deutlich besser
     }
 picture-answer-hill = Berg { $hill }

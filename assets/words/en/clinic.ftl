@@ -452,13 +452,29 @@ picture-question-timing = Were we early, right, or late?
 picture-question-change = Did we get better with practice?
 picture-question-table = How did it go?
 
-picture-answer-caught = Hill { $hill } caught { $count } of { $all } of us
+picture-answer-caught =
+    { $all ->
+        [1] Hill { $hill } caught us
+       *[other] Hill { $hill } caught { $count } of { $all } of us
+    }
 picture-answer-nobody = No hill caught us. Well shifted!
 picture-answer-noHill = No hill here asked us to click
 
-picture-answer-where-late = Hill { $hill }: { $count } of { $all } of us clicked too late
-picture-answer-where-early = Hill { $hill }: { $count } of { $all } of us clicked too early
-picture-answer-where-mixed = Hill { $hill }: { $count } of { $all } of us were early or late
+picture-answer-where-late =
+    { $all ->
+        [1] Hill { $hill }: clicked too late
+       *[other] Hill { $hill }: { $count } of { $all } of us clicked too late
+    }
+picture-answer-where-early =
+    { $all ->
+        [1] Hill { $hill }: clicked too early
+       *[other] Hill { $hill }: { $count } of { $all } of us clicked too early
+    }
+picture-answer-where-mixed =
+    { $all ->
+        [1] Hill { $hill }: clicked too early or too late
+       *[other] Hill { $hill }: { $count } of { $all } of us were early or late
+    }
 picture-answer-always = Right every time. Well shifted!
 
 picture-answer-often-late = More often too late than right
@@ -470,7 +486,13 @@ picture-answer-sometimes-early = Mostly right, sometimes too early
 picture-answer-sometimes-mixed = Mostly right, sometimes early, sometimes late
 picture-answer-better =
     { $who ->
-        [riders] { $better } of { $all } of us got clearly better
+        [riders] { $all ->
+            [1] { $better ->
+                [0] Not clearly better yet
+               *[other] Clearly better
+            }
+           *[other] { $better } of { $all } of us got clearly better
+        }
        *[pairs] { $all ->
             [one] We got clearly better { $better } of { $all } time
            *[other] We got clearly better { $better } of { $all } times

@@ -452,13 +452,29 @@ picture-question-timing = ¿Fuimos pronto, a tiempo o tarde?
 picture-question-change = ¿Mejoramos con la práctica?
 picture-question-table = ¿Qué tal fue?
 
-picture-answer-caught = La cuesta { $hill } sorprendió a { $count } de { $all }
+picture-answer-caught =
+    { $all ->
+        [1] La cuesta { $hill } nos sorprendió
+       *[other] La cuesta { $hill } sorprendió a { $count } de { $all }
+    }
 picture-answer-nobody = Ninguna cuesta nos sorprendió. ¡Bien cambiado!
 picture-answer-noHill = Aquí ninguna cuesta pidió un clic
 
-picture-answer-where-late = Cuesta { $hill }: demasiado tarde, { $count } de { $all }
-picture-answer-where-early = Cuesta { $hill }: demasiado pronto, { $count } de { $all }
-picture-answer-where-mixed = Cuesta { $hill }: pronto o tarde, { $count } de { $all }
+picture-answer-where-late =
+    { $all ->
+        [1] Cuesta { $hill }: demasiado tarde
+       *[other] Cuesta { $hill }: demasiado tarde, { $count } de { $all }
+    }
+picture-answer-where-early =
+    { $all ->
+        [1] Cuesta { $hill }: demasiado pronto
+       *[other] Cuesta { $hill }: demasiado pronto, { $count } de { $all }
+    }
+picture-answer-where-mixed =
+    { $all ->
+        [1] Cuesta { $hill }: pronto o tarde
+       *[other] Cuesta { $hill }: pronto o tarde, { $count } de { $all }
+    }
 picture-answer-always = Siempre a tiempo. ¡Bien cambiado!
 
 picture-answer-often-late = Más veces tarde que a tiempo
@@ -470,7 +486,13 @@ picture-answer-sometimes-early = Casi siempre a tiempo, a veces pronto
 picture-answer-sometimes-mixed = Casi siempre a tiempo, a veces pronto, a veces tarde
 picture-answer-better =
     { $who ->
-        [riders] Mejora clara en { $better } de { $all }
+        [riders] { $all ->
+            [1] { $better ->
+                [0] Todavía sin mejora clara
+               *[other] Mejora clara
+            }
+           *[other] Mejora clara en { $better } de { $all }
+        }
        *[pairs] { $all ->
             [one] Mejoramos claramente { $better } de { $all } vez
            *[other] Mejoramos claramente { $better } de { $all } veces

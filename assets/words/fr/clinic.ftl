@@ -432,24 +432,37 @@ picture-question-timing = Étions-nous en avance, à l’heure ou en retard ?
 picture-question-change = Avons-nous fait des progrès en nous entraînant ?
 picture-question-table = Comment ça s’est passé ?
 
-picture-answer-caught = La côte { $hill } a piégé { $count } d’entre nous sur { $all }
+picture-answer-caught =
+    { $all ->
+        [1] La côte { $hill } nous a piégés
+       *[other] La côte { $hill } a piégé { $count } d’entre nous sur { $all }
+    }
 picture-answer-nobody = Aucune côte ne nous a piégés. Bien joué !
 picture-answer-noHill = Ici, aucune côte ne demandait de changer
 
 picture-answer-where-late =
-    { $count ->
-        [one] Côte { $hill } : { $count } sur { $all } a changé trop tard
-       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tard
+    { $all ->
+        [1] Côte { $hill } : changé trop tard
+       *[other] { $count ->
+            [one] Côte { $hill } : { $count } sur { $all } a changé trop tard
+           *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tard
+        }
     }
 picture-answer-where-early =
-    { $count ->
-        [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt
-       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt
+    { $all ->
+        [1] Côte { $hill } : changé trop tôt
+       *[other] { $count ->
+            [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt
+           *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt
+        }
     }
 picture-answer-where-mixed =
-    { $count ->
-        [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt ou trop tard
-       *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt ou trop tard
+    { $all ->
+        [1] Côte { $hill } : changé trop tôt ou trop tard
+       *[other] { $count ->
+            [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt ou trop tard
+           *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt ou trop tard
+        }
     }
 picture-answer-always = Juste à chaque fois. Bien joué !
 
@@ -462,9 +475,15 @@ picture-answer-sometimes-early = Presque toujours juste, parfois trop tôt
 picture-answer-sometimes-mixed = Presque toujours juste, parfois tôt, parfois tard
 picture-answer-better =
     { $who ->
-        [riders] { $better ->
-            [one] { $better } d’entre nous sur { $all } a bien progressé
-           *[other] { $better } d’entre nous sur { $all } ont bien progressé
+        [riders] { $all ->
+            [1] { $better ->
+                [0] Pas encore de nets progrès
+               *[other] Nets progrès
+            }
+           *[other] { $better ->
+                [one] { $better } d’entre nous sur { $all } a bien progressé
+               *[other] { $better } d’entre nous sur { $all } ont bien progressé
+            }
         }
        *[pairs] Nous avons bien progressé { $better } fois sur { $all }
     }

@@ -448,24 +448,37 @@ picture-question-timing = Waren we te vroeg, precies goed of te laat?
 picture-question-change = Werden we beter door te oefenen?
 picture-question-table = Hoe ging het?
 
-picture-answer-caught = Heuvel { $hill } had er { $count } van de { $all } te pakken
+picture-answer-caught =
+    { $all ->
+        [1] Heuvel { $hill } had ons te pakken
+       *[other] Heuvel { $hill } had er { $count } van de { $all } te pakken
+    }
 picture-answer-nobody = Geen heuvel had ons te pakken. Goed geklikt!
 picture-answer-noHill = Hier hoefden we voor geen heuvel te klikken
 
 picture-answer-where-late =
-    { $count ->
-        [one] Heuvel { $hill }: { $count } van de { $all } klikte te laat
-       *[other] Heuvel { $hill }: { $count } van de { $all } klikten te laat
+    { $all ->
+        [1] Heuvel { $hill }: te laat geklikt
+       *[other] { $count ->
+            [one] Heuvel { $hill }: { $count } van de { $all } klikte te laat
+           *[other] Heuvel { $hill }: { $count } van de { $all } klikten te laat
+        }
     }
 picture-answer-where-early =
-    { $count ->
-        [one] Heuvel { $hill }: { $count } van de { $all } klikte te vroeg
-       *[other] Heuvel { $hill }: { $count } van de { $all } klikten te vroeg
+    { $all ->
+        [1] Heuvel { $hill }: te vroeg geklikt
+       *[other] { $count ->
+            [one] Heuvel { $hill }: { $count } van de { $all } klikte te vroeg
+           *[other] Heuvel { $hill }: { $count } van de { $all } klikten te vroeg
+        }
     }
 picture-answer-where-mixed =
-    { $count ->
-        [one] Heuvel { $hill }: { $count } van de { $all } was te vroeg of te laat
-       *[other] Heuvel { $hill }: { $count } van de { $all } waren te vroeg of te laat
+    { $all ->
+        [1] Heuvel { $hill }: te vroeg of te laat geklikt
+       *[other] { $count ->
+            [one] Heuvel { $hill }: { $count } van de { $all } was te vroeg of te laat
+           *[other] Heuvel { $hill }: { $count } van de { $all } waren te vroeg of te laat
+        }
     }
 picture-answer-always = Elke keer precies goed. Knap geklikt!
 
@@ -478,7 +491,13 @@ picture-answer-sometimes-early = Meestal goed, soms te vroeg
 picture-answer-sometimes-mixed = Meestal goed, soms te vroeg, soms te laat
 picture-answer-better =
     { $who ->
-        [riders] Duidelijk beter: { $better } van de { $all }
+        [riders] { $all ->
+            [1] { $better ->
+                [0] Nog niet duidelijk beter
+               *[other] Duidelijk beter
+            }
+           *[other] Duidelijk beter: { $better } van de { $all }
+        }
        *[pairs] We werden { $better } van de { $all } keer duidelijk beter
     }
 picture-answer-hill = Heuvel { $hill }

@@ -97,7 +97,7 @@ export function detailOf({ road }: PictureView, format: Format): string | null {
   const best = named?.referenceReadyBeforeFootM;
   if (named === undefined || group === null || group === undefined) return null;
   if (best === null || best === undefined) return null;
-  if (kind === 'late' && named.neverReady * 2 > group.count)
+  if (kind === 'late' && mostlyNeverReady(named))
     return say('picture-neverReady', { best: distanceOf(best, format), bestSide: sideOf(best) });
   if ((kind === 'late' && group.middle < 0) || (kind === 'early' && group.middle > best))
     return say('picture-ready', {
@@ -107,6 +107,11 @@ export function detailOf({ road }: PictureView, format: Format): string | null {
       bestSide: sideOf(best),
     });
   return null;
+}
+
+/** Most rides never had the gear for a pitch, so that no place says where the group was ready. */
+export function mostlyNeverReady({ neverReady, readyBeforeFootM }: GroupPitch): boolean {
+  return neverReady * 2 > (readyBeforeFootM?.count ?? 0);
 }
 
 /** "12 m before the foot". */

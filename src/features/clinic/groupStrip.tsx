@@ -12,7 +12,7 @@ import type { Course } from '../../core/course/types.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import type { Format } from '../../words/format.ts';
-import { KINDS, ridersBy, pitchName } from './findings.ts';
+import { KINDS, mostlyNeverReady, ridersBy, pitchName } from './findings.ts';
 import {
   bandPath,
   boardFont,
@@ -152,7 +152,9 @@ function Taken(props: {
   readonly y: (distanceM: number) => number;
 }): JSX.Element | null {
   const { pitch, road, layout, bar, x, y } = props;
-  const { footM, readyBeforeFootM: ready, referenceReadyBeforeFootM: best } = pitch;
+  const { footM, referenceReadyBeforeFootM: best } = pitch;
+  // Who never had the gear stands in the numbers at the end of the pitch; nobody was ready there.
+  const ready = mostlyNeverReady(pitch) ? null : pitch.readyBeforeFootM;
   const { bars, font } = layout;
   if (footM === null || bars === null || pitch.rides === 0) return null;
   const most = road.pitches.reduce((all, { riders }) => Math.max(all, riders), 1);

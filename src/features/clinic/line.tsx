@@ -72,7 +72,7 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
     <>
       <AnimalPicture nickname={nickname} />
       <span class="line-name">
-        {name}
+        <b>{name}</b>
         <small>{say('round-left', { rides: turnsLeft(session.round, nickname) })}</small>
       </span>
     </>

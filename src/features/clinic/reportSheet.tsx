@@ -13,6 +13,7 @@ import {
   detailOf,
   hasOwnRoads,
   headlineOf,
+  mostlyNeverReady,
   placeAtFoot,
   type PictureView,
   viewOf,
@@ -182,5 +183,5 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
 
 function groupPlace(pitch: GroupPitch, place: (m: number | undefined) => string, never: string): string {
   const ready = pitch.readyBeforeFootM;
-  return ready !== null && pitch.neverReady * 2 > ready.count ? never : place(ready?.middle);
+  return mostlyNeverReady(pitch) ? never : place(ready?.middle);
 }

@@ -142,18 +142,18 @@ export function Give(
   return (
     <Dialog title={say('round-giveTitle')} onClose={onClose}>
       <p>{say('round-giveSays')}</p>
-      <div class="buttons give-list">
+      <div class="buttons">
+        <Button strong autofocus onClick={onClose}>
+          {say('round-giveKeep')}
+        </Button>
+      </div>
+      <div class="give-list">
         {takers(session, recordId).map((nickname) => (
           <Button key={nickname} data-give-to={nickname} onClick={() => onGive(nickname)}>
             <AnimalPicture nickname={nickname} />
             {nameOf(nickname)}
           </Button>
         ))}
-      </div>
-      <div class="buttons">
-        <Button strong autofocus onClick={onClose}>
-          {say('round-giveKeep')}
-        </Button>
       </div>
     </Dialog>
   );

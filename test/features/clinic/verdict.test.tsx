@@ -24,6 +24,8 @@ type Bars = Readonly<Record<string, number>>;
 interface Seen {
   readonly where: string;
   readonly frame: number | null;
+  /** Pitches that show where the group had its gear. */
+  readonly ready: number;
   /** Riders too early, about right, too late at every pitch. */
   readonly bars: readonly Bars[];
   readonly caught: string;
@@ -168,6 +170,7 @@ async function look(
   const where = headline();
   const who = text('.board-who');
   const frame = number(find('.strip-worst')[0], 'data-pitch');
+  const ready = find('.group-strip-box .strip-middle-mark').length;
   const bars = [0, 1, 2].map((i) =>
     Object.fromEntries(
       KINDS.map((kind) => [
@@ -211,7 +214,23 @@ async function look(
   );
   render(null, root);
   root.remove();
-  return { where, frame, bars, caught, card, dots, timing, marked, times, who, paper, row, table, answers };
+  return {
+    where,
+    frame,
+    ready,
+    bars,
+    caught,
+    card,
+    dots,
+    timing,
+    marked,
+    times,
+    who,
+    paper,
+    row,
+    table,
+    answers,
+  };
 }
 
 async function lookAt(group: MadeGroup): Promise<{ seen: Seen; records: RideRecord[] }[]> {
@@ -246,6 +265,21 @@ describe('what is said of a group', () => {
         kinds.add(kindSaid(seen.where));
       }
     expect([...kinds].toSorted()).toEqual(['early', 'late', 'mixed', 'right']);
+  });
+
+  it('names no place where the group was ready, where most never were', async () => {
+    const group = madeGroup('right', 1, 1);
+    const [timely] = await lookAt(group);
+    const rides = group.rides.map((ride) => ({
+      ...ride,
+      line: ride.line && {
+        ...ride.line,
+        development: ride.line.development.map((gear) => Math.max(80, gear)),
+      },
+    }));
+    const [never] = await lookAt({ ...group, rides });
+    expect([timely?.seen.ready, never?.seen.ready]).toEqual([3, 0]);
+    expect(never?.seen.where).toBe(timely?.seen.where);
   });
 
   it('is found out when one of them is turned round', async () => {
