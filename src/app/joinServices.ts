@@ -14,7 +14,7 @@ import { startWork } from './device/startWork.ts';
 import { Cancelled } from '../worker/rpc.ts';
 import { words } from '../words/words.ts';
 
-const say = words('start');
+const kept = words('kept');
 
 /** Those who do the work. */
 interface Joined {
@@ -48,8 +48,8 @@ export function joinServices(joined: Joined): Services {
     async keepUnfinished(ride) {
       const { state } = await unfinished.keep(ride);
       return state === 'saved'
-        ? { ok: true, sentence: say('unfinished-kept') }
-        : { ok: false, sentence: say('unfinished-notKept') };
+        ? { ok: true, sentence: kept('unfinished-kept') }
+        : { ok: false, sentence: kept('unfinished-notKept') };
     },
     saveReport: () => saveReport(joined),
     saveSessionPlan: (name, text) => offerFile(new Blob([text], { type: 'application/json' }), name),

@@ -7,7 +7,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { Dialog } from '../ui/parts.tsx';
 import type { Send, State } from '../state/store.ts';
-import { bringWords, languageShown } from './device/language.ts';
+import { bringAll, bringWords, languageShown } from './device/language.ts';
 import { common } from '../words/common.ts';
 
 const load = async () => (await import('../features/settings/dialog.tsx')).SettingsDialog;
@@ -33,7 +33,9 @@ export function LazySettings({ state, send }: { readonly state: State; readonly 
   };
   useEffect(() => {
     if (fetched === null) fetchIt();
-  }, []);
+    // Where they do not come, the choice asks again and says so.
+    else bringAll().catch(() => undefined);
+  }, [fetched]);
   const onClose = (): void => send({ kind: 'close-dialog' });
   if (fetched === null)
     return (

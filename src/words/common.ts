@@ -26,6 +26,16 @@ export function riderName(id: string): string {
 /** What a level teaches, by its code. */
 export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${lesson}`);
 
+/** What a level says: a bundled or made one in the language that is spoken now, an own one as it was written. */
+export function levelWords(
+  own: Pick<Level, 'id' | 'title' | 'sentence'>,
+  bundled: readonly Level[],
+): Pick<Level, 'title' | 'sentence'> {
+  const made = /^(check|free)-ride/.exec(own.id)?.[1] as 'check' | 'free' | undefined;
+  if (made !== undefined) return { title: names(`lesson-${made}`), sentence: names(`sentence-${made}`) };
+  return bundled.find(({ id }) => id === own.id) ?? own;
+}
+
 /** How many gears a bike has, and where. */
 export function bikeGears(bike: Bike): string {
   const [rings = 1, rear = 1] = shifterPlaces(bike);

@@ -283,7 +283,8 @@ export interface Messages {
   };
   kept: Plain<
     | 'title' | 'save' | 'takeBack' | 'remove' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst' | 'removeSure' | 'deleted' | 'notDeleted' | 'savedPart' | 'notAFile' | 'tooBigFile' | 'takingBack' | 'stopTaking' | 'newerFile' | 'changedFile'
-    | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost'
+    | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost' | 'unfinished-olderLegs' | 'unfinished-kept'
+    | 'unfinished-notKept'
   > & {
     'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { already: number; added: Text }; 'refused': { refused: number };
   };
@@ -315,7 +316,7 @@ export interface Messages {
   };
   names: Plain<
     | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel'
-    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
+    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'sentence-check' | 'sentence-free' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
   >;
   party: Plain<
     | 'title' | 'all' | 'shared' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again' | 'takeOver' | 'roads' | 'grownUps' | 'picture'
@@ -399,7 +400,7 @@ export interface Messages {
   };
   start: Plain<
     | 'ride' | 'rideAgain' | 'byEar' | 'byEye' | 'picture' | 'newer' | 'loadNewer' | 'hint-children' | 'levels' | 'bike' | 'hint-about' | 'hint-progress' | 'hint-gearcheck' | 'hint-two' | 'hint-clinic' | 'hint-teach' | 'hint-bench'
-    | 'unfinished-goOn' | 'unfinished-olderLegs' | 'unfinished-keep' | 'unfinished-letGo' | 'unfinished-kept' | 'unfinished-notKept'
+    | 'unfinished-goOn' | 'unfinished-keep' | 'unfinished-letGo'
   > & {
     'hint-levels': { done: Text; all: Text }; 'hint-bike': { name: Text; gears: Text }; 'unfinished-title': { level: Text }; 'unfinished-turn': { level: Text }; 'unfinished-length': { minutes: number; seconds: number };
   };

@@ -1,10 +1,11 @@
 /**
  * Opens the pages and every state of a ride in five languages and both pseudo-languages, from narrow to wide and with
- * letters twice as big, and prints text that is cut, leaves its frame or lies over other text. A page that does not come,
+ * letters twice as big, and prints text that is cut, leaves its frame or lies over other text, and what axe finds. A page that does not come,
  * or never stands still, ends it with an error. Rides are not ridden: they begin, or go on just before their end.
  * `npx tsx test/figures/languages.ts [folder of the built site] [languages] [pages,ride,ends,two,group] [folder for pictures]`
  */
-import type { Page } from 'playwright-core';
+import type { CDPSession, Page } from 'playwright-core';
+import { barriers } from '../browser/barriers.ts';
 import { builtSiteFolder, openSite, type Site } from '../browser/site.ts';
 import { ALL_LANGUAGES, ENDINGS, hudMoments, PSEUDO, putRecords, wordsOf } from './languages/moments.ts';
 import { installUnfit, unfitInHud, unfitOn } from './languages/unfit.ts';
@@ -46,10 +47,12 @@ class Visit {
   readonly page: Page;
   readonly language: string;
   readonly close: () => Promise<void>;
+  readonly #session: CDPSession;
   #count = 0;
 
-  constructor(page: Page, language: string, close: () => Promise<void>) {
+  constructor(page: Page, session: CDPSession, language: string, close: () => Promise<void>) {
     this.page = page;
+    this.#session = session;
     this.language = language;
     this.close = close;
   }
@@ -69,6 +72,11 @@ class Visit {
       await this.#picture(`${what}-${size[0]}-big`);
       await this.#letters('');
     }
+  }
+
+  /** What axe finds there, in both themes. */
+  async barriers(what: string): Promise<void> {
+    this.#tell(`${what} axe`, await barriers(this.page));
   }
 
   /** The same for the instruments of a ride with all they can say. */
@@ -101,6 +109,8 @@ class Visit {
 
   async #fit([width, height]: readonly [number, number]): Promise<void> {
     await this.page.setViewportSize({ width, height });
+    // A phone that is turned keeps looking at what it looked at, closer.
+    await this.#session.send('Emulation.setPageScaleFactor', { pageScaleFactor: 1 });
     await this.page.waitForTimeout(BETWEEN_LOOKS_MS);
   }
 
@@ -149,10 +159,12 @@ async function pages(visit: Visit): Promise<void> {
     await visit.go(`#${name}`);
     await standing(page, name);
     await visit.look(name);
+    await visit.barriers(name);
   }
   await page.locator('button.round').last().click();
   await page.waitForSelector('dialog[open]');
   await visit.look('settings');
+  await visit.barriers('settings');
   await page.keyboard.press('Escape');
 }
 
@@ -163,6 +175,7 @@ async function ride(visit: Visit): Promise<void> {
   await visit.go('#ride/one-pitch-announced');
   await page.waitForSelector('[data-accept]');
   await visit.look('cautions', RIDE_SIZES);
+  await visit.barriers('cautions');
   await page.click('[data-accept]');
   await page.waitForSelector('[data-first-step="rear-easier"]');
   await visit.look('first-step', RIDE_SIZES);
@@ -185,6 +198,7 @@ async function ride(visit: Visit): Promise<void> {
   await page.keyboard.press('Escape');
   await visit.state('paused');
   await visit.look('pause', RIDE_SIZES);
+  await visit.barriers('pause');
   await page.click('[data-restart]');
   await page.waitForSelector('[data-countdown]');
   await visit.look('countdown', RIDE_SIZES);
@@ -199,16 +213,15 @@ async function ends(visit: Visit): Promise<void> {
     await putRecords(page, ENDINGS[name]());
     await visit.go('#start');
     await page.reload();
-    await visit.speed(STANDING);
     await page.waitForSelector('[data-go-on]');
     if (name === 'failed') await visit.look('unfinished');
     await page.click('[data-go-on]');
     if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
     await page.waitForSelector('.hud');
     if (name === 'child' || name === 'party') {
-      await visit.speed(HURRIED / 10);
-      await visit.state('riding');
+      // Its countdown goes on as it began.
       await visit.speed(STANDING);
+      await visit.state('riding');
       await visit.lookAtHud(`ride-${name}`, name === 'party', RIDE_SIZES);
     }
     await visit.speed(HURRIED);
@@ -228,6 +241,7 @@ async function ends(visit: Visit): Promise<void> {
     });
     await standing(page, 'debrief');
     await visit.look(`${name}-debrief`);
+    await visit.barriers(`${name}-debrief`);
   }
 }
 
@@ -296,7 +310,7 @@ async function visitIn(site: Site, language: string): Promise<void> {
   await page.addInitScript(installUnfit);
   if (isPseudo) await disguise(page, language);
   await page.reload();
-  const visit = new Visit(page, language, close);
+  const visit = new Visit(page, await page.context().newCDPSession(page), language, close);
   await standing(page, 'start');
   for (const [name, part] of Object.entries({ pages, ride, ends, two, group }))
     if (parts.split(',').includes(name)) await part(visit);

@@ -59,3 +59,9 @@ health-disk-full =
     Auf diesem Gerät ist kein Platz mehr, neue Fahrten werden nicht aufbewahrt. Schaff Platz; das Spiel versucht es dann wieder.
 health-recordings-lost =
     Von manchen Fahrten ist nur die Wertung da: Die Fahrten selbst sind verloren und lassen sich nicht noch einmal ansehen.
+
+## A ride that broke off
+
+unfinished-olderLegs = Seit dieser Fahrt haben sich die Beine im Spiel geändert, darum geht sie nicht weiter. Behalte das Gefahrene, oder verwirf es.
+unfinished-kept = Das Gefahrene ist aufbewahrt. Du findest es unter Fortschritt, ohne Wertung.
+unfinished-notKept = Es ließ sich gerade nicht aufbewahren. Es bleibt hier; versuch es noch einmal.

@@ -16,6 +16,9 @@ lesson-wind-and-gravel = Wind und Schotter
 lesson-everything = Alles zusammen
 lesson-check = Vergleichsfahrt
 lesson-free = Freie Fahrt
+# What stands under the name of such a ride.
+sentence-check = Eine Straße, die du nicht kennst, ohne Hilfe.
+sentence-free = Eine Straße, wie du sie magst: so lang und so hügelig, wie du willst.
 
 ## Personen
 

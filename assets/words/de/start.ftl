@@ -38,8 +38,5 @@ unfinished-length =
        *[other] { $minutes } min { $seconds } s davon sind aufbewahrt.
     }
 unfinished-goOn = Von hier weiter
-unfinished-olderLegs = Seit dieser Fahrt haben sich die Beine im Spiel geändert, darum geht sie nicht weiter. Behalte das Gefahrene, oder verwirf es.
 unfinished-keep = Gefahrenes behalten
 unfinished-letGo = Verwerfen
-unfinished-kept = Das Gefahrene ist aufbewahrt. Du findest es unter Fortschritt, ohne Wertung.
-unfinished-notKept = Es ließ sich gerade nicht aufbewahren. Es bleibt hier; versuch es noch einmal.

@@ -67,3 +67,9 @@ health-disk-full =
     This device has no room left, so new rides are not kept. Make room; the game will try again.
 health-recordings-lost =
     Some rides are here with their marks only: the rides themselves are lost and cannot be watched again.
+
+## A ride that broke off
+
+unfinished-olderLegs = It was ridden before the legs of the game changed, so it cannot go on. Keep what was ridden, or let it go.
+unfinished-kept = What was ridden is kept. You find it under Progress, without marks.
+unfinished-notKept = It could not be kept just now. It stays here; try again.

@@ -16,6 +16,9 @@ lesson-wind-and-gravel = Wind and gravel
 lesson-everything = All of it together
 lesson-check = Check ride
 lesson-free = Free ride
+# What stands under the name of such a ride.
+sentence-check = A road you have not seen, without help.
+sentence-free = Any road you like, as long and as hilly as you like.
 
 ## Riders
 

@@ -38,8 +38,5 @@ unfinished-length =
        *[other] { $minutes } min { $seconds } s of it are kept.
     }
 unfinished-goOn = Go on from here
-unfinished-olderLegs = It was ridden before the legs of the game changed, so it cannot go on. Keep what was ridden, or let it go.
 unfinished-keep = Keep what was ridden
 unfinished-letGo = Let it go
-unfinished-kept = What was ridden is kept. You find it under Progress, without marks.
-unfinished-notKept = It could not be kept just now. It stays here; try again.

@@ -63,3 +63,9 @@ health-disk-full =
     En este dispositivo ya no queda sitio, así que los recorridos nuevos no se guardan. Haz sitio; el juego lo intentará de nuevo.
 health-recordings-lost =
     De algunos recorridos solo quedan las notas: los recorridos mismos se han perdido y no se pueden volver a ver.
+
+## A ride that broke off
+
+unfinished-olderLegs = Se recorrió antes de que cambiaran las piernas del juego, así que no puede seguir. Guarda lo recorrido, o déjalo ir.
+unfinished-kept = Lo recorrido está guardado. Lo encuentras en Progreso, sin notas.
+unfinished-notKept = Ahora no se ha podido guardar. Sigue aquí; prueba otra vez.

@@ -16,6 +16,9 @@ lesson-wind-and-gravel = Viento y grava
 lesson-everything = Todo a la vez
 lesson-check = Recorrido de control
 lesson-free = Recorrido libre
+# What stands under the name of such a ride.
+sentence-check = Un camino que no has visto, sin ayuda.
+sentence-free = El camino que quieras, tan largo y tan ondulado como quieras.
 
 ## Ciclistas
 

@@ -38,8 +38,5 @@ unfinished-length =
        *[other] Están guardados { $minutes } min { $seconds } s.
     }
 unfinished-goOn = Seguir desde aquí
-unfinished-olderLegs = Se recorrió antes de que cambiaran las piernas del juego, así que no puede seguir. Guarda lo recorrido, o déjalo ir.
 unfinished-keep = Guardar lo recorrido
 unfinished-letGo = Dejarlo ir
-unfinished-kept = Lo recorrido está guardado. Lo encuentras en Progreso, sin notas.
-unfinished-notKept = Ahora no se ha podido guardar. Sigue aquí; prueba otra vez.

@@ -58,3 +58,9 @@ health-disk-full =
     Cet appareil n’a plus de place : les nouveaux passages ne sont pas gardés. Libère de la place ; le jeu réessaiera.
 health-recordings-lost =
     De certains passages, il ne reste que les notes : les passages eux-mêmes sont perdus et ne peuvent plus être revus.
+
+## Un passage interrompu
+
+unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui est fait, ou laisse-le partir.
+unfinished-kept = Ce qui est fait est gardé. Tu le trouves dans Progrès, sans notes.
+unfinished-notKept = Impossible de le garder pour le moment. Il reste ici ; réessaie.

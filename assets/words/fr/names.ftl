@@ -16,6 +16,9 @@ lesson-wind-and-gravel = Vent et gravier
 lesson-everything = Tout à la fois
 lesson-check = Passage témoin
 lesson-free = Balade libre
+# What stands under the name of such a ride.
+sentence-check = Une route que tu n’as jamais vue, sans aide.
+sentence-free = La route que tu veux, aussi longue et vallonnée que tu le veux.
 
 ## Cyclistes
 

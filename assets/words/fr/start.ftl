@@ -37,8 +37,5 @@ unfinished-length =
        *[other] { $minutes } min { $seconds } s sont gardées.
     }
 unfinished-goOn = Reprendre ici
-unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui est fait, ou laisse-le partir.
 unfinished-keep = Garder ce qui est fait
 unfinished-letGo = Le laisser partir
-unfinished-kept = Ce qui est fait est gardé. Tu le trouves dans Progrès, sans notes.
-unfinished-notKept = Impossible de le garder pour le moment. Il reste ici ; réessaie.

@@ -59,3 +59,9 @@ health-disk-full =
     Dit apparaat heeft geen ruimte meer, dus nieuwe ritten worden niet bewaard. Maak ruimte; het spel probeert het dan opnieuw.
 health-recordings-lost =
     Van sommige ritten zijn hier alleen de punten over: de ritten zelf zijn weg en kun je niet meer terugkijken.
+
+## Een rit die werd afgebroken
+
+unfinished-olderLegs = Deze rit is gereden voordat de benen in het spel veranderden en kan niet verder. Bewaar wat je reed, of gooi het weg.
+unfinished-kept = Wat er gereden is, is bewaard. Je vindt het onder Voortgang, zonder punten.
+unfinished-notKept = Het kon nu niet worden bewaard. Het blijft hier staan; probeer het opnieuw.

@@ -16,6 +16,9 @@ lesson-wind-and-gravel = Wind en grind
 lesson-everything = Alles bij elkaar
 lesson-check = Toetsrit
 lesson-free = Vrije rit
+# What stands under the name of such a ride.
+sentence-check = Een weg die je niet kent, zonder hulp.
+sentence-free = Een weg zoals jij hem wilt: zo lang en zo heuvelachtig als je wilt.
 
 ## Fietsers
 

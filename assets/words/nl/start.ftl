@@ -38,8 +38,5 @@ unfinished-length =
        *[other] Er is { $minutes } min { $seconds } s van bewaard.
     }
 unfinished-goOn = Vanaf hier verder
-unfinished-olderLegs = Deze rit is gereden voordat de benen in het spel veranderden en kan niet verder. Bewaar wat je reed, of gooi het weg.
 unfinished-keep = Bewaar wat er gereden is
 unfinished-letGo = Weggooien
-unfinished-kept = Wat er gereden is, is bewaard. Je vindt het onder Voortgang, zonder punten.
-unfinished-notKept = Het kon nu niet worden bewaard. Het blijft hier staan; probeer het opnieuw.

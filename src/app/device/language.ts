@@ -98,6 +98,11 @@ export async function bringWords(): Promise<void> {
   await Promise.all([...new Set([asked, spokenLanguage()])].map((language) => bring(language)));
 }
 
+/** Fetches all other languages, one after the other, so that a choice that is about to be made is heard at once. */
+export async function bringAll(): Promise<void> {
+  for (const language of LANGUAGES) await bring(language);
+}
+
 /** The first words are asked for again after so long (ms). */
 const AGAIN_AFTER_MS = 3000;
 

@@ -174,7 +174,7 @@ function Sheet(parts: {
       report={props.report}
       speech={speech}
       subtitle={speech.say('print-subtitle', {
-        level: props.level.title,
+        level: props.levelTitle,
         bike: props.bikeName,
         rider: props.riderName,
       })}

@@ -15,7 +15,7 @@ import type { Send, State } from '../../state/store.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { words } from '../../words/words.ts';
-import { bikeName, common, lessonName, riderName } from '../../words/common.ts';
+import { bikeName, common, lessonName, levelWords, riderName } from '../../words/common.ts';
 
 const say = words('debrief');
 const cautions = words('cautions');
@@ -23,14 +23,15 @@ const cautions = words('cautions');
 export const debriefPage: Page = (state, send) => {
   const { last } = state;
   if (last === null) return <Sheet title={common('nav-debrief')}>{null}</Sheet>;
+  const { title } = levelWords(last.level, state.levels);
   if (last.level.carries !== undefined)
     return (
-      <Sheet title={last.level.title}>
+      <Sheet title={title}>
         <Party {...{ state, last, send }}>{() => <Details {...{ state, last, send }} />}</Party>
       </Sheet>
     );
   return (
-    <Sheet title={common('nav-debrief')} intro={last.level.title}>
+    <Sheet title={common('nav-debrief')} intro={title}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
           {say('doing-backToBench')}
@@ -57,6 +58,7 @@ function Details(props: {
       // Another ride is another page: cursor and zoom begin anew.
       key={last.recording.checkpoints.at(-1)}
       level={last.level}
+      levelTitle={levelWords(last.level, state.levels).title}
       seed={last.recording.seed}
       bike={bike}
       rider={rider}

@@ -10,6 +10,8 @@ import type { RideTrace } from '../../core/ride/trace.ts';
 
 export interface DebriefProps {
   readonly level: Level;
+  /** What it is called now; in another language than when it was ridden, perhaps. */
+  readonly levelTitle: string;
   /** Seed of the road that was ridden. */
   readonly seed: number;
   readonly bike: Bike;

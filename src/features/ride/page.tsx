@@ -20,7 +20,7 @@ import { asksFirstSteps } from '../../state/store.ts';
 import { FirstStepsPanel } from './firstSteps.tsx';
 import { firstStepsAloud } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
-import { common } from '../../words/common.ts';
+import { common, levelWords } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
 
 const say = words('ride');
@@ -28,20 +28,20 @@ const say = words('ride');
 export const ridePage: Page<RideServices> = (state, send, services) => {
   const { ride } = state;
   if (ride === null) return <main class="ride" />;
-  const { level } = ride;
+  const { title, sentence } = levelWords(ride.level, state.levels);
   const isByEar = state.settings.byEar;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
-      <h1 class="unseen">{say('title', { level: level.title })}</h1>
+      <h1 class="unseen">{say('title', { level: title })}</h1>
       {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
-      <RideStage title={level.title} />
+      <RideStage title={title} />
       {ride.phase === 'ready' && (
         <output class="ride-ready" aria-live={isByEar && ride.failed === null ? 'off' : 'polite'}>
           <div class="paper">
-            <strong>{level.title}</strong>
+            <strong>{title}</strong>
             {/* Whoever does the first steps has enough to read; they come without a countdown. */}
             {(!asksFirstSteps(ride, state) || ride.failed !== null) && (
-              <p>{ride.watchFromM === null ? level.sentence : say('watching')}</p>
+              <p>{ride.watchFromM === null ? sentence : say('watching')}</p>
             )}
             {ride.difficultyStep !== 0 && <p>{ride.difficultyStep > 0 ? say('steeper') : say('gentler')}</p>}
             {ride.failed !== null ? (

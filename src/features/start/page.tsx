@@ -38,7 +38,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
           </p>
         )}
         <Newer state={state} services={services} />
-        <UnfinishedOffer rides={state.unfinished} services={services} send={send} />
+        <UnfinishedOffer rides={state.unfinished} levels={state.levels} services={services} send={send} />
       </div>
       {next !== null && (
         <button

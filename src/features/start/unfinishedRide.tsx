@@ -1,20 +1,24 @@
 /** The offer to ride on where a ride broke off, to keep what was ridden, or to let it go. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import type { Level } from '../../core/level/schema.ts';
 import type { ToldOutcome } from '../../state/outcome.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
+import { levelWords } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('start');
+const kept = words('kept');
 
 /** Ticks of a ride in a second. */
 const TICKS_PER_S = 120;
 
 export function UnfinishedOffer(props: {
   readonly rides: readonly UnfinishedRide[];
+  readonly levels: readonly Level[];
   readonly services: Pick<StartServices, 'keepUnfinished' | 'letUnfinishedGo'>;
   readonly send: Send;
 }): JSX.Element | null {
@@ -35,12 +39,14 @@ export function UnfinishedOffer(props: {
   return (
     <section class="start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
       <h2 id="unfinished-title">
-        {say(turn === null ? 'unfinished-title' : 'unfinished-turn', { level: level.title })}
+        {say(turn === null ? 'unfinished-title' : 'unfinished-turn', {
+          level: levelWords(level, props.levels).title,
+        })}
       </h2>
       <p data-ticks={recording.ticks}>
         {say('unfinished-length', { minutes: Math.floor(riddenS / 60), seconds: riddenS % 60 })}
       </p>
-      {!goesOn && <p data-older-legs>{say('unfinished-olderLegs')}</p>}
+      {!goesOn && <p data-older-legs>{kept('unfinished-olderLegs')}</p>}
       <div class="buttons">
         {goesOn && (
           <button

@@ -214,8 +214,7 @@ class HudView implements Hud {
     band.style.width = `${((frame.bandHighRpm - frame.bandLowRpm) / span) * 100}%`;
     const level = PRESSURES.indexOf(frame.pressure);
     pressure.dataset['value'] = frame.pressure;
-    write(pressure, say(`legs-${legsOf(frame)}`));
-    pressure.style.setProperty('--letters', String(pressure.textContent.length));
+    writeFitting(pressure, say(`legs-${legsOf(frame)}`));
     for (let i = 0; i < steps.children.length; i++) {
       (steps.children[i] as HTMLElement).dataset['on'] = String(i <= level);
     }
@@ -225,7 +224,7 @@ class HudView implements Hud {
     root.dataset['crossed'] = String(frame.crossed && frame.chainOn);
     const outside = frame.cadenceRpm < frame.bandLowRpm || frame.cadenceRpm > frame.bandHighRpm;
     root.dataset['outside'] = String(outside);
-    write(chainNote, this.#chainNote(frame));
+    writeFitting(chainNote, this.#chainNote(frame));
   }
 
   #chainNote(frame: RideFrame): string {
@@ -309,6 +308,13 @@ function boxOf(canvas: HTMLCanvasElement, width: number, height: number): { widt
 
 function write(element: HTMLElement, text: string): void {
   if (element.textContent !== text) element.textContent = text;
+}
+
+/** How many letters it has is told to the style sheet, which makes a long word small enough. */
+function writeFitting(element: HTMLElement, text: string): void {
+  if (element.textContent === text) return;
+  element.textContent = text;
+  element.style.setProperty('--letters', String(text.length));
 }
 
 function show(element: HTMLElement, text: string): void {

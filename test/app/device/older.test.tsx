@@ -113,7 +113,7 @@ describe('a ride that broke off under the first version', () => {
     recording: kept.recording,
   };
   const offer = (rides: readonly UnfinishedRide[], services = noServices): void =>
-    render(<UnfinishedOffer {...{ rides, services }} send={() => undefined} />, root);
+    render(<UnfinishedOffer {...{ rides, services }} levels={[]} send={() => undefined} />, root);
 
   it('is not offered to go on, says why, and can be kept', async () => {
     const { joined, storage } = await keeping();

@@ -47,6 +47,7 @@ export function propsFor(
   const calls: unknown[] = [];
   return {
     ...ride,
+    levelTitle: ride.level.title,
     seed: ride.level.seed,
     share: null,
     same: true,

@@ -21,7 +21,7 @@ export function installUnfit(): void {
   const isForTheEar = (from: Element): boolean => {
     for (let box: Element | null = from; box !== null; box = box.parentElement) {
       const { clipPath, position } = getComputedStyle(box);
-      if (clipPath !== 'none' && box.clientWidth < 3 && position === 'absolute') return true;
+      if (clipPath === 'inset(50%)' && position === 'absolute') return true;
     }
     return false;
   };
@@ -106,13 +106,26 @@ export function installUnfit(): void {
 
   Object.assign(window, {
     __unfit: (): readonly string[] => {
-      const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
       const all = seenTexts();
+      // A table may scroll sideways; a page or a dialog must not.
+      const wide = [document.documentElement, ...document.querySelectorAll('dialog[open]')].flatMap((box) => {
+        const tooWide = box.scrollWidth - box.clientWidth;
+        const over = all.find(
+          (seen) =>
+            box.contains(seen.holder) &&
+            leaves(seen) === null &&
+            anchorOf(seen.holder) === anchorOf(box) &&
+            seen.boxes.some((one) => one.left < 0 || one.right > box.clientWidth),
+        );
+        return tooWide > 0
+          ? [`${nameOf(box)} ${tooWide} px too wide, perhaps for “${over?.text ?? ''}”`]
+          : [];
+      });
       const cut = all.flatMap((seen) => {
         const how = leaves(seen);
         return how === null ? [] : [`${nameOf(seen.holder)} “${seen.text.slice(0, 60)}” ${how}`];
       });
-      return [...new Set([...(wide > 0 ? [`page ${wide} px too wide`] : []), ...cut, ...overlaps(all)])];
+      return [...new Set([...wide, ...cut, ...overlaps(all)])];
     },
   });
 }
