@@ -20,7 +20,7 @@ const ACROSS = [844, 390] as const;
 const WIDE = [1280, 720] as const;
 const ALL_SIZES = [...UPRIGHT, WIDE] as const;
 const RIDE_SIZES = [...UPRIGHT, ACROSS, WIDE] as const;
-const BETWEEN_LOOKS_MS = 300;
+const BETWEEN_LOOKS_MS = 150;
 const PATIENCE_MS = 60_000;
 /** Ride time over real time: nothing moves while it is looked at, and nobody waits for the rest. */
 const STANDING = 0.002;

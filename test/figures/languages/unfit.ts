@@ -17,6 +17,8 @@ export function installUnfit(): void {
   /** These lie over the page and hide what is below. */
   const LAYERS = 'dialog[open], .ride-ready, .first-steps, .trouble';
   const TOUCHING_PX = 1.5;
+  const laidOut = new CSSStyleSheet();
+  laidOut.replaceSync('* { content-visibility: visible !important }');
 
   const isForTheEar = (from: Element): boolean => {
     for (let box: Element | null = from; box !== null; box = box.parentElement) {
@@ -106,6 +108,9 @@ export function installUnfit(): void {
 
   Object.assign(window, {
     __unfit: (): readonly string[] => {
+      // What waits to be laid out until it is scrolled to has no place yet.
+      if (document.adoptedStyleSheets.every((one) => one !== laidOut))
+        document.adoptedStyleSheets = [...document.adoptedStyleSheets, laidOut];
       const all = seenTexts();
       // A table may scroll sideways; a page or a dialog must not.
       const wide = [document.documentElement, ...document.querySelectorAll('dialog[open]')].flatMap((box) => {
