@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
+import { ScrollBox } from '../ui/scrollBox.tsx';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
 import { nearestSample } from './lookup.ts';
@@ -33,10 +34,10 @@ export function StripTable(props: TableProps): JSX.Element {
     <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>{say('table-summary')}</summary>
       {opened && (
-        <div class="numbers-scroll">
+        <ScrollBox class="numbers-scroll" label={say('table-summary')}>
           <Places {...props} />
           {props.data.shifts !== null && <ShiftRows {...props} />}
-        </div>
+        </ScrollBox>
       )}
     </details>
   );

@@ -27,6 +27,9 @@ import {
 
 const say = words('charts');
 
+/** Width of a letter of a tick, roughly (px). */
+const TICK_LETTER_PX = 6.6;
+
 /** What the strip shows of a ride. */
 export interface StripData {
   readonly course: Course;
@@ -212,7 +215,6 @@ function Labels(props: TracksProps): JSX.Element {
   const { rider } = data.machine;
   const inside = (m: number): boolean => m >= domain.fromM && m <= domain.toM;
   const ticks = roadTicks(domain, layout.right - layout.left, format.unitM);
-  const last = ticks.length - 1;
   return (
     <g fill="var(--ink)" font-size="14" style={{ fontFamily: 'var(--font)' }}>
       <TrackName track={layout.road} layout={layout}>
@@ -246,19 +248,22 @@ function Labels(props: TracksProps): JSX.Element {
             {format.percent(pitch.steepestRatio)}
           </text>
         ))}
-      {ticks.map((m, i) => (
-        <text
-          x={px(scales.x(m))}
-          y={layout.axisY + 14}
-          font-size="12"
-          fill="var(--ink-soft)"
-          text-anchor={
-            i === 0 && m === domain.fromM ? 'start' : i === last && m > domain.toM * 0.97 ? 'end' : 'middle'
-          }
-        >
-          {format.distance(m)}
-        </text>
-      ))}
+      {ticks.map((m) => {
+        const x = scales.x(m);
+        const text = format.distance(m);
+        const half = (text.length * TICK_LETTER_PX) / 2;
+        return (
+          <text
+            x={px(x)}
+            y={layout.axisY + 14}
+            font-size="12"
+            fill="var(--ink-soft)"
+            text-anchor={x - half < layout.left ? 'start' : x + half > layout.width ? 'end' : 'middle'}
+          >
+            {text}
+          </text>
+        );
+      })}
     </g>
   );
 }
@@ -275,7 +280,7 @@ function TrackName(props: {
       <text x={layout.left} y={track.top - 8} font-weight="700">
         {props.children}
         {hint !== undefined && (
-          <tspan dx="10" font-size="12" font-weight="500" fill="var(--ink-soft)">
+          <tspan dx="6" font-size="11" font-weight="500" fill="var(--ink-soft)">
             {hint}
           </tspan>
         )}

@@ -348,8 +348,9 @@ export interface Messages {
     | 'mark-economy' | 'mark-total' | 'marks-latest' | 'marks-none' | 'kind-ride' | 'kind-check' | 'kind-clinic' | 'marks-table' | 'table-date' | 'table-level' | 'table-kind' | 'table-role' | 'table-total' | 'table-passed' | 'table-yes'
     | 'table-no' | 'unmarked-title'
   > & {
-    'older': { rides: number }; 'check-groupOf': { road: 'children' | 'hub' | 'hub-children' | 'crank-motor' | 'wheel-motor' | 'everyone'; bike: Text }; 'change': { way: 'up' | 'down' | 'same'; points: Text }; 'days': { days: number };
-    'finding-need-second': { first: Text }; 'finding-same-day': { way: 'up' | 'down' | 'same'; points: Text; certain: 'yes' | 'no'; first: Text; latest: Text };
+    'older': { rides: number }; 'check-minutes': { everyone: Text; children: Text }; 'check-groupOf': { road: 'children' | 'hub' | 'hub-children' | 'crank-motor' | 'wheel-motor' | 'everyone'; bike: Text };
+    'change': { way: 'up' | 'down' | 'same'; points: Text }; 'days': { days: number }; 'finding-need-second': { first: Text };
+    'finding-same-day': { way: 'up' | 'down' | 'same'; points: Text; certain: 'yes' | 'no'; first: Text; latest: Text };
     'finding-retest': { days: number; way: 'up' | 'down' | 'same'; points: Text; certain: 'better' | 'worse' | 'no'; first: Text; latest: Text; chance: Text }; 'check-chance': { points: Text };
     'check-sides': { which: 'all' | 'few'; before: Text; after: Text; most: Text }; 'check-desc': { rides: number; first: Text; latest: Text }; 'marks-desc': { rides: number; name: Text; first: Text; latest: Text };
     'marks-shown': { shown: Text; all: Text }; 'standing-to-mark': { date: Text }; 'standing-unfinished': { date: Text }; 'standing-older': { date: Text };

@@ -15,6 +15,7 @@ older =
 
 check-title = Vergleichsfahrten
 check-what = Eine Vergleichsfahrt geht über eine Straße, die du nicht kennst, ohne jede Hilfe. Fahr eine, bevor du übst, und eine an einem anderen Tag. Bis zu drei je Tag werden zusammengenommen: Je mehr es sind, desto kleinere Änderungen zeigen sich.
+check-minutes = Mit deinem Rad dauert sie etwa { $everyone } min, die für Kinder etwa { $children } min.
 check-own-hub = Eine Nabenschaltung zeigt sich auch an Haltelinien: Deine Straße hat zwei.
 check-own-crank-motor = Ein Mittelmotor zieht mit an der Kette: An zwei Hügeln deiner Straße schaltest du, während er zieht.
 check-own-wheel-motor = Bei Tempo hilft der Motor nicht mehr: Gerade dann kommen zwei Hügel deiner Straße.

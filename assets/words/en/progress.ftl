@@ -16,6 +16,8 @@ older =
 
 check-title = Check rides
 check-what = A check ride is a road you have not seen, without any help. Ride one before you practise and one on another day. Up to three on each day are taken together: the more, the smaller the change that shows.
+# $everyone, $children (Numbers): minutes of the check ride, and of the one for children, with the bike and rider that are chosen.
+check-minutes = On your bike it takes about { $everyone } min, the children’s about { $children } min.
 check-own-hub = A hub is checked at stop lines as well: your road has two.
 check-own-crank-motor = A motor pulls on the chain as well: on two hills of your road you change while it pulls.
 check-own-wheel-motor = With speed the motor helps no more: two hills of your road come just then.

@@ -15,6 +15,7 @@ older =
 
 check-title = Recorridos de control
 check-what = Un recorrido de control es un camino que no has visto, sin ninguna ayuda. Haz uno antes de practicar y otro en otro día. Hasta tres de cada día se toman juntos: cuantos más, más pequeño es el cambio que se ve.
+check-minutes = Con tu bici dura unos { $everyone } min, y el de los niños, unos { $children } min.
 check-own-hub = Un cambio en el buje se ve también en las líneas de parada: tu camino tiene dos.
 check-own-crank-motor = Un motor central también tira de la cadena: en dos cuestas de tu camino cambias mientras tira.
 check-own-wheel-motor = Con velocidad el motor ya no ayuda: dos cuestas de tu camino llegan justo entonces.

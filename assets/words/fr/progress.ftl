@@ -14,6 +14,7 @@ older =
 
 check-title = Passages témoins
 check-what = Un passage témoin est une route que tu n’as jamais vue, sans aucune aide. Fais-en un avant de t’entraîner et un autre jour un deuxième. Jusqu’à trois par jour sont réunis : plus il y en a, plus le changement qui se voit est petit.
+check-minutes = Avec ton vélo, il dure environ { $everyone } min, celui des enfants environ { $children } min.
 check-own-hub = Un moyeu se juge aussi aux lignes d’arrêt : ta route en a deux.
 check-own-crank-motor = Un moteur de pédalier tire aussi sur la chaîne : dans deux côtes de ta route, tu changes pendant qu’il tire.
 check-own-wheel-motor = À vive allure, le moteur n’aide plus : deux côtes de ta route arrivent à ce moment-là.

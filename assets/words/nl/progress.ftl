@@ -15,6 +15,7 @@ older =
 
 check-title = Toetsritten
 check-what = Een toetsrit gaat over een weg die je niet kent, zonder enige hulp. Rijd er een voordat je oefent en een op een andere dag. Van elke dag worden er hooguit drie samengenomen: hoe meer, hoe kleiner de verandering die je kunt zien.
+check-minutes = Met jouw fiets duurt hij ongeveer { $everyone } min, die voor kinderen ongeveer { $children } min.
 check-own-hub = Een naafversnelling toets je ook bij stopstrepen: jouw weg heeft er twee.
 check-own-crank-motor = Een middenmotor trekt mee aan de ketting: op twee heuvels van jouw weg schakel je terwijl hij trekt.
 check-own-wheel-motor = Met vaart helpt de motor niet meer: juist dan komen twee heuvels van jouw weg.

@@ -1,8 +1,9 @@
 /** Check rides: what they say in a sentence, drawn beside what chance can make, and as a table. */
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coach/progress.ts';
+import { minutesSaid } from '../../core/group/minutes.ts';
 import type { CheckedApart } from '../../core/level/generate.ts';
 import { px } from '../../charts/lines.ts';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
@@ -24,6 +25,8 @@ interface CheckCardProps {
   readonly format: Format;
   /** Whose check ride the bike has that is ridden now; absent for the one of derailleurs. */
   readonly needs: CheckedApart | undefined;
+  /** How long the ride takes on the bike that is ridden now (s); slow, since it is ridden for the answer. */
+  readonly secondsOf: (audience: Audience) => number;
   readonly onCheckRide: (audience: Audience) => void;
 }
 
@@ -38,6 +41,7 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
   const { groups, bikeName, needs, onCheckRide } = props;
   const id = useId();
   const [chosen, choose] = useState<string | null>(null);
+  const minutes = useMinutes(props.secondsOf);
   const group = groups.find(({ key }) => key === chosen) ?? groups[0];
   return (
     <section class="paper progress-check" aria-labelledby={id}>
@@ -46,6 +50,7 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
         {sayFinding(group?.finding ?? { code: 'need-first' })}
       </p>
       <p>{say('check-what')}</p>
+      <p class="progress-minutes">{minutes !== null && say('check-minutes', minutes)}</p>
       {needs !== undefined && <p data-needs={needs}>{say(`check-own-${needs}`)}</p>}
       {groups.length > 1 && group !== undefined && (
         <label class="progress-choice">
@@ -70,6 +75,21 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
       </div>
     </section>
   );
+}
+
+/** Minutes of both check rides, or null until they are worked out, after the page is drawn. */
+function useMinutes(
+  secondsOf: CheckCardProps['secondsOf'],
+): { readonly everyone: number; readonly children: number } | null {
+  const [minutes, setMinutes] = useState<ReturnType<typeof useMinutes>>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      const of = (audience: Audience): number => minutesSaid(secondsOf(audience));
+      setMinutes({ everyone: of('everyone'), children: of('children') });
+    }, 0);
+    return () => clearTimeout(timer);
+  }, []);
+  return minutes;
 }
 
 /** What the check rides of a group can tell. */

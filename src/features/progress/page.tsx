@@ -1,6 +1,8 @@
 /** Progress as a page of the game: kept results go in, a wished check ride goes to the store. */
 import type { UnmarkedRide } from '../../core/coach/results.ts';
 import { checkedApart } from '../../core/coach/ladder.ts';
+import { rideSeconds } from '../../core/group/minutes.ts';
+import { checkLevel } from '../../core/level/generate.ts';
 import { createFormat } from '../../words/format.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import type { State } from '../../state/store.ts';
@@ -37,6 +39,11 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       bikeName={(id) => bikeName(id)}
       needs={checkedApart(state.settings.bike, 'everyone')}
+      secondsOf={(audience) => {
+        const { bike, rider } = state.settings;
+        // Every seed has the same pitches, in another order.
+        return rideSeconds(checkLevel(1, audience, 'alone', checkedApart(bike, audience)), bike, rider);
+      }}
       onCheckRide={(audience) => {
         const needs = checkedApart(state.settings.bike, audience);
         send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed(), needs) });

@@ -25,6 +25,7 @@ export interface ProgressProps {
   readonly kept: ComponentChildren;
   readonly bikeName: (bikeId: string) => string;
   readonly needs?: CheckedApart | undefined;
+  readonly secondsOf: (audience: Audience) => number;
   readonly onCheckRide: (audience: Audience) => void;
   readonly format: Format;
   /** Writes a date; the browser's way without it. */
@@ -45,6 +46,7 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
         date={date}
         format={format}
         needs={props.needs}
+        secondsOf={props.secondsOf}
         onCheckRide={props.onCheckRide}
       />
       <Limits />

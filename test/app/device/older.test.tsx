@@ -44,6 +44,7 @@ function showProgress(state: ReturnType<typeof initialState>): void {
       unmarked={state.unmarked}
       kept={null}
       bikeName={(id) => id}
+      secondsOf={() => 60}
       onCheckRide={() => undefined}
       format={createFormat('metric')}
     />,

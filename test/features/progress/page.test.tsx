@@ -3,7 +3,7 @@ import { KeptSection } from '../../../src/ui/kept.tsx';
 import type { KeptResult } from '../../../src/core/coach/results.ts';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { chancePoints } from '../../../src/core/coach/progress.ts';
 import { noServices } from '../../app/noServices.ts';
 import { createFormat } from '../../../src/words/format.ts';
@@ -59,6 +59,7 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     unmarked: [],
     kept: <KeptSection services={services} rides={rides.length} />,
     bikeName: (id) => `bike ${id}`,
+    secondsOf: (audience) => (audience === 'everyone' ? 500 : 320),
     onCheckRide: (audience) => calls.push(`check ${audience}`),
     format: createFormat('metric', 'en-GB'),
     date: (atMs) => new Date(atMs).toISOString().slice(0, 10),
@@ -84,6 +85,12 @@ describe('check rides', () => {
     await push('[data-check="children"]');
     expect(calls).toEqual(['check everyone', 'check children']);
     expect(text('.progress-page')).toContain(say('empty'));
+  });
+
+  it('say how long they take on the bike', async () => {
+    await show([]);
+    await vi.waitFor(() => expect(text('.progress-minutes')).toContain('about 8 min'));
+    expect(text('.progress-minutes')).toContain('children’s about 5 min');
   });
 
   it('one is a beginning', async () => {
