@@ -126,7 +126,8 @@ wind =
     }
 wind-mps = { $value } m/s
 placed-stretch = { $stretch }, { $what }
-hidden-sight = { place-hidden }, { $sight }
+hidden-sight = { place-hidden }, Sicht { $sight }
+placed-sight = Sicht { $sight }
 placed-cue = { $at }: { $cue }
 ownCue = Eigene Worte
 cueText = Was er sagt

@@ -136,8 +136,9 @@ wind =
 wind-mps = { $value } m/s
 # $stretch: from where to where. $what: gravel, or a wind.
 placed-stretch = { $stretch }, { $what }
-# $sight: how far one sees there. On the drawing it stands for itself.
-hidden-sight = { place-hidden }, { $sight }
+# $sight: how far one sees there. The first stands for itself on the drawing, the second in the list behind from where to where.
+hidden-sight = { place-hidden }, sight { $sight }
+placed-sight = sight { $sight }
 # $cue: what it says.
 placed-cue = { $at }: { $cue }
 ownCue = Own words

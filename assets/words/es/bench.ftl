@@ -126,7 +126,8 @@ wind =
     }
 wind-mps = { $value } m/s
 placed-stretch = { $stretch }, { $what }
-hidden-sight = { place-hidden }, { $sight }
+hidden-sight = { place-hidden }, visibilidad { $sight }
+placed-sight = visibilidad { $sight }
 placed-cue = { $at }: { $cue }
 ownCue = Palabras propias
 cueText = Qué dice

@@ -126,7 +126,8 @@ wind =
     }
 wind-mps = { $value } m/s
 placed-stretch = { $stretch }, { $what }
-hidden-sight = { place-hidden }, { $sight }
+hidden-sight = { place-hidden }, visibilité { $sight }
+placed-sight = visibilité { $sight }
 placed-cue = { $at } : { $cue }
 ownCue = Tes propres mots
 cueText = Ce qu’elle dit

@@ -126,7 +126,8 @@ wind =
     }
 wind-mps = { $value } m/s
 placed-stretch = { $stretch }, { $what }
-hidden-sight = { place-hidden }, { $sight }
+hidden-sight = { place-hidden }, zicht { $sight }
+placed-sight = zicht { $sight }
 placed-cue = { $at }: { $cue }
 ownCue = Eigen woorden
 cueText = Wat er gezegd wordt

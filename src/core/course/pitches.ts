@@ -29,10 +29,17 @@ interface Foot {
 export function findPitches(slopeRatio: ArrayLike<number>): Pitch[] {
   const feet: Foot[] = [];
   let before = slopeRatio[0] ?? 0;
-  let topM = 0;
+  // The sum over the last metres, not beyond the last top.
+  let fromM = 0;
+  let sum = before;
   for (let i = 1; i < slopeRatio.length; i += 1) {
     const here = slopeRatio[i] as number;
-    before = Math.min(before, meanBetween(slopeRatio, Math.max(topM, i - WITHIN_M), i));
+    sum += here;
+    if (i - fromM > WITHIN_M) {
+      sum -= slopeRatio[fromM] as number;
+      fromM += 1;
+    }
+    before = Math.min(before, sum / (i - fromM + 1));
     if (here < STEEP_FROM || here - before < RISE_AT_LEAST) continue;
     const steepestRatio = steepestWithin(slopeRatio, i);
     // Before a descent's end legs rest; how steeply it fell does not matter to them.
@@ -42,16 +49,10 @@ export function findPitches(slopeRatio: ArrayLike<number>): Pitch[] {
     // From here on only what is steeper still is news.
     before = steepestRatio;
     while (i + 1 < slopeRatio.length && (slopeRatio[i] as number) < steepestRatio) i += 1;
-    topM = i;
+    fromM = i;
+    sum = slopeRatio[i] as number;
   }
   return feet.map((foot, k) => endPitch(slopeRatio, foot, feet[k + 1]?.footM ?? slopeRatio.length - 1));
-}
-
-/** Mean slope from one metre to another, both counted. */
-function meanBetween(slopeRatio: ArrayLike<number>, fromM: number, toM: number): number {
-  let sum = 0;
-  for (let i = fromM; i <= toM; i += 1) sum += slopeRatio[i] as number;
-  return sum / (toM - fromM + 1);
 }
 
 function steepestWithin(slopeRatio: ArrayLike<number>, fromM: number): number {

@@ -3,6 +3,7 @@
  * and what can be done with it.
  */
 import type { JSX } from 'preact';
+import { useContext, useRef } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
@@ -10,7 +11,7 @@ import type { Selection } from './levelEditor.ts';
 import { fieldsOf } from './fields.ts';
 import { addPlaced, freshPiece, placeForNew, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
-import { pieceNumbers, placedNumbers, useFormat } from './say.ts';
+import { pieceNumbers, placedNumbers, Units, useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
 import { cueText } from '../../words/cues.ts';
 
@@ -26,20 +27,18 @@ interface PieceListProps {
 export function PieceList(props: PieceListProps): JSX.Element {
   const { level } = props;
   const format = useFormat();
+  const row = useRows(props);
   return (
     <>
       <section class="paper" aria-labelledby="bench-road">
         <h2 id="bench-road">{say('edit-road')}</h2>
         <ol class="things">
-          {level.pieces.map((piece, index) => (
-            <Thing
-              key={index}
-              {...props}
-              one={{ list: 'pieces', index }}
-              name={say('edit-no', { number: index + 1, name: say(`piece-${piece.kind}`) })}
-              numbers={pieceNumbers(piece, format)}
-            />
-          ))}
+          {level.pieces.map((piece, index) =>
+            row({ list: 'pieces', index }, piece, () => [
+              say('edit-no', { number: index + 1, name: say(`piece-${piece.kind}`) }),
+              pieceNumbers(piece, format),
+            ]),
+          )}
         </ol>
         <PieceAdders {...props} />
       </section>
@@ -48,15 +47,12 @@ export function PieceList(props: PieceListProps): JSX.Element {
         {PLACED_LISTS.every((list) => level[list].length === 0) && <p>{say('edit-nothing')}</p>}
         <ul class="things">
           {PLACED_LISTS.flatMap((list) =>
-            level[list].map((_, index) => (
-              <Thing
-                key={`${list} ${index}`}
-                {...props}
-                one={{ list, index }}
-                name={say(`place-${list}`)}
-                numbers={placedNumbers(level, list, index, format)}
-              />
-            )),
+            level[list].map((entry, index) =>
+              row({ list, index }, entry, () => [
+                say(`place-${list}`),
+                placedNumbers(level, list, index, format),
+              ]),
+            ),
           )}
         </ul>
         <PlacedAdders {...props} />
@@ -110,19 +106,36 @@ function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): J
   );
 }
 
-function Thing(
-  props: PieceListProps & { readonly one: Selection; readonly name: string; readonly numbers: string },
-): JSX.Element {
-  const { one, name, numbers, selection, onSelect } = props;
-  const open = selection?.list === one.list && selection.index === one.index;
-  return (
-    <li class={open ? 'open' : ''} data-thing={`${one.list}[${one.index}]`}>
-      <Button look="thing-head" aria-expanded={open} onClick={() => onSelect(open ? null : one)}>
-        <strong>{name}</strong> <span>{numbers}</span>
-      </Button>
-      {open && <Open key={`${one.list} ${one.index}`} {...props} />}
-    </li>
-  );
+/**
+ * Rows of the list. A closed one of the same thing is the same row as before and is not looked at again: drawing two hundred
+ * anew takes longer than an edit may.
+ */
+function useRows(props: PieceListProps) {
+  const kept = useRef(new Map<string, { readonly thing: unknown; readonly row: JSX.Element }>());
+  // In other units or another language all of them are others.
+  const written = `${useContext(Units)} ${say('edit-road')}`;
+  const writtenBefore = useRef(written);
+  if (writtenBefore.current !== written) kept.current.clear();
+  writtenBefore.current = written;
+  const { selection } = props;
+  return (one: Selection, thing: unknown, says: () => readonly [string, string]): JSX.Element => {
+    const key = `${one.list}[${one.index}]`;
+    const open = selection?.list === one.list && selection.index === one.index;
+    const before = kept.current.get(key);
+    if (!open && before !== undefined && before.thing === thing) return before.row;
+    const [name, numbers] = says();
+    const row = (
+      <li key={key} class={open ? 'open' : ''} data-thing={key}>
+        <Button look="thing-head" aria-expanded={open} onClick={() => props.onSelect(open ? null : one)}>
+          <strong>{name}</strong> <span>{numbers}</span>
+        </Button>
+        {open && <Open key={key} {...props} {...{ one, name }} />}
+      </li>
+    );
+    if (open) kept.current.delete(key);
+    else kept.current.set(key, { thing, row });
+    return row;
+  };
 }
 
 function Open(props: PieceListProps & { readonly one: Selection; readonly name: string }): JSX.Element {

@@ -71,7 +71,7 @@ export function pieceNumbers(piece: LevelPiece, format: Format): string {
   }
 }
 
-/** `120 m` or `120 to 180 m, gravel`. */
+/** `120 m`, `120 to 180 m, gravel` or `120 to 180 m, sight 30 m`. */
 export function placedNumbers(level: Level, list: PlacedList, index: number, format: Format): string {
   const on = (one: { readonly fromM: number; readonly toM: number } | undefined, what: string): string =>
     one === undefined ? '' : say('placed-stretch', { stretch: rangeText(format, one.fromM, one.toM), what });
@@ -83,7 +83,10 @@ export function placedNumbers(level: Level, list: PlacedList, index: number, for
     case 'surfaces':
       return on(level.surfaces[index], say(`surface-${level.surfaces[index]?.surface ?? 'gravel'}`));
     case 'hidden':
-      return on(level.hidden[index], format.distance(level.hidden[index]?.sightM ?? 0));
+      return on(
+        level.hidden[index],
+        say('placed-sight', { sight: format.distance(level.hidden[index]?.sightM ?? 0) }),
+      );
     case 'cues': {
       const cue = level.cues[index];
       if (cue === undefined) return '';
