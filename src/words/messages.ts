@@ -105,7 +105,7 @@ export interface Messages {
     'remark-fine': { count: number }; 'remark-early': { pitch: Text; distance: Text }; 'remark-lateAfter': { pitch: Text; distance: Text }; 'remark-lateBefore': { pitch: Text; distance: Text }; 'remark-notFinished': { pitch: Text };
     'remark-never': { pitch: Text }; 'remark-earlyNoPlace': { pitch: Text }; 'remark-gear': { pitch: Text }; 'picture-apart': { rides: number }; 'picture-otherVersion': { rides: number }; 'picture-roadName': { rides: number; road: Text };
     'picture-rides': { rides: number; riders: number }; 'picture-caught': { all: number; pitch: Text; count: Text }; 'picture-wrong-late': { all: number; pitch: Text; count: Text };
-    'picture-wrong-early': { all: number; pitch: Text; count: Text }; 'picture-wrong-mixed': { all: number; pitch: Text; early: Text; late: Text };
+    'picture-wrong-early': { all: number; pitch: Text; count: Text }; 'picture-wrong-mixed': { both: number; all: number; pitch: Text; early: Text; late: Text };
     'picture-ready': { groupSide: 'after' | 'before'; group: Text; bestSide: 'after' | 'before'; best: Text }; 'picture-neverReady': { bestSide: 'after' | 'before'; best: Text }; 'picture-stripDesc': { rides: number; length: Text };
     'picture-barOf-tooEarly': { all: number; count: Text }; 'picture-barOf-aboutRight': { all: number; count: Text }; 'picture-barOf-tooLate': { all: number; count: Text }; 'picture-pitch': { pitch: Text };
     'picture-caughtShort': { count: Text; all: Text }; 'picture-shares-late': { one: Text; other: Text }; 'picture-shares-early': { one: Text; other: Text }; 'picture-shares-mixed': { one: Text; other: Text };

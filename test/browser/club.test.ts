@@ -112,6 +112,16 @@ describe('a club on its own network', () => {
     expect(club.ids().filter((id) => id.startsWith('ride:'))).toHaveLength(2);
   });
 
+  it('the report is printed without what is said of the store', async () => {
+    const { page } = coach;
+    await page.click('[data-tab="report"]');
+    await page.locator('.report-says').first().waitFor();
+    expect(await page.locator('.store-line').isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.store-line').isVisible()).toBe(false);
+    await page.emulateMedia({ media: null });
+  });
+
   it('after a reload it is still said where rides go, and how it stands', async () => {
     const { page } = coach;
     await page.reload();

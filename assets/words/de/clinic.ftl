@@ -318,10 +318,17 @@ picture-caught = Rampe { $pitch } hat { $count } von { $all } überrascht
 
 picture-wrong-late = Rampe { $pitch }: { $count } von { $all } zu spät
 picture-wrong-early = Rampe { $pitch }: { $count } von { $all } zu früh
+# $both (Number): riders who were too early at one attempt and too late at another.
 picture-wrong-mixed =
-    { $all ->
-        [one] Rampe { $pitch }: von { $all } Person { $early } zu früh und { $late } zu spät
-       *[other] Rampe { $pitch }: von { $all } Personen { $early } zu früh und { $late } zu spät
+    { $both ->
+        [0] { $all ->
+            [one] Rampe { $pitch }: von { $all } Person { $early } zu früh und { $late } zu spät
+           *[other] Rampe { $pitch }: von { $all } Personen { $early } zu früh und { $late } zu spät
+        }
+       *[other] { $all ->
+            [one] Rampe { $pitch }: mal zu früh, mal zu spät
+           *[other] Rampe { $pitch }: von { $all } Personen { $early } zu früh und { $late } zu spät, davon { $both } beides
+        }
     }
 picture-right = Bei keiner Rampe wurde zu früh oder zu spät geschaltet
 picture-ready =

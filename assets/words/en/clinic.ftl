@@ -343,10 +343,17 @@ picture-wrong-early =
         [one] Pitch { $pitch }: { $count } of { $all } rider too early
        *[other] Pitch { $pitch }: { $count } of { $all } riders too early
     }
+# $both (Number): riders who were too early at one attempt and too late at another.
 picture-wrong-mixed =
-    { $all ->
-        [one] Pitch { $pitch }: of { $all } rider, { $early } too early and { $late } too late
-       *[other] Pitch { $pitch }: of { $all } riders, { $early } too early and { $late } too late
+    { $both ->
+        [0] { $all ->
+            [one] Pitch { $pitch }: of { $all } rider, { $early } too early and { $late } too late
+           *[other] Pitch { $pitch }: of { $all } riders, { $early } too early and { $late } too late
+        }
+       *[other] { $all ->
+            [one] Pitch { $pitch }: sometimes too early, sometimes too late
+           *[other] Pitch { $pitch }: of { $all } riders, { $early } too early and { $late } too late, { $both } of them both
+        }
     }
 picture-right = No pitch was taken too early or too late
 # Where the gear for the pitch was in. $group and $best: distances like “12 m”.

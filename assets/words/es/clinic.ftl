@@ -343,10 +343,17 @@ picture-wrong-early =
         [one] Repecho { $pitch }: { $count } de { $all } ciclista, demasiado pronto
        *[other] Repecho { $pitch }: { $count } de { $all } ciclistas, demasiado pronto
     }
+# $both (Number): riders who were too early at one attempt and too late at another.
 picture-wrong-mixed =
-    { $all ->
-        [one] Repecho { $pitch }: de { $all } ciclista, { $early } demasiado pronto y { $late } demasiado tarde
-       *[other] Repecho { $pitch }: de { $all } ciclistas, { $early } demasiado pronto y { $late } demasiado tarde
+    { $both ->
+        [0] { $all ->
+            [one] Repecho { $pitch }: de { $all } ciclista, { $early } demasiado pronto y { $late } demasiado tarde
+           *[other] Repecho { $pitch }: de { $all } ciclistas, { $early } demasiado pronto y { $late } demasiado tarde
+        }
+       *[other] { $all ->
+            [one] Repecho { $pitch }: unas veces demasiado pronto, otras demasiado tarde
+           *[other] Repecho { $pitch }: de { $all } ciclistas, { $early } demasiado pronto y { $late } demasiado tarde, { $both } de ellos las dos cosas
+        }
     }
 picture-right = En ningún repecho se cambió demasiado pronto o tarde
 # Where the gear for the pitch was in. $group and $best: distances like “12 m”.

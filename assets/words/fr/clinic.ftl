@@ -330,10 +330,17 @@ picture-wrong-early =
         [one] Raidillon { $pitch } : { $count } cycliste sur { $all } trop tôt
        *[other] Raidillon { $pitch } : { $count } cyclistes sur { $all } trop tôt
     }
+# $both (Number): riders who were too early at one attempt and too late at another.
 picture-wrong-mixed =
-    { $all ->
-        [one] Raidillon { $pitch } : sur { $all } cycliste, { $early } trop tôt et { $late } trop tard
-       *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard
+    { $both ->
+        [0] { $all ->
+            [one] Raidillon { $pitch } : sur { $all } cycliste, { $early } trop tôt et { $late } trop tard
+           *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard
+        }
+       *[other] { $all ->
+            [one] Raidillon { $pitch } : parfois trop tôt, parfois trop tard
+           *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard, dont { $both } les deux
+        }
     }
 picture-right = Aucun raidillon n’a été pris trop tôt ou trop tard
 picture-ready =

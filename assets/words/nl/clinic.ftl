@@ -343,10 +343,17 @@ picture-wrong-early =
         [one] Klimmetje { $pitch }: { $count } van { $all } deelnemer te vroeg
        *[other] Klimmetje { $pitch }: { $count } van de { $all } deelnemers te vroeg
     }
+# $both (Number): riders who were too early at one attempt and too late at another.
 picture-wrong-mixed =
-    { $all ->
-        [one] Klimmetje { $pitch }: van { $all } deelnemer { $early } te vroeg en { $late } te laat
-       *[other] Klimmetje { $pitch }: van de { $all } deelnemers { $early } te vroeg en { $late } te laat
+    { $both ->
+        [0] { $all ->
+            [one] Klimmetje { $pitch }: van { $all } deelnemer { $early } te vroeg en { $late } te laat
+           *[other] Klimmetje { $pitch }: van de { $all } deelnemers { $early } te vroeg en { $late } te laat
+        }
+       *[other] { $all ->
+            [one] Klimmetje { $pitch }: soms te vroeg, soms te laat
+           *[other] Klimmetje { $pitch }: van de { $all } deelnemers { $early } te vroeg en { $late } te laat, { $both } van hen allebei
+        }
     }
 picture-right = Bij geen klimmetje was iemand te vroeg of te laat
 # Waar de versnelling voor het klimmetje erin lag. $group en $best: een afstand zoals “12 m”.

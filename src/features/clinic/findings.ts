@@ -73,7 +73,13 @@ export function headlineOf(board: Board, view: PictureView, format: Format): str
       if (board === 'caught') return say('picture-caught', caught);
       if (kind !== 'mixed') return say(`picture-wrong-${kind}`, caught);
       const { earlyRiders: early = 0, lateRiders: late = 0 } = road.pitches[pitch] ?? {};
-      return say('picture-wrong-mixed', { pitch: pitch + 1, early, late, all: of });
+      return say('picture-wrong-mixed', {
+        pitch: pitch + 1,
+        early,
+        late,
+        both: early + late - riders,
+        all: of,
+      });
     }
     case 'timing':
       return timingLine(view, format);

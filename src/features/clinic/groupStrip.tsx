@@ -168,8 +168,8 @@ function Taken(props: {
       {ready !== null && (
         <path
           class="strip-half"
-          d={[ready.threeQuarters, ready.quarter]
-            .map((m, i) => `${i === 0 ? 'M' : 'L'}${x(footM - m)} ${y(footM - m) - font * 0.4}`)
+          d={placesBetween(footM - ready.threeQuarters, footM - ready.quarter)
+            .map((m, i) => `${i === 0 ? 'M' : 'L'}${x(m)} ${y(m) - font * 0.4}`)
             .join('')}
           stroke-width={font * 0.6}
         />
@@ -201,6 +201,12 @@ function Taken(props: {
       })}
     </g>
   );
+}
+
+/** So close that a line through them follows the road (m). */
+function placesBetween(fromM: number, toM: number): readonly number[] {
+  const steps = Math.max(1, Math.ceil((toM - fromM) / 5));
+  return Array.from({ length: steps + 1 }, (_, i) => fromM + ((toM - fromM) * i) / steps);
 }
 
 /** One track of values: the middle half of the group, its middle, the best ride. */

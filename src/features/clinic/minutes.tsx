@@ -127,7 +127,7 @@ export function RoundMinutes(props: {
   const { levels, now } = props.props;
   const { plan, round, startedAtMs } = session;
   const rideS = useRideSeconds(plan, levels);
-  if (rideS === null) return null;
+  if (rideS === null || round.riders.length === 0) return null;
   const turn = planSeconds(rideS, { riders: 1, attempts: 1 }) / rideS.length;
   const left = round.riders
     .filter(({ presence }) => presence !== 'gone')
