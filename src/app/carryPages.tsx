@@ -200,7 +200,7 @@ export function CarryPage(
 }
 
 /** While a session is on the screen its store is asked so often (ms): a ride of another tablet is seen within five seconds. */
-const ASKED_EVERY_MS = 3_000;
+const ASKED_EVERY_MS = 2_000;
 
 /** What goes to a club's own store from a session, on its pages; meanwhile what others ride comes from there. */
 export function Outgoing(

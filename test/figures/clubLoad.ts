@@ -21,7 +21,7 @@ import { startClub } from './club/server.ts';
 const COACHES = Number(process.argv[2] ?? 40);
 const RIDES = Number(process.argv[3] ?? 30);
 /** As `Outgoing` in `src/app/carryPages.tsx` asks. */
-const ASKED_EVERY_MS = 3_000;
+const ASKED_EVERY_MS = 2_000;
 const LOOKS = 20;
 const PLAN = 'tuesday';
 const MB = 1_000_000;
@@ -88,7 +88,7 @@ console.log(
   `a newcomer has all ${all.read.set.records.length} rides after ${((now() - from) / 1_000).toFixed(1)} s (${all.problem ?? 'no problem'})`,
 );
 
-// Everybody looks every three seconds, each at another moment; one coach's ride is seen by a second one who only looks.
+// Everybody looks as often, each at another moment; one coach's ride is seen by a second one who only looks.
 let over = false;
 const atRest = await server.uses();
 const restFrom = now();

@@ -30,22 +30,12 @@ interface Props {
   readonly onOther: () => void;
 }
 
-/** A card for each. */
+/** What comes next, on the screen however many have ridden, and a card for each. */
 export function After(props: Props): JSX.Element {
   const { way, rides, before, now, onGoOn, onAgain, onMoveOn, onOther } = props;
   const known = now.filter((total) => total !== null);
   return (
     <section class="two-after" aria-label={say('afterTitle')}>
-      <div class="two-sides">
-        {rides.map((result, i) => (
-          <Card key={i} rider={i} result={result} {...props} />
-        ))}
-      </div>
-      {way === 'relay' && known.length === now.length && (
-        <p class="paper two-together" data-together>
-          {say('together', { total: Math.round(known.reduce((sum, one) => sum + one, 0) / known.length) })}
-        </p>
-      )}
       <div class="buttons">
         {rides.length < now.length && (
           <Button strong data-go-on onClick={onGoOn}>
@@ -58,6 +48,16 @@ export function After(props: Props): JSX.Element {
         <Button onClick={onMoveOn}>{say(`moveOn-${way}`)}</Button>
         <Button onClick={onOther}>{say('other')}</Button>
       </div>
+      <div class="two-sides">
+        {rides.map((result, i) => (
+          <Card key={i} rider={i} result={result} {...props} />
+        ))}
+      </div>
+      {way === 'relay' && known.length === now.length && (
+        <p class="paper two-together" data-together>
+          {say('together', { total: Math.round(known.reduce((sum, one) => sum + one, 0) / known.length) })}
+        </p>
+      )}
     </section>
   );
 }
