@@ -98,7 +98,7 @@ function saveReport({ troubles, state }: Joined): void {
   });
   offerFile(
     new Blob([JSON.stringify(report, null, 1)], { type: 'application/json' }),
-    'before-the-hill.report.json',
+    `${kept('fileReport')}.json`,
   );
 }
 

@@ -68,10 +68,7 @@ export async function takeBack(
 /** Offers everything that is kept as one file. */
 export async function saveEverything(keeping: Keeping): Promise<ToldOutcome> {
   const file = await (await keeping.storage).exportAll();
-  offerFile(
-    new Blob([JSON.stringify(file)], { type: 'application/json' }),
-    'before-the-hill.everything.json',
-  );
+  offerFile(new Blob([JSON.stringify(file)], { type: 'application/json' }), `${say('fileEverything')}.json`);
   const { complete, rides } = file;
   return { ok: complete, sentence: complete ? say('savedAll', { rides: rides.length }) : say('savedPart') };
 }

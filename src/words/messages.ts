@@ -282,9 +282,9 @@ export interface Messages {
     'ear-hint-then': { first: Text; second: Text };
   };
   kept: Plain<
-    | 'title' | 'save' | 'takeBack' | 'remove' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst' | 'removeSure' | 'deleted' | 'notDeleted' | 'savedPart' | 'notAFile' | 'tooBigFile' | 'takingBack' | 'stopTaking' | 'newerFile' | 'changedFile'
-    | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost' | 'unfinished-olderLegs' | 'unfinished-kept'
-    | 'unfinished-notKept'
+    | 'title' | 'save' | 'takeBack' | 'remove' | 'fileEverything' | 'fileReport' | 'failed' | 'sureTitle' | 'keep' | 'saveFirst' | 'removeSure' | 'deleted' | 'notDeleted' | 'savedPart' | 'notAFile' | 'tooBigFile' | 'takingBack'
+    | 'stopTaking' | 'newerFile' | 'changedFile' | 'changedTitle' | 'changedSure' | 'changedLeave' | 'changedTake' | 'lookAtStore' | 'health-slow' | 'health-memory' | 'health-small-copy' | 'health-disk-full' | 'health-recordings-lost'
+    | 'unfinished-olderLegs' | 'unfinished-kept' | 'unfinished-notKept'
   > & {
     'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { already: number; added: Text }; 'refused': { refused: number };
   };

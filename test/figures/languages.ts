@@ -264,7 +264,10 @@ async function two(visit: Visit): Promise<void> {
   await page.waitForFunction(() => document.querySelectorAll('[data-total]').length === 2);
   await visit.look('two-end', sizes);
   await visit.go('#start');
+  // The page for two goes on where it was left.
+  await page.reload();
   await standing(page, 'start');
+  await visit.speed(HURRIED);
   await visit.go('#two');
   await page.locator('[name="two-way"][value="relay"]').click();
   await page.locator('.two-road select').selectOption('three-little-hills');
@@ -286,8 +289,12 @@ async function group(visit: Visit): Promise<void> {
   await page.waitForSelector('[data-save-go]');
   await visit.look('plan');
   await page.click('[data-save-go]');
+  await visit.look('plan-refused');
+  await page.fill('input[name="title"]', 'A1');
+  await page.locator('[data-ride]').first().click();
+  await page.click('[data-save-go]');
   await page.waitForSelector('[data-go]');
-  await visit.look('plan-saved');
+  await visit.look('riders');
   await page.click('[data-go]');
   await page.waitForSelector('[data-start]');
   await visit.look('round', RIDE_SIZES);
@@ -297,6 +304,11 @@ async function group(visit: Visit): Promise<void> {
   if ((await page.locator('[data-accept]').count()) > 0) await page.click('[data-accept]');
   await page.waitForSelector('[data-next-rider]');
   await visit.look('turn-over', RIDE_SIZES);
+  for (const tab of ['picture', 'report', 'tablets']) {
+    await page.click(`[data-tab="${tab}"]`);
+    await visit.look(`group-${tab}`);
+    await visit.barriers(`group-${tab}`);
+  }
 }
 
 async function visitIn(site: Site, language: string): Promise<void> {

@@ -11,18 +11,18 @@ export interface Spoken {
   readonly text: string;
 }
 
-/** Two letters in a row make a word; what is filled in is none. */
-const hasWord = (text: string): boolean => /\p{L}{2}/u.test(text);
+/** Two letters in a row make a word; what is filled in is none, nor is the ending of a file. */
+const hasWord = (text: string): boolean => /\p{L}{2}/u.test(text.replace(/^(\.[a-z]+)+$/, ''));
 
 /** Attributes and properties that are shown or read aloud. */
 const SAID_ATTRIBUTE =
-  /^(title|alt|placeholder|label|summary|intro|hint|said|content|aria-(label|description|roledescription|valuetext|placeholder)|data-label)$/;
+  /^(title|alt|placeholder|label|summary|intro|hint|said|content|aria-(label|description|roledescription|valuetext|placeholder)|data-label|dangerouslySetInnerHTML)$/;
 /** Properties of elements, and of what draws, that are shown. */
 const SAID_PROPERTY =
-  /^(title|textContent|innerText|alt|placeholder|ariaLabel|ariaDescription|download|text)$/;
+  /^(title|textContent|innerText|outerText|innerHTML|outerHTML|__html|nodeValue|alt|placeholder|label|ariaLabel|ariaDescription|ariaValueText|ariaRoleDescription|download|text)$/;
 /** What is called with a text that is shown, written on a canvas or spoken. */
 const SAID_CALL =
-  /^(text|fillText|strokeText|setText|addText|alert|confirm|prompt|append|prepend|createTextNode|SpeechSynthesisUtterance|Notification|Option)$/;
+  /^(text|fillText|strokeText|setText|addText|alert|confirm|prompt|append|prepend|before|after|replaceWith|replaceChildren|createTextNode|setCustomValidity|SpeechSynthesisUtterance|Notification|Option|offerFile)$/;
 
 /** A code such as `first-hour`, for which the words stand elsewhere. */
 const isCode = (value: unknown): boolean => typeof value === 'string' && /^[a-z0-9-]+$/.test(value);
@@ -35,10 +35,48 @@ const nameOf = (node: unknown): string => {
   return typeof node['name'] === 'string' ? node['name'] : '';
 };
 
-/** Texts that a value can be, by itself, by choice or by joining; what is called for one is not looked into. */
-function textsOf(node: unknown): readonly SyntaxNode[] {
-  if (!isNode(node)) return [];
+/** What names of a source stand for: values of constants, and functions. */
+type Known = ReadonlyMap<string, SyntaxNode>;
+/** Names are followed no further than this; nobody writes longer ways by chance. */
+const FURTHEST = 4;
+
+const isFunction = ({ type }: SyntaxNode): boolean => /Function/.test(type);
+
+/** Everything a function gives back, without what functions within it do. */
+function givenBack(body: unknown): readonly unknown[] {
+  if (Array.isArray(body)) return body.flatMap(givenBack);
+  if (!isNode(body) || isFunction(body)) return [];
+  if (body.type === 'ReturnStatement') return [body['argument']];
+  return Object.values(body).flatMap((part) => (typeof part === 'object' ? givenBack(part) : []));
+}
+
+/**
+ * Texts that a value can be: by itself, by choice, by joining, or by a name of the same source that stands for one or
+ * for a function that gives one back. What comes from other sources is looked at there.
+ */
+function textsOf(node: unknown, known: Known, way = 0): readonly SyntaxNode[] {
+  if (!isNode(node) || way > FURTHEST) return [];
+  const of = (part: unknown): readonly SyntaxNode[] => textsOf(part, known, way);
+  const named = (name: unknown): SyntaxNode | undefined =>
+    isNode(name) && name.type === 'Identifier' ? known.get(nameOf(name)) : undefined;
   switch (node.type) {
+    case 'Identifier':
+      return textsOf(named(node), known, way + 1);
+    case 'MemberExpression': {
+      const list = named(node['object']);
+      if (list?.type !== 'ObjectExpression' && list?.type !== 'ArrayExpression') return [];
+      const parts = (list['properties'] ?? list['elements']) as readonly unknown[];
+      return parts.flatMap((part) =>
+        textsOf(isNode(part) && part.type === 'Property' ? part['value'] : part, known, way + 1),
+      );
+    }
+    case 'CallExpression': {
+      const called = named(node['callee']);
+      if (called === undefined || !isFunction(called)) return [];
+      const body = called['body'];
+      const back = isNode(body) && body.type !== 'BlockStatement' ? [body] : givenBack(body);
+      return back.flatMap((part) => textsOf(part, known, way + 1));
+    }
     case 'Literal':
       return typeof node['value'] === 'string' && hasWord(node['value']) ? [node] : [];
     case 'TemplateLiteral': {
@@ -46,50 +84,55 @@ function textsOf(node: unknown): readonly SyntaxNode[] {
       return parts.some(({ value }) => hasWord(value.cooked)) ? [node] : [];
     }
     case 'ConditionalExpression':
-      return [...textsOf(node['consequent']), ...textsOf(node['alternate'])];
+      return [...of(node['consequent']), ...of(node['alternate'])];
     case 'LogicalExpression':
-      return [...(node['operator'] === '&&' ? [] : textsOf(node['left'])), ...textsOf(node['right'])];
+      return [...(node['operator'] === '&&' ? [] : of(node['left'])), ...of(node['right'])];
     case 'BinaryExpression':
-      return node['operator'] === '+' ? [...textsOf(node['left']), ...textsOf(node['right'])] : [];
+      return node['operator'] === '+' ? [...of(node['left']), ...of(node['right'])] : [];
     case 'JSXExpressionContainer':
     case 'ParenthesizedExpression':
     case 'TSAsExpression':
-      return textsOf(node['expression']);
+    case 'TSSatisfiesExpression':
+    case 'TSNonNullExpression':
+      return of(node['expression']);
     case 'ArrayExpression':
-      return (node['elements'] as readonly unknown[]).flatMap(textsOf);
+      return (node['elements'] as readonly unknown[]).flatMap(of);
     default:
       return [];
   }
 }
 
 /** What a node hands to people. */
-function saidAt(node: SyntaxNode, parent: SyntaxNode | null): readonly SyntaxNode[] {
+function saidAt(node: SyntaxNode, parent: SyntaxNode | null, known: Known): readonly SyntaxNode[] {
+  const of = (part: unknown): readonly SyntaxNode[] => textsOf(part, known);
   const isChild = parent?.type === 'JSXElement' || parent?.type === 'JSXFragment';
   switch (node.type) {
     case 'JSXText':
       return hasWord(String(node['value'])) ? [node] : [];
     case 'JSXExpressionContainer':
-      return isChild ? textsOf(node) : [];
+      return isChild ? of(node) : [];
     case 'JSXAttribute':
-      return SAID_ATTRIBUTE.test(nameOf(node['name'])) ? textsOf(node['value']) : [];
+      return SAID_ATTRIBUTE.test(nameOf(node['name'])) ? of(node['value']) : [];
     case 'CallExpression':
     case 'NewExpression': {
       const args = node['arguments'] as readonly unknown[];
       const callee = nameOf(node['callee']);
-      if (callee === 'setAttribute') return SAID_ATTRIBUTE.test(nameOf(args[0])) ? textsOf(args[1]) : [];
+      if (callee === 'setAttribute') return SAID_ATTRIBUTE.test(nameOf(args[0])) ? of(args[1]) : [];
       if (callee === 'text' && isNode(node['callee']) && node['callee'].type !== 'MemberExpression')
         return [];
-      return SAID_CALL.test(callee) ? args.flatMap(textsOf) : [];
+      // The first says where it goes.
+      if (callee.startsWith('insertAdjacent')) return args.slice(1).flatMap(of);
+      return SAID_CALL.test(callee) ? args.flatMap(of) : [];
     }
     case 'AssignmentExpression':
       return isNode(node['left']) &&
         node['left'].type === 'MemberExpression' &&
         SAID_PROPERTY.test(nameOf(node['left']))
-        ? textsOf(node['right'])
+        ? of(node['right'])
         : [];
     case 'Property':
       return SAID_PROPERTY.test(nameOf(node['key'])) || SAID_ATTRIBUTE.test(nameOf(node['key']))
-        ? textsOf(node['value']).filter((one) => !isCode(one['value']))
+        ? of(node['value']).filter((one) => !isCode(one['value']))
         : [];
     default:
       return [];
@@ -124,11 +167,19 @@ export function spokenInSource(path: string, text: string): readonly Spoken[] {
   const module = readModule(path, text);
   const silent: SyntaxNode[] = [];
   const places = new Map<number, number>();
+  const known = new Map<string, SyntaxNode>();
+  walk(module.program, (node) => {
+    const { type, id } = node;
+    let value = type === 'VariableDeclarator' ? node['init'] : type === 'FunctionDeclaration' ? node : null;
+    while (isNode(value) && /^TS(As|Satisfies)Expression$/.test(value.type)) value = value['expression'];
+    if (isNode(id) && isNode(value)) known.set(nameOf(id), value);
+  });
   walk(module.program, (node, parent) => {
     if (isForDevelopers(node) || isNoText(node)) silent.push(node);
     const own = wholeText(node);
     const isText = own !== null && (phrase.test(own) || isSentence(own));
-    for (const said of isText ? [node] : saidAt(node, parent)) places.set(said.start, said['end'] as number);
+    for (const said of isText ? [node] : saidAt(node, parent, known))
+      places.set(said.start, said['end'] as number);
   });
   const isSilent = (start: number): boolean =>
     silent.some((node) => node.start <= start && start < (node['end'] as number));
@@ -137,15 +188,30 @@ export function spokenInSource(path: string, text: string): readonly Spoken[] {
     .map(([start, end]) => ({ line: module.lineOf(start), text: text.slice(start, end).trim() }));
 }
 
+/** Declarations of a style by which words come to the page; a property of its own may be put into one of them. */
+const SAID_DECLARATION =
+  /(?:(?<![\w-])(?:content|list-style|list-style-type|quotes|text-overflow|prefix|suffix|symbols|string-set)|--[\w-]+):\s*((?:"[^"]*"|'[^']*'|[^;}"'])*)/g;
+/** Names of fonts are no words for people. */
+const isFont = (declaration: string): boolean => /^--font\b/.test(declaration);
+
 /** Words that a style puts on the page. */
 export function spokenInStyle(text: string): readonly Spoken[] {
   const bare = text.replace(/\/\*.*?\*\//gs, (comment) => comment.replace(/[^\n]/g, ' '));
-  return [...bare.matchAll(/\bcontent:\s*([^;}]*)/g)].flatMap((match) => {
-    const shown = [...(match[1] ?? '').matchAll(/"((?:[^"\\]|\\.)*)"|'((?:[^'\\]|\\.)*)'/g)]
+  const drawn = [
+    ...bare.matchAll(/(?:>|%3E)([^<>%]*\p{L}{2}[^<>%]*)(?:<|%3C)\/(?:text|tspan|title|desc)/gu),
+  ].map((match) => ({ line: bare.slice(0, match.index).split('\n').length, text: (match[1] ?? '').trim() }));
+  const said = [...bare.matchAll(SAID_DECLARATION)].flatMap((match) => {
+    if (isFont(match[0])) return [];
+    const shown = [
+      ...(match[1] ?? '')
+        .replace(/url\((?:"[^"]*"|'[^']*'|[^)]*)\)/g, '')
+        .matchAll(/"((?:[^"\\]|\\.)*)"|'((?:[^'\\]|\\.)*)'/g),
+    ]
       .map((one) => (one[1] ?? one[2] ?? '').replace(/\\[0-9a-f]+\s?/gi, ''))
       .filter(hasWord);
     return shown.map((one) => ({ line: bare.slice(0, match.index).split('\n').length, text: one }));
   });
+  return [...said, ...drawn];
 }
 
 /** Words of a bundled level that no message says: pages show the message in its place, by the id of the level. */

@@ -9,6 +9,7 @@ import { spokenInLevel, spokenInSource, spokenInStyle } from './spoken.ts';
 const EXCEPTIONS: Readonly<Record<string, { readonly texts: readonly string[]; readonly why: string }>> = {
   'src/app/device/trouble.ts': { texts: ["'ResizeObserver loop'"], why: 'what a browser says of itself' },
   'src/app/ride/session.ts': { texts: ["'Unable to preload'"], why: 'what the build says of itself' },
+  'src/core/math/hash.ts': { texts: ["'null'"], why: 'JSON' },
   'src/core/level/generate.ts': {
     texts: [
       "'Check ride'",
@@ -81,6 +82,20 @@ describe('text for people', () => {
     ['the name of a file', "link.download = 'ride.json';"],
     ['a sentence in a constant', "const WORDS = { late: 'You shifted late.' };"],
     ['a label in a constant', "const NAMES = { again: 'Ride it again' };"],
+    ['a word in a constant', "const WAIT = 'wait';\nconst a = <p>{WAIT}</p>;"],
+    ['a word in a list', "const NAMES = { a: 'hill' } as const;\nconst a = <p>{NAMES[kind]}</p>;"],
+    [
+      'what a function gives back',
+      "const word = (n: number) => (n > 1 ? say('more') : 'one');\nconst a = <p>{word(n)}</p>;",
+    ],
+    [
+      'what a longer function gives back',
+      "function word() { if (on) return 'on'; return ''; }\nnode.title = word();",
+    ],
+    ['markup set by hand', "node.innerHTML = '<b>wait</b>';"],
+    ['text put beside something', "node.insertAdjacentText('afterend', WAIT);\nconst WAIT = `Wait`;"],
+    ['a refusal of a field', "input.setCustomValidity('too long');"],
+    ['the name of a file that is offered', "offerFile(blob, 'my-rides.json');"],
     ['half a sentence', 'const half = (n: number) => `${n} shifts`;'],
     ['a sentence with something filled in', 'const half = `The road is ${n} long.`;'],
   ])('is seen as %s', (_, source) => {
@@ -95,6 +110,8 @@ describe('text for people', () => {
     ["const a = { title: 'first-hour' };"],
     ["import { a } from '../level/parse.ts';"],
     ["const a = <p>{kind === 'late' && say('late')}</p>;"],
+    ["const NAMES = { late: 'late-shift' };\nconst a = <p data-kind={NAMES.late}>{say(NAMES.late)}</p>;"],
+    ['offerFile(blob, `${level.id}.level.json`);'],
   ])('is not seen in %s', (source) => {
     expect(spokenInSource('src/features/a/b.tsx', source)).toEqual([]);
   });
@@ -105,6 +122,16 @@ describe('text for people', () => {
     );
     expect(found).toEqual([{ line: 4, text: 'new' }]);
     expect(spokenInStyle('.a { content: attr(data-label); } .b { content: "\\25bc "; }')).toEqual([]);
+    for (const style of [
+      '.a { --word: "new"; } .a::after { content: var(--word); }',
+      ".a { list-style-type: 'new'; }",
+      '.a::after { content: url("data:image/svg+xml,%3Csvg%3E%3Ctext y=\'9\'%3Enew%3C/text%3E%3C/svg%3E"); }',
+      '@counter-style a { suffix: "new"; }',
+    ])
+      expect(spokenInStyle(style)).toEqual([{ line: 1, text: 'new' }]);
+    expect(
+      spokenInStyle(':root { --font: "Segoe UI"; --grain: url("data:image/svg+xml,%3Cg id=\'it\'/%3E"); }'),
+    ).toEqual([]);
   });
 
   it('is seen in a bundled level that has no message', () => {

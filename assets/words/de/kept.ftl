@@ -10,6 +10,9 @@ count =
 save = Alles als Datei speichern
 takeBack = Eine Datei zurückholen
 remove = Hier alles löschen
+# Names of files, without blanks and accents.
+fileEverything = before-the-hill.alles
+fileReport = before-the-hill.bericht
 failed = Das hat nicht geklappt. Lade die Seite neu, dann versuch es noch einmal.
 
 ## Deleting

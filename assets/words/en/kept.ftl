@@ -10,6 +10,9 @@ count =
 save = Save everything as a file
 takeBack = Take a file back
 remove = Delete everything here
+# Names of files, without blanks and accents.
+fileEverything = before-the-hill.everything
+fileReport = before-the-hill.report
 failed = That did not work. Load the page anew, then try again.
 
 ## Deleting

@@ -10,6 +10,9 @@ count =
 save = Guardar todo en un archivo
 takeBack = Recuperar un archivo
 remove = Borrar todo lo de aquí
+# Names of files, without blanks and accents.
+fileEverything = before-the-hill.todo
+fileReport = before-the-hill.informe
 failed = No ha funcionado. Recarga la página y prueba otra vez.
 
 ## Deleting

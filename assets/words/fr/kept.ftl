@@ -10,6 +10,9 @@ count =
 save = Tout enregistrer dans un fichier
 takeBack = Reprendre un fichier
 remove = Tout effacer ici
+# Names of files, without blanks and accents.
+fileEverything = before-the-hill.tout
+fileReport = before-the-hill.rapport
 failed = Cela n’a pas marché. Recharge la page, puis réessaie.
 
 ## Effacer

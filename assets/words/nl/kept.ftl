@@ -10,6 +10,9 @@ count =
 save = Sla alles op als bestand
 takeBack = Haal een bestand terug
 remove = Wis hier alles
+# Names of files, without blanks and accents.
+fileEverything = before-the-hill.alles
+fileReport = before-the-hill.verslag
 failed = Dat is niet gelukt. Laad de pagina opnieuw en probeer het nog eens.
 
 ## Wissen
