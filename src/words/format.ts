@@ -54,7 +54,9 @@ function writerFor(locale: string, decimals: number): Intl.NumberFormat {
 /** Formats for units and a language tag such as `de-CH`; without a tag as it is spoken now. */
 export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale()): Format {
   const metric = units === 'metric';
-  const write = (value: number, decimals = 0): string => writerFor(locale, decimals).format(value);
+  // What is written as nought has no sign: −0.3 m is 0 m.
+  const write = (value: number, decimals = 0): string =>
+    writerFor(locale, decimals).format(Math.abs(value) * 10 ** decimals < 0.5 ? 0 : value);
   const unit = (name: Unit, value: number, decimals = 0): string =>
     common(`unit-${name}`, { value: write(value, decimals) });
   return {

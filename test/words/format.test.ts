@@ -18,6 +18,7 @@ describe('formats', () => {
   it('short ways are whole metres or feet', () => {
     expect(createFormat('metric', 'en').distance(40.4)).toBe('40 m');
     expect(createFormat('imperial', 'en').distance(100)).toBe('328 ft');
+    expect(createFormat('metric', 'en').distance(-0.3)).toBe('0 m');
   });
 
   it('a slope of 0.08 is 8 %', () => {

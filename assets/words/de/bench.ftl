@@ -194,6 +194,7 @@ reference-list = Alle Schaltvorgänge als Liste
 ## Neben dem, was gefahren wurde
 
 compare-title = Neben der echten Fahrt
+compare-times = Du hast von { $from } bis { $to } { $rode } gebraucht, mit Pausen; die beste Fahrt mit den hier gewählten Beinen braucht { $best }.
 compare-withCadence = Zwischen { $from } und { $to } bist du hier mit { $rode } Tritten pro Minute gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $cadence }.
 compare-withSpeed = Zwischen { $from } und { $to } bist du { $rode } gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $speed }.
 compare-noCadence = Die Datei enthält keine Trittfrequenz, darum lässt sich nur das Tempo vergleichen.

@@ -212,6 +212,8 @@ reference-list = All shifts as a list
 ## Beside what was ridden
 
 compare-title = Beside what was ridden
+# $rode and $best (String): minutes and seconds. $from and $to: places on the road.
+compare-times = You took { $rode } from { $from } to { $to }, stops included; the best ride of the rider chosen here takes { $best }.
 # $rode and $cadence (String): turns of the pedals.
 compare-withCadence = Between { $from } and { $to } you rode this at { $rode } a minute; the model would have been in { $gear }, at { $cadence }.
 compare-withSpeed = Between { $from } and { $to } you rode { $rode }; the model would have been in { $gear }, at { $speed }.

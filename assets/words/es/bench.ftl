@@ -194,6 +194,7 @@ reference-list = Todos los cambios en una lista
 ## Junto a lo que se pedaleó
 
 compare-title = Junto a tu salida
+compare-times = Tardaste { $rode } de { $from } a { $to }, paradas incluidas; el mejor recorrido con las piernas elegidas aquí tarda { $best }.
 compare-withCadence = Entre { $from } y { $to } pedaleaste a { $rode } por minuto; el modelo habría llevado { $gear }, a { $cadence }.
 compare-withSpeed = Entre { $from } y { $to } ibas a { $rode }; el modelo habría llevado { $gear }, a { $speed }.
 compare-noCadence = El archivo no tiene cadencia, así que solo se pueden comparar velocidades.

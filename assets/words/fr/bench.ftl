@@ -194,6 +194,7 @@ reference-list = Tous les changements en liste
 ## À côté de ce qui a été roulé
 
 compare-title = À côté de ta sortie
+compare-times = Tu as mis { $rode } de { $from } à { $to }, pauses comprises ; le meilleur passage avec les jambes choisies ici prend { $best }.
 compare-withCadence = Entre { $from } et { $to }, tu as roulé à { $rode } tr/min ; le modèle aurait été sur { $gear }, à { $cadence }.
 compare-withSpeed = Entre { $from } et { $to }, tu as roulé à { $rode } ; le modèle aurait été sur { $gear }, à { $speed }.
 compare-noCadence = Le fichier ne contient pas de cadence : seules les allures peuvent être comparées.

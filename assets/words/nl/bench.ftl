@@ -194,6 +194,7 @@ reference-list = Alle keren schakelen in een lijst
 ## Naast wat er gereden is
 
 compare-title = Naast de echte rit
+compare-times = Je deed er van { $from } tot { $to } { $rode } over, met stops; de beste rit met de hier gekozen benen duurt { $best }.
 compare-withCadence = Tussen { $from } en { $to } reed je dit met { $rode } per minuut; het model zou in { $gear } hebben gereden, met { $cadence }.
 compare-withSpeed = Tussen { $from } en { $to } reed je { $rode }; het model zou in { $gear } hebben gereden, met { $speed }.
 compare-noCadence = In het bestand staat geen cadans, dus alleen snelheden zijn te vergelijken.

@@ -22,6 +22,14 @@ interface RecordedComparison {
   readonly gear: GearPlace;
 }
 
+/** How long both rides took for the road they share (s), and what road that is (m from the start). */
+interface RecordedTimes {
+  readonly fromM: number;
+  readonly toM: number;
+  readonly recordedS: number;
+  readonly referenceS: number;
+}
+
 /** Length over which the two are compared (m). */
 const WINDOW_M = 100;
 const STEP_M = 50;
@@ -45,6 +53,21 @@ export function compareRecorded(
   }
   const climbing = windows.filter((one) => one.slopeRatio >= CLIMB_RATIO);
   return largest(climbing.length > 0 ? climbing : windows);
+}
+
+/** The times of both rides over the road they share, or null where there is none. */
+export function timesOfBoth(
+  recorded: readonly RecordedSample[],
+  reference: readonly TraceSample[],
+): RecordedTimes | null {
+  const fromM = Math.max(recorded[0]?.distanceM ?? 0, reference[0]?.distanceM ?? 0);
+  const toM = Math.min(recorded.at(-1)?.distanceM ?? 0, reference.at(-1)?.distanceM ?? 0);
+  const took = (samples: readonly { readonly distanceM: number; readonly timeS: number }[]): number => {
+    const shared = samples.filter(({ distanceM }) => distanceM >= fromM && distanceM <= toM);
+    return (shared.at(-1)?.timeS ?? 0) - (shared[0]?.timeS ?? 0);
+  };
+  const [recordedS, referenceS] = [took(recorded), took(reference)];
+  return recordedS > 0 && referenceS > 0 ? { fromM, toM, recordedS, referenceS } : null;
 }
 
 function compareWindow(

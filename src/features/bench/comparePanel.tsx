@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { compareRecorded } from '../../core/coach/recorded.ts';
+import { compareRecorded, timesOfBoth } from '../../core/coach/recorded.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
@@ -37,6 +37,7 @@ export function ComparePanel(props: {
   return (
     <section class="paper" aria-labelledby="bench-compare" data-compare>
       <h2 id="bench-compare">{say('compare-title')}</h2>
+      <Times {...props} />
       <Sentence {...props} />
       <output class="told">{told}</output>
       <div class="thing-doing">
@@ -48,6 +49,27 @@ export function ComparePanel(props: {
         </Button>
       </div>
     </section>
+  );
+}
+
+/** How long the rider took, and the best ride. */
+function Times(props: {
+  readonly samples: readonly RecordedSample[];
+  readonly ride: ReferenceRide | null;
+}): JSX.Element | null {
+  const { samples, ride } = props;
+  const format = useFormat();
+  const both = ride === null ? null : timesOfBoth(samples, ride.trace.samples);
+  if (both === null) return null;
+  return (
+    <p data-compare-times>
+      {say('compare-times', {
+        from: bareLength(format, both.fromM),
+        to: format.distance(both.toM),
+        rode: format.time(both.recordedS),
+        best: format.time(both.referenceS),
+      })}
+    </p>
   );
 }
 

@@ -1,6 +1,6 @@
 /** What was really ridden beside the reference ride: the place where they differ most, and the gear of the reference there. */
 import { describe, expect, it } from 'vitest';
-import { compareRecorded } from '../../../src/core/coach/recorded.ts';
+import { compareRecorded, timesOfBoth } from '../../../src/core/coach/recorded.ts';
 import type { RecordedSample } from '../../../src/core/gpx/recorded.ts';
 import type { TraceSample } from '../../../src/core/ride/trace.ts';
 
@@ -72,6 +72,17 @@ describe('a recorded ride beside the reference', () => {
         climb,
       )?.recordedCadenceRpm,
     ).toBeNull();
+  });
+
+  it('tells how long both took for the road they share', () => {
+    const rode = recorded(cadenceOf).filter(({ distanceM }) => distanceM >= 100);
+    expect(timesOfBoth(rode, reference)).toEqual({
+      fromM: 100,
+      toM: 600,
+      recordedS: 100,
+      referenceS: 125,
+    });
+    expect(timesOfBoth([], reference)).toBeNull();
   });
 
   it('says nothing where the rides share no stretch', () => {
