@@ -57,9 +57,10 @@ export function installUnfit(): void {
     for (let box: Element | null = holder; box !== null && box !== document.body; box = box.parentElement) {
       const { overflowX, overflowY, position } = getComputedStyle(box);
       const scrolls = [overflowX, overflowY].some((one) => one === 'auto' || one === 'scroll');
-      if (scrolls && !box.matches(FRAMES)) return null;
+      const isFrame = box.matches(FRAMES);
+      if (scrolls && !isFrame) return null;
       const clips = overflowX === 'hidden' || overflowX === 'clip' || box.tagName === 'svg';
-      if (!clips && !box.matches(FRAMES)) {
+      if (!clips && !isFrame) {
         if (position === 'fixed') return null;
         continue;
       }
@@ -68,10 +69,11 @@ export function installUnfit(): void {
         (one) =>
           one.left < edge.left - TOUCHING_PX ||
           one.right > edge.right + TOUCHING_PX ||
-          one.top < edge.top - TOUCHING_PX ||
-          one.bottom > edge.bottom + TOUCHING_PX,
+          // What scrolls up and down inside a frame comes into it again.
+          (!scrolls && (one.top < edge.top - TOUCHING_PX || one.bottom > edge.bottom + TOUCHING_PX)),
       );
       if (out) return `leaves ${nameOf(box)}`;
+      if (scrolls) return null;
     }
     return null;
   };
