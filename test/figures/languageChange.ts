@@ -45,6 +45,16 @@ async function computed(session: CDPSession): Promise<Readonly<Record<string, nu
   );
 }
 
+/** A picture in which nothing was chosen (ms): what moves on the page costs something as well, and the measuring itself. */
+const nothing = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        const began = performance.now();
+        requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - began), 0));
+      }),
+  );
+
 interface Cost {
   /** By the clock, slowed down (ms). */
   readonly clock: number;
@@ -53,9 +63,9 @@ interface Cost {
 }
 
 /** The cost of one choice; a picture follows each, so that nothing of it falls to the next. */
-async function cost(page: Page, session: CDPSession, language: string): Promise<Cost> {
+async function cost(page: Page, session: CDPSession, choose: () => Promise<number>): Promise<Cost> {
   const before = await computed(session);
-  const clock = await change(page, language);
+  const clock = await choose();
   const after = await computed(session);
   const thread = Object.fromEntries(
     Object.entries(after).map(([kind, ms]) => [kind, (ms - (before[kind] ?? 0)) * SLOWDOWN]),
@@ -72,7 +82,9 @@ async function visit(page: Page, isSlow: boolean): Promise<readonly (readonly [s
   await session.send('Emulation.setCPUThrottlingRate', { rate: isSlow ? SLOWDOWN : 1 });
   const costs: (readonly [string, Cost])[] = [];
   for (const round of ['fetched', 'there'])
-    for (const language of ORDER) costs.push([`${round} ${language}`, await cost(page, session, language)]);
+    for (const language of ORDER)
+      costs.push([`${round} ${language}`, await cost(page, session, () => change(page, language))]);
+  for (const _ of ORDER) costs.push(['not chosen', await cost(page, session, () => nothing(page))]);
   return costs;
 }
 
