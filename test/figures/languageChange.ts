@@ -84,7 +84,8 @@ async function visit(page: Page, isSlow: boolean): Promise<readonly (readonly [s
   for (const round of ['fetched', 'there'])
     for (const language of ORDER)
       costs.push([`${round} ${language}`, await cost(page, session, () => change(page, language))]);
-  for (const _ of ORDER) costs.push(['not chosen', await cost(page, session, () => nothing(page))]);
+  for (let i = 0; i < ORDER.length; i += 1)
+    costs.push(['not chosen', await cost(page, session, () => nothing(page))]);
   return costs;
 }
 
