@@ -30,9 +30,9 @@ const cautions = words('cautions');
 const say = words('clinic');
 
 /** Size of the drawing and of its text on paper (px). */
-const PAPER = { width: 900, height: 680, font: 17 };
+const PAPER = { width: 900, height: 590, font: 17 };
 /** Height that leaves room for a table of all rides on the same page (px). */
-const BESIDE_TABLE = 460;
+const BESIDE_TABLE = 390;
 
 /** The sheet: a page for every road, and one for all together where everybody rode a road of their own. */
 export function ReportSheet(props: {
