@@ -29,6 +29,8 @@ const LOOKS_M = 11;
 const TRACTOR_MPS = 1.5;
 const WHEEL_PX = 25;
 const ARM_M = 0.4;
+/** Behind the finish the friend waits so far ahead: a bike and a little more, in metres of the rider, who is drawn larger than the road. */
+const AHEAD_AT_FINISH_M = 1.95;
 
 /** What the company of one ride is made of. */
 interface CompanyOptions {
@@ -63,7 +65,8 @@ export class Company {
     this.#sheep = of('sheep').flatMap((atM) => FLOCK.map(([byM, size]) => ({ atM: atM + byM, size })));
     this.#tractorsM = of('tractor');
     const friends = of('friend').toSorted((a, b) => a - b);
-    this.#friend = friends.length === 0 ? null : new FriendMind([...friends, lengthM + 3.2]);
+    const waitsM = lengthM + (AHEAD_AT_FINISH_M * layout.riderPxPerM) / layout.pxPerM;
+    this.#friend = friends.length === 0 ? null : new FriendMind([...friends, waitsM]);
     const size = layout.propScale * layout.deviceScale;
     this.#grazing = paintSheep(palette, false, size);
     this.#looking = paintSheep(palette, true, size);
