@@ -249,7 +249,7 @@ well-cadence = Deine Beine hielten fast überall einen guten Rhythmus.
 well-foresight = Du warst im richtigen Gang, bevor die Straße ihn verlangte.
 well-easing = Bei jedem Schalten hast du locker getreten.
 well-chainLine = Deine Kette lief gerade.
-well-economy = Du hast geschaltet, wenn es nötig war, und es sonst gelassen.
+well-economy = Du hast nie unnötig geschaltet.
 
 change-title = Ändere eine Sache
 change-late-pitch =

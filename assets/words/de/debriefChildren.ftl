@@ -172,7 +172,7 @@ well-cadence = Deine Beine hatten ein gutes Tempo.
 well-foresight = Du hattest vor dem Berg den richtigen Gang.
 well-easing = Du hast beim Schalten locker getreten.
 well-chainLine = Deine Kette lief schön gerade.
-well-economy = Du hast nur geschaltet, wenn es nötig war.
+well-economy = Du hast nie unnötig geschaltet.
 
 change-title = Probier das
 advice = Schalte { ready-gears } leichter, { aim }.

@@ -272,7 +272,7 @@ well-cadence = Your legs kept a good rhythm nearly all the way.
 well-foresight = You were in the right gear before the road asked for it.
 well-easing = You let the pedals go light for every shift.
 well-chainLine = You kept the chain running straight.
-well-economy = You shifted when it was needed and left it alone otherwise.
+well-economy = You made no needless shifts.
 
 change-title = Change one thing
 # $how: whether it was only slightly late.

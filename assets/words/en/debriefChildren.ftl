@@ -184,7 +184,7 @@ well-cadence = Your legs went round at a good speed.
 well-foresight = You had the right gear before the hill.
 well-easing = You pushed softly while you shifted.
 well-chainLine = Your chain ran nice and straight.
-well-economy = You only shifted when you had to.
+well-economy = You did not play with the gears.
 
 change-title = Try this
 # What to do next time. $ready (Number): easier gears, from 1.

@@ -271,7 +271,7 @@ well-cadence = Tus piernas llevaron un buen ritmo casi todo el camino.
 well-foresight = Llevabas la marcha adecuada antes de que el camino la pidiera.
 well-easing = Aflojaste los pedales en cada cambio.
 well-chainLine = Llevaste la cadena recta.
-well-economy = Cambiaste cuando hacía falta y el resto del tiempo no tocaste nada.
+well-economy = No hiciste ningún cambio de más.
 
 change-title = Cambia una cosa
 # $how: whether it was only slightly late.

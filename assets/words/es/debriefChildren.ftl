@@ -182,7 +182,7 @@ well-cadence = Tus piernas giraron a buen ritmo.
 well-foresight = Tenías la marcha buena antes de la cuesta.
 well-easing = Aflojaste los pies al cambiar.
 well-chainLine = Tu cadena iba bien recta.
-well-economy = Solo cambiaste cuando hacía falta.
+well-economy = No cambiaste sin necesidad.
 
 change-title = Prueba esto
 # What to do next time. $ready (Number): easier gears, from 1.

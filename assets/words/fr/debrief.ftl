@@ -249,7 +249,7 @@ well-cadence = Tes jambes ont gardé un bon rythme presque tout le temps.
 well-foresight = Tu étais sur la bonne vitesse avant que la route la demande.
 well-easing = Tu as eu les pieds légers à chaque changement.
 well-chainLine = Tu as gardé la chaîne bien droite.
-well-economy = Tu as changé quand il le fallait, et n’as rien touché le reste du temps.
+well-economy = Tu n’as fait aucun changement inutile.
 
 change-title = Une chose à changer
 change-late-pitch =

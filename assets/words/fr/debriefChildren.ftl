@@ -170,7 +170,7 @@ well-cadence = Tes jambes ont tourné à un bon rythme.
 well-foresight = Tu avais la bonne vitesse avant la côte.
 well-easing = Tu as appuyé tout doucement pendant le changement.
 well-chainLine = Ta chaîne était bien droite.
-well-economy = Tu as changé seulement quand il le fallait.
+well-economy = Tu n’as jamais changé pour rien.
 
 change-title = Essaie ça
 advice = Passe { ready-gears } plus facile, { aim }.

@@ -271,7 +271,7 @@ well-cadence = Je benen hielden bijna overal een goed ritme.
 well-foresight = Je zat in de juiste versnelling voordat de weg erom vroeg.
 well-easing = Je trapte zacht, elke keer dat je schakelde.
 well-chainLine = Je liet de ketting recht lopen.
-well-economy = Je schakelde als het nodig was, en anders niet.
+well-economy = Je schakelde nooit onnodig.
 
 change-title = Verander één ding
 # $how: of het maar een beetje te laat was.

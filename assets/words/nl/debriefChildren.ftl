@@ -183,7 +183,7 @@ well-cadence = Je benen draaiden lekker vlot rond.
 well-foresight = Je had de juiste versnelling al vóór de heuvel.
 well-easing = Je trapte zacht terwijl je schakelde.
 well-chainLine = Je ketting liep mooi recht.
-well-economy = Je schakelde alleen als het moest.
+well-economy = Je schakelde nooit voor niets.
 
 change-title = Probeer dit eens
 # Wat je de volgende keer doet. $ready (Number): lichtere versnellingen, vanaf 1.
