@@ -23,6 +23,9 @@ export const SHIFT_LOAD = 1.6;
 export const OVERLOAD_PER_S = 0.7;
 /** A second of effort above steady, for each further share of steady: pressing and standing are paid for. */
 export const PRESS_PER_S = 0.6;
+/** A movement that takes the one before back within so many seconds, as the mark for economy counts it: a lever without a reason. */
+const TAKEN_BACK = 1;
+const TAKEN_BACK_WITHIN_S = 2;
 /** A foot on the ground. */
 export const FOOT_DOWN = 8;
 
@@ -57,4 +60,12 @@ export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: numbe
   if (rearSteps === 0 && ringSteps === 0) return 0;
   const heavy = heavyCost(loadRatio);
   return stepsCost(rearSteps, ringSteps) + heavy + (ringSteps === 0 ? 0 : FRONT_SHIFT + heavy);
+}
+
+/**
+ * Cost of moving the rear so many sprockets, or gears of a hub, so long after it was moved by `beforeSteps`: turned
+ * round at once is fidgeting. A ring change explains whatever is done behind; its steps count as none.
+ */
+export function takenBackCost(beforeSteps: number, rearSteps: number, apartS: number): number {
+  return beforeSteps * rearSteps < 0 && apartS <= TAKEN_BACK_WITHIN_S ? TAKEN_BACK : 0;
 }

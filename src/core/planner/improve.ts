@@ -12,9 +12,9 @@ import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
-import { FOOT_DOWN } from './costs.ts';
+import { FOOT_DOWN, takenBackCost } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
-import { isBusy, type Manoeuvre, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
+import { isBusy, type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
 /** Places at which a ride can be taken up again, and at which two rides are compared (m). */
 const MARK_EVERY_M = 12;
@@ -28,6 +28,8 @@ const WORTH = 0.004;
 const DRY_ROUNDS = 2;
 const SHAKES = 3;
 const SHAKES_M = 25;
+/** A lever that takes the one before back has done so about so long after it is pushed (s). */
+const STEP_TAKES_S = 0.25;
 /** A ride takes at most this long (ticks): one hour. */
 const LONGEST_TICKS = 3600 * TICKS_PER_S;
 
@@ -56,7 +58,8 @@ function ride(
   let cost = from.cost;
   const sampleS = SAMPLE_TICKS * world.tickS;
   const driver = scriptDriver(world, script, place, (at, steps) => {
-    cost += manoeuvreCost(world, at, steps);
+    const apartS = (place.pushTick - place.endedTick) * world.tickS + STEP_TAKES_S;
+    cost += manoeuvreCost(world, at, steps) + takenBackCost(place.movedSteps, rearAlone(steps), apartS);
   });
   const marks: (Mark | null)[] = [];
   const first = Math.floor(state.distanceM / MARK_EVERY_M);
@@ -236,10 +239,13 @@ function improveAt(
   }
   for (const target of neighbours(world.machine, now()[k] as Manoeuvre))
     replace({ ...(now()[k] as Manoeuvre), ...target });
-  // Both together with the next one, at either place.
   const script = now();
   const one = script[k] as Manoeuvre;
   const next = script[k + 1];
+  // Neither there nor back.
+  const goesBack = next !== undefined && samePlace(next, script[k - 1] ?? startPlace(world));
+  if (goesBack && tryOut([...script.slice(0, k), ...script.slice(k + 2)], one.atM, k)) return;
+  // Both together with the next one, at either place.
   if (next !== undefined && next.atM - one.atM < 80) {
     const rest = [...script.slice(0, k), { ...next, atM: one.atM }, ...script.slice(k + 2)];
     if (!tryOut(rest, one.atM, k)) {
@@ -308,10 +314,17 @@ function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
   return (
     samePlace(a.state, b.state) &&
     a.state.nextStopIndex === b.state.nextStopIndex &&
+    backCost(world, a) === backCost(world, b) &&
     Math.abs(a.state.speedMps - b.state.speedMps) < SAME_SPEED_MPS &&
     Math.abs(a.state.pressureRatio - b.state.pressureRatio) < 0.01 &&
     Math.abs(a.state.reserveJ - b.state.reserveJ) < 0.05 * world.machine.rider.reserveJ
   );
+}
+
+/** What a movement back to where the gear came from would cost on top now, signed by its way. */
+function backCost({ tickS }: RideWorld, { state, place }: Mark): number {
+  const { movedSteps, endedTick } = place;
+  return Math.sign(movedSteps) * takenBackCost(movedSteps, -movedSteps, (state.tick - endedTick) * tickS);
 }
 
 /** Two rides pass a mark within one tick of each other; what lies between is worth next to nothing. */

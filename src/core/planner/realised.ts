@@ -17,7 +17,16 @@ import {
   type TraceSample,
 } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { cadenceCostPerS, CROSSED_PER_S, FOOT_DOWN, effortCostPerS, shiftCost, TIME_PER_S } from './costs.ts';
+import {
+  cadenceCostPerS,
+  CROSSED_PER_S,
+  FOOT_DOWN,
+  effortCostPerS,
+  shiftCost,
+  takenBackCost,
+  TIME_PER_S,
+} from './costs.ts';
+import { rearAlone } from './script.ts';
 
 /** Movements nearer than this were asked for in one manoeuvre (ticks). */
 const SAME_MANOEUVRE_TICKS = 24;
@@ -28,7 +37,13 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
   let cost = 0;
   // The first sample is the state before the first tick; it lasted no time.
   for (const sample of trace.samples.slice(1)) cost += costPerS(world, sample) * sampleS;
-  for (const manoeuvre of manoeuvres(trace)) cost += runCost(world, trace, manoeuvre);
+  let before: readonly ShiftDone[] = [];
+  for (const run of manoeuvres(trace)) {
+    const apartS = ((run[0]?.tick ?? 0) - (before.at(-1)?.tick ?? Number.NEGATIVE_INFINITY)) * world.tickS;
+    const [was, is] = [before, run].map((one) => rearAlone(stepsOf(one)));
+    cost += runCost(world, trace, run) + takenBackCost(was ?? 0, is ?? 0, apartS);
+    before = run;
+  }
   const footDowns = trace.events.filter((event) => event.kind === 'foot-down');
   return cost + footDowns.length * FOOT_DOWN;
 }

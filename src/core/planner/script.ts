@@ -28,11 +28,21 @@ export interface ScriptPlace {
   pushTick: number;
   pushed: boolean;
   restUntilTick: number;
+  /** Tick in which the manoeuvre before ended, and how far it moved the rear alone. */
+  endedTick: number;
+  movedSteps: number;
 }
 
 /** The place before the first manoeuvre. */
 export function scriptStart(): ScriptPlace {
-  return { next: 0, pushTick: -1, pushed: false, restUntilTick: 0 };
+  return {
+    next: 0,
+    pushTick: -1,
+    pushed: false,
+    restUntilTick: 0,
+    endedTick: 0,
+    movedSteps: 0,
+  };
 }
 
 /** Told when a manoeuvre begins: the state it begins from and how far the chain moves. */
@@ -61,6 +71,7 @@ export function scriptDriver(
       }
       if (isBusy(state) && state.tick < place.pushTick + longestTicks) return braked;
       place.pushTick = -1;
+      place.endedTick = state.tick;
       place.restUntilTick = state.tick + settleTicks;
       return [...braked, { kind: 'pressure', pressure: 'steady' }];
     }
@@ -72,12 +83,17 @@ export function scriptDriver(
     if (state.tick < place.restUntilTick) return braked;
     place.next += 1;
     if (samePlace(state, due)) return braked;
-    onManoeuvre(state, stepsBetween(state, due));
+    const steps = stepsBetween(state, due);
     place.pushTick = state.tick + easeTicks;
+    onManoeuvre(state, steps);
+    place.movedSteps = rearAlone(steps);
     place.pushed = false;
     return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];
   };
 }
+
+/** Steps behind where no ring is changed with them, or none. */
+export const rearAlone = ({ rearSteps, ringSteps }: Steps): number => (ringSteps === 0 ? rearSteps : 0);
 
 /** Whether a chain movement is going on or waiting. */
 export function isBusy(state: RideState): boolean {

@@ -12,7 +12,7 @@ import type { RideWorld } from '../../../src/core/ride/types.ts';
 import { withTaste } from './oneFault.ts';
 
 /** Tries of the search for the best ride of such legs: fewer than the game spends, for there are many roads. */
-const TRIES = 120;
+const TRIES = 200;
 
 /** The plan of legs that like so many rpm more (negative: less), ridden and judged with the band set so. */
 export function plannedWithBandSet(level: Level, world: RideWorld, rpm: number): RideReport {

@@ -11,6 +11,7 @@ import { improveScript } from '../../../src/core/planner/improve.ts';
 import { knownBestRide, worldFingerprint } from '../../../src/core/planner/known.ts';
 import { planRoad } from '../../../src/core/planner/plan.ts';
 import { realisedCost } from '../../../src/core/planner/realised.ts';
+import type { Manoeuvre } from '../../../src/core/planner/script.ts';
 import { referenceInSteps, rideScript, scriptOfPolicy } from '../../../src/core/planner/reference.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideWorld } from '../../../src/core/ride/types.ts';
@@ -59,6 +60,22 @@ describe.each(BIKES)('the best ride on %s', (bikeId, riderId) => {
     }
     expect(after / before).toBeGreaterThan(0.97);
   });
+});
+
+test('a lever taken back at once costs, and the search takes the pair out again', () => {
+  const world = worldOf('one-pitch-announced', 'gravel-1x12', 'adult-strong');
+  const best = knownBestRide(world)!;
+  const cost = (script: readonly Manoeuvre[]): number => realisedCost(world, rideScript(world, script).trace);
+  // Where the best ride leaves the levers alone for longest.
+  const restM = (k: number): number => (best[k + 1]?.atM ?? 0) - best[k]!.atM;
+  const k = best.map((_, i) => i).toSorted((a, b) => restM(b) - restM(a))[0]!;
+  expect(restM(k)).toBeGreaterThan(70);
+  const gear = best[k]!;
+  const there = { ...gear, sprocketIndex: gear.sprocketIndex - 1, atM: gear.atM + 20 };
+  const fidgeting = [...best.slice(0, k + 1), there, { ...gear, atM: there.atM + 8 }, ...best.slice(k + 1)];
+  // Two shifts of one step cost half a point (MODEL.md); the rest is for taking back at once.
+  expect(cost(fidgeting) - cost(best)).toBeGreaterThan(1.4);
+  expect(cost(improveScript(world, fidgeting, { tries: 300, seed: 1 }))).toBeLessThan(cost(fidgeting) - 1.4);
 });
 
 test('every bundled level comes with a best ride for every bundled bike and its usual rider', () => {
