@@ -108,6 +108,8 @@ function roadsOf({ level, way }: TogetherChoice, riders: readonly RiderChoice[])
   if (way !== 'relay') return { gatesM: [], legs: [level] };
   const legs = relayLegs(level, riders.length).map((leg, i) => ({
     ...leg,
+    // A part of a road is another road: neither its name nor its marks are those of the whole.
+    id: `${level.id.slice(0, 50)}-leg-${i + 1}`,
     title: say('leg', { road: level.title, leg: i + 1, legs: riders.length }),
   }));
   return { gatesM: relayGates(courseOfLevel(level), riders.length), legs };
