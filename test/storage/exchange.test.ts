@@ -9,8 +9,6 @@ import { type ExportFile, RIDE_SCHEMA, type SavedRide } from '../../src/storage/
 import { openWithoutDatabase, rideLike, sample, without } from './given.ts';
 
 const seeded = { seed: 20_261_125, numRuns: 60 };
-/** Sixty devices take a while on a small machine. */
-const patienceMs = 60_000;
 
 /** A ride by its number: on every device the same one. */
 function ride(number: number): SavedRide {
@@ -79,74 +77,56 @@ async function after(...imports: readonly unknown[]): Promise<Omit<ExportFile, '
 }
 
 describe('devices that meet', () => {
-  it(
-    'twice is once',
-    async () => {
-      await fc.assert(
-        fc.asyncProperty(device, async (contents) => {
-          const file = fileOf(contents);
-          expect(await after(file, file)).toEqual(await after(file));
-        }),
-        seeded,
-      );
-    },
-    patienceMs,
-  );
+  it('twice is once', async () => {
+    await fc.assert(
+      fc.asyncProperty(device, async (contents) => {
+        const file = fileOf(contents);
+        expect(await after(file, file)).toEqual(await after(file));
+      }),
+      seeded,
+    );
+  });
 
-  it(
-    'the order makes no difference',
-    async () => {
-      await fc.assert(
-        fc.asyncProperty(device, device, device, async (a, b, c) => {
-          const [one, two, three] = [fileOf(a), fileOf(b), fileOf(c)];
-          const there = await after(one, two, three);
-          expect(await after(three, two, one)).toEqual(there);
-          expect(await after(two, one, three, one)).toEqual(there);
-        }),
-        seeded,
-      );
-    },
-    patienceMs,
-  );
+  it('the order makes no difference', async () => {
+    await fc.assert(
+      fc.asyncProperty(device, device, device, async (a, b, c) => {
+        const [one, two, three] = [fileOf(a), fileOf(b), fileOf(c)];
+        const there = await after(one, two, three);
+        expect(await after(three, two, one)).toEqual(there);
+        expect(await after(two, one, three, one)).toEqual(there);
+      }),
+      seeded,
+    );
+  });
 
-  it(
-    'nothing is lost, and a whole ride is worth more than its result',
-    async () => {
-      await fc.assert(
-        fc.asyncProperty(device, device, async (a, b) => {
-          const kept = await after(fileOf(a), fileOf(b));
-          const ids = (list: readonly unknown[]): string[] => list.map((one) => (one as { id: string }).id);
-          const whole = new Set([...ids(a.rides), ...ids(b.rides)]);
-          expect(new Set(ids(kept.rides))).toEqual(whole);
-          const alone = [...ids(a.results), ...ids(b.results)].filter((id) => !whole.has(id));
-          expect(new Set(ids(kept.results))).toEqual(new Set(alone));
-        }),
-        seeded,
-      );
-    },
-    patienceMs,
-  );
+  it('nothing is lost, and a whole ride is worth more than its result', async () => {
+    await fc.assert(
+      fc.asyncProperty(device, device, async (a, b) => {
+        const kept = await after(fileOf(a), fileOf(b));
+        const ids = (list: readonly unknown[]): string[] => list.map((one) => (one as { id: string }).id);
+        const whole = new Set([...ids(a.rides), ...ids(b.rides)]);
+        expect(new Set(ids(kept.rides))).toEqual(whole);
+        const alone = [...ids(a.results), ...ids(b.results)].filter((id) => !whole.has(id));
+        expect(new Set(ids(kept.results))).toEqual(new Set(alone));
+      }),
+      seeded,
+    );
+  });
 
-  it(
-    'an export that went through a file gives everything back',
-    async () => {
-      await fc.assert(
-        fc.asyncProperty(device, async (contents) => {
-          const from = await openWithoutDatabase();
-          await from.importAll(fileOf(contents));
-          const file = await from.exportAll();
-          const into = await openWithoutDatabase();
-          expect((await into.importAll(JSON.parse(JSON.stringify(file)))).refused).toEqual([]);
-          const there = await into.exportAll();
-          expect(without(there, 'exportedAtMs', 'checksum')).toEqual(
-            without(file, 'exportedAtMs', 'checksum'),
-          );
-        }),
-        seeded,
-      );
-    },
-    patienceMs,
-  );
+  it('an export that went through a file gives everything back', async () => {
+    await fc.assert(
+      fc.asyncProperty(device, async (contents) => {
+        const from = await openWithoutDatabase();
+        await from.importAll(fileOf(contents));
+        const file = await from.exportAll();
+        const into = await openWithoutDatabase();
+        expect((await into.importAll(JSON.parse(JSON.stringify(file)))).refused).toEqual([]);
+        const there = await into.exportAll();
+        expect(without(there, 'exportedAtMs', 'checksum')).toEqual(without(file, 'exportedAtMs', 'checksum'));
+      }),
+      seeded,
+    );
+  });
 });
 
 describe('an import', () => {
@@ -223,19 +203,15 @@ describe('an import', () => {
     expect((await storage.listRides()).map(({ total }) => total)).toEqual([10]);
   });
 
-  it(
-    'survives any JSON',
-    async () => {
-      await fc.assert(
-        fc.asyncProperty(fc.jsonValue(), fc.array(fc.jsonValue()), async (value, list) => {
-          const storage = await openWithoutDatabase();
-          const file = { schema: 1, rides: list, levels: value, settings: value, records: list };
-          const report = await storage.importAll(file, { evenIfChanged: true });
-          expect(report.added + report.already).toBe(0);
-        }),
-        seeded,
-      );
-    },
-    patienceMs,
-  );
+  it('survives any JSON', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.jsonValue(), fc.array(fc.jsonValue()), async (value, list) => {
+        const storage = await openWithoutDatabase();
+        const file = { schema: 1, rides: list, levels: value, settings: value, records: list };
+        const report = await storage.importAll(file, { evenIfChanged: true });
+        expect(report.added + report.already).toBe(0);
+      }),
+      seeded,
+    );
+  });
 });
