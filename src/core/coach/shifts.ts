@@ -6,13 +6,12 @@ import { clamp } from '../math/numbers.ts';
 import { loadsChain } from '../model/motor.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
-import { beganTick, doneShifts, type RideTrace, type ShiftDone } from '../ride/trace.ts';
+import { beganTick, doneShifts, type RideTrace, type ShiftDone, UNDONE_WITHIN_S } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import type { Mark, Reason, ShiftReport } from './types.ts';
 
 /** Movements nearer than this belong to one manoeuvre. */
 const SAME_MANOEUVRE_S = 1;
-const UNDONE_WITHIN_S = 2;
 const UNDONE_COSTS = 5;
 /** A front shift counts as this many rear ones for easing. */
 export const FRONT_SHARE = 2;

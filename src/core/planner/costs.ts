@@ -3,6 +3,8 @@
  * late: they are a coaching decision of ours, explained in MODEL.md, not a law of nature.
  */
 
+import { UNDONE_WITHIN_S } from '../ride/trace.ts';
+
 /** Cost of a second one rpm below the band, and one rpm above it (spinning up before a hill is a small fault). */
 const BELOW_BAND_PER_RPM_S = 1 / 12;
 const ABOVE_BAND_PER_RPM_S = 1 / 45;
@@ -23,9 +25,8 @@ export const SHIFT_LOAD = 1.6;
 export const OVERLOAD_PER_S = 0.7;
 /** A second of effort above steady, for each further share of steady: pressing and standing are paid for. */
 export const PRESS_PER_S = 0.6;
-/** A movement that takes the one before back within so many seconds, as the mark for economy counts it: a lever without a reason. */
-const TAKEN_BACK = 1;
-const TAKEN_BACK_WITHIN_S = 2;
+/** A shift that the next one undoes. */
+const UNDONE = 1;
 /** A foot on the ground. */
 export const FOOT_DOWN = 8;
 
@@ -63,9 +64,9 @@ export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: numbe
 }
 
 /**
- * Cost of moving the rear so many sprockets, or gears of a hub, so long after it was moved by `beforeSteps`: turned
- * round at once is fidgeting. A ring change explains whatever is done behind; its steps count as none.
+ * Cost of moving the rear so many sprockets, or gears of a hub, so long after it was moved by `beforeSteps`: undone
+ * at once is fidgeting. A ring change explains whatever is done behind; its steps count as none.
  */
-export function takenBackCost(beforeSteps: number, rearSteps: number, apartS: number): number {
-  return beforeSteps * rearSteps < 0 && apartS <= TAKEN_BACK_WITHIN_S ? TAKEN_BACK : 0;
+export function undoneCost(beforeSteps: number, rearSteps: number, apartS: number): number {
+  return beforeSteps * rearSteps < 0 && apartS <= UNDONE_WITHIN_S ? UNDONE : 0;
 }

@@ -12,7 +12,7 @@ import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
-import { FOOT_DOWN, takenBackCost } from './costs.ts';
+import { FOOT_DOWN, undoneCost } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { isBusy, type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
@@ -28,7 +28,7 @@ const WORTH = 0.004;
 const DRY_ROUNDS = 2;
 const SHAKES = 3;
 const SHAKES_M = 25;
-/** A lever that takes the one before back has done so about so long after it is pushed (s). */
+/** A shift has undone the one before about so long after its lever is pushed (s). */
 const STEP_TAKES_S = 0.25;
 /** A ride takes at most this long (ticks): one hour. */
 const LONGEST_TICKS = 3600 * TICKS_PER_S;
@@ -59,7 +59,7 @@ function ride(
   const sampleS = SAMPLE_TICKS * world.tickS;
   const driver = scriptDriver(world, script, place, (at, steps) => {
     const apartS = (place.pushTick - place.endedTick) * world.tickS + STEP_TAKES_S;
-    cost += manoeuvreCost(world, at, steps) + takenBackCost(place.movedSteps, rearAlone(steps), apartS);
+    cost += manoeuvreCost(world, at, steps) + undoneCost(place.movedSteps, rearAlone(steps), apartS);
   });
   const marks: (Mark | null)[] = [];
   const first = Math.floor(state.distanceM / MARK_EVERY_M);
@@ -324,7 +324,7 @@ function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
 /** What a movement back to where the gear came from would cost on top now, signed by its way. */
 function backCost({ tickS }: RideWorld, { state, place }: Mark): number {
   const { movedSteps, endedTick } = place;
-  return Math.sign(movedSteps) * takenBackCost(movedSteps, -movedSteps, (state.tick - endedTick) * tickS);
+  return Math.sign(movedSteps) * undoneCost(movedSteps, -movedSteps, (state.tick - endedTick) * tickS);
 }
 
 /** Two rides pass a mark within one tick of each other; what lies between is worth next to nothing. */

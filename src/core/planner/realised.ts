@@ -23,7 +23,7 @@ import {
   FOOT_DOWN,
   effortCostPerS,
   shiftCost,
-  takenBackCost,
+  undoneCost,
   TIME_PER_S,
 } from './costs.ts';
 import { rearAlone } from './script.ts';
@@ -41,7 +41,7 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
   for (const run of manoeuvres(trace)) {
     const apartS = ((run[0]?.tick ?? 0) - (before.at(-1)?.tick ?? Number.NEGATIVE_INFINITY)) * world.tickS;
     const [was, is] = [before, run].map((one) => rearAlone(stepsOf(one)));
-    cost += runCost(world, trace, run) + takenBackCost(was ?? 0, is ?? 0, apartS);
+    cost += runCost(world, trace, run) + undoneCost(was ?? 0, is ?? 0, apartS);
     before = run;
   }
   const footDowns = trace.events.filter((event) => event.kind === 'foot-down');

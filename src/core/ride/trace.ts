@@ -12,6 +12,9 @@ import { isUnhelped, overloadRatio, roadLoadRatio } from './frame.ts';
 import { TICKS_PER_S } from './step.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
+/** A movement that the same derailleur takes back within so long (s) is undone: a lever without a reason. */
+export const UNDONE_WITHIN_S = 2;
+
 /** Ticks between two samples (a tenth of a second). */
 export const SAMPLE_TICKS = 12;
 

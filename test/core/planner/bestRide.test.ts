@@ -62,7 +62,7 @@ describe.each(BIKES)('the best ride on %s', (bikeId, riderId) => {
   });
 });
 
-test('a lever taken back at once costs, and the search takes the pair out again', () => {
+test('a shift undone at once costs, and the search takes the pair out again', () => {
   const world = worldOf('one-pitch-announced', 'gravel-1x12', 'adult-strong');
   const best = knownBestRide(world)!;
   const cost = (script: readonly Manoeuvre[]): number => realisedCost(world, rideScript(world, script).trace);
@@ -73,7 +73,7 @@ test('a lever taken back at once costs, and the search takes the pair out again'
   const gear = best[k]!;
   const there = { ...gear, sprocketIndex: gear.sprocketIndex - 1, atM: gear.atM + 20 };
   const fidgeting = [...best.slice(0, k + 1), there, { ...gear, atM: there.atM + 8 }, ...best.slice(k + 1)];
-  // Two shifts of one step cost half a point (MODEL.md); the rest is for taking back at once.
+  // Two shifts of one step cost half a point (MODEL.md); the rest is for undoing at once.
   expect(cost(fidgeting) - cost(best)).toBeGreaterThan(1.4);
   expect(cost(improveScript(world, fidgeting, { tries: 300, seed: 1 }))).toBeLessThan(cost(fidgeting) - 1.4);
 });
