@@ -19,7 +19,7 @@ export interface Course {
   readonly pitches: readonly Pitch[];
 }
 
-/** A short steep stretch: the slope rises by 3 points or more to 3.5 % or more within about 25 m. */
+/** A steeper stretch: 3 points or more above the gentlest 40 m since the last one, and 3.5 % or more (see `pitches.ts`). */
 export interface Pitch {
   /** Where the steep part begins and ends (m along the road). */
   readonly footM: number;
