@@ -200,8 +200,8 @@ export interface Messages {
   gearcheck: Plain<
     | 'intro' | 'road' | 'roads-ladder' | 'roads-own' | 'working' | 'failed' | 'again' | 'looking' | 'help-askFirst' | 'ask' | 'ask-label' | 'ask-button' | 'ask-working' | 'ask-nothing' | 'ask-which-end' | 'ask-impossible' | 'ask-same'
     | 'hear-back' | 'hear-front' | 'hear-and' | 'hear-to' | 'profile' | 'profile-below' | 'profile-above' | 'profile-nowhere' | 'stairs' | 'stairs-box' | 'stairs-hint' | 'sign-front' | 'sign-same' | 'sign-near' | 'sign-crossed' | 'table'
-    | 'table-gear' | 'table-development' | 'table-step' | 'table-hands' | 'table-also' | 'others' | 'others-hint' | 'others-none' | 'others-fewer' | 'parts' | 'getsUp' | 'getsUp-riding' | 'minute' | 'minute-kept' | 'inBand' | 'yours'
-    | 'changed-cassette' | 'changed-rings' | 'changed-both' | 'take' | 'trade-none' | 'trade-easier-lowest' | 'trade-harder-highest' | 'trade-smaller-steps' | 'trade-fewer-twins' | 'trade-fewer-shifts' | 'trade-less-capacity'
+    | 'table-gear' | 'table-development' | 'table-step' | 'table-hands' | 'table-also' | 'others' | 'others-hint' | 'askFirst' | 'others-none' | 'others-fewer' | 'parts' | 'getsUp' | 'getsUp-riding' | 'minute' | 'minute-kept' | 'inBand'
+    | 'yours' | 'changed-cassette' | 'changed-rings' | 'changed-both' | 'take' | 'trade-none' | 'trade-easier-lowest' | 'trade-harder-highest' | 'trade-smaller-steps' | 'trade-fewer-twins' | 'trade-fewer-shifts' | 'trade-less-capacity'
     | 'trade-harder-lowest' | 'trade-loses-highest' | 'trade-bigger-steps' | 'trade-more-twins' | 'trade-more-shifts' | 'trade-more-capacity' | 'compare' | 'compare-close' | 'compare-yours' | 'compare-band' | 'compare-figure'
     | 'compare-time' | 'compare-shifts' | 'compare-lowest' | 'rollOut' | 'rollOut-limit' | 'rollOut-none' | 'rollOut-own' | 'rollOut-metres' | 'rollOut-unreadable' | 'rollOut-ask' | 'rollOut-measured'
   > & {

@@ -155,7 +155,9 @@ also-near =
 ## Andere Teile in einer Tabelle
 
 others = Was andere Teile ändern würden
-others-hint = Dieselben Beine, dieselbe Straße, jedes Rad wird gefahren. Zuerst, wer fahrend hinaufkommt, dann die schwerste Minute, dann das steilste Stück, dann die Zeit im Bereich.
+others-hint = Dieselben Beine, dieselbe Straße, jedes Rad wird gefahren. Zuerst, wer fahrend hinaufkommt, dann die schwerste Minute, dann das steilste Stück, dann die Zeit im Bereich. Danach, für sich, Teile, nach denen du erst fragen musst.
+# Above parts that pass a limit of the derailleurs.
+askFirst = Frag erst in der Werkstatt: Diese Teile gehen über das hinaus, was eine Schaltung wie deine üblicherweise verträgt
 others-trying =
     { $count ->
         [0] Noch keine probiert …

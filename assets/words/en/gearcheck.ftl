@@ -177,7 +177,9 @@ also-near =
 ## Other parts in a table
 
 others = What other parts would change
-others-hint = The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then the steepest part, then time in the band.
+others-hint = The same rider, the same road, every bike ridden. First who gets up riding, then the hardest minute, then the steepest part, then time in the band. Then, in a group of their own, parts to ask about first.
+# Above parts that pass a limit of the derailleurs.
+askFirst = Ask a mechanic first: these pass what derailleurs like yours usually take
 others-trying =
     { $count ->
         [0] None tried so far …

@@ -177,7 +177,9 @@ also-near =
 ## Other parts in a table
 
 others = Qué cambiarían otras piezas
-others-hint = La misma persona, el mismo camino, un recorrido con cada bici. Primero quien sube pedaleando, luego el minuto más duro, luego el tramo más empinado, luego el tiempo en la franja.
+others-hint = La misma persona, el mismo camino, un recorrido con cada bici. Primero quien sube pedaleando, luego el minuto más duro, luego el tramo más empinado, luego el tiempo en la franja. Después, en un grupo aparte, las piezas por las que hay que preguntar antes.
+# Above parts that pass a limit of the derailleurs.
+askFirst = Pregunta antes en un taller: estas piezas pasan de lo que suelen admitir un cambio y un desviador como los tuyos
 others-trying =
     { $count ->
         [0] Ninguna probada hasta ahora…

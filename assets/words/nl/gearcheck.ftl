@@ -177,7 +177,9 @@ also-near =
 ## Andere onderdelen in een tabel
 
 others = Wat andere onderdelen zouden veranderen
-others-hint = Dezelfde fietser, dezelfde weg, elke fiets gereden. Eerst wie rijdend boven komt, dan de zwaarste minuut, dan het steilste stuk, dan de tijd in het bereik.
+others-hint = Dezelfde fietser, dezelfde weg, elke fiets gereden. Eerst wie rijdend boven komt, dan de zwaarste minuut, dan het steilste stuk, dan de tijd in het bereik. Daarna, apart, onderdelen waar je eerst naar moet vragen.
+# Above parts that pass a limit of the derailleurs.
+askFirst = Vraag het eerst in de werkplaats: deze onderdelen gaan verder dan derailleurs als de jouwe gewoonlijk aankunnen
 others-trying =
     { $count ->
         [0] Nog niets geprobeerd …

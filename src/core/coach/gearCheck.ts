@@ -215,12 +215,20 @@ export function gearOrder({
   ];
 }
 
+/** Parts that pass a limit: whoever wants them asks a mechanic first. */
+export function asksFirst({ limits }: Pick<GearCandidate, 'limits'>): boolean {
+  return limits.length > 0;
+}
+
 /**
- * Who rides up comes before who must walk; then the hardest minute; then what the easiest gear is short of on the
- * steepest stretch, which a short hill hides from the minute; then time in the band; then fewer changes.
+ * Parts within the limits of the bike's derailleurs, then those to ask about first. In each of the two who rides up comes
+ * before who must walk; then the hardest minute; then what the easiest gear is short of on the steepest stretch, which a
+ * short hill hides from the minute; then time in the band; then fewer changes.
  */
 export function sortCandidates(candidates: readonly GearCandidate[]): GearCandidate[] {
-  const keys = new Map(candidates.map((one) => [one, [...gearOrder(one.outcome), ...tieOf(one)]]));
+  const keys = new Map(
+    candidates.map((one) => [one, [asksFirst(one) ? 1 : 0, ...gearOrder(one.outcome), ...tieOf(one)]]),
+  );
   const keysOf = (one: GearCandidate): readonly number[] => keys.get(one) ?? [];
   return [...candidates].sort((a, b) => {
     const other = keysOf(b);

@@ -6,6 +6,7 @@
 import { type GearTold } from '../../core/model/transmission.ts';
 import { shifterPlaces } from '../../core/model/shifters.ts';
 import {
+  asksFirst,
   type GearCandidate,
   type GearOutcome,
   type ShortStretch,
@@ -64,11 +65,11 @@ export function findHelp(own: GearOutcome, candidates: readonly GearCandidate[])
     .filter(({ outcome }) => isEnough(outcome))
     .toSorted(
       (a, b) =>
-        Math.min(1, a.limits.length) - Math.min(1, b.limits.length) ||
+        Number(asksFirst(a)) - Number(asksFirst(b)) ||
         parts(a) - parts(b) ||
         a.outcome.capacityTeeth - b.outcome.capacityTeeth,
     );
-  const mild = helping.find((one) => one.limits.length === 0 && parts(one) === 1 && !isEnough(one.outcome));
+  const mild = helping.find((one) => !asksFirst(one) && parts(one) === 1 && !isEnough(one.outcome));
   return { mild: mild ?? null, reaches };
 }
 

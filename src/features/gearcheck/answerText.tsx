@@ -1,7 +1,7 @@
 /** The answer in sentences: the lowest gear, what would help, the hardest minute, the highest gear. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import type { GearCandidate, GearOutcome } from '../../core/coach/gearCheck.ts';
+import { asksFirst, type GearCandidate, type GearOutcome } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
@@ -79,7 +79,7 @@ function sayHelp(own: GearOutcome, state: Pick<CheckState, 'candidates' | 'statu
   if (reaches !== null) {
     const after = mild === null ? 'alone' : 'mild';
     said.push(say('help-reaches', { gear: gear(reaches), after }));
-    if (reaches.limits.length > 0) said.push(say('help-askFirst'));
+    if (asksFirst(reaches)) said.push(say('help-askFirst'));
   } else if (state.status === 'done') said.push(sayWhatItTakes(own, format));
   return said.join(' ');
 }

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import {
+  asksFirst,
   type GearCandidate,
   type GearOutcome,
   type GearParts,
@@ -14,6 +15,7 @@ import type { TradeOff } from '../../core/model/gearParts.ts';
 import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
+import { findHelp } from './answer.ts';
 import { SideBySide } from './sideBySide.tsx';
 import type { CheckState } from './state.ts';
 
@@ -36,6 +38,12 @@ export function Candidates(
   const id = useId();
   const [all, setAll] = useState(false);
   const sorted = useMemo(() => sortCandidates(state.candidates), [state.candidates]);
+  // What the answer above names stands in the table, also where only the best are shown.
+  const named = useMemo(
+    () => new Set(state.own === null ? [] : Object.values(findHelp(state.own, state.candidates))),
+    [state.own, state.candidates],
+  );
+  const shown = sorted.filter((one, i) => all || i < SHOWN || named.has(one));
   return (
     <section class="paper" aria-labelledby={id} data-gear-candidates>
       <h2 id={id}>{say('others')}</h2>
@@ -43,13 +51,9 @@ export function Candidates(
         {say('others-hint')} <output>{countText(state)}</output>
       </p>
       {state.own !== null && (
-        <PartsTable
-          own={state.own}
-          candidates={sorted.slice(0, all ? undefined : SHOWN)}
-          {...{ format, onTake }}
-        />
+        <PartsTable own={state.own} candidates={shown} {...{ format, onTake }} />
       )}
-      {sorted.length > SHOWN && (
+      {(all ? sorted.length > SHOWN : shown.length < sorted.length) && (
         <Button small aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? say('others-fewer') : say('others-all', { count: sorted.length })}
         </Button>
@@ -67,7 +71,7 @@ function countText({ candidates, status }: CheckState): string {
   return say(status === 'working' ? 'others-trying' : 'others-tried', { count: candidates.length });
 }
 
-/** The own bike and other parts below it, as they were given. */
+/** The own bike, and other parts below it as they were given: those to ask about first below all others. */
 export function PartsTable(
   props: Speech & {
     readonly own: GearOutcome;
@@ -76,6 +80,8 @@ export function PartsTable(
   },
 ): JSX.Element {
   const { own, candidates, format, onTake } = props;
+  const within = candidates.filter((one) => !asksFirst(one));
+  const toAsk = candidates.filter(asksFirst);
   return (
     <table class="gear-candidates">
       <TableHead names={[say('parts'), ...headsOf(format)]} />
@@ -88,7 +94,19 @@ export function PartsTable(
           <Numbers outcome={own} format={format} />
         </tr>
       </tbody>
-      {candidates.map((candidate) => (
+      {within.map((candidate) => (
+        <CandidateRow key={partsKey(candidate.outcome)} {...{ own, candidate, format, onTake }} />
+      ))}
+      {toAsk.length > 0 && (
+        <tbody>
+          <tr class="ask-first">
+            <th scope="rowgroup" colSpan={5}>
+              {say('askFirst')}
+            </th>
+          </tr>
+        </tbody>
+      )}
+      {toAsk.map((candidate) => (
         <CandidateRow key={partsKey(candidate.outcome)} {...{ own, candidate, format, onTake }} />
       ))}
     </table>

@@ -1,6 +1,7 @@
 /** Gear check: told where the gears run out, and what other parts would change, computed on the road asked about. */
 import { describe, expect, test } from 'vitest';
 import {
+  asksFirst,
   type GearCandidate,
   gearCandidates,
   gearChart,
@@ -9,12 +10,14 @@ import {
   sortCandidates,
 } from '../../../src/core/coach/gearCheck.ts';
 import { derailleurOf, passedLimits } from '../../../src/core/model/gearLimits.ts';
+import { possibleParts } from '../../../src/core/model/gearParts.ts';
 import { gearStairs } from '../../../src/core/model/gearStairs.ts';
 import { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { BIKES, bikeById, riderById } from '../../../src/core/model/presets.ts';
+import { seededRandom } from '../../../src/core/math/random.ts';
 import { levelById, PLAIN } from '../ride/worlds.ts';
 
 const bike = bikeById('road-2x11')!;
@@ -139,6 +142,12 @@ describe('the gear chart', () => {
   });
 });
 
+/** Below nought where the first list of figures is the better one. */
+function compare(before: readonly number[], after: readonly number[]): number {
+  const at = before.findIndex((value, k) => value !== after[k]);
+  return at < 0 ? 0 : before[at]! - after[at]!;
+}
+
 /** The chain's angle costs at most 0.15 % (MODEL.md); by hand from where ring and sprocket stand. */
 function chainAngleLossOf(ringTeeth: number, sprocketTeeth: number): number {
   const gear = buildMachine(bike, rider).gears.find(
@@ -161,6 +170,29 @@ test('on a hill shorter than a minute parts that are short on its steepest stret
   expect(new Set(sorted.map(({ outcome }) => Math.round(outcome.hardest.missingRpm)))).toEqual(new Set([0]));
   expect(new Set(missing).size).toBeGreaterThan(1);
   expect(missing).toEqual(missing.toSorted((a, b) => a - b));
+});
+
+test('of all parts that are tried on any bike, whatever they come to, none beyond a limit stands above one within', () => {
+  const figures = gearOutcome(hill, bike, rider);
+  const random = seededRandom(23);
+  let beyond = 0;
+  for (const one of BIKES) {
+    const candidates: GearCandidate[] = possibleParts(one).map((parts) => ({
+      changed: 'cassette',
+      outcome: {
+        ...figures,
+        ...parts,
+        mustWalk: random() < 0.5,
+        hardest: { ...figures.hardest, missingRpm: 30 * random() },
+      },
+      tradeOffs: [],
+      limits: passedLimits(one, parts),
+    }));
+    const asks = sortCandidates(candidates).map(asksFirst);
+    expect(asks).toEqual(asks.toSorted((a, b) => Number(a) - Number(b)));
+    beyond += asks.filter(Boolean).length;
+  }
+  expect(beyond).toBeGreaterThan(10);
 });
 
 describe('48 combinations of bike, road, rider and part', () => {
@@ -199,9 +231,28 @@ describe('48 combinations of bike, road, rider and part', () => {
     expect(feet.filter((walks) => !walks).length).toBeGreaterThan(20);
   });
 
-  test('whoever rides up is never ranked below who must walk, in any of them', () => {
+  /** Parts within the limits, and those to ask about first. */
+  const groups = asked.flatMap(({ sorted }) => [
+    sorted.filter((one) => !asksFirst(one)),
+    sorted.filter(asksFirst),
+  ]);
+
+  test('parts beyond a limit of the derailleurs stand below all that are within, in every list', () => {
     for (const { sorted } of asked) {
-      const walks = sorted.map(({ outcome }) => outcome.mustWalk);
+      const asks = sorted.map(asksFirst);
+      expect(asks).toEqual(asks.toSorted((a, b) => Number(a) - Number(b)));
+    }
+    // Some of them would stand higher by their figures alone, or nothing is tested here.
+    const byFigures = asked.filter(({ sorted }) => {
+      const [first] = sorted.toSorted((a, b) => compare(gearOrder(a.outcome), gearOrder(b.outcome)));
+      return first !== undefined && asksFirst(first);
+    });
+    expect(byFigures.length).toBeGreaterThan(2);
+  });
+
+  test('among those, and among the others, whoever rides up is never ranked below who must walk', () => {
+    for (const group of groups) {
+      const walks = group.map(({ outcome }) => outcome.mustWalk);
       expect(walks.lastIndexOf(false)).toBeLessThan(
         walks.includes(true) ? walks.indexOf(true) : walks.length,
       );
@@ -209,12 +260,9 @@ describe('48 combinations of bike, road, rider and part', () => {
   });
 
   test('the order is that of the figures as they are printed', () => {
-    for (const { sorted } of asked)
-      for (let i = 1; i < sorted.length; i += 1) {
-        const [before, after] = [gearOrder(sorted[i - 1]!.outcome), gearOrder(sorted[i]!.outcome)];
-        const at = before.findIndex((value, k) => value !== after[k]);
-        if (at >= 0) expect(before[at]).toBeLessThan(after[at]!);
-      }
+    for (const group of groups)
+      for (let i = 1; i < group.length; i += 1)
+        expect(compare(gearOrder(group[i - 1]!.outcome), gearOrder(group[i]!.outcome))).toBeLessThanOrEqual(0);
   });
 
   test('every part ridden once more gives the printed figures', () => {

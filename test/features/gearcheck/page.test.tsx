@@ -255,10 +255,16 @@ describe('other parts', () => {
     expect(row.querySelector('.gear-compare')).toBeNull();
   });
 
-  it('says of parts that pass a limit whose limit it is', async () => {
+  it('says of parts that pass a limit whose limit it is, below a line of their own', async () => {
     await show();
     await hearAll();
     await act(() => app.querySelector<HTMLButtonElement>('.gear-candidates + button')?.click());
+    const rows = all('.gear-candidates > tbody');
+    const line = rows.findIndex((one) => one.textContent === say('askFirst'));
+    expect(line).toBeGreaterThan(5);
+    rows.slice(2).forEach((one, i) => {
+      if (i + 2 !== line) expect(one.textContent.includes('Ask first')).toBe(i + 2 > line);
+    });
     const row = app.querySelector('[data-parts="34/50 11-13-15-17-19-21-24-28-32-37-42"]');
     expect(row?.textContent).toContain(
       'a sprocket of 42 is more than the 36 that rear derailleurs of road bikes usually take (common practice, no source)',
