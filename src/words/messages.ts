@@ -32,11 +32,12 @@ export interface Messages {
     'named': { doing: Text; what: Text }; 'range': { low: Text; high: Text }; 'home-roadHint': { length: Text }; 'home-removed': { title: Text }; 'home-restored': { title: Text }; 'home-duplicated': { title: Text };
     'home-unsaved': { title: Text }; 'home-facts': { length: Text; steepest: Text }; 'leave-text': { title: Text }; 'edit-facts': { pitches: number; length: Text; climbed: Text }; 'edit-no': { number: Text; name: Text };
     'facts-sloped': { length: Text; slope: Text }; 'facts-rollers': { length: Text; slope: Text }; 'facts-random-pitches': { length: Text; count: Text; slope: Text }; 'wind': { way: 'head' | 'tail'; speed: Text };
-    'wind-mps': { value: Text }; 'placed-stretch': { stretch: Text; what: Text }; 'hidden-sight': { sight: Text }; 'placed-sight': { sight: Text }; 'placed-cue': { at: Text; cue: Text }; 'reference-working': { share: Text };
-    'reference-lowestAt': { rpm: Text; at: Text }; 'reference-worstIs': { steepest: Text; at: Text; rpm: Text }; 'reference-noPitch': { at: Text; steepest: Text }; 'reference-scale': { low: Text; high: Text };
-    'reference-lane': { what: Text; range: Text }; 'reference-shift': { direction: 'easier' | 'harder'; at: Text; gear: Text }; 'compare-times': { rode: Text; from: Text; to: Text; best: Text };
-    'compare-withCadence': { from: Text; to: Text; rode: Text; gear: Text; cadence: Text }; 'compare-withSpeed': { from: Text; to: Text; rode: Text; gear: Text; speed: Text }; 'json-line': { line: Text }; 'opened-already': { title: Text };
-    'road-reading': { share: Text }; 'road-facts': { length: Text; climbed: Text; steepest: Text; points: Text }; 'road-track': { track: Text }; 'road-hardest': { length: Text }; 'road-longest': { length: Text };
+    'wind-mps': { value: Text }; 'placed-stretch': { stretch: Text; what: Text }; 'hidden-sight': { sight: Text }; 'placed-sight': { sight: Text }; 'placed-cue': { at: Text; cue: Text }; 'reference-asRidden': { watts: Text };
+    'reference-working': { share: Text }; 'reference-lowestAt': { rpm: Text; at: Text }; 'reference-worstIs': { steepest: Text; at: Text; rpm: Text }; 'reference-noPitch': { at: Text; steepest: Text };
+    'reference-scale': { low: Text; high: Text }; 'reference-lane': { what: Text; range: Text }; 'reference-shift': { direction: 'easier' | 'harder'; at: Text; gear: Text }; 'compare-times': { rode: Text; from: Text; to: Text; best: Text };
+    'compare-power': { how: 'same' | 'other' | 'helped' | 'unknown'; watts: Text; theirs: Text }; 'compare-withCadence': { from: Text; to: Text; rode: Text; gear: Text; cadence: Text };
+    'compare-withSpeed': { from: Text; to: Text; rode: Text; gear: Text; speed: Text }; 'json-line': { line: Text }; 'opened-already': { title: Text }; 'road-reading': { share: Text };
+    'road-facts': { length: Text; climbed: Text; steepest: Text; points: Text }; 'road-track': { track: Text }; 'road-hardest': { length: Text }; 'road-longest': { length: Text };
     'road-chosen': { length: Text; climbed: Text; steepest: Text }; 'road-flatter': { climbed: Text; steepest: Text; limit: Text };
   };
   bike: Plain<

@@ -163,6 +163,7 @@ reference-title = Wie es sich anfühlen würde
 reference-intro = Die beste Fahrt, die hier möglich ist.
 reference-bike = Rad
 reference-rider = Person
+reference-asRidden = Mit der Leistung der Aufzeichnung ({ $watts } W)
 reference-working = Die beste Fahrt wird geplant: { $share }
 reference-ask = Beste Fahrt planen
 reference-long = Die Straße ist lang; das Planen dauert eine Weile.
@@ -194,7 +195,15 @@ reference-list = Alle Schaltvorgänge als Liste
 ## Neben dem, was gefahren wurde
 
 compare-title = Neben der echten Fahrt
-compare-times = Du hast von { $from } bis { $to } { $rode } gebraucht, mit Pausen; die beste Fahrt mit den hier gewählten Beinen braucht { $best }.
+compare-times = Du hast von { $from } bis { $to } { $rode } gebraucht, mit Pausen; die beste Fahrt braucht { $best }.
+# $watts: told from the recorded ride. $theirs: of the rider of the best ride.
+compare-power =
+    { $how ->
+        [same] Die Anstiege zeigen: Du bist mit etwa { $watts } W gefahren, als wäre kein Wind gewesen. Die beste Fahrt hat dieselbe Leistung.
+        [other] Die Anstiege zeigen: Du bist mit etwa { $watts } W gefahren, als wäre kein Wind gewesen. Die beste Fahrt hat { $theirs } W: Ein Teil des Unterschieds ist Leistung, nicht Schalten.
+        [helped] Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat { $theirs } W und die Hilfe, die am Rad eingestellt ist.
+       *[unknown] Es ging zu wenig bergauf, um deine Leistung zu erkennen. Die beste Fahrt hat { $theirs } W: Ein Teil des Unterschieds kann Leistung sein, nicht Schalten.
+    }
 compare-withCadence = Zwischen { $from } und { $to } bist du hier mit { $rode } Tritten pro Minute gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $cadence }.
 compare-withSpeed = Zwischen { $from } und { $to } bist du { $rode } gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $speed }.
 compare-noCadence = Die Datei enthält keine Trittfrequenz, darum lässt sich nur das Tempo vergleichen.

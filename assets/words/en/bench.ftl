@@ -176,6 +176,7 @@ reference-title = What it would feel like
 reference-intro = The best ride that can be ridden here.
 reference-bike = Bike
 reference-rider = Rider
+reference-asRidden = With the power of the recorded ride ({ $watts } W)
 reference-working = Planning the best ride: { $share }
 reference-ask = Plan the best ride
 reference-long = This is a long road; planning takes a while.
@@ -213,7 +214,15 @@ reference-list = All shifts as a list
 
 compare-title = Beside what was ridden
 # $rode and $best (String): minutes and seconds. $from and $to: places on the road.
-compare-times = You took { $rode } from { $from } to { $to }, stops included; the best ride of the rider chosen here takes { $best }.
+compare-times = You took { $rode } from { $from } to { $to }, stops included; the best ride takes { $best }.
+# $watts: told from the recorded ride. $theirs: of the rider of the best ride.
+compare-power =
+    { $how ->
+        [same] The climbs say that you rode with about { $watts } W, as if there had been no wind. The best ride has the same power.
+        [other] The climbs say that you rode with about { $watts } W, as if there had been no wind. The best ride has { $theirs } W: some of the difference is power, not gears.
+        [helped] With a motor the climbs cannot tell what your legs gave and what it did. The best ride has { $theirs } W and the help that is set for the bike.
+       *[unknown] There was too little climbing to tell your power. The best ride has { $theirs } W: some of the difference may be power, not gears.
+    }
 # $rode and $cadence (String): turns of the pedals.
 compare-withCadence = Between { $from } and { $to } you rode this at { $rode } a minute; the model would have been in { $gear }, at { $cadence }.
 compare-withSpeed = Between { $from } and { $to } you rode { $rode }; the model would have been in { $gear }, at { $speed }.

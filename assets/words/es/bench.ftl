@@ -163,6 +163,7 @@ reference-title = Qué se sentiría
 reference-intro = El mejor recorrido posible aquí.
 reference-bike = Bici
 reference-rider = Ciclista
+reference-asRidden = Con la potencia de la grabación ({ $watts } W)
 reference-working = Se calcula el mejor recorrido: { $share }
 reference-ask = Calcular el mejor recorrido
 reference-long = El camino es largo; calcularlo lleva un rato.
@@ -194,7 +195,15 @@ reference-list = Todos los cambios en una lista
 ## Junto a lo que se pedaleó
 
 compare-title = Junto a tu salida
-compare-times = Tardaste { $rode } de { $from } a { $to }, paradas incluidas; el mejor recorrido con las piernas elegidas aquí tarda { $best }.
+compare-times = Tardaste { $rode } de { $from } a { $to }, paradas incluidas; el mejor recorrido tarda { $best }.
+# $watts: told from the recorded ride. $theirs: of the rider of the best ride.
+compare-power =
+    { $how ->
+        [same] Según las cuestas, pedaleaste con unos { $watts } W, como si no hubiera habido viento. El mejor recorrido tiene la misma potencia.
+        [other] Según las cuestas, pedaleaste con unos { $watts } W, como si no hubiera habido viento. El mejor recorrido tiene { $theirs } W: parte de la diferencia es potencia, no marchas.
+        [helped] Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene { $theirs } W y la ayuda elegida para la bicicleta.
+       *[unknown] Hubo muy poca subida para conocer tu potencia. El mejor recorrido tiene { $theirs } W: parte de la diferencia puede ser potencia, no marchas.
+    }
 compare-withCadence = Entre { $from } y { $to } pedaleaste a { $rode } por minuto; el modelo habría llevado { $gear }, a { $cadence }.
 compare-withSpeed = Entre { $from } y { $to } ibas a { $rode }; el modelo habría llevado { $gear }, a { $speed }.
 compare-noCadence = El archivo no tiene cadencia, así que solo se pueden comparar velocidades.

@@ -163,6 +163,7 @@ reference-title = Hoe het zou voelen
 reference-intro = De beste rit die hier mogelijk is.
 reference-bike = Fiets
 reference-rider = Fietser
+reference-asRidden = Met het vermogen van de opname ({ $watts } W)
 reference-working = De beste rit wordt berekend: { $share }
 reference-ask = Bereken de beste rit
 reference-long = Dit is een lange weg; het berekenen duurt even.
@@ -194,7 +195,15 @@ reference-list = Alle keren schakelen in een lijst
 ## Naast wat er gereden is
 
 compare-title = Naast de echte rit
-compare-times = Je deed er van { $from } tot { $to } { $rode } over, met stops; de beste rit met de hier gekozen benen duurt { $best }.
+compare-times = Je deed er van { $from } tot { $to } { $rode } over, met stops; de beste rit duurt { $best }.
+# $watts: told from the recorded ride. $theirs: of the rider of the best ride.
+compare-power =
+    { $how ->
+        [same] Uit de heuvels blijkt dat je met ongeveer { $watts } W reed, alsof er geen wind was. De beste rit heeft hetzelfde vermogen.
+        [other] Uit de heuvels blijkt dat je met ongeveer { $watts } W reed, alsof er geen wind was. De beste rit heeft { $theirs } W: een deel van het verschil is vermogen, niet schakelen.
+        [helped] Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft { $theirs } W en de hulp die voor de fiets is ingesteld.
+       *[unknown] Er werd te weinig geklommen om je vermogen te bepalen. De beste rit heeft { $theirs } W: een deel van het verschil kan vermogen zijn, niet schakelen.
+    }
 compare-withCadence = Tussen { $from } en { $to } reed je dit met { $rode } per minuut; het model zou in { $gear } hebben gereden, met { $cadence }.
 compare-withSpeed = Tussen { $from } en { $to } reed je { $rode }; het model zou in { $gear } hebben gereden, met { $speed }.
 compare-noCadence = In het bestand staat geen cadans, dus alleen snelheden zijn te vergelijken.

@@ -8,12 +8,9 @@ import type { Course, Pitch } from '../course/types.ts';
 import { levelFromRoad } from '../gpx/level.ts';
 import type { Road } from '../gpx/road.ts';
 import { courseOfLevel } from '../level/build.ts';
-import { bandLowRpm, slopeEffort } from '../model/legs.ts';
-import { buildMachine, powerForSpeedW } from '../model/machine.ts';
-import { lowestGear } from '../model/transmission.ts';
-import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
-import { helpsAtAll } from '../model/motor.ts';
-import type { Bike, Machine, Rider } from '../model/types.ts';
+import { bandLowRpm } from '../model/legs.ts';
+import { buildMachine } from '../model/machine.ts';
+import type { Bike, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import { rideThrough } from '../ride/run.ts';
@@ -22,6 +19,7 @@ import { MOVING_MPS, possibleDevelopments, type ReadGears, readGears } from './g
 import { heightLagS, roadInTime } from './lateHeights.ts';
 import { figuresOf, type PitchFigures } from './pitchFigures.ts';
 import { type RoadSecond, secondsOf } from './seconds.ts';
+import { steadyPowerOf, withSteadyPower } from './steadyPower.ts';
 
 /** Whose ride it was. */
 export interface RoadRider {
@@ -85,11 +83,6 @@ const FOOT_M = 8;
 /** A lag told by power is right within so much; one nobody can tell is as large as those of the six open rides, squared, meant and rooted (s). */
 const LAG_TOLD_S = 1;
 const LAG_UNKNOWN_S = 6.4;
-/** From a cadence, a slope and a speed like these on, power is told from the hill. */
-const CLIMB_RATIO = 0.03;
-const LEAST_CLIMB_S = 60;
-/** Legs far below their band are forced to give more than they hold; those seconds tell no steady power (rpm). */
-const NEAR_BAND_RPM = 8;
 /** With less of the ride read than this, changes are not counted. */
 const LEAST_READABLE = 0.1;
 /** Road before and behind a pitch that the best ride is ridden on (m). */
@@ -121,7 +114,10 @@ export function figuresOfRide(
   const gears = readGears(seconds, possibleDevelopments(who.teethKnown ? machine : null));
   const moving = seconds.filter(({ speedMps }) => speedMps >= MOVING_MPS);
   const ridden = metresRidden(seconds);
-  const powerW = steadyPowerOf(seconds, machine);
+  const powerW = steadyPowerOf(
+    seconds.map((second) => ({ ...second, forS: 1 })),
+    machine,
+  );
   const enough = gears.readableShare >= LEAST_READABLE && ridden > 0;
   return {
     lengthM: ridden,
@@ -141,14 +137,7 @@ export function riderOf(
   figures: Pick<RoadRideFigures, 'steadyPowerW' | 'powerMeasured'>,
   rider: Rider,
 ): Rider {
-  if (!figures.powerMeasured) return rider;
-  const share = figures.steadyPowerW / rider.steadyPowerW;
-  return {
-    ...rider,
-    id: 'own',
-    steadyPowerW: figures.steadyPowerW,
-    criticalPowerW: rider.criticalPowerW * share,
-  };
+  return figures.powerMeasured ? withSteadyPower(rider, figures.steadyPowerW) : rider;
 }
 
 /** The same pitch with what the best ride of this rider's power does there. */
@@ -251,35 +240,4 @@ function shareInBand(moving: readonly RoadSecond[], rider: Rider): number | null
       (cadenceRpm as number) <= rider.cadenceHighRpm,
   );
   return inBand.length / turning.length;
-}
-
-/**
- * Median of what pedalled seconds uphill asked, over what legs give there more than on the flat (W). Null where there was
- * too little climbing, or a motor helped: the hill tells what both gave, and no file says how much of it was the motor.
- */
-function steadyPowerOf(seconds: readonly RoadSecond[], machine: Machine): number | null {
-  const { bike } = machine;
-  if (helpsAtAll(bike)) return null;
-  const powers = seconds
-    .filter(
-      ({ slopeRatio, cadenceRpm, speedMps }) =>
-        slopeRatio >= CLIMB_RATIO &&
-        (cadenceRpm ?? 0) >= bandLowRpm(machine.rider, slopeRatio) - NEAR_BAND_RPM &&
-        speedMps >= MOVING_MPS,
-    )
-    .map(({ slopeRatio, speedMps }) => {
-      const powerW = powerForSpeedW(speedMps, {
-        slopeRatio,
-        windMps: 0,
-        massKg: machine.totalMassKg,
-        cdaM2: bike.cdaM2,
-        rollingCoefficient: bike.rollingCoefficient,
-        efficiency: lowestGear(machine).efficiency,
-        airDensityKgM3: AIR_DENSITY_KG_M3,
-        bearings: true,
-      });
-      return powerW / slopeEffort(slopeRatio);
-    });
-  if (powers.length < LEAST_CLIMB_S) return null;
-  return Float64Array.from(powers).sort()[Math.floor(powers.length / 2)] ?? null;
 }

@@ -6,10 +6,12 @@ import { compareRecorded, timesOfBoth } from '../../core/coach/recorded.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
-import type { Machine } from '../../core/model/types.ts';
+import { helpsAtAll } from '../../core/model/motor.ts';
+import type { Machine, Rider } from '../../core/model/types.ts';
+import { AS_RIDDEN } from './asRidden.ts';
 import { bareLength, gearWords, notKept, useFormat, useTold } from './say.ts';
 import { words } from '../../words/words.ts';
-import type { BenchServices, ReferenceRide } from './services.ts';
+import type { BenchServices, ReferenceRide, Who } from './services.ts';
 
 const say = words('bench');
 
@@ -17,6 +19,9 @@ export function ComparePanel(props: {
   readonly samples: readonly RecordedSample[];
   readonly course: Course;
   readonly machine: Machine;
+  readonly who: Who;
+  /** The rider with the power of the recorded ride; null where it tells none. */
+  readonly asRidden: Rider | null;
   readonly ride: ReferenceRide | null;
   /** Id under which the level is kept, or null. */
   readonly keptId: string | null;
@@ -38,6 +43,7 @@ export function ComparePanel(props: {
     <section class="paper" aria-labelledby="bench-compare" data-compare>
       <h2 id="bench-compare">{say('compare-title')}</h2>
       <Times {...props} />
+      <Power {...props} />
       <Sentence {...props} />
       <output class="told">{told}</output>
       <div class="thing-doing">
@@ -68,6 +74,28 @@ function Times(props: {
         to: format.distance(both.toM),
         rode: format.time(both.recordedS),
         best: format.time(both.referenceS),
+      })}
+    </p>
+  );
+}
+
+/** Whether the best ride has the power of the rider of the file, and how much both have. */
+function Power(props: { readonly who: Who; readonly asRidden: Rider | null }): JSX.Element {
+  const { who, asRidden } = props;
+  const format = useFormat();
+  const how = helpsAtAll(who.bike)
+    ? 'helped'
+    : asRidden === null
+      ? 'unknown'
+      : who.rider.id === AS_RIDDEN
+        ? 'same'
+        : 'other';
+  return (
+    <p data-compare-power={how}>
+      {say('compare-power', {
+        how,
+        watts: asRidden === null ? '' : format.number(asRidden.steadyPowerW),
+        theirs: format.number(who.rider.steadyPowerW),
       })}
     </p>
   );

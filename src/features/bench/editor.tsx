@@ -13,9 +13,10 @@ import { parseLevel } from '../../core/level/parse.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { buildMachine } from '../../core/model/machine.ts';
-import type { Machine } from '../../core/model/types.ts';
+import type { Machine, Rider } from '../../core/model/types.ts';
 import { trimmed } from '../../core/level/trim.ts';
 import type { Send, State } from '../../state/store.ts';
+import { AS_RIDDEN, riderAsRidden } from './asRidden.ts';
 import { Checks } from './checks.tsx';
 import { ComparePanel } from './comparePanel.tsx';
 import { type Draft, levelEditor, type Selection } from './levelEditor.ts';
@@ -53,15 +54,14 @@ export function Editor(props: EditorProps): JSX.Element {
   const { bike, rider } = state.settings;
   const level = draft.history.present;
   const own = useMemo(() => ({ bike, rider }), [bike, rider]);
-  const [chosen, setWho] = useState<Who | null>(null);
-  const who = chosen ?? own;
-  const machine = useMemo(() => buildMachine(who.bike, who.rider), [who]);
   const course = useRoad(level);
+  const samples = samplesFor(draft);
+  const { who, asRidden, setWho } = useWho(own, samples, course);
+  const machine = useMemo(() => buildMachine(who.bike, who.rider), [who]);
   const problems = useProblems(level);
   const rideable = problems.length === 0 ? level : null;
   const { planning, ask } = usePlanning(services, rideable, who);
   const reference = planning.kind === 'done' ? planning.ride : null;
-  const samples = samplesFor(draft);
   const selected = draft.selection === null ? null : placeOfProblem(level, draft.selection);
   const [view, setView] = useViewOf(course.lengthM, draft.selection, selected);
   return (
@@ -108,13 +108,30 @@ export function Editor(props: EditorProps): JSX.Element {
         </div>
         <Panels
           {...props}
-          {...{ who, own, machine, course, problems, rideable, planning, reference, samples }}
+          {...{ who, own, asRidden, machine, course, problems, rideable, planning, reference, samples }}
           onWho={setWho}
           onAsk={ask}
         />
       </div>
     </div>
   );
+}
+
+/**
+ * Who rides the best ride: beside a recorded one the rider of the settings with the power that its climbs tell, until
+ * somebody else is chosen.
+ */
+function useWho(own: Who, samples: readonly RecordedSample[] | null, course: Course) {
+  const [chosen, setWho] = useState<Who | null>(null);
+  const bike = chosen?.bike ?? own.bike;
+  const asRidden = useMemo(
+    () => (samples === null ? null : riderAsRidden(samples, course, { bike, rider: own.rider })),
+    [samples, course, bike, own.rider],
+  );
+  const other = chosen === null || chosen.rider.id === AS_RIDDEN ? null : chosen.rider;
+  const rider = other ?? asRidden ?? own.rider;
+  const who = useMemo(() => ({ bike, rider }), [bike, rider]);
+  return { who, asRidden, setWho } as const;
 }
 
 /** The part of the road that is shown; it goes to where something is selected outside of it. */
@@ -131,6 +148,7 @@ function Panels(
   props: EditorProps & {
     readonly who: Who;
     readonly own: Who;
+    readonly asRidden: Rider | null;
     readonly machine: Machine;
     readonly course: Course;
     readonly problems: readonly Problem[];

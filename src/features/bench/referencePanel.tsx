@@ -4,7 +4,8 @@ import { Button } from '../../ui/controls.tsx';
 import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
-import type { Machine } from '../../core/model/types.ts';
+import type { Machine, Rider } from '../../core/model/types.ts';
+import { AS_RIDDEN } from './asRidden.ts';
 import { rolling } from './rolling.ts';
 import { useFormat } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
@@ -23,6 +24,8 @@ interface WhoProps {
   readonly who: Who;
   /** Bike and rider of the settings come first. */
   readonly own: Who;
+  /** The rider with the power of a recorded ride, or null. */
+  readonly asRidden: Rider | null;
   readonly onWho: (who: Who) => void;
 }
 
@@ -59,9 +62,14 @@ export function ReferencePanel(
   );
 }
 
-function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
+function WhoChoice({ who, own, asRidden, onWho }: WhoProps): JSX.Element {
+  const format = useFormat();
   const bikes = [own.bike, ...BIKES.filter((bike) => bike.id !== own.bike.id)];
-  const riders = [own.rider, ...RIDERS.filter((rider) => rider.id !== own.rider.id)];
+  const riders = [
+    ...(asRidden === null ? [] : [asRidden]),
+    own.rider,
+    ...RIDERS.filter((rider) => rider.id !== own.rider.id),
+  ];
   return (
     <div class="thing-fields">
       <label class="select-field">
@@ -91,9 +99,11 @@ function WhoChoice({ who, own, onWho }: WhoProps): JSX.Element {
             if (rider !== undefined) onWho({ ...who, rider });
           }}
         >
-          {riders.map(({ id }) => (
+          {riders.map(({ id, steadyPowerW }) => (
             <option key={id} value={id}>
-              {riderName(id)}
+              {id === AS_RIDDEN
+                ? say('reference-asRidden', { watts: format.number(steadyPowerW) })
+                : riderName(id)}
             </option>
           ))}
         </select>

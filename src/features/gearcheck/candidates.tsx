@@ -50,9 +50,7 @@ export function Candidates(
       <p class="quiet">
         {say('others-hint')} <output>{countText(state)}</output>
       </p>
-      {state.own !== null && (
-        <PartsTable own={state.own} candidates={shown} {...{ format, onTake }} />
-      )}
+      {state.own !== null && <PartsTable own={state.own} candidates={shown} {...{ format, onTake }} />}
       {(all ? sorted.length > SHOWN : shown.length < sorted.length) && (
         <Button small aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? say('others-fewer') : say('others-all', { count: sorted.length })}

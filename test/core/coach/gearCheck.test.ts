@@ -262,7 +262,9 @@ describe('48 combinations of bike, road, rider and part', () => {
   test('the order is that of the figures as they are printed', () => {
     for (const group of groups)
       for (let i = 1; i < group.length; i += 1)
-        expect(compare(gearOrder(group[i - 1]!.outcome), gearOrder(group[i]!.outcome))).toBeLessThanOrEqual(0);
+        expect(compare(gearOrder(group[i - 1]!.outcome), gearOrder(group[i]!.outcome))).toBeLessThanOrEqual(
+          0,
+        );
   });
 
   test('every part ridden once more gives the printed figures', () => {

@@ -8,6 +8,8 @@ import { possibleDevelopments, readGears } from '../../../src/core/recorded/gear
 import { byMonth, keptRide, meansOf, readKeptRide } from '../../../src/core/recorded/kept.ts';
 import { figuresOf } from '../../../src/core/recorded/pitchFigures.ts';
 import { type RoadRideResult, riderOf, roadRide, withBest } from '../../../src/core/recorded/rideFigures.ts';
+import { type RecordedSample, recordedRide } from '../../../src/core/gpx/recorded.ts';
+import { powerOfSamples } from '../../../src/core/recorded/steadyPower.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
@@ -169,6 +171,24 @@ describe('habits', () => {
       const riderId = WHO.find(([id]) => id === bikeId)![1];
       expect(result.figures.steadyPowerW / riderById(riderId)!.steadyPowerW).toBeGreaterThan(0.85);
       expect(result.figures.steadyPowerW / riderById(riderId)!.steadyPowerW).toBeLessThan(1.15);
+    }
+  });
+});
+
+describe('power told from a stretch of a recorded ride', () => {
+  it('is that of its rider, within what the whole ride tells', () => {
+    for (const { bikeId, made } of rides.filter(({ habit }) => habit === 'early')) {
+      const rider = riderById(WHO.find(([id]) => id === bikeId)![1])!;
+      const samples = recordedRide(made.road, { fromM: 0, toM: made.road.lengthM });
+      const { stepM, heightsM } = made.road.profile;
+      const powerOf = (list: readonly RecordedSample[], id = bikeId) =>
+        powerOfSamples(list, (atM) => heightsM[Math.round(atM / stepM)] ?? 0, { bike: bikeById(id)!, rider });
+      const powerW = powerOf(samples ?? []);
+      expect((powerW ?? 0) / rider.steadyPowerW).toBeGreaterThan(0.85);
+      expect((powerW ?? 0) / rider.steadyPowerW).toBeLessThan(1.15);
+      // With a motor, and where nobody climbed for a minute, nothing is told.
+      expect(powerOf(samples ?? [], 'trekking-1x10-crank')).toBeNull();
+      expect(powerOf((samples ?? []).slice(0, 15))).toBeNull();
     }
   });
 });
