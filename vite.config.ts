@@ -38,6 +38,8 @@ export default defineConfig({
   optimizeDeps: { rolldownOptions: { transform: { define: engineSwitches } } },
   build: {
     target: 'es2022',
+    // Where the browser does not know it, scripts come a little later all the same.
+    modulePreload: { polyfill: false },
     // A sound inside a script would be fetched before anybody wants to hear it.
     assetsInlineLimit: 0,
     // The engine is big and loaded only when a ride starts; the usual warning would hide real ones.

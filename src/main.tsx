@@ -66,9 +66,14 @@ const rideHost = new RideHost({ store, root, judging, clinic, unfinished, troubl
 const router = joinRouter(root, store.state(), (address) => store.send({ kind: 'address', address }));
 const awake = keepAwake();
 
+/** By then a picture has been made of what was drawn. */
+const AFTER_PICTURE_MS = 40;
+const draw = (state: State, onlyDialog = false): void =>
+  render(<App state={state} send={store.send} services={services} onlyDialog={onlyDialog} />, root);
+
 function show(state: State): void {
   markDocument(state);
-  render(<App state={state} send={store.send} services={services} />, root);
+  draw(state);
   router.follow(state);
   rideHost.follow(state);
   followScanning(state.settings);
@@ -77,8 +82,9 @@ function show(state: State): void {
 }
 
 /**
- * Another language is shown when its words have come; what is on the screen goes on. Bundled levels are said anew, as
- * they are for other units.
+ * Another language is shown when its words have come; what is on the screen goes on. The dialog it is chosen in comes
+ * first, what lies below it with a picture after it: all at once would be felt on slow devices. Bundled levels are said
+ * anew, as they are for other units.
  */
 const spokenIn = ({ settings }: State): string => settings.language + settings.units;
 let spoken = spokenIn(store.state());
@@ -86,7 +92,10 @@ function followWords(state: State): void {
   if (spokenIn(state) === spoken) return;
   spoken = spokenIn(state);
   void changeLanguage(state.settings.language).then(() => {
-    store.send({ kind: 'levels', levels: bundledLevels(store.state().settings.units) });
+    draw(store.state(), true);
+    setTimeout(() => {
+      store.send({ kind: 'levels', levels: bundledLevels(store.state().settings.units) });
+    }, AFTER_PICTURE_MS);
   });
 }
 

@@ -1,5 +1,6 @@
 /** The page of the moment with what may lie over it. */
 import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
 import { Cautions } from '../features/about/cautions.tsx';
 import { PAGES } from './pageTable.ts';
 import { LazySettings } from './lazySettings.tsx';
@@ -14,17 +15,26 @@ export function App(props: {
   readonly state: State;
   readonly send: Send;
   readonly services: Services;
+  /** What lies below the dialog stays as it is. */
+  readonly onlyDialog?: boolean;
 }): JSX.Element {
   const { state, send, services } = props;
   const page = PAGES[state.view] ?? startPage;
+  const below = useRef<JSX.Element | null>(null);
+  if (!props.onlyDialog)
+    below.current = (
+      <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
+        <KeptNotice.Provider value={keepingNotice(state.keeping)}>
+          {page(state, send, services)}
+        </KeptNotice.Provider>
+      </OpenSettings.Provider>
+    );
   return (
-    <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
-      <KeptNotice.Provider value={keepingNotice(state.keeping)}>
-        {page(state, send, services)}
-      </KeptNotice.Provider>
+    <>
+      {below.current}
       {state.dialog === 'settings' && <LazySettings state={state} send={send} />}
       {state.trouble?.place === 'page' && <PageTrouble services={services} send={send} />}
       {state.dialog === 'cautions' && <Cautions bike={state.settings.bike} send={send} />}
-    </OpenSettings.Provider>
+    </>
   );
 }

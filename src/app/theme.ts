@@ -27,15 +27,19 @@ export function lookOf({ settings }: Pick<State, 'settings'>): RideLook {
   };
 }
 
-/** Writes view, ride, theme and motion where style sheets find them. */
+/** Writes language, view, ride, theme and motion where style sheets find them. */
 export function markDocument(state: State): void {
-  document.documentElement.lang = spokenLanguage();
-  document.documentElement.dir = common('direction');
+  const { documentElement } = document;
+  // Browsers style the whole page anew when these are written, even if they stay as they are.
+  if (documentElement.lang !== spokenLanguage()) {
+    documentElement.lang = spokenLanguage();
+    documentElement.dir = common('direction');
+  }
   document.body.dataset['view'] = state.view;
   if (state.ride === null) delete document.body.dataset['rideState'];
   else document.body.dataset['rideState'] = state.ride.phase;
   markTheme(state.settings.theme);
-  document.documentElement.dataset['motion'] = lookOf(state).reducedMotion ? 'reduced' : 'full';
+  documentElement.dataset['motion'] = lookOf(state).reducedMotion ? 'reduced' : 'full';
 }
 
 /** The browser's own frame takes the colour of the paper. */
