@@ -4,6 +4,7 @@
  * `npx tsx test/figures/hints.ts [LEVELS]`, as `advice.ts` has them.
  */
 import { countManoeuvres, shiftsOf } from '../../src/core/coach/shifts.ts';
+import { isSameRoad, TURN_ROUND_M } from '../../src/core/planner/costs.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { obeys, type Told } from '../core/coach/obeys.ts';
 import { cells } from './cells.ts';
@@ -24,12 +25,12 @@ for (const { name, level, world, reference, judge } of cells(process.argv.slice(
     const { trace } = rideThrough(world, obeys(world, reference, { reactionS, told }));
     const { total, marks } = judge(trace);
     const remarks = trace.events.map(({ kind }) => kind).filter((kind) => REMARKED.includes(kind));
-    const turned = told.filter(({ atM, timeS, slopeRatio, step }, i) => {
+    const turned = told.filter(({ atM, timeS, step }, i) => {
       const before = told[i - 1];
       if (before === undefined || before.step.makes === step.makes) return false;
-      const near =
-        atM + step.inM - before.atM - before.step.inM < 25 || (step.inM === 0 && timeS - before.timeS < 3);
-      return near && Math.abs(slopeRatio - before.slopeRatio) < 0.02;
+      const [fromM, toM] = [before.atM + before.step.inM, atM + step.inM];
+      const near = toM - fromM < TURN_ROUND_M || (step.inM === 0 && timeS - before.timeS < 3);
+      return near && isSameRoad(world.course, fromM, toM);
     });
     const values = Object.values(marks).map(({ value }) => value?.toFixed(0) ?? '-');
     console.log(

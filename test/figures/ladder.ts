@@ -8,13 +8,13 @@ import { habitsForSkill } from '../../src/core/virtual/riders.ts';
 import { FOUR_PAIRS as FOUR, groundOf, LEVELS, mean, spearman } from '../core/coach/riding.ts';
 
 const SKILLS = Array.from({ length: 20 }, (_, i) => (i + 1) / 20);
-const RIDES = Number(process.argv[2] ?? 5);
+const RIDES = Number(process.argv[2] ?? 8);
 /** Skills so far apart are neighbours. */
 const APART = 3;
 /** Passing by chance below does not count, and failing by chance above neither. */
 const STAYS = 0.4;
 /** Slow learners: what they begin with, and what a ride adds. */
-const LEARNERS = 5;
+const LEARNERS = 20;
 const BEGIN = 0.25;
 const LEARNS = 0.01;
 const GIVES_UP = 60;

@@ -4,10 +4,10 @@
  * hint is not turned round within 25 m or 3 s unless the road is another one there. Cues that name a gear are left to
  * it wherever it speaks.
  */
-import { sampleAt } from '../math/numbers.ts';
 import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
+import { isSameRoad, TURN_ROUND_M } from '../planner/costs.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
 import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { Derailleur, RideFrame, RideWorld, ShiftDirection } from '../ride/types.ts';
@@ -49,10 +49,8 @@ const SAME_GEAR = 0.04;
 const TOGETHER_S = 0.4;
 /** Legs this far below the band and the best ride's want an easier gear whatever the best ride did (rpm). */
 const DRAGGING_RPM = 12;
-/** A word is held for so long (m, s), unless the road has become so much steeper or flatter (rise over run). */
-const HELD_M = 25;
+/** A word is held for so long (s), or as far as the best ride is not to turn round, unless the road becomes another. */
 const HELD_S = 3;
-const OTHER_ROAD = 0.02;
 
 /** A gear of the best ride, and where it begins to go there. */
 interface Target extends GearPlace {
@@ -154,9 +152,9 @@ function wishOf(
 /** Whether a wish takes back what was said a moment ago on the same road. The rest of a ring change does not. */
 function turnsRound(world: RideWorld, said: Said, wish: Wish, doneAtM: number, timeS: number): boolean {
   if (wish.step.makes === said.makes || (wish.target !== null && wish.target === said.target)) return false;
-  const soon = doneAtM - said.doneAtM < HELD_M || (wish.step.inM === 0 && timeS - said.saidAtS < HELD_S);
-  const slope = (placeM: number): number => sampleAt(world.course.slopeRatio, placeM);
-  return soon && Math.abs(slope(doneAtM) - slope(said.doneAtM)) < OTHER_ROAD;
+  const soon =
+    doneAtM - said.doneAtM < TURN_ROUND_M || (wish.step.inM === 0 && timeS - said.saidAtS < HELD_S);
+  return soon && isSameRoad(world.course, said.doneAtM, doneAtM);
 }
 
 /** Moves from a gear to another, the ring first; null where they are as good as the same. */

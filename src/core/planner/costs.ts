@@ -3,6 +3,8 @@
  * late: they are a coaching decision of ours, explained in MODEL.md, not a law of nature.
  */
 
+import type { Course } from '../course/types.ts';
+import { sampleAt } from '../math/numbers.ts';
 import { UNDONE_WITHIN_S } from '../ride/trace.ts';
 
 /** Cost of a second one rpm below the band, and one rpm above it (spinning up before a hill is a small fault). */
@@ -25,8 +27,10 @@ export const SHIFT_LOAD = 1.6;
 export const OVERLOAD_PER_S = 0.7;
 /** A second of effort above steady, for each further share of steady: pressing and standing are paid for. */
 export const PRESS_PER_S = 0.6;
-/** A shift that the next one undoes. */
+/** A shift that the next one undoes: at once, or within so far (m) on the same road, slopes so near to each other (rise over run). */
 const UNDONE = 1;
+export const TURN_ROUND_M = 25;
+const OTHER_ROAD = 0.02;
 /** A foot on the ground. */
 export const FOOT_DOWN = 8;
 
@@ -63,10 +67,26 @@ export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: numbe
   return stepsCost(rearSteps, ringSteps) + heavy + (ringSteps === 0 ? 0 : FRONT_SHIFT + heavy);
 }
 
+/** How the rear alone was moved last: by how many sprockets or gears of a hub, where that began (m), and how long ago it ended (s). */
+export interface RearMove {
+  readonly steps: number;
+  readonly atM: number;
+  readonly agoS: number;
+}
+
 /**
- * Cost of moving the rear so many sprockets, or gears of a hub, so long after it was moved by `beforeSteps`: undone
- * at once is fidgeting. A ring change explains whatever is done behind; its steps count as none.
+ * Cost of moving the rear by so many steps at a place, after a move before: undone at once is fidgeting, and where the
+ * road has not changed it is little better soon after. A ring change explains whatever is done behind; its steps count
+ * as none.
  */
-export function undoneCost(beforeSteps: number, rearSteps: number, apartS: number): number {
-  return beforeSteps * rearSteps < 0 && apartS <= UNDONE_WITHIN_S ? UNDONE : 0;
+export function undoneCost(course: Course, before: RearMove, steps: number, atM: number): number {
+  if (before.steps * steps >= 0) return 0;
+  const soon = atM - before.atM < TURN_ROUND_M && isSameRoad(course, before.atM, atM);
+  return soon || before.agoS <= UNDONE_WITHIN_S ? UNDONE : 0;
+}
+
+/** Whether the road is about as steep at two places (m), the first one first, and nobody must stop between them. */
+export function isSameRoad({ slopeRatio, stopLinesM }: Course, fromM: number, toM: number): boolean {
+  if (stopLinesM.some((lineM) => lineM > fromM && lineM <= toM)) return false;
+  return Math.abs(sampleAt(slopeRatio, fromM) - sampleAt(slopeRatio, toM)) < OTHER_ROAD;
 }

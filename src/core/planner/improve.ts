@@ -12,7 +12,7 @@ import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
-import { FOOT_DOWN, undoneCost } from './costs.ts';
+import { FOOT_DOWN, type RearMove, undoneCost } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { isBusy, type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
@@ -58,8 +58,9 @@ function ride(
   let cost = from.cost;
   const sampleS = SAMPLE_TICKS * world.tickS;
   const driver = scriptDriver(world, script, place, (at, steps) => {
-    const apartS = (place.pushTick - place.endedTick) * world.tickS + STEP_TAKES_S;
-    cost += manoeuvreCost(world, at, steps) + undoneCost(place.movedSteps, rearAlone(steps), apartS);
+    const before = movedBefore(world, place, place.pushTick + STEP_TAKES_S / world.tickS);
+    const undone = undoneCost(world.course, before, rearAlone(steps), at.distanceM);
+    cost += manoeuvreCost(world, at, steps) + undone;
   });
   const marks: (Mark | null)[] = [];
   const first = Math.floor(state.distanceM / MARK_EVERY_M);
@@ -322,9 +323,14 @@ function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
 }
 
 /** What a movement back to where the gear came from would cost on top now, signed by its way. */
-function backCost({ tickS }: RideWorld, { state, place }: Mark): number {
-  const { movedSteps, endedTick } = place;
-  return Math.sign(movedSteps) * undoneCost(movedSteps, -movedSteps, (state.tick - endedTick) * tickS);
+function backCost(world: RideWorld, { state, place }: Mark): number {
+  const before = movedBefore(world, place, state.tick);
+  return Math.sign(before.steps) * undoneCost(world.course, before, -before.steps, state.distanceM);
+}
+
+/** The move before, seen from a tick. */
+function movedBefore({ tickS }: RideWorld, place: ScriptPlace, tick: number): RearMove {
+  return { steps: place.movedSteps, atM: place.movedAtM, agoS: (tick - place.endedTick) * tickS };
 }
 
 /** Two rides pass a mark within one tick of each other; what lies between is worth next to nothing. */

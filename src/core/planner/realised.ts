@@ -37,12 +37,13 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
   let cost = 0;
   // The first sample is the state before the first tick; it lasted no time.
   for (const sample of trace.samples.slice(1)) cost += costPerS(world, sample) * sampleS;
-  let before: readonly ShiftDone[] = [];
+  let before = { steps: 0, atM: 0, endTick: 0 };
   for (const run of manoeuvres(trace)) {
-    const apartS = ((run[0]?.tick ?? 0) - (before.at(-1)?.tick ?? Number.NEGATIVE_INFINITY)) * world.tickS;
-    const [was, is] = [before, run].map((one) => rearAlone(stepsOf(one)));
-    cost += runCost(world, trace, run) + undoneCost(was ?? 0, is ?? 0, apartS);
-    before = run;
+    const agoS = (run[0].tick - before.endTick) * world.tickS;
+    const steps = rearAlone(stepsOf(run));
+    const atM = run[0].startedAtM;
+    cost += runCost(world, trace, run) + undoneCost(world.course, { ...before, agoS }, steps, atM);
+    before = { steps, atM, endTick: (run.at(-1) as ShiftDone).tick };
   }
   const footDowns = trace.events.filter((event) => event.kind === 'foot-down');
   return cost + footDowns.length * FOOT_DOWN;
@@ -62,9 +63,11 @@ export function costPerS(world: RideWorld, sample: TraceSample): number {
   );
 }
 
+type Run = [ShiftDone, ...ShiftDone[]];
+
 /** Runs of chain movements that follow each other without a pause. */
-function manoeuvres(trace: RideTrace): ShiftDone[][] {
-  const runs: ShiftDone[][] = [];
+function manoeuvres(trace: RideTrace): Run[] {
+  const runs: Run[] = [];
   let endTick = Number.NEGATIVE_INFINITY;
   for (const event of doneShifts(trace)) {
     const open = runs.at(-1);

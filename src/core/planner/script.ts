@@ -28,7 +28,8 @@ export interface ScriptPlace {
   pushTick: number;
   pushed: boolean;
   restUntilTick: number;
-  /** Tick in which the manoeuvre before ended, and how far it moved the rear alone. */
+  /** Where the manoeuvre before began (m), the tick in which it ended, and how far it moved the rear alone. */
+  movedAtM: number;
   endedTick: number;
   movedSteps: number;
 }
@@ -40,6 +41,7 @@ export function scriptStart(): ScriptPlace {
     pushTick: -1,
     pushed: false,
     restUntilTick: 0,
+    movedAtM: 0,
     endedTick: 0,
     movedSteps: 0,
   };
@@ -86,6 +88,7 @@ export function scriptDriver(
     const steps = stepsBetween(state, due);
     place.pushTick = state.tick + easeTicks;
     onManoeuvre(state, steps);
+    place.movedAtM = state.distanceM;
     place.movedSteps = rearAlone(steps);
     place.pushed = false;
     return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];

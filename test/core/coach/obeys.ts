@@ -10,7 +10,6 @@ import type { RideCommand, RideWorld } from '../../../src/core/ride/types.ts';
 export interface Told {
   readonly atM: number;
   readonly timeS: number;
-  readonly slopeRatio: number;
   readonly step: NextStep;
   readonly gear: readonly [ring: number, sprocket: number];
 }
@@ -54,7 +53,6 @@ export function obeys(
       told.push({
         atM: frame.distanceM,
         timeS: frame.timeS,
-        slopeRatio: frame.slopeRatio,
         step,
         gear: [frame.ringIndex, frame.sprocketIndex],
       });

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { suitsBike } from '../../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { bikeById, MATCHING_RIDER, riderById } from '../../../src/core/model/presets.ts';
+import { undoneCost } from '../../../src/core/planner/costs.ts';
 import { policyDriver } from '../../../src/core/planner/driver.ts';
 import { improveScript } from '../../../src/core/planner/improve.ts';
 import { knownBestRide, worldFingerprint } from '../../../src/core/planner/known.ts';
@@ -76,6 +77,22 @@ test('a shift undone at once costs, and the search takes the pair out again', ()
   // Two shifts of one step cost half a point (MODEL.md); the rest is for undoing at once.
   expect(cost(fidgeting) - cost(best)).toBeGreaterThan(1.4);
   expect(cost(improveScript(world, fidgeting, { tries: 300, seed: 1 }))).toBeLessThan(cost(fidgeting) - 1.4);
+});
+
+test('a shift back costs at once and within 25 m, unless the road has changed or a stop lies between', () => {
+  const road = {
+    lengthM: 200,
+    slopeRatio: Float64Array.from({ length: 201 }, (_, m) => (m < 100 ? 0 : 0.05)),
+  };
+  const course = { ...courseOfLevel(LEVELS[0]!), ...road, stopLinesM: [60] };
+  const back = (fromM: number, toM: number, agoS: number, steps = 1): number =>
+    undoneCost(course, { steps: -1, atM: fromM, agoS }, steps, toM);
+  expect(back(10, 30, 4)).toBe(1);
+  expect(back(10, 36, 4)).toBe(0);
+  expect(back(10, 36, 2)).toBe(1);
+  expect(back(90, 110, 4)).toBe(0);
+  expect(back(50, 70, 4)).toBe(0);
+  expect([back(10, 30, 4, -1), back(10, 30, 4, 0)]).toEqual([0, 0]);
 });
 
 test('every bundled level comes with a best ride for every bundled bike and its usual rider', () => {
