@@ -54,6 +54,11 @@ function once<T>(name: string, locale: string, options: Options, make: () => T):
   return kept.get(key) as T;
 }
 
+/** How numbers are written in a language. */
+export function numberWriter(locale: string, options: Options): Intl.NumberFormat {
+  return once('number', locale, options, () => new Intl.NumberFormat(locale, options));
+}
+
 /** The text of a pattern. */
 export function fill(book: Book, pattern: Pattern, values: Values): string {
   if (typeof pattern === 'string') return pattern;
@@ -65,7 +70,7 @@ export function fill(book: Book, pattern: Pattern, values: Values): string {
 function written({ locale }: Book, value: string | Counted): string {
   if (typeof value === 'string') return value;
   const { number, options } = value;
-  return once('number', locale, options, () => new Intl.NumberFormat(locale, options)).format(number);
+  return numberWriter(locale, options).format(number);
 }
 
 function valueOf(book: Book, part: Expression, values: Values): string | Counted {

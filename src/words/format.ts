@@ -2,6 +2,7 @@
 import type { GearTold } from '../core/model/transmission.ts';
 import type { Bike } from '../core/model/types.ts';
 import { common } from './common.ts';
+import { numberWriter } from './fill.ts';
 import { gearName, gearWanted } from './gears.ts';
 import { spokenLocale } from './words.ts';
 
@@ -35,28 +36,16 @@ export interface Format {
   readonly tyre: (bike: Pick<Bike, 'tyreWidthMm' | 'beadSeatMm'>) => string;
 }
 
-const writers = new Map<string, Intl.NumberFormat>();
 type Unit = 'kmh' | 'mph' | 'm' | 'ft' | 'km' | 'mi' | 'percent';
-
-/** Kept: making one costs a hundred times as much as using it, and instruments write many times a second. */
-function writerFor(locale: string, decimals: number): Intl.NumberFormat {
-  const key = `${locale} ${decimals}`;
-  const known = writers.get(key);
-  if (known !== undefined) return known;
-  const made = new Intl.NumberFormat(locale, {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-  });
-  writers.set(key, made);
-  return made;
-}
 
 /** Formats for units and a language tag such as `de-CH`; without a tag as it is spoken now. */
 export function createFormat(units: 'metric' | 'imperial', locale = spokenLocale()): Format {
   const metric = units === 'metric';
-  // What is written as nought has no sign: −0.3 m is 0 m.
+  // What is written as nought has no sign: −0.3 m is 0 m. Most languages give a hyphen where a minus belongs.
   const write = (value: number, decimals = 0): string =>
-    writerFor(locale, decimals).format(Math.abs(value) * 10 ** decimals < 0.5 ? 0 : value);
+    numberWriter(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals })
+      .format(Math.abs(value) * 10 ** decimals < 0.5 ? 0 : value)
+      .replace('-', '−');
   const unit = (name: Unit, value: number, decimals = 0): string =>
     common(`unit-${name}`, { value: write(value, decimals) });
   return {

@@ -25,6 +25,13 @@ describe('formats', () => {
     expect(createFormat('metric', 'en').percent(0.08)).toBe('8 %');
   });
 
+  it('a number below nought has a minus, not a hyphen, in every language', () => {
+    for (const locale of ['en', 'de', 'fr', 'es', 'nl']) {
+      expect(createFormat('metric', locale).percent(-0.08)).toMatch(/^\u22128\s%$/);
+      expect(createFormat('imperial', locale).number(-3)).toBe('\u22123');
+    }
+  });
+
   it.each([
     [0, '0:00'],
     [59.6, '1:00'],

@@ -40,7 +40,7 @@ function slopeText(format: Format, ratio: number): string {
 /** The gradient of a piece that has one for all of it: `−7 %`. */
 export function pieceSlope(piece: Extract<LevelPiece, { slopeRatio: number }>, format: Format): string {
   const { kind, slopeRatio } = piece;
-  return kind === 'descent' ? `−${slopeText(format, Math.abs(slopeRatio))}` : slopeText(format, slopeRatio);
+  return slopeText(format, kind === 'descent' ? -Math.abs(slopeRatio) : slopeRatio);
 }
 
 /** `80 m, 7 %`. */
