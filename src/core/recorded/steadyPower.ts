@@ -31,8 +31,7 @@ const NEAR_BAND_RPM = 8;
  * too little climbing, or a motor helped: the hill tells what both gave, and no file says how much of it was the motor.
  */
 export function steadyPowerOf(ridden: readonly Ridden[], machine: Machine): number | null {
-  const { bike } = machine;
-  if (helpsAtAll(bike)) return null;
+  if (helpsAtAll(machine.bike)) return null;
   const uphill = ridden
     .filter(
       ({ slopeRatio, cadenceRpm, speedMps }) =>
@@ -40,19 +39,7 @@ export function steadyPowerOf(ridden: readonly Ridden[], machine: Machine): numb
         (cadenceRpm ?? 0) >= bandLowRpm(machine.rider, slopeRatio) - NEAR_BAND_RPM &&
         speedMps >= MOVING_MPS,
     )
-    .map(({ slopeRatio, speedMps, forS }) => {
-      const powerW = powerForSpeedW(speedMps, {
-        slopeRatio,
-        windMps: 0,
-        massKg: machine.totalMassKg,
-        cdaM2: bike.cdaM2,
-        rollingCoefficient: bike.rollingCoefficient,
-        efficiency: lowestGear(machine).efficiency,
-        airDensityKgM3: AIR_DENSITY_KG_M3,
-        bearings: true,
-      });
-      return { powerW: powerW / slopeEffort(slopeRatio), forS };
-    })
+    .map((one) => ({ powerW: askedW(one, machine) / slopeEffort(one.slopeRatio), forS: one.forS }))
     .toSorted((a, b) => a.powerW - b.powerW);
   const allS = uphill.reduce((sum, { forS }) => sum + forS, 0);
   if (allS < LEAST_CLIMB_S) return null;
@@ -64,6 +51,22 @@ export function steadyPowerOf(ridden: readonly Ridden[], machine: Machine): numb
   return null;
 }
 
+/** What a speed on a slope asks of the legs (W), without wind; none where the bike rolls by itself. */
+function askedW({ slopeRatio, speedMps }: Ridden, machine: Machine): number {
+  const { bike } = machine;
+  const powerW = powerForSpeedW(speedMps, {
+    slopeRatio,
+    windMps: 0,
+    massKg: machine.totalMassKg,
+    cdaM2: bike.cdaM2,
+    rollingCoefficient: bike.rollingCoefficient,
+    efficiency: lowestGear(machine).efficiency,
+    airDensityKgM3: AIR_DENSITY_KG_M3,
+    bearings: true,
+  });
+  return Math.max(0, powerW);
+}
+
 /** The same body and band with another steady power; what can be given for longer goes with it. */
 export function withSteadyPower(rider: Rider, steadyPowerW: number): Rider {
   const share = steadyPowerW / rider.steadyPowerW;
@@ -71,8 +74,9 @@ export function withSteadyPower(rider: Rider, steadyPowerW: number): Rider {
 }
 
 /**
- * The steady power of who rode a stretch of road (W), null where that cannot be told. Where no cadence was recorded every
- * metre uphill counts as pedalled.
+ * The steady power of who rode a stretch of road (W), null where that cannot be told. What is given uphill beyond critical
+ * power is limited by the reserve, so whoever rode a long climb must have more than its effort alone would say. Where no
+ * cadence was recorded every metre uphill counts as pedalled.
  * @param heightM height at a distance from the start of the samples (m)
  */
 export function powerOfSamples(
@@ -82,17 +86,20 @@ export function powerOfSamples(
 ): number | null {
   const machine = buildMachine(bike, rider);
   const withCadence = samples.some(({ cadenceRpm }) => (cadenceRpm ?? 0) > 0);
-  return steadyPowerOf(
-    samples.slice(1).map(({ distanceM, speedMps, timeS, cadenceRpm }, i) => {
-      const before = samples[i] as RecordedSample;
-      const spanM = distanceM - before.distanceM;
-      return {
-        slopeRatio: spanM > 0 ? (heightM(distanceM) - heightM(before.distanceM)) / spanM : 0,
-        speedMps,
-        cadenceRpm: withCadence ? cadenceRpm : Number.POSITIVE_INFINITY,
-        forS: timeS - before.timeS,
-      };
-    }),
-    machine,
-  );
+  const ridden = samples.slice(1).map(({ distanceM, speedMps, timeS, cadenceRpm }, i): Ridden => {
+    const before = samples[i] as RecordedSample;
+    const spanM = distanceM - before.distanceM;
+    return {
+      slopeRatio: spanM > 0 ? (heightM(distanceM) - heightM(before.distanceM)) / spanM : 0,
+      speedMps,
+      cadenceRpm: withCadence ? cadenceRpm : Number.POSITIVE_INFINITY,
+      forS: timeS - before.timeS,
+    };
+  });
+  const steadyW = steadyPowerOf(ridden, machine);
+  if (steadyW === null) return null;
+  const allS = ridden.reduce((sum, { forS }) => sum + forS, 0);
+  const workJ = ridden.reduce((sum, one) => sum + askedW(one, machine) * one.forS, 0);
+  const criticalW = (workJ - rider.reserveJ) / allS;
+  return Math.max(steadyW, (criticalW * rider.steadyPowerW) / rider.criticalPowerW);
 }

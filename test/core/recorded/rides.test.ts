@@ -9,7 +9,15 @@ import { byMonth, keptRide, meansOf, readKeptRide } from '../../../src/core/reco
 import { figuresOf } from '../../../src/core/recorded/pitchFigures.ts';
 import { type RoadRideResult, riderOf, roadRide, withBest } from '../../../src/core/recorded/rideFigures.ts';
 import { type RecordedSample, recordedRide } from '../../../src/core/gpx/recorded.ts';
-import { powerOfSamples } from '../../../src/core/recorded/steadyPower.ts';
+import { powerOfSamples, withSteadyPower } from '../../../src/core/recorded/steadyPower.ts';
+import { buildCourse } from '../../../src/core/course/build.ts';
+import { timesOfBoth } from '../../../src/core/coach/recorded.ts';
+import { sampleAt } from '../../../src/core/math/numbers.ts';
+import { policyDriver } from '../../../src/core/planner/driver.ts';
+import { planRoad } from '../../../src/core/planner/plan.ts';
+import { rideThrough } from '../../../src/core/ride/run.ts';
+import { buildRideWorld } from '../../../src/core/ride/world.ts';
+import { PLAIN } from '../ride/worlds.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
@@ -190,6 +198,29 @@ describe('power told from a stretch of a recorded ride', () => {
       expect(powerOf(samples ?? [], 'trekking-1x10-crank')).toBeNull();
       expect(powerOf((samples ?? []).slice(0, 15))).toBeNull();
     }
+  });
+});
+
+describe('power told from a climb longer than the reserve lasts', () => {
+  it('is that of its rider, and the plan with it takes as long as the ride did', () => {
+    const { bike, rider } = who('road-2x11', 'adult-weekly');
+    const course = buildCourse({
+      ...PLAIN,
+      pieces: [
+        { kind: 'flat', lengthM: 100 },
+        { kind: 'climb', lengthM: 1_800, slopeRatio: 0.075 },
+      ],
+    });
+    const made = madeRide(course, bike.id, rider.id, NAMED_HABITS.early, 5);
+    const samples = recordedRide(made.road, { fromM: 0, toM: made.road.lengthM }) ?? [];
+    const powerW = powerOfSamples(samples, (atM) => sampleAt(course.heightM, atM), { bike, rider }) ?? 0;
+    expect(powerW / rider.steadyPowerW).toBeGreaterThan(0.92);
+    expect(powerW / rider.steadyPowerW).toBeLessThan(1.08);
+    const world = buildRideWorld(course, bike, withSteadyPower(rider, powerW));
+    const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
+    const both = timesOfBoth(samples, trace.samples);
+    expect((both?.referenceS ?? 0) / (both?.recordedS ?? 1)).toBeGreaterThan(0.95);
+    expect((both?.referenceS ?? 0) / (both?.recordedS ?? 1)).toBeLessThan(1.05);
   });
 });
 
