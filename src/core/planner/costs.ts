@@ -68,7 +68,7 @@ export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: numbe
 }
 
 /** How the rear alone was moved last: by how many sprockets or gears of a hub, where that began (m), and how long ago it ended (s). */
-export interface RearMove {
+interface RearMove {
   readonly steps: number;
   readonly atM: number;
   readonly agoS: number;

@@ -6,13 +6,20 @@
  * A try is ridden only from shortly before its change until it runs into the ride as it was; most end within 200 m.
  */
 import { between, deriveSeed, seededRandom } from '../math/random.ts';
-import { easierBehind, neighbours, placeOf, samePlace, stepsBetween } from '../model/transmission.ts';
+import {
+  easierBehind,
+  neighbours,
+  placeOf,
+  samePlace,
+  type Steps,
+  stepsBetween,
+} from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
 import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
-import { FOOT_DOWN, type RearMove, undoneCost } from './costs.ts';
+import { FOOT_DOWN, undoneCost } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { isBusy, type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
@@ -28,15 +35,21 @@ const WORTH = 0.004;
 const DRY_ROUNDS = 2;
 const SHAKES = 3;
 const SHAKES_M = 25;
-/** A shift has undone the one before about so long after its lever is pushed (s). */
-const STEP_TAKES_S = 0.25;
 /** A ride takes at most this long (ticks): one hour. */
 const LONGEST_TICKS = 3600 * TICKS_PER_S;
+
+/** How the rear alone was moved last, where that began (m) and when it ended. */
+interface Moved {
+  readonly steps: number;
+  readonly atM: number;
+  readonly endTick: number;
+}
 
 /** A moment of a ride at which nothing is going on. */
 interface Mark {
   readonly state: RideState;
   readonly place: ScriptPlace;
+  readonly moved: Moved;
   /** Cost from the start to here. */
   readonly cost: number;
 }
@@ -57,11 +70,20 @@ function ride(
   const place = { ...from.place };
   let cost = from.cost;
   const sampleS = SAMPLE_TICKS * world.tickS;
-  const driver = scriptDriver(world, script, place, (at, steps) => {
-    const before = movedBefore(world, place, place.pushTick + STEP_TAKES_S / world.tickS);
-    const undone = undoneCost(world.course, before, rearAlone(steps), at.distanceM);
-    cost += manoeuvreCost(world, at, steps) + undone;
+  let { moved } = from;
+  let sample = sampleOf(world, state);
+  // A manoeuvre is paid for when the chain begins to move: with a motor that is not when one begins to ease.
+  let due: Steps | null = null;
+  const driver = scriptDriver(world, script, place, (steps) => {
+    due = steps;
   });
+  const pay = (steps: Steps, atM: number): void => {
+    const rear = rearAlone(steps);
+    cost +=
+      manoeuvreCost(world, sample, steps) +
+      undoneCost(world.course, since(world, moved, state.tick), rear, atM);
+    moved = { steps: rear, atM, endTick: state.tick };
+  };
   const marks: (Mark | null)[] = [];
   const first = Math.floor(state.distanceM / MARK_EVERY_M);
   let nextMarkM = (first + 1) * MARK_EVERY_M;
@@ -69,14 +91,24 @@ function ride(
   const events: RideEvent[] = [];
   while (state.phase !== 'finished' && state.tick < LONGEST_TICKS) {
     advanceRide(world, state, driver(state), events);
+    const beganM = due === null ? null : beganAtM(state, events);
+    if (due !== null && beganM !== null) {
+      pay(due, beganM);
+      due = null;
+    }
     if (events.length > 0) {
-      for (const event of events) if (event.kind === 'foot-down') cost += FOOT_DOWN;
+      for (const { kind } of events)
+        if (kind === 'foot-down') cost += FOOT_DOWN;
+        else if (kind === 'shift-done') moved = { ...moved, endTick: state.tick };
       events.length = 0;
     }
-    if (state.tick % SAMPLE_TICKS === 0) cost += costPerS(world, sampleOf(world, state)) * sampleS;
+    if (state.tick % SAMPLE_TICKS === 0) {
+      sample = sampleOf(world, state);
+      cost += costPerS(world, sample) * sampleS;
+    }
     if (state.distanceM < nextMarkM) continue;
     if (place.pushTick < 0 && !isBusy(state) && !state.braking && state.phase === 'riding') {
-      const mark: Mark = { state: copyOfState(state), place: { ...place }, cost };
+      const mark: Mark = { state: copyOfState(state), place: { ...place }, moved, cost };
       if (meet !== null) {
         const answer = meet(markIndex, mark);
         if (answer !== null)
@@ -88,6 +120,13 @@ function ride(
     nextMarkM += MARK_EVERY_M;
   }
   return { marks, cost, metAt: null };
+}
+
+/** Where the movement began that is going on or has just ended (m); null where none is. */
+function beganAtM({ rear, front }: RideState, events: readonly RideEvent[]): number | null {
+  for (const event of events) if (event.kind === 'shift-done') return event.startedAtM;
+  for (const one of [rear, front]) if (one !== null && one.movingS > 0) return one.startedAtM;
+  return null;
 }
 
 /** What a search may spend, and where its chance begins. */
@@ -112,7 +151,8 @@ export function* improveInSteps(
   effort: Effort,
 ): Generator<number, Manoeuvre[]> {
   const random = seededRandom(deriveSeed(effort.seed, 'improving a ride'));
-  const start: Mark = { state: startState(world), place: scriptStart(), cost: 0 };
+  const moved: Moved = { steps: 0, atM: 0, endTick: 0 };
+  const start: Mark = { state: startState(world), place: scriptStart(), moved, cost: 0 };
   const whole = (manoeuvres: readonly Manoeuvre[]): Ridden => {
     const ridden = ride(world, manoeuvres, start, null);
     if (ridden === null) throw new Error('a ride without comparison cannot be hopeless');
@@ -203,7 +243,7 @@ function spliced(
     else if (before === null) marks[i] = null;
     else {
       const place = { ...before.place, next: before.place.next + more };
-      marks[i] = { state: before.state, place, cost: before.cost + gained };
+      marks[i] = { ...before, place, cost: before.cost + gained };
     }
   }
   return { marks, cost: ridden.cost };
@@ -323,14 +363,14 @@ function isSame(world: RideWorld, a: Mark, b: Mark): boolean {
 }
 
 /** What a movement back to where the gear came from would cost on top now, signed by its way. */
-function backCost(world: RideWorld, { state, place }: Mark): number {
-  const before = movedBefore(world, place, state.tick);
-  return Math.sign(before.steps) * undoneCost(world.course, before, -before.steps, state.distanceM);
+function backCost(world: RideWorld, { state, moved }: Mark): number {
+  const before = since(world, moved, state.tick);
+  return Math.sign(moved.steps) * undoneCost(world.course, before, -moved.steps, state.distanceM);
 }
 
-/** The move before, seen from a tick. */
-function movedBefore({ tickS }: RideWorld, place: ScriptPlace, tick: number): RearMove {
-  return { steps: place.movedSteps, atM: place.movedAtM, agoS: (tick - place.endedTick) * tickS };
+/** A move seen from a later tick. */
+function since({ tickS }: RideWorld, moved: Moved, tick: number): Moved & { readonly agoS: number } {
+  return { ...moved, agoS: (tick - moved.endTick) * tickS };
 }
 
 /** Two rides pass a mark within one tick of each other; what lies between is worth next to nothing. */

@@ -39,7 +39,7 @@ export function realisedCost(world: RideWorld, trace: RideTrace): number {
   for (const sample of trace.samples.slice(1)) cost += costPerS(world, sample) * sampleS;
   let before = { steps: 0, atM: 0, endTick: 0 };
   for (const run of manoeuvres(trace)) {
-    const agoS = (run[0].tick - before.endTick) * world.tickS;
+    const agoS = (beganTick(run[0]) - before.endTick) * world.tickS;
     const steps = rearAlone(stepsOf(run));
     const atM = run[0].startedAtM;
     cost += runCost(world, trace, run) + undoneCost(world.course, { ...before, agoS }, steps, atM);

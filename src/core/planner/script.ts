@@ -28,10 +28,6 @@ export interface ScriptPlace {
   pushTick: number;
   pushed: boolean;
   restUntilTick: number;
-  /** Where the manoeuvre before began (m), the tick in which it ended, and how far it moved the rear alone. */
-  movedAtM: number;
-  endedTick: number;
-  movedSteps: number;
 }
 
 /** The place before the first manoeuvre. */
@@ -41,14 +37,11 @@ export function scriptStart(): ScriptPlace {
     pushTick: -1,
     pushed: false,
     restUntilTick: 0,
-    movedAtM: 0,
-    endedTick: 0,
-    movedSteps: 0,
   };
 }
 
-/** Told when a manoeuvre begins: the state it begins from and how far the chain moves. */
-type OnManoeuvre = (state: RideState, steps: Steps) => void;
+/** Told when a manoeuvre begins: how far the chain is to move. */
+type OnManoeuvre = (steps: Steps) => void;
 
 /** A controller that rides a script, from a place in it. The place is changed as the ride goes on. */
 export function scriptDriver(
@@ -73,7 +66,6 @@ export function scriptDriver(
       }
       if (isBusy(state) && state.tick < place.pushTick + longestTicks) return braked;
       place.pushTick = -1;
-      place.endedTick = state.tick;
       place.restUntilTick = state.tick + settleTicks;
       return [...braked, { kind: 'pressure', pressure: 'steady' }];
     }
@@ -87,9 +79,7 @@ export function scriptDriver(
     if (samePlace(state, due)) return braked;
     const steps = stepsBetween(state, due);
     place.pushTick = state.tick + easeTicks;
-    onManoeuvre(state, steps);
-    place.movedAtM = state.distanceM;
-    place.movedSteps = rearAlone(steps);
+    onManoeuvre(steps);
     place.pushed = false;
     return [...braked, { kind: 'pressure', pressure: softFeet(world, state) }];
   };
