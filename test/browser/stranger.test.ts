@@ -5,12 +5,16 @@
  */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { type Lead, leadRides } from './gamePage.ts';
 import type { OpenPage, Screen } from './site.ts';
 import { siteForTests } from './siteForTests.ts';
 
-/** The road takes two minutes; a stranger's hands are as much faster. */
-const SPEED = 3;
-const LOOK_EVERY_MS = 60;
+const SPEED = 4;
+/** What a stranger's eyes and hands need (ms of ride time). */
+const LOOK_MS = 250;
+const HOLD_MS = 700;
+const AFTER_MS = 400;
+const SOFT_FIRST_MS = 300;
 const KEYS: Readonly<Record<string, string>> = { '↓': 'ArrowDown', '↑': 'ArrowUp', Space: 'Space' };
 
 const site = siteForTests();
@@ -53,11 +57,11 @@ function askedIn(lines: readonly string[]): Asked | null {
 }
 
 /** Presses the key that is named, or taps the pad that has the word on it. */
-async function press(page: Page, { word, key, holds }: Asked): Promise<void> {
+async function press(page: Page, lead: Lead, { word, key, holds }: Asked): Promise<void> {
   if (key !== null) {
     const code = KEYS[key] ?? key;
     await page.keyboard.down(code);
-    await page.waitForTimeout(holds ? 700 / SPEED : 60);
+    await lead(holds ? HOLD_MS : LOOK_MS);
     await page.keyboard.up(code);
     return;
   }
@@ -79,7 +83,7 @@ async function lowHalf(page: Page, label: string): Promise<{ x: number; y: numbe
 
 async function rideAsTold(open: OpenPage): Promise<string[]> {
   const { page } = open;
-  await page.evaluate((speed) => Object.assign(window, { __rideTestSpeed: speed }), SPEED);
+  const lead = await leadRides(page, SPEED);
   const touch = (await page.evaluate(() => navigator.maxTouchPoints)) > 0;
   const push = (name: RegExp) => {
     const button = page.getByRole('button', { name }).first();
@@ -92,11 +96,11 @@ async function rideAsTold(open: OpenPage): Promise<string[]> {
     const soft = asked?.soft ?? null;
     const held = soft === null ? null : (KEYS[soft] ?? soft);
     if (held !== null) await page.keyboard.down(held);
-    if (held !== null) await page.waitForTimeout(300 / SPEED);
-    if (asked === null) await page.waitForTimeout(LOOK_EVERY_MS);
+    if (held !== null) await lead(SOFT_FIRST_MS);
+    if (asked === null) await lead(LOOK_MS);
     for (let i = 0; i < (asked?.times ?? 0); i += 1) {
-      await press(page, asked as Asked);
-      await page.waitForTimeout(400 / SPEED);
+      await press(page, lead, asked as Asked);
+      await lead(AFTER_MS);
     }
     if (held !== null) await page.keyboard.up(held);
   }
