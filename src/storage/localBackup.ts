@@ -44,9 +44,9 @@ export interface LocalBackup {
 
 const NOTHING: Copy = { results: [], newest: null, settings: null };
 
-/** Makes the copy over the simple store, which may be missing or throw. */
-export function createLocalBackup(simpleStore: () => globalThis.Storage | null): LocalBackup {
-  const attempt = <T>(fallback: T, work: (store: globalThis.Storage) => T): T => {
+/** Work on the simple store, which may be missing or throw: then the answer is the fallback. */
+export function attemptOn(simpleStore: () => globalThis.Storage | null) {
+  return <T>(fallback: T, work: (store: globalThis.Storage) => T): T => {
     try {
       const store = simpleStore();
       return store === null ? fallback : work(store);
@@ -54,6 +54,11 @@ export function createLocalBackup(simpleStore: () => globalThis.Storage | null):
       return fallback;
     }
   };
+}
+
+/** Makes the copy over the simple store, which may be missing or throw. */
+export function createLocalBackup(simpleStore: () => globalThis.Storage | null): LocalBackup {
+  const attempt = attemptOn(simpleStore);
   const change = (next: (copy: Copy) => Copy): boolean =>
     attempt(false, (store) => {
       const found = read(store.getItem(KEY));

@@ -5,7 +5,7 @@
 import { FileButton } from './fileButton.tsx';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { Dialog } from './parts.tsx';
+import { Question } from './question.tsx';
 import type { ToldOutcome } from '../state/outcome.ts';
 import { words } from '../words/words.ts';
 import { Button } from './controls.tsx';
@@ -69,15 +69,23 @@ export function KeptSection({
         )}
       </output>
       {asking && (
-        <AskBeforeDeleting
-          rides={rides}
+        <Question
+          title={say('sureTitle')}
+          text={say('sure', { rides })}
+          keep={say('keep')}
           onKeep={() => setAsking(false)}
-          onSave={() => tell(services.saveEverything())}
-          onDelete={() => {
-            setAsking(false);
-            tell(services.deleteEverything());
-          }}
-        />
+        >
+          <Button onClick={() => tell(services.saveEverything())}>{say('saveFirst')}</Button>
+          <Button
+            data-delete-sure
+            onClick={() => {
+              setAsking(false);
+              tell(services.deleteEverything());
+            }}
+          >
+            {say('removeSure')}
+          </Button>
+        </Question>
       )}
     </section>
   );
@@ -113,54 +121,23 @@ function TakeBack(props: {
         </>
       )}
       {changed !== null && (
-        <AskAboutChanged
-          onLeave={() => setChanged(null)}
-          onTake={() => {
-            setChanged(null);
-            props.tell(takeBack(changed, true));
-          }}
-        />
+        <Question
+          title={say('changedTitle')}
+          text={say('changedSure')}
+          keep={say('changedLeave')}
+          onKeep={() => setChanged(null)}
+        >
+          <Button
+            data-take-changed
+            onClick={() => {
+              setChanged(null);
+              props.tell(takeBack(changed, true));
+            }}
+          >
+            {say('changedTake')}
+          </Button>
+        </Question>
       )}
     </>
-  );
-}
-
-/** Nothing of such a file was taken; leaving it is the easy answer. */
-function AskAboutChanged(props: { readonly onLeave: () => void; readonly onTake: () => void }): JSX.Element {
-  return (
-    <Dialog title={say('changedTitle')} onClose={props.onLeave}>
-      <p>{say('changedSure')}</p>
-      <div class="buttons">
-        <Button strong autofocus onClick={props.onLeave}>
-          {say('changedLeave')}
-        </Button>
-        <Button data-take-changed onClick={props.onTake}>
-          {say('changedTake')}
-        </Button>
-      </div>
-    </Dialog>
-  );
-}
-
-/** Says what would go, and makes keeping the easy answer. */
-function AskBeforeDeleting(props: {
-  readonly rides: number;
-  readonly onKeep: () => void;
-  readonly onSave: () => void;
-  readonly onDelete: () => void;
-}): JSX.Element {
-  return (
-    <Dialog title={say('sureTitle')} onClose={props.onKeep}>
-      <p>{say('sure', { rides: props.rides })}</p>
-      <div class="buttons">
-        <Button strong autofocus onClick={props.onKeep}>
-          {say('keep')}
-        </Button>
-        <Button onClick={props.onSave}>{say('saveFirst')}</Button>
-        <Button data-delete-sure onClick={props.onDelete}>
-          {say('removeSure')}
-        </Button>
-      </div>
-    </Dialog>
   );
 }

@@ -11,6 +11,7 @@ import { levelEditor } from './levelEditor.ts';
 import { copyOf } from './fresh.ts';
 import { notKept, useFormat, useTold } from './say.ts';
 import { levelOfText } from './shareLink.ts';
+import { FactList } from './roadFacts.tsx';
 import type { BenchServices } from './services.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { words } from '../../words/words.ts';
@@ -125,14 +126,7 @@ function LevelFacts({ level, hash }: { readonly level: Level; readonly hash: str
   return (
     <>
       <Profile course={course} label={common('profile', { steepest: format.percent(steepest) })} />
-      <dl class="facts">
-        {facts.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={facts} />
     </>
   );
 }

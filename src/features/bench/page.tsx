@@ -11,7 +11,8 @@ import { Button } from '../../ui/controls.tsx';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Page } from '../../ui/page.ts';
-import { Dialog, Sheet } from '../../ui/parts.tsx';
+import { Sheet } from '../../ui/parts.tsx';
+import { Question } from '../../ui/question.tsx';
 import type { Send, State } from '../../state/store.ts';
 import { levelEditor, isUnsaved, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
@@ -108,18 +109,26 @@ function Part(props: {
   const shared = sharedText(rest);
   const opened = { ownLevels, services, send };
   const dialog = waiting !== null && draft !== null && (
-    <LeaveDialog
-      title={draft.history.present.title}
+    <Question
+      title={say('leave-title')}
+      text={say('leave-text', { title: draft.history.present.title })}
+      keep={say('leave-keep')}
       onKeep={() => {
         setWaiting(null);
         go('edit');
       }}
-      onDrop={() => {
-        setWaiting(null);
-        waiting();
-      }}
       onClose={() => setWaiting(null)}
-    />
+    >
+      <Button
+        data-drop-changes
+        onClick={() => {
+          setWaiting(null);
+          waiting();
+        }}
+      >
+        {say('leave-drop')}
+      </Button>
+    </Question>
   );
   if (shared !== null) return <OpenedLink {...opened} text={shared} onLeave={() => go('')} />;
   if (rest === 'road')
@@ -136,26 +145,5 @@ function Part(props: {
       />
       {dialog}
     </>
-  );
-}
-
-function LeaveDialog(props: {
-  readonly title: string;
-  readonly onKeep: () => void;
-  readonly onDrop: () => void;
-  readonly onClose: () => void;
-}): JSX.Element {
-  return (
-    <Dialog title={say('leave-title')} onClose={props.onClose}>
-      <p>{say('leave-text', { title: props.title })}</p>
-      <div class="buttons">
-        <Button strong autofocus onClick={props.onKeep}>
-          {say('leave-keep')}
-        </Button>
-        <Button data-drop-changes onClick={props.onDrop}>
-          {say('leave-drop')}
-        </Button>
-      </div>
-    </Dialog>
   );
 }

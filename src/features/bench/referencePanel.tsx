@@ -6,6 +6,7 @@ import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
 import { AS_RIDDEN } from './asRidden.ts';
+import { FactList } from './roadFacts.tsx';
 import { rolling } from './rolling.ts';
 import { useFormat } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
@@ -143,14 +144,7 @@ function Facts(props: {
   ];
   return (
     <>
-      <dl class="facts">
-        {facts.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={facts} />
       {list.length > 0 && (
         <details>
           <summary>{say('reference-list')}</summary>

@@ -46,3 +46,17 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
     </>
   );
 }
+
+/** Names and values beside each other. */
+export function FactList(props: { readonly facts: readonly (readonly [string, string])[] }): JSX.Element {
+  return (
+    <dl class="facts">
+      {props.facts.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -11,9 +11,8 @@ import type { Send, State } from '../../state/store.ts';
 import { Tick } from '../../ui/controls.tsx';
 import type { Page } from '../../ui/page.ts';
 import { PageLink, Sheet } from '../../ui/parts.tsx';
-import { Patch } from '../../ui/pictures/patch.tsx';
+import { PatchList } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { lessonName } from '../../words/common.ts';
 import { PlacePicture } from './placePicture.tsx';
 import { words } from '../../words/words.ts';
 import './children.css';
@@ -76,13 +75,7 @@ function Learnt({ state }: { readonly state: State }): JSX.Element {
       {lessons.length === 0 ? (
         <p>{say('nothingYet')}</p>
       ) : (
-        <ul class="play-patches">
-          {lessons.map((lesson, i) => (
-            <li key={lesson}>
-              <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
-            </li>
-          ))}
-        </ul>
+        <PatchList lessons={lessons} look="play-patches" />
       )}
     </section>
   );

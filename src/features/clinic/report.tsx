@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import { Button, Tick } from '../../ui/controls.tsx';
-import { Dialog } from '../../ui/parts.tsx';
+import { Question } from '../../ui/question.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
@@ -56,39 +56,24 @@ export function Report({
         <ReportSheet {...{ props, session, named }} />
       </section>
       {asking && (
-        <Sure
-          rides={rides.length}
+        <Question
+          title={say('report-sureTitle')}
+          text={say('report-sure', { rides: rides.length })}
+          keep={say('report-keep')}
           onKeep={() => setAsking(false)}
-          onSave={json}
-          onDelete={() => {
-            void onDeleteSession(session.plan.id);
-            onPlace('');
-          }}
-        />
+        >
+          <Button onClick={json}>{say('report-saveFirst')}</Button>
+          <Button
+            data-delete-sure
+            onClick={() => {
+              void onDeleteSession(session.plan.id);
+              onPlace('');
+            }}
+          >
+            {say('report-removeSure')}
+          </Button>
+        </Question>
       )}
     </div>
-  );
-}
-
-/** Says what would go, and makes keeping the easy answer. */
-function Sure(props: {
-  readonly rides: number;
-  readonly onKeep: () => void;
-  readonly onSave: () => void;
-  readonly onDelete: () => void;
-}): JSX.Element {
-  return (
-    <Dialog title={say('report-sureTitle')} onClose={props.onKeep}>
-      <p>{say('report-sure', { rides: props.rides })}</p>
-      <div class="buttons">
-        <Button strong autofocus onClick={props.onKeep}>
-          {say('report-keep')}
-        </Button>
-        <Button onClick={props.onSave}>{say('report-saveFirst')}</Button>
-        <Button data-delete-sure onClick={props.onDelete}>
-          {say('report-removeSure')}
-        </Button>
-      </div>
-    </Dialog>
   );
 }

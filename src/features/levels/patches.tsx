@@ -1,9 +1,8 @@
 /** The patches a child has collected: one for each lesson ridden to its end, however it went and however often. */
 import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
-import { Patch } from '../../ui/pictures/patch.tsx';
+import { PatchList } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
-import { lessonName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('levels');
@@ -14,13 +13,7 @@ export function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): 
   return (
     <section class="patch-row" aria-label={say('patches')}>
       <h3>{say('patches')}</h3>
-      <ul>
-        {lessons.map((lesson, i) => (
-          <li key={lesson}>
-            <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
-          </li>
-        ))}
-      </ul>
+      <PatchList lessons={lessons} />
     </section>
   );
 }

@@ -3,7 +3,7 @@
  * stands under a name of its own in the browser's simple store: no file, link, code or store writes there, and what
  * is deleted on this device is deleted with it. It is read afresh every time, because another tab may have stopped it.
  */
-import { OWN_PREFIX } from '../localBackup.ts';
+import { attemptOn, OWN_PREFIX } from '../localBackup.ts';
 import { readAgreement } from '../sharedKept.ts';
 import type { Agreement } from '../sharedTypes.ts';
 
@@ -20,14 +20,7 @@ export interface AgreementStore {
 /** Makes it over the simple store, which may be missing or throw; then an agreement lasts as long as this page. */
 export function createAgreementStore(simpleStore: () => globalThis.Storage | null): AgreementStore {
   let here: Agreement | null = null;
-  const attempt = <T>(fallback: T, work: (store: globalThis.Storage) => T): T => {
-    try {
-      const store = simpleStore();
-      return store === null ? fallback : work(store);
-    } catch {
-      return fallback;
-    }
-  };
+  const attempt = attemptOn(simpleStore);
   return {
     read: () =>
       attempt(null, (store) => readAgreement(JSON.parse(store.getItem(KEY) ?? 'null') as unknown)) ?? here,

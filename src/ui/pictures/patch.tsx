@@ -1,6 +1,7 @@
 /** A sewn patch for a lesson: its shape, its stitches and a small picture of what was learnt. */
 import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
+import { lessonName } from '../../words/common.ts';
 
 /** Lines of the picture on each patch, in a box of 64 by 64. */
 const PICTURES: Readonly<Partial<Record<Lesson, string>>> = {
@@ -61,5 +62,21 @@ export function Patch(props: {
       </svg>
       <figcaption>{name}</figcaption>
     </figure>
+  );
+}
+
+/** All patches of a child, each with the name of what was learnt. */
+export function PatchList(props: {
+  readonly lessons: readonly Lesson[];
+  readonly look?: string;
+}): JSX.Element {
+  return (
+    <ul class={props.look}>
+      {props.lessons.map((lesson, i) => (
+        <li key={lesson}>
+          <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
+        </li>
+      ))}
+    </ul>
   );
 }
