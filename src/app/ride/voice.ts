@@ -1,14 +1,18 @@
 /**
  * Cues in the voice of the device, for children who do not read yet and wish it. Only voices that live on the device
- * speak: others would send the words to somebody.
+ * speak: others would send the words to somebody. Where none of them speaks the language of the words, there is silence.
  */
+import { spokenLanguage } from '../../words/words.ts';
+
 interface Voice {
   /** Says a sentence; what is being said is broken off. */
   say(text: string): void;
   stop(): void;
 }
 
-const LANGUAGE = 'en';
+/** Some devices write `de_DE`. */
+const speaks = (tag: string, language: string): boolean =>
+  tag.toLowerCase().split(/[-_]/)[0] === language.toLowerCase().split('-')[0];
 
 /** A voice, or silence where the device has none of its own. */
 export function createVoice(device: SpeechSynthesis | undefined = globalThis.speechSynthesis): Voice {
@@ -16,7 +20,7 @@ export function createVoice(device: SpeechSynthesis | undefined = globalThis.spe
     say(text) {
       const voice = device
         ?.getVoices()
-        .find(({ localService, lang }) => localService && lang.toLowerCase().startsWith(LANGUAGE));
+        .find(({ localService, lang }) => localService && speaks(lang, spokenLanguage()));
       if (device === undefined || voice === undefined) return;
       const line = new SpeechSynthesisUtterance(text);
       line.voice = voice;
