@@ -46,4 +46,10 @@ describe('the voice of the device', () => {
     createVoice(device).say('Hepp');
     expect(said).toEqual([]);
   });
+
+  it('reads what somebody wrote in the language it was written in', () => {
+    const { device, said } = deviceWith(VOICES);
+    createVoice(device).say('Schau weit!', 'de');
+    expect(said.map(({ lang }) => lang)).toEqual(['de_AT']);
+  });
 });

@@ -65,6 +65,7 @@ const MEANINGS: Readonly<Record<string, string>> = {
   company: 'Others beside the road, never in the way.',
   who: 'Who it is.',
   needs: 'The kind of bike it is about; without it any bike will do.',
+  lang: 'The language of its title, sentence and remarks, such as de or pt-BR: for voices that read them aloud.',
   carries: 'What a child carries and tries not to spill; such a road is play and has no marks to pass.',
 };
 

@@ -350,9 +350,15 @@ class Session implements RideSession {
     const isFree = this.#isFreeToShift();
     if (isFree && remark !== null && remark !== this.#remarked) this.#ear?.mention(remark);
     this.#remarked = remark;
-    if (isFree && cue !== null && cue !== this.#cued && this.#isSpokenTo()) this.#voice.say(cue);
+    if (isFree && cue !== null && cue !== this.#cued && this.#isSpokenTo())
+      this.#voice.say(cue, this.#isOwnText(cue) ? this.#options.level.lang : undefined);
     this.#cued = cue;
     this.#views?.say(isFree ? cue : null, isFree ? remark : null);
+  }
+
+  /** Remarks somebody wrote are in the language of their level. */
+  #isOwnText(cue: string): boolean {
+    return this.#options.level.cues.some((one) => 'text' in one && one.text === cue);
   }
 
   #isSpokenTo(): boolean {

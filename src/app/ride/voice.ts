@@ -5,8 +5,8 @@
 import { spokenLanguage } from '../../words/words.ts';
 
 interface Voice {
-  /** Says a sentence; what is being said is broken off. */
-  say(text: string): void;
+  /** Says a sentence in a language (BCP 47), else in that of the page; what is being said is broken off. */
+  say(text: string, language?: string): void;
   stop(): void;
 }
 
@@ -17,10 +17,10 @@ const speaks = (tag: string, language: string): boolean =>
 /** A voice, or silence where the device has none of its own. */
 export function createVoice(device: SpeechSynthesis | undefined = globalThis.speechSynthesis): Voice {
   return {
-    say(text) {
+    say(text, language = spokenLanguage()) {
       const voice = device
         ?.getVoices()
-        .find(({ localService, lang }) => localService && speaks(lang, spokenLanguage()));
+        .find(({ localService, lang }) => localService && speaks(lang, language));
       if (device === undefined || voice === undefined) return;
       const line = new SpeechSynthesisUtterance(text);
       line.voice = voice;

@@ -109,6 +109,8 @@ export const levelSchema = z.strictObject({
   id: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/)),
   title: z.string().check(z.minLength(1), z.maxLength(80)),
   sentence: z.string().check(z.minLength(1), z.maxLength(240)),
+  /** The language its own words are written in (BCP 47); bundled levels need none, theirs are translated. */
+  lang: z.optional(z.string().check(z.regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8}){0,4}$/))),
   teaches: z.enum(LESSONS),
   audience: z.enum(['everyone', 'children']),
   /** The kind of bike it is about; absent where any will do. Riding it on another is allowed, and teaches less. */

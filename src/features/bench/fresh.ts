@@ -1,6 +1,6 @@
 /**
  * Levels to begin with, ids for new ones, and sensible first values for what is added to a road. Pure but for the
- * chance in an id.
+ * chance in an id and the language of the page.
  */
 import { BARE_ROAD, OWN_LEVEL } from '../../core/level/own.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
@@ -8,6 +8,7 @@ import { pieceLengthM } from '../../core/course/build.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LEVEL_SCHEMA, type Level } from '../../core/level/schema.ts';
 import { placeOfProblem } from './fields.ts';
+import { spokenLanguage } from '../../words/words.ts';
 import type { Selection } from './levelEditor.ts';
 
 /** Random ending of an id: enough that two helpers never make the same (letters). */
@@ -29,13 +30,14 @@ export function freshId(title: string): string {
   return slug === '' ? `level-${ending}` : `${slug}-${ending}`;
 }
 
-/** A new road to change. */
+/** A new road to change, with words in the language that is spoken now. */
 export function freshLevel(title: string, sentence: string): Level {
   return {
     schema: LEVEL_SCHEMA,
     id: freshId(title),
     title,
     sentence,
+    lang: spokenLanguage(),
     ...OWN_LEVEL,
     ...BARE_ROAD,
     pieces: [

@@ -183,8 +183,8 @@ function OwnCard(props: {
     <article class="level-card own-card" data-own-level={level.id}>
       <Profile course={course} />
       <div class="own-words">
-        <strong>{level.title}</strong>
-        <span>{level.sentence}</span>
+        <strong lang={level.lang}>{level.title}</strong>
+        <span lang={level.lang}>{level.sentence}</span>
         <span class="level-facts">
           {say('home-facts', { length: format.road(course.lengthM), steepest })}
         </span>

@@ -91,8 +91,8 @@ function Shown(props: OpenedProps & { readonly level: Level }): JSX.Element {
   };
   return (
     <section class="paper opened" data-opened="level">
-      <h2>{level.title}</h2>
-      <p>{level.sentence}</p>
+      <h2 lang={level.lang}>{level.title}</h2>
+      <p lang={level.lang}>{level.sentence}</p>
       <p class="quiet">{say('opened-intro')}</p>
       <LevelFacts level={level} hash={hash} />
       {same !== undefined && <p data-already>{say('opened-already', { title: same.title })}</p>}

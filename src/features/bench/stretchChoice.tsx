@@ -16,7 +16,7 @@ import { NumberField } from './numberField.tsx';
 import { namedLength, useFormat, useTold } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
-import { words } from '../../words/words.ts';
+import { spokenLanguage, words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { Button } from '../../ui/controls.tsx';
 
@@ -107,7 +107,7 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
     if (name === '') return tell(() => say('road-needsTitle'));
     tell(() => say('road-working'));
     const words = { title: name, sentence: sentence.trim() === '' ? say('road-sentence') : sentence.trim() };
-    const made = await services.cutRoad({ ...stretch, ...words, id: freshId(name) });
+    const made = await services.cutRoad({ ...stretch, ...words, lang: spokenLanguage(), id: freshId(name) });
     if (!made.ok) return tell(() => made.problems.map(sentenceIn(format)).join(' '));
     const recorded = road.timed ? await services.recordedOn(stretch) : null;
     const answer = await services.keep(made.level);

@@ -9,7 +9,7 @@ import { type Draft, levelEditor, isUnsaved } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { notKept, useFormat } from './say.ts';
-import { words } from '../../words/words.ts';
+import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
 
 const say = words('bench');
@@ -48,7 +48,7 @@ export function Toolbar(props: ToolbarProps): JSX.Element {
 
 function Names({ level }: { readonly level: Level }): JSX.Element {
   const set = (values: { readonly title?: string; readonly sentence?: string }, gesture: string): void =>
-    levelEditor.edit({ kind: 'set', values }, gesture);
+    levelEditor.edit({ kind: 'set', values: { ...values, lang: spokenLanguage() } }, gesture);
   return (
     <div class="bench-names">
       <label class="text-field">
@@ -57,6 +57,7 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
           type="text"
           maxLength={80}
           data-level-title
+          lang={level.lang}
           value={level.title}
           onInput={({ currentTarget }) => set({ title: currentTarget.value }, 'title')}
         />
@@ -66,6 +67,7 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
         <input
           type="text"
           maxLength={240}
+          lang={level.lang}
           value={level.sentence}
           onInput={({ currentTarget }) => set({ sentence: currentTarget.value }, 'sentence')}
         />

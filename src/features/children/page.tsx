@@ -59,8 +59,8 @@ function RoadCard({ level, done }: { readonly level: Level; readonly done: boole
     <a class="play-road" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
       <PlacePicture place={level.place ?? 'valley'} />
       <span class="play-road-words">
-        <strong>{level.title}</strong>
-        <span>{level.sentence}</span>
+        <strong lang={level.lang}>{level.title}</strong>
+        <span lang={level.lang}>{level.sentence}</span>
         {done && <span class="play-done">{say('done')}</span>}
       </span>
     </a>

@@ -49,7 +49,7 @@ function Ride(props: {
     return <>{say('join-unknownLevel', { level: ride.kind === 'bundled' ? ride.levelId : '' })}</>;
   return (
     <>
-      <bdi>{level.title}</bdi> · {format.road(courseOfLevel(level).lengthM)}
+      <bdi lang={level.lang}>{level.title}</bdi> · {format.road(courseOfLevel(level).lengthM)}
       {ride.kind === 'own' && ` · ${say('join-ownLevel')}`}
     </>
   );

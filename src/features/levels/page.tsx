@@ -125,9 +125,9 @@ function LevelCard(props: {
           {number}
         </span>
         {/* Whoever goes from level to level by ear hears the title first. */}
-        <strong>{level.title}</strong>
+        <strong lang={level.lang}>{level.title}</strong>
         <span class="lesson">{lessonName(level.teaches)}</span>
-        <span>{level.sentence}</span>
+        <span lang={level.lang}>{level.sentence}</span>
         <span class="level-facts">
           {say('length', { length: format.road(course.lengthM) })}
           {course.pitches.length > 0 && ` · ${say('pitches', { count: course.pitches.length })}`}

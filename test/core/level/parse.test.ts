@@ -78,6 +78,20 @@ describe('sound levels', () => {
     expect(parseLevelText(`\uFEFF${first.text}`).ok).toBe(true);
   });
 
+  it('say in which language their words are, as a tag of BCP 47, and are the same road for it', () => {
+    for (const lang of ['de', 'pt-BR', 'zh-Hant-TW']) {
+      const parsed = parseLevel({ ...first.level, lang });
+      expect(parsed.ok && [parsed.level.lang, levelHash(parsed.level)]).toEqual([
+        lang,
+        levelHash(first.level),
+      ]);
+    }
+    for (const lang of ['', 'deutsch bitte', '12', 'd']) {
+      const parsed = parseLevel({ ...first.level, lang });
+      expect(parsed.ok ? [] : parsed.problems.map(({ path }) => path), lang).toEqual(['lang']);
+    }
+  });
+
   it('the fingerprint looks at road and weights, not at title, words or seed', () => {
     const { level } = first;
     expect(levelHash({ ...level, title: 'Other', sentence: 'Other.', seed: 1, cues: [] })).toBe(

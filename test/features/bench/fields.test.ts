@@ -16,6 +16,7 @@ import {
   PIECE_KINDS,
   PLACED_LISTS,
 } from '../../../src/features/bench/fresh.ts';
+import { ENGLISH, speak } from '../../../src/words/words.ts';
 
 const edited = (level: Level, edit: Parameters<typeof applyEdit>[1]): Level =>
   applyEdit(startHistory(level), edit).present;
@@ -33,6 +34,13 @@ const selections = (level: Level): Selection[] =>
   (['pieces', ...PLACED_LISTS] as const).flatMap((list) =>
     level[list].map((_: unknown, index: number) => ({ list, index })),
   );
+
+it('a new level is marked with the language its words are in', () => {
+  speak('fr');
+  expect(freshLevel('Une côte', 'Passe plus facile.').lang).toBe('fr');
+  speak(ENGLISH);
+  expect(freshLevel('A hill', 'Shift.').lang).toBe(ENGLISH);
+});
 
 describe('what can be added', () => {
   it('makes a level that can be ridden at once', () => {
