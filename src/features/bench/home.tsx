@@ -15,7 +15,7 @@ import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { levelOfFile } from './levelFile.ts';
 import { namedLength, notKept, useFormat, useTold } from './say.ts';
-import { words } from '../../words/words.ts';
+import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
 
 const say = words('bench');
@@ -102,7 +102,11 @@ function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX
           ))}
         </select>
       </label>
-      <Button look="small-button" data-copy onClick={() => onOpen(copyOf(copied, copied.title), false)}>
+      <Button
+        look="small-button"
+        data-copy
+        onClick={() => onOpen({ ...copyOf(copied, copied.title), lang: spokenLanguage() }, false)}
+      >
         {say('home-copyButton')}
       </Button>
     </div>
