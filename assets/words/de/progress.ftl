@@ -6,9 +6,9 @@ road = Auf der Straße: was aufgezeichnete Fahrten zeigen
 empty = Hier ist noch keine Fahrt aufbewahrt. Fahr zuerst; danach steht deine Wertung hier.
 older =
     { $rides ->
-        [1] Eine Fahrt ist älter als die Beine im Spiel. Sie behält ihre Wertung; nachfahren oder mit neueren vergleichen lässt sie sich nicht.
-        [one] { $rides } Fahrt ist älter als die Beine im Spiel. Sie behält ihre Wertung; nachfahren oder mit neueren vergleichen lässt sie sich nicht.
-       *[other] { $rides } Fahrten sind älter als die Beine im Spiel. Sie behalten ihre Wertung; nachfahren oder mit neueren vergleichen lassen sie sich nicht.
+        [1] Eine Fahrt wurde gefahren, bevor sich die Beine im Spiel änderten. Sie behält ihre Wertung; nachfahren oder mit neueren vergleichen lässt sie sich nicht.
+        [one] { $rides } Fahrt wurde gefahren, bevor sich die Beine im Spiel änderten. Sie behält ihre Wertung; nachfahren oder mit neueren vergleichen lässt sie sich nicht.
+       *[other] { $rides } Fahrten wurden gefahren, bevor sich die Beine im Spiel änderten. Sie behalten ihre Wertung; nachfahren oder mit neueren vergleichen lassen sie sich nicht.
     }
 
 ## Check rides

@@ -7,9 +7,9 @@ empty = No ride is kept here yet. Ride first; your marks will be here afterwards
 # $rides (Number): from 1. The legs of the game: how it works out what a rider can do.
 older =
     { $rides ->
-        [1] One ride is older than the legs of the game. It keeps the marks it got; it cannot be ridden again or compared with newer ones.
-        [one] { $rides } ride is older than the legs of the game. It keeps the marks it got; it cannot be ridden again or compared with newer ones.
-       *[other] { $rides } rides are older than the legs of the game. They keep the marks they got; they cannot be ridden again or compared with newer ones.
+        [1] One ride was ridden before the legs of the game changed. It keeps the marks it got; it cannot be ridden again or compared with newer ones.
+        [one] { $rides } ride was ridden before the legs of the game changed. It keeps the marks it got; it cannot be ridden again or compared with newer ones.
+       *[other] { $rides } rides were ridden before the legs of the game changed. They keep the marks they got; they cannot be ridden again or compared with newer ones.
     }
 
 ## Check rides

@@ -7,8 +7,8 @@ empty = Aquí aún no hay ningún recorrido guardado. Pedalea primero; después 
 # $rides (Number): from 1. The legs of the game: how it works out what a rider can do.
 older =
     { $rides ->
-        [1] Un recorrido es anterior a las piernas actuales del juego. Conserva las notas que tuvo; no se puede recalcular ni comparar con los más nuevos.
-       *[other] { $rides } recorridos son anteriores a las piernas actuales del juego. Conservan las notas que tuvieron; no se pueden recalcular ni comparar con los más nuevos.
+        [1] Un recorrido se hizo antes de que cambiaran las piernas del juego. Conserva las notas que tuvo; no se puede recalcular ni comparar con los más nuevos.
+       *[other] { $rides } recorridos se hicieron antes de que cambiaran las piernas del juego. Conservan las notas que tuvieron; no se pueden recalcular ni comparar con los más nuevos.
     }
 
 ## Check rides

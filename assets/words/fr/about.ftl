@@ -25,7 +25,7 @@ care =
     Les freins, le casque et la loi de l’endroit où tu roules passent d’abord.
     Les enfants roulent avec un adulte responsable.
     Un vélo à assistance électrique démarre plus fort qu’on ne croit, met plus de temps à s’arrêter et est lourd à pousser. Pour l’âge, le casque et la vitesse, c’est la loi de l’endroit où tu roules qui décide.
-    Mal aux genoux ou à la poitrine : arrête-toi et demande à un médecin.
+    Mal aux genoux ou à la poitrine : arrête-toi et consulte un médecin.
     Ce que l’on peut changer comme pignons, plateaux et chaînes est limité par ce que les dérailleurs acceptent : demande à un mécanicien qualifié et lis les documents du fabricant.
     Garde les doigts loin d’une chaîne qui bouge.
     Suis ce que disent ta fédération, ton école ou ton moniteur diplômé.

@@ -195,14 +195,14 @@ reference-list = Tous les changements en liste
 ## À côté de ce qui a été roulé
 
 compare-title = À côté de ta sortie
-compare-times = Tu as mis { $rode } de { $from } à { $to }, pauses comprises ; le meilleur passage prend { $best }.
+compare-times = Tu as mis { $rode } de { $from } à { $to }, pauses comprises ; le meilleur passage prend { $best }.
 # $watts: told from the recorded ride. $theirs: of the rider of the best ride.
 compare-power =
     { $how ->
         [same] D’après les côtes, tu as roulé à environ { $watts } W, comme s’il n’y avait pas eu de vent. Le meilleur passage a la même puissance.
-        [other] D’après les côtes, tu as roulé à environ { $watts } W, comme s’il n’y avait pas eu de vent. Le meilleur passage a { $theirs } W : une part de l’écart vient de la puissance, pas des vitesses.
-        [helped] Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a { $theirs } W et l’aide réglée pour le vélo.
-       *[unknown] Il y avait trop peu de montée pour connaître ta puissance. Le meilleur passage a { $theirs } W : une part de l’écart peut venir de la puissance, pas des vitesses.
+        [other] D’après les côtes, tu as roulé à environ { $watts } W, comme s’il n’y avait pas eu de vent. Le meilleur passage a { $theirs } W : une part de l’écart vient de la puissance, pas du choix des vitesses.
+        [helped] Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a { $theirs } W et l’assistance réglée pour le vélo.
+       *[unknown] Il y avait trop peu de montée pour connaître ta puissance. Le meilleur passage a { $theirs } W : une part de l’écart peut venir de la puissance, pas du choix des vitesses.
     }
 compare-withCadence = Entre { $from } et { $to }, tu as roulé à { $rode } tr/min ; le modèle aurait été sur { $gear }, à { $cadence }.
 compare-withSpeed = Entre { $from } et { $to }, tu as roulé à { $rode } ; le modèle aurait été sur { $gear }, à { $speed }.

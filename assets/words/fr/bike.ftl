@@ -77,7 +77,7 @@ add = Ajouter un pignon
 remove = Enlever le pignon { $place }
 emptySprocket = Le pignon { $place } est vide. Écris ses dents, ou enlève-le.
 tyre = Pneu
-tyre-hint = La marque sur son flanc, comme 28-622.
+tyre-hint = L’inscription sur son flanc, comme 28-622.
 crank = Longueur des manivelles
 crank-hint = En mm, gravée à l’intérieur, comme 170.
 crank-wrong = Écris la longueur des manivelles en mm, de 90 à 200, par exemple 170.
@@ -105,7 +105,7 @@ problem-sprocket-twice = Un nombre est écrit deux fois. Dans une cassette, tous
 problem-sprockets-order = Les pignons sont dans le désordre. Écris-les du plus petit au plus grand.
 problem-sprocket-count = Dis combien il y a de pignons, de { $least } à { $most }.
 problem-too-narrow = { $count } pignons n’entrent pas entre { $leastTeeth } et { $mostTeeth } dents. Écris-les un par un, ou moins.
-problem-tyre-unreadable = Écris la marque ISO du flanc du pneu, par exemple 28-622 ou 47-406.
+problem-tyre-unreadable = Écris l’inscription ISO du flanc du pneu, par exemple 28-622 ou 47-406.
 problem-tyre-size = { $tyreWidthMm }-{ $beadSeatMm } n’est pas un pneu de vélo. Le premier nombre est la largeur (18 à 125 mm), le second la jante (200 à 700 mm).
 
 ## Le cycliste

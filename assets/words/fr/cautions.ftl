@@ -6,7 +6,7 @@ short =
     Sur un vrai vélo, entraîne-toi d’abord dans un endroit calme, plat et fermé à la circulation.
     Les yeux sur la route, pas sur la chaîne. Les freins, le casque et la loi de l’endroit où tu roules passent d’abord.
     Les enfants roulent avec un adulte responsable.
-    Mal aux genoux ou à la poitrine : arrête-toi, et demande à un médecin.
+    Mal aux genoux ou à la poitrine : arrête-toi, et consulte un médecin.
 accept = Rouler
 more = Prudence
 all = Tout lire
@@ -14,10 +14,10 @@ motor =
     Il démarre plus fort qu’on ne croit : appuie doucement au début, un doigt sur le frein.
     Il est lourd : il met plus de temps à s’arrêter, et il est dur à pousser et à soulever.
     Ne touche ni au moteur ni à la batterie ; si quelque chose ne va pas, c’est l’affaire d’un mécanicien.
-    À partir de quel âge, avec quel casque et à quelle vitesse on peut rouler change d’un endroit à l’autre : la loi de l’endroit où tu roules passe d’abord.
+    L’âge minimal, le casque à porter et la vitesse permise varient d’un endroit à l’autre : la loi de l’endroit où tu roules passe d’abord.
 motorWheel = Une roue entraînée par un moteur dérape plus tôt sur sol mouillé, sur le gravier et dans les virages, surtout la roue avant : là, appuie doucement.
 motorPlaces = Ce que disent certains endroits
-motorPlacesHint = Vu une fois, et les lois changent. Demande ce qui vaut aujourd’hui là où tu roules. Ici, les vélos roulent comme le dit la norme européenne.
+motorPlacesHint = Lu une fois, et les lois changent. Demande ce qui vaut aujourd’hui là où tu roules. Ici, les vélos roulent comme le veut la norme européenne.
 motorReported = rapporté, non vérifié dans le texte de loi
 motorRule =
     { $place ->

@@ -1,8 +1,8 @@
 ### La bande après un passage : quatre pistes le long de la route, ce qui est lu dessous, et ses tableaux.
 
 title = Le passage le long de la route
-desc = Quatre pistes sur { $length } de route : hauteur et pente, vitesse, cadence avec sa plage, pression sur les pédales ; { shifts }.
-descClosed = Quatre pistes sur { $length } de route : hauteur et pente, vitesse, cadence avec sa plage, pression sur les pédales.
+desc = Quatre pistes sur { $length } de route : hauteur et pente, vitesse engagée, cadence avec sa plage, pression sur les pédales ; { shifts }.
+descClosed = Quatre pistes sur { $length } de route : hauteur et pente, vitesse engagée, cadence avec sa plage, pression sur les pédales.
 shifts =
     { $shifts ->
         [0] aucun changement

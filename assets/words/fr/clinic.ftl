@@ -188,7 +188,7 @@ tabs-label = Séance
 tablets-intro = Avec plusieurs appareils, chacun roule de son côté. Rien n’a besoin d’un réseau.
 
 tablets-out-title = Distribuer le plan
-tablets-out-hint = D’autres appareils le prennent par code, lien ou fichier.
+tablets-out-hint = D’autres appareils le reçoivent par code, lien ou fichier.
 
 tablets-back-title = Rendre les passages
 tablets-back-hint = Les passages faits sur cet appareil, pour qui encadre.
@@ -338,8 +338,8 @@ picture-wrong-mixed =
            *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard
         }
        *[other] { $all ->
-            [one] Raidillon { $pitch } : parfois trop tôt, parfois trop tard
-           *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard, dont { $both } les deux
+            [one] Raidillon { $pitch } : parfois trop tôt, parfois trop tard
+           *[other] Raidillon { $pitch } : sur { $all } cyclistes, { $early } trop tôt et { $late } trop tard, dont { $both } les deux
         }
     }
 picture-right = Aucun raidillon n’a été pris trop tôt ou trop tard
@@ -360,7 +360,7 @@ picture-noPitch = Sur cette route, aucun raidillon ne demande de changer
 picture-noLines = Ces passages sont venus sans leurs tracés ; seules les notes peuvent être montrées.
 picture-ownRoads = Chacun a roulé sur sa propre route : il n’y a pas de tracé commun.
 
-picture-tracks-development = Vitesse
+picture-tracks-development = Braquet
 picture-tracks-cadenceRpm = Cadence
 
 picture-legend-best = meilleur passage prêt
@@ -449,7 +449,7 @@ picture-answer-noHill = Ici, aucune côte ne demandait de changer
 
 picture-answer-where-late =
     { $all ->
-        [1] Côte { $hill } : changé trop tard
+        [1] Côte { $hill } : changé trop tard
        *[other] { $count ->
             [one] Côte { $hill } : { $count } sur { $all } a changé trop tard
            *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tard
@@ -457,7 +457,7 @@ picture-answer-where-late =
     }
 picture-answer-where-early =
     { $all ->
-        [1] Côte { $hill } : changé trop tôt
+        [1] Côte { $hill } : changé trop tôt
        *[other] { $count ->
             [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt
            *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt
@@ -465,7 +465,7 @@ picture-answer-where-early =
     }
 picture-answer-where-mixed =
     { $all ->
-        [1] Côte { $hill } : changé trop tôt ou trop tard
+        [1] Côte { $hill } : changé trop tôt ou trop tard
        *[other] { $count ->
             [one] Côte { $hill } : { $count } sur { $all } a changé trop tôt ou trop tard
            *[other] Côte { $hill } : { $count } sur { $all } ont changé trop tôt ou trop tard

@@ -17,7 +17,7 @@ one-at-a-time = Un cran à la fois.
 rest-on-the-way-up =
     { $gears ->
         [hub] { $motor ->
-            [pulls] Le reste en montant : relâche à chaque fois, et attends un souffle.
+            [pulls] Le reste en montant : relâche à chaque fois, le temps d’un souffle.
            *[none] Le reste en montant : relâche la pression à chaque fois.
         }
        *[sprockets] { $motor ->
@@ -27,7 +27,7 @@ rest-on-the-way-up =
     }
 harder-again = Le sommet est passé : plus dur à nouveau.
 hold-rhythm = Garde le même rythme de jambes.
-ride-over = Petite bosse : garde ta vitesse et passe par-dessus.
+ride-over = Petite bosse : passe par-dessus sans changer.
 small-ring =
     { $gears ->
         [hub] Une vitesse plus facile, maintenant, sur le plat.

@@ -195,15 +195,15 @@ guess-differedKind = Difficile à sentir en roulant. La bande montre où.
 guess-noPitch = Sur cette route, aucun raidillon n’était assez raide pour demander de changer.
 guess-where =
     { $own ->
-        [never] Tu as gardé ta vitesse
+        [never] Tu n’as pas changé de vitesse
         [at] Tu as commencé à passer plus facile juste au pied
         [after] Tu as commencé à passer plus facile { $ownMetres } après le pied
        *[before] Tu as commencé à passer plus facile { $ownMetres } avant le pied
     } ; { $best ->
-        [never] le meilleur passage n’a pas changé du tout.
-        [at] le meilleur passage a changé juste au pied.
-        [after] le meilleur passage a changé { $bestMetres } après le pied.
-       *[before] le meilleur passage a changé { $bestMetres } avant le pied.
+        [never] le meilleur passage n’a pas changé de vitesse.
+        [at] le meilleur passage a changé de vitesse juste au pied.
+        [after] le meilleur passage a changé de vitesse { $bestMetres } après le pied.
+       *[before] le meilleur passage a changé de vitesse { $bestMetres } avant le pied.
     }
 guess-stepsBefore =
     { $made ->
@@ -260,8 +260,8 @@ change-late-pitch =
 change-stayed = Dans { pitch }, tu as gardé une vitesse trop dure. { advice }
 change-early-pitch =
     { $how ->
-        [slightly] Pour { pitch }, tu as changé un peu tôt. Garde ta vitesse, et passe plus facile { aim }.
-       *[clearly] Pour { pitch }, tu as changé trop tôt. Garde ta vitesse, et passe plus facile { aim }.
+        [slightly] Pour { pitch }, tu as changé un peu tôt. Reste sur ta vitesse, et passe plus facile { aim }.
+       *[clearly] Pour { pitch }, tu as changé trop tôt. Reste sur ta vitesse, et passe plus facile { aim }.
     }
 change-few-steps =
     { $which ->
@@ -321,9 +321,9 @@ card-worst = Jambes les plus lentes
 card-worstPair = { $own } tr/min (meilleur : { $best })
 card-bestDoes =
     { $which ->
-        [all] Avec ta vitesse, le meilleur passage prend { gears } plus facile, le tout avant le pied, en commençant { near }.
-        [none] Avec ta vitesse, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
-       *[some] Avec ta vitesse, le meilleur passage prend { gears } plus facile, dont { $before ->
+        [all] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, le tout avant le pied, en commençant { near }.
+        [none] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
+       *[some] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, dont { $before ->
             [1] un
             [2] deux
             [3] trois
@@ -337,7 +337,7 @@ card-bestDoes =
            *[other] { $before }
         } avant le pied, en commençant { near }.
     }
-card-bestStays = Avec ta vitesse et ton allure, le meilleur passage ne changerait pas ici.
+card-bestStays = À ton allure, le meilleur passage resterait ici sur ta vitesse.
 card-asksNothing = À ton allure, ça passe aussi sans changer.
 card-footDown = Ici, tu as mis pied à terre.
 card-timing =
@@ -353,7 +353,7 @@ card-tendency =
        *[about-right] Au bon moment
     }
 card-watch = Revoir ce raidillon
-card-picture = Où les deux passages ont changé dans { pitch }
+card-picture = Où les deux passages ont changé de vitesse dans { pitch }
 card-pictureDesc = La route vue de côté. Au-dessus tes changements, en dessous ceux du meilleur passage.
 card-table = Changements dans ce raidillon
 card-who = Qui
@@ -413,7 +413,7 @@ better-coasted-hub = appuie de nouveau dès que le moyeu a pris sa vitesse.
 why-overloaded-pitch = { pitch-begins } a pesé sur tes jambes : tu as perdu { $percent } de ce que fait gagner le bon moment.
 better-overloaded-pitch = commence à changer avant le pied.
 why-early-pitch = Tu as changé trop tôt pour { pitch } : tu as perdu { $percent } de ce que fait gagner le bon moment.
-better-early-pitch = garde ta vitesse un peu plus longtemps.
+better-early-pitch = reste un peu plus longtemps sur ta vitesse.
 why-foot-down-pitch = Tu as mis pied à terre dans { pitch }.
 better-foot-down-pitch = prends une vitesse facile avant que ce soit raide.
 why-heavy-shift =

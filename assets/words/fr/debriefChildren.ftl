@@ -128,10 +128,10 @@ guess-where =
         [after] Tu as changé { $ownMetres } après le début de la côte.
        *[before] Tu as changé { $ownMetres } avant le début de la côte.
     } { $best ->
-        [never] Le meilleur passage n’a pas changé.
-        [at] Le meilleur passage a changé juste au début de la côte.
-        [after] Le meilleur passage a changé { $bestMetres } après le début.
-       *[before] Le meilleur passage a changé { $bestMetres } avant le début.
+        [never] Le meilleur passage n’a pas changé de vitesse.
+        [at] Le meilleur passage l’a fait juste au début de la côte.
+        [after] Le meilleur passage l’a fait { $bestMetres } après le début.
+       *[before] Le meilleur passage l’a fait { $bestMetres } avant le début.
     }
 guess-stepsBefore =
     { $made ->
@@ -221,22 +221,22 @@ change-foot-down = La vitesse était trop dure dans { pitch }. { advice }
 change-ease =
     { $heavy ->
         [0] Appuie un peu plus doucement quand tu changes.
-       *[other] Tu as appuyé fort dans { heavy-shifts }. Appuie doucement, puis change.
+       *[other] Tu as appuyé fort pendant { heavy-shifts }. Appuie doucement, puis change.
     }
 change-ease-hub =
     { $heavy ->
         [0] Arrête d’appuyer un instant quand tu changes.
-       *[other] Tu as appuyé dans { heavy-shifts }. Arrête d’appuyer, change, appuie de nouveau.
+       *[other] Tu as appuyé pendant { heavy-shifts }. Arrête d’appuyer, change, appuie de nouveau.
     }
 change-ease-motor =
     { $heavy ->
         [0] Attends un peu que le moteur s’arrête, puis change.
-       *[other] Le moteur tirait dans { heavy-shifts }. Pieds légers, attends, change.
+       *[other] Le moteur tirait pendant { heavy-shifts }. Pieds légers, attends, change.
     }
 change-ease-motor-hub =
     { $heavy ->
         [0] Attends un peu que le moteur s’arrête, puis change.
-       *[other] Le moteur tirait dans { heavy-shifts }. Arrête d’appuyer, attends, change.
+       *[other] Le moteur tirait pendant { heavy-shifts }. Arrête d’appuyer, attends, change.
     }
 change-stood-still = Tes jambes ne bougeaient pas pendant le changement. Fais-les tourner sans forcer.
 change-coasted = Tes jambes n’ont rien fait pendant { seconds } à partir de { $place }. Fais-les tourner.
@@ -269,8 +269,8 @@ next-easier-level = D’abord une route plus facile. Puis reviens ici.
 cards-title = Côte par côte
 card-needed = Crans qu’il te faut
 card-before = Les tiens avant la côte
-card-bestDoes = Avec ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
-card-bestStays = Avec ta vitesse, le meilleur passage ne changerait pas ici.
+card-bestDoes = Depuis ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
+card-bestStays = Le meilleur passage resterait ici sur ta vitesse.
 card-asksNothing = Ça passe aussi sans changer.
 card-footDown = Ici, tu as dû poser le pied.
 card-timing =
@@ -286,7 +286,7 @@ card-tendency =
        *[about-right] Au bon moment
     }
 card-watch = Revoir cette côte
-card-picture = Où les deux passages ont changé dans { pitch }
+card-picture = Où les deux passages ont changé de vitesse dans { pitch }
 card-table = Changements dans cette côte
 
 ## Les notes
@@ -301,11 +301,11 @@ noMark-foresight = Il n’y avait pas de côte raide pour toi.
 noMark-easing = Tu n’as pas changé du tout.
 noMark-chainLine = Il n’y avait rien à regarder ici.
 noMark-economy = Il n’y avait rien à compter.
-hold-weakest = Au plus { $most } : ta note « { mark } » est encore basse.
+hold-weakest = Tu as { $most } au plus : ta note « { mark } » est basse.
 hold-pace = Tu as roulé lentement. Il ne te reste que { $share }.
 hold-tooSlow = Tu as roulé si lentement que cela ne compte pas.
-hold-lessonMissing = Il te faut { $atLeast } pour « { mark } » afin de réussir.
-hold-markMissing = Il te faut aussi { $atLeast } pour « { mark } ».
+hold-lessonMissing = Pour réussir, il te faut { $atLeast } à « { mark } ».
+hold-markMissing = Il te faut aussi { $atLeast } à « { mark } ».
 level-strong = super
 level-good = bien
 level-onTheWay = ça vient
@@ -348,7 +348,7 @@ why-many-shifts =
            *[other] que { $needed }
         }.
     }
-better-many-shifts = passe les petites bosses sans changer.
+better-many-shifts = roule sur les petites bosses sans changer.
 why-undone = Tu as changé à { $from }, puis remis la vitesse d’avant.
 better-undone = garde un peu chaque nouvelle vitesse.
 

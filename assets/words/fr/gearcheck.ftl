@@ -164,7 +164,7 @@ also-near =
 others = Ce que d’autres pièces changeraient
 others-hint = La même personne, la même route, un passage avec chaque vélo. D’abord ceux qui montent sans marcher, puis la minute la plus dure, puis le passage le plus raide, puis le temps dans la plage. Ensuite, à part, les pièces pour lesquelles il faut d’abord demander.
 # Above parts that pass a limit of the derailleurs.
-askFirst = Demande d’abord en atelier : ces pièces dépassent ce que prennent d’habitude des dérailleurs comme les tiens
+askFirst = Demande d’abord en atelier : ces pièces dépassent ce que prennent d’habitude des dérailleurs comme les tiens
 others-trying =
     { $count ->
         [0] Rien d’essayé jusqu’ici…

@@ -64,6 +64,6 @@ health-recordings-lost =
 
 ## Un passage interrompu
 
-unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui est fait, ou laisse-le partir.
+unfinished-olderLegs = Depuis ce passage, les jambes du jeu ont changé : il ne peut pas continuer. Garde ce qui est fait, ou efface-le.
 unfinished-kept = Ce qui est fait est gardé. Tu le trouves dans Progrès, sans notes.
 unfinished-notKept = Impossible de le garder pour le moment. Il reste ici ; réessaie.

@@ -31,8 +31,8 @@ cue-home-by-lamplight-5 = Dernière côte. La porte est ouverte !
 title-over-the-roots = Par-dessus les racines
 sentence-over-the-roots = Quatre bosses dans la forêt. Fais sourire tes jambes.
 cue-over-the-roots-1 = Regarde le visage. Fais-le sourire.
-cue-over-the-roots-2 = Il souffle ? Passe plus facile.
-cue-over-the-roots-3 = Il mouline ? Passe plus dur.
+cue-over-the-roots-2 = Le visage souffle ? Passe plus facile.
+cue-over-the-roots-3 = Ça mouline ? Passe plus dur.
 cue-over-the-roots-4 = Dernière bosse. Plus facile avant qu’elle commence !
 
 ## De la neige là-haut (pour les enfants)

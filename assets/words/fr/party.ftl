@@ -30,15 +30,15 @@ learnt = Tu as appris : { $lesson }.
 ## Quoi faire la prochaine fois
 
 tip-jolts = La prochaine fois : change avant que ça monte, pieds légers.
-tip-grinding = La prochaine fois : il souffle ? Passe plus facile, et plus tôt.
-tip-whirring = La prochaine fois : il mouline ? Passe plus dur.
+tip-grinding = La prochaine fois : le visage souffle ? Passe plus facile, et plus tôt.
+tip-whirring = La prochaine fois : ça mouline ? Passe plus dur.
 tip-none = Tout en douceur ! Le hérisson est un peu triste.
 
 ## Boutons
 
 again = Encore une fois
 next = Ensuite : { $level }
-takeOver = Changez : c’est à l’autre de rouler
+takeOver = Changez de place : à l’autre de rouler
 roads = Toutes les routes
 grownUps = Pour les adultes : le passage en détail
 

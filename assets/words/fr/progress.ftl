@@ -6,8 +6,8 @@ road = Sur la route : ce que montrent des sorties enregistrées
 empty = Aucun passage n’est encore gardé ici. Roule d’abord ; tes notes seront ici ensuite.
 older =
     { $rides ->
-        [one] { $rides } passage est plus ancien que les jambes du jeu. Il garde ses notes ; il ne peut plus être rejoué ni comparé à de plus récents.
-       *[other] { $rides } passages sont plus anciens que les jambes du jeu. Ils gardent leurs notes ; ils ne peuvent plus être rejoués ni comparés à de plus récents.
+        [one] { $rides } passage a été fait avant que les jambes du jeu changent. Il garde ses notes ; il ne peut plus être rejoué ni comparé à de plus récents.
+       *[other] { $rides } passages ont été faits avant que les jambes du jeu changent. Ils gardent leurs notes ; ils ne peuvent plus être rejoués ni comparés à de plus récents.
     }
 
 ## Les passages témoins
@@ -15,9 +15,9 @@ older =
 check-title = Passages témoins
 check-what = Un passage témoin est une route que tu n’as jamais vue, sans aucune aide. Fais-en un avant de t’entraîner et un autre jour un deuxième. Jusqu’à trois par jour sont réunis : plus il y en a, plus le changement qui se voit est petit.
 check-minutes = Avec ton vélo, il dure environ { $everyone } min, celui des enfants environ { $children } min.
-check-own-hub = Un moyeu se juge aussi aux lignes d’arrêt : ta route en a deux.
-check-own-crank-motor = Un moteur de pédalier tire aussi sur la chaîne : dans deux côtes de ta route, tu changes pendant qu’il tire.
-check-own-wheel-motor = À vive allure, le moteur n’aide plus : deux côtes de ta route arrivent à ce moment-là.
+check-own-hub = Un moyeu se juge aussi aux lignes d’arrêt : ta route en a deux.
+check-own-crank-motor = Un moteur de pédalier tire aussi sur la chaîne : dans deux côtes de ta route, tu changes pendant qu’il tire.
+check-own-wheel-motor = À vive allure, le moteur n’aide plus : deux côtes de ta route arrivent à ce moment-là.
 check-ride-everyone = Faire un passage témoin
 check-ride-children = Passage témoin pour enfants
 check-group = Vélo et route

@@ -57,14 +57,14 @@ ride-inBand = { $share } du temps pédalé dans ta plage.
 # $watts (String): a number.
 ride-power = D’après les côtes, tu roules à environ { $watts } W ; le meilleur passage à côté du tien a la même puissance.
 ride-powerUnknown = Il y avait trop peu de montée dans ta plage pour connaître ta puissance ; le meilleur passage a celle de ton cycliste d’ici.
-ride-powerHelped = Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a la puissance de ton cycliste d’ici et l’aide réglée pour le vélo.
+ride-powerHelped = Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a la puissance de ton cycliste d’ici et l’assistance réglée pour le vélo.
 ride-heights =
     { $late ->
         [0] La puissance montre que les altitudes sont à l’heure.
-        [one] Les altitudes avaient environ une seconde de retard ; c’est corrigé.
-       *[other] Les altitudes avaient environ { $late } secondes de retard ; c’est corrigé.
+        [one] Les altitudes avaient environ une seconde de retard ; c’est corrigé.
+       *[other] Les altitudes avaient environ { $late } secondes de retard ; c’est corrigé.
     }
-ride-heightsUnknown = Faute de puissance suffisante dans ce fichier, on ne peut pas dire si les altitudes sont en retard ; le ± en tient compte.
+ride-heightsUnknown = Faute de puissance suffisante dans ce fichier, on ne peut pas dire si les altitudes sont en retard ; le ± en tient compte.
 ride-noPitch = Aucun raidillon trouvé : la pente n’augmente jamais de trois points d’un coup.
 ride-keep = Garder les chiffres
 ride-kept = Gardé : les chiffres que tu vois ici et rien d’autre.

@@ -96,7 +96,7 @@ impossible-points =
     }
 unreadable-points = Points sans position lisible, laissés de côté : { $pointCount }.
 unreadable-elevations = Altitudes qui n’en sont pas, laissées de côté : { $pointCount }.
-unwritten-elevations = Points sans altitude, placés sur une ligne droite entre leurs voisins : { $pointCount }.
+unwritten-elevations = Points sans altitude, placés sur une ligne droite entre leurs voisins : { $pointCount }.
 elevation-spikes = Pics d’altitude isolés, laissés de côté : { $pointCount }.
 time-backwards = Par endroits, les heures reculent : rien n’est donc comparé avec elles. La route elle-même n’en a pas besoin.
 capped = Sur { $length }, la pente de la route dépasse { $limit } (jusqu’à { $steepest }) ; un niveau la limite à { $limit }.
@@ -109,8 +109,8 @@ holes-share = { $share } de la route est faite de trous franchis en ligne droite
 bridged = Sur { $share } de la route, les altitudes font des sauts qu’aucune route ne fait ; ils ont été comblés.
 jumps =
     { $jumpCount ->
-        [one] Les altitudes font un saut qu’aucune route ne fait, comme si l’appareil avait été réglé à neuf ; la route continue à l’altitude où elle arrivait.
-       *[other] Les altitudes font { $jumpCount } sauts qu’aucune route ne fait, comme si l’appareil avait été réglé à neuf ; la route continue à l’altitude où elle arrivait.
+        [one] Les altitudes font un saut qu’aucune route ne fait, comme si l’appareil avait été réglé de nouveau ; la route continue à l’altitude où elle arrivait.
+       *[other] Les altitudes font { $jumpCount } sauts qu’aucune route ne fait, comme si l’appareil avait été réglé de nouveau ; la route continue à l’altitude où elle arrivait.
     }
 noisy = D’un point à l’autre, les altitudes varient au hasard de { $noise } ; l’erreur sur les pentes peut être de { $points } (points de pourcentage), bien qu’elles soient moyennées sur { $width }.
 spikes = { $share } des altitudes sont des pics isolés ; ils ont été laissés de côté.

@@ -10,7 +10,7 @@ loadNewer = La prendre
 
 ## Les chemins qui partent d'ici, chacun avec une ligne dessous
 
-hint-children = Des petites côtes et un panier de pommes
+hint-children = De petites côtes et un panier de pommes
 levels = Tous les niveaux
 hint-levels = { $done } sur { $all } déjà faits
 bike = Mon vélo
@@ -38,4 +38,4 @@ unfinished-length =
     }
 unfinished-goOn = Reprendre ici
 unfinished-keep = Garder ce qui est fait
-unfinished-letGo = Le laisser partir
+unfinished-letGo = L’effacer

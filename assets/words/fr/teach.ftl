@@ -179,7 +179,7 @@ lines-adults-question =
 lines-adults-drill = Dans un endroit calme, plat et fermé à la circulation, tous dans le même sens. Les fiches disent comment l’installer et rester en sécurité.
 lines-adults-watch =
     Des jambes qui s’arrêtent avant le clic, des clics déjà dans la pente, des yeux sur la chaîne.
-    Quelqu’un peine : deux crans plus facile, et le même tour encore. Une douleur : on s’arrête.
+    Quelqu’un peine : deux crans plus facile, et le même tour encore. Une douleur : on s’arrête.
 lines-adults-end =
     Chacun dit une chose qu’il fera avant la prochaine côte.
     La prochaine fois : le même tour, avec le clic un peu plus tôt ou plus tard.

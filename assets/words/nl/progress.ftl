@@ -7,8 +7,8 @@ empty = Hier is nog geen rit bewaard. Rijd eerst; daarna staan hier je punten.
 # $rides (Number): vanaf 1. De benen van het spel: hoe het uitrekent wat een fietser kan.
 older =
     { $rides ->
-        [1] Eén rit is ouder dan de benen van het spel. Hij houdt de punten die hij kreeg; hij kan niet opnieuw worden gereden of met nieuwere worden vergeleken.
-       *[other] { $rides } ritten zijn ouder dan de benen van het spel. Ze houden de punten die ze kregen; ze kunnen niet opnieuw worden gereden of met nieuwere worden vergeleken.
+        [1] Eén rit is gereden voordat de benen van het spel veranderden. Hij houdt de punten die hij kreeg; hij kan niet opnieuw worden gereden of met nieuwere worden vergeleken.
+       *[other] { $rides } ritten zijn gereden voordat de benen van het spel veranderden. Ze houden de punten die ze kregen; ze kunnen niet opnieuw worden gereden of met nieuwere worden vergeleken.
     }
 
 ## Toetsritten

@@ -71,7 +71,7 @@ describe('a kept ride of the first version', () => {
     showProgress(store.state());
     const [said, ...more] = root.querySelectorAll('[data-older]');
     expect(more).toEqual([]);
-    expect(said?.textContent).toContain('2 rides are older than the legs of the game');
+    expect(said?.textContent).toContain('2 rides were ridden before the legs of the game changed');
     expect(said?.textContent).toContain('keep the marks they got');
     expect(root.textContent).toContain('No check ride yet');
   });
