@@ -60,8 +60,8 @@ export const KeptNotice = createContext<string | null>(null);
 
 /** A page below the start page: way back, title, a line, and its content on the ground. */
 export function Sheet(props: {
-  readonly title: string;
-  readonly intro?: string;
+  readonly title: ComponentChildren;
+  readonly intro?: ComponentChildren;
   readonly children: ComponentChildren;
 }): JSX.Element {
   const back = useContext(BackWay) ?? { href: hashOf({ view: 'start', rest: '' }), word: common('nav-home') };

@@ -26,11 +26,11 @@ export function riderName(id: string): string {
 /** What a level teaches, by its code. */
 export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${lesson}`);
 
-/** What a level says: a bundled or made one in the language that is spoken now, an own one as it was written. */
+/** What a level says: a bundled or made one in the language that is spoken now, an own one as it was written, with the language it is in. */
 export function levelWords(
-  own: Pick<Level, 'id' | 'title' | 'sentence'>,
+  own: Pick<Level, 'id' | 'title' | 'sentence' | 'lang'>,
   bundled: readonly Level[],
-): Pick<Level, 'title' | 'sentence'> {
+): Pick<Level, 'title' | 'sentence' | 'lang'> {
   const made = /^(check|free)-ride/.exec(own.id)?.[1] as 'check' | 'free' | undefined;
   if (made !== undefined) return { title: names(`lesson-${made}`), sentence: names(`sentence-${made}`) };
   return bundled.find(({ id }) => id === own.id) ?? own;

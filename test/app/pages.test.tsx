@@ -1,7 +1,7 @@
 /** The pages as a document: what is on them, what their buttons send, that every choice can be reached and has a name. */
 import { render } from 'preact';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { CUES, LESSONS } from '../../src/core/level/schema.ts';
+import { CUES, type Level, LESSONS } from '../../src/core/level/schema.ts';
 import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
 import { App } from '../../src/app/app.tsx';
 import { PAGES, preloadAllPages } from '../../src/app/pageTable.ts';
@@ -10,6 +10,7 @@ import { profilePaths } from '../../src/ui/pictures/profile.tsx';
 import { jointBetween } from '../../src/ui/pictures/rider.tsx';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import type { Services } from '../../src/app/services.ts';
+import type { Recording } from '../../src/core/ride/recording.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
@@ -37,6 +38,18 @@ const services: Services = {
 
 const root = rootForTests();
 let state: State;
+
+const keptRide = (levelId: string, atMs: number): State['results'][number] => ({
+  id: `${levelId}-${atMs}`,
+  atMs,
+  levelId,
+  levelTitle: 'A level',
+  kind: 'ride',
+  bikeId: 'kids-20-1x7',
+  total: 12,
+  marks: { cadence: 12, foresight: 0, easing: null, chainLine: null, economy: null },
+  passed: false,
+});
 
 function send(action: Action): void {
   state = reduce(state, action);
@@ -142,18 +155,6 @@ describe('bike and rider', () => {
 
 describe('patches', () => {
   const child = { ...level, id: 'small-hill', audience: 'children' as const, teaches: 'easing' as const };
-  const result = (levelId: string, atMs: number): State['results'][number] => ({
-    id: `${levelId}-${atMs}`,
-    atMs,
-    levelId,
-    levelTitle: 'A level',
-    kind: 'ride',
-    bikeId: 'kids-20-1x7',
-    total: 12,
-    marks: { cadence: 12, foresight: 0, easing: null, chainLine: null, economy: null },
-    passed: false,
-  });
-
   it('are earned once for a lesson of a children’s level, however well it was ridden', () => {
     state = { ...state, levels: [level, child] };
     go('levels');
@@ -161,7 +162,7 @@ describe('patches', () => {
     send({
       kind: 'results',
       unmarked: [],
-      results: [result(child.id, 2), result(child.id, 1), result(level.id, 3)],
+      results: [keptRide(child.id, 2), keptRide(child.id, 1), keptRide(level.id, 3)],
     });
     expect(all('[data-patch]').map((one) => one.dataset['patch'])).toEqual(['easing']);
     expect(all('.patch figcaption')[0]?.textContent).toBe(lessonName('easing'));
@@ -221,6 +222,49 @@ describe('the levels', () => {
     expect(common('health-not-fetched')).toContain('your own levels are not shown');
     send({ kind: 'keeping', code: null });
     expect(root.querySelector('[role="note"]')).toBeNull();
+  });
+});
+
+describe('a level that somebody made', () => {
+  it('has its words in its own language wherever they stand alone', () => {
+    const lang = 'nds';
+    const own: Level = {
+      ...level,
+      id: 'own-hill',
+      title: 'De lütte Barg',
+      sentence: 'Schalt, eh dat piel geiht.',
+      lang,
+    };
+    send({ kind: 'own-levels', levels: [own] });
+    const trace = { samples: [], events: [], beforePitch: [] };
+    const recording = { checkpoints: ['0'], bike: state.settings.bike, rider: state.settings.rider };
+    const seen: Record<string, number> = {};
+    const look = (where: string): void => {
+      const alone = all('*').filter(
+        (one) => one.childElementCount === 0 && [own.title, own.sentence].includes(one.textContent),
+      );
+      seen[where] = alone.length;
+      for (const one of alone)
+        expect([where, one.closest('[lang]')?.getAttribute('lang')]).toEqual([where, lang]);
+    };
+    go('levels');
+    look('levels');
+    send({ kind: 'ask-ride', levelId: own.id });
+    send({ kind: 'accept-cautions' });
+    look('ride');
+    send({
+      kind: 'ride-finished',
+      result: { level: own, rest: own.id, recording: recording as unknown as Recording, trace },
+    });
+    look('debrief');
+    send({
+      kind: 'results',
+      results: [{ ...keptRide(own.id, 1), levelTitle: own.title }],
+      unmarked: [{ ...keptRide(own.id, 2), levelTitle: own.title, standing: 'to-mark' }],
+    });
+    go('progress');
+    look('progress');
+    expect(seen).toEqual({ levels: 2, ride: 1, debrief: 1, progress: 2 });
   });
 });
 

@@ -350,10 +350,10 @@ class Session implements RideSession {
     const isFree = this.#isFreeToShift();
     if (isFree && remark !== null && remark !== this.#remarked) this.#ear?.mention(remark);
     this.#remarked = remark;
-    if (isFree && cue !== null && cue !== this.#cued && this.#isSpokenTo())
-      this.#voice.say(cue, this.#isOwnText(cue) ? this.#options.level.lang : undefined);
+    const lang = cue !== null && this.#isOwnText(cue) ? this.#options.level.lang : undefined;
+    if (isFree && cue !== null && cue !== this.#cued && this.#isSpokenTo()) this.#voice.say(cue, lang);
     this.#cued = cue;
-    this.#views?.say(isFree ? cue : null, isFree ? remark : null);
+    this.#views?.say(isFree ? cue : null, isFree ? remark : null, lang);
   }
 
   /** Remarks somebody wrote are in the language of their level. */

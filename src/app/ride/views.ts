@@ -63,7 +63,8 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
 export interface RideViews {
   frame(frame: RideFrame): void;
   events(events: readonly RideEvent[]): void;
-  say(cue: string | null, remark: string | null): void;
+  /** `cueLang`: what the cue is written in (BCP 47), where that is not the language of the page. */
+  say(cue: string | null, remark: string | null, cueLang?: string): void;
   /** So many apples have hopped out of the basket since the start. */
   spill(count: number): void;
   readonly help: HudHelp;
@@ -140,8 +141,8 @@ export function buildViews(options: ViewOptions): RideViews {
       picture.applyEvents(events);
       hud.applyEvents(events);
     },
-    say(cue, remark) {
-      hud.setCue(cue);
+    say(cue, remark, cueLang) {
+      hud.setCue(cue, cueLang);
       hud.setRemark(remark);
     },
     spill: (count) => picture.spill(count),

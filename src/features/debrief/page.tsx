@@ -23,15 +23,16 @@ const cautions = words('cautions');
 export const debriefPage: Page = (state, send) => {
   const { last } = state;
   if (last === null) return <Sheet title={common('nav-debrief')}>{null}</Sheet>;
-  const { title } = levelWords(last.level, state.levels);
+  const { title, lang } = levelWords(last.level, state.levels);
+  const named = <span lang={lang}>{title}</span>;
   if (last.level.carries !== undefined)
     return (
-      <Sheet title={title}>
+      <Sheet title={named}>
         <Party {...{ state, last, send }}>{() => <Details {...{ state, last, send }} />}</Party>
       </Sheet>
     );
   return (
-    <Sheet title={common('nav-debrief')} intro={title}>
+    <Sheet title={common('nav-debrief')} intro={named}>
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
           {say('doing-backToBench')}

@@ -21,9 +21,13 @@ const RIGHT = 308;
 const TOP = 12;
 const BOTTOM = 116;
 
+/** The language the title of a level is in (BCP 47), by the level's id; undefined where it is that of the page. */
+export type LangOf = (levelId: string) => string | undefined;
+
 interface MultiplesProps {
   /** Oldest first. */
   readonly rides: readonly KeptResult[];
+  readonly langOf: LangOf;
   readonly date: (atMs: number) => string;
   readonly format: Format;
 }
@@ -31,7 +35,7 @@ interface MultiplesProps {
 const KINDS = ['ride', 'check', 'clinic'] as const satisfies readonly KeptResult['kind'][];
 
 /** The section with its choice of level. */
-export function Multiples({ rides, date, format }: MultiplesProps): JSX.Element {
+export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.Element {
   const id = useId();
   const [chosen, choose] = useState('');
   const titles = new Map(rides.map(({ levelId, levelTitle }) => [levelId, levelTitle]));
@@ -50,7 +54,7 @@ export function Multiples({ rides, date, format }: MultiplesProps): JSX.Element 
           <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
             <option value="">{say('marks-all')}</option>
             {[...titles].map(([levelId, title]) => (
-              <option key={levelId} value={levelId}>
+              <option key={levelId} value={levelId} lang={langOf(levelId)}>
                 {title}
               </option>
             ))}
@@ -75,7 +79,7 @@ export function Multiples({ rides, date, format }: MultiplesProps): JSX.Element 
       </div>
       <details class="progress-fold">
         <summary>{say('marks-table')}</summary>
-        <RideTable rides={shown} {...{ date, format }} />
+        <RideTable rides={shown} {...{ langOf, date, format }} />
       </details>
     </section>
   );
@@ -149,7 +153,7 @@ function Multiple(props: {
   );
 }
 
-function RideTable({ rides, date, format }: MultiplesProps): JSX.Element {
+function RideTable({ rides, langOf, date, format }: MultiplesProps): JSX.Element {
   const marks = MARK_NAMES.map((name) => `mark-${name}` as const);
   const heads = ['table-date', 'table-level', 'table-kind', 'table-total', ...marks, 'table-passed'] as const;
   return (
@@ -160,7 +164,7 @@ function RideTable({ rides, date, format }: MultiplesProps): JSX.Element {
           {rides.toReversed().map((ride) => (
             <tr key={ride.id}>
               <th scope="row">{date(ride.atMs)}</th>
-              <td>{ride.levelTitle}</td>
+              <td lang={langOf(ride.levelId)}>{ride.levelTitle}</td>
               <td>{say(`kind-${ride.kind}`)}</td>
               <td>{format.number(ride.total)}</td>
               {MARK_NAMES.map((name) => {

@@ -37,6 +37,7 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       rides={titled(state.results, state)}
       unmarked={titled(state.unmarked, state)}
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
+      langOf={(id) => state.ownLevels.find((level) => level.id === id)?.lang}
       bikeName={(id) => bikeName(id)}
       needs={checkedApart(state.settings.bike, 'everyone')}
       secondsOf={(audience) => {

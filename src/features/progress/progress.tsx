@@ -11,7 +11,7 @@ import { writeDate } from '../../words/dates.ts';
 import { words } from '../../words/words.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
-import { Multiples } from './multiples.tsx';
+import { type LangOf, Multiples } from './multiples.tsx';
 import './progress.css';
 
 const say = words('progress');
@@ -23,6 +23,7 @@ export interface ProgressProps {
   readonly unmarked: readonly UnmarkedRide[];
   /** Saving, taking back and deleting. */
   readonly kept: ComponentChildren;
+  readonly langOf: LangOf;
   readonly bikeName: (bikeId: string) => string;
   readonly needs?: CheckedApart | undefined;
   readonly secondsOf: (audience: Audience) => number;
@@ -34,7 +35,7 @@ export interface ProgressProps {
 
 /** The page below its head. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, kept, format, date = writeDate } = props;
+  const { rides, unmarked, kept, langOf, format, date = writeDate } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;
@@ -58,9 +59,9 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
       {sorted.length === 0 ? (
         <p class="paper">{say('empty')}</p>
       ) : (
-        <Multiples rides={sorted} date={date} format={format} />
+        <Multiples rides={sorted} langOf={langOf} date={date} format={format} />
       )}
-      {unmarked.length > 0 && <Unmarked rides={unmarked} date={date} />}
+      {unmarked.length > 0 && <Unmarked rides={unmarked} langOf={langOf} date={date} />}
       {kept}
     </div>
   );
@@ -69,6 +70,7 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
 /** What is kept and counts nowhere, because it has no marks. */
 function Unmarked(props: {
   readonly rides: readonly UnmarkedRide[];
+  readonly langOf: LangOf;
   readonly date: (atMs: number) => string;
 }): JSX.Element {
   const id = useId();
@@ -76,9 +78,10 @@ function Unmarked(props: {
     <section class="paper" aria-labelledby={id} data-unmarked>
       <h2 id={id}>{say('unmarked-title')}</h2>
       <ul>
-        {props.rides.map(({ id: key, atMs, levelTitle, standing }) => (
+        {props.rides.map(({ id: key, atMs, levelId, levelTitle, standing }) => (
           <li key={key} data-standing={standing}>
-            <b>{levelTitle}</b>, {say(`standing-${standing}`, { date: props.date(atMs) })}
+            <b lang={props.langOf(levelId)}>{levelTitle}</b>,{' '}
+            {say(`standing-${standing}`, { date: props.date(atMs) })}
           </li>
         ))}
       </ul>

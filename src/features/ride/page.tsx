@@ -28,7 +28,7 @@ const say = words('ride');
 export const ridePage: Page<RideServices> = (state, send, services) => {
   const { ride } = state;
   if (ride === null) return <main class="ride" />;
-  const { title, sentence } = levelWords(ride.level, state.levels);
+  const { title, sentence, lang } = levelWords(ride.level, state.levels);
   const isByEar = state.settings.byEar;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
@@ -38,11 +38,10 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
       {ride.phase === 'ready' && (
         <output class="ride-ready" aria-live={isByEar && ride.failed === null ? 'off' : 'polite'}>
           <div class="paper">
-            <strong>{title}</strong>
+            <strong lang={lang}>{title}</strong>
             {/* Whoever does the first steps has enough to read; they come without a countdown. */}
-            {(!asksFirstSteps(ride, state) || ride.failed !== null) && (
-              <p>{ride.watchFromM === null ? sentence : say('watching')}</p>
-            )}
+            {(!asksFirstSteps(ride, state) || ride.failed !== null) &&
+              (ride.watchFromM === null ? <p lang={lang}>{sentence}</p> : <p>{say('watching')}</p>)}
             {ride.difficultyStep !== 0 && <p>{ride.difficultyStep > 0 ? say('steeper') : say('gentler')}</p>}
             {ride.failed !== null ? (
               <Failed why={ride.failed} again={againOf(state, ride)} send={send} />

@@ -32,7 +32,8 @@ interface Hud {
   update(frame: RideFrame, unhurried: boolean): void;
   /** The chain shudders for a moment after a shift under load. */
   applyEvents(events: readonly RideEvent[]): void;
-  setCue(text: string | null): void;
+  /** `lang` (BCP 47): where it is not in the language of the page. */
+  setCue(text: string | null, lang?: string): void;
   setRemark(text: string | null): void;
   /** Next step, marks so far, and the beat. */
   readonly help: HudHelp;
@@ -254,9 +255,11 @@ class HudView implements Hud {
     dataset['breath'] = dataset['breath'] === 'out' ? 'again' : 'out';
   }
 
-  setCue(text: string | null): void {
+  setCue(text: string | null, lang?: string): void {
     if (this.#cueText === (text ?? '')) return;
     this.#cueText = text ?? '';
+    if (lang === undefined) this.#elements.cue.removeAttribute('lang');
+    else this.#elements.cue.lang = lang;
     show(this.#elements.cue, this.#cueText);
   }
 

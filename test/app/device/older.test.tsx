@@ -43,6 +43,7 @@ function showProgress(state: ReturnType<typeof initialState>): void {
       rides={state.results}
       unmarked={state.unmarked}
       kept={null}
+      langOf={() => undefined}
       bikeName={(id) => id}
       secondsOf={() => 60}
       onCheckRide={() => undefined}

@@ -58,6 +58,7 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     rides,
     unmarked: [],
     kept: <KeptSection services={services} rides={rides.length} />,
+    langOf: () => undefined,
     bikeName: (id) => `bike ${id}`,
     secondsOf: (audience) => (audience === 'everyone' ? 500 : 320),
     onCheckRide: (audience) => calls.push(`check ${audience}`),
