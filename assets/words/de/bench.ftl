@@ -12,7 +12,7 @@ range = { $low } bis { $high }
 home-make = Ein Level bauen
 home-fresh = Eine neue Straße
 home-freshSentence = Aus der Level-Werkstatt.
-home-freshHint = Flach, Rampe, flach: Von da an änderst du.
+home-freshHint = Flach, Rampe, flach: Davon gehst du aus.
 home-roadHint = Die Tour vom Sonntag, oder ihre härtesten { $length }.
 home-file = Level-Datei öffnen
 home-fileHint = Eine .json-Datei, die jemand hier gespeichert hat.
@@ -201,7 +201,7 @@ compare-power =
     { $how ->
         [same] Die Anstiege zeigen: Du bist mit etwa { $watts } W gefahren, als wäre kein Wind gewesen. Die beste Fahrt hat dieselbe Leistung.
         [other] Die Anstiege zeigen: Du bist mit etwa { $watts } W gefahren, als wäre kein Wind gewesen. Die beste Fahrt hat { $theirs } W: Ein Teil des Unterschieds ist Leistung, nicht Schalten.
-        [helped] Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat { $theirs } W und die Hilfe, die am Rad eingestellt ist.
+        [helped] Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat { $theirs } W und die Unterstützung, die am Rad eingestellt ist.
        *[unknown] Es ging zu wenig bergauf, um deine Leistung zu erkennen. Die beste Fahrt hat { $theirs } W: Ein Teil des Unterschieds kann Leistung sein, nicht Schalten.
     }
 compare-withCadence = Zwischen { $from } und { $to } bist du hier mit { $rode } Tritten pro Minute gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $cadence }.

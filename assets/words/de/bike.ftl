@@ -56,7 +56,7 @@ motor = Motor
 motor-none = Kein Motor
 motor-crank = Mittelmotor (an der Kurbel)
 motor-wheel = Nabenmotor (im Laufrad)
-help = Seine Hilfe
+help = Unterstützung
 # The motor's power for one part of the rider's: 0, 0.5, 1 or 2.
 help-much =
     { $ratio ->

@@ -21,7 +21,7 @@ motor =
 # A wheel that a motor drives.
 motorWheel = Ein Laufrad, das ein Motor antreibt, rutscht auf Nässe, auf Schotter und in Kurven eher weg, vor allem vorne: Tritt dort sanft.
 motorPlaces = Was mancherorts gilt
-motorPlacesHint = Einmal nachgesehen, und Gesetze ändern sich. Frag nach, was heute dort gilt, wo du fährst. Die Räder hier fahren so, wie es die europäische Norm vorsieht.
+motorPlacesHint = Nur einmal nachgesehen; Gesetze ändern sich. Frag nach, was heute dort gilt, wo du fährst. Die Räder hier fahren so, wie es die europäische Norm vorsieht.
 # Instead of a source.
 motorReported = berichtet, nicht am Gesetzestext geprüft
 # One place: $place is a name of its own, $watts and $kmh are 0 where none was found, $speed is the speed with its unit, $year is 0 where it is not known.
@@ -38,11 +38,11 @@ motorRule =
     }: { $watts ->
         [0] { $kmh ->
             [0] nichts gefunden
-           *[other] Hilfe bis { $speed }
+           *[other] Unterstützung bis { $speed }
         }
        *[other] { $kmh ->
             [0] { $watts } W
-           *[other] { $watts } W, Hilfe bis { $speed }
+           *[other] { $watts } W, Unterstützung bis { $speed }
         }
     } ({ $year ->
         [0] { $source }

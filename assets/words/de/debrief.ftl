@@ -177,7 +177,7 @@ mark-within =
 
 guess-title = Erst raten
 guess-question = An { pitch } war dein Schalten …
-guess-openQuestion = An der Rampe, die deine Beine am meisten gekostet hat, war dein Schalten …
+guess-openQuestion = An der Rampe, die deine Beine am meisten Kraft gekostet hat, war dein Schalten …
 guess-why = Danach wird die Fahrt erklärt.
 guess-skip = Sag es mir gleich
 guess-working = Die beste Fahrt auf deinem Rad wird berechnet …
@@ -304,7 +304,7 @@ next-title = Als Nächstes
 next-again = Diese Straße noch einmal, und nur das im Kopf.
 next-onwards = Weiter zu „{ $level }“.
 next-onwardsNone = Jedes Level, das du magst: Dieses hier kannst du.
-next-easier-level = Erst eine sanftere Straße, dann komm hierher zurück.
+next-easier-level = Erst eine leichtere Straße, dann komm hierher zurück.
 
 ## A card for each pitch
 
@@ -423,7 +423,7 @@ why-heavy-shift =
     }
 better-heavy-shift = eine halbe Umdrehung locker treten, dann schalten.
 better-heavy-shift-hub = Druck weg, dann nimmt die Nabe ihren Gang.
-better-heavy-shift-motor = einen Atemzug früher locker lassen, bis auch der Motor loslässt.
+better-heavy-shift-motor = einen Atemzug früher locker treten, bis auch der Motor loslässt.
 why-waited-shift = Bei { $from } wartete die Kette: Deine Beine ruhten.
 better-waited-shift = locker weitertreten, solange sie wandert.
 why-crossed = Die Kette lief ab { $from } schräg: { seconds }.

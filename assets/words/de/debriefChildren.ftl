@@ -161,14 +161,14 @@ guess-slowest = Deine Beine wurden am Berg zu langsam.
 
 end-passed = Du hast es geschafft!
 end-not-yet = Gut probiert. Der Berg wartet auf dich.
-end-ridden = Du bist alles gefahren.
+end-ridden = Du bist die ganze Straße gefahren.
 end-explain = Schau deine Fahrt an
 
 ## Three sentences: what went well, one thing to try, what to ride next
 
 well-title = Das war gut
 well-finished = Du bist bis ans Ende gefahren.
-well-cadence = Deine Beine hatten ein gutes Tempo.
+well-cadence = Deine Beine kreisten in gutem Tempo.
 well-foresight = Du hattest vor dem Berg den richtigen Gang.
 well-easing = Du hast beim Schalten locker getreten.
 well-chainLine = Deine Kette lief schön gerade.
@@ -227,7 +227,7 @@ change-ease =
     }
 change-ease-hub =
     { $heavy ->
-        [0] Tritt beim Schalten einen Moment nicht.
+        [0] Hör beim Schalten kurz auf zu treten.
        *[other] Du hast { heavy-shifts } beim Schalten weitergetreten. Nicht treten, schalten, wieder treten.
     }
 change-ease-motor =
@@ -293,7 +293,7 @@ card-table = Schalten an diesem Berg
 
 ## The marks
 
-asks-cadence = Deine Beine haben ein gutes Tempo.
+asks-cadence = Deine Beine kreisen in gutem Tempo.
 asks-foresight = Der Gang passt schon vor dem Berg.
 asks-easing = Du trittst beim Schalten locker.
 asks-chainLine = Die Kette läuft gerade.
@@ -324,7 +324,7 @@ why-above-band = Ab { $from } waren deine Beine { seconds } lang schnell.
 better-above-band = schwerer schalten, wenn es bergab geht.
 why-coasted = Ab { $from } ruhten deine Beine { seconds } lang.
 better-coasted = die Beine weiter kreisen lassen.
-better-coasted-hub = nach dem Schalten weiter treten.
+better-coasted-hub = nach dem Schalten weitertreten.
 why-overloaded-pitch = { pitch-begins } war schwer für deine Beine.
 better-overloaded-pitch = schalten, bevor der Berg anfängt.
 why-early-pitch = Am { pitch } warst du zu früh bereit.
@@ -350,7 +350,7 @@ why-many-shifts =
            *[other] Du brauchst nur { $needed }
         }.
     }
-better-many-shifts = über kleine Wellen einfach hinwegfahren.
+better-many-shifts = über kleine Wellen einfach drüberfahren.
 why-undone = Du hast bei { $from } geschaltet und gleich wieder zurück.
 better-undone = jedem neuen Gang etwas Zeit geben.
 

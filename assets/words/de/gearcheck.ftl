@@ -64,7 +64,7 @@ ask-example =
        *[sprockets] 34 hinten
     }
 ask-button = Probieren
-ask-working = Diese Teile fahren diese Straße …
+ask-working = Mit diesen Teilen wird gefahren …
 ask-nothing = Schreib eine Zähnezahl, zum Beispiel „34 hinten“, „32 vorne“ oder „11-34“.
 ask-which-end = Sag, wo: „hinten“ für Ritzel, „vorne“ für Kettenblätter.
 ask-impossible = Aus diesen Zahlen lassen sich keine Kettenblätter oder Ritzel machen. Schreib sie wie „46/30“ oder „11-34“.

@@ -24,7 +24,7 @@ chainOff = Kette ab
 motor-pulls = Motor zieht
 motor-rests = Motor ruht
 # $speed with its unit.
-motor-too-fast = keine Hilfe über { $speed }
+motor-too-fast = Motor aus über { $speed }
 motor-empty = Akku leer
 # How much steeper than life heights are drawn.
 steeper = Höhen × { $times }
@@ -119,7 +119,7 @@ remark-no-harder = Das ist der schwerste Gang.
 remark-ring-easier = Kein leichteres Ritzel mehr. Ein kleineres Kettenblatt ist leichter.
 remark-ring-harder = Kein schwereres Ritzel mehr. Ein größeres Kettenblatt ist schwerer.
 remark-no-ring = Dort ist kein Kettenblatt mehr.
-remark-refused-crossed = Dieses Rad stellt die Kette nicht schräg.
+remark-refused-crossed = Dieses Rad lässt keine schräge Kette zu.
 remark-crossed = Die Kette läuft schräg.
 remark-chain-dropped = Kette ab! Locker treten, dann den vorderen Hebel drücken.
 remark-foot-down = Fuß am Boden. Der Gang war zu schwer.

@@ -128,8 +128,8 @@ sentence-ride-over = Manche Wellen sind so kurz, dass dich der Schwung hinübert
 
 ## A ring, and back a little
 
-title-ring-and-back = Ein Blatt, und etwas zurück
-sentence-ring-and-back = Wechsle vorne das Kettenblatt und nimm hinten etwas zurück: ein einziger runder Übergang.
+title-ring-and-back = Blatt vorne, Ausgleich hinten
+sentence-ring-and-back = Wechsle vorne das Kettenblatt und gleiche es hinten etwas aus: ein einziger runder Übergang.
 
 ## Stops, wind and a secret
 
@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = Der letzte. Warte erst, bis der Motor loslässt.
 
 ## Without help above 25
 
-title-without-help-above-25 = Ohne Hilfe über { $speed }
-sentence-without-help-above-25 = Über { $speed } schweigt dein Motor, und das Rad ist schwer. Schalte vor dem Berg leichter, dann ist die Hilfe wieder da.
+title-without-help-above-25 = Ohne Motor über { $speed }
+sentence-without-help-above-25 = Über { $speed } schweigt dein Motor, und das Rad ist schwer. Schalte vor dem Berg leichter, dann hilft der Motor wieder.
 cue-without-help-above-25-1 = Bergab über { $speed }: Jetzt hilft der Motor nicht.
 cue-without-help-above-25-2 = Nur deine Beine, bis der Berg dich bremst.

@@ -35,16 +35,16 @@ learnt = Das hast du gelernt: { $lesson }.
 tip-jolts = Nächstes Mal: Schalte mit lockerem Tritt, bevor es steil wird.
 tip-grinding = Nächstes Mal: Schnauft das Gesicht? Schalte leichter, und früher.
 tip-whirring = Nächstes Mal: Wird dem Gesicht schwindlig? Schalte schwerer.
-tip-none = So sanft! Der Igel ist ein bisschen traurig.
+tip-none = Ganz sanft gefahren! Der Igel ist ein bisschen traurig.
 
 ## Buttons
 
 again = Noch einmal
 # $level: the title of a level.
 next = Weiter: { $level }
-takeOver = Wechseln: Jetzt fährt dein Freund
+takeOver = Tauschen: Jetzt fährt jemand anders
 roads = Alle Straßen
-grownUps = Für Erwachsene: die Fahrt genau
+grownUps = Für Erwachsene: die Fahrt im Detail
 
 # Read aloud in place of the picture.
 picture = Ein Tisch mit Äpfeln. Freund, Hund und Igel sind auf dem Fest.

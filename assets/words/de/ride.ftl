@@ -14,7 +14,7 @@ controls = Was deine Hände tun
 watching = Deine Fahrt, noch einmal.
 backToDebrief = Zurück zu deiner Fahrt
 steeper = Etwas steiler als vorhin: Du kannst es.
-gentler = Etwas sanfter als vorhin.
+gentler = Etwas flacher als vorhin.
 
 ## The first steps with the levers
 
@@ -64,8 +64,8 @@ say-ease =
 ## Something in the game broke down
 
 trouble-ride-title = Die Fahrt wurde angehalten
-trouble-ride = Im Spiel ging etwas kaputt, darum steht deine Fahrt, wo du warst. Mach weiter: drei Sekunden, dann drehen sich die Pedale.
-trouble-again = Es ging wieder kaputt, darum geht diese Fahrt hier nicht weiter. Behalte das Gefahrene, dann lade die Seite neu.
+trouble-ride = Im Spiel ging etwas kaputt, darum wurde deine Fahrt dort angehalten, wo du warst. Mach weiter: drei Sekunden, dann drehen sich die Pedale.
+trouble-again = Wieder ging etwas kaputt, darum geht diese Fahrt hier nicht weiter. Behalte das Gefahrene, dann lade die Seite neu.
 trouble-watching = Im Spiel ging etwas kaputt. Geh zurück, und sieh dir die Fahrt noch einmal an.
 trouble-kept = Was du gefahren bist, ist auf diesem Gerät aufbewahrt.
 trouble-notKept = Was du gefahren bist, ließ sich hier nicht aufbewahren. Speichere den Bericht: Die Fahrt ist darin.

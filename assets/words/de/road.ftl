@@ -22,7 +22,7 @@ bring-files = GPX-Dateien wählen
 # Answers to the question what the heights of a file are in.
 bring-metres = Sie sind in Metern
 bring-feet = Sie sind in Fuß
-bring-privacy = Die Datei bleibt auf diesem Gerät und wird nicht aufbewahrt. Aufbewahrt werden nur Zahlen zu jeder Rampe und der Monat: kein Ort, keine Uhrzeit, keine Spur.
+bring-privacy = Die Datei bleibt auf diesem Gerät und wird nicht aufbewahrt. Aufbewahrt werden nur Zahlen zu jeder Rampe und der Monat: kein Ort, keine Uhrzeit, keine Strecke.
 bring-reading = Wird gelesen … { $share }
 # $done and $all (Number): pitches.
 bring-judging = Die beste Fahrt mit deiner Leistung fährt dieselben Rampen: { $done } von { $all } …
@@ -57,7 +57,7 @@ ride-inBand = { $share } der Zeit, in der du getreten hast, in deinem Bereich.
 # $watts (String): a number.
 ride-power = Die Anstiege zeigen: Du fährst mit etwa { $watts } W. Die beste Fahrt neben deiner hat dieselbe Leistung.
 ride-powerUnknown = Es ging in deinem Bereich zu wenig bergauf, um deine Leistung zu erkennen; die beste Fahrt hat die der Person, die hier eingestellt ist.
-ride-powerHelped = Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat die Leistung der Person, die hier eingestellt ist, und die Hilfe, die am Rad eingestellt ist.
+ride-powerHelped = Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat die Leistung der Person, die hier eingestellt ist, und die Unterstützung, die am Rad eingestellt ist.
 ride-heights =
     { $late ->
         [0] Die Leistung zeigt, dass die Höhen rechtzeitig kamen.

@@ -6,7 +6,7 @@ byEar = Nach Gehör fahren
 byEye = Nach Bild fahren
 picture = Jemand kommt mit dem Rad am Fuß eines Anstiegs an.
 newer = Eine neuere Version ist da.
-loadNewer = Nimm sie
+loadNewer = Laden
 
 ## The ways from here, each with a line under it
 

@@ -143,7 +143,7 @@ card-starting-gear-doing =
     Klick leichter, bevor du bremst, solange die Beine noch drehen (Nabenschaltung: anhalten, dann klicken).
     Halt an, ein Fuß am Boden, Bremsen gezogen. Fahr in diesem Gang wieder an.
 card-starting-gear-needs = Kreide für eine Linie, 30 m ruhiger, ebener Platz. Alle probieren zuerst die Bremsen.
-card-starting-gear-safe = Einzeln fahren. Die nächste Person fährt los, wenn die vorige weg ist. Motor: kleinste Hilfe, sanft.
+card-starting-gear-safe = Einzeln fahren. Die nächste Person fährt los, wenn die vorige weg ist. Motor: kleinste Unterstützung, sanft.
 card-starting-gear-watch = Ist der Gang drin, bevor das Rad steht? Geht der erste Tritt leicht, ohne Wackeln?
 card-starting-gear-easier = Irgendwo anhalten; die Leitung ruft „Klick“.
 card-starting-gear-harder = Ohne Linie: anhalten, sobald die Leitung die Hand hebt.
