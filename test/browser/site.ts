@@ -80,8 +80,8 @@ export interface Screen {
    */
   readonly offline?: boolean;
   /**
-   * How often the page is painted: `seldom`, twenty times a second and with still drawings, unless something else is
-   * said; `even`, each picture the browser offers, told apart by exactly a sixtieth of a second however long it took;
+   * How often the page is painted: `seldom`, twenty times a second, with still drawings and without sound, unless
+   * something else is said; `even`, each picture the browser offers, told apart by exactly a sixtieth of a second however long it took;
    * `real`, as it comes.
    */
   readonly painting?: 'seldom' | 'even' | 'real';
@@ -140,10 +140,21 @@ function watch(context: BrowserContext, siteUrl: string, problems: string[], add
 export const NAMES = 'globalThis.__name = (one) => one';
 
 /**
- * Twenty pictures a second, as on a slow tablet, and nothing that moves by itself within a drawing: painting without a
- * graphics processor would take all of a small machine, and tests beside each other would ride late.
+ * Twenty pictures a second, as on a slow tablet, nothing that moves by itself within a drawing, and a loudspeaker that
+ * stays asleep, as before anybody has touched the page: painting without a graphics processor and mixing what nobody
+ * hears would take all of a small machine, and tests beside each other would ride late.
  */
 export function paintSeldom(): void {
+  const Loudspeaker = window.AudioContext;
+  window.AudioContext = class extends Loudspeaker {
+    constructor(options?: AudioContextOptions) {
+      super(options);
+      void this.suspend();
+    }
+    override resume(): Promise<void> {
+      return Promise.resolve();
+    }
+  };
   const still = new CSSStyleSheet();
   still.replaceSync('svg * { animation: none !important }');
   document.adoptedStyleSheets = [still];

@@ -31,7 +31,9 @@ export function siteForTests(
     get requests() {
       return site.requests;
     },
-    openPage: (screen) => site.openPage(screen),
+    // Half the pixels: no test looks at them, and mixing them without a graphics processor is work.
+    openPage: (screen) =>
+      site.openPage({ ...screen, context: { deviceScaleFactor: 0.5, ...screen.context } }),
     stopServer: () => site.stopServer(),
     close: () => site.close(),
   };
