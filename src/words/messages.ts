@@ -366,10 +366,10 @@ export interface Messages {
     'say-ease': { how: 'hold' | 'press'; key: Text };
   };
   road: Plain<
-    | 'intro' | 'opening' | 'openFailed' | 'limits' | 'unknown' | 'bring-title' | 'bring-what' | 'bring-otherBike' | 'bring-teeth' | 'bring-files' | 'bring-metres' | 'bring-feet' | 'bring-privacy' | 'useless-no-times' | 'useless-no-cadence'
-    | 'useless-no-road' | 'ride-powerUnknown' | 'ride-powerHelped' | 'ride-heightsUnknown' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already' | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first'
-    | 'table-atFoot' | 'table-cadence' | 'table-best' | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title' | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides'
-    | 'all-fall' | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
+    | 'intro' | 'opening' | 'openFailed' | 'limits' | 'unknown' | 'bring-title' | 'bring-what' | 'bring-otherBike' | 'bring-teeth' | 'bring-files' | 'bring-metres' | 'bring-feet' | 'bring-privacy' | 'useless-no-times' | 'useless-too-sparse'
+    | 'useless-no-cadence' | 'useless-cadence-stuck' | 'useless-no-road' | 'ride-powerUnknown' | 'ride-powerHelped' | 'ride-heightsUnknown' | 'ride-cadenceHalved' | 'ride-noPitch' | 'ride-keep' | 'ride-kept' | 'ride-already'
+    | 'ride-notKept' | 'picture-own' | 'picture-best' | 'table-pitch' | 'table-first' | 'table-atFoot' | 'table-cadence' | 'table-best' | 'table-again' | 'table-unread' | 'table-ride' | 'place-none' | 'level-sentence' | 'all-title'
+    | 'all-empty' | 'all-few' | 'all-byMonth' | 'all-month' | 'all-noMonth' | 'all-rides' | 'all-fall' | 'all-inBand' | 'all-check' | 'all-what' | 'all-whatHint' | 'all-forget'
   > & {
     'late-heights': { way: Text }; 'bring-bike': { parts: Text; tyre: Text }; 'bring-reading': { share: Text }; 'bring-judging': { done: Text; all: Text }; 'refused': { name: Text }; 'ride-title': { month: Text; length: Text };
     'ride-titleNoMonth': { length: Text }; 'ride-named': { title: Text; file: Text }; 'ride-pitchesOf': { title: Text }; 'ride-summary': { found: number; readable: Text }; 'ride-changes': { per: 'mile' | 'km'; changes: Text };
@@ -387,8 +387,9 @@ export interface Messages {
     'no-readable-points': { pointCount: number }; 'only-waypoints': { waypointCount: number }; 'too-short': { length: Text; least: Text }; 'too-long': { length: Text }; 'no-readable-elevation': { pointCount: number };
     'several-tracks': { how: 'joined' | 'one'; trackCount: Text; track: Text }; 'holes': { holeCount: number; longest: Text; at: Text }; 'perhaps-feet-steep': { share: Text; steep: Text }; 'perhaps-feet-fast': { climb: Text };
     'salvaged': { pointCount: number; line: Text }; 'stops': { long: 'seconds' | 'minutes' | 'unknown'; count: Text; time: Text }; 'zero-elevations': { pointCount: Text }; 'impossible-points': { pointCount: number };
-    'unreadable-points': { pointCount: Text }; 'unreadable-elevations': { pointCount: Text }; 'unwritten-elevations': { pointCount: Text }; 'elevation-spikes': { pointCount: Text }; 'capped': { length: Text; limit: Text; steepest: Text };
-    'sparse': { step: Text }; 'elevation-missing': { share: Text }; 'holes-share': { share: Text }; 'bridged': { share: Text }; 'jumps': { jumpCount: number }; 'noisy': { noise: Text; points: Text; width: Text }; 'spikes': { share: Text };
+    'unreadable-points': { pointCount: Text }; 'unreadable-elevations': { pointCount: Text }; 'unwritten-elevations': { pointCount: Text }; 'elevation-spikes': { pointCount: Text }; 'cadence-halved': { rpm: Text };
+    'cadence-stuck': { rpm: Text }; 'capped': { length: Text; limit: Text; steepest: Text }; 'sparse': { step: Text }; 'rounded-places': { step: Text }; 'elevation-missing': { share: Text }; 'holes-share': { share: Text };
+    'bridged': { share: Text }; 'jumps': { jumpCount: number }; 'noisy': { noise: Text; points: Text; width: Text }; 'spikes': { share: Text };
   };
   settings: Plain<
     | 'title' | 'labels-theme' | 'labels-motion' | 'labels-beside' | 'labels-units' | 'labels-muted' | 'labels-music' | 'labels-paceRatio' | 'labels-autoEase' | 'labels-holdMode' | 'labels-leversKnown' | 'labels-childNumbers'

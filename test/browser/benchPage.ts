@@ -10,7 +10,7 @@ const SPEED = 12;
 export const points = northward(601, 10, (x) => 300 + 12 * Math.sin(x / 120)).map((point, i) => ({
   ...point,
   time: new Date(Date.UTC(2021, 4, 16, 9, 0, i * 2)).toISOString(),
-  inside: '<extensions><hr>143</hr><cad>71</cad></extensions>',
+  inside: `<extensions><hr>143</hr><cad>${i % 10 === 0 ? 72 : 71}</cad></extensions>`,
 }));
 export const PERSONAL = ['Zora', '46.', '10.0', '2021-05', '"hr"', '143', '"cad"', 'lat', 'lon'];
 export const rideText = gpxText(`<metadata><name>Zora at home</name></metadata>${trackText(points)}`);

@@ -35,7 +35,7 @@ function gpxFile(): string {
   const points = northward(POINTS, 1.5, (x) => 300 + 20 * Math.sin(x / 160)).map((point, i) => ({
     ...point,
     time: new Date(Date.UTC(2020, 0, 1, 0, 0, i)).toISOString(),
-    inside: '<extensions><cad>80</cad></extensions>',
+    inside: `<extensions><cad>${79 + (i % 3)}</cad></extensions>`,
   }));
   return gpxText(trackText(points));
 }

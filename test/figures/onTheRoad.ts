@@ -98,7 +98,12 @@ function realRides(what: string, inTime: boolean): void {
   const all = [...openRides()].map(([name, recorded]) => {
     const heightsLateS = inTime ? gradientLagS(recorded) : null;
     const { seconds, slopes } = roadSeconds(inTime ? withGradientsInTime(recorded) : recorded);
-    const figures = figuresOfRide(seconds, findPitches(slopes), { month: null, heightsLateS }, who);
+    const figures = figuresOfRide(
+      seconds,
+      findPitches(slopes),
+      { month: null, heightsLateS, cadenceHalved: false },
+      who,
+    );
     const told = figures.pitches.filter(({ firstEasierM }) => firstEasierM !== null);
     console.log(
       `${name}: gear readable on ${share(figures.readableShare)} % of the moving seconds, ${figures.changesPerKm?.toFixed(1)} changes a km, ${figures.pitches.length} pitches, ${told.length} with a first easier gear`,

@@ -7,7 +7,7 @@ import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 const points = northward(1_001, 10, (x) => 300 + 20 * Math.sin(x / 160)).map((point, i) => ({
   ...point,
   time: new Date(Date.UTC(2021, 4, 16, 9, 0, i * 2)).toISOString(),
-  inside: '<extensions><cad>71</cad></extensions>',
+  inside: `<extensions><cad>${71 + (i % 2)}</cad></extensions>`,
 }));
 const file = (text: string): Blob => new Blob([text]);
 const ride = file(gpxText(`<metadata><name>Zora</name></metadata>${trackText(points)}`));

@@ -29,7 +29,9 @@ bring-judging = Die beste Fahrt mit deiner Leistung fährt dieselben Rampen: { $
 # $name: of a file.
 refused = { $name } wurde nicht angenommen
 useless-no-times = In dieser Datei steht nicht, wann gefahren wurde, oder die Zeiten laufen rückwärts. Zeichne mit Zeiten auf.
+useless-too-sparse = Die meisten Punkte dieser Datei liegen mehr als drei Sekunden auseinander, das ist zu weit, um Gänge zu erkennen. Stelle das Gerät so ein, dass es jede Sekunde aufzeichnet.
 useless-no-cadence = In dieser Datei steht keine Trittfrequenz, darum lassen sich keine Gänge erkennen. Ein Sensor an der Kurbel liefert sie; exportiere mit allen Daten.
+useless-cadence-stuck = Die Trittfrequenz in dieser Datei ist durchweg dieselbe Zahl, wurde also nicht gemessen, und Gänge lassen sich nicht erkennen. Wähle eine Fahrt mit einem Sensor an der Kurbel.
 useless-no-road = Diese Datei ließ sich nicht ansehen. Wähle sie noch einmal.
 
 ## A ride
@@ -65,6 +67,7 @@ ride-heights =
        *[other] Die Höhen kamen etwa { $late } Sekunden zu spät; das ist berichtigt.
     }
 ride-heightsUnknown = Ohne genug Leistungswerte in der Datei lässt sich nicht sagen, ob die Höhen zu spät kamen; das ± ist darum größer.
+ride-cadenceHalved = Der Sensor hatte jeden Fuß gezählt; die Trittfrequenz ist halbiert.
 ride-noPitch = Keine Rampe gefunden: Die Straße wird nirgends auf einmal um drei Prozentpunkte steiler.
 ride-keep = Zahlen behalten
 ride-kept = Aufbewahrt: die Zahlen, die du hier siehst, und sonst nichts.

@@ -45,7 +45,7 @@ only-waypoints =
        *[other] Die Datei enthält { $waypointCount } einzelne Orte (Wegpunkte), aber keinen Track und keine Route. Exportiere die Fahrt selbst.
     }
 no-points = Die Datei enthält keinen Track und keine Route mit Punkten. Exportiere die Fahrt selbst.
-no-length = Der Track verlässt seinen ersten Ort nie, also hat er keine Länge. Exportiere die ganze Fahrt.
+no-length = Der Track verlässt seinen ersten Ort nie, wie bei einer Fahrt im Zimmer, also hat er keine Länge. Wähle eine Fahrt auf der Straße.
 too-short = Die Straße ist { $length } lang; ein Level braucht mindestens { $least }. Wähle eine längere Fahrt.
 too-long = Der Track ist { $length } lang, so lang ist keine Fahrt. Exportiere eine einzelne Fahrt.
 no-elevation = Die Datei hat keine Höhen, also weiß man nichts von ihren Bergen. Exportiere sie aus einem Programm, das sie hinzufügt.
@@ -98,11 +98,14 @@ unreadable-elevations = Höhen, die keine sind, wurden weggelassen: { $pointCoun
 unwritten-elevations = Punkte ohne Höhe liegen auf einer geraden Linie zwischen ihren Nachbarn: { $pointCount }.
 elevation-spikes = Einzelne Ausreißer der Höhe wurden weggelassen: { $pointCount }.
 time-backwards = Die Zeiten laufen stellenweise rückwärts, also wird nichts mit ihnen verglichen. Die Straße selbst braucht sie nicht.
+cadence-halved = Die Beine hätten in der halben Fahrt mit { $rpm } U/min gedreht: Der Sensor hat jeden Fuß gezählt. Die Trittfrequenz wurde halbiert.
+cadence-stuck = Die Trittfrequenz ist durchweg { $rpm } U/min, wurde also nicht gemessen; sie wurde weggelassen.
 capped = { $length } der Straße sind steiler als { $limit } (bis { $steepest }); ein Level begrenzt sie auf { $limit }.
 
 ## Wie weit man den Höhen trauen darf
 
 sparse = Die Punkte liegen { $step } auseinander: zu wenige für Berge dazwischen.
+rounded-places = Die Orte sind in Schritten von { $step } geschrieben, darum wird die Straße länger und flacher, als sie ist.
 elevation-missing = Auf { $share } der Straße fehlen die Höhen; dort stehen gerade Linien.
 holes-share = { $share } der Straße sind Lücken, die geradlinig überbrückt wurden.
 bridged = Auf { $share } der Straße springen die Höhen, wie es keine Straße tut; das wurde überbrückt.

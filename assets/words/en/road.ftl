@@ -30,7 +30,9 @@ bring-judging = The best ride of your power rides the same pitches: { $done } of
 # $name: of a file.
 refused = { $name } was not taken
 useless-no-times = This file does not say when it was ridden, or its times run backwards. Record with times.
+useless-too-sparse = Most points of this file lie more than three seconds apart, too far for telling gears. Set the device to record every second.
 useless-no-cadence = There is no cadence in this file, so gears cannot be told. A sensor at the cranks writes it; export with all data.
+useless-cadence-stuck = The cadence in this file is the same number all along, so it was not measured and gears cannot be told. Choose a ride with a sensor at the cranks.
 useless-no-road = This file could not be looked at. Choose it again.
 
 ## A ride
@@ -67,6 +69,7 @@ ride-heights =
        *[other] The heights came about { $late } seconds late; corrected.
     }
 ride-heightsUnknown = There is too little power in this file to tell whether its heights came late; ± allows for it.
+ride-cadenceHalved = The sensor had counted every foot; cadences are halved.
 ride-noPitch = No pitch was found: the road never gets three points steeper at once.
 ride-keep = Keep the numbers
 ride-kept = Kept: the numbers you see here and nothing else.

@@ -50,7 +50,7 @@ only-waypoints =
        *[other] The file holds { $waypointCount } single places (waypoints) but no track and no route. Export the ride itself.
     }
 no-points = The file holds no track and no route with points in it. Export the ride itself.
-no-length = The track never leaves its first place, so it has no length. Export the whole ride.
+no-length = The track never leaves its first place, as that of a ride indoors, so it has no length. Choose a ride on a road.
 too-short = The road is { $length } long; a level needs at least { $least }. Choose a longer ride.
 too-long = The track is { $length } long, which no ride is. Export a single ride.
 no-elevation = The file has no elevations, so nothing is known about its hills. Export it from a program that adds them.
@@ -106,11 +106,15 @@ unreadable-elevations = Elevations that are no height were left out: { $pointCou
 unwritten-elevations = Points without an elevation lie on a straight line between their neighbours: { $pointCount }.
 elevation-spikes = Lone spikes of elevation were left out: { $pointCount }.
 time-backwards = The times run backwards in places, so nothing is compared with them. The road itself does not need them.
+# $rpm (Number): turns of the pedals a minute.
+cadence-halved = The legs would have turned at { $rpm } rpm for half of the ride: the sensor counted every foot. Cadences were halved.
+cadence-stuck = The cadence is { $rpm } rpm all along, so it was not measured; it was left out.
 capped = { $length } of the road are steeper than { $limit } (up to { $steepest }); a level limits them to { $limit }.
 
 ## How far the heights can be trusted
 
 sparse = The points are { $step } apart: too few for hills in between.
+rounded-places = Places are written in steps of { $step }, so the road comes out longer and less steep than it is.
 elevation-missing = Elevations are missing on { $share } of the road; straight lines stand in for them.
 holes-share = { $share } of the road are holes crossed in a straight line.
 bridged = On { $share } of the road the elevations jump as no road does; that was bridged.

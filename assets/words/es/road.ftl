@@ -29,7 +29,9 @@ bring-judging = El mejor recorrido con tu potencia pasa por los mismos repechos:
 # $name: of a file.
 refused = { $name } no se ha aceptado
 useless-no-times = Este archivo no dice cuándo fue la salida, o sus horas van hacia atrás. Graba con horas.
+useless-too-sparse = Casi todos los puntos de este archivo están a más de tres segundos unos de otros, demasiado para reconocer las marchas. Ajusta el aparato para que grabe cada segundo.
 useless-no-cadence = En este archivo no hay cadencia, así que no se pueden reconocer las marchas. La mide un sensor en las bielas; exporta con todos los datos.
+useless-cadence-stuck = La cadencia de este archivo es siempre el mismo número, así que no se midió y no se pueden reconocer las marchas. Elige una salida con un sensor en las bielas.
 useless-no-road = No se ha podido examinar este archivo. Elígelo de nuevo.
 
 ## A ride
@@ -65,6 +67,7 @@ ride-heights =
        *[other] Las alturas llegaron con unos { $late } segundos de retraso; está corregido.
     }
 ride-heightsUnknown = Sin suficiente potencia en el archivo no se sabe si las alturas llegaron tarde; el ± lo tiene en cuenta.
+ride-cadenceHalved = El sensor había contado cada pie; la cadencia está dividida por dos.
 ride-noPitch = No se ha encontrado ningún repecho: la pendiente nunca aumenta tres puntos de golpe.
 ride-keep = Guardar los números
 ride-kept = Guardado: los números que ves aquí y nada más.

@@ -45,7 +45,7 @@ only-waypoints =
        *[other] El archivo contiene { $waypointCount } puntos sueltos (waypoints), pero ningún track ni ruta. Exporta la salida misma.
     }
 no-points = El archivo no contiene ningún track ni ruta con puntos. Exporta la salida misma.
-no-length = El track nunca deja su primer lugar, así que no tiene longitud. Exporta la salida entera.
+no-length = El track nunca deja su primer lugar, como el de una salida bajo techo, así que no tiene longitud. Elige una salida por carretera.
 too-short = El camino mide { $length }; un nivel necesita al menos { $least }. Elige una salida más larga.
 too-long = El track mide { $length }; ninguna salida es tan larga. Exporta una sola salida.
 no-elevation = El archivo no tiene altitudes, así que no se sabe nada de sus cuestas. Expórtalo desde un programa que las añada.
@@ -98,11 +98,14 @@ unreadable-elevations = Altitudes que no lo son, dejadas fuera: { $pointCount }.
 unwritten-elevations = Puntos sin altitud, puestos en línea recta entre sus vecinos: { $pointCount }.
 elevation-spikes = Picos sueltos de altitud, dejados fuera: { $pointCount }.
 time-backwards = En algunos sitios las horas van hacia atrás, así que no se compara nada con ellas. El camino en sí no las necesita.
+cadence-halved = Las piernas habrían girado a { $rpm } rpm durante media salida: el sensor contó cada pie. La cadencia se ha dividido por dos.
+cadence-stuck = La cadencia es siempre de { $rpm } rpm, así que no se midió; se ha dejado fuera.
 capped = En { $length } la pendiente del camino pasa de { $limit } (hasta { $steepest }); un nivel la limita a { $limit }.
 
 ## How far the heights can be trusted
 
 sparse = Los puntos están a { $step } unos de otros: son muy pocos para las cuestas que haya en medio.
+rounded-places = Los lugares están escritos en pasos de { $step }, así que el camino sale más largo y menos empinado de lo que es.
 elevation-missing = Faltan altitudes en un { $share } del camino; en su lugar hay líneas rectas.
 holes-share = Un { $share } del camino son huecos cruzados en línea recta.
 bridged = En un { $share } del camino las altitudes saltan como no salta ningún camino; esos saltos se han rellenado.

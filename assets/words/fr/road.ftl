@@ -29,7 +29,9 @@ bring-judging = Le meilleur passage à ta puissance roule sur les mêmes raidill
 # $name: of a file.
 refused = { $name } n’a pas été accepté
 useless-no-times = Ce fichier ne dit pas quand la sortie a eu lieu, ou ses heures vont à reculons. Enregistre avec les heures.
+useless-too-sparse = La plupart des points de ce fichier sont à plus de trois secondes les uns des autres : trop pour reconnaître les vitesses. Règle l’appareil pour qu’il enregistre chaque seconde.
 useless-no-cadence = Ce fichier ne contient pas de cadence : impossible de reconnaître les vitesses. Un capteur au pédalier la mesure ; exporte avec toutes les données.
+useless-cadence-stuck = La cadence de ce fichier est partout le même nombre : elle n’a pas été mesurée, et les vitesses ne peuvent pas être reconnues. Choisis une sortie avec un capteur au pédalier.
 useless-no-road = Ce fichier n’a pas pu être lu. Choisis-le de nouveau.
 
 ## A ride
@@ -65,6 +67,7 @@ ride-heights =
        *[other] Les altitudes avaient environ { $late } secondes de retard ; c’est corrigé.
     }
 ride-heightsUnknown = Faute de puissance suffisante dans ce fichier, on ne peut pas dire si les altitudes sont en retard ; le ± en tient compte.
+ride-cadenceHalved = Le capteur avait compté chaque pied ; la cadence est divisée par deux.
 ride-noPitch = Aucun raidillon trouvé : la pente n’augmente jamais de trois points d’un coup.
 ride-keep = Garder les chiffres
 ride-kept = Gardé : les chiffres que tu vois ici et rien d’autre.

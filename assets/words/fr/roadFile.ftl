@@ -46,7 +46,7 @@ only-waypoints =
        *[other] Le fichier contient { $waypointCount } points isolés (waypoints), mais ni trace ni itinéraire. Exporte la sortie elle-même.
     }
 no-points = Le fichier ne contient ni trace ni itinéraire avec des points. Exporte la sortie elle-même.
-no-length = La trace ne quitte jamais son premier point : elle n’a pas de longueur. Exporte la sortie entière.
+no-length = La trace ne quitte jamais son premier point, comme celle d’une sortie en salle : elle n’a pas de longueur. Choisis une sortie sur route.
 too-short = La route fait { $length } ; il faut au moins { $least } pour un niveau. Choisis une sortie plus longue.
 too-long = La trace fait { $length } : aucune sortie n’est aussi longue. Exporte une seule sortie.
 no-elevation = Le fichier n’a pas d’altitudes : on ne sait rien de ses côtes. Exporte-le depuis un programme qui les ajoute.
@@ -99,11 +99,14 @@ unreadable-elevations = Altitudes qui n’en sont pas, laissées de côté : {
 unwritten-elevations = Points sans altitude, placés sur une ligne droite entre leurs voisins : { $pointCount }.
 elevation-spikes = Pics d’altitude isolés, laissés de côté : { $pointCount }.
 time-backwards = Par endroits, les heures reculent : rien n’est donc comparé avec elles. La route elle-même n’en a pas besoin.
+cadence-halved = Les jambes auraient tourné à { $rpm } tr/min la moitié du temps : le capteur a compté chaque pied. La cadence a été divisée par deux.
+cadence-stuck = La cadence est partout de { $rpm } tr/min : elle n’a pas été mesurée. Elle a été laissée de côté.
 capped = Sur { $length }, la pente de la route dépasse { $limit } (jusqu’à { $steepest }) ; un niveau la limite à { $limit }.
 
 ## Combien on peut se fier aux altitudes
 
 sparse = Les points sont à { $step } les uns des autres : trop peu pour les côtes entre eux.
+rounded-places = Les positions sont écrites par pas de { $step } : la route en sort plus longue et moins raide qu’elle ne l’est.
 elevation-missing = Les altitudes manquent sur { $share } de la route ; des lignes droites les remplacent.
 holes-share = { $share } de la route est faite de trous franchis en ligne droite.
 bridged = Sur { $share } de la route, les altitudes font des sauts qu’aucune route ne fait ; ils ont été comblés.

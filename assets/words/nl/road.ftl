@@ -29,7 +29,9 @@ bring-judging = De beste rit met jouw vermogen rijdt dezelfde klimmetjes: { $don
 # $name: of a file.
 refused = { $name } is niet aangenomen
 useless-no-times = Dit bestand zegt niet wanneer er gereden is, of de tijden lopen terug. Neem op met tijden.
+useless-too-sparse = De meeste punten van dit bestand liggen meer dan drie seconden uit elkaar, te ver om versnellingen te herkennen. Stel het apparaat zo in dat het elke seconde opneemt.
 useless-no-cadence = In dit bestand staat geen cadans, dus de versnellingen zijn niet te herkennen. Een sensor bij de trapas meet die; exporteer met alle gegevens.
+useless-cadence-stuck = De cadans in dit bestand is overal hetzelfde getal, dus hij is niet gemeten en de versnellingen zijn niet te herkennen. Kies een rit met een sensor bij de trapas.
 useless-no-road = Dit bestand kon niet worden bekeken. Kies het opnieuw.
 
 ## A ride
@@ -65,6 +67,7 @@ ride-heights =
        *[other] De hoogtes kwamen ongeveer { $late } seconden te laat; dat is verbeterd.
     }
 ride-heightsUnknown = Zonder genoeg vermogen in het bestand is niet te zien of de hoogtes te laat kwamen; de ± houdt daar rekening mee.
+ride-cadenceHalved = De sensor had elke voet geteld; de cadans is gehalveerd.
 ride-noPitch = Geen klimmetje gevonden: de weg wordt nergens in één keer drie procentpunt steiler.
 ride-keep = Getallen bewaren
 ride-kept = Bewaard: de getallen die je hier ziet en verder niets.

@@ -46,7 +46,7 @@ only-waypoints =
        *[other] In het bestand staan { $waypointCount } losse punten (waypoints), maar geen track en geen route. Exporteer de rit zelf.
     }
 no-points = In het bestand staat geen track en geen route met punten. Exporteer de rit zelf.
-no-length = De track komt nooit van zijn eerste plaats, dus hij heeft geen lengte. Exporteer de hele rit.
+no-length = De track komt nooit van zijn eerste plaats, zoals bij een rit binnenshuis, dus hij heeft geen lengte. Kies een rit op de weg.
 too-short = De weg is { $length } lang; een level heeft minstens { $least } nodig. Kies een langere rit.
 too-long = De track is { $length } lang; zo lang is geen rit. Exporteer één rit.
 no-elevation = Het bestand heeft geen hoogtes, dus over de heuvels is niets bekend. Exporteer het uit een programma dat ze toevoegt.
@@ -99,11 +99,14 @@ unreadable-elevations = Hoogtes die geen hoogte zijn, weggelaten: { $pointCount 
 unwritten-elevations = Punten zonder hoogte liggen op een rechte lijn tussen hun buren: { $pointCount }.
 elevation-spikes = Losse pieken in de hoogte, weggelaten: { $pointCount }.
 time-backwards = De tijden lopen hier en daar terug, dus daarmee wordt niets vergeleken. De weg zelf heeft ze niet nodig.
+cadence-halved = De benen zouden de halve rit { $rpm } keer per minuut hebben gedraaid: de sensor telde elke voet. De cadans is gehalveerd.
+cadence-stuck = De cadans is overal { $rpm } per minuut, dus hij is niet gemeten; hij is weggelaten.
 capped = { $length } van de weg is steiler dan { $limit } (tot { $steepest }); een level begrenst dat tot { $limit }.
 
 ## Hoe ver de hoogtes te vertrouwen zijn
 
 sparse = De punten liggen { $step } uit elkaar: te weinig voor heuvels ertussen.
+rounded-places = De plaatsen zijn geschreven in stappen van { $step }, dus de weg wordt langer en minder steil dan hij is.
 elevation-missing = Op { $share } van de weg ontbreken de hoogtes; daar staan rechte lijnen voor in de plaats.
 holes-share = { $share } van de weg bestaat uit gaten die in een rechte lijn zijn overbrugd.
 bridged = Op { $share } van de weg springen de hoogtes zoals geen weg dat doet; dat is overbrugd.

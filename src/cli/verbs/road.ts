@@ -23,7 +23,10 @@ import type { Verb, VerbAnswer } from '../common/verb.ts';
 
 const PROBLEMS: Readonly<Record<RoadRideProblem, string>> = {
   'no-times': 'The file does not say when it was ridden, or its times run backwards.',
+  'too-sparse':
+    'Most of the ride has no point a second: its points lie more than 3 s apart, too far for telling gears.',
   'no-cadence': 'There is no cadence in the file, so gears cannot be told.',
+  'cadence-stuck': 'The cadence in the file is one number all along, so it was not measured.',
 };
 
 export const road: Verb = {
@@ -127,6 +130,7 @@ function answer(figures: RoadRideFigures, who: RoadRider): VerbAnswer {
   const lines = [
     `${fixed(figures.lengthM / 1000, 1)} km, gear read on ${percent(figures.readableShare)} % of the moving time, ${figures.pitches.length} pitches.`,
     heightsText(figures.heightsLateS),
+    ...(figures.cadenceHalved ? ['The sensor had counted every foot; cadences are halved.'] : []),
     ...(rows.length === 0 ? [] : [table(head, rows)]),
   ];
   return { json: { ...figures, means }, text: lines.join('\n') };

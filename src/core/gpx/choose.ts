@@ -68,15 +68,26 @@ function nothingIn(file: GpxFile): ReturnType<typeof refused> {
   return refused('no-points');
 }
 
-/** Joined if they follow one another, else the longest one. */
+/** Joined if they follow one another in place and time, else the longest one. */
 function defaultFor(candidates: readonly PointColumns[]): 'join' | number {
   const follows = candidates.every((next, i) => {
     const before = candidates[i - 1];
     if (before === undefined) return true;
-    return distanceM(placeAt(before, before.latDeg.length - 1), placeAt(next, 0)) <= FOLLOWS_WITHIN_M;
+    if (distanceM(placeAt(before, before.latDeg.length - 1), placeAt(next, 0)) > FOLLOWS_WITHIN_M)
+      return false;
+    // Two devices on one ride, or two riders: what was ridden at the same time was not ridden one after the other.
+    return !(lastTimeS(before) > firstTimeS(next));
   });
   if (follows) return 'join';
   return indexOfLargest(candidates.map(roughLengthM)) + 1;
+}
+
+function firstTimeS({ timeS }: PointColumns): number {
+  return timeS.find((time) => !Number.isNaN(time)) ?? Number.NaN;
+}
+
+function lastTimeS({ timeS }: PointColumns): number {
+  return timeS.findLast((time) => !Number.isNaN(time)) ?? Number.NaN;
 }
 
 function roughLengthM(points: PointColumns): number {

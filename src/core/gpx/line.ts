@@ -39,6 +39,8 @@ export interface CleanLine {
   readonly holes: readonly Hole[];
   /** Usual distance between points (m). */
   readonly medianStepM: number;
+  /** Steps that places are written in, where they were rounded to a few decimals (m); 0 where they were not. */
+  readonly placeStepM: number;
   readonly mergedPoints: number;
   readonly questions: readonly RoadQuestion[];
   readonly notes: readonly RoadNote[];
@@ -61,6 +63,7 @@ export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine
     lengthM: cut.atM.at(-1) ?? 0,
     holes: cut === merged ? holes : [],
     medianStepM: usualM,
+    placeStepM: roundedToM(points),
     mergedPoints: places.length - dropped - merged.atM.length,
     questions: holes.length > 0 && answers.holes === undefined ? [holeQuestion(holes)] : [],
     notes: [
@@ -68,6 +71,24 @@ export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine
       ...(stopCount === 0 ? [] : [roadNote('points', 'stops', { stopCount, stoppedS })]),
     ],
   };
+}
+
+/** Decimals of a degree that places can be rounded to so that it matters, and what a step of the last one is (m). */
+const ROUNDED = [
+  { perDeg: 1_000, stepM: 111 },
+  { perDeg: 10_000, stepM: 11 },
+] as const;
+/** Degrees that are whole steps but for what a decimal fraction loses as a number. */
+const ROUNDED_WITHIN = 1e-6;
+
+/** The steps that all places are written in (m), 0 where they are finer than anybody minds. */
+function roundedToM({ latDeg, lonDeg }: PointColumns): number {
+  const isWhole = (deg: number, perDeg: number): boolean =>
+    Math.abs(deg * perDeg - Math.round(deg * perDeg)) < ROUNDED_WITHIN;
+  const found = ROUNDED.find(({ perDeg }) =>
+    latDeg.every((lat, i) => isWhole(lat, perDeg) && isWhole(lonDeg[i] ?? 0, perDeg)),
+  );
+  return found?.stepM ?? 0;
 }
 
 /** Indices of the points that are left after jumps out and back are taken away. */

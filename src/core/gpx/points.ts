@@ -78,10 +78,8 @@ export function pointSink(): PointSink {
     },
     time(text) {
       const value = readTimeS(text);
-      if (Number.isNaN(firstTimeS)) {
-        firstTimeS = value;
-        month = Number.isNaN(value) ? null : monthOf(text);
-      }
+      if (Number.isNaN(firstTimeS)) firstTimeS = value;
+      if (!Number.isNaN(value)) month = monthOf(text);
       put(columns.timeS, value - firstTimeS);
     },
     cadence(text) {

@@ -15,6 +15,9 @@ export interface Quality {
 /** What the grade is made from. */
 interface QualityFacts {
   readonly medianStepM: number;
+  /** Steps that places are rounded to (m), 0 if they are not, and over the usual distance of points. */
+  readonly placeStepM: number;
+  readonly placeStepRatio: number;
   /** Shares of the road's length (0 to 1). */
   readonly missingShare: number;
   readonly holeShare: number;
@@ -47,6 +50,14 @@ const RULES: readonly Rule[] = [
     fairFrom: 30,
     poorFrom: 90,
     unit: 'stepM',
+  },
+  // Steps to and fro lengthen a road by some 10 m² over the square of the distance of its points: 1 % and 5 %.
+  {
+    code: 'rounded-places',
+    of: (facts) => facts.placeStepRatio,
+    fairFrom: 0.35,
+    poorFrom: 0.75,
+    unit: null,
   },
   {
     code: 'elevation-missing',
@@ -115,6 +126,7 @@ export function qualityOf(facts: QualityFacts): Quality {
     const { noiseM, halfWidthM } = facts;
     const values = {
       ...(rule.unit === null ? {} : { [rule.unit]: value }),
+      ...(rule.code === 'rounded-places' ? { stepM: facts.placeStepM } : {}),
       ...(rule.code === 'noisy' ? { noiseM, halfWidthM } : {}),
     };
     return [{ ...roadNote('elevation', rule.code, values), grade }];

@@ -2,6 +2,7 @@
  * From the points of a GPX file to a road that can become a level: cleaned, sampled every 10 m, smoothed, and with
  * an honest word about how far it can be trusted. The level itself is made in `level.ts`.
  */
+import { believableCadence } from './cadence.ts';
 import { choosePoints, type RoadAnswers } from './choose.ts';
 import { cleanHeights, GRID_M, resample } from './grid.ts';
 import { feetQuestion, inMetres } from './feet.ts';
@@ -109,6 +110,8 @@ function makeRoad(
   const quality = qualityOf({
     ...heights,
     medianStepM: line.medianStepM,
+    placeStepRatio: line.placeStepM / Math.max(1, line.medianStepM),
+    placeStepM: line.placeStepM,
     holeShare: line.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / line.lengthM,
     bridgedShare,
     jumpCount,
@@ -116,6 +119,7 @@ function makeRoad(
     slopeNoiseRatio: heights.noiseM * slopeNoisePerM(halfWidthM),
     pointCount: line.atM.length,
   });
+  const cadence = believableCadence(line.cadenceRpm);
   const cappedM = slopesRatio.filter((slope) => Math.abs(slope) > STEEPEST_RATIO).length * GRID_M;
   const steepestRatio = slopesRatio.reduce((a, b) => Math.max(a, b), 0);
   const steepestDescentRatio = slopesRatio.reduce((a, b) => Math.min(a, b), 0);
@@ -133,6 +137,7 @@ function makeRoad(
       ...line.notes,
       ...heightNotes(heights, file.unreadableHeights),
       ...timeNotes(line),
+      ...cadence.notes,
       ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
     ],
     questions: [...chosen.questions, ...line.questions],
@@ -140,7 +145,7 @@ function makeRoad(
     holes: line.holes,
     points: file.pointCount,
     thinned: Math.max(0, file.pointCount - Math.min(line.atM.length, samples.length)),
-    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: line.cadenceRpm, powerW: line.powerW },
+    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: cadence.cadenceRpm, powerW: line.powerW },
   };
 }
 

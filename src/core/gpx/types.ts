@@ -32,7 +32,7 @@ export interface GpxFile {
   readonly unreadablePoints: number;
   /** Heights that were written but are no height. */
   readonly unreadableHeights: number;
-  /** Month of the first time in the file, like `2026-05`; the only thing that is kept of when it was. */
+  /** Month of the last time in the file, like `2026-05`: the first may come from a clock nobody had set. It is the only thing that is kept of when it was. */
   readonly month: string | null;
   /** Where the file is damaged; the points are those that could be read all the same. */
   readonly damage: Damage | null;
@@ -90,12 +90,15 @@ export type RoadCode =
   | 'unwritten-elevations'
   | 'elevation-spikes'
   | 'time-backwards'
+  | 'cadence-halved'
+  | 'cadence-stuck'
   | 'capped'
   | QualityCode;
 
 /** Why the elevations of a road are no better. */
 export type QualityCode =
   | 'sparse'
+  | 'rounded-places'
   | 'elevation-missing'
   | 'holes'
   | 'bridged'

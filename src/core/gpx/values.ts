@@ -13,8 +13,8 @@ const DAY_S = 86_400;
 /** Heights a road can have (m); what devices write for "unknown" lies outside. */
 const LOWEST_M = -500;
 const HIGHEST_M = 9_000;
-/** More turns a minute than legs can do are a fault of the sensor. */
-const FASTEST_RPM = 254;
+/** More turns a minute than legs on a road do are a fault of the sensor; some write 254 for "unknown". */
+const FASTEST_RPM = 220;
 /** More than the best sprinters give for a second is a fault of the meter. */
 const STRONGEST_W = 2_500;
 

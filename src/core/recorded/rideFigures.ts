@@ -62,11 +62,13 @@ export interface RoadRideFigures {
   /** Steady power on the flat that goes with what was done uphill (W); the rider's own where that cannot be told. */
   readonly steadyPowerW: number;
   readonly powerMeasured: boolean;
+  /** Whether every foot had been counted, so that cadences were halved. */
+  readonly cadenceHalved: boolean;
   readonly pitches: readonly RoadPitch[];
 }
 
 /** A road or a ride that cannot be looked at, as a code. */
-export type RoadRideProblem = 'no-times' | 'no-cadence';
+export type RoadRideProblem = 'no-times' | 'too-sparse' | 'no-cadence' | 'cadence-stuck';
 
 export type RoadRideResult =
   | {
@@ -85,6 +87,8 @@ const LAG_TOLD_S = 1;
 const LAG_UNKNOWN_S = 6.4;
 /** With less of the ride read than this, changes are not counted. */
 const LEAST_READABLE = 0.1;
+/** A ride of which less than this was recorded second by second is not looked at (share of its length). */
+const LEAST_SHARE_SEEN = 0.5;
 /** Road before and behind a pitch that the best ride is ridden on (m). */
 const BEST_BEFORE_M = 260;
 const BEST_BEHIND_M = 60;
@@ -93,13 +97,22 @@ const SAME_FOOT_M = 30;
 /** Looks at a ride; the best rides are worked out one pitch after the other by `withBest`. */
 export function roadRide(road: Road, month: string | null, who: RoadRider): RoadRideResult {
   const written = secondsOf(road);
-  if (written === null || written.length === 0) return { ok: false, why: 'no-times' };
-  if (!written.some(({ cadenceRpm }) => (cadenceRpm ?? 0) > 0)) return { ok: false, why: 'no-cadence' };
+  if (written === null) return { ok: false, why: 'no-times' };
+  const hasNote = (code: string): boolean => road.problems.some((note) => note.code === code);
+  if (hasNote('cadence-stuck')) return { ok: false, why: 'cadence-stuck' };
+  // Told before what is too far apart is left out: there may be none of it among what is left.
+  if (!road.recorded.cadenceRpm.some((rpm) => rpm > 0)) return { ok: false, why: 'no-cadence' };
+  if (metresRidden(written) < LEAST_SHARE_SEEN * road.lengthM) return { ok: false, why: 'too-sparse' };
   const heightsLateS = heightLagS(written);
   const inTime = roadInTime(road, written, heightsLateS ?? 0);
   const seconds = secondsOf(inTime) ?? written;
   const pitches = findPitches(slopesByMetre(inTime));
-  const figures = figuresOfRide(seconds, pitches, { month, heightsLateS }, who);
+  const figures = figuresOfRide(
+    seconds,
+    pitches,
+    { month, heightsLateS, cadenceHalved: hasNote('cadence-halved') },
+    who,
+  );
   return { ok: true, seconds, road: inTime, figures };
 }
 
@@ -107,7 +120,7 @@ export function roadRide(road: Road, month: string | null, who: RoadRider): Road
 export function figuresOfRide(
   seconds: readonly RoadSecond[],
   pitches: readonly Pitch[],
-  known: Pick<RoadRideFigures, 'month' | 'heightsLateS'>,
+  known: Pick<RoadRideFigures, 'month' | 'heightsLateS' | 'cadenceHalved'>,
   who: RoadRider,
 ): RoadRideFigures {
   const machine = buildMachine(who.bike, who.rider);

@@ -111,6 +111,7 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
         {figures.heightsLateS === null
           ? say('ride-heightsUnknown')
           : say('ride-heights', { late: figures.heightsLateS })}
+        {figures.cadenceHalved && ` ${say('ride-cadenceHalved')}`}
       </p>
       {found === 0 ? (
         <p>{say('ride-noPitch')}</p>

@@ -7,7 +7,8 @@ import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { sentenceOf } from '../../../src/words/problems.ts';
 import { roughNormal, seededRandom } from '../../../src/core/math/random.ts';
-import { gpxText, imported, type MadePoint, northward, trackText } from './files.ts';
+import { readGpx } from '../../../src/core/gpx/file.ts';
+import { gpxText, imported, type MadePoint, northward, openDecoder, trackText } from './files.ts';
 
 const hillM = (x: number): number => 420 + 0.08 * Math.max(0, Math.min(500, x - 750));
 const stamp = (second: number): string => new Date(Date.UTC(2024, 4, 1, 9) + second * 1_000).toISOString();
@@ -77,6 +78,9 @@ interface Wanted {
   readonly refused?: string;
   /** A reason why the heights are trusted less. */
   readonly quality?: string;
+  /** Cadence that is believed in the middle of its readings (rpm), and the month of the ride. */
+  readonly cadenceRpm?: number;
+  readonly month?: string;
 }
 
 const FILES: readonly (readonly [string, string | Uint8Array, Wanted])[] = [
@@ -278,8 +282,92 @@ const MORE: readonly (readonly [string, string | Uint8Array, Wanted])[] = [
     heightsAs((m, i) => (i > 150 ? m + 200 : m)),
     { quality: 'jumps', climbM: 41 },
   ],
+  [
+    'two devices on one round, which are no two rounds',
+    gpxText(trackText(round(0)) + trackText(round(3))),
+    { asks: ['several-tracks'] },
+  ],
+  ['ten points a second', file(tenths((i) => i / 10)), {}],
+  ['ten points a second with whole seconds', file(tenths((i) => Math.floor(i / 10))), {}],
+  ['one point in thirty seconds', file(timed(northward(15, 142.86, hillM), 0, 30)), { quality: 'sparse' }],
+  [
+    'places rounded to eleven metres',
+    file(diagonal(4)),
+    { quality: 'rounded-places', within: 0.3, steepest: 0.07 },
+  ],
+  ['places rounded to a metre', file(diagonal(5)), {}],
+  [
+    'a drive of 100 km between two halves',
+    file(ridden.map((point, i) => (i < 101 ? point : { ...point, lat: Number(point.lat) + 0.9 }))),
+    { asks: ['holes'], within: 51, quality: 'holes' },
+  ],
+  [
+    'a ride indoors, on one spot',
+    file(ridden.map((point) => ({ ...point, lat: 46 }))),
+    { refused: 'no-length' },
+  ],
+  [
+    'places in millionths of a degree',
+    file(ridden.map((point) => ({ ...point, lat: Number(point.lat) * 1e6 }))),
+    { refused: 'no-readable-points' },
+  ],
+  [
+    'legs counted foot by foot',
+    withCadence((i) => 160 + (i % 9)),
+    { notes: ['cadence-halved'], cadenceRpm: 82 },
+  ],
+  ['one number for all of the cadence', withCadence(() => 80), { notes: ['cadence-stuck'] }],
+  [
+    'numbers for "unknown" among the cadence',
+    withCadence((i) => [255, 254, -1, 78 + (i % 9)][Math.min(3, i % 12)] ?? 0),
+    { cadenceRpm: 82 },
+  ],
+  ['cadence with a decimal comma', withCadence((i) => `${78 + (i % 9)},0`), { cadenceRpm: 82 }],
+  [
+    'a clock that is set under way',
+    file(ridden.map((point, i) => (i < 5 ? { ...point, time: `1979-07-01T00:00:0${2 * i}Z` } : point))),
+    { month: '2024-05' },
+  ],
   ['along the date line', file(ridden.map(({ lat, ele }, i) => eastward(Number(lat) - 46, ele, i))), {}],
 ];
+
+/** Once round, over the same hill and down again to where it began. */
+function round(fromS: number): MadePoint[] {
+  return Array.from({ length: 201 }, (_, i) => {
+    const angle = (2 * Math.PI * i) / 200;
+    return {
+      lat: (46 + (318.31 * Math.sin(angle)) / 111_143).toFixed(7),
+      lon: (10 + (318.31 * (1 - Math.cos(angle))) / 77_400).toFixed(7),
+      ele: (hillM(10 * i) - 0.04 * Math.max(0, 10 * i - 1_500)).toFixed(3),
+      time: stamp(fromS + 2 * i),
+    };
+  });
+}
+
+/** The line at 5 m/s with ten points a second. */
+function tenths(secondOf: (i: number) => number): MadePoint[] {
+  return northward(4_001, 0.5, hillM).map((point, i) => ({ ...point, time: stamp(secondOf(i)) }));
+}
+
+/** The line turned to the north-east, with places of so many decimals. */
+function diagonal(decimals: number): MadePoint[] {
+  const along = Array.from({ length: 401 }, (_, i) => (5 * i) / Math.SQRT2);
+  return timed(
+    along.map((m, i) => ({
+      lat: (46 + m / 111_143).toFixed(decimals),
+      lon: (10 + m / 77_400).toFixed(decimals),
+      ele: hillM(5 * i).toFixed(1),
+    })),
+    0,
+    1,
+  );
+}
+
+/** The plain file with what a sensor at the cranks wrote. */
+function withCadence(rpmAt: (i: number) => number | string): string {
+  let i = -1;
+  return plain.replaceAll('</trkpt>', () => `<extensions><cad>${rpmAt((i += 1))}</cad></extensions></trkpt>`);
+}
 
 /** A file of these first bytes (hex) and signs, with nothing behind them. */
 function binary(hex: string, signs = ''): Uint8Array {
@@ -297,6 +385,11 @@ function noHeight({ lat, lon, time }: MadePoint): MadePoint {
   return { lat, lon, ...(time === undefined ? {} : { time }) };
 }
 
+function monthOf(source: string | Uint8Array): string | null {
+  const read = readGpx(Buffer.from(source), openDecoder);
+  return read.ok ? read.file.month : null;
+}
+
 /** A refusal says the reason and, in a last sentence, what to do. */
 function judged(source: string | Uint8Array, wanted: Wanted): void {
   const made = imported(source);
@@ -307,12 +400,15 @@ function judged(source: string | Uint8Array, wanted: Wanted): void {
     );
   }
   expect(wanted.refused).toBeUndefined();
-  const { lengthM, ascentM, steepestRatio, problems, questions, quality } = made.road;
+  const { lengthM, ascentM, steepestRatio, problems, questions, quality, recorded } = made.road;
   expect(questions.map(({ code }) => code)).toEqual(wanted.asks ?? []);
   expect(problems.map(({ code }) => code).filter((code) => code !== 'capped')).toEqual(wanted.notes ?? []);
   if (wanted.quality !== undefined) expect(quality.reasons.map(({ code }) => code)).toContain(wanted.quality);
   for (const told of [...problems, ...questions, ...quality.reasons])
     expect(sentenceOf(told)).toMatch(/^[A-Z0-9].+[.?]$/);
+  const believed = recorded.cadenceRpm.filter((rpm) => rpm > 0).toSorted((a, b) => a - b);
+  expect(believed[believed.length >> 1]).toBe(wanted.cadenceRpm);
+  if (wanted.month !== undefined) expect(monthOf(source)).toBe(wanted.month);
   expect(Math.abs(lengthM / 2_000 - 1)).toBeLessThan(wanted.within ?? 0.01);
   expect(Math.abs(ascentM / (wanted.climbM ?? 40) - 1)).toBeLessThan(0.05);
   expect(Math.abs(steepestRatio - (wanted.steepest ?? 0.08))).toBeLessThan(0.006);

@@ -257,17 +257,17 @@ describe('a level from a road', () => {
     expect(recorded.timeS[0]).toBe(0);
   });
 
-  it('leaves speed and cadence to the comparison: 10 m a second at 83 rpm', () => {
+  it('leaves speed and cadence to the comparison: 10 m a second at 83 and 84 rpm', () => {
     const points = northward(101, 10, () => 300).map((point, i) => ({
       ...point,
       time: `2031-07-09T11:${String(Math.floor(i / 60)).padStart(2, '0')}:${String(i % 60).padStart(2, '0')}Z`,
-      inside: '<extensions><cad>83</cad></extensions>',
+      inside: `<extensions><cad>${83 + (i % 2)}</cad></extensions>`,
     }));
     const ride = recordedRide(roadOf(gpxText(trackText(points))), { fromM: 200, toM: 500 }) ?? [];
     expect(ride).toHaveLength(31);
     for (const { speedMps, cadenceRpm } of ride) {
       expect(speedMps).toBeCloseTo(10, 1);
-      expect(cadenceRpm).toBe(83);
+      expect([83, 84]).toContain(cadenceRpm);
     }
     expect(ride.at(-1)?.timeS).toBeCloseTo(30, 0);
   });

@@ -23,6 +23,7 @@ import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { NAMED_HABITS } from '../../../src/core/virtual/riders.ts';
+import { roadOf } from '../gpx/files.ts';
 import { type MadeRide, madeRide, roadOfPitches } from './made.ts';
 
 const WHO = [
@@ -325,5 +326,21 @@ describe('files that tell nothing', () => {
     const { road } = rides[0]!.made;
     const recorded = { ...road.recorded, [column]: road.recorded[column].map(() => Number.NaN) };
     expect(roadRide({ ...road, recorded }, null, who('road-2x11', 'adult-new'))).toEqual({ ok: false, why });
+  });
+
+  it('with a point every few seconds say that these are too far apart, not that there are none', () => {
+    const { text } = rides[0]!.made;
+    const points = text.match(/<trkpt.*?<\/trkpt>/g) ?? [];
+    for (const keeps of [
+      (i: number) => i % 4 === 0,
+      (i: number) => i % 30 === 0,
+      (i: number) => i % 13 > 7,
+    ]) {
+      const sparse = text.replace(/<trkpt.*<\/trkpt>/, points.filter((_, i) => keeps(i)).join(''));
+      expect(roadRide(roadOf(sparse), null, who('road-2x11', 'adult-new'))).toEqual({
+        ok: false,
+        why: 'too-sparse',
+      });
+    }
   });
 });

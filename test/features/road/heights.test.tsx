@@ -15,6 +15,7 @@ const figures = {
   lengthM: 20_000,
   movingS: 3_000,
   heightsLateS: null,
+  cadenceHalved: false,
   month: null,
   readableShare: 0.6,
   changesPerKm: null,
