@@ -22,7 +22,7 @@ bring-files = GPX-Dateien wählen
 # Answers to the question what the heights of a file are in.
 bring-metres = Sie sind in Metern
 bring-feet = Sie sind in Fuß
-bring-privacy = Die Datei bleibt auf diesem Gerät und wird nicht aufbewahrt. Aufbewahrt werden nur Zahlen zu jeder Rampe und der Monat: kein Ort, keine Uhrzeit, keine Strecke.
+bring-privacy = Die Datei verlässt dieses Gerät nicht und wird nicht aufbewahrt. Aufbewahrt werden nur Zahlen zu jeder Rampe und der Monat: kein Ort, keine Uhrzeit, keine Strecke.
 bring-reading = Wird gelesen … { $share }
 # $done and $all (Number): pitches.
 bring-judging = Die beste Fahrt mit deiner Leistung fährt dieselben Rampen: { $done } von { $all } …

@@ -180,7 +180,7 @@ tap-undone = Your band is as it was.
 tap-too-few = Too few taps to tell. Tap once for every turn until the time is over.
 tap-too-short = Too short to tell. Keep on until the time is over.
 tap-too-slow = That is slower than pedalling. Tap at every turn, not at every second one.
-tap-too-fast = That is faster than pedalling. Tap with one foot only, once for a whole turn.
+tap-too-fast = That is faster than pedalling. Tap for one foot only, once for a whole turn.
 tap-unsteady = The taps came unevenly. Find a beat first, then begin.
 # Stands after the sentence that says why.
 tap-unchanged = Your band has not changed.

@@ -23,7 +23,7 @@ bring-files = Choose GPX files
 # Answers to the question what the heights of a file are in.
 bring-metres = They are in metres
 bring-feet = They are in feet
-bring-privacy = The file stays on this device and is not kept. Only numbers for each pitch and the month are kept: no place, no time of day, no trace.
+bring-privacy = The file never leaves this device and is not kept. Only numbers for each pitch and the month are kept: no place, no time of day, no trace.
 bring-reading = Reading … { $share }
 # $done and $all (Number): pitches.
 bring-judging = The best ride of your power rides the same pitches: { $done } of { $all } …

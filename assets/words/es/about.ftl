@@ -8,9 +8,9 @@ playTitle = En pocas palabras
 play =
     Las piernas pedalean solas. Tus manos cambian, tus ojos miran lejos.
     La mano derecha lleva el cambio trasero: más suave o más dura. La mano izquierda lleva los platos.
-    Cambia antes de la cuesta, marcha a marcha, y afloja los pies mientras la cadena se mueve.
+    Cambia antes de la cuesta, marcha a marcha, y afloja la pedalada mientras la cadena se mueve.
     Con las marchas en el buje es al revés: quita la presión o párate, cambia y luego vuelve a apretar.
-    Un motor central también tira de la cadena: afloja, espera un respiro hasta que suelte y entonces cambia. Por encima de { $speed } no ayuda.
+    Un motor central también tira de la cadena: afloja, espera un momento a que suelte y entonces cambia. Por encima de { $speed } no ayuda.
     La marcha en cifras es la que pide la maneta; una línea de puntos debajo dice que la cadena aún va de camino.
     Mantén las piernas girando a un ritmo que te guste. Una subida corta se pasa sin cambiar.
 modelTitle = Por qué se siente como pedalear

@@ -261,7 +261,7 @@ opened-no = Este navegador no puede descomprimir el enlace. Pide el archivo en s
 ## Un camino de una salida grabada
 
 road-title = Un camino de un archivo GPX
-road-intro = El archivo se lee aquí, en tu navegador, y no va a ninguna parte. Un nivel solo contiene alturas y distancias.
+road-intro = El archivo se lee aquí, en tu navegador, y no va a ninguna parte. Un nivel solo contiene altitudes y distancias.
 road-choose = Elegir un archivo GPX
 road-drop = o suéltalo en cualquier parte de esta página. Puede estar comprimido (.gz o .zip).
 road-reading = Leyendo: { $share }
@@ -269,7 +269,7 @@ road-cancel = Parar
 road-cancelled = Parado. No se ha guardado nada.
 road-refused = De este archivo no sale ningún camino
 road-facts = { $length }, { $climbed } de subida, hasta { $steepest }, con { $points } puntos.
-road-quality = Hasta qué punto fiarse de sus alturas
+road-quality = Hasta qué punto fiarse de sus altitudes
 road-grades-good = Bien: concuerdan entre sí.
 road-grades-fair = Regular: úsalo con cuidado.
 road-grades-poor = Mal: puede que las cuestas no estén donde parecen.

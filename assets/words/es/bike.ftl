@@ -180,7 +180,7 @@ tap-undone = Tu franja vuelve a ser la de antes.
 tap-too-few = Muy pocos toques para saberlo. Toca una vez por vuelta hasta que acabe el tiempo.
 tap-too-short = Muy poco tiempo para saberlo. Sigue hasta que se acabe.
 tap-too-slow = Eso es más lento que pedalear. Toca en cada vuelta, no en una de cada dos.
-tap-too-fast = Eso es más rápido que pedalear. Toca con un solo pie, una vez por vuelta entera.
+tap-too-fast = Eso es más rápido que pedalear. Cuenta un solo pie: un toque por vuelta entera.
 tap-unsteady = Los toques llegaban desiguales. Busca primero el ritmo y luego empieza.
 # Stands after the sentence that says why.
 tap-unchanged = Tu franja no ha cambiado.

@@ -17,10 +17,10 @@ motor =
     Arranca con más fuerza de lo que se piensa: al principio aprieta poco, con un dedo en el freno.
     Pesa mucho: tarda más en parar y cuesta empujarla y levantarla.
     No toques el motor ni la batería; si algo falla, es cosa de un mecánico.
-    Desde qué edad, con qué casco y a qué velocidad se puede ir cambia de un lugar a otro: la ley local va primero.
+    La edad, el casco y la velocidad permitidos cambian de un lugar a otro: la ley local va primero.
 # A wheel that a motor drives.
 motorWheel = Una rueda movida por un motor patina antes en suelo mojado, en grava y en curvas, sobre todo la delantera: ahí aprieta poco.
-motorPlaces = Qué dicen algunos lugares
+motorPlaces = Normas de algunos lugares
 motorPlacesHint = Se miró una vez, y las leyes cambian. Pregunta qué vale hoy donde pedaleas. Las bicis del juego siguen la norma europea.
 # Instead of a source.
 motorReported = según terceros, sin cotejar con el texto de la ley

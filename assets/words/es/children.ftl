@@ -5,7 +5,7 @@ intro = Lleva las manzanas cuesta arriba. Tu amigo te espera.
 roads = Elige un camino
 done = Hecho
 how =
-    ¿Viene una cuesta? Pon una más suave antes de que empiece.
+    ¿Viene una cuesta? Pon una marcha más suave antes de que empiece.
     ¿Vas cuesta abajo? Pon una más dura si las piernas van locas.
     Mira la cara. Que no deje de sonreír.
     Con un cambio brusco, las manzanas saltan. Al erizo le encanta.

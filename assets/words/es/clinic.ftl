@@ -172,7 +172,7 @@ form-aidsNames-none = ninguna
 form-aidsNames-all = todas
 form-shows = El grupo ve
 
-form-showsNames-own-marks = solo las notas propias
+form-showsNames-own-marks = cada cual, solo sus notas
 form-showsNames-group-picture = la imagen del grupo
 form-showsNames-table = también una tabla
 form-order = Orden
@@ -251,7 +251,7 @@ round-total = Total
 round-nextRider = Siguiente
 round-goOn = Seguir
 round-nobody = Aún no hay nadie
-round-nobodySays = Añade un ciclista para empezar.
+round-nobodySays = Añade ciclistas para empezar.
 round-waiting = A la espera de quienes vuelven
 round-done = Todo el grupo ha pedaleado
 round-doneSays = Hora de verlo en común.
@@ -403,7 +403,7 @@ picture-barOf-tooLate =
 picture-pitch = Repecho { $pitch }
 # Riders; stands beside a pitch.
 picture-caughtShort = sorprendió a { $count } de { $all }
-picture-dots = Un punto es un ciclista; a quien le sorprendió al menos una vez, el punto va relleno.
+picture-dots = Un punto es una persona; a quien le sorprendió al menos una vez, el punto va relleno.
 picture-never = nunca
 
 picture-timing-tooEarly = demasiado pronto
@@ -560,4 +560,4 @@ report-after = { $distance } después del pie
 # As picture-changeSays.
 report-attempts = Primer y último intento: { $better } claramente mejor, { $worse } claramente peor, { $same } dentro de lo que da el azar (menos de { $chance } puntos).
 report-all = Totales, intento a intento
-report-footer = Las notas salen de un modelo del pedaleo. Dicen cuándo se cambió en estos caminos, no lo que vale un ciclista.
+report-footer = Las notas salen de un modelo del pedaleo. Dicen cuándo se cambió en estos caminos, no lo que vale una persona.

@@ -4,11 +4,11 @@ hill-ahead = Viene una cuesta.
 ease-then-shift =
     { $gears ->
         [hub] { $motor ->
-            [pulls] Quita la presión, espera un respiro y cambia.
+            [pulls] Quita la presión, espera un momento y cambia.
            *[none] Quita la presión y luego cambia.
         }
        *[sprockets] { $motor ->
-            [pulls] Afloja, espera un respiro y cambia.
+            [pulls] Afloja, espera un momento y cambia.
            *[none] Afloja y luego cambia.
         }
     }
@@ -17,7 +17,7 @@ one-at-a-time = Una marcha a la vez.
 rest-on-the-way-up =
     { $gears ->
         [hub] { $motor ->
-            [pulls] Las demás, subiendo: cada vez quita la presión y espera un respiro.
+            [pulls] Las demás, subiendo: cada vez quita la presión y espera un momento.
            *[none] Las demás, subiendo: cada vez quita la presión.
         }
        *[sprockets] { $motor ->
@@ -26,8 +26,8 @@ rest-on-the-way-up =
         }
     }
 harder-again = Pasado el alto: otra vez más dura.
-hold-rhythm = Piernas siempre al mismo ritmo.
-ride-over = Subida corta: deja la marcha y pásala.
+hold-rhythm = Mantén el ritmo de piernas.
+ride-over = Subida corta: no cambies y pásala.
 small-ring =
     { $gears ->
         [hub] Ahora, en llano, una más suave.
@@ -35,8 +35,8 @@ small-ring =
     }
 big-ring =
     { $gears ->
-        [hub] Una más dura, hay sitio para ella.
-       *[sprockets] Plato más grande, hay sitio para él.
+        [hub] Una más dura: el camino lo permite.
+       *[sprockets] Plato más grande: el camino lo permite.
     }
 straight-chain = Lleva la cadena recta.
 stop-ahead = Viene una línea de detención.
@@ -46,8 +46,8 @@ easy-before-stop =
        *[sprockets] Pon una más suave antes de parar: con ella arrancas.
     }
 wind-ahead = Viene viento en contra. Es una cuesta que no se ve.
-gravel-ahead = Viene grava. Frena como una cuesta.
+gravel-ahead = Viene grava. Es como una cuesta.
 look-far = Mira lejos.
 last-pitch = El último repecho.
-easier-lever = La maneta derecha: más suave.
-harder-lever = La maneta derecha: más dura.
+easier-lever = Maneta derecha: una más suave.
+harder-lever = Maneta derecha: una más dura.

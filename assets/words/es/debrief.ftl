@@ -269,7 +269,7 @@ well-title = Salió bien
 well-finished = Has llegado hasta el final.
 well-cadence = Tus piernas llevaron un buen ritmo casi todo el camino.
 well-foresight = Llevabas la marcha adecuada antes de que el camino la pidiera.
-well-easing = Aflojaste los pedales en cada cambio.
+well-easing = Aflojaste la pedalada en cada cambio.
 well-chainLine = Llevaste la cadena recta.
 well-economy = No hiciste ningún cambio de más.
 
@@ -306,13 +306,13 @@ change-ease-hub =
     }
 change-ease-motor =
     { $heavy ->
-        [0] Dale al motor un momento para soltar: afloja, espera un respiro y cambia.
-       *[other] Hiciste { some-of } mientras el motor aún tiraba de la cadena. Afloja, espera un respiro hasta que suelte y cambia.
+        [0] Dale tiempo al motor para soltar: afloja, espera un momento y cambia.
+       *[other] Hiciste { some-of } mientras el motor aún tiraba de la cadena. Afloja, espera un momento a que suelte y cambia.
     }
 change-ease-motor-hub =
     { $heavy ->
-        [0] Dale al motor un momento para soltar: quita la presión, espera un respiro y cambia.
-       *[other] Hiciste { some-of } mientras el motor aún tiraba. Quita toda la presión, espera un respiro hasta que suelte y cambia.
+        [0] Dale tiempo al motor para soltar: quita la presión, espera un momento y cambia.
+       *[other] Hiciste { some-of } mientras el motor aún tiraba. Quita toda la presión, espera un momento a que suelte y cambia.
     }
 change-stood-still = Pediste { some-of } con las piernas quietas. A un buje le gusta; una cadena tiene que girar: sigue pedaleando sin apretar.
 # $place: a distance along the road, like "230 m".
@@ -323,9 +323,9 @@ change-fast-legs = Tus piernas giraron muy rápido, el rato más largo desde los
 change-crossed = La cadena iba cruzada { seconds } desde los { $place }. Cambia de plato, y detrás la marcha que lo compense.
 change-fidget =
     { $needed ->
-        [0] Hiciste { changes }; el mejor recorrido no necesitó ninguno. Espera un respiro antes del siguiente.
-        [1] Hiciste { changes }; el mejor recorrido necesitó uno. Espera un respiro antes del siguiente.
-       *[other] Hiciste { changes }; el mejor recorrido necesitó { needed }. Espera un respiro antes del siguiente.
+        [0] Hiciste { changes }; el mejor recorrido no necesitó ninguno. Espera un momento antes del siguiente.
+        [1] Hiciste { changes }; el mejor recorrido necesitó uno. Espera un momento antes del siguiente.
+       *[other] Hiciste { changes }; el mejor recorrido necesitó { needed }. Espera un momento antes del siguiente.
     }
 # $times (Number): 1.4 is "1.4 times as long".
 change-dawdle = Tardaste { $times } veces lo que el mejor recorrido. Usa la marcha que puedas mover a buen ritmo y no pares.
@@ -455,7 +455,7 @@ why-coasted = Tus piernas descansaron { seconds } desde los { $from }, donde el 
 better-coasted = que los pedales sigan girando en llano y cuesta arriba.
 better-coasted-hub = apretar en cuanto el buje tenga su marcha.
 # $percent: like "40 %".
-why-overloaded-pitch = { pitch-begins } cargó tus piernas: se perdió el { $percent } de lo que ahorra cambiar a tiempo.
+why-overloaded-pitch = { pitch-begins } te cargó las piernas: se perdió el { $percent } de lo que ahorra cambiar a tiempo.
 better-overloaded-pitch = empezar a cambiar antes del pie.
 why-early-pitch = Para { pitch } te preparaste demasiado pronto: se perdió el { $percent } de lo que ahorra cambiar a tiempo.
 better-early-pitch = mantener la marcha un poco más.
@@ -469,7 +469,7 @@ why-heavy-shift =
     }
 better-heavy-shift = aflojar media vuelta de pedal y luego cambiar.
 better-heavy-shift-hub = quitar la presión; entonces el buje toma su marcha.
-better-heavy-shift-motor = aflojar un respiro antes, hasta que suelte también el motor.
+better-heavy-shift-motor = aflojar un momento antes, hasta que suelte también el motor.
 why-waited-shift = A los { $from } la cadena esperó: tus piernas descansaban.
 better-waited-shift = seguir pedaleando, sin apretar, mientras se mueve.
 why-crossed = La cadena iba cruzada { seconds } desde los { $from }.
@@ -524,7 +524,7 @@ notSaved-localBackup = Sus notas están guardadas; el recorrido mismo, no.
 
 print-title = Antes de la cuesta: un recorrido
 print-subtitle = { $level } · { $bike } · { $rider }
-print-legend = Negro: tú. Gris: el mejor recorrido hallado para esta bici y este ciclista. Punto: cambio limpio; medio punto: algo forzado; triángulo: forzado. Cruz: pie a tierra.
+print-legend = Negro: tú. Gris: el mejor recorrido hallado para esta bici y quien pedalea. Punto: cambio limpio; medio punto: algo forzado; triángulo: forzado. Cruz: pie a tierra.
 # $total (Number): of 100.
 print-marks = { marks-title }. { marks-total }: { $total }.
 print-pitchTitle = { pitch-title }.

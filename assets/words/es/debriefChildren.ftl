@@ -96,8 +96,8 @@ heavy-shifts =
 # When somebody shifted. Also on the buttons of the question.
 timing =
     { $timing ->
-        [too-early] muy pronto
-        [too-late] muy tarde
+        [too-early] demasiado pronto
+        [too-late] demasiado tarde
        *[about-right] a tiempo
     }
 # One of the five marks, as a name.
@@ -124,8 +124,8 @@ guess-matched = ¡Sí! Fue { timing }.
 # $guess: what the child said.
 guess-differed =
     { $guess ->
-        [too-early] Dijiste «muy pronto». Fue { timing }.
-        [too-late] Dijiste «muy tarde». Fue { timing }.
+        [too-early] Dijiste «demasiado pronto». Fue { timing }.
+        [too-late] Dijiste «demasiado tarde». Fue { timing }.
        *[about-right] Dijiste «a tiempo». Fue { timing }.
     }
 guess-matchedKind = ¡Buen ojo!
@@ -165,7 +165,7 @@ needed-gears =
         [10] diez marchas más suaves
        *[other] { $needed } marchas más suaves
     }
-guess-slowest = En la cuesta, tus piernas iban muy lentas.
+guess-slowest = En la cuesta, tus piernas iban demasiado lentas.
 
 ## What became of the ride
 
@@ -180,7 +180,7 @@ well-title = Te salió bien
 well-finished = Has llegado hasta el final.
 well-cadence = Tus piernas giraron a buen ritmo.
 well-foresight = Tenías la marcha buena antes de la cuesta.
-well-easing = Aflojaste los pies al cambiar.
+well-easing = Aflojaste la pedalada al cambiar.
 well-chainLine = Tu cadena iba bien recta.
 well-economy = No cambiaste sin necesidad.
 
@@ -211,7 +211,7 @@ change-stayed = En { pitch } ibas con una marcha dura. { advice }
 change-early-pitch =
     { $how ->
         [slightly] En { pitch } cambiaste algo pronto. Espera y cambia { aim }.
-       *[clearly] En { pitch } cambiaste muy pronto. Espera y cambia { aim }.
+       *[clearly] En { pitch } cambiaste demasiado pronto. Espera y cambia { aim }.
     }
 change-few-steps =
     { $which ->
@@ -228,10 +228,10 @@ change-few-steps =
             [10] diez
            *[other] { $gears }
         }.
-       *[hard] En { pitch } la marcha era muy dura. Pon una más suave.
+       *[hard] En { pitch } la marcha era demasiado dura. Pon una más suave.
     }
 change-pushed = En { pitch } apretaste mucho. { advice }
-change-foot-down = En { pitch } la marcha era muy dura. { advice }
+change-foot-down = En { pitch } la marcha era demasiado dura. { advice }
 # Shifts under pressure: on sprockets, in a hub, with a motor that pulls on the chain, and with both.
 change-ease =
     { $heavy ->
@@ -255,8 +255,8 @@ change-ease-motor-hub =
     }
 change-stood-still = Tus piernas estaban quietas al cambiar. Muévelas sin apretar.
 # $place: a distance along the road, like "230 m".
-change-coasted = Tus piernas pararon { seconds } desde los { $place }. Que sigan girando.
-change-coasted-hub = Tus piernas pararon { seconds } desde los { $place }. Tras el cambio, aprieta.
+change-coasted = Tus piernas estuvieron quietas { seconds } desde los { $place }. Que sigan girando.
+change-coasted-hub = Tus piernas estuvieron quietas { seconds } desde los { $place }. Después de cambiar, aprieta.
 change-slow-legs = Piernas lentas, sobre todo desde los { $place } ({ seconds }). Pon una más suave.
 change-fast-legs = Piernas muy rápidas, sobre todo desde los { $place } ({ seconds }). Pon una más dura.
 change-crossed = La cadena iba torcida { seconds } desde los { $place }. Usa el otro plato.
@@ -287,14 +287,14 @@ next-easier-level = Haz primero un camino más fácil. Luego vuelve.
 cards-title = Cuesta a cuesta
 card-needed = Marchas que necesitas
 card-before = Las tuyas antes de la cuesta
-card-bestDoes = Desde tu marcha, el mejor recorrido pone { gears }. Empieza { near }.
+card-bestDoes = Desde tu marcha, el mejor recorrido pone { gears }. Empieza a cambiar { near }.
 card-bestStays = Con tu marcha, el mejor recorrido no cambiaría aquí.
 card-asksNothing = También se pasa sin cambiar.
 card-footDown = Aquí pusiste un pie en el suelo.
 card-timing =
     { $timing ->
-        [too-early] Muy pronto
-        [too-late] Muy tarde
+        [too-early] Demasiado pronto
+        [too-late] Demasiado tarde
        *[about-right] A tiempo
     }
 # The same where it was right, or nearly.
@@ -313,12 +313,12 @@ card-table = Cambios en esta cuesta
 
 asks-cadence = Tus piernas giran a buen ritmo.
 asks-foresight = La marcha es la buena antes de la cuesta.
-asks-easing = Aflojas los pies al cambiar.
+asks-easing = Aflojas la pedalada al cambiar.
 asks-chainLine = La cadena va recta.
 asks-economy = Cambias solo cuando hace falta.
 noMark-cadence = Pedaleaste muy poco.
 noMark-foresight = No hubo cuestas empinadas para ti.
-noMark-easing = No cambiaste nada.
+noMark-easing = No cambiaste ninguna vez.
 noMark-chainLine = Aquí no había nada que mirar.
 noMark-economy = No había nada que contar.
 # $most, $atLeast (Number): marks of 100. $share: like "60 %".
@@ -342,15 +342,15 @@ why-below-band = Piernas lentas { seconds } desde los { $from }.
 better-below-band = pon una más suave cuando vayan lentas.
 why-above-band = Piernas muy rápidas { seconds } desde los { $from }.
 better-above-band = pon una más dura cuesta abajo.
-why-coasted = Tus piernas pararon { seconds } desde los { $from }.
+why-coasted = Tus piernas estuvieron quietas { seconds } desde los { $from }.
 better-coasted = que las piernas sigan girando.
-better-coasted-hub = aprieta después del cambio.
+better-coasted-hub = aprieta después de cambiar.
 why-overloaded-pitch = { pitch-begins } fue dura para tus piernas.
 better-overloaded-pitch = cambia antes de que empiece la cuesta.
-why-early-pitch = Para { pitch } te preparaste muy pronto.
-better-early-pitch = espera un poco con el cambio.
+why-early-pitch = Para { pitch } te preparaste demasiado pronto.
+better-early-pitch = espera un poco antes de cambiar.
 why-foot-down-pitch = Pusiste un pie en el suelo en { pitch }.
-better-foot-down-pitch = pon una más suave antes de lo empinado.
+better-foot-down-pitch = pon una más suave antes de que se empine.
 why-heavy-shift = Apretaste mucho en el cambio a los { $from }.
 better-heavy-shift = afloja y luego cambia.
 better-heavy-shift-hub = deja de apretar, cambia, aprieta otra vez.

@@ -32,7 +32,7 @@ title-over-the-roots = Sobre las raíces
 sentence-over-the-roots = Cuatro lomas en el bosque. Que tus piernas sonrían.
 cue-over-the-roots-1 = Mira la cara. Que no deje de sonreír.
 cue-over-the-roots-2 = ¿La cara resopla? Pon una más suave.
-cue-over-the-roots-3 = ¿La cara va loca? Pon una más dura.
+cue-over-the-roots-3 = ¿La cara se marea? Pon una más dura.
 cue-over-the-roots-4 = Última loma. ¡Más suave, antes de que empiece!
 
 ## Snow on top (for children)
@@ -98,7 +98,7 @@ sentence-rolling-road = Olas de camino, una tras otra. Cambia con ellas, no desp
 
 ## Soft feet
 
-title-soft-feet = Afloja los pies
+title-soft-feet = Pies ligeros
 sentence-soft-feet = Quita peso de los pedales un momento y luego cambia.
 
 ## Ready to go again
@@ -144,8 +144,8 @@ sentence-only-you-and-the-road = Todo a la vez y sin ninguna ayuda. Mira, antic�
 ## Let the motor breathe
 
 title-let-the-motor-breathe = Deja respirar al motor
-sentence-let-the-motor-breathe = Tu motor también tira de la cadena. Afloja, espera un respiro hasta que suelte y cambia.
-cue-let-the-motor-breathe-1 = Viene una cuesta. Afloja, espera un respiro y cambia.
+sentence-let-the-motor-breathe = Tu motor también tira de la cadena. Afloja, espera un momento a que suelte y cambia.
+cue-let-the-motor-breathe-1 = Viene una cuesta. Afloja, espera un momento y cambia.
 cue-let-the-motor-breathe-2 = La última. Primero, que suelte el motor.
 
 ## Without help above 25

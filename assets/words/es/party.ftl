@@ -32,9 +32,9 @@ learnt = Ya lo sabes: { $lesson }.
 
 ## What to do another time: what made most apples hop
 
-tip-jolts = La próxima vez: cambia antes de lo empinado y afloja los pies.
+tip-jolts = La próxima vez: cambia antes de la cuesta y afloja la pedalada.
 tip-grinding = La próxima vez: ¿la cara resopla? Pon antes una más suave.
-tip-whirring = La próxima vez: ¿la cara va loca? Pon una más dura.
+tip-whirring = La próxima vez: ¿la cara se marea? Pon una más dura.
 tip-none = ¡Qué finura! El erizo está un poquito triste.
 
 ## Buttons
@@ -42,7 +42,7 @@ tip-none = ¡Qué finura! El erizo está un poquito triste.
 again = Otra vez
 # $level: the title of a level.
 next = Siguiente: { $level }
-takeOver = Cambio de turno: pedalea tu amigo
+takeOver = Cambio de turno: pedalea quien espera
 roads = Todos los caminos
 grownUps = Para personas adultas: el recorrido al detalle
 

@@ -53,8 +53,8 @@ pad = toca
 holdPad = mantén
 skip = Saltar
 # All of it in a sentence, said aloud. $key: how the key is called.
-say-rear-easier = Para más suave, pulsa { $key }.
-say-rear-harder = Para más dura, pulsa { $key }.
+say-rear-easier = Para una más suave, pulsa { $key }.
+say-rear-harder = Para una más dura, pulsa { $key }.
 say-ease =
     { $how ->
         [hold] Para aflojar, mantén { $key }.

@@ -5,7 +5,7 @@ intro = Lo que tus salidas grabadas muestran de cómo cambias de marcha, repecho
 opening = Un momento: llegan tus salidas.
 openFailed = No se ha podido abrir lo guardado. Recarga la página.
 limits = Con una medida por segundo no se ve si aflojas, ni el segundo exacto de un cambio, ni la línea de cadena. El lugar de un cambio solo se conoce con el margen que sigue a ±; el viento, el tráfico y la compañía no se tienen en cuenta.
-late-heights = Muchos aparatos anotan la altura unos segundos tarde. Con la potencia en el archivo, el retraso se encuentra y se corrige. Sin ella, el pie de una cuesta puede quedar demasiado lejos, { $way } o más, y parece que cambias antes de lo que cambiaste.
+late-heights = Muchos aparatos anotan la altitud unos segundos tarde. Con la potencia en el archivo, el retraso se encuentra y se corrige. Sin ella, el pie de una cuesta puede quedar demasiado lejos, { $way } o más, y parece que cambias antes de lo que cambiaste.
 # Stands in a table where nothing is known.
 unknown = –
 
@@ -17,12 +17,12 @@ bring-what = Archivos GPX con cadencia, un punto por segundo. Pueden ser varios 
 bring-bike = Hecha con { $parts } y neumáticos de { $tyre }.
 bring-otherBike = Era otra bici
 # Beside a box that is ticked.
-bring-teeth = No son los dientes de la bici de esa salida. Entonces las marchas se distinguen sin nombre, y menos de ellas.
+bring-teeth = No son los dientes de la bici de esa salida. Entonces las marchas se distinguen sin nombre, y son menos.
 bring-files = Elegir archivos GPX
 # Answers to the question what the heights of a file are in.
 bring-metres = Están en metros
 bring-feet = Están en pies
-bring-privacy = El archivo se queda en este dispositivo y no se guarda. Solo se guardan números de cada repecho y el mes: ni lugar, ni hora, ni track.
+bring-privacy = El archivo no sale de este dispositivo ni se guarda. Solo se guardan números de cada repecho y el mes: ni lugar, ni hora, ni track.
 bring-reading = Leyendo… { $share }
 # $done and $all (Number): pitches.
 bring-judging = El mejor recorrido con tu potencia pasa por los mismos repechos: { $done } de { $all }…
@@ -58,16 +58,16 @@ ride-changes =
 ride-inBand = El { $share } del tiempo de pedaleo, dentro de tu franja.
 # $watts (String): a number.
 ride-power = Según las cuestas, pedaleas con unos { $watts } W; el mejor recorrido junto al tuyo tiene la misma potencia.
-ride-powerUnknown = Hubo muy poca subida dentro de tu franja para conocer tu potencia; el mejor recorrido tiene la de quien pedalea aquí.
-ride-powerHelped = Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene la potencia de quien pedalea aquí y la ayuda elegida para la bicicleta.
+ride-powerUnknown = Hubo muy poca subida dentro de tu franja para conocer tu potencia; el mejor recorrido tiene la de tu ciclista en el juego.
+ride-powerHelped = Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene la potencia de tu ciclista en el juego y la ayuda elegida para la bicicleta.
 ride-heights =
     { $late ->
-        [0] La potencia muestra que las alturas llegaron a tiempo.
-        [one] Las alturas llegaron con un segundo de retraso, más o menos; está corregido.
-       *[other] Las alturas llegaron con unos { $late } segundos de retraso; está corregido.
+        [0] La potencia muestra que las altitudes llegaron a tiempo.
+        [one] Las altitudes llegaron con un segundo de retraso, más o menos; está corregido.
+       *[other] Las altitudes llegaron con unos { $late } segundos de retraso; está corregido.
     }
-ride-heightsUnknown = Sin suficiente potencia en el archivo no se sabe si las alturas llegaron tarde; el ± lo tiene en cuenta.
-ride-cadenceHalved = El sensor había contado cada pie; la cadencia está dividida por dos.
+ride-heightsUnknown = Sin suficiente potencia en el archivo no se sabe si las altitudes llegaron tarde; el ± lo tiene en cuenta.
+ride-cadenceHalved = El sensor había contado los dos pies; la cadencia está dividida por dos.
 ride-noPitch = No se ha encontrado ningún repecho: la pendiente nunca aumenta tres puntos de golpe.
 ride-keep = Guardar los números
 ride-kept = Guardado: los números que ves aquí y nada más.

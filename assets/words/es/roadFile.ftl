@@ -98,7 +98,7 @@ unreadable-elevations = Altitudes que no lo son, dejadas fuera: { $pointCount }.
 unwritten-elevations = Puntos sin altitud, puestos en línea recta entre sus vecinos: { $pointCount }.
 elevation-spikes = Picos sueltos de altitud, dejados fuera: { $pointCount }.
 time-backwards = En algunos sitios las horas van hacia atrás, así que no se compara nada con ellas. El camino en sí no las necesita.
-cadence-halved = Las piernas habrían girado a { $rpm } rpm durante media salida: el sensor contó cada pie. La cadencia se ha dividido por dos.
+cadence-halved = Las piernas habrían girado a { $rpm } rpm durante media salida: el sensor contó los dos pies. La cadencia se ha dividido por dos.
 cadence-stuck = La cadencia es siempre de { $rpm } rpm, así que no se midió; se ha dejado fuera.
 capped = En { $length } la pendiente del camino pasa de { $limit } (hasta { $steepest }); un nivel la limita a { $limit }.
 

@@ -39,4 +39,4 @@ unfinished-length =
     }
 unfinished-goOn = Seguir desde aquí
 unfinished-keep = Guardar lo recorrido
-unfinished-letGo = Dejarlo ir
+unfinished-letGo = Descartar

@@ -67,7 +67,7 @@ problems-dirty-text = Este plan tiene caracteres que no se pueden mostrar. Quít
 moreCautions =
     No acerques los dedos a una cadena en marcha.
     Las marchas en el buje se cambian al revés: sin presión o en parado; después, apretar otra vez. Con freno de contrapedal, los pedales no giran hacia atrás.
-    Las bicis con motor arrancan fuerte, tardan más en parar y pesan mucho; una rueda delantera con motor patina en suelo mojado: con suavidad, y solo como permita la ley local. Con motor central: aflojar (buje: quitar la presión), esperar un respiro y cambiar.
+    Las bicis con motor arrancan fuerte, tardan más en parar y pesan mucho; una rueda delantera con motor patina en suelo mojado: con suavidad, y solo como permita la ley local. Con motor central: aflojar (buje: quitar la presión), esperar un momento y cambiar.
 defers = Sigue lo que diga tu federación, tu escuela o un instructor titulado; eso y la ley local van antes que esta hoja.
 practice = Todo lo demás de esta página es práctica habitual, sin fuente.
 
@@ -90,7 +90,7 @@ homeSheet-childLines =
     Hoy he practicado el clic antes de la cuesta.
     Enseña a tu familia qué maneta pone una marcha más suave.
     Busca tres cuestas cerca de ti. ¿Dónde harías clic?
-    Escucha: ¿tu clic suena poco o mucho?
+    Escucha: ¿tu clic suena flojo o fuerte?
 homeSheet-draw = Dibuja una cuesta, y una cruz donde haces clic.
 homeSheet-parents = Para la familia
 homeSheet-parentLines =
@@ -108,7 +108,7 @@ certificateSheet-says = ha practicado con la bici y ha demostrado:
 certificateSheet-learnt =
     Miro la cuesta antes de que llegue.
     Hago clic antes de la cuesta, no en medio.
-    Aflojo los pies mientras se mueve la cadena.
+    Aflojo la pedalada mientras se mueve la cadena.
     Paro con la marcha con la que arranco.
     Sé decir qué viene mientras pedaleo.
 certificateSheet-tick = Quien dirige marca lo que se ha visto. El resto llega la próxima vez.
@@ -130,11 +130,11 @@ card-cone-harder = Se quita el cono. Cada cual elige el sitio y dice «ya».
 card-soft-feet-title = Aflojar al pasar
 card-soft-feet-doing =
     Pasa con calma ante quien dirige.
-    Un clic aflojando los pies, justo antes.
+    Un clic aflojando la pedalada, justo antes.
     Escucha: un clic que suena poco es bueno.
 card-soft-feet-needs = 40 m de terreno tranquilo y llano, y una bici con las marchas ya revisadas.
 card-soft-feet-safe = Quien dirige está a un lado, nunca en la trayectoria. Ningún dedo cerca de una cadena.
-card-soft-feet-watch = ¿Se paran las piernas? Deben apretar poco y seguir girando. Con marchas en el buje descansan; con motor central esperan un respiro.
+card-soft-feet-watch = ¿Se paran las piernas? Deben apretar poco y seguir girando. Con marchas en el buje descansan; con motor central esperan un momento.
 card-soft-feet-easier = Solo aflojar, sin clic.
 card-soft-feet-harder = Dos clics seguidos, con una vuelta de biela en medio.
 card-starting-gear-title = Parar con la marcha de arrancar
@@ -209,7 +209,7 @@ lines-children-warmUp =
     Dos vueltas en fila, despacio, a un largo de bici.
 lines-children-say =
     Clic antes de la cuesta, no en medio.
-    Afloja los pies mientras se mueve la cadena.
+    Afloja la pedalada mientras se mueve la cadena.
     Mira la cuesta, no la cadena.
 lines-children-question =
     ¿Qué cuesta sorprendió a más gente?

@@ -169,7 +169,7 @@ tap-undone = Ta plage est comme avant.
 tap-too-few = Trop peu de tapes pour savoir. Tape une fois par tour jusqu’à la fin du temps.
 tap-too-short = Trop court pour savoir. Continue jusqu’à la fin du temps.
 tap-too-slow = C’est plus lent que pédaler. Tape à chaque tour, pas un tour sur deux.
-tap-too-fast = C’est plus rapide que pédaler. Tape avec un seul pied, une fois par tour entier.
+tap-too-fast = C’est plus rapide que pédaler. Ne compte qu’un pied : une tape par tour entier.
 tap-unsteady = Les tapes étaient irrégulières. Trouve d’abord un rythme, puis commence.
 tap-unchanged = Ta plage n’a pas changé.
 

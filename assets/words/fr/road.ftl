@@ -22,7 +22,7 @@ bring-files = Choisir des GPX
 # Answers to the question what the heights of a file are in.
 bring-metres = En mètres
 bring-feet = En pieds
-bring-privacy = Le fichier reste sur cet appareil et n’est pas gardé. Seuls des chiffres pour chaque raidillon et le mois sont gardés : ni lieu, ni heure, ni trace.
+bring-privacy = Le fichier ne quitte pas cet appareil et n’est pas gardé. Seuls des chiffres pour chaque raidillon et le mois sont gardés : ni lieu, ni heure, ni trace.
 bring-reading = Lecture… { $share }
 # $done and $all (Number): pitches.
 bring-judging = Le meilleur passage à ta puissance roule sur les mêmes raidillons : { $done } sur { $all }…

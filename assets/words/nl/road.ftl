@@ -22,7 +22,7 @@ bring-files = Kies GPX-bestanden
 # Antwoorden op de vraag waarin de hoogtes van een bestand staan.
 bring-metres = Ze zijn in meters
 bring-feet = Ze zijn in voet
-bring-privacy = Het bestand blijft op dit apparaat en wordt niet bewaard. Alleen getallen per klimmetje en de maand worden bewaard: geen plaats, geen tijdstip, geen track.
+bring-privacy = Het bestand verlaat dit apparaat niet en wordt niet bewaard. Alleen getallen per klimmetje en de maand worden bewaard: geen plaats, geen tijdstip, geen track.
 bring-reading = Lezen … { $share }
 # $done and $all (Number): pitches.
 bring-judging = De beste rit met jouw vermogen rijdt dezelfde klimmetjes: { $done } van { $all } …
