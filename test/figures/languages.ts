@@ -306,6 +306,10 @@ async function group(visit: Visit): Promise<void> {
   await visit.look('turn-over', RIDE_SIZES);
   for (const tab of ['picture', 'report', 'tablets']) {
     await page.click(`[data-tab="${tab}"]`);
+    if (tab === 'picture') {
+      await visit.look('group-counting');
+      await page.waitForSelector('.board-body');
+    }
     await visit.look(`group-${tab}`);
     await visit.barriers(`group-${tab}`);
   }

@@ -164,7 +164,7 @@ form-bike = Bici
 form-ownBike = La de este dispositivo
 form-rider = Ciclista
 form-byBike = El que va con la bici
-form-byFeel = Cada cual elige por sensaciones
+form-byFeel = Cada cual elige
 form-aids = Ayudas al pedalear
 
 form-aidsNames-as-level = como en el nivel

@@ -69,11 +69,11 @@ export function PlanForm(props: {
       <form class="clinic plan-form paper" onSubmit={(event) => event.preventDefault()}>
         <label class="field wide">
           <span>{say('form-name')}</span>
+          <span class="quiet">{say('form-nameHint')}</span>
           <input
             type="text"
             name="title"
             maxLength={TITLE_CHARACTERS}
-            placeholder={say('form-nameHint')}
             value={plan.title}
             onInput={(event) => change({ title: event.currentTarget.value })}
           />

@@ -7,6 +7,7 @@ import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftText } from '../../charts/readout.ts';
+import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { words } from '../../words/words.ts';
 import { sayPitchTitle } from './say.ts';
@@ -138,7 +139,14 @@ function PitchTable(props: PitchTableProps): JSX.Element {
   return (
     <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>{chart('table-summary')}</summary>
-      {opened && <PitchShifts {...props} />}
+      {opened && (
+        <ScrollBox
+          class="numbers-scroll"
+          label={`${sayPitchTitle(props.report.index, props.speech)} · ${props.speech.say('card-table')}`}
+        >
+          <PitchShifts {...props} />
+        </ScrollBox>
+      )}
     </details>
   );
 }

@@ -17,6 +17,8 @@ export function installUnfit(): void {
   /** These lie over the page and hide what is below. */
   const LAYERS = 'dialog[open], .ride-ready, .first-steps, .trouble';
   const TOUCHING_PX = 1.5;
+  /** What a list of choices takes for its arrow, as Chromium draws it. */
+  const LIST_ARROW_PX = 16;
   const laidOut = new CSSStyleSheet();
   laidOut.replaceSync('* { content-visibility: visible !important }');
 
@@ -88,6 +90,24 @@ export function installUnfit(): void {
     return null;
   };
 
+  /** What is chosen in a list, and what stands in a field of one line, is no text of the document. */
+  const cutInFields = (): readonly string[] => {
+    const pen = document.createElement('canvas').getContext('2d');
+    return [...document.querySelectorAll<HTMLSelectElement | HTMLInputElement>('select, input')].flatMap(
+      (field) => {
+        if (pen === null || !field.checkVisibility()) return [];
+        const { font, letterSpacing, paddingLeft, paddingRight } = getComputedStyle(field);
+        const isList = field instanceof HTMLSelectElement;
+        const text = isList ? (field.selectedOptions[0]?.text ?? '') : field.placeholder;
+        pen.font = font;
+        pen.letterSpacing = letterSpacing;
+        const room = field.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight);
+        const over = pen.measureText(text).width - (room - (isList ? LIST_ARROW_PX : 0));
+        return over > TOUCHING_PX ? [`${nameOf(field)} “${text}” ${Math.round(over)} px too wide`] : [];
+      },
+    );
+  };
+
   const overlaps = (all: readonly Seen[]): readonly string[] => {
     const boxes = all
       .flatMap((seen) => seen.boxes.map((box) => ({ seen, box, anchor: anchorOf(seen.holder) })))
@@ -132,7 +152,7 @@ export function installUnfit(): void {
         const how = leaves(seen);
         return how === null ? [] : [`${nameOf(seen.holder)} “${seen.text.slice(0, 60)}” ${how}`];
       });
-      return [...new Set([...wide, ...cut, ...overlaps(all)])];
+      return [...new Set([...wide, ...cut, ...cutInFields(), ...overlaps(all)])];
     },
   });
 }
