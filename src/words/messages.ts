@@ -21,13 +21,13 @@ export interface Messages {
     | 'piece-random-pitches' | 'piece-recorded' | 'place-stopLinesM' | 'place-winds' | 'place-surfaces' | 'place-hidden' | 'place-cues' | 'surface-gravel' | 'surface-grass' | 'surface-cobbles' | 'ownCue' | 'cueText' | 'field-lengthM'
     | 'field-slope' | 'field-waveM' | 'field-steepest' | 'field-gentlest' | 'field-pitchCount' | 'field-beforeEach' | 'field-fromM' | 'field-toM' | 'field-atM' | 'field-windMps' | 'field-sightM' | 'check-title' | 'check-good'
     | 'check-working' | 'check-goThere' | 'check-trim' | 'check-cannotRide' | 'check-surprising' | 'reference-title' | 'reference-intro' | 'reference-bike' | 'reference-rider' | 'reference-ask' | 'reference-long' | 'reference-failed'
-    | 'reference-waits' | 'reference-time' | 'reference-lowest' | 'reference-shifts' | 'reference-worst' | 'reference-level' | 'reference-feet' | 'reference-cadenceLane' | 'reference-speedLane' | 'reference-best' | 'reference-ridden'
-    | 'reference-legend' | 'reference-list' | 'compare-title' | 'compare-noCadence' | 'compare-notKept' | 'compare-keep' | 'compare-kept' | 'compare-forget' | 'compare-saveFirst' | 'compare-waits' | 'try-title' | 'try-from' | 'try-start'
-    | 'try-ride' | 'try-hint' | 'share-title' | 'share-intro' | 'share-link' | 'share-copy' | 'share-copied' | 'share-copyFailed' | 'share-code' | 'share-tooLong' | 'share-file' | 'json-title' | 'json-intro' | 'json-field' | 'json-good'
-    | 'json-bad' | 'opened-title' | 'opened-intro' | 'opened-keep' | 'opened-ride' | 'opened-leave' | 'opened-badTitle' | 'opened-keepCopy' | 'opened-climbed' | 'opened-fingerprint' | 'opened-reading' | 'opened-no' | 'road-title'
-    | 'road-intro' | 'road-choose' | 'road-drop' | 'road-cancel' | 'road-cancelled' | 'road-refused' | 'road-quality' | 'road-grades-good' | 'road-grades-fair' | 'road-grades-poor' | 'road-notes' | 'road-questions' | 'road-options-join'
-    | 'road-options-straight' | 'road-options-longest-part' | 'road-options-metres' | 'road-options-feet' | 'road-stretch' | 'road-profile' | 'road-whole' | 'road-titleField' | 'road-titleHint' | 'road-sentence' | 'road-make'
-    | 'road-needsTitle' | 'road-timed' | 'road-working'
+    | 'reference-waits' | 'reference-time' | 'reference-lowest' | 'reference-shifts' | 'reference-worst' | 'reference-asksNothing' | 'reference-level' | 'reference-feet' | 'reference-cadenceLane' | 'reference-speedLane' | 'reference-best'
+    | 'reference-ridden' | 'reference-legend' | 'reference-list' | 'compare-title' | 'compare-noCadence' | 'compare-notKept' | 'compare-keep' | 'compare-kept' | 'compare-forget' | 'compare-saveFirst' | 'compare-waits' | 'try-title'
+    | 'try-from' | 'try-start' | 'try-ride' | 'try-hint' | 'share-title' | 'share-intro' | 'share-link' | 'share-copy' | 'share-copied' | 'share-copyFailed' | 'share-code' | 'share-tooLong' | 'share-file' | 'json-title' | 'json-intro'
+    | 'json-field' | 'json-good' | 'json-bad' | 'opened-title' | 'opened-intro' | 'opened-keep' | 'opened-ride' | 'opened-leave' | 'opened-badTitle' | 'opened-keepCopy' | 'opened-climbed' | 'opened-fingerprint' | 'opened-reading'
+    | 'opened-no' | 'road-title' | 'road-intro' | 'road-choose' | 'road-drop' | 'road-cancel' | 'road-cancelled' | 'road-refused' | 'road-quality' | 'road-grades-good' | 'road-grades-fair' | 'road-grades-poor' | 'road-notes'
+    | 'road-questions' | 'road-options-join' | 'road-options-straight' | 'road-options-longest-part' | 'road-options-metres' | 'road-options-feet' | 'road-stretch' | 'road-profile' | 'road-whole' | 'road-titleField' | 'road-titleHint'
+    | 'road-sentence' | 'road-make' | 'road-needsTitle' | 'road-timed' | 'road-working'
   > & {
     'named': { doing: Text; what: Text }; 'range': { low: Text; high: Text }; 'home-roadHint': { length: Text }; 'home-removed': { title: Text }; 'home-restored': { title: Text }; 'home-duplicated': { title: Text };
     'home-unsaved': { title: Text }; 'home-facts': { length: Text; steepest: Text }; 'leave-text': { title: Text }; 'edit-facts': { pitches: number; length: Text; climbed: Text }; 'edit-no': { number: Text; name: Text };
@@ -139,9 +139,9 @@ export interface Messages {
     | 'asks-economy' | 'noMark' | 'noMark-cadence' | 'noMark-foresight' | 'noMark-easing' | 'noMark-chainLine' | 'noMark-economy' | 'level-strong' | 'level-good' | 'level-onTheWay' | 'level-start' | 'perfect' | 'small' | 'leftAlone'
     | 'better' | 'better-below-band' | 'better-above-band' | 'better-coasted' | 'better-coasted-hub' | 'better-overloaded-pitch' | 'better-early-pitch' | 'better-foot-down-pitch' | 'better-heavy-shift' | 'better-heavy-shift-hub'
     | 'better-heavy-shift-motor' | 'better-waited-shift' | 'better-crossed' | 'better-many-shifts' | 'better-undone' | 'doing-title' | 'doing-again' | 'doing-watch' | 'doing-print' | 'doing-saveRide' | 'doing-savePicture'
-    | 'doing-pictureFailed' | 'doing-backToGroup' | 'doing-backToBench' | 'differs' | 'closed' | 'saved-saving' | 'saved-saved' | 'saved-not-saved' | 'notSaved-private-window' | 'notSaved-disk-full' | 'notSaved-connection-lost'
-    | 'notSaved-newer-version' | 'notSaved-blocked' | 'notSaved-hangs' | 'notSaved-corrupt' | 'notSaved-somebody-else' | 'notSaved-trial' | 'notSaved-not-judged' | 'notSaved-not-fetched' | 'notSaved-localBackup' | 'print-title'
-    | 'print-legend'
+    | 'doing-pictureFailed' | 'doing-backToGroup' | 'doing-backToBench' | 'doing-besideRoad' | 'differs' | 'closed' | 'saved-saving' | 'saved-saved' | 'saved-not-saved' | 'notSaved-private-window' | 'notSaved-disk-full'
+    | 'notSaved-connection-lost' | 'notSaved-newer-version' | 'notSaved-blocked' | 'notSaved-hangs' | 'notSaved-corrupt' | 'notSaved-somebody-else' | 'notSaved-trial' | 'notSaved-not-judged' | 'notSaved-not-fetched' | 'notSaved-localBackup'
+    | 'print-title' | 'print-legend'
   > & {
     'pitch': { pitches: number; pitch: number }; 'pitch-begins': { pitches: number; pitch: number }; 'pitch-title': { pitches: number; pitch: number }; 'near': { side: 'at' | 'after' | 'before'; metres: Text };
     'aim': { side: 'at' | 'after' | 'before'; metres: Text }; 'gears': { gears: number }; 'made-gears': { made: number }; 'seconds': { seconds: number }; 'changes': { changes: number };

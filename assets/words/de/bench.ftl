@@ -176,6 +176,7 @@ reference-shifts = Schaltvorgänge
 reference-worst = Härteste Rampe
 reference-worstIs = { $steepest } bei { $at }: Die Beine fallen auf { $rpm } Tritte pro Minute
 reference-noPitch = keine kurze Rampe; am steilsten bei { $at }, { $steepest }
+reference-asksNothing = Keine Rampe verlangt hier einen leichteren Gang: Die Beine halten den Gang, mit dem sie kommen, oder es ist schon der leichteste. Mit diesem Rad und dieser Person bleibt die Vorausschau ohne Wertung.
 reference-level = keine, die Straße ist eben
 reference-feet = Fuß am Boden
 reference-cadenceLane = Trittfrequenz (U/min)
@@ -204,8 +205,8 @@ compare-power =
         [helped] Mit einem Motor zeigen die Anstiege nicht, was deine Beine gaben und was er tat. Die beste Fahrt hat { $theirs } W und die Unterstützung, die am Rad eingestellt ist.
        *[unknown] Es ging zu wenig bergauf, um deine Leistung zu erkennen. Die beste Fahrt hat { $theirs } W: Ein Teil des Unterschieds kann Leistung sein, nicht Schalten.
     }
-compare-withCadence = Zwischen { $from } und { $to } bist du hier mit { $rode } Tritten pro Minute gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $cadence }.
-compare-withSpeed = Zwischen { $from } und { $to } bist du { $rode } gefahren; das Modell wäre im Gang { $gear } gewesen, mit { $speed }.
+compare-withCadence = Zwischen { $from } und { $to } bist du hier mit { $rode } Tritten pro Minute gefahren; die beste Fahrt ist dort im Gang { $gear }, mit { $cadence }.
+compare-withSpeed = Zwischen { $from } und { $to } bist du { $rode } gefahren; die beste Fahrt ist dort im Gang { $gear }, mit { $speed }.
 compare-noCadence = Die Datei enthält keine Trittfrequenz, darum lässt sich nur das Tempo vergleichen.
 compare-notKept = Tempo und Trittfrequenz dieser Fahrt werden nur hier gezeigt. Sie gehören nicht zum Level.
 compare-keep = Auf diesem Gerät behalten

@@ -445,6 +445,7 @@ doing-savePicture = Bild speichern
 doing-pictureFailed = Dieser Browser konnte das Bild nicht zeichnen. Drucken geht auch.
 doing-backToGroup = Zurück zur Gruppe
 doing-backToBench = Zurück zur Level-Werkstatt
+doing-besideRoad = Neben deiner Fahrt auf der Straße
 freshPatch = Ein neuer Aufnäher gehört dir: { $lesson }.
 differs = Beim Nachfahren kam diese Aufzeichnung etwas anders heraus. Das Bild kann abweichen.
 closed = Der Rest öffnet sich, wenn du geraten hast.

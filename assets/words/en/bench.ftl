@@ -191,6 +191,7 @@ reference-shifts = Shifts
 reference-worst = Hardest pitch
 reference-worstIs = { $steepest } at { $at }: the legs go down to { $rpm } a minute
 reference-noPitch = no short pitch; steepest at { $at }, { $steepest }
+reference-asksNothing = No pitch here asks for an easier gear: the legs hold the gear they come with, or it is the easiest already. With this bike and this rider foresight gets no mark.
 reference-level = none, the road is level
 reference-feet = Foot down
 reference-cadenceLane = Cadence (rpm)
@@ -224,8 +225,8 @@ compare-power =
        *[unknown] There was too little climbing to tell your power. The best ride has { $theirs } W: some of the difference may be power, not gears.
     }
 # $rode and $cadence (String): turns of the pedals.
-compare-withCadence = Between { $from } and { $to } you rode this at { $rode } a minute; the model would have been in { $gear }, at { $cadence }.
-compare-withSpeed = Between { $from } and { $to } you rode { $rode }; the model would have been in { $gear }, at { $speed }.
+compare-withCadence = Between { $from } and { $to } you rode this at { $rode } a minute; the best ride is in { $gear } there, at { $cadence }.
+compare-withSpeed = Between { $from } and { $to } you rode { $rode }; the best ride is in { $gear } there, at { $speed }.
 compare-noCadence = The file holds no cadence, so only speeds can be compared.
 compare-notKept = Speed and cadence of that ride are shown here only. They are not part of the level.
 compare-keep = Keep them on this device

@@ -488,6 +488,8 @@ doing-savePicture = Save a picture
 doing-pictureFailed = This browser could not draw the picture. Printing works too.
 doing-backToGroup = Back to the group
 doing-backToBench = Back to the level bench
+# A link to the page of recorded rides, after a pitch of one was ridden again.
+doing-besideRoad = Beside your ride on the road
 # A child's first ride of a lesson. $lesson: like "Cadence".
 freshPatch = A new patch is yours: { $lesson }.
 differs = Ridden again, this recording came out a little differently. The picture may be off.

@@ -176,6 +176,7 @@ reference-shifts = Cambios
 reference-worst = Repecho más duro
 reference-worstIs = { $steepest } en { $at }: las piernas caen a { $rpm } por minuto
 reference-noPitch = ningún repecho corto; lo más empinado en { $at }, { $steepest }
+reference-asksNothing = Ningún repecho pide aquí una marcha más fácil: las piernas aguantan la que traen, o ya es la más fácil. Con esta bicicleta y esta persona la anticipación no lleva nota.
 reference-level = ninguno, el camino es llano
 reference-feet = Pie a tierra
 reference-cadenceLane = Cadencia (rpm)
@@ -204,8 +205,8 @@ compare-power =
         [helped] Con motor, las cuestas no dicen cuánto dieron tus piernas y cuánto el motor. El mejor recorrido tiene { $theirs } W y la ayuda elegida para la bicicleta.
        *[unknown] Hubo muy poca subida para conocer tu potencia. El mejor recorrido tiene { $theirs } W: parte de la diferencia puede ser potencia, no marchas.
     }
-compare-withCadence = Entre { $from } y { $to } pedaleaste a { $rode } por minuto; el modelo habría llevado { $gear }, a { $cadence }.
-compare-withSpeed = Entre { $from } y { $to } ibas a { $rode }; el modelo habría llevado { $gear }, a { $speed }.
+compare-withCadence = Entre { $from } y { $to } pedaleaste a { $rode } por minuto; el mejor recorrido lleva allí { $gear }, a { $cadence }.
+compare-withSpeed = Entre { $from } y { $to } ibas a { $rode }; el mejor recorrido lleva allí { $gear }, a { $speed }.
 compare-noCadence = El archivo no tiene cadencia, así que solo se pueden comparar velocidades.
 compare-notKept = La velocidad y la cadencia de esa salida solo se muestran aquí. No forman parte del nivel.
 compare-keep = Guardarlas en este dispositivo

@@ -497,6 +497,7 @@ doing-savePicture = Guardar una imagen
 doing-pictureFailed = Este navegador no ha podido dibujar la imagen. También se puede imprimir.
 doing-backToGroup = Volver al grupo
 doing-backToBench = Volver al taller de niveles
+doing-besideRoad = Junto a tu salida en carretera
 # A child's first ride of a lesson. $lesson: like "Cadence".
 freshPatch = Tienes un parche nuevo: { $lesson }.
 differs = Al recalcularla, esta grabación salió algo distinta. La imagen puede no coincidir.

@@ -176,6 +176,7 @@ reference-shifts = Changements
 reference-worst = Raidillon le plus dur
 reference-worstIs = { $steepest } à { $at } : les jambes tombent à { $rpm } tr/min
 reference-noPitch = pas de raidillon court ; le plus raide à { $at }, { $steepest }
+reference-asksNothing = Aucun raidillon ne demande ici une vitesse plus facile : les jambes tiennent celle avec laquelle elles arrivent, ou c’est déjà la plus facile. Avec ce vélo et ce cycliste, l’anticipation n’est pas notée.
 reference-level = aucun, la route est plate
 reference-feet = Pied à terre
 reference-cadenceLane = Cadence (tr/min)
@@ -204,8 +205,8 @@ compare-power =
         [helped] Avec un moteur, les côtes ne disent pas ce que tes jambes ont donné et ce qu’il a fait. Le meilleur passage a { $theirs } W et l’assistance réglée pour le vélo.
        *[unknown] Il y avait trop peu de montée pour connaître ta puissance. Le meilleur passage a { $theirs } W : une part de l’écart peut venir de la puissance, pas du choix des vitesses.
     }
-compare-withCadence = Entre { $from } et { $to }, tu as roulé à { $rode } tr/min ; le modèle aurait été sur { $gear }, à { $cadence }.
-compare-withSpeed = Entre { $from } et { $to }, tu as roulé à { $rode } ; le modèle aurait été sur { $gear }, à { $speed }.
+compare-withCadence = Entre { $from } et { $to }, tu as roulé à { $rode } tr/min ; le meilleur passage y est sur { $gear }, à { $cadence }.
+compare-withSpeed = Entre { $from } et { $to }, tu as roulé à { $rode } ; le meilleur passage y est sur { $gear }, à { $speed }.
 compare-noCadence = Le fichier ne contient pas de cadence : seules les allures peuvent être comparées.
 compare-notKept = L’allure et la cadence de cette sortie ne sont montrées qu’ici. Elles ne font pas partie du niveau.
 compare-keep = Les garder sur cet appareil

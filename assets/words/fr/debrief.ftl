@@ -445,6 +445,7 @@ doing-savePicture = Enregistrer une image
 doing-pictureFailed = Ce navigateur n’a pas pu dessiner l’image. Imprimer marche aussi.
 doing-backToGroup = Retour au groupe
 doing-backToBench = Retour à l’atelier
+doing-besideRoad = À côté de ta sortie sur route
 freshPatch = Un nouvel écusson est à toi : { $lesson }.
 differs = Rejoué, cet enregistrement a donné quelque chose d’un peu différent. L’image n’est peut-être pas exacte.
 closed = Le reste s’ouvre après ta réponse.

@@ -176,6 +176,7 @@ reference-shifts = Geschakeld
 reference-worst = Zwaarste klimmetje
 reference-worstIs = { $steepest } op { $at }: de benen zakken naar { $rpm } per minuut
 reference-noPitch = geen kort klimmetje; het steilst op { $at }, { $steepest }
+reference-asksNothing = Geen klimmetje vraagt hier om een lichtere versnelling: de benen houden de versnelling waarmee ze aankomen, of het is al de lichtste. Met deze fiets en deze fietser krijgt vooruitzien geen punten.
 reference-level = geen, de weg is vlak
 reference-feet = Voet aan de grond
 reference-cadenceLane = Cadans (/min)
@@ -204,8 +205,8 @@ compare-power =
         [helped] Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft { $theirs } W en de hulp die voor de fiets is ingesteld.
        *[unknown] Er werd te weinig geklommen om je vermogen te bepalen. De beste rit heeft { $theirs } W: een deel van het verschil kan vermogen zijn, niet schakelen.
     }
-compare-withCadence = Tussen { $from } en { $to } reed je dit met { $rode } per minuut; het model zou in { $gear } hebben gereden, met { $cadence }.
-compare-withSpeed = Tussen { $from } en { $to } reed je { $rode }; het model zou in { $gear } hebben gereden, met { $speed }.
+compare-withCadence = Tussen { $from } en { $to } reed je dit met { $rode } per minuut; de beste rit rijdt daar in { $gear }, met { $cadence }.
+compare-withSpeed = Tussen { $from } en { $to } reed je { $rode }; de beste rit rijdt daar in { $gear }, met { $speed }.
 compare-noCadence = In het bestand staat geen cadans, dus alleen snelheden zijn te vergelijken.
 compare-notKept = Snelheid en cadans van die rit zie je alleen hier. Ze horen niet bij het level.
 compare-keep = Bewaar ze op dit apparaat

@@ -493,6 +493,7 @@ doing-savePicture = Plaatje opslaan
 doing-pictureFailed = Deze browser kon het plaatje niet tekenen. Afdrukken kan ook.
 doing-backToGroup = Terug naar de groep
 doing-backToBench = Terug naar de levelbouwer
+doing-besideRoad = Naast je rit op de weg
 # De eerste rit van een kind in een les. $lesson: zoals “Cadans”.
 freshPatch = Je hebt een nieuw lapje: { $lesson }.
 differs = Opnieuw gereden kwam deze opname iets anders uit. Het beeld klopt misschien niet helemaal.

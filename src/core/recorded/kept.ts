@@ -45,6 +45,10 @@ export interface KeptRoadRide {
   readonly pitches: readonly KeptPitch[];
 }
 
+/** The length of a ride as it is kept (km). */
+export const keptLengthKm = ({ lengthM }: Pick<RoadRideFigures, 'lengthM'>): number =>
+  Math.round(lengthM / 1000);
+
 /** Rounds a ride to what is kept. */
 export function keptRide(figures: RoadRideFigures, bike: Bike, teethKnown: boolean): KeptRoadRide {
   const { chainringsTeeth, sprocketsTeeth } = bike;
@@ -53,7 +57,7 @@ export function keptRide(figures: RoadRideFigures, bike: Bike, teethKnown: boole
     chainringsTeeth,
     sprocketsTeeth,
     teethKnown,
-    lengthKm: Math.round(figures.lengthM / 1000),
+    lengthKm: keptLengthKm(figures),
     readablePercent: Math.round(100 * figures.readableShare),
     changesPerKm: figures.changesPerKm === null ? null : Math.round(10 * figures.changesPerKm) / 10,
     inBandPercent: percentOf(figures.shareInBand),

@@ -145,6 +145,9 @@ function Facts(props: {
   return (
     <>
       <FactList facts={facts} />
+      {report.pitches.length > 0 && !report.pitches.some(({ asked }) => asked) && (
+        <p data-asks-nothing>{say('reference-asksNothing')}</p>
+      )}
       {list.length > 0 && (
         <details>
           <summary>{say('reference-list')}</summary>

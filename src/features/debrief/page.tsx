@@ -12,6 +12,7 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
+import { isAgain } from '../../core/recorded/againId.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { words } from '../../words/words.ts';
@@ -36,6 +37,11 @@ export const debriefPage: Page = (state, send) => {
       {last.rest === TRIAL && (
         <a class="button back-to-bench" href="#bench/edit">
           {say('doing-backToBench')}
+        </a>
+      )}
+      {isAgain(last.level.id) && (
+        <a class="button back-to-bench" href="#road">
+          {say('doing-besideRoad')}
         </a>
       )}
       <NewPatch state={state} last={last} />

@@ -58,7 +58,7 @@ export function AllRides({ rides, results, onForget, format }: Props): JSX.Eleme
             {means.pitches < ENOUGH_PITCHES && say('all-few')}
           </p>
           <Months {...{ rides, results, format }} />
-          <details class="road-kept">
+          <details class="road-kept" open={lastWasAgain(rides, results)}>
             <summary>{say('all-what')}</summary>
             <p class="quiet">{say('all-whatHint')}</p>
             {rides.map((ride, i) => (
@@ -124,6 +124,12 @@ function MeanCells({ means, format }: { means: RoadMeans; format: Format }): JSX
   );
 }
 
+/** Whether the ride before this visit went over a pitch of a kept ride: its marks stand beside those figures. */
+function lastWasAgain(rides: readonly KeptRoadRide[], results: readonly KeptResult[]): boolean {
+  const last = results.toSorted((a, b) => b.atMs - a.atMs)[0]?.levelId;
+  return last !== undefined && rides.some(({ pitches }) => pitches.some(({ levelId }) => levelId === last));
+}
+
 /** Totals of the check rides of a month. */
 function checksOf(results: readonly KeptResult[], month: string | null, format: Format): string {
   const totals = results
@@ -143,7 +149,7 @@ function Kept(
   const { ride, results, onForget, format } = props;
   const title = say('all-numbered', {
     number: props.number,
-    title: titleOf(ride.month, format.road(ride.lengthKm * 1000)),
+    title: titleOf(ride.month, ride.lengthKm, format),
   });
   return (
     <div class="road-kept-ride" data-kept-ride={ride.id}>

@@ -1,11 +1,11 @@
 /** A file that was brought: how far it is read, why it cannot be used, or what was ridden, with a way to keep the numbers. */
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import type { HeightUnit } from '../../core/gpx/choose.ts';
 import type { RoadQuestion } from '../../core/gpx/types.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
 import { helpsAtAll } from '../../core/model/motor.ts';
-import { keptRide, type KeptPitch, type KeptRoadRide } from '../../core/recorded/kept.ts';
+import { keptLengthKm, keptRide, type KeptPitch, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRider, RoadRideFigures } from '../../core/recorded/rideFigures.ts';
 import { Button } from '../../ui/controls.tsx';
 import type { Format } from '../../words/format.ts';
@@ -37,6 +37,8 @@ export interface BroughtFile extends RideFile {
 
 interface Props {
   readonly file: BroughtFile;
+  /** Whether it is the uppermost of those that were chosen together. */
+  readonly isFirst: boolean;
   readonly kept: readonly KeptRoadRide[];
   readonly results: readonly KeptResult[];
   readonly onHeights: (unit: HeightUnit) => void;
@@ -50,15 +52,21 @@ export function Brought(props: Props): JSX.Element {
   const { file, format } = props;
   const id = useId();
   const { outcome } = file;
+  const top = useRef<HTMLElement>(null);
+  // Whoever chose files on a small screen would not see that anything became of them.
+  useEffect(() => {
+    if (props.isFirst) top.current?.scrollIntoView({ block: 'start' });
+  }, []);
   const title =
     outcome?.kind === 'ride'
       ? say('ride-named', {
-          title: titleOf(outcome.figures.month, format.road(outcome.figures.lengthM)),
+          title: titleOf(outcome.figures.month, keptLengthKm(outcome.figures), format),
           file: file.name,
         })
       : file.name;
   return (
     <section
+      ref={top}
       class="paper"
       aria-labelledby={id}
       aria-live="polite"

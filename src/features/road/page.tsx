@@ -7,6 +7,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { HeightUnit } from '../../core/gpx/choose.ts';
 import type { KeptResult } from '../../core/coach/results.ts';
+import { againId } from '../../core/recorded/againId.ts';
 import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures.ts';
 import type { Page } from '../../ui/page.ts';
@@ -67,7 +68,7 @@ export function RoadPage(props: {
   const { desk, results, format, onRide } = props;
   const [teethKnown, setTeethKnown] = useState(true);
   const who = { ...props.who, teethKnown };
-  const { files, bring, change, readIn } = useFiles(desk);
+  const { files, firstId, bring, change, readIn } = useFiles(desk);
   const kept = useKept(desk);
   const { rides } = kept;
   const keepNumbers = async (file: BroughtFile, ride: KeptRoadRide): Promise<void> =>
@@ -79,7 +80,7 @@ export function RoadPage(props: {
     const pitch = outcome.figures.pitches[index];
     const written = numbers.pitches[index];
     if (pitch === undefined || written === undefined) return;
-    const id = `pitch-${numbers.id.slice(0, 8)}-${index + 1}`;
+    const id = againId(numbers.id, index);
     const title = say('level-title', {
       slope: format.percent(written.slopePercent / 100),
       length: format.distance(written.lengthM),
@@ -102,6 +103,7 @@ export function RoadPage(props: {
       {files.map((file) => (
         <Brought
           key={file.id}
+          isFirst={file.id === firstId}
           {...{ file, results, format }}
           kept={rides}
           onHeights={(unit) => readIn(file, unit)}
@@ -124,9 +126,11 @@ const UNREAD = { share: 0, outcome: null, feet: null, done: false, told: null } 
 function useFiles(desk: RoadDesk) {
   const [files, setFiles] = useState<readonly BroughtFile[]>([]);
   const last = useRef(0);
+  const firstId = useRef(0);
   const change = (id: number, changed: Partial<BroughtFile>): void =>
     setFiles((known) => known.map((one) => (one.id === id ? { ...one, ...changed } : one)));
   const bring = (list: readonly File[], who: RoadRider): void => {
+    firstId.current = last.current + 1;
     const fresh = list.map((file): BroughtFile => {
       last.current += 1;
       return { id: last.current, file, name: file.name, who, heights: null, ...UNREAD };
@@ -138,7 +142,7 @@ function useFiles(desk: RoadDesk) {
     change(file.id, { heights, ...UNREAD });
     void readAll(desk, [{ ...file, heights }], change);
   };
-  return { files, bring, change, readIn } as const;
+  return { files, firstId: firstId.current, bring, change, readIn } as const;
 }
 
 async function readAll(

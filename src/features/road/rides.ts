@@ -5,8 +5,9 @@ import { words } from '../../words/words.ts';
 
 const say = words('road');
 
-/** A ride by its month, where that is known, and its length as it is written. */
-export function titleOf(month: string | null, length: string): string {
+/** A ride by its month, where that is known, and its length in whole units: that is all that is kept of it. */
+export function titleOf(month: string | null, lengthKm: number, format: Format): string {
+  const length = format.road(lengthKm * 1000, 0);
   return month === null
     ? say('ride-titleNoMonth', { length })
     : say('ride-title', { month: writeMonth(month), length });

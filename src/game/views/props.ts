@@ -2,6 +2,7 @@
  * What people put beside the road, painted into its chunk: plain posts every 50 m, a sign with the percent where a
  * pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
  */
+import { createFormat } from '../../words/format.ts';
 import { polygon } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { type ChunkJob, columnOf, inReach, lineOfRoad } from './chunkJob.ts';
@@ -129,7 +130,8 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
     context.font = `800 ${Math.round(19 * size)}px system-ui, sans-serif`;
     context.textAlign = 'center';
     context.textBaseline = 'middle';
-    context.fillText(`${Math.round(steepestRatio * 100)} %`, x + 14 * size, top + tall / 2 + 1);
+    const percent = createFormat('metric').percent(steepestRatio);
+    context.fillText(percent, x + 14 * size, top + tall / 2 + 1);
   }
   castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
 }
