@@ -56,7 +56,16 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es' },
+  worker: {
+    format: 'es',
+    // A page without workers imports the worker's file and takes its services (`src/app/device/workplace.ts`); left alone, no entry of a worker exports.
+    plugins: () => [
+      {
+        name: 'worker-exports',
+        options: (given) => ({ ...given, preserveEntrySignatures: 'strict' as const }),
+      },
+    ],
+  },
   test: {
     allowOnly: false,
     passWithNoTests: false,

@@ -10,7 +10,7 @@ import type { State } from '../state/store.ts';
 import type { Trouble } from './device/trouble.ts';
 import { reportOf } from './device/troubleReport.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
-import { startWork } from './device/startWork.ts';
+import { workplace } from './device/workplace.ts';
 import { Cancelled } from '../worker/rpc.ts';
 import { words } from '../words/words.ts';
 
@@ -105,5 +105,5 @@ function saveReport({ troubles, state }: Joined): void {
 /** Long texts of rides are read by a worker of their own. */
 const readRides: Services['carry']['readRides'] = async (text, onShare, signal) => {
   const { readRidesAway } = await import('../worker/rideFileClient.ts');
-  return readRidesAway(startWork, text, onShare, signal);
+  return readRidesAway(workplace, text, onShare, signal);
 };

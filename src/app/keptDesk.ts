@@ -12,6 +12,7 @@ import type { Keeping } from './device/persistence.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { offerFile } from '../charts/file.ts';
 import type { Newer } from './device/updates.ts';
+import { workplace } from './device/workplace.ts';
 import { words } from '../words/words.ts';
 
 const say = words('kept');
@@ -31,7 +32,7 @@ export async function takeBack(
 ): Promise<ToldOutcome> {
   if (file.size > LIMITS.copy.bytes.most) return { ok: false, sentence: say('tooBigFile') };
   const report = await (await keeping.storage)
-    .importOpened(piecesOfCopy({ file, evenIfChanged }, onShare, signal))
+    .importOpened(piecesOfCopy(workplace, { file, evenIfChanged }, onShare, signal))
     .catch((error: unknown) => {
       if (error instanceof NoCopy) return null;
       throw error;

@@ -10,7 +10,7 @@ import type { Keeping } from './device/persistence.ts';
 import type { BenchServices, KeepAnswer, ReferenceJob, DraftStore } from '../features/bench/services.ts';
 import type { SaveAnswer } from '../storage/index.ts';
 import type { Planner } from '../worker/client.ts';
-import { startWork } from './device/startWork.ts';
+import { workplace } from './device/workplace.ts';
 import { createGpxImporter } from '../worker/gpxClient.ts';
 import { Cancelled } from '../worker/rpc.ts';
 
@@ -24,7 +24,7 @@ const UNFINISHED_SCHEMA = 1;
 
 /** Opens the desk. */
 export function openLevelBench(keeping: Keeping, planner: Planner): BenchServices {
-  const importer = createGpxImporter(startWork);
+  const importer = createGpxImporter(workplace);
   const records = recordedStore(keeping);
   const levels = {
     keep: (level: Level) => changed(keeping, async () => (await keeping.storage).saveLevel(level)),

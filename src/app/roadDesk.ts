@@ -7,14 +7,14 @@ import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
 import type { BroughtRide, RideFile, RoadDesk, RoadTold } from '../features/road/services.ts';
 import { createGpxImporter } from '../worker/gpxClient.ts';
 import type { Keeping } from './device/persistence.ts';
-import { startWork } from './device/startWork.ts';
+import { workplace } from './device/workplace.ts';
 
 /** Kind of the kept records. */
 const ROAD_RIDE = 'road-ride';
 
 /** Opens the desk. */
 export function openRoadDesk(keeping: Keeping): RoadDesk {
-  const importer = createGpxImporter(startWork);
+  const importer = createGpxImporter(workplace);
   importer.prepare();
   let line: Promise<unknown> = Promise.resolve();
   /** One file after the other: the reader holds one at a time. */

@@ -7,7 +7,7 @@ import type { Level } from '../core/level/schema.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { GearJob, Judged, Reference } from './jobs.ts';
-import { connect } from './rpc.ts';
+import { connect, type Workplace } from './rpc.ts';
 import type { Workshop } from './workshop.ts';
 
 export type { Judged } from './jobs.ts';
@@ -47,12 +47,11 @@ interface PlannerOptions {
 
 /** Starts the planner. Nothing is loaded before the first question. */
 export function createPlanner(
-  start: () => Worker | null,
+  workplace: Workplace<Workshop>,
   { onBroken, patienceS }: PlannerOptions = {},
 ): Planner {
   const worker = connect<Workshop>({
-    start,
-    here: async () => (await import('./workshop.ts')).createWorkshop(),
+    ...workplace,
     afterSilence: 'here',
     onBroken,
     silenceS: patienceS,

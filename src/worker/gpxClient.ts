@@ -11,7 +11,7 @@ import { refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
 import type { GpxDesk, RiddenAnswer } from './gpxDesk.ts';
-import { Cancelled, connect } from './rpc.ts';
+import { Cancelled, connect, type Workplace } from './rpc.ts';
 
 /** A file that is being read. */
 interface GpxReading {
@@ -46,10 +46,9 @@ const lostOutcome = (error: unknown): GpxOutcome =>
   error instanceof Cancelled ? { kind: 'cancelled' } : { kind: 'refused', problems: NO_READER.problems };
 
 /** Starts nothing before it is asked for. Work that hangs in a worker would hang the page as well, so it is given up. */
-export function createGpxImporter(start: () => Worker | null): GpxImporter {
+export function createGpxImporter(workplace: Workplace<GpxDesk>): GpxImporter {
   const worker = connect<GpxDesk>({
-    start,
-    here: async () => (await import('./gpxDesk.ts')).createGpxDesk(),
+    ...workplace,
     afterSilence: 'nobody',
   });
   return {

@@ -26,3 +26,4 @@ async function* ridesOf(text: string): AsyncGenerator<SomeRides> {
 
 /** The service of reading rides. */
 export const rideFileService = { readRides: telling(ridesOf) };
+export type RideFileService = typeof rideFileService;

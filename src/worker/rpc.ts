@@ -103,12 +103,16 @@ export function serve<Service extends Methods<Service>>(service: Service): void 
   scope.addEventListener('message', (event) => take(event.data));
 }
 
-/** Who can do the work. */
-interface WorkerOptions<Service> {
+/** Where a service is at work. */
+export interface Workplace<Service> {
   /** Starts the worker, or answers null where there is none. */
   readonly start: () => Worker | null;
   /** The same service for this thread; fetched only where it is needed. */
   readonly here: () => Promise<Service>;
+}
+
+/** Who can do the work. */
+interface WorkerOptions<Service> extends Workplace<Service> {
   /** Who works after the second silence. Work that hangs in a worker may hang here as well, with the page. */
   readonly afterSilence: 'here' | 'nobody';
   /** Hears of a worker that broke down or fell silent. */

@@ -80,6 +80,7 @@ export function createVerifier() {
   };
   return { verify, picture };
 }
+export type Verifier = ReturnType<typeof createVerifier>;
 
 /** What a ride gives to the picture: its line, only its marks, or nothing. */
 function rideOf(remark: Remark): GroupRide | null {

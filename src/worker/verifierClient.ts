@@ -6,8 +6,8 @@ import type { ClinicPlan } from '../core/group/plan.ts';
 import type { RideRecord } from '../core/group/records/record.ts';
 import type { Remark } from '../core/group/records/remark.ts';
 import type { Level } from '../core/level/schema.ts';
-import { connect } from './rpc.ts';
-import type { createVerifier, GroupCount, RideOfPlan } from './verifier.ts';
+import { connect, type Workplace } from './rpc.ts';
+import type { GroupCount, RideOfPlan, Verifier } from './verifier.ts';
 
 /** Rides the rides of groups again, each once. Both reject where nobody can do it. */
 export interface GroupVerifier {
@@ -18,12 +18,8 @@ export interface GroupVerifier {
 }
 
 /** Verifies over bundled levels and those of a plan; nothing is loaded before the first question. */
-export function createGroupVerifier(start: () => Worker | null, levels: readonly Level[]): GroupVerifier {
-  const worker = connect<ReturnType<typeof createVerifier>>({
-    start,
-    here: async () => (await import('./verifier.ts')).createVerifier(),
-    afterSilence: 'nobody',
-  });
+export function createGroupVerifier(workplace: Workplace<Verifier>, levels: readonly Level[]): GroupVerifier {
+  const worker = connect<Verifier>({ ...workplace, afterSilence: 'nobody' });
   let counting: AbortController | null = null;
   return {
     verify: (plan, records) =>

@@ -27,6 +27,9 @@ import type { ClinicProps, RideStart } from '../../src/features/clinic/services.
 import { createFormat } from '../../src/words/format.ts';
 import { createPlanner } from '../../src/worker/client.ts';
 import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
+import { createVerifier } from '../../src/worker/verifier.ts';
+import { createWorkshop } from '../../src/worker/workshop.ts';
+import { workplaceOf } from '../worker/nearWorker.ts';
 import file from '../../levels/click-before-the-hill.json' with { type: 'json' };
 
 const parsed = parseLevel(file);
@@ -118,7 +121,7 @@ export function memoryShelf(slow: (key: string) => number = () => 0): MemoryShel
   };
 }
 
-const planner = createPlanner(() => null);
+const planner = createPlanner(workplaceOf(createWorkshop));
 
 const marked = new Map<string, ReturnType<typeof planner.judge>>();
 
@@ -186,7 +189,7 @@ export async function openDesk(
   return openClinicDesk({
     gone: new Promise(() => undefined),
     shelf,
-    verifier: createGroupVerifier(startVerifier, [LEVEL]),
+    verifier: createGroupVerifier(workplaceOf(createVerifier, startVerifier), [LEVEL]),
     ownLevels: [],
     ride: (start) => void rides.push(start),
     markLater,

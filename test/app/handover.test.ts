@@ -8,6 +8,8 @@ import { sortOut } from '../../src/core/group/records/merge.ts';
 import { type RideRecord, sealRecord } from '../../src/core/group/records/record.ts';
 import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
 import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
+import { workplaceOf } from '../worker/nearWorker.ts';
+import { createVerifier } from '../../src/worker/verifier.ts';
 import { openHandoverDesk, withHeard } from '../../src/app/group/handoverDesk.ts';
 import { createCarriedSessions } from '../../src/storage/sessions.ts';
 import type { Storage } from '../../src/storage/index.ts';
@@ -22,7 +24,7 @@ let atMs = 1_000;
 async function openDesk(storage: Storage) {
   return openHandoverDesk(PLAN, {
     sessions: createCarriedSessions(storage),
-    verifier: createGroupVerifier(() => null, levels),
+    verifier: createGroupVerifier(workplaceOf(createVerifier), levels),
     now: () => atMs,
     onChanged: () => undefined,
   });

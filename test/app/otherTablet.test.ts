@@ -13,7 +13,7 @@ import { createCarriedSessions, createOwnedSessions } from '../../src/storage/se
 import { createVerifier } from '../../src/worker/verifier.ts';
 import { createGroupVerifier } from '../../src/worker/verifierClient.ts';
 import { openWithoutDatabase, simpleStore } from '../storage/given.ts';
-import { NearWorker } from '../worker/nearWorker.ts';
+import { NearWorker, workplaceOf } from '../worker/nearWorker.ts';
 import { LEVEL, markTurn, propsOf, sessionOfThree, turnOf } from './clinicGiven.ts';
 
 const engine = new Session();
@@ -46,7 +46,10 @@ describe('a ride of another tablet', () => {
       lose: () => undefined,
     });
     const near = new NearWorker(createVerifier());
-    const verifier = createGroupVerifier(() => near.worker, [LEVEL]);
+    const verifier = createGroupVerifier(
+      workplaceOf(createVerifier, () => near.worker),
+      [LEVEL],
+    );
     const session: SavedRound = sessionOfThree();
     const carried = await openHandoverDesk(session.plan, {
       sessions: createCarriedSessions(storage),

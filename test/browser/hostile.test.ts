@@ -26,7 +26,7 @@ it('every page that takes something answers, and keeps what was kept', async () 
   await close();
 });
 
-it('long things are read by workers, which the policy of the page lets start', async () => {
+it('long things are read by workers, which the policy of the page lets start, or by the page from the same file', async () => {
   const { page, problems, close } = await site.openPage({
     width: 1280,
     height: 720,
@@ -38,6 +38,11 @@ it('long things are read by workers, which the policy of the page lets start', a
   });
   await intoPage(page, { kind: 'copy', how: '', text: JSON.stringify(copyOf({ rides })) });
   expect(started).toBe(1);
+  await intoPage(page, { kind: 'rides', how: '', text: '{"deviceId":"t1","seq":1}\n'.repeat(12_000) });
+  expect(started).toBe(2);
+  // Without workers the page takes over, with the code of the worker's own file.
+  await page.addInitScript(() => Object.assign(window, { Worker: undefined }));
+  await intoPage(page, { kind: 'copy', how: '', text: JSON.stringify(copyOf({ rides })) });
   await intoPage(page, { kind: 'rides', how: '', text: '{"deviceId":"t1","seq":1}\n'.repeat(12_000) });
   expect(started).toBe(2);
   expect(problems).toEqual([]);

@@ -195,7 +195,7 @@ describe('a part that cannot be fetched', () => {
 
   it('of worker and fallback together: the debrief says so and keeps the ride', async () => {
     const { page, context, close } = await open();
-    await context.route(/(work\.worker|workshop)/, (route) => route.abort());
+    await context.route(/work\.worker/, (route) => route.abort());
     await ride(page, 30);
     await expect.poll(() => view(page), { timeout: 60_000 }).toBe('debrief');
     await expect.poll(() => page.getAttribute('[data-saved]', 'data-saved')).toBe('saved');

@@ -86,6 +86,8 @@ describe('imports between rooms', () => {
     expect(check('src/app/b.ts', "const f = () => import('../features/bike/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "const f = () => import('./game/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "import type { X } from './game/a.ts';")).toEqual([]);
+    const atAddress = "import at from '../worker/a.ts?worker&url'; const f = () => import(at);";
+    expect(check('src/app/b.ts', atAddress)).toEqual([]);
     expect(check('src/main.tsx', "new Worker(new URL('./worker/a.ts', import.meta.url));")).toEqual([]);
     expect(check('src/app/b.ts', "import.meta.glob('../../levels/*.json');")).toEqual([]);
     expect(check('src/app/b.ts', "import.meta.glob(['../../levels/*.json', '!**/a.json']);")).toEqual([]);
@@ -115,6 +117,11 @@ describe('places', () => {
     ['a test in a shell', 'src/game/b.ts', "import '../../test/x.ts';"],
     ['levels anywhere but in main', 'src/charts/b.ts', "import.meta.glob('../../levels/*.json');"],
     ['a name made while running', 'src/game/b.ts', 'const f = (n: string) => import(`./${n}.ts`);'],
+    [
+      'what stands at an address, in a wrong room',
+      'src/audio/b.ts',
+      "import at from '../game/a.ts?worker&url';",
+    ],
     ['a file that cannot be parsed', 'src/game/b.ts', 'const = 3;'],
   ])('complains about %s', (_name, path, text) => {
     expect(check(path, text)).toHaveLength(1);

@@ -4,16 +4,17 @@ import { keyOfJob } from '../../src/core/ride/job.ts';
 import { createPlanner } from '../../src/worker/client.ts';
 import { Cancelled } from '../../src/worker/rpc.ts';
 import { createWorkshop } from '../../src/worker/workshop.ts';
-import { BrokenWorker, NearWorker, SilentWorker } from './nearWorker.ts';
+import { BrokenWorker, NearWorker, SilentWorker, workplaceOf } from './nearWorker.ts';
 import { lateRecording, someJob } from './rides.ts';
 
 const job = someJob();
 const worker = (): Worker => new NearWorker(createWorkshop()).worker;
+const plannerOf = (start: () => Worker | null) => createPlanner(workplaceOf(createWorkshop, start));
 
 describe('a planner', () => {
   it('starts no worker before it is asked, and then one', async () => {
     let started = 0;
-    const planner = createPlanner(() => {
+    const planner = plannerOf(() => {
       started += 1;
       return worker();
     });
@@ -34,7 +35,7 @@ describe('a planner', () => {
     ['without a worker', () => null],
     ['with a worker that breaks', () => new BrokenWorker().worker],
   ])('works in the page %s', async (_, start) => {
-    const planner = createPlanner(start);
+    const planner = plannerOf(start);
     const judged = await planner.judge(job.level, lateRecording(job));
     expect(judged.same).toBe(true);
     expect(judged.report.total).toBeLessThan(judged.reference.report.total);
@@ -49,7 +50,10 @@ describe('a planner', () => {
       mute.push(silent);
       return silent.worker;
     };
-    const planner = createPlanner(start, { patienceS: 1, onBroken: (error) => broken.push(error) });
+    const planner = createPlanner(workplaceOf(createWorkshop, start), {
+      patienceS: 1,
+      onBroken: (error) => broken.push(error),
+    });
     const judged = await planner.judge(job.level, lateRecording(job));
     expect(judged.same).toBe(true);
     expect([mute.length, broken.length]).toEqual([2, 2]);
@@ -58,7 +62,7 @@ describe('a planner', () => {
   });
 
   it('rejects what nobody waits for any more, and goes on with the rest', async () => {
-    const planner = createPlanner(worker);
+    const planner = plannerOf(worker);
     const stopping = new AbortController();
     const plan = planner.prepare(job, undefined, stopping.signal);
     const other = planner.prepare({ ...job, seed: 5 });
@@ -70,7 +74,7 @@ describe('a planner', () => {
 
   it('rejects everything once stopped', async () => {
     const near = new NearWorker(createWorkshop());
-    const planner = createPlanner(() => near.worker);
+    const planner = plannerOf(() => near.worker);
     const plan = planner.prepare(job);
     planner.stop();
     await expect(plan).rejects.toBeInstanceOf(Cancelled);
@@ -79,7 +83,7 @@ describe('a planner', () => {
   });
 
   it('passes on why a job cannot be planned', async () => {
-    const planner = createPlanner(worker);
+    const planner = plannerOf(worker);
     const bike = { ...job.bike, chainringsTeeth: [] };
     await expect(planner.prepare({ ...job, bike })).rejects.toThrow(/./);
     planner.stop();

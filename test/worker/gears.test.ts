@@ -6,7 +6,7 @@ import { createPlanner } from '../../src/worker/client.ts';
 import type { GearJob } from '../../src/worker/jobs.ts';
 import { Cancelled } from '../../src/worker/rpc.ts';
 import { createWorkshop } from '../../src/worker/workshop.ts';
-import { NearWorker } from './nearWorker.ts';
+import { NearWorker, workplaceOf } from './nearWorker.ts';
 import { someJob } from './rides.ts';
 
 const { level, seed, bike, rider } = someJob();
@@ -15,7 +15,7 @@ const course = courseOfLevel(level, seed);
 const own = { kind: 'own', outcome: gearOutcome(course, bike, rider) };
 const others = [...gearCandidates(course, bike, rider)].map((candidate) => ({ kind: 'other', candidate }));
 
-const planner = createPlanner(() => new NearWorker(createWorkshop()).worker);
+const planner = createPlanner(workplaceOf(createWorkshop, () => new NearWorker(createWorkshop()).worker));
 const tellTo = (found: unknown[], onFound: () => void = () => undefined) => ({
   onOwn: (outcome: unknown) => void found.push({ kind: 'own', outcome }),
   onCandidate: (candidate: unknown) => {

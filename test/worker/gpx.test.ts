@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { createGpxImporter } from '../../src/worker/gpxClient.ts';
+import { createGpxDesk } from '../../src/worker/gpxDesk.ts';
+import { workplaceOf } from './nearWorker.ts';
 import { gpxText, northward, trackText } from '../core/gpx/files.ts';
 
 const points = northward(1_001, 10, (x) => 300 + 20 * Math.sin(x / 160)).map((point, i) => ({
@@ -13,7 +15,7 @@ const file = (text: string): Blob => new Blob([text]);
 const ride = file(gpxText(`<metadata><name>Zora</name></metadata>${trackText(points)}`));
 const ignore = (): void => undefined;
 /** No worker here: everything happens in this thread. */
-const importer = () => createGpxImporter(() => null);
+const importer = () => createGpxImporter(workplaceOf(createGpxDesk));
 
 describe('reading a recorded road', () => {
   it('tells how far it is, then sums the road up without saying where it is', async () => {

@@ -1,5 +1,5 @@
 /** Workers whose two ends are in one thread: what goes between them is cloned and arrives in a task of its own. */
-import { type Asked, answering, type Told } from '../../src/worker/rpc.ts';
+import { type Asked, answering, type Told, type Workplace } from '../../src/worker/rpc.ts';
 
 /** A worker of which nothing is ever heard; it can be told to break. */
 export class SilentWorker extends EventTarget {
@@ -52,3 +52,9 @@ export class NearWorker extends SilentWorker {
     setTimeout(() => this.ended || this.take(clone), 0);
   }
 }
+
+/** The given worker, or none, and the service for this thread. */
+export const workplaceOf = <Service>(
+  create: () => Service,
+  start: () => Worker | null = () => null,
+): Workplace<Service> => ({ start, here: async () => create() });

@@ -3,13 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { readRideFile, writeRideFile } from '../../src/core/transfer/rideFile.ts';
 import { readRidesAway } from '../../src/worker/rideFileClient.ts';
+import { rideFileService } from '../../src/worker/rideFileWork.ts';
+import { workplaceOf } from './nearWorker.ts';
 import { madeUpRecord } from '../core/group/rides.ts';
 
 const records = Array.from({ length: 450 }, (_, i) =>
   madeUpRecord({ deviceId: 't1', seq: i + 1, nickname: 'red-fox', attempt: 1 }, seededRandom(i)),
 );
 const text = `${writeRideFile({ planId: 'tuesday', deviceId: 't1', lastSeq: 450, withdrawn: [], records })}{"torn\n`;
-const noWorker = (): null => null;
+const noWorker = workplaceOf(() => rideFileService);
 
 describe('a long text of rides', () => {
   it('comes out as it does in one go, and tells how far it is', async () => {

@@ -1,8 +1,9 @@
 /** Asking a worker that falls silent, breaks or is not there: every question comes to an end. */
 import { describe, expect, it, vi } from 'vitest';
 import { createGpxImporter } from '../../src/worker/gpxClient.ts';
+import { createGpxDesk } from '../../src/worker/gpxDesk.ts';
 import { Cancelled, connect, type Method, partsOf, telling } from '../../src/worker/rpc.ts';
-import { BrokenWorker, NearWorker, SilentWorker } from './nearWorker.ts';
+import { BrokenWorker, NearWorker, SilentWorker, workplaceOf } from './nearWorker.ts';
 
 /** Twice of a number; all numbers up to one, each told. */
 interface Numbers {
@@ -136,7 +137,8 @@ it('somebody whose file nobody reads is told so', async () => {
   const silent = (): Worker => new SilentWorker().worker;
   const outcome = await after(
     50,
-    () => createGpxImporter(silent).read(new Blob(['x']), () => undefined).outcome,
+    () =>
+      createGpxImporter(workplaceOf(createGpxDesk, silent)).read(new Blob(['x']), () => undefined).outcome,
   );
   expect(outcome).toMatchObject({ kind: 'refused', problems: [{ code: 'no-reader' }] });
 });

@@ -36,3 +36,4 @@ async function* openCopy({ file, evenIfChanged }: CopyQuestion): AsyncGenerator<
 
 /** The service of opening copies. */
 export const copyService = { openCopy: telling(openCopy) };
+export type CopyService = typeof copyService;

@@ -11,7 +11,7 @@ import type { RideJob } from '../../core/ride/job.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { Store } from '../../state/createStore.ts';
 import { TRIAL } from '../../state/rideLevel.ts';
-import { startWork } from './startWork.ts';
+import { workplace } from './workplace.ts';
 
 /** Where a finished ride is kept. */
 interface RideShelf {
@@ -39,7 +39,7 @@ const SHARE_STEP = 0.1;
 
 /** Starts nothing yet; the worker is loaded with the first ride. `onBroken` hears of workers that broke down. */
 export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: unknown) => void): Judging {
-  const planner = createPlanner(startWork, { onBroken });
+  const planner = createPlanner(workplace, { onBroken });
   let marking: Promise<void> | null = null;
   return {
     planner,

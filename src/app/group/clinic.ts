@@ -16,7 +16,7 @@ import type { GroupTurn } from '../../state/groupTurn.ts';
 import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../../state/createStore.ts';
 import { takePart } from '../device/tabLock.ts';
-import { startWork } from '../device/startWork.ts';
+import { workplace } from '../device/workplace.ts';
 
 /** Group sessions, joined. */
 export interface Clinic {
@@ -51,7 +51,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
   /** One for all sessions and everything that is asked of them, so that no ride is ridden again twice. */
   const verifier = (): Promise<GroupVerifier> => {
     verifying ??= import('../../worker/verifierClient.ts').then(({ createGroupVerifier }) =>
-      createGroupVerifier(startWork, store.state().levels),
+      createGroupVerifier(workplace, store.state().levels),
     );
     verifying.catch(() => {
       verifying = null;

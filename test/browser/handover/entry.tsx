@@ -13,6 +13,7 @@ import { READY_PLANS } from '../../../src/core/group/readyPlans.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { createGroupVerifier } from '../../../src/worker/verifierClient.ts';
+import { createVerifier } from '../../../src/worker/verifier.ts';
 import { bringWords } from '../../../src/app/device/language.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
@@ -59,7 +60,7 @@ let joined: readonly ClinicPlan[] = [];
 const open = () =>
   openHandoverDesk(plan, {
     sessions,
-    verifier: createGroupVerifier(() => null, levels),
+    verifier: createGroupVerifier({ start: () => null, here: async () => createVerifier() }, levels),
     now: () => Date.now(),
     onChanged: draw,
   });
