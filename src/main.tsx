@@ -73,7 +73,7 @@ const draw = (state: State, onlyDialog = false): void =>
 
 function show(state: State): void {
   markDocument(state);
-  draw(state);
+  draw(state, state.dialog === 'settings' && spokenIn(state) !== spoken);
   router.follow(state);
   rideHost.follow(state);
   followScanning(state.settings);
@@ -82,9 +82,9 @@ function show(state: State): void {
 }
 
 /**
- * Another language is shown when its words have come; what is on the screen goes on. The dialog it is chosen in comes
- * first, what lies below it with a picture after it: all at once would be felt on slow devices. Bundled levels are said
- * anew, as they are for other units.
+ * Another language is shown when its words have come; what is on the screen goes on, and is not drawn for the choice
+ * itself. The dialog it is chosen in comes first, what lies below it with a picture after it: all at once would be felt
+ * on slow devices. Bundled levels are said anew, as they are for other units.
  */
 const spokenIn = ({ settings }: State): string => settings.language + settings.units;
 let spoken = spokenIn(store.state());

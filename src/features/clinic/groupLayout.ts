@@ -27,7 +27,7 @@ const NAMES_TOP = 8;
 
 /** The paper for a size and for what is to be on it (px). Tracks for paper have their names beside them. */
 export function groupLayout(width: number, height: number, font: number, tracks: ShownTracks): GroupLayout {
-  const left = tracks === 'all' ? font * 6 : 10;
+  const left = tracks === 'all' ? font * 8 : 10;
   const right = width - 12;
   const gap = font * 0.6;
   const top = NAMES_TOP + font * 1.5;

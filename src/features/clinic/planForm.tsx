@@ -69,7 +69,7 @@ export function PlanForm(props: {
       <form class="clinic plan-form paper" onSubmit={(event) => event.preventDefault()}>
         <label class="field wide">
           <span>{say('form-name')}</span>
-          <span class="quiet">{say('form-nameHint')}</span>
+          <span class="hint">{say('form-nameHint')}</span>
           <input
             type="text"
             name="title"

@@ -3,10 +3,15 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ANIMALS, COLOURS, listedNickname } from '../../../src/core/group/nicknames.ts';
+import type { RoadPicture } from '../../../src/core/group/picture/group.ts';
+import { levelHash } from '../../../src/core/level/build.ts';
+import { checkLevel } from '../../../src/core/level/generate.ts';
 import { ANIMAL_SHAPES } from '../../../src/features/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/features/clinic/animal.tsx';
 import { BOARDS } from '../../../src/features/clinic/findings.ts';
+import { titleOfRoad } from '../../../src/features/clinic/road.ts';
 import { rideRemark } from '../../../src/features/clinic/say.ts';
+import type { ClinicProps } from '../../../src/features/clinic/services.ts';
 import { nameOf } from '../../../src/words/group.ts';
 import { after } from '../../../src/features/clinic/session.ts';
 import { createFormat } from '../../../src/words/format.ts';
@@ -32,6 +37,16 @@ class FailingWorker extends EventTarget {
   }
   terminate(): void {}
 }
+
+it('a check ride of the plan is called as the plan calls it, in the language that is spoken', () => {
+  const session = sessionOfThree();
+  const rides = [{ kind: 'check', audience: 'children' }] as const;
+  const level = checkLevel(7, 'children', 'group');
+  const road = { levelHash: levelHash(level), levelId: level.id, seed: 7 } as RoadPicture;
+  const props = { levels: [] } as unknown as ClinicProps;
+  const title = titleOfRoad(road, { ...session, plan: { ...session.plan, rides } }, props);
+  expect(title).toBe('Check ride for children');
+});
 
 describe('a picture that cannot be counted', () => {
   it('says so, instead of being counted for ever', async () => {
