@@ -44,12 +44,9 @@ describe('recorded rides', () => {
     await page.locator('[data-brought="ride"] [data-pitch] button').first().click();
     await page.locator('[data-accept]').click();
     await rideToTheEnd(page);
-    await page.evaluate(() => {
-      location.hash = '#road';
-    });
+    await page.getByRole('link', { name: 'Beside your ride on the road' }).click();
     await page.waitForSelector('[data-kept-rides="2"]');
-    await page.locator('.road-kept summary').click();
-    await expect.poll(() => page.locator('.road-game').count(), { timeout: 30_000 }).toBe(1);
+    await expect.poll(() => page.locator('.road-game').isVisible(), { timeout: 30_000 }).toBe(true);
     expect(await page.locator('.road-game').textContent()).toMatch(/In the game: foresight/);
 
     const everything = await page.evaluate(() => JSON.stringify({ ...localStorage, ...sessionStorage }));
