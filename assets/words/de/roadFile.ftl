@@ -69,7 +69,7 @@ several-tracks =
 holes =
     { $holeCount ->
         [one] Der Track hat eine Lücke; sie ist { $longest } lang, { $at } nach dem Start. Sie wurde geradlinig überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
-       *[other] Der Track hat { $holeCount } Lücken; die längste ist { $longest } lang, { $at } nach dem Start. Sie wurde geradlinig überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
+       *[other] Der Track hat { $holeCount } Lücken; die längste ist { $longest } lang, { $at } nach dem Start. Alle wurden geradlinig überbrückt. Soll das so bleiben, oder nur das längste Stück ohne Lücke?
     }
 perhaps-feet-steep = { $share } dieser Straße wären steiler als { $steep }. Vielleicht stehen die Höhen der Datei in Fuß. In welcher Einheit stehen sie?
 perhaps-feet-fast = Auf dieser Fahrt wäre es { $climb } in der Stunde bergauf gegangen, das schaffen keine Beine. Vielleicht stehen die Höhen der Datei in Fuß. In welcher Einheit stehen sie?

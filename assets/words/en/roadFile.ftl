@@ -75,7 +75,7 @@ several-tracks =
 holes =
     { $holeCount ->
         [one] The track has a hole; it is { $longest } long, { $at } from the start. It was crossed in a straight line. Keep that, or take only the longest part without a hole?
-       *[other] The track has { $holeCount } holes; the longest is { $longest }, { $at } from the start. It was crossed in a straight line. Keep that, or take only the longest part without a hole?
+       *[other] The track has { $holeCount } holes; the longest is { $longest }, { $at } from the start. They were crossed in straight lines. Keep that, or take only the longest part without a hole?
     }
 # $share: of the road, with its percent sign. $steep: a gradient.
 perhaps-feet-steep = { $share } of this road would be steeper than { $steep }. Perhaps the heights of the file are in feet. Which are they?

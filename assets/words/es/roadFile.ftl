@@ -69,7 +69,7 @@ several-tracks =
 holes =
     { $holeCount ->
         [one] El track tiene un hueco; mide { $longest } y está a { $at } del inicio. Se ha cruzado en línea recta. ¿Dejarlo así, o tomar solo la parte más larga sin huecos?
-       *[other] El track tiene { $holeCount } huecos; el más largo mide { $longest } y está a { $at } del inicio. Se ha cruzado en línea recta. ¿Dejarlo así, o tomar solo la parte más larga sin huecos?
+       *[other] El track tiene { $holeCount } huecos; el más largo mide { $longest } y está a { $at } del inicio. Se han cruzado en línea recta. ¿Dejarlo así, o tomar solo la parte más larga sin huecos?
     }
 perhaps-feet-steep = Un { $share } de este camino tendría una pendiente de más de { $steep }. Quizá las altitudes del archivo están en pies. ¿En qué están?
 perhaps-feet-fast = Serían { $climb } de subida por hora, y no hay piernas que puedan con eso. Quizá las altitudes del archivo están en pies. ¿En qué están?

@@ -70,7 +70,7 @@ several-tracks =
 holes =
     { $holeCount ->
         [one] La trace a un trou ; il fait { $longest }, à { $at } du départ. Il a été franchi en ligne droite. Garder cela, ou ne prendre que la plus longue partie sans trou ?
-       *[other] La trace a { $holeCount } trous ; le plus long fait { $longest }, à { $at } du départ. Il a été franchi en ligne droite. Garder cela, ou ne prendre que la plus longue partie sans trou ?
+       *[other] La trace a { $holeCount } trous ; le plus long fait { $longest }, à { $at } du départ. Ils ont été franchis en ligne droite. Garder cela, ou ne prendre que la plus longue partie sans trou ?
     }
 perhaps-feet-steep = { $share } de cette route aurait une pente de plus de { $steep }. Les altitudes du fichier sont peut-être en pieds. En quoi sont-elles ?
 perhaps-feet-fast = À vélo, cela ferait { $climb } de montée en une heure : aucune jambe n’en est capable. Les altitudes du fichier sont peut-être en pieds. En quoi sont-elles ?

@@ -174,7 +174,7 @@ reference-lowest = Laagste cadans
 reference-lowestAt = { $rpm } per minuut, op { $at }
 reference-shifts = Geschakeld
 reference-worst = Zwaarste klimmetje
-reference-worstIs = { $steepest } op { $at }: de benen zakken naar { $rpm } per minuut
+reference-worstIs = { $steepest } op { $at }: de benen vertragen tot { $rpm } per minuut
 reference-noPitch = geen kort klimmetje; het steilst op { $at }, { $steepest }
 reference-asksNothing = Geen klimmetje vraagt hier om een lichtere versnelling: de benen houden de versnelling waarmee ze aankomen, of het is al de lichtste. Met deze fiets en deze fietser krijgt vooruitzien geen punten.
 reference-level = geen, de weg is vlak
@@ -202,7 +202,7 @@ compare-power =
     { $how ->
         [same] Uit de heuvels blijkt dat je met ongeveer { $watts } W reed, alsof er geen wind was. De beste rit heeft hetzelfde vermogen.
         [other] Uit de heuvels blijkt dat je met ongeveer { $watts } W reed, alsof er geen wind was. De beste rit heeft { $theirs } W: een deel van het verschil is vermogen, niet schakelen.
-        [helped] Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft { $theirs } W en de hulp die voor de fiets is ingesteld.
+        [helped] Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft { $theirs } W en de ondersteuning die voor de fiets is ingesteld.
        *[unknown] Er werd te weinig geklommen om je vermogen te bepalen. De beste rit heeft { $theirs } W: een deel van het verschil kan vermogen zijn, niet schakelen.
     }
 compare-withCadence = Tussen { $from } en { $to } reed je dit met { $rode } per minuut; de beste rit rijdt daar in { $gear }, met { $cadence }.

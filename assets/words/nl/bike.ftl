@@ -56,7 +56,7 @@ motor = Motor
 motor-none = Geen motor
 motor-crank = Middenmotor
 motor-wheel = Wielmotor
-help = Hulp van de motor
+help = Ondersteuning
 # Het vermogen van de motor per deel van dat van de fietser: 0, 0.5, 1 of 2.
 help-much =
     { $ratio ->

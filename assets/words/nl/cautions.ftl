@@ -19,9 +19,9 @@ motor =
     Handen af van de motor en de accu; wat daaraan mankeert, is voor een fietsenmaker.
     Vanaf welke leeftijd, met welke helm en hoe snel je mag rijden, verschilt van plaats tot plaats: de plaatselijke wetgeving gaat vóór alles.
 # Een wiel dat door een motor wordt aangedreven.
-motorWheel = Een wiel dat door een motor wordt aangedreven, slipt eerder op natte grond, op grind en in bochten, vooral het voorwiel: trap daar zacht.
+motorWheel = Een wiel met motoraandrijving slipt eerder op natte grond, op grind en in bochten, vooral het voorwiel: trap daar zacht.
 motorPlaces = Wat op sommige plaatsen geldt
-motorPlacesHint = Eén keer bekeken, en wetten veranderen. Vraag na wat nu geldt waar jij rijdt. De fietsen hier rijden zoals de Europese norm het zegt.
+motorPlacesHint = Eén keer nagekeken; wetten veranderen. Vraag na wat nu geldt waar jij rijdt. De fietsen hier rijden volgens de Europese norm.
 # In plaats van een bron.
 motorReported = zo vermeld, niet vergeleken met de wettekst
 # Eén plaats: $place is een eigen naam, $watts en $kmh zijn 0 waar niets gevonden is, $speed is de snelheid met haar eenheid, $year is 0 waar het niet bekend is.
@@ -38,11 +38,11 @@ motorRule =
     }: { $watts ->
         [0] { $kmh ->
             [0] niets gevonden
-           *[other] hulp tot { $speed }
+           *[other] ondersteuning tot { $speed }
         }
        *[other] { $kmh ->
             [0] { $watts } W
-           *[other] { $watts } W, hulp tot { $speed }
+           *[other] { $watts } W, ondersteuning tot { $speed }
         }
     } ({ $year ->
         [0] { $source }

@@ -5,8 +5,8 @@ intro = Breng de appels over de heuvels. Je vriendje wacht op je.
 roads = Kies een weg
 done = Gereden
 how =
-    Komt er een heuvel? Klik lichter voordat hij begint.
-    Rol je naar beneden? Klik zwaarder als je benen heel snel draaien.
+    Komt er een heuvel? Schakel lichter voordat hij begint.
+    Rol je naar beneden? Schakel zwaarder als je benen heel snel draaien.
     Let op het gezicht. Zorg dat het blijft lachen.
     Door een ruwe klik springen de appels op. De egel smult ervan.
 howTitle = Zo gaat het

@@ -226,8 +226,8 @@ guess-where =
 # $made (Number): lichtere versnellingen vóór de voet, vanaf 0. $needed (Number): die van de beste rit.
 guess-stepsBefore =
     { $made ->
-        [0] Vóór de voet was je nog niet lichter gegaan; de beste rit { needed }.
-       *[other] Vóór de voet was je { made-gears } lichter gegaan; de beste rit { needed }.
+        [0] Vóór de voet koos je geen lichtere versnelling; de beste rit { needed }.
+       *[other] Vóór de voet ging je { made-gears } lichter; de beste rit { needed }.
     }
 # Een getal alleen. $needed (Number): vanaf 0.
 needed =
@@ -246,7 +246,7 @@ needed =
        *[other] { $needed }
     }
 # $own, $best (Number): omwentelingen van de pedalen per minuut.
-guess-slowest = Je benen zakten tot { $own } per minuut; de beste rit hield { $best }.
+guess-slowest = Je benen vertraagden tot { $own } per minuut; de beste rit hield { $best }.
 
 ## Wat er van de rit geworden is
 
@@ -456,7 +456,7 @@ better-coasted-hub = trap door zodra de naaf zijn versnelling heeft.
 why-overloaded-pitch = { pitch-begins } drukte op je benen: { $percent } van wat goede timing bespaart, ging verloren.
 better-overloaded-pitch = begin vóór de voet met schakelen.
 why-early-pitch = Je was te vroeg klaar voor { pitch }: { $percent } van wat goede timing bespaart, ging verloren.
-better-early-pitch = houd je versnelling iets langer.
+better-early-pitch = blijf iets langer in je versnelling.
 why-foot-down-pitch = Op { pitch } ging er een voet aan de grond.
 better-foot-down-pitch = zit in een lichte versnelling voordat het steil wordt.
 # $derailleur: die voor verplaatst de ketting van blad naar blad.
@@ -477,7 +477,7 @@ why-many-shifts = Je wisselde { changes } van versnelling; de beste rit { $neede
        *[other] { needed } keer
     }.
 better-many-shifts = rijd over korte bultjes gewoon heen.
-why-undone = Op { $from } schakelde je en meteen weer terug.
+why-undone = Op { $from } schakelde je heen en meteen weer terug.
 better-undone = geef een nieuwe versnelling drie omwentelingen de tijd.
 
 ## Wat je nu kunt doen

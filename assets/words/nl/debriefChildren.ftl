@@ -328,7 +328,7 @@ level-onTheWay = het komt al
 level-start = begin hier
 perfect = Hier is alles goed.
 small = Hier is bijna alles goed.
-leftAlone = Je drukte op geen hendel. Op deze weg moet dat wel.
+leftAlone = Je drukte geen hendel in. Op deze weg moet dat wel.
 
 ## Waarom de punten zijn zoals ze zijn (why-…), en wat het had veranderd (better-…: gaat verder na “Beter:”)
 
@@ -350,7 +350,7 @@ why-heavy-shift = Je trapte hard bij het schakelen op { $from }.
 better-heavy-shift = trap zacht, schakel dan.
 better-heavy-shift-hub = trap even niet, schakel, trap weer.
 better-heavy-shift-motor = wacht iets langer, tot ook de motor stopt.
-why-waited-shift = De ketting moest wachten op { $from }. Je benen stonden stil.
+why-waited-shift = Op { $from } moest de ketting wachten. Je benen stonden stil.
 better-waited-shift = draai je benen zacht rond als je schakelt.
 why-crossed = De ketting liep { seconds } niet recht vanaf { $from }.
 better-crossed = neem het andere blad voor.
@@ -361,8 +361,8 @@ why-many-shifts =
        *[other] { $needed } keer is genoeg
     }.
 better-many-shifts = rijd gewoon over kleine bultjes heen.
-why-undone = Je schakelde op { $from } en toen weer terug.
-better-undone = wacht even bij elke nieuwe versnelling.
+why-undone = Op { $from } schakelde je heen en weer terug.
+better-undone = geef elke nieuwe versnelling even de tijd.
 
 closed = Raad eerst. Dan zie je de rest.
 

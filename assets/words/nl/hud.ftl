@@ -24,7 +24,7 @@ chainOff = ketting eraf
 motor-pulls = motor trekt
 motor-rests = motor rust
 # $speed met haar eenheid.
-motor-too-fast = geen hulp boven { $speed }
+motor-too-fast = motor uit boven { $speed }
 motor-empty = accu leeg
 # Hoeveel steiler dan in het echt de hoogte is getekend.
 steeper = hoogte × { $times }

@@ -4,7 +4,7 @@
 
 title-apples-for-the-party = Appels voor het feest
 sentence-apples-for-the-party = Breng de appels over drie heuveltjes. Je vriendje wacht.
-cue-apples-for-the-party-1 = Een heuvel! Klik lichter voordat hij begint.
+cue-apples-for-the-party-1 = Een heuvel! Schakel lichter voordat hij begint.
 cue-apples-for-the-party-2 = Nog een heuvel. Eerst lichter, dan omhoog.
 cue-apples-for-the-party-3 = De laatste heuvel. Je vriendje zwaait!
 
@@ -31,22 +31,22 @@ cue-home-by-lamplight-5 = De laatste heuvel. De deur staat open!
 title-over-the-roots = Over de wortels
 sentence-over-the-roots = Vier hobbels in het bos. Houd je benen blij.
 cue-over-the-roots-1 = Let op het gezicht. Zorg dat het blijft lachen.
-cue-over-the-roots-2 = Puft het gezicht? Klik lichter.
-cue-over-the-roots-3 = Tolt het gezicht? Klik zwaarder.
+cue-over-the-roots-2 = Puft het gezicht? Schakel lichter.
+cue-over-the-roots-3 = Tolt het gezicht? Schakel zwaarder.
 cue-over-the-roots-4 = De laatste hobbel. Lichter voordat hij begint!
 
 ## Sneeuw op de top (voor kinderen)
 
 title-snow-on-top = Sneeuw op de top
 sentence-snow-on-top = De bergpas is steil aan het eind. Kijk omhoog en klik vroeg.
-cue-snow-on-top-1 = Omhoog de sneeuw in. Klik vroeg lichter.
+cue-snow-on-top-1 = Omhoog de sneeuw in. Schakel vroeg lichter.
 cue-snow-on-top-2 = Eén klik per keer, en gauw.
-cue-snow-on-top-3 = Nu de steile heuvel. Klik lichter voordat hij begint!
+cue-snow-on-top-3 = Nu de steile heuvel. Schakel lichter voordat hij begint!
 
 ## Klik vóór de heuvel (voor kinderen)
 
 title-click-before-the-hill = Klik vóór de heuvel
-sentence-click-before-the-hill = Daar komt een heuveltje. Klik lichter voordat het begint!
+sentence-click-before-the-hill = Daar komt een heuveltje. Schakel lichter voordat het begint!
 
 ## Drie heuveltjes (voor kinderen)
 
@@ -128,8 +128,8 @@ sentence-ride-over = Sommige bultjes zijn zo kort dat je er met je vaart overhee
 
 ## Een blad, en een beetje terug
 
-title-ring-and-back = Een blad, en een beetje terug
-sentence-ring-and-back = Wissel voor van kettingblad en neem achter een beetje terug: één vloeiende stap.
+title-ring-and-back = Blad voor, bijschakelen achter
+sentence-ring-and-back = Wissel voor van kettingblad en schakel achter iets bij: één vloeiende stap.
 
 ## Stops, wind en een geheim
 
@@ -150,7 +150,7 @@ cue-let-the-motor-breathe-2 = De laatste. Wacht eerst tot de motor loslaat.
 
 ## Zonder hulp boven 25
 
-title-without-help-above-25 = Zonder hulp boven { $speed }
-sentence-without-help-above-25 = Boven { $speed } zwijgt je motor en is de fiets zwaar. Ga lichter vóór de heuvel, dan is de hulp terug.
+title-without-help-above-25 = Zonder motor boven { $speed }
+sentence-without-help-above-25 = Boven { $speed } zwijgt je motor en is de fiets zwaar. Ga lichter vóór de heuvel, dan helpt de motor weer.
 cue-without-help-above-25-1 = Bergaf boven { $speed }: nu geeft de motor niets.
 cue-without-help-above-25-2 = Alleen je benen, tot de heuvel je afremt.

@@ -33,8 +33,8 @@ learnt = Dit kun je nu: { $lesson }.
 ## Wat je een andere keer kunt doen: wat de meeste appels liet springen
 
 tip-jolts = Volgende keer: klik voordat het steil wordt, en trap zacht.
-tip-grinding = Volgende keer: puft het gezicht? Klik lichter, en eerder.
-tip-whirring = Volgende keer: tolt het gezicht? Klik zwaarder.
+tip-grinding = Volgende keer: puft het gezicht? Schakel lichter, en eerder.
+tip-whirring = Volgende keer: tolt het gezicht? Schakel zwaarder.
 tip-none = Zo soepel! De egel is een beetje verdrietig.
 
 ## Knoppen

@@ -64,7 +64,7 @@ role-first = eerste
 role-same-day = zelfde dag
 role-retest = andere dag
 # Naast het vlak in de grafiek dat hiermee wordt uitgelegd.
-check-chance = Minder dan { $points } punten verschil met de eerste: dat kan toeval alleen zijn.
+check-chance = Minder dan { $points } punten verschil met de eerste: dat kan puur toeval zijn.
 # $before, $after (Number): ritten van de eerste en van de laatste dag, vanaf 1. $most (Number): zoveel tellen er mee.
 check-sides =
     { $which ->

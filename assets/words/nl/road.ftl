@@ -55,11 +55,11 @@ ride-changes =
         [mile] { $changes } keer geschakeld per mijl.
        *[km] { $changes } keer geschakeld per km.
     }
-ride-inBand = { $share } van de tijd dat je trapte in je bereik.
+ride-inBand = In je bereik: { $share } van de tijd dat je trapte.
 # $watts (String): a number.
 ride-power = Uit de heuvels blijkt dat je met ongeveer { $watts } W rijdt; de beste rit naast die van jou heeft hetzelfde vermogen.
 ride-powerUnknown = Er werd te weinig geklommen in je bereik om je vermogen te bepalen; de beste rit heeft dat van de fietser die hier is ingesteld.
-ride-powerHelped = Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de hulp die voor de fiets is ingesteld.
+ride-powerHelped = Met een motor laten de heuvels niet zien wat je benen gaven en wat de motor deed. De beste rit heeft het vermogen van de fietser die hier is ingesteld, en de ondersteuning die voor de fiets is ingesteld.
 ride-heights =
     { $late ->
         [0] Het vermogen laat zien dat de hoogtes op tijd kwamen.

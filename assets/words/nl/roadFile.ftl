@@ -70,7 +70,7 @@ several-tracks =
 holes =
     { $holeCount ->
         [one] De track heeft een gat; het is { $longest } lang en ligt { $at } na de start. Het is in een rechte lijn overbrugd. Dat zo laten, of alleen het langste deel zonder gat nemen?
-       *[other] De track heeft { $holeCount } gaten; het langste is { $longest } lang en ligt { $at } na de start. Het is in een rechte lijn overbrugd. Dat zo laten, of alleen het langste deel zonder gat nemen?
+       *[other] De track heeft { $holeCount } gaten; het langste is { $longest } lang en ligt { $at } na de start. Ze zijn in rechte lijnen overbrugd. Dat zo laten, of alleen het langste deel zonder gat nemen?
     }
 perhaps-feet-steep = { $share } van deze weg zou steiler zijn dan { $steep }. Misschien staan de hoogtes in het bestand in voet. Waarin staan ze?
 perhaps-feet-fast = De fietser zou { $climb } per uur zijn geklommen, en dat kunnen geen benen. Misschien staan de hoogtes in het bestand in voet. Waarin staan ze?

@@ -140,10 +140,10 @@ card-soft-feet-harder = Twee klikken na elkaar, met één keer rondtrappen ertus
 card-starting-gear-title = Stop in de versnelling om weg te rijden
 card-starting-gear-doing =
     Rijd naar de stopstreep.
-    Klik lichter voordat je remt, terwijl je benen nog draaien (naafversnelling: stop, klik dan).
+    Schakel lichter voordat je remt, terwijl je benen nog draaien (naafversnelling: stop, schakel dan).
     Stop, één voet aan de grond, remmen ingeknepen. Rijd weer weg in die versnelling.
 card-starting-gear-needs = Krijt voor een streep, 30 m rustig, vlak terrein. Iedereen probeert eerst de remmen.
-card-starting-gear-safe = Eén fietser tegelijk. De volgende gaat als de vorige weg is. Motor: minste hulp, voorzichtig.
+card-starting-gear-safe = Eén fietser tegelijk. De volgende gaat als de vorige weg is. Motor: minste ondersteuning, voorzichtig.
 card-starting-gear-watch = Zit de versnelling erin voordat het wiel stilstaat? Gaat de eerste trap licht, zonder slingeren?
 card-starting-gear-easier = Stop waar je wilt; de trainer roept “klik”.
 card-starting-gear-harder = Zonder streep: stop als de trainer een hand opsteekt.
