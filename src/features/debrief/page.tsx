@@ -35,12 +35,12 @@ export const debriefPage: Page = (state, send) => {
   return (
     <Sheet title={common('nav-debrief')} intro={named}>
       {last.rest === TRIAL && (
-        <a class="button back-to-bench" href="#bench/edit">
+        <a class="button way-back" href="#bench/edit">
           {say('doing-backToBench')}
         </a>
       )}
       {isAgain(last.level.id) && (
-        <a class="button back-to-bench" href="#road">
+        <a class="button way-back" href="#road">
           {say('doing-besideRoad')}
         </a>
       )}
