@@ -28,7 +28,7 @@ import { joinServices } from './app/joinServices.ts';
 import { bundledLevels } from './app/levels.ts';
 import { joinUnfinished } from './app/ride/unfinishedRides.ts';
 import { RideHost } from './app/rideHost.ts';
-import { joinRouter, reachableHash } from './app/router.ts';
+import { joinRouter } from './app/router.ts';
 import { lookOf, markDocument, onMotionChange, usualTheme } from './app/theme.ts';
 import { DEFAULT_KEYS } from './core/settings/settings.ts';
 import { parseAddress } from './state/address.ts';
@@ -37,10 +37,10 @@ import { initialState, type State } from './state/store.ts';
 import { unitsOf } from './words/format.ts';
 
 // Nothing is shown before there are words for it.
-await firstWords(parseAddress(reachableHash()).view !== 'ride');
+await firstWords(parseAddress(location.hash).view !== 'ride');
 const units = unitsOf(navigator.language);
 const store = createStore(
-  initialState(bundledLevels(units), DEFAULT_KEYS, reachableHash(), {
+  initialState(bundledLevels(units), DEFAULT_KEYS, location.hash, {
     units,
     theme: usualTheme(),
   }),

@@ -2,9 +2,8 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Cautions } from '../features/about/cautions.tsx';
-import { PAGES } from './pageTable.ts';
+import { pageOf } from './pageTable.ts';
 import { LazySettings } from './lazySettings.tsx';
-import { startPage } from '../features/start/page.tsx';
 import { KeptNotice, OpenSettings } from '../ui/parts.tsx';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
@@ -19,13 +18,12 @@ export function App(props: {
   readonly onlyDialog?: boolean;
 }): JSX.Element {
   const { state, send, services } = props;
-  const page = PAGES[state.view] ?? startPage;
   const below = useRef<JSX.Element | null>(null);
   if (!props.onlyDialog)
     below.current = (
       <OpenSettings.Provider value={() => send({ kind: 'open-dialog', dialog: 'settings' })}>
         <KeptNotice.Provider value={keepingNotice(state.keeping)}>
-          {page(state, send, services)}
+          {pageOf(state.view)(state, send, services)}
         </KeptNotice.Provider>
       </OpenSettings.Provider>
     );

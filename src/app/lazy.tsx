@@ -13,7 +13,7 @@ import { bringWords } from './device/language.ts';
 import { common } from '../words/common.ts';
 
 /** A page that is still to be fetched. */
-interface LazyPage {
+export interface LazyPage {
   readonly page: Page<Services>;
   /** Fetches it now, because it will be wanted soon. */
   readonly preload: () => Promise<void>;

@@ -1,64 +1,39 @@
-/** The pages there are, one line each. An address without a page here leads to the start page. */
+/** The pages there are, one line each. Start and ride are always here; the others are fetched when they are wanted. */
 import type { View } from '../state/address.ts';
-import { lazyPage } from './lazy.tsx';
+import { type LazyPage, lazyPage } from './lazy.tsx';
 import type { Services } from './services.ts';
 import type { Page } from '../ui/page.ts';
-import { preloadSettings } from './lazySettings.tsx';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
 
-const levels = lazyPage('levels', async () => (await import('../features/levels/page.tsx')).levelsPage);
-const children = lazyPage(
-  'children',
-  async () => (await import('../features/children/page.tsx')).childrenPage,
-);
-const bike = lazyPage('bike', async () => (await import('../features/bike/page.tsx')).bikePage);
-const about = lazyPage('about', async () => (await import('../features/about/page.tsx')).aboutPage);
-const progress = lazyPage(
-  'progress',
-  async () => (await import('../features/progress/page.tsx')).progressPage,
-);
-const gearCheck = lazyPage(
-  'gearcheck',
-  async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
-);
-const road = lazyPage('road', async () => (await import('../features/road/page.tsx')).roadPage);
-const two = lazyPage('two', async () => (await import('../features/two/page.tsx')).twoPage);
-const debrief = lazyPage('debrief', async () => (await import('../features/debrief/page.tsx')).debriefPage);
+type LazyView = Exclude<View, 'start' | 'ride'>;
 
-const carry = () => import('./carryPages.tsx');
-const join = lazyPage('join', async () => (await carry()).joinPage);
-const collect = lazyPage('collect', async () => (await carry()).collectPage);
-const clinic = lazyPage('clinic', async () => (await import('./clinicPages.tsx')).clinicPage);
-const teach = lazyPage('teach', async () => (await import('../features/teach/page.tsx')).teachPage);
-const bench = lazyPage('bench', async () => (await import('../features/bench/page.tsx')).benchPage);
-
-/** What is wanted when a ride ends, or is paused, is fetched while it is ridden. */
-export const preloadAfterRide = async (): Promise<void> => {
-  await Promise.all([debrief.preload(), preloadSettings()]);
+const FETCHED: Readonly<Record<LazyView, () => Promise<Page<Services>>>> = {
+  levels: async () => (await import('../features/levels/page.tsx')).levelsPage,
+  children: async () => (await import('../features/children/page.tsx')).childrenPage,
+  bike: async () => (await import('../features/bike/page.tsx')).bikePage,
+  debrief: async () => (await import('../features/debrief/page.tsx')).debriefPage,
+  progress: async () => (await import('../features/progress/page.tsx')).progressPage,
+  gearcheck: async () => (await import('../features/gearcheck/page.tsx')).gearCheckPage,
+  road: async () => (await import('../features/road/page.tsx')).roadPage,
+  two: async () => (await import('../features/two/page.tsx')).twoPage,
+  bench: async () => (await import('../features/bench/page.tsx')).benchPage,
+  about: async () => (await import('../features/about/page.tsx')).aboutPage,
+  clinic: async () => (await import('./clinicPages.tsx')).clinicPage,
+  join: async () => (await import('./carryPages.tsx')).joinPage,
+  collect: async () => (await import('./carryPages.tsx')).collectPage,
+  teach: async () => (await import('../features/teach/page.tsx')).teachPage,
 };
 
-/** Fetches every page and the settings now; settles when all are there or cannot be had. */
-export const preloadAllPages = async (): Promise<void> => {
-  const pages = [levels, children, bike, about, progress, gearCheck, road, two, teach, debrief];
-  await Promise.all([preloadSettings(), ...pages.map((one) => one.preload())]);
-};
+const LAZY = Object.fromEntries(
+  Object.entries(FETCHED).map(([view, fetchPage]) => [view, lazyPage(view as LazyView, fetchPage)]),
+) as Readonly<Record<LazyView, LazyPage>>;
 
-export const PAGES: Readonly<Partial<Record<View, Page<Services>>>> = {
-  start: startPage,
-  levels: levels.page,
-  children: children.page,
-  bike: bike.page,
-  ride: ridePage,
-  debrief: debrief.page,
-  progress: progress.page,
-  gearcheck: gearCheck.page,
-  road: road.page,
-  two: two.page,
-  bench: bench.page,
-  about: about.page,
-  clinic: clinic.page,
-  join: join.page,
-  collect: collect.page,
-  teach: teach.page,
-};
+/** Fetches a page now, because it will be wanted soon; settles when it is here or cannot be had. */
+export const preload = (view: LazyView): Promise<void> => LAZY[view].preload();
+
+/** What to draw where; a page that is fetched says so until it is here. */
+export function pageOf(view: View): Page<Services> {
+  if (view === 'start') return startPage;
+  return view === 'ride' ? ridePage : LAZY[view].page;
+}

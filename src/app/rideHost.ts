@@ -16,7 +16,8 @@ import { ridePlacesIn } from '../ui/rideSpot.tsx';
 import type { Judging } from './device/scoring.ts';
 import type { TroubleLog } from './device/trouble.ts';
 import type { Clinic } from './group/clinic.ts';
-import { preloadAfterRide } from './pageTable.ts';
+import { preloadSettings } from './lazySettings.tsx';
+import { preload } from './pageTable.ts';
 import { bringWords } from './device/language.ts';
 import type { Journal, openJournal as OpenJournal } from './ride/journal.ts';
 import type { RideSession, SessionOptions } from './ride/session.ts';
@@ -66,7 +67,9 @@ export class RideHost {
       if (ride !== null && places !== null) {
         this.sessionKey = key;
         void this.fetchAndBegin(state, ride, places);
-        void preloadAfterRide();
+        // What is wanted when the ride ends, or is paused.
+        void preload('debrief');
+        void preloadSettings();
       }
     }
     this.shown = state;

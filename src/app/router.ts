@@ -2,12 +2,6 @@
 import { type Address, hashOf, parseAddress } from '../state/address.ts';
 import { addressOf, type State } from '../state/store.ts';
 import { common } from '../words/common.ts';
-import { PAGES } from './pageTable.ts';
-
-/** The address, or the start page where no page stands behind it. */
-export function reachableHash(): string {
-  return PAGES[parseAddress(location.hash).view] === undefined ? '' : location.hash;
-}
 
 /** Shows where a state belongs. */
 interface Router {
@@ -22,7 +16,7 @@ export function joinRouter(root: HTMLElement, first: State, go: (address: Addres
   let seenHash = location.hash;
   window.addEventListener('hashchange', () => {
     seenHash = location.hash;
-    go(parseAddress(reachableHash()));
+    go(parseAddress(location.hash));
   });
   /** Leaving a ride replaces the address, or "back" would begin another. */
   const writeAddress = (state: State): void => {

@@ -2,8 +2,8 @@
  * The address bar's part behind `#`, read and written. Pure; who listens to the bar is `main`'s business.
  */
 
-/** Every page there is or will be; a page without an entry in the page table cannot be reached. */
-const VIEWS = [
+/** Every page there is. */
+export const VIEWS = [
   'start',
   'bike',
   'levels',

@@ -21,6 +21,7 @@ type Plain<File> = { [Id in keyof File]: File[Id] extends null ? Id : never }[ke
 
 /** Says the messages of one file. */
 export interface Say<File> {
+  (id: Plain<File>): string;
   <Id extends keyof File>(id: Id, ...values: Filled<File[Id]>): string;
   /** A message of several lines, each a sentence of its own. */
   lines<Id extends keyof File>(id: Id, ...values: Filled<File[Id]>): readonly string[];

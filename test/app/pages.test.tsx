@@ -4,7 +4,8 @@ import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { CUES, type Level, LESSONS } from '../../src/core/level/schema.ts';
 import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
 import { App } from '../../src/app/app.tsx';
-import { PAGES, preloadAllPages } from '../../src/app/pageTable.ts';
+import { preloadSettings } from '../../src/app/lazySettings.tsx';
+import { preload } from '../../src/app/pageTable.ts';
 import { frameOfBike } from '../../src/ui/pictures/frame.ts';
 import { profilePaths } from '../../src/ui/pictures/profile.tsx';
 import { jointBetween } from '../../src/ui/pictures/rider.tsx';
@@ -12,6 +13,7 @@ import { courseOfLevel } from '../../src/core/level/build.ts';
 import type { Services } from '../../src/app/services.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import { VIEWS } from '../../src/state/address.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
 import { words } from '../../src/words/words.ts';
@@ -60,7 +62,7 @@ function draw(): void {
   render(<App state={state} send={send} services={services} />, root);
 }
 
-function go(view: keyof typeof PAGES): void {
+function go(view: State['view']): void {
   send({ kind: 'address', address: { view, rest: '' } });
 }
 
@@ -68,7 +70,11 @@ const all = <Kind extends Element = HTMLElement>(selector: string): Kind[] => [
   ...root.querySelectorAll<Kind>(selector),
 ];
 
-beforeAll(preloadAllPages);
+const fetched = VIEWS.filter((view) => view !== 'start' && view !== 'ride');
+
+beforeAll(async () => {
+  await Promise.all([preloadSettings(), ...fetched.map(preload)]);
+});
 
 beforeEach(() => {
   state = initialState([level], keys, '');
@@ -92,10 +98,10 @@ describe('the start page', () => {
 });
 
 describe('every page', () => {
-  it.each(Object.keys(PAGES).filter((view) => view !== 'ride' && view !== 'debrief'))(
+  it.each(VIEWS.filter((view) => view !== 'ride' && view !== 'debrief'))(
     '%s has one heading, and every button, link, field and picture has a name',
     (view) => {
-      go(view as keyof typeof PAGES);
+      go(view);
       send({ kind: 'open-dialog', dialog: 'settings' });
       expect(all('h1')).toHaveLength(1);
       const nameless = all('button, a, svg[role=img], input').filter((element) => {

@@ -18,6 +18,7 @@ import {
 import { describe, expect, it } from 'vitest';
 import { carriedWords, ENGLISH, languages, textOf, wordFiles } from '../../assets/words/carry.ts';
 import { messageTypes } from '../../assets/words/types.ts';
+import { FRESH_PIECES } from '../../src/features/bench/fresh.ts';
 import { fill } from '../../src/words/fill.ts';
 import { speak, take, words } from '../../src/words/words.ts';
 
@@ -194,5 +195,19 @@ exact = { $n ->
     speak(ENGLISH);
     expect(said).toEqual(['Los', 'cautions more', false]);
     expect(say.lines('short')).toHaveLength(4);
+  });
+});
+
+describe('what is said of a piece of road nobody knows', () => {
+  const kinds = [...Object.keys(FRESH_PIECES), 'recorded'];
+
+  it.each(languages())('names every kind there is, in %s', (language) => {
+    const said = new Map(
+      carriedWords(language, 'problems').map(([id, value]) => [id, JSON.stringify(value)]),
+    );
+    const unnamed = ['level-missing-kind', 'level-unknown-kind'].flatMap((id) =>
+      kinds.filter((kind) => said.get(id)?.includes(kind) !== true),
+    );
+    expect(unnamed).toEqual([]);
   });
 });

@@ -3,10 +3,10 @@
  * that the slope is continuous; wind, surface and sight are laid over the finished road.
  */
 import { clamp, cosOfSlope } from '../math/numbers.ts';
-import { deriveSeed, seededRandom } from '../math/random.ts';
+import { deriveSeed } from '../math/random.ts';
 import { findPitches } from './pitches.ts';
-import { randomPitchSlopes, recordedSlopes, rollerSlopes } from './ground.ts';
-import type { Course, Piece, Stretch } from './types.ts';
+import { type Piece, pieceSlopes } from './pieces.ts';
+import type { Course, Stretch } from './types.ts';
 
 /** How far a rider sees on an open road (m). */
 export const OPEN_SIGHT_M = 250;
@@ -43,39 +43,6 @@ export function buildCourse(plan: CoursePlan): Course {
     stopLinesM: [...plan.stopLinesM].sort((a, b) => a - b),
     pitches: findPitches(slopeRatio),
   };
-}
-
-/** Length of a piece on the road (m). */
-export function pieceLengthM(piece: Piece): number {
-  if (piece.kind !== 'recorded') return Math.round(piece.lengthM);
-  return Math.round(piece.stepM) * (piece.heightsM.length - 1);
-}
-
-/** Slopes of a piece, one per metre of road. */
-function pieceSlopes(piece: Piece, seed: number): number[] {
-  const lengthM = pieceLengthM(piece);
-  switch (piece.kind) {
-    case 'flat':
-      return new Array<number>(lengthM).fill(0);
-    case 'climb':
-    case 'pitch':
-      return new Array<number>(lengthM).fill(piece.slopeRatio);
-    case 'descent':
-      return new Array<number>(lengthM).fill(-Math.abs(piece.slopeRatio));
-    case 'rollers':
-      return rollerSlopes(lengthM, piece.waveM, piece.steepestRatio, seededRandom(seed));
-    case 'random-pitches':
-      return randomPitchSlopes(
-        lengthM,
-        piece.pitchCount,
-        piece.gentlestRatio,
-        piece.steepestRatio,
-        seededRandom(seed),
-        piece.beforeM,
-      );
-    case 'recorded':
-      return recordedSlopes(piece.heightsM, Math.round(piece.stepM));
-  }
 }
 
 /**

@@ -28,39 +28,6 @@ export interface Pitch {
   readonly steepestRatio: number;
 }
 
-interface Slope {
-  readonly lengthM: number;
-  readonly slopeRatio: number;
-}
-
-/** Building blocks of a road, laid end to end. */
-export type Piece =
-  | { readonly kind: 'flat'; readonly lengthM: number }
-  | ({ readonly kind: 'climb' } & Slope)
-  | ({ readonly kind: 'pitch' } & Slope)
-  | ({ readonly kind: 'descent' } & Slope)
-  /** Waves of ground; `steepestRatio` is not exceeded, `waveM` is about one up and down. */
-  | {
-      readonly kind: 'rollers';
-      readonly lengthM: number;
-      readonly waveM: number;
-      readonly steepestRatio: number;
-    }
-  /**
-   * Flat road with pitches whose place and steepness come from the seed; with `beforeM` they follow each other, and every
-   * one of them has so much road before it, to a few metres.
-   */
-  | {
-      readonly kind: 'random-pitches';
-      readonly lengthM: number;
-      readonly pitchCount: number;
-      readonly gentlestRatio: number;
-      readonly steepestRatio: number;
-      readonly beforeM?: number | undefined;
-    }
-  /** Heights of a recorded road every `stepM` metres, relative to its start. */
-  | { readonly kind: 'recorded'; readonly stepM: number; readonly heightsM: readonly number[] };
-
 /** Things that lie over a stretch of the finished road. */
 export interface Stretch {
   readonly fromM: number;

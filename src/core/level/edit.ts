@@ -2,7 +2,7 @@
  * Editing a level at the bench: one edit at a time, every one of which can be undone and redone. An edit may leave
  * a level that cannot be ridden yet; what is wrong with it is for `parseLevel` and `lintLevel` to say.
  */
-import { pieceLengthM } from '../course/build.ts';
+import { pieceLengthM } from '../course/pieces.ts';
 import type { Level } from './schema.ts';
 
 export type LevelPiece = Level['pieces'][number];

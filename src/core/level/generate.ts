@@ -2,6 +2,7 @@
  * Levels that nobody draws: the check ride (equal difficulty from every seed), the free ride, and harder or
  * gentler versions of a level. All of them are ordinary levels that pass `parseLevel`.
  */
+import type { Piece } from '../course/pieces.ts';
 import { clamp } from '../math/numbers.ts';
 import { courseOfLevel } from './build.ts';
 import { BARE_ROAD } from './own.ts';
@@ -198,27 +199,18 @@ export function levelAtStep(level: Level, difficultyStep: number, seed: number):
   const changed: Level = {
     ...level,
     seed: seed >>> 0,
-    pieces: level.pieces.map((piece) => {
-      switch (piece.kind) {
-        case 'flat':
-        case 'recorded':
-          return piece;
-        case 'climb':
-        case 'pitch':
-        case 'descent':
-          return { ...piece, slopeRatio: steeper(piece.slopeRatio) };
-        case 'rollers':
-          return { ...piece, steepestRatio: steeper(piece.steepestRatio) };
-        case 'random-pitches':
-          return {
-            ...piece,
-            gentlestRatio: steeper(piece.gentlestRatio),
-            steepestRatio: steeper(piece.steepestRatio),
-          };
-      }
-    }),
+    pieces: level.pieces.map((piece) => withSlopes(piece, steeper)),
   };
   return n > 0 ? { ...changed, hidden: hideFeet(changed, 75 - 15 * n) } : changed;
+}
+
+/** A piece with other slopes: every number of it that is called a ratio is a slope. */
+function withSlopes<Kind extends Piece>(piece: Kind, change: (ratio: number) => number): Kind {
+  const parts = Object.entries(piece).map(([name, value]: [string, unknown]) => [
+    name,
+    typeof value === 'number' && name.endsWith('Ratio') ? change(value) : value,
+  ]);
+  return Object.fromEntries(parts) as Kind;
 }
 
 /** Next difficulty step after the latest totals (newest last): two good rides in a row go up, two poor ones down. */

@@ -2,7 +2,7 @@
  * What is allowed in a level but will surprise its rider: slopes this machine cannot hold, stop lines where nobody
  * can start again, roads that stay hidden, chance that spoils a place. Only parsed levels come here.
  */
-import { pieceLengthM } from '../course/build.ts';
+import { pieceLengthM } from '../course/pieces.ts';
 import type { Course } from '../course/types.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';

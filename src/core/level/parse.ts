@@ -3,8 +3,7 @@
  * numbers that tell a person what to do. Inside, levels are trusted. Nothing here changes or repairs what it was given.
  */
 import type * as z from 'zod/mini';
-import { pieceLengthM } from '../course/build.ts';
-import { roadForPitches } from '../course/ground.ts';
+import { pieceLengthM, roadForPitches } from '../course/pieces.ts';
 import { LIMITS } from '../math/limits.ts';
 import { tooMuch } from '../math/measure.ts';
 import { findingsOf, handful, type Problem, type SchemaCode } from './problems.ts';

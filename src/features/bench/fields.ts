@@ -2,8 +2,7 @@
  * The numbers of whatever is selected, each with its limits, its edit and its handle on the profile: one list that
  * form, handles and arrow keys share. Pure.
  */
-import { pieceLengthM } from '../../core/course/build.ts';
-import { roadForPitches } from '../../core/course/ground.ts';
+import { pieceLengthM, roadForPitches } from '../../core/course/pieces.ts';
 import type { LevelEdit, LevelPiece } from '../../core/level/edit.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LONGEST_LEVEL_M, type Level, STEEPEST_RATIO } from '../../core/level/schema.ts';

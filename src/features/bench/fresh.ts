@@ -4,7 +4,7 @@
  */
 import { BARE_ROAD, OWN_LEVEL } from '../../core/level/own.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
-import { pieceLengthM } from '../../core/course/build.ts';
+import { type Piece, pieceLengthM } from '../../core/course/pieces.ts';
 import { levelLengthM } from '../../core/level/parse.ts';
 import { LEVEL_SCHEMA, type Level } from '../../core/level/schema.ts';
 import { placeOfProblem } from './fields.ts';
@@ -53,34 +53,24 @@ export function copyOf(level: Level, title: string): Level {
   return { ...level, id: freshId(title), title: title.slice(0, 80), rung: 0 };
 }
 
-/** Kinds that can be added by hand; a recorded road comes from a file. */
-export const PIECE_KINDS = [
-  'flat',
-  'climb',
-  'pitch',
-  'rollers',
-  'random-pitches',
-  'descent',
-] as const satisfies readonly LevelPiece['kind'][];
+/** Pieces as they are added by hand, in the order they are offered; a recorded road comes from a file. */
+export const FRESH_PIECES: {
+  readonly [Kind in Exclude<Piece['kind'], 'recorded'>]: Extract<LevelPiece, { readonly kind: Kind }>;
+} = {
+  flat: { kind: 'flat', lengthM: 100 },
+  climb: { kind: 'climb', lengthM: 200, slopeRatio: 0.04 },
+  pitch: { kind: 'pitch', lengthM: 60, slopeRatio: 0.08 },
+  rollers: { kind: 'rollers', lengthM: 400, waveM: 160, steepestRatio: 0.05 },
+  'random-pitches': {
+    kind: 'random-pitches',
+    lengthM: 600,
+    pitchCount: 3,
+    gentlestRatio: 0.05,
+    steepestRatio: 0.09,
+  },
+  descent: { kind: 'descent', lengthM: 120, slopeRatio: 0.04 },
+};
 export const PLACED_LISTS: readonly PlacedList[] = ['stopLinesM', 'winds', 'surfaces', 'hidden', 'cues'];
-
-/** A piece as it is added. */
-export function freshPiece(kind: (typeof PIECE_KINDS)[number]): LevelPiece {
-  switch (kind) {
-    case 'flat':
-      return { kind, lengthM: 100 };
-    case 'climb':
-      return { kind, lengthM: 200, slopeRatio: 0.04 };
-    case 'pitch':
-      return { kind, lengthM: 60, slopeRatio: 0.08 };
-    case 'descent':
-      return { kind, lengthM: 120, slopeRatio: 0.04 };
-    case 'rollers':
-      return { kind, lengthM: 400, waveM: 160, steepestRatio: 0.05 };
-    case 'random-pitches':
-      return { kind, lengthM: 600, pitchCount: 3, gentlestRatio: 0.05, steepestRatio: 0.09 };
-  }
-}
 
 /** A stretch of road (m from the start). */
 interface Stretch {

@@ -9,7 +9,7 @@ import type { LevelEdit } from '../../core/level/edit.ts';
 import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
 import type { Selection } from './levelEditor.ts';
 import { fieldsOf } from './fields.ts';
-import { addPlaced, freshPiece, placeForNew, PIECE_KINDS, PLACED_LISTS } from './fresh.ts';
+import { addPlaced, FRESH_PIECES, placeForNew, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers, Units, useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
@@ -67,17 +67,17 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
   return (
     <fieldset class="adders">
       <legend>{say('edit-addPiece')}</legend>
-      {PIECE_KINDS.map((kind) => (
+      {Object.values(FRESH_PIECES).map((piece) => (
         <Button
           look="small-button"
-          key={kind}
-          data-add={kind}
+          key={piece.kind}
+          data-add={piece.kind}
           onClick={() => {
-            onEdit({ kind: 'add-piece', index: behind, piece: freshPiece(kind), follow: true });
+            onEdit({ kind: 'add-piece', index: behind, piece, follow: true });
             onSelect({ list: 'pieces', index: behind });
           }}
         >
-          + {say(`piece-${kind}`)}
+          + {say(`piece-${piece.kind}`)}
         </Button>
       ))}
     </fieldset>

@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { pieceLengthM } from '../../core/course/build.ts';
+import { pieceLengthM } from '../../core/course/pieces.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { sampleAt } from '../../core/math/numbers.ts';

@@ -154,18 +154,24 @@ function Helps({ settings: { aidsOn, units }, onChange }: SettingsDialogProps): 
 /** How long is of no interest while nothing scans. */
 const shows = (name: ChoiceName, { scanning }: Settings): boolean => name !== 'scanS' || scanning;
 
-/** What an option is called. */
-function optionName(name: ChoiceName, option: string): string {
-  const id = `options-${name}-${option}`;
-  return say.has(id) ? say(id) : option;
-}
+/** Messages of all options. */
+type OptionMessage = {
+  [Name in ChoiceName]: (typeof CHOICES)[Name] extends {
+    readonly options: readonly (infer Option extends string)[];
+  }
+    ? `options-${Name}-${Option}`
+    : never;
+}[ChoiceName];
+type AmountName = {
+  [Name in ChoiceName]: (typeof CHOICES)[Name]['kind'] extends 'amount' ? Name : never;
+}[ChoiceName];
 
 /** Everything that is chosen in a section. */
 function Choices({ of, settings, onChange }: SettingsDialogProps & { readonly of: Section }): JSX.Element {
   const format = createFormat(settings.units);
-  const inWords = {
+  const inWords: Readonly<Record<AmountName, (value: number) => string>> = {
     paceRatio: format.percent,
-    scanS: (value: number): string => say('seconds', { seconds: format.number(value, 1) }),
+    scanS: (value) => say('seconds', { seconds: format.number(value, 1) }),
   };
   const names = Object.keys(CHOICES) as ChoiceName[];
   return (
@@ -185,13 +191,15 @@ function Choices({ of, settings, onChange }: SettingsDialogProps & { readonly of
                 legend={shared.label}
                 name={name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}
                 value={String(settings[name])}
-                options={one.options.map((option: string) => [option, optionName(name, option)] as const)}
+                options={one.options.map(
+                  (option: string) => [option, say(`options-${name}-${option}` as OptionMessage)] as const,
+                )}
                 onChoose={set}
               />
             );
           }
           const value = Number(settings[name]);
-          const shown = inWords[name as keyof typeof inWords](value);
+          const shown = inWords[name as AmountName](value);
           return (
             <Slider
               {...shared}

@@ -5,10 +5,9 @@ import {
   type CoursePlan,
   LONGEST_JOIN_M,
   OPEN_SIGHT_M,
-  pieceLengthM,
   SHORTEST_JOIN_M,
 } from '../../../src/core/course/build.ts';
-import type { Piece } from '../../../src/core/course/types.ts';
+import { type Piece, pieceLengthM } from '../../../src/core/course/pieces.ts';
 
 function plan(pieces: readonly Piece[], more: Partial<CoursePlan> = {}): CoursePlan {
   return { pieces, joinM: 10, seed: 1, stopLinesM: [], winds: [], surfaces: [], hidden: [], ...more };

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCourse } from '../../../src/core/course/build.ts';
 import { findPitches } from '../../../src/core/course/pitches.ts';
-import type { Piece } from '../../../src/core/course/types.ts';
+import type { Piece } from '../../../src/core/course/pieces.ts';
 
 function pitchesOf(...pieces: Piece[]) {
   return buildCourse({ pieces, joinM: 10, seed: 1, stopLinesM: [], winds: [], surfaces: [], hidden: [] })

@@ -4,7 +4,8 @@
  * true is handed along, so that what is read out of the file can be compared.
  */
 import { buildCourse } from '../../../src/core/course/build.ts';
-import type { Course, Piece } from '../../../src/core/course/types.ts';
+import type { Piece } from '../../../src/core/course/pieces.ts';
+import type { Course } from '../../../src/core/course/types.ts';
 import type { GpxFile } from '../../../src/core/gpx/types.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { importRoad, type Road } from '../../../src/core/gpx/road.ts';

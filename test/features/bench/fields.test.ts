@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
+import { levelAtStep } from '../../../src/core/level/generate.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { createLevelEditor, isUnsaved, type Selection } from '../../../src/features/bench/levelEditor.ts';
@@ -12,8 +13,7 @@ import {
   placeForNew,
   freshId,
   freshLevel,
-  freshPiece,
-  PIECE_KINDS,
+  FRESH_PIECES,
   PLACED_LISTS,
 } from '../../../src/features/bench/fresh.ts';
 import { ENGLISH, speak } from '../../../src/words/words.ts';
@@ -24,8 +24,8 @@ const edited = (level: Level, edit: Parameters<typeof applyEdit>[1]): Level =>
 /** A level with everything that can be added by hand. */
 function everything(): Level {
   let level = freshLevel('All', 'All of it.');
-  for (const kind of PIECE_KINDS)
-    level = edited(level, { kind: 'add-piece', index: level.pieces.length, piece: freshPiece(kind) });
+  for (const piece of Object.values(FRESH_PIECES))
+    level = edited(level, { kind: 'add-piece', index: level.pieces.length, piece });
   for (const list of PLACED_LISTS) level = edited(level, addPlaced(level, list, { fromM: 100, toM: 200 }));
   return level;
 }
@@ -47,6 +47,18 @@ describe('what can be added', () => {
     const made = parseLevel(everything());
     expect(made.ok ? [] : made.problems).toEqual([]);
   });
+
+  it.each(Object.values(FRESH_PIECES).filter(({ kind }) => kind !== 'flat'))(
+    'is steeper in a harder version of its level: $kind',
+    (piece) => {
+      const level: Level = { ...freshLevel('One', 'One piece.'), pieces: [piece] };
+      const steepest = (difficultyStep: number): number => {
+        const { slopeRatio } = courseOfLevel(levelAtStep(level, difficultyStep, level.seed));
+        return Math.max(...slopeRatio.map((ratio) => Math.abs(ratio)));
+      };
+      expect(steepest(1) / steepest(0)).toBeCloseTo(1.12, 9);
+    },
+  );
 
   it('fills what is asked for as far as it is free, and finds room nearby where it is not', () => {
     const taken = [{ fromM: 100, toM: 200 }];

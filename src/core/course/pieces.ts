@@ -1,8 +1,74 @@
 /**
- * Ground that is not drawn by hand: seeded waves, seeded pitches, and recorded heights. Each gives one
- * slope per metre of road; joining and smoothing is done by `build.ts`.
+ * The kinds of pieces a road is laid of: what each is made from, how long it is, and its slope for every metre. Joining
+ * them and smoothing the joins is done by `build.ts`; what may stand in a level file is said by `../level/schema.ts`.
  */
-import { between, type Random } from '../math/random.ts';
+import { between, type Random, seededRandom } from '../math/random.ts';
+
+interface Slope {
+  readonly lengthM: number;
+  readonly slopeRatio: number;
+}
+
+/** Building blocks of a road, laid end to end. */
+export type Piece =
+  | { readonly kind: 'flat'; readonly lengthM: number }
+  | ({ readonly kind: 'climb' } & Slope)
+  | ({ readonly kind: 'pitch' } & Slope)
+  | ({ readonly kind: 'descent' } & Slope)
+  /** Waves of ground; `steepestRatio` is not exceeded, `waveM` is about one up and down. */
+  | {
+      readonly kind: 'rollers';
+      readonly lengthM: number;
+      readonly waveM: number;
+      readonly steepestRatio: number;
+    }
+  /**
+   * Flat road with pitches whose place and steepness come from the seed; with `beforeM` they follow each other, and every
+   * one of them has so much road before it, to a few metres.
+   */
+  | {
+      readonly kind: 'random-pitches';
+      readonly lengthM: number;
+      readonly pitchCount: number;
+      readonly gentlestRatio: number;
+      readonly steepestRatio: number;
+      readonly beforeM?: number | undefined;
+    }
+  /** Heights of a recorded road every `stepM` metres, relative to its start. */
+  | { readonly kind: 'recorded'; readonly stepM: number; readonly heightsM: readonly number[] };
+
+/** Length of a piece on the road (m). */
+export function pieceLengthM(piece: Piece): number {
+  if (piece.kind !== 'recorded') return Math.round(piece.lengthM);
+  return Math.round(piece.stepM) * (piece.heightsM.length - 1);
+}
+
+/** Slopes of a piece, one per metre of road. */
+export function pieceSlopes(piece: Piece, seed: number): number[] {
+  const lengthM = pieceLengthM(piece);
+  switch (piece.kind) {
+    case 'flat':
+      return new Array<number>(lengthM).fill(0);
+    case 'climb':
+    case 'pitch':
+      return new Array<number>(lengthM).fill(piece.slopeRatio);
+    case 'descent':
+      return new Array<number>(lengthM).fill(-Math.abs(piece.slopeRatio));
+    case 'rollers':
+      return rollerSlopes(lengthM, piece.waveM, piece.steepestRatio, seededRandom(seed));
+    case 'random-pitches':
+      return randomPitchSlopes(
+        lengthM,
+        piece.pitchCount,
+        piece.gentlestRatio,
+        piece.steepestRatio,
+        seededRandom(seed),
+        piece.beforeM,
+      );
+    case 'recorded':
+      return recordedSlopes(piece.heightsM, Math.round(piece.stepM));
+  }
+}
 
 /** Shortest and longest seeded pitch (m). */
 const PITCH_SHORTEST_M = 45;
@@ -16,12 +82,7 @@ const BETWEEN_PITCHES_RATIO = -0.01;
  * Waves of ground. Slope runs through knots of alternating sign, 0.55 to 1 times the steepest, about half a
  * wave apart, joined by smooth cubic steps; it starts and ends level.
  */
-export function rollerSlopes(
-  lengthM: number,
-  waveM: number,
-  steepestRatio: number,
-  random: Random,
-): number[] {
+function rollerSlopes(lengthM: number, waveM: number, steepestRatio: number, random: Random): number[] {
   const knots: { atM: number; slope: number }[] = [{ atM: 0, slope: 0 }];
   let sign = random() < 0.5 ? -1 : 1;
   let atM = waveM * between(random, 0.2, 0.3);
@@ -50,7 +111,7 @@ export function rollerSlopes(
  * the same work: equal difficulty by construction. With `beforeM` the road before each of them is the same as well, for what
  * a pitch asks depends on how one arrives.
  */
-export function randomPitchSlopes(
+function randomPitchSlopes(
   lengthM: number,
   pitchCount: number,
   gentlestRatio: number,
@@ -97,7 +158,7 @@ function seededPitchM(share: number, sectionM: number): number {
 }
 
 /** Slopes between recorded heights every `stepM` metres. */
-export function recordedSlopes(heightsM: readonly number[], stepM: number): number[] {
+function recordedSlopes(heightsM: readonly number[], stepM: number): number[] {
   const slopes: number[] = [];
   for (let k = 1; k < heightsM.length; k += 1) {
     const slope = ((heightsM[k] as number) - (heightsM[k - 1] as number)) / stepM;
