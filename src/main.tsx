@@ -68,7 +68,7 @@ const awake = keepAwake();
 
 /** By then a picture has been made of what was drawn. */
 const AFTER_PICTURE_MS = 40;
-const draw = (state: State, onlyDialog = false): void =>
+const draw = (state: State, onlyDialog: boolean): void =>
   render(<App state={state} send={store.send} services={services} onlyDialog={onlyDialog} />, root);
 
 function show(state: State): void {

@@ -111,9 +111,8 @@ async function join(desk: ClinicDesk, plan: ClinicPlan): Promise<void> {
   await desk.onSaveRound(round);
 }
 
-function toSession(send: Send, planId: string, tab = ''): void {
-  const rest = tab === '' ? `s/${planId}` : `s/${planId}/${tab}`;
-  send({ kind: 'address', address: { view: 'clinic', rest } });
+function toSession(send: Send, planId: string): void {
+  send({ kind: 'address', address: { view: 'clinic', rest: `s/${planId}` } });
 }
 
 function Arrived({ state, send, services }: SiteProps): JSX.Element {

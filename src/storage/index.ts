@@ -57,7 +57,6 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
       });
     },
     requestPersistence: () => requestPersistence(environment),
-    estimate: () => estimate(environment),
   };
 }
 
@@ -108,15 +107,5 @@ async function requestPersistence(environment: Environment): Promise<Persistence
     return (await manager.persist()) ? 'granted' : 'refused';
   } catch {
     return 'unknown';
-  }
-}
-
-async function estimate(environment: Environment): ReturnType<Storage['estimate']> {
-  try {
-    const found = await environment.storageManager()?.estimate();
-    if (found?.usage === undefined || found.quota === undefined) return null;
-    return { usageBytes: found.usage, quotaBytes: found.quota };
-  } catch {
-    return null;
   }
 }

@@ -280,6 +280,4 @@ export interface Storage {
   deleteEverything(): Promise<DeleteAnswer>;
   /** Asks the browser to keep the data; call it after the first saved ride, when the person has a reason to agree. */
   requestPersistence(): Promise<Persistence>;
-  /** Bytes used and bytes there are, or null where the browser does not say. */
-  estimate(): Promise<{ readonly usageBytes: number; readonly quotaBytes: number } | null>;
 }

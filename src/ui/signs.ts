@@ -30,9 +30,9 @@ export function signPath(action: KeyAction): string {
     case 'rear-harder':
       return toothedWheel(11, 10, 4);
     case 'front-bigger':
-      return `${toothedWheel(20, 22, 13)}${crank(20)}`;
+      return `${toothedWheel(20, 22, 13)}${CRANK}`;
     case 'front-smaller':
-      return `${toothedWheel(13, 13, 7)}${crank(20)}`;
+      return `${toothedWheel(13, 13, 7)}${CRANK}`;
     case 'ease':
       return 'M42 5C24 6 11 16 10 32L5 42l4 2 4-8c15 1 27-11 29-31ZM15 31 31 16 17 33Z';
     case 'press':
@@ -46,10 +46,8 @@ export function signPath(action: KeyAction): string {
   }
 }
 
-/** A crank arm with its pedal, from the middle down; its end lies beyond a wheel of `length`. */
-function crank(length: number): string {
-  return `M21.5 24h5v${length - 3}h7v5h-18v-5h6Z`;
-}
+/** A crank arm with its pedal, from the middle down; its end lies beyond the bigger wheel. */
+const CRANK = 'M21.5 24h5v17h7v5h-18v-5h6Z';
 
 /** A wheel with `teeth` flat teeth and a hole (radii in drawing units, middle at 24, 24). */
 function toothedWheel(radius: number, teeth: number, hole: number): string {

@@ -224,18 +224,12 @@ describe('a ride that is to be kept', () => {
 });
 
 describe('the browser', () => {
-  it('is asked for persistence and space, and may have no answer', async () => {
-    const manager = (answer: boolean) =>
-      ({
-        persist: () => Promise.resolve(answer),
-        estimate: () => Promise.resolve({ usage: 5, quota: 9 }),
-      }) as StorageManager;
+  it('is asked for persistence, and may have no answer', async () => {
+    const manager = (answer: boolean) => ({ persist: () => Promise.resolve(answer) }) as StorageManager;
     const open = (storageManager: StorageManager | null) => openWithoutDatabase(null, { storageManager });
     expect(await (await open(manager(true))).requestPersistence()).toBe('granted');
     expect(await (await open(manager(false))).requestPersistence()).toBe('refused');
     expect(await (await open(null)).requestPersistence()).toBe('unknown');
-    expect(await (await open(manager(true))).estimate()).toEqual({ usageBytes: 5, quotaBytes: 9 });
-    expect(await (await open(null)).estimate()).toBeNull();
   });
 
   it('of this test has no database, and the storage opens all the same with its own places', async () => {

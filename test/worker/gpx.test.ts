@@ -26,7 +26,7 @@ describe('reading a recorded road', () => {
     expect(shares.at(-1)).toBe(1);
     if (outcome.kind !== 'road') throw new Error('a road was expected');
     expect(outcome.road.lengthM).toBeCloseTo(10_000, -2);
-    expect(outcome.road).toMatchObject({ timed: true, withCadence: true, pointCount: 1_001 });
+    expect(outcome.road).toMatchObject({ timed: true, pointCount: 1_001 });
     const said = JSON.stringify(outcome);
     const personal = ['Zora', '2021-05', 'cadence', ...points.slice(1).map(({ lat }) => `${lat}`)];
     expect(personal.filter((value) => said.includes(value))).toEqual([]);

@@ -46,11 +46,9 @@ const wishes = (): readonly string[] => navigator.languages ?? [navigator.langua
 const plain = (tag: string): string => tag.toLowerCase().split('-')[0] ?? tag;
 
 /** The language that is spoken for a choice; an empty one leaves it to the device. */
-function languageFor(choice: string, tags = wishes(), there = LANGUAGES): string {
-  return (
-    [choice, ...tags.flatMap((tag) => [tag, plain(tag)])].find((language) => there.includes(language)) ??
-    ENGLISH
-  );
+function languageFor(choice: string): string {
+  const wanted = [choice, ...wishes().flatMap((tag) => [tag, plain(tag)])];
+  return wanted.find((language) => LANGUAGES.includes(language)) ?? ENGLISH;
 }
 
 /** How people write numbers who speak it here: `de-CH` where the device says so. */

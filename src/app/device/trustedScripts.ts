@@ -12,9 +12,10 @@ interface PolicyFactory {
 }
 
 /** The address itself if it lies in the folder of this page; throws otherwise. */
-function ownScript(address: string, page: string = document.baseURI): string {
-  const { href } = new URL(address, page);
-  if (!href.startsWith(new URL('./', page).href)) throw new TypeError('not a script of this site');
+function ownScript(address: string): string {
+  const { href } = new URL(address, document.baseURI);
+  if (!href.startsWith(new URL('./', document.baseURI).href))
+    throw new TypeError('not a script of this site');
   return href;
 }
 
@@ -24,7 +25,7 @@ let policy: ScriptPolicy | null = null;
 export function trustedScript(address: string): string {
   const { trustedTypes } = globalThis as { trustedTypes?: PolicyFactory };
   if (trustedTypes === undefined) return ownScript(address);
-  policy ??= trustedTypes.createPolicy('before-the-hill', { createScriptURL: (given) => ownScript(given) });
+  policy ??= trustedTypes.createPolicy('before-the-hill', { createScriptURL: ownScript });
   // The DOM library does not know trusted addresses; browsers take them wherever they take text.
   return policy.createScriptURL(address) as string;
 }

@@ -5,11 +5,10 @@
 import type { Course } from '../course/types.ts';
 import { type PassedLimit, passedLimits } from '../model/gearLimits.ts';
 import { possibleParts, type TradeOff, tradeOffs } from '../model/gearParts.ts';
-import { capacityTeeth, wheelCircumferenceM } from '../model/gears.ts';
+import { capacityTeeth } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
 import type { HubKind } from '../model/hubKinds.ts';
-import { rollOutM } from '../model/rollout.ts';
 import { WALKING_MPS } from '../model/steady.ts';
 import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
@@ -96,7 +95,6 @@ export interface GearOutcome {
   readonly biggestStepRatio: number;
   /** Gears that differ: a pair of twins counts once. */
   readonly differentGears: number;
-  readonly rollOutM: number;
   /** The gears are in the hub. */
   readonly hub?: HubKind;
   /** The ride itself, from start to finish. */
@@ -167,8 +165,6 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
     highestDevelopmentM: high.developmentM,
     biggestStepRatio: biggestStep(bike.sprocketsTeeth),
     differentGears: differentGears(gearChart(world.machine)),
-    rollOutM:
-      rollOutM(wheelCircumferenceM(bike), high.ringTeeth, high.sprocketTeeth) * (high.hub?.ratio ?? 1),
     ride: pointsOf(world, trace.samples),
   };
 }

@@ -39,17 +39,12 @@ export type TapResult =
   | {
       readonly ok: false;
       readonly code: 'too-few' | 'too-short' | 'too-slow' | 'too-fast' | 'unsteady';
-      readonly taps: number;
     };
 
 /** Reads tap times (ms, any start, any order). */
 export function tapCadence(timesMs: readonly number[]): TapResult {
   const taps = withoutBounces(timesMs);
-  const no = (code: Extract<TapResult, { ok: false }>['code']): TapResult => ({
-    ok: false,
-    code,
-    taps: taps.length,
-  });
+  const no = (code: Extract<TapResult, { ok: false }>['code']): TapResult => ({ ok: false, code });
   if (taps.length < FEWEST_TAPS) return no('too-few');
   if ((taps.at(-1) as number) - (taps[0] as number) < SHORTEST_MS) return no('too-short');
   const { turns, spanMs, missed, doubled, deviation } = countTurns(taps);

@@ -41,7 +41,6 @@ export interface CleanLine {
   readonly medianStepM: number;
   /** Steps that places are written in, where they were rounded to a few decimals (m); 0 where they were not. */
   readonly placeStepM: number;
-  readonly mergedPoints: number;
   readonly questions: readonly RoadQuestion[];
   readonly notes: readonly RoadNote[];
 }
@@ -64,7 +63,6 @@ export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine
     holes: cut === merged ? holes : [],
     medianStepM: usualM,
     placeStepM: roundedToM(points),
-    mergedPoints: places.length - dropped - merged.atM.length,
     questions: holes.length > 0 && answers.holes === undefined ? [holeQuestion(holes)] : [],
     notes: [
       ...(dropped === 0 ? [] : [roadNote('points', 'impossible-points', { pointCount: dropped })]),

@@ -56,8 +56,6 @@ export interface Road {
   readonly holes: readonly Hole[];
   /** Points in the file. */
   readonly points: number;
-  /** How many of them gave no sample of their own: on one spot, impossible, or closer than the samples are. */
-  readonly thinned: number;
   readonly recorded: RecordedTimes;
 }
 
@@ -144,7 +142,6 @@ function makeRoad(
     profile,
     holes: line.holes,
     points: file.pointCount,
-    thinned: Math.max(0, file.pointCount - Math.min(line.atM.length, samples.length)),
     recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: cadence.cadenceRpm, powerW: line.powerW },
   };
 }

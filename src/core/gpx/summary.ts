@@ -28,9 +28,8 @@ export interface RoadSummary {
   readonly slopesRatio: Float64Array<ArrayBuffer>;
   /** The stretch that is proposed. */
   readonly hardest: RoadStretch;
-  /** Whether the file says, in times that only go on, when it was ridden; and with which cadence. */
+  /** Whether the file says, in times that only go on, when it was ridden. */
   readonly timed: boolean;
-  readonly withCadence: boolean;
 }
 
 /** What became of a file: a road, or why there is none. */
@@ -57,6 +56,5 @@ export function summaryOf(road: Road): RoadSummary {
     slopesRatio: Float64Array.from(profile.slopesRatio),
     hardest: hardestStretch(road),
     timed: (timedPoints(recorded.timeS) ?? []).length > 1,
-    withCadence: recorded.cadenceRpm.some((cadence) => cadence > 0),
   };
 }

@@ -123,7 +123,7 @@ export function emptyColumns(): PointColumns {
 }
 
 /** A problem, note or question about a road. */
-export function roadNote(path: string, code: RoadCode, values: Problem['values'] = {}): RoadNote {
+export function roadNote(path: string, code: RoadCode, values: Problem['values']): RoadNote {
   return { about: 'road', path, code, values };
 }
 

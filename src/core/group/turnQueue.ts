@@ -185,7 +185,7 @@ export function refusalOf(round: TurnQueue, action: QueueAction): QueueRefusal |
 
 /** Who is next: somebody in line, else those who wanted to come back later, else nobody. */
 type NextUp =
-  | ({ readonly kind: 'rider'; readonly nickname: string; readonly attemptsLeft: number } & TurnNumbers)
+  | ({ readonly kind: 'rider'; readonly nickname: string } & TurnNumbers)
   | { readonly kind: 'waiting-for'; readonly nicknames: readonly string[] }
   | { readonly kind: 'nobody' }
   | { readonly kind: 'done' };
@@ -200,13 +200,7 @@ export function nextUp(round: TurnQueue): NextUp {
   const nickname = lineAfterRide(round)[0];
   if (nickname !== undefined) {
     const going = isRiding(round, nickname) ? 1 : 0;
-    const left = turnsLeft(round, nickname) - going;
-    return {
-      kind: 'rider',
-      nickname,
-      attemptsLeft: left,
-      ...numbersOf(round, turnsTaken(round, nickname) + going),
-    };
+    return { kind: 'rider', nickname, ...numbersOf(round, turnsTaken(round, nickname) + going) };
   }
   const later = round.riders.filter(
     (rider) => rider.presence === 'later' && turnsLeft(round, rider.nickname) > 0,

@@ -64,11 +64,7 @@ export function applyEdit(
 }
 
 /** Puts another level in the place of the present one, for instance one that was typed as text. */
-export function replaceLevel(
-  history: LevelHistory,
-  present: Level,
-  gesture: string | null = null,
-): LevelHistory {
+export function replaceLevel(history: LevelHistory, present: Level, gesture: string | null): LevelHistory {
   if (present === history.present) return history;
   const goesOn = gesture !== null && gesture === history.gesture && history.past.length > 0;
   const past = goesOn ? history.past : [...history.past, history.present];

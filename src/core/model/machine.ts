@@ -108,7 +108,7 @@ interface SteadyAnswer {
 
 /**
  * The gear whose cadence is nearest to mid band when `powerW` is held on this slope, straight chains first.
- * Efficiency is that of each gear. Rolling factor 1 is good asphalt.
+ * Efficiency is that of each gear, the road is good asphalt.
  */
 export function steadyGear(
   machine: Machine,
@@ -116,7 +116,6 @@ export function steadyGear(
   slopeRatio: number,
   windMps: number,
   airDensityKgM3: number,
-  rollingFactor = 1,
 ): SteadyAnswer {
   const { bike } = machine;
   const wantedRpm = midBandRpm(machine.rider);
@@ -129,7 +128,7 @@ export function steadyGear(
       windMps,
       massKg: machine.totalMassKg,
       cdaM2: bike.cdaM2,
-      rollingCoefficient: bike.rollingCoefficient * rollingFactor,
+      rollingCoefficient: bike.rollingCoefficient,
       efficiency: gear.efficiency,
       airDensityKgM3,
       bearings: true,

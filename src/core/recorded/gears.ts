@@ -12,8 +12,6 @@ interface ReadChange {
   readonly atM: number;
   /** So far from there at most the two were read (m). */
   readonly plusMinusM: number;
-  readonly fromDevelopmentM: number;
-  readonly toDevelopmentM: number;
 }
 
 /** Gears of a ride. */
@@ -167,8 +165,6 @@ function changesIn(seconds: readonly RoadSecond[], developmentM: readonly (numbe
       changes.push({
         atM: (last.second.distanceM + second.distanceM) / 2,
         plusMinusM: (second.distanceM - last.second.distanceM) / 2,
-        fromDevelopmentM: last.m,
-        toDevelopmentM: m,
       });
     last = { second, m };
   }

@@ -112,7 +112,6 @@ export interface RoadMeans {
   readonly firstEasierM: MeanOf | null;
   readonly atFootPercent: MeanOf | null;
   readonly bestFirstEasierM: MeanOf | null;
-  readonly bestAtFootPercent: MeanOf | null;
   /** How far the slowest legs on pitches lay below those before them (rpm). */
   readonly fallRpm: MeanOf | null;
   readonly changesPerKm: MeanOf | null;
@@ -130,9 +129,6 @@ export function meansOf(rides: readonly KeptRoadRide[]): RoadMeans {
     firstEasierM: of(pitches.map((one) => one.firstEasierM)),
     atFootPercent: of(pitches.map((one) => one.atFootPercent)),
     bestFirstEasierM: of(pitches.map((one) => (one.firstEasierM === null ? null : one.best?.firstEasierM))),
-    bestAtFootPercent: of(
-      pitches.map((one) => (one.atFootPercent === null ? null : one.best?.atFootPercent)),
-    ),
     fallRpm: of(
       pitches.map(({ beforeRpm, lowestRpm }) =>
         beforeRpm === null || lowestRpm === null ? null : beforeRpm - lowestRpm,

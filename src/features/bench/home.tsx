@@ -8,13 +8,12 @@ import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
 import { inLearningOrder } from '../../core/coach/ladder.ts';
-import { HARDEST_M } from '../../core/gpx/hardest.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
 import { levelOfFile } from './levelFile.ts';
-import { namedLength, notKept, useFormat, useTold } from './say.ts';
+import { hardestLength, notKept, useFormat, useTold } from './say.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
 
@@ -71,7 +70,7 @@ function Beginnings({ levels, onOpen, onFile }: HomeProps): JSX.Element {
       </Button>
       <a class="paper way-card" href="#bench/road" data-road-way>
         <strong>{say('road-title')}</strong>
-        <span>{say('home-roadHint', { length: namedLength(useFormat(), HARDEST_M) })}</span>
+        <span>{say('home-roadHint', { length: hardestLength(useFormat()) })}</span>
       </a>
       <FileButton name="data-level-file" class="paper way-card" onFiles={([file]) => file && void read(file)}>
         <strong>{say('home-file')}</strong>

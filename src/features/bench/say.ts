@@ -1,6 +1,7 @@
 /** Short words for pieces of road, for what lies on it, and for places; and the units all of the bench is written in. */
 import { createContext } from 'preact';
 import { useContext, useState } from 'preact/hooks';
+import { HARDEST_M } from '../../core/gpx/hardest.ts';
 import type { LevelPiece, PlacedList } from '../../core/level/edit.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { gearOf } from '../../core/model/transmission.ts';
@@ -113,9 +114,8 @@ function rangeText(format: Format, fromM: number, toM: number): string {
 /** A length in whole units without their name, where the name follows behind. */
 export const bareLength = (format: Format, lengthM: number): string => format.number(lengthM / format.unitM);
 
-/** A length somebody named: `2 km` where it is so many whole kilometres. */
-export const namedLength = (format: Format, lengthM: number): string =>
-  format.road(lengthM, format.unitM === 1 && lengthM % 1000 === 0 ? 0 : 1);
+/** How long the hardest stretch of a recorded road is: a round number of kilometres, and so none of miles. */
+export const hardestLength = (format: Format): string => format.road(HARDEST_M, format.unitM === 1 ? 0 : 1);
 
 /** What a field is typed in. */
 interface TypedIn {

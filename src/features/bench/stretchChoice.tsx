@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { HARDEST_M, type RoadStretch } from '../../core/gpx/hardest.ts';
+import type { RoadStretch } from '../../core/gpx/hardest.ts';
 import { levelFigures } from '../../core/gpx/level.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
@@ -13,7 +13,7 @@ import type { Send } from '../../state/store.ts';
 import { levelEditor } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
-import { namedLength, useFormat, useTold } from './say.ts';
+import { hardestLength, useFormat, useTold } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
@@ -68,7 +68,7 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
         />
         <div class="thing-doing">
           <Button look="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
-            {say('road-hardest', { length: namedLength(format, HARDEST_M) })}
+            {say('road-hardest', { length: hardestLength(format) })}
           </Button>
           <Button look="small-button" data-whole onClick={() => setStretch(whole)}>
             {endM > LONGEST_LEVEL_M

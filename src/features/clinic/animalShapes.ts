@@ -25,7 +25,7 @@ const POINTED = 'M50 93C40 86 15 70 12 50C12 31 30 25 50 25C70 25 88 31 88 50C85
 const LONG = 'M50 18C69 18 75 36 72 55C70 80 63 95 50 95C37 95 30 80 28 55C25 36 31 18 50 18Z';
 const POINTED_EARS = twin(15, 44, 16, 5, 45, 28);
 const eyes = (x = 34, y = 52, r = 5): Shape => ['ink', ovals(x, y, r)];
-const nose = (y = 74, rx = 9): Shape => ['ink', oval(50, y, rx, rx * 0.72)];
+const nose = (y: number, rx = 9): Shape => ['ink', oval(50, y, rx, rx * 0.72)];
 const roundEars = (x: number, y: number, r: number): readonly Shape[] => [
   ['body', ovals(x, y, r)],
   ['deep', ovals(x, y, r * 0.5)],

@@ -73,7 +73,7 @@ function paintOne(
 ): void {
   const radius = pitchRadiusMm(teeth);
   const shape = new Path2D();
-  traceTeeth(shape, toothOutline(teeth), 0, 0, 1);
+  traceTeeth(shape, toothOutline(teeth));
   if (ring) cutRing(shape, radius);
   else cutSprocket(shape, radius, teeth);
   context.shadowColor = 'rgba(20,28,32,0.3)';

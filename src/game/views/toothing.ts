@@ -56,20 +56,14 @@ export function toothOutline(teeth: number): Float64Array {
   return points;
 }
 
-/** Adds the outline to the current path, scaled and rounded at its corners by quadratic curves. */
-export function traceTeeth(
-  context: CanvasRenderingContext2D | Path2D,
-  outline: Float64Array,
-  x: number,
-  y: number,
-  scale: number,
-): void {
+/** Adds the outline to a path, rounded at its corners by quadratic curves. */
+export function traceTeeth(path: Path2D, outline: Float64Array): void {
   const count = outline.length / 2;
-  const px = (i: number) => x + (outline[(i % count) * 2] ?? 0) * scale;
-  const py = (i: number) => y + (outline[(i % count) * 2 + 1] ?? 0) * scale;
-  context.moveTo((px(0) + px(1)) / 2, (py(0) + py(1)) / 2);
+  const px = (i: number) => outline[(i % count) * 2] ?? 0;
+  const py = (i: number) => outline[(i % count) * 2 + 1] ?? 0;
+  path.moveTo((px(0) + px(1)) / 2, (py(0) + py(1)) / 2);
   for (let i = 1; i <= count; i++) {
-    context.quadraticCurveTo(px(i), py(i), (px(i) + px(i + 1)) / 2, (py(i) + py(i + 1)) / 2);
+    path.quadraticCurveTo(px(i), py(i), (px(i) + px(i + 1)) / 2, (py(i) + py(i + 1)) / 2);
   }
-  context.closePath();
+  path.closePath();
 }

@@ -89,7 +89,6 @@ const OTHER_CALLS = [
   'Crypto.prototype.randomUUID',
   'SubtleCrypto.prototype.digest',
   'LockManager.prototype.request',
-  'StorageManager.prototype.estimate',
   'StorageManager.prototype.persist',
   'StorageManager.prototype.persisted',
   'WakeLock.prototype.request',
