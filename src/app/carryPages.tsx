@@ -14,6 +14,7 @@ import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/page.ts';
 import { Button } from '../ui/controls.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
+import { useFollowed } from '../ui/useFollowed.ts';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
 import { common } from '../words/common.ts';
@@ -28,7 +29,6 @@ import { isOnlyHere, siteForOthers } from '../features/handover/site.ts';
 import { readStoreLink } from '../features/handover/storeCode.ts';
 import { StoreLine } from '../features/handover/storeLine.tsx';
 import { StorePage } from '../features/handover/storePage.tsx';
-import type { ClubStore, SessionCarry } from '../features/handover/services.ts';
 
 const clinic = words('clinic');
 const handover = words('handover');
@@ -328,10 +328,4 @@ function useFetched<T>(fetchIt: () => Promise<T>): Fetched<T> {
     };
   }, [times]);
   return { one, failed, again: () => setTimes(times + 1) };
-}
-
-/** Draws anew whenever the owner has something new. */
-function useFollowed(owner: Pick<SessionCarry | ClubStore, 'subscribe'> | null): void {
-  const [, setCount] = useState(0);
-  useEffect(() => owner?.subscribe(() => setCount((count) => count + 1)), [owner]);
 }

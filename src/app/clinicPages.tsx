@@ -6,6 +6,7 @@ import { offerFile } from '../charts/file.ts';
 import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
+import { useFollowed } from '../ui/useFollowed.ts';
 import type { Services } from './services.ts';
 import type { Send, State } from '../state/store.ts';
 import { words } from '../words/words.ts';
@@ -60,18 +61,13 @@ function carriedOf(
 }
 
 function Open({ state, send, services, desk }: SiteProps & { readonly desk: ClinicDesk }): JSX.Element {
-  const [known, setKnown] = useState(() => desk.state());
   const { units } = state.settings;
   const format = createFormat(units);
-  useEffect(() => {
-    const follow = (): void => setKnown(desk.state());
-    follow();
-    return desk.subscribe(follow);
-  }, [desk]);
+  useFollowed(desk);
   useEffect(() => desk.look(state.rest), [desk, state.rest]);
   const props: ClinicProps = {
     ...desk,
-    ...known,
+    ...desk.state(),
     // A level that was made a moment ago can be planned at once.
     ownLevels: state.ownLevels,
     ...wishes(send),

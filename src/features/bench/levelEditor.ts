@@ -2,7 +2,7 @@
  * The level that lies on the bench: its history, what is selected, and whether it is kept. It stays while a test ride
  * takes the page away. Knows no page and no keeping.
  */
-import { useEffect, useState } from 'preact/hooks';
+import { useFollowed } from '../../ui/useFollowed.ts';
 import {
   applyEdit,
   type LevelEdit,
@@ -106,12 +106,8 @@ export const levelEditor = createLevelEditor();
 
 /** Draws anew when something on the bench has changed. */
 export function useDraft(): Draft | null {
-  const [draft, setDraft] = useState(levelEditor.draft());
-  useEffect(() => {
-    setDraft(levelEditor.draft());
-    return levelEditor.subscribe(() => setDraft(levelEditor.draft()));
-  }, []);
-  return draft;
+  useFollowed(levelEditor);
+  return levelEditor.draft();
 }
 
 /** Whether there is something that is not kept. */
