@@ -2,6 +2,7 @@
  * What the machine sounds like at a moment: for every loop how loud and how fast. Pure arithmetic on a
  * frame, without clock or sound library; playing it is left to the voices.
  */
+import { clamp } from '../core/math/numbers.ts';
 import { RATED_W } from '../core/model/motor.ts';
 import { pullAtAngle } from '../core/model/shift.ts';
 import type { RideFrame } from '../core/ride/types.ts';
@@ -60,10 +61,6 @@ const GALE_MPS = 15;
 const ROLLING_MPS = 0.5;
 
 const SILENT_LEVEL: LoopLevel = { gain: 0, rate: 1 };
-
-function clamp(value: number, low = 0, high = 1): number {
-  return value < low ? low : value > high ? high : value;
-}
 
 function level(name: LoopName, share: number, rate: number): LoopLevel {
   return { gain: clamp(share) * LOUDEST_GAIN[name], rate: clamp(rate, 0.5, 3) };

@@ -2,6 +2,8 @@
  * Which sounds an event makes at once. Pure: an event in, a list of sounds out; whether they can be
  * played at the moment is the player's business.
  */
+import { CLEAN_LOAD, HEAVY_LOAD } from '../core/model/shift.ts';
+import type { ShiftDone } from '../core/ride/trace.ts';
 import type { RideEvent } from '../core/ride/types.ts';
 import type { ShotName } from './sounds.ts';
 
@@ -10,16 +12,6 @@ interface Shot {
   readonly name: ShotName;
   readonly gain: number;
   readonly rate: number;
-}
-
-/** Loads (crank torque over reference torque) up to which a shift sounds clean and from which it only crunches. */
-const CLEAN_LOAD = 0.65;
-const HEAVY_LOAD = 1.05;
-
-type ShiftDone = Extract<RideEvent, { readonly kind: 'shift-done' }>;
-
-function once(name: ShotName): readonly Shot[] {
-  return [{ name, gain: 1, rate: 1 }];
 }
 
 /** Clean: the click alone. In between the crunch comes up under it. Heavy: the crunch, the click only a remainder. */
@@ -46,30 +38,27 @@ function hubShots({ load }: ShiftDone): readonly Shot[] {
   ];
 }
 
-/** The sounds of an event; most events are seen only. */
+/** What is heard of all other events; most are seen only. */
+const HEARD: Readonly<Record<Exclude<RideEvent['kind'], 'shift-done'>, ShotName | null>> = {
+  'shift-refused': 'shift-stop',
+  'chain-dropped': 'chain-drop',
+  'chain-restored': 'chain-back',
+  'foot-down': 'foot-down',
+  finished: 'finish',
+  'shift-hung': null,
+  'shift-waiting': null,
+  'chain-crossed': null,
+  'pushed-off': null,
+  'stopped-at-line': null,
+  'line-missed': null,
+  'reserve-empty': null,
+  'battery-empty': null,
+  'reserve-back': null,
+};
+
+/** The sounds of an event. */
 export function shotsOf(event: RideEvent): readonly Shot[] {
-  switch (event.kind) {
-    case 'shift-done':
-      return shiftShots(event);
-    case 'shift-refused':
-      return once('shift-stop');
-    case 'chain-dropped':
-      return once('chain-drop');
-    case 'chain-restored':
-      return once('chain-back');
-    case 'foot-down':
-      return once('foot-down');
-    case 'finished':
-      return once('finish');
-    case 'shift-hung':
-    case 'shift-waiting':
-    case 'chain-crossed':
-    case 'pushed-off':
-    case 'stopped-at-line':
-    case 'line-missed':
-    case 'reserve-empty':
-    case 'battery-empty':
-    case 'reserve-back':
-      return [];
-  }
+  if (event.kind === 'shift-done') return shiftShots(event);
+  const name = HEARD[event.kind];
+  return name === null ? [] : [{ name, gain: 1, rate: 1 }];
 }

@@ -4,7 +4,7 @@
  */
 import { PHYSICS_VERSION } from '../core/ride/recording.ts';
 import { readArgs } from './common/args.ts';
-import { BadInput } from './common/badInput.ts';
+import { BadInput, noSuch } from './common/badInput.ts';
 import { ownVersion } from './common/files.ts';
 import type { Verb, VerbAnswer } from './common/verb.ts';
 import { batch } from './verbs/batch.ts';
@@ -87,8 +87,7 @@ function work(words: readonly string[], json: boolean): RunOutcome {
 
 function verbOf(name: string): Verb {
   const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
-  if (verb === undefined)
-    throw new BadInput(`There is no verb "${name}". Choose one of ${Object.keys(VERBS).join(', ')}.`);
+  if (verb === undefined) throw noSuch('verb', name, Object.keys(VERBS));
   return verb;
 }
 

@@ -2,11 +2,10 @@
  * A lever held longer moves further: one sprocket at once, a second and a third while it stays down. Pure;
  * times come from the caller. Only the easier side of the rear lever sweeps, as on a real one.
  */
+import { SWEEP_SPROCKETS } from '../core/model/transmission.ts';
 
 /** Time between two steps of a held lever (ms). */
 const SWEEP_STEP_MS = 350;
-/** Sprockets of one push, the first included. */
-const SWEEP_MOST_STEPS = 3;
 
 /**
  * Longest time between two looks that counts as held (ms). Where the page stands still for longer, nobody knows whether
@@ -32,7 +31,7 @@ export function sweepDue(sweep: Sweep, nowMs: number): { sweep: Sweep; steps: nu
   const sinceLookMs = Math.min(MOST_PER_LOOK_MS, Math.max(0, nowMs - sweep.lookedAtMs));
   const heldMs = sweep.heldMs + sinceLookMs;
   const reached = 1 + Math.floor(heldMs / SWEEP_STEP_MS);
-  const stepsGiven = Math.min(SWEEP_MOST_STEPS, Math.max(sweep.stepsGiven, reached));
+  const stepsGiven = Math.min(SWEEP_SPROCKETS, Math.max(sweep.stepsGiven, reached));
   return {
     sweep: { ...sweep, heldMs, lookedAtMs: nowMs, stepsGiven },
     steps: stepsGiven - sweep.stepsGiven,

@@ -5,8 +5,8 @@
  */
 import { hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
-import { isTooDeep } from '../core/math/measure.ts';
-import { climbFields, type Fields, isFields } from './ladder.ts';
+import { isFields, isTooDeep } from '../core/math/measure.ts';
+import { climbFields, type Fields } from './ladder.ts';
 import { readOffer, STAYS_HERE } from './sharedKept.ts';
 import type { SharedAddress } from './sharedTypes.ts';
 import { keyOf, LADDERS, READERS } from './shapes.ts';

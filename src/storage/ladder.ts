@@ -2,6 +2,7 @@
  * Old things climb to the present shape one version at a time. A ladder is a list of pure steps; what a value
  * of the present version must look like is checked by its reader, not here.
  */
+import { isFields } from '../core/math/measure.ts';
 
 /** Plain data with names. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -24,11 +25,6 @@ export interface Shape<T> {
   readonly schema: number;
   readonly steps: readonly Step[];
   readonly read: (value: unknown) => T | null;
-}
-
-/** Whether a value is an object with names. */
-export function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** Walks the steps from version `from` to the last; a step that throws means the old value was broken. */

@@ -6,17 +6,9 @@ import * as z from 'zod/mini';
 import { parseLevel } from '../core/level/parse.ts';
 import { LEVEL_SCHEMA } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
-import { isTooDeep } from '../core/math/measure.ts';
+import { isFields, isTooDeep } from '../core/math/measure.ts';
 import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
-import {
-  CORRUPT,
-  climbFields,
-  type Fields,
-  isFields,
-  NEWER,
-  type StoredReading,
-  type Step,
-} from './ladder.ts';
+import { CORRUPT, climbFields, type Fields, NEWER, type StoredReading, type Step } from './ladder.ts';
 import {
   type KeptRecord,
   type KeptSettings,

@@ -5,7 +5,7 @@
 import { type GroupPicture, groupPicture } from '../core/group/picture/group.ts';
 import type { GroupRide } from '../core/group/picture/groupRide.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
-import { type RideRecord, RULES_VERSION } from '../core/group/records/record.ts';
+import type { RideRecord } from '../core/group/records/record.ts';
 import { countsAsItCame, createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
 import { levelOfRide } from '../core/group/turn.ts';
 import type { Level } from '../core/level/schema.ts';
@@ -49,7 +49,7 @@ export function createVerifier() {
       const ride = plan.rides[record.rideIndex];
       const byId = (id: string): Level | undefined => levels.find((level) => level.id === id);
       return ride === undefined ? undefined : (levelOfRide(ride, record.seed, byId) ?? undefined);
-    }, RULES_VERSION);
+    });
     return remarker;
   };
   const remark = (marker: Remarker, { record, own }: RideOfPlan): Remark => {

@@ -1,6 +1,7 @@
 /** How the journal of a ride is kept, the doors it comes back through, and the ride that is put together from it. */
 import { parseLevel } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { isFields } from '../../core/math/measure.ts';
 import {
   LONGEST_RIDE_TICKS,
   parseRecording,
@@ -36,12 +37,6 @@ export interface JournalPart extends RecordedPart {
   readonly of: string;
   readonly index: number;
   readonly from: { readonly commands: number; readonly checkpoints: number };
-}
-
-type Fields = Readonly<Record<string, unknown>>;
-
-function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 export const heads: Shape<JournalHead> = { schema: 1, steps: [], read: readHead };

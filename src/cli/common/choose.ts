@@ -4,42 +4,49 @@
  */
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
+import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { BIKES, bikeById, RIDERS, riderById } from '../../core/model/presets.ts';
+import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from './args.ts';
 import { readTextFile } from './files.ts';
-import { BadInput } from './badInput.ts';
+import { BadInput, noSuch } from './badInput.ts';
+
+/** The one of this name, of all there are. */
+export function named<T extends { readonly id: string }>(kind: string, id: string, all: readonly T[]): T {
+  const found = all.find((one) => one.id === id);
+  if (found !== undefined) return found;
+  throw noSuch(
+    kind,
+    id,
+    all.map((one) => one.id),
+  );
+}
 
 /** The bike after `--bike`. */
 export function bikeFrom(args: Args): Bike {
-  const id = needed(args, 'bike', 'a bike');
-  const bike = bikeById(id);
-  if (bike === undefined)
-    throw new BadInput(`There is no bike "${id}". Choose one of ${BIKES.map((b) => b.id).join(', ')}.`);
-  return bike;
+  return named('bike', needed(args, 'bike', 'a bike'), BIKES);
 }
 
 /** The rider after `--rider`. */
 export function riderFrom(args: Args): Rider {
-  const id = needed(args, 'rider', 'a rider');
-  const rider = riderById(id);
-  if (rider === undefined)
-    throw new BadInput(`There is no rider "${id}". Choose one of ${RIDERS.map((r) => r.id).join(', ')}.`);
-  return rider;
+  return named('rider', needed(args, 'rider', 'a rider'), RIDERS);
+}
+
+/** Where the first problem is and what it says, as the end of a sentence. */
+export function firstOf([first]: readonly Problem[]): string {
+  if (first === undefined) return ': ';
+  return `${first.path === '' ? '' : ` at ${first.path}`}: ${sentenceOf(first)}`;
 }
 
 /** The level in a file; the first problem becomes the sentence. */
 export function levelFromFile(path: string): Level {
   const parsed = parseLevelText(readTextFile(path));
   if (parsed.ok) return parsed.level;
-  const [first] = parsed.problems;
   const more = parsed.problems.length - 1;
-  const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
-  throw new BadInput(
-    `"${path}" is no level that can be ridden${place}: ${first === undefined ? '' : sentenceOf(first)}${more > 0 ? ` (${more} more: ask "levels ${path}")` : ''}`,
-  );
+  const rest = more > 0 ? ` (${more} more: ask "levels ${path}")` : '';
+  throw new BadInput(`"${path}" is no level that can be ridden${firstOf(parsed.problems)}${rest}`);
 }
 
 /** What the heights of a recorded road are in, where that was said. @throws BadInput for another unit */

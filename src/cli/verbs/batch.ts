@@ -6,14 +6,13 @@
 import { groundOfJob, type MarkingGround } from '../../core/coach/ground.ts';
 import type { MarkName } from '../../core/coach/types.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { bikeById, BIKES, riderById, RIDERS } from '../../core/model/presets.ts';
+import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
-import { LONGEST_RIDE_TICKS } from '../../core/ride/recording.ts';
-import { type Controller, startRide } from '../../core/ride/run.ts';
+import { type Controller, rideThrough } from '../../core/ride/run.ts';
 import { habitsForSkill, virtualRider } from '../../core/virtual/riders.ts';
 import { type Args, needed } from '../common/args.ts';
-import { BadInput } from '../common/badInput.ts';
-import { levelFromFile } from '../common/choose.ts';
+import { BadInput, noSuch } from '../common/badInput.ts';
+import { levelFromFile, named } from '../common/choose.ts';
 import { bundledLevelFiles, openLines } from '../common/files.ts';
 import { PLAYERS } from '../common/players.ts';
 import { countedOrNo } from '../common/print.ts';
@@ -97,8 +96,8 @@ export function groupsOf(args: Args): BatchGroup[] {
   shapeOf(args);
   const files = listOf(args, 'levels', 'levels: files with commas between them, or "bundled"');
   const levels = (files.join() === 'bundled' ? bundledLevelFiles() : files).map(levelFromFile);
-  const bikes = listOf(args, 'bikes', 'bikes').map((id) => named('bike', id, bikeById(id), BIKES));
-  const riders = listOf(args, 'riders', 'riders').map((id) => named('rider', id, riderById(id), RIDERS));
+  const bikes = listOf(args, 'bikes', 'bikes').map((id) => named('bike', id, BIKES));
+  const riders = listOf(args, 'riders', 'riders').map((id) => named('rider', id, RIDERS));
   const players = listOf(args, 'players', `who rides: ${Object.keys(PLAYERS).join(', ')}, or skill:0.5`);
   for (const player of players) controllerOf(player);
   const seeds = seedsOf(needed(args, 'seeds', 'seeds, like 7, 1-20 or 1,2,5'));
@@ -162,10 +161,7 @@ function rideOnce(
   ground: MarkingGround,
   controller: Controller,
 ): Omit<BatchRow, 'levelId' | 'bikeId' | 'riderId' | 'player' | 'seed'> {
-  const ride = startRide(ground.world);
-  const { now } = ride;
-  while (now.phase !== 'finished' && now.tick < LONGEST_RIDE_TICKS) ride.step(controller(now));
-  const { trace } = ride;
+  const { now, trace } = rideThrough(ground.world, controller);
   const { marks, total, passed } = ground.judge(trace);
   const count = (kind: string): number => trace.events.filter((event) => event.kind === kind).length;
   const value = (name: MarkName): number | null => {
@@ -192,9 +188,7 @@ function controllerOf(player: string): (ground: MarkingGround, seed: number) => 
   if (known !== undefined) return known;
   const skill = /^skill:(0(?:\.\d+)?|1(?:\.0+)?)$/.exec(player)?.[1];
   if (skill === undefined)
-    throw new BadInput(
-      `There is no player "${player}". Choose of ${Object.keys(PLAYERS).join(', ')}, or a skill from skill:0 to skill:1.`,
-    );
+    throw noSuch('player', player, Object.keys(PLAYERS), ', or a skill from skill:0 to skill:1');
   return ({ world }, seed) => virtualRider(world, habitsForSkill(Number(skill)), seed);
 }
 
@@ -205,17 +199,6 @@ function listOf(args: Args, name: string, what: string): string[] {
     .filter((one) => one !== '');
   if (list.length === 0) throw new BadInput(`--${name} is empty; it names ${what}.`);
   return list;
-}
-
-function named<T extends { readonly id: string }>(
-  kind: string,
-  id: string,
-  found: T | undefined,
-  all: readonly T[],
-): T {
-  if (found === undefined)
-    throw new BadInput(`There is no ${kind} "${id}". Choose of ${all.map((one) => one.id).join(', ')}.`);
-  return found;
 }
 
 /** `7`, `1-20`, `1,2,5-9`. */

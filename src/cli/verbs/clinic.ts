@@ -7,14 +7,13 @@ import type { GroupRide } from '../../core/group/picture/groupRide.ts';
 import { mergeSets, sortOut } from '../../core/group/records/merge.ts';
 import { deviceStatus, type Heard } from '../../core/group/records/missing.ts';
 import { type ClinicPlan, parsePlanText } from '../../core/group/plan.ts';
-import { type RideRecord, RULES_VERSION } from '../../core/group/records/record.ts';
+import { type RideRecord } from '../../core/group/records/record.ts';
 import { type ApartCode, createRemarker, type Remark } from '../../core/group/records/remark.ts';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { sentenceOf } from '../../words/problems.ts';
 import { needed } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
-import { levelFromFile } from '../common/choose.ts';
+import { firstOf, levelFromFile } from '../common/choose.ts';
 import { bundledLevelFiles, readTextFile } from '../common/files.ts';
 import { countedOrNo, fixed, table } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
@@ -73,18 +72,11 @@ export const clinic: Verb = {
 function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
   const parsed = parsePlanText(readTextFile(path), new Set(levels.map((level) => level.id)));
   if (parsed.ok) return parsed.plan;
-  const [first] = parsed.problems;
-  const place = first === undefined || first.path === '' ? '' : ` at ${first.path}`;
-  throw new BadInput(
-    `"${path}" is no plan that can be used${place}: ${first === undefined ? '' : sentenceOf(first)}`,
-  );
+  throw new BadInput(`"${path}" is no plan that can be used${firstOf(parsed.problems)}`);
 }
 
 function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]): Gathered {
-  const remarker = createRemarker(
-    (record) => planLevel(plan, record.rideIndex, record.seed, levels),
-    RULES_VERSION,
-  );
+  const remarker = createRemarker((record) => planLevel(plan, record.rideIndex, record.seed, levels));
   const read = readRides({ plan, levels, remarker }, paths);
   const set = mergeSets(...read.map((file) => file.set));
   if (set.records.length === 0 && set.damaged.length === 0)

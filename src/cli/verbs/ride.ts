@@ -16,7 +16,7 @@ import { type RideSummary, rideHeadless } from '../common/headless.ts';
 import { markLine, markSentence } from '../common/marking.ts';
 import { commandsFromFile, PLAYERS, playCommands } from '../common/players.ts';
 import { countedOrNo, fixed, table } from '../common/print.ts';
-import { BadInput } from '../common/badInput.ts';
+import { BadInput, noSuch } from '../common/badInput.ts';
 import type { Verb } from '../common/verb.ts';
 
 const SEED = { low: 0, high: 4_294_967_295, what: 'the seed (0 to 4294967295)', whole: true };
@@ -63,11 +63,8 @@ function prepare(args: Args): Prepared {
   const level = levelFromFile(needed(args, 'level', 'the file of a level'));
   const bike = bikeFrom(args);
   const rider = riderFrom(args);
-  const player = needed(
-    args,
-    'player',
-    `who rides: ${Object.keys(PLAYERS).join(', ')}, or a file of commands`,
-  );
+  const who = `who rides: ${Object.keys(PLAYERS).join(', ')}, or a file of commands`;
+  const player = needed(args, 'player', who);
   const seed = numberOf(args, 'seed', SEED, level.seed);
   const job: RideJob = { level, seed, bike, rider, autoEase: false };
   const known = Object.hasOwn(PLAYERS, player) ? PLAYERS[player] : undefined;
@@ -85,9 +82,7 @@ function prepare(args: Args): Prepared {
 
 function readPlayerFile(player: string, setup: RideSetup): ReturnType<typeof commandsFromFile> {
   if (/^[a-z][a-z-]*$/.test(player))
-    throw new BadInput(
-      `There is no player "${player}". Choose one of ${Object.keys(PLAYERS).join(', ')}, or name a file of commands.`,
-    );
+    throw noSuch('player', player, Object.keys(PLAYERS), ', or name a file of commands');
   return commandsFromFile(player, setup);
 }
 

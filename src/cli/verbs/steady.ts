@@ -23,23 +23,11 @@ export const steady: Verb = {
     const windMps = numberOf(args, 'wind', WIND, 0);
     const powerW = numberOf(args, 'power', POWER, rider.steadyPowerW);
     const machine = buildMachine(bike, rider);
-    const { gear, speedMps, cadenceRpm } = steadyGear(
-      machine,
-      powerW,
-      slopeRatio,
-      windMps,
-      AIR_DENSITY_KG_M3,
-    );
+    const air = AIR_DENSITY_KG_M3;
+    const { gear, speedMps, cadenceRpm } = steadyGear(machine, powerW, slopeRatio, windMps, air);
     const { totalMassKg } = machine;
-    const load = roadLoad(
-      speedMps,
-      slopeRatio,
-      windMps,
-      totalMassKg,
-      bike.cdaM2,
-      bike.rollingCoefficient,
-      AIR_DENSITY_KG_M3,
-    );
+    const { cdaM2, rollingCoefficient: crr } = bike;
+    const load = roadLoad(speedMps, slopeRatio, windMps, totalMassKg, cdaM2, crr, air);
     return {
       json: {
         bikeId: bike.id,
@@ -53,15 +41,15 @@ export const steady: Verb = {
         resistingForceN: totalForceN(load),
         ...load,
         totalMassKg,
-        cdaM2: bike.cdaM2,
-        crr: bike.rollingCoefficient,
+        cdaM2,
+        crr,
         efficiency: gear.efficiency,
-        airDensityKgM3: AIR_DENSITY_KG_M3,
+        airDensityKgM3: air,
       },
       text: [
         `${fixed(powerW, 0)} W on ${fixed(slopeRatio * 100, 1)} % with ${fixed(windMps, 1)} m/s of wind from ahead:`,
         `${fixed(speedMps * 3.6, 1)} km/h, best in ${gearName(gear)} at ${fixed(cadenceRpm, 0)} rpm against ${fixed(totalForceN(load), 1)} N.`,
-        `Worked out with ${fixed(totalMassKg, 1)} kg, CdA ${bike.cdaM2} m², Crr ${bike.rollingCoefficient}, efficiency ${fixed(gear.efficiency, 4)}, air of ${AIR_DENSITY_KG_M3} kg/m³.`,
+        `Worked out with ${fixed(totalMassKg, 1)} kg, CdA ${cdaM2} m², Crr ${crr}, efficiency ${fixed(gear.efficiency, 4)}, air of ${air} kg/m³.`,
       ].join('\n'),
     };
   },

@@ -2,15 +2,15 @@
  * "Have I got the right gears?" Where a road would ask for a gear more than a bike has, whether its rider gets up at
  * all, and what other cassettes or rings would change, each found by riding the plan over that very road.
  */
-import type { Course } from '../course/types.ts';
+import type { Course, Stretch } from '../course/types.ts';
 import { type PassedLimit, passedLimits } from '../model/gearLimits.ts';
-import { possibleParts, type TradeOff, tradeOffs } from '../model/gearParts.ts';
+import { possibleParts, type Traded, type TradeOff, tradeOffs } from '../model/gearParts.ts';
 import { capacityTeeth } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
-import { gearOf, highestGear, lowestGear } from '../model/transmission.ts';
+import { gearOf, highestGear, lowestGear, samePlace } from '../model/transmission.ts';
 import type { HubKind } from '../model/hubKinds.ts';
 import { WALKING_MPS } from '../model/steady.ts';
-import type { Bike, Gear, Machine, Rider } from '../model/types.ts';
+import type { Bike, Gear, GearParts, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
@@ -22,6 +22,8 @@ import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
 import { type SteadyClimb, steadyClimb } from './gearSteady.ts';
 import { countManoeuvres } from './shifts.ts';
+
+export type { GearParts } from '../model/types.ts';
 
 const SAMPLE_S = 0.1;
 /** Stretches nearer than this are told as one (m). */
@@ -37,15 +39,13 @@ const MOST_POINTS = 200;
 interface GearRow {
   readonly gear: Gear;
   /** Another gear that is as good as this one, or null. */
-  readonly twin: { readonly ringTeeth: number; readonly sprocketTeeth: number } | null;
+  readonly twin: Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> | null;
   /** Step from the gear before (share, 0.1 is 10 %), null for the first. */
   readonly stepRatio: number | null;
 }
 
 /** A stretch of road where the bike has no gear left. */
-export interface ShortStretch {
-  readonly fromM: number;
-  readonly toM: number;
+export interface ShortStretch extends Stretch {
   readonly seconds: number;
   /** Mean of the legs in it (rpm), seconds on foot counted as none. */
   readonly meanRpm: number;
@@ -53,30 +53,22 @@ export interface ShortStretch {
 }
 
 /** The minute of pedalling (or walking) in which the legs were furthest below their band. */
-interface HardestMinute {
-  readonly fromM: number;
-  readonly toM: number;
+interface HardestMinute extends Stretch {
   /** Mean cadence in it, seconds on foot counted as none, and how far it was below the band in the mean (rpm). */
   readonly meanRpm: number;
   readonly missingRpm: number;
 }
 
 /** A place of a ride, to be drawn. */
-export interface RidePoint {
-  readonly distanceM: number;
-  readonly timeS: number;
+export interface RidePoint
+  extends Pick<TraceSample, 'distanceM' | 'timeS' | 'bandLowRpm'>,
+    Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> {
   /** Null where the legs rested. */
   readonly cadenceRpm: number | null;
-  readonly bandLowRpm: number;
-  readonly ringTeeth: number;
-  readonly sprocketTeeth: number;
 }
 
 /** How a bike suits a rider on a road. */
-export interface GearOutcome {
-  readonly chainringsTeeth: readonly number[];
-  readonly sprocketsTeeth: readonly number[];
-  readonly capacityTeeth: number;
+export interface GearOutcome extends Traded {
   /** Seconds on foot, or so slow that walking is as quick; and whether that is more than a wobble. */
   readonly walkedS: number;
   readonly mustWalk: boolean;
@@ -85,16 +77,9 @@ export interface GearOutcome {
   readonly shareInBand: number;
   /** What the steepest 50 m would come to in the lowest gear if they went on for ever. */
   readonly steady: SteadyClimb;
-  readonly shifts: number;
   readonly finishedS: number;
   readonly belowBand: readonly ShortStretch[];
   readonly aboveBand: readonly ShortStretch[];
-  readonly lowestDevelopmentM: number;
-  readonly highestDevelopmentM: number;
-  /** Biggest step between neighbouring sprockets (share). */
-  readonly biggestStepRatio: number;
-  /** Gears that differ: a pair of twins counts once. */
-  readonly differentGears: number;
   /** The gears are in the hub. */
   readonly hub?: HubKind;
   /** The ride itself, from start to finish. */
@@ -108,9 +93,6 @@ export interface GearCandidate {
   readonly tradeOffs: readonly TradeOff[];
   readonly limits: readonly PassedLimit[];
 }
-
-/** Chainrings and sprockets, from small to big. */
-export type GearParts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
 
 /** The gear chart of a bike. */
 export function gearChart(machine: Machine): GearRow[] {
@@ -159,8 +141,8 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
     steady: steadyClimb(world, low),
     shifts: countManoeuvres(trace),
     finishedS: trace.samples.at(-1)?.timeS ?? 0,
-    belowBand: stretches(course, counted, (s) => s.cadenceRpm < s.bandLowRpm && same(s, low)),
-    aboveBand: stretches(course, counted, (s) => s.cadenceRpm > s.bandHighRpm && same(s, high)),
+    belowBand: stretches(course, counted, (s) => s.cadenceRpm < s.bandLowRpm && samePlace(s, low)),
+    aboveBand: stretches(course, counted, (s) => s.cadenceRpm > s.bandHighRpm && samePlace(s, high)),
     lowestDevelopmentM: low.developmentM,
     highestDevelopmentM: high.developmentM,
     biggestStepRatio: biggestStep(bike.sprocketsTeeth),
@@ -329,10 +311,6 @@ function stretches(
 
 function biggestStep(teeth: readonly number[]): number {
   return teeth.reduce((most, n, i) => (i === 0 ? most : Math.max(most, n / (teeth[i - 1] as number) - 1)), 0);
-}
-
-function same(sample: TraceSample, gear: Gear): boolean {
-  return sample.ringIndex === gear.ringIndex && sample.sprocketIndex === gear.sprocketIndex;
 }
 
 function equal(a: readonly number[], b: readonly number[]): boolean {

@@ -3,7 +3,7 @@
  * Measures only; what of it is early, late or good is decided in `foresight.ts`.
  */
 import type { Pitch } from '../course/types.ts';
-import { lerp } from '../math/numbers.ts';
+import { firstFrom, lerp } from '../math/numbers.ts';
 import type { TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { IDLE_PRESSURE, restsAllowed } from './cadence.ts';
@@ -143,16 +143,9 @@ export function easedShare(
   return best <= 1.02 ? 1 : (eased(samples) - 1) / (best - 1);
 }
 
-/** Index of the first sample at or beyond a place, found by halving: the way ridden never shrinks. */
+/** Index of the first sample at or beyond a place: the way ridden never shrinks. */
 function indexFrom(samples: readonly TraceSample[], placeM: number): number {
-  let low = 0;
-  let high = samples.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((samples[middle] as TraceSample).distanceM < placeM) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return firstFrom(samples.length, (i) => (samples[i] as TraceSample).distanceM, placeM);
 }
 
 /** Samples from one place to another, both included. */

@@ -44,21 +44,9 @@ interface Rule {
 }
 
 const RULES: readonly Rule[] = [
-  {
-    code: 'sparse',
-    of: (facts) => facts.medianStepM,
-    fairFrom: 30,
-    poorFrom: 90,
-    unit: 'stepM',
-  },
+  { code: 'sparse', of: (facts) => facts.medianStepM, fairFrom: 30, poorFrom: 90, unit: 'stepM' },
   // Steps to and fro lengthen a road by some 10 m² over the square of the distance of its points: 1 % and 5 %.
-  {
-    code: 'rounded-places',
-    of: (facts) => facts.placeStepRatio,
-    fairFrom: 0.35,
-    poorFrom: 0.75,
-    unit: null,
-  },
+  { code: 'rounded-places', of: (facts) => facts.placeStepRatio, fairFrom: 0.35, poorFrom: 0.75, unit: null },
   {
     code: 'elevation-missing',
     of: (facts) => facts.missingShare,
@@ -66,27 +54,9 @@ const RULES: readonly Rule[] = [
     poorFrom: 0.5,
     unit: 'share',
   },
-  {
-    code: 'holes',
-    of: (facts) => facts.holeShare,
-    fairFrom: 1e-9,
-    poorFrom: 0.15,
-    unit: 'share',
-  },
-  {
-    code: 'bridged',
-    of: (facts) => facts.bridgedShare,
-    fairFrom: 1e-9,
-    poorFrom: 0.02,
-    unit: 'share',
-  },
-  {
-    code: 'jumps',
-    of: (facts) => facts.jumpCount,
-    fairFrom: 1,
-    poorFrom: 1,
-    unit: 'jumpCount',
-  },
+  { code: 'holes', of: (facts) => facts.holeShare, fairFrom: 1e-9, poorFrom: 0.15, unit: 'share' },
+  { code: 'bridged', of: (facts) => facts.bridgedShare, fairFrom: 1e-9, poorFrom: 0.02, unit: 'share' },
+  { code: 'jumps', of: (facts) => facts.jumpCount, fairFrom: 1, poorFrom: 1, unit: 'jumpCount' },
   {
     code: 'noisy',
     of: (facts) => facts.slopeNoiseRatio,
@@ -108,13 +78,7 @@ const RULES: readonly Rule[] = [
     poorFrom: 2,
     unit: 'heightStepM',
   },
-  {
-    code: 'all-equal',
-    of: (facts) => (facts.allEqual ? 1 : 0),
-    fairFrom: 1,
-    poorFrom: 1,
-    unit: null,
-  },
+  { code: 'all-equal', of: (facts) => (facts.allEqual ? 1 : 0), fairFrom: 1, poorFrom: 1, unit: null },
 ];
 
 /** Judges a road. */

@@ -4,24 +4,17 @@
  */
 import type { Problem } from '../level/problems.ts';
 import { hardestStretch, type RoadStretch } from './hardest.ts';
-import type { Hole } from './line.ts';
-import type { Quality } from './quality.ts';
 import { timedPoints } from './lists.ts';
 import type { Road } from './road.ts';
-import type { RoadNote, RoadQuestion } from './types.ts';
+import type { RoadNote } from './types.ts';
 
 /** A road as it can be shown. Curves have one entry every `stepM` metres. */
-export interface RoadSummary {
-  readonly lengthM: number;
-  readonly ascentM: number;
-  /** Rise over run, before any limit. */
-  readonly steepestRatio: number;
-  /** Metres a level will hold flatter than the record. */
-  readonly cappedM: number;
-  readonly quality: Quality;
+export interface RoadSummary
+  extends Pick<
+    Road,
+    'lengthM' | 'ascentM' | 'steepestRatio' | 'cappedM' | 'quality' | 'questions' | 'holes'
+  > {
   readonly notes: readonly RoadNote[];
-  readonly questions: readonly RoadQuestion[];
-  readonly holes: readonly Hole[];
   readonly pointCount: number;
   readonly stepM: number;
   readonly heightsM: Float64Array<ArrayBuffer>;

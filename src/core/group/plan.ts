@@ -5,10 +5,10 @@
 import * as z from 'zod/mini';
 import { CHECKED_APART, type CheckedApart } from '../level/generate.ts';
 import { parseLevel } from '../level/parse.ts';
-import { findingsOf, handful, type Problem, type SchemaCode } from '../level/problems.ts';
+import { envelopeProblem, findingsIn, handful, type Problem, type EnvelopeCode } from '../level/problems.ts';
 import type { Level } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
-import { tooMuch } from '../math/measure.ts';
+import { jsonOf } from '../math/measure.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
 import { isCleanText } from './texts.ts';
 
@@ -41,10 +41,14 @@ const planSchema = z.strictObject({
   id: idText,
   title: z.string().check(z.minLength(1), z.maxLength(TITLE_CHARACTERS)),
   rides: z.array(planRide).check(z.minLength(1), z.maxLength(MOST_RIDES)),
+  /** `same`: every attempt on one road. `fresh`: another road of the same kind each attempt. */
   seedRule: z.enum(['same', 'fresh']),
   seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  /** `own`: each rider on the bike set on the device; else a bundled bike for all. */
   bike: z.string().check(z.maxLength(60)),
+  /** `by-bike`: the rider that suits the bike; `by-feel`: each chooses; else a bundled rider for all. */
   riderId: z.string().check(z.maxLength(60)),
+  /** How often everybody rides each of the rides. */
   attempts: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
   aids: z.enum(['as-level', 'none', 'all']),
   shows: z.enum(['own-marks', 'group-picture', 'table']),
@@ -59,34 +63,14 @@ export type PlanRide =
   | { readonly kind: 'check'; readonly audience: Level['audience']; readonly needs?: CheckedApart };
 
 /** A plan after parsing. */
-export interface ClinicPlan {
-  readonly schema: typeof PLAN_SCHEMA;
-  readonly id: string;
-  readonly title: string;
+export interface ClinicPlan extends Readonly<Omit<z.infer<typeof planSchema>, 'rides'>> {
   readonly rides: readonly PlanRide[];
-  /** `same`: every attempt on one road. `fresh`: another road of the same kind each attempt. */
-  readonly seedRule: 'same' | 'fresh';
-  readonly seed: number;
-  /** `own`: each rider on the bike set on the device; else a bundled bike for all. */
-  readonly bike: string;
-  /** `by-bike`: the rider that suits the bike; `by-feel`: each chooses; else a bundled rider for all. */
-  readonly riderId: string;
-  /** How often everybody rides each of the rides. */
-  readonly attempts: number;
-  readonly aids: 'as-level' | 'none' | 'all';
-  readonly shows: 'own-marks' | 'group-picture' | 'table';
-  readonly order: 'rotate' | 'free';
-  readonly audience: Level['audience'];
 }
 
 /** What can be wrong with a plan. */
 export type PlanCode =
-  | SchemaCode
-  | 'not-json'
+  | EnvelopeCode
   | 'not-a-plan'
-  | 'too-deep'
-  | 'too-much'
-  | 'newer-schema'
   | 'dirty-text'
   | 'unknown-bike'
   | 'unknown-rider'
@@ -100,40 +84,24 @@ export type ParsePlanResult =
 /** Parses text that should be a plan file. */
 export function parsePlanText(text: string, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
   if (text.length > LIMITS.plan.characters.most) return failed([problem('', 'too-big')]);
-  let value: unknown;
-  try {
-    // Some editors put an invisible mark before the first brace.
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return failed([problem('', 'not-json')]);
-  }
+  const value = jsonOf(text);
+  if (value === undefined) return failed([problem('', 'not-json')]);
   return parsePlan(value, knownLevelIds);
 }
 
 /** Parses a value that should be a plan; bundled levels are looked up only where their ids are handed in. */
 export function parsePlan(value: unknown, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
-  const early = checkEnvelope(value);
+  const early = envelopeProblem('plan', value, PLAN_SCHEMA, MOST, withoutLevels);
   if (early !== null) return failed([early]);
+  if (Object.hasOwn(value as object, '__proto__'))
+    return failed([problem('__proto__', 'unknown-key', { key: '__proto__' })]);
   const parsed = planSchema.safeParse(value);
-  if (!parsed.success)
-    return failed(
-      parsed.error.issues.flatMap((issue) => findingsOf(issue as z.core.$ZodIssue, value, 'plan')),
-    );
-  const problems = [...checkTexts(parsed.data), ...checkWho(parsed.data)];
+  if (!parsed.success) return failed(findingsIn(parsed.error, value, 'plan'));
+  const problems = checkWho(parsed.data);
+  if (!isCleanText(parsed.data.title, TITLE_CHARACTERS)) problems.unshift(problem('title', 'dirty-text'));
   const rides = parsed.data.rides.flatMap((ride, i) => readRide(ride, i, knownLevelIds, problems));
   if (problems.length > 0) return failed(problems);
   return { ok: true, plan: { ...parsed.data, rides } };
-}
-
-function checkEnvelope(value: unknown): Problem | null {
-  if (value === null || typeof value !== 'object' || Array.isArray(value)) return problem('', 'not-a-plan');
-  const much = tooMuch(withoutLevels(value), MOST);
-  if (much !== null) return problem('', much);
-  const { schema } = value as { schema?: unknown };
-  if (typeof schema === 'number' && schema > PLAN_SCHEMA)
-    return problem('schema', 'newer-schema', { schema, readsUpTo: PLAN_SCHEMA });
-  if (Object.hasOwn(value, '__proto__')) return problem('__proto__', 'unknown-key', { key: '__proto__' });
-  return null;
 }
 
 /** Levels in a plan are measured by their own door. */
@@ -143,11 +111,6 @@ function withoutLevels(plan: object): unknown {
   const bare = (ride: unknown): unknown =>
     ride !== null && typeof ride === 'object' && 'level' in ride ? { ...ride, level: null } : ride;
   return { ...plan, rides: rides.map(bare) };
-}
-
-function checkTexts(plan: { title: string }): Problem[] {
-  if (isCleanText(plan.title, TITLE_CHARACTERS)) return [];
-  return [problem('title', 'dirty-text')];
 }
 
 function checkWho(plan: { bike: string; riderId: string }): Problem[] {

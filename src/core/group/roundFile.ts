@@ -15,6 +15,7 @@ const nickname = z.string().check(
 );
 const recordId = z.string().check(z.minLength(1), z.maxLength(80));
 const rideIndex = z.int().check(z.gte(0), z.lt(MOST_RIDES));
+const place = z.int().check(z.gte(0), z.lt(MOST_RIDERS));
 const attempt = z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS));
 
 const roundSchema = z.strictObject({
@@ -28,15 +29,7 @@ const roundSchema = z.strictObject({
     .check(z.maxLength(MOST_RIDERS)),
   line: z.array(nickname).check(z.maxLength(MOST_RIDERS)),
   rides: z
-    .array(
-      z.strictObject({
-        nickname,
-        rideIndex,
-        attempt,
-        place: z.int().check(z.gte(0), z.lt(MOST_RIDERS)),
-        recordId,
-      }),
-    )
+    .array(z.strictObject({ nickname, rideIndex, attempt, place, recordId }))
     .check(z.maxLength(MOST_TURNS)),
   phase: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('ready') }),

@@ -4,6 +4,7 @@
  */
 import { parseLevel } from '../level/parse.ts';
 import type { Level } from '../level/schema.ts';
+import { isFields } from '../math/measure.ts';
 import { riderById } from '../model/presets.ts';
 import { parseRecording, type Recording } from '../ride/recording.ts';
 import type { TurnQueue } from './turnQueue.ts';
@@ -39,12 +40,6 @@ export interface FinishedTurn extends RiddenTurn {
 
 const ID = /^[a-z0-9][a-z0-9-]{0,59}$/;
 
-type Fields = Readonly<Record<string, unknown>>;
-
-function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
 /** Reads a kept session, or null where its parts are not what they were. */
 export function readRound(value: unknown): SavedRound | null {
   if (!isFields(value)) return null;
@@ -57,7 +52,7 @@ export function readRound(value: unknown): SavedRound | null {
   return { plan: plan.plan, deviceId, round, startedAtMs, feels: readFeels(feels) };
 }
 
-function readFeels(feels: Fields): SavedRound['feels'] {
+function readFeels(feels: Readonly<Record<string, unknown>>): SavedRound['feels'] {
   const known = Object.entries(feels).filter(
     (entry): entry is [string, string] =>
       readNickname(entry[0]) !== null && typeof entry[1] === 'string' && riderById(entry[1]) !== undefined,

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { LIMITS } from '../math/limits.ts';
-import { isTooDeep } from '../math/measure.ts';
+import { isTooDeep, jsonOf } from '../math/measure.ts';
 import { isCleanText } from './texts.ts';
 
 /** Version of the format this build reads and writes. */
@@ -35,6 +35,7 @@ const schema = z.strictObject({
   title: z.string().check(z.minLength(1), z.maxLength(SESSION_TITLE_CHARACTERS)),
   audience: z.enum(TEACH_AUDIENCES),
   minutes,
+  /** A level that comes with the game. */
   levelId: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/)),
   drills: z.array(z.enum(DRILLS)).check(z.maxLength(DRILLS.length)),
   parts: z.strictObject({
@@ -49,18 +50,11 @@ const schema = z.strictObject({
 });
 
 /** A plan after parsing. Minutes of the parts are a coach's; they need not add up to those of the session. */
-export interface SessionPlan {
-  readonly kind: 'session-plan';
-  readonly schema: typeof SESSION_PLAN_SCHEMA;
-  readonly title: string;
-  readonly audience: TeachAudience;
-  readonly minutes: number;
-  /** A level that comes with the game. */
-  readonly levelId: string;
+export interface SessionPlan extends Readonly<Omit<z.infer<typeof schema>, 'drills' | 'parts'>> {
   readonly drills: readonly DrillId[];
-  readonly parts: {
-    readonly [part in SessionPart]: { readonly minutes: number; readonly lines: readonly string[] };
-  };
+  readonly parts: Readonly<
+    Record<SessionPart, { readonly minutes: number; readonly lines: readonly string[] }>
+  >;
 }
 
 /** Why a text is no session plan. */
@@ -74,13 +68,8 @@ type ParseSessionPlanResult =
 export function parseSessionPlanText(text: string): ParseSessionPlanResult {
   const bad = (code: SessionPlanCode): ParseSessionPlanResult => ({ ok: false, code });
   if (text.length > LIMIT.characters.most) return bad('too-big');
-  let value: unknown;
-  try {
-    // Some editors put an invisible mark before the first brace.
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return bad('not-json');
-  }
+  const value = jsonOf(text);
+  if (value === undefined) return bad('not-json');
   if (isTooDeep(value, LIMIT.deep.most)) return bad('not-a-session-plan');
   const version = (value as { schema?: unknown } | null)?.schema;
   if (typeof version === 'number' && version > SESSION_PLAN_SCHEMA) return bad('newer-schema');

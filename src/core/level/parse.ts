@@ -2,11 +2,10 @@
  * The door through which levels come in: anything → a level, or problems that each name a place, a code and the
  * numbers that tell a person what to do. Inside, levels are trusted. Nothing here changes or repairs what it was given.
  */
-import type * as z from 'zod/mini';
 import { pieceLengthM, roadForPitches } from '../course/pieces.ts';
 import { LIMITS } from '../math/limits.ts';
 import { tooMuch } from '../math/measure.ts';
-import { findingsOf, handful, type Problem, type SchemaCode } from './problems.ts';
+import { envelopeProblem, findingsIn, handful, type Problem, type EnvelopeCode } from './problems.ts';
 import {
   LEVEL_SCHEMA,
   type Level,
@@ -22,13 +21,9 @@ const LEAST_ROAD_A_PITCH_M = 80;
 
 /** What can be wrong with a level. */
 export type LevelProblemCode =
-  | SchemaCode
+  | EnvelopeCode
   | 'empty'
-  | 'not-json'
   | 'not-a-level'
-  | 'too-deep'
-  | 'too-much'
-  | 'newer-schema'
   | 'no-weight'
   | 'too-short'
   | 'too-long'
@@ -64,13 +59,10 @@ export function parseLevelText(text: string): ParseResult {
 
 /** Parses a value that should be a level. */
 export function parseLevel(value: unknown): ParseResult {
-  const early = checkEnvelope(value);
+  const early = envelopeProblem('level', value, LEVEL_SCHEMA, MOST);
   if (early !== null) return failed([early]);
   const parsed = levelSchema.safeParse(value);
-  if (!parsed.success)
-    return failed(
-      parsed.error.issues.flatMap((issue) => findingsOf(issue as z.core.$ZodIssue, value, 'level')),
-    );
+  if (!parsed.success) return failed(findingsIn(parsed.error, value, 'level'));
   const level = parsed.data;
   const problems = [...checkRoad(level), ...checkStretches(level), ...checkPlaces(level)];
   if (Object.values(level.weights).every((weight) => weight === 0))
@@ -91,16 +83,6 @@ export function readUnfinished(value: unknown): Level | null {
 /** Length of the road a level describes (m). */
 export function levelLengthM(level: Pick<Level, 'pieces'>): number {
   return level.pieces.reduce((sum, piece) => sum + pieceLengthM(piece), 0);
-}
-
-function checkEnvelope(value: unknown): Problem | null {
-  if (value === null || typeof value !== 'object' || Array.isArray(value)) return problem('', 'not-a-level');
-  const much = tooMuch(value, MOST);
-  if (much !== null) return problem('', much);
-  const { schema } = value as { schema?: unknown };
-  if (typeof schema === 'number' && schema > LEVEL_SCHEMA)
-    return problem('schema', 'newer-schema', { schema, readsUpTo: LEVEL_SCHEMA });
-  return null;
 }
 
 function checkRoad(level: Level): Problem[] {

@@ -3,6 +3,7 @@
  * needs. The words are found elsewhere. Here are also the findings of schemas, which levels and plans share.
  */
 import type * as z from 'zod/mini';
+import { isFields, tooMuch } from '../math/measure.ts';
 
 /** What the thing is that something is wrong with. One code may mean different things in different ones. */
 export type ProblemAbout = 'level' | 'plan' | 'link' | 'road';
@@ -29,6 +30,9 @@ export type SchemaCode =
   | 'invalid'
   | 'more';
 
+/** What can be wrong with a text or a value before its schema is asked, besides its being something else. */
+export type EnvelopeCode = SchemaCode | 'not-json' | 'too-deep' | 'too-much' | 'newer-schema';
+
 type Issue = z.core.$ZodIssue;
 type Values = Problem['values'];
 
@@ -39,8 +43,35 @@ export function handful(all: readonly Problem[], most: number): readonly Problem
   return [...all.slice(0, most), found(first.about, '', 'more', { count: all.length - most })];
 }
 
-/** One or more problems for a finding of a schema. */
-export function findingsOf(issue: Issue, root: unknown, about: ProblemAbout): Problem[] {
+/**
+ * What is wrong with a value before its schema is asked, or null: it is no object, too much lies in it (in what `measured`
+ * leaves of it), or it was written by a newer version.
+ */
+export function envelopeProblem(
+  about: 'level' | 'plan',
+  value: unknown,
+  readsUpTo: number,
+  most: Parameters<typeof tooMuch>[1],
+  measured: (value: object) => unknown = (whole) => whole,
+): Problem | null {
+  if (!isFields(value)) return { about, path: '', code: `not-a-${about}`, values: {} };
+  const much = tooMuch(measured(value), most);
+  if (much !== null) return { about, path: '', code: much, values: {} };
+  const { schema } = value;
+  if (typeof schema !== 'number' || schema <= readsUpTo) return null;
+  return { about, path: 'schema', code: 'newer-schema', values: { schema, readsUpTo } };
+}
+
+/** What a schema found in a value, each a problem or more. */
+export function findingsIn(
+  error: { readonly issues: unknown },
+  value: unknown,
+  about: ProblemAbout,
+): Problem[] {
+  return (error.issues as readonly Issue[]).flatMap((issue) => findingsOf(issue, value, about));
+}
+
+function findingsOf(issue: Issue, root: unknown, about: ProblemAbout): Problem[] {
   const path = pathText(issue.path);
   const value = valueAt(root, issue.path);
   const one = (code: SchemaCode, values: Values): Problem[] => [found(about, path, code, values)];

@@ -11,6 +11,20 @@ interface Measure {
   readonly entries: number;
 }
 
+/** Whether a value from outside is an object with names in it: no list, and not nothing. */
+export function isFields(value: unknown): value is Readonly<Record<string, unknown>> {
+  return isHolder(value) && !Array.isArray(value);
+}
+
+/** What a text holds as JSON, or undefined where it is none; an invisible mark that some editors put before it is passed over. */
+export function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return undefined;
+  }
+}
+
 /** What is too much about a value, or null. A list or object that holds no other is 1 deep. */
 export function tooMuch(value: unknown, most: Measure): 'too-deep' | 'too-much' | null {
   let level: object[] = isHolder(value) ? [value] : [];

@@ -6,8 +6,8 @@
 /** Circle constant; the literal is the nearest double. */
 export const PI = 3.141592653589793;
 
-/** Limits `value` to the closed range. */
-export function clamp(value: number, low: number, high: number): number {
+/** Limits `value` to the closed range, 0 to 1 where none is named. */
+export function clamp(value: number, low = 0, high = 1): number {
   return value < low ? low : value > high ? high : value;
 }
 
@@ -43,4 +43,16 @@ export function sampleAt(table: ArrayLike<number>, positionM: number): number {
   const i = Math.floor(positionM);
   const a = table[i] as number;
   return a + ((table[i + 1] as number) - a) * (positionM - i);
+}
+
+/** Index of the first of `count` ascending values that is not below `least`, found by halving; `count` where all are. */
+export function firstFrom(count: number, valueAt: (index: number) => number, least: number): number {
+  let low = 0;
+  let high = count;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (valueAt(middle) < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

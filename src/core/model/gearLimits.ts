@@ -4,9 +4,7 @@
  * A limit that is passed is a reason to ask, and never a promise the other way round.
  */
 import { capacityTeeth } from './gears.ts';
-import type { Bike } from './types.ts';
-
-type Parts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
+import type { GearParts } from './types.ts';
 
 /** Short arms of road bikes with two rings; long arms of everything else. */
 type DerailleurClass = 'road' | 'long';
@@ -29,6 +27,14 @@ interface Limit {
   readonly source: LimitSource;
 }
 
+function published(mostTeeth: number): Limit {
+  return { mostTeeth, source: 'published' };
+}
+
+function practice(mostTeeth: number): Limit {
+  return { mostTeeth, source: 'practice' };
+}
+
 /**
  * Nine and ten speeds: biggest sprocket 27 to 28 on road and 34 on mountain derailleurs, capacity 33 to 37 (medium) and 45
  * (long); eleven and twelve: 34 to 36 and 50 to 52 (common practice, no source), with the capacity that goes with them.
@@ -37,54 +43,37 @@ const REAR: Readonly<
   Record<DerailleurClass, Readonly<Record<'few' | 'many', Record<'sprocket' | 'capacity', Limit>>>>
 > = {
   road: {
-    few: {
-      sprocket: { mostTeeth: 28, source: 'published' },
-      capacity: { mostTeeth: 37, source: 'published' },
-    },
-    many: {
-      sprocket: { mostTeeth: 36, source: 'practice' },
-      capacity: { mostTeeth: 39, source: 'practice' },
-    },
+    few: { sprocket: published(28), capacity: published(37) },
+    many: { sprocket: practice(36), capacity: practice(39) },
   },
   long: {
-    few: {
-      sprocket: { mostTeeth: 34, source: 'published' },
-      capacity: { mostTeeth: 45, source: 'published' },
-    },
-    many: {
-      sprocket: { mostTeeth: 52, source: 'practice' },
-      capacity: { mostTeeth: 47, source: 'practice' },
-    },
+    few: { sprocket: published(34), capacity: published(45) },
+    many: { sprocket: practice(52), capacity: practice(47) },
   },
 };
 /** From so many sprockets on the newer limits hold. */
 const MANY_SPROCKETS = 11;
 /** Difference of the rings a front derailleur spans: two rings 16 (common practice, no source), three 22 (published). */
-const FRONT: readonly (Limit | null)[] = [
-  null,
-  null,
-  { mostTeeth: 16, source: 'practice' },
-  { mostTeeth: 22, source: 'published' },
-];
+const FRONT: readonly (Limit | null)[] = [null, null, practice(16), published(22)];
 
 /** The class a bike's derailleur most likely is of: two rings and a biggest sprocket a road derailleur takes. */
-export function derailleurOf(bike: Parts): DerailleurClass {
+export function derailleurOf(bike: GearParts): DerailleurClass {
   const most = rearLimits('road', bike).sprocket.mostTeeth;
   return bike.chainringsTeeth.length === 2 && biggest(bike.sprocketsTeeth) <= most ? 'road' : 'long';
 }
 
 /** Limits that other parts pass on this bike, the most telling first; none where all is usual. */
-export function passedLimits(bike: Parts, parts: Parts): PassedLimit[] {
+export function passedLimits(bike: GearParts, parts: GearParts): PassedLimit[] {
   const derailleur = derailleurOf(bike);
   const rear = rearLimits(derailleur, bike);
   const front = FRONT[parts.chainringsTeeth.length] ?? null;
   const asked = [
-    { what: 'sprocket', limit: rear.sprocket, of: (p: Parts) => biggest(p.sprocketsTeeth) },
+    { what: 'sprocket', limit: rear.sprocket, of: (p: GearParts) => biggest(p.sprocketsTeeth) },
     { what: 'capacity', limit: rear.capacity, of: capacityTeeth },
     {
       what: 'rings',
       limit: front,
-      of: (p: Parts) => biggest(p.chainringsTeeth) - (p.chainringsTeeth[0] ?? 0),
+      of: (p: GearParts) => biggest(p.chainringsTeeth) - (p.chainringsTeeth[0] ?? 0),
     },
   ] as const;
   return asked.flatMap(({ what, limit, of }) => {
@@ -95,7 +84,7 @@ export function passedLimits(bike: Parts, parts: Parts): PassedLimit[] {
   });
 }
 
-function rearLimits(derailleur: DerailleurClass, bike: Parts): Record<'sprocket' | 'capacity', Limit> {
+function rearLimits(derailleur: DerailleurClass, bike: GearParts): Record<'sprocket' | 'capacity', Limit> {
   return REAR[derailleur][bike.sprocketsTeeth.length >= MANY_SPROCKETS ? 'many' : 'few'];
 }
 

@@ -3,7 +3,7 @@
  * as much a cost as a lost highest one. Rides nothing.
  */
 import { COMMON_CASSETTES, COMMON_RINGS } from './parts.ts';
-import type { Bike } from './types.ts';
+import type { Bike, GearParts } from './types.ts';
 
 /** What a candidate trades, against the rider's own bike. */
 export type TradeOff =
@@ -21,12 +21,12 @@ export type TradeOff =
   | 'less-capacity';
 
 /** What is compared. */
-interface Traded {
-  readonly chainringsTeeth: readonly number[];
-  readonly sprocketsTeeth: readonly number[];
+export interface Traded extends GearParts {
   readonly lowestDevelopmentM: number;
   readonly highestDevelopmentM: number;
+  /** Biggest step between neighbouring sprockets (share). */
   readonly biggestStepRatio: number;
+  /** Gears that differ: a pair of twins counts once. */
   readonly differentGears: number;
   readonly shifts: number;
   readonly capacityTeeth: number;
@@ -36,7 +36,7 @@ interface Traded {
 const MOST_RING_SETS = 4;
 
 /** Common parts with as many rings and sprockets: cassettes, ring sets, and the easiest of both together. */
-export function possibleParts(bike: Bike): Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>[] {
+export function possibleParts(bike: Bike): GearParts[] {
   const isOwn = (own: readonly number[], teeth: readonly number[]): boolean => own.join() === teeth.join();
   const cassettes = COMMON_CASSETTES.filter(
     (teeth) => teeth.length === bike.sprocketsTeeth.length && !isOwn(bike.sprocketsTeeth, teeth),
@@ -76,18 +76,10 @@ export function tradeOffs(own: Traded, other: Traded): TradeOff[] {
   say(high > 1.02, high < 0.98, 'harder-highest', 'loses-highest');
   say(steps > 0.02, steps < -0.02, 'bigger-steps', 'smaller-steps');
   say(twins > 0, twins < 0, 'more-twins', 'fewer-twins');
-  say(
-    other.shifts > own.shifts * 1.25 + 1,
-    own.shifts > other.shifts * 1.25 + 1,
-    'more-shifts',
-    'fewer-shifts',
-  );
-  say(
-    other.capacityTeeth > own.capacityTeeth,
-    other.capacityTeeth < own.capacityTeeth,
-    'more-capacity',
-    'less-capacity',
-  );
+  const isMore = (a: Traded, b: Traded): boolean => a.shifts > b.shifts * 1.25 + 1;
+  say(isMore(other, own), isMore(own, other), 'more-shifts', 'fewer-shifts');
+  const teeth = other.capacityTeeth - own.capacityTeeth;
+  say(teeth > 0, teeth < 0, 'more-capacity', 'less-capacity');
   return list;
 }
 

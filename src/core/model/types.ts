@@ -70,6 +70,9 @@ export interface Bike {
   readonly wheelInertiaKgM2: number;
 }
 
+/** Chainrings and sprockets, from small to big. */
+export type GearParts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
+
 /** One rider, in numbers. */
 export interface Rider {
   readonly id: string;

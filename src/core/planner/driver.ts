@@ -4,11 +4,11 @@
  */
 import { brakeForLine, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { isShifting, TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 import { gearNumber, type Move, pushesFor } from '../model/transmission.ts';
 import type { Policy } from './plan.ts';
-import { EASE_BEFORE_S, isBusy, LONGEST_MANOEUVRE_S, SETTLE_S } from './script.ts';
+import { EASE_BEFORE_S, LONGEST_MANOEUVRE_S, SETTLE_S } from './script.ts';
 
 /** The policy is asked about the state this much later, because easing and cable take time (s). */
 const FORESEE_S = 0.3;
@@ -47,7 +47,7 @@ export function policyDriver(world: RideWorld, policy: Policy): Controller {
     const braking = state.braking || braked.length > 0;
     const standing = mayShiftStanding(world, state);
     if ((state.phase !== 'riding' && !standing) || braking || state.startingUp) return braked;
-    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || isBusy(state)) return braked;
+    if (state.tick < restUntilTick || state.tick % ASK_EVERY !== 0 || isShifting(state)) return braked;
     const gear = gearNumber(world.machine, state);
     const askedM = standing
       ? lastStageBefore(world, state, policy.grid.stepM)
@@ -71,7 +71,7 @@ function lastStageBefore({ course }: RideWorld, state: RideState, stepM: number)
 
 function isDone(state: RideState, manoeuvre: Going): boolean {
   if (state.tick > manoeuvre.giveUpTick) return true;
-  return state.tick > manoeuvre.pushTick && !isBusy(state);
+  return state.tick > manoeuvre.pushTick && !isShifting(state);
 }
 
 /** Lever pushes of a manoeuvre. */

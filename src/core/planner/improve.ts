@@ -15,13 +15,13 @@ import {
   stepsBetween,
 } from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
-import { advanceRide, TICKS_PER_S } from '../ride/step.ts';
+import { advanceRide, isShifting, TICKS_PER_S } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
 import { FOOT_DOWN, undoneCost } from './costs.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
-import { isBusy, type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
+import { type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
 /** Places at which a ride can be taken up again, and at which two rides are compared (m). */
 const MARK_EVERY_M = 12;
@@ -107,7 +107,7 @@ function ride(
       cost += costPerS(world, sample) * sampleS;
     }
     if (state.distanceM < nextMarkM) continue;
-    if (place.pushTick < 0 && !isBusy(state) && !state.braking && state.phase === 'riding') {
+    if (place.pushTick < 0 && !isShifting(state) && !state.braking && state.phase === 'riding') {
       const mark: Mark = { state: copyOfState(state), place: { ...place }, moved, cost };
       if (meet !== null) {
         const answer = meet(markIndex, mark);

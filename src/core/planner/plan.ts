@@ -59,23 +59,25 @@ export function* planInSteps(world: RideWorld, grid: Grid = USUAL_GRID): Generat
   for (let stage = stages - 1; stage >= 0; stage -= 1) {
     visitPlace(world, tables, stage, place);
     const here = stay.subarray(stage * size, (stage + 1) * size);
-    for (let g = 0; g < tables.gears; g += 1) rideStage(world, tables, place, best, here, g);
+    const costs = place.restartM === null ? rideStage : restartStage;
+    for (let g = 0; g < tables.gears; g += 1) costs(world, tables, place, best, here, g);
     bestWithShift(tables, place, here, eased, best, heavy);
     if (stage % 64 === 0) yield 1 - stage / stages;
   }
   return makePolicy(world, tables, stages, stay);
 }
 
-/** Cost of riding one stage in gear `g` from every speed, plus what is best after it. */
-function rideStage(
+/** Writes into `out` what a stage costs in gear `g` from every speed, with what is best `after` it. */
+type StageCosts = (
   world: RideWorld,
   tables: Tables,
   place: PlannedPlace,
   after: Float32Array,
   out: Float32Array,
   g: number,
-): void {
-  if (place.restartM !== null) return restartStage(world, tables, place, after, out, g, place.restartM);
+) => void;
+
+const rideStage: StageCosts = (world, tables, place, after, out, g) => {
   const { stepM, speedStepMps } = tables.grid;
   const { fastestMps } = tables;
   const { resistingN } = place;
@@ -123,21 +125,14 @@ function rideStage(
         effortCostPerS(here > lead ? here : lead, 1);
     out[row + i] = perSecond * seconds + next;
   }
-}
+};
 
 /**
  * At a line everybody starts again from rest, in the gear they stopped in: followed in short steps of time,
  * because at walking pace everything changes within a metre. The speed of arrival does not matter.
  */
-function restartStage(
-  world: RideWorld,
-  tables: Tables,
-  place: PlannedPlace,
-  after: Float32Array,
-  out: Float32Array,
-  g: number,
-  wayM: number,
-): void {
+const restartStage: StageCosts = (world, tables, place, after, out, g) => {
+  const wayM = place.restartM as number;
   const row = g * tables.speeds;
   let way = 0;
   let speed = 0;
@@ -153,7 +148,7 @@ function restartStage(
   }
   const next = interpolate(after, row, speedIndex(tables, speed));
   out.fill(cost + next, row, row + tables.speeds);
-}
+};
 
 /** Cheapest of staying and of every manoeuvre; none while the brakes are on, because the cranks rest. */
 function bestWithShift(
@@ -179,14 +174,8 @@ function bestWithShift(
     // What all manoeuvres from here have in common is worked out once; cranks too slow to shift cost for ever.
     for (let i = 0; i < firstBraked; i += 1) {
       const at = row + i;
-      const load = shiftLoad(
-        tables,
-        place,
-        place.resistingN[i] as number,
-        g,
-        at,
-        tables.speedMps[i] as number,
-      );
+      const speedMps = tables.speedMps[i] as number;
+      const load = shiftLoad(tables, place, place.resistingN[i] as number, g, at, speedMps);
       heavy[i] = waits ? 0 : tables.tooSlow[at] === 1 ? Number.POSITIVE_INFINITY : heavyCost(load);
     }
     for (const move of tables.moves[g] as readonly Move[]) {

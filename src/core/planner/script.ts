@@ -6,7 +6,8 @@ import { pushesFor, samePlace, type Steps, stepsBetween } from '../model/transmi
 import type { GearPlace } from '../model/types.ts';
 import { brakeForLine, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
-import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
+import { isShifting } from '../ride/step.ts';
+import type { RideCommand, RideWorld } from '../ride/types.ts';
 
 /** Into a gear, begun where the road is `atM` long. */
 export interface Manoeuvre extends GearPlace {
@@ -32,12 +33,7 @@ export interface ScriptPlace {
 
 /** The place before the first manoeuvre. */
 export function scriptStart(): ScriptPlace {
-  return {
-    next: 0,
-    pushTick: -1,
-    pushed: false,
-    restUntilTick: 0,
-  };
+  return { next: 0, pushTick: -1, pushed: false, restUntilTick: 0 };
 }
 
 /** Told when a manoeuvre begins: how far the chain is to move. */
@@ -64,7 +60,7 @@ export function scriptDriver(
         const pushes = pushesFor(stepsBetween(state, going));
         return [...braked, ...pushes.map((push): RideCommand => ({ kind: 'shift', ...push }))];
       }
-      if (isBusy(state) && state.tick < place.pushTick + longestTicks) return braked;
+      if (isShifting(state) && state.tick < place.pushTick + longestTicks) return braked;
       place.pushTick = -1;
       place.restUntilTick = state.tick + settleTicks;
       return [...braked, { kind: 'pressure', pressure: 'steady' }];
@@ -73,7 +69,7 @@ export function scriptDriver(
     if (due === undefined || state.distanceM < due.atM) return braked;
     const braking = state.braking || braked.length > 0;
     const ready = state.phase === 'riding' || mayShiftStanding(world, state);
-    if (!ready || braking || state.startingUp || isBusy(state)) return braked;
+    if (!ready || braking || state.startingUp || isShifting(state)) return braked;
     if (state.tick < place.restUntilTick) return braked;
     place.next += 1;
     if (samePlace(state, due)) return braked;
@@ -87,8 +83,3 @@ export function scriptDriver(
 
 /** Steps behind where no ring is changed with them, or none. */
 export const rearAlone = ({ rearSteps, ringSteps }: Steps): number => (ringSteps === 0 ? rearSteps : 0);
-
-/** Whether a chain movement is going on or waiting. */
-export function isBusy(state: RideState): boolean {
-  return state.rear !== null || state.front !== null || state.queue.length > 0;
-}

@@ -3,6 +3,7 @@
  * what several rides come to, month by month.
  */
 import { hashJson } from '../math/hash.ts';
+import { isFields } from '../math/measure.ts';
 import type { Bike } from '../model/types.ts';
 import type { RoadPitch, RoadRideFigures } from './rideFigures.ts';
 
@@ -234,10 +235,6 @@ function readTeeth(value: unknown): readonly number[] | null {
   return Array.isArray(value) && value.length > 0 && value.every((one) => Number.isInteger(one))
     ? (value as readonly number[])
     : null;
-}
-
-function isFields(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** The value, or undefined where it is neither. */

@@ -12,6 +12,14 @@ export interface RideDraft extends Changeable<Omit<RideState, 'ledger' | 'motor'
   readonly ledger: Changeable<EnergyLedger>;
 }
 
+/** When and where something happens. */
+export function momentOf({ tick, distanceM }: Pick<RideState, 'tick' | 'distanceM'>): {
+  tick: number;
+  distanceM: number;
+} {
+  return { tick, distanceM };
+}
+
 /** A copy that shares nothing changeable with its original: a draft to ride on from, or a state to keep. */
 export function copyOfState(state: RideState): RideDraft {
   const { ledger, motor } = state;

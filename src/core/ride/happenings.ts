@@ -7,7 +7,7 @@ import { GRAVITY } from '../model/load.ts';
 import { loadsChain, MOTOR_EFFICIENCY } from '../model/motor.ts';
 import { easierBehind } from '../model/transmission.ts';
 import type { Gear } from '../model/types.ts';
-import type { RideDraft } from './draft.ts';
+import { momentOf, type RideDraft } from './draft.ts';
 import type { RideEvent, RideWorld } from './types.ts';
 
 /** Below this speed without drive a foot goes down (m/s, ours). */
@@ -80,7 +80,7 @@ export function settleTick(
   reserve(world, ride, w, events);
   if (w.distanceM >= world.course.lengthM) {
     ride.phase = 'finished';
-    events.push({ kind: 'finished', ...at(w) });
+    events.push({ kind: 'finished', ...momentOf(w) });
   }
   const motorInJ = ride.motor === null ? 0 : runMotor(world, ride.motor, gear, w, events);
   bookEnergy(world, ride, gear, w, motorInJ);
@@ -94,19 +94,15 @@ export function settleTick(
   ride.reserveJ = w.reserveJ;
 }
 
-function at(w: TickWork): { tick: number; distanceM: number } {
-  return { tick: w.tick, distanceM: w.distanceM };
-}
-
 function stopLine(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
   const lineM = world.course.stopLinesM[ride.nextStopIndex];
   if (lineM === undefined || w.distanceM < lineM - STOP_ZONE_M) return;
   if (w.distanceM > lineM) {
-    events.push({ kind: 'line-missed', ...at(w) });
+    events.push({ kind: 'line-missed', ...momentOf(w) });
     ride.phase = 'overrun';
     ride.nextStopIndex += 1;
   } else if (w.reachedMps <= 0) {
-    events.push({ kind: 'stopped-at-line', ...at(w) });
+    events.push({ kind: 'stopped-at-line', ...momentOf(w) });
     ride.phase = 'standing';
     ride.phaseLeftS = STANDING_S;
     ride.nextStopIndex += 1;
@@ -123,7 +119,7 @@ function footDown(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEv
   // From rest, legs that are not yet asked to push, or only begin to, are no failure.
   const rising = w.pressureRatio - ride.pressureRatio > LEGS_SETTLED;
   if (ride.startingUp && (rising || w.pressureRatio < LEGS_SETTLED)) return;
-  events.push({ kind: 'foot-down', ...at(w) });
+  events.push({ kind: 'foot-down', ...momentOf(w) });
   ride.phase = 'foot-down';
   ride.phaseLeftS = FOOT_DOWN_S;
   w.speedMps = 0;
@@ -144,7 +140,7 @@ function getGoing(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEv
     if (ride.phase === 'foot-down') {
       w.speedMps = PUSH_OFF_MPS;
       w.pushOffJ = (world.machine.effectiveMassKg * PUSH_OFF_MPS * PUSH_OFF_MPS) / 2;
-      events.push({ kind: 'pushed-off', ...at(w) });
+      events.push({ kind: 'pushed-off', ...momentOf(w) });
     } else ride.startingUp = true;
     ride.phase = 'riding';
   }
@@ -158,15 +154,15 @@ function crossing(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork, ev
   }
   ride.crossedS = beforeS + (w.cadenceRpm > 0 ? world.tickS : 0);
   if (ride.crossedS > CROSSED_GRACE_S && beforeS <= CROSSED_GRACE_S)
-    events.push({ kind: 'chain-crossed', ...at(w) });
+    events.push({ kind: 'chain-crossed', ...momentOf(w) });
 }
 
 function reserve(world: RideWorld, ride: RideDraft, w: TickWork, events: RideEvent[]): void {
   if (!ride.spent && w.reserveJ <= 0) {
-    events.push({ kind: 'reserve-empty', ...at(w) });
+    events.push({ kind: 'reserve-empty', ...momentOf(w) });
     ride.spent = true;
   } else if (ride.spent && w.reserveJ >= RESERVE_BACK * world.machine.rider.reserveJ) {
-    events.push({ kind: 'reserve-back', ...at(w) });
+    events.push({ kind: 'reserve-back', ...momentOf(w) });
     ride.spent = false;
   }
 }
@@ -184,7 +180,7 @@ function runMotor(
   motor.torqueNm = w.motorNm;
   motor.idleM = w.idleM;
   motor.chargeJ = Math.max(0, motor.chargeJ - motorInJ / MOTOR_EFFICIENCY);
-  if (had && motor.chargeJ <= 0) events.push({ kind: 'battery-empty', ...at(w) });
+  if (had && motor.chargeJ <= 0) events.push({ kind: 'battery-empty', ...momentOf(w) });
   return motorInJ;
 }
 

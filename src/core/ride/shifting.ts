@@ -17,7 +17,7 @@ import {
 import { loadsChain } from '../model/motor.ts';
 import { gearOf, indexStep, lastIndex, pushed, roomFor, SWEEP_SPROCKETS } from '../model/transmission.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
-import type { RideDraft } from './draft.ts';
+import { momentOf, type RideDraft } from './draft.ts';
 import type {
   Derailleur,
   RideCommand,
@@ -49,14 +49,7 @@ export function queueShift(
   const room = roomFor(machine, planned, derailleur, direction);
   const steps = Math.min(Math.max(1, Math.round(wanted)), SWEEP_SPROCKETS, room);
   const refuse = (reason: 'no-more' | 'crossed'): void => {
-    events.push({
-      kind: 'shift-refused',
-      derailleur,
-      direction,
-      reason,
-      tick: ride.tick,
-      distanceM: ride.distanceM,
-    });
+    events.push({ kind: 'shift-refused', derailleur, direction, reason, ...momentOf(ride) });
   };
   if (steps < 1 && !restoring) return refuse('no-more');
   if (wouldCross(machine, pushed(machine, planned, { derailleur, direction, steps })))
@@ -76,8 +69,8 @@ export function advanceShift(world: RideWorld, ride: RideDraft, events: RideEven
     startDue(ride, 'front');
   }
   if (ride.rear !== null && world.machine.bike.hub !== undefined) moveHub(world, ride, ride.rear, events);
-  else if (ride.rear !== null) move(world, ride, 'rear', ride.rear, events);
-  if (ride.front !== null) move(world, ride, 'front', ride.front, events);
+  else move(world, ride, 'rear', events);
+  move(world, ride, 'front', events);
 }
 
 /** Pushes whose delay has run out wait unchanged; while nothing changes the queue stays the same one. */
@@ -101,14 +94,7 @@ function startDue(ride: RideDraft, derailleur: Derailleur): void {
   if (push === undefined || push.delayS > 0) return;
   ride.queue = queue.filter((_, i) => i !== at);
   const fromIndex = derailleur === 'rear' ? ride.sprocketIndex : ride.ringIndex;
-  ride[derailleur] = beginMovement(
-    ride,
-    derailleur,
-    push.direction,
-    fromIndex,
-    push.steps - 1,
-    ride.distanceM,
-  );
+  ride[derailleur] = beginMovement(ride, derailleur, push.direction, fromIndex, push.steps - 1);
 }
 
 function beginMovement(
@@ -117,7 +103,6 @@ function beginMovement(
   direction: ShiftDirection,
   fromIndex: number,
   stepsLeft: number,
-  startedAtM: number,
 ): ShiftInProgress {
   const restoring = !ride.chainOn && derailleur === 'front';
   return {
@@ -131,22 +116,18 @@ function beginMovement(
     movingS: 0,
     loadSecondsSum: 0,
     motorSecondsSum: 0,
-    startedAtM,
+    startedAtM: ride.distanceM,
     hungReported: false,
     waitReported: false,
   };
 }
 
-function move(
-  world: RideWorld,
-  ride: RideDraft,
-  derailleur: Derailleur,
-  shift: ShiftInProgress,
-  events: RideEvent[],
-): void {
+function move(world: RideWorld, ride: RideDraft, derailleur: Derailleur, events: RideEvent[]): void {
+  const shift = ride[derailleur];
+  if (shift === null) return;
   const blocked = !ride.chainOn && (derailleur === 'rear' || ride.pressureRatio > RESTORE_PRESSURE);
   if (ride.cadenceRpm <= 0 || blocked) {
-    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...placeOf(ride) });
+    if (!shift.waitReported) events.push({ kind: 'shift-waiting', derailleur, ...momentOf(ride) });
     ride[derailleur] = shift.waitReported ? shift : { ...shift, waitReported: true };
     return;
   }
@@ -157,7 +138,7 @@ function move(
   const rate = shiftRate(pull * pullAtAngle(ride.crankTurns));
   const movingS = shift.movingS + world.tickS;
   const hung = pull > HUNG_PULL && movingS > HUNG_AFTER_S;
-  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...placeOf(ride) });
+  if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...momentOf(ride) });
   const next: ShiftInProgress = {
     direction: shift.direction,
     fromIndex: shift.fromIndex,
@@ -189,7 +170,7 @@ function moveHub(world: RideWorld, ride: RideDraft, shift: ShiftInProgress, even
   if (answer === 'waits') {
     const hung = movingS > HUNG_AFTER_S;
     if (hung && !shift.hungReported)
-      events.push({ kind: 'shift-hung', derailleur: 'rear', hub: true, ...placeOf(ride) });
+      events.push({ kind: 'shift-hung', derailleur: 'rear', hub: true, ...momentOf(ride) });
     const doneTurns = shift.doneTurns + (ride.cadenceRpm / 60) * tickS;
     const hungReported = shift.hungReported || hung;
     ride.rear = { ...shift, doneTurns, rate: 0, movingS, loadSecondsSum, motorSecondsSum, hungReported };
@@ -210,10 +191,6 @@ function pullOfMotorNm({ bike }: Machine, { motor }: RideDraft): number {
   return motor !== null && loadsChain(bike) ? motor.torqueNm : 0;
 }
 
-function placeOf(ride: RideDraft): { tick: number; distanceM: number } {
-  return { tick: ride.tick, distanceM: ride.distanceM };
-}
-
 function finishMovement(
   world: RideWorld,
   ride: RideDraft,
@@ -222,7 +199,7 @@ function finishMovement(
   events: RideEvent[],
 ): void {
   const { machine } = world;
-  const at = placeOf(ride);
+  const at = momentOf(ride);
   const load = shift.loadSecondsSum / shift.movingS;
   const last = lastIndex(machine, derailleur);
   const toIndex = Math.min(last, Math.max(0, shift.toIndex));
@@ -232,7 +209,7 @@ function finishMovement(
   ride[derailleur] =
     shift.stepsLeft > 0 && toIndex !== last
       ? {
-          ...beginMovement(ride, derailleur, shift.direction, toIndex, shift.stepsLeft - 1, at.distanceM),
+          ...beginMovement(ride, derailleur, shift.direction, toIndex, shift.stepsLeft - 1),
           // One push waits once, however many sprockets it goes over.
           waitReported: shift.waitReported,
         }

@@ -119,7 +119,8 @@ function applyCommands(
   }
 }
 
-function isShifting(ride: RideDraft): boolean {
+/** Whether a chain movement is going on or waiting. */
+export function isShifting(ride: Pick<RideState, 'rear' | 'front' | 'queue'>): boolean {
   return ride.rear !== null || ride.front !== null || ride.queue.length > 0;
 }
 

@@ -2,6 +2,7 @@
  * Settings as they are kept on the device: what is written, and how it is read back by a version that may know
  * other choices. A choice that cannot be read falls back to the usual one; the rest stays.
  */
+import { isFields } from '../math/measure.ts';
 import { todaysBike } from '../model/presets.ts';
 import { readBike, readRider } from '../ride/recording.ts';
 import { readOutfit } from './outfit.ts';
@@ -28,7 +29,7 @@ export interface KeptChoices {
 
 /** Reads kept choices; null only where they are no object at all. */
 export function readChoices(value: unknown, keys: Keys): KeptChoices | null {
-  if (!isRecord(value) || !isRecord(value['settings'])) return null;
+  if (!isFields(value) || !isFields(value['settings'])) return null;
   const kept = value['settings'];
   const usual = defaultSettings(keys);
   const settings: Settings = {
@@ -62,14 +63,14 @@ function readLanguage(value: unknown): string {
 }
 
 function readVolumes(value: unknown, usual: Settings['volumes']): Settings['volumes'] {
-  if (!isRecord(value)) return usual;
+  if (!isFields(value)) return usual;
   const entries = VOLUMES.map((name) => [name, within(value[name], 0, 1, usual[name])]);
   return Object.fromEntries(entries) as Settings['volumes'];
 }
 
 /** Every action keeps a button, and no two the same one. */
 function readPadButtons(value: unknown, usual: PadButtons): PadButtons {
-  if (!isRecord(value)) return usual;
+  if (!isFields(value)) return usual;
   const names = Object.keys(usual) as (keyof PadButtons)[];
   const buttons = names.map((name) => value[name]);
   const good = buttons.every((one) => Number.isInteger(one) && (one as number) >= 0 && (one as number) < 32);
@@ -83,15 +84,11 @@ function readAids(value: unknown): Settings['aidsOn'] {
 
 /** Every action must have a key, or nobody could pause. */
 function readKeys(value: unknown, usual: Keys): Keys {
-  if (!isRecord(value)) return usual;
+  if (!isFields(value)) return usual;
   const entries = KEY_ACTIONS.map((action) => {
     const codes = value[action];
     const good = Array.isArray(codes) && codes.length > 0 && codes.every((code) => typeof code === 'string');
     return [action, good ? codes : usual[action]];
   });
   return Object.fromEntries(entries) as Keys;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

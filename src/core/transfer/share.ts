@@ -4,6 +4,7 @@
  */
 import { createHasher } from '../math/hash.ts';
 import { LIMITS } from '../math/limits.ts';
+import { isFields, jsonOf } from '../math/measure.ts';
 import { bytesFromText, textFromBytes } from './base64.ts';
 import { BARE_ROAD } from '../level/own.ts';
 import { type ParseResult, parseLevel } from '../level/parse.ts';
@@ -47,15 +48,11 @@ export function levelToBytes(level: Level): Uint8Array<ArrayBuffer> {
 /** The level in unpacked bytes, or problems. */
 export function levelFromBytes(bytes: Uint8Array): ParseResult {
   if (bytes.length > LIMITS.link.unpackedBytes.most) return fault('too-big');
-  let value: unknown;
-  try {
-    const parts: string[] = [];
-    for (let i = 0; i < bytes.length; i += 4_096)
-      parts.push(String.fromCharCode(...bytes.subarray(i, i + 4_096)));
-    value = JSON.parse(parts.join(''));
-  } catch {
-    return fault('not-json');
-  }
+  const parts: string[] = [];
+  for (let i = 0; i < bytes.length; i += 4_096)
+    parts.push(String.fromCharCode(...bytes.subarray(i, i + 4_096)));
+  const value = jsonOf(parts.join(''));
+  if (value === undefined) return fault('not-json');
   return parseLevel(restored(value));
 }
 
@@ -111,20 +108,16 @@ function compactPiece(piece: Level['pieces'][number]): unknown {
 
 /** Undoes `compactPiece` wherever something looks like it; all else is left for the parser to judge. */
 function restored(value: unknown): unknown {
-  if (!isRecord(value) || !Array.isArray(value['pieces'])) return value;
+  if (!isFields(value) || !Array.isArray(value['pieces'])) return value;
   return { ...value, pieces: value['pieces'].map(restoredPiece) };
 }
 
 function restoredPiece(piece: unknown): unknown {
-  if (!isRecord(piece)) return piece;
+  if (!isFields(piece)) return piece;
   const { risesMm, ...rest } = piece;
   if (!Array.isArray(risesMm) || 'heightsM' in rest || !risesMm.every(Number.isSafeInteger)) return piece;
   let sumMm = 0;
   return { ...rest, heightsM: (risesMm as number[]).map((rise) => (sumMm += rise) / 1_000) };
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return value !== null && typeof value === 'object' && !Array.isArray(value);
 }
 
 /** A link that cannot be read as one problem. */

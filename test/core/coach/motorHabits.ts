@@ -6,8 +6,9 @@ import type { Verdict } from '../../../src/core/coach/types.ts';
 import { gearAt } from '../../../src/core/model/machine.ts';
 import { FADES_FROM_MPS, loadsChain } from '../../../src/core/model/motor.ts';
 import { hasHub } from '../../../src/core/model/shifters.ts';
-import { isBusy, type Manoeuvre, scriptDriver } from '../../../src/core/planner/script.ts';
+import { type Manoeuvre, scriptDriver } from '../../../src/core/planner/script.ts';
 import type { Controller } from '../../../src/core/ride/run.ts';
+import { isShifting } from '../../../src/core/ride/step.ts';
 import type { RideCommand, RideWorld } from '../../../src/core/ride/types.ts';
 import { CHEATS, rides } from './exploits.ts';
 import { pedalsOn, restsForShifts } from './hubHabits.ts';
@@ -84,7 +85,7 @@ function waitsForTheHelp(world: RideWorld, script: readonly Manoeuvre[]): Contro
 function lowestWithSoftFeet(world: RideWorld): Controller {
   const lowest = { ring: 0, sprocket: world.machine.sprocketCount - 1 };
   const soft = hasHub(world.machine.bike) ? 'coast' : 'ease';
-  return rides(world, (state) => ({ gear: lowest, pressure: isBusy(state) ? soft : 'steady' }));
+  return rides(world, (state) => ({ gear: lowest, pressure: isShifting(state) ? soft : 'steady' }));
 }
 
 /** The motor is named with it only where it pulled: near its limit of speed it gives next to nothing. */

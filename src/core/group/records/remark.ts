@@ -14,7 +14,7 @@ import type { Bike, Rider } from '../../model/types.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
 import { LONGEST_RIDE_TICKS, type Recording } from '../../ride/recording.ts';
 import { replayRecording } from '../../ride/run.ts';
-import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
+import { digestOf, marksOf, type RideRecord, RULES_VERSION, sameMarks, tenths } from './record.ts';
 import { lineOf, type RideLine } from './rideLine.ts';
 
 /** Why a ride was set apart. */
@@ -99,7 +99,7 @@ const KEPT_PLANS = 12;
 type FindRoad = (record: RideRecord) => Level | undefined;
 
 /** A remarker for records of one version of the game. */
-export function createRemarker(find: FindRoad, version: string): Remarker {
+export function createRemarker(find: FindRoad, version = RULES_VERSION): Remarker {
   const plans = new Map<string, Prepared>();
   let planned = 0;
   const prepared = (level: Level, recording: Recording): Prepared => {
