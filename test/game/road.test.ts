@@ -7,7 +7,7 @@ import { Camera, CHUNK_M, layoutFor, roadHeightM } from '../../src/game/views/la
 import { sampleAt } from '../../src/core/math/numbers.ts';
 import { strokesBefore, strokesBetween } from '../../src/game/views/roadInk.ts';
 import { postPlaces } from '../../src/game/views/posts.ts';
-import { firstChunk, outlineAt, slotOf, slotsNeeded, wrapOffset } from '../../src/game/views/tiles.ts';
+import { chunkAt, outlineAt, slotOf, slotsNeeded, TILE_PX, wrapOffset } from '../../src/game/views/tiles.ts';
 
 function road(slopes: readonly [lengthM: number, slopeRatio: number][]): Course {
   const slope: number[] = slopes.flatMap(([lengthM, slopeRatio]) => Array<number>(lengthM).fill(slopeRatio));
@@ -36,9 +36,9 @@ describe('a hill tile', () => {
 
   it('ends where it begins, in height and in slope', () => {
     for (const x of [0, 3, 411]) {
-      expect(outlineAt(waves, x + 1792, 1792)).toBeCloseTo(outlineAt(waves, x, 1792), 9);
+      expect(outlineAt(waves, x + TILE_PX)).toBeCloseTo(outlineAt(waves, x), 9);
     }
-    const slopeAt = (x: number) => outlineAt(waves, x + 0.5, 1792) - outlineAt(waves, x - 0.5, 1792);
+    const slopeAt = (x: number) => outlineAt(waves, x + 0.5) - outlineAt(waves, x - 0.5);
     expect(slopeAt(1792)).toBeCloseTo(slopeAt(0), 9);
   });
 
@@ -55,10 +55,10 @@ describe('a hill tile', () => {
 describe('stretches of road', () => {
   it('never share a slot while both can be seen', () => {
     for (const visibleM of [38, 61, 75.5, 120]) {
-      const slots = slotsNeeded(visibleM, CHUNK_M);
+      const slots = slotsNeeded(visibleM);
       for (let left = -60; left < 400; left += 3.7) {
-        const first = firstChunk(left, CHUNK_M);
-        const last = firstChunk(left + visibleM, CHUNK_M);
+        const first = chunkAt(left);
+        const last = chunkAt(left + visibleM);
         const used = new Set<number>();
         for (let chunk = first; chunk <= last + 0; chunk++) used.add(slotOf(chunk, slots));
         expect(used.size).toBe(last - first + 1);

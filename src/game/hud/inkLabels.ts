@@ -2,9 +2,8 @@
  * Short texts on a canvas that is drawn again and again: each is written once on a sheet of its own and laid down
  * from there, because writing costs a browser far more than laying. One store for one kind of lettering.
  */
-import { createSheet, finish, type SheetPicture, snap } from '../paint/sheet.ts';
-
-type Context = CanvasRenderingContext2D;
+import type { Context } from '../paint/pen.ts';
+import { createSheet, finish, type Picture, snap } from '../paint/sheet.ts';
 
 /** How the letters look. */
 interface Lettering {
@@ -23,7 +22,7 @@ const RIM_PX = 4;
 export class InkLabels {
   readonly #lettering: Lettering;
   readonly #deviceScale: number;
-  readonly #kept = new Map<string, SheetPicture>();
+  readonly #kept = new Map<string, Picture>();
 
   constructor(lettering: Lettering, deviceScale: number) {
     this.#lettering = lettering;
@@ -44,7 +43,7 @@ export class InkLabels {
     context.drawImage(label.image, left, top, label.width, label.height);
   }
 
-  #write(text: string): SheetPicture {
+  #write(text: string): Picture {
     const { sizePx, weight, ink, rim } = this.#lettering;
     const font = `${weight} ${sizePx}px system-ui, sans-serif`;
     const measure = createSheet(1, 1, 1).context;

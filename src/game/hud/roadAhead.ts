@@ -4,6 +4,7 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
+import { type Context, disc, hoop, octagon } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { deviceScale } from '../paint/sheet.ts';
 import { ROAD_AHEAD_M } from '../../core/settings/settings.ts';
@@ -16,8 +17,6 @@ import { words } from '../../words/words.ts';
 import type { HudFormats } from './options.ts';
 
 const say = words('hud');
-
-type Context = CanvasRenderingContext2D;
 
 /** So much of the strip lies behind the rider (m). */
 const BEHIND_M = 12;
@@ -209,16 +208,12 @@ export class RoadAheadView {
     }
     for (const lineM of this.#course.stopLinesM) {
       if (lineM < frame.distanceM || lineM > seenM) continue;
-      octagon(canvas, column(lineM), line(lineM) - 8, 7, this.#tones.ink, this.#tones.attention);
+      drawStopSign(canvas, column(lineM), line(lineM) - 8, this.#tones);
     }
     const x = column(frame.distanceM);
-    canvas.beginPath();
-    canvas.arc(x, line(frame.distanceM) - 6, 6.5, 0, Math.PI * 2);
-    canvas.fillStyle = this.#tones.rider;
-    canvas.fill();
-    canvas.lineWidth = 2;
-    canvas.strokeStyle = this.#tones.paper;
-    canvas.stroke();
+    const y = line(frame.distanceM) - 6;
+    disc(canvas, this.#tones.rider, x, y, 6.5);
+    hoop(canvas, this.#tones.paper, 2, x, y, 6.5);
   }
 
   #percents(canvas: Context, frame: RideFrame, { seenM, column, line }: View): void {
@@ -236,18 +231,11 @@ export class RoadAheadView {
 }
 
 /** The sign of a stop line in small. */
-function octagon(canvas: Context, x: number, y: number, radius: number, edge: string, fill: string): void {
-  canvas.beginPath();
-  for (let corner = 0; corner < 8; corner++) {
-    const turn = ((corner + 0.5) / 8) * Math.PI * 2;
-    canvas.lineTo(x + Math.cos(turn) * radius, y + Math.sin(turn) * radius);
-  }
-  canvas.closePath();
-  canvas.fillStyle = fill;
-  canvas.fill();
+function drawStopSign(canvas: Context, x: number, y: number, { ink, attention }: MachineTones): void {
+  octagon(canvas, attention, x, y, 7);
   canvas.lineWidth = 1.8;
-  canvas.strokeStyle = edge;
+  canvas.strokeStyle = ink;
   canvas.stroke();
-  canvas.fillStyle = edge;
+  canvas.fillStyle = ink;
   canvas.fillRect(x - 3.6, y - 1.2, 7.2, 2.4);
 }

@@ -2,39 +2,26 @@
  * What tells one land from another, as folded paper: trunks, standing stones, a lighthouse, sails, town houses, street
  * lamps, snow poles. Drawn only into textures; where they stand is decided by the views.
  */
-import { polygon } from './pen.ts';
+import { type Context, cutter, oval } from './pen.ts';
+import { DARK } from './plants.ts';
 import { mix } from './sheet.ts';
 
-type Context = CanvasRenderingContext2D;
-
-const DARK = '#10222a';
 const LIT = '#ffd98a';
 
 /** A tall trunk with a crown that begins high up; (x, y) is its foot. */
 export function drawTallTree(context: Context, x: number, y: number, height: number, tone: string): void {
   const dark = mix(tone, DARK, 0.22);
-  const wide = height * 0.026;
-  const top = y - height * 0.62;
-  polygon(context, tone, [x - wide, y + 6], [x - wide * 0.7, top], [x, top], [x, y + 6]);
-  polygon(context, dark, [x, y + 6], [x, top], [x + wide * 0.7, top], [x + wide, y + 6]);
-  for (const [at, share] of [
-    [0.36, 0.075],
-    [0.47, 0.055],
-  ] as const) {
-    const side = at === 0.36 ? -1 : 1;
-    polygon(
-      context,
-      dark,
-      [x, y - height * at],
-      [x + side * height * share, y - height * (at + 0.05)],
-      [x, y - height * (at + 0.02)],
-    );
-  }
+  const cut = cutter(context, x, y, height);
+  const foot = 6 / height;
+  cut(tone, [-0.026, foot], [-0.0182, -0.62], [0, -0.62], [0, foot]);
+  cut(dark, [0, foot], [0, -0.62], [0.0182, -0.62], [0.026, foot]);
+  cut(dark, [0, -0.36], [-0.075, -0.41], [0, -0.38]);
+  cut(dark, [0, -0.47], [0.055, -0.52], [0, -0.49]);
   for (let tier = 0; tier < 3; tier += 1) {
-    const base = top + height * (0.1 - tier * 0.13);
-    const half = height * (0.13 - tier * 0.03);
-    polygon(context, tone, [x - half, base], [x, base - height * 0.24], [x, base + height * 0.02]);
-    polygon(context, dark, [x + half, base], [x, base - height * 0.24], [x, base + height * 0.02]);
+    const base = -0.52 - tier * 0.13;
+    const half = 0.13 - tier * 0.03;
+    cut(tone, [-half, base], [0, base - 0.24], [0, base + 0.02]);
+    cut(dark, [half, base], [0, base - 0.24], [0, base + 0.02]);
   }
 }
 
@@ -46,44 +33,18 @@ export function drawStandingStone(
   height: number,
   tone: string,
 ): void {
-  const wide = height * 0.24;
-  const lean = height * 0.06;
-  polygon(
-    context,
-    tone,
-    [x - wide, y + 3],
-    [x - wide * 0.8 + lean, y - height * 0.86],
-    [x + lean, y - height],
-    [x, y + 3],
-  );
-  polygon(
-    context,
-    mix(tone, DARK, 0.24),
-    [x, y + 3],
-    [x + lean, y - height],
-    [x + wide * 0.7 + lean, y - height * 0.8],
-    [x + wide, y + 3],
-  );
+  const cut = cutter(context, x, y, height);
+  const foot = 3 / height;
+  cut(tone, [-0.24, foot], [-0.132, -0.86], [0.06, -1], [0, foot]);
+  cut(mix(tone, DARK, 0.24), [0, foot], [0.06, -1], [0.228, -0.8], [0.24, foot]);
 }
 
 /** A rock that lies. */
 export function drawRock(context: Context, x: number, y: number, size: number, tone: string): void {
-  polygon(
-    context,
-    tone,
-    [x - size, y + 2],
-    [x - size * 0.62, y - size * 0.62],
-    [x + size * 0.1, y - size * 0.8],
-    [x + size * 0.05, y + 2],
-  );
-  polygon(
-    context,
-    mix(tone, DARK, 0.22),
-    [x + size * 0.05, y + 2],
-    [x + size * 0.1, y - size * 0.8],
-    [x + size * 0.75, y - size * 0.42],
-    [x + size, y + 2],
-  );
+  const cut = cutter(context, x, y, size);
+  const foot = 2 / size;
+  cut(tone, [-1, foot], [-0.62, -0.62], [0.1, -0.8], [0.05, foot]);
+  cut(mix(tone, DARK, 0.22), [0.05, foot], [0.1, -0.8], [0.75, -0.42], [1, foot]);
 }
 
 /** Snow lying on something: a soft cap. */
@@ -131,41 +92,19 @@ export function drawLighthouse(
   wall: string,
   band: string,
 ): void {
-  const low = height * 0.13;
-  const high = height * 0.085;
-  const at = (share: number): number => low + (high - low) * share;
+  const cut = cutter(context, x, y, height);
+  const halfAt = (share: number): number => 0.13 - 0.045 * share;
   for (let ring = 0; ring < 5; ring += 1) {
-    const from = ring / 5;
-    const to = (ring + 1) / 5;
+    const wide = halfAt(ring / 5);
+    const narrow = halfAt((ring + 1) / 5);
     const tone = ring % 2 === 0 ? wall : band;
-    const bottom = y + 3 - height * 0.78 * from;
-    const top = y + 3 - height * 0.78 * to;
-    polygon(
-      context,
-      tone,
-      [x - at(from), bottom],
-      [x - at(to), top],
-      [x + at(to), top],
-      [x + at(from), bottom],
-    );
-    polygon(
-      context,
-      mix(tone, DARK, 0.16),
-      [x + at(from) * 0.25, bottom],
-      [x + at(to) * 0.25, top],
-      [x + at(to), top],
-      [x + at(from), bottom],
-    );
+    const bottom = 3 / height - (0.78 * ring) / 5;
+    const top = bottom - 0.78 / 5;
+    cut(tone, [-wide, bottom], [-narrow, top], [narrow, top], [wide, bottom]);
+    cut(mix(tone, DARK, 0.16), [wide / 4, bottom], [narrow / 4, top], [narrow, top], [wide, bottom]);
   }
-  context.fillStyle = LIT;
-  context.fillRect(x - high * 0.7, y - height * 0.89, high * 1.4, height * 0.13);
-  polygon(
-    context,
-    band,
-    [x - high * 1.1, y - height * 0.88],
-    [x, y - height],
-    [x + high * 1.1, y - height * 0.88],
-  );
+  cut(LIT, [-0.0595, -0.89], [0.0595, -0.89], [0.0595, -0.76], [-0.0595, -0.76]);
+  cut(band, [-0.0935, -0.88], [0, -1], [0.0935, -0.88]);
 }
 
 /** A boat under sail. */
@@ -177,28 +116,10 @@ export function drawSail(
   sail: string,
   hull: string,
 ): void {
-  polygon(
-    context,
-    sail,
-    [x - height * 0.04, y - height * 0.14],
-    [x - height * 0.04, y - height],
-    [x - height * 0.42, y - height * 0.14],
-  );
-  polygon(
-    context,
-    mix(sail, DARK, 0.12),
-    [x + height * 0.02, y - height * 0.14],
-    [x + height * 0.02, y - height * 0.9],
-    [x + height * 0.34, y - height * 0.14],
-  );
-  polygon(
-    context,
-    hull,
-    [x - height * 0.42, y - height * 0.1],
-    [x + height * 0.42, y - height * 0.1],
-    [x + height * 0.28, y + height * 0.04],
-    [x - height * 0.3, y + height * 0.04],
-  );
+  const cut = cutter(context, x, y, height);
+  cut(sail, [-0.04, -0.14], [-0.04, -1], [-0.42, -0.14]);
+  cut(mix(sail, DARK, 0.12), [0.02, -0.14], [0.02, -0.9], [0.34, -0.14]);
+  cut(hull, [-0.42, -0.1], [0.42, -0.1], [0.28, 0.04], [-0.3, 0.04]);
 }
 
 /** A narrow house with its gable to the street; `lit` windows glow, others are dark. Its left foot is at (x, y). */
@@ -216,20 +137,10 @@ export function drawTownHouse(
   context.fillRect(x, y - tall, wide, tall + 8);
   context.fillStyle = mix(wall, DARK, 0.1);
   context.fillRect(x + wide * 0.72, y - tall, wide * 0.28, tall + 8);
-  polygon(
-    context,
-    roof,
-    [x - wide * 0.06, y - tall + 1],
-    [x + wide * 0.5, y - tall - wide * 0.52],
-    [x + wide * 0.5, y - tall + 1],
-  );
-  polygon(
-    context,
-    mix(roof, DARK, 0.2),
-    [x + wide * 1.06, y - tall + 1],
-    [x + wide * 0.5, y - tall - wide * 0.52],
-    [x + wide * 0.5, y - tall + 1],
-  );
+  const cut = cutter(context, x, y - tall, wide);
+  const eaves = 1 / wide;
+  cut(roof, [-0.06, eaves], [0.5, -0.52], [0.5, eaves]);
+  cut(mix(roof, DARK, 0.2), [1.06, eaves], [0.5, -0.52], [0.5, eaves]);
   context.fillStyle = mix(roof, DARK, 0.3);
   context.fillRect(x + wide * 0.7, y - tall - wide * 0.46, wide * 0.1, wide * 0.28);
   const rows = Math.max(1, Math.floor(tall / (wide * 0.46)));
@@ -261,10 +172,7 @@ export function drawLamp(
     const glow = context.createRadialGradient(headX, headY, 2, headX, headY, height * 0.4);
     glow.addColorStop(0, 'rgba(255,217,138,0.75)');
     glow.addColorStop(1, 'rgba(255,217,138,0)');
-    context.fillStyle = glow;
-    context.beginPath();
-    context.arc(headX, headY, height * 0.4, 0, Math.PI * 2);
-    context.fill();
+    oval(context, glow, headX, headY, height * 0.4, height * 0.4);
   }
   context.strokeStyle = tone;
   context.lineWidth = Math.max(2, height * 0.035);
@@ -274,14 +182,9 @@ export function drawLamp(
   context.lineTo(x, y - height * 0.86);
   context.quadraticCurveTo(x, y - height, headX, y - height);
   context.stroke();
-  polygon(
-    context,
-    lit ? LIT : mix(tone, '#ffffff', 0.5),
-    [headX - height * 0.045, headY],
-    [headX + height * 0.045, headY],
-    [headX + height * 0.03, headY - height * 0.06],
-    [headX - height * 0.03, headY - height * 0.06],
-  );
+  const cut = cutter(context, headX, headY, height);
+  const lamp = lit ? LIT : mix(tone, '#ffffff', 0.5);
+  cut(lamp, [-0.045, 0], [0.045, 0], [0.03, -0.06], [-0.03, -0.06]);
 }
 
 /** A tall banded pole that shows the road when snow lies. */

@@ -3,7 +3,8 @@
  * line. For pieces that are painted once; what changes with every frame is drawn by its view.
  */
 
-type Context = CanvasRenderingContext2D;
+/** What everything is drawn on. */
+export type Context = CanvasRenderingContext2D;
 type Point = readonly [x: number, y: number];
 /** A colour or a gradient. */
 type Tone = string | CanvasGradient;
@@ -23,6 +24,17 @@ export function polygon(context: Context, tone: Tone, ...points: readonly Point[
   context.fill();
 }
 
+/** Cuts polygons whose points are told in lengths of `size` from (x, y). */
+export function cutter(
+  context: Context,
+  x: number,
+  y: number,
+  size: number,
+): (tone: Tone, ...points: readonly Point[]) => void {
+  return (tone, ...points) =>
+    polygon(context, tone, ...points.map(([right, down]): Point => [x + right * size, y + down * size]));
+}
+
 /** Fills an ellipse round (x, y), turned by `turnRad`. */
 export function oval(
   context: Context,
@@ -37,6 +49,40 @@ export function oval(
   context.beginPath();
   context.ellipse(x, y, radiusX, radiusY, turnRad, 0, Math.PI * 2);
   context.fill();
+}
+
+/** Fills a circle round (x, y). */
+export function disc(context: Context, tone: Tone, x: number, y: number, radius: number): void {
+  context.fillStyle = tone;
+  context.beginPath();
+  context.arc(x, y, radius, 0, Math.PI * 2);
+  context.fill();
+}
+
+/** Draws a circle round (x, y) as a line of this width. */
+export function hoop(
+  context: Context,
+  tone: Tone,
+  width: number,
+  x: number,
+  y: number,
+  radius: number,
+): void {
+  context.strokeStyle = tone;
+  context.lineWidth = width;
+  context.beginPath();
+  context.arc(x, y, radius, 0, Math.PI * 2);
+  context.stroke();
+}
+
+/** Fills the eight corners of a stop sign round (x, y) and leaves them as the context's path. */
+export function octagon(context: Context, tone: Tone, x: number, y: number, radius: number): void {
+  const turns = Array.from({ length: 8 }, (_, corner) => ((corner + 0.5) / 8) * Math.PI * 2);
+  polygon(
+    context,
+    tone,
+    ...turns.map((turn): Point => [x + Math.cos(turn) * radius, y + Math.sin(turn) * radius]),
+  );
 }
 
 /** Draws an SVG path as a line of this width. */

@@ -2,48 +2,30 @@
  * Trees, bushes, houses and grass as folded paper: each has a lit and a shaded half along its crease.
  * Drawn only into textures; where they stand is decided by the views.
  */
-import { polygon } from './pen.ts';
+import { type Context, cutter } from './pen.ts';
 import { mix } from './sheet.ts';
 
-type Context = CanvasRenderingContext2D;
+/** What shaded halves are mixed with. */
+export const DARK = '#10222a';
 
 /** A conifer of two or three folded tiers standing on (x, y); sizes in CSS pixels. */
 export function drawConifer(context: Context, x: number, y: number, height: number, tone: string): void {
-  const half = height * 0.24;
-  const dark = mix(tone, '#10222a', 0.2);
+  const dark = mix(tone, DARK, 0.2);
   context.fillStyle = dark;
   context.fillRect(x - height * 0.025, y - height * 0.16, height * 0.05, height * 0.18);
+  const cut = cutter(context, x, y, height);
   for (let tier = 0; tier < 3; tier++) {
-    const base = y - height * (0.12 + tier * 0.24);
-    const top = base - height * (0.42 - tier * 0.02);
-    const wide = half * (1 - tier * 0.24);
-    context.fillStyle = tone;
-    triangle(context, x - wide, base, x, top, x, base + height * 0.025);
-    context.fillStyle = dark;
-    triangle(context, x + wide, base, x, top, x, base + height * 0.025);
+    const base = -0.12 - tier * 0.24;
+    const top = base - 0.42 + tier * 0.02;
+    const half = 0.24 * (1 - tier * 0.24);
+    cut(tone, [-half, base], [0, top], [0, base + 0.025]);
+    cut(dark, [half, base], [0, top], [0, base + 0.025]);
   }
-}
-
-function triangle(
-  context: Context,
-  ax: number,
-  ay: number,
-  bx: number,
-  by: number,
-  cx: number,
-  cy: number,
-): void {
-  context.beginPath();
-  context.moveTo(ax, ay);
-  context.lineTo(bx, by);
-  context.lineTo(cx, cy);
-  context.closePath();
-  context.fill();
 }
 
 /** A broad-leaved tree: an egg folded down the middle, with a trunk and two limbs. */
 export function drawLeafTree(context: Context, x: number, y: number, height: number, tone: string): void {
-  const dark = mix(tone, '#10222a', 0.18);
+  const dark = mix(tone, DARK, 0.18);
   const middle = y - height * 0.6;
   const wide = height * 0.29;
   const tall = height * 0.4;
@@ -55,7 +37,7 @@ export function drawLeafTree(context: Context, x: number, y: number, height: num
   context.beginPath();
   context.ellipse(x, middle, wide, tall, 0, -Math.PI / 2, Math.PI / 2);
   context.fill();
-  context.strokeStyle = mix(tone, '#10222a', 0.42);
+  context.strokeStyle = mix(tone, DARK, 0.42);
   context.lineWidth = Math.max(1, height * 0.032);
   context.beginPath();
   context.moveTo(x, y + 1);
@@ -69,7 +51,7 @@ export function drawLeafTree(context: Context, x: number, y: number, height: num
 
 /** A slim poplar, for rows along lanes. */
 export function drawPoplar(context: Context, x: number, y: number, height: number, tone: string): void {
-  const dark = mix(tone, '#10222a', 0.18);
+  const dark = mix(tone, DARK, 0.18);
   for (const side of [-1, 1]) {
     context.fillStyle = side < 0 ? tone : dark;
     context.beginPath();
@@ -78,82 +60,41 @@ export function drawPoplar(context: Context, x: number, y: number, height: numbe
     context.closePath();
     context.fill();
   }
-  context.fillStyle = mix(tone, '#10222a', 0.42);
+  context.fillStyle = mix(tone, DARK, 0.42);
   context.fillRect(x - height * 0.012, y - height * 0.3, height * 0.024, height * 0.31);
 }
 
-/** A little house with a folded roof; `wall` is its paper. */
-export function drawHouse(
-  context: Context,
-  x: number,
-  y: number,
-  size: number,
-  wall: string,
-  roof: string,
-): void {
+/** The papers of a house. */
+type HouseTones = Readonly<Record<'wall' | 'roof', string>>;
+
+/** A little house with a folded roof. */
+export function drawHouse(context: Context, x: number, y: number, size: number, tones: HouseTones): void {
+  const { wall, roof } = tones;
   context.fillStyle = wall;
   context.fillRect(x, y - size * 0.55, size, size * 0.6);
-  context.fillStyle = mix(wall, '#10222a', 0.12);
+  context.fillStyle = mix(wall, DARK, 0.12);
   context.fillRect(x + size * 0.66, y - size * 0.55, size * 0.34, size * 0.6);
-  context.fillStyle = roof;
-  triangle(
-    context,
-    x - size * 0.1,
-    y - size * 0.5,
-    x + size * 0.33,
-    y - size * 0.98,
-    x + size * 0.76,
-    y - size * 0.5,
-  );
-  polygon(
-    context,
-    mix(roof, '#10222a', 0.2),
-    [x + size * 0.33, y - size * 0.98],
-    [x + size * 0.82, y - size * 0.98],
-    [x + size * 1.1, y - size * 0.5],
-    [x + size * 0.76, y - size * 0.5],
-  );
-  context.fillStyle = mix(wall, '#10222a', 0.5);
+  const cut = cutter(context, x, y, size);
+  cut(roof, [-0.1, -0.5], [0.33, -0.98], [0.76, -0.5]);
+  cut(mix(roof, DARK, 0.2), [0.33, -0.98], [0.82, -0.98], [1.1, -0.5], [0.76, -0.5]);
+  context.fillStyle = mix(wall, DARK, 0.5);
   context.fillRect(x + size * 0.26, y - size * 0.36, size * 0.13, size * 0.18);
 }
 
 /** A church with a pointed tower; it gives a valley a middle. */
-export function drawChurch(
-  context: Context,
-  x: number,
-  y: number,
-  size: number,
-  wall: string,
-  roof: string,
-): void {
-  drawHouse(context, x, y, size, wall, roof);
+export function drawChurch(context: Context, x: number, y: number, size: number, tones: HouseTones): void {
+  const { wall, roof } = tones;
+  drawHouse(context, x, y, size, tones);
   context.fillStyle = wall;
   context.fillRect(x - size * 0.42, y - size * 1.15, size * 0.36, size * 1.2);
-  context.fillStyle = roof;
-  triangle(
-    context,
-    x - size * 0.47,
-    y - size * 1.12,
-    x - size * 0.24,
-    y - size * 1.95,
-    x - size * 0.24,
-    y - size * 1.12,
-  );
-  context.fillStyle = mix(roof, '#10222a', 0.22);
-  triangle(
-    context,
-    x - size * 0.01,
-    y - size * 1.12,
-    x - size * 0.24,
-    y - size * 1.95,
-    x - size * 0.24,
-    y - size * 1.12,
-  );
+  const cut = cutter(context, x, y, size);
+  cut(roof, [-0.47, -1.12], [-0.24, -1.95], [-0.24, -1.12]);
+  cut(mix(roof, DARK, 0.22), [-0.01, -1.12], [-0.24, -1.95], [-0.24, -1.12]);
 }
 
 /** A round bush of three folded lobes. */
 export function drawBush(context: Context, x: number, y: number, size: number, tone: string): void {
-  const dark = mix(tone, '#10222a', 0.16);
+  const dark = mix(tone, DARK, 0.16);
   for (let lobe = 0; lobe < 3; lobe++) {
     const cx = x + (lobe - 1) * size * 0.42;
     const radius = size * (lobe === 1 ? 0.5 : 0.36);

@@ -2,12 +2,13 @@
  * Helpers for drawing-once canvases: make a sheet in device pixels, give a shape a paper edge and a soft
  * shadow, lay grain over it. Used while textures are built, never per frame.
  */
+import type { Context } from './pen.ts';
 import { seededStream } from './seeded.ts';
 
 /** A canvas with its context, measured in CSS pixels and scaled to device pixels. */
 export interface PaintSheet {
   readonly canvas: HTMLCanvasElement;
-  readonly context: CanvasRenderingContext2D;
+  readonly context: Context;
   readonly width: number;
   readonly height: number;
   readonly scale: number;
@@ -23,11 +24,7 @@ export function deviceScale(): number {
 }
 
 /** Gives a canvas of the page a size (CSS pixels) in device pixels, and answers with what draws on it. */
-export function sizeCanvas(
-  canvas: HTMLCanvasElement,
-  width: number,
-  height: number,
-): CanvasRenderingContext2D {
+export function sizeCanvas(canvas: HTMLCanvasElement, width: number, height: number): Context {
   const scale = deviceScale();
   canvas.width = Math.round(width * scale);
   canvas.height = Math.round(height * scale);
@@ -58,14 +55,14 @@ export function createSheet(
 }
 
 /** A finished sheet: only drawn from now on. */
-export interface SheetPicture {
+export interface Picture {
   readonly image: CanvasImageSource;
   readonly width: number;
   readonly height: number;
 }
 
 /** Ends the painting of a sheet; browsers draw a bitmap with less ado than a canvas that might still change. */
-export function finish(sheet: PaintSheet): SheetPicture {
+export function finish(sheet: PaintSheet): Picture {
   const { canvas, width, height, kind } = sheet;
   if (typeof OffscreenCanvas === 'undefined') return { image: canvas, width, height };
   const copy = new OffscreenCanvas(canvas.width, canvas.height);
@@ -77,13 +74,29 @@ export function finish(sheet: PaintSheet): SheetPicture {
   return { image, width, height };
 }
 
+/** Paints a sheet, lays grain over it (alpha 0 to 1) and ends it; a shadow that is still cast ends with the painting. */
+export function paintPicture(
+  width: number,
+  height: number,
+  scale: number,
+  grainAlpha: number,
+  paint: (sheet: PaintSheet) => void,
+  kind?: PaintSheet['kind'],
+): Picture {
+  const sheet = createSheet(width, height, scale, kind);
+  paint(sheet);
+  dropShadow(sheet.context);
+  if (grainAlpha > 0) layGrain(sheet, grainAlpha);
+  return finish(sheet);
+}
+
 /**
  * Lays a picture of `width` x `height` at (x, y), but only what of it lies between the lines `top` and `bottom`. Without a
  * graphics processor a browser copies whole pictures into a frame that lets less through nearly twice as fast as parts of them.
  */
 export function layBetween(
-  context: CanvasRenderingContext2D,
-  { image, width, height }: SheetPicture,
+  context: Context,
+  { image, width, height }: Picture,
   x: number,
   y: number,
   top: number,
@@ -120,7 +133,7 @@ export function castShadow(
   context.shadowOffsetY = dy * scale;
 }
 
-export function dropShadow(context: CanvasRenderingContext2D): void {
+export function dropShadow(context: Context): void {
   context.shadowColor = 'transparent';
   context.shadowBlur = 0;
   context.shadowOffsetX = 0;
@@ -171,7 +184,7 @@ function buildGrain(): HTMLCanvasElement {
 }
 
 /** One paper fibre, drawn at its wrapped places too so that the tile repeats without a seam. */
-function drawFibre(context: CanvasRenderingContext2D, random: () => number): void {
+function drawFibre(context: Context, random: () => number): void {
   const x = random() * GRAIN_TILE_PX;
   const y = random() * GRAIN_TILE_PX;
   const turn = random() * Math.PI * 2;

@@ -2,6 +2,7 @@
  * A thin Phaser scene: asks for the frame of this moment and lets the stage draw it through one display
  * object on the canvas renderer. Holds no formula, no clock of its own and no words.
  */
+import type { Context } from '../paint/pen.ts';
 import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine/engine.ts';
@@ -25,9 +26,9 @@ const LONGEST_STEP_S = 0.1;
 
 /** The one display object: draws with the canvas context Phaser is using. */
 class PaperObject extends GameObject {
-  readonly #paint: (context: CanvasRenderingContext2D) => void;
+  readonly #paint: (context: Context) => void;
 
-  constructor(scene: Phaser.Scene, paint: (context: CanvasRenderingContext2D) => void) {
+  constructor(scene: Phaser.Scene, paint: (context: Context) => void) {
     super(scene, 'Paper');
     this.#paint = paint;
   }
@@ -96,7 +97,7 @@ export class RideScene extends Scene {
     this.sys.game.canvas.dataset['quality'] = String(this.#told);
   }
 
-  #draw(context: CanvasRenderingContext2D): void {
+  #draw(context: Context): void {
     if (this.#frame) this.#stage?.draw(context, this.#frame, this.#elapsedS, this.#quality.level);
     // A paused scene is still rendered; without an update no time has passed.
     this.#elapsedS = 0;

@@ -5,11 +5,10 @@
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Air } from '../../core/level/schema.ts';
 import type { Look } from '../engine/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { mix } from '../paint/sheet.ts';
 import type { Layout } from './layout.ts';
-
-type Context = CanvasRenderingContext2D;
 
 interface Kind {
   readonly bits: number;

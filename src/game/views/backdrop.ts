@@ -2,7 +2,8 @@
  * All that lies so far away that it hardly moves: sky, clouds and the far sheets of land, laid together as one opaque
  * picture. That is done anew only some fifteen times a second; between, a frame costs one copy.
  */
-import { createSheet, layBetween, type SheetPicture, type PaintSheet } from '../paint/sheet.ts';
+import type { Context } from '../paint/pen.ts';
+import { createSheet, layBetween, type Picture, type PaintSheet } from '../paint/sheet.ts';
 import { type Hills, NEAR_SHEET } from './hills.ts';
 import type { Layout } from './layout.ts';
 import type { Sky } from './sky.ts';
@@ -31,7 +32,7 @@ export class Backdrop {
   readonly #sky: Sky;
   readonly #hills: Hills;
   readonly #sheet: PaintSheet;
-  readonly #picture: SheetPicture;
+  readonly #picture: Picture;
   #laidAtPx = Number.NaN;
   #stoodS = 0;
 
@@ -43,7 +44,7 @@ export class Backdrop {
     this.#picture = { image: this.#sheet.canvas, width: layout.width, height: layout.height };
   }
 
-  draw(context: CanvasRenderingContext2D, view: BackdropView): void {
+  draw(context: Context, view: BackdropView): void {
     const isHere = Math.abs(view.scrollPx - this.#laidAtPx) < JUMP_PX;
     if (!isHere) this.#lay(view);
     const { width, height } = this.#sheet;

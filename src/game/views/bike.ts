@@ -5,6 +5,7 @@
 import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
 import {
@@ -22,8 +23,6 @@ import { pedalAt, type Spot } from './legs.ts';
 import type { ScenePlace } from './place.ts';
 import { type HeldSprite, holdSprite, paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusM } from './toothing.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** The shell bulges out behind the sprocket, and is drawn a little bigger than it is. */
 const HUB_SEEN = 1.5;

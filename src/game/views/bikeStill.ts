@@ -2,12 +2,10 @@
  * The parts of the bike that keep their shape: wheel, frame, fork, saddle, bars, bottle, painted once into
  * sprites by `bike.ts`. Metres, origin at the crank axle, y down.
  */
-import { line } from '../paint/pen.ts';
+import { type Context, disc, hoop, line, oval } from '../paint/pen.ts';
 import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
 import type { Spot } from './legs.ts';
-
-type Context = CanvasRenderingContext2D;
 
 const SPOKE_PAIRS = 9;
 /** Roller chain pitch (m). */
@@ -112,14 +110,10 @@ function rimOf(shape: BikeShape): number {
 
 /** What of a wheel looks the same however it has turned: tyre, rim and axle. */
 function drawRound(context: Context, { shape, palette }: StillParts, at: Readonly<Spot>): void {
-  context.lineWidth = 0.02;
-  context.strokeStyle = palette.sand;
-  ring(context, at, rimOf(shape) - 0.006);
-  context.lineWidth = tyreOf(shape);
-  context.strokeStyle = palette.ink;
-  ring(context, at, shape.wheelRadius - tyreOf(shape) / 2);
-  context.fillStyle = palette.ink;
-  disc(context, at.x, at.y, 0.024);
+  const tyre = tyreOf(shape);
+  hoop(context, palette.sand, 0.02, at.x, at.y, rimOf(shape) - 0.006);
+  hoop(context, palette.ink, tyre, at.x, at.y, shape.wheelRadius - tyre / 2);
+  disc(context, palette.ink, at.x, at.y, 0.024);
 }
 
 function drawFrame(context: Context, parts: StillParts): void {
@@ -148,8 +142,7 @@ function drawFrame(context: Context, parts: StillParts): void {
   context.moveTo(0, 0);
   context.lineTo(headLow.x - 0.008, headLow.y - 0.03);
   context.stroke();
-  context.lineWidth = 0.046 * thick;
-  rod(context, headTop, headLow);
+  line(context, parts.tones.frame, 0.046 * thick, [headTop.x, headTop.y], [headLow.x, headLow.y]);
   context.strokeStyle = parts.tones.frameLight;
   context.lineWidth = 0.008;
   context.beginPath();
@@ -158,9 +151,7 @@ function drawFrame(context: Context, parts: StillParts): void {
   context.moveTo(seatTubeTop.x + 0.03, seatTubeTop.y - 0.01);
   context.lineTo(headTop.x - 0.012, headTop.y + 0.022);
   context.stroke();
-  context.strokeStyle = parts.palette.inkSoft;
-  context.lineWidth = 0.025;
-  rod(context, seatTubeTop, saddle);
+  line(context, parts.palette.inkSoft, 0.025, [seatTubeTop.x, seatTubeTop.y], [saddle.x, saddle.y]);
   if (parts.motor === null) drawBottle(context, parts);
   else drawBattery(context, parts, parts.motor);
   drawSaddle(context, parts);
@@ -195,30 +186,19 @@ function drawBattery(
   const length = Math.sqrt(x * x + y * y);
   context.save();
   context.transform(x / length, y / length, -y / length, x / length, 0, 0);
+  const low = place === 'crank' ? -0.088 : -0.1;
   context.fillStyle = palette.ink;
   context.beginPath();
-  context.roundRect(length * 0.28, place === 'crank' ? -0.088 : -0.1, length * 0.54, 0.076, 0.022);
+  context.roundRect(length * 0.28, low, length * 0.54, 0.076, 0.022);
   context.fill();
   context.fillStyle = palette.inkSoft;
   context.beginPath();
-  context.roundRect(
-    length * 0.28 + 0.01,
-    place === 'crank' ? -0.078 : -0.09,
-    length * 0.54 - 0.02,
-    0.056,
-    0.016,
-  );
+  context.roundRect(length * 0.28 + 0.01, low + 0.01, length * 0.54 - 0.02, 0.056, 0.016);
   context.fill();
   context.restore();
   if (place === 'wheel') return;
-  context.fillStyle = palette.ink;
-  context.beginPath();
-  context.ellipse(0.004, -0.02, 0.108, 0.088, -0.3, 0, Math.PI * 2);
-  context.fill();
-  context.fillStyle = palette.inkSoft;
-  context.beginPath();
-  context.ellipse(0.004, -0.02, 0.098, 0.078, -0.3, 0, Math.PI * 2);
-  context.fill();
+  oval(context, palette.ink, 0.004, -0.02, 0.108, 0.088, -0.3);
+  oval(context, palette.inkSoft, 0.004, -0.02, 0.098, 0.078, -0.3);
 }
 
 function drawSaddle(context: Context, parts: StillParts): void {
@@ -283,9 +263,7 @@ function drawBars(context: Context, parts: StillParts): void {
 
 /** The biggest sprocket, seen as a hoop with a few spokes behind the chain. */
 export function paintCassette(context: Context, palette: Palette, radius: number): void {
-  context.strokeStyle = palette.inkSoft;
-  context.lineWidth = 0.012;
-  ring(context, ORIGIN, radius - 0.006);
+  hoop(context, palette.inkSoft, 0.012, 0, 0, radius - 0.006);
   context.lineWidth = 0.006;
   context.beginPath();
   for (let arm = 0; arm < 5; arm++) {
@@ -298,31 +276,21 @@ export function paintCassette(context: Context, palette: Palette, radius: number
 
 /** The shell of a hub with its spokes' flange, and the one sprocket before it. */
 export function paintHub(context: Context, palette: Palette, shell: number, sprocket: number): void {
-  context.fillStyle = palette.inkSoft;
-  context.beginPath();
-  context.arc(0, 0, shell, 0, Math.PI * 2);
-  context.fill();
-  context.strokeStyle = palette.ink;
-  context.lineWidth = 0.008;
-  ring(context, ORIGIN, sprocket - 0.003);
+  disc(context, palette.inkSoft, 0, 0, shell);
+  hoop(context, palette.ink, 0.008, 0, 0, sprocket - 0.003);
 }
 
 /** The thick hub of a motor in a wheel. */
 export function paintWheelMotor(context: Context, palette: Palette): void {
-  context.fillStyle = palette.ink;
-  disc(context, 0, 0, 0.092);
-  context.fillStyle = palette.inkSoft;
-  disc(context, 0, 0, 0.082);
+  disc(context, palette.ink, 0, 0, 0.092);
+  disc(context, palette.inkSoft, 0, 0, 0.082);
 }
 
 /** A chainring with the links that lie on it, its arms and the axle. */
 export function paintRing(context: Context, palette: Palette, radius: number): void {
-  context.strokeStyle = palette.ink;
-  context.lineWidth = 0.011;
-  ring(context, ORIGIN, radius - 0.008);
-  context.lineWidth = 0.007;
+  hoop(context, palette.ink, 0.011, 0, 0, radius - 0.008);
   context.setLineDash([LINK_M, LINK_M]);
-  ring(context, ORIGIN, radius + 0.002);
+  hoop(context, palette.ink, 0.007, 0, 0, radius + 0.002);
   context.setLineDash([]);
   context.lineWidth = 0.014;
   context.beginPath();
@@ -332,46 +300,18 @@ export function paintRing(context: Context, palette: Palette, radius: number): v
     context.lineTo(Math.cos(turn) * (radius - 0.01), Math.sin(turn) * (radius - 0.01));
   }
   context.stroke();
-  context.fillStyle = palette.ink;
-  disc(context, 0, 0, 0.027);
-  context.fillStyle = palette.sand;
-  disc(context, 0, 0, 0.01);
+  disc(context, palette.ink, 0, 0, 0.027);
+  disc(context, palette.sand, 0, 0, 0.01);
 }
 
 /** A crank arm that points up. */
 export function paintCrank(context: Context, palette: Palette, lengthM: number, far: boolean): void {
   context.lineCap = 'round';
-  context.strokeStyle = far ? palette.inkSoft : palette.ink;
-  context.lineWidth = far ? 0.022 : 0.028;
-  rod(context, ORIGIN, { x: 0, y: -lengthM });
+  line(context, far ? palette.inkSoft : palette.ink, far ? 0.022 : 0.028, [0, 0], [0, -lengthM]);
 }
 
 /** A pedal round its spindle; it stays level. */
 export function paintPedal(context: Context, palette: Palette): void {
   context.lineCap = 'round';
-  context.strokeStyle = palette.ink;
-  context.lineWidth = 0.024;
-  rod(context, { x: -0.036, y: 0.012 }, { x: 0.04, y: 0.006 });
-}
-
-/** The crank axle. */
-const ORIGIN: Readonly<Spot> = { x: 0, y: 0 };
-
-function ring(context: Context, centre: Readonly<Spot>, radius: number): void {
-  context.beginPath();
-  context.arc(centre.x, centre.y, radius, 0, Math.PI * 2);
-  context.stroke();
-}
-
-function disc(context: Context, x: number, y: number, radius: number): void {
-  context.beginPath();
-  context.arc(x, y, radius, 0, Math.PI * 2);
-  context.fill();
-}
-
-function rod(context: Context, from: Readonly<Spot>, to: Readonly<Spot>): void {
-  context.beginPath();
-  context.moveTo(from.x, from.y);
-  context.lineTo(to.x, to.y);
-  context.stroke();
+  line(context, palette.ink, 0.024, [-0.036, 0.012], [0.04, 0.006]);
 }

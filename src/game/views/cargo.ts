@@ -4,14 +4,12 @@
  */
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
-import { oval, polygon, trace } from '../paint/pen.ts';
+import { type Context, oval, polygon, trace } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import type { BikeShape } from './bikeShape.ts';
 import type { Camera, Layout } from './layout.ts';
 import type { ScenePlace } from './place.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 const APPLE_M = 0.062;
 /** Places of the apples in the basket, the first to go last (m from its middle). */

@@ -2,15 +2,13 @@
  * The chain seen from above: rings and sprockets as bars at their true places across the bike, the chain
  * between them. Across is drawn wider than along; the factor is exported so that the page can say so.
  */
-import { line } from '../paint/pen.ts';
+import { type Context, line } from '../paint/pen.ts';
 import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { deviceScale, sizeCanvas } from '../paint/sheet.ts';
 import { pitchRadiusM } from './toothing.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** Places of all rings and sprockets across the bike, from its mid plane outwards (mm). */
 interface AcrossMm {

@@ -4,15 +4,11 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { Scenery } from '../engine/types.ts';
-import type { Palette } from '../paint/palette.ts';
-import type { PaintSheet } from '../paint/sheet.ts';
-import { type Layout, roadHeightM } from './layout.ts';
+import { roadHeightM } from './layout.ts';
+import type { SheetJob } from './sheetJob.ts';
 
 /** Everything a painter needs to know about the stretch it works on. */
-export interface ChunkJob {
-  readonly sheet: PaintSheet;
-  readonly layout: Layout;
-  readonly palette: Palette;
+export interface ChunkJob extends Pick<SheetJob, 'sheet' | 'context' | 'layout' | 'size' | 'palette'> {
   readonly course: Course;
   readonly strokes: Float64Array;
   readonly fromM: number;

@@ -2,7 +2,7 @@
  * Paints one stretch of road with everything that stands still on it: bank, strata, the inked sand band, the
  * road sheet, verge and grass. What stands beside the road is added by `props.ts`.
  */
-import { polygon } from '../paint/pen.ts';
+import { cutter, oval } from '../paint/pen.ts';
 import { drawBush, traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, layGrain, mix, withAlpha } from '../paint/sheet.ts';
@@ -23,17 +23,17 @@ export const VERGE_DROP_PX = ROAD_PX + BAND_PX + 7;
  */
 export const PAINT_STEPS: readonly ((job: ChunkJob) => void)[] = [
   (job) => {
-    job.sheet.context.clearRect(0, 0, job.sheet.width, job.sheet.height);
-    paintFarVerge(job, job.layout.propScale);
+    job.context.clearRect(0, 0, job.sheet.width, job.sheet.height);
+    paintFarVerge(job);
   },
   paintPropsBehind,
   paintStrata,
-  (job) => paintStones(job, job.layout.propScale),
-  (job) => paintBand(job, job.layout.propScale),
-  (job) => paintHatching(job, job.layout.propScale),
-  (job) => paintRoad(job, job.layout.propScale),
+  paintStones,
+  paintBand,
+  paintHatching,
+  paintRoad,
   (job) => {
-    paintNearVerge(job, job.layout.propScale);
+    paintNearVerge(job);
     paintPropsInFront(job);
   },
   (job) => layGrain(job.sheet, job.palette.grainAlpha * 0.9),
@@ -41,8 +41,7 @@ export const PAINT_STEPS: readonly ((job: ChunkJob) => void)[] = [
 
 /** The cut earth: three sheets, the lower ones with wavy edges. */
 function paintStrata(job: ChunkJob): void {
-  const { palette } = job;
-  const size = job.layout.propScale;
+  const { palette, size } = job;
   const middle = mix(palette.earth, palette.earthDeep, 0.5);
   strip(job, () => 5 * size, palette.earth, 0, 0, 0);
   strip(job, (m) => (74 + wavy(m, 0.21, 9) + wavy(m, 0.067, 12)) * size, middle, 0.36, 14, -3);
@@ -63,13 +62,14 @@ function strip(
   blur: number,
   dy: number,
 ): void {
-  const { context, height } = job.sheet;
+  const { context } = job;
+  const low = job.sheet.height + 30;
   context.fillStyle = tone;
   if (alpha > 0) castShadow(job.sheet, '#0b1416', alpha, blur, 0, dy);
   context.beginPath();
   traceAlong(job, dropPx);
-  context.lineTo(columnOf(job, job.toM + 3), height + 30);
-  context.lineTo(columnOf(job, job.fromM - 3), height + 30);
+  context.lineTo(columnOf(job, job.toM + 3), low);
+  context.lineTo(columnOf(job, job.fromM - 3), low);
   context.closePath();
   context.fill();
   dropShadow(context);
@@ -88,15 +88,14 @@ function traceAlong(job: ChunkJob, dropPx: (distanceM: number) => number, backwa
     const m = from + (backwards ? count - i : i) * 0.5;
     const x = columnOf(job, m);
     const y = lineOfRoad(job, m) + dropPx(m);
-    if (i === 0 && !backwards) job.sheet.context.moveTo(x, y);
-    else job.sheet.context.lineTo(x, y);
+    if (i === 0 && !backwards) job.context.moveTo(x, y);
+    else job.context.lineTo(x, y);
   }
 }
 
 /** The meadow that looks over the road from behind, with its fringe of grass and a few bushes. */
-function paintFarVerge(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
-  const { palette } = job;
+function paintFarVerge(job: ChunkJob): void {
+  const { context, palette, size } = job;
   const random = seededStream(job.scenery.seed * 31 + Math.round(job.fromM) * 7);
   castShadow(job.sheet, palette.shadow, palette.shadowAlpha * 0.9, 13, -2, -2);
   context.fillStyle = palette.verge;
@@ -129,8 +128,8 @@ function paintFarVerge(job: ChunkJob, size: number): void {
 }
 
 /** Stones in the cut earth, each a folded piece of paper; they keep clear of the chunk's edges. */
-function paintStones(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
+function paintStones(job: ChunkJob): void {
+  const { context, palette, size } = job;
   const random = seededStream(job.scenery.seed * 53 + Math.round(job.fromM) * 11);
   castShadow(job.sheet, '#0b1416', 0.4, 5, 1, 2);
   for (let i = 0; i < 7; i++) {
@@ -138,43 +137,29 @@ function paintStones(job: ChunkJob, size: number): void {
     const x = columnOf(job, m);
     const y = lineOfRoad(job, m) + (62 + random() * 110) * size;
     const wide = (5 + random() * 13) * size;
-    const tall = wide * (0.5 + random() * 0.2);
-    const tone = mix(job.palette.earth, job.palette.verge, 0.2 + random() * 0.35);
-    polygon(
-      context,
-      tone,
-      [x - wide, y + tall * 0.3],
-      [x - wide * 0.55, y - tall * 0.8],
-      [x + wide * 0.3, y - tall],
-      [x + wide, y - tall * 0.1],
-      [x + wide * 0.6, y + tall * 0.8],
-      [x - wide * 0.5, y + tall * 0.9],
-    );
+    const flat = 0.5 + random() * 0.2;
+    const tone = mix(palette.earth, palette.verge, 0.2 + random() * 0.35);
+    const cut = cutter(context, x, y, wide);
+    const [low, foot] = [flat * 0.8, flat * 0.9];
+    cut(tone, [-1, flat * 0.3], [-0.55, -low], [0.3, -flat], [1, -flat * 0.1], [0.6, low], [-0.5, foot]);
     context.shadowColor = 'transparent';
-    polygon(
-      context,
-      mix(tone, '#0b1416', 0.2),
-      [x - wide * 0.1, y],
-      [x + wide, y - tall * 0.1],
-      [x + wide * 0.6, y + tall * 0.8],
-      [x - wide * 0.5, y + tall * 0.9],
-    );
+    cut(mix(tone, '#0b1416', 0.2), [-0.1, 0], [1, -flat * 0.1], [0.6, low], [-0.5, foot]);
     castShadow(job.sheet, '#0b1416', 0.4, 5, 1, 2);
   }
   dropShadow(context);
 }
 
 /** The sand band under the road; its lower edge is torn a little. */
-function paintBand(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
+function paintBand(job: ChunkJob): void {
+  const { context, palette, size } = job;
   castShadow(job.sheet, '#0b1416', 0.42, 11, 0, 4);
-  context.fillStyle = job.palette.sand;
+  context.fillStyle = palette.sand;
   context.beginPath();
   traceAlong(job, () => 0);
   traceAlong(job, (m) => (ROAD_PX + BAND_PX + wavy(m, 0.5, 2.2) + wavy(m, 1.7, 0.9)) * size, true);
   context.fill();
   dropShadow(context);
-  context.strokeStyle = withAlpha(mix(job.palette.sand, '#ffffff', 0.6), 0.8);
+  context.strokeStyle = withAlpha(mix(palette.sand, '#ffffff', 0.6), 0.8);
   context.lineWidth = 1.3;
   context.beginPath();
   traceAlong(job, (m) => (ROAD_PX + BAND_PX - 1 + wavy(m, 0.5, 2.2) + wavy(m, 1.7, 0.9)) * size);
@@ -182,9 +167,9 @@ function paintBand(job: ChunkJob, size: number): void {
 }
 
 /** Strokes of ink: their density is the gradient, full length uphill, short and leaning back downhill. */
-function paintHatching(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
-  context.strokeStyle = job.palette.hatch;
+function paintHatching(job: ChunkJob): void {
+  const { context, palette, size } = job;
+  context.strokeStyle = palette.hatch;
   context.lineCap = 'round';
   context.lineWidth = 2 * Math.max(0.8, size);
   context.beginPath();
@@ -205,9 +190,8 @@ function paintHatching(job: ChunkJob, size: number): void {
 }
 
 /** The road sheet with its lit upper edge; loose ground is strewn with stones. */
-function paintRoad(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
-  const { palette } = job;
+function paintRoad(job: ChunkJob): void {
+  const { context, palette, size } = job;
   castShadow(job.sheet, '#0b1416', 0.38, 6, 0, 3);
   context.fillStyle = palette.road;
   context.beginPath();
@@ -230,31 +214,18 @@ function paintRoad(job: ChunkJob, size: number): void {
     const rough = sampleAt(job.course.rollingFactor, m) - 1;
     if (rough < 0.12 || random() > 0.35 + rough * 0.5) continue;
     const radius = (1 + random() * 2.1) * size;
-    context.fillStyle =
-      random() > 0.5 ? withAlpha(palette.inkSoft, 0.75) : mix(palette.sand, palette.ink, 0.3);
-    context.beginPath();
-    context.ellipse(
-      columnOf(job, m),
-      lineOfRoad(job, m) + (random() * 11 - 3.5) * size,
-      radius * 1.3,
-      radius,
-      0,
-      0,
-      7,
-    );
-    context.fill();
+    const tone = random() > 0.5 ? withAlpha(palette.inkSoft, 0.75) : mix(palette.sand, palette.ink, 0.3);
+    const y = lineOfRoad(job, m) + (random() * 11 - 3.5) * size;
+    oval(context, tone, columnOf(job, m), y, radius * 1.3, radius);
   }
 }
 
 /** Tufts that lap over the lower edge of the band; fewer where ink has to be read. */
-function paintNearVerge(job: ChunkJob, size: number): void {
-  const { context } = job.sheet;
+function paintNearVerge(job: ChunkJob): void {
+  const { context, palette, size } = job;
   const random = seededStream(job.scenery.seed * 17 + Math.round(job.fromM) * 3);
-  for (const tone of [
-    mix(job.palette.verge, job.palette.earth, 0.45),
-    mix(job.palette.verge, job.palette.earth, 0.1),
-  ]) {
-    context.fillStyle = tone;
+  for (const share of [0.45, 0.1]) {
+    context.fillStyle = mix(palette.verge, palette.earth, share);
     context.beginPath();
     for (let m = job.fromM; m < job.toM; m += 0.5 + random() * 1.5) {
       const steep = Math.abs(sampleAt(job.course.slopeRatio, m)) > 0.02;

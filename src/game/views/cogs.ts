@@ -2,12 +2,10 @@
  * The parts of the close-up that keep their shape, painted once: chainrings and sprockets with their own teeth,
  * openings and soft edge, crank arm and cage. A frame only turns and lays them. Sizes in millimetres.
  */
-import { line } from '../paint/pen.ts';
+import { type Context, line } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusMm, toothOutline, traceTeeth } from './toothing.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /**
  * Paints wheels of one hub over each other, big ones at the back, at `pxPerMm` device pixels. `lit` is the
@@ -48,7 +46,8 @@ export function paintCage(lengthMm: number, pxPerMm: number, { ink, sandDark }: 
 function paintBar(lengthMm: number, pxPerMm: number, { rim, body, pivots }: BarLook): Sprite {
   const room = rim[1] / 2 + 2;
   return paintSprite(-room, -room, lengthMm + room * 2, room * 2, pxPerMm, (context) => {
-    for (const [tone, width] of [rim, body]) bar(context, lengthMm, tone, width);
+    context.lineCap = 'round';
+    for (const [tone, width] of [rim, body]) line(context, tone, width, [0, 0], [lengthMm, 0]);
     const [tone, first, second] = pivots;
     context.fillStyle = tone;
     context.beginPath();
@@ -56,11 +55,6 @@ function paintBar(lengthMm: number, pxPerMm: number, { rim, body, pivots }: BarL
     context.arc(lengthMm, 0, second, 0, Math.PI * 2);
     context.fill();
   });
-}
-
-function bar(context: Context, length: number, tone: string, width: number): void {
-  context.lineCap = 'round';
-  line(context, tone, width, [0, 0], [length, 0]);
 }
 
 function paintOne(

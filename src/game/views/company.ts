@@ -7,14 +7,12 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import type { Companion } from '../../core/level/schema.ts';
 import type { OutfitLook } from '../engine/types.ts';
 import type { Palette } from '../paint/palette.ts';
-import { line, oval, polygon, trace } from '../paint/pen.ts';
+import { type Context, line, oval, polygon, trace } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { Figure } from './figure.ts';
 import { FriendMind } from './friendMind.ts';
 import type { Camera, Layout } from './layout.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** A flock: where its sheep stand round their place (m), and how big they are. */
 const FLOCK = [
@@ -172,27 +170,9 @@ function paintSheep(palette: Palette, looking: boolean, pxPerPx: number): Sprite
       context.fillRect(x, -16, 4.5, 20);
     }
     castShadow(sheet, palette.shadow, 0.3, 4, 2, 1);
-    context.fillStyle = shade;
-    context.beginPath();
-    for (let i = 0; i < 9; i += 1) {
-      const turn = (i / 9) * Math.PI * 2;
-      const x = 3 + Math.cos(turn) * 20;
-      const y = -27 + Math.sin(turn) * 10;
-      context.moveTo(x + 10, y);
-      context.arc(x, y, 10, 0, 7);
-    }
-    context.fill();
+    paintWool(context, shade, 3, -27, 20, 10, 10);
     dropShadow(context);
-    context.fillStyle = wool;
-    context.beginPath();
-    for (let i = 0; i < 9; i += 1) {
-      const turn = (i / 9) * Math.PI * 2;
-      const x = 2 + Math.cos(turn) * 18;
-      const y = -30 + Math.sin(turn) * 8;
-      context.moveTo(x + 9, y);
-      context.arc(x, y, 9, 0, 7);
-    }
-    context.fill();
+    paintWool(context, wool, 2, -30, 18, 8, 9);
     context.fillRect(-16, -36, 36, 13);
     const headX = looking ? -25 : -29;
     const headY = looking ? -42 : -12;
@@ -202,6 +182,28 @@ function paintSheep(palette: Palette, looking: boolean, pxPerPx: number): Sprite
     oval(context, palette.paper, headX - 3, headY - 1.6, 2, 2.2);
     oval(context, palette.ink, headX - 3.5, headY - 1.4, 1.1, 1.3);
   });
+}
+
+/** A ring of nine lobes. */
+function paintWool(
+  context: Context,
+  tone: string,
+  x: number,
+  y: number,
+  reachX: number,
+  reachY: number,
+  lobe: number,
+): void {
+  context.fillStyle = tone;
+  context.beginPath();
+  for (let i = 0; i < 9; i += 1) {
+    const turn = (i / 9) * Math.PI * 2;
+    const lobeX = x + Math.cos(turn) * reachX;
+    const lobeY = y + Math.sin(turn) * reachY;
+    context.moveTo(lobeX + lobe, lobeY);
+    context.arc(lobeX, lobeY, lobe, 0, 7);
+  }
+  context.fill();
 }
 
 /** A tractor standing on the origin and driving to the right, without its wheels. */

@@ -2,6 +2,7 @@
  * Cut paper thrown over whoever has reached the finish: falls once, from above the arch. Where motion is not wanted
  * it hangs in the air. Nothing is created per frame.
  */
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 
 const BITS = 54;
@@ -26,7 +27,7 @@ export class Confetti {
   }
 
   /** Around (x, y), the rear axle on screen (CSS pixels). */
-  draw(context: CanvasRenderingContext2D, x: number, y: number, scale: number, elapsedS: number): void {
+  draw(context: Context, x: number, y: number, scale: number, elapsedS: number): void {
     if (Number.isNaN(this.#sinceS)) return;
     this.#sinceS += elapsedS;
     const timeS = this.#still ? 0.8 : this.#sinceS;

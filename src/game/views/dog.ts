@@ -2,7 +2,7 @@
  * Draws the dog of the children's levels from a few painted pieces: galloping beside the rider, or sitting with
  * a wagging tail. What it does is decided in `dogMind.ts`.
  */
-import { blot, line, oval, trace } from '../paint/pen.ts';
+import { type Context, blot, line, oval, trace } from '../paint/pen.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
@@ -10,8 +10,6 @@ import { DogMind } from './dogMind.ts';
 import type { Camera, Layout } from './layout.ts';
 import { ScenePlace } from './place.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** Lengths of the dog (m of the rider's). */
 const LEG_M = 0.3;

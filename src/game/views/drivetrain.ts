@@ -6,6 +6,7 @@ import { hubShellMm } from '../../core/model/hubKinds.ts';
 import { RATED_W } from '../../core/model/motor.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
+import { type Context, disc, hoop } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { createSheet, deviceScale, sizeCanvas } from '../paint/sheet.ts';
 import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
@@ -15,8 +16,6 @@ import { isStuck } from './stuck.ts';
 import { ScenePlace } from './place.ts';
 import type { Sprite } from './sprite.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
-
-type Context = CanvasRenderingContext2D;
 
 const NO_DASH: number[] = [];
 /** The shell bulges out behind the sprocket, and is drawn bigger than it is. */
@@ -132,16 +131,8 @@ export class DrivetrainView {
     const { ring } = this.#route;
     const radius = pitchRadiusMm(this.#bike.chainringsTeeth[0] ?? 30) * 0.62;
     this.#place.home(context);
-    context.lineWidth = 15;
-    context.strokeStyle = this.#tones.ink;
-    context.beginPath();
-    context.arc(ring.x, ring.y, radius, 0, Math.PI * 2);
-    context.stroke();
-    context.lineWidth = 10;
-    context.strokeStyle = this.#tones.paper;
-    context.beginPath();
-    context.arc(ring.x, ring.y, radius, 0, Math.PI * 2);
-    context.stroke();
+    hoop(context, this.#tones.ink, 15, ring.x, ring.y, radius);
+    hoop(context, this.#tones.paper, 10, ring.x, ring.y, radius);
     context.strokeStyle = this.#tones.rider;
     context.beginPath();
     context.arc(ring.x, ring.y, radius, -Math.PI / 2, Math.PI * 2 * Math.min(1, share) - Math.PI / 2);
@@ -157,13 +148,8 @@ export class DrivetrainView {
     const { hub } = frame.gear;
     const radius = shellMm * HUB_SEEN;
     this.#place.turn(context, 0, 0, frame.wheelTurns * Math.PI * 2);
-    context.fillStyle = this.#tones.sandDark;
-    context.strokeStyle = this.#tones.ink;
-    context.lineWidth = 4;
-    context.beginPath();
-    context.arc(0, 0, radius, 0, Math.PI * 2);
-    context.fill();
-    context.stroke();
+    disc(context, this.#tones.sandDark, 0, 0, radius);
+    hoop(context, this.#tones.ink, 4, 0, 0, radius);
     context.beginPath();
     for (let hole = 0; hole < FLANGE_HOLES; hole++) {
       const turn = (hole / FLANGE_HOLES) * Math.PI * 2;
@@ -174,13 +160,14 @@ export class DrivetrainView {
     this.#place.home(context);
     if (hub !== null) this.#drawHubGears(hub, radius + 12 + seated * 5);
     if (frame.shift?.hub !== true) return;
-    context.strokeStyle = this.#tones.rider;
-    context.lineWidth = 5;
-    context.setLineDash(this.#goalDash);
-    context.beginPath();
-    context.arc(0, 0, radius + 4, 0, Math.PI * 2);
-    context.stroke();
-    context.setLineDash(NO_DASH);
+    this.#dashedHoop(0, 0, radius + 4);
+  }
+
+  /** A broken line round a wheel that is waited for. */
+  #dashedHoop(x: number, y: number, radius: number): void {
+    this.#context.setLineDash(this.#goalDash);
+    hoop(this.#context, this.#tones.rider, 5, x, y, radius);
+    this.#context.setLineDash(NO_DASH);
   }
 
   /** Over the hub, from the slowest gear on the left to the fastest on the right. */
@@ -188,15 +175,12 @@ export class DrivetrainView {
     const context = this.#context;
     const stepRad = Math.min(0.42, Math.PI / hub.of);
     const dot = Math.min(8, radius * stepRad * 0.36);
-    context.lineWidth = 3;
-    context.strokeStyle = this.#tones.ink;
     for (let gear = 1; gear <= hub.of; gear++) {
       const turn = -Math.PI / 2 + (gear - (hub.of + 1) / 2) * stepRad;
-      context.fillStyle = gear <= hub.number ? this.#tones.rider : this.#tones.paper;
-      context.beginPath();
-      context.arc(Math.cos(turn) * radius, Math.sin(turn) * radius, dot, 0, Math.PI * 2);
-      context.fill();
-      context.stroke();
+      const x = Math.cos(turn) * radius;
+      const y = Math.sin(turn) * radius;
+      disc(context, gear <= hub.number ? this.#tones.rider : this.#tones.paper, x, y, dot);
+      hoop(context, this.#tones.ink, 3, x, y, dot);
     }
   }
 
@@ -329,22 +313,15 @@ export class DrivetrainView {
   #drawGoal(frame: RideFrame): void {
     const { shift } = frame;
     if (shift === null) return;
-    const context = this.#context;
     const rear = shift.derailleur === 'rear';
     const at = rear ? frame.chainAtSprocket : frame.chainAtRing;
     const climbs = rear === (shift.direction === 'easier');
     const teeth = rear ? this.#bike.sprocketsTeeth : this.#bike.chainringsTeeth;
     const goal = teeth[climbs ? Math.ceil(at) : Math.floor(at)];
     if (goal === undefined) return;
-    context.strokeStyle = this.#tones.rider;
-    context.lineWidth = 5;
-    context.lineCap = 'round';
-    context.setLineDash(this.#goalDash);
-    context.beginPath();
+    this.#context.lineCap = 'round';
     const { x, y } = rear ? this.#route.sprocket : this.#route.ring;
-    context.arc(x, y, pitchRadiusMm(goal) + 1, 0, Math.PI * 2);
-    context.stroke();
-    context.setLineDash(NO_DASH);
+    this.#dashedHoop(x, y, pitchRadiusMm(goal) + 1);
   }
 
   /** A chain that has come off lies on the bottom bracket, hangs below the cage and swings. */

@@ -4,10 +4,9 @@
  */
 import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { isStuck } from './stuck.ts';
-
-type Context = CanvasRenderingContext2D;
 
 interface Crumb {
   x: number;
@@ -38,7 +37,9 @@ const JERK_PX = 4.5;
 export class Feedback {
   readonly #palette: Palette;
   readonly #still: boolean;
-  readonly #crumbs: Crumb[] = [];
+  readonly #crumbs: readonly Crumb[] = Array.from({ length: CRUMBS }, () => {
+    return { x: 0, y: 0, speedX: 0, speedY: 0, turn: 0, size: 0, leftS: 0 };
+  });
   #tickLeftS = 0;
   #shudderLeftS = 0;
   #crumbsLeftS = 0;
@@ -53,17 +54,6 @@ export class Feedback {
   constructor(palette: Palette, reducedMotion: boolean) {
     this.#palette = palette;
     this.#still = reducedMotion;
-    for (let i = 0; i < CRUMBS; i++) {
-      this.#crumbs.push({
-        x: 0,
-        y: 0,
-        speedX: 0,
-        speedY: 0,
-        turn: 0,
-        size: 0,
-        leftS: 0,
-      });
-    }
   }
 
   apply(event: RideEvent): void {
@@ -176,12 +166,8 @@ export class Feedback {
     }
     context.closePath();
     context.lineJoin = 'miter';
-    context.strokeStyle = this.#palette.ink;
-    context.lineWidth = 6 * scale;
-    context.stroke();
-    context.strokeStyle = this.#palette.attention;
-    context.lineWidth = 3.2 * scale;
-    context.stroke();
+    const { ink, attention } = this.#palette;
+    strokeTwice(context, ink, 6 * scale, attention, 3.2 * scale);
     context.globalAlpha = 1;
   }
 
@@ -193,12 +179,8 @@ export class Feedback {
     context.globalAlpha = Math.min(1, share * 2.5);
     context.lineCap = 'round';
     context.lineJoin = 'round';
-    for (let pass = 0; pass < 2; pass++) {
-      context.strokeStyle = pass === 0 ? this.#palette.paper : this.#palette.ink;
-      context.lineWidth = (pass === 0 ? 7 : 3) * scale;
-      traceStop(context, x + push, top, this.#stopSide, scale);
-      context.stroke();
-    }
+    traceStop(context, x + push, top, this.#stopSide, scale);
+    strokeTwice(context, this.#palette.paper, 7 * scale, this.#palette.ink, 3 * scale);
     context.globalAlpha = 1;
   }
 
@@ -207,14 +189,8 @@ export class Feedback {
     this.#tickLeftS = Math.max(0, this.#tickLeftS - elapsedS);
     const radius = (this.#still ? 20 : 16 + (1 - share) * 16) * scale;
     context.globalAlpha = Math.min(1, share * 1.6);
-    context.strokeStyle = this.#palette.paper;
-    context.lineWidth = 4.5 * scale;
     traceTick(context, x, y, radius, scale);
-    context.stroke();
-    context.strokeStyle = this.#palette.ink;
-    context.lineWidth = 2 * scale;
-    traceTick(context, x, y, radius, scale);
-    context.stroke();
+    strokeTwice(context, this.#palette.paper, 4.5 * scale, this.#palette.ink, 2 * scale);
     this.#drawPuffs(context, x, y, scale, share);
     context.globalAlpha = 1;
   }
@@ -231,6 +207,16 @@ export class Feedback {
       context.stroke();
     }
   }
+}
+
+/** Strokes the path as a thin line on a wide one. */
+function strokeTwice(context: Context, rim: string, rimPx: number, core: string, corePx: number): void {
+  context.strokeStyle = rim;
+  context.lineWidth = rimPx;
+  context.stroke();
+  context.strokeStyle = core;
+  context.lineWidth = corePx;
+  context.stroke();
 }
 
 /** An arrow against a bar: no sprocket further that way. */

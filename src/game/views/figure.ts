@@ -5,8 +5,9 @@
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { OutfitLook } from '../engine/types.ts';
+import type { Context } from '../paint/pen.ts';
 import { type Palette, riderTones } from '../paint/palette.ts';
-import { createSheet, finish, type SheetPicture } from '../paint/sheet.ts';
+import { createSheet, finish, type Picture } from '../paint/sheet.ts';
 import { BikeView } from './bike.ts';
 import { bikeShapeFor, bodyFor } from './bikeShape.ts';
 import type { Camera, Layout } from './layout.ts';
@@ -30,7 +31,7 @@ interface FigureLook {
 
 /** One other rider. */
 export class Figure {
-  readonly #pictures: readonly SheetPicture[];
+  readonly #pictures: readonly Picture[];
   readonly #left: number;
   readonly #top: number;
   readonly #width: number;
@@ -98,7 +99,7 @@ export class Figure {
    * is out of the picture. The caller sets the transform back.
    */
   draw(
-    context: CanvasRenderingContext2D,
+    context: Context,
     layout: Layout,
     camera: Camera,
     distanceM: number,

@@ -6,25 +6,14 @@
 import type { Place } from '../../core/level/schema.ts';
 import { drawHeather, drawRock, drawSnowCap } from '../paint/landmarks.ts';
 import type { Palette } from '../paint/palette.ts';
-import { oval } from '../paint/pen.ts';
+import { type Context, disc, oval } from '../paint/pen.ts';
 import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
-import {
-  castShadow,
-  createSheet,
-  dropShadow,
-  finish,
-  layGrain,
-  mix,
-  type SheetPicture,
-  type PaintSheet,
-  snap,
-  withAlpha,
-} from '../paint/sheet.ts';
+import { castShadow, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
+import type { PaintSheet, Picture } from '../paint/sheet.ts';
 import type { Layout } from './layout.ts';
-import { wrapOffset } from './tiles.ts';
+import { TILE_PX, wrapOffset } from './tiles.ts';
 
-const TILE_PX = 1792;
 /** Slide this much faster than the road: what grows there, and what whips past. */
 const SLIDE = 1.45;
 const WHIP_SLIDE = 2.9;
@@ -38,16 +27,21 @@ const TUFTS = 6;
 const STROKES = 24;
 
 export class Foreground {
-  readonly #picture: SheetPicture;
-  readonly #whip: SheetPicture;
+  readonly #picture: Picture;
+  readonly #whip: Picture;
 
   constructor(layout: Layout, palette: Palette, seed: number, place: Place) {
-    this.#picture = finish(paintLeaves(layout, palette, seed, place));
-    this.#whip = finish(paintWhip(layout, palette, seed));
+    const size = layout.propScale;
+    this.#picture = paintPicture(TILE_PX, Math.round(112 * size), 1, palette.grainAlpha, (sheet) =>
+      paintLeaves(sheet, size, palette, seed, place),
+    );
+    this.#whip = paintPicture(TILE_PX, Math.round(132 * size), 1, 0, (sheet) =>
+      paintWhip(sheet, size, palette, seed),
+    );
   }
 
   /** Shapes too near to be seen sharply, from a certain speed on. */
-  drawWhip(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, speedMps: number): void {
+  drawWhip(context: Context, layout: Layout, scrollPx: number, speedMps: number): void {
     const share = (speedMps - WHIP_FROM_MPS) / (WHIP_FULL_MPS - WHIP_FROM_MPS);
     if (share <= 0) return;
     const { width, height, image } = this.#whip;
@@ -61,7 +55,7 @@ export class Foreground {
    * `bend` leans all leaves over their feet, as a share of their height: strip by strip, each moved by whole pixels, which
    * costs a browser far less than slanting the picture.
    */
-  draw(context: CanvasRenderingContext2D, layout: Layout, scrollPx: number, bend: number): void {
+  draw(context: Context, layout: Layout, scrollPx: number, bend: number): void {
     const { width, height, image } = this.#picture;
     const device = layout.deviceScale;
     const rows = Math.ceil(height);
@@ -79,10 +73,7 @@ export class Foreground {
 }
 
 /** Tufts too near to be seen sharply, and pale strokes between them: gone before one knows which. */
-function paintWhip(layout: Layout, palette: Palette, seed: number): PaintSheet {
-  const size = layout.propScale;
-  const sheet = createSheet(TILE_PX, Math.round(132 * size), 1);
-  const { context, height } = sheet;
+function paintWhip({ context, height }: PaintSheet, size: number, palette: Palette, seed: number): void {
   const random = seededStream(seed + 97);
   const pale = mix(palette.verge, palette.paper, 0.62);
   const dark = mix(palette.earthDeep, '#05090a', 0.6);
@@ -102,14 +93,10 @@ function paintWhip(layout: Layout, palette: Palette, seed: number): PaintSheet {
       oval(context, faded, middle, y, wide, tall);
     }
   }
-  return sheet;
 }
 
-function paintLeaves(layout: Layout, palette: Palette, seed: number, place: Place): PaintSheet {
-  const size = layout.propScale;
-  const height = Math.round(112 * size);
-  const sheet = createSheet(TILE_PX, height, 1);
-  const { context } = sheet;
+function paintLeaves(sheet: PaintSheet, size: number, palette: Palette, seed: number, place: Place): void {
+  const { context, height } = sheet;
   const random = seededStream(seed + 211);
   const tone = mix(palette.earthDeep, '#081012', 0.45);
   castShadow(sheet, '#05090a', 0.5, 12, 0, -2);
@@ -123,18 +110,15 @@ function paintLeaves(layout: Layout, palette: Palette, seed: number, place: Plac
       const x = middle + wrap;
       if (place === 'moor') drawHeather(context, x, height + 4, tall * 0.9, mix(tone, '#a3609a', 0.35));
       else if (place === 'pass') drawSnowyRock(context, x, height, tall * 0.7, tone, palette);
-      else if (place === 'town') drawRailing(context, x, height, tall, size);
+      else if (place === 'town') drawRailing(context, x, height, tall, size, tone);
       else if (fern && place !== 'coast') drawFern(context, x, height, tall, lean);
       else drawBlades(context, x, height, tall, lean, size);
     }
   }
-  dropShadow(context);
-  layGrain(sheet, palette.grainAlpha);
-  return sheet;
 }
 
 function drawSnowyRock(
-  context: CanvasRenderingContext2D,
+  context: Context,
   x: number,
   y: number,
   size: number,
@@ -146,32 +130,17 @@ function drawSnowyRock(
 }
 
 /** Iron bars with rounded tops along a pavement. */
-function drawRailing(
-  context: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  tall: number,
-  size: number,
-): void {
+function drawRailing(context: Context, x: number, y: number, tall: number, size: number, tone: string): void {
   const top = y - tall * 0.62;
   for (let bar = 0; bar < 7; bar += 1) {
     const barX = x + (bar - 3) * 17 * size;
     context.fillRect(barX - 2 * size, top - 5 * size, 4 * size, y - top + 8 * size);
-    context.beginPath();
-    context.arc(barX, top - 7 * size, 4.4 * size, 0, 7);
-    context.fill();
+    disc(context, tone, barX, top - 7 * size, 4.4 * size);
   }
   context.fillRect(x - 60 * size, top + 6 * size, 120 * size, 4 * size);
 }
 
-function drawBlades(
-  context: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  tall: number,
-  lean: number,
-  size: number,
-): void {
+function drawBlades(context: Context, x: number, y: number, tall: number, lean: number, size: number): void {
   context.beginPath();
   for (let i = -2; i <= 2; i++) {
     const spread = Math.abs(i);
@@ -181,7 +150,7 @@ function drawBlades(
 }
 
 /** A frond: a bent rib with paired leaflets that shrink towards its tip. */
-function drawFern(context: CanvasRenderingContext2D, x: number, y: number, tall: number, lean: number): void {
+function drawFern(context: Context, x: number, y: number, tall: number, lean: number): void {
   for (const side of [-1, 1]) {
     context.beginPath();
     for (let i = 1; i <= 9; i++) {

@@ -5,6 +5,7 @@
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Beside, OutfitLook } from '../engine/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { Figure } from './figure.ts';
 import type { Camera, Layout } from './layout.ts';
@@ -45,7 +46,7 @@ export class Ghosts {
     );
   }
 
-  draw(context: CanvasRenderingContext2D, camera: Camera, frame: RideFrame): void {
+  draw(context: Context, camera: Camera, frame: RideFrame): void {
     const { layout, palette } = this.#options;
     const device = layout.deviceScale;
     for (let i = 0; i < this.#beside.length; i += 1) {

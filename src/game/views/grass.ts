@@ -4,13 +4,14 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { mix } from '../paint/sheet.ts';
 import { VERGE_DROP_PX } from './chunkPaint.ts';
 import { type Camera, type Layout, roadHeightM } from './layout.ts';
-import { sampleAt } from '../../core/math/numbers.ts';
+import { firstFrom, sampleAt } from '../../core/math/numbers.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { bendRatio } from './wind.ts';
 
@@ -40,13 +41,13 @@ export class Grass {
     this.#shapes = Array.from({ length: SHAPES }, (_, shape) => paintTuft(layout, palette, seed + shape));
   }
 
-  draw(context: CanvasRenderingContext2D, layout: Layout, camera: Camera, frame: RideFrame): void {
+  draw(context: Context, layout: Layout, camera: Camera, frame: RideFrame): void {
     const device = layout.deviceScale;
     const left = camera.distanceM - (camera.riderX + HALF_PX) / layout.pxPerM;
     const right = camera.distanceM + (layout.width - camera.riderX + HALF_PX) / layout.pxPerM;
     const drop = VERGE_DROP_PX * layout.propScale;
     const places = this.#placesM;
-    for (let i = firstFrom(places, left); i < places.length; i++) {
+    for (let i = firstFrom(places.length, (at) => places[at] as number, left); i < places.length; i++) {
       const m = places[i] ?? 0;
       if (m > right) break;
       const windMps = sampleAt(this.#course.windMps, m);
@@ -65,18 +66,6 @@ export class Grass {
     const near = aheadM / DRAUGHT_M;
     return (DRAUGHT_BEND * Math.min(1.2, frame.speedMps / 10)) / (1 + near * near * 4);
   }
-}
-
-/** Index of the first place that is not before `fromM`. */
-function firstFrom(placesM: readonly number[], fromM: number): number {
-  let low = 0;
-  let high = placesM.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((placesM[middle] ?? 0) < fromM) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** Where tufts stand (m), ascending: scattered, but not where the road's ink must be read. */

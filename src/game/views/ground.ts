@@ -4,13 +4,14 @@
  */
 import type { Scenery } from '../engine/types.ts';
 import type { Course } from '../../core/course/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { createSheet, type PaintSheet, snap } from '../paint/sheet.ts';
 import type { ChunkJob } from './chunkJob.ts';
 import { PAINT_STEPS } from './chunkPaint.ts';
 import { type Camera, CHUNK_M, type Layout, roadHeightM } from './layout.ts';
 import { strokesBefore } from './roadInk.ts';
-import { firstChunk, slotOf, slotsNeeded } from './tiles.ts';
+import { chunkAt, slotOf, slotsNeeded } from './tiles.ts';
 
 interface Slot {
   readonly sheet: PaintSheet;
@@ -30,7 +31,6 @@ export class Ground {
   readonly #slots: Slot[] = [];
   readonly #strokes: Float64Array;
   readonly #roomPx: number;
-  readonly #depthPx: number;
 
   constructor(layout: Layout, palette: Palette, course: Course, scenery: Scenery) {
     this.#layout = layout;
@@ -39,9 +39,9 @@ export class Ground {
     this.#scenery = scenery;
     this.#strokes = strokesBefore(course, layout.pxPerM);
     this.#roomPx = Math.round(190 * layout.propScale);
-    this.#depthPx = Math.round(190 * layout.propScale);
-    const height = this.#roomPx + Math.ceil(largestRangeM(course) * layout.heightPxPerM) + this.#depthPx;
-    const count = slotsNeeded(layout.width / layout.pxPerM, CHUNK_M);
+    // As much room below the road as above it.
+    const height = this.#roomPx * 2 + Math.ceil(largestRangeM(course) * layout.heightPxPerM);
+    const count = slotsNeeded(layout.width / layout.pxPerM);
     for (let i = 0; i < count; i++) {
       const sheet = createSheet(CHUNK_M * layout.pxPerM, height, layout.deviceScale);
       this.#slots.push({ sheet, chunk: Number.NaN, topM: 0, job: null, steps: 0 });
@@ -50,15 +50,15 @@ export class Ground {
 
   /** Paints what can be seen and the next stretch now, so that the ride does not begin with painting. */
   prepare(camera: Camera): void {
-    const last = firstChunk(this.#rightM(camera), CHUNK_M);
+    const last = chunkAt(this.#rightM(camera));
     for (let chunk = this.#firstVisible(camera); chunk <= last + 1; chunk++)
       this.#paint(chunk, PAINT_STEPS.length);
   }
 
-  draw(context: CanvasRenderingContext2D, camera: Camera): void {
+  draw(context: Context, camera: Camera): void {
     const layout = this.#layout;
     const first = this.#firstVisible(camera);
-    const last = firstChunk(this.#rightM(camera), CHUNK_M);
+    const last = chunkAt(this.#rightM(camera));
     this.#paint(last + 1, 1);
     context.fillStyle = this.#palette.earthDeep;
     for (let chunk = first; chunk <= last; chunk++) {
@@ -74,7 +74,7 @@ export class Ground {
   }
 
   #firstVisible(camera: Camera): number {
-    return firstChunk(camera.distanceM - camera.riderX / this.#layout.pxPerM, CHUNK_M);
+    return chunkAt(camera.distanceM - camera.riderX / this.#layout.pxPerM);
   }
 
   #rightM(camera: Camera): number {
@@ -101,7 +101,9 @@ export class Ground {
     slot.topM = Math.ceil(highestM(this.#course, chunk) * line) / line;
     slot.job = {
       sheet: slot.sheet,
+      context: slot.sheet.context,
       layout: this.#layout,
+      size: this.#layout.propScale,
       palette: this.#palette,
       course: this.#course,
       strokes: this.#strokes,
@@ -124,7 +126,7 @@ function highestM(course: Course, chunk: number): number {
 /** Largest difference of height within any one stretch (m). */
 function largestRangeM(course: Course): number {
   let largest = 0.5;
-  const last = firstChunk(course.lengthM, CHUNK_M) + 2;
+  const last = chunkAt(course.lengthM) + 2;
   for (let chunk = -2; chunk <= last; chunk++) {
     const top = highestM(course, chunk);
     for (let m = chunk * CHUNK_M; m <= (chunk + 1) * CHUNK_M; m++) {

@@ -2,14 +2,12 @@
  * The rider's head in profile: neck, hair, friendly face and helmet. Drawn in units of the head's radius and
  * turned by the pose, so adult and child share one cut.
  */
-import { blot, oval, trace } from '../paint/pen.ts';
+import { type Context, blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import type { OutfitLook } from '../engine/types.ts';
 import type { ScenePlace } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** Cheeks after some riding, whatever is worn. */
 const BLUSH = '#f0764a';
@@ -91,20 +89,10 @@ function drawHelmet(context: Context, tones: RiderTones): void {
 }
 
 function drawHoles(context: Context, tones: RiderTones, child: boolean): void {
-  context.fillStyle = child ? tones.jersey : tones.frame;
-  for (let vent = 0; vent < 3; vent++) {
-    context.beginPath();
-    context.ellipse(
-      -0.5 + vent * 0.46,
-      -0.68 - (vent === 1 ? 0.08 : 0),
-      0.17,
-      child ? 0.12 : 0.07,
-      -0.28 + vent * 0.3,
-      0,
-      Math.PI * 2,
-    );
-    context.fill();
-  }
+  const tone = child ? tones.jersey : tones.frame;
+  const tall = child ? 0.12 : 0.07;
+  for (let vent = 0; vent < 3; vent++)
+    oval(context, tone, -0.5 + vent * 0.46, vent === 1 ? -0.76 : -0.68, 0.17, tall, -0.28 + vent * 0.3);
 }
 
 /** A five-pointed star of paper on the side of the shell. */

@@ -2,34 +2,24 @@
  * Four sheets of land, each a seamless tile painted once; how they are cut and what stands on them is `terrain.ts`.
  * Every frame they only slide: far ones slowly, near ones faster, and a little up and down with the road.
  */
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
-import {
-  castShadow,
-  createSheet,
-  dropShadow,
-  finish,
-  layBetween,
-  layGrain,
-  mix,
-  type SheetPicture,
-  type PaintSheet,
-  snap,
-  withAlpha,
-} from '../paint/sheet.ts';
+import { castShadow, dropShadow, layBetween, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
+import type { PaintSheet, Picture } from '../paint/sheet.ts';
 import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
-import { type Recipe, type SheetJob, TERRAINS } from './terrain.ts';
-import { outlineAt, peaksAt, type Wave, wrapOffset } from './tiles.ts';
+import type { SheetJob } from './sheetJob.ts';
+import { type Recipe, TERRAINS } from './terrain.ts';
+import { outlineAt, peaksAt, TILE_PX, type Wave, wrapOffset } from './tiles.ts';
 
-const TILE_PX = 1792;
 /** Sheets nearer than this slide so fast that they are laid anew in every frame. */
 export const NEAR_SHEET = 2;
 /** Sheets are laid a little further down than needed: the one in front may have moved since (CSS px). */
 const SPARE_PX = 6;
 
 interface HillSheet {
-  readonly picture: SheetPicture;
+  readonly picture: Picture;
   /** From this line of the picture on nothing shows through (CSS px from its top). */
   readonly solidPx: number;
   readonly topY: number;
@@ -54,7 +44,7 @@ export class Hills {
    * nearer one hides is drawn.
    */
   draw(
-    context: CanvasRenderingContext2D,
+    context: Context,
     layout: Layout,
     scrollPx: number,
     riseM: number,
@@ -89,7 +79,7 @@ export class Hills {
 
   #drawSheet(
     layer: HillSheet,
-    context: CanvasRenderingContext2D,
+    context: Context,
     layout: Layout,
     scrollPx: number,
     riseM: number,
@@ -137,49 +127,45 @@ function paintHill(
   const random = seededStream(scenery.seed * 7 + depth * 131 + 3);
   const waves = wavesFor(random, layout.groundY * recipe.rough, depth);
   const outline = recipe.form === 'peaks' ? peaksAt : outlineAt;
-  const crestRoom = Math.round(layout.groundY * recipe.rough * 2.1 + recipe.roomPx * layout.propScale);
-  const height = Math.round(crestRoom + layout.groundY * 0.42);
-  const sheet = createSheet(TILE_PX, height, Math.min(layout.deviceScale, 1.5));
+  const size = layout.propScale;
+  const crestRoom = Math.round(layout.groundY * recipe.rough * 2.1 + recipe.roomPx * size);
   const tone = palette.hills[depth] ?? palette.hills[3];
-  const crestY = (x: number) => crestRoom - outline(waves, x, TILE_PX);
-  const behind = mix(tone, palette.hills[Math.max(0, depth - 1)] ?? tone, 0.55);
+  const foot = mix(tone, palette.haze, [0.5, 0.38, 0.3, 0.3][depth] ?? 0);
+  const crestY = (x: number) => crestRoom - outline(waves, x);
+  const shaded = (share: number) => mix(tone, palette.shadow, share);
   const lit = scenery.light === 'evening';
-  const job: SheetJob = { sheet, layout, palette, random, crestY, depth, tone, lit };
   const terrain = TERRAINS[scenery.place];
-  terrain.behind(job);
-  paintStrip(sheet, palette, crestY, tone, 0.5 + depth * 0.14, 15);
-  for (let fold = 1; fold <= recipe.folds; fold++)
-    paintFold(sheet, palette, waves, crestRoom, tone, behind, layout, fold);
-  terrain.front(job);
-  veilFoot(sheet, palette, crestRoom, tone, depth);
-  layGrain(sheet, palette.grainAlpha);
-  const topY = layout.groundY * (1 - recipe.crest) - crestRoom;
+  const paint = (sheet: PaintSheet): void => {
+    const { context } = sheet;
+    const job = { sheet, context, layout, size, palette, random, crestY, depth, tone, shaded, lit };
+    terrain.behind(job);
+    paintStrip(job, crestY, tone, 0.5 + depth * 0.14, 15);
+    for (let fold = 1; fold <= recipe.folds; fold++) paintFold(job, waves, crestRoom, fold);
+    terrain.front(job);
+    veilFoot(sheet, crestRoom, foot);
+  };
+  const height = Math.round(crestRoom + layout.groundY * 0.42);
   let solidPx = 0;
   for (let x = 0; x < TILE_PX; x += 4) solidPx = Math.max(solidPx, crestY(x) + 3);
   return {
     solidPx,
-    picture: finish(sheet),
-    topY,
+    picture: paintPicture(TILE_PX, height, Math.min(layout.deviceScale, 1.5), palette.grainAlpha, paint),
+    topY: layout.groundY * (1 - recipe.crest) - crestRoom,
     slide: recipe.slide,
     sink: recipe.sink,
-    tone: mix(tone, palette.haze, hazeOf(depth)),
+    tone: foot,
   };
-}
-
-function hazeOf(depth: number): number {
-  return [0.5, 0.38, 0.3, 0.3][depth] ?? 0;
 }
 
 /** One sheet of paper with a lit cut edge and the shadow it throws behind itself. */
 function paintStrip(
-  sheet: PaintSheet,
-  palette: Palette,
+  { sheet, context, palette }: SheetJob,
   edgeY: (x: number) => number,
   tone: string,
   strength: number,
   blur: number,
 ): void {
-  const { context, height } = sheet;
+  const { height } = sheet;
   castShadow(sheet, palette.shadow, palette.shadowAlpha * strength, blur, -2, -2);
   context.fillStyle = tone;
   context.beginPath();
@@ -196,38 +182,28 @@ function paintStrip(
   context.stroke();
 }
 
-function traceEdge(context: CanvasRenderingContext2D, edgeY: (x: number) => number): void {
+function traceEdge(context: Context, edgeY: (x: number) => number): void {
   context.moveTo(-80, edgeY(-80));
   for (let x = -72; x <= TILE_PX + 80; x += 8) context.lineTo(x, edgeY(x));
 }
 
 /** A lower sheet of the same hill, glued on in front with its own soft edge. */
-function paintFold(
-  sheet: PaintSheet,
-  palette: Palette,
-  waves: readonly Wave[],
-  crestRoom: number,
-  tone: string,
-  behind: string,
-  layout: Layout,
-  fold: number,
-): void {
+function paintFold(job: SheetJob, waves: readonly Wave[], crestRoom: number, fold: number): void {
+  const { layout, palette, depth, tone } = job;
   const own = waves.map((wave, i) => ({
     ...wave,
     startTurns: wave.startTurns + 0.13 * fold * (i + 1),
     heightPx: wave.heightPx * 0.7,
   }));
   const drop = layout.groundY * 0.075 * fold;
-  const edge = (x: number) => crestRoom + drop - outlineAt(own, x, TILE_PX);
-  const first = fold === 1;
-  paintStrip(sheet, palette, edge, mix(tone, first ? behind : palette.shadow, first ? 0.3 : 0.07), 0.42, 10);
+  const edge = (x: number) => crestRoom + drop - outlineAt(own, x);
+  const behind = mix(tone, palette.hills[Math.max(0, depth - 1)] ?? tone, 0.55);
+  paintStrip(job, edge, fold === 1 ? mix(tone, behind, 0.3) : job.shaded(0.07), 0.42, 10);
 }
 
 /** Pale air gathers at the foot of a sheet, which lifts the next one off it. */
-function veilFoot(sheet: PaintSheet, palette: Palette, crestRoom: number, tone: string, depth: number): void {
-  const { context, height } = sheet;
+function veilFoot({ context, height }: PaintSheet, crestRoom: number, foot: string): void {
   const gradient = context.createLinearGradient(0, crestRoom, 0, height);
-  const foot = mix(tone, palette.haze, hazeOf(depth));
   gradient.addColorStop(0, withAlpha(foot, 0));
   gradient.addColorStop(1, withAlpha(foot, 1));
   context.globalCompositeOperation = 'source-atop';

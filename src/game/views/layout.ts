@@ -3,7 +3,7 @@
  * metres along the road into CSS pixels and leaves all drawing to the views.
  */
 import type { Course } from '../../core/course/types.ts';
-import { sampleAt } from '../../core/math/numbers.ts';
+import { clamp, sampleAt } from '../../core/math/numbers.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 
 /** Fixed measures of a picture of `width` x `height` CSS pixels. */
@@ -27,10 +27,6 @@ const AHEAD_WIDE_M = 40;
 const AHEAD_NARROW_M = 26;
 /** On a phone on its side the road lies higher, above the pads, which would cover the hill that is coming. */
 const LOW_SCREEN_PX = 480;
-
-function clamp(value: number, low: number, high: number): number {
-  return value < low ? low : value > high ? high : value;
-}
 
 /** Measures for a canvas; a child is drawn nearer than an adult so that its face can be seen; a portrait screen keeps its lower half for instruments and pads. */
 export function layoutFor(width: number, height: number, deviceScale: number, childRider = false): Layout {

@@ -2,8 +2,7 @@
  * Where bike and rider stand in a frame, and how to lay a painted piece there: one matrix set in one call
  * instead of a chain of moves and turns that must be undone. Lengths are metres of theirs.
  */
-
-type Context = CanvasRenderingContext2D;
+import type { Context } from '../paint/pen.ts';
 
 /** A place with a direction and a scale; changed in place, one per picture. */
 export class ScenePlace {

@@ -3,7 +3,7 @@
  * pitch begins, the board and bar of a stop line. Things near a chunk's edge are painted in both.
  */
 import { createFormat } from '../../words/format.ts';
-import { polygon } from '../paint/pen.ts';
+import { octagon, polygon } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { type ChunkJob, columnOf, inReach, lineOfRoad } from './chunkJob.ts';
 import { postPlaces } from './posts.ts';
@@ -11,22 +11,25 @@ import { paintRoadside } from './roadside.ts';
 
 /** Trees, posts and boards: everything the rider passes in front of. */
 export function paintPropsBehind(job: ChunkJob): void {
+  const { course } = job;
   paintRoadside(job);
-  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
-  for (const m of postPlaces(job.course)) if (inReach(job, m)) paintPost(job, m, 44);
-  for (const pitch of job.course.pitches) {
-    if (inReach(job, pitch.footM)) paintPitchSign(job, pitch.footM, pitch.steepestRatio);
-  }
-  for (const lineM of job.course.stopLinesM) if (inReach(job, lineM)) paintStopBoard(job, lineM);
-  if (inReach(job, job.course.lengthM)) paintFinish(job);
-  dropShadow(job.sheet.context);
+  const set = (m: number, paint: (job: ChunkJob, m: number) => void): void => {
+    if (!inReach(job, m)) return;
+    castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+    paint(job, m);
+  };
+  for (const m of postPlaces(course)) set(m, paintPost);
+  for (const { footM, steepestRatio } of course.pitches)
+    set(footM, () => paintPitchSign(job, footM, steepestRatio));
+  for (const lineM of course.stopLinesM) set(lineM, paintStopBoard);
+  set(course.lengthM, paintFinish);
+  dropShadow(job.context);
 }
 
 /** Marks that lie on the road itself. */
 export function paintPropsInFront(job: ChunkJob): void {
-  const { context } = job.sheet;
-  const size = job.layout.propScale;
-  for (const pitch of job.course.pitches) if (inReach(job, pitch.footM)) paintFoot(job, pitch.footM, size);
+  const { context, size } = job;
+  for (const pitch of job.course.pitches) if (inReach(job, pitch.footM)) paintFoot(job, pitch.footM);
   for (const lineM of job.course.stopLinesM) {
     if (!inReach(job, lineM)) continue;
     context.lineCap = 'butt';
@@ -50,9 +53,8 @@ export function paintPropsInFront(job: ChunkJob): void {
  * Where a pitch begins, the road says so itself: blocks of ink on the surface that draw together towards the
  * foot, and there a row of kerb stones down through the band.
  */
-function paintFoot(job: ChunkJob, footM: number, size: number): void {
-  const { context } = job.sheet;
-  const { palette } = job;
+function paintFoot(job: ChunkJob, footM: number): void {
+  const { context, palette, size } = job;
   context.lineCap = 'butt';
   context.strokeStyle = palette.ink;
   context.lineWidth = 4.6 * size;
@@ -76,34 +78,38 @@ function paintFoot(job: ChunkJob, footM: number, size: number): void {
   context.strokeRect(x - 4 * size, y, 8 * size, tall * 4);
 }
 
-function paintPost(job: ChunkJob, distanceM: number, heightPx: number): void {
-  const { context } = job.sheet;
-  const size = job.layout.propScale;
-  const x = columnOf(job, distanceM);
+function paintPost(job: ChunkJob, distanceM: number): void {
+  const { context, size } = job;
   const y = lineOfRoad(job, distanceM) - 2 * size;
-  const tall = heightPx * size;
+  const tall = 44 * size;
   const wide = 9 * size;
+  const left = columnOf(job, distanceM) - wide / 2;
+  const right = left + wide;
   polygon(
     context,
     job.palette.paper,
-    [x - wide / 2, y + 4],
-    [x - wide / 2, y - tall + 4 * size],
-    [x + wide / 2, y - tall],
-    [x + wide / 2, y + 4],
+    [left, y + 4],
+    [left, y - tall + 4 * size],
+    [right, y - tall],
+    [right, y + 4],
   );
   context.shadowColor = 'transparent';
   context.fillStyle = job.palette.ink;
-  context.fillRect(x - wide / 2, y - tall * 0.78, wide, tall * 0.2);
-  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
+  context.fillRect(left, y - tall * 0.78, wide, tall * 0.2);
+}
+
+/** The wood of stout posts. */
+function woodOf({ palette }: ChunkJob): string {
+  return mix(palette.ink, '#6b5a48', 0.45);
 }
 
 /** A board on a stout post at the foot of a pitch: a wedge of ink and the percent. */
 function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): void {
-  const { context } = job.sheet;
+  const { context } = job;
   const size = Math.max(0.8, job.layout.propScale);
   const x = columnOf(job, footM);
   const y = lineOfRoad(job, footM) - 2;
-  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillStyle = woodOf(job);
   context.fillRect(x - 4 * size, y - 74 * size, 8 * size, 78 * size);
   const wide = (job.scenery.numbers ? (steepestRatio >= 0.095 ? 96 : 82) : 40) * size;
   const tall = 38 * size;
@@ -133,44 +139,30 @@ function paintPitchSign(job: ChunkJob, footM: number, steepestRatio: number): vo
     const percent = createFormat('metric').percent(steepestRatio);
     context.fillText(percent, x + 14 * size, top + tall / 2 + 1);
   }
-  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
 }
 
 /** An eight-sided board with a bar across: attention colour, and a shape nobody mistakes. */
 function paintStopBoard(job: ChunkJob, lineM: number): void {
-  const { context } = job.sheet;
+  const { context } = job;
   const size = Math.max(0.8, job.layout.propScale);
   const x = columnOf(job, lineM) + 16 * size;
   const y = lineOfRoad(job, lineM + 0.7) - 2;
-  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillStyle = woodOf(job);
   context.fillRect(x - 3.5 * size, y - 74 * size, 7 * size, 78 * size);
-  for (const [radius, tone] of [
-    [28, job.palette.ink],
-    [24.5, job.palette.attention],
-  ] as const) {
-    context.fillStyle = tone;
-    context.beginPath();
-    for (let corner = 0; corner < 8; corner++) {
-      const turn = ((corner + 0.5) / 8) * Math.PI * 2;
-      context.lineTo(x + Math.cos(turn) * radius * size, y - 86 * size + Math.sin(turn) * radius * size);
-    }
-    context.closePath();
-    context.fill();
-    context.shadowColor = 'transparent';
-  }
+  octagon(context, job.palette.ink, x, y - 86 * size, 28 * size);
+  context.shadowColor = 'transparent';
+  octagon(context, job.palette.attention, x, y - 86 * size, 24.5 * size);
   context.fillStyle = job.palette.ink;
   context.fillRect(x - 15 * size, y - 91 * size, 30 * size, 10 * size);
-  castShadow(job.sheet, job.palette.shadow, 0.32, 5, 3, 2);
 }
 
 /** Two tall posts with a chequered ribbon where the ride ends. */
-function paintFinish(job: ChunkJob): void {
-  const { context } = job.sheet;
-  const size = job.layout.propScale;
-  const x = columnOf(job, job.course.lengthM);
-  const y = lineOfRoad(job, job.course.lengthM) - 2;
+function paintFinish(job: ChunkJob, endM: number): void {
+  const { context, size } = job;
+  const x = columnOf(job, endM);
+  const y = lineOfRoad(job, endM) - 2;
   const wide = 92 * size;
-  context.fillStyle = mix(job.palette.ink, '#6b5a48', 0.45);
+  context.fillStyle = woodOf(job);
   context.fillRect(x - wide / 2 - 3 * size, y - 176 * size, 7 * size, 180 * size);
   context.fillRect(x + wide / 2 - 3 * size, y - 176 * size, 7 * size, 180 * size);
   context.fillStyle = job.palette.paper;

@@ -2,6 +2,7 @@
  * Lays the person on the bike together from pieces of cut paper: far limbs, then (after the bike) trunk, near
  * leg, head and near arm. The pieces are painted once; where they go in a frame comes from `pose.ts`.
  */
+import type { Context } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
@@ -11,8 +12,6 @@ import type { ScenePlace } from './place.ts';
 import type { LegPose, Pose } from './pose.ts';
 import { paintSide, paintTrunk, type SidePieces } from './riderPieces.ts';
 import type { Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /** How far the far arm reaches ahead of the near one, and lies above it (m). */
 const FAR_ARM_X = 0.05;

@@ -2,14 +2,12 @@
  * The pieces of paper a rider is made of, each painted once along its own bone: from the origin, x towards the
  * next joint, in metres. How they are laid together is `rider.ts`, how they move is `pose.ts`.
  */
-import { blot, oval } from '../paint/pen.ts';
+import { blot, type Context, oval, polygon } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type PaintSheet } from '../paint/sheet.ts';
 import type { OutfitLook } from '../engine/types.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
-
-type Context = CanvasRenderingContext2D;
 
 const SHADOW = '#12181e';
 
@@ -23,29 +21,19 @@ export interface SidePieces {
 }
 
 /** A limb along x that tapers from `startRadius` to `endRadius`. */
-function traceTaper(
+function taper(
   context: Context,
+  tone: string,
   fromX: number,
   toX: number,
   startRadius: number,
   endRadius: number,
 ): void {
+  context.fillStyle = tone;
   context.beginPath();
   context.arc(fromX, 0, startRadius, Math.PI / 2, -Math.PI / 2);
   context.arc(toX, 0, endRadius, -Math.PI / 2, Math.PI / 2);
   context.closePath();
-}
-
-function taper(
-  context: Context,
-  fromX: number,
-  toX: number,
-  startRadius: number,
-  endRadius: number,
-  tone: string,
-): void {
-  traceTaper(context, fromX, toX, startRadius, endRadius);
-  context.fillStyle = tone;
   context.fill();
 }
 
@@ -60,64 +48,47 @@ function throwShadow(sheet: PaintSheet, boneRad: number): void {
 
 /** All pieces of the near or the far side. */
 export function paintSide(body: BodyShape, tones: RiderTones, far: boolean, pxPerM: number): SidePieces {
-  const { girth } = body;
-  // Room for the thickest place and, on the near side, for the shadow; what is empty costs as much to lay as what is not.
-  const room = (thickest: number): number => thickest * girth + (far ? 0.008 : 0.045);
-  return {
-    thigh: paintLimb(body.thigh, room(0.1), pxPerM, (context, sheet) => {
-      if (!far) throwShadow(sheet, 0.7);
-      taper(context, 0, body.thigh, 0.094 * girth, 0.057 * girth, far ? tones.skinDark : tones.skin);
+  const { girth, thigh, shank, upperArm, forearm } = body;
+  const skin = far ? tones.skinDark : tones.skin;
+  const shorts = far ? tones.shortsDark : tones.shorts;
+  const jersey = far ? tones.jerseyDark : tones.jersey;
+  /** Bare skin from joint to joint (radii in metres of an adult), with what is worn over it. */
+  const limb = (
+    length: number,
+    thickest: number,
+    boneRad: number,
+    [start, end]: readonly [number, number],
+    dress: (context: Context) => void,
+  ): Sprite => {
+    // Room for the thickest place and, on the near side, for the shadow; what is empty costs as much to lay as what is not.
+    const room = thickest * girth + (far ? 0.008 : 0.045);
+    return paintLimb(length, room, pxPerM, (context, sheet) => {
+      if (!far) throwShadow(sheet, boneRad);
+      taper(context, skin, 0, length, start * girth, end * girth);
       dropShadow(context);
-      const shorts = far ? tones.shortsDark : tones.shorts;
-      taper(context, 0, body.thigh * 0.72, 0.1 * girth, 0.073 * girth, shorts);
-    }),
-    shank: paintLimb(body.shank, room(0.068), pxPerM, (context, sheet) =>
-      paintShank(context, sheet, body, tones, far),
+      dress(context);
+    });
+  };
+  return {
+    thigh: limb(thigh, 0.1, 0.7, [0.094, 0.057], (context) =>
+      taper(context, shorts, 0, thigh * 0.72, 0.1 * girth, 0.073 * girth),
     ),
+    // The belly of the calf a little behind the bone, and a sock.
+    shank: limb(shank, 0.068, 1.6, [0.054, 0.034], (context) => {
+      oval(context, skin, shank * 0.36, 0.017 * girth, shank * 0.3, 0.05 * girth);
+      taper(context, far ? skin : tones.sock, shank * 0.78, shank, 0.041 * girth, 0.037 * girth);
+    }),
     foot: paintSprite(-0.2 * girth, -0.13 * girth, 0.34 * girth, 0.17 * girth, pxPerM * 1.25, (context) => {
       context.scale(girth, girth);
       paintFoot(context, tones, far);
     }),
-    upperArm: paintLimb(body.upperArm, room(0.073), pxPerM, (context, sheet) => {
-      if (!far) throwShadow(sheet, 1.1);
-      taper(context, 0, body.upperArm, 0.056 * girth, 0.042 * girth, far ? tones.skinDark : tones.skin);
-      dropShadow(context);
-      const sleeve = far ? tones.jerseyDark : tones.jersey;
-      taper(context, 0, body.upperArm * 0.62, 0.072 * girth, 0.058 * girth, sleeve);
-    }),
-    forearm: paintLimb(body.forearm, room(0.051), pxPerM, (context, sheet) => {
-      if (!far) throwShadow(sheet, 0.5);
-      taper(context, 0, body.forearm, 0.042 * girth, 0.03 * girth, far ? tones.skinDark : tones.skin);
-      dropShadow(context);
-      oval(
-        context,
-        far ? tones.shortsDark : tones.shorts,
-        body.forearm + 0.004,
-        0,
-        0.046 * girth,
-        0.035 * girth,
-      );
-    }),
+    upperArm: limb(upperArm, 0.073, 1.1, [0.056, 0.042], (context) =>
+      taper(context, jersey, 0, upperArm * 0.62, 0.072 * girth, 0.058 * girth),
+    ),
+    forearm: limb(forearm, 0.051, 0.5, [0.042, 0.03], (context) =>
+      oval(context, shorts, forearm + 0.004, 0, 0.046 * girth, 0.035 * girth),
+    ),
   };
-}
-
-/** Shin, the belly of the calf a little behind the bone, and a sock. */
-function paintShank(
-  context: Context,
-  sheet: PaintSheet,
-  body: BodyShape,
-  tones: RiderTones,
-  far: boolean,
-): void {
-  const { girth, shank } = body;
-  const skin = far ? tones.skinDark : tones.skin;
-  if (!far) throwShadow(sheet, 1.6);
-  taper(context, 0, shank, 0.054 * girth, 0.034 * girth, skin);
-  dropShadow(context);
-  context.beginPath();
-  context.ellipse(shank * 0.36, 0.017 * girth, shank * 0.3, 0.05 * girth, 0, 0, Math.PI * 2);
-  context.fill();
-  taper(context, shank * 0.78, shank, 0.041 * girth, 0.037 * girth, far ? tones.skinDark : tones.sock);
 }
 
 /** A shoe round its pedal spindle. */
@@ -181,15 +152,8 @@ function traceTrunk(context: Context): void {
 }
 
 function paintPocket(context: Context, tones: RiderTones): void {
-  context.fillStyle = tones.jerseyDark;
-  context.beginPath();
-  context.moveTo(-0.1, -0.092);
-  context.lineTo(0.2, -0.12);
-  context.lineTo(0.19, -0.03);
-  context.lineTo(-0.1, -0.01);
-  context.closePath();
   context.globalAlpha = 0.55;
-  context.fill();
+  polygon(context, tones.jerseyDark, [-0.1, -0.092], [0.2, -0.12], [0.19, -0.03], [-0.1, -0.01]);
   context.globalAlpha = 1;
 }
 

@@ -37,21 +37,21 @@ interface Growth {
   readonly draw: (job: ChunkJob, spot: Spot) => void;
 }
 
-const valley: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, tone, kind, grown }) => {
+const valley: Growth['draw'] = ({ context, palette }, { x, y, size, tone, kind, grown }) => {
   const height = (66 + grown * 74) * size;
   if (kind < 0.5) return drawLeafTree(context, x, y, height, tone);
   drawConifer(context, x, y, height * 1.05, tone);
   if (kind > 0.75) drawConifer(context, x + height * 0.32, y, height * 0.66, mix(tone, palette.verge, 0.3));
 };
 
-const forest: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, tone, kind, grown }) => {
+const forest: Growth['draw'] = ({ context, palette }, { x, y, size, tone, kind, grown }) => {
   const height = (126 + grown * 48) * size;
   if (kind < 0.62) return drawTallTree(context, x, y, height, mix(tone, palette.earth, 0.3));
   if (kind < 0.85) return drawConifer(context, x, y, height * 0.72, tone);
   drawBush(context, x, y, (16 + grown * 14) * size, tone);
 };
 
-const coast: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, tone, kind, grown }) => {
+const coast: Growth['draw'] = ({ context, palette }, { x, y, size, tone, kind, grown }) => {
   if (kind < 0.3)
     return drawWindTree(context, x, y + 3, (52 + grown * 34) * size, mix(tone, palette.vergeDark, 0.5));
   // A fence against drifting sand.
@@ -72,22 +72,18 @@ const coast: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, to
   context.stroke();
 };
 
-const moor: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, tone, kind, grown }) => {
+const moor: Growth['draw'] = ({ context, palette }, { x, y, size, tone, kind, grown }) => {
   const stone = mix(palette.inkSoft, palette.paper, 0.42);
   if (kind < 0.16) return drawStandingStone(context, x, y, (52 + grown * 44) * size, stone);
   if (kind < 0.3)
     return drawWindTree(context, x, y, (64 + grown * 30) * size, mix(tone, palette.shadow, 0.25));
-  for (let i = 0; i < 3; i += 1)
-    drawHeather(
-      context,
-      x + i * 19 * size,
-      y + 2,
-      (19 + ((i * 7) % 3) * 5 + grown * 8) * size,
-      mix('#b56aa8', tone, 0.3),
-    );
+  for (let i = 0; i < 3; i += 1) {
+    const tall = (19 + ((i * 7) % 3) * 5 + grown * 8) * size;
+    drawHeather(context, x + i * 19 * size, y + 2, tall, mix('#b56aa8', tone, 0.3));
+  }
 };
 
-const pass: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, kind, grown }) => {
+const pass: Growth['draw'] = ({ context, palette }, { x, y, size, kind, grown }) => {
   if (kind < 0.42) return drawSnowPole(context, x, y, 86 * size, palette.ink, palette.attention);
   const stone = mix(palette.earth, palette.paper, 0.18);
   if (kind < 0.7) {
@@ -103,28 +99,16 @@ const pass: Growth['draw'] = ({ sheet: { context }, palette }, { x, y, size, kin
 };
 
 const town: Growth['draw'] = (job, { x, y, size, tone, kind, grown }) => {
-  const { context } = job.sheet;
-  const { palette, scenery } = job;
+  const { context, palette, scenery } = job;
   const lit = scenery.light === 'evening';
   if (kind < 0.4) return drawLamp(context, x, y, 118 * size, palette.ink, lit);
   if (kind < 0.62)
     return drawLeafTree(context, x, y, (74 + grown * 34) * size, mix('#5b7f5c', tone, lit ? 0.6 : 0.3));
-  const wall = mix(
-    ['#c98a6a', '#9aa7b2', '#dccaa4'][Math.floor(grown * 3)] ?? '#c98a6a',
-    palette.vergeDark,
-    lit ? 0.55 : 0.2,
-  );
+  const plaster = ['#c98a6a', '#9aa7b2', '#dccaa4'][Math.floor(grown * 3)] ?? '#c98a6a';
+  const wall = mix(plaster, palette.vergeDark, lit ? 0.55 : 0.2);
+  const roof = mix('#6f463c', palette.ink, lit ? 0.4 : 0.15);
   const windows = [0, 1, 2, 3, 4, 5].map((one) => lit && (one * 7 + Math.floor(grown * 50)) % 3 !== 0);
-  drawTownHouse(
-    context,
-    x,
-    y,
-    62 * size,
-    (78 + grown * 34) * size,
-    wall,
-    mix('#6f463c', palette.ink, lit ? 0.4 : 0.15),
-    windows,
-  );
+  drawTownHouse(context, x, y, 62 * size, (78 + grown * 34) * size, wall, roof, windows);
 };
 
 const GROWTHS: Readonly<Record<Place, Growth>> = {
@@ -138,9 +122,8 @@ const GROWTHS: Readonly<Record<Place, Growth>> = {
 
 /** Everything of the land beside this stretch. */
 export function paintRoadside(job: ChunkJob): void {
-  const { palette, layout, scenery } = job;
+  const { palette, size, scenery } = job;
   const { cellM, luck, draw } = GROWTHS[scenery.place];
-  const size = layout.propScale;
   castShadow(job.sheet, palette.shadow, 0.28, 8, 4, 2);
   for (let cell = Math.floor((job.fromM - REACH_M) / cellM); cell * cellM < job.toM + REACH_M; cell++) {
     const random = seededStream(scenery.seed * 101 + cell * 977);
@@ -152,5 +135,5 @@ export function paintRoadside(job: ChunkJob): void {
     if (!inReach(job, m) || nearBoard(job.course, m)) continue;
     draw(job, { x: columnOf(job, m), y: lineOfRoad(job, m) - 6 * size, size, tone, kind, grown });
   }
-  dropShadow(job.sheet.context);
+  dropShadow(job.context);
 }

@@ -2,42 +2,34 @@
  * The sheet behind everything: a graded sky with a paper sun in cut rings, and clouds that drift. The sky is
  * painted once per size, the clouds once as a seamless tile.
  */
-import { oval } from '../paint/pen.ts';
+import { type Context, disc, oval } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
-import {
-  castShadow,
-  createSheet,
-  dropShadow,
-  finish,
-  layBetween,
-  layGrain,
-  mix,
-  type SheetPicture,
-  type PaintSheet,
-  snap,
-  withAlpha,
-} from '../paint/sheet.ts';
+import { castShadow, layBetween, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
+import type { PaintSheet, Picture } from '../paint/sheet.ts';
 import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
-import { wrapOffset } from './tiles.ts';
-
-const CLOUD_TILE_PX = 1792;
+import { TILE_PX, wrapOffset } from './tiles.ts';
 
 /** Draws sky (down to `coverY`) and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
 export class Sky {
-  readonly #sky: SheetPicture;
-  readonly #clouds: SheetPicture;
+  readonly #sky: Picture;
+  readonly #clouds: Picture;
   readonly #drift: boolean;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
-    this.#sky = finish(paintSky(layout, palette, scenery));
-    this.#clouds = finish(paintClouds(layout, palette, scenery));
+    const { width, height, deviceScale } = layout;
+    const paint = (sheet: PaintSheet): void => paintSky(sheet, layout, palette, scenery);
+    this.#sky = paintPicture(width, height, Math.min(deviceScale, 1.5), palette.grainAlpha, paint, 'opaque');
+    const tall = Math.round(layout.groundY * 0.72);
+    this.#clouds = paintPicture(TILE_PX, tall, 1, palette.grainAlpha * 0.8, (sheet) =>
+      paintClouds(sheet, layout, palette, scenery),
+    );
     this.#drift = !reducedMotion;
   }
 
   draw(
-    context: CanvasRenderingContext2D,
+    context: Context,
     layout: Layout,
     scrollPx: number,
     timeS: number,
@@ -56,8 +48,7 @@ export class Sky {
   }
 }
 
-function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {
-  const sheet = createSheet(layout.width, layout.height, Math.min(layout.deviceScale, 1.5), 'opaque');
+function paintSky(sheet: PaintSheet, layout: Layout, palette: Palette, scenery: Scenery): void {
   const { context } = sheet;
   const gradient = context.createLinearGradient(0, 0, 0, layout.groundY);
   gradient.addColorStop(0, palette.skyTop);
@@ -74,48 +65,32 @@ function paintSky(layout: Layout, palette: Palette, scenery: Scenery): PaintShee
   for (let ring = rings; ring >= 0; ring--) {
     const radius = size * (1 + ring * 0.62);
     castShadow(sheet, palette.shadow, ring === 0 ? 0.2 : 0.07, 12, 1, 3);
-    oval(
-      context,
-      ring === 0 ? palette.sun : withAlpha(mix(palette.sun, palette.skyLow, 0.25), 0.26),
-      x,
-      y,
-      radius,
-      radius,
-    );
+    const tone = ring === 0 ? palette.sun : withAlpha(mix(palette.sun, palette.skyLow, 0.25), 0.26);
+    oval(context, tone, x, y, radius, radius);
   }
-  dropShadow(context);
-  layGrain(sheet, palette.grainAlpha);
-  return sheet;
 }
 
 /** First stars, pricked through the upper part of the sheet. */
-function paintStars(context: CanvasRenderingContext2D, layout: Layout, palette: Palette, seed: number): void {
+function paintStars(context: Context, layout: Layout, palette: Palette, seed: number): void {
   const random = seededStream(seed + 41);
-  context.fillStyle = withAlpha(palette.sun, 0.85);
+  const tone = withAlpha(palette.sun, 0.85);
   for (let i = 0; i < 46; i++) {
     const radius = (0.7 + random() * 1.2) * layout.propScale;
-    context.beginPath();
-    context.arc(random() * layout.width, random() * layout.groundY * 0.46, radius, 0, 7);
-    context.fill();
+    disc(context, tone, random() * layout.width, random() * layout.groundY * 0.46, radius);
   }
 }
 
-function paintClouds(layout: Layout, palette: Palette, scenery: Scenery): PaintSheet {
-  const height = Math.round(layout.groundY * 0.72);
-  const sheet = createSheet(CLOUD_TILE_PX, height, 1);
+function paintClouds(sheet: PaintSheet, layout: Layout, palette: Palette, scenery: Scenery): void {
+  const { height } = sheet;
   const random = seededStream(scenery.seed + 5);
   const count = scenery.light === 'mist' ? 3 : 5;
   for (let i = 0; i < count; i++) {
-    const x = ((i + 0.2 + random() * 0.6) / count) * CLOUD_TILE_PX;
+    const x = ((i + 0.2 + random() * 0.6) / count) * TILE_PX;
     const y = height * (0.24 + random() * 0.56);
     const size = layout.propScale * (26 + random() * 30) * (0.6 + (y / height) * 0.4);
     const lobes = 3 + Math.floor(random() * 3);
-    for (const wrap of [-CLOUD_TILE_PX, 0, CLOUD_TILE_PX])
-      paintCloud(sheet, palette, x + wrap, y, size, lobes);
+    for (const wrap of [-TILE_PX, 0, TILE_PX]) paintCloud(sheet, palette, x + wrap, y, size, lobes);
   }
-  dropShadow(sheet.context);
-  layGrain(sheet, palette.grainAlpha * 0.8);
-  return sheet;
 }
 
 /** A cloud cut from one strip: flat below, lobes above, with a second thinner strip tucked behind. */

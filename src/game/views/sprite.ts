@@ -2,23 +2,24 @@
  * A piece drawn once in metres and laid into frames afterwards, wherever the context's own transform puts it.
  * For parts of bike, rider and dog that keep their shape.
  */
-import { createSheet, finish, type SheetPicture, type PaintSheet } from '../paint/sheet.ts';
+import type { Context } from '../paint/pen.ts';
+import { createSheet, finish, type Picture, type PaintSheet } from '../paint/sheet.ts';
 import type { ScenePlace } from './place.ts';
 
 /** A painted piece that knows where it belongs. */
 export interface Sprite {
   /** Lays the piece; the context is scaled to metres. */
-  draw(context: CanvasRenderingContext2D): void;
+  draw(context: Context): void;
 }
 
 class PaintedSprite implements Sprite {
-  readonly #picture: SheetPicture;
+  readonly #picture: Picture;
   readonly #left: number;
   readonly #top: number;
   readonly #width: number;
   readonly #height: number;
 
-  constructor(picture: SheetPicture, left: number, top: number, width: number, height: number) {
+  constructor(picture: Picture, left: number, top: number, width: number, height: number) {
     this.#picture = picture;
     this.#left = left;
     this.#top = top;
@@ -26,7 +27,7 @@ class PaintedSprite implements Sprite {
     this.#height = height;
   }
 
-  draw(context: CanvasRenderingContext2D): void {
+  draw(context: Context): void {
     context.drawImage(this.#picture.image, this.#left, this.#top, this.#width, this.#height);
   }
 }
@@ -38,7 +39,7 @@ export function paintSprite(
   width: number,
   height: number,
   pxPerM: number,
-  paint: (context: CanvasRenderingContext2D, sheet: PaintSheet) => void,
+  paint: (context: Context, sheet: PaintSheet) => void,
 ): Sprite {
   const sheet = createSheet(width, height, pxPerM);
   const { context, canvas } = sheet;
@@ -51,7 +52,7 @@ export function paintSprite(
 /** A painted piece that is big and seldom turns by much. */
 export interface HeldSprite {
   /** Lays the piece where `place` is, on whole device pixels. */
-  draw(context: CanvasRenderingContext2D, place: ScenePlace): void;
+  draw(context: Context, place: ScenePlace): void;
 }
 
 /** A kept copy is good until its direction is off by so much (rad): a third of a pixel at its far end. */
@@ -69,7 +70,7 @@ class Held implements HeldSprite {
     this.#middle = sidePx / 2;
   }
 
-  draw(context: CanvasRenderingContext2D, place: ScenePlace): void {
+  draw(context: Context, place: ScenePlace): void {
     const middle = this.#middle;
     if (!(Math.abs(place.turnRad - this.#turnRad) < TURNED_ANEW_RAD)) {
       this.#turnRad = place.turnRad;
@@ -104,7 +105,7 @@ export function paintLimb(
   length: number,
   halfWidth: number,
   pxPerM: number,
-  paint: (context: CanvasRenderingContext2D, sheet: PaintSheet) => void,
+  paint: (context: Context, sheet: PaintSheet) => void,
 ): Sprite {
   return paintSprite(-halfWidth, -halfWidth, length + halfWidth * 2, halfWidth * 2, pxPerM * FINER, paint);
 }

@@ -2,10 +2,10 @@
  * The whole picture for one canvas size: builds the views and draws one frame from back to front with plain
  * Canvas 2D. Knows nothing of the engine that calls it; a new size means a new stage.
  */
-import { oval } from '../paint/pen.ts';
+import { type Context, oval } from '../paint/pen.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { paletteFor, riderTones } from '../paint/palette.ts';
-import { createSheet, finish, type SheetPicture } from '../paint/sheet.ts';
+import { createSheet, finish, type Picture } from '../paint/sheet.ts';
 import type { PictureQuality } from '../engine/quality.ts';
 import type { Beside, Look, Scenery } from '../engine/types.ts';
 import { AirView } from './air.ts';
@@ -53,7 +53,7 @@ export class Stage {
   readonly #bike: BikeView;
   readonly #rider: RiderView;
   readonly #poser: Poser;
-  readonly #contact: SheetPicture;
+  readonly #contact: Picture;
   readonly #dog: DogView | null;
   readonly #air: AirView;
   readonly #company: Company | null;
@@ -155,7 +155,7 @@ export class Stage {
     this.#ghosts?.update(frame);
   }
 
-  draw(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, quality: PictureQuality): void {
+  draw(context: Context, frame: RideFrame, elapsedS: number, quality: PictureQuality): void {
     const layout = this.#layout;
     const camera = this.#camera;
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
@@ -208,7 +208,7 @@ export class Stage {
     return Math.max(-MOST_TILT_RAD, Math.min(MOST_TILT_RAD, tilt));
   }
 
-  #drawRider(context: CanvasRenderingContext2D, frame: RideFrame, elapsedS: number, streaks: boolean): void {
+  #drawRider(context: Context, frame: RideFrame, elapsedS: number, streaks: boolean): void {
     const layout = this.#layout;
     const place = this.#place;
     const scale = layout.riderPxPerM;
@@ -250,7 +250,7 @@ export class Stage {
 }
 
 /** The soft shadow under both wheels; longer to the left in the evening. */
-function paintContact(layout: Layout, evening: boolean): SheetPicture {
+function paintContact(layout: Layout, evening: boolean): Picture {
   const sheet = createSheet(220, 20, layout.deviceScale);
   const { context } = sheet;
   const gradient = context.createRadialGradient(110, 10, 2, 110, 10, 104);

@@ -3,6 +3,7 @@
  * trunks, the sea with sails and a lighthouse, heather and standing stones, peaks with snow, roofs with lit windows.
  */
 import type { Place } from '../../core/level/schema.ts';
+import type { Context } from '../paint/pen.ts';
 import {
   drawHeather,
   drawLamp,
@@ -15,10 +16,9 @@ import {
   drawTownHouse,
   drawWindTree,
 } from '../paint/landmarks.ts';
-import type { Palette } from '../paint/palette.ts';
 import { drawBush, drawChurch, drawConifer, drawLeafTree } from '../paint/plants.ts';
-import { castShadow, dropShadow, mix, type PaintSheet, withAlpha } from '../paint/sheet.ts';
-import type { Layout } from './layout.ts';
+import { castShadow, dropShadow, mix, withAlpha } from '../paint/sheet.ts';
+import { scattered, type SheetJob, wrapped } from './sheetJob.ts';
 import { paintGrove, paintVillage, paintWoods } from './woods.ts';
 
 /** One sheet: its outline, and how far it slides and sinks with the road. */
@@ -33,20 +33,6 @@ export interface Recipe {
   readonly folds: 0 | 1 | 2;
   /** Room above the crest for what stands on it (CSS px at scale 1). */
   readonly roomPx: number;
-}
-
-/** What a painter of a sheet is given. */
-export interface SheetJob {
-  readonly sheet: PaintSheet;
-  readonly layout: Layout;
-  readonly palette: Palette;
-  readonly random: () => number;
-  readonly crestY: (x: number) => number;
-  /** 0 the farthest to 3 the nearest. */
-  readonly depth: number;
-  readonly tone: string;
-  /** Lamps and windows are lit. */
-  readonly lit: boolean;
 }
 
 type Recipes = readonly [Recipe, Recipe, Recipe, Recipe];
@@ -85,27 +71,6 @@ function recipesOf(cuts: readonly [Cut, Cut, Cut, Cut]): Recipes {
 
 const at = <T>(list: readonly T[], index: number): T => list[index] as T;
 
-/** Draws something that may hang over an end of the tile at its wrapped places too. */
-function wrapped(job: SheetJob, x: number, reach: number, draw: (x: number, crestY: number) => void): void {
-  const { width } = job.sheet;
-  for (let turn = -1; turn <= 1; turn += 1) {
-    const placed = x + turn * width;
-    if (placed > -reach && placed < width + reach) draw(placed, job.crestY(placed));
-  }
-}
-
-function scattered(
-  job: SheetJob,
-  count: number,
-  reach: number,
-  draw: (x: number, crestY: number, i: number) => void,
-): void {
-  for (let i = 0; i < count; i += 1) {
-    const x = ((i + job.random() * 0.8) / count) * job.sheet.width;
-    wrapped(job, x, reach, (placed, crestY) => draw(placed, crestY, i));
-  }
-}
-
 const VALLEY: Terrain = {
   recipes: recipesOf([
     [0.44, 0.105, 'waves', 2, 90],
@@ -113,12 +78,11 @@ const VALLEY: Terrain = {
     [0.165, 0.066, 'waves', 2, 90],
     [0.03, 0.045, 'waves', 2, 90],
   ]),
-  behind: ({ sheet, layout, random, crestY, depth, palette, tone }) => {
-    paintWoods(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.02 : 0.1));
-    if (depth === 1) paintVillage(sheet, layout, random, crestY, palette, tone);
+  behind: (job) => {
+    paintWoods(job, job.shaded(job.depth === 3 ? 0.02 : 0.1));
+    if (job.depth === 1) paintVillage(job);
   },
-  front: ({ sheet, layout, random, crestY, depth, palette, tone }) =>
-    paintGrove(sheet, layout, random, crestY, depth, mix(tone, palette.shadow, depth === 3 ? 0.06 : 0.18)),
+  front: (job) => paintGrove(job, job.shaded(job.depth === 3 ? 0.06 : 0.18)),
 };
 
 /** Rows of trees without a gap; the nearer ones are trunks whose crowns leave the picture. */
@@ -130,50 +94,31 @@ const FOREST: Terrain = {
     [0.02, 0.03, 'waves', 1, 400],
   ]),
   behind: (job) => {
-    const { depth, layout, random, tone, palette } = job;
-    const size = layout.propScale;
+    const { sheet, context, depth, size, random, shaded } = job;
     if (depth < 2) {
       const tall = at([46, 84], depth) * size;
-      const count = Math.round(job.sheet.width / (tall * 0.34));
-      scattered(job, count, tall, (x, crestY, i) =>
-        drawConifer(
-          job.sheet.context,
-          x,
-          crestY + 8,
-          tall * (0.7 + ((i * 7) % 10) / 18),
-          mix(tone, palette.shadow, ((i * 3) % 5) * 0.035),
-        ),
-      );
+      scattered(job, Math.round(sheet.width / (tall * 0.34)), tall, (x, crestY, i) => {
+        const height = tall * (0.7 + ((i * 7) % 10) / 18);
+        drawConifer(context, x, crestY + 8, height, shaded(((i * 3) % 5) * 0.035));
+      });
       return;
     }
     const tall = at([0, 0, 250, 380], depth) * size;
-    const count = at([0, 0, 22, 9], depth);
-    castShadow(job.sheet, palette.shadow, 0.2, 8, 4, 1);
-    scattered(job, count, tall * 0.3, (x, crestY, i) => {
+    castShadow(sheet, job.palette.shadow, 0.2, 8, 4, 1);
+    scattered(job, at([0, 0, 22, 9], depth), tall * 0.3, (x, crestY, i) => {
       const height = tall * (0.82 + ((i * 5) % 7) / 22);
-      drawTallTree(
-        job.sheet.context,
-        x + random() * 4,
-        crestY + 10,
-        height,
-        mix(tone, palette.shadow, ((i * 3) % 4) * 0.05),
-      );
+      drawTallTree(context, x + random() * 4, crestY + 10, height, shaded(((i * 3) % 4) * 0.05));
     });
-    dropShadow(job.sheet.context);
+    dropShadow(context);
   },
   front: (job) => {
-    const { depth, layout, tone, palette } = job;
+    const { context, depth, tone, palette } = job;
     if (depth < 2) return;
-    const size = at([0, 0, 22, 34], depth) * layout.propScale;
-    scattered(job, 16, size, (x, crestY, i) =>
-      drawBush(
-        job.sheet.context,
-        x,
-        crestY + size * (0.5 + ((i * 3) % 4) * 0.3),
-        size,
-        mix(tone, palette.verge, 0.2 + (i % 3) * 0.12),
-      ),
-    );
+    const size = at([0, 0, 22, 34], depth) * job.size;
+    scattered(job, 16, size, (x, crestY, i) => {
+      const y = crestY + size * (0.5 + ((i * 3) % 4) * 0.3);
+      drawBush(context, x, y, size, mix(tone, palette.verge, 0.2 + (i % 3) * 0.12));
+    });
   },
 };
 
@@ -185,50 +130,31 @@ const COAST: Terrain = {
     [0, 0.04, 'waves', 1, 90],
   ]),
   behind: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
-    const size = layout.propScale;
+    const { sheet, context, depth, size, palette, tone } = job;
     if (depth === 0) {
-      const x = sheet.width * 0.34;
-      wrapped(job, x, 80 * size, (placed, crestY) =>
-        drawLighthouse(
-          sheet.context,
-          placed,
-          crestY + 6,
-          96 * size,
-          mix(palette.paper, tone, 0.1),
-          mix('#b8472e', tone, 0.25),
-        ),
+      const wall = mix(palette.paper, tone, 0.1);
+      wrapped(job, sheet.width * 0.34, 80 * size, (x, crestY) =>
+        drawLighthouse(context, x, crestY + 6, 96 * size, wall, mix('#b8472e', tone, 0.25)),
       );
     }
     if (depth === 3)
       scattered(job, 7, 60 * size, (x, crestY) =>
-        drawWindTree(sheet.context, x, crestY + 4, 52 * size, mix(tone, palette.vergeDark, 0.6)),
+        drawWindTree(context, x, crestY + 4, 52 * size, mix(tone, palette.vergeDark, 0.6)),
       );
   },
   front: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
-    const size = layout.propScale;
-    if (depth === 1) paintSea(job, size);
+    const { context, depth, size, palette, tone } = job;
+    if (depth === 1) paintSea(job);
     if (depth < 2) return;
-    scattered(job, depth === 2 ? 26 : 20, 30 * size, (x, crestY, i) =>
-      tuftOfMarram(
-        sheet.context,
-        x,
-        crestY + (3 + (i % 4) * 7) * size,
-        (12 + depth * 5) * size,
-        mix(tone, palette.vergeDark, 0.45),
-      ),
-    );
+    const tall = (12 + depth * 5) * size;
+    scattered(job, depth === 2 ? 26 : 20, 30 * size, (x, crestY, i) => {
+      const y = crestY + (3 + (i % 4) * 7) * size;
+      tuftOfMarram(context, x, y, tall, mix(tone, palette.vergeDark, 0.45));
+    });
   },
 };
 
-function tuftOfMarram(
-  context: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  size: number,
-  tone: string,
-): void {
+function tuftOfMarram(context: Context, x: number, y: number, size: number, tone: string): void {
   context.strokeStyle = tone;
   context.lineWidth = Math.max(1, size * 0.07);
   context.lineCap = 'round';
@@ -246,17 +172,14 @@ function tuftOfMarram(
 }
 
 /** Rows of short waves, denser towards the horizon, and two boats. */
-function paintSea(job: SheetJob, size: number): void {
-  const { sheet, random, palette, tone, layout } = job;
-  const { context, width } = sheet;
+function paintSea(job: SheetJob): void {
+  const { sheet, context, random, palette, tone, size } = job;
+  const { width } = sheet;
   const top = job.crestY(0);
   context.lineCap = 'round';
   for (let row = 0; row < 9; row += 1) {
     const y = top + (4 + row * row * 1.7 + row * 3) * size;
-    context.strokeStyle = withAlpha(
-      mix(tone, row % 3 === 1 ? palette.shadow : '#ffffff', row % 3 === 1 ? 0.2 : 0.55),
-      0.75,
-    );
+    context.strokeStyle = withAlpha(row % 3 === 1 ? job.shaded(0.2) : mix(tone, '#ffffff', 0.55), 0.75);
     context.lineWidth = (1 + row * 0.22) * size;
     context.beginPath();
     for (let i = 0; i < 26; i += 1) {
@@ -268,19 +191,11 @@ function paintSea(job: SheetJob, size: number): void {
     context.stroke();
   }
   castShadow(sheet, palette.shadow, 0.2, 5, 1, 2);
-  for (const [share, tall, low] of [
-    [0.17, 34, 10],
-    [0.52, 22, 4],
-    [0.78, 46, 22],
-  ] as const)
-    drawSail(
-      context,
-      width * share,
-      top + low * size,
-      tall * layout.propScale,
-      mix(palette.paper, tone, 0.08),
-      mix(palette.ink, tone, 0.35),
-    );
+  const sail = mix(palette.paper, tone, 0.08);
+  const hull = mix(palette.ink, tone, 0.35);
+  drawSail(context, width * 0.17, top + 10 * size, 34 * size, sail, hull);
+  drawSail(context, width * 0.52, top + 4 * size, 22 * size, sail, hull);
+  drawSail(context, width * 0.78, top + 22 * size, 46 * size, sail, hull);
   dropShadow(context);
 }
 
@@ -292,43 +207,33 @@ const MOOR: Terrain = {
     [0.015, 0.03, 'waves', 1, 100],
   ]),
   behind: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
-    const size = layout.propScale;
+    const { sheet, context, depth, size, palette, tone, shaded } = job;
     const stone = mix(mix(palette.inkSoft, palette.paper, 0.35), tone, 0.35);
     if (depth === 0)
       scattered(job, 3, 60, (x, crestY) => {
-        for (const [dx, tall] of [
-          [-16, 16],
-          [0, 26],
-          [15, 18],
-        ] as const)
-          drawRock(sheet.context, x + dx * size, crestY + 3, tall * size, mix(tone, palette.shadow, 0.1));
+        drawRock(context, x - 16 * size, crestY + 3, 16 * size, shaded(0.1));
+        drawRock(context, x, crestY + 3, 26 * size, shaded(0.1));
+        drawRock(context, x + 15 * size, crestY + 3, 18 * size, shaded(0.1));
       });
+    if (depth !== 2) return;
     // A ring of stones, and one tree that stands alone.
-    if (depth === 2)
-      for (let i = 0; i < 7; i += 1)
-        wrapped(job, sheet.width * 0.3 + (i - 3) * 34 * size, 40, (x, crestY) =>
-          drawStandingStone(sheet.context, x, crestY + 3, (30 + ((i * 5) % 4) * 7) * size, stone),
-        );
-    if (depth === 2)
-      wrapped(job, sheet.width * 0.74, 90, (x, crestY) =>
-        drawWindTree(sheet.context, x, crestY + 3, 78 * size, mix(tone, palette.shadow, 0.35)),
+    for (let i = 0; i < 7; i += 1)
+      wrapped(job, sheet.width * 0.3 + (i - 3) * 34 * size, 40, (x, crestY) =>
+        drawStandingStone(context, x, crestY + 3, (30 + ((i * 5) % 4) * 7) * size, stone),
       );
+    wrapped(job, sheet.width * 0.74, 90, (x, crestY) =>
+      drawWindTree(context, x, crestY + 3, 78 * size, shaded(0.35)),
+    );
   },
   front: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
+    const { context, depth, palette, tone } = job;
     if (depth < 1) return;
-    const size = at([0, 9, 15, 24], depth) * layout.propScale;
+    const size = at([0, 9, 15, 24], depth) * job.size;
     const bloom = mix(tone, depth === 3 ? '#c06ab0' : '#b979b4', 0.55);
-    scattered(job, at([0, 46, 40, 26], depth), size * 2, (x, crestY, i) =>
-      drawHeather(
-        sheet.context,
-        x,
-        crestY + (4 + ((i * 7) % 5) * size * 0.55),
-        size,
-        mix(bloom, palette.shadow, ((i * 3) % 4) * 0.07),
-      ),
-    );
+    scattered(job, at([0, 46, 40, 26], depth), size * 2, (x, crestY, i) => {
+      const y = crestY + (4 + ((i * 7) % 5) * size * 0.55);
+      drawHeather(context, x, y, size, mix(bloom, palette.shadow, ((i * 3) % 4) * 0.07));
+    });
   },
 };
 
@@ -340,37 +245,30 @@ const PASS: Terrain = {
     [0.01, 0.04, 'waves', 1, 70],
   ]),
   behind: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
+    const { context, depth, shaded } = job;
     if (depth !== 2) return;
-    const tall = 34 * layout.propScale;
+    const tall = 34 * job.size;
     scattered(job, 22, tall, (x, crestY, i) => {
-      drawConifer(
-        sheet.context,
-        x,
-        crestY + 5,
-        tall * (0.8 + (i % 4) * 0.16),
-        mix(tone, palette.shadow, 0.3),
-      );
-      if (i % 2 === 0) drawSnowCap(sheet.context, x, crestY - tall * 0.34, tall * 0.17);
+      drawConifer(context, x, crestY + 5, tall * (0.8 + (i % 4) * 0.16), shaded(0.3));
+      if (i % 2 === 0) drawSnowCap(context, x, crestY - tall * 0.34, tall * 0.17);
     });
   },
   front: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
+    const { context, depth, size, shaded } = job;
     if (depth < 2) return paintSnowFields(job);
-    const size = layout.propScale;
     scattered(job, 13, 40 * size, (x, crestY, i) => {
       const big = (9 + ((i * 5) % 4) * 5) * size * (depth === 3 ? 1.5 : 1);
       const y = crestY + (8 + (i % 3) * 16) * size;
-      drawRock(sheet.context, x, y, big, mix(tone, palette.shadow, 0.26));
-      drawSnowCap(sheet.context, x - big * 0.1, y - big * 0.62, big * 0.62);
+      drawRock(context, x, y, big, shaded(0.26));
+      drawSnowCap(context, x - big * 0.1, y - big * 0.62, big * 0.62);
     });
   },
 };
 
 /** Snow down from the tops, with a torn lower edge, brighter on the side the light comes from. */
 function paintSnowFields(job: SheetJob): void {
-  const { sheet, layout, palette, depth, crestY } = job;
-  const { context, width } = sheet;
+  const { context, layout, palette, depth, crestY } = job;
+  const { width } = job.sheet;
   const line = (depth === 0 ? 0.16 : 0.09) * layout.groundY;
   const middle = crestAverage(job);
   context.fillStyle = mix('#ffffff', palette.skyMiddle, 0.25);
@@ -400,78 +298,50 @@ const TOWN: Terrain = {
     [0.0, 0.012, 'waves', 1, 130],
   ]),
   behind: (job) => {
-    const { depth, layout, palette, tone, sheet } = job;
-    const size = layout.propScale;
-    if (depth === 0) {
-      const wall = mix(tone, palette.shadow, 0.08);
+    const { context, depth, size, palette, tone, shaded } = job;
+    if (depth === 0)
       scattered(job, 4, 80 * size, (x, crestY) =>
-        drawChurch(sheet.context, x, crestY + 6, 52 * size, wall, mix(tone, palette.shadow, 0.22)),
+        drawChurch(context, x, crestY + 6, 52 * size, { wall: shaded(0.08), roof: shaded(0.22) }),
       );
-    }
-    if (depth < 3) paintHouses(job);
-    else
-      scattered(job, 8, 120 * size, (x, crestY, i) => {
-        if (i % 2 === 0)
-          drawLeafTree(sheet.context, x, crestY + 6, 92 * size, mix(tone, palette.vergeDark, 0.5));
-        else drawLamp(sheet.context, x, crestY + 4, 108 * size, mix(palette.ink, tone, 0.2), job.lit);
-      });
+    if (depth < 3) return paintHouses(job);
+    scattered(job, 8, 120 * size, (x, crestY, i) => {
+      if (i % 2 === 0) drawLeafTree(context, x, crestY + 6, 92 * size, mix(tone, palette.vergeDark, 0.5));
+      else drawLamp(context, x, crestY + 4, 108 * size, mix(palette.ink, tone, 0.2), job.lit);
+    });
   },
   front: (job) => {
-    if (job.depth !== 3) return;
-    const size = job.layout.propScale;
-    scattered(job, 22, 40, (x, crestY, i) =>
-      drawBush(
-        job.sheet.context,
-        x,
-        crestY + (10 + (i % 2) * 14) * size,
-        26 * size,
-        mix(job.tone, job.palette.vergeDark, 0.25 + (i % 3) * 0.15),
-      ),
-    );
+    const { context, depth, size, palette, tone } = job;
+    if (depth !== 3) return;
+    scattered(job, 22, 40, (x, crestY, i) => {
+      const y = crestY + (10 + (i % 2) * 14) * size;
+      drawBush(context, x, y, 26 * size, mix(tone, palette.vergeDark, 0.25 + (i % 3) * 0.15));
+    });
   },
 };
 
 /** A street of narrow houses, wall to wall, each a little other than its neighbours. */
 function paintHouses(job: SheetJob): void {
-  const { depth, layout, palette, random, sheet, tone, lit, crestY } = job;
-  const wide = at([26, 42, 78], depth) * layout.propScale;
+  const { depth, context, palette, random, sheet, tone, lit, crestY } = job;
+  const wide = at([26, 42, 78], depth) * job.size;
   const count = Math.round(sheet.width / wide);
   const step = sheet.width / count;
   castShadow(sheet, palette.shadow, palette.shadowAlpha * 0.5, 8, -2, -1);
   for (let i = 0; i < count; i += 1) {
     const luck = [random(), random(), random(), random(), random(), random(), random(), random()];
     const tall = wide * (0.7 + at(luck, 0) * (depth === 2 ? 0.75 : 0.6));
-    const wall = mix(
-      mix(
-        tone,
-        at(['#c98a6a', '#8c9aa8', '#d8c9a8', '#a87c86'], Math.floor(at(luck, 1) * 4)),
-        lit ? 0.2 : 0.42,
-      ),
-      palette.paper,
-      lit ? 0.02 : 0.12,
-    );
-    const roof = mix(
-      tone,
-      at(['#7a4a3e', '#4d5566', '#6a4050'], Math.floor(at(luck, 2) * 3)),
-      lit ? 0.35 : 0.6,
-    );
+    const plaster = at(['#c98a6a', '#8c9aa8', '#d8c9a8', '#a87c86'], Math.floor(at(luck, 1) * 4));
+    const wall = mix(mix(tone, plaster, lit ? 0.2 : 0.42), palette.paper, lit ? 0.02 : 0.12);
+    const tiles = at(['#7a4a3e', '#4d5566', '#6a4050'], Math.floor(at(luck, 2) * 3));
+    const roof = mix(tone, tiles, lit ? 0.35 : 0.6);
     // A gap here and there lets the street behind be seen.
     if (at(luck, 3) < 0.12) continue;
     const windows = luck.map((one) => lit && one < 0.55);
-    for (const turn of [0, -sheet.width])
-      if (turn === 0 || i === count - 1)
-        drawTownHouse(
-          sheet.context,
-          i * step + turn,
-          crestY(i * step) + 8,
-          step * 0.98,
-          tall,
-          wall,
-          roof,
-          windows,
-        );
+    const y = crestY(i * step) + 8;
+    drawTownHouse(context, i * step, y, step * 0.98, tall, wall, roof, windows);
+    if (i === count - 1)
+      drawTownHouse(context, i * step - sheet.width, y, step * 0.98, tall, wall, roof, windows);
   }
-  dropShadow(sheet.context);
+  dropShadow(context);
 }
 
 export const TERRAINS: Readonly<Record<Place, Terrain>> = {

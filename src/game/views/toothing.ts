@@ -2,7 +2,6 @@
  * The outline of a sprocket or chainring as roller chain wants it: a seat for every roller, rounded flanks and
  * a narrow crown between two seats. Pure geometry in millimetres.
  */
-
 /** Roller chain pitch and roller diameter of bicycle chain (mm). */
 export const CHAIN_PITCH_MM = 12.7;
 const ROLLER_MM = 7.75;
@@ -59,11 +58,10 @@ export function toothOutline(teeth: number): Float64Array {
 /** Adds the outline to a path, rounded at its corners by quadratic curves. */
 export function traceTeeth(path: Path2D, outline: Float64Array): void {
   const count = outline.length / 2;
-  const px = (i: number) => outline[(i % count) * 2] ?? 0;
-  const py = (i: number) => outline[(i % count) * 2 + 1] ?? 0;
-  path.moveTo((px(0) + px(1)) / 2, (py(0) + py(1)) / 2);
-  for (let i = 1; i <= count; i++) {
-    path.quadraticCurveTo(px(i), py(i), (px(i) + px(i + 1)) / 2, (py(i) + py(i + 1)) / 2);
-  }
+  const x = (i: number) => outline[(i % count) * 2] ?? 0;
+  const y = (i: number) => outline[(i % count) * 2 + 1] ?? 0;
+  path.moveTo((x(0) + x(1)) / 2, (y(0) + y(1)) / 2);
+  for (let i = 1; i <= count; i++)
+    path.quadraticCurveTo(x(i), y(i), (x(i) + x(i + 1)) / 2, (y(i) + y(i + 1)) / 2);
   path.closePath();
 }

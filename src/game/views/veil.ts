@@ -2,19 +2,11 @@
  * Where the road cannot be seen: a hedge that stands over it from the end of sight onwards, or torn sheets of
  * tissue in mist. Follows the sight of the frame smoothly; draws nothing while sight reaches past the picture.
  */
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
-import {
-  castShadow,
-  createSheet,
-  dropShadow,
-  finish,
-  layGrain,
-  mix,
-  type SheetPicture,
-  type PaintSheet,
-  withAlpha,
-} from '../paint/sheet.ts';
+import { castShadow, dropShadow, mix, paintPicture, withAlpha } from '../paint/sheet.ts';
+import type { PaintSheet, Picture } from '../paint/sheet.ts';
 import type { Scenery } from '../engine/types.ts';
 import type { Camera, Layout } from './layout.ts';
 
@@ -23,28 +15,28 @@ const STEP_PX = 46;
 /** Hides what the rider cannot see yet. */
 export class Veil {
   readonly #mist: boolean;
-  readonly #first: SheetPicture;
-  readonly #second: SheetPicture;
+  readonly #first: Picture;
+  readonly #second: Picture;
   #edgeM = Number.POSITIVE_INFINITY;
 
   constructor(layout: Layout, palette: Palette, scenery: Scenery) {
     this.#mist = scenery.light === 'mist';
-    if (this.#mist) {
-      this.#first = finish(paintTissue(layout, palette));
-      this.#second = this.#first;
-      return;
-    }
-    this.#first = finish(paintHedge(layout, palette, scenery.seed));
-    this.#second = finish(paintHedge(layout, palette, scenery.seed + 1));
+    const { width, height, deviceScale, propScale } = layout;
+    const hedge = (seed: number): Picture =>
+      paintPicture(
+        150 * propScale,
+        268 * propScale,
+        Math.min(deviceScale, 1.5),
+        palette.grainAlpha,
+        (sheet) => paintHedge(sheet, propScale, palette, seed),
+      );
+    this.#first = this.#mist
+      ? paintPicture(width, height, 1, palette.grainAlpha, (sheet) => paintTissue(sheet, palette))
+      : hedge(scenery.seed);
+    this.#second = this.#mist ? this.#first : hedge(scenery.seed + 1);
   }
 
-  draw(
-    context: CanvasRenderingContext2D,
-    layout: Layout,
-    camera: Camera,
-    sightM: number,
-    elapsedS: number,
-  ): void {
+  draw(context: Context, layout: Layout, camera: Camera, sightM: number, elapsedS: number): void {
     const visibleM = (layout.width - camera.riderX) / layout.pxPerM + 6;
     const target = Math.min(sightM, visibleM);
     if (!Number.isFinite(this.#edgeM)) this.#edgeM = target;
@@ -59,7 +51,7 @@ export class Veil {
   }
 
   /** Bushes stand at fixed places of the road, so the hedge scrolls with it; the first ones are lower. */
-  #drawHedge(context: CanvasRenderingContext2D, layout: Layout, camera: Camera, edgeX: number): void {
+  #drawHedge(context: Context, layout: Layout, camera: Camera, edgeX: number): void {
     const step = STEP_PX * layout.propScale;
     const scrolled = camera.distanceM * layout.pxPerM - camera.riderX;
     const first = Math.ceil((edgeX + scrolled) / step);
@@ -75,9 +67,7 @@ export class Veil {
 }
 
 /** One bush of the hedge: a tall folded lobe with a few cut leaves. */
-function paintHedge(layout: Layout, palette: Palette, seed: number): PaintSheet {
-  const size = layout.propScale;
-  const sheet = createSheet(150 * size, 268 * size, Math.min(layout.deviceScale, 1.5));
+function paintHedge(sheet: PaintSheet, size: number, palette: Palette, seed: number): void {
   const { context } = sheet;
   const random = seededStream(seed + 77);
   const tone = mix(palette.verge, palette.vergeDark, 0.62 + random() * 0.18);
@@ -113,15 +103,11 @@ function paintHedge(layout: Layout, palette: Palette, seed: number): PaintSheet 
     context.fill();
   }
   context.globalCompositeOperation = 'source-over';
-  layGrain(sheet, palette.grainAlpha);
-  return sheet;
 }
 
 /** Torn sheets of tissue, one over the other, until nothing shows through. */
-function paintTissue(layout: Layout, palette: Palette): PaintSheet {
-  const width = layout.width;
-  const sheet = createSheet(width, layout.height, 1);
-  const { context } = sheet;
+function paintTissue(sheet: PaintSheet, palette: Palette): void {
+  const { context, width, height } = sheet;
   const random = seededStream(19);
   for (let layer = 0; layer < 8; layer++) {
     castShadow(sheet, palette.shadow, 0.05, 9, -2, 0);
@@ -129,15 +115,12 @@ function paintTissue(layout: Layout, palette: Palette): PaintSheet {
     context.beginPath();
     const left = 14 + layer * 30;
     context.moveTo(left, -20);
-    for (let y = -20; y <= layout.height + 20; y += 9) {
+    for (let y = -20; y <= height + 20; y += 9) {
       context.lineTo(left + Math.sin(y * 0.013 + layer * 2) * 13 + random() * 5, y);
     }
-    context.lineTo(width + 40, layout.height + 20);
+    context.lineTo(width + 40, height + 20);
     context.lineTo(width + 40, -20);
     context.closePath();
     context.fill();
   }
-  dropShadow(context);
-  layGrain(sheet, palette.grainAlpha);
-  return sheet;
 }

@@ -4,12 +4,11 @@
  */
 import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
+import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import type { Camera, Layout } from './layout.ts';
 import { roadHeightM } from './layout.ts';
 import { postPlaces } from './posts.ts';
-
-type Context = CanvasRenderingContext2D;
 
 /**
  * How far a stalk leans over, as a share of its height, positive to the right: steadily away from the wind (a head
