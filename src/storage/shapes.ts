@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { parseLevel } from '../core/level/parse.ts';
-import { LEVEL_SCHEMA } from '../core/level/schema.ts';
+import { fingerprintShape, LEVEL_SCHEMA, seedShape } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isFields, isTooDeep } from '../core/math/measure.ts';
 import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
@@ -51,8 +51,8 @@ const resultFields = {
   savedAtMs: timeMs,
   levelId: shortText,
   levelTitle: shortText,
-  levelHash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
-  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  levelHash: fingerprintShape,
+  seed: seedShape,
   bikeId: shortText,
   riderId: shortText,
   kind: z.enum(['ride', 'check', 'clinic']),

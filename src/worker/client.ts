@@ -50,12 +50,7 @@ export function createPlanner(
   workplace: Workplace<Workshop>,
   { onBroken, patienceS }: PlannerOptions = {},
 ): Planner {
-  const worker = connect<Workshop>({
-    ...workplace,
-    afterSilence: 'here',
-    onBroken,
-    silenceS: patienceS,
-  });
+  const worker = connect<Workshop>({ ...workplace, afterSilence: 'here', onBroken, silenceS: patienceS });
   return {
     prepare: (job, onPart, signal) => worker.ask('prepare', job, { onPart, signal }),
     judge: (level, recording, onPart) => worker.ask('judge', { level, recording }, { onPart }),

@@ -10,7 +10,7 @@ import type { GpxOutcome } from '../core/gpx/summary.ts';
 import { refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
-import type { GpxDesk, RiddenAnswer } from './gpxDesk.ts';
+import type { AgainQuestion, GpxDesk, RiddenAnswer } from './gpxDesk.ts';
 import { Cancelled, connect, type Workplace } from './rpc.ts';
 
 /** A file that is being read. */
@@ -33,10 +33,7 @@ interface GpxImporter {
   /** The same pitch with what the best ride does there; as it was where that cannot be worked out. */
   best(who: RoadRider, pitch: RoadPitch): Promise<RoadPitch>;
   /** A pitch with the way to it as a level. */
-  again(
-    pitch: RoadPitch,
-    words: { readonly id: string; readonly title: string; readonly sentence: string },
-  ): Promise<ParseResult>;
+  again(pitch: RoadPitch, words: AgainQuestion['words']): Promise<ParseResult>;
 }
 
 const NO_READER = refused('no-reader');
@@ -47,10 +44,7 @@ const lostOutcome = (error: unknown): GpxOutcome =>
 
 /** Starts nothing before it is asked for. Work that hangs in a worker would hang the page as well, so it is given up. */
 export function createGpxImporter(workplace: Workplace<GpxDesk>): GpxImporter {
-  const worker = connect<GpxDesk>({
-    ...workplace,
-    afterSilence: 'nobody',
-  });
+  const worker = connect<GpxDesk>({ ...workplace, afterSilence: 'nobody' });
   return {
     prepare: () => worker.prepare(),
     read(file, onPart) {

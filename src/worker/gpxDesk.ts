@@ -11,6 +11,7 @@ import { importRoad, type Road } from '../core/gpx/road.ts';
 import { type GpxOutcome, summaryOf } from '../core/gpx/summary.ts';
 import { type GpxFile, type GpxResult, refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
+import type { Level } from '../core/level/schema.ts';
 import { levelOfPitch } from '../core/recorded/again.ts';
 import {
   riderOf,
@@ -56,9 +57,9 @@ interface PitchQuestion {
 }
 
 /** The same as a level, and what that is called. */
-interface AgainQuestion {
+export interface AgainQuestion {
   readonly pitch: RoadPitch;
-  readonly words: { readonly id: string; readonly title: string; readonly sentence: string };
+  readonly words: Pick<Level, 'id' | 'title' | 'sentence'>;
 }
 
 /** Opens a desk without a road. */

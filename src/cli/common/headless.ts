@@ -2,30 +2,26 @@
  * Rides without a screen and sums up what happened: shifts with the speed they were made at, feet down,
  * chains dropped, time. Judging a ride is the coach's business, not this file's.
  */
+import type { Pitch } from '../../core/course/types.ts';
 import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
 import { LONGEST_RIDE_TICKS } from '../../core/ride/recording.ts';
 import { type Controller, type LiveRide, startRide } from '../../core/ride/run.ts';
 import { movementOf, placeOf, type ShiftMovement } from '../../core/model/transmission.ts';
+import type { ShiftDone } from '../../core/ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
 /** One shift of a ride as it is printed. */
-interface ShiftLine extends ShiftMovement {
-  readonly load: number;
-  readonly durationS: number;
-  readonly distanceM: number;
-  readonly startedAtM: number;
+interface ShiftLine
+  extends ShiftMovement,
+    Pick<ShiftDone, 'load' | 'durationS' | 'distanceM' | 'startedAtM'> {
   readonly speedMps: number;
 }
 
 /** What a ride comes to, apart from marks. */
 export interface RideSummary {
   readonly shifts: readonly ShiftLine[];
-  readonly pitches: readonly {
-    readonly footM: number;
-    readonly endM: number;
-    readonly steepestRatio: number;
-  }[];
+  readonly pitches: readonly Pitch[];
   readonly footDowns: number;
   readonly chainDrops: number;
   /** Time of the finish, or null if the rider never got there. */
@@ -61,7 +57,7 @@ export function startTally(): Tally {
   };
 }
 
-function shiftLine(event: Extract<RideEvent, { kind: 'shift-done' }>, speedMps: number): ShiftLine {
+function shiftLine(event: ShiftDone, speedMps: number): ShiftLine {
   const { load, durationS, distanceM, startedAtM } = event;
   return { ...movementOf(event), load, durationS, distanceM, startedAtM, speedMps };
 }

@@ -4,11 +4,13 @@
  * processes share the work.
  */
 import { groundOfJob, type MarkingGround } from '../../core/coach/ground.ts';
-import type { MarkName } from '../../core/coach/types.ts';
+import { marksOf, type RecordMarks, tenths } from '../../core/group/records/record.ts';
+import { BIGGEST_SEED } from '../../core/math/random.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import { type Controller, rideThrough } from '../../core/ride/run.ts';
+import { countEvents } from '../../core/ride/trace.ts';
 import { habitsForSkill, virtualRider } from '../../core/virtual/riders.ts';
 import { type Args, needed } from '../common/args.ts';
 import { BadInput, noSuch } from '../common/badInput.ts';
@@ -19,7 +21,7 @@ import { countedOrNo } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
 
 /** One ride as a row; the names are the columns. */
-export interface BatchRow {
+export interface BatchRow extends RecordMarks {
   readonly levelId: string;
   readonly bikeId: string;
   readonly riderId: string;
@@ -30,11 +32,6 @@ export interface BatchRow {
   readonly shifts: number;
   readonly total: number;
   readonly passed: boolean;
-  readonly cadence: number | null;
-  readonly foresight: number | null;
-  readonly easing: number | null;
-  readonly chainLine: number | null;
-  readonly economy: number | null;
 }
 
 /** Rides over one road by one rider on one bike. */
@@ -47,7 +44,6 @@ interface BatchGroup {
 
 /** More rides than this in one go are a slip of the hand. */
 const MOST_RIDES = 1_000_000;
-const HIGHEST_SEED = 4_294_967_295;
 const ENDINGS = { csv: '.csv', ndjson: '.ndjson' } as const;
 type Shape = keyof typeof ENDINGS;
 
@@ -162,23 +158,15 @@ function rideOnce(
   controller: Controller,
 ): Omit<BatchRow, 'levelId' | 'bikeId' | 'riderId' | 'player' | 'seed'> {
   const { now, trace } = rideThrough(ground.world, controller);
-  const { marks, total, passed } = ground.judge(trace);
-  const count = (kind: string): number => trace.events.filter((event) => event.kind === kind).length;
-  const value = (name: MarkName): number | null => {
-    const mark = marks[name].value;
-    return mark === null ? null : Math.round(10 * mark) / 10;
-  };
+  const report = ground.judge(trace);
+  const { total, passed } = report;
   return {
     finishedS: now.phase === 'finished' ? now.tick * ground.world.tickS : null,
-    footDowns: count('foot-down'),
-    shifts: count('shift-done'),
-    total: Math.round(10 * total) / 10,
+    footDowns: countEvents(trace, 'foot-down'),
+    shifts: countEvents(trace, 'shift-done'),
+    total: tenths(total),
     passed,
-    cadence: value('cadence'),
-    foresight: value('foresight'),
-    easing: value('easing'),
-    chainLine: value('chainLine'),
-    economy: value('economy'),
+    ...marksOf(report),
   };
 }
 
@@ -207,7 +195,7 @@ function seedsOf(text: string): number[] {
     const match = /^\s*(\d{1,10})(?:\s*-\s*(\d{1,10}))?\s*$/.exec(part);
     const from = Number(match?.[1]);
     const to = Number(match?.[2] ?? match?.[1]);
-    if (match === null || to < from || to > HIGHEST_SEED || to - from >= MOST_RIDES)
+    if (match === null || to < from || to > BIGGEST_SEED || to - from >= MOST_RIDES)
       throw new BadInput(`"${text}" after --seeds is no list of seeds; write 7, 1-20 or 1,2,5.`);
     return Array.from({ length: to - from + 1 }, (_, i) => from + i);
   });

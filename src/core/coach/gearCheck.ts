@@ -16,7 +16,7 @@ import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
 import { rideThrough } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
-import type { RideTrace, TraceSample } from '../ride/trace.ts';
+import { countEvents, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
@@ -222,14 +222,12 @@ function tieOf({ changed, limits, outcome }: GearCandidate): number[] {
 /** The ride of the plan; where it puts a foot down, the one in the lowest gear all the way, if that gets up. */
 function upTheHill(world: RideWorld): RideTrace {
   const { trace } = rideThrough(world, policyDriver(world, planRoad(world)));
-  if (footDowns(trace) === 0) return trace;
+  if (countEvents(trace, 'foot-down') === 0) return trace;
   const low = { ...world, startRingIndex: 0, startSprocketIndex: world.machine.sprocketCount - 1 };
   const crawled = rideThrough(low, brakeForLine(low)).trace;
-  return footDowns(crawled) === 0 && crawled.events.at(-1)?.kind === 'finished' ? crawled : trace;
-}
-
-function footDowns(trace: RideTrace): number {
-  return trace.events.filter(({ kind }) => kind === 'foot-down').length;
+  return countEvents(crawled, 'foot-down') === 0 && crawled.events.at(-1)?.kind === 'finished'
+    ? crawled
+    : trace;
 }
 
 /** Samples between a foot down and the push that ends it. */

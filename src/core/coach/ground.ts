@@ -5,7 +5,7 @@
 import type { Level } from '../level/schema.ts';
 import { bikeById, riderById } from '../model/presets.ts';
 import { referenceInSteps } from '../planner/reference.ts';
-import { planInSteps, type Policy } from '../planner/plan.ts';
+import { atOnce, planInSteps, type Policy } from '../planner/plan.ts';
 import { jobOfRecording, type RideJob, setupOfJob } from '../ride/job.ts';
 import { worldOfJob } from '../ride/world.ts';
 import type { Recording } from '../ride/recording.ts';
@@ -62,11 +62,7 @@ function* shareOf<T>(steps: Generator<number, T>, from: number, to: number): Gen
 
 /** Lays the ground of a job at once. Throws where no ride is possible with this bike and rider. */
 export function groundOfJob(job: RideJob): MarkingGround {
-  const steps = groundInSteps(job);
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
+  return atOnce(groundInSteps(job));
 }
 
 /** Lays the ground for a bundled bike and rider. Throws if there is none of that name. */

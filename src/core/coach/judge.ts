@@ -6,7 +6,7 @@ import { clamp } from '../math/numbers.ts';
 import type { Level, MarkWeights } from '../level/schema.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Policy } from '../planner/plan.ts';
-import type { RideTrace } from '../ride/trace.ts';
+import { countEvents, type RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { cadenceMark, chainLineMark, legLosses } from './cadence.ts';
 import { foresightMark, judgePitches } from './foresight.ts';
@@ -55,7 +55,6 @@ export function judgeRide(input: JudgeInput): RideReport {
   const shiftCount = countManoeuvres(trace);
   const referenceShiftCount = countManoeuvres(reference);
   const heldShifts = trace.events.filter((event) => event.kind === 'shift-hung' && event.hub === true).length;
-  const count = (kind: string): number => trace.events.filter((event) => event.kind === kind).length;
   return {
     marks,
     total,
@@ -68,9 +67,9 @@ export function judgeRide(input: JudgeInput): RideReport {
     shifts,
     shiftCount,
     referenceShiftCount,
-    footDowns: count('foot-down'),
-    chainDrops: count('chain-dropped'),
-    linesMissed: count('line-missed'),
+    footDowns: countEvents(trace, 'foot-down'),
+    chainDrops: countEvents(trace, 'chain-dropped'),
+    linesMissed: countEvents(trace, 'line-missed'),
     guessPitch: shifts.length === 0 ? null : costliest(pitches),
     verdict: judgeVerdict({
       marks,

@@ -6,7 +6,7 @@ import * as z from 'zod/mini';
 import { CHECKED_APART, type CheckedApart } from '../level/generate.ts';
 import { parseLevel } from '../level/parse.ts';
 import { envelopeProblem, findingsIn, handful, type Problem, type EnvelopeCode } from '../level/problems.ts';
-import type { Level } from '../level/schema.ts';
+import { idShape, type Level, seedShape } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
 import { jsonOf } from '../math/measure.ts';
 import { BIKES, bikeById, RIDERS, riderById } from '../model/presets.ts';
@@ -23,10 +23,9 @@ const MOST = { deep: LIMITS.plan.deep.most, entries: LIMITS.plan.entries.most };
 /** Riders that are found when the bike is, or by everybody for themselves. */
 const BY_CHOICE = ['by-bike', 'by-feel'];
 const AUDIENCES = ['everyone', 'children'] as const;
-const idText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
 
 const planRide = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('bundled'), levelId: idText }),
+  z.strictObject({ kind: z.literal('bundled'), levelId: idShape }),
   // The level inside has a door of its own.
   z.strictObject({ kind: z.literal('own'), level: z.unknown() }),
   z.strictObject({
@@ -38,12 +37,12 @@ const planRide = z.discriminatedUnion('kind', [
 
 const planSchema = z.strictObject({
   schema: z.literal(PLAN_SCHEMA),
-  id: idText,
+  id: idShape,
   title: z.string().check(z.minLength(1), z.maxLength(TITLE_CHARACTERS)),
   rides: z.array(planRide).check(z.minLength(1), z.maxLength(MOST_RIDES)),
   /** `same`: every attempt on one road. `fresh`: another road of the same kind each attempt. */
   seedRule: z.enum(['same', 'fresh']),
-  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  seed: seedShape,
   /** `own`: each rider on the bike set on the device; else a bundled bike for all. */
   bike: z.string().check(z.maxLength(60)),
   /** `by-bike`: the rider that suits the bike; `by-feel`: each chooses; else a bundled rider for all. */

@@ -3,7 +3,7 @@
  * through. How a round goes on is `takeTurn.ts`; what the pages know of a session is theirs.
  */
 import { parseLevel } from '../level/parse.ts';
-import type { Level } from '../level/schema.ts';
+import { ID_TEXT, type Level } from '../level/schema.ts';
 import { isFields } from '../math/measure.ts';
 import { riderById } from '../model/presets.ts';
 import { parseRecording, type Recording } from '../ride/recording.ts';
@@ -38,8 +38,6 @@ export interface FinishedTurn extends RiddenTurn {
   readonly recording: Recording;
 }
 
-const ID = /^[a-z0-9][a-z0-9-]{0,59}$/;
-
 /** Reads a kept session, or null where its parts are not what they were. */
 export function readRound(value: unknown): SavedRound | null {
   if (!isFields(value)) return null;
@@ -47,7 +45,7 @@ export function readRound(value: unknown): SavedRound | null {
   const plan = parsePlan(value['plan']);
   const round = parseRound(value['round']);
   if (!plan.ok || round === null || round.planId !== plan.plan.id) return null;
-  if (typeof deviceId !== 'string' || !ID.test(deviceId)) return null;
+  if (typeof deviceId !== 'string' || !ID_TEXT.test(deviceId)) return null;
   if (typeof startedAtMs !== 'number' || !isFields(feels)) return null;
   return { plan: plan.plan, deviceId, round, startedAtMs, feels: readFeels(feels) };
 }

@@ -3,6 +3,7 @@
  * game, and every sentence, belongs to the pages; here are only names, numbers and limits.
  */
 import * as z from 'zod/mini';
+import { idShape } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
 import { isTooDeep, jsonOf } from '../math/measure.ts';
 import { isCleanText } from './texts.ts';
@@ -36,7 +37,7 @@ const schema = z.strictObject({
   audience: z.enum(TEACH_AUDIENCES),
   minutes,
   /** A level that comes with the game. */
-  levelId: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/)),
+  levelId: idShape,
   drills: z.array(z.enum(DRILLS)).check(z.maxLength(DRILLS.length)),
   parts: z.strictObject({
     warmUp: part,

@@ -308,7 +308,7 @@ function undo(round: TurnQueue): TurnQueue {
   const others = round.line.filter((name) => name !== last.nickname);
   const here = round.riders.some((r) => r.nickname === last.nickname && r.presence === 'here');
   // Others may have come or gone since; the place is then as near as it can be.
-  const line = here ? [...others.slice(0, last.place), last.nickname, ...others.slice(last.place)] : others;
+  const line = here ? others.toSpliced(last.place, 0, last.nickname) : others;
   return { ...round, rides: round.rides.slice(0, -1), line, phase: READY };
 }
 

@@ -104,13 +104,13 @@ function edited(level: Level, edit: LevelEdit): Level {
     case 'add-entry':
       return { ...level, [edit.list]: [...level[edit.list], edit.entry] };
     case 'change-entry':
-      return isIndex(edit.index, level[edit.list].length)
-        ? { ...level, [edit.list]: spliced<unknown>(level[edit.list], edit.index, 1, [edit.entry]) }
+    case 'remove-entry': {
+      const list: readonly unknown[] = level[edit.list];
+      const entries = edit.kind === 'change-entry' ? [edit.entry] : [];
+      return isIndex(edit.index, list.length)
+        ? { ...level, [edit.list]: list.toSpliced(edit.index, 1, ...entries) }
         : level;
-    case 'remove-entry':
-      return isIndex(edit.index, level[edit.list].length)
-        ? { ...level, [edit.list]: spliced<unknown>(level[edit.list], edit.index, 1, []) }
-        : level;
+    }
   }
 }
 
@@ -122,7 +122,7 @@ function withValues(level: Level, values: Partial<Level>): Level {
 function withMoved(level: Level, from: number, to: number): Level {
   const piece = level.pieces[from];
   if (piece === undefined || from === to || !isIndex(to, level.pieces.length)) return level;
-  return { ...level, pieces: spliced(spliced(level.pieces, from, 1, []), to, 0, [piece]) };
+  return { ...level, pieces: level.pieces.toSpliced(from, 1).toSpliced(to, 0, piece) };
 }
 
 function withPieces(
@@ -132,7 +132,7 @@ function withPieces(
   added: readonly LevelPiece[],
   follow = false,
 ): Level {
-  const pieces = spliced(level.pieces, index, removed, added);
+  const pieces = level.pieces.toSpliced(index, removed, ...added);
   if (!follow) return { ...level, pieces };
   const lengthOf = (list: readonly LevelPiece[]): number => list.reduce((sum, p) => sum + pieceLengthM(p), 0);
   const behindM = lengthOf(level.pieces.slice(0, index + removed));
@@ -159,8 +159,4 @@ function shiftedBehind(level: Level, behindM: number, byM: number): Level {
 
 function isIndex(index: number, length: number): boolean {
   return Number.isInteger(index) && index >= 0 && index < length;
-}
-
-function spliced<T>(list: readonly T[], index: number, removed: number, added: readonly T[]): T[] {
-  return [...list.slice(0, index), ...added, ...list.slice(index + removed)];
 }

@@ -5,6 +5,7 @@
 import { FREE_RIDE_LONGEST_M, FREE_RIDE_SHORTEST_M, type FreeRideWish } from './generate.ts';
 import { clamp } from '../math/numbers.ts';
 import { hashJson } from '../math/hash.ts';
+import { BIGGEST_SEED } from '../math/random.ts';
 
 /** Why a link is none. */
 export type BadFreeRide = 'unreadable' | 'seed' | 'hilliness' | 'length';
@@ -13,7 +14,6 @@ type FreeRideReading =
   | { readonly ok: true; readonly wish: FreeRideWish }
   | { readonly ok: false; readonly code: BadFreeRide };
 
-const BIGGEST_SEED = 4_294_967_295;
 const SHAPE = /^free-(\d{1,15})-(\d{1,6})-(\d{1,9})$/;
 
 /** Whether an address behind `#ride/` means a free ride, readable or not. */

@@ -4,6 +4,7 @@
  */
 import { pieceLengthM } from '../course/pieces.ts';
 import type { Course } from '../course/types.ts';
+import { BIGGEST_SEED } from '../math/random.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
 import { type EvenRoad, powerToRideW, settledRide, WALKING_MPS } from '../model/steady.ts';
@@ -215,7 +216,7 @@ function lintSeeds(level: Level): LevelWarning[] {
   if (!seeded || level.stopLinesM.length === 0) return [];
   const here = new Set(lintStopLines(level, courseOfLevel(level)).map(({ path }) => path));
   for (let more = 1; more <= OTHER_SEEDS; more += 1) {
-    const seed = (level.seed + more) % 4_294_967_296;
+    const seed = (level.seed + more) % (BIGGEST_SEED + 1);
     const found = lintStopLines(level, courseOfLevel(level, seed)).find(({ path }) => !here.has(path));
     if (found === undefined) continue;
     return [{ ...found, code: 'seed-moves-stop', values: { ...found.values, seed } }];

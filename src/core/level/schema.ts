@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { LIMITS } from '../math/limits.ts';
+import { BIGGEST_SEED } from '../math/random.ts';
 
 // The faster way writes code at run time, which a page with a strict policy forbids and would report.
 z.config({ jitless: true });
@@ -66,6 +67,18 @@ const COMPANIONS = ['sheep', 'tractor', 'friend'] as const;
 /** Kinds of bikes that a level can be about. */
 const NEEDS = ['derailleur', 'hub', 'motor', 'crank-motor', 'wheel-motor'] as const;
 
+/** Names of levels, plans and sessions. */
+export const ID_TEXT = /^[a-z0-9][a-z0-9-]{0,59}$/;
+export const idShape = z.string().check(z.regex(ID_TEXT));
+/** Fingerprints, as `math/hash.ts` makes them. */
+export const fingerprintShape = z.string().check(z.regex(/^[0-9a-f]{16}$/));
+export const seedShape = z.int().check(z.gte(0), z.lte(BIGGEST_SEED));
+
+/** A list that may be left out; it is empty then. */
+function listOf<T extends z.ZodMiniType>(entry: T, most = 100) {
+  return z._default(z.array(entry).check(z.maxLength(most)), []);
+}
+
 const metres = z.number().check(z.gte(0), z.lte(LONGEST_LEVEL_M));
 const pieceLength = z.int().check(z.gte(1), z.lte(LONGEST_LEVEL_M));
 const upRatio = z.number().check(z.gte(0), z.lte(STEEPEST_RATIO));
@@ -106,7 +119,7 @@ const flag = z.boolean();
 /** The schema itself. */
 export const levelSchema = z.strictObject({
   schema: z.literal(LEVEL_SCHEMA),
-  id: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/)),
+  id: idShape,
   title: z.string().check(z.minLength(1), z.maxLength(80)),
   sentence: z.string().check(z.minLength(1), z.maxLength(240)),
   /** The language its own words are written in (BCP 47); bundled levels need none, theirs are translated. */
@@ -117,38 +130,18 @@ export const levelSchema = z.strictObject({
   needs: z.optional(z.enum(NEEDS)),
   /** Place on the ladder of its audience, from 1; 0 for a level that stands beside the ladder. */
   rung: z._default(z.int().check(z.gte(0), z.lte(99)), 0),
-  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  seed: seedShape,
   joinM: z._default(z.number().check(z.gte(6), z.lte(20)), 10),
   pieces: z.array(piece).check(z.minLength(1), z.maxLength(LIMITS.level.pieces.most)),
-  stopLinesM: z._default(z.array(metres).check(z.maxLength(50)), []),
-  winds: z._default(
-    z
-      .array(z.strictObject({ ...stretch, windMps: z.number().check(z.gte(-15), z.lte(15)) }))
-      .check(z.maxLength(100)),
-    [],
-  ),
-  surfaces: z._default(
-    z
-      .array(z.strictObject({ ...stretch, surface: z.enum(['gravel', 'grass', 'cobbles']) }))
-      .check(z.maxLength(100)),
-    [],
-  ),
-  hidden: z._default(
-    z
-      .array(z.strictObject({ ...stretch, sightM: z.number().check(z.gte(5), z.lte(250)) }))
-      .check(z.maxLength(100)),
-    [],
-  ),
-  cues: z._default(
-    z
-      .array(
-        z.union([
-          z.strictObject({ atM: metres, cue: z.enum(CUES) }),
-          z.strictObject({ atM: metres, text: z.string().check(z.minLength(1), z.maxLength(76)) }),
-        ]),
-      )
-      .check(z.maxLength(100)),
-    [],
+  stopLinesM: listOf(metres, 50),
+  winds: listOf(z.strictObject({ ...stretch, windMps: z.number().check(z.gte(-15), z.lte(15)) })),
+  surfaces: listOf(z.strictObject({ ...stretch, surface: z.enum(['gravel', 'grass', 'cobbles']) })),
+  hidden: listOf(z.strictObject({ ...stretch, sightM: z.number().check(z.gte(5), z.lte(250)) })),
+  cues: listOf(
+    z.union([
+      z.strictObject({ atM: metres, cue: z.enum(CUES) }),
+      z.strictObject({ atM: metres, text: z.string().check(z.minLength(1), z.maxLength(76)) }),
+    ]),
   ),
   aids: z.strictObject({
     roadAhead: flag,

@@ -3,6 +3,9 @@
  * bit. The generator is mulberry32 (public domain, T. Ettinger); good enough for roads and test riders.
  */
 
+/** Seeds of roads are whole numbers from 0 to this. */
+export const BIGGEST_SEED = 4_294_967_295;
+
 /** A stream of numbers in [0, 1). */
 export type Random = () => number;
 

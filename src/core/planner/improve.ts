@@ -20,6 +20,7 @@ import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
 import { FOOT_DOWN, undoneCost } from './costs.ts';
+import { atOnce } from './plan.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
@@ -137,11 +138,7 @@ interface Effort {
 
 /** A script that costs no more than the one given. Deterministic. */
 export function improveScript(world: RideWorld, script: readonly Manoeuvre[], effort: Effort): Manoeuvre[] {
-  const steps = improveInSteps(world, script, effort);
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
+  return atOnce(improveInSteps(world, script, effort));
 }
 
 /** The same, yielding the share of the tries done (0 to 1) now and then, so that a worker can answer and be stopped. */
@@ -268,12 +265,12 @@ function improveAt(
     const low = script[k - 1]?.atM ?? 0;
     const high = script[k + 1]?.atM ?? world.course.lengthM;
     if (one.atM < low || one.atM > high) return false;
-    return tryOut([...script.slice(0, k), one, ...script.slice(k + 1)], Math.min(old.atM, one.atM), k);
+    return tryOut(script.toSpliced(k, 1, one), Math.min(old.atM, one.atM), k);
   };
   if (now()[k] === undefined) return;
   // Without it.
   const without = now();
-  if (tryOut([...without.slice(0, k), ...without.slice(k + 1)], (without[k] as Manoeuvre).atM, k)) return;
+  if (tryOut(without.toSpliced(k, 1), (without[k] as Manoeuvre).atM, k)) return;
   for (const moveM of MOVES_M) {
     const one = now()[k] as Manoeuvre;
     replace({ ...one, atM: one.atM + moveM * (0.7 + 0.6 * random()) });
@@ -285,18 +282,11 @@ function improveAt(
   const next = script[k + 1];
   // Neither there nor back.
   const goesBack = next !== undefined && samePlace(next, script[k - 1] ?? startPlace(world));
-  if (goesBack && tryOut([...script.slice(0, k), ...script.slice(k + 2)], one.atM, k)) return;
+  if (goesBack && tryOut(script.toSpliced(k, 2), one.atM, k)) return;
   // Both together with the next one, at either place.
   if (next !== undefined && next.atM - one.atM < 80) {
-    const rest = [...script.slice(0, k), { ...next, atM: one.atM }, ...script.slice(k + 2)];
-    if (!tryOut(rest, one.atM, k)) {
-      const later = [
-        ...script.slice(0, k),
-        { ...next, atM: (one.atM + next.atM) / 2 },
-        ...script.slice(k + 2),
-      ];
-      tryOut(later, one.atM, k);
-    }
+    const both = (atM: number): Manoeuvre[] => script.toSpliced(k, 2, { ...next, atM });
+    if (!tryOut(both(one.atM), one.atM, k)) tryOut(both((one.atM + next.atM) / 2), one.atM, k);
   }
   // In two halves.
   halve(now(), world, k, random, tryOut);
@@ -316,14 +306,11 @@ function halve(
   const { rearSteps, ringSteps } = stepsBetween(from, one);
   if (Math.abs(rearSteps) < 2 || ringSteps !== 0) return;
   const half = easierBehind(world.machine, from, Math.trunc(rearSteps / 2));
-  const before = {
-    ...half,
-    atM: Math.max(script[k - 1]?.atM ?? 0, one.atM - 4 - 12 * random()),
-  };
-  tryOut([...script.slice(0, k), before, ...script.slice(k)], before.atM, k);
+  const before = { ...half, atM: Math.max(script[k - 1]?.atM ?? 0, one.atM - 4 - 12 * random()) };
+  tryOut(script.toSpliced(k, 0, before), before.atM, k);
   const after = { ...one, atM: one.atM + 4 + 12 * random() };
   if (after.atM < (script[k + 1]?.atM ?? world.course.lengthM))
-    tryOut([...script.slice(0, k), { ...half, atM: one.atM }, after, ...script.slice(k + 1)], one.atM, k);
+    tryOut(script.toSpliced(k, 1, { ...half, atM: one.atM }, after), one.atM, k);
 }
 
 /** A new manoeuvre somewhere, for good or only up to a second place. */
@@ -335,11 +322,11 @@ function addOne(world: RideWorld, script: readonly Manoeuvre[], random: () => nu
   const target = options[Math.floor(random() * options.length)];
   if (target === undefined) return;
   const one: Manoeuvre = { atM, ...target };
-  if (tryOut([...script.slice(0, k), one, ...script.slice(k)], atM, k)) return;
+  if (tryOut(script.toSpliced(k, 0, one), atM, k)) return;
   const backM = atM + between(random, 10, 80);
   if (backM >= (script[k]?.atM ?? world.course.lengthM)) return;
   const back: Manoeuvre = { atM: backM, ...gear };
-  tryOut([...script.slice(0, k), one, back, ...script.slice(k)], atM, k);
+  tryOut(script.toSpliced(k, 0, one, back), atM, k);
 }
 
 function lastMarkBefore(base: Ridden, start: Mark, beforeM: number, countBefore: number): Mark {

@@ -37,13 +37,17 @@ const STUCK_COST = 60;
 
 export type { Advice, Policy } from './policy.ts';
 
-/** Runs the whole plan at once. */
-export function planRoad(world: RideWorld, grid: Grid = USUAL_GRID): Policy {
-  const work = planInSteps(world, grid);
+/** Works something out to its end that is usually worked out in steps. */
+export function atOnce<T>(steps: Generator<number, T>): T {
   for (;;) {
-    const next = work.next();
+    const next = steps.next();
     if (next.done === true) return next.value;
   }
+}
+
+/** Runs the whole plan at once. */
+export function planRoad(world: RideWorld, grid: Grid = USUAL_GRID): Policy {
+  return atOnce(planInSteps(world, grid));
 }
 
 /** The same, yielding the share done (0 to 1) now and then, so that a worker can report and be stopped. */

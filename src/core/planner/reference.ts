@@ -9,7 +9,7 @@ import type { RideWorld } from '../ride/types.ts';
 import { policyDriver } from './driver.ts';
 import { improveInSteps } from './improve.ts';
 import { knownBestRide } from './known.ts';
-import type { Policy } from './plan.ts';
+import { atOnce, type Policy } from './plan.ts';
 import { type Manoeuvre, scriptDriver } from './script.ts';
 
 /** Tries of the search: so many for any road and so many more for each kilometre. */
@@ -59,9 +59,5 @@ export function* referenceInSteps(world: RideWorld, policy: Policy): Generator<n
 
 /** The same at once. */
 export function referenceRide(world: RideWorld, policy: Policy): LiveRide {
-  const steps = referenceInSteps(world, policy);
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
+  return atOnce(referenceInSteps(world, policy));
 }

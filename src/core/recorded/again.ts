@@ -2,6 +2,7 @@
 import { levelFromRoad } from '../gpx/level.ts';
 import type { Road } from '../gpx/road.ts';
 import type { ParseResult } from '../level/parse.ts';
+import type { Level } from '../level/schema.ts';
 import type { RoadPitch } from './rideFigures.ts';
 import type { RoadSecond } from './seconds.ts';
 
@@ -16,7 +17,7 @@ export function levelOfPitch(
   road: Road,
   seconds: readonly RoadSecond[],
   pitch: Pick<RoadPitch, 'footM' | 'endM'>,
-  words: { readonly id: string; readonly title: string; readonly sentence: string },
+  words: Pick<Level, 'id' | 'title' | 'sentence'>,
 ): ParseResult {
   const foot = seconds.find(({ distanceM }) => distanceM >= pitch.footM);
   const placeAt = (offsetS: number): number | undefined =>

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { createHasher } from '../math/hash.ts';
+import { fingerprintShape, seedShape } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
 import { HUB_KINDS } from '../model/hubKinds.ts';
 import { MOTOR_PLACES } from '../model/motor.ts';
@@ -153,8 +154,8 @@ const recordingSchema = z.strictObject({
   schema: z.literal(RECORDING_SCHEMA),
   physicsVersion: z.optional(z.string().check(z.minLength(1), z.maxLength(40))),
   levelId: z.string().check(z.maxLength(60)),
-  levelHash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
-  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  levelHash: fingerprintShape,
+  seed: seedShape,
   bike: bikeSchema,
   rider: riderSchema,
   autoEase: z.boolean(),
@@ -162,9 +163,7 @@ const recordingSchema = z.strictObject({
   commands: z
     .array(z.strictObject({ tick: z.int().check(z.gte(0), z.lte(MOST_TICKS)), command: commandSchema }))
     .check(z.maxLength(LIMITS.ride.commands.most)),
-  checkpoints: z
-    .array(z.string().check(z.regex(/^[0-9a-f]{16}$/)))
-    .check(z.maxLength(LIMITS.ride.checkpoints.most)),
+  checkpoints: z.array(fingerprintShape).check(z.maxLength(LIMITS.ride.checkpoints.most)),
 });
 
 /** Why something is no recording; `where` is the part that does not fit, like `commands.3.tick`, or empty. */

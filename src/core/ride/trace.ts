@@ -51,6 +51,11 @@ export interface RideTrace {
   readonly beforePitch: RideState[];
 }
 
+/** How often something happened in a ride. */
+export function countEvents({ events }: Pick<RideTrace, 'events'>, kind: RideEvent['kind']): number {
+  return events.filter((event) => event.kind === kind).length;
+}
+
 /** A movement of the chain that came to its end. */
 export type ShiftDone = Extract<RideEvent, { kind: 'shift-done' }>;
 

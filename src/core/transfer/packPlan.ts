@@ -3,6 +3,7 @@
  * comes back is the same to the last digit; it goes through `parsePlan` like any other plan.
  */
 import { levelFromBytes, levelToBytes } from './share.ts';
+import { jsonOf } from '../math/measure.ts';
 import { ByteReader, ByteWriter } from './bytes.ts';
 import {
   type ClinicPlan,
@@ -14,31 +15,29 @@ import {
 
 /** How an own level is marked in the row; its bytes follow after the row. */
 const OWN_LEVEL = 0;
-const PARTS = 13;
+/** The parts of a plan before its rides, in the order of the row. */
+const PARTS = [
+  'schema',
+  'id',
+  'title',
+  'seedRule',
+  'seed',
+  'bike',
+  'riderId',
+  'attempts',
+  'aids',
+  'shows',
+  'order',
+  'audience',
+] as const satisfies readonly (keyof ClinicPlan)[];
 
 /** Bytes of a plan. */
 export function planToBytes(plan: ClinicPlan): Uint8Array {
-  const { schema, id, title, seedRule, seed, bike, riderId, attempts, aids, shows, order, audience } = plan;
   const rides = plan.rides.map((ride) =>
     ride.kind === 'bundled' ? ride.levelId : ride.kind === 'check' ? packCheck(ride) : OWN_LEVEL,
   );
-  const row = [
-    schema,
-    id,
-    title,
-    seedRule,
-    seed,
-    bike,
-    riderId,
-    attempts,
-    aids,
-    shows,
-    order,
-    audience,
-    rides,
-  ];
   const out = new ByteWriter();
-  out.text(JSON.stringify(row));
+  out.text(JSON.stringify([...PARTS.map((part) => plan[part]), rides]));
   for (const ride of plan.rides) if (ride.kind === 'own') out.bytes(levelToBytes(ride.level));
   return out.done();
 }
@@ -48,8 +47,7 @@ export function planFromBytes(bytes: Uint8Array): ParsePlanResult | null {
   const from = new ByteReader(bytes);
   const row = readRow(from.text());
   if (row === null) return null;
-  const [schema, id, title, seedRule, seed, bike, riderId, attempts, aids, shows, order, audience, short] =
-    row;
+  const short = row[PARTS.length];
   if (!Array.isArray(short) || short.length > MOST_RIDES) return null;
   const rides: unknown[] = [];
   for (const ride of short as unknown[]) {
@@ -65,17 +63,12 @@ export function planFromBytes(bytes: Uint8Array): ParsePlanResult | null {
     rides.push({ kind: 'own', level: parsed.level });
   }
   if (!from.finished) return null;
-  const parts = { schema, id, title, rides, seedRule, seed, bike, riderId, attempts };
-  return parsePlan({ ...parts, aids, shows, order, audience });
+  return parsePlan({ ...Object.fromEntries(PARTS.map((part, i) => [part, row[i]])), rides });
 }
 
 function readRow(text: string): readonly unknown[] | null {
-  try {
-    const row = JSON.parse(text) as unknown;
-    return Array.isArray(row) && row.length === PARTS ? row : null;
-  } catch {
-    return null;
-  }
+  const row = jsonOf(text);
+  return Array.isArray(row) && row.length === PARTS.length + 1 ? row : null;
 }
 
 function packCheck({ audience, needs }: Extract<PlanRide, { kind: 'check' }>): readonly string[] {

@@ -5,7 +5,9 @@
  */
 import * as z from 'zod/mini';
 import { hashJson } from '../math/hash.ts';
+import { fingerprintShape } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
+import { jsonOf } from '../math/measure.ts';
 import type { Heard } from '../group/records/missing.ts';
 import type { RideRecord } from '../group/records/record.ts';
 import {
@@ -15,6 +17,7 @@ import {
   parseRecord,
   parseRecordText,
   type ReadRecord,
+  recordIdShape,
 } from '../group/records/recordFile.ts';
 import { mergeSets, type RecordSet, setOf } from '../group/records/merge.ts';
 
@@ -36,16 +39,15 @@ export interface ReadFile {
 const FILE_KIND = 'clinic-rides';
 const FILE_SCHEMA = 1;
 const LINE_END = /\r\n|\n|\r/g;
-const idText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
 
 const headSchema = z.strictObject({
   kind: z.literal(FILE_KIND),
   schema: z.literal(FILE_SCHEMA),
-  planId: idText,
-  deviceId: idText,
+  planId: recordIdShape,
+  deviceId: recordIdShape,
   lastSeq: z.int().check(z.gte(0), z.lte(1_000_000)),
-  withdrawn: z.array(idText).check(z.maxLength(LIMITS.rideFile.withdrawn.most)),
-  checksum: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
+  withdrawn: z.array(recordIdShape).check(z.maxLength(LIMITS.rideFile.withdrawn.most)),
+  checksum: fingerprintShape,
 });
 
 /** Writes the file. */
@@ -123,23 +125,15 @@ function partOf(share: number, read: ReadRecord): RideFilePart {
 
 /** A list of records, or one record over several lines; null where it is not JSON as a whole. */
 function wholeOf(text: string): readonly unknown[] | null {
-  try {
-    const value = JSON.parse(text) as unknown;
-    if (Array.isArray(value)) return value as readonly unknown[];
-    return value !== null && typeof value === 'object' && 'id' in value ? [value] : null;
-  } catch {
-    return null;
-  }
+  const value = jsonOf(text);
+  if (Array.isArray(value)) return value as readonly unknown[];
+  return value !== null && typeof value === 'object' && 'id' in value ? [value] : null;
 }
 
 /** The head; a damaged piece where the line wants to be one and is not; null where it is something else. */
 function readHead(line: string): z.infer<typeof headSchema> | DamagedPiece | null {
-  let value: unknown = null;
-  try {
-    value = JSON.parse(line);
-  } catch {
-    if (!line.startsWith('{"kind"')) return null;
-  }
+  const value = jsonOf(line);
+  if (value === undefined && !line.startsWith('{"kind"')) return null;
   if (value !== null && typeof value === 'object' && 'id' in value) return null;
   const parsed = headSchema.safeParse(value);
   if (parsed.success) {

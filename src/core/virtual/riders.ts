@@ -14,7 +14,7 @@ import { roadLoadRatio } from '../ride/frame.ts';
 import { shiftCommands } from '../ride/levers.ts';
 import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { isShifting, TICKS_PER_S } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
 
 /** What makes a virtual rider. */
@@ -173,8 +173,7 @@ function liftChain({ machine }: RideWorld, state: RideState): RideCommand[] {
 
 function finishShift(state: RideState, mind: Mind, commands: RideCommand[]): void {
   if (state.tick === mind.actTick) commands.push(...(mind.act ?? []));
-  const busy = state.rear !== null || state.front !== null || state.queue.length > 0;
-  if (state.tick <= mind.actTick + 2 || busy) return;
+  if (state.tick <= mind.actTick + 2 || isShifting(state)) return;
   if (mind.easing) commands.push({ kind: 'pressure', pressure: 'steady' });
   mind.act = null;
   mind.easing = false;

@@ -2,6 +2,7 @@
  * The instruments' elements, made once. Only structure and names here; what they show is written by
  * `createHud.ts`, where they stand is said by `hud.css`.
  */
+import type { MachineTones } from '../paint/palette.ts';
 import { buildFace, type FaceMood } from './face.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 import { ROAD_AHEAD_M } from '../../core/settings/settings.ts';
@@ -177,4 +178,18 @@ function buildLegs(root: HTMLElement) {
   const bar = put(reserve, 'div', 'hud-reserve-bar');
   const reserveFill = put(bar, 'div', 'hud-reserve-fill');
   return { pressure, plainPressure, steps, reserve, reserveFill };
+}
+
+/** Reads `--paper`, `--ink` and so on as they apply to `element`: the tones of the small canvases. The fallbacks are those of `hud.css`. */
+export function readTones(element: HTMLElement): MachineTones {
+  const style = getComputedStyle(element);
+  const read = (name: string, fallback: string) => style.getPropertyValue(name).trim() || fallback;
+  return {
+    paper: read('--paper', '#fff8ec'),
+    ink: read('--ink', '#22303a'),
+    sand: read('--sand', '#d9ccb2'),
+    sandDark: read('--sand-dark', '#8f8168'),
+    rider: read('--rider', '#e2552c'),
+    attention: read('--attention', '#f0a51e'),
+  };
 }

@@ -36,6 +36,9 @@ export interface Pose {
   hairRad: number;
 }
 
+/** Arms reach so much of their length. */
+const MOST_REACH = 0.97;
+
 function spot(): Spot {
   return { x: 0, y: 0 };
 }
@@ -156,16 +159,16 @@ export class Poser {
     pose.hand.x = bike.grip.x;
     pose.hand.y = bike.grip.y;
     const reach = bendTwoBones(pose.shoulder, pose.hand, body.upperArm, body.forearm, -1, pose.elbow);
-    if (reach > 0.97) this.#bringShoulder(body, 0.97);
+    if (reach > MOST_REACH) this.#bringShoulder(body);
   }
 
   /** Long arms only reach so far: the shoulder comes down to the bar instead of the arm coming off. */
-  #bringShoulder(body: BodyShape, share: number): void {
+  #bringShoulder(body: BodyShape): void {
     const { pose } = this;
     const dx = pose.shoulder.x - pose.hand.x;
     const dy = pose.shoulder.y - pose.hand.y;
     const distance = Math.sqrt(dx * dx + dy * dy);
-    const most = (body.upperArm + body.forearm) * share;
+    const most = (body.upperArm + body.forearm) * MOST_REACH;
     pose.shoulder.x = pose.hand.x + (dx / distance) * most;
     pose.shoulder.y = pose.hand.y + (dy / distance) * most;
     bendTwoBones(pose.shoulder, pose.hand, body.upperArm, body.forearm, -1, pose.elbow);

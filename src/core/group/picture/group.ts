@@ -6,6 +6,7 @@
 import { chancePoints } from '../../coach/progress.ts';
 import { caughtPitch, type GroupPitch, pitchPictures } from './groupPitches.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
+import { groupBy } from '../records/merge.ts';
 import type { RideRecord } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
 import type { RideLine } from '../records/rideLine.ts';
@@ -79,15 +80,8 @@ const SHIFT_BIN_M = 5;
 
 /** The picture of some rides; their order does not matter. */
 export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
-  const roads = new Map<string, GroupRide[]>();
   const attemptsOf = attemptsByTurns(rides);
-  for (const ride of rides) {
-    const { levelHash, seed } = ride.record;
-    const key = `${levelHash} ${seed}`;
-    const known = roads.get(key);
-    if (known === undefined) roads.set(key, [ride]);
-    else known.push(ride);
-  }
+  const roads = groupBy(rides, ({ record }) => `${record.levelHash} ${record.seed}`);
   const pictures = [...roads]
     .sort(([a, own], [b, other]) => other.length - own.length || (a < b ? -1 : 1))
     .map(([, road]) => roadPicture(road, attemptsOf));

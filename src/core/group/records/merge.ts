@@ -142,16 +142,14 @@ function compareTexts(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-function groupBy(
-  records: readonly RideRecord[],
-  keyOf: (record: RideRecord) => string,
-): Map<string, RideRecord[]> {
-  const groups = new Map<string, RideRecord[]>();
-  for (const record of records) {
-    const key = keyOf(record);
+/** Things by a key, in the order in which they come. */
+export function groupBy<T>(items: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, [record]);
-    else group.push(record);
+    if (group === undefined) groups.set(key, [item]);
+    else group.push(item);
   }
   return groups;
 }

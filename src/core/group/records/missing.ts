@@ -2,7 +2,7 @@
  * What is still missing from which device. Devices count their records from 1 without gaps and say how far
  * they have counted whenever they hand something over, so a missing ride can be named by its number.
  */
-import type { RecordSet } from './merge.ts';
+import { groupBy, type RecordSet } from './merge.ts';
 
 /** A device has said how far it has counted; `atMs` is when that was heard, by the listener's clock. */
 export interface Heard {
@@ -49,21 +49,10 @@ export function deviceStatus(
   heard: readonly Heard[],
   expectedDeviceIds: readonly string[] = [],
 ): DeviceStatus[] {
-  const present = new Map<string, Set<number>>();
-  const said = new Map<string, Heard[]>();
-  for (const id of expectedDeviceIds) present.set(id, new Set());
-  for (const { deviceId, seq } of set.records) {
-    const known = present.get(deviceId);
-    if (known === undefined) present.set(deviceId, new Set([seq]));
-    else known.add(seq);
-  }
-  for (const item of heard) {
-    if (!present.has(item.deviceId)) present.set(item.deviceId, new Set());
-    said.set(item.deviceId, [...(said.get(item.deviceId) ?? []), item]);
-  }
-  return [...present]
-    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-    .map(([deviceId, seqs]) => statusOf(deviceId, seqs, said.get(deviceId) ?? []));
+  const handed = groupBy(set.records, ({ deviceId }) => deviceId);
+  const said = groupBy(heard, ({ deviceId }) => deviceId);
+  const ids = [...new Set([...expectedDeviceIds, ...handed.keys(), ...said.keys()])].sort();
+  return ids.map((id) => statusOf(id, new Set(handed.get(id)?.map(({ seq }) => seq)), said.get(id) ?? []));
 }
 
 function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly Heard[]): DeviceStatus {

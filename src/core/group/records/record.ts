@@ -31,7 +31,7 @@ export interface PitchDigest {
 }
 
 /** Marks to a tenth of a point; null where there was nothing to judge. */
-type RecordMarks = { readonly [name in MarkName]: number | null };
+export type RecordMarks = { readonly [name in MarkName]: number | null };
 
 /** One ride. */
 export interface RideRecord {
@@ -80,16 +80,10 @@ export function usualRecordId(deviceId: string, seq: number): string {
 
 /** Makes the record of a finished ride. */
 export function makeRecord(input: RecordInput): RideRecord {
-  const { recording, report } = input;
+  const { recording, report, version, ...own } = input;
   return sealRecord({
     schema: RECORD_SCHEMA,
-    id: input.id,
-    planId: input.planId,
-    deviceId: input.deviceId,
-    seq: input.seq,
-    nickname: input.nickname,
-    attempt: input.attempt,
-    rideIndex: input.rideIndex,
+    ...own,
     levelId: recording.levelId,
     levelHash: recording.levelHash,
     seed: recording.seed,
@@ -99,7 +93,7 @@ export function makeRecord(input: RecordInput): RideRecord {
     marks: marksOf(report),
     pitches: report.pitches.map(digestOf),
     ticks: recording.ticks,
-    version: cleanText(input.version, VERSION_CHARACTERS),
+    version: cleanText(version, VERSION_CHARACTERS),
     recordingHash: hashJson(recording),
     recording,
   });

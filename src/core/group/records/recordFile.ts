@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { createHasher, hashJson } from '../../math/hash.ts';
 import { LIMITS } from '../../math/limits.ts';
 import { isTooDeep } from '../../math/measure.ts';
+import { fingerprintShape, idShape, seedShape } from '../../level/schema.ts';
 import { MOST_TICKS, parseRecording, type Recording } from '../../ride/recording.ts';
 import { readNickname } from '../nicknames.ts';
 import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
@@ -49,25 +50,24 @@ export interface ReadRecord {
   readonly damaged: DamagedPiece | null;
 }
 
-const idText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
-const levelIdText = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,59}$/));
-const hash = z.string().check(z.regex(/^[0-9a-f]{16}$/));
+/** Names that devices give: of themselves and of their rides. */
+export const recordIdShape = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
 const plain = (most: number) => z.string().check(z.maxLength(most * 2));
 const tenth = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high), z.refine(isTenth));
 const mark = z.nullable(tenth(0, 100));
 
 const recordSchema = z.strictObject({
   schema: z.literal(RECORD_SCHEMA),
-  id: idText,
-  planId: idText,
-  deviceId: idText,
+  id: recordIdShape,
+  planId: recordIdShape,
+  deviceId: recordIdShape,
   seq: z.int().check(z.gte(1), z.lte(1_000_000)),
   nickname: plain(30),
   attempt: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
   rideIndex: z.int().check(z.gte(0), z.lt(MOST_RIDES)),
-  levelId: levelIdText,
-  levelHash: hash,
-  seed: z.int().check(z.gte(0), z.lte(4_294_967_295)),
+  levelId: idShape,
+  levelHash: fingerprintShape,
+  seed: seedShape,
   bikeId: plain(60),
   riderId: plain(60),
   total: tenth(0, 100),
@@ -84,9 +84,9 @@ const recordSchema = z.strictObject({
     .check(z.maxLength(400)),
   ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
   version: plain(VERSION_CHARACTERS),
-  recordingHash: z.nullable(hash),
+  recordingHash: z.nullable(fingerprintShape),
   recording: z.unknown(),
-  checksum: hash,
+  checksum: fingerprintShape,
 });
 
 /** Reads one line of text. */

@@ -5,6 +5,7 @@
  */
 import { type MarkingGround, groundOfJob, markOn } from '../../coach/ground.ts';
 import type { RideReport } from '../../coach/types.ts';
+import type { Pitch } from '../../course/types.ts';
 import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
 import { canonicalJson } from '../../math/hash.ts';
@@ -70,10 +71,7 @@ export interface RoadReference {
 }
 
 /** A pitch, and where the best ride first shifts for it (m before the foot, null without a shift). */
-interface ReferencePitch {
-  readonly footM: number;
-  readonly endM: number;
-  readonly steepestRatio: number;
+interface ReferencePitch extends Pitch {
   readonly firstShiftBeforeFootM: number | null;
 }
 
@@ -212,10 +210,8 @@ function prepare(job: RideJob): Prepared {
     riderId: job.rider.id,
     lengthM,
     line: lineOf(ground.reference, lengthM),
-    pitches: pitches.map(({ footM, endM, steepestRatio }, i) => ({
-      footM,
-      endM,
-      steepestRatio,
+    pitches: pitches.map((pitch, i) => ({
+      ...pitch,
       firstShiftBeforeFootM: report.pitches[i]?.firstShiftBeforeFootM ?? null,
     })),
   };
