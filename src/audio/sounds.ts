@@ -50,7 +50,6 @@ export type SoundName = LoopName | ShotName;
 /** Loop names in the order of the table. */
 export const LOOP_NAMES = Object.keys(LOOPS) as readonly LoopName[];
 export const SHOT_NAMES = Object.keys(SHOTS) as readonly ShotName[];
-export const SOUND_NAMES: readonly SoundName[] = [...LOOP_NAMES, ...SHOT_NAMES];
 
 /**
  * A loop's file holds its period with this much more of the same on either side (ms). Playing starts

@@ -12,7 +12,7 @@ type PadBindings = Readonly<Partial<Record<KeyAction, number>>>;
 const TRIGGER_AT = 0.4;
 
 /** The part of a gamepad that is looked at. */
-export interface PadState {
+interface PadState {
   readonly index: number;
   readonly buttons: readonly { readonly pressed: boolean; readonly value: number }[];
 }

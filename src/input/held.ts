@@ -6,7 +6,7 @@ import type { Pressure } from '../core/model/types.ts';
 import type { HoldMode } from './actions.ts';
 
 /** Actions that last as long as they are held. */
-export type LastingAction = 'ease' | 'press' | 'coast' | 'brake';
+type LastingAction = 'ease' | 'press' | 'coast' | 'brake';
 
 /** What is down now. A source is one key, finger or button, so that two hands can hold the same thing. */
 export interface Held {

@@ -32,7 +32,7 @@ interface PadOptions {
 }
 
 /** Pads on a screen. */
-export interface Pads {
+interface Pads {
   /** Shows what the hands ask for, whichever device they use. */
   show(now: { readonly pressure: Pressure; readonly braking: boolean }): void;
   /** Lights the pads of these actions, and no others. */

@@ -28,7 +28,7 @@ export interface Shape<T> {
 }
 
 /** Walks the steps from version `from` to the last; a step that throws means the old value was broken. */
-export function climb(steps: readonly Step[], from: unknown, value: unknown): StoredReading<unknown> {
+function climb(steps: readonly Step[], from: unknown, value: unknown): StoredReading<unknown> {
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) return CORRUPT;
   if (from > steps.length + 1) return NEWER;
   try {

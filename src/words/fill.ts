@@ -31,7 +31,7 @@ type Expression =
       readonly star: number;
     };
 type Argument = Expression | { readonly type: 'narg'; readonly name: string; readonly value: Expression };
-export type Pattern = string | readonly (string | Expression)[];
+type Pattern = string | readonly (string | Expression)[];
 
 /** A message, or a term with its attributes. */
 export interface Entry {

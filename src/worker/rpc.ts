@@ -28,12 +28,12 @@ type PartOf<One> = One extends (question: never, call: Call<infer Part>) => unkn
 type AnswerOf<One> = One extends (question: never, call: never) => Promise<infer Answer> ? Answer : never;
 
 /** Page to worker; without a name nobody waits for the answer any more. */
-export type Asked =
+type Asked =
   | { readonly id: number; readonly name: string; readonly question: unknown }
   | { readonly id: number; readonly name: null };
 
 /** Worker to page. */
-export type Told =
+type Told =
   | { readonly kind: 'working'; readonly id: number }
   | { readonly kind: 'part'; readonly id: number; readonly part: unknown }
   | { readonly kind: 'answer'; readonly id: number; readonly answer: unknown }

@@ -9,7 +9,7 @@ import { planRoad } from '../../src/core/planner/plan.ts';
 import { frameOf } from '../../src/core/ride/frame.ts';
 import { startRide } from '../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import type { HudMark, HudStep } from '../../src/game/hud/help.ts';
+import type { HudHelp, HudStep } from '../../src/game/hud/help.ts';
 import { readChoices } from '../../src/core/settings/kept.ts';
 import {
   AIDS,
@@ -48,12 +48,12 @@ describe('what help says', () => {
   const reference = referenceRide(world, planRoad(world)).trace;
   const ride = startRide(world);
   const steps: (HudStep | null)[] = [];
-  const marks: (readonly HudMark[] | null)[] = [];
+  const marks: Parameters<HudHelp['setMarks']>[0][] = [];
   const wanted: (readonly KeyAction[])[] = [];
   const look = { settings: defaultSettings(keys), reducedMotion: false, language: 'en', showPads: false };
   const shown = {
     setStep: (step: HudStep | null) => steps.push(step),
-    setMarks: (some: readonly HudMark[] | null) => marks.push(some),
+    setMarks: (some: (typeof marks)[number]) => marks.push(some),
     beat: () => undefined,
   };
   let known: typeof reference | null = null;

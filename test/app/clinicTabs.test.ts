@@ -8,7 +8,7 @@ import type { OwnedDesk } from '../../src/app/group/clinicDesk.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { after, startOf } from '../../src/features/clinic/session.ts';
 import type { Storage } from '../../src/storage/index.ts';
-import { type Ownership, takePart } from '../../src/app/device/tabLock.ts';
+import { takePart } from '../../src/app/device/tabLock.ts';
 import { openWithoutDatabase } from '../storage/given.ts';
 import { markTurn, openDesk, propsOf, rideNext, sessionOfThree, turnOf } from './clinicGiven.ts';
 import { createTab } from './tabs.ts';
@@ -16,7 +16,7 @@ import { play } from './tabsPlay.ts';
 
 const NAME = 'before-the-hill.clinic-owner';
 let storage: Storage;
-let owners: Ownership[] = [];
+let owners: ReturnType<typeof takePart>[] = [];
 
 beforeEach(async () => {
   storage = await openWithoutDatabase();

@@ -6,15 +6,9 @@ import { setupOfJob } from '../../src/core/ride/job.ts';
 import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import { CUE_SHOWN_M, cueAt, cuesBesideGuide } from '../../src/app/ride/cues.ts';
+import { cueAt, cuesBesideGuide } from '../../src/app/ride/cues.ts';
 import { createRideLoop } from '../../src/app/ride/loop.ts';
-import {
-  afterEvents,
-  EMPTY_BOARD,
-  REMARK_REST_S,
-  REMARK_SHOWN_S,
-  remarkOf,
-} from '../../src/app/ride/remarks.ts';
+import { afterEvents, EMPTY_BOARD } from '../../src/app/ride/remarks.ts';
 import { cueText } from '../../src/words/cues.ts';
 import { levelById } from '../core/ride/worlds.ts';
 
@@ -149,7 +143,7 @@ describe('cues', () => {
     [100, 'look-far'],
     [119.9, 'look-far'],
     [120, 'hill-ahead'],
-    [120 + CUE_SHOWN_M, undefined],
+    [165, undefined],
   ] as const)('at %d m it is %s', (distanceM, cue) => {
     expect(cueAt([...cues], distanceM)).toEqual(cue === undefined ? null : expect.objectContaining({ cue }));
   });
@@ -175,6 +169,8 @@ describe('remarks', () => {
   const crossed: RideEvent = { kind: 'chain-crossed', ...at };
   const empty: RideEvent = { kind: 'reserve-empty', ...at };
   const foot: RideEvent = { kind: 'foot-down', ...at };
+  const remarkOf = (event: RideEvent, ringsThere = rings) =>
+    afterEvents(EMPTY_BOARD, [event], 10, ringsThere).code;
 
   it('a clean shift deserves none, a heavy one does', () => {
     const done = {
@@ -184,8 +180,8 @@ describe('remarks', () => {
       fromIndex: 0,
       toIndex: 1,
     } as const;
-    expect(remarkOf({ ...done, load: 0.6, durationS: 1, startedAtM: 0, ...at }, rings)).toBeNull();
-    expect(remarkOf({ ...done, load: 1.2, durationS: 1, startedAtM: 0, ...at }, rings)).toBe('heavy-shift');
+    expect(remarkOf({ ...done, load: 0.6, durationS: 1, startedAtM: 0, ...at })).toBeNull();
+    expect(remarkOf({ ...done, load: 1.2, durationS: 1, startedAtM: 0, ...at })).toBe('heavy-shift');
   });
 
   it.each([
@@ -210,7 +206,7 @@ describe('remarks', () => {
   it('one stands at a time and goes by itself', () => {
     const first = afterEvents(EMPTY_BOARD, [crossed], 10, rings);
     expect(afterEvents(first, [empty], 11, rings).code).toBe('crossed');
-    expect(afterEvents(first, [], 10 + REMARK_SHOWN_S, rings).code).toBeNull();
+    expect(afterEvents(first, [], 12.6, rings).code).toBeNull();
   });
 
   it('what needs a hand at once pushes the other aside', () => {
@@ -230,6 +226,6 @@ describe('remarks', () => {
   it('the same is not said again for a while', () => {
     const once = afterEvents(afterEvents(EMPTY_BOARD, [crossed], 10, rings), [], 14, rings);
     expect(afterEvents(once, [crossed], 15, rings).code).toBeNull();
-    expect(afterEvents(once, [crossed], 10 + REMARK_REST_S, rings).code).toBe('crossed');
+    expect(afterEvents(once, [crossed], 18, rings).code).toBe('crossed');
   });
 });

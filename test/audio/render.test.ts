@@ -8,7 +8,9 @@ import { renderLoop } from '../../assets/sounds/loops.ts';
 import { loudestRmsOf, offsetOf, pcmOf, peakOf, rmsOf, seamOf, wavOf } from '../../assets/sounds/measure.ts';
 import { renderShot } from '../../assets/sounds/shots.ts';
 import { LOUDEST_GAIN } from '../../src/audio/mix.ts';
-import { LOOP_NAMES, LOOPS, SHOT_NAMES, SOUND_NAMES } from '../../src/audio/sounds.ts';
+import { LOOP_NAMES, LOOPS, SHOT_NAMES } from '../../src/audio/sounds.ts';
+
+const SOUND_NAMES = [...LOOP_NAMES, ...SHOT_NAMES];
 
 const folder = 'assets/sounds';
 const loops = new Map(LOOP_NAMES.map((name) => [name, renderLoop(name)]));

@@ -3,9 +3,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { shotsOf } from '../../src/audio/shots.ts';
-import { SOUND_NAMES, soundTwins } from '../../src/audio/sounds.ts';
+import { LOOP_NAMES, SHOT_NAMES, soundTwins } from '../../src/audio/sounds.ts';
 import { soundUrl } from '../../src/audio/urls.ts';
 import type { Derailleur, RideEvent } from '../../src/core/ride/types.ts';
+
+const SOUND_NAMES = [...LOOP_NAMES, ...SHOT_NAMES];
 
 const at = { tick: 100, distanceM: 40 };
 

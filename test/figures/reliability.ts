@@ -6,7 +6,8 @@
 import { chancePoints, RIDES_A_SIDE } from '../../src/core/coach/progress.ts';
 import { groundOf, type MarkingGround } from '../../src/core/coach/ground.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
-import { roughNormal, seededRandom } from '../../src/core/math/random.ts';
+import { seededRandom } from '../../src/core/math/random.ts';
+import { roughNormal } from '../core/math/roughNormal.ts';
 import { rideThrough } from '../../src/core/ride/run.ts';
 import { habitsForSkill, virtualRider } from '../../src/core/virtual/riders.ts';
 import { CHECK_GROUPS, CHECK_GROUPS_APART, mean, pearson } from '../core/coach/riding.ts';

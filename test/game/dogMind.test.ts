@@ -1,6 +1,8 @@
 /** What the dog of the children's levels does about the rider's rhythm. */
 import { describe, expect, it } from 'vitest';
-import { DogMind, type DogSees } from '../../src/game/views/dogMind.ts';
+import { DogMind } from '../../src/game/views/dogMind.ts';
+
+type DogSees = Parameters<DogMind['update']>[0];
 
 const PLACES = { besideM: 8, waitingM: 24 };
 const GOOD: DogSees = {

@@ -59,12 +59,12 @@ export function findSharedNames(sources: Sources): string[] {
     .map(([name, paths]) => `${name}: ${paths.join(', ')}`);
 }
 
-/** Exports of `src` that nobody takes: no other file of `src`, or, `withTests`, no other file at all. */
-export function findUnusedExports(sources: Sources, withTests = false): Offer[] {
+/** Exports of `src` that no other file takes; of those that are no part of `src`, only takers `counts` says yes to. */
+export function findUnusedExports(sources: Sources, counts = (_path: string): boolean => true): Offer[] {
   const { offers, taken } = readUsage(sources);
   const wanted = new Set<string>();
   for (const [path, names] of taken)
-    if (withTests || path.startsWith('src/')) for (const one of names) wanted.add(one);
+    if (path.startsWith('src/') || counts(path)) for (const one of names) wanted.add(one);
   return offers.filter(
     ({ path, name }) => !entries.test(path) && !wanted.has(`${path} ${name}`) && !wanted.has(`${path} *`),
   );

@@ -4,8 +4,10 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Door, type Limit, LIMITS } from '../../src/core/math/limits.ts';
+import { type Limit, LIMITS } from '../../src/core/math/limits.ts';
 import { repository } from './files.ts';
+
+export type Door = keyof typeof LIMITS;
 
 /** How each door is called on the page. */
 const DOOR_TITLES: Readonly<Record<Door, string>> = {

@@ -1,7 +1,7 @@
 /** Keys, fingers and gamepad buttons as they arrive in a document, up to the commands that come out. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { InputCommand } from '../../src/input/actions.ts';
-import { buttonsDown, createGamepads, padsOf, type PadState } from '../../src/input/gamepad.ts';
+import { buttonsDown, createGamepads, padsOf } from '../../src/input/gamepad.ts';
 import { shakeFor } from '../../src/input/haptic.ts';
 import { createInputHub, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
@@ -12,7 +12,9 @@ import {
   withPadButton,
 } from '../../src/core/settings/settings.ts';
 import { drawSign } from '../../src/ui/signs.ts';
-import { createPads, legsAction, type Pads } from '../../src/input/pads.ts';
+import { createPads, legsAction } from '../../src/input/pads.ts';
+
+type PadState = NonNullable<ReturnType<ReturnType<typeof padsOf>>[number]>;
 
 let sent: InputCommand[];
 let hub: InputHub;
@@ -82,7 +84,7 @@ describe('keys', () => {
 
 describe('pads', () => {
   let root: HTMLElement;
-  let pads: Pads;
+  let pads: ReturnType<typeof createPads>;
   const build = (twoShifters: boolean): void => {
     root = document.createElement('div');
     document.body.append(root);

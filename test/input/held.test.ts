@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import {
   brakeOf,
   type Held,
-  type LastingAction,
   letGoBrake,
   nothingHeld,
   pressureOf,
@@ -68,7 +67,7 @@ describe('switching', () => {
 });
 
 describe('any order of pushes', () => {
-  const actions: readonly LastingAction[] = ['ease', 'press', 'coast', 'brake'];
+  const actions = ['ease', 'press', 'coast', 'brake'] as const;
   const move = fc.record({
     down: fc.boolean(),
     action: fc.constantFrom(...actions),

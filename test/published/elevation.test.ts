@@ -5,7 +5,8 @@
 import { describe, expect, it } from 'vitest';
 import { distanceM, globePoint } from '../../src/core/gpx/globe.ts';
 import { fittedSlopes, slopeNoisePerM } from '../../src/core/gpx/smooth.ts';
-import { roughNormal, seededRandom } from '../../src/core/math/random.ts';
+import { seededRandom } from '../../src/core/math/random.ts';
+import { roughNormal } from '../core/math/roughNormal.ts';
 import { gpxText, northward, roadOf, trackText } from '../core/gpx/files.ts';
 
 describe('the slope of a line fitted to heights every 10 m', () => {

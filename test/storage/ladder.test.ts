@@ -3,7 +3,7 @@
  * sample that can still be read.
  */
 import { describe, expect, it } from 'vitest';
-import { climb, climbFields, readShaped, type Shape, type Step } from '../../src/storage/ladder.ts';
+import { climbFields, readShaped, type Shape, type Step } from '../../src/storage/ladder.ts';
 import { keyOf, LADDERS, READERS } from '../../src/storage/shapes.ts';
 import { PROGRESS_SHAPE } from '../../src/storage/shared/index.ts';
 import type { StoreName } from '../../src/storage/types.ts';
@@ -45,7 +45,7 @@ describe('a ladder', () => {
   );
 
   it('calls a value broken on which a step fails', () => {
-    expect(climb(steps, 2, { schema: 2, title: 7 })).toEqual({ ok: false, code: 'corrupt' });
+    expect(climbFields(steps, { schema: 2, title: 7 })).toEqual({ ok: false, code: 'corrupt' });
   });
 
   it('reads data of another room, whose version stands beside them', () => {

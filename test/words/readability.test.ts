@@ -2,7 +2,7 @@
 import { FluentResource } from '@fluent/bundle';
 import { describe, expect, it } from 'vitest';
 import { languages, textOf } from '../../assets/words/carry.ts';
-import type { Pattern } from '../../src/words/fill.ts';
+import type { Entry } from '../../src/words/fill.ts';
 import { BUNDLED } from '../core/ride/worlds.ts';
 import {
   type Counts,
@@ -18,6 +18,8 @@ import {
   wiener1,
   wiener4,
 } from './readability.ts';
+
+type Pattern = Entry['value'];
 
 describe('a formula', () => {
   const vector: Counts = {

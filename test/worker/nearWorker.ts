@@ -1,5 +1,8 @@
 /** Workers whose two ends are in one thread: what goes between them is cloned and arrives in a task of its own. */
-import { type Asked, answering, type Told, type Workplace } from '../../src/worker/rpc.ts';
+import { answering, type Workplace } from '../../src/worker/rpc.ts';
+
+type Asked = Parameters<ReturnType<typeof answering>>[0];
+type Told = Parameters<Parameters<typeof answering>[1]>[0];
 
 /** A worker of which nothing is ever heard; it can be told to break. */
 export class SilentWorker extends EventTarget {

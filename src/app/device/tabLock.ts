@@ -5,7 +5,7 @@
  */
 
 /** What a tab has as long as it is the one. */
-export interface Ownership {
+interface Ownership {
   /** Of this tab alone. */
   readonly token: string;
   readonly isOwned: () => boolean;

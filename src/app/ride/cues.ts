@@ -5,7 +5,7 @@ type Cue = Level['cues'][number];
 type CueCode = Extract<Cue, { readonly cue: unknown }>['cue'];
 
 /** A cue stays for this long unless the next one comes (m). */
-export const CUE_SHOWN_M = 45;
+const CUE_SHOWN_M = 45;
 
 /** Cues that tell the hands what to do; where the guide of the ride speaks, they are left to it. */
 const TELLS_HANDS: readonly CueCode[] = [

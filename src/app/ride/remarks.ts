@@ -12,8 +12,8 @@ type CodeOf<Id> = Id extends `remark-${infer Code}` ? Code : never;
 type RemarkCode = CodeOf<keyof Messages['hud']>;
 
 /** How long a remark stands, and how long the same one then stays away (s of ride time). */
-export const REMARK_SHOWN_S = 2.6;
-export const REMARK_REST_S = 8;
+const REMARK_SHOWN_S = 2.6;
+const REMARK_REST_S = 8;
 
 /** These say what to do at once; they may push another remark aside. */
 const URGENT: readonly RemarkCode[] = ['chain-dropped', 'foot-down', 'line-missed'];
@@ -22,7 +22,7 @@ const URGENT: readonly RemarkCode[] = ['chain-dropped', 'foot-down', 'line-misse
 type RingFor = (direction: ShiftDirection) => boolean;
 
 /** The remark an event deserves, or null for most of them. */
-export function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null {
+function remarkOf(event: RideEvent, ringFor: RingFor): RemarkCode | null {
   switch (event.kind) {
     case 'shift-done':
       if (event.load < HEAVY_LOAD) return null;

@@ -73,13 +73,13 @@ function descents(course: Course): { readonly atM: number; readonly slopeRatio: 
 }
 
 /** Below the band the tone is under this frequency, above it over twice this frequency (Hz). */
-export const TONE_HZ = 330;
+const TONE_HZ = 330;
 
 /**
  * Frequency of the tone (Hz): under 330 for legs below the band, the slower the lower; over 660 above the band,
  * the faster the higher; 0, which is silence, inside it and while nobody pedals.
  */
-export function toneHz(
+function toneHz(
   frame: Pick<RideFrame, 'cadenceRpm' | 'bandLowRpm' | 'bandHighRpm' | 'pressure' | 'braking' | 'phase'>,
 ): number {
   const { cadenceRpm, bandLowRpm, bandHighRpm, pressure, braking, phase } = frame;

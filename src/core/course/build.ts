@@ -15,7 +15,7 @@ export const SHORTEST_JOIN_M = 6;
 export const LONGEST_JOIN_M = 20;
 
 /** What a road is made from. */
-export interface CoursePlan {
+interface CoursePlan {
   readonly pieces: readonly Piece[];
   /** Length of the parabolic curve at every join (m), limited to 6 to 20. */
   readonly joinM: number;

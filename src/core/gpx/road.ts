@@ -60,7 +60,7 @@ export interface Road {
 }
 
 /** A road, or why nothing can be made of the file. */
-export type ImportResult =
+type ImportResult =
   | { readonly ok: true; readonly road: Road }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 

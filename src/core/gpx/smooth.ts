@@ -5,7 +5,7 @@
 import { GRID_M } from './grid.ts';
 
 /** Half widths a fit may have (m): the narrowest that is quiet enough is taken. */
-export const HALF_WIDTHS_M = [30, 50, 80, 100] as const;
+const HALF_WIDTHS_M = [30, 50, 80, 100] as const;
 export type HalfWidthM = (typeof HALF_WIDTHS_M)[number];
 /** A fitted slope may be off by so much through noise (standard deviation, rise over run). */
 const QUIET_RATIO = 0.006;

@@ -15,7 +15,7 @@ import type { ClinicPlan } from './plan.ts';
 import { levelOfRide } from './turn.ts';
 
 /** From the end of one ride to the first turn of the pedals in the next: the line is read, the device handed on (s; common practice, no source). */
-export const HAND_OVER_S = 30;
+const HAND_OVER_S = 30;
 /** Longer than this one device is not handed round without people getting cold or bored (min; common practice, no source). */
 export const LONGEST_ROUND_MIN = 60;
 /** Minutes are said in fives where that is no more than five in a hundred, else one by one. */

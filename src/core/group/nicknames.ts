@@ -6,7 +6,7 @@ import { seededRandom } from '../math/random.ts';
 import { cleanText, isCleanText } from './texts.ts';
 
 /** Animals that children can tell apart. */
-export const ANIMALS = [
+const ANIMALS = [
   'badger',
   'beaver',
   'bee',
@@ -41,7 +41,7 @@ export const ANIMALS = [
   'wren',
 ] as const;
 
-export const COLOURS = ['amber', 'blue', 'brown', 'green', 'grey', 'red', 'violet', 'white'] as const;
+const COLOURS = ['amber', 'blue', 'brown', 'green', 'grey', 'red', 'violet', 'white'] as const;
 
 export type Animal = (typeof ANIMALS)[number];
 type Colour = (typeof COLOURS)[number];
@@ -57,7 +57,7 @@ export type Nickname =
   | { readonly kind: 'own'; readonly text: string };
 
 /** How a listed nickname is written in files: `red-fox`. */
-export function listedNickname(colour: Colour, animal: Animal): string {
+function listedNickname(colour: Colour, animal: Animal): string {
   return `${colour}-${animal}`;
 }
 

@@ -103,6 +103,3 @@ export const LIMITS = {
     deep: DEEP,
   },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Limit>>>>;
-
-/** A door by its name in the table. */
-export type Door = keyof typeof LIMITS;

@@ -34,13 +34,3 @@ export function deriveSeed(seed: number, purpose: string): number {
 export function between(random: Random, low: number, high: number): number {
   return low + (high - low) * random();
 }
-
-/**
- * Roughly normal with mean 0 and standard deviation 1: the sum of twelve uniforms less six (range ±6).
- * Chosen because it needs only additions.
- */
-export function roughNormal(random: Random): number {
-  let sum = -6;
-  for (let i = 0; i < 12; i += 1) sum += random();
-  return sum;
-}

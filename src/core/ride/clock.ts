@@ -5,10 +5,10 @@
 import { TICK_S } from './step.ts';
 
 /** A pause longer than this is dropped, not simulated (s). */
-export const LONGEST_FRAME_S = 0.25;
+const LONGEST_FRAME_S = 0.25;
 
 /** Plain data between two frames. */
-export interface RideClock {
+interface RideClock {
   /** Raw time of the last frame (ms), null before the first. */
   readonly lastMs: number | null;
   /** Real time not yet turned into ticks (s). */

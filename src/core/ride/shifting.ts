@@ -242,7 +242,7 @@ function finishMovement(
 }
 
 /** Where the derailleur will be when everything asked for is done. */
-export function plannedIndex(
+function plannedIndex(
   ride: Pick<RideState, 'sprocketIndex' | 'ringIndex' | 'rear' | 'front' | 'queue'>,
   derailleur: Derailleur,
 ): number {

@@ -15,7 +15,7 @@ import type { MotorState, RideState, RideWorld } from './types.ts';
 const START_SHARE_OF_STEADY = 0.9;
 
 /** Choices that are not in level, bike or rider. */
-export interface WorldOptions {
+interface WorldOptions {
   readonly autoEase?: boolean;
   /** Only convergence tests change the tick (s). */
   readonly tickS?: number;

@@ -8,13 +8,13 @@ import { LIMITS } from '../math/limits.ts';
 import { fromBase41, toBase41 } from './base41.ts';
 
 /** Longest frame (characters, all of one byte). */
-export const FRAME_CHARACTERS = LIMITS.code.characters.most;
+const FRAME_CHARACTERS = LIMITS.code.characters.most;
 /** Format mark and version; what follows is 16 digits of message, three of number, three of count. */
 const FORMAT = 'B1';
 const HEAD = FORMAT.length + 16 + 3 + 3;
 const TAIL = 8;
 /** Bytes in one frame: three characters for two. */
-export const FRAME_BYTES = ((FRAME_CHARACTERS - HEAD - TAIL) / 3) * 2;
+const FRAME_BYTES = ((FRAME_CHARACTERS - HEAD - TAIL) / 3) * 2;
 
 /** What is wrong with a frame. Numbers count from 1; they are null where they cannot be read. */
 export interface DamagedFrame {

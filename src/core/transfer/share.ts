@@ -77,11 +77,6 @@ export function unpackText(text: string): OpenResult {
   return { ok: true, packing, bytes };
 }
 
-/** A level as text without compression, for where there is none. */
-export function levelToText(level: Level): string {
-  return packBytes(levelToBytes(level), 'plain');
-}
-
 function checkSum(version: number, text: string): string {
   const hasher = createHasher();
   hasher.number(version);

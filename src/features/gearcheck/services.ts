@@ -17,7 +17,7 @@ export interface GearQuestion {
 }
 
 /** Told what has been found so far; nothing is heard any more after the question was given up. */
-export interface GearListener {
+interface GearListener {
   readonly onOwn: (outcome: GearOutcome) => void;
   readonly onCandidate: (candidate: GearCandidate) => void;
   readonly onDone: () => void;

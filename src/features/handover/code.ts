@@ -9,7 +9,7 @@ import { toSvgPath } from 'lean-qr/extras/svg';
 export const QUIET_ZONE = 4;
 
 /** Squares of one code. */
-export interface Code {
+interface Code {
   /** Squares along a side, without the white round it. */
   readonly size: number;
   /** The black squares as the path of an SVG, one unit a square. */

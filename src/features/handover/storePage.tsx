@@ -33,7 +33,7 @@ export interface StoreOffer {
 export type StoreAgreed = 'kept' | 'this-page' | 'bad-address';
 
 /** What the page is given. */
-export interface StorePageProps {
+interface StorePageProps {
   /** What was agreed to on this device; null where nothing is sent. */
   readonly agreed: { readonly address: StoreAddress; readonly atMs: number } | null;
   readonly offered: StoreOffer | null;

@@ -20,7 +20,7 @@ import { RoadLink } from './roadLink.tsx';
 import { WishedRoad } from './wishedRoad.tsx';
 import './freeride.css';
 
-export interface FreeRideFormProps {
+interface FreeRideFormProps {
   /** What the form begins with. */
   readonly wish: FreeRideWish;
   /** Set if the form is shown because a link could not be read. */

@@ -16,7 +16,7 @@ import './progress.css';
 
 const say = words('progress');
 
-export interface ProgressProps {
+interface ProgressProps {
   /** Kept results in any order. */
   readonly rides: readonly KeptResult[];
   /** Rides that are kept without marks, newest first. */

@@ -7,7 +7,7 @@ import type { RideFrame } from '../../core/ride/types.ts';
 export type FaceMood = 'straining' | 'smiling' | 'whirring' | 'resting';
 
 /** A cadence this little outside the band still smiles (rpm). */
-export const KIND_RPM = 3;
+const KIND_RPM = 3;
 
 export function moodOf(frame: RideFrame): FaceMood {
   const { pressure, cadenceRpm, bandLowRpm, bandHighRpm, braking, chainOn, phase } = frame;

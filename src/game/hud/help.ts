@@ -25,7 +25,7 @@ export interface HudStep {
 }
 
 /** One mark so far. */
-export interface HudMark {
+interface HudMark {
   readonly name: string;
   /** 0 to 100, or null while there is nothing to judge. */
   readonly value: number | null;

@@ -5,7 +5,7 @@
 import type { RideFrame } from '../../core/ride/types.ts';
 
 /** What of a frame the dog notices. */
-export type DogSees = Pick<
+type DogSees = Pick<
   RideFrame,
   'distanceM' | 'speedMps' | 'cadenceRpm' | 'bandLowRpm' | 'bandHighRpm' | 'phase' | 'pressure'
 >;

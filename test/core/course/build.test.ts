@@ -2,12 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import {
   buildCourse,
-  type CoursePlan,
   LONGEST_JOIN_M,
   OPEN_SIGHT_M,
   SHORTEST_JOIN_M,
 } from '../../../src/core/course/build.ts';
 import { type Piece, pieceLengthM } from '../../../src/core/course/pieces.ts';
+
+type CoursePlan = Parameters<typeof buildCourse>[0];
 
 function plan(pieces: readonly Piece[], more: Partial<CoursePlan> = {}): CoursePlan {
   return { pieces, joinM: 10, seed: 1, stopLinesM: [], winds: [], surfaces: [], hidden: [], ...more };

@@ -6,7 +6,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RoadAnswers } from '../../../src/core/gpx/choose.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
-import { type ImportResult, importRoad, type Road } from '../../../src/core/gpx/road.ts';
+import { importRoad, type Road } from '../../../src/core/gpx/road.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
 
 const FOLDER = join(process.cwd(), '../shared/data/gpx/');
@@ -46,7 +46,10 @@ export function collected(name: string): Uint8Array {
 export const openDecoder = (label: string): TextDecoder => new TextDecoder(label);
 
 /** Bytes or text, all the way to a road or a refusal. */
-export function imported(source: Uint8Array | string, answers: RoadAnswers = {}): ImportResult {
+export function imported(
+  source: Uint8Array | string,
+  answers: RoadAnswers = {},
+): ReturnType<typeof importRoad> {
   const bytes = typeof source === 'string' ? new TextEncoder().encode(source) : source;
   const read = readGpx(bytes, openDecoder);
   return read.ok ? importRoad(read.file, answers) : read;

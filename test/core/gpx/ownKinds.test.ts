@@ -6,7 +6,8 @@ import { gzipSync } from 'node:zlib';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { sentenceOf } from '../../../src/words/problems.ts';
-import { roughNormal, seededRandom } from '../../../src/core/math/random.ts';
+import { seededRandom } from '../../../src/core/math/random.ts';
+import { roughNormal } from '../math/roughNormal.ts';
 import { readGpx } from '../../../src/core/gpx/file.ts';
 import { gpxText, imported, type MadePoint, northward, openDecoder, trackText } from './files.ts';
 

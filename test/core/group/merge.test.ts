@@ -12,9 +12,9 @@ import {
   sortOut,
 } from '../../../src/core/group/records/merge.ts';
 import { deviceStatus } from '../../../src/core/group/records/missing.ts';
-import { marksOnly, type RideRecord, sealRecord } from '../../../src/core/group/records/record.ts';
+import { type RideRecord, sealRecord } from '../../../src/core/group/records/record.ts';
 import { parseRecord, parseRecordText } from '../../../src/core/group/records/recordFile.ts';
-import { madeUpRecord, realRecord } from './rides.ts';
+import { madeUpRecord, marksOnly, realRecord } from './rides.ts';
 
 const resealed = (record: RideRecord, changes: Partial<RideRecord>): RideRecord =>
   sealRecord({ ...record, ...changes });

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { groundOf } from '../../../src/core/coach/ground.ts';
 import {
-  HAND_OVER_S,
   LONGEST_ROUND_MIN,
   minutesSaid,
   planRideSeconds,
@@ -30,8 +29,8 @@ describe('minutes of a plan', () => {
   });
 
   it('are those of all turns, one after the other on each device', () => {
-    expect(planSeconds([100, 50], { riders: 8, attempts: 2 })).toBe(8 * 2 * (150 + 2 * HAND_OVER_S));
-    expect(planSeconds([100], { riders: 8, attempts: 1, devices: 3 })).toBe(3 * (100 + HAND_OVER_S));
+    expect(planSeconds([100, 50], { riders: 8, attempts: 2 })).toBe(8 * 2 * (150 + 2 * 30));
+    expect(planSeconds([100], { riders: 8, attempts: 1, devices: 3 })).toBe(3 * (100 + 30));
     expect([20, 400, 1180, 1500, 3100].map(minutesSaid)).toEqual([1, 7, 20, 25, 50]);
   });
 

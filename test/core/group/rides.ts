@@ -24,6 +24,9 @@ import { BUNDLED, bike, levelById, rider } from '../ride/worlds.ts';
 
 export const VERSION = RULES_VERSION;
 
+/** The same ride as a device hands it on that keeps no recordings. */
+export const marksOnly = (record: RideRecord): RideRecord => ({ ...record, recording: null });
+
 /** A sound plan, with some parts changed. */
 export function planWith(changes: Partial<ClinicPlan> = {}): ClinicPlan {
   return {

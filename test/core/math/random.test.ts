@@ -1,6 +1,7 @@
 /** Seeded chance: the same seed gives the same numbers, spread as they should be. */
 import { describe, expect, it } from 'vitest';
-import { between, deriveSeed, roughNormal, seededRandom } from '../../../src/core/math/random.ts';
+import { between, deriveSeed, seededRandom } from '../../../src/core/math/random.ts';
+import { roughNormal } from './roughNormal.ts';
 
 const take = (seed: number, count: number): number[] => {
   const random = seededRandom(seed);

@@ -1,16 +1,13 @@
 /** What a person may type about a bike, and the sentence that answers an impossible one. */
 import { describe, expect, test } from 'vitest';
-import {
-  bikeWarnings,
-  readChainrings,
-  type Reading,
-  readSprockets,
-  readTyre,
-} from '../../../src/core/model/bikeInput.ts';
+import { bikeWarnings, readChainrings, readSprockets, readTyre } from '../../../src/core/model/bikeInput.ts';
 import { COMMON_CASSETTES, COMMON_RINGS, cassetteFor } from '../../../src/core/model/parts.ts';
 import { bikeSentence } from '../../../src/features/bike/draft.ts';
 
-function refused(reading: Reading<unknown>, code: string): void {
+function refused(
+  reading: ReturnType<typeof readChainrings | typeof readSprockets | typeof readTyre>,
+  code: string,
+): void {
   if (reading.ok) throw new Error(`${JSON.stringify(reading.value)} was read`);
   expect(reading.code).toBe(code);
   // A sentence: begins with a capital or a number, ends with a full stop, and is no code.

@@ -12,7 +12,7 @@ import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { levelOfPitch } from '../../../src/core/recorded/again.ts';
 import { keptRide } from '../../../src/core/recorded/kept.ts';
 import { roadRide } from '../../../src/core/recorded/rideFigures.ts';
-import { levelToText } from '../../../src/core/transfer/share.ts';
+import { levelToBytes, packBytes } from '../../../src/core/transfer/share.ts';
 import { NAMED_HABITS } from '../../../src/core/virtual/riders.ts';
 import { madeRide, roadOfPitches } from './made.ts';
 
@@ -35,7 +35,7 @@ function leftOf(text: string) {
   );
   return {
     level: JSON.stringify(level.level),
-    link: levelToText(level.level),
+    link: packBytes(levelToBytes(level.level), 'plain'),
     kept: JSON.stringify(keptRide(ridden.figures, who.bike, true)),
     again: JSON.stringify(again),
     samples: JSON.stringify(samples),

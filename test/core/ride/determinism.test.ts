@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { between, type Random, seededRandom } from '../../../src/core/math/random.ts';
 import { setupOfJob } from '../../../src/core/ride/job.ts';
-import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
+import { FRESH_CLOCK, ticksDue } from '../../../src/core/ride/clock.ts';
 import { commandsByTick, parseRecording, type Recording } from '../../../src/core/ride/recording.ts';
 import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
@@ -44,7 +44,7 @@ function playOnScreen(
 ) {
   const ride = startRide(build());
   const at = commandsByTick(recording.commands);
-  let clock: RideClock = FRESH_CLOCK;
+  let clock = FRESH_CLOCK;
   const perFrame = new Set<number>();
   for (const ms of frames(hz, seededRandom(seed))) {
     const due = ticksDue(clock, ms);

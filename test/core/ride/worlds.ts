@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { CoursePlan } from '../../../src/core/course/build.ts';
+import type { buildCourse } from '../../../src/core/course/build.ts';
 import type { Course } from '../../../src/core/course/types.ts';
 import { parseLevelText } from '../../../src/core/level/parse.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
@@ -12,7 +12,7 @@ import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { stepRide } from '../../../src/core/ride/step.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld } from '../../../src/core/ride/types.ts';
-import { buildRideWorld, startState, type WorldOptions } from '../../../src/core/ride/world.ts';
+import { buildRideWorld, startState } from '../../../src/core/ride/world.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
 
 // Not by address: in tests with a document that would be an address of the page.
@@ -38,7 +38,7 @@ export function levelById(id: string): Level {
 }
 
 /** What a road is made of besides its pieces: nothing. */
-export const PLAIN: Omit<CoursePlan, 'pieces'> = {
+export const PLAIN: Omit<Parameters<typeof buildCourse>[0], 'pieces'> = {
   joinM: 10,
   seed: 1,
   stopLinesM: [],
@@ -95,7 +95,7 @@ export function worldOn(
   course: Course,
   bikeOrId: Bike | string = 'road-2x11',
   riderId = 'adult-weekly',
-  options: WorldOptions = {},
+  options: Parameters<typeof buildRideWorld>[3] = {},
 ): RideWorld {
   return buildRideWorld(
     course,

@@ -4,19 +4,17 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bytesFromText, textFromBytes } from '../../../src/core/transfer/base64.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
-import {
-  levelFromBytes,
-  levelToBytes,
-  levelToText,
-  packBytes,
-  unpackText,
-} from '../../../src/core/transfer/share.ts';
+import { levelFromBytes, levelToBytes, packBytes, unpackText } from '../../../src/core/transfer/share.ts';
 import { applyEdit, startHistory } from '../../../src/core/level/edit.ts';
 import type { ParseResult } from '../../../src/core/level/parse.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
 import { LIMITS } from '../../../src/core/math/limits.ts';
 import { BUNDLED } from '../ride/worlds.ts';
 import { edits, levelOf, recordedLevel } from '../level/benchLevels.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';
+
+/** A level as a page without compression shares it. */
+const levelToText = (level: Level): string => packBytes(levelToBytes(level), 'plain');
 
 const RUNS = { numRuns: 2_000, seed: 99 };
 

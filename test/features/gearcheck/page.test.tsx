@@ -13,13 +13,15 @@ import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { findHelp } from '../../../src/features/gearcheck/answer.ts';
 import { GearCheckPage } from '../../../src/features/gearcheck/gearCheck.tsx';
-import type { GearCheckProps, GearQuestion, GearListener } from '../../../src/features/gearcheck/services.ts';
+import type { GearCheckProps, GearQuestion } from '../../../src/features/gearcheck/services.ts';
 import { readGearQuestion } from '../../../src/features/gearcheck/question.ts';
 import { stairsLayout } from '../../../src/features/gearcheck/stairsLayout.ts';
 import { tradeText } from '../../../src/features/gearcheck/candidates.tsx';
 import { common } from '../../../src/words/common.ts';
 import { speak, take, words } from '../../../src/words/words.ts';
 import { levelById } from '../../core/ride/worlds.ts';
+
+type GearListener = Parameters<GearCheckProps['onCompute']>[1];
 
 const say = words('gearcheck');
 

@@ -21,7 +21,7 @@ import { Reader } from '../../../src/features/handover/reader.tsx';
 import { tabletName } from '../../../src/features/handover/tablets.ts';
 import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
-import { isPlainHttp, StorePage, type StorePageProps } from '../../../src/features/handover/storePage.tsx';
+import { isPlainHttp, StorePage } from '../../../src/features/handover/storePage.tsx';
 import { storeSentence } from '../../../src/features/handover/storeStanding.ts';
 import { carriedWords } from '../../../assets/words/carry.ts';
 import { planTitle } from '../../../src/words/group.ts';
@@ -394,7 +394,7 @@ describe('a store of the club', () => {
 
   const ADDRESS = { url: 'https://club.example', database: 'rides', name: 'coach', password: 'right' };
   const NOTHING_SENT = { rides: 0, atMs: null };
-  const page = (more: Partial<StorePageProps> = {}): void =>
+  const page = (more: Partial<Parameters<typeof StorePage>[0]> = {}): void =>
     render(
       <StorePage
         agreed={null}

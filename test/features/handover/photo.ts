@@ -3,8 +3,10 @@
  * Made here from the squares alone, so that nothing of the reader helps to make them.
  */
 import { seededRandom } from '../../../src/core/math/random.ts';
-import { type Code, QUIET_ZONE } from '../../../src/features/handover/code.ts';
+import { type codeOf, QUIET_ZONE } from '../../../src/features/handover/code.ts';
 import type { CameraPicture } from '../../../src/features/handover/light.ts';
+
+type Code = ReturnType<typeof codeOf>;
 
 /** How a picture is taken. */
 export interface Shot {

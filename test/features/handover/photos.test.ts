@@ -4,7 +4,7 @@
  * turned and in bad light, read by the reader of the pages; in any order, repeated, one missing.
  */
 import { describe, expect, it } from 'vitest';
-import { FRAME_CHARACTERS } from '../../../src/core/transfer/frames.ts';
+import { LIMITS } from '../../../src/core/math/limits.ts';
 import { codeOf } from '../../../src/features/handover/code.ts';
 import { decodePicture } from '../../../src/features/handover/decode.ts';
 import { messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
@@ -50,7 +50,7 @@ const snap = (frame: string, shot: Shot, seed: number): string | null =>
 describe('photographs of a full code', () => {
   it.each(Object.keys(SHOTS))('%s: the reader gives the very text', async (name) => {
     const { frames } = made(await messageOfRides(readiness(), SITE));
-    const frame = frames.find((one) => one.length === FRAME_CHARACTERS) ?? '';
+    const frame = frames.find((one) => one.length === LIMITS.code.characters.most) ?? '';
     expect(snap(frame, SHOTS[name] ?? { squarePx: 4 }, 1)).toBe(frame);
   });
 

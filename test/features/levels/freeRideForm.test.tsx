@@ -5,10 +5,12 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { freeLevel, type FreeRideWish } from '../../../src/core/level/generate.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { FreeRideForm, type FreeRideFormProps } from '../../../src/features/levels/freeRideForm.tsx';
+import { FreeRideForm } from '../../../src/features/levels/freeRideForm.tsx';
 import { decodeFreeRide, encodeFreeRide, seedOf } from '../../../src/core/level/freeRide.ts';
 import { words } from '../../../src/words/words.ts';
 import { rootForTests } from '../../ui/rootForTests.ts';
+
+type FreeRideFormProps = Parameters<typeof FreeRideForm>[0];
 
 const say = words('levels');
 

@@ -5,7 +5,7 @@
 import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
-import { FRESH_CLOCK, type RideClock, ticksDue } from '../../../src/core/ride/clock.ts';
+import { FRESH_CLOCK, ticksDue } from '../../../src/core/ride/clock.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
@@ -70,7 +70,7 @@ function rideAlong(): { readonly world: RideWorld; readonly nextFrame: (timeMs: 
     before.step(now);
   }
   const ride = startRide(world);
-  let clock: RideClock = FRESH_CLOCK;
+  let clock = FRESH_CLOCK;
   const nextFrame = (timeMs: number): RideFrame => {
     const due = ticksDue(clock, timeMs);
     clock = due.clock;

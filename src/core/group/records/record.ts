@@ -141,11 +141,6 @@ export function checksumOf(record: Omit<RideRecord, 'checksum'>): string {
   return hashJson({ ...record, recording: undefined, checksum: undefined });
 }
 
-/** The same ride without its recording; it is still the same record. */
-export function marksOnly(record: RideRecord): RideRecord {
-  return record.recording === null ? record : { ...record, recording: null };
-}
-
 /** True if two sets of marks are the same to the tenth. */
 export function sameMarks(a: RecordMarks, b: RecordMarks): boolean {
   return MARK_NAMES.every((name) => a[name] === b[name]);

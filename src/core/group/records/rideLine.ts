@@ -25,7 +25,7 @@ export interface RideLine {
 }
 
 /** Metres between two places of the lines over a road of this length. */
-export function lineStepM(lengthM: number): number {
+function lineStepM(lengthM: number): number {
   return Math.max(SHORTEST_STEP_M, Math.ceil(lengthM / (MOST_PLACES - 1)));
 }
 
