@@ -14,7 +14,7 @@ export type ReadRidesAway = (
 ) => Promise<ReadFile | null>;
 
 /** What is carried in one session. */
-export interface SessionCarry {
+interface SessionCarry {
   collected(): Collected;
   handOver(deviceId: string): HandOver;
   take(read: ReadFile): Promise<boolean>;
