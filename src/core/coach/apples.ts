@@ -4,7 +4,7 @@
  * afterwards agree; no mark knows of it. The counts are ours: a ride without a lever pushed loses some, a good one few.
  */
 import { HEAVY_LOAD } from '../model/shift.ts';
-import type { RideTrace } from '../ride/trace.ts';
+import { type RideTrace, SAMPLE_S } from '../ride/trace.ts';
 import type { RideEvent } from '../ride/types.ts';
 
 /** Apples in the basket at the start; the last one always stays. */
@@ -15,8 +15,6 @@ const GRINDS_RPM = 7;
 const GRINDS_S = 1.6;
 const WHIRRS_RPM = 24;
 const WHIRRS_S = 2.5;
-/** Seconds of one sample of a trace. */
-const SAMPLE_S = 0.1;
 
 /** What has been counted of a trace so far. Plain data. */
 interface AppleCount {

@@ -1,11 +1,12 @@
 /**
  * The cadence mark and the chain line mark: both are shares of pedalling time.
  */
+import type { Stretch } from '../course/types.ts';
 import { clamp } from '../math/numbers.ts';
 import { highestGear, lowestGear } from '../model/transmission.ts';
 import { hasHub, shiftsInFront } from '../model/shifters.ts';
 import { CROSSED_GRACE_S } from '../ride/happenings.ts';
-import type { RideTrace, TraceSample } from '../ride/trace.ts';
+import { type RideTrace, SAMPLE_S, type TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { leftAlone } from './shifts.ts';
 import type { Mark, Reason } from './types.ts';
@@ -15,7 +16,6 @@ const FADE_BELOW_RPM = 15;
 const FADE_ABOVE_RPM = 25;
 const NOT_AT_START_S = 3;
 const NOT_AFTER_STOP_S = 2;
-const SAMPLE_S = 0.1;
 /** Shorter than this is not worth a sentence (s). */
 const WORTH_TELLING_S = 1.5;
 
@@ -196,11 +196,11 @@ export function chainLineMark(
   if (samples.length === 0) return { value: null, weight, reasons: [] };
   const crossed = samples.filter((sample) => sample.crossedS > CROSSED_GRACE_S);
   const stretches = stretchesOf(samples, (sample) => sample.crossedS > CROSSED_GRACE_S);
-  const reasons: Reason[] = stretches.map((stretch) => ({
+  const reasons: Reason[] = stretches.map(({ fromM, toM, seconds }) => ({
     code: 'crossed',
-    fromM: stretch.fromM,
-    toM: stretch.toM,
-    amount: stretch.seconds,
+    fromM,
+    toM,
+    amount: seconds,
   }));
   reasons.sort((a, b) => b.amount - a.amount);
   return { value: 100 * (1 - crossed.length / samples.length), weight, reasons };
@@ -225,9 +225,7 @@ function cadenceReasons(world: RideWorld, trace: RideTrace): Reason[] {
   return [...outside(true), ...outside(false)].sort((a, b) => b.amount - a.amount);
 }
 
-interface SampleStretch {
-  readonly fromM: number;
-  readonly toM: number;
+interface SampleStretch extends Stretch {
   readonly seconds: number;
   readonly samples: readonly TraceSample[];
 }

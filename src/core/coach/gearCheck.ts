@@ -16,7 +16,7 @@ import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
 import { rideThrough } from '../ride/run.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
-import { countEvents, type RideTrace, type TraceSample } from '../ride/trace.ts';
+import { countEvents, type RideTrace, SAMPLE_S, type TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
@@ -25,7 +25,6 @@ import { countManoeuvres } from './shifts.ts';
 
 export type { GearParts } from '../model/types.ts';
 
-const SAMPLE_S = 0.1;
 /** Stretches nearer than this are told as one (m). */
 const JOIN_M = 15;
 /** The hardest minute, in samples. */

@@ -4,7 +4,7 @@
  */
 import type { Course } from '../course/types.ts';
 import { TICKS_PER_S } from '../ride/step.ts';
-import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
+import { beganTick, doneShifts, type RideTrace, SAMPLE_S, type TraceSample } from '../ride/trace.ts';
 import { IDLE_PRESSURE } from './cadence.ts';
 import type { RidingHabits } from './types.ts';
 
@@ -21,7 +21,6 @@ const ENOUGH_M = 25;
 const SOFT_PRESSURE = 0.8;
 /** Softness so near to a movement of the chain belongs to the shift (s). */
 const AROUND_SHIFT_S = 1;
-const SAMPLE_S = 0.1;
 
 /** Habits of a ride beside those of the best one. */
 export function habitsOf(course: Course, trace: RideTrace, reference: RideTrace): RidingHabits {

@@ -2,15 +2,15 @@
  * Puts what somebody really rode on a road beside the reference ride over the same road: the place where the two
  * differ most in cadence while climbing. Codes and numbers; the sentence is found by the shells.
  */
+import type { Stretch } from '../course/types.ts';
 import type { RecordedSample } from '../gpx/recorded.ts';
+import { mean } from '../math/numbers.ts';
 import { placeOf, samePlace } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import type { TraceSample } from '../ride/trace.ts';
 
 /** Means of both rides over one stretch. */
-interface RecordedComparison {
-  readonly fromM: number;
-  readonly toM: number;
+interface RecordedComparison extends Stretch {
   /** Mean slope of the stretch (rise over run). */
   readonly slopeRatio: number;
   readonly recordedSpeedMps: number;
@@ -23,9 +23,7 @@ interface RecordedComparison {
 }
 
 /** How long both rides took for the road they share (s), and what road that is (m from the start). */
-interface RecordedTimes {
-  readonly fromM: number;
-  readonly toM: number;
+interface RecordedTimes extends Stretch {
   readonly recordedS: number;
   readonly referenceS: number;
 }
@@ -122,8 +120,4 @@ function largest(windows: readonly RecordedComparison[]): RecordedComparison | n
     (best, one) => (best === null || worth(one) > worth(best) ? one : best),
     null,
   );
-}
-
-function mean(values: readonly number[]): number {
-  return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
 }

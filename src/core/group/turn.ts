@@ -3,7 +3,7 @@
  * road on every tablet, so that nothing but the plan has to be carried.
  */
 import { checkLevel } from '../level/generate.ts';
-import type { Aids, Level } from '../level/schema.ts';
+import { type Aids, allAids, type Level } from '../level/schema.ts';
 import { deriveSeed } from '../math/random.ts';
 import type { ClinicPlan, PlanRide } from './plan.ts';
 
@@ -51,15 +51,5 @@ function seedOfTurn(plan: ClinicPlan, ride: PlanRide, turn: Turn): number | null
 }
 
 function aidsFor(rule: ClinicPlan['aids'], own: Aids): Aids {
-  if (rule === 'as-level') return own;
-  const on = rule === 'all';
-  return {
-    roadAhead: on,
-    nextStep: on,
-    clickTrack: on,
-    pressureHint: on,
-    liveMarks: on,
-    chainView: on,
-    cues: on,
-  };
+  return rule === 'as-level' ? own : allAids(rule === 'all');
 }

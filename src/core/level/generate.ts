@@ -6,17 +6,9 @@ import type { Piece } from '../course/pieces.ts';
 import { clamp } from '../math/numbers.ts';
 import { courseOfLevel } from './build.ts';
 import { BARE_ROAD } from './own.ts';
-import { type Aids, type Level, LEVEL_SCHEMA, STEEPEST_RATIO } from './schema.ts';
+import { type Aids, allAids, type Level, LEVEL_SCHEMA, STEEPEST_RATIO } from './schema.ts';
 
-const NO_AIDS: Aids = {
-  roadAhead: false,
-  nextStep: false,
-  clickTrack: false,
-  pressureHint: false,
-  liveMarks: false,
-  chainView: false,
-  cues: false,
-};
+const NO_AIDS = allAids(false);
 
 /** Every aid that tells about the machine, none that tells what to do. */
 const FREE_AIDS: Aids = { ...NO_AIDS, roadAhead: true, chainView: true };

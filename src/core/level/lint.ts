@@ -3,7 +3,7 @@
  * can start again, roads that stay hidden, chance that spoils a place. Only parsed levels come here.
  */
 import { pieceLengthM } from '../course/pieces.ts';
-import type { Course } from '../course/types.ts';
+import type { Course, Stretch } from '../course/types.ts';
 import { BIGGEST_SEED } from '../math/random.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
@@ -27,10 +27,8 @@ export type WarningCode =
   | 'seed-moves-stop';
 
 /** A warning names a place like `pieces[2]` and a stretch of road. */
-export interface LevelWarning extends Problem {
+export interface LevelWarning extends Problem, Stretch {
   readonly code: WarningCode;
-  readonly fromM: number;
-  readonly toM: number;
   readonly values: Readonly<Record<string, number>>;
 }
 

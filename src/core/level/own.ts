@@ -1,19 +1,11 @@
 /** What a level made by a person begins with, from pieces or from a recorded road, until they choose otherwise. */
-import type { Level } from './schema.ts';
+import { allAids, type Level } from './schema.ts';
 
 export const OWN_LEVEL: Pick<Level, 'teaches' | 'audience' | 'seed' | 'aids' | 'weights' | 'passMark'> = {
   teaches: 'everything',
   audience: 'everyone',
   seed: 1,
-  aids: {
-    roadAhead: true,
-    nextStep: false,
-    clickTrack: false,
-    pressureHint: true,
-    liveMarks: false,
-    chainView: true,
-    cues: true,
-  },
+  aids: { ...allAids(true), nextStep: false, clickTrack: false, liveMarks: false },
   weights: { cadence: 1, foresight: 1, easing: 1, chainLine: 1, economy: 1 },
   passMark: 70,
 };

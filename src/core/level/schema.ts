@@ -181,3 +181,16 @@ export type Air = (typeof AIRS)[number];
 export type Companion = NonNullable<Level['company']>[number];
 export type Aids = Level['aids'];
 export type MarkWeights = Level['weights'];
+
+/** All help on, or none. */
+export function allAids(on: boolean): Aids {
+  return {
+    roadAhead: on,
+    nextStep: on,
+    clickTrack: on,
+    pressureHint: on,
+    liveMarks: on,
+    chainView: on,
+    cues: on,
+  };
+}

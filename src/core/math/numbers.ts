@@ -11,6 +11,32 @@ export function clamp(value: number, low = 0, high = 1): number {
   return value < low ? low : value > high ? high : value;
 }
 
+/** Mean of a list; 0 for an empty one. */
+export function mean(values: readonly number[]): number {
+  return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** Whether each number of a list is bigger than the one before. */
+export function isRising(values: readonly number[]): boolean {
+  return values.every((value, i) => i === 0 || value > (values[i - 1] as number));
+}
+
+/** The biggest value between two for which something holds that holds up to it and not beyond, halved to so many bits. */
+export function lastWhere(
+  low: number,
+  high: number,
+  bits: number,
+  holds: (value: number) => boolean,
+): number {
+  let [from, to] = [low, high];
+  for (let i = 0; i < bits; i += 1) {
+    const middle = (from + to) / 2;
+    if (holds(middle)) from = middle;
+    else to = middle;
+  }
+  return from;
+}
+
 /** Straight line from `a` (t = 0) to `b` (t = 1). */
 export function lerp(a: number, b: number, t: number): number {
   return a + (b - a) * t;

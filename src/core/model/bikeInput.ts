@@ -2,9 +2,10 @@
  * Reads what a person types about a bike (`50/34`, `11-32`, `28-622`) and says by a code what is
  * wrong with an impossible one. Usual limits are common practice, no source; capacity beyond them only warns.
  */
+import { isRising } from '../math/numbers.ts';
 import { capacityTeeth } from './gears.ts';
 import { cassetteFor } from './parts.ts';
-import type { Bike } from './types.ts';
+import type { GearParts } from './types.ts';
 
 /** What can be wrong with what was typed. */
 type BikeCode =
@@ -49,9 +50,7 @@ export function readChainrings(text: string): Reading<readonly number[]> {
   const odd = teeth.find((n) => n < SMALLEST_RING || n > BIGGEST_RING);
   if (odd !== undefined)
     return no('ring-size', { teeth: odd, leastTeeth: SMALLEST_RING, mostTeeth: BIGGEST_RING });
-  const falling = teeth.every((n, i) => i === 0 || n < (teeth[i - 1] as number));
-  const rising = teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
-  if (!falling && !rising) return no('rings-order');
+  if (!isRising(teeth) && !isRising(teeth.toReversed())) return no('rings-order');
   return { ok: true, value: [...teeth].sort((a, b) => a - b) };
 }
 
@@ -69,9 +68,7 @@ export function readSprockets(text: string, count: number): Reading<readonly num
     return no('too-many-sprockets', { count: teeth.length, most: MOST_SPROCKETS });
   const sorted = [...teeth].sort((a, b) => a - b);
   if (sorted.some((n, i) => i > 0 && n === sorted[i - 1])) return no('sprocket-twice');
-  const falling = teeth.every((n, i) => i === 0 || n < (teeth[i - 1] as number));
-  const rising = teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
-  if (!falling && !rising) return no('sprockets-order');
+  if (!isRising(teeth) && !isRising(teeth.toReversed())) return no('sprockets-order');
   if (sorted.length !== 2) return { ok: true, value: sorted };
   const [small, big] = sorted as [number, number];
   if (!Number.isInteger(count) || count < 2 || count > MOST_SPROCKETS)
@@ -129,7 +126,7 @@ type BikeWarning =
   | { readonly code: 'big-step'; readonly fromTeeth: number; readonly toTeeth: number };
 
 /** Warnings about tooth counts. Ask a mechanic; the maker's documents decide. */
-export function bikeWarnings(bike: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>): BikeWarning[] {
+export function bikeWarnings(bike: GearParts): BikeWarning[] {
   const warnings: BikeWarning[] = [];
   const capacity = capacityTeeth(bike);
   if (capacity > USUAL_CAPACITY_TEETH)

@@ -5,7 +5,7 @@
 import { PI, smallAtanDeg } from '../math/numbers.ts';
 import { HUBS } from './hub.ts';
 import type { HubKind } from './hubKinds.ts';
-import type { Bike, Gear } from './types.ts';
+import type { Bike, Gear, GearParts } from './types.ts';
 
 /** A chain on more than one ring is marked as crossed from this angle on (ours; no published limit was found). */
 export const CROSSED_ANGLE_DEG = 2.2;
@@ -28,7 +28,7 @@ export function developmentM(circumferenceM: number, ringTeeth: number, sprocket
 }
 
 /** What a rear derailleur must take up: biggest minus smallest, rings and sprockets added (teeth). */
-export function capacityTeeth(bike: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>): number {
+export function capacityTeeth(bike: GearParts): number {
   return spread(bike.chainringsTeeth) + spread(bike.sprocketsTeeth);
 }
 

@@ -2,7 +2,7 @@
  * Joins a bike and a rider into the precomputed `Machine` that every step reads, and answers the
  * steady-state questions (how fast, in which gear) that command line, planner and pages ask.
  */
-import { PI } from '../math/numbers.ts';
+import { lastWhere, PI } from '../math/numbers.ts';
 import { buildGears, wheelCircumferenceM } from './gears.ts';
 import { HUBS } from './hub.ts';
 import { bodyWeightTorqueNm, midBandRpm, referenceTorqueNm, standstillTorqueNm } from './legs.ts';
@@ -88,15 +88,7 @@ export function powerForSpeedW(speedMps: number, q: Omit<SteadyQuestion, 'powerW
  * standstill and 60 m/s, to the last bits; 0 where even standstill asks more.
  */
 export function steadySpeedMps(question: SteadyQuestion): number {
-  let low = 0;
-  let high = 60;
-  for (let i = 0; i < 60; i += 1) {
-    const middle = (low + high) / 2;
-    const spare = question.powerW - powerForSpeedW(middle, question);
-    if (spare > 0) low = middle;
-    else high = middle;
-  }
-  return low;
+  return lastWhere(0, 60, 60, (speedMps) => question.powerW - powerForSpeedW(speedMps, question) > 0);
 }
 
 /** A gear held steadily, and how it feels. */

@@ -2,7 +2,7 @@
  * Cassettes and chainrings that are easy to get, as tooth counts (common practice, no source; no maker is
  * meant). They are what gear check tries out, and how a range such as `11-32` is completed.
  */
-import { clamp } from '../math/numbers.ts';
+import { clamp, lastWhere } from '../math/numbers.ts';
 
 /** Common cassettes by number of sprockets, smallest sprocket first. */
 export const COMMON_CASSETTES: readonly (readonly number[])[] = [
@@ -69,19 +69,15 @@ export function cassetteFor(smallTeeth: number, bigTeeth: number, count: number)
 
 /** Steps that grow in proportion: each sprocket about the same share bigger than the last, in whole teeth. */
 function evenCassette(smallTeeth: number, bigTeeth: number, count: number): number[] {
-  let low = 1;
-  let high = bigTeeth / smallTeeth;
-  for (let i = 0; i < 60; i += 1) {
-    const ratio = (low + high) / 2;
+  const step = lastWhere(1, bigTeeth / smallTeeth, 60, (ratio) => {
     let reached = smallTeeth;
     for (let k = 1; k < count; k += 1) reached *= ratio;
-    if (reached > bigTeeth) high = ratio;
-    else low = ratio;
-  }
+    return reached <= bigTeeth;
+  });
   const teeth: number[] = [smallTeeth];
   let exact = smallTeeth;
   for (let k = 1; k < count; k += 1) {
-    exact *= low;
+    exact *= step;
     const least = (teeth[k - 1] as number) + 1;
     teeth.push(clamp(Math.round(exact), least, bigTeeth - (count - 1 - k)));
   }

@@ -1,13 +1,10 @@
 /** Where a bike has shifters; apart from what they do, because the first page asks for no more than this. */
 import { HUB_GEARS } from './hubKinds.ts';
-import type { Bike } from './types.ts';
+import type { Bike, GearParts } from './types.ts';
 
 /** How many places the shifters have: rings, then sprockets or gears in the hub. */
-export function shifterPlaces({
-  chainringsTeeth,
-  sprocketsTeeth,
-  hub,
-}: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>): readonly number[] {
+export function shifterPlaces(bike: GearParts & Pick<Bike, 'hub'>): readonly number[] {
+  const { chainringsTeeth, sprocketsTeeth, hub } = bike;
   return [chainringsTeeth.length, hub === undefined ? sprocketsTeeth.length : HUB_GEARS[hub]];
 }
 

@@ -2,7 +2,7 @@
  * Where steady legs settle on a slope that goes on for ever: the cadence at which what they give, once the reserve is
  * spent, is what the road asks in a gear.
  */
-import { rpmToRadPerS } from '../math/numbers.ts';
+import { lastWhere, rpmToRadPerS } from '../math/numbers.ts';
 import { bandLowRpm, crankTorqueNm, MAXIMUM_CADENCE_RPM } from './legs.ts';
 import { helpOf, powerForSpeedW, steadySpeedMps } from './machine.ts';
 import type { Gear, Machine } from './types.ts';
@@ -38,18 +38,17 @@ export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): Settl
   const question = questionOf(machine, gear, road);
   const powerW = (rpm: number): number => crankTorqueNm(machine, 1, rpm, slopeRatio, 0) * rpmToRadPerS(rpm);
   // Torque falls with cadence and the road's demand rises, so they meet once.
-  let slow = 0;
-  let fast = MAXIMUM_CADENCE_RPM;
-  for (let i = 0; i < 50; i += 1) {
-    const rpm = (slow + fast) / 2;
-    if (powerW(rpm) > powerForSpeedW((rpm * gear.developmentM) / 60, question)) slow = rpm;
-    else fast = rpm;
-  }
+  const cadenceRpm = lastWhere(
+    0,
+    MAXIMUM_CADENCE_RPM,
+    50,
+    (rpm) => powerW(rpm) > powerForSpeedW((rpm * gear.developmentM) / 60, question),
+  );
   const lowRpm = bandLowRpm(machine.rider, slopeRatio);
   const neededSpeedMps = steadySpeedMps({ ...question, powerW: powerW(lowRpm) });
   return {
-    cadenceRpm: slow,
-    speedMps: (slow * gear.developmentM) / 60,
+    cadenceRpm,
+    speedMps: (cadenceRpm * gear.developmentM) / 60,
     bandLowRpm: lowRpm,
     neededDevelopmentM: (60 * neededSpeedMps) / lowRpm,
     neededSpeedMps,

@@ -3,9 +3,10 @@
  * another, and what a push does. Rings and sprockets are taken apart here, in the shifting itself and in drawings;
  * whoever plans, judges or tells a ride asks.
  */
+import { isRising } from '../math/numbers.ts';
 import { gearAt } from './machine.ts';
 import { hasHub, shifterPlaces } from './shifters.ts';
-import type { Bike, Derailleur, Gear, GearPlace, Machine, ShiftDirection } from './types.ts';
+import type { Bike, Derailleur, Gear, GearParts, GearPlace, Machine, ShiftDirection } from './types.ts';
 
 /** One push of a shifter, `steps` gears at once. */
 export interface Push {
@@ -250,15 +251,10 @@ export function gearOfValues(values: Readonly<Record<string, unknown>>): GearTol
 }
 
 /** Whether rings and sprockets stand in the order in which they are told, and are no more than a bike has. */
-export function isPossibleTransmission({
-  chainringsTeeth,
-  sprocketsTeeth,
-  hub,
-}: Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>): boolean {
-  const rising = (teeth: readonly number[]): boolean =>
-    teeth.every((n, i) => i === 0 || n > (teeth[i - 1] as number));
+export function isPossibleTransmission(bike: GearParts & Pick<Bike, 'hub'>): boolean {
+  const { chainringsTeeth, sprocketsTeeth, hub } = bike;
   if (hub !== undefined && sprocketsTeeth.length !== 1) return false;
-  return chainringsTeeth.length <= 3 && rising(chainringsTeeth) && rising(sprocketsTeeth);
+  return chainringsTeeth.length <= 3 && isRising(chainringsTeeth) && isRising(sprocketsTeeth);
 }
 
 /** What the shifter of a movement showed before and after it: teeth, or the number of a hub's gear. */

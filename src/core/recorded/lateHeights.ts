@@ -5,7 +5,7 @@
  */
 import { cleanHeights } from '../gpx/grid.ts';
 import { type Road, smoothProfile } from '../gpx/road.ts';
-import { clamp, sampleAt } from '../math/numbers.ts';
+import { clamp, mean, sampleAt } from '../math/numbers.ts';
 import { GRAVITY, roadLoad, totalForceN } from '../model/load.ts';
 import type { RoadSecond } from './seconds.ts';
 
@@ -85,14 +85,13 @@ function impliedSlopes(seconds: readonly LoadedSecond[]): number[] {
   });
   return single.map((_, i) => {
     const around = single.slice(Math.max(0, i - MEANT_S), i + MEANT_S + 1);
-    return around.reduce((sum, slope) => sum + slope, 0) / around.length;
+    return mean(around);
   });
 }
 
 /** Pearson's product-moment correlation; −1 where one of the two never changes. */
 function correlation(a: readonly number[], b: readonly number[]): number {
-  const meanOf = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
-  const [meanA, meanB] = [meanOf(a), meanOf(b)];
+  const [meanA, meanB] = [mean(a), mean(b)];
   let ab = 0;
   let aa = 0;
   let bb = 0;

@@ -17,6 +17,7 @@ export const UNDONE_WITHIN_S = 2;
 
 /** Ticks between two samples (a tenth of a second). */
 export const SAMPLE_TICKS = 12;
+export const SAMPLE_S = SAMPLE_TICKS / TICKS_PER_S;
 
 /** One sample. */
 export interface TraceSample extends GearPlace {

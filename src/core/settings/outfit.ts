@@ -2,6 +2,7 @@
  * What the rider wears and rides in: colours and shapes to choose, all of them there from the start. Only for the
  * pictures on this device; nothing of it is part of a ride, a link or a code.
  */
+import { isFields } from '../math/measure.ts';
 
 export const JERSEYS = ['orange', 'berry', 'blue', 'green', 'violet', 'sun'] as const;
 export const PATTERNS = ['plain', 'band', 'dots'] as const;
@@ -25,11 +26,7 @@ export interface Outfit {
 export const USUAL_OUTFIT: Outfit = { jersey: 'orange', pattern: 'plain', helmet: 'holes', frame: 'usual' };
 
 /** A cloth in the light, in its folds and on its lit edge. */
-interface Cloth {
-  readonly tone: string;
-  readonly dark: string;
-  readonly light: string;
-}
+type Cloth = Readonly<Record<'tone' | 'dark' | 'light', string>>;
 
 export const JERSEY_CLOTHS: Readonly<Record<Jersey, Cloth>> = {
   orange: { tone: '#e2552c', dark: '#b93f1e', light: '#f0764a' },
@@ -41,9 +38,7 @@ export const JERSEY_CLOTHS: Readonly<Record<Jersey, Cloth>> = {
 };
 
 /** Frame and its lit edge; the usual one is the bike's own. */
-export const FRAME_TONES: Readonly<
-  Record<Exclude<FrameColour, 'usual'>, Readonly<Record<'tone' | 'light', string>>>
-> = {
+export const FRAME_TONES: Readonly<Record<Exclude<FrameColour, 'usual'>, Pick<Cloth, 'tone' | 'light'>>> = {
   red: { tone: '#a8321f', light: '#d0614c' },
   blue: { tone: '#23548c', light: '#5482b8' },
   green: { tone: '#23683f', light: '#549a70' },
@@ -60,9 +55,12 @@ export function outfitLook({ jersey, pattern, helmet, frame }: Outfit) {
   };
 }
 
+/** What the picture takes. */
+export type OutfitLook = ReturnType<typeof outfitLook>;
+
 /** A kit read from the device; what this version does not know becomes the usual one. */
 export function readOutfit(value: unknown): Outfit {
-  const kept = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+  const kept = isFields(value) ? value : {};
   const pick = <Name extends string>(key: keyof Outfit, allowed: readonly Name[], usual: Name): Name =>
     allowed.find((one) => one === kept[key]) ?? usual;
   return {

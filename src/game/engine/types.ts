@@ -3,6 +3,7 @@
  * Nothing here knows physics; the ride itself arrives as one `RideFrame` per update.
  */
 
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Air, Companion, Place } from '../../core/level/schema.ts';
 
 /** Land, time of day, air, company, and the seed that places hills, trees and clouds. */
@@ -38,16 +39,6 @@ export interface Beside {
   readonly who: 'best' | 'last';
   /** Where they are (m) and how far their cranks have turned, so long after the start (s); null while that is not known. */
   readonly at: (timeS: number) => { readonly distanceM: number; readonly crankTurns: number } | null;
-}
-
-/** Colours (`#rrggbb`) and shapes the rider has chosen. */
-export interface OutfitLook {
-  /** The jersey in the light, in its folds and on its lit edge. */
-  readonly jersey: Readonly<Record<'tone' | 'dark' | 'light', string>>;
-  /** The frame and its lit edge; null leaves the bike as it comes. */
-  readonly frame: Readonly<Record<'tone' | 'light', string>> | null;
-  readonly pattern: 'plain' | 'band' | 'dots';
-  readonly helmet: 'holes' | 'star' | 'crest';
 }
 
 /** Heights are drawn this much steeper than life, so that 4 % looks like something. */

@@ -90,16 +90,22 @@ export class RoadAheadView {
   #largestRise(): number {
     let largest = 0;
     for (let from = 0; from < this.#course.lengthM; from += 20) {
-      let low = Number.POSITIVE_INFINITY;
-      let high = Number.NEGATIVE_INFINITY;
-      for (let m = from; m <= Math.min(this.#course.lengthM, from + ROAD_AHEAD_M); m += 5) {
-        const height = roadHeightM(this.#course, m);
-        low = Math.min(low, height);
-        high = Math.max(high, height);
-      }
+      const [low, high] = this.#heightsBetween(from, Math.min(this.#course.lengthM, from + ROAD_AHEAD_M), 5);
       largest = Math.max(largest, high - low);
     }
     return largest;
+  }
+
+  /** The lowest and the highest place of a stretch (m), looked at every so many metres. */
+  #heightsBetween(fromM: number, toM: number, stepM: number): readonly [low: number, high: number] {
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let m = fromM; m <= toM; m += stepM) {
+      const height = roadHeightM(this.#course, Math.min(m, this.#course.lengthM));
+      low = Math.min(low, height);
+      high = Math.max(high, height);
+    }
+    return [low, high];
   }
 
   draw(frame: RideFrame): void {
@@ -113,7 +119,8 @@ export class RoadAheadView {
       fromM + ROAD_AHEAD_M + BEHIND_M,
       this.#course.lengthM + 6,
     );
-    const middle = this.#middleHeight(fromM, fromM + ROAD_AHEAD_M + BEHIND_M);
+    const [low, high] = this.#heightsBetween(fromM, fromM + ROAD_AHEAD_M + BEHIND_M, 6);
+    const middle = (low + high) / 2;
     const baseY = this.#height - 17;
     const view: View = {
       fromM,
@@ -128,17 +135,6 @@ export class RoadAheadView {
     this.#profile(canvas, view);
     this.#marks(canvas, frame, view);
     this.#percents(canvas, frame, view);
-  }
-
-  #middleHeight(fromM: number, toM: number): number {
-    let low = Number.POSITIVE_INFINITY;
-    let high = Number.NEGATIVE_INFINITY;
-    for (let m = fromM; m <= toM; m += 6) {
-      const height = roadHeightM(this.#course, Math.min(m, this.#course.lengthM));
-      low = Math.min(low, height);
-      high = Math.max(high, height);
-    }
-    return (low + high) / 2;
   }
 
   #fillGround(canvas: Context, { fromM, seenM, column, line, baseY }: View): void {

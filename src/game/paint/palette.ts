@@ -2,7 +2,8 @@
  * The few tones a scene is cut from, per light and theme. Rider and attention colours are the only loud
  * ones; gradient is never told by colour, so no tone here depends on the road.
  */
-import type { OutfitLook, Look, Scenery } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
+import type { Look, Scenery } from '../engine/types.ts';
 import { mix } from './sheet.ts';
 
 /** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */

@@ -5,7 +5,7 @@
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Companion } from '../../core/level/schema.ts';
-import type { OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Palette } from '../paint/palette.ts';
 import { type Context, line, oval, polygon, trace } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';

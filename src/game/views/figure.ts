@@ -4,7 +4,7 @@
  */
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
-import type { OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Context } from '../paint/pen.ts';
 import { type Palette, riderTones } from '../paint/palette.ts';
 import { createSheet, finish, type Picture } from '../paint/sheet.ts';

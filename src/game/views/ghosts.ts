@@ -4,7 +4,8 @@
  */
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
-import type { Beside, OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
+import type { Beside } from '../engine/types.ts';
 import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
 import { Figure } from './figure.ts';

@@ -4,7 +4,7 @@
  */
 import { type Context, blot, oval, trace } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
-import type { OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { ScenePlace } from './place.ts';
 import type { Pose } from './pose.ts';
 import { paintSprite, type Sprite } from './sprite.ts';

@@ -4,7 +4,7 @@
  */
 import type { Context } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
-import type { OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { HeadView } from './head.ts';
 import type { Spot } from './legs.ts';

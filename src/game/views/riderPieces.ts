@@ -5,7 +5,7 @@
 import { blot, type Context, oval, polygon } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type PaintSheet } from '../paint/sheet.ts';
-import type { OutfitLook } from '../engine/types.ts';
+import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { BodyShape } from './bikeShape.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
 
