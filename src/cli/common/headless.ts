@@ -4,11 +4,10 @@
  */
 import type { Pitch } from '../../core/course/types.ts';
 import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
-import { LONGEST_RIDE_TICKS } from '../../core/ride/recording.ts';
-import { type Controller, type LiveRide, startRide } from '../../core/ride/run.ts';
+import { type Controller, type LiveRide, rideThrough, type TickListener } from '../../core/ride/run.ts';
 import { movementOf, placeOf, type ShiftMovement } from '../../core/model/transmission.ts';
 import type { ShiftDone } from '../../core/ride/trace.ts';
-import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
+import type { RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
 /** One shift of a ride as it is printed. */
@@ -30,7 +29,7 @@ export interface RideSummary {
 
 /** Listens to a ride and keeps what the summary needs. */
 interface Tally {
-  note(state: RideState, events: readonly RideEvent[]): void;
+  readonly note: TickListener;
   summary(world: RideWorld, last: RideState): RideSummary;
 }
 
@@ -68,13 +67,13 @@ export function rideHeadless(
   controller: Controller,
   trace: LineFile | null,
 ): { ride: LiveRide; summary: RideSummary } {
-  const ride = startRide(world);
   const tally = startTally();
-  while (ride.state().phase !== 'finished' && ride.state().tick < LONGEST_RIDE_TICKS) {
-    const events = ride.step(controller(ride.state()));
-    tally.note(ride.state(), events);
-    trace?.line(JSON.stringify(traceLine(world, ride.state())));
-  }
+  const ride = rideThrough(world, controller, {
+    onTick(state, events) {
+      tally.note(state, events);
+      trace?.line(JSON.stringify(traceLine(world, state)));
+    },
+  });
   return { ride, summary: tally.summary(world, ride.state()) };
 }
 

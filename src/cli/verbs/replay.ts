@@ -36,7 +36,7 @@ export const replay: Verb = {
     const ground = groundOfJob(jobOfRecording(level, recording));
     const { world } = ground;
     const tally = startTally();
-    const marked = markOn(ground, recording, level.passMark, (state, events) => tally.note(state, events));
+    const marked = markOn(ground, recording, level.passMark, tally.note);
     const { ride, same, firstDifferentTick, report: judged } = marked;
     const summary = tally.summary(world, ride.state());
     const marks = markLine(judged);

@@ -9,9 +9,9 @@ import { atOnce, planInSteps, type Policy } from '../planner/plan.ts';
 import { jobOfRecording, type RideJob, setupOfJob } from '../ride/job.ts';
 import { worldOfJob } from '../ride/world.ts';
 import type { Recording } from '../ride/recording.ts';
-import { type Replay, replayRecording } from '../ride/run.ts';
+import { type Replay, replayRecording, type TickListener } from '../ride/run.ts';
 import type { RideTrace } from '../ride/trace.ts';
-import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
+import type { RideWorld } from '../ride/types.ts';
 import { judgeRide } from './judge.ts';
 import type { RideReport } from './types.ts';
 
@@ -88,7 +88,7 @@ export function markOn(
   ground: MarkingGround,
   recording: Recording,
   passMark: number = ground.level.passMark,
-  onTick?: (state: RideState, events: readonly RideEvent[]) => void,
+  onTick?: TickListener,
 ): MarkedRide {
   const replay = replayRecording(ground.world, recording, onTick);
   return { ...replay, report: ground.judge(replay.ride.trace, passMark) };

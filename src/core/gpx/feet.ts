@@ -6,8 +6,8 @@ import type { HeightUnit } from './choose.ts';
 import type { CleanLine } from './line.ts';
 import { timedPoints } from './lists.ts';
 import { type RoadQuestion, roadNote } from './types.ts';
+import { M_PER_FOOT } from './values.ts';
 
-const M_PER_FOOT = 0.3048;
 /** Hardly a road is this steep (rise over run) on so much of its length. Ours; in feet a road of 5 % is. */
 const STEEP_RATIO = 0.2;
 const STEEP_SHARE = 0.15;

@@ -40,7 +40,7 @@ export function readLongitude(text: string | undefined): number {
 
 /** A number with the unit some programs write behind it. */
 const WITH_UNIT = /^\s*(\S+?)\s*(m|met(?:er|re)s?|ft|feet|foot)\.?\s*$/i;
-const M_PER_FOOT = 0.3048;
+export const M_PER_FOOT = 0.3048;
 
 /** A height in metres, else NaN. Metres, or feet where the text says so. */
 export function readHeightM(text: string): number {

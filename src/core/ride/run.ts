@@ -100,6 +100,9 @@ export function startRide(world: RideWorld, from: RideState = startState(world))
   };
 }
 
+/** Hears the state after every tick, and what happened in it. */
+export type TickListener = (state: RideState, events: readonly RideEvent[]) => void;
+
 /** Lets a controller ride to the finish, or until `stopWhen` says so. */
 export function rideThrough(
   world: RideWorld,
@@ -107,15 +110,15 @@ export function rideThrough(
   options: {
     readonly from?: RideState;
     readonly stopWhen?: (state: RideState) => boolean;
-    readonly onTick?: (state: RideState) => void;
+    readonly onTick?: TickListener;
   } = {},
 ): LiveRide {
   const ride = startRide(world, options.from);
   const { now } = ride;
   const lastTick = now.tick + LONGEST_RIDE_TICKS;
   while (now.phase !== 'finished' && now.tick < lastTick) {
-    ride.step(controller(now));
-    options.onTick?.(ride.state());
+    const events = ride.step(controller(now));
+    options.onTick?.(ride.state(), events);
     if (options.stopWhen?.(now) === true) break;
   }
   return ride;
@@ -131,11 +134,7 @@ export interface Replay {
 }
 
 /** Rides a recording again on a world built from its own setup, and compares fingerprints. */
-export function replayRecording(
-  world: RideWorld,
-  recording: Recording,
-  onTick?: (state: RideState, events: readonly RideEvent[]) => void,
-): Replay {
+export function replayRecording(world: RideWorld, recording: Recording, onTick?: TickListener): Replay {
   const ride = startRide(world);
   const { now } = ride;
   const commandsAt = commandsByTick(recording.commands);
