@@ -3,12 +3,12 @@
  * out, the good ones around it are taken; where the pieces go is decided by others. Where a club's own store is
  * stays on the device: it is neither put into a copy nor taken out of one.
  */
+import type { StoreAddress } from '../core/transfer/clubStore.ts';
 import { hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isFields, isTooDeep } from '../core/math/measure.ts';
 import { climbFields, type Fields } from './ladder.ts';
 import { readOffer, STAYS_HERE } from './sharedKept.ts';
-import type { SharedAddress } from './sharedTypes.ts';
 import { keyOf, LADDERS, READERS } from './shapes.ts';
 import {
   type Damaged,
@@ -65,7 +65,7 @@ export function openImport(value: unknown, evenIfChanged: boolean): OpenedImport
     return { pieces: [], refused: [{ code: 'too-much' }], clubStore: null };
   const refused: Refused[] = isAsSaved(value as Fields) ? [] : [{ code: 'checksum' }];
   if (refused.length > 0 && !evenIfChanged) return { pieces: [], refused, clubStore: null };
-  let clubStore: SharedAddress | null = null;
+  let clubStore: StoreAddress | null = null;
   const pieces = new Map<string, StoredPiece>();
   for (const [store, item] of items(file, refused)) {
     const reading = READERS[store](item);

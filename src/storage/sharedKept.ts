@@ -2,9 +2,10 @@
  * The doors through which the address of a shared store and the progress with it come back after a reload, and the
  * names they had in the database. Neither ever travels in a copy of everything.
  */
+import type { StoreAddress } from '../core/transfer/clubStore.ts';
 import * as z from 'zod/mini';
 import type { Shape } from './ladder.ts';
-import { type Agreement, databaseUrl, type SharedAddress, type SharedProgress } from './sharedTypes.ts';
+import { type Agreement, databaseUrl, type SharedProgress } from './sharedTypes.ts';
 
 /** Kind of the record in which an address was kept before it had to be agreed to; now it is only asked about. */
 export const OLD_ADDRESS = 'clinic-store';
@@ -41,7 +42,7 @@ const progressSchema = z.strictObject({
   sentAtMs: z.nullable(z.number().check(z.gte(0))),
 });
 
-export const ADDRESS_SHAPE: Shape<SharedAddress> = {
+export const ADDRESS_SHAPE: Shape<StoreAddress> = {
   schema: 1,
   steps: [],
   read: (value) => addressSchema.safeParse(value).data ?? null,
@@ -53,7 +54,7 @@ export function readAgreement(value: unknown): Agreement | null {
 }
 
 /** What a copy says about a store, to be shown: only an address that can be one, and never a password. */
-export function readOffer(record: { readonly kind: string; readonly data: unknown }): SharedAddress | null {
+export function readOffer(record: { readonly kind: string; readonly data: unknown }): StoreAddress | null {
   const address = record.kind === OLD_ADDRESS ? ADDRESS_SHAPE.read(record.data) : null;
   return address === null || databaseUrl(address) === null ? null : { ...address, password: '' };
 }

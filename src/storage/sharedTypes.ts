@@ -1,68 +1,16 @@
 /**
- * A club's own store, as plain types: where it is, who agreed to it, what goes there, how far it has come. Nothing is
+ * A club's own store, as it is kept here: who agreed to it, what goes there, how far it has come. Nothing is
  * sent before a person on this device agreed. States are codes; the sentences for them are found by the pages.
  */
+import type { StoreAddress, StoreProblem } from '../core/transfer/clubStore.ts';
 import type { ReadFile } from '../core/transfer/rideFile.ts';
-
-/** Where the store is. Kept on this device and sent to nobody but the store. */
-export interface SharedAddress {
-  /** `https://host[:port][/path]`, without the name of the database. */
-  readonly url: string;
-  readonly database: string;
-  /** Empty for a store that asks for none. */
-  readonly name: string;
-  readonly password: string;
-}
 
 /** A person on this device agreed that rides of group sessions go to just this address. Kept on this device only. */
 export interface Agreement {
   readonly schema: 1;
-  readonly address: SharedAddress;
+  readonly address: StoreAddress;
   /** When (milliseconds since 1970). */
   readonly atMs: number;
-}
-
-/** An address nobody has agreed to: it came with a file or a code, or was kept here before people were asked. */
-export interface Offer {
-  readonly address: SharedAddress;
-  readonly from: 'file' | 'code' | 'before';
-}
-
-/** What has gone to the store so far. */
-export interface SentSoFar {
-  readonly rides: number;
-  /** When something went there last (milliseconds since 1970), or null for never. */
-  readonly atMs: number | null;
-}
-
-/** What stands in the way. */
-export type SharedProblem =
-  /** No answer: no network, the server is down, or it does not let this page in. */
-  | 'unreachable'
-  /** It answers, but has no time now. */
-  | 'busy'
-  | 'disk-full'
-  | 'wrong-password'
-  | 'not-allowed'
-  | 'no-database'
-  /** The address cannot be one. */
-  | 'bad-address'
-  /** Something answers that is no such store. */
-  | 'not-a-store'
-  /** It gives more than can be taken in at once. */
-  | 'endless'
-  /** Single rides were refused; the others went through. */
-  | 'some-refused';
-
-/** How it stands. */
-export interface SharedState {
-  readonly phase: 'sending' | 'waiting' | 'stopped' | 'done';
-  /** Pieces that are there for certain. */
-  readonly there: number;
-  readonly left: number;
-  readonly problem: SharedProblem | null;
-  /** Milliseconds until the next try, while waiting. */
-  readonly nextTryMs: number | null;
 }
 
 /** One thing that goes there, never changed afterwards. */
@@ -92,16 +40,16 @@ export interface SharedProgress {
 export interface Fetched {
   readonly read: ReadFile;
   readonly progress: SharedProgress;
-  readonly problem: SharedProblem | null;
+  readonly problem: StoreProblem | null;
 }
 
 /** Problems that go away by themselves; for the others a person has to do something. */
-export function passes(problem: SharedProblem): boolean {
+export function passes(problem: StoreProblem): boolean {
   return problem === 'unreachable' || problem === 'busy' || problem === 'disk-full';
 }
 
 /** The address of the database, or null where none can be made. */
-export function databaseUrl({ url, database }: SharedAddress): string | null {
+export function databaseUrl({ url, database }: StoreAddress): string | null {
   // Names as the store itself allows them; anything else would reach into its other parts.
   if (!/^[a-z][a-z0-9_$()+/-]{0,200}$/.test(database)) return null;
   try {

@@ -2,11 +2,11 @@
  * What is kept on this device, and what can be asked of the keeping, as plain types. Everything stays here:
  * no accounts, nothing is sent. Problems are codes; the words for them are found by the pages.
  */
+import type { StoreAddress } from '../core/transfer/clubStore.ts';
 import type { MarkName } from '../core/coach/types.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { Shape } from './ladder.ts';
-import type { SharedAddress } from './sharedTypes.ts';
 
 /** Version of the shape of a kept ride. */
 export const RIDE_SCHEMA = 2;
@@ -191,7 +191,7 @@ export interface OpenedImport {
   readonly pieces: readonly StoredPiece[];
   readonly refused: readonly Refused[];
   /** The club's own store it names, without a password: to be shown and asked about. */
-  readonly clubStore: SharedAddress | null;
+  readonly clubStore: StoreAddress | null;
 }
 
 /** A piece of an import that was not taken. */
@@ -214,7 +214,7 @@ export interface ImportReport {
   readonly refused: readonly Refused[];
   readonly problem: ProblemCode | null;
   /** The club's own store it names, without a password. It was not taken over: a person has to be asked. */
-  readonly clubStore: SharedAddress | null;
+  readonly clubStore: StoreAddress | null;
 }
 
 /** What became of deleting everything. `left` names what is still there. */

@@ -3,20 +3,14 @@
  * wrong password. Afterwards everything that was ever reported kept must be there, each ride once.
  * `npx tsx test/figures/clubKills.ts [kills] [first seed]`; the full disk needs root on Linux and is left out elsewhere.
  */
+import type { StoreAddress, StoreStanding } from '../../src/core/transfer/clubStore.ts';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { sortOut } from '../../src/core/group/records/merge.ts';
 import type { RideRecord } from '../../src/core/group/records/record.ts';
 import { between, seededRandom } from '../../src/core/math/random.ts';
-import {
-  fetchRides,
-  piecesOf,
-  sendPieces,
-  type SharedAddress,
-  type SharedProgress,
-  type SharedState,
-} from '../../src/storage/shared/index.ts';
+import { fetchRides, piecesOf, sendPieces, type SharedProgress } from '../../src/storage/shared/index.ts';
 import { madeUpRecord } from '../core/group/rides.ts';
 import { type ClubServer, startClub } from './club/server.ts';
 import { mountSmallDisk } from './smallDisk.ts';
@@ -50,7 +44,7 @@ class Tablet {
     );
   }
 
-  async send(address: SharedAddress, stopped: () => boolean = () => false): Promise<void> {
+  async send(address: StoreAddress, stopped: () => boolean = () => false): Promise<void> {
     const { id, rides } = this;
     const pieces = piecesOf({
       planId: PLAN,
@@ -59,7 +53,7 @@ class Tablet {
       withdrawn: [],
       records: rides,
     });
-    const onState = (state: SharedState, progress: SharedProgress): void => {
+    const onState = (state: StoreStanding, progress: SharedProgress): void => {
       for (const one of progress.there) this.reported.add(one);
       if (state.problem !== null) this.problems.add(state.problem);
     };

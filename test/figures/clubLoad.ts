@@ -3,6 +3,7 @@
  * becomes, what a newcomer waits for, and how soon one ride is seen by another coach who only looks.
  * `npx tsx test/figures/clubLoad.ts [coaches] [rides each]`
  */
+import type { StoreAddress } from '../../src/core/transfer/clubStore.ts';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,7 +12,6 @@ import {
   fetchRides,
   piecesOf,
   sendPieces,
-  type SharedAddress,
   type SharedPiece,
   type SharedProgress,
 } from '../../src/storage/shared/index.ts';
@@ -47,7 +47,7 @@ const piecesFor = (deviceId: string, count: number): SharedPiece[] =>
     withdrawn: [],
     records: Array.from({ length: count }, (_, i) => ride(deviceId, i + 1)),
   });
-const send = (address: SharedAddress, pieces: readonly SharedPiece[], kept: SharedProgress | null) =>
+const send = (address: StoreAddress, pieces: readonly SharedPiece[], kept: SharedProgress | null) =>
   sendPieces(address, pieces, kept, { fetch, sleep: wait, onState: () => undefined, now: () => 1 });
 
 const folder = mkdtempSync(join(tmpdir(), 'club-'));

@@ -2,12 +2,12 @@
  * Joins what is carried between devices to the clinic: one owner per session, fetched when it is wanted, and a club's
  * own store, asked after every ride and whenever the network is back, once somebody here has agreed to it.
  */
+import type { StoreProblem } from '../../core/transfer/clubStore.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Keeping } from '../device/persistence.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
-import type { SharedProblem } from '../../storage/sharedTypes.ts';
 import type { SharedDesk } from './sharedDesk.ts';
 
 /** Carrying, joined. */
@@ -83,7 +83,7 @@ export function joinCarrying(
 }
 
 /** Asking again changes nothing; some stores even lock out who asks too often. */
-const FOR_A_PERSON: readonly SharedProblem[] = [
+const FOR_A_PERSON: readonly StoreProblem[] = [
   'wrong-password',
   'not-allowed',
   'no-database',

@@ -2,6 +2,13 @@
  * The owner of a club's own store on this device: whether a person here agreed to it, how far it has come, when it is
  * asked. Nothing is sent to anybody before that; then rides of a session go there and those of others come from there.
  */
+import type {
+  StoreAddress,
+  StoreOffer,
+  StoreProblem,
+  StoreSent,
+  StoreStanding,
+} from '../../core/transfer/clubStore.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import {
   ADDRESS_SHAPE,
@@ -10,21 +17,17 @@ import {
   databaseUrl,
   type Fetch,
   fetchRides,
-  type Offer,
   OLD_ADDRESS,
   piecesOf,
   PROGRESS,
   PROGRESS_SHAPE,
   progressFor,
   sendPieces,
-  type SentSoFar,
   sentSoFar,
-  type SharedAddress,
-  type SharedProblem,
   type SharedProgress,
-  type SharedState,
   testStore,
 } from '../../storage/shared/index.ts';
+import type { ClubStore } from '../../features/handover/services.ts';
 import type { Storage } from '../../storage/index.ts';
 import { Listeners } from '../../state/listeners.ts';
 
@@ -49,26 +52,10 @@ export interface SharedJob {
 }
 
 /** The desk. */
-export interface SharedDesk {
-  /** What a person on this device agreed to, or null. */
+export interface SharedDesk extends ClubStore {
   agreed(): Agreement | null;
-  /** An address to ask about, or null; nothing is sent there. */
-  offered(): Offer | null;
-  /** What has gone to the agreed store so far. */
-  sent(): SentSoFar;
-  /** How a session stands, or the one that stands worst; null where the store was not asked yet. */
-  state(planId?: string): SharedState | null;
-  subscribe(listener: () => void): () => void;
   /** A file or a code named an address: it is shown until this page is left, and nothing else. */
-  offer(address: SharedAddress, from: 'file' | 'code'): void;
-  /** What was offered is forgotten; what was agreed to stays. */
-  turnDown(): Promise<void>;
-  /** A person on this device agreed to just this address. `this-page`: it will be forgotten with this page. */
-  agree(address: SharedAddress): Promise<'kept' | 'this-page' | 'bad-address'>;
-  /** Nothing is sent any more, and what was offered is forgotten. */
-  stop(): Promise<void>;
-  /** Asks the agreed store whether it would take rides; null where it would. */
-  test(): Promise<SharedProblem | null>;
+  offer(address: StoreAddress, from: 'file' | 'code'): void;
   /**
    * Puts the rides of a session there, then takes what others have put there; over when all that was asked for is done.
    * Who waits for the store to come back tries again at once, unless this was only `inPassing`; then what the store
@@ -87,7 +74,7 @@ export async function openSharedDesk(options: SharedOptions): Promise<SharedDesk
   const progress = (await storage.listRecords(PROGRESS, PROGRESS_SHAPE))[0]?.data ?? null;
   // It may have come with a file, so it counts for nothing but the question.
   const before = (await storage.listRecords(OLD_ADDRESS, ADDRESS_SHAPE))[0]?.data ?? null;
-  const offer: Offer | null =
+  const offer: StoreOffer | null =
     before === null || agreement.read() !== null ? null : { address: before, from: 'before' };
   return new Desk(options, offer, progress);
 }
@@ -95,15 +82,15 @@ export async function openSharedDesk(options: SharedOptions): Promise<SharedDesk
 class Desk implements SharedDesk {
   readonly #options: SharedOptions;
   readonly #listeners = new Listeners();
-  #offer: Offer | null;
+  #offer: StoreOffer | null;
   #progress: SharedProgress | null;
-  readonly #states = new Map<string, SharedState>();
+  readonly #states = new Map<string, StoreStanding>();
   readonly #jobs = new Map<string, { readonly job: SharedJob; readonly inPassing: boolean }>();
   #running: Promise<void> | null = null;
   /** Ends a pause between two tries. */
   #wake: () => void = () => undefined;
 
-  constructor(options: SharedOptions, offer: Offer | null, progress: SharedProgress | null) {
+  constructor(options: SharedOptions, offer: StoreOffer | null, progress: SharedProgress | null) {
     this.#options = options;
     this.#offer = offer;
     this.#progress = progress;
@@ -113,23 +100,23 @@ class Desk implements SharedDesk {
     return this.#options.agreement.read();
   }
 
-  offered(): Offer | null {
+  offered(): StoreOffer | null {
     return this.#offer;
   }
 
-  sent(): SentSoFar {
+  sent(): StoreSent {
     const agreed = this.agreed();
     return agreed === null
       ? { rides: 0, atMs: null }
       : sentSoFar(progressFor(agreed.address, this.#progress));
   }
 
-  state(planId?: string): SharedState | null {
+  state(planId?: string): StoreStanding | null {
     if (planId !== undefined) return this.#states.get(planId) ?? null;
     const all = [...this.#states.values()];
     const worst = all.find(({ problem }) => problem !== null) ?? all.find(({ phase }) => phase !== 'done');
     return (
-      worst ?? all.reduce<SharedState | null>((sum, one) => (sum === null ? one : together(sum, one)), null)
+      worst ?? all.reduce<StoreStanding | null>((sum, one) => (sum === null ? one : together(sum, one)), null)
     );
   }
 
@@ -137,7 +124,7 @@ class Desk implements SharedDesk {
     return this.#listeners.add(listener);
   }
 
-  offer(address: SharedAddress, from: 'file' | 'code'): void {
+  offer(address: StoreAddress, from: 'file' | 'code'): void {
     const agreed = this.agreed()?.address;
     // A code is shown by somebody here and may name a new store; a file may lie about for years.
     if (agreed !== undefined && (from === 'file' || sameAddress(agreed, address))) return;
@@ -145,7 +132,7 @@ class Desk implements SharedDesk {
     this.#tell();
   }
 
-  async agree(address: SharedAddress): ReturnType<SharedDesk['agree']> {
+  async agree(address: StoreAddress): ReturnType<SharedDesk['agree']> {
     const { agreement, storage, now } = this.#options;
     if (databaseUrl(address) === null) return 'bad-address';
     const kept = agreement.keep({ schema: 1, address, atMs: now() });
@@ -167,7 +154,7 @@ class Desk implements SharedDesk {
     await this.turnDown();
   }
 
-  async test(): Promise<SharedProblem | null> {
+  async test(): Promise<StoreProblem | null> {
     const agreed = this.agreed();
     return agreed === null ? 'bad-address' : testStore(agreed.address, this.#options.fetch);
   }
@@ -202,12 +189,12 @@ class Desk implements SharedDesk {
   }
 
   /** Whether this very address is still agreed to. */
-  #goesTo(address: SharedAddress): boolean {
+  #goesTo(address: StoreAddress): boolean {
     const agreed = this.agreed();
     return agreed !== null && sameAddress(agreed.address, address);
   }
 
-  async #once(to: SharedAddress, { planId, handOver, take }: SharedJob, inPassing: boolean): Promise<void> {
+  async #once(to: StoreAddress, { planId, handOver, take }: SharedJob, inPassing: boolean): Promise<void> {
     const { now } = this.#options;
     // Asked at the last moment: between two questions somebody may have stopped it, here or in another tab.
     const fetch: Fetch = async (url, init) => {
@@ -219,7 +206,7 @@ class Desk implements SharedDesk {
     const refused = inPassing ? all.filter(({ id }) => before.refused.includes(id)).map(({ id }) => id) : [];
     const settled = new Set([...before.met, ...refused]);
     const pieces = all.filter(({ id }) => !settled.has(id));
-    let last: SharedState | null = null;
+    let last: StoreStanding | null = null;
     const sent = await sendPieces(to, pieces, this.#progress, {
       fetch,
       sleep: (ms) => this.#pause(ms),
@@ -238,7 +225,7 @@ class Desk implements SharedDesk {
     // What could not be kept here is asked for again the next time.
     if (this.#goesTo(to) && (isEmpty(read) || (await take(read)))) await this.#keep(progress);
     if (last === null || !this.#goesTo(to)) return undefined;
-    const state = last as SharedState;
+    const state = last as StoreStanding;
     const someRefused = refused.length > 0 ? 'some-refused' : null;
     return this.#show(planId, { ...state, problem: problem ?? state.problem ?? someRefused });
   }
@@ -266,7 +253,7 @@ class Desk implements SharedDesk {
     this.#tell();
   }
 
-  #show(planId: string, state: SharedState): void {
+  #show(planId: string, state: StoreStanding): void {
     const before = this.#states.get(planId);
     if (JSON.stringify(before) === JSON.stringify(state)) return;
     this.#states.set(planId, state);
@@ -283,11 +270,11 @@ function withRefused(progress: SharedProgress, refused: readonly string[]): Shar
   return refused.length === 0 ? progress : { ...progress, refused: [...progress.refused, ...refused] };
 }
 
-function sameAddress(a: SharedAddress, b: SharedAddress): boolean {
+function sameAddress(a: StoreAddress, b: StoreAddress): boolean {
   return a.url === b.url && a.database === b.database && a.name === b.name && a.password === b.password;
 }
 
-function together(a: SharedState, b: SharedState): SharedState {
+function together(a: StoreStanding, b: StoreStanding): StoreStanding {
   return { ...a, there: a.there + b.there, left: a.left + b.left };
 }
 

@@ -1,10 +1,15 @@
 /** What the pages that carry things between devices ask of their owners. Plain data and promises. */
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
-import type { StoreProblem, StoreSent, StoreStanding } from './storeStanding.ts';
+import type {
+  StoreAddress,
+  StoreOffer,
+  StoreProblem,
+  StoreSent,
+  StoreStanding,
+} from '../../core/transfer/clubStore.ts';
 import type { Collected } from './collected.ts';
-import type { StoreAddress } from './storeCode.ts';
-import type { StoreAgreed, StoreOffer } from './storePage.tsx';
+import type { StoreAgreed } from './storePage.tsx';
 
 /** Reads a long text of rides away from the page, tells how far it is (0 to 1), and can be stopped: null then. */
 export type ReadRidesAway = (

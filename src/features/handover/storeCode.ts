@@ -2,13 +2,7 @@
  * The settings of a club's own store as one link, to be scanned or pasted instead of typed. It carries the password, so
  * it goes to whoever may read all rides, and nothing is sent anywhere because of it before a person agrees.
  */
-/** Where a store is. */
-export interface StoreAddress {
-  readonly url: string;
-  readonly database: string;
-  readonly name: string;
-  readonly password: string;
-}
+import type { StoreAddress } from '../../core/transfer/clubStore.ts';
 
 const VERSION = 1;
 /** Longest text that is looked at, and longest part of the settings (characters). */

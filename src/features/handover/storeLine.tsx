@@ -4,7 +4,8 @@
  */
 import type { JSX } from 'preact';
 import { words } from '../../words/words.ts';
-import { hostOf, sentSentence, type StoreStanding, storeSentence } from './storeStanding.ts';
+import type { StoreStanding } from '../../core/transfer/clubStore.ts';
+import { hostOf, sentSentence, storeSentence } from './storeStanding.ts';
 import type { ClubStore } from './services.ts';
 import './handover.css';
 import { Button } from '../../ui/controls.tsx';

@@ -6,28 +6,23 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Sheet } from '../../ui/parts.tsx';
-import { originOf, type StoreAddress, storeLink } from './storeCode.ts';
+import type {
+  StoreAddress,
+  StoreOffer,
+  StoreProblem,
+  StoreSent,
+  StoreStanding,
+} from '../../core/transfer/clubStore.ts';
+import { originOf, storeLink } from './storeCode.ts';
 import { GiveSettings, TakeSettings } from './storeSettings.tsx';
 import { writeMoment } from '../../words/dates.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import {
-  hostOf,
-  sentSentence,
-  storeSentence,
-  type StoreProblem,
-  type StoreSent,
-  type StoreStanding,
-} from './storeStanding.ts';
+import { hostOf, sentSentence, storeSentence } from './storeStanding.ts';
 import './handover.css';
 import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
-
-/** An address to ask about. */
-export interface StoreOffer {
-  readonly address: StoreAddress;
-  readonly from: 'file' | 'code' | 'before';
-}
 
 /** What came of agreeing. `this-page`: it holds, and will be forgotten with the page. */
 export type StoreAgreed = 'kept' | 'this-page' | 'bad-address';
@@ -149,11 +144,7 @@ function Asking(
       <Warnings draft={draft} here={props.here} />
       <section class="store-consent" data-store-consent>
         <h2>{say('store-consent')}</h2>
-        <ul>
-          {[say('store-consent-sends', to), ...say.lines('store-consent-more')].map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+        <Lines lines={[say('store-consent-sends', to), ...say.lines('store-consent-more')]} />
       </section>
       <div class="buttons">
         <Button strong submit data-agree-store>
@@ -209,7 +200,7 @@ function Going(
       </div>
       <output data-store-told>{props.told}</output>
       <p data-store>{storeSentence(props.standing)}</p>
-      <p class="code-hint">{say('store-stopHint')}</p>
+      <p class="hint">{say('store-stopHint')}</p>
       <GiveSettings link={site === null ? null : storeLink(agreed.address, here, site)} />
     </section>
   );
@@ -234,7 +225,7 @@ function Fields(props: {
       <label>
         <span>{say('store-url')}</span>
         <input type="text" inputMode="url" autocapitalize="off" {...parts('url')} />
-        <span class="code-hint">{say('store-urlHint')}</span>
+        <span class="hint">{say('store-urlHint')}</span>
       </label>
       <label>
         <span>{say('store-database')}</span>
@@ -247,7 +238,7 @@ function Fields(props: {
       <label>
         <span>{say('store-password')}</span>
         <input type="password" {...parts('password')} />
-        <span class="code-hint">{say('store-passwordHint')}</span>
+        <span class="hint">{say('store-passwordHint')}</span>
       </label>
     </>
   );

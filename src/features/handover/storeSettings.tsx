@@ -3,7 +3,8 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { CameraBox } from './cameraBox.tsx';
 import { CodeShow } from './codeShow.tsx';
-import { readStoreLink, type StoreAddress } from './storeCode.ts';
+import type { StoreAddress } from '../../core/transfer/clubStore.ts';
+import { readStoreLink } from './storeCode.ts';
 import { words } from '../../words/words.ts';
 import { Button } from '../../ui/controls.tsx';
 

@@ -1,28 +1,9 @@
 /** How a club's own store stands: in which words, what has gone there, and which host an address names. */
+import type { StoreSent, StoreStanding } from '../../core/transfer/clubStore.ts';
 import { writeMoment } from '../../words/dates.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('handover');
-
-/** What stands in the way, as the store's room calls it. */
-export type StoreProblem =
-  | 'unreachable'
-  | 'busy'
-  | 'disk-full'
-  | 'wrong-password'
-  | 'not-allowed'
-  | 'no-database'
-  | 'bad-address'
-  | 'not-a-store'
-  | 'endless'
-  | 'some-refused';
-
-/** What has gone to a store so far. */
-export interface StoreSent {
-  readonly rides: number;
-  /** Milliseconds since 1970, or null for never. */
-  readonly atMs: number | null;
-}
 
 /** The host of an address as browsers write it, so that no look-alike letters hide in it; null where it has none. */
 export function hostOf(url: string): string | null {
@@ -32,15 +13,6 @@ export function hostOf(url: string): string | null {
   } catch {
     return null;
   }
-}
-
-/** How a store stands, for a sentence. */
-export interface StoreStanding {
-  readonly phase: 'sending' | 'waiting' | 'stopped' | 'done';
-  readonly there: number;
-  readonly left: number;
-  readonly problem: StoreProblem | null;
-  readonly nextTryMs: number | null;
 }
 
 /** One line for the coach: what is wrong, if anything, and that nothing is lost. */

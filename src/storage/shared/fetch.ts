@@ -2,13 +2,14 @@
  * Reads what others have put into a shared store: everything of a plan the first time, what is new afterwards.
  * What comes from there is checked like any file.
  */
+import type { StoreAddress, StoreProblem } from '../../core/transfer/clubStore.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { mergeSets, EMPTY_SET } from '../../core/group/records/merge.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
 import { isOfPlan, isRide, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';
-import type { Fetched, SharedAddress, SharedProblem, SharedProgress } from '../sharedTypes.ts';
+import type { Fetched, SharedProgress } from '../sharedTypes.ts';
 
 const LIMIT = LIMITS.store;
 /** Some servers give the last row of a page once more as the first of the next, so one alone would not go on. */
@@ -19,7 +20,7 @@ const FEWEST_ROWS = 3;
  * problem is given all the same.
  */
 export async function fetchRides(
-  address: SharedAddress,
+  address: StoreAddress,
   planId: string,
   kept: SharedProgress | null,
   fetch: Fetch,
@@ -35,7 +36,7 @@ export async function fetchRides(
 /** An answer with its rows, and how many there could have been. */
 type Page =
   | { readonly ok: true; readonly value: unknown; readonly rows: readonly Row[]; readonly full: boolean }
-  | { readonly ok: false; readonly problem: SharedProblem };
+  | { readonly ok: false; readonly problem: StoreProblem };
 
 /** Asks for the next rows behind a path; the answer says whether there may be more. */
 type AskPage = (path: string, key: 'rows' | 'results') => Promise<Page>;
@@ -44,7 +45,7 @@ type AskPage = (path: string, key: 'rows' | 'results') => Promise<Page>;
  * Asks page by page until the limit of pages or of time. Where an answer would be too big, half as many rows are
  * asked for from then on, so that many long rides still come through.
  */
-function asker(address: SharedAddress, fetch: Fetch, nowMs: () => number): AskPage {
+function asker(address: StoreAddress, fetch: Fetch, nowMs: () => number): AskPage {
   const endMs = nowMs() + LIMIT.allSeconds.most * 1_000;
   let rowsAtOnce: number = LIMIT.rows.most;
   let pages = 0;
@@ -65,7 +66,7 @@ function asker(address: SharedAddress, fetch: Fetch, nowMs: () => number): AskPa
 }
 
 /** Asks the store for nothing but whether it would answer. */
-export async function testStore(address: SharedAddress, fetch: Fetch): Promise<SharedProblem | null> {
+export async function testStore(address: StoreAddress, fetch: Fetch): Promise<StoreProblem | null> {
   const answer = await ask(address, { method: 'GET', path: '/_all_docs?limit=0' }, fetch);
   if (!answer.ok) return answer.problem;
   return rowsOf(answer.value, 'rows') === null ? 'not-a-store' : null;
@@ -73,7 +74,7 @@ export async function testStore(address: SharedAddress, fetch: Fetch): Promise<S
 
 /** Where the store stands is asked before its documents, so that what comes in between is read twice, not missed. */
 async function fetchAll(
-  address: SharedAddress,
+  address: StoreAddress,
   askPage: AskPage,
   planId: string,
   progress: SharedProgress,
@@ -107,7 +108,7 @@ async function fetchNew(askPage: AskPage, planId: string, progress: SharedProgre
   let since = progress.since[planId] ?? '0';
   let read = empty();
   const seen = new Set<string>();
-  const upToNow = (problem: SharedProblem | null): Fetched => ({
+  const upToNow = (problem: StoreProblem | null): Fetched => ({
     read,
     progress: upTo(progress, planId, since, seen),
     problem,

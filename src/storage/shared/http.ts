@@ -2,14 +2,15 @@
  * One question to a shared store over HTTP and what its answer means. Only the address the coach gave is ever
  * asked: redirections are refused, no cookies are sent, nothing is cached.
  */
+import type { StoreAddress, StoreProblem } from '../../core/transfer/clubStore.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { isTooDeep } from '../../core/math/measure.ts';
-import { databaseUrl, type SharedAddress, type SharedProblem } from '../sharedTypes.ts';
+import { databaseUrl } from '../sharedTypes.ts';
 
 /** An answer, or why there is none. */
 export type StoreAnswer =
   | { readonly ok: true; readonly value: unknown }
-  | { readonly ok: false; readonly problem: SharedProblem; readonly status: number };
+  | { readonly ok: false; readonly problem: StoreProblem; readonly status: number };
 
 /** The part of `fetch` that is used. */
 export type Fetch = (url: string, init: RequestInit) => Promise<Response>;
@@ -22,7 +23,7 @@ interface Question {
 }
 
 /** Asks once. Never rejects. */
-export async function ask(address: SharedAddress, question: Question, fetch: Fetch): Promise<StoreAnswer> {
+export async function ask(address: StoreAddress, question: Question, fetch: Fetch): Promise<StoreAnswer> {
   const base = databaseUrl(address);
   if (base === null) return { ok: false, problem: 'bad-address', status: 0 };
   const { method, path, body } = question;
@@ -79,7 +80,7 @@ async function textOf(response: Response): Promise<string | null> {
   return parts.join('') + decoder.decode();
 }
 
-function headersFor({ name, password }: SharedAddress): Record<string, string> {
+function headersFor({ name, password }: StoreAddress): Record<string, string> {
   const headers: Record<string, string> = { accept: 'application/json', 'content-type': 'application/json' };
   if (name !== '') {
     const bytes = new TextEncoder().encode(`${name}:${password}`);
@@ -89,7 +90,7 @@ function headersFor({ name, password }: SharedAddress): Record<string, string> {
 }
 
 /** A full disk has a number of its own, but is also told as a fault with a reason. */
-function meaning(status: number, text: string): SharedProblem {
+function meaning(status: number, text: string): StoreProblem {
   if (status === 401) return 'wrong-password';
   if (status === 403) return 'not-allowed';
   if (status === 404) return 'no-database';

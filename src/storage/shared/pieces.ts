@@ -2,13 +2,14 @@
  * What goes to a shared store, as documents that are written once: a ride, or what a device has said of itself.
  * The id of a document says its whole content, so "already there" always means "this very thing is there".
  */
+import type { StoreSent } from '../../core/transfer/clubStore.ts';
 import { hashJson } from '../../core/math/hash.ts';
 import type { Heard } from '../../core/group/records/missing.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import { parseRecord, type ReadRecord } from '../../core/group/records/recordFile.ts';
 import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { setOf } from '../../core/group/records/merge.ts';
-import type { SentSoFar, SharedPiece, SharedProgress } from '../sharedTypes.ts';
+import type { SharedPiece, SharedProgress } from '../sharedTypes.ts';
 
 const RIDE = 'ride';
 const HEAD = 'head';
@@ -32,7 +33,7 @@ function pieceOfRecord(record: RideRecord): SharedPiece {
 }
 
 /** What has gone to the store this progress is about. */
-export function sentSoFar({ there, sentAtMs }: SharedProgress): SentSoFar {
+export function sentSoFar({ there, sentAtMs }: SharedProgress): StoreSent {
   return { rides: there.filter(isRide).length, atMs: sentAtMs };
 }
 

@@ -2,15 +2,9 @@
  * Sends pieces to a shared store until all of them are there: several at once, one by one where that is refused,
  * again after a growing pause where the store is away. A piece that is there already counts as sent.
  */
+import type { StoreAddress, StoreProblem, StoreStanding } from '../../core/transfer/clubStore.ts';
 import { type StoreAnswer, ask, type Fetch } from './http.ts';
-import {
-  passes,
-  type SharedAddress,
-  type SharedPiece,
-  type SharedProblem,
-  type SharedProgress,
-  type SharedState,
-} from '../sharedTypes.ts';
+import { passes, type SharedPiece, type SharedProgress } from '../sharedTypes.ts';
 
 /** What sending needs from outside. */
 export interface SendTools {
@@ -18,7 +12,7 @@ export interface SendTools {
   /** Waits, or rejects where nobody wants to wait any longer. */
   readonly sleep: (ms: number) => Promise<void>;
   /** Called whenever something has changed; `progress` is to be kept. */
-  readonly onState: (state: SharedState, progress: SharedProgress) => void;
+  readonly onState: (state: StoreStanding, progress: SharedProgress) => void;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Asked before every try; true ends it. */
@@ -36,16 +30,16 @@ const LONGEST_PAUSE_MS = 15_000;
 interface Tried {
   readonly there: readonly string[];
   readonly refused: readonly string[];
-  readonly problem: SharedProblem | null;
+  readonly problem: StoreProblem | null;
 }
 
 /** Which store a progress is about; a new password is still the same store. */
-function storeName({ url, database }: SharedAddress): string {
+function storeName({ url, database }: StoreAddress): string {
   return `${url.trim().replace(/\/+$/, '')}/${database}`;
 }
 
 /** The progress with a store, or an empty one where the kept one is about another. */
-export function progressFor(address: SharedAddress, kept: SharedProgress | null): SharedProgress {
+export function progressFor(address: StoreAddress, kept: SharedProgress | null): SharedProgress {
   const store = storeName(address);
   return kept?.store === store
     ? kept
@@ -54,7 +48,7 @@ export function progressFor(address: SharedAddress, kept: SharedProgress | null)
 
 /** Sends what is not there yet. Ends when all is there, when a person has to do something, or when stopped. */
 export async function sendPieces(
-  address: SharedAddress,
+  address: StoreAddress,
   pieces: readonly SharedPiece[],
   kept: SharedProgress | null,
   tools: SendTools,
@@ -63,8 +57,8 @@ export async function sendPieces(
   let progress: SharedProgress = had.refused.length === 0 ? had : { ...had, refused: [] };
   let left = leftOf(pieces, progress);
   let pauseMs = FIRST_PAUSE_MS;
-  let problem: SharedProblem | null = null;
-  const tell = (phase: SharedState['phase'], nextTryMs: number | null): void =>
+  let problem: StoreProblem | null = null;
+  const tell = (phase: StoreStanding['phase'], nextTryMs: number | null): void =>
     tools.onState(
       { phase, there: pieces.length - left.length, left: left.length, problem, nextTryMs },
       progress,
@@ -122,7 +116,7 @@ function handful(pieces: readonly SharedPiece[]): SharedPiece[] {
   return some;
 }
 
-async function tryOnce(address: SharedAddress, pieces: readonly SharedPiece[], fetch: Fetch): Promise<Tried> {
+async function tryOnce(address: StoreAddress, pieces: readonly SharedPiece[], fetch: Fetch): Promise<Tried> {
   const [first] = pieces;
   if (first === undefined) return { there: [], refused: [], problem: null };
   if (pieces.length === 1) return putOne(address, first, fetch);
@@ -134,7 +128,7 @@ async function tryOnce(address: SharedAddress, pieces: readonly SharedPiece[], f
   return putEach(address, pieces, fetch);
 }
 
-async function putEach(address: SharedAddress, pieces: readonly SharedPiece[], fetch: Fetch): Promise<Tried> {
+async function putEach(address: StoreAddress, pieces: readonly SharedPiece[], fetch: Fetch): Promise<Tried> {
   const there: string[] = [];
   const refused: string[] = [];
   for (const piece of pieces) {
@@ -151,7 +145,7 @@ async function putEach(address: SharedAddress, pieces: readonly SharedPiece[], f
   };
 }
 
-async function putOne(address: SharedAddress, piece: SharedPiece, fetch: Fetch): Promise<Tried> {
+async function putOne(address: StoreAddress, piece: SharedPiece, fetch: Fetch): Promise<Tried> {
   const path = `/${encodeURIComponent(piece.id)}`;
   const answer = await ask(address, { method: 'PUT', path, body: piece.body }, fetch);
   return readPut(answer, piece.id);

@@ -1,16 +1,16 @@
 /** A store of a club in a process of its own: started, killed without a warning, started again at the same address. */
+import type { StoreAddress } from '../../../src/core/transfer/clubStore.ts';
 import { type ChildProcessByStdio, spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
-import type { SharedAddress } from '../../../src/storage/sharedTypes.ts';
 
 const PROGRAM = fileURLToPath(new URL('child.mjs', import.meta.url));
 
 /** A running store. */
 export interface ClubServer {
-  readonly address: SharedAddress;
+  readonly address: StoreAddress;
   /** Pieces it found when it started. */
   readonly pieces: number;
   readonly damaged: number;
@@ -29,7 +29,7 @@ export async function startClub(folder: string, port = 0): Promise<ClubServer> {
     },
   );
   const [, at = '', pieces = '', damaged = ''] = (await lineOf(child.stdout, 'ready')).split(' ');
-  const settings = JSON.parse(readFileSync(join(folder, 'club.json'), 'utf8')) as Omit<SharedAddress, 'url'>;
+  const settings = JSON.parse(readFileSync(join(folder, 'club.json'), 'utf8')) as Omit<StoreAddress, 'url'>;
   const { database, name, password } = settings;
   return {
     address: { url: `http://127.0.0.1:${at}`, database, name, password },

@@ -3,6 +3,7 @@
  * A store that means harm: one that never comes to an end, one that gives the same again and again, answers without
  * end, places in its list that are no places. Reading always ends, and what was good before is kept.
  */
+import type { StoreAddress } from '../../../src/core/transfer/clubStore.ts';
 import { describe, expect, it } from 'vitest';
 import { LIMITS } from '../../../src/core/math/limits.ts';
 import {
@@ -10,12 +11,11 @@ import {
   fetchRides,
   piecesOf,
   progressFor,
-  type SharedAddress,
   type SharedProgress,
 } from '../../../src/storage/shared/index.ts';
 import { handOver, ridesOf } from './sending.ts';
 
-const ADDRESS: SharedAddress = { url: 'https://club.example', database: 'rides', name: '', password: '' };
+const ADDRESS: StoreAddress = { url: 'https://club.example', database: 'rides', name: '', password: '' };
 const { store: LIMIT } = LIMITS;
 const known: SharedProgress = { ...progressFor(ADDRESS, null), since: { tuesday: '5' } };
 const said = (value: unknown): Response => new Response(JSON.stringify(value));

@@ -1,4 +1,5 @@
 /** Sending to a store in the tests: what was said on the way, and what is there at the end. */
+import type { StoreAddress, StoreStanding } from '../../../src/core/transfer/clubStore.ts';
 import { expect } from 'vitest';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { canonicalJson } from '../../../src/core/math/hash.ts';
@@ -6,10 +7,8 @@ import {
   fetchRides,
   sendPieces,
   type SendTools,
-  type SharedAddress,
   type SharedPiece,
   type SharedProgress,
-  type SharedState,
 } from '../../../src/storage/shared/index.ts';
 import { madeUpRecord } from '../../core/group/rides.ts';
 import type { StoreServer } from './server.ts';
@@ -27,7 +26,7 @@ export const handOver = (deviceId: string, records: readonly RideRecord[], withd
 /** What came of sending. */
 export interface Sent {
   readonly progress: SharedProgress;
-  readonly states: readonly SharedState[];
+  readonly states: readonly StoreStanding[];
   readonly pausesMs: readonly number[];
 }
 
@@ -37,9 +36,9 @@ export async function send(
   pieces: readonly SharedPiece[],
   onPause: (count: number) => Promise<boolean> = async () => false,
   kept: SharedProgress | null = null,
-  address: SharedAddress = store.address,
+  address: StoreAddress = store.address,
 ): Promise<Sent> {
-  const states: SharedState[] = [];
+  const states: StoreStanding[] = [];
   const pausesMs: number[] = [];
   const tools: SendTools = {
     fetch,

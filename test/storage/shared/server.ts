@@ -2,6 +2,7 @@
  * A store for the tests: the database of `npm run club` in memory behind HTTP, on this computer only, with a password in
  * front and ways to fail. What it holds survives being stopped, as a disk would.
  */
+import type { StoreAddress } from '../../../src/core/transfer/clubStore.ts';
 import {
   createServer,
   type IncomingMessage,
@@ -11,7 +12,6 @@ import {
 } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
-import type { SharedAddress } from '../../../src/storage/sharedTypes.ts';
 import { openDatabase } from '../../../.ci/club/database.mjs';
 import { memoryJournal } from '../../../.ci/club/journal.mjs';
 
@@ -19,7 +19,7 @@ type Handler = (request: IncomingMessage, response: ServerResponse, next: () => 
 
 /** A running store. */
 export interface StoreServer {
-  readonly address: SharedAddress;
+  readonly address: StoreAddress;
   /** Every request so far, like `PUT /rides/…`. */
   readonly requests: readonly string[];
   /** Looked at before the store; may answer itself or hang up. */
