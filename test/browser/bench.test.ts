@@ -82,7 +82,7 @@ describe('a new helper with a recorded ride', () => {
     await page.locator('[data-share] summary').click();
     await expect.poll(() => page.inputValue('[data-link]')).toMatch(/#bench\/level\./);
     link = await page.inputValue('[data-link]');
-    expect(await page.locator('[data-code]').count()).toBe(1);
+    expect(await page.locator('.level-code').count()).toBe(1);
     const download = page.waitForEvent('download');
     await page.click('[data-download]');
     const file = readFileSync(await (await download).path(), 'utf8');

@@ -5,6 +5,7 @@
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { LIMITS } from '../../core/math/limits.ts';
+import { deflate, inflate } from '../../ui/packing.ts';
 import { levelFromBytes, levelToBytes, packBytes, unpackText, fault } from '../../core/transfer/share.ts';
 
 /** How the part of the address behind `#bench/` begins when it carries a level. */
@@ -25,11 +26,8 @@ export async function linkOf(level: Level, base = location.href): Promise<string
 
 async function textOf(level: Level): Promise<string> {
   const bytes = levelToBytes(level);
-  if (typeof CompressionStream === 'undefined') return packBytes(bytes, 'plain');
-  const packed = await through(bytes, new CompressionStream('deflate-raw'), Number.POSITIVE_INFINITY);
-  return packed === null || packed.length >= bytes.length
-    ? packBytes(bytes, 'plain')
-    : packBytes(packed, 'deflated');
+  const packed = await deflate(bytes);
+  return packed.length < bytes.length ? packBytes(packed, 'deflated') : packBytes(bytes, 'plain');
 }
 
 /** The level in a text; null where this browser cannot unpack it. */
@@ -38,38 +36,11 @@ export async function levelOfText(text: string): Promise<ParseResult | null> {
   if (!opened.ok) return opened;
   if (opened.packing === 'plain') return levelFromBytes(opened.bytes);
   if (typeof DecompressionStream === 'undefined') return null;
+  const most = LIMITS.link.unpackedBytes.most;
   try {
-    const most = LIMITS.link.unpackedBytes.most;
-    const bytes = await through(opened.bytes, new DecompressionStream('deflate-raw'), most);
+    return levelFromBytes(await inflate(opened.bytes, most));
+  } catch (error) {
     // One byte too many is enough for the core to say that it is too big.
-    return levelFromBytes(bytes ?? new Uint8Array(most + 1));
-  } catch {
-    return fault('not-packed');
+    return error instanceof RangeError ? levelFromBytes(new Uint8Array(most + 1)) : fault('not-packed');
   }
-}
-
-/** Bytes through a stream, or null once more than `most` come out: a small text can unpack to gigabytes. */
-async function through(
-  bytes: Uint8Array<ArrayBuffer>,
-  stream: CompressionStream | DecompressionStream,
-  most: number,
-): Promise<Uint8Array<ArrayBuffer> | null> {
-  const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
-  const parts: Uint8Array[] = [];
-  let length = 0;
-  for (let next = await reader.read(); !next.done; next = await reader.read()) {
-    const part = next.value as Uint8Array;
-    parts.push(part);
-    length += part.length;
-    if (length <= most) continue;
-    await reader.cancel();
-    return null;
-  }
-  const all = new Uint8Array(length);
-  let at = 0;
-  for (const part of parts) {
-    all.set(part, at);
-    at += part.length;
-  }
-  return all;
 }

@@ -1,41 +1,36 @@
 /** Ways a level leaves this device in somebody's hands: link, code, file. */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
+import { CodePicture } from '../../ui/pictures/codePicture.tsx';
+import { useAnswer } from '../../ui/useAnswer.ts';
+import { Fold } from '../../ui/fold.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { offerFile } from '../../charts/file.ts';
 import { levelToJson } from './jsonText.ts';
-import { LevelCode } from './levelCode.tsx';
 import { useTold } from './say.ts';
 import { words } from '../../words/words.ts';
 import { linkOf } from './shareLink.ts';
 
 const say = words('bench');
 
+/** Longer links make codes that phones do not read from a screen (characters). */
+const LONGEST_CODE_LINK = 1_400;
+
 /** @param level a level that can be ridden, or null */
 export function SharePanel({ level }: { readonly level: Level | null }): JSX.Element {
-  const [open, setOpen] = useState(false);
   return (
-    <details class="paper" data-share onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>
-        <h2>{say('share-title')}</h2>
-      </summary>
-      {open && (level === null ? <p>{say('reference-waits')}</p> : <Ways level={level} />)}
-    </details>
+    <Fold look="paper fold" data-share title={<h2>{say('share-title')}</h2>}>
+      {() => (level === null ? <p>{say('reference-waits')}</p> : <Ways level={level} />)}
+    </Fold>
   );
 }
 
 function Ways({ level }: { readonly level: Level }): JSX.Element {
-  const [link, setLink] = useState('');
+  const made = useAnswer(async () => ({ link: await linkOf(level) }), [level]);
+  const link = typeof made === 'string' ? '' : made.link;
   const [told, tell] = useTold();
-  useEffect(() => {
-    let wanted = true;
-    tell(() => '');
-    void linkOf(level).then((made) => wanted && setLink(made));
-    return () => {
-      wanted = false;
-    };
-  }, [level]);
+  useEffect(() => tell(() => ''), [level]);
   const copy = (): void => {
     navigator.clipboard.writeText(link).then(
       () => tell(() => say('share-copied')),
@@ -66,7 +61,10 @@ function Ways({ level }: { readonly level: Level }): JSX.Element {
         </Button>
       </div>
       <output class="told">{told}</output>
-      {link !== '' && <LevelCode link={link} />}
+      {link.length > LONGEST_CODE_LINK && <p data-no-code>{say('share-tooLong')}</p>}
+      {link !== '' && link.length <= LONGEST_CODE_LINK && (
+        <CodePicture look="level-code" text={link} label={say('share-code')} dense />
+      )}
     </>
   );
 }

@@ -3,11 +3,11 @@
  * in every theme, because cameras want it so.
  */
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button, Choice } from '../../ui/controls.tsx';
+import { CodePicture } from '../../ui/pictures/codePicture.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { codeOf, QUIET_ZONE } from './code.ts';
 
 const say = words('handover');
 
@@ -46,7 +46,11 @@ export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
     setPlace({ frames, at: (to + all) % all });
   };
   const picture = (
-    <Picture text={frames[index] ?? ''} label={say('code-picture', { what: name, number: index + 1, all })} />
+    <CodePicture
+      look="code"
+      text={frames[index] ?? ''}
+      label={say('code-picture', { what: name, number: index + 1, all })}
+    />
   );
   const buttons = (
     <Buttons
@@ -69,7 +73,7 @@ export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
             onChoose={setSpeed}
           />
           <Numbers {...{ all, index, go }} />
-          <p class="code-hint">{say('code-hint')}</p>
+          <p class="hint">{say('code-hint')}</p>
         </>
       )}
       {big && (
@@ -79,24 +83,6 @@ export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
         </Big>
       )}
     </div>
-  );
-}
-
-/** One code with the white that belongs to it. */
-function Picture({ text, label }: { readonly text: string; readonly label: string }): JSX.Element {
-  const code = useMemo(() => codeOf(text), [text]);
-  const side = code.size + 2 * QUIET_ZONE;
-  return (
-    <svg
-      class="code"
-      viewBox={`${-QUIET_ZONE} ${-QUIET_ZONE} ${side} ${side}`}
-      role="img"
-      aria-label={label}
-      shape-rendering="crispEdges"
-    >
-      <rect x={-QUIET_ZONE} y={-QUIET_ZONE} width={side} height={side} fill="#fff" />
-      <path d={code.path} fill="#000" />
-    </svg>
   );
 }
 
@@ -145,15 +131,15 @@ function Numbers(props: {
   return (
     <div class="code-numbers">
       {Array.from({ length: all }, (_, i) => (
-        <button
+        <Button
           key={i}
-          type="button"
+          look="pick"
           aria-label={say('code-jump', { number: i + 1 })}
           aria-current={i === index ? 'true' : undefined}
           onClick={() => go(i)}
         >
           {i + 1}
-        </button>
+        </Button>
       ))}
     </div>
   );
@@ -180,9 +166,9 @@ function Big(props: {
       }}
     >
       {props.children}
-      <button type="button" class="button code-close" onClick={props.onClose}>
+      <Button look="button code-close" onClick={props.onClose}>
         {common('nav-close')}
-      </button>
+      </Button>
     </dialog>
   );
 }

@@ -6,7 +6,7 @@ import { toFrames } from '../../core/transfer/frames.ts';
 import { packPlan, packRecords } from '../../core/transfer/pack.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { type HandOver, writeRideFile } from '../../core/transfer/rideFile.ts';
-import { deflate } from './packing.ts';
+import { deflate } from '../../ui/packing.ts';
 
 /** Between the frames in a link; no frame has it. */
 const JOINT = '_';

@@ -21,7 +21,7 @@ import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { isTooMuch, readRideFile } from '../../core/transfer/rideFile.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import { inflate } from './packing.ts';
+import { inflate } from '../../ui/packing.ts';
 import { framesIn, looksLikeFrames } from './message.ts';
 
 /** What a text turned out to be. */

@@ -1,6 +1,6 @@
 /** A film of codes for a browser's pretended camera: uncompressed, black and white, each code for a few pictures. */
 import { writeFileSync } from 'node:fs';
-import { codeOf } from '../../../src/features/handover/code.ts';
+import { codeOf } from '../../../src/ui/pictures/code.ts';
 import { photo, type Shot } from '../../features/handover/photo.ts';
 
 const WIDTH = 720;

@@ -3,7 +3,7 @@
  * Made here from the squares alone, so that nothing of the reader helps to make them.
  */
 import { seededRandom } from '../../../src/core/math/random.ts';
-import { type codeOf, QUIET_ZONE } from '../../../src/features/handover/code.ts';
+import { type codeOf, QUIET_ZONE } from '../../../src/ui/pictures/code.ts';
 import type { CameraPicture } from '../../../src/features/handover/light.ts';
 
 type Code = ReturnType<typeof codeOf>;

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { LIMITS } from '../../../src/core/math/limits.ts';
-import { codeOf } from '../../../src/features/handover/code.ts';
+import { codeOf } from '../../../src/ui/pictures/code.ts';
 import { decodePicture } from '../../../src/features/handover/decode.ts';
 import { messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
 import {

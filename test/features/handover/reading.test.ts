@@ -6,7 +6,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writeRideFile } from '../../../src/core/transfer/rideFile.ts';
-import { inflate, deflate } from '../../../src/features/handover/packing.ts';
+import { inflate, deflate } from '../../../src/ui/packing.ts';
 import { framesIn, messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
 import {
   type Arrival,

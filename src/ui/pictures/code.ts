@@ -1,5 +1,5 @@
 /**
- * A text as the squares of a QR code. Drawing them is left to `codeShow.tsx`, cutting long things into several
+ * A text as the squares of a QR code. Drawing them is left to `codePicture.tsx`, cutting long things into several
  * texts to the core.
  */
 import { correction, generate } from 'lean-qr';
@@ -18,8 +18,11 @@ interface Code {
   readonly isBlack: (x: number, y: number) => boolean;
 }
 
-/** The code of a text; about one square in seven may be unreadable, for reflections and thumbs. */
-export function codeOf(text: string): Code {
-  const bitmap = generate(text, { minCorrectionLevel: correction.M });
+/**
+ * The code of a text. About one square in seven may be unreadable, for reflections and thumbs; half as many where
+ * `dense`, so that a long text still gets squares a phone can tell apart.
+ */
+export function codeOf(text: string, dense = false): Code {
+  const bitmap = generate(text, { minCorrectionLevel: dense ? correction.L : correction.M });
   return { size: bitmap.size, path: toSvgPath(bitmap), isBlack: (x, y) => bitmap.get(x, y) };
 }

@@ -1,5 +1,5 @@
-/** Deflating and inflating by the browser, for plans and results on their way between devices. */
-import type { Deflate, Inflate } from '../../core/transfer/pack.ts';
+/** Deflating and inflating by the browser, for levels, plans and results on their way between devices. */
+import type { Deflate, Inflate } from '../core/transfer/pack.ts';
 
 const RAW = 'deflate-raw';
 
@@ -9,9 +9,10 @@ export const deflate: Deflate = async (bytes) => {
   return through(bytes, new CompressionStream(RAW), Number.POSITIVE_INFINITY);
 };
 
-/** Inflates; rejects what is no deflated text or comes to more than is allowed. */
+/** Inflates; rejects what is no deflated text, and with a `RangeError` what comes to more than is allowed. */
 export const inflate: Inflate = (bytes, mostBytes) => through(bytes, new DecompressionStream(RAW), mostBytes);
 
+/** Bytes through a stream; rejects once more than `mostBytes` come out: a small text can unpack to gigabytes. */
 async function through(
   bytes: Uint8Array,
   stream: CompressionStream | DecompressionStream,
@@ -32,7 +33,7 @@ async function through(
     length += value.length;
     if (length > mostBytes) {
       await reader.cancel();
-      throw new Error('more than is allowed');
+      throw new RangeError('more than is allowed');
     }
     pieces.push(value);
   }
