@@ -12,6 +12,7 @@ import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk } from '../features/clinic/services.ts';
 import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/page.ts';
+import { useAnswer } from '../ui/useAnswer.ts';
 import { Button } from '../ui/controls.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
 import { useFollowed } from '../ui/useFollowed.ts';
@@ -313,19 +314,11 @@ interface Fetched<T> {
 
 /** An owner, once it is there; asked for once, and again when a person says so. */
 function useFetched<T>(fetchIt: () => Promise<T>): Fetched<T> {
-  const [one, setOne] = useState<T | null>(null);
-  const [failed, setFailed] = useState(false);
   const [times, setTimes] = useState(0);
-  useEffect(() => {
-    let wanted = true;
-    setFailed(false);
-    fetchIt().then(
-      (fetched) => wanted && setOne(() => fetched),
-      () => wanted && setFailed(true),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [times]);
-  return { one, failed, again: () => setTimes(times + 1) };
+  const one = useAnswer(fetchIt, [times]);
+  return {
+    one: one === 'waiting' || one === 'failed' ? null : one,
+    failed: one === 'failed',
+    again: () => setTimes(times + 1),
+  };
 }

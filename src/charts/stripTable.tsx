@@ -1,8 +1,9 @@
 /** The numbers of the strip as tables: the ride at even distances, and every shift. Folded away until wanted. */
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
+import { Fold } from '../ui/fold.tsx';
 import { ScrollBox } from '../ui/scrollBox.tsx';
+import { TableHead } from '../ui/tableHead.tsx';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
 import { nearestSample } from './lookup.ts';
@@ -27,39 +28,33 @@ export function rowStepM(lengthM: number, unitM: number): number {
   return (STEPS.find((step) => step >= wanted) ?? 1000) * unitM;
 }
 
-/** Both tables; filled when they are opened, because a page should be painted before its small print. */
+/** Both tables. */
 export function StripTable(props: TableProps): JSX.Element {
-  const [opened, setOpened] = useState(false);
   return (
-    <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{say('table-summary')}</summary>
-      {opened && (
+    <Fold look="numbers-fold" title={say('table-summary')}>
+      {() => (
         <ScrollBox class="numbers-scroll" label={say('table-summary')}>
           <Places {...props} />
           {props.data.shifts !== null && <ShiftRows {...props} />}
         </ScrollBox>
       )}
-    </details>
+    </Fold>
   );
 }
+
+const COLUMNS = ['place', 'slope', 'gear', 'cadence', 'band', 'pressure'] as const;
+const COLUMNS_OF_BEST = ['bestGear', 'bestCadence'] as const;
 
 function Places({ data, format }: TableProps): JSX.Element {
   const stepM = rowStepM(data.course.lengthM, format.unitM);
   const reachedM = data.trace.samples.at(-1)?.distanceM ?? 0;
   // The last sample lies a little before the finish.
   const places = Array.from({ length: Math.floor((reachedM + 1) / stepM) + 1 }, (_, i) => i * stepM);
+  const columns = [...COLUMNS, ...(data.reference === null ? [] : COLUMNS_OF_BEST)];
   return (
     <table data-table="places">
       <caption>{say('table-places', { step: format.distance(stepM) })}</caption>
-      <thead>
-        <tr>
-          {(['place', 'slope', 'gear', 'cadence', 'band', 'pressure'] as const).map((name) => (
-            <th scope="col">{say(`table-${name}`)}</th>
-          ))}
-          {data.reference !== null &&
-            (['bestGear', 'bestCadence'] as const).map((name) => <th scope="col">{say(`table-${name}`)}</th>)}
-        </tr>
-      </thead>
+      <TableHead names={columns.map((name) => say(`table-${name}`))} />
       <tbody>
         {places.map((m) => (
           <PlaceRow key={m} {...{ data, format }} distanceM={m} />
@@ -100,13 +95,9 @@ function ShiftRows({ data, format }: TableProps): JSX.Element {
   return (
     <table data-table="shifts">
       <caption>{say('table-shifts')}</caption>
-      <thead>
-        <tr>
-          {(['begins', 'change', 'took', 'load', 'feel'] as const).map((name) => (
-            <th scope="col">{say(`table-${name}`)}</th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead
+        names={(['begins', 'change', 'took', 'load', 'feel'] as const).map((name) => say(`table-${name}`))}
+      />
       <tbody>
         {(data.shifts ?? []).map((shift) => {
           const [from, to] = shiftText(data.machine, shift, format);

@@ -20,21 +20,22 @@ export function Button(
   return <button type={submit ? 'submit' : 'button'} class={looks} {...rest} />;
 }
 
-/** One of many in a list that folds out: pairs of value and name. */
+/** One of many in a list that folds out: pairs of value and name, and the language of a name of somebody's own. */
 export function Select<Value extends string>(props: {
   readonly label: string;
+  readonly look?: string;
   readonly name?: string;
   readonly value: Value;
-  readonly options: readonly (readonly [Value, string])[];
+  readonly options: readonly (readonly [Value, string, (string | undefined)?])[];
   readonly onChoose: (value: Value) => void;
 }): JSX.Element {
-  const { label, name, value, options, onChoose } = props;
+  const { label, look = 'field', value, options, onChoose, ...rest } = props;
   return (
-    <label class="field">
+    <label class={look}>
       <span>{label}</span>
-      <select name={name} value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
-        {options.map(([one, text]) => (
-          <option key={one} value={one} selected={one === value}>
+      <select {...rest} value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
+        {options.map(([one, text, lang]) => (
+          <option key={one} value={one} lang={lang} selected={one === value}>
             {text}
           </option>
         ))}

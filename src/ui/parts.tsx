@@ -121,7 +121,7 @@ export function Dialog(props: {
   return (
     <dialog
       ref={open}
-      class={`paper-dialog ${props.class ?? ''}`}
+      class={`cut paper-dialog ${props.class ?? ''}`}
       aria-labelledby="dialog-title"
       onCancel={(event) => {
         // The state says whether a dialog is open, not the browser.

@@ -9,8 +9,9 @@ export function TableHead(props: {
   return (
     <thead>
       <tr>
-        {props.names.map((name) => (
-          <th key={name} scope="col">
+        {props.names.map((name, index) => (
+          // The same name can stand twice: one level is ridden twice in a plan.
+          <th key={index} scope="col">
             {name}
           </th>
         ))}

@@ -5,6 +5,7 @@ import { Dialog, Icon } from '../../ui/parts.tsx';
 import type { Bike } from '../../core/model/types.ts';
 import type { Send } from '../../state/store.ts';
 import { outsideLines } from '../../words/cautions.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('cautions');
@@ -27,11 +28,7 @@ export function Cautions({ bike, send }: { readonly bike: Bike; readonly send: S
       </div>
       <details>
         <summary>{say('more')}</summary>
-        <ul>
-          {outsideLines(bike).map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
+        <Lines lines={outsideLines(bike)} />
         <a href="#about" onClick={() => send({ kind: 'close-dialog' })}>
           {say('all')}
         </a>

@@ -8,6 +8,7 @@ import { Button } from '../../ui/controls.tsx';
 import type { Send } from '../../state/store.ts';
 import { helpLimit } from '../../words/cues.ts';
 import { createFormat } from '../../words/format.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('about');
@@ -49,19 +50,11 @@ export const aboutPage: Page<KeptServices> = (state, send, services) => {
         <KeptSection services={services} rides={state.results.length + state.unmarked.length} />
         <section class="paper">
           <h2>{say('creditsTitle')}</h2>
-          <ul>
-            {say.lines('credits').map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
+          <Lines lines={say.lines('credits')} />
         </section>
         <section class="paper care">
           <h2>{say('careTitle')}</h2>
-          <ul>
-            {say.lines('care').map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
+          <Lines lines={say.lines('care')} />
         </section>
       </div>
     </Sheet>

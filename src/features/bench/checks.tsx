@@ -4,6 +4,7 @@ import { Button } from '../../ui/controls.tsx';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { useFormat } from './say.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 
@@ -19,8 +20,7 @@ export function Checks(props: {
 }): JSX.Element {
   const { problems, warnings, onGo, trimOf } = props;
   return (
-    <section class="paper" aria-labelledby="bench-checks" data-checks>
-      <h2 id="bench-checks">{say('check-title')}</h2>
+    <Paper title={say('check-title')} data-checks>
       <div aria-live="polite">
         {problems.length > 0 && <Findings title={say('check-cannotRide')} list={problems} onGo={onGo} />}
         {problems.length === 0 && warnings === null && <p>{say('check-working')}</p>}
@@ -29,7 +29,7 @@ export function Checks(props: {
           <Findings title={say('check-surprising')} list={warnings} onGo={onGo} trimOf={trimOf} />
         )}
       </div>
-    </section>
+    </Paper>
   );
 }
 

@@ -10,6 +10,7 @@ import { helpsAtAll } from '../../core/model/motor.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
 import { AS_RIDDEN } from './asRidden.ts';
 import { bareLength, gearWords, notKept, useFormat, useTold } from './say.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 
@@ -40,8 +41,7 @@ export function ComparePanel(props: {
     props.onForgotten();
   };
   return (
-    <section class="paper" aria-labelledby="bench-compare" data-compare>
-      <h2 id="bench-compare">{say('compare-title')}</h2>
+    <Paper title={say('compare-title')} data-compare>
       <Times {...props} />
       <Power {...props} />
       <Sentence {...props} />
@@ -54,7 +54,7 @@ export function ComparePanel(props: {
           {say('compare-forget')}
         </Button>
       </div>
-    </section>
+    </Paper>
   );
 }
 

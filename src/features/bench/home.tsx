@@ -183,7 +183,7 @@ function OwnCard(props: {
     </Button>
   );
   return (
-    <article class="level-card own-card" data-own-level={level.id}>
+    <article class="cut level-card own-card" data-own-level={level.id}>
       <Profile course={course} />
       <div class="own-words">
         <strong lang={level.lang}>{level.title}</strong>

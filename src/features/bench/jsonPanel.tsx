@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
 import { createFormat } from '../../words/format.ts';
@@ -19,14 +20,10 @@ const REST_MS = 250;
 let typings = 0;
 
 export function JsonPanel(props: BoxProps): JSX.Element {
-  const [open, setOpen] = useState(false);
   return (
-    <details class="paper json-panel" data-json onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>
-        <h2>{say('json-title')}</h2>
-      </summary>
-      {open && <JsonBox {...props} />}
-    </details>
+    <Fold look="paper fold" data-json title={<h2>{say('json-title')}</h2>}>
+      {() => <JsonBox {...props} />}
+    </Fold>
   );
 }
 

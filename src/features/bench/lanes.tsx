@@ -122,10 +122,10 @@ function Lane(props: {
         role="img"
         aria-label={say('reference-lane', { what: title, range })}
       >
-        <text class="lane-title" x={SIDE} y={16}>
+        <text x={SIDE} y={16}>
           {title}
         </text>
-        <text class="lane-title" x={width - SIDE} y={16} text-anchor="end">
+        <text x={width - SIDE} y={16} text-anchor="end">
           {range}
         </text>
         <path class="lane-edge" d={`M${SIDE} ${TOP}H${width - SIDE}M${SIDE} ${BOTTOM}H${width - SIDE}`} />

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { LevelEdit } from '../../core/level/edit.ts';
 import { AIDS, ROAD_AHEAD_M } from '../../core/settings/settings.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
-import { Tick } from '../../ui/controls.tsx';
+import { Select, Tick } from '../../ui/controls.tsx';
 import { NumberField } from './numberField.tsx';
 import { useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
@@ -25,7 +25,7 @@ export function MorePanel(props: {
   const format = useFormat();
   const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
   return (
-    <details class="paper">
+    <details class="paper fold">
       <summary>
         <h2>{say('edit-more')}</h2>
       </summary>
@@ -72,29 +72,23 @@ export function MorePanel(props: {
 function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): JSX.Element {
   return (
     <>
-      <label class="select-field">
-        <span>{say('edit-lesson')}</span>
-        <select
-          value={level.teaches}
-          onChange={({ currentTarget }) => set({ teaches: currentTarget.value as Level['teaches'] })}
-        >
-          {LESSONS.map((lesson) => (
-            <option key={lesson} value={lesson}>
-              {lessonName(lesson)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="select-field">
-        <span>{say('edit-audience')}</span>
-        <select
-          value={level.audience}
-          onChange={({ currentTarget }) => set({ audience: currentTarget.value as Level['audience'] })}
-        >
-          <option value="everyone">{say('edit-everyone')}</option>
-          <option value="children">{say('edit-children')}</option>
-        </select>
-      </label>
+      <Select
+        look="select-field"
+        label={say('edit-lesson')}
+        value={level.teaches}
+        options={LESSONS.map((lesson) => [lesson, lessonName(lesson)])}
+        onChoose={(teaches) => set({ teaches })}
+      />
+      <Select
+        look="select-field"
+        label={say('edit-audience')}
+        value={level.audience}
+        options={[
+          ['everyone', say('edit-everyone')],
+          ['children', say('edit-children')],
+        ]}
+        onChoose={(audience) => set({ audience })}
+      />
     </>
   );
 }

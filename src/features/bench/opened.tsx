@@ -1,10 +1,11 @@
 /** A level that came by link or file, shown before it is kept: what it is, and what can be done with it. */
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
+import { useAnswer } from '../../ui/useAnswer.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { levelEditor } from './levelEditor.ts';
@@ -30,17 +31,9 @@ interface OpenedProps {
 /** Unpacks the text of a link, then shows the level or says why there is none. */
 export function OpenedLink(props: OpenedProps & { readonly text: string }): JSX.Element {
   const { text } = props;
-  const [result, setResult] = useState<ParseResult | null | 'unpacking'>('unpacking');
-  useEffect(() => {
-    let wanted = true;
-    setResult('unpacking');
-    void levelOfText(text).then((opened) => wanted && setResult(opened));
-    return () => {
-      wanted = false;
-    };
-  }, [text]);
-  if (result === 'unpacking') return <p class="on-ground">{say('opened-reading')}</p>;
-  if (result === null)
+  const result = useAnswer(() => levelOfText(text), [text]);
+  if (result === 'waiting') return <p>{say('opened-reading')}</p>;
+  if (result === null || result === 'failed')
     return <Refused lines={[{ path: '', sentence: say('opened-no') }]} onLeave={props.onLeave} />;
   return <Opened {...props} result={result} />;
 }

@@ -4,14 +4,16 @@
  */
 import type { JSX } from 'preact';
 import { useContext, useRef } from 'preact/hooks';
-import { Button } from '../../ui/controls.tsx';
+import { Button, Select } from '../../ui/controls.tsx';
 import type { LevelEdit } from '../../core/level/edit.ts';
-import { CUES, type CueCode, type Level } from '../../core/level/schema.ts';
+import { CUES, type Level } from '../../core/level/schema.ts';
 import type { Selection } from './levelEditor.ts';
 import { fieldsOf } from './fields.ts';
 import { addPlaced, FRESH_PIECES, placeForNew, PLACED_LISTS } from './fresh.ts';
 import { NumberField } from './numberField.tsx';
 import { pieceNumbers, placedNumbers, Units, useFormat } from './say.ts';
+import { TextField } from './textField.tsx';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { cueText } from '../../words/cues.ts';
 
@@ -30,8 +32,7 @@ export function PieceList(props: PieceListProps): JSX.Element {
   const row = useRows(props);
   return (
     <>
-      <section class="paper" aria-labelledby="bench-road">
-        <h2 id="bench-road">{say('edit-road')}</h2>
+      <Paper title={say('edit-road')}>
         <ol class="things">
           {level.pieces.map((piece, index) =>
             row({ list: 'pieces', index }, piece, () => [
@@ -41,9 +42,8 @@ export function PieceList(props: PieceListProps): JSX.Element {
           )}
         </ol>
         <PieceAdders {...props} />
-      </section>
-      <section class="paper" aria-labelledby="bench-placed">
-        <h2 id="bench-placed">{say('edit-placed')}</h2>
+      </Paper>
+      <Paper title={say('edit-placed')}>
         {PLACED_LISTS.every((list) => level[list].length === 0) && <p>{say('edit-nothing')}</p>}
         <ul class="things">
           {PLACED_LISTS.flatMap((list) =>
@@ -56,7 +56,7 @@ export function PieceList(props: PieceListProps): JSX.Element {
           )}
         </ul>
         <PlacedAdders {...props} />
-      </section>
+      </Paper>
     </>
   );
 }
@@ -222,22 +222,15 @@ function SurfaceChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | nul
   const entry = level.surfaces[index];
   if (entry === undefined) return null;
   return (
-    <label class="select-field">
-      <span>{say('place-surfaces')}</span>
-      <select
-        value={entry.surface}
-        onChange={({ currentTarget }) => {
-          const surface = currentTarget.value as Surface;
-          onEdit({ kind: 'change-entry', list: 'surfaces', index, entry: { ...entry, surface } });
-        }}
-      >
-        {SURFACES.map((surface) => (
-          <option key={surface} value={surface}>
-            {say(`surface-${surface}`)}
-          </option>
-        ))}
-      </select>
-    </label>
+    <Select
+      look="select-field"
+      label={say('place-surfaces')}
+      value={entry.surface}
+      options={SURFACES.map((surface) => [surface, say(`surface-${surface}`)])}
+      onChoose={(surface) =>
+        onEdit({ kind: 'change-entry', list: 'surfaces', index, entry: { ...entry, surface } })
+      }
+    />
   );
 }
 
@@ -251,33 +244,20 @@ function CueChoice({ level, index, onEdit }: ChoiceProps): JSX.Element | null {
     onEdit({ kind: 'change-entry', list: 'cues', index, entry: cue }, gesture);
   return (
     <>
-      <label class="select-field">
-        <span>{say('cueText')}</span>
-        <select
-          value={'cue' in entry ? entry.cue : OWN}
-          onChange={({ currentTarget }) => {
-            const { value } = currentTarget;
-            change(value === OWN ? { atM, text: say('ownCue') } : { atM, cue: value as CueCode });
-          }}
-        >
-          <option value={OWN}>{say('ownCue')}</option>
-          {CUES.map((cue) => (
-            <option key={cue} value={cue}>
-              {cueText(cue)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Select
+        look="select-field"
+        label={say('cueText')}
+        value={'cue' in entry ? entry.cue : OWN}
+        options={[[OWN, say('ownCue')], ...CUES.map((cue) => [cue, cueText(cue)] as const)]}
+        onChoose={(cue) => change(cue === OWN ? { atM, text: say('ownCue') } : { atM, cue })}
+      />
       {'text' in entry && (
-        <label class="text-field">
-          <span>{say('ownCue')}</span>
-          <input
-            type="text"
-            maxLength={76}
-            value={entry.text}
-            onInput={({ currentTarget }) => change({ atM, text: currentTarget.value }, `cue ${index}`)}
-          />
-        </label>
+        <TextField
+          label={say('ownCue')}
+          maxLength={76}
+          value={entry.text}
+          onType={(text) => change({ atM, text }, `cue ${index}`)}
+        />
       )}
     </>
   );

@@ -1,6 +1,6 @@
 /** What the road would feel like: the reference ride of a chosen rider on a chosen bike, in a few facts. */
 import type { JSX } from 'preact';
-import { Button } from '../../ui/controls.tsx';
+import { Button, Select } from '../../ui/controls.tsx';
 import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
@@ -13,6 +13,7 @@ import { shiftWords, shownShifts } from './shiftMarks.tsx';
 import type { ReferenceRide, Who } from './services.ts';
 import type { Planning } from './usePlanning.ts';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { bikeName, riderName } from '../../words/common.ts';
 
@@ -41,8 +42,7 @@ export function ReferencePanel(
   const { planning, machine, course } = props;
   const format = useFormat();
   return (
-    <section class="paper" aria-labelledby="bench-reference" data-reference={planning.kind}>
-      <h2 id="bench-reference">{say('reference-title')}</h2>
+    <Paper title={say('reference-title')} data-reference={planning.kind}>
       <p>{say('reference-intro')}</p>
       <WhoChoice {...props} />
       <div aria-live="polite">
@@ -59,7 +59,7 @@ export function ReferencePanel(
         </Button>
       )}
       {planning.kind === 'done' && <Facts ride={planning.ride} {...{ machine, course }} />}
-    </section>
+    </Paper>
   );
 }
 
@@ -73,42 +73,27 @@ function WhoChoice({ who, own, asRidden, onWho }: WhoProps): JSX.Element {
   ];
   return (
     <div class="thing-fields">
-      <label class="select-field">
-        <span>{say('reference-bike')}</span>
-        <select
-          data-bench-bike
-          value={who.bike.id}
-          onChange={({ currentTarget }) => {
-            const bike = bikes.find((one) => one.id === currentTarget.value);
-            if (bike !== undefined) onWho({ ...who, bike });
-          }}
-        >
-          {bikes.map(({ id }) => (
-            <option key={id} value={id}>
-              {bikeName(id)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="select-field">
-        <span>{say('reference-rider')}</span>
-        <select
-          data-bench-rider
-          value={who.rider.id}
-          onChange={({ currentTarget }) => {
-            const rider = riders.find((one) => one.id === currentTarget.value);
-            if (rider !== undefined) onWho({ ...who, rider });
-          }}
-        >
-          {riders.map(({ id, steadyPowerW }) => (
-            <option key={id} value={id}>
-              {id === AS_RIDDEN
-                ? say('reference-asRidden', { watts: format.number(steadyPowerW) })
-                : riderName(id)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Select
+        look="select-field"
+        data-bench-bike
+        label={say('reference-bike')}
+        value={who.bike.id}
+        options={bikes.map(({ id }) => [id, bikeName(id)])}
+        onChoose={(id) => onWho({ ...who, bike: bikes.find((one) => one.id === id) ?? who.bike })}
+      />
+      <Select
+        look="select-field"
+        data-bench-rider
+        label={say('reference-rider')}
+        value={who.rider.id}
+        options={riders.map(({ id, steadyPowerW }) => [
+          id,
+          id === AS_RIDDEN
+            ? say('reference-asRidden', { watts: format.number(steadyPowerW) })
+            : riderName(id),
+        ])}
+        onChoose={(id) => onWho({ ...who, rider: riders.find((one) => one.id === id) ?? who.rider })}
+      />
     </div>
   );
 }
@@ -149,7 +134,7 @@ function Facts(props: {
         <p data-asks-nothing>{say('reference-asksNothing')}</p>
       )}
       {list.length > 0 && (
-        <details>
+        <details class="fold">
           <summary>{say('reference-list')}</summary>
           <p>{say('reference-legend')}</p>
           <ol class="shift-list">

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { useFormat } from './say.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 
@@ -25,21 +26,11 @@ export function RoadFacts({ road }: { readonly road: RoadSummary }): JSX.Element
       <p class={`grade ${quality.grade}`} data-grade={quality.grade}>
         {say(`road-grades-${quality.grade}`)}
       </p>
-      {quality.reasons.length > 0 && (
-        <ul>
-          {quality.reasons.map((reason) => (
-            <li key={reason.code}>{sentenceOf(reason)}</li>
-          ))}
-        </ul>
-      )}
+      {quality.reasons.length > 0 && <Lines lines={quality.reasons.map(sentenceOf)} />}
       {notes.length > 0 && (
         <>
           <h3>{say('road-notes')}</h3>
-          <ul>
-            {notes.map((note, index) => (
-              <li key={index}>{sentenceOf(note)}</li>
-            ))}
-          </ul>
+          <Lines lines={notes.map(sentenceOf)} />
         </>
       )}
       {road.timed && <p>{say('road-timed')}</p>}

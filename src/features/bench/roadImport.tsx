@@ -14,6 +14,7 @@ import { RoadFacts } from './roadFacts.tsx';
 import { useFormat } from './say.ts';
 import { StretchChoice } from './stretchChoice.tsx';
 import type { BenchServices, RoadReading } from './services.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { Button } from '../../ui/controls.tsx';
@@ -171,8 +172,7 @@ function Questions(props: {
   const { questions, answers, onAnswer } = props;
   const sentenceOf = sentenceIn(useFormat());
   return (
-    <section class="paper" aria-labelledby="bench-questions" data-questions>
-      <h2 id="bench-questions">{say('road-questions')}</h2>
+    <Paper title={say('road-questions')} data-questions>
       {questions.map((question) => {
         const chosen = answers[question.path as keyof RoadAnswers];
         return (
@@ -194,7 +194,7 @@ function Questions(props: {
           </fieldset>
         );
       })}
-    </section>
+    </Paper>
   );
 }
 

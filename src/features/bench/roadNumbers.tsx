@@ -103,7 +103,7 @@ export function Axis({
     return share < 0.02 ? 'start' : share > 0.97 ? 'end' : 'middle';
   };
   return (
-    <g class="axis" aria-hidden="true">
+    <g aria-hidden="true">
       {marks.map((atM) => (
         <text key={atM} x={x(atM)} y={y} text-anchor={anchorOf(atM)}>
           {isLong ? format.road(atM, 0) : format.distance(atM)}

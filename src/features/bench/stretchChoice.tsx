@@ -2,6 +2,7 @@
  * Which stretch of a recorded road becomes a level: handles on its profile, numbers, the hardest two kilometres as a
  * proposal. Then a title, and it is saved: heights and distances only.
  */
+import { Paper } from '../../ui/paper.tsx';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { RoadStretch } from '../../core/gpx/hardest.ts';
@@ -16,6 +17,7 @@ import { NumberField } from './numberField.tsx';
 import { hardestLength, useFormat, useTold } from './say.ts';
 import { StretchProfile } from './stretchProfile.tsx';
 import type { BenchServices } from './services.ts';
+import { TextField } from './textField.tsx';
 import { spokenLanguage, words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { Button } from '../../ui/controls.tsx';
@@ -42,8 +44,7 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
   const level = levelFigures(road, stretch);
   const flatter = recorded.steepestRatio > STEEPEST_RATIO || recorded.ascentM - level.ascentM > FLATTER_M;
   return (
-    <section class="paper" aria-labelledby="bench-stretch" data-stretch>
-      <h2 id="bench-stretch">{say('road-stretch')}</h2>
+    <Paper title={say('road-stretch')} data-stretch>
       <StretchProfile road={road} stretch={stretch} onMove={move} />
       <div class="thing-fields">
         <NumberField
@@ -91,7 +92,7 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
           })}`}
       </p>
       <SaveRoad {...{ road, services, send, stretch }} />
-    </section>
+    </Paper>
   );
 }
 
@@ -123,28 +124,15 @@ function SaveRoad(props: ChoiceProps & { readonly stretch: RoadStretch }): JSX.E
         void save();
       }}
     >
-      <label class="text-field">
-        <span>{say('road-titleField')}</span>
-        <input
-          type="text"
-          maxLength={80}
-          data-title
-          value={title}
-          autocomplete="off"
-          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
-        />
-        <small>{say('road-titleHint')}</small>
-      </label>
-      <label class="text-field">
-        <span>{say('edit-sentenceField')}</span>
-        <input
-          type="text"
-          maxLength={240}
-          value={sentence}
-          autocomplete="off"
-          onInput={({ currentTarget }) => setSentence(currentTarget.value)}
-        />
-      </label>
+      <TextField
+        data-title
+        label={say('road-titleField')}
+        hint={say('road-titleHint')}
+        maxLength={80}
+        value={title}
+        onType={setTitle}
+      />
+      <TextField label={say('edit-sentenceField')} maxLength={240} value={sentence} onType={setSentence} />
       <div class="buttons">
         <Button strong submit data-save-road>
           {say('road-make')}

@@ -11,6 +11,7 @@ import { NumberField } from './numberField.tsx';
 import { notKept, useFormat } from './say.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
+import { TextField } from './textField.tsx';
 
 const say = words('bench');
 
@@ -51,27 +52,21 @@ function Names({ level }: { readonly level: Level }): JSX.Element {
     levelEditor.edit({ kind: 'set', values: { ...values, lang: spokenLanguage() } }, gesture);
   return (
     <div class="bench-names">
-      <label class="text-field">
-        <span>{say('edit-titleField')}</span>
-        <input
-          type="text"
-          maxLength={80}
-          data-level-title
-          lang={level.lang}
-          value={level.title}
-          onInput={({ currentTarget }) => set({ title: currentTarget.value }, 'title')}
-        />
-      </label>
-      <label class="text-field">
-        <span>{say('edit-sentenceField')}</span>
-        <input
-          type="text"
-          maxLength={240}
-          lang={level.lang}
-          value={level.sentence}
-          onInput={({ currentTarget }) => set({ sentence: currentTarget.value }, 'sentence')}
-        />
-      </label>
+      <TextField
+        data-level-title
+        label={say('edit-titleField')}
+        maxLength={80}
+        lang={level.lang}
+        value={level.title}
+        onType={(title) => set({ title }, 'title')}
+      />
+      <TextField
+        label={say('edit-sentenceField')}
+        maxLength={240}
+        lang={level.lang}
+        value={level.sentence}
+        onType={(sentence) => set({ sentence }, 'sentence')}
+      />
     </div>
   );
 }

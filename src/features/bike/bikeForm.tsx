@@ -15,7 +15,7 @@ import { bikeGears } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { drawingText } from './drawing.ts';
 import { type BikeDraft, draftOf, type DraftReading, type EditDraft, readDraft } from './draft.ts';
-import { BikeField } from './field.tsx';
+import { DraftField } from './field.tsx';
 import { Sprockets } from './sprockets.tsx';
 import './ownbike.css';
 
@@ -68,15 +68,7 @@ interface FieldsProps {
 function Fields({ draft, reading, onDraft }: FieldsProps): JSX.Element {
   const { problems, sprocketsTeeth } = reading;
   const plain = (name: 'rings' | 'tyre' | 'crank' | 'mass', inputMode: 'text' | 'decimal'): JSX.Element => (
-    <BikeField
-      name={name}
-      label={say(name)}
-      hint={say(`${name}-hint`)}
-      value={draft[name]}
-      problem={problems[name]}
-      inputMode={inputMode}
-      onType={(value) => onDraft((now) => ({ ...now, [name]: value }))}
-    />
+    <DraftField {...{ name, draft, inputMode, onDraft }} problem={problems[name]} />
   );
   return (
     <>
@@ -111,19 +103,11 @@ type PartProps = Pick<FieldsProps, 'draft' | 'onDraft'>;
 
 /** One sprocket, the brake, and the rule that is the other way round. */
 function Hub(props: PartProps & { readonly problem: string | undefined }): JSX.Element {
-  const { draft, onDraft, problem } = props;
+  const { draft, onDraft } = props;
   return (
     <>
       <p class="hint">{say('hubRule')}</p>
-      <BikeField
-        name="hubSprocket"
-        label={say('hubSprocket')}
-        hint={say('hubSprocket-hint')}
-        value={draft.hubSprocket}
-        problem={problem}
-        inputMode="numeric"
-        onType={(hubSprocket) => onDraft((now) => ({ ...now, hubSprocket }))}
-      />
+      <DraftField name="hubSprocket" {...props} inputMode="numeric" />
       <Tick
         label={say('backPedalBrake')}
         checked={draft.backPedalBrake}
@@ -135,7 +119,7 @@ function Hub(props: PartProps & { readonly problem: string | undefined }): JSX.E
 
 /** Whether there is a motor, how much it helps, and what to know of it before the first ride outside. */
 function MotorFields(props: PartProps & { readonly problem: string | undefined }): JSX.Element {
-  const { draft, onDraft, problem } = props;
+  const { draft, onDraft } = props;
   return (
     <>
       <Select
@@ -157,15 +141,7 @@ function MotorFields(props: PartProps & { readonly problem: string | undefined }
             options={HELP_RATIOS.map((ratio) => [String(ratio), say('help-much', { ratio })] as const)}
             onChoose={(help) => onDraft((now) => ({ ...now, help }))}
           />
-          <BikeField
-            name="battery"
-            label={say('battery')}
-            hint={say('battery-hint')}
-            value={draft.battery}
-            problem={problem}
-            inputMode="decimal"
-            onType={(battery) => onDraft((now) => ({ ...now, battery }))}
-          />
+          <DraftField name="battery" {...props} inputMode="decimal" />
           <Tick
             label={say('brakeSwitches')}
             checked={draft.brakeSwitches}

@@ -15,6 +15,7 @@ import {
 import { Choice } from '../../ui/controls.tsx';
 import type { BikeServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('bike');
@@ -30,8 +31,7 @@ export function OutfitChoice({ settings, onChange, paint }: OutfitChoiceProps): 
   const { kit } = settings;
   const set = (change: Partial<Outfit>): void => onChange({ ...kit, ...change });
   return (
-    <section class="paper kit" aria-labelledby="kit-title">
-      <h2 id="kit-title">{say('kit')}</h2>
+    <Paper look="kit" title={say('kit')}>
       <p>{say('kit-intro')}</p>
       <div class="kit-sides">
         <Portrait settings={settings} paint={paint} />
@@ -66,7 +66,7 @@ export function OutfitChoice({ settings, onChange, paint }: OutfitChoiceProps): 
           />
         </div>
       </div>
-    </section>
+    </Paper>
   );
 }
 

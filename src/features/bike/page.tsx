@@ -18,6 +18,7 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { GearStacks } from '../../ui/pictures/gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import { drawingText } from './drawing.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { bikeGears, bikeName, common } from '../../words/common.ts';
@@ -84,13 +85,9 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX.Element {
   const { bike, format } = props;
   return (
-    <section class="paper motor-care" aria-label={say('motorTitle')}>
+    <section class="paper" aria-label={say('motorTitle')}>
       <h2>{say('motorTitle')}</h2>
-      <ul>
-        {outsideLines(bike).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <Lines lines={outsideLines(bike)} />
       <details>
         <summary>{cautions('motorPlaces')}</summary>
         <ul>
@@ -119,7 +116,7 @@ function OwnCard(props: { readonly chosen: boolean; readonly onChoose: () => voi
   return (
     <label class="card" aria-label={`${common('bike-own')}. ${say('ownHint')}`}>
       <input type="radio" name="bike" value={OWN} checked={props.chosen} onChange={props.onChoose} />
-      <span class="card-body own-card">
+      <span class="cut card-body own-card">
         <strong>{common('bike-own')}</strong>
         <span>{say('ownHint')}</span>
         <svg viewBox="0 0 96 48" aria-hidden="true">
@@ -149,7 +146,7 @@ function BikeCard(props: {
   return (
     <label class="card">
       <input type="radio" name="bike" value={bike.id} checked={chosen} onChange={onChoose} />
-      <span class="card-body">
+      <span class="cut card-body">
         <BikePicture bike={bike} />
         <strong>{name}</strong>{' '}
         <span class="card-facts">

@@ -5,7 +5,7 @@ import { Button, Choice } from '../../ui/controls.tsx';
 import { Icon } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { type BikeDraft, type EditDraft, MOST_SPROCKETS, withWay } from './draft.ts';
-import { BikeField } from './field.tsx';
+import { BikeField, DraftField } from './field.tsx';
 
 const say = words('bike');
 
@@ -37,19 +37,12 @@ export function Sprockets(props: SprocketsProps): JSX.Element {
   );
 }
 
-function Range({ draft, problem, sprocketsTeeth, onDraft }: SprocketsProps): JSX.Element {
+function Range(props: SprocketsProps): JSX.Element {
+  const { draft, sprocketsTeeth, onDraft } = props;
   return (
     <>
       <div class="own-fields">
-        <BikeField
-          name="range"
-          label={say('range')}
-          hint={say('range-hint')}
-          value={draft.range}
-          problem={problem}
-          inputMode="text"
-          onType={(range) => onDraft((now) => ({ ...now, range }))}
-        />
+        <DraftField name="range" {...props} inputMode="text" />
         <BikeField
           name="count"
           label={say('count')}

@@ -41,7 +41,7 @@ export const childrenPage: Page = (state, send) => (
             <a href={hashOf({ view: 'two', rest: 'relay' })}>{say('together')}</a>
           </li>
         </ul>
-        <p class="quiet">{say('beside')}</p>
+        <p>{say('beside')}</p>
       </section>
       <Learnt state={state} />
       <Wishes state={state} send={send} />
@@ -56,7 +56,7 @@ export const childrenPage: Page = (state, send) => (
 
 function RoadCard({ level, done }: { readonly level: Level; readonly done: boolean }): JSX.Element {
   return (
-    <a class="play-road" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
+    <a class="cut play-road" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
       <PlacePicture place={level.place ?? 'valley'} />
       <span class="play-road-words">
         <strong lang={level.lang}>{level.title}</strong>

@@ -6,10 +6,9 @@ import { deriveSeed } from '../../core/math/random.ts';
 import { refusalOf, type QueueAction } from '../../core/group/turnQueue.ts';
 import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core/group/nicknames.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { AnimalPicture } from './animal.tsx';
+import { AnimalCards } from './animal.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
-import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -32,17 +31,8 @@ export function AddRider(props: {
     onClose();
   };
   return (
-    <Dialog title={say('round-addTitle')} class="clinic add-rider" onClose={onClose}>
-      <ul class="animal-grid small">
-        {offerNicknames(taken, OFFERED, seed).map((nickname) => (
-          <li key={nickname}>
-            <Button look="animal-card" data-nickname={nickname} onClick={() => add(nickname)}>
-              <AnimalPicture nickname={nickname} />
-              {nameOf(nickname)}
-            </Button>
-          </li>
-        ))}
-      </ul>
+    <Dialog title={say('round-addTitle')} class="clinic" onClose={onClose}>
+      <AnimalCards small nicknames={offerNicknames(taken, OFFERED, seed)} onPush={add} />
       <Button look="quiet-button" onClick={() => setSeed(newSeed())}>
         {say('round-others')}
       </Button>

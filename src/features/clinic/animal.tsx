@@ -1,6 +1,8 @@
-/** The animal of a nickname, cut from paper in its colour; a name of one's own is a tag with its first letter. */
+/** The animal of a nickname, cut from paper in its colour, and cards of them; a name of one's own is a tag with its first letter. */
 import type { JSX } from 'preact';
 import { type Nickname, readNickname } from '../../core/group/nicknames.ts';
+import { Button } from '../../ui/controls.tsx';
+import { nameOf } from '../../words/group.ts';
 import { ANIMAL_SHAPES, type AnimalTone } from './animalShapes.ts';
 
 const INK: Readonly<Record<AnimalTone, Readonly<Record<string, string | number>>>> = {
@@ -15,7 +17,8 @@ export function AnimalPicture({ nickname }: { readonly nickname: string }): JSX.
   const name = readNickname(nickname);
   return (
     <svg
-      class={`animal tint-${name?.kind === 'listed' ? name.colour : 'white'}`}
+      class="animal"
+      style={{ '--tint': `var(--tint-${name?.kind === 'listed' ? name.colour : 'white'})` }}
       viewBox="-3 -3 106 106"
       stroke-width="2.5"
       stroke-linejoin="round"
@@ -50,4 +53,31 @@ function Tag({ letter }: { readonly letter: string }): JSX.Element {
 
 function firstLetter(name: Nickname | null): string {
   return name?.kind === 'own' ? ([...name.text][0] ?? '').toLocaleUpperCase() : '?';
+}
+
+/** Cards with an animal each, to be pushed; `labelOf` says what that does where the name alone does not. */
+export function AnimalCards(props: {
+  readonly nicknames: readonly string[];
+  readonly small?: boolean;
+  readonly labelOf?: (nickname: string) => string;
+  readonly onPush: (nickname: string) => void;
+}): JSX.Element {
+  const { nicknames, small = false, labelOf, onPush } = props;
+  return (
+    <ul class={small ? 'animal-grid small' : 'animal-grid'}>
+      {nicknames.map((nickname) => (
+        <li key={nickname}>
+          <Button
+            look="cut animal-card"
+            data-nickname={nickname}
+            aria-label={labelOf?.(nickname)}
+            onClick={() => onPush(nickname)}
+          >
+            <AnimalPicture nickname={nickname} />
+            {nameOf(nickname)}
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
 }

@@ -19,6 +19,7 @@ import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
 import { nameOf, planTitle } from '../../words/group.ts';
+import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -54,25 +55,24 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
   const { onPlace } = props;
   return (
     <div class="tablet-ways">
-      <a class="way" href="#teach" data-teach aria-label={`${say('home-teach')} ${say('home-teachHint')}`}>
-        <span class="way-words">
-          <strong>{say('home-teach')}</strong> <span>{say('home-teachHint')}</span>
-        </span>
+      <a
+        class="cut way"
+        href="#teach"
+        data-teach
+        aria-label={`${say('home-teach')} ${say('home-teachHint')}`}
+      >
+        <WayWords title={say('home-teach')} hint={say('home-teachHint')} />
       </a>
-      <a class="way" href="#join" data-join aria-label={`${say('home-join')} ${say('home-joinHint')}`}>
-        <span class="way-words">
-          <strong>{say('home-join')}</strong> <span>{say('home-joinHint')}</span>
-        </span>
+      <a class="cut way" href="#join" data-join aria-label={`${say('home-join')} ${say('home-joinHint')}`}>
+        <WayWords title={say('home-join')} hint={say('home-joinHint')} />
       </a>
       <Button
-        look="way"
+        look="cut way"
         data-club-store
         aria-label={`${say('home-store')} ${say('home-storeHint')}`}
         onClick={() => onPlace('store')}
       >
-        <span class="way-words">
-          <strong>{say('home-store')}</strong> <span>{say('home-storeHint')}</span>
-        </span>
+        <WayWords title={say('home-store')} hint={say('home-storeHint')} />
       </Button>
     </div>
   );
@@ -136,7 +136,7 @@ function PlanCard(props: {
   const here = titles.every((title) => title !== null);
   const course = courseOf(plan, props.props);
   return (
-    <article class="plan-card">
+    <article class="cut plan-card">
       <Button
         look="plan-choose"
         data-plan={plan.id}

@@ -11,6 +11,7 @@ import { RideChoice } from './rideChoice.tsx';
 import type { ClinicProps } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { planTitle } from '../../words/group.ts';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { Button } from '../../ui/controls.tsx';
 
@@ -119,11 +120,7 @@ function Problems(props: { readonly title: string; readonly lines: readonly stri
   return (
     <div class="notice wide" role="alert">
       <strong>{props.title}</strong>
-      <ul>
-        {props.lines.map((line, index) => (
-          <li key={index}>{line}</li>
-        ))}
-      </ul>
+      <Lines lines={props.lines} />
     </div>
   );
 }

@@ -17,6 +17,20 @@ interface SetupProps {
 /** Attempts, road, bike, rider, help, order and what is shown. */
 export function PlanSetup(props: SetupProps): JSX.Element {
   const { plan, change } = props;
+  const choice = <Part extends 'seedRule' | 'aids' | 'order' | 'shows'>(
+    part: Part,
+    name: 'seed' | 'aids' | 'order' | 'shows',
+    values: readonly ClinicPlan[Part][],
+    nameOf: (value: ClinicPlan[Part]) => string,
+  ): JSX.Element => (
+    <Choice
+      legend={say(`form-${name}`)}
+      name={name}
+      value={plan[part]}
+      options={values.map((one) => [one, nameOf(one)])}
+      onChoose={(one) => change({ [part]: one })}
+    />
+  );
   return (
     <>
       <Stepper
@@ -28,39 +42,13 @@ export function PlanSetup(props: SetupProps): JSX.Element {
         high={MOST_ATTEMPTS}
         onChange={(attempts) => change({ attempts })}
       />
-      <Choice
-        legend={say('form-seed')}
-        name="seed"
-        value={plan.seedRule}
-        options={(['same', 'fresh'] as const).map((key) => [key, say(`form-seeds-${key}`)] as const)}
-        onChoose={(seedRule) => change({ seedRule })}
-      />
+      {choice('seedRule', 'seed', ['same', 'fresh'], (one) => say(`form-seeds-${one}`))}
       <Who {...props} />
-      <Choice
-        legend={say('form-aids')}
-        name="aids"
-        value={plan.aids}
-        options={(['as-level', 'none', 'all'] as const).map(
-          (key) => [key, say(`form-aidsNames-${key}`)] as const,
-        )}
-        onChoose={(aids) => change({ aids })}
-      />
-      <Choice
-        legend={say('form-order')}
-        name="order"
-        value={plan.order}
-        options={(['rotate', 'free'] as const).map((key) => [key, say(`form-orders-${key}`)] as const)}
-        onChoose={(order) => change({ order })}
-      />
-      <Choice
-        legend={say('form-shows')}
-        name="shows"
-        value={plan.shows}
-        options={(['own-marks', 'group-picture', 'table'] as const).map(
-          (key) => [key, say(`form-showsNames-${key}`)] as const,
-        )}
-        onChoose={(shows) => change({ shows })}
-      />
+      {choice('aids', 'aids', ['as-level', 'none', 'all'], (one) => say(`form-aidsNames-${one}`))}
+      {choice('order', 'order', ['rotate', 'free'], (one) => say(`form-orders-${one}`))}
+      {choice('shows', 'shows', ['own-marks', 'group-picture', 'table'], (one) =>
+        say(`form-showsNames-${one}`),
+      )}
     </>
   );
 }

@@ -59,7 +59,7 @@ export function ReportSheet(props: {
         </section>
       )}
       {named && (
-        <section class="report-all">
+        <section>
           <h3>{say('report-all')}</h3>
           <Totals {...{ session }} props={props.props} />
         </section>

@@ -79,7 +79,7 @@ function Group(props: {
           const place = props.rides.findIndex((one) => keyOf(one) === keyOf(ride));
           return (
             <Button
-              look="ride-pick"
+              look="pick ride-pick"
               key={keyOf(ride)}
               aria-pressed={place >= 0}
               data-ride={keyOf(ride)}

@@ -1,11 +1,14 @@
 /** All rides of a session in a table, with nicknames; only shown where the plan or the coach says so. */
 import type { JSX } from 'preact';
 import type { RideRecord } from '../../core/group/records/record.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
+
+const COLUMNS = ['rider', 'ride', 'attempt', 'total', 'pitches'] as const;
 
 /** The table. */
 export function RideTable(props: {
@@ -22,15 +25,7 @@ export function RideTable(props: {
   return (
     <div class="table-scroll">
       <table class="ride-table">
-        <thead>
-          <tr>
-            <th scope="col">{say('picture-table-rider')}</th>
-            <th scope="col">{say('picture-table-ride')}</th>
-            <th scope="col">{say('picture-table-attempt')}</th>
-            <th scope="col">{say('picture-table-total')}</th>
-            <th scope="col">{say('picture-table-pitches')}</th>
-          </tr>
-        </thead>
+        <TableHead names={COLUMNS.map((column) => say(`picture-table-${column}`))} />
         <tbody>
           {rows.map((record) => (
             <tr key={record.id}>

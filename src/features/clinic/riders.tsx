@@ -7,7 +7,7 @@ import { MOST_RIDERS } from '../../core/group/turnQueue.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
-import { AnimalPicture } from './animal.tsx';
+import { AnimalCards } from './animal.tsx';
 import { Minutes, TooLong, USUAL_COUNT } from './minutes.tsx';
 import { newSession } from './session.ts';
 import { placeOfStage, type Tab } from './stage.tsx';
@@ -80,32 +80,12 @@ export function Riders({
           <Minutes plan={plan} riders={count} props={props} />
         </p>
         <TooLong plan={plan} riders={count} props={props} onPlan={setPlan} onTablets={() => go('tablets')} />
-        <Animals {...{ shown }} onSwap={swap} />
+        <AnimalCards
+          nicknames={shown}
+          labelOf={(nickname) => say('go-swap', { name: nameOf(nickname) })}
+          onPush={swap}
+        />
       </div>
     </Sheet>
-  );
-}
-
-function Animals(props: {
-  readonly shown: readonly string[];
-  readonly onSwap: (nickname: string) => void;
-}): JSX.Element {
-  const { shown, onSwap } = props;
-  return (
-    <ul class="animal-grid">
-      {shown.map((nickname) => (
-        <li key={nickname}>
-          <Button
-            look="animal-card"
-            data-nickname={nickname}
-            aria-label={say('go-swap', { name: nameOf(nickname) })}
-            onClick={() => onSwap(nickname)}
-          >
-            <AnimalPicture nickname={nickname} />
-            {nameOf(nickname)}
-          </Button>
-        </li>
-      ))}
-    </ul>
   );
 }

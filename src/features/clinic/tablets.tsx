@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps } from './services.ts';
+import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -25,15 +26,13 @@ export function Tablets({
       <p class="hint">{say('tablets-intro')}</p>
       {CARRY_TABS.map((tab) => (
         <Button
-          look="way"
+          look="cut way"
           key={tab}
           data-carry={tab}
           aria-label={`${say(`tablets-${tab}-title`)} ${say(`tablets-${tab}-hint`)}`}
           onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
         >
-          <span class="way-words">
-            <strong>{say(`tablets-${tab}-title`)}</strong> <span>{say(`tablets-${tab}-hint`)}</span>
-          </span>
+          <WayWords title={say(`tablets-${tab}-title`)} hint={say(`tablets-${tab}-hint`)} />
         </Button>
       ))}
     </div>

@@ -1,6 +1,7 @@
 /** Totals of every rider on one sheet: a row for each, a column for each ride, attempts in their order. */
 import type { JSX } from 'preact';
 import type { RideRecord } from '../../core/group/records/record.ts';
+import { TableHead } from '../../ui/tableHead.tsx';
 import { rideTitle } from './say.ts';
 import { ridesOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
@@ -22,17 +23,14 @@ export function Totals(props: { readonly props: ClinicProps; readonly session: S
   }
   return (
     <table class="ride-table">
-      <thead>
-        <tr>
-          <th scope="col">{say('picture-table-rider')}</th>
-          {session.plan.rides.map((ride, i) => (
-            // The same level can be ridden twice in one plan.
-            <th key={i} scope="col">
-              {rideTitle(ride, levels) ?? say('picture-table-rideNumber', { ride: i + 1 })}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead
+        names={[
+          say('picture-table-rider'),
+          ...session.plan.rides.map(
+            (ride, i) => rideTitle(ride, levels) ?? say('picture-table-rideNumber', { ride: i + 1 }),
+          ),
+        ]}
+      />
       <tbody>
         {[...riders]
           .toSorted(([a], [b]) => (a < b ? -1 : 1))

@@ -2,6 +2,7 @@
  * The debrief: one card, and folded under it what happened, why and where. Draws what it is given and asks through
  * callbacks; it keeps nothing but where the cursor is.
  */
+import { Lines } from '../../ui/paper.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { shiftsOf } from '../../core/coach/shifts.ts';
@@ -46,7 +47,7 @@ export function DebriefPage(props: DebriefProps): JSX.Element {
   };
   return (
     <div class="debrief-page" data-open={open}>
-      {!props.same && <p class="paper-card notice">{say('differs')}</p>}
+      {!props.same && <p class="cut paper-card notice">{say('differs')}</p>}
       <EndCard {...{ props, speech, asksGuess, open }}>
         <DoingRow {...props} say={say} onwards={open && report.verdict.next.code === 'onwards'} />
       </EndCard>
@@ -84,12 +85,12 @@ function Explained(parts: {
     <details class="explain" data-explain open={props.unfolded} onToggle={onToggle}>
       <summary>{say('end-explain')}</summary>
       <div class="explain-body">
-        <section class="paper-card strip-card" aria-label={chart('title')}>
+        <section class="cut paper-card strip-card" aria-label={chart('title')}>
           <Strip data={data} pitch={report?.guessPitch ?? null} format={speech.format} onWatch={onWatch} />
         </section>
         {open && report !== null ? (
           <>
-            <section class="paper-card">
+            <section class="cut paper-card">
               <Sentences
                 withChange={false}
                 verdict={report.verdict}
@@ -120,13 +121,9 @@ function Explained(parts: {
 /** What counts outside, after the first ride. */
 function Outside({ title, sentences }: NonNullable<DebriefProps['outside']>): JSX.Element {
   return (
-    <section class="paper-card outside">
+    <section class="cut paper-card">
       <h2>{title}</h2>
-      <ul>
-        {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <Lines lines={sentences} />
     </section>
   );
 }

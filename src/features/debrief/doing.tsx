@@ -53,7 +53,7 @@ export function DoingMore(props: MoreProps): JSX.Element {
     props.savePicture().catch(() => setFailed(true));
   };
   return (
-    <section class="paper-card doing" aria-label={say('doing-title')}>
+    <section class="cut paper-card doing" aria-label={say('doing-title')}>
       <div class="doing-row">
         <Button look="small" onClick={() => props.onWatch(0)}>
           {say('doing-watch')}

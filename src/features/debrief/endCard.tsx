@@ -7,7 +7,7 @@ import type { Mark, RideReport } from '../../core/coach/types.ts';
 import { Sign } from '../../ui/sign.tsx';
 import { type Ending, endingOf } from './ending.ts';
 import { GuessCard, Working } from './guess.tsx';
-import { RestPicture } from './restPicture.tsx';
+import { Resting } from './resting.tsx';
 import { sayFinding } from './say.ts';
 import type { Speech } from './speech.ts';
 import { Spoken } from './spoken.tsx';
@@ -38,7 +38,7 @@ export function EndCard(parts: {
   const { report, guess, share, onGuess } = props;
   const ending = open && report !== null ? endingOf(props.level, report) : null;
   return (
-    <section class="paper-card end-card" data-end={ending ?? 'open'}>
+    <section class="cut paper-card end-card" data-end={ending ?? 'open'}>
       {ending !== null && report !== null && (
         <>
           <EndPicture ending={ending} />
@@ -115,14 +115,14 @@ function StampPicture({ name }: { readonly name: StampName }): JSX.Element {
 function EndPicture({ ending }: { readonly ending: Ending }): JSX.Element {
   return (
     <svg class="end-picture" viewBox="0 0 640 84" preserveAspectRatio="xMidYMax slice" aria-hidden="true">
-      {ending === 'not-yet' && <RestPicture />}
-      {ending !== 'not-yet' && (
-        <>
-          <path d="M0 84V72C140 72 220 68 300 56S420 46 490 50 600 62 640 64V84Z" fill="var(--leaf)" />
-          <path d="M0 84V78C180 76 260 74 360 66S520 60 640 72V84Z" fill="var(--leaf-deep)" />
-        </>
+      {ending === 'not-yet' && <circle class="end-sun" cx="448" cy="48" r="15" fill="var(--sun)" />}
+      <path d="M0 84V72C140 72 220 68 300 56S420 46 490 50 600 62 640 64V84Z" fill="var(--leaf)" />
+      <path d="M0 84V78C180 76 260 74 360 66S520 60 640 72V84Z" fill="var(--leaf-deep)" />
+      {ending === 'not-yet' ? (
+        <Resting />
+      ) : (
+        <path d="M448 50V29h3v21ZM451 30l20 6-20 6Z" fill="var(--rider)" />
       )}
-      {ending !== 'not-yet' && <path d="M448 50V29h3v21ZM451 30l20 6-20 6Z" fill="var(--rider)" />}
       {ending === 'passed' &&
         Array.from({ length: 14 }, (_, i) => (
           <rect

@@ -57,7 +57,7 @@ interface CardProps {
 function MarkCard({ name, mark, speech }: CardProps): JSX.Element {
   const { say, format } = speech;
   return (
-    <article class="paper-card mark" data-mark={name}>
+    <article class="cut paper-card mark" data-mark={name}>
       <h3>{sayMark(name, speech)}</h3>
       <p class="quiet">{say(`asks-${name}`)}</p>
       {mark.value === null ? (

@@ -1,12 +1,12 @@
 /** A card for each pitch: what it asked for, what was done, what the best ride did, and a small picture. */
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { PitchReport, ShiftReport } from '../../core/coach/types.ts';
 import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftText } from '../../charts/readout.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { words } from '../../words/words.ts';
@@ -50,7 +50,7 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
   const pitch = course.pitches[report.index];
   if (pitch === undefined) return null;
   return (
-    <article class="paper-card pitch-card" data-pitch={report.index}>
+    <article class="cut paper-card pitch-card" data-pitch={report.index}>
       <header>
         <h3>{sayPitchTitle(report.index, speech)}</h3>
         <span>
@@ -133,13 +133,11 @@ function PitchNumbers({
   );
 }
 
-/** The shifts of the picture as a table; filled when it is opened. */
+/** The shifts of the picture as a table. */
 function PitchTable(props: PitchTableProps): JSX.Element {
-  const [opened, setOpened] = useState(false);
   return (
-    <details class="numbers-fold" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{chart('table-summary')}</summary>
-      {opened && (
+    <Fold look="numbers-fold" title={chart('table-summary')}>
+      {() => (
         <ScrollBox
           class="numbers-scroll"
           label={`${sayPitchTitle(props.report.index, props.speech)} · ${props.speech.say('card-table')}`}
@@ -147,7 +145,7 @@ function PitchTable(props: PitchTableProps): JSX.Element {
           <PitchShifts {...props} />
         </ScrollBox>
       )}
-    </details>
+    </Fold>
   );
 }
 

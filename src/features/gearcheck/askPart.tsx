@@ -4,6 +4,7 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { Button } from '../../ui/controls.tsx';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { PartsTable, type TakeParts } from './candidates.tsx';
 import { type GearAsked, readGearQuestion } from './question.ts';
@@ -33,8 +34,7 @@ export function AskPart(props: Props): JSX.Element {
   useEffect(() => setAsked(null), [question.bike]);
   const problem = asked !== null && !asked.ok ? say(`ask-${asked.why}`) : '';
   return (
-    <section class="paper gear-ask" aria-labelledby={id}>
-      <h2 id={id}>{say('ask')}</h2>
+    <Paper look="gear-ask" title={say('ask')}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -61,7 +61,7 @@ export function AskPart(props: Props): JSX.Element {
         </span>
       </form>
       {asked?.ok === true && <Answer {...props} parts={asked.parts} key={format.parts(asked.parts)} />}
-    </section>
+    </Paper>
   );
 }
 

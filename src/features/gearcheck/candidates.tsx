@@ -1,6 +1,6 @@
 /** Other parts as a table, the own bike on top: what each would change, what it trades, and a way to try it. */
 import type { JSX } from 'preact';
-import { useId, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import {
   asksFirst,
@@ -14,6 +14,7 @@ import type { PassedLimit } from '../../core/model/gearLimits.ts';
 import type { TradeOff } from '../../core/model/gearParts.ts';
 import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { findHelp } from './answer.ts';
 import { SideBySide } from './sideBySide.tsx';
@@ -35,7 +36,6 @@ export function Candidates(
   props: Speech & { readonly state: CheckState; readonly onTake: TakeParts },
 ): JSX.Element {
   const { state, format, onTake } = props;
-  const id = useId();
   const [all, setAll] = useState(false);
   const sorted = useMemo(() => sortCandidates(state.candidates), [state.candidates]);
   // What the answer above names stands in the table, also where only the best are shown.
@@ -45,8 +45,7 @@ export function Candidates(
   );
   const shown = sorted.filter((one, i) => all || i < SHOWN || named.has(one));
   return (
-    <section class="paper" aria-labelledby={id} data-gear-candidates>
-      <h2 id={id}>{say('others')}</h2>
+    <Paper title={say('others')} data-gear-candidates>
       <p class="quiet">
         {say('others-hint')} <output>{countText(state)}</output>
       </p>
@@ -59,7 +58,7 @@ export function Candidates(
       <p class="gear-caution">
         {say('caution', { rear: state.own?.hub === undefined ? 'sprockets' : 'hub' })}
       </p>
-    </section>
+    </Paper>
   );
 }
 

@@ -3,10 +3,11 @@
  * gears, roll-out. Draws what it is given and asks through callbacks; riding the candidates is done elsewhere.
  */
 import type { JSX } from 'preact';
-import { useEffect, useId, useMemo, useReducer } from 'preact/hooks';
+import { useEffect, useMemo, useReducer } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { common } from '../../words/common.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { GearAnswer } from './answerText.tsx';
 import { AskPart } from './askPart.tsx';
@@ -35,12 +36,11 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
   const { level, bike, rider, format, onTakeBike } = props;
   const [state, again] = useCheck(props);
   const course = useMemo(() => courseOfLevel(level), [level]);
-  const id = useId();
   const question = useMemo(() => ({ level, seed: level.seed, bike, rider }), [level, bike, rider]);
   const take: TakeParts = ({ chainringsTeeth, sprocketsTeeth }) =>
     onTakeBike({ ...bike, id: OWN_BIKE, chainringsTeeth, sprocketsTeeth });
   return (
-    <div class="gear-check">
+    <div class="papers gear-check">
       <LevelChoice {...props} />
       <p class="gear-you">
         {say('you', {
@@ -50,10 +50,9 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
         })}
       </p>
       <GearAnswer state={state} format={format} onAgain={again} />
-      <section class="paper" aria-labelledby={id}>
-        <h2 id={id}>{say('profile')}</h2>
+      <Paper title={say('profile')}>
         <GearRoad course={course} own={state.own} format={format} />
-      </section>
+      </Paper>
       <AskPart question={question} onCompute={props.onCompute} onTake={take} format={format} />
       <Candidates state={state} format={format} onTake={take} />
       <GearStairs bike={bike} rider={rider} format={format} />

@@ -75,7 +75,7 @@ export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
         ))}
       </svg>
       {own !== null && below.length + above.length === 0 && <p class="quiet">{say('profile-nowhere')}</p>}
-      <ul class="gear-legend">
+      <ul class="legend gear-legend">
         {below.length > 0 && (
           <li>
             <LegendMark kind="below" />

@@ -10,6 +10,8 @@ import {
 import type { Bike } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import { writeDate } from '../../words/dates.ts';
+import { Select } from '../../ui/controls.tsx';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { highestTeeth, type TeethPair } from './answer.ts';
 import { hardestWithin, limitOf } from './rollOutLimit.ts';
@@ -23,35 +25,37 @@ interface RollOutProps {
 
 /** The card. */
 export function RollOut({ bike, format }: RollOutProps): JSX.Element {
-  const id = useId();
   const [choice, choose] = useState('none');
   const [typed, setTyped] = useState('');
   const { metres } = format;
   const gear = (pair: TeethPair): string => format.gear(pair);
   const chosen = ROLL_OUT_LIMITS.find((limit) => limit.id === choice);
   return (
-    <section class="paper gear-rollout" aria-labelledby={id}>
-      <h2 id={id}>{say('rollOut')}</h2>
+    <Paper look="gear-rollout" title={say('rollOut')}>
       <p>{say('rollOut-is', { gear: gear(highestTeeth(bike)), metres: metres(biggestRollOutM(bike)) })}</p>
       <div class="gear-fields">
-        <label>
-          <span>{say('rollOut-limit')}</span>
-          <select value={choice} onChange={(event) => choose(event.currentTarget.value)}>
-            <option value="none">{say('rollOut-none')}</option>
-            {ROLL_OUT_LIMITS.map((limit) => (
-              <option key={limit.id} value={limit.id}>
-                {say('rollOut-option', { ...heldOf(limit), metres: metres(limit.limitM) })}
-              </option>
-            ))}
-            <option value="own">{say('rollOut-own')}</option>
-          </select>
-        </label>
+        <Select
+          label={say('rollOut-limit')}
+          value={choice}
+          options={[
+            ['none', say('rollOut-none')],
+            ...ROLL_OUT_LIMITS.map(
+              (limit) =>
+                [
+                  limit.id,
+                  say('rollOut-option', { ...heldOf(limit), metres: metres(limit.limitM) }),
+                ] as const,
+            ),
+            ['own', say('rollOut-own')],
+          ]}
+          onChoose={choose}
+        />
         {choice === 'own' && <OwnLimit typed={typed} onType={setTyped} />}
       </div>
       <Kept limitM={limitOf(choice, typed)} {...{ bike, metres, gear }} />
       {chosen !== undefined && <p class="quiet">{sourceText(chosen)}</p>}
       <p class="quiet">{say('rollOut-measured')}</p>
-    </section>
+    </Paper>
   );
 }
 

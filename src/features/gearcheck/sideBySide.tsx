@@ -73,7 +73,7 @@ export function SideBySide({ own, other, parts, format }: Props): JSX.Element {
           </text>
         ))}
       </svg>
-      <ul class="gear-legend">
+      <ul class="legend gear-legend">
         <li>
           <LegendLine dashed />
           {say('compare-yours')}

@@ -15,6 +15,7 @@ import { TableHead } from '../../ui/tableHead.tsx';
 import { signPath } from '../../ui/signs.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { type PaperStep, SLIP_PX, type StairsLayout, stairsLayout } from './stairsLayout.ts';
 
@@ -33,8 +34,7 @@ export function GearStairs(props: Speech & { readonly bike: Bike; readonly rider
   const steps = useMemo(() => gearStairs(machine), [machine]);
   const layout = stairsLayout(steps, width);
   return (
-    <section class="paper" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{say('stairs')}</h2>
+    <Paper title={say('stairs')}>
       <p class="quiet">
         {reallyText(machine)} {say('stairs-hint')}
       </p>
@@ -54,11 +54,11 @@ export function GearStairs(props: Speech & { readonly bike: Bike; readonly rider
         </ScrollBox>
       </div>
       <Legend steps={steps} rear={bike.hub === undefined ? 'sprockets' : 'hub'} />
-      <details class="gear-fold">
+      <details class="fold gear-fold">
         <summary>{say('table')}</summary>
         <StairsTable steps={steps} rpm={midBandRpm(rider)} format={format} />
       </details>
-    </section>
+    </Paper>
   );
 }
 
@@ -208,7 +208,7 @@ function Legend(props: {
     ['front', 'front-bigger', steps.some(({ rise }) => (rise?.hands.ringSteps ?? 0) > 0)],
   ] as const;
   return (
-    <ul class="gear-legend">
+    <ul class="legend gear-legend">
       {hands
         .filter(([, , shown]) => shown)
         .map(([name, sign]) => (

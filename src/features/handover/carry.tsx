@@ -1,6 +1,9 @@
 /** A message in its three forms: codes, a link to copy, a file to save. */
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import type { ClinicPlan } from '../../core/group/plan.ts';
+import { useAnswer } from '../../ui/useAnswer.ts';
+import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 import { CodeShow } from './codeShow.tsx';
 import type { Message } from './message.ts';
@@ -11,6 +14,30 @@ const say = words('handover');
 
 /** Longer links are cut by some messengers (characters). */
 const LONG_LINK = 2_000;
+
+/** A plan, and what is packed of it or of its rides once that is done; `pack` answers null where it is too big. */
+export function Packed(props: {
+  readonly plan: ClinicPlan;
+  readonly pack: () => Promise<Message | null>;
+  /** What it is packed of: with others of these it is packed anew. */
+  readonly inputs: readonly unknown[];
+  readonly before?: ComponentChildren;
+  readonly children: (message: Message) => JSX.Element;
+}): JSX.Element {
+  const { plan, pack, inputs, before, children } = props;
+  const message = useAnswer(pack, inputs);
+  return (
+    <section class="paper">
+      <h2>
+        <bdi>{planTitle(plan)}</bdi>
+      </h2>
+      {before}
+      {message === 'waiting' && <output>{say('carry-making')}</output>}
+      {(message === 'failed' || message === null) && <output>{say('carry-tooBig')}</output>}
+      {message !== null && typeof message !== 'string' && children(message)}
+    </section>
+  );
+}
 
 /** What is carried and what can be done with it. */
 interface CarryProps {
@@ -56,9 +83,7 @@ export function Carry(props: CarryProps): JSX.Element {
                 onFocus={(event) => event.currentTarget.select()}
               />
             </label>
-            <p class="code-hint">
-              {message.link.length > LONG_LINK ? say('carry-longLink') : say('carry-site')}
-            </p>
+            <p class="hint">{message.link.length > LONG_LINK ? say('carry-longLink') : say('carry-site')}</p>
           </>
         ) : (
           <p class="reader-problem" data-only-here>

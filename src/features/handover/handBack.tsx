@@ -4,13 +4,11 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { HandOver } from '../../core/transfer/rideFile.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
-import { Carry } from './carry.tsx';
-import { useMessage } from './handOut.tsx';
+import { Carry, Packed } from './carry.tsx';
 import { messageOfRides } from './message.ts';
 import { sizeAndCodes } from './size.ts';
 import { tabletName } from './tablets.ts';
 import './handover.css';
-import { planTitle } from '../../words/group.ts';
 
 const say = words('handover');
 const clinic = words('clinic');
@@ -31,20 +29,22 @@ interface HandBackProps {
 /** The page. */
 export function HandBack(props: HandBackProps): JSX.Element {
   const { plan, handOver, site, onSaveFile, onCopy } = props;
-  const message = useMessage(() => messageOfRides(handOver, site ?? ''), [handOver, site]);
   const count = handOver.records.length;
   return (
     <Sheet title={clinic('tablets-back-title')} intro={say('handBack-intro')}>
       <div class="handover">
-        <section class="paper">
-          <h2>
-            <bdi>{planTitle(plan)}</bdi>
-          </h2>
-          <p class="tablet-name">{say('handBack-tablet', { tablet: tabletName(handOver.deviceId) })}</p>
-          {count === 0 && <output>{say('handBack-none')}</output>}
-          {message === 'making' && <output>{say('carry-making')}</output>}
-          {message === null && <output>{say('carry-tooBig')}</output>}
-          {message !== null && message !== 'making' && (
+        <Packed
+          plan={plan}
+          pack={() => messageOfRides(handOver, site ?? '')}
+          inputs={[handOver, site]}
+          before={
+            <>
+              <p class="tablet-name">{say('handBack-tablet', { tablet: tabletName(handOver.deviceId) })}</p>
+              {count === 0 && <output>{say('handBack-none')}</output>}
+            </>
+          }
+        >
+          {(message) => (
             <>
               <p data-size>
                 {say('rides', { rides: count })} · {sizeAndCodes(message.bytes, message.frames.length)}
@@ -54,10 +54,10 @@ export function HandBack(props: HandBackProps): JSX.Element {
                 linked={site !== null}
                 name={say('rides', { rides: count })}
               />
-              <p class="code-hint">{say('handBack-marksOnly')}</p>
+              <p class="hint">{say('handBack-marksOnly')}</p>
             </>
           )}
-        </section>
+        </Packed>
         {props.store}
       </div>
     </Sheet>

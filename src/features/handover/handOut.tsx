@@ -1,11 +1,10 @@
 /** The coach's page to hand out a plan: codes, link, file, their size, and what must be done at home before. */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { Carry } from './carry.tsx';
+import { Carry, Packed } from './carry.tsx';
 import type { ReadinessHost } from './readiness.ts';
 import { ReadinessList } from './readinessList.tsx';
 import { type Message, messageOfPlan } from './message.ts';
@@ -33,20 +32,12 @@ const LONGEST_LINK_CODE = 800;
 /** The page. */
 export function HandOut(props: HandOutProps): JSX.Element {
   const { plan, site, onSaveFile, onCopy } = props;
-  const message = useMessage(() => messageOfPlan(plan, site ?? ''), [plan, site]);
   return (
     <Sheet title={clinic('tablets-out-title')} intro={say('handOut-intro')}>
       <div class="handover">
-        <section class="paper">
-          <h2>
-            <bdi>{planTitle(plan)}</bdi>
-          </h2>
-          {message === 'making' && <output>{say('carry-making')}</output>}
-          {message === null && <output>{say('carry-tooBig')}</output>}
-          {message !== null && message !== 'making' && (
-            <Made {...{ plan, message, onSaveFile, onCopy }} linked={site !== null} />
-          )}
-        </section>
+        <Packed plan={plan} pack={() => messageOfPlan(plan, site ?? '')} inputs={[plan, site]}>
+          {(message) => <Made {...{ plan, message, onSaveFile, onCopy }} linked={site !== null} />}
+        </Packed>
         <ReadinessList host={props.host} />
       </div>
     </Sheet>
@@ -78,24 +69,4 @@ function Made(props: {
       <Carry {...props} codes={codes} name={say('handOut-what', { title: planTitle(plan) })} />
     </>
   );
-}
-
-/** A message once it is packed; null where it is too big. */
-export function useMessage(
-  make: () => Promise<Message | null>,
-  inputs: readonly unknown[],
-): Message | null | 'making' {
-  const [message, setMessage] = useState<Message | null | 'making'>('making');
-  useEffect(() => {
-    let wanted = true;
-    setMessage('making');
-    make().then(
-      (made) => wanted && setMessage(made),
-      () => wanted && setMessage(null),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, inputs);
-  return message;
 }

@@ -118,19 +118,19 @@ function Progress(props: {
   return (
     <output class="reader-told">
       {openMessages(reading).map(({ id, count, missing }) => (
-        <span key={id} class="reader-line" data-open-message={id}>
+        <span key={id} data-open-message={id}>
           <Squares count={count} missing={missing} />
           <strong>{say('reader-read', { read: count - missing.length, count })}</strong>{' '}
           {say('reader-missing', { count: missing.length, numbers: missing.join(', ') })}
         </span>
       ))}
       {openDamage(reading).map((frame) => (
-        <span key={`${frame.code} ${frame.messageId} ${frame.number}`} class="reader-line" data-damaged-frame>
+        <span key={`${frame.code} ${frame.messageId} ${frame.number}`} data-damaged-frame>
           {props.cut && CUT.includes(frame.code) ? say('reader-cut') : damageSentence(frame)}
         </span>
       ))}
       {sentences.map((sentence) => (
-        <span key={sentence} class="reader-line" data-told>
+        <span key={sentence} data-told>
           {sentence}
         </span>
       ))}

@@ -83,9 +83,14 @@ export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
             shown={say(`free-hilly-${hillyStep(wish.hilliness)}`)}
             onInput={(hilliness) => setWish((now) => ({ ...now, hilliness }))}
           />
-          <LengthSlider
-            {...{ wish, format }}
-            onLength={(lengthM) => setWish((now) => ({ ...now, lengthM }))}
+          <Slider
+            label={say('free-length')}
+            value={wish.lengthM}
+            low={FREE_RIDE_SHORTEST_M}
+            high={FREE_RIDE_LONGEST_M}
+            step={STEP_M}
+            shown={format.road(wish.lengthM)}
+            onInput={(lengthM) => setWish((now) => ({ ...now, lengthM }))}
           />
         </div>
         <WishedRoad course={course} facts={factsOf(course, format)} format={format} />
@@ -146,29 +151,5 @@ function NameField(props: {
         {empty ? say('free-seedEmpty') : say('free-seedHint')}
       </span>
     </div>
-  );
-}
-
-function LengthSlider(props: {
-  readonly wish: FreeRideWish;
-  readonly format: Format;
-  readonly onLength: (lengthM: number) => void;
-}): JSX.Element {
-  const { wish, format, onLength } = props;
-  const shown = format.road(wish.lengthM);
-  return (
-    <label class="slider">
-      <span>{say('free-length')}</span>
-      <input
-        type="range"
-        min={FREE_RIDE_SHORTEST_M}
-        max={FREE_RIDE_LONGEST_M}
-        step={STEP_M}
-        value={wish.lengthM}
-        aria-valuetext={shown}
-        onInput={(event) => onLength(event.currentTarget.valueAsNumber)}
-      />
-      <output>{shown}</output>
-    </label>
   );
 }

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
-import type { Level } from '../../core/level/schema.ts';
+import type { Lesson, Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { FreeRideForm } from './freeRideForm.tsx';
@@ -14,7 +14,8 @@ import { bestTotal, everPassed, rowsOf } from '../../core/coach/ladder.ts';
 import type { Page } from '../../ui/page.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';
 import { earnedPatches } from '../../core/coach/patches.ts';
-import { PatchRow } from './patches.tsx';
+import { PatchList } from '../../ui/pictures/patch.tsx';
+import '../../ui/pictures/patches.css';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { Send, State } from '../../state/store.ts';
@@ -53,6 +54,17 @@ export const levelsPage: Page = (state, send) => {
     </Sheet>
   );
 };
+
+/** The patches a child has collected: one for each lesson ridden to its end, however it went and however often. */
+function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Element | null {
+  if (lessons.length === 0) return null;
+  return (
+    <section class="patch-row" aria-label={say('patches')}>
+      <h3>{say('patches')}</h3>
+      <PatchList lessons={lessons} />
+    </section>
+  );
+}
 
 function FreeRide(props: {
   readonly state: State;
@@ -118,7 +130,7 @@ function LevelCard(props: {
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   return (
-    <a class="level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
+    <a class="cut level-card" href={hashOf({ view: 'ride', rest: level.id })} data-level={level.id}>
       <Profile course={course} />
       <span class="level-words">
         <span class="level-number" aria-hidden="true">

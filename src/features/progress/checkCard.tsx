@@ -1,7 +1,7 @@
 /** Check rides: what they say in a sentence, drawn beside what chance can make, and as a table. */
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { Button } from '../../ui/controls.tsx';
+import { Button, Select } from '../../ui/controls.tsx';
 import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coach/progress.ts';
 import { minutesSaid } from '../../core/group/minutes.ts';
 import type { CheckedApart } from '../../core/level/generate.ts';
@@ -10,6 +10,7 @@ import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './dot.tsx';
@@ -39,13 +40,11 @@ const EDGE = 44;
 /** The card. */
 export function CheckCard(props: CheckCardProps): JSX.Element {
   const { groups, bikeName, needs, onCheckRide } = props;
-  const id = useId();
   const [chosen, choose] = useState<string | null>(null);
   const minutes = useMinutes(props.secondsOf);
   const group = groups.find(({ key }) => key === chosen) ?? groups[0];
   return (
-    <section class="paper progress-check" aria-labelledby={id}>
-      <h2 id={id}>{say('check-title')}</h2>
+    <Paper look="progress-check" title={say('check-title')}>
       <p class="lead" data-finding={group?.finding.code ?? 'need-first'}>
         {sayFinding(group?.finding ?? { code: 'need-first' })}
       </p>
@@ -53,16 +52,16 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
       <p class="progress-minutes">{minutes !== null && say('check-minutes', minutes)}</p>
       {needs !== undefined && <p data-needs={needs}>{say(`check-own-${needs}`)}</p>}
       {groups.length > 1 && group !== undefined && (
-        <label class="progress-choice">
-          <span>{say('check-group')}</span>
-          <select value={group.key} onChange={(event) => choose(event.currentTarget.value)}>
-            {groups.map(({ key, bikeId, road }) => (
-              <option key={key} value={key} selected={key === group.key}>
-                {say('check-groupOf', { road, bike: bikeName(bikeId) })}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Select
+          look="progress-choice"
+          label={say('check-group')}
+          value={group.key}
+          options={groups.map(({ key, bikeId, road }) => [
+            key,
+            say('check-groupOf', { road, bike: bikeName(bikeId) }),
+          ])}
+          onChoose={choose}
+        />
       )}
       {group !== undefined && <Checks {...props} group={group} />}
       <div class="buttons">
@@ -73,7 +72,7 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
           {say('check-ride-children')}
         </Button>
       </div>
-    </section>
+    </Paper>
   );
 }
 
@@ -234,7 +233,7 @@ function Check(props: {
 function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
   const { group, format, date } = props;
   return (
-    <details class="progress-fold">
+    <details class="fold progress-fold">
       <summary>{say('check-table')}</summary>
       <ScrollBox class="progress-scroll" label={say('check-table')}>
         <table>

@@ -4,9 +4,11 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
 import { px } from '../../charts/lines.ts';
+import { Select } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { Dot } from './dot.tsx';
 
@@ -36,32 +38,29 @@ const KINDS = ['ride', 'check', 'clinic'] as const satisfies readonly KeptResult
 
 /** The section with its choice of level. */
 export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.Element {
-  const id = useId();
   const [chosen, choose] = useState('');
   const titles = new Map(rides.map(({ levelId, levelTitle }) => [levelId, levelTitle]));
   const all = titles.has(chosen) ? rides.filter(({ levelId }) => levelId === chosen) : rides;
   const shown = all.slice(-MOST_SHOWN);
   return (
-    <section class="paper" aria-labelledby={id}>
-      <h2 id={id}>{say('marks-title')}</h2>
+    <Paper title={say('marks-title')}>
       <p class="quiet">
         {say('marks-hint')}{' '}
         {shown.length < all.length && say('marks-shown', { shown: shown.length, all: all.length })}
       </p>
       {titles.size > 1 && (
-        <label class="progress-choice">
-          <span>{say('marks-which')}</span>
-          <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
-            <option value="">{say('marks-all')}</option>
-            {[...titles].map(([levelId, title]) => (
-              <option key={levelId} value={levelId} lang={langOf(levelId)}>
-                {title}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Select
+          look="progress-choice"
+          label={say('marks-which')}
+          value={chosen}
+          options={[
+            ['', say('marks-all')],
+            ...[...titles].map(([levelId, title]) => [levelId, title, langOf(levelId)] as const),
+          ]}
+          onChoose={choose}
+        />
       )}
-      <ul class="progress-legend">
+      <ul class="legend progress-legend">
         {KINDS.filter((kind) => shown.some((ride) => ride.kind === kind)).map((kind) => (
           <li key={kind}>
             <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
@@ -77,11 +76,11 @@ export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.
         ))}
         <Multiple name="total" rides={shown} format={format} />
       </div>
-      <details class="progress-fold">
+      <details class="fold progress-fold">
         <summary>{say('marks-table')}</summary>
         <RideTable rides={shown} {...{ langOf, date, format }} />
       </details>
-    </section>
+    </Paper>
   );
 }
 

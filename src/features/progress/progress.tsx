@@ -5,9 +5,10 @@
 import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { CheckedApart } from '../../core/level/generate.ts';
 import type { ComponentChildren, JSX } from 'preact';
-import { useId, useMemo } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Format } from '../../words/format.ts';
 import { writeDate } from '../../words/dates.ts';
+import { Lines, Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { type Audience, CheckCard } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
@@ -40,7 +41,7 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;
   return (
-    <div class="progress-page">
+    <div class="papers progress-page">
       <CheckCard
         groups={groups}
         bikeName={props.bikeName}
@@ -73,10 +74,8 @@ function Unmarked(props: {
   readonly langOf: LangOf;
   readonly date: (atMs: number) => string;
 }): JSX.Element {
-  const id = useId();
   return (
-    <section class="paper" aria-labelledby={id} data-unmarked>
-      <h2 id={id}>{say('unmarked-title')}</h2>
+    <Paper title={say('unmarked-title')} data-unmarked>
       <ul>
         {props.rides.map(({ id: key, atMs, levelId, levelTitle, standing }) => (
           <li key={key} data-standing={standing}>
@@ -85,20 +84,14 @@ function Unmarked(props: {
           </li>
         ))}
       </ul>
-    </section>
+    </Paper>
   );
 }
 
 function Limits(): JSX.Element {
-  const id = useId();
   return (
-    <section class="paper progress-limits" aria-labelledby={id}>
-      <h2 id={id}>{say('limits-title')}</h2>
-      <ul>
-        {say.lines('limits').map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </section>
+    <Paper look="progress-limits" title={say('limits-title')}>
+      <Lines lines={say.lines('limits')} />
+    </Paper>
   );
 }

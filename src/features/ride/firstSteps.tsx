@@ -41,7 +41,7 @@ export function FirstStepsPanel(props: {
         )}
       </div>
       {asked !== null && (
-        <Button small data-skip-first-steps onClick={skip}>
+        <Button data-skip-first-steps onClick={skip}>
           {say('skip')}
         </Button>
       )}

@@ -1,6 +1,5 @@
 /** All kept rides: means over their pitches, month by month beside check rides, and what is kept, to the last number. */
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
 import type { KeptResult } from '../../core/coach/results.ts';
 import {
   byMonth,
@@ -14,6 +13,7 @@ import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { writeMonth } from '../../words/dates.ts';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { FootPicture } from './footPicture.tsx';
 import { pictureText, PitchTable, placeText } from './pitchTable.tsx';
@@ -44,11 +44,9 @@ interface Props {
 
 /** The card. */
 export function AllRides({ rides, results, onForget, format }: Props): JSX.Element {
-  const id = useId();
   const means = meansOf(rides);
   return (
-    <section class="paper" aria-labelledby={id} data-kept-rides={rides.length}>
-      <h2 id={id}>{say('all-title')}</h2>
+    <Paper title={say('all-title')} data-kept-rides={rides.length}>
       {rides.length === 0 ? (
         <p>{say('all-empty')}</p>
       ) : (
@@ -58,7 +56,7 @@ export function AllRides({ rides, results, onForget, format }: Props): JSX.Eleme
             {means.pitches < ENOUGH_PITCHES && say('all-few')}
           </p>
           <Months {...{ rides, results, format }} />
-          <details class="road-kept" open={lastWasAgain(rides, results)}>
+          <details class="fold road-kept" open={lastWasAgain(rides, results)}>
             <summary>{say('all-what')}</summary>
             <p class="quiet">{say('all-whatHint')}</p>
             {rides.map((ride, i) => (
@@ -67,7 +65,7 @@ export function AllRides({ rides, results, onForget, format }: Props): JSX.Eleme
           </details>
         </>
       )}
-    </section>
+    </Paper>
   );
 }
 
@@ -75,7 +73,7 @@ function Months({ rides, results, format }: Omit<Props, 'onForget'>): JSX.Elemen
   const heads = HEADS.map((head) => say(head));
   return (
     <ScrollBox class="scroll-table road-scroll" label={say('all-byMonth')}>
-      <table class="road-months">
+      <table>
         <TableHead names={heads} />
         <tbody>
           {byMonth(rides).map(({ month, means }) => (
@@ -167,7 +165,7 @@ function Kept(
           label={say('ride-pitchesOf', { title })}
         />
       )}
-      <Button small aria-label={say('all-forgetThis', { ride: title })} onClick={() => onForget(ride.id)}>
+      <Button aria-label={say('all-forgetThis', { ride: title })} onClick={() => onForget(ride.id)}>
         {say('all-forget')}
       </Button>
     </div>

@@ -1,11 +1,11 @@
 /** Which bike it was, and the files. */
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
 import type { RoadRider } from '../../core/recorded/rideFigures.ts';
 import { Tick } from '../../ui/controls.tsx';
 import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import type { Format } from '../../words/format.ts';
+import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('road');
@@ -19,10 +19,8 @@ export function Bring(props: {
 }): JSX.Element {
   const { who, onTeethKnown, onFiles, format } = props;
   const { bike, teethKnown } = who;
-  const id = useId();
   return (
-    <section class="paper road-bring" aria-labelledby={id}>
-      <h2 id={id}>{say('bring-title')}</h2>
+    <Paper look="road-bring" title={say('bring-title')}>
       <p>
         {say('bring-bike', { parts: format.parts(bike), tyre: format.tyre(bike) })}{' '}
         <PageLink to="bike" class="road-other-bike">
@@ -43,6 +41,6 @@ export function Bring(props: {
       </div>
       <p class="quiet">{say('bring-what')}</p>
       <p class="road-privacy">{say('bring-privacy')}</p>
-    </section>
+    </Paper>
   );
 }

@@ -98,7 +98,7 @@ export function RoadPage(props: {
     onRide(id);
   };
   return (
-    <div class="road-page">
+    <div class="papers road-page">
       <Bring {...{ who, format }} onTeethKnown={setTeethKnown} onFiles={(list) => bring(list, who)} />
       {files.map((file) => (
         <Brought

@@ -27,7 +27,7 @@ export function PitchTable({ pitches, results, onAgain, label, format }: Props):
   const heads = HEADS.map((head) => say(`table-${head}`));
   return (
     <ScrollBox class="scroll-table road-scroll" label={label}>
-      <table class="road-pitches">
+      <table>
         <TableHead names={heads}>{onAgain !== null && <th scope="col">{say('table-again')}</th>}</TableHead>
         <tbody>
           {pitches.map((pitch, i) => (
@@ -41,7 +41,6 @@ export function PitchTable({ pitches, results, onAgain, label, format }: Props):
               {onAgain !== null && (
                 <td>
                   <Button
-                    small
                     aria-label={say('table-rideThis', { pitch: pitchNameOf(pitch, format) })}
                     onClick={() => onAgain(i)}
                   >

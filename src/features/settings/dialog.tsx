@@ -235,7 +235,7 @@ function KeyChoices({ settings, keyAsked, onAskKey, onKey }: SettingsDialogProps
           return (
             <Button
               key={action}
-              look="key-button"
+              look="pick key-button"
               data-key-action={action}
               aria-label={asked ? say('pushKey') : say('changeKey', { action: called, key: keys })}
               aria-pressed={asked}
@@ -274,7 +274,7 @@ function PadChoices({ settings, onChange }: SettingsDialogProps): JSX.Element {
         {(Object.keys(USUAL_PAD_BUTTONS) as PadAction[]).map((action) => (
           <Button
             key={action}
-            look="key-button"
+            look="pick key-button"
             data-pad-action={action}
             aria-pressed={asked === action}
             onClick={() => setAsked(asked === action ? null : action)}

@@ -124,8 +124,8 @@ function RoadUp(): JSX.Element {
         stroke="var(--road)"
         stroke-width="13"
       />
-      <path class="posts" d="M566 553v-30M1010 458v-30M1188 378v-30" stroke="var(--paper)" stroke-width="9" />
-      <path class="posts" d="M566 531v-3M1010 436v-3M1188 356v-3" stroke="var(--ink)" stroke-width="9" />
+      <path d="M566 553v-30M1010 458v-30M1188 378v-30" stroke="var(--paper)" stroke-width="9" />
+      <path d="M566 531v-3M1010 436v-3M1188 356v-3" stroke="var(--ink)" stroke-width="9" />
     </>
   );
 }

@@ -10,6 +10,7 @@ import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
 import { bikeGears, bikeName, common, keepingNotice } from '../../words/common.ts';
+import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('start');
@@ -69,7 +70,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         <LevelsWay state={state} />
         <ChildrenWay />
         <BikeWay state={state} />
-        <PageLink to="about" class="way">
+        <PageLink to="about" class="cut way">
           <WayWords title={common('nav-about')} hint={say('hint-about')} />
           <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
             <path d={LEVER} fill="none" stroke="var(--ink)" stroke-width="7" stroke-linecap="round" />
@@ -83,7 +84,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         </PageLink>
         <div class="more-ways">
           {MORE_WAYS.map((view) => (
-            <PageLink key={view} to={view} class="way">
+            <PageLink key={view} to={view} class="cut way">
               <WayWords title={common(`nav-${view}`)} hint={say(`hint-${view}`)} />
             </PageLink>
           ))}
@@ -107,19 +108,10 @@ function Newer(props: { readonly state: State; readonly services: StartServices 
   );
 }
 
-function WayWords({ title, hint }: { readonly title: string; readonly hint: string }): JSX.Element {
-  return (
-    <span class="way-words">
-      <strong>{title}</strong>
-      <span>{hint}</span>
-    </span>
-  );
-}
-
 function LevelsWay({ state }: { readonly state: State }): JSX.Element {
   const hint = say('hint-levels', { done: state.doneIds.length, all: state.levels.length });
   return (
-    <PageLink to="levels" class="way">
+    <PageLink to="levels" class="cut way">
       <WayWords title={say('levels')} hint={hint} />
       <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
         <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
@@ -131,7 +123,7 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
 
 function ChildrenWay(): JSX.Element {
   return (
-    <PageLink to="children" class="way">
+    <PageLink to="children" class="cut way">
       <WayWords title={common('nav-children')} hint={say('hint-children')} />
       {/* A basket with apples. */}
       <svg class="way-steps" viewBox="8 0 80 48" aria-hidden="true">
@@ -152,7 +144,7 @@ function BikeWay({ state }: { readonly state: State }): JSX.Element {
   const { bike } = state.settings;
   const hint = say('hint-bike', { name: bikeName(bike.id), gears: bikeGears(bike) });
   return (
-    <PageLink to="bike" class="way">
+    <PageLink to="bike" class="cut way">
       <WayWords title={say('bike')} hint={hint} />
       <BikePicture bike={bike} />
     </PageLink>

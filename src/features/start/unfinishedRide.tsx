@@ -6,6 +6,7 @@ import type { ToldOutcome } from '../../state/outcome.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
+import { Button } from '../../ui/controls.tsx';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import { levelWords } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
@@ -28,7 +29,7 @@ export function UnfinishedOffer(props: {
   const ride = rides[0];
   if (ride === undefined)
     return told === null ? null : (
-      <output class="start-unfinished" data-unfinished-told>
+      <output class="cut start-unfinished" data-unfinished-told>
         {told.sentence}
       </output>
     );
@@ -37,7 +38,7 @@ export function UnfinishedOffer(props: {
   // Its beginning cannot be ridden again by other legs.
   const goesOn = ride.physicsVersion === PHYSICS_VERSION;
   return (
-    <section class="start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
+    <section class="cut start-unfinished" aria-labelledby="unfinished-title" data-unfinished={ride.id}>
       <h2 id="unfinished-title">
         {say(turn === null ? 'unfinished-title' : 'unfinished-turn', {
           level: levelWords(level, props.levels).title,
@@ -49,26 +50,16 @@ export function UnfinishedOffer(props: {
       {!goesOn && <p data-older-legs>{kept('unfinished-olderLegs')}</p>}
       <div class="buttons">
         {goesOn && (
-          <button
-            type="button"
-            class="button strong"
-            data-go-on
-            onClick={() => send({ kind: 'go-on', ride })}
-          >
+          <Button strong data-go-on onClick={() => send({ kind: 'go-on', ride })}>
             {say('unfinished-goOn')}
-          </button>
+          </Button>
         )}
-        <button
-          type="button"
-          class="button"
-          data-keep-unfinished
-          onClick={() => void services.keepUnfinished(ride).then(setTold)}
-        >
+        <Button data-keep-unfinished onClick={() => void services.keepUnfinished(ride).then(setTold)}>
           {say('unfinished-keep')}
-        </button>
-        <button type="button" class="button" data-let-go onClick={() => void services.letUnfinishedGo(ride)}>
+        </Button>
+        <Button data-let-go onClick={() => void services.letUnfinishedGo(ride)}>
           {say('unfinished-letGo')}
-        </button>
+        </Button>
       </div>
       {told !== null && !told.ok && <p role="alert">{told.sentence}</p>}
     </section>

@@ -4,6 +4,7 @@ import { DRILLS, type DrillId, SESSION_PARTS, type SessionPlan } from '../../cor
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
+import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('teach');
@@ -21,16 +22,6 @@ function Care(): JSX.Element {
 function careText(): string {
   return [cautions('title'), ...cautions.lines('short'), ...say.lines('moreCautions'), say('defers')].join(
     ' ',
-  );
-}
-
-function Lines({ lines }: { readonly lines: readonly string[] }): JSX.Element {
-  return (
-    <ul>
-      {lines.map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
   );
 }
 

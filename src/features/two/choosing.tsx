@@ -62,22 +62,16 @@ export function Choosing(props: Props): JSX.Element {
           <strong>{say('ride')}</strong>
         </Button>
         <div class="paper two-course">
-          <label class="two-road">
-            <span>{say('road')}</span>
-            <select
-              value={level?.id ?? ''}
-              onChange={(event) => {
-                const id = event.currentTarget.value;
-                onChoice({ ...choice, level: levels.find((one) => one.id === id) ?? level });
-              }}
-            >
-              {levels.map(({ id, title, needs }) => (
-                <option key={id} value={id} selected={id === level?.id}>
-                  {needs === undefined ? title : `${title} · ${sayRoad(`needs-${needs}`)}`}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Select
+            look="two-road"
+            label={say('road')}
+            value={level?.id ?? ''}
+            options={levels.map(({ id, title, needs }) => [
+              id,
+              needs === undefined ? title : `${title} · ${sayRoad(`needs-${needs}`)}`,
+            ])}
+            onChoose={(id) => onChoice({ ...choice, level: levels.find((one) => one.id === id) ?? level })}
+          />
           {level !== null && <SharedRoad {...{ level, gatesM }} />}
         </div>
       </div>

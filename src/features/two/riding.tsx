@@ -208,7 +208,7 @@ function Place(props: {
         </output>
       )}
       {phase === 'finished' && othersRide && (
-        <output class="two-over two-waiting">
+        <output class="two-over">
           <span class="paper">{say('waiting')}</span>
         </output>
       )}

@@ -1,4 +1,4 @@
-/** The other end of a ride: nobody hurries. The sun comes up, a sheep looks round, and something warm stands in the grass. */
+/** Who is there at the other end of a ride: nobody hurries. A sheep looks round, and something warm stands in the grass. */
 import type { JSX } from 'preact';
 
 const WOOL = [
@@ -10,12 +10,9 @@ const WOOL = [
   [24, 8, 11],
 ] as const;
 
-export function RestPicture(): JSX.Element {
+export function Resting(): JSX.Element {
   return (
-    <g class="end-rest">
-      <circle class="end-sun" cx="448" cy="48" r="15" fill="var(--sun)" />
-      <path d="M0 84V72C140 72 220 68 300 56S420 46 490 50 600 62 640 64V84Z" fill="var(--leaf)" />
-      <path d="M0 84V78C180 76 260 74 360 66S520 60 640 72V84Z" fill="var(--leaf-deep)" />
+    <g>
       <path d="M182 62v14M192 62v14M206 62v14M214 62v14" stroke="var(--ink)" stroke-width="3" />
       <g transform="translate(180 52)" fill="var(--paper)">
         {WOOL.map(([x, y, radius]) => (
