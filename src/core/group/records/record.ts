@@ -80,10 +80,17 @@ export function usualRecordId(deviceId: string, seq: number): string {
 
 /** Makes the record of a finished ride. */
 export function makeRecord(input: RecordInput): RideRecord {
-  const { recording, report, version, ...own } = input;
+  const { recording, report } = input;
   return sealRecord({
     schema: RECORD_SCHEMA,
-    ...own,
+    // One by one: whatever else a caller has would make a record that no door lets in.
+    id: input.id,
+    planId: input.planId,
+    deviceId: input.deviceId,
+    seq: input.seq,
+    nickname: input.nickname,
+    attempt: input.attempt,
+    rideIndex: input.rideIndex,
     levelId: recording.levelId,
     levelHash: recording.levelHash,
     seed: recording.seed,
@@ -93,7 +100,7 @@ export function makeRecord(input: RecordInput): RideRecord {
     marks: marksOf(report),
     pitches: report.pitches.map(digestOf),
     ticks: recording.ticks,
-    version: cleanText(version, VERSION_CHARACTERS),
+    version: cleanText(input.version, VERSION_CHARACTERS),
     recordingHash: hashJson(recording),
     recording,
   });
