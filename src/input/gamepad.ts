@@ -38,8 +38,8 @@ export function buttonsDown(
 export function createGamepads(
   hub: InputHub,
   bindings: () => PadBindings,
-  read: () => readonly (PadState | null)[] = readGamepads,
   only?: number,
+  read: () => readonly (PadState | null)[] = readGamepads,
 ): { poll(timeMs: number): void } {
   let before: ReadonlyMap<string, KeyAction> = new Map();
   return {

@@ -7,6 +7,7 @@ import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { cueAt, cuesBesideGuide } from '../../src/app/ride/cues.ts';
+import { NO_FIRST_STEPS } from '../../src/app/ride/firstSteps.ts';
 import { createRideLoop } from '../../src/app/ride/loop.ts';
 import { afterEvents, EMPTY_BOARD } from '../../src/app/ride/remarks.ts';
 import { cueText } from '../../src/words/cues.ts';
@@ -33,7 +34,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false, waitS = 
     waitS,
     brakesAtLines: () => autoEase,
     script: null,
-    firstSteps: null,
+    firstSteps: NO_FIRST_STEPS,
     listeners: {
       frame: () => undefined,
       events: (list) => events.push(...list),

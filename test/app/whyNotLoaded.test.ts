@@ -1,6 +1,6 @@
 /** Why a ride could not be loaded: only what did not come is blamed on the connection. */
 import { expect, it } from 'vitest';
-import { whyNotLoaded } from '../../src/app/ride/session.ts';
+import { whyNotLoaded } from '../../src/app/ride/views.ts';
 
 it.each([
   // Chromium 156, Firefox 140 and Safari 18, from memory; vite 8 for styles.

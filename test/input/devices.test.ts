@@ -186,8 +186,8 @@ describe('gamepads', () => {
     createGamepads(
       hub,
       () => USUAL_PAD_BUTTONS,
-      () => [first, second],
       1,
+      () => [first, second],
     ).poll(0);
     expect(sent).toEqual([{ kind: 'shift', derailleur: 'rear', direction: 'harder', steps: 1 }]);
   });
@@ -222,6 +222,7 @@ describe('gamepads', () => {
     const gamepads = createGamepads(
       hub,
       () => USUAL_PAD_BUTTONS,
+      undefined,
       () => now,
     );
     for (let timeMs = 0; timeMs < 100; timeMs += 16) gamepads.poll(timeMs);

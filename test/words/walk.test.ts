@@ -8,7 +8,7 @@ import { spokenInLevel, spokenInSource, spokenInStyle } from './spoken.ts';
 /** What looks like text for people and is none, or has to stand there, each with its reason. */
 const EXCEPTIONS: Readonly<Record<string, { readonly texts: readonly string[]; readonly why: string }>> = {
   'src/app/device/trouble.ts': { texts: ["'ResizeObserver loop'"], why: 'what a browser says of itself' },
-  'src/app/ride/session.ts': { texts: ["'Unable to preload'"], why: 'what the build says of itself' },
+  'src/app/ride/views.ts': { texts: ["'Unable to preload'"], why: 'what the build says of itself' },
   'src/core/math/hash.ts': { texts: ["'null'"], why: 'JSON' },
   'src/core/level/generate.ts': {
     texts: [

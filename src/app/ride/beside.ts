@@ -1,4 +1,7 @@
 /** Rides that are over, as somebody who rides the same road once more beside the rider. Pure. */
+import type { RideResult } from '../../core/coach/results.ts';
+import { levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Beside } from '../../game/mount.ts';
@@ -7,6 +10,27 @@ import type { Beside } from '../../game/mount.ts';
 export interface BesideRides {
   readonly best: () => RideTrace | null;
   readonly last: RideTrace | null;
+}
+
+/** Rides that are known: the last one here, and whether this road was ridden before. */
+export interface KnownRides {
+  readonly last: (RideResult & { readonly reference: RideTrace | null }) | null;
+  readonly before: boolean;
+}
+
+/** The best ride and the rider's own last one, from the second ride of a road on; in a ride that is watched only the best. */
+export function ridesBeside(ride: {
+  readonly known: KnownRides | null;
+  readonly level: Level;
+  readonly reference: () => RideTrace | null;
+  readonly watching: object | null;
+}): BesideRides | null {
+  const { known, level, reference, watching } = ride;
+  if (known === null) return null;
+  const { last, before } = known;
+  if (watching !== null) return { best: () => last?.reference ?? null, last: null };
+  const isSame = last !== null && last.level.id === level.id && levelHash(last.level) === levelHash(level);
+  return isSame || before ? { best: reference, last: isSame ? last.trace : null } : null;
 }
 
 /** Those who are wished for, in the order they are drawn. */

@@ -51,8 +51,8 @@ interface LoopOptions {
   readonly brakesAtLines: () => boolean;
   /** Commands of a ride that is watched again, tick by tick; null while somebody rides. */
   readonly script: ((tick: number) => readonly RideCommand[]) | null;
-  /** The first steps with the levers, during which the world stands still; null where none are asked for. */
-  readonly firstSteps: Pick<FirstSteps, 'stands'> | null;
+  /** The first steps with the levers, during which the world stands still. */
+  readonly firstSteps: Pick<FirstSteps, 'stands'>;
 }
 
 /** The loop. */
@@ -136,7 +136,7 @@ class Loop implements RideLoop {
   #count(timeMs: number): void {
     const { countPace, listeners } = this.#options;
     // Who is asked to do something first needs no countdown: the pedals turn when it is done.
-    const isAsked = this.#options.firstSteps?.stands(this.#options.ride.now.tick, timeMs) === true;
+    const isAsked = this.#options.firstSteps.stands(this.#options.ride.now.tick, timeMs);
     this.#countEndMs ??= timeMs + (isAsked ? 0 : ((COUNT_S + this.#waitS) * 1000) / countPace);
     const leftS = Math.ceil(((this.#countEndMs - timeMs) * countPace) / 1000);
     if (leftS > 0) {
@@ -154,7 +154,7 @@ class Loop implements RideLoop {
 
   #rideOn(timeMs: number): void {
     const { ride, listeners, pace, countPace, firstSteps } = this.#options;
-    if (firstSteps?.stands(ride.now.tick, timeMs) === true) {
+    if (firstSteps.stands(ride.now.tick, timeMs)) {
       this.#clock = FRESH_CLOCK;
       return;
     }

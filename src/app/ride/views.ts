@@ -14,12 +14,11 @@ import { createFormat } from '../../words/format.ts';
 import { drawSign } from '../../ui/signs.ts';
 import { outfitBeside, outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
+import type { RideFailure } from '../../state/store.ts';
 import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { bringWords } from '../device/language.ts';
 import { besideFor, type BesideRides } from './beside.ts';
 import { sceneryOf } from './scenery.ts';
-
-/** Elements of the ride page to fill. */
 
 /** What a ride looks like for this player on this device. */
 export interface RideLook {
@@ -85,6 +84,16 @@ export async function loadRideRooms() {
   ]);
   await bringWords();
   return { mountRide: picture.mountRide, createHud: hud.createHud };
+}
+
+/**
+ * Browsers call a script that did not come a TypeError, each in its own words; a style that did not come is told by the
+ * build. Anything else was thrown by what did come.
+ */
+export function whyNotLoaded(error: unknown): RideFailure {
+  const isMissing =
+    error instanceof TypeError || String((error as Error | null)?.message).startsWith('Unable to preload');
+  return isMissing ? 'not-fetched' : 'broken';
 }
 
 /** What `buildViews` needs. */
