@@ -5,6 +5,7 @@
  */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { enginePlugin } from './.ci/enginePlugin.ts';
 import { readerPlugin } from './.ci/readerPlugin.ts';
 import { sitePlugin } from './.ci/sitePlugin.ts';
 import { wordsPlugin } from './.ci/wordsPlugin.ts';
@@ -31,7 +32,7 @@ const offlineWorker = /[\\/]src[\\/]offline[\\/]worker/;
 
 export default defineConfig({
   base: './',
-  plugins: [wordsPlugin(), readerPlugin(), sitePlugin()],
+  plugins: [wordsPlugin(), enginePlugin(), readerPlugin(), sitePlugin()],
   define: engineSwitches,
   resolve: { alias: { 'phaser/src': engineSources } },
   // The development server bundles packages on its own and must be told the same.

@@ -1,7 +1,8 @@
 /**
  * The parts of Phaser this game draws with, and no more: game loop, scene, scale and display list on the
- * canvas renderer. About a third of the whole engine, so a first ride starts sooner; a browser test that
- * plays a ride guards that nothing needed is missing. The order matters: plugins register themselves.
+ * canvas renderer. What these bring along and nobody calls is left out by the build (`.ci/enginePlugin.ts`), so a
+ * first ride starts sooner; browser tests that play rides guard that nothing needed is missing. The order matters:
+ * plugins register themselves.
  */
 import 'phaser/src/polyfills/requestVideoFrame';
 import 'phaser/src/renderer';
