@@ -34,7 +34,13 @@ export default defineConfig({
   base: './',
   plugins: [wordsPlugin(), enginePlugin(), readerPlugin(), sitePlugin()],
   define: engineSwitches,
-  resolve: { alias: { 'phaser/src': engineSources } },
+  resolve: {
+    alias: {
+      'phaser/src': engineSources,
+      // Sounds have no place in space here.
+      howler: 'howler/dist/howler.core.min.js',
+    },
+  },
   // The development server bundles packages on its own and must be told the same.
   optimizeDeps: { rolldownOptions: { transform: { define: engineSwitches } } },
   build: {
