@@ -1,7 +1,8 @@
 /** The page's side of taking a copy back: opened by a worker of its own, handed on piece by piece, stopped when told so. */
 import type { CopyQuestion, CopyService } from './device/copyWork.ts';
 import type { OpenedImport } from '../storage/types.ts';
-import { partsOf, type Workplace } from '../worker/rpc.ts';
+import { partsOf } from '../worker/asking.ts';
+import type { Workplace } from '../worker/line.ts';
 
 /** The file is no copy. */
 export class NoCopy extends Error {}

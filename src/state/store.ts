@@ -1,6 +1,6 @@
 /**
- * The state of all pages and the one reducer that changes it. Pure data and pure functions, plus a tiny store
- * that tells listeners; drawing, address bar, engine and keeping are done by those who listen.
+ * The state of all pages and the one reducer that changes it: pure data and pure functions. `createStore.ts` holds it
+ * and tells listeners; drawing, address bar, engine and keeping are done by those.
  */
 import type { JudgedRide, KeptResult, RideResult, UnmarkedRide } from '../core/coach/results.ts';
 import type { Level } from '../core/level/schema.ts';

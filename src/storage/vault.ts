@@ -1,6 +1,6 @@
 /**
- * Writes into the database and its second copy and, while that does not work, into memory; what waits in memory is
- * brought over as soon as there is room. What a database has lost is brought back from the second copy when it is
+ * Keeps things in the database and its second copy (`twice.ts`) and, while that does not work, in memory; what waits there
+ * is brought over as soon as there is room. What a database has lost is brought back from the second copy when it is
  * opened. It knows stores and keys; what a ride or a level is, others know.
  */
 import { type Connection, createConnection } from './connection.ts';
@@ -11,6 +11,7 @@ import { type PlaceOutcome, placeAll } from './place.ts';
 import { COPIED_STORES, isCopied, type CopyPlace, type SecondCopy } from './secondCopy.ts';
 import { decideMerge } from './mergePolicy.ts';
 import { keyOf } from './shapes.ts';
+import { changeTwice, type Deleted, type Plan, writeTwice } from './twice.ts';
 import type { StoredPiece, ProblemCode, StoreName } from './types.ts';
 
 export const STORES: readonly StoreName[] = ['rides', 'results', 'levels', 'settings', 'records'];
@@ -23,12 +24,6 @@ export interface Written {
   readonly outcomes: readonly PlaceOutcome[];
   readonly code: ProblemCode | null;
 }
-
-/** What is to be put and removed, after a look at what is there. It is asked twice, and may be asked more often. */
-type Plan = (
-  access: StoreAccess,
-  inDatabase: boolean,
-) => Promise<{ readonly pieces: readonly StoredPiece[]; readonly drop: readonly CopyPlace[] } | null>;
 
 /** The vault. No method rejects. */
 export interface Vault {
@@ -77,8 +72,6 @@ interface Inside {
     work: (access: StoreAccess) => Promise<T>,
   ) => Promise<T | null>;
 }
-
-type Deleted = () => boolean;
 
 type Options = Omit<OpenerOptions, 'onLate' | 'onDeleted'> & { readonly secondCopy: SecondCopy };
 
@@ -204,79 +197,6 @@ async function removeTwice(
   return (await attempt('readwrite', (access) => removeFrom(access, chosen))) === null ? fault() : null;
 }
 
-/** Looks what is planned, and does it if that is still so: copies of what goes, database, copies of what comes. @throws Fault */
-async function changeTwice(
-  { connection, memory }: Inside,
-  secondCopy: SecondCopy,
-  plan: Plan,
-  isDeleted: Deleted,
-): Promise<readonly PlaceOutcome[] | null> {
-  const planned = await connection.run('readonly', (access) => plan(access, true));
-  if (planned === null) return null;
-  const dropped = new Set<string>();
-  const dropCopies = async (places: readonly CopyPlace[]): Promise<void> => {
-    for (const place of places) {
-      const name = `${place.store} ${place.key}`;
-      if (!dropped.has(name) && !(await secondCopy.remove(place))) throw new Fault('connection-lost');
-      dropped.add(name);
-    }
-  };
-  await dropCopies(planned.drop);
-  await makeSure(secondCopy, planned.pieces);
-  const done = await connection.run('readwrite', async (access) => {
-    const now = isDeleted() ? { pieces: [], drop: [] } : await plan(access, true);
-    if (now === null) return null;
-    for (const { store, key } of now.drop) await access.remove(store, key);
-    const outcomes = await placeAll(access, now.pieces);
-    return { outcomes, drop: now.drop, values: await valuesOf(access, now.pieces.filter(isCopied)) };
-  });
-  if (done === null) return null;
-  for (const { store, key } of done.drop) await memory.remove(store, key);
-  // Another tab may have put more of what goes.
-  await dropCopies(done.drop);
-  await copyEach(secondCopy, done.values, isDeleted);
-  return done.outcomes;
-}
-
-/** A write that breaks off for want of room can cost the whole database at the next start of the browser. @throws Fault */
-async function makeSure(secondCopy: SecondCopy, pieces: readonly StoredPiece[]): Promise<void> {
-  const bytes = pieces.reduce((sum, { value }) => sum + JSON.stringify(value).length, 0);
-  if (pieces.length > 0 && (await secondCopy.hasRoom(bytes)) === false) throw new Fault('disk-full');
-}
-
-/** @throws Fault */
-async function copyEach(
-  secondCopy: SecondCopy,
-  values: readonly (readonly [CopyPlace, unknown])[],
-  isDeleted: Deleted,
-): Promise<void> {
-  for (const [place, value] of values) {
-    if (value === undefined || isDeleted()) continue;
-    if (!(await secondCopy.put(place, value))) throw new Fault('disk-full');
-    // Deleted while it was on its way, it must not come back from here.
-    if (isDeleted()) await secondCopy.remove(place);
-  }
-}
-
-/** Database, then second copy. @throws Fault */
-async function writeTwice(
-  connection: Connection,
-  secondCopy: SecondCopy,
-  pieces: readonly StoredPiece[],
-  isDeleted: Deleted,
-): Promise<readonly PlaceOutcome[]> {
-  await makeSure(secondCopy, pieces);
-  const { outcomes, values } = await connection.run('readwrite', async (access) => {
-    const some = isDeleted() ? [] : pieces;
-    return {
-      outcomes: await placeAll(access, some),
-      values: await valuesOf(access, some.filter(isCopied)),
-    };
-  });
-  await copyEach(secondCopy, values, isDeleted);
-  return outcomes;
-}
-
 /** One thing after the other, so that a copy is never made of what is just being removed. */
 function line(): <T>(work: () => Promise<T>) => Promise<T> {
   let last: Promise<unknown> = Promise.resolve();
@@ -360,15 +280,6 @@ async function codeAfterLook(secondCopy: SecondCopy, error: unknown, wasFull: bo
   if (!DISGUISES.includes(code)) return code;
   const hasRoom = await secondCopy.hasRoom(0);
   return hasRoom === false || (hasRoom === null && wasFull) ? 'disk-full' : code;
-}
-
-async function valuesOf(
-  access: StoreAccess,
-  places: readonly CopyPlace[],
-): Promise<readonly (readonly [CopyPlace, unknown])[]> {
-  const all: (readonly [CopyPlace, unknown])[] = [];
-  for (const one of places) all.push([one, await access.get(one.store, one.key)]);
-  return all;
 }
 
 /** What only the second copy has, and what only the database has. A database that cannot be asked has nothing. */

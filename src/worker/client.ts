@@ -7,7 +7,8 @@ import type { Level } from '../core/level/schema.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { GearJob, Judged, Reference } from './jobs.ts';
-import { connect, type Workplace } from './rpc.ts';
+import { connect } from './asking.ts';
+import type { Workplace } from './line.ts';
 import type { Workshop } from './workshop.ts';
 
 export type { Judged } from './jobs.ts';

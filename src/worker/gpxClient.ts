@@ -11,7 +11,9 @@ import { refused } from '../core/gpx/types.ts';
 import type { ParseResult } from '../core/level/parse.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
 import type { AgainQuestion, GpxDesk, RiddenAnswer } from './gpxDesk.ts';
-import { Cancelled, connect, type Workplace } from './rpc.ts';
+import { connect } from './asking.ts';
+import type { Workplace } from './line.ts';
+import { Cancelled } from './rpc.ts';
 
 /** A file that is being read. */
 interface GpxReading {

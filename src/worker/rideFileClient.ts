@@ -1,7 +1,8 @@
 /** The page's side of reading a long text of rides: one promise, told how far it is, that can be stopped. */
 import { joinFiles, type ReadFile } from '../core/transfer/rideFile.ts';
 import type { RideFileService } from './rideFileWork.ts';
-import { partsOf, type Workplace } from './rpc.ts';
+import { partsOf } from './asking.ts';
+import type { Workplace } from './line.ts';
 
 /** Reads a text of rides; null where it was stopped. */
 export async function readRidesAway(

@@ -6,7 +6,8 @@ import type { ClinicPlan } from '../core/group/plan.ts';
 import type { RideRecord } from '../core/group/records/record.ts';
 import type { Remark } from '../core/group/records/remark.ts';
 import type { Level } from '../core/level/schema.ts';
-import { connect, type Workplace } from './rpc.ts';
+import { connect } from './asking.ts';
+import type { Workplace } from './line.ts';
 import type { GroupCount, RideOfPlan, Verifier } from './verifier.ts';
 
 /** Rides the rides of groups again, each once. Both reject where nobody can do it. */

@@ -1,5 +1,6 @@
 /** Workers whose two ends are in one thread: what goes between them is cloned and arrives in a task of its own. */
-import { answering, type Workplace } from '../../src/worker/rpc.ts';
+import type { Workplace } from '../../src/worker/line.ts';
+import { answering } from '../../src/worker/rpc.ts';
 
 type Asked = Parameters<ReturnType<typeof answering>>[0];
 type Told = Parameters<Parameters<typeof answering>[1]>[0];

@@ -2,7 +2,8 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createGpxImporter } from '../../src/worker/gpxClient.ts';
 import { createGpxDesk } from '../../src/worker/gpxDesk.ts';
-import { Cancelled, connect, type Method, partsOf, telling } from '../../src/worker/rpc.ts';
+import { connect, partsOf } from '../../src/worker/asking.ts';
+import { Cancelled, type Method, telling } from '../../src/worker/rpc.ts';
 import { BrokenWorker, NearWorker, SilentWorker, workplaceOf } from './nearWorker.ts';
 
 /** Twice of a number; all numbers up to one, each told. */

@@ -1,5 +1,5 @@
 /** Where long work is done: in workers the build made, or on this thread where there are none or they fail. */
-import type { Workplace } from '../../worker/rpc.ts';
+import type { Workplace } from '../../worker/line.ts';
 import { trustedScript } from './trustedScripts.ts';
 import type { createServices } from './work.worker.ts';
 import workAddress from './work.worker.ts?worker&url';

@@ -1,7 +1,7 @@
 /**
  * What a person can choose, as one plain object: bike and rider whole, look, sound, hands and pace. Everything that is
  * chosen in the settings dialog stands once, in `CHOICES`: dialog, reading back and what a new player finds follow from
- * it. A new one needs its line here and its words beside the dialog. Where settings are kept is not decided here.
+ * it. A new one needs its line here and its words in `settings.ftl`. Where settings are kept is not decided here.
  */
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../model/presets.ts';
 import type { Aids } from '../level/schema.ts';

@@ -1,29 +1,23 @@
 /**
  * All choices that are not bike or rider, in one dialog that can be opened from everywhere. What there is to choose is
- * read from `CHOICES`; only volumes, help, keys and buttons are drawn by hand.
+ * read from `CHOICES`; only language, volumes and help are drawn by hand here, keys and buttons in `hands.tsx`.
  */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import {
   AIDS,
   CHOICES,
   type ChoiceName,
-  KEY_ACTIONS,
-  type KeyAction,
   KEYS_FOR_ONE_HAND,
-  type PadButtons,
   ROAD_AHEAD_M,
   type Section,
   type Settings,
-  USUAL_PAD_BUTTONS,
   VOLUMES,
   WIDER_RPM,
-  withPadButton,
 } from '../../core/settings/settings.ts';
 import { Button, Choice, Slider, Tick } from '../../ui/controls.tsx';
 import { createFormat } from '../../words/format.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { keyName, keyWords } from '../../words/common.ts';
+import { type HandChoices, KeyChoices, PadChoices } from './hands.tsx';
 import { ENGLISH, spokenLanguage, words } from '../../words/words.ts';
 
 const say = words('settings');
@@ -37,14 +31,9 @@ interface LanguageShown {
   readonly failed: boolean;
 }
 
-/** What the dialog is given; which key is being asked for is its own business. */
-interface SettingsDialogProps {
-  readonly settings: Settings;
-  readonly keyAsked: KeyAction | null;
+/** What the dialog is given. */
+interface SettingsDialogProps extends HandChoices {
   readonly language: LanguageShown;
-  readonly onChange: (change: Partial<Settings>) => void;
-  readonly onAskKey: (action: KeyAction | null) => void;
-  readonly onKey: (action: KeyAction, code: string) => void;
   readonly onClose: () => void;
 }
 
@@ -213,94 +202,4 @@ function Choices({ of, settings, onChange }: SettingsDialogProps & { readonly of
         })}
     </>
   );
-}
-
-function KeyChoices({ settings, keyAsked, onAskKey, onKey }: SettingsDialogProps): JSX.Element {
-  const keyDown = (action: KeyAction, event: KeyboardEvent): void => {
-    if (keyAsked !== action || event.code === 'Tab') return;
-    event.preventDefault();
-    event.stopPropagation();
-    if (event.code === 'Escape' && action !== 'pause') onAskKey(null);
-    else onKey(action, event.code);
-  };
-  return (
-    <section>
-      <h3>{say('keys')}</h3>
-      <p class="hint">{say('keysHint')}</p>
-      <div class="key-choices">
-        {KEY_ACTIONS.map((action) => {
-          const asked = keyAsked === action;
-          const called = keyWords(action);
-          const keys = settings.keys[action].map(keyName).join(' / ');
-          return (
-            <Button
-              key={action}
-              look="pick key-button"
-              data-key-action={action}
-              aria-label={asked ? say('pushKey') : say('changeKey', { action: called, key: keys })}
-              aria-pressed={asked}
-              onClick={() => onAskKey(asked ? null : action)}
-              onBlur={() => asked && onAskKey(null)}
-              onKeyDown={(event) => keyDown(action, event)}
-            >
-              <span>{called}</span>
-              <kbd>{asked ? say('pushKey') : keys}</kbd>
-            </Button>
-          );
-        })}
-      </div>
-    </section>
-  );
-}
-
-type PadAction = keyof PadButtons;
-
-/** Which button of a gamepad does what; asked for and then pushed. */
-function PadChoices({ settings, onChange }: SettingsDialogProps): JSX.Element {
-  const { padButtons } = settings;
-  const [asked, setAsked] = useState<PadAction | null>(null);
-  useEffect(() => {
-    if (asked === null) return undefined;
-    return nextButton((button) => {
-      onChange({ padButtons: withPadButton(padButtons, asked, button) });
-      setAsked(null);
-    });
-  }, [asked, padButtons]);
-  return (
-    <section>
-      <h3>{say('pad-title')}</h3>
-      <p class="hint">{say('pad-hint')}</p>
-      <div class="key-choices">
-        {(Object.keys(USUAL_PAD_BUTTONS) as PadAction[]).map((action) => (
-          <Button
-            key={action}
-            look="pick key-button"
-            data-pad-action={action}
-            aria-pressed={asked === action}
-            onClick={() => setAsked(asked === action ? null : action)}
-          >
-            <span>{keyWords(action)}</span>
-            <kbd>
-              {asked === action ? say('pad-push') : say('pad-button', { number: padButtons[action] + 1 })}
-            </kbd>
-          </Button>
-        ))}
-      </div>
-    </section>
-  );
-}
-/** Waits for a button that was not down before; the answer gives up. */
-function nextButton(told: (button: number) => void): () => void {
-  const down = (): ReadonlySet<number> => {
-    const pads = (navigator.getGamepads?.() ?? []).filter((pad) => pad !== null);
-    return new Set(pads.flatMap((pad) => pad.buttons.flatMap((button, i) => (button.pressed ? [i] : []))));
-  };
-  let before = down();
-  const timer = window.setInterval(() => {
-    const now = down();
-    const fresh = [...now].find((button) => !before.has(button));
-    before = now;
-    if (fresh !== undefined) told(fresh);
-  }, 30);
-  return () => window.clearInterval(timer);
 }
