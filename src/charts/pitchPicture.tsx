@@ -6,6 +6,7 @@ import type { Course, Pitch } from '../core/course/types.ts';
 import { roadPaths } from './road.ts';
 import { px } from './lines.ts';
 import { BestMark, ShiftMark } from './shiftMark.tsx';
+import { Stroke } from '../ui/pictures/stroke.tsx';
 
 const WIDTH = 300;
 const HEIGHT = 118;
@@ -55,7 +56,7 @@ export function PitchPicture(props: PitchPictureProps): JSX.Element {
       <desc id={`d-${id}`}>{props.desc}</desc>
       <path d={paths.ground} fill="var(--sand)" />
       <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.1" />
-      <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="2.4" />
+      <Stroke d={paths.outline} width={2.4} />
       <path
         d={`M${px(x(pitch.footM))} 4V${HEIGHT - 4}`}
         stroke="var(--ink)"

@@ -5,6 +5,7 @@
 import type { JSX } from 'preact';
 import type { ShiftReport } from '../core/coach/types.ts';
 import { px } from './lines.ts';
+import { Stroke } from '../ui/pictures/stroke.tsx';
 
 /** Half the size of a mark (px). */
 const MARK_PX = 5;
@@ -59,16 +60,7 @@ export function MishapMark({
     kind === 'foot-down'
       ? `M${px(x - 5)} ${px(y - 5)}l10 10m0 -10l-10 10`
       : `M${px(x)} ${px(y - 6)}l6 6l-6 6l-6 -6Z`;
-  return (
-    <path
-      data-mishap={kind}
-      d={d}
-      fill="none"
-      stroke="var(--rider-deep)"
-      stroke-width="3"
-      stroke-linecap="round"
-    />
-  );
+  return <Stroke data-mishap={kind} d={d} colour="var(--rider-deep)" width={3} round />;
 }
 
 /** A shift of the best ride. */

@@ -24,6 +24,7 @@ import {
   type StripScales,
   type Track,
 } from './stripLayout.ts';
+import { Stroke } from '../ui/pictures/stroke.tsx';
 
 const say = words('charts');
 
@@ -117,7 +118,7 @@ function RoadTrack({ data, layout, domain }: TracksProps): JSX.Element {
     <g data-track="road">
       <path d={paths.ground} fill="var(--sand)" />
       <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.1" />
-      <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="2.6" />
+      <Stroke d={paths.outline} width={2.6} />
     </g>
   );
 }
@@ -135,7 +136,7 @@ function BandArea({ data, layout, scales, domain }: TracksProps): JSX.Element {
   return (
     <g>
       <path d={`${lower}L${right} ${px(high)}H${left}Z`} fill="var(--leaf-pale)" opacity="0.75" />
-      <path d={`${lower}M${left} ${px(high)}H${right}`} fill="none" stroke="var(--leaf)" stroke-width="1" />
+      <Stroke d={`${lower}M${left} ${px(high)}H${right}`} colour="var(--leaf)" width={1} />
     </g>
   );
 }

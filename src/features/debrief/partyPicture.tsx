@@ -1,6 +1,7 @@
 /** The party: a table under bunting, a basket, the friend, the dog, and a hedgehog with all that hopped out. */
 import type { JSX } from 'preact';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('party');
 
@@ -9,10 +10,10 @@ const FLAGS = ['var(--rider)', 'var(--leaf-deep)', 'var(--sand-dark)'] as const;
 function Apple({ x, y }: { readonly x: number; readonly y: number }): JSX.Element {
   return (
     <g transform={`translate(${x} ${y})`}>
-      <path d="M0 -12q1 -7 6 -9" fill="none" stroke="#4a352b" stroke-width="2.5" stroke-linecap="round" />
+      <Stroke d="M0 -12q1 -7 6 -9" colour="#4a352b" width={2.5} round />
       <path d="M4 -16q8 -6 12 0q-7 5 -12 0" fill="#4f8a3f" />
       <circle r="13" fill="#cf3a2c" />
-      <path d="M-7 -5q2 -5 6 -5" fill="none" stroke="#f1b3a6" stroke-width="3" stroke-linecap="round" />
+      <Stroke d="M-7 -5q2 -5 6 -5" colour="#f1b3a6" width={3} round />
     </g>
   );
 }
@@ -20,7 +21,7 @@ function Apple({ x, y }: { readonly x: number; readonly y: number }): JSX.Elemen
 function Bunting(): JSX.Element {
   return (
     <>
-      <path d="M-400 4L20 24Q320 92 620 24L1040 4" fill="none" stroke="var(--ink)" stroke-width="2.500" />
+      <Stroke d="M-400 4L20 24Q320 92 620 24L1040 4" width={2.5} />
       {Array.from({ length: 13 }, (_, i) => {
         const t = (i + 0.5) / 13;
         const x = 20 + 600 * t;
@@ -43,24 +44,11 @@ function Friend(): JSX.Element {
   return (
     <g>
       <path d="M136 172q-6 -46 22 -58h24q24 12 22 58Z" fill="#2b62b8" />
-      <path
-        class="party-arm"
-        d="M192 128q26 -16 34 -52"
-        fill="none"
-        stroke="#2b62b8"
-        stroke-width="15"
-        stroke-linecap="round"
-      />
+      <Stroke class="party-arm" d="M192 128q26 -16 34 -52" colour="#2b62b8" width={15} round />
       <circle cx="227" cy="72" r="9" fill="#c78d66" />
       <circle cx="170" cy="92" r="27" fill="#c78d66" />
       <path d="M141 86q2 -32 30 -32t30 32q-30 -10 -60 0Z" fill="#f6cf6b" />
-      <path
-        d="M158 100q12 12 24 0"
-        fill="none"
-        stroke="#2c3842"
-        stroke-width="3.500"
-        stroke-linecap="round"
-      />
+      <Stroke d="M158 100q12 12 24 0" colour="#2c3842" width={3.5} round />
       <circle cx="160" cy="92" r="3" fill="#2c3842" />
       <circle cx="181" cy="92" r="3" fill="#2c3842" />
     </g>
@@ -71,7 +59,7 @@ function Dog(): JSX.Element {
   return (
     <g class="party-dog">
       <path d="M470 208q-12 -50 22 -62q34 0 36 62Z" fill="#c98a4b" />
-      <path d="M528 190q22 -4 26 -26" fill="none" stroke="#c98a4b" stroke-width="9" stroke-linecap="round" />
+      <Stroke d="M528 190q22 -4 26 -26" colour="#c98a4b" width={9} round />
       <path d="M462 122q0 -32 32 -32t30 32q-2 26 -32 26t-30 -26" fill="#c98a4b" />
       <path d="M462 104q-16 8 -12 36q12 0 16 -20ZM526 104q14 8 10 34q-12 0 -14 -18Z" fill="#8f5c30" />
       <ellipse cx="492" cy="130" rx="15" ry="11" fill="#f6e3c4" />

@@ -1,5 +1,6 @@
 /** Who is there at the other end of a ride: nobody hurries. A sheep looks round, and something warm stands in the grass. */
 import type { JSX } from 'preact';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const WOOL = [
   [0, 0, 11],
@@ -31,16 +32,15 @@ export function Resting(): JSX.Element {
         stroke="var(--ink)"
         stroke-width="2"
       />
-      <path
+      <Stroke
         class="end-steam"
         d="M290 52q-4 -5 0 -9t0 -9M296 52q-4 -5 0 -9t0 -9"
-        fill="none"
-        stroke="var(--paper)"
-        stroke-width="2.500"
-        stroke-linecap="round"
+        colour="var(--paper)"
+        width={2.5}
+        round
       />
       <circle cx="318" cy="65" r="6" fill="#cf3a2c" />
-      <path d="M318 60q1 -4 4 -5" fill="none" stroke="var(--ink)" stroke-width="2" />
+      <Stroke d="M318 60q1 -4 4 -5" width={2} />
     </g>
   );
 }

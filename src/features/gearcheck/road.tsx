@@ -13,6 +13,7 @@ import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { toldStretches } from './answer.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');
 
@@ -54,7 +55,7 @@ export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
         <title id={id}>{said}</title>
         <path d={road.ground} fill="var(--sand)" />
         <path d={road.hatching} stroke="var(--ink)" stroke-width="1.1" />
-        <path d={road.outline} fill="none" stroke="var(--ink)" stroke-width="2.6" />
+        <Stroke d={road.outline} width={2.6} />
         {below.map((stretch) => (
           <Stretch key={stretch.fromM} stretch={stretch} kind="below" {...marks} />
         ))}

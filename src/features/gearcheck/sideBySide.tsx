@@ -10,6 +10,7 @@ import { TableHead } from '../../ui/tableHead.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { lowestTeeth } from './answer.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');
 
@@ -52,14 +53,8 @@ export function SideBySide({ own, other, parts, format }: Props): JSX.Element {
             </text>
           </g>
         ))}
-        <path
-          d={cadencePath(own.ride, x)}
-          fill="none"
-          stroke="var(--ink)"
-          stroke-width="2"
-          stroke-dasharray="5 4"
-        />
-        <path d={cadencePath(other.ride, x)} fill="none" stroke="var(--rider-deep)" stroke-width="2.6" />
+        <Stroke d={cadencePath(own.ride, x)} width={2} stroke-dasharray="5 4" />
+        <Stroke d={cadencePath(other.ride, x)} colour="var(--rider-deep)" width={2.6} />
         {roadTicks({ fromM: 0, toM: lengthM }, width - LEFT - RIGHT, format.unitM).map((m) => (
           <text
             key={m}

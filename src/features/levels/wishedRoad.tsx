@@ -7,6 +7,7 @@ import { roadPaths } from '../../charts/road.ts';
 import { useWidth } from '../../ui/useWidth.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('levels');
 
@@ -43,7 +44,7 @@ export function WishedRoad(props: {
           <title id={id}>{say('free-profile', { facts })}</title>
           <path d={road.ground} fill="var(--sand)" />
           <path d={road.hatching} stroke="var(--ink)" stroke-width="1.1" />
-          <path d={road.outline} fill="none" stroke="var(--ink)" stroke-width="2.6" />
+          <Stroke d={road.outline} width={2.6} />
           <path
             d={course.pitches
               .map(({ footM }) => `M${px(x(footM))} ${px(road.y(footM) - 3)}l-5 -9h10Z`)

@@ -14,6 +14,7 @@ import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './dot.tsx';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('progress');
 
@@ -149,11 +150,9 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
             />
           )}
           <Scale left={LEFT} right={width} y={y} />
-          <path
+          <Stroke
             d={places.map(({ x, y: atY }, i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(atY)}`).join('')}
-            fill="none"
-            stroke="var(--ink)"
-            stroke-width="2.4"
+            width={2.4}
           />
           {places.map((place, i) => (
             <Check

@@ -11,6 +11,7 @@ import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { Dot } from './dot.tsx';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('progress');
 
@@ -137,11 +138,10 @@ function Multiple(props: {
               {format.number(0)}
             </text>
           </g>
-          <path
+          <Stroke
             d={points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join('')}
-            fill="none"
-            stroke="var(--sand-dark)"
-            stroke-width="1.6"
+            colour="var(--sand-dark)"
+            width={1.6}
           />
           {points.map(({ ride, x, y }) => (
             <Dot key={ride.id} kind={ride.kind} x={x} y={y} />

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { px } from '../../charts/lines.ts';
 import { footX } from './feet.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const WIDTH = 240;
 const HEIGHT = 44;
@@ -24,15 +25,14 @@ export function FootPicture(props: {
     <svg class="foot-picture" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
       <title id={id}>{said}</title>
       <path d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12V${HEIGHT}H0Z`} fill="var(--sand)" />
-      <path d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12`} fill="none" stroke="var(--ink)" stroke-width="2.4" />
+      <Stroke d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12`} width={2.4} />
       <path d={`M${px(foot)} ${GROUND + 2}v8`} stroke="var(--ink)" stroke-width="2.4" />
       {bestM !== null && (
-        <path
+        <Stroke
           data-best
           d={`M${px(x(bestM))} ${GROUND - 2}l-6 -12h12Z`}
-          fill="none"
-          stroke="var(--ink-soft)"
-          stroke-width="1.8"
+          colour="var(--ink-soft)"
+          width={1.8}
         />
       )}
       {firstEasierM !== null && (

@@ -12,6 +12,7 @@ import { UnfinishedOffer } from './unfinishedRide.tsx';
 import { bikeGears, bikeName, common, keepingNotice } from '../../words/common.ts';
 import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('start');
 
@@ -73,7 +74,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         <PageLink to="about" class="cut way">
           <WayWords title={common('nav-about')} hint={say('hint-about')} />
           <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
-            <path d={LEVER} fill="none" stroke="var(--ink)" stroke-width="7" stroke-linecap="round" />
+            <Stroke d={LEVER} width={7} round />
             <path
               d="M62 16 84 36M58 24 66 42"
               stroke="var(--rider)"
@@ -115,7 +116,7 @@ function LevelsWay({ state }: { readonly state: State }): JSX.Element {
       <WayWords title={say('levels')} hint={hint} />
       <svg class="way-steps" viewBox="0 0 96 48" aria-hidden="true">
         <path d="M2 46V36H24V26H46V16H68V6H94V46Z" fill="var(--leaf-pale)" />
-        <path d="M2 36H24V26H46V16H68V6H94" fill="none" stroke="var(--ink)" stroke-width="4" />
+        <Stroke d="M2 36H24V26H46V16H68V6H94" width={4} />
       </svg>
     </PageLink>
   );
@@ -129,12 +130,7 @@ function ChildrenWay(): JSX.Element {
       <svg class="way-steps" viewBox="8 0 80 48" aria-hidden="true">
         <path d="M30 24a8 8 0 1 1 .1 0ZM48 19a8 8 0 1 1 .1 0ZM66 24a8 8 0 1 1 .1 0Z" fill="var(--rider)" />
         <path d="M16 20H80L72 46H24Z" fill="var(--sand)" />
-        <path
-          d="M16 20H80L72 46H24ZM28 30h10M44 30h10M60 30h8M32 38h10M48 38h10"
-          fill="none"
-          stroke="var(--ink)"
-          stroke-width="4"
-        />
+        <Stroke d="M16 20H80L72 46H24ZM28 30h10M44 30h10M60 30h8M32 38h10M48 38h10" width={4} />
       </svg>
     </PageLink>
   );

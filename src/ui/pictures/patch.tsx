@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
 import { lessonName } from '../../words/common.ts';
+import { Stroke } from './stroke.tsx';
 
 /** Lines of the picture on each patch, in a box of 64 by 64. */
 const PICTURES: Readonly<Partial<Record<Lesson, string>>> = {
@@ -51,14 +52,7 @@ export function Patch(props: {
           stroke-width="2"
           stroke-dasharray="5 3.5"
         />
-        <path
-          d={PICTURES[lesson] ?? 'M14 46 32 18 50 46Z'}
-          fill="none"
-          stroke="var(--ink)"
-          stroke-width="4"
-          stroke-linecap="round"
-          stroke-linejoin="round"
-        />
+        <Stroke d={PICTURES[lesson] ?? 'M14 46 32 18 50 46Z'} width={4} round stroke-linejoin="round" />
       </svg>
       <figcaption>{name}</figcaption>
     </figure>

@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import type { Course } from '../../core/course/types.ts';
+import { Stroke } from './stroke.tsx';
 
 const WIDTH = 320;
 const HEIGHT = 76;
@@ -53,13 +54,7 @@ export function Profile({
     >
       <path d={`M0 ${BASE}L${outline}L${WIDTH} ${BASE}Z`} fill="var(--sand)" />
       <path d={hatching} stroke="var(--ink)" stroke-width="1.6" vector-effect="non-scaling-stroke" />
-      <path
-        d={`M${outline}`}
-        fill="none"
-        stroke="var(--ink)"
-        stroke-width="3"
-        vector-effect="non-scaling-stroke"
-      />
+      <Stroke d={`M${outline}`} width={3} vector-effect="non-scaling-stroke" />
       {course.stopLinesM.map((atM) => (
         <path
           d={`M${((atM / course.lengthM) * WIDTH).toFixed(1)} 8V${BASE}`}
