@@ -80,22 +80,8 @@ export function ClubStorePage(props: { readonly services: Services; readonly pla
     <BackWay.Provider value={{ href: '#clinic', word: clinic('title') }}>
       <StorePage
         key={`${form.current} ${cut}`}
-        agreed={store.agreed()}
-        offered={offered}
-        sent={store.sent()}
-        standing={store.state()}
+        {...{ store, site, cut }}
         here={location.href}
-        site={site}
-        cut={cut}
-        onOffer={(address) => store.offer(address, 'code')}
-        onForget={() => void store.turnDown()}
-        onTest={() => store.test()}
-        onAgree={async (address) => {
-          const answer = await store.agree(address);
-          if (answer !== 'bad-address') sync();
-          return answer;
-        }}
-        onStop={() => void store.stop()}
         onFetch={sync}
       />
     </BackWay.Provider>

@@ -9,7 +9,6 @@ import type {
   StoreStanding,
 } from '../../core/transfer/clubStore.ts';
 import type { Collected } from './collected.ts';
-import type { StoreAgreed } from './storePage.tsx';
 
 /** Reads a long text of rides away from the page, tells how far it is (0 to 1), and can be stopped: null then. */
 export type ReadRidesAway = (
@@ -40,7 +39,8 @@ export interface ClubStore {
   offer(address: StoreAddress, from: 'code'): void;
   /** What is offered is turned down; what was agreed to stays. */
   turnDown(): Promise<void>;
-  agree(address: StoreAddress): Promise<StoreAgreed>;
+  /** `this-page`: it holds, and will be forgotten with the page. */
+  agree(address: StoreAddress): Promise<'kept' | 'this-page' | 'bad-address'>;
   stop(): Promise<void>;
   /** Asks the agreed store whether it would take rides; null where it would. */
   test(): Promise<StoreProblem | null>;

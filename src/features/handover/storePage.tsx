@@ -6,13 +6,8 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Sheet } from '../../ui/parts.tsx';
-import type {
-  StoreAddress,
-  StoreOffer,
-  StoreProblem,
-  StoreSent,
-  StoreStanding,
-} from '../../core/transfer/clubStore.ts';
+import type { StoreAddress, StoreOffer } from '../../core/transfer/clubStore.ts';
+import type { ClubStore } from './services.ts';
 import { originOf, storeLink } from './storeCode.ts';
 import { GiveSettings, TakeSettings } from './storeSettings.tsx';
 import { writeMoment } from '../../words/dates.ts';
@@ -24,71 +19,61 @@ import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
-/** What came of agreeing. `this-page`: it holds, and will be forgotten with the page. */
-export type StoreAgreed = 'kept' | 'this-page' | 'bad-address';
-
 /** What the page is given. */
 interface StorePageProps {
-  /** What was agreed to on this device; null where nothing is sent. */
-  readonly agreed: { readonly address: StoreAddress; readonly atMs: number } | null;
-  readonly offered: StoreOffer | null;
-  readonly sent: StoreSent;
-  readonly standing: StoreStanding | null;
+  readonly store: ClubStore;
   /** Address of this page. */
   readonly here: string;
   /** What other devices can open; null where there is nothing. */
   readonly site: string | null;
   /** Settings came in the address of the page, and not whole. */
   readonly cut?: boolean;
-  /** Settings were scanned or pasted; they come back as what is offered. */
-  readonly onOffer: (address: StoreAddress) => void;
-  /** What is offered is turned down; what was agreed to stays. */
-  readonly onForget: () => void;
-  readonly onAgree: (address: StoreAddress) => Promise<StoreAgreed>;
-  readonly onStop: () => void;
-  /** Asks the agreed store whether it would take rides; null where it would. */
-  readonly onTest: () => Promise<StoreProblem | null>;
   /** Sends and fetches at once. */
   readonly onFetch: () => void;
 }
+
+type Agreed = NonNullable<ReturnType<ClubStore['agreed']>>;
 
 const EMPTY: StoreAddress = { url: '', database: '', name: '', password: '' };
 
 /** The page. */
 export function StorePage(props: StorePageProps): JSX.Element {
-  const { agreed, offered, onAgree, onTest } = props;
+  const { store, here, site, cut = false, onFetch } = props;
+  const agreed = store.agreed();
+  const offered = store.offered();
   const [draft, setDraft] = useState(offered?.address ?? agreed?.address ?? EMPTY);
   const [told, setTold] = useState('');
   const test = (): void => {
     setTold(say('store-testing'));
-    onTest().then(
+    store.test().then(
       (problem) => setTold(problem === null ? say('store-works') : say(`store-${problem}`)),
       () => setTold(say('store-unreachable')),
     );
   };
   const agree = async (): Promise<void> => {
-    const answer = await onAgree(trimmed(draft));
-    if (answer === 'bad-address') setTold(say('store-badAddress'));
-    else test();
+    const answer = await store.agree(trimmed(draft));
+    if (answer === 'bad-address') return setTold(say('store-badAddress'));
+    onFetch();
+    return test();
   };
   const stop = (): void => {
     setTold('');
-    props.onStop();
+    void store.stop();
   };
   const forget = (): void => {
     setDraft(EMPTY);
     setTold('');
-    props.onForget();
+    void store.turnDown();
   };
   const asks = agreed === null || offered !== null;
   return (
     <Sheet title={say('store-title')} intro={say('store-intro')}>
       <div class="handover">
         {asks && offered === null && (
-          <TakeSettings here={props.here} cut={props.cut ?? false} onTake={props.onOffer} />
+          <TakeSettings {...{ here, cut }} onTake={(address) => store.offer(address, 'code')} />
         )}
         {asks ? (
-          <Asking {...props} draft={draft} told={told} onAgree={() => void agree()} onForget={forget}>
+          <Asking {...{ agreed, offered, here, draft, told }} onAgree={() => void agree()} onForget={forget}>
             <Fields
               draft={draft}
               set={(key, value) => {
@@ -98,7 +83,7 @@ export function StorePage(props: StorePageProps): JSX.Element {
             />
           </Asking>
         ) : (
-          <Going {...props} agreed={agreed} told={told} onStop={stop} onTest={test} />
+          <Going {...{ store, agreed, here, site, told, onFetch }} onStop={stop} onTest={test} />
         )}
       </div>
     </Sheet>
@@ -107,7 +92,9 @@ export function StorePage(props: StorePageProps): JSX.Element {
 
 /** The question: who would get what, before anything is sent. */
 function Asking(
-  props: Pick<StorePageProps, 'agreed' | 'offered' | 'here'> & {
+  props: Pick<StorePageProps, 'here'> & {
+    readonly agreed: Agreed | null;
+    readonly offered: StoreOffer | null;
     readonly draft: StoreAddress;
     readonly told: string;
     readonly onAgree: () => void;
@@ -164,13 +151,15 @@ function Asking(
 
 /** What goes where as it is now, and the way to stop. */
 function Going(
-  props: Pick<StorePageProps, 'sent' | 'standing' | 'here' | 'site' | 'onStop' | 'onFetch'> & {
-    readonly agreed: NonNullable<StorePageProps['agreed']>;
+  props: Pick<StorePageProps, 'store' | 'here' | 'site' | 'onFetch'> & {
+    readonly agreed: Agreed;
     readonly told: string;
+    readonly onStop: () => void;
     readonly onTest: () => void;
   },
 ): JSX.Element {
-  const { agreed, sent, here, site } = props;
+  const { store, agreed, here, site } = props;
+  const sent = store.sent();
   const { url, database } = agreed.address;
   return (
     <section class="paper store-form">
@@ -199,7 +188,7 @@ function Going(
         </Button>
       </div>
       <output data-store-told>{props.told}</output>
-      <p data-store>{storeSentence(props.standing)}</p>
+      <p data-store>{storeSentence(store.state())}</p>
       <p class="hint">{say('store-stopHint')}</p>
       <GiveSettings link={site === null ? null : storeLink(agreed.address, here, site)} />
     </section>

@@ -126,23 +126,7 @@ function draw(): void {
       app,
     );
   else if (view === 'store')
-    render(
-      <StorePage
-        agreed={shared.agreed()}
-        offered={shared.offered()}
-        sent={shared.sent()}
-        standing={shared.state()}
-        here={location.href}
-        site={site}
-        onOffer={(address) => shared.offer(address, 'code')}
-        onForget={() => void shared.turnDown()}
-        onFetch={() => undefined}
-        onTest={() => shared.test()}
-        onAgree={(address) => shared.agree(address)}
-        onStop={() => void shared.stop()}
-      />,
-      app,
-    );
+    render(<StorePage store={shared} here={location.href} site={site} onFetch={() => undefined} />, app);
   else
     render(
       <Collect

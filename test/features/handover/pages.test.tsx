@@ -394,22 +394,25 @@ describe('a store of the club', () => {
 
   const ADDRESS = { url: 'https://club.example', database: 'rides', name: 'coach', password: 'right' };
   const NOTHING_SENT = { rides: 0, atMs: null };
-  const page = (more: Partial<Parameters<typeof StorePage>[0]> = {}): void =>
+  const page = (more: Partial<Parameters<typeof StorePage>[0]['store']> = {}): void =>
     render(
       <StorePage
-        agreed={null}
-        offered={null}
-        sent={NOTHING_SENT}
-        standing={null}
+        store={{
+          agreed: () => null,
+          offered: () => null,
+          sent: () => NOTHING_SENT,
+          state: () => null,
+          subscribe: () => () => undefined,
+          offer: () => undefined,
+          turnDown: async () => undefined,
+          agree: async () => 'kept',
+          stop: async () => undefined,
+          test: async () => null,
+          ...more,
+        }}
         here="http://hall.example:4173/#clinic/store"
         site="http://hall.example:4173/"
-        onOffer={() => undefined}
-        onForget={() => undefined}
         onFetch={() => undefined}
-        onTest={async () => null}
-        onAgree={async () => 'kept'}
-        onStop={() => undefined}
-        {...more}
       />,
       root,
     );
@@ -427,11 +430,11 @@ describe('a store of the club', () => {
   it('says what would go to whom before anybody agrees, and asks the store only then', async () => {
     const done: unknown[] = [];
     page({
-      onAgree: async (address) => {
+      agree: async (address) => {
         done.push(address);
         return 'kept';
       },
-      onTest: async () => {
+      test: async () => {
         done.push('asked');
         return 'wrong-password';
       },
@@ -458,7 +461,7 @@ describe('a store of the club', () => {
   });
 
   it('does not agree to what cannot be an address', async () => {
-    page({ onAgree: async () => 'bad-address', onTest: async () => expect.unreachable() });
+    page({ agree: async () => 'bad-address', test: async () => expect.unreachable() });
     await submit();
     expect(find('[data-store-told]').textContent).toBe(say('store-badAddress'));
   });
@@ -468,8 +471,8 @@ describe('a store of the club', () => {
     (from) => {
       let forgotten = 0;
       page({
-        offered: { from, address: { ...ADDRESS, url: 'https://раypal.example', password: '' } },
-        onForget: () => {
+        offered: () => ({ from, address: { ...ADDRESS, url: 'https://раypal.example', password: '' } }),
+        turnDown: async () => {
           forgotten += 1;
         },
       });
@@ -488,9 +491,9 @@ describe('a store of the club', () => {
     const atMs = Date.UTC(2026, 10, 26, 18, 4);
     const agreed = { address: ADDRESS, atMs };
     page({
-      agreed,
-      sent: { rides: 12, atMs },
-      onStop: () => {
+      agreed: () => agreed,
+      sent: () => ({ rides: 12, atMs }),
+      stop: async () => {
         stopped += 1;
       },
     });
