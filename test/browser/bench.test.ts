@@ -43,9 +43,9 @@ describe('a new helper with a recorded ride', () => {
     expect(first.addresses.slice(before)).toEqual([]);
     expect(await text(page, '[data-road-facts]')).toMatch(/6\.0 km/);
     expect(await text(page, '[data-grade]')).toMatch(/^Good/);
-    expect(await page.inputValue('[data-field="stretch-to"]')).not.toBe('');
-    await page.fill('[data-field="stretch-from"]', '1000');
-    await page.fill('[data-field="stretch-to"]', '1300');
+    expect(await page.inputValue('[data-field="stretch-toM"]')).not.toBe('');
+    await page.fill('[data-field="stretch-fromM"]', '1000');
+    await page.fill('[data-field="stretch-toM"]', '1300');
     expect(await text(page, '[data-chosen]')).toMatch(/0\.3 km/);
     await page.click('[data-save-road]');
     expect(await text(page, '.save-road .told')).toMatch(/title/);

@@ -15,7 +15,7 @@ import { type LevelField, fieldsOf, pieceStartM, placeOfProblem } from './fields
 import { Handle } from './handle.tsx';
 import { Bands } from './profileBands.tsx';
 import { fieldValue, pieceSlope, useFormat } from './say.ts';
-import { Axis, Gradients, Heights } from './roadNumbers.tsx';
+import { type Across, Axis, type DrawnRoad, Gradients, Heights } from './roadNumbers.tsx';
 import { ShiftMarks } from './shiftMarks.tsx';
 import { shownOf, type Span } from './zoom.ts';
 import type { ReferenceRide } from './services.ts';
@@ -48,8 +48,6 @@ interface ProfileProps {
   readonly onField: (field: LevelField, value: number, gesture: string) => void;
   readonly onTryFrom: (atM: number) => void;
 }
-
-type Across = (atM: number) => number;
 
 export function EditedProfile(props: ProfileProps): JSX.Element {
   const { level, course, selection, reference } = props;
@@ -186,13 +184,7 @@ function Selected(props: {
 }
 
 /** Gradients over the pieces that have one, and of parts of those that have many, where there is room. */
-function PieceNumbers(props: {
-  readonly level: Level;
-  readonly shown: Span;
-  readonly heightAt: Across;
-  readonly x: Across;
-  readonly y: Across;
-}): JSX.Element {
+function PieceNumbers(props: DrawnRoad & { readonly level: Level }): JSX.Element {
   const { level, shown, x, y } = props;
   const format = useFormat();
   let endM = 0;

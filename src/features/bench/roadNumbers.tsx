@@ -4,7 +4,15 @@ import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
 import { useFormat } from './say.ts';
 import type { Span } from './zoom.ts';
 
-type Across = (atM: number) => number;
+export type Across = (atM: number) => number;
+
+/** A part of a road as it is drawn, and where its places are (px). */
+export interface DrawnRoad {
+  readonly shown: Span;
+  readonly heightAt: Across;
+  readonly x: Across;
+  readonly y: Across;
+}
 
 /** Numbers of gradient need so much room (px). */
 const GRADIENT_GAP_PX = 46;
@@ -15,14 +23,7 @@ const LONG_ROAD_M = 10_000;
 const MILE_M = 1_609.344;
 
 /** Mean gradients of equal parts of a road that has no gradients of its own to show. */
-export function Gradients(props: {
-  readonly part: Span;
-  /** What of the road is shown. */
-  readonly shown: Span;
-  readonly heightAt: Across;
-  readonly x: Across;
-  readonly y: Across;
-}): JSX.Element {
+export function Gradients(props: DrawnRoad & { readonly part: Span }): JSX.Element {
   const { part, shown, heightAt, x, y } = props;
   const format = useFormat();
   const perM = (x(shown.toM) - x(shown.fromM)) / (shown.toM - shown.fromM);
@@ -48,13 +49,7 @@ export function Gradients(props: {
 }
 
 /** The highest and the lowest place that are shown, as heights over the start. */
-export function Heights(props: {
-  readonly shown: Span;
-  readonly heightAt: Across;
-  readonly x: Across;
-  readonly y: Across;
-}): JSX.Element {
-  const { shown, heightAt, x, y } = props;
+export function Heights({ shown, heightAt, x, y }: DrawnRoad): JSX.Element {
   const format = useFormat();
   let [lowAtM, highAtM] = [shown.fromM, shown.fromM];
   const stepM = Math.max(1, (shown.toM - shown.fromM) / 400);
@@ -84,15 +79,8 @@ export function Heights(props: {
 }
 
 /** Distances along the lower edge. */
-export function Axis({
-  shown,
-  x,
-  y,
-}: {
-  readonly shown: Span;
-  readonly x: Across;
-  readonly y: number;
-}): JSX.Element {
+export function Axis(props: Pick<DrawnRoad, 'shown' | 'x'> & { readonly y: number }): JSX.Element {
+  const { shown, x, y } = props;
   const format = useFormat();
   const isLong = shown.toM - shown.fromM > LONG_ROAD_M;
   const longUnitM = format.unitM === 1 ? 1_000 : MILE_M;

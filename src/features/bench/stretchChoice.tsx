@@ -43,30 +43,23 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
   const recorded = partOf(road, stretch);
   const level = levelFigures(road, stretch);
   const flatter = recorded.steepestRatio > STEEPEST_RATIO || recorded.ascentM - level.ascentM > FLATTER_M;
+  const end = (name: 'fromM' | 'toM', low: number, high: number): JSX.Element => (
+    <NumberField
+      {...{ low, high }}
+      label={say(`field-${name}`)}
+      unit="m"
+      name={`stretch-${name}`}
+      value={stretch[name]}
+      step={road.stepM}
+      onValue={(atM) => move({ [name]: atM })}
+    />
+  );
   return (
     <Paper title={say('road-stretch')} data-stretch>
       <StretchProfile road={road} stretch={stretch} onMove={move} />
       <div class="thing-fields">
-        <NumberField
-          label={say('field-fromM')}
-          unit="m"
-          name="stretch-from"
-          value={stretch.fromM}
-          low={0}
-          high={stretch.toM - SHORTEST_LEVEL_M}
-          step={road.stepM}
-          onValue={(fromM) => move({ fromM })}
-        />
-        <NumberField
-          label={say('field-toM')}
-          unit="m"
-          name="stretch-to"
-          value={stretch.toM}
-          low={stretch.fromM + SHORTEST_LEVEL_M}
-          high={endM}
-          step={road.stepM}
-          onValue={(toM) => move({ toM })}
-        />
+        {end('fromM', 0, stretch.toM - SHORTEST_LEVEL_M)}
+        {end('toM', stretch.fromM + SHORTEST_LEVEL_M, endM)}
         <div class="thing-doing">
           <Button look="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
             {say('road-hardest', { length: hardestLength(format) })}

@@ -8,7 +8,7 @@ import { offerNicknames, OWN_NICKNAME_CHARACTERS, ownNickname } from '../../core
 import { Dialog } from '../../ui/parts.tsx';
 import { AnimalCards } from './animal.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -16,12 +16,12 @@ const say = words('clinic');
 const OFFERED = 8;
 
 /** The dialog. */
-export function AddRider(props: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-  readonly act: (action: QueueAction) => void;
-  readonly onClose: () => void;
-}): JSX.Element {
+export function AddRider(
+  props: InSession & {
+    readonly act: (action: QueueAction) => void;
+    readonly onClose: () => void;
+  },
+): JSX.Element {
   const { session, act, onClose } = props;
   const { newSeed } = props.props;
   const [seed, setSeed] = useState(() => deriveSeed(session.plan.seed, session.deviceId) >>> 0);

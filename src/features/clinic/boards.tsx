@@ -5,6 +5,7 @@ import { ridersOf } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
 import { KINDS, markedKinds, sum, type PictureView, pitchName } from './findings.ts';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('clinic');
 
@@ -87,7 +88,7 @@ export function TimingBoard(
         >
           <svg viewBox="0 0 130 62" aria-hidden="true">
             <path d="M0 46H66L122 20V62H0Z" fill="var(--sand)" />
-            <path d="M0 46H66L124 19" fill="none" stroke="var(--ink)" stroke-width="4" />
+            <Stroke d="M0 46H66L124 19" width={4} />
             <path
               d={`M${WEDGES[kind]} ${kind === 'tooLate' ? 28 : 40}l-10 -20h20Z`}
               fill="var(--rider-deep)"

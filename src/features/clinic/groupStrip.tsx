@@ -23,6 +23,7 @@ import {
   type ShownTracks,
 } from './groupLayout.ts';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('clinic');
 
@@ -132,7 +133,7 @@ function Road(props: GroupStripProps & { readonly layout: GroupLayout }): JSX.El
       })}
       <path d={paths.ground} fill="var(--sand)" />
       <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.4" />
-      <path d={paths.outline} fill="none" stroke="var(--ink)" stroke-width="4" stroke-linejoin="round" />
+      <Stroke d={paths.outline} width={4} stroke-linejoin="round" />
       {tracks !== 'road' &&
         road.pitches.map((pitch) => (
           <Taken key={pitch.index} {...{ pitch, layout, bar, x, road }} y={(m) => paths.y(m)} />

@@ -17,7 +17,7 @@ import { planFacts, rideTitle } from './say.ts';
 import { counts, ridesOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 import { nameOf, planTitle } from '../../words/group.ts';
 import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
@@ -78,13 +78,7 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
   );
 }
 
-function GoOn({
-  session,
-  props,
-}: {
-  readonly session: SavedRound;
-  readonly props: ClinicProps;
-}): JSX.Element {
+function GoOn({ session, props }: InSession): JSX.Element {
   const { onPlace } = props;
   const next = nextUp(session.round);
   const { ridden, all } = counts(session.round);

@@ -5,16 +5,14 @@ import { refusalOf, type QueueAction, turnsLeft } from '../../core/group/turnQue
 import { AnimalPicture } from './animal.tsx';
 import { RoundMinutes } from './minutes.tsx';
 import { counts } from './session.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('clinic');
 
-interface LineProps {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
+interface LineProps extends InSession {
   readonly act: (action: QueueAction) => void;
   readonly onAdd: () => void;
   readonly onUndo: () => void;
@@ -93,11 +91,10 @@ function Waiting(props: LineProps & { readonly nickname: string }): JSX.Element 
         {who}
       </Button>
       <LineTool name={say('round-laterWho', { name })} title={say('round-later')} {...tool('later')}>
-        <path
+        <Stroke
           d="M12 3a9 9 0 1 0 0 18a9 9 0 0 0 0-18ZM12 7v5.500l4 2.500"
-          fill="none"
-          stroke="currentColor"
-          stroke-width="2.5"
+          colour="currentColor"
+          width={2.5}
         />
       </LineTool>
       <LineTool name={say('round-removeWho', { name })} title={say('round-remove')} {...tool('remove')}>

@@ -13,10 +13,9 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import { turnsLeft } from '../../core/group/turnQueue.ts';
 import { levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
 import { Button } from '../../ui/controls.tsx';
 import { rideTitle } from './say.ts';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
@@ -119,10 +118,7 @@ export function TooLong(
 }
 
 /** How a round stands: minutes that are left on this device, and how far it is behind or ahead. */
-export function RoundMinutes(props: {
-  readonly session: SavedRound;
-  readonly props: ClinicProps;
-}): JSX.Element | null {
+export function RoundMinutes(props: InSession): JSX.Element | null {
   const { session } = props;
   const { levels, now } = props.props;
   const { plan, round, startedAtMs } = session;

@@ -13,7 +13,7 @@ import { Round } from './round.tsx';
 import { planById } from './session.ts';
 import { SessionStage, type Tab } from './stage.tsx';
 import { Tablets } from './tablets.tsx';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 import './clinic.css';
 import './form.css';
 import './riders.css';
@@ -35,15 +35,7 @@ export function ClinicPage(props: ClinicProps): JSX.Element {
   return <ClinicHome {...props} />;
 }
 
-function Session({
-  props,
-  session,
-  tab,
-}: {
-  readonly props: ClinicProps;
-  readonly session: ClinicProps['saved']['rounds'][number];
-  readonly tab: Tab;
-}): JSX.Element {
+function Session({ props, session, tab }: InSession & { readonly tab: Tab }): JSX.Element {
   return (
     <SessionStage props={props} session={session} tab={tab}>
       {tab === 'round' && <Round props={props} session={session} />}

@@ -24,18 +24,13 @@ import { courseOfRoad, titleOfRoad } from './road.ts';
 import { RideTable } from './rideTable.tsx';
 import { ridesOf, ridesOn } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
-interface PictureProps {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-}
-
 /** The page. */
-export function GroupPicturePage({ props, session }: PictureProps): JSX.Element {
+export function GroupPicturePage({ props, session }: InSession): JSX.Element {
   const { picture } = props;
   const [open, setOpen] = useState(session.plan.shows !== 'own-marks');
   if (!open)
@@ -68,7 +63,7 @@ function Note(props: { readonly line: string; readonly children?: JSX.Element })
   );
 }
 
-function Boards({ props, session, picture }: PictureProps & { readonly picture: GroupPicture }): JSX.Element {
+function Boards({ props, session, picture }: InSession & { readonly picture: GroupPicture }): JSX.Element {
   const [board, setBoard] = useState<Board>('where');
   const [roadIndex, setRoadIndex] = useState(0);
   const [talk, setTalk] = useState(false);
@@ -208,7 +203,7 @@ function BoardTabs(props: {
 }
 
 function RoadSelect(
-  props: PictureProps & {
+  props: InSession & {
     readonly picture: GroupPicture;
     readonly value: number;
     readonly onChoose: (index: number) => void;

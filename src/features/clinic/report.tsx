@@ -6,8 +6,7 @@ import { Button, Tick } from '../../ui/controls.tsx';
 import { Question } from '../../ui/question.tsx';
 import { ReportSheet } from './reportSheet.tsx';
 import { ridesOf } from './session.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { planTitle } from '../../words/group.ts';
 import { fileNameOf } from '../../words/fileName.ts';
 import { words } from '../../words/words.ts';
@@ -15,13 +14,7 @@ import { words } from '../../words/words.ts';
 const say = words('clinic');
 
 /** The page. */
-export function Report({
-  props,
-  session,
-}: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-}): JSX.Element {
+export function Report({ props, session }: InSession): JSX.Element {
   const { saved, apart, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
   const [named, setNamed] = useState(false);
   const [asking, setAsking] = useState(false);

@@ -23,8 +23,7 @@ import { courseOfRoad, titleOfRoad } from './road.ts';
 import { writeDay } from '../../words/dates.ts';
 import { planFacts } from './say.ts';
 import { Totals } from './totals.tsx';
-import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 
 const cautions = words('cautions');
 const say = words('clinic');
@@ -35,11 +34,7 @@ const PAPER = { width: 900, height: 590, font: 17 };
 const BESIDE_TABLE = 390;
 
 /** The sheet: a page for every road, and one for all together where everybody rode a road of their own. */
-export function ReportSheet(props: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-  readonly named: boolean;
-}): JSX.Element {
+export function ReportSheet(props: InSession & { readonly named: boolean }): JSX.Element {
   const { session, named } = props;
   const { picture, notCounted } = props.props;
   const uncounted = notCounted ? say('picture-failed') : say('picture-working');
@@ -54,7 +49,7 @@ export function ReportSheet(props: {
       ))}
       {views.length === 0 && (
         <section class="report-road">
-          <Head session={session} props={props.props} />
+          <Head session={session} />
           <p>{picture === null ? uncounted : say('picture-none')}</p>
         </section>
       )}
@@ -68,11 +63,7 @@ export function ReportSheet(props: {
   );
 }
 
-function Head(props: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-  readonly view?: PictureView;
-}): JSX.Element {
+function Head(props: Pick<InSession, 'session'> & { readonly view?: PictureView }): JSX.Element {
   const { session, view } = props;
   return (
     <header>
@@ -89,13 +80,13 @@ function Head(props: {
 }
 
 /** Everything about one road, on a page of its own. */
-function RoadPage(props: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-  readonly view: PictureView;
-  /** Leaves room below. */
-  readonly low: boolean;
-}): JSX.Element {
+function RoadPage(
+  props: InSession & {
+    readonly view: PictureView;
+    /** Leaves room below. */
+    readonly low: boolean;
+  },
+): JSX.Element {
   const { session, view, low } = props;
   const { format } = props.props;
   const size = low ? { ...PAPER, height: BESIDE_TABLE } : PAPER;
@@ -104,7 +95,7 @@ function RoadPage(props: {
   const detail = detailOf(view, format);
   return (
     <section class="report-road">
-      <Head {...{ session, view }} props={props.props} />
+      <Head {...{ session, view }} />
       {road !== null && <h3>{titleOfRoad(road, session, props.props)}</h3>}
       <ul class="report-says">
         {BOARDS.filter((board) => board !== 'table').map((board) => (

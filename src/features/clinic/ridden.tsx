@@ -7,16 +7,14 @@ import { AnimalPicture } from './animal.tsx';
 import { rideRemark } from './say.ts';
 import { startOf } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
 /** What the parts of the page can ask for. */
-export interface Doing {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
+export interface Doing extends InSession {
   readonly act: (action: QueueAction) => void;
   readonly ride: (nickname: string) => void;
 }

@@ -16,7 +16,7 @@ import { rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { RideStart } from './services.ts';
+import type { InSession, RideStart } from './services.ts';
 import { riderName } from '../../words/common.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -24,7 +24,7 @@ import { words } from '../../words/words.ts';
 const say = words('clinic');
 
 /** The page. */
-export function Round({ props, session }: Pick<Doing, 'props' | 'session'>): JSX.Element {
+export function Round({ props, session }: InSession): JSX.Element {
   const { onSaveRound, onRide, onTakeBack, onGive } = props;
   const [dialog, setDialog] = useState<'add' | 'undo' | 'give' | null>(null);
   const keep = (to: SavedRound, then?: () => void): void => {

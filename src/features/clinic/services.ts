@@ -104,3 +104,9 @@ export interface ClinicProps extends ClinicWishes, ClinicState {
   /** What goes from a session to a club's own store, on every page of it. */
   readonly outgoing: JSX.Element | null;
 }
+
+/** What a part of one session is given. */
+export interface InSession {
+  readonly props: ClinicProps;
+  readonly session: SavedRound;
+}

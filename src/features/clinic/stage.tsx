@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
@@ -18,12 +18,9 @@ export function placeOfStage(session: SavedRound, tab: Tab): string {
 }
 
 /** The frame. */
-export function SessionStage(props: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-  readonly tab: Tab;
-  readonly children: ComponentChildren;
-}): JSX.Element {
+export function SessionStage(
+  props: InSession & { readonly tab: Tab; readonly children: ComponentChildren },
+): JSX.Element {
   const { session, tab, children } = props;
   const { onPlace } = props.props;
   return (

@@ -1,8 +1,7 @@
 /** Several devices in one session: three ways, and what each is for. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { InSession } from './services.ts';
 import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
@@ -13,13 +12,7 @@ export const CARRY_TABS = ['out', 'back', 'collect'] as const;
 export type CarryTab = (typeof CARRY_TABS)[number];
 
 /** The three ways. */
-export function Tablets({
-  props,
-  session,
-}: {
-  readonly props: ClinicProps;
-  readonly session: SavedRound;
-}): JSX.Element {
+export function Tablets({ props, session }: InSession): JSX.Element {
   const { onPlace } = props;
   return (
     <div class="tablet-ways">

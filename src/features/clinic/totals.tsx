@@ -4,15 +4,14 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { rideTitle } from './say.ts';
 import { ridesOf } from './session.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { ClinicProps } from './services.ts';
+import type { ClinicProps, InSession } from './services.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
 /** The table. Riders of several devices may share a nickname; each has a row of their own. */
-export function Totals(props: { readonly props: ClinicProps; readonly session: SavedRound }): JSX.Element {
+export function Totals(props: InSession): JSX.Element {
   const { session } = props;
   const { saved, apart, levels } = props.props;
   const records = ridesOf(session, saved.records, apart);

@@ -22,6 +22,8 @@ interface PrintSheetProps {
   readonly stripRef: { current: SVGSVGElement | null };
 }
 
+type Told = Pick<PrintSheetProps, 'report' | 'speech'>;
+
 /** Width of the drawing on paper; its text comes out at about 8 points (px). */
 const PAPER_PX = 900;
 
@@ -61,13 +63,7 @@ function PaperStrip(props: Pick<PrintSheetProps, 'data' | 'speech' | 'stripRef'>
   }, [data, format, stripRef]);
 }
 
-function PrintMarks({
-  report,
-  speech,
-}: {
-  readonly report: RideReport;
-  readonly speech: Speech;
-}): JSX.Element {
+function PrintMarks({ report, speech }: Told): JSX.Element {
   const { say, format } = speech;
   return (
     <table class="print-marks">
@@ -102,13 +98,7 @@ function PrintMarks({
   );
 }
 
-function PrintPitch({
-  report,
-  speech,
-}: {
-  readonly report: RideReport;
-  readonly speech: Speech;
-}): JSX.Element | null {
+function PrintPitch({ report, speech }: Told): JSX.Element | null {
   const pitch = guessPitchOf(report);
   if (pitch === undefined) return null;
   const { say, pitchCount } = speech;
