@@ -1,6 +1,6 @@
 /**
- * Keeps the contributor's page true where it can be checked: its import table, its list of packages and
- * the commands it names.
+ * Keeps the contributor's page true where it can be checked: its import table, its list of packages, and the
+ * commands, files and scripts it names.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -30,7 +30,7 @@ function rowsBelow(heading: string): string[][] {
 }
 
 function codesIn(cell: string | undefined): string[] {
-  return [...(cell ?? '').matchAll(/`([^`]+)`/g)].map((match) => match[1] as string);
+  return [...(cell ?? '').matchAll(/`([^`\n]+)`/g)].map((match) => match[1] as string);
 }
 
 describe('the contributor page', () => {
@@ -61,6 +61,27 @@ describe('the contributor page', () => {
     );
     const ours = named.filter((name) => name !== 'ci');
     expect([...new Set(ours)].toSorted()).toEqual(Object.keys(manifest.scripts).toSorted());
+  });
+
+  it('names no file that is not there', () => {
+    const files = listFiles();
+    const named = codesIn(text).filter((code) =>
+      /^[\w./-]+\.(tsx?|mjs|md|json|css|ftl|html|txt)$/.test(code),
+    );
+    const isThere = (name: string): boolean =>
+      files.some((path) => path === name || path.endsWith(`/${name}`));
+    // One is made by a server, the other stands for any page.
+    const made = ['tablets.json', 'src/features/NAME/page.tsx'];
+    expect(named.length).toBeGreaterThan(60);
+    expect(named.filter((name) => !isThere(name) && !made.includes(name))).toEqual([]);
+  });
+
+  it('says of every script that is run by hand what it is for', () => {
+    // What several of them share.
+    const parts = ['cells', 'smallDisk'];
+    const scripts = listFiles().flatMap((path) => /^test\/figures\/([\w-]+)\.ts$/.exec(path)?.[1] ?? []);
+    const named = new Set(codesIn(text));
+    expect(scripts.filter((name) => !named.has(name) && !parts.includes(name))).toEqual([]);
   });
 
   it('lets no package float: every version is exact', () => {
