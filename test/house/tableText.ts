@@ -25,12 +25,15 @@ function wordsFor(room: string, rooms: readonly string[]): string {
   return [ofCore, quoted(others)].filter((part) => part !== '').join(', ');
 }
 
-/** The lines of the table, head included. */
+/** The lines of the table, head included; rooms with the same rights share one. */
 export function importTableText(): string {
-  const rows = [...importTable].map(([room, { rooms, packages }]) => {
+  const roomsBy = new Map<string, string[]>();
+  for (const [room, { rooms, packages }] of importTable) {
     const shown = packages.length === 0 ? 'none' : quoted(packages.toSorted());
-    return `| \`${room}\` | ${wordsFor(room, rooms)} | ${shown} |`;
-  });
+    const rights = `${wordsFor(room, rooms)} | ${shown}`;
+    roomsBy.set(rights, [...(roomsBy.get(rights) ?? []), room]);
+  }
+  const rows = [...roomsBy].map(([rights, rooms]) => `| ${quoted(rooms)} | ${rights} |`);
   return ['| room | may import | packages |', '|---|---|---|', ...rows].join('\n');
 }
 
