@@ -1,129 +1,30 @@
 /**
  * Keeping group sessions: plans, rounds, rides that are still to be marked, the rides of this device and of others, and
- * what devices said of them. Everything comes back through its door; what a session does is not known here.
+ * what devices said of them. One tab owns them at a time. How each lies there is `sessionShapes.ts`; what a session does
+ * is not known here.
  */
-import * as z from 'zod/mini';
-import { type ClinicPlan, parsePlan, PLAN_SCHEMA } from '../core/group/plan.ts';
+import type { ClinicPlan } from '../core/group/plan.ts';
 import { EMPTY_SET, mergeSets, type RecordSet } from '../core/group/records/merge.ts';
 import { type Heard, mergeHeard } from '../core/group/records/missing.ts';
-import { RECORD_SCHEMA, type RideRecord } from '../core/group/records/record.ts';
-import { type DamagedPiece, parseRecord } from '../core/group/records/recordFile.ts';
-import { type FinishedTurn, readFinished, readRound, type SavedRound } from '../core/group/savedRound.ts';
-import { hashJson } from '../core/math/hash.ts';
+import type { RideRecord } from '../core/group/records/record.ts';
+import type { FinishedTurn, SavedRound } from '../core/group/savedRound.ts';
 import type { Shape } from './ladder.ts';
-import { OWN_RIDE } from './sharedKept.ts';
-import type { KeptRecord, NewRecord, RecordChange, RecordsNow, Storage } from './types.ts';
+import {
+  isOfSession,
+  keyFromOthers,
+  keysOfFinished,
+  RECORD_KINDS,
+  noteOf,
+  recordOf,
+  type RiddenOnce,
+  roundOf,
+  type Said,
+  RECORD_SHAPES,
+} from './sessionShapes.ts';
+import type { NewRecord, RecordChange, RecordsNow, Storage } from './types.ts';
 
-const KINDS = {
-  plan: 'clinic-plan',
-  round: 'clinic-round',
-  /** Rides of all devices, so that pictures and reports see them all. */
-  record: 'clinic-record',
-  finished: 'clinic-finished',
-  undone: 'clinic-undone',
-  said: 'clinic-said',
-  own: OWN_RIDE,
-} as const;
-/** Kind and id of the token of the tab that may change all this. */
-const OWNER = 'clinic-owner';
-/** Kinds of which one stands there for a session, under its id. */
-const OF_SESSION: readonly string[] = [KINDS.round, KINDS.said];
-/** Kinds whose data name their session; there may be several. */
-const IN_SESSION: readonly string[] = [KINDS.record, KINDS.own, KINDS.finished];
 /** More damage than anybody reads is not kept. */
 const MOST_DAMAGED = 1_000;
-
-const shortText = z.string().check(z.maxLength(200));
-const saidSchema = z.strictObject({
-  heard: z.array(
-    z.strictObject({
-      deviceId: shortText,
-      lastSeq: z.int().check(z.gte(0)),
-      atMs: z.number().check(z.gte(0)),
-    }),
-  ),
-  withdrawn: z.array(shortText),
-  damaged: z.array(
-    z.strictObject({
-      code: z.enum([
-        'not-json',
-        'not-a-record',
-        'newer-version',
-        'dirty-text',
-        'checksum',
-        'recording',
-        'file-head',
-        'too-long',
-      ]),
-      fingerprint: shortText,
-      path: shortText,
-      recordId: z.nullable(shortText),
-      deviceId: z.nullable(shortText),
-      seq: z.nullable(z.int()),
-    }),
-  ),
-});
-
-interface Said {
-  readonly heard: readonly Heard[];
-  readonly withdrawn: readonly string[];
-  readonly damaged: readonly DamagedPiece[];
-}
-
-const shape = <T>(schema: number, read: (value: unknown) => T | null): Shape<T> => ({
-  schema,
-  steps: [],
-  read,
-});
-
-const text = shape<string>(1, (value) => (typeof value === 'string' ? value : null));
-const plans = shape<ClinicPlan>(PLAN_SCHEMA, (value) => {
-  const parsed = parsePlan(value);
-  return parsed.ok ? parsed.plan : null;
-});
-const rounds = shape<SavedRound>(1, readRound);
-const records = shape<RideRecord>(RECORD_SCHEMA, (value) => parseRecord(value).record);
-const finished = shape<FinishedTurn>(1, readFinished);
-/** A note beside a ride that was marked here. It goes into no copy: a ride from a file is looked at like any other. */
-interface OwnRide {
-  readonly planId: string;
-  readonly checksum: string;
-}
-const ownSchema = z.strictObject({ planId: shortText, checksum: shortText });
-const ownRides = shape<OwnRide>(1, (value) => ownSchema.safeParse(value).data ?? null);
-const said = shape<Said>(1, (value) => saidSchema.safeParse(value).data ?? null);
-
-const recordOf = (kind: string, id: string, schema: number, data: unknown): NewRecord => ({
-  kind,
-  id,
-  schema,
-  data,
-});
-const planOf = (plan: ClinicPlan): NewRecord => recordOf(KINDS.plan, plan.id, plans.schema, plan);
-const roundOf = (saved: SavedRound): NewRecord => recordOf(KINDS.round, saved.plan.id, rounds.schema, saved);
-
-const noteOf = ({ id, planId, checksum }: RideRecord): NewRecord => {
-  const note: OwnRide = { planId, checksum };
-  return recordOf(KINDS.own, id, ownRides.schema, note);
-};
-
-function isOfSession({ kind, id, data }: KeptRecord, planId: string): boolean {
-  if (OF_SESSION.includes(kind)) return id === planId;
-  if (kind === KINDS.undone) return data === planId;
-  if (!IN_SESSION.includes(kind) || typeof data !== 'object' || data === null) return false;
-  return 'planId' in data && data.planId === planId;
-}
-
-/**
- * Every finished turn under a key of its own: two tabs can each come to the end of one in the same moment, and the
- * second must not take the place of the first before that is marked. Older ones lie under the id of their session.
- */
-function keysOfFinished(turn: RiddenOnce): readonly [string, string] {
-  const { planId, nickname, rideIndex, attempt, recording } = turn;
-  return [`turn-${hashJson([planId, nickname, rideIndex, attempt, recording])}`, planId];
-}
-
-type RiddenOnce = Pick<RideRecord, 'planId' | 'nickname' | 'rideIndex' | 'attempt' | 'recording'>;
 
 /** Where it lies; under the id of the session only if that is this very turn. */
 async function withoutFinished(
@@ -131,17 +32,9 @@ async function withoutFinished(
   turn: RiddenOnce,
 ): Promise<NonNullable<RecordChange['drop']>> {
   const [own, older] = keysOfFinished(turn);
-  const there = await now.data(KINDS.finished, older, finished);
+  const there = await now.data(RECORD_KINDS.finished, older, RECORD_SHAPES.finished);
   const ids = there !== null && keysOfFinished(there)[0] === own ? [own, older] : [own];
-  return ids.map((id) => ({ kind: KINDS.finished, id }));
-}
-
-/**
- * Under its content, because a stranger's id may hold signs a key may not, and two different rides under one id must
- * both be kept. The same ride with its recording takes the place of the one without.
- */
-function keyFromOthers({ id, checksum }: RideRecord): string {
-  return `from-${hashJson([id, checksum])}`;
+  return ids.map((id) => ({ kind: RECORD_KINDS.finished, id }));
 }
 
 /** What was kept. */
@@ -213,8 +106,8 @@ interface SessionOwner {
 
 /** All records with what tells those of this device. */
 async function loadRecords(storage: Storage) {
-  const kept = await storage.listRecords(KINDS.record, records);
-  const notes = await storage.listRecords(KINDS.own, ownRides);
+  const kept = await storage.listRecords(RECORD_KINDS.record, RECORD_SHAPES.record);
+  const notes = await storage.listRecords(RECORD_KINDS.own, RECORD_SHAPES.own);
   const markedHere = new Map(notes.map(({ id, data }) => [id, data.checksum]));
   const own = new Set(kept.flatMap(({ id, data }) => (markedHere.get(id) === data.checksum ? [data] : [])));
   return { kept, own };
@@ -222,7 +115,7 @@ async function loadRecords(storage: Storage) {
 
 /** The sessions in a storage, for the tab that owns them. */
 export function createOwnedSessions(storage: Storage, owner: SessionOwner): OwnedSessions {
-  const token = recordOf(OWNER, OWNER, text.schema, owner.token);
+  const token = recordOf('owner', RECORD_KINDS.owner, owner.token);
   /** Who stood in the database when our token could not be written over it; as long as they stand there, nobody else came. */
   let notReplaced: { readonly by: string | null } | null = null;
   const change = async (
@@ -230,7 +123,7 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
   ): Promise<boolean> => {
     if (!owner.isOwned()) return false;
     const answer = await storage.changeRecords(async (now) => {
-      const there = await now.data(OWNER, OWNER, text);
+      const there = await now.data(RECORD_KINDS.owner, RECORD_KINDS.owner, RECORD_SHAPES.owner);
       if (there !== owner.token && now.inDatabase && notReplaced?.by === there) {
         const wished = await work(now);
         return { ...wished, put: [token, ...(wished.put ?? [])] };
@@ -254,7 +147,8 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
     async load() {
       let before: typeof notReplaced = null;
       const answer = await storage.changeRecords(async (now) => {
-        if (now.inDatabase) before = { by: await now.data(OWNER, OWNER, text) };
+        if (now.inDatabase)
+          before = { by: await now.data(RECORD_KINDS.owner, RECORD_KINDS.owner, RECORD_SHAPES.owner) };
         return { put: [token] };
       });
       notReplaced = answer?.saved === true ? null : before;
@@ -262,35 +156,38 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
       // From here on no other tab changes anything.
       const { kept, own } = await loadRecords(storage);
       return {
-        plans: await all(KINDS.plan, plans),
-        rounds: await all(KINDS.round, rounds),
+        plans: await all(RECORD_KINDS.plan, RECORD_SHAPES.plan),
+        rounds: await all(RECORD_KINDS.round, RECORD_SHAPES.round),
         records: kept.map(({ data }) => data).toSorted((a, b) => a.seq - b.seq),
         own,
-        finished: await all(KINDS.finished, finished),
-        undone: (await storage.listRecords(KINDS.undone, text)).map(({ id }) => id),
+        finished: await all(RECORD_KINDS.finished, RECORD_SHAPES.finished),
+        undone: (await storage.listRecords(RECORD_KINDS.undone, RECORD_SHAPES.undone)).map(({ id }) => id),
       };
     },
-    putPlan: (plan) => put(planOf(plan)),
-    dropPlan: (planId) => drop(KINDS.plan, planId),
+    putPlan: (plan) => put(recordOf('plan', plan.id, plan)),
+    dropPlan: (planId) => drop(RECORD_KINDS.plan, planId),
     putRound: (saved) => put(roundOf(saved)),
-    putFinished: (turn) => put(recordOf(KINDS.finished, keysOfFinished(turn)[0], finished.schema, turn)),
+    putFinished: (turn) => put(recordOf('finished', keysOfFinished(turn)[0], turn)),
     dropFinished: (turn) => change(async (now) => ({ drop: await withoutFinished(now, turn) })),
     keepRide: (record, moved) =>
       change(async (now) => ({
-        put: [recordOf(KINDS.record, record.id, records.schema, record), noteOf(record), roundOf(moved)],
+        put: [recordOf('record', record.id, record), noteOf(record), roundOf(moved)],
         drop: await withoutFinished(now, record),
       })),
-    undoRide: (recordId, moved) => put(roundOf(moved), recordOf(KINDS.undone, recordId, 1, moved.plan.id)),
+    undoRide: (recordId, moved) => put(roundOf(moved), recordOf('undone', recordId, moved.plan.id)),
     giveRide: (record, oldId, moved) =>
       put(
-        recordOf(KINDS.record, record.id, records.schema, record),
+        recordOf('record', record.id, record),
         noteOf(record),
         roundOf(moved),
-        recordOf(KINDS.undone, oldId, 1, moved.plan.id),
+        recordOf('undone', oldId, moved.plan.id),
       ),
     dropRide: (recordId) =>
       change(() => ({
-        drop: [KINDS.record, KINDS.own, KINDS.undone].map((kind) => ({ kind, id: recordId })),
+        drop: [RECORD_KINDS.record, RECORD_KINDS.own, RECORD_KINDS.undone].map((kind) => ({
+          kind,
+          id: recordId,
+        })),
       })),
     dropSession: (planId) =>
       change(async (now) => ({ drop: (await now.all()).filter((one) => isOfSession(one, planId)) })),
@@ -303,7 +200,9 @@ export function createCarriedSessions(storage: Storage): CarriedSessions {
     async load(planId) {
       const { kept, own } = await loadRecords(storage);
       const ours = kept.map(({ data }) => data).filter((record) => record.planId === planId);
-      const all = (await storage.listRecords(KINDS.said, said)).find(({ id }) => id === planId)?.data;
+      const all = (await storage.listRecords(RECORD_KINDS.said, RECORD_SHAPES.said)).find(
+        ({ id }) => id === planId,
+      )?.data;
       const { heard = [], withdrawn = [], damaged = [] } = all ?? {};
       return { set: mergeSets({ records: ours, withdrawn, damaged }), heard, own };
     },
@@ -311,14 +210,14 @@ export function createCarriedSessions(storage: Storage): CarriedSessions {
       const known = new Set(before.set.records);
       const rides = after.set.records
         .filter((record) => !known.has(record))
-        .map((data) => recordOf(KINDS.record, keyFromOthers(data), records.schema, data));
+        .map((data) => recordOf('record', keyFromOthers(data), data));
       const answer = await storage.changeRecords(async (now) => {
         // What another tab has noted meanwhile stays.
-        const there = await now.data(KINDS.said, planId, said);
+        const there = await now.data(RECORD_KINDS.said, planId, RECORD_SHAPES.said);
         const { withdrawn, damaged } = mergeSets({ ...EMPTY_SET, ...there, records: [] }, after.set);
         const heard = mergeHeard([...(there?.heard ?? []), ...after.heard]);
         const data: Said = { heard, withdrawn, damaged: damaged.slice(0, MOST_DAMAGED) };
-        return { put: [...rides, recordOf(KINDS.said, planId, said.schema, data)] };
+        return { put: [...rides, recordOf('said', planId, data)] };
       });
       return answer?.saved === true;
     },
@@ -326,9 +225,9 @@ export function createCarriedSessions(storage: Storage): CarriedSessions {
       const { kept } = await loadRecords(storage);
       const keys = kept.filter(({ data }) => data.planId === planId).map(({ id }) => id);
       // What was said goes last: should this break off, there is still something to delete.
-      const ridesGone = await storage.deleteRecords(KINDS.record, keys);
-      const notesGone = await storage.deleteRecords(KINDS.own, keys);
-      const saidGone = await storage.deleteRecords(KINDS.said, [planId]);
+      const ridesGone = await storage.deleteRecords(RECORD_KINDS.record, keys);
+      const notesGone = await storage.deleteRecords(RECORD_KINDS.own, keys);
+      const saidGone = await storage.deleteRecords(RECORD_KINDS.said, [planId]);
       return ridesGone === null && notesGone === null && saidGone === null;
     },
   };

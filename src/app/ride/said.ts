@@ -8,20 +8,20 @@ import type { SpokenGuidance } from './guidance.ts';
 import type { RideViews } from './views.ts';
 import { createVoice } from './voice.ts';
 
-interface SaidOptions {
+interface SpeechOptions {
   readonly level: Level;
   readonly settings: () => Settings;
   readonly views: () => Pick<RideViews, 'say'> | null;
   readonly ear: () => SpokenGuidance | null;
 }
 
-interface Said {
+interface RideSpeech {
   /** Says these from now on, null for nothing; `isQuiet` while something else is asked of the rider. */
   say(cue: string | null, remark: string | null, isQuiet: boolean): void;
   stop(): void;
 }
 
-export function createSaid({ level, settings, views, ear }: SaidOptions): Said {
+export function createSaid({ level, settings, views, ear }: SpeechOptions): RideSpeech {
   const voice = createVoice();
   let cueBefore: string | null = null;
   let remarkBefore: string | null = null;
