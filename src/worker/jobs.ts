@@ -39,8 +39,4 @@ export interface Judged {
   readonly reference: Reference;
   /** False if riding it again gave other fingerprints than the recording holds. */
   readonly same: boolean;
-  /** First tick whose fingerprint differs, or null. */
-  readonly firstDifferentTick: number | null;
-  /** False if the recording was made on another version of the level. */
-  readonly sameLevel: boolean;
 }

@@ -6,7 +6,7 @@ import { gearCandidates, gearOutcome } from '../core/coach/gearCheck.ts';
 import { type MarkingGround, groundInSteps, markOn } from '../core/coach/ground.ts';
 import { courseOfLevel } from '../core/level/build.ts';
 import type { Level } from '../core/level/schema.ts';
-import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
+import { jobOfRecording, keyOfJob, type RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
 import type { GearFound, GearJob, Judged, Reference } from './jobs.ts';
 import { type Call, Cancelled, type Method } from './rpc.ts';
@@ -126,14 +126,6 @@ function plannedOn(ground: MarkingGround, key: string): Planned {
 /** Rides a recording again and judges it against the reference. */
 function judge({ ground, reference }: Planned, level: Level, recording: Recording): Judged {
   // Plans are shared by levels that differ in words or pass mark only.
-  const { ride, report, same, firstDifferentTick } = markOn(ground, recording, level.passMark);
-  return {
-    key: reference.key,
-    report,
-    trace: ride.trace,
-    reference,
-    same,
-    firstDifferentTick,
-    sameLevel: isOnLevel(recording, level),
-  };
+  const { ride, report, same } = markOn(ground, recording, level.passMark);
+  return { key: reference.key, report, trace: ride.trace, reference, same };
 }

@@ -154,8 +154,6 @@ describe('the strip of road ahead', () => {
         [8, 0.04],
         [40, 0],
       ]),
-      0,
-      188,
     );
     expect(parts.map((part) => part.slopeRatio)).toEqual([0.08, -0.05]);
     expect(parts[0]?.fromM).toBe(40);

@@ -98,18 +98,18 @@ describe('judging', () => {
     const marked = markRecording(job.level, recording);
     expect(judged.trace).toEqual(marked.ride.trace);
     expect(judged.report).toEqual(marked.report);
-    expect([judged.same, judged.firstDifferentTick, judged.sameLevel]).toEqual([true, null, true]);
+    expect(judged.same).toBe(true);
   });
 
   it('says so when riding again gives other fingerprints', async () => {
     const checkpoints = recording.checkpoints.map((print, i) => (i === 1 ? '0000000000000000' : print));
     const changed = { level: job.level, recording: { ...recording, checkpoints } };
     const judged = await workshop.judge(changed, waiting().call);
-    expect([judged.same, judged.firstDifferentTick]).toEqual([false, 1200]);
+    expect(judged.same).toBe(false);
   });
 
   it('says so when the recording was made on another road', async () => {
     const judged = await workshop.judge({ level: levelById('hold-your-rhythm'), recording }, waiting().call);
-    expect([judged.sameLevel, judged.same]).toEqual([false, false]);
+    expect(judged.same).toBe(false);
   });
 });

@@ -57,14 +57,7 @@ export function pieceSlopes(piece: Piece, seed: number): number[] {
     case 'rollers':
       return rollerSlopes(lengthM, piece.waveM, piece.steepestRatio, seededRandom(seed));
     case 'random-pitches':
-      return randomPitchSlopes(
-        lengthM,
-        piece.pitchCount,
-        piece.gentlestRatio,
-        piece.steepestRatio,
-        seededRandom(seed),
-        piece.beforeM,
-      );
+      return randomPitchSlopes(lengthM, piece, seededRandom(seed));
     case 'recorded':
       return recordedSlopes(piece.heightsM, Math.round(piece.stepM));
   }
@@ -113,12 +106,10 @@ function rollerSlopes(lengthM: number, waveM: number, steepestRatio: number, ran
  */
 function randomPitchSlopes(
   lengthM: number,
-  pitchCount: number,
-  gentlestRatio: number,
-  steepestRatio: number,
+  piece: Extract<Piece, { readonly kind: 'random-pitches' }>,
   random: Random,
-  beforeM?: number,
 ): number[] {
+  const { pitchCount, gentlestRatio, steepestRatio, beforeM } = piece;
   const slopes = new Array<number>(lengthM).fill(BETWEEN_PITCHES_RATIO);
   let endM = 0;
   const sectionM = lengthM / pitchCount;

@@ -66,7 +66,7 @@ export class RoadAheadView {
     this.#course = course;
     this.#tones = tones;
     this.#formats = formats;
-    this.#parts = steepParts(course, 0, course.lengthM);
+    this.#parts = steepParts(course);
     this.#strokes = new Float64Array(0);
     this.#labels = labelsFor(tones, 1);
   }

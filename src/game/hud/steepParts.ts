@@ -12,13 +12,13 @@ export interface SteepPart {
   readonly slopeRatio: number;
 }
 
-/** Stretches between two distances that are steeper than 3 % up or down for at least 12 m. */
-export function steepParts(course: Course, fromM: number, toM: number): SteepPart[] {
+/** Stretches of a road that are steeper than 3 % up or down for at least 12 m. */
+export function steepParts(course: Course): SteepPart[] {
   const parts: SteepPart[] = [];
-  const last = Math.min(course.lengthM, Math.ceil(toM));
+  const last = course.lengthM;
   let start = -1;
   let steepest = 0;
-  for (let m = Math.max(0, Math.floor(fromM)); m <= last + 1; m++) {
+  for (let m = 0; m <= last + 1; m++) {
     const slope = m <= last ? (course.slopeRatio[m] ?? 0) : 0;
     const steep = Math.abs(slope) >= STEEP_RATIO;
     const turns = start >= 0 && slope * steepest < 0;
