@@ -5,6 +5,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { isSeeded } from '../../src/core/course/pieces.ts';
 import { MARK_NAMES, type RideReport } from '../../src/core/coach/types.ts';
 import { checkLevel } from '../../src/core/level/generate.ts';
 import { knownBestRide } from '../../src/core/planner/known.ts';
@@ -50,9 +51,7 @@ function skillTable(): string {
 
 function seedTable(): string {
   const levels = [
-    ...LEVELS.filter((level) =>
-      level.pieces.some(({ kind }) => kind === 'rollers' || kind === 'random-pitches'),
-    ),
+    ...LEVELS.filter(({ pieces }) => isSeeded(pieces)),
     checkLevel(1, 'everyone'),
     checkLevel(1, 'children'),
   ];

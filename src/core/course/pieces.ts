@@ -37,6 +37,22 @@ export type Piece =
   /** Heights of a recorded road every `stepM` metres, relative to its start. */
   | { readonly kind: 'recorded'; readonly stepM: number; readonly heightsM: readonly number[] };
 
+/** What chance has a hand in. */
+const BY_CHANCE: Readonly<Record<Piece['kind'], boolean>> = {
+  flat: false,
+  climb: false,
+  pitch: false,
+  descent: false,
+  rollers: true,
+  'random-pitches': true,
+  recorded: false,
+};
+
+/** Whether another seed makes another road of these pieces. */
+export function isSeeded(pieces: readonly Piece[]): boolean {
+  return pieces.some(({ kind }) => BY_CHANCE[kind]);
+}
+
 /** Length of a piece on the road (m). */
 export function pieceLengthM(piece: Piece): number {
   if (piece.kind !== 'recorded') return Math.round(piece.lengthM);

@@ -2,7 +2,7 @@
  * What is allowed in a level but will surprise its rider: slopes this machine cannot hold, stop lines where nobody
  * can start again, roads that stay hidden, chance that spoils a place. Only parsed levels come here.
  */
-import { pieceLengthM } from '../course/pieces.ts';
+import { isSeeded, pieceLengthM } from '../course/pieces.ts';
 import type { Course, Stretch } from '../course/types.ts';
 import { BIGGEST_SEED } from '../math/random.ts';
 import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
@@ -208,7 +208,7 @@ function lintHidden(level: Level, course: Course): LevelWarning[] {
 
 /** Chance that is missing where each ride should differ, or that puts a stop line on a wall. */
 function lintSeeds(level: Level): LevelWarning[] {
-  const seeded = level.pieces.some(({ kind }) => kind === 'rollers' || kind === 'random-pitches');
+  const seeded = isSeeded(level.pieces);
   if (!seeded && (level.teaches === 'free' || level.teaches === 'check'))
     return [warning('pieces', 'seed-unused', 0, levelLengthM(level), { seed: level.seed })];
   if (!seeded || level.stopLinesM.length === 0) return [];

@@ -1,13 +1,12 @@
 /** The same skill on other seeds of the same level comes out the same: the marks judge the rider, not the road. */
 import { describe, expect, test } from 'vitest';
+import { isSeeded } from '../../../src/core/course/pieces.ts';
 import { habitsForSkill } from '../../../src/core/virtual/riders.ts';
 import { checkLevel } from '../../../src/core/level/generate.ts';
 import { groundOf, LEVELS, PAIRS } from './riding.ts';
 
 const SEEDS = Array.from({ length: 4 }, (_, i) => 100 + i * 37);
-const bySeed = LEVELS.filter((level) =>
-  level.pieces.some((piece) => piece.kind === 'rollers' || piece.kind === 'random-pitches'),
-);
+const bySeed = LEVELS.filter(({ pieces }) => isSeeded(pieces));
 const levels = [...bySeed, checkLevel(1, 'everyone'), checkLevel(1, 'children')];
 const skills = [0.2, 0.6, 1];
 
