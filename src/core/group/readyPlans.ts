@@ -4,66 +4,39 @@
  */
 import type { ClinicPlan } from './plan.ts';
 
+/** What is usual in a plan: all on their own bikes, twice over the same road, one after the other. */
+export const USUAL_PLAN = {
+  schema: 1,
+  seedRule: 'same',
+  bike: 'own',
+  riderId: 'by-feel',
+  attempts: 2,
+  aids: 'as-level',
+  shows: 'group-picture',
+  order: 'rotate',
+  audience: 'everyone',
+} as const satisfies Partial<ClinicPlan>;
+
+const CHILDREN = { bike: 'kids-24-1x8', riderId: 'by-bike', audience: 'children' } as const;
+const CHECK = { seedRule: 'fresh', attempts: 1, aids: 'none', shows: 'own-marks', order: 'free' } as const;
+
+const named = (id: string) => ({ ...USUAL_PLAN, id, title: id });
+
 /** Plans that come with the game. */
 export const READY_PLANS: readonly ClinicPlan[] = [
   {
-    schema: 1,
-    id: 'children-first-hour',
-    title: 'children-first-hour',
+    ...named('children-first-hour'),
+    ...CHILDREN,
     rides: [{ kind: 'bundled', levelId: 'click-before-the-hill' }],
-    seedRule: 'same',
     seed: 1,
-    bike: 'kids-24-1x8',
-    riderId: 'by-bike',
-    attempts: 2,
-    aids: 'as-level',
-    shows: 'group-picture',
-    order: 'rotate',
-    audience: 'children',
   },
+  { ...named('adults-first-evening'), rides: [{ kind: 'bundled', levelId: 'rolling-road' }], seed: 1 },
   {
-    schema: 1,
-    id: 'adults-first-evening',
-    title: 'adults-first-evening',
-    rides: [{ kind: 'bundled', levelId: 'rolling-road' }],
-    seedRule: 'same',
-    seed: 1,
-    bike: 'own',
-    riderId: 'by-feel',
-    attempts: 2,
-    aids: 'as-level',
-    shows: 'group-picture',
-    order: 'rotate',
-    audience: 'everyone',
-  },
-  {
-    schema: 1,
-    id: 'children-check',
-    title: 'children-check',
+    ...named('children-check'),
+    ...CHILDREN,
+    ...CHECK,
     rides: [{ kind: 'check', audience: 'children' }],
-    seedRule: 'fresh',
     seed: 7,
-    bike: 'kids-24-1x8',
-    riderId: 'by-bike',
-    attempts: 1,
-    aids: 'none',
-    shows: 'own-marks',
-    order: 'free',
-    audience: 'children',
   },
-  {
-    schema: 1,
-    id: 'adults-check',
-    title: 'adults-check',
-    rides: [{ kind: 'check', audience: 'everyone' }],
-    seedRule: 'fresh',
-    seed: 7,
-    bike: 'own',
-    riderId: 'by-feel',
-    attempts: 1,
-    aids: 'none',
-    shows: 'own-marks',
-    order: 'free',
-    audience: 'everyone',
-  },
+  { ...named('adults-check'), ...CHECK, rides: [{ kind: 'check', audience: 'everyone' }], seed: 7 },
 ];

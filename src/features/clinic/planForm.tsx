@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type ClinicPlan, parsePlan } from '../../core/group/plan.ts';
+import { USUAL_PLAN } from '../../core/group/readyPlans.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { Sheet } from '../../ui/parts.tsx';
@@ -25,19 +26,7 @@ interface Refused {
   readonly problems: readonly Problem[];
 }
 
-const EMPTY: Omit<ClinicPlan, 'id' | 'seed'> = {
-  schema: 1,
-  title: '',
-  rides: [],
-  seedRule: 'same',
-  bike: 'own',
-  riderId: 'by-feel',
-  attempts: 2,
-  aids: 'as-level',
-  shows: 'group-picture',
-  order: 'rotate',
-  audience: 'everyone',
-};
+const EMPTY: Omit<ClinicPlan, 'id' | 'seed'> = { ...USUAL_PLAN, title: '', rides: [] };
 
 /** The page; `from` is the plan it begins as a copy of. */
 export function PlanForm(props: {
