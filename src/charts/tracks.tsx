@@ -74,7 +74,7 @@ export function Tracks(props: TracksProps): JSX.Element {
         <Curves samples={own} scales={scales} best={false} />
         <Feet {...props} />
         <Mishaps {...props} />
-        {data.shifts !== null && <Shifts shifts={data.shifts} layout={layout} scales={scales} />}
+        {data.shifts !== null && <Shifts {...props} />}
       </g>
       <Labels {...props} />
     </>
@@ -192,15 +192,10 @@ function Mishaps({ data, layout, scales }: TracksProps): JSX.Element {
   );
 }
 
-function Shifts(props: {
-  readonly shifts: readonly ShiftReport[];
-  readonly layout: StripLayout;
-  readonly scales: StripScales;
-}): JSX.Element {
-  const { shifts, layout, scales } = props;
+function Shifts({ data, layout, scales }: TracksProps): JSX.Element {
   return (
     <g data-track="shifts">
-      {shifts.map((shift) => (
+      {data.shifts?.map((shift) => (
         <ShiftMark
           kind={shift.kind}
           x={scales.x(shift.startedAtM)}

@@ -123,30 +123,22 @@ function readRide(value: unknown): StoredReading<SavedRide> {
   return { ok: true, value: { ...result.value, recording: recording.recording, level: level.level } };
 }
 
-function readResult(value: unknown): StoredReading<StoredResult> {
-  const climbed = climbFields(LADDERS.results, value);
+/** Reads what climbs a ladder and has a shape at its end. */
+function readBy<T>(steps: readonly Step[], shape: z.ZodMiniType<T>, value: unknown): StoredReading<T> {
+  const climbed = climbFields(steps, value);
   if (!climbed.ok) return climbed;
-  const parsed = resultSchema.safeParse(climbed.value);
+  const parsed = shape.safeParse(climbed.value);
   return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
 function readLevel(value: unknown): StoredReading<OwnLevel> {
-  const climbed = climbFields(LADDERS.levels, value);
-  if (!climbed.ok) return climbed;
-  const parsed = levelSchema.safeParse(climbed.value);
-  if (!parsed.success) return CORRUPT;
-  const level = parseLevel(parsed.data.level);
-  if (!level.ok) return isNewer(parsed.data.level, LEVEL_SCHEMA) ? NEWER : CORRUPT;
-  return level.level.id === parsed.data.id
-    ? { ok: true, value: { ...parsed.data, level: level.level } }
+  const read = readBy(LADDERS.levels, levelSchema, value);
+  if (!read.ok) return read;
+  const level = parseLevel(read.value.level);
+  if (!level.ok) return isNewer(read.value.level, LEVEL_SCHEMA) ? NEWER : CORRUPT;
+  return level.level.id === read.value.id
+    ? { ok: true, value: { ...read.value, level: level.level } }
     : CORRUPT;
-}
-
-function readSettings(value: unknown): StoredReading<KeptSettings> {
-  const climbed = climbFields(LADDERS.settings, value);
-  if (!climbed.ok) return climbed;
-  const parsed = settingsSchema.safeParse(climbed.value);
-  return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
 /** The envelope has no version of its own: `schema` counts the data, whose steps belong to their owner. */
@@ -167,9 +159,9 @@ export interface KeptThings {
 /** The reader of each store. */
 export const READERS: { readonly [S in StoreName]: (value: unknown) => StoredReading<KeptThings[S]> } = {
   rides: notTooDeep(readRide),
-  results: notTooDeep(readResult),
+  results: notTooDeep((value) => readBy(LADDERS.results, resultSchema, value)),
   levels: notTooDeep(readLevel),
-  settings: notTooDeep(readSettings),
+  settings: notTooDeep((value) => readBy(LADDERS.settings, settingsSchema, value)),
   records: notTooDeep(readRecord),
 };
 

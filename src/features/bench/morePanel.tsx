@@ -24,6 +24,16 @@ export function MorePanel(props: {
   const { level, onEdit } = props;
   const format = useFormat();
   const set: Set = (values, gesture = null) => onEdit({ kind: 'set', values }, gesture);
+  const count = (name: 'seed' | 'passMark', high: number, step: number): JSX.Element => (
+    <NumberField
+      {...{ name, high, step }}
+      label={say(`edit-${name}`)}
+      unit="count"
+      value={level[name]}
+      low={0}
+      onValue={(value, gesture) => set({ [name]: name === 'seed' ? Math.round(value) : value }, gesture)}
+    />
+  );
   return (
     <details class="paper fold">
       <summary>
@@ -31,26 +41,8 @@ export function MorePanel(props: {
       </summary>
       <div class="thing-fields">
         <Purpose level={level} set={set} />
-        <NumberField
-          label={say('edit-seed')}
-          unit="count"
-          name="seed"
-          value={level.seed}
-          low={0}
-          high={BIGGEST_SEED}
-          step={1}
-          onValue={(seed, gesture) => set({ seed: Math.round(seed) }, gesture)}
-        />
-        <NumberField
-          label={say('edit-passMark')}
-          unit="count"
-          name="pass-mark"
-          value={level.passMark}
-          low={0}
-          high={100}
-          step={5}
-          onValue={(passMark, gesture) => set({ passMark }, gesture)}
-        />
+        {count('seed', BIGGEST_SEED, 1)}
+        {count('passMark', 100, 5)}
       </div>
       <p class="quiet">{say('edit-seedHint')}</p>
       <fieldset class="aids">

@@ -22,7 +22,7 @@ const say = words('children');
 export const childrenPage: Page = (state, send) => (
   <Sheet title={say('title')} intro={say('intro')}>
     <section aria-label={say('roads')}>
-      <ol class="play-roads">
+      <ol class="level-list play-roads">
         {playRoads(state.levels).map((level) => (
           <li key={level.id}>
             <RoadCard level={level} done={state.doneIds.includes(level.id)} />
