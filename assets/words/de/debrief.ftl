@@ -310,7 +310,7 @@ next-easier-level = Erst eine leichtere Straße, dann komm hierher zurück.
 
 cards-title = Rampe für Rampe
 card-steep = { $percent } auf { $length }
-card-needed = Nötige leichtere Gänge
+card-needed = Beste Fahrt, Gänge leichter
 card-before = Deine vor dem Fuß
 card-ofMade =
     { $made ->
@@ -321,9 +321,9 @@ card-worst = Langsamste Beine
 card-worstPair = { $own } U/min (beste { $best })
 card-bestDoes =
     { $which ->
-        [all] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, alles vor dem Fuß, zum ersten Mal { near }.
-        [none] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, nichts davon vor dem Fuß, zum ersten Mal { near }.
-       *[some] Von deinem Gang aus schaltet die beste Fahrt { gears } leichter, { $before ->
+        [all] Hier schaltet die beste Fahrt { gears } leichter, alles vor dem Fuß, zum ersten Mal { near }.
+        [none] Hier schaltet die beste Fahrt { gears } leichter, nichts davon vor dem Fuß, zum ersten Mal { near }.
+       *[some] Hier schaltet die beste Fahrt { gears } leichter, { $before ->
             [1] einen
             [2] zwei
             [3] drei
@@ -337,8 +337,8 @@ card-bestDoes =
            *[other] { $before }
         } davon vor dem Fuß, zum ersten Mal { near }.
     }
-card-bestStays = Mit deinem Gang und Tempo würde die beste Fahrt hier nicht schalten.
-card-asksNothing = Bei deinem Tempo geht es auch ohne Schalten.
+card-bestStays = Die beste Fahrt schaltet hier nicht.
+card-asksNothing = Es geht auch ohne Schalten.
 card-footDown = Hier kam ein Fuß auf den Boden.
 card-timing =
     { $timing ->
@@ -374,7 +374,7 @@ asks-chainLine = Eine gerade Kette
 asks-economy = Kein unnötiges Schalten
 noMark = ohne Wertung
 noMark-cadence = Du hast nicht lange genug getreten, um das zu werten.
-noMark-foresight = Bei deinem Tempo ging jede Rampe ohne Schalten.
+noMark-foresight = Keine Rampe dieser Fahrt verlangte, zu schalten.
 noMark-easing = Du hast nicht geschaltet, also gab es nichts, wofür du locker treten musstest.
 noMark-chainLine = Nichts zu werten: ein Kettenblatt, oder gar nicht geschaltet.
 noMark-economy = Es gab nichts zu zählen.
@@ -418,8 +418,8 @@ why-foot-down-pitch = An { pitch } kam ein Fuß auf den Boden.
 better-foot-down-pitch = im leichten Gang sein, bevor es steil wird.
 why-heavy-shift =
     { $derailleur ->
-        [front] Kettenblatt bei { $from } ruppig gewechselt, mit { $percent } des stetigen Drucks.
-       *[rear] Bei { $from } ruppig geschaltet, mit { $percent } des stetigen Drucks.
+        [front] Kettenblatt bei { $from } unter Druck gewechselt, mit { $percent } des stetigen Drucks.
+       *[rear] Bei { $from } unter Druck geschaltet, mit { $percent } des stetigen Drucks.
     }
 better-heavy-shift = eine halbe Umdrehung locker treten, dann schalten.
 better-heavy-shift-hub = Druck weg, dann nimmt die Nabe ihren Gang.

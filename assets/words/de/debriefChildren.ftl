@@ -269,10 +269,10 @@ next-easier-level = Fahr erst eine leichtere Straße. Dann komm wieder.
 ## A card for each hill
 
 cards-title = Berg für Berg
-card-needed = So viele Gänge brauchst du
+card-needed = So viele Gänge schaltet die beste Fahrt
 card-before = Deine vor dem Berg
-card-bestDoes = Von deinem Gang aus schaltet die beste Fahrt { gears } leichter. Sie beginnt { near }.
-card-bestStays = In deinem Gang würde die beste Fahrt hier nicht schalten.
+card-bestDoes = Hier schaltet die beste Fahrt { gears } leichter. Sie beginnt { near }.
+card-bestStays = Die beste Fahrt schaltet hier nicht.
 card-asksNothing = Es geht auch ohne Schalten.
 card-footDown = Hier musste dein Fuß auf den Boden.
 card-timing =

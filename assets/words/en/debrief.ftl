@@ -340,7 +340,7 @@ cards-title = Pitch by pitch
 # $percent: how steep, like "8 %". $length: how long, like "120 m".
 card-steep = { $percent } for { $length }
 # Four labels with their values.
-card-needed = Easier gears needed
+card-needed = Best ride, gears easier
 card-before = Yours before the foot
 card-ofMade =
     { $made ->
@@ -352,9 +352,9 @@ card-worstPair = { $own } rpm (best { $best })
 # $before (Number): how many of the gears come before the foot; $which: whether that is all of them, some, or none.
 card-bestDoes =
     { $which ->
-        [all] From your gear, the best ride goes { gears } easier, all before the foot, the first { near }.
-        [none] From your gear, the best ride goes { gears } easier, none before the foot, the first { near }.
-       *[some] From your gear, the best ride goes { gears } easier, { $before ->
+        [all] Here the best ride goes { gears } easier, all before the foot, the first { near }.
+        [none] Here the best ride goes { gears } easier, none before the foot, the first { near }.
+       *[some] Here the best ride goes { gears } easier, { $before ->
             [1] one
             [2] two
             [3] three
@@ -368,8 +368,8 @@ card-bestDoes =
            *[other] { $before }
         } before the foot, the first { near }.
     }
-card-bestStays = From your gear and speed, the best ride would not shift here.
-card-asksNothing = At your speed it goes without a shift, too.
+card-bestStays = The best ride does not shift here.
+card-asksNothing = It goes without a shift, too.
 card-footDown = A foot went down here.
 card-timing =
     { $timing ->
@@ -410,7 +410,7 @@ asks-chainLine = A straight chain
 asks-economy = No needless shifts
 noMark = no mark
 noMark-cadence = You did not pedal long enough to judge.
-noMark-foresight = No pitch asked for a shift at your speed.
+noMark-foresight = No pitch of this ride asked for a shift.
 noMark-easing = You did not shift, so there was nothing to be soft for.
 noMark-chainLine = Nothing to judge: one chainring, or no shift at all.
 noMark-economy = There was nothing to count.
@@ -460,8 +460,8 @@ better-foot-down-pitch = have an easy gear before it gets steep.
 # $derailleur: the one at the front moves the chain from ring to ring.
 why-heavy-shift =
     { $derailleur ->
-        [front] Heavy ring change at { $from }, at { $percent } of steady pressure.
-       *[rear] Heavy shift at { $from }, at { $percent } of steady pressure.
+        [front] Ring change under pressure at { $from }, at { $percent } of steady pressure.
+       *[rear] Shift under pressure at { $from }, at { $percent } of steady pressure.
     }
 better-heavy-shift = soft feet for half a turn, then shift.
 better-heavy-shift-hub = take the pressure off, then the hub takes its gear.

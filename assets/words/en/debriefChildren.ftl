@@ -287,10 +287,10 @@ next-easier-level = Ride an easier road first. Then come back.
 ## A card for each hill
 
 cards-title = Hill by hill
-card-needed = Gears you need
+card-needed = Gears the best ride took
 card-before = Yours before the hill
-card-bestDoes = From your gear, the best ride goes { gears } easier. It begins { near }.
-card-bestStays = In your gear, the best ride would not shift here.
+card-bestDoes = Here the best ride goes { gears } easier. It begins { near }.
+card-bestStays = The best ride does not shift here.
 card-asksNothing = It goes without a shift, too.
 card-footDown = You had to put a foot down here.
 card-timing =

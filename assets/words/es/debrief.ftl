@@ -344,7 +344,7 @@ cards-title = Repecho a repecho
 # $percent: how steep, like "8 %". $length: how long, like "120 m".
 card-steep = { $percent } durante { $length }
 # Four labels with their values.
-card-needed = Marchas más suaves necesarias
+card-needed = Mejor recorrido, marchas más suaves
 card-before = Las tuyas antes del pie
 card-ofMade =
     { $made ->
@@ -356,9 +356,9 @@ card-worstPair = { $own } rpm (el mejor: { $best })
 # $before (Number): how many of the gears come before the foot; $which: whether that is all of them, some, or none.
 card-bestDoes =
     { $which ->
-        [all] Desde tu marcha, el mejor recorrido pone { gears }, todo antes del pie; empieza { near }.
-        [none] Desde tu marcha, el mejor recorrido pone { gears }, nada antes del pie; empieza { near }.
-       *[some] Desde tu marcha, el mejor recorrido pone { gears }, { $before ->
+        [all] Aquí el mejor recorrido pone { gears }, todo antes del pie; empieza { near }.
+        [none] Aquí el mejor recorrido pone { gears }, nada antes del pie; empieza { near }.
+       *[some] Aquí el mejor recorrido pone { gears }, { $before ->
             [1] una
             [2] dos
             [3] tres
@@ -372,8 +372,8 @@ card-bestDoes =
            *[other] { $before }
         } antes del pie; empieza { near }.
     }
-card-bestStays = Con tu marcha y tu velocidad, el mejor recorrido no cambiaría aquí.
-card-asksNothing = A tu velocidad, se pasa también sin cambiar.
+card-bestStays = El mejor recorrido no cambia aquí.
+card-asksNothing = Se pasa también sin cambiar.
 card-footDown = Aquí hubo que poner pie a tierra.
 card-timing =
     { $timing ->
@@ -414,7 +414,7 @@ asks-chainLine = Una cadena recta
 asks-economy = Ningún cambio de más
 noMark = sin nota
 noMark-cadence = No pedaleaste lo bastante para valorarlo.
-noMark-foresight = A tu velocidad, ningún repecho pidió un cambio.
+noMark-foresight = Ningún repecho de este recorrido pidió un cambio.
 noMark-easing = No cambiaste, así que no hubo por qué aflojar.
 noMark-chainLine = Nada que valorar: un solo plato, o ningún cambio.
 noMark-economy = No hubo nada que contar.
@@ -464,8 +464,8 @@ better-foot-down-pitch = llevar una marcha suave antes de que se empine.
 # $derailleur: the one at the front moves the chain from ring to ring.
 why-heavy-shift =
     { $derailleur ->
-        [front] Cambio de plato forzado a los { $from }, con el { $percent } de la presión normal.
-       *[rear] Cambio forzado a los { $from }, con el { $percent } de la presión normal.
+        [front] Cambio de plato bajo presión a los { $from }, con el { $percent } de la presión normal.
+       *[rear] Cambio bajo presión a los { $from }, con el { $percent } de la presión normal.
     }
 better-heavy-shift = aflojar media vuelta de pedal y luego cambiar.
 better-heavy-shift-hub = quitar la presión; entonces el buje toma su marcha.

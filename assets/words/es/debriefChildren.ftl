@@ -285,10 +285,10 @@ next-easier-level = Haz primero un camino más fácil. Luego vuelve.
 ## A card for each hill
 
 cards-title = Cuesta a cuesta
-card-needed = Marchas que necesitas
+card-needed = Marchas del mejor recorrido
 card-before = Las tuyas antes de la cuesta
-card-bestDoes = Desde tu marcha, el mejor recorrido pone { gears }. Empieza a cambiar { near }.
-card-bestStays = Con tu marcha, el mejor recorrido no cambiaría aquí.
+card-bestDoes = Aquí el mejor recorrido pone { gears }. Empieza a cambiar { near }.
+card-bestStays = El mejor recorrido no cambia aquí.
 card-asksNothing = También se pasa sin cambiar.
 card-footDown = Aquí pusiste un pie en el suelo.
 card-timing =

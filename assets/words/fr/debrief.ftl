@@ -310,7 +310,7 @@ next-easier-level = D’abord une route plus douce, puis reviens à celle-ci.
 
 cards-title = Raidillon par raidillon
 card-steep = { $percent } sur { $length }
-card-needed = Crans plus facile à passer
+card-needed = Meilleur passage, crans plus facile
 card-before = Les tiens avant le pied
 card-ofMade =
     { $made ->
@@ -321,9 +321,9 @@ card-worst = Jambes les plus lentes
 card-worstPair = { $own } tr/min (meilleur : { $best })
 card-bestDoes =
     { $which ->
-        [all] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, le tout avant le pied, en commençant { near }.
-        [none] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
-       *[some] Depuis ta vitesse, le meilleur passage prend { gears } plus facile, dont { $before ->
+        [all] Ici, le meilleur passage prend { gears } plus facile, le tout avant le pied, en commençant { near }.
+        [none] Ici, le meilleur passage prend { gears } plus facile, rien avant le pied, en commençant { near }.
+       *[some] Ici, le meilleur passage prend { gears } plus facile, dont { $before ->
             [1] un
             [2] deux
             [3] trois
@@ -337,8 +337,8 @@ card-bestDoes =
            *[other] { $before }
         } avant le pied, en commençant { near }.
     }
-card-bestStays = À ton allure, le meilleur passage resterait ici sur ta vitesse.
-card-asksNothing = À ton allure, ça passe aussi sans changer.
+card-bestStays = Le meilleur passage ne change pas ici.
+card-asksNothing = Ça passe aussi sans changer.
 card-footDown = Ici, tu as mis pied à terre.
 card-timing =
     { $timing ->
@@ -374,7 +374,7 @@ asks-chainLine = Une chaîne droite
 asks-economy = Aucun changement inutile
 noMark = sans note
 noMark-cadence = Tu n’as pas pédalé assez longtemps pour en juger.
-noMark-foresight = À ton allure, aucun raidillon ne demandait de changer.
+noMark-foresight = Aucun raidillon de ce passage ne demandait de changer.
 noMark-easing = Tu n’as pas changé : les pieds légers n’ont pas eu à servir.
 noMark-chainLine = Rien à juger : un seul plateau, ou aucun changement.
 noMark-economy = Il n’y avait rien à compter.
@@ -418,8 +418,8 @@ why-foot-down-pitch = Tu as mis pied à terre dans { pitch }.
 better-foot-down-pitch = prends une vitesse facile avant que ce soit raide.
 why-heavy-shift =
     { $derailleur ->
-        [front] Changement de plateau forcé à { $from }, à { $percent } de la pression régulière.
-       *[rear] Changement forcé à { $from }, à { $percent } de la pression régulière.
+        [front] Changement de plateau sous pression à { $from }, à { $percent } de la pression régulière.
+       *[rear] Changement sous pression à { $from }, à { $percent } de la pression régulière.
     }
 better-heavy-shift = pieds légers pendant un demi-tour, puis change.
 better-heavy-shift-hub = relâche la pression, et le moyeu prend sa vitesse.

@@ -267,10 +267,10 @@ next-easier-level = D’abord une route plus facile. Puis reviens ici.
 ## Une fiche pour chaque côte
 
 cards-title = Côte par côte
-card-needed = Crans qu’il te faut
+card-needed = Crans du meilleur passage
 card-before = Les tiens avant la côte
-card-bestDoes = Depuis ta vitesse, le meilleur passage prend { gears } plus facile. Il commence { near }.
-card-bestStays = Le meilleur passage resterait ici sur ta vitesse.
+card-bestDoes = Ici, le meilleur passage prend { gears } plus facile. Il commence { near }.
+card-bestStays = Le meilleur passage ne change pas ici.
 card-asksNothing = Ça passe aussi sans changer.
 card-footDown = Ici, tu as dû poser le pied.
 card-timing =

@@ -342,7 +342,7 @@ cards-title = Klimmetje voor klimmetje
 # $percent: hoe steil, zoals “8%”. $length: hoe lang, zoals “120 m”.
 card-steep = { $percent } over { $length }
 # Vier opschriften met hun waarden.
-card-needed = Lichtere versnellingen nodig
+card-needed = Beste rit, versnellingen lichter
 card-before = Jij vóór de voet
 card-ofMade =
     { $made ->
@@ -354,9 +354,9 @@ card-worstPair = { $own }/min (beste { $best })
 # $before (Number): hoeveel versnellingen vóór de voet komen; $which: of dat ze allemaal zijn, een deel, of geen.
 card-bestDoes =
     { $which ->
-        [all] Vanuit jouw versnelling gaat de beste rit { gears } lichter, allemaal vóór de voet, de eerste { near }.
-        [none] Vanuit jouw versnelling gaat de beste rit { gears } lichter, geen enkele vóór de voet, de eerste { near }.
-       *[some] Vanuit jouw versnelling gaat de beste rit { gears } lichter, waarvan { $before ->
+        [all] Hier gaat de beste rit { gears } lichter, allemaal vóór de voet, de eerste { near }.
+        [none] Hier gaat de beste rit { gears } lichter, geen enkele vóór de voet, de eerste { near }.
+       *[some] Hier gaat de beste rit { gears } lichter, waarvan { $before ->
             [1] één
             [2] twee
             [3] drie
@@ -370,8 +370,8 @@ card-bestDoes =
            *[other] { $before }
         } vóór de voet, de eerste { near }.
     }
-card-bestStays = Vanuit jouw versnelling en snelheid zou de beste rit hier niet schakelen.
-card-asksNothing = Met jouw snelheid gaat het ook zonder schakelen.
+card-bestStays = De beste rit schakelt hier niet.
+card-asksNothing = Het gaat ook zonder schakelen.
 card-footDown = Hier ging er een voet aan de grond.
 card-timing =
     { $timing ->
@@ -412,7 +412,7 @@ asks-chainLine = Een rechte ketting
 asks-economy = Niet schakelen als het niet hoeft
 noMark = geen punten
 noMark-cadence = Je trapte niet lang genoeg om er iets over te zeggen.
-noMark-foresight = Met jouw snelheid hoefde je op geen klimmetje te schakelen.
+noMark-foresight = Geen klimmetje van deze rit vroeg om schakelen.
 noMark-easing = Je schakelde niet, dus er was niets om zacht voor te trappen.
 noMark-chainLine = Niets te beoordelen: één kettingblad, of helemaal niet geschakeld.
 noMark-economy = Er was niets te tellen.

@@ -280,10 +280,10 @@ next-easier-level = Rijd eerst een makkelijkere weg. Kom dan terug.
 ## Een kaart voor elke heuvel
 
 cards-title = Heuvel voor heuvel
-card-needed = Zoveel lichter moet het
+card-needed = Zoveel lichter gaat de beste rit
 card-before = Bij jou vóór de heuvel
-card-bestDoes = Vanuit jouw versnelling gaat de beste rit { gears } lichter. Die begint { near }.
-card-bestStays = In jouw versnelling zou de beste rit hier niet schakelen.
+card-bestDoes = Hier gaat de beste rit { gears } lichter. Die begint { near }.
+card-bestStays = De beste rit schakelt hier niet.
 card-asksNothing = Het gaat ook zonder schakelen.
 card-footDown = Hier moest je een voet aan de grond zetten.
 card-timing =

@@ -93,7 +93,7 @@ function sayTiming({ timing, tendency }: PitchReport, { say }: Speech): string {
     : say('card-timing', { timing });
 }
 
-/** What the best ride does from the player's own state; the picture shows the one over the whole road. */
+/** What the best ride does on this pitch, in the gear it comes in. */
 function sayBest(report: PitchReport, { say, format }: Speech): string {
   const first = report.referenceFirstShiftBeforeFootM;
   if (first === null || report.stepsNeeded === 0) return say('card-bestStays');
