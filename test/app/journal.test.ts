@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
+import { TICKS_PER_S } from '../../src/core/ride/step.ts';
 import { type LiveRide, replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideCommand } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
@@ -159,6 +160,17 @@ describe('a journal', () => {
     await other.drop();
     expect(await readJournals(storage)).toEqual([]);
     expect((await storage.exportAll()).records).toEqual([]);
+  });
+
+  it('of somebody who rests by the road for more than an hour is offered like any other', async () => {
+    const { storage, get } = await openQuickStorage();
+    const ride = startRide(world);
+    const journal = openJournal('long', what, get, 0);
+    ride.step([{ kind: 'brake', on: true }]);
+    while (ride.now.tick < 3700 * TICKS_PER_S && ride.now.phase !== 'finished') ride.step([]);
+    await journal.flush(ride);
+    const { recording } = await theOne(storage);
+    expect([ride.now.phase === 'finished', recording.ticks]).toEqual([false, 3700 * TICKS_PER_S]);
   });
 
   it('knows whose turn it is, and stops where a piece is missing', async () => {

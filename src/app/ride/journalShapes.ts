@@ -3,7 +3,6 @@ import { parseLevel } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { isFields } from '../../core/math/measure.ts';
 import {
-  LONGEST_RIDE_TICKS,
   parseRecording,
   readBike,
   readRider,
@@ -97,7 +96,7 @@ export function unfinishedRide(
   const gap = sorted.findIndex((part, i) => part.index !== i);
   const whole = gap < 0 ? sorted : sorted.slice(0, gap);
   const last = whole.at(-1);
-  if (last === undefined || last.ticks > LONGEST_RIDE_TICKS) return null;
+  if (last === undefined) return null;
   const read = parseRecording({
     schema: RECORDING_SCHEMA,
     ...head.setup,
