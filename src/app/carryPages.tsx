@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { startQueue } from '../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
-import { offerFile } from '../charts/file.ts';
+import { offerFile } from '../ui/file.ts';
 import { nameOf } from '../words/group.ts';
 import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk } from '../features/clinic/services.ts';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
-import { offerFile } from '../charts/file.ts';
+import { offerFile } from '../ui/file.ts';
 import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';

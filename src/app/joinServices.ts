@@ -3,7 +3,7 @@ import type { Clinic } from './group/clinic.ts';
 import type { Judging } from './device/scoring.ts';
 import type { Keeping } from './device/persistence.ts';
 import type { Newer } from './device/updates.ts';
-import { offerFile } from '../charts/file.ts';
+import { offerFile } from '../ui/file.ts';
 import type { Services } from './services.ts';
 import type { RideLook } from './ride/views.ts';
 import type { State } from '../state/store.ts';

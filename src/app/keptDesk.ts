@@ -10,7 +10,7 @@ import { NoCopy, piecesOfCopy } from './copyClient.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import type { Keeping } from './device/persistence.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
-import { offerFile } from '../charts/file.ts';
+import { offerFile } from '../ui/file.ts';
 import type { Newer } from './device/updates.ts';
 import { workplace } from './device/workplace.ts';
 import { words } from '../words/words.ts';

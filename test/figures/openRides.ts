@@ -17,7 +17,7 @@ import { bikeById, riderById } from '../../src/core/model/presets.ts';
 import { lowestGear } from '../../src/core/model/transmission.ts';
 import { planRoad } from '../../src/core/planner/plan.ts';
 import { referenceRide } from '../../src/core/planner/reference.ts';
-import { LEAD_S } from '../../src/core/ride/frame.ts';
+import { LEAD_S } from '../../src/core/ride/load.ts';
 import type { RideTrace, TraceSample } from '../../src/core/ride/trace.ts';
 import type { RideWorld } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';

@@ -1,6 +1,7 @@
 /** Rides of a group are ridden again by a worker, each once; the page only asks. */
 import { describe, expect, it } from 'vitest';
-import { RULES_VERSION, sealRecord } from '../../src/core/group/records/record.ts';
+import { RULES_VERSION } from '../../src/core/coach/rules.ts';
+import { sealRecord } from '../../src/core/group/records/record.ts';
 import { createRemarker } from '../../src/core/group/records/remark.ts';
 import { createVerifier } from '../../src/worker/verifier.ts';
 import { createGroupVerifier } from '../../src/worker/verifierClient.ts';

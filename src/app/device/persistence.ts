@@ -4,7 +4,7 @@
  */
 import type { KeptResult, RideResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { Judged } from '../../worker/client.ts';
-import { RULES_VERSION } from '../../core/group/records/record.ts';
+import { RULES_VERSION } from '../../core/coach/rules.ts';
 import { levelHash } from '../../core/level/build.ts';
 import type { Keys, Settings } from '../../core/settings/settings.ts';
 import type { Kept } from '../../state/afterRide.ts';

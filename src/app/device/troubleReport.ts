@@ -2,7 +2,7 @@
  * A report of what went wrong, as a file a person may pass on: versions, what happened, and the ride. It holds no
  * person: no name, no group, no road somebody made, and of bike and rider only the numbers the ride depends on.
  */
-import { RULES_VERSION } from '../../core/group/records/record.ts';
+import { RULES_VERSION } from '../../core/coach/rules.ts';
 import { PHYSICS_VERSION, type Recording } from '../../core/ride/recording.ts';
 import type { Trouble } from './trouble.ts';
 

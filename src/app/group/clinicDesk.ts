@@ -3,7 +3,8 @@
  * that a reload or a crash at any moment finds each ride once. Draws nothing and rides nothing itself.
  */
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { makeRecord, type RideRecord, RULES_VERSION, sealRecord } from '../../core/group/records/record.ts';
+import { RULES_VERSION } from '../../core/coach/rules.ts';
+import { makeRecord, type RideRecord, sealRecord } from '../../core/group/records/record.ts';
 import type { KeptSessions, OwnedSessions } from '../../storage/sessions.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { Kept } from '../../state/afterRide.ts';

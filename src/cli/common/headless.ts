@@ -3,7 +3,8 @@
  * chains dropped, time. Judging a ride is the coach's business, not this file's.
  */
 import type { Pitch } from '../../core/course/types.ts';
-import { frameOf, roadLoadRatio } from '../../core/ride/frame.ts';
+import { frameOf } from '../../core/ride/frame.ts';
+import { roadLoadRatio } from '../../core/ride/load.ts';
 import { type Controller, type LiveRide, rideThrough, type TickListener } from '../../core/ride/run.ts';
 import { movementOf, placeOf, type ShiftMovement } from '../../core/model/transmission.ts';
 import type { ShiftDone } from '../../core/ride/trace.ts';

@@ -6,12 +6,8 @@ import { basename } from 'node:path';
 import { ownNickname } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { MOST_ATTEMPTS } from '../../core/group/plan.ts';
-import {
-  makeRecord,
-  type RideRecord,
-  RULES_VERSION,
-  usualRecordId,
-} from '../../core/group/records/record.ts';
+import { RULES_VERSION } from '../../core/coach/rules.ts';
+import { makeRecord, type RideRecord, usualRecordId } from '../../core/group/records/record.ts';
 import type { Remarker } from '../../core/group/records/remark.ts';
 import { type ReadFile, readRideFile } from '../../core/transfer/rideFile.ts';
 import { levelOfRide } from '../../core/group/turn.ts';

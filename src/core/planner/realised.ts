@@ -7,7 +7,7 @@ import { crankTorqueNm, slopeEffort } from '../model/legs.ts';
 import { gearOf, isHighest, type Steps, stepsOf } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { GearPlace } from '../model/types.ts';
-import { roadLoadRatio } from '../ride/frame.ts';
+import { roadLoadRatio } from '../ride/load.ts';
 import {
   beganTick,
   doneShifts,

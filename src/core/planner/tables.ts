@@ -7,7 +7,7 @@ import { crankTorqueFor, wheelForceN } from '../model/drivetrain.ts';
 import { bandLowRpm, comfortLoad, crankTorqueNm, EASE_EFFORT, slopeEffort } from '../model/legs.ts';
 import { airForceN, bearingForceN, climbingForceN, rollingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
-import { LEAD_S } from '../ride/frame.ts';
+import { LEAD_S } from '../ride/load.ts';
 import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
 import type { Gear, Machine } from '../model/types.ts';

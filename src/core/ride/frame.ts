@@ -4,12 +4,11 @@
  */
 import { sampleAt } from '../math/numbers.ts';
 import { chainAngleDeg } from '../model/gears.ts';
-import { bandLowRpm, comfortLoad } from '../model/legs.ts';
-import { roadLoad, totalForceN } from '../model/load.ts';
-import { batteryJ, helpShare, legsLoadFor, wheelForcePerNm } from '../model/motor.ts';
+import { bandLowRpm } from '../model/legs.ts';
+import { batteryJ, helpShare, wheelForcePerNm } from '../model/motor.ts';
 import { gearOf, nearestPlace } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
-import type { Gear, GearPlace } from '../model/types.ts';
+import type { Gear } from '../model/types.ts';
 import { plannedPlace } from './shifting.ts';
 import type { MotorFrame, RideFrame, RideState, RideWorld, ShiftInProgress } from './types.ts';
 
@@ -74,66 +73,6 @@ export function frameOf(world: RideWorld, state: RideState): RideFrame {
     sightM: sampleAt(course.sightM, state.distanceM),
     stopInM: stopInM(world, state),
   };
-}
-
-/** What load is asked about. */
-type Moment = Pick<RideState, 'distanceM' | 'speedMps'> &
-  GearPlace & {
-    /** There is a motor, but its battery is empty. */
-    readonly unhelped?: boolean;
-  };
-
-/** Whether a motor has nothing left to help with. */
-export function isUnhelped({ motor }: Pick<RideState, 'motor'>): boolean {
-  return motor !== null && motor.chargeJ <= 0;
-}
-
-/**
- * Load the road puts on the pedals at the present speed and gear, over reference torque: what a motor leaves of it. 1 is
- * what steady riding at mid band feels like.
- */
-export function roadLoadRatio(world: RideWorld, state: Moment): number {
-  return roadLoadAt(world, state, state.distanceM);
-}
-
-/** The same for another place, as if the rider were there. */
-function roadLoadAt(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
-  const { machine, course } = world;
-  const gear = gearOf(machine, state);
-  const motor = state.unhelped === true ? null : (machine.bike.motor ?? null);
-  const force = totalForceN(
-    roadLoad(
-      state.speedMps,
-      sampleAt(course.slopeRatio, distanceM),
-      sampleAt(course.windMps, distanceM),
-      machine.totalMassKg,
-      machine.bike.cdaM2,
-      machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM),
-      world.airDensityKgM3,
-    ),
-  );
-  return legsLoadFor(machine, motor, gear, force, state.speedMps);
-}
-
-/** Riders act for where they will be in so many seconds (advice of riders; no measurement was found). */
-export const LEAD_S = 2;
-
-/**
- * How much more the road asks than legs inside the band give, in load; 0 where the band carries it. The road two
- * seconds on counts as if it were here, because a rider who waits until the hill leans on the legs is late.
- */
-export function overloadRatio(world: RideWorld, state: Moment): number {
-  const { distanceM, speedMps } = state;
-  return Math.max(
-    0,
-    beyondBand(world, state, distanceM),
-    beyondBand(world, state, distanceM + LEAD_S * speedMps),
-  );
-}
-
-function beyondBand(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
-  const slopeRatio = sampleAt(world.course.slopeRatio, distanceM);
-  return roadLoadAt(world, state, distanceM) - comfortLoad(world.machine, slopeRatio);
 }
 
 function shownMotor({ machine }: RideWorld, state: RideState, gear: Gear): MotorFrame | null {

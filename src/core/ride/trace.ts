@@ -8,7 +8,7 @@ import { bandLowRpm } from '../model/legs.ts';
 import { gearOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import { copyOfState } from './draft.ts';
-import { isUnhelped, overloadRatio, roadLoadRatio } from './frame.ts';
+import { isUnhelped, overloadRatio, roadLoadRatio } from './load.ts';
 import { TICKS_PER_S } from './step.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 

@@ -10,7 +10,7 @@ import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
 import { gearOf, pushed, roomFor } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
-import { roadLoadRatio } from '../ride/frame.ts';
+import { roadLoadRatio } from '../ride/load.ts';
 import { shiftCommands } from '../ride/levers.ts';
 import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';

@@ -6,7 +6,7 @@ import { CodePicture } from '../../ui/pictures/codePicture.tsx';
 import { useAnswer } from '../../ui/useAnswer.ts';
 import { Fold } from '../../ui/fold.tsx';
 import type { Level } from '../../core/level/schema.ts';
-import { offerFile } from '../../charts/file.ts';
+import { offerFile } from '../../ui/file.ts';
 import { levelToJson } from './jsonText.ts';
 import { useTold } from './say.ts';
 import { words } from '../../words/words.ts';

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
-import { RULES_VERSION } from '../../core/group/records/record.ts';
+import { RULES_VERSION } from '../../core/coach/rules.ts';
 import { Button, Tick } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/scrollBox.tsx';
 import { Caught, Change, TimingBoard } from './boards.tsx';

@@ -1,5 +1,5 @@
 /** The debrief as a page of the game: gives the ride of the state to `DebriefPage` and its wishes to the store. */
-import { offerFile } from '../../charts/file.ts';
+import { offerFile } from '../../ui/file.ts';
 import { DebriefPage } from './debrief.tsx';
 import { Party } from './party.tsx';
 import type { JSX } from 'preact';

@@ -17,7 +17,7 @@ import { createVerifier } from '../../../src/worker/verifier.ts';
 import { bringWords } from '../../../src/app/device/language.ts';
 import { openHandoverDesk } from '../../../src/app/group/handoverDesk.ts';
 import { createFormat } from '../../../src/words/format.ts';
-import { offerFile } from '../../../src/charts/file.ts';
+import { offerFile } from '../../../src/ui/file.ts';
 import { thisHost } from '../../../src/features/handover/readiness.ts';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import { HandBack } from '../../../src/features/handover/handBack.tsx';

@@ -3,10 +3,10 @@
  * process, and made-up records in any number for what does not look at recordings. No expectation lives here.
  */
 import type { ClinicPlan } from '../../../src/core/group/plan.ts';
+import { RULES_VERSION } from '../../../src/core/coach/rules.ts';
 import {
   makeRecord,
   type RideRecord,
-  RULES_VERSION,
   sealRecord,
   usualRecordId,
 } from '../../../src/core/group/records/record.ts';

@@ -11,7 +11,7 @@ import { policyDriver } from '../../../src/core/planner/driver.ts';
 import { planInSteps, planRoad } from '../../../src/core/planner/plan.ts';
 import { realisedCost } from '../../../src/core/planner/realised.ts';
 import { prepareTables, USUAL_GRID } from '../../../src/core/planner/tables.ts';
-import { roadLoadRatio } from '../../../src/core/ride/frame.ts';
+import { roadLoadRatio } from '../../../src/core/ride/load.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
 import type { RideState, RideWorld } from '../../../src/core/ride/types.ts';
 import { buildRideWorld, startState } from '../../../src/core/ride/world.ts';

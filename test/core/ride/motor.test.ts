@@ -10,7 +10,7 @@ import { earlierBike } from '../../../src/core/model/presets.ts';
 import { wheelForceN } from '../../../src/core/model/drivetrain.ts';
 import { totalForceN, roadLoad } from '../../../src/core/model/load.ts';
 import { gearOf } from '../../../src/core/model/transmission.ts';
-import { isUnhelped } from '../../../src/core/ride/frame.ts';
+import { isUnhelped } from '../../../src/core/ride/load.ts';
 import { hashState, parseRecording, readBike } from '../../../src/core/ride/recording.ts';
 import { replayRecording, rideThrough } from '../../../src/core/ride/run.ts';
 import { setupOfJob } from '../../../src/core/ride/job.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { bandLowRpm } from '../../../src/core/model/legs.ts';
 import { gearAt } from '../../../src/core/model/machine.ts';
-import { overloadRatio, roadLoadRatio } from '../../../src/core/ride/frame.ts';
+import { overloadRatio, roadLoadRatio } from '../../../src/core/ride/load.ts';
 import { NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { startRide } from '../../../src/core/ride/run.ts';
 import { SAMPLE_TICKS } from '../../../src/core/ride/trace.ts';

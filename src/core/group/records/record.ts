@@ -16,8 +16,6 @@ import { cleanText } from '../texts.ts';
 
 export const RECORD_SCHEMA = 1;
 export const VERSION_CHARACTERS = 40;
-/** Version of riding and judging together; raised when any ride or mark comes out differently than before. */
-export const RULES_VERSION = '5';
 
 /** How one pitch went, short enough to travel. */
 export interface PitchDigest {

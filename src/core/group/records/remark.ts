@@ -15,7 +15,8 @@ import type { Bike, Rider } from '../../model/types.ts';
 import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/job.ts';
 import { LONGEST_RIDE_TICKS, type Recording } from '../../ride/recording.ts';
 import { replayRecording } from '../../ride/run.ts';
-import { digestOf, marksOf, type RideRecord, RULES_VERSION, sameMarks, tenths } from './record.ts';
+import { RULES_VERSION } from '../../coach/rules.ts';
+import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
 import { lineOf, type RideLine } from './rideLine.ts';
 
 /** Why a ride was set apart. */
