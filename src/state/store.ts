@@ -61,8 +61,8 @@ export interface State {
   readonly settings: Settings;
   readonly cautionsSeen: boolean;
   readonly dialog: DialogName | null;
-  /** The ride that waits until the cautions have been read. */
-  readonly waitingLevelId: string | null;
+  /** What stands behind `#ride/` for the ride that waits until the cautions have been read. */
+  readonly waitingRest: string | null;
   /** The turn of a group that waits until then. */
   readonly waitingTurn: GroupTurn | null;
   /** The action whose new key is being asked for. */
@@ -88,9 +88,10 @@ export interface State {
 
 export type Action =
   | { readonly kind: 'address'; readonly address: Address }
-  | { readonly kind: 'ask-ride'; readonly levelId: string }
+  /** `rest` is what stands behind `#ride/`: a level's id, a check ride, a free ride. */
+  | { readonly kind: 'ask-ride'; readonly rest: string }
   /** A second child takes over and rides this road. */
-  | { readonly kind: 'take-over'; readonly levelId: string }
+  | { readonly kind: 'take-over'; readonly rest: string }
   | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
   | { readonly kind: 'try-level'; readonly level: Level }
   /** The bundled levels in another language. */
@@ -149,7 +150,7 @@ export function initialState(
     settings: defaultSettings(keys, given),
     cautionsSeen: false,
     dialog: null,
-    waitingLevelId: null,
+    waitingRest: null,
     waitingTurn: null,
     keyAsked: null,
     ride: null,
@@ -172,9 +173,9 @@ export function reduce(state: State, action: Action): State {
     case 'address':
       return goTo(state, action.address);
     case 'ask-ride':
-      return askRide(state, action.levelId);
+      return askRide(state, action.rest);
     case 'take-over':
-      return askRide({ ...state, friendRides: !state.friendRides }, action.levelId);
+      return askRide({ ...state, friendRides: !state.friendRides }, action.rest);
     case 'ride-turn':
       return rideTurn(state, action.turn);
     case 'try-level':
@@ -188,7 +189,7 @@ export function reduce(state: State, action: Action): State {
     case 'open-dialog':
       return { ...state, dialog: action.dialog };
     case 'close-dialog':
-      return { ...state, dialog: null, waitingLevelId: null, waitingTurn: null, keyAsked: null };
+      return { ...state, dialog: null, waitingRest: null, waitingTurn: null, keyAsked: null };
     case 'set':
     case 'choose-bike':
     case 'choose-rider':
@@ -284,7 +285,7 @@ function goTo(state: State, address: Address): State {
     return { ...state, view: 'start', rest: '', ride: null };
   const { view, rest } = address;
   const trouble = state.trouble?.place === 'ride' ? null : state.trouble;
-  return { ...state, view, rest, dialog: null, waitingLevelId: null, waitingTurn: null, ride: null, trouble };
+  return { ...state, view, rest, dialog: null, waitingRest: null, waitingTurn: null, ride: null, trouble };
 }
 
 /** Starts the ride behind an address: a level's id, a check ride, a free ride. Turns of a group begin in their session. */
@@ -294,15 +295,15 @@ function askRide(state: State, rest: string): State {
   const road = rideRoad(state, rest);
   // A link to a free ride that cannot be read is shown where another one can be made.
   if (road === null) return { ...state, view: 'levels', rest: isFreeRide(rest) ? rest : '', ride: null };
-  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingLevelId: rest };
+  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingRest: rest };
   return onTheRoad(state, rest, { level: road.level, difficultyStep: road.difficultyStep });
 }
 
 function acceptCautions(state: State): State {
-  const { waitingLevelId, waitingTurn } = state;
-  const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingLevelId: null, waitingTurn: null };
+  const { waitingRest, waitingTurn } = state;
+  const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingRest: null, waitingTurn: null };
   if (waitingTurn !== null) return rideTurn(seen, waitingTurn);
-  return waitingLevelId === null ? seen : askRide(seen, waitingLevelId);
+  return waitingRest === null ? seen : askRide(seen, waitingRest);
 }
 
 function rideTurn(state: State, turn: GroupTurn): State {

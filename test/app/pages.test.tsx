@@ -255,7 +255,7 @@ describe('a level that somebody made', () => {
     };
     go('levels');
     look('levels');
-    send({ kind: 'ask-ride', levelId: own.id });
+    send({ kind: 'ask-ride', rest: own.id });
     send({ kind: 'accept-cautions' });
     look('ride');
     send({
@@ -276,7 +276,7 @@ describe('a level that somebody made', () => {
 
 describe('a paused ride', () => {
   beforeEach(() => {
-    send({ kind: 'ask-ride', levelId: level.id });
+    send({ kind: 'ask-ride', rest: level.id });
     send({ kind: 'accept-cautions' });
     send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
   });

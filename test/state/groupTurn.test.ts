@@ -44,7 +44,7 @@ describe('a turn of a group', () => {
     });
     expect(over).toMatchObject({ view: 'clinic', rest: 's/session-1', doneIds: [] });
     expect(over.last?.recording).toBe(recording);
-    expect(after(over, { kind: 'ask-ride', levelId: over.last?.rest ?? '' })).toMatchObject({
+    expect(after(over, { kind: 'ask-ride', rest: over.last?.rest ?? '' })).toMatchObject({
       view: 'clinic',
       rest: 's/session-1',
     });

@@ -31,7 +31,7 @@ const levels = [
 
 const after = (state: State, ...actions: Action[]): State => actions.reduce(reduce, state);
 const start = initialState(levels, keys, '');
-const riding = after(start, { kind: 'ask-ride', levelId: 'first' }, { kind: 'accept-cautions' });
+const riding = after(start, { kind: 'ask-ride', rest: 'first' }, { kind: 'accept-cautions' });
 const recording = { checkpoints: ['0'] } as unknown as RideResult['recording'];
 const result: RideResult = {
   level: levels[1]!,
@@ -72,8 +72,8 @@ describe('addresses', () => {
 
 describe('the first ride', () => {
   it('asks for the cautions first and rides with the tap that confirms them', () => {
-    const asked = reduce(start, { kind: 'ask-ride', levelId: 'first' });
-    expect([asked.view, asked.dialog, asked.waitingLevelId]).toEqual(['start', 'cautions', 'first']);
+    const asked = reduce(start, { kind: 'ask-ride', rest: 'first' });
+    expect([asked.view, asked.dialog, asked.waitingRest]).toEqual(['start', 'cautions', 'first']);
     expect([riding.view, riding.dialog, riding.ride?.level.id, riding.ride?.phase]).toEqual([
       'ride',
       null,
@@ -88,18 +88,18 @@ describe('the first ride', () => {
   });
 
   it('closing them begins nothing, and they come again', () => {
-    const closed = after(start, { kind: 'ask-ride', levelId: 'first' }, { kind: 'close-dialog' });
-    expect([closed.view, closed.dialog, closed.cautionsSeen, closed.waitingLevelId]).toEqual([
+    const closed = after(start, { kind: 'ask-ride', rest: 'first' }, { kind: 'close-dialog' });
+    expect([closed.view, closed.dialog, closed.cautionsSeen, closed.waitingRest]).toEqual([
       'start',
       null,
       false,
       null,
     ]);
-    expect(reduce(closed, { kind: 'ask-ride', levelId: 'first' }).dialog).toBe('cautions');
+    expect(reduce(closed, { kind: 'ask-ride', rest: 'first' }).dialog).toBe('cautions');
   });
 
   it('an unknown level leads to the list', () => {
-    expect(reduce(start, { kind: 'ask-ride', levelId: 'nowhere' }).view).toBe('levels');
+    expect(reduce(start, { kind: 'ask-ride', rest: 'nowhere' }).view).toBe('levels');
   });
 });
 
@@ -109,7 +109,7 @@ describe('a ride', () => {
   });
 
   it('asking again is another attempt', () => {
-    expect(reduce(riding, { kind: 'ask-ride', levelId: 'first' }).ride?.attempt).toBe(
+    expect(reduce(riding, { kind: 'ask-ride', rest: 'first' }).ride?.attempt).toBe(
       (riding.ride?.attempt ?? 0) + 1,
     );
   });
@@ -249,7 +249,7 @@ describe('the store', () => {
       seen.push(`${state.view} ${String(state.dialog)}`);
       if (state.dialog === 'cautions') store.send({ kind: 'accept-cautions' });
     });
-    store.send({ kind: 'ask-ride', levelId: 'first' });
+    store.send({ kind: 'ask-ride', rest: 'first' });
     store.send({ kind: 'address', address: { view: 'ride', rest: 'first' } });
     stop();
     store.send({ kind: 'open-dialog', dialog: 'settings' });

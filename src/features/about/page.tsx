@@ -18,7 +18,7 @@ const LEVERS_LEVEL = 'two-levers';
 
 function tryLevers(send: Send): void {
   send({ kind: 'set', settings: { leversKnown: false } });
-  send({ kind: 'ask-ride', levelId: LEVERS_LEVEL });
+  send({ kind: 'ask-ride', rest: LEVERS_LEVEL });
 }
 
 export const aboutPage: Page<KeptServices> = (state, send, services) => {

@@ -71,7 +71,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
         />
         {next !== null && (
           <p class="go-bar">
-            <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', levelId: next.id })}>
+            <Button strong data-ride-this onClick={() => send({ kind: 'ask-ride', rest: next.id })}>
               {say('done')}
             </Button>
           </p>

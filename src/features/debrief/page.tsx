@@ -120,8 +120,8 @@ function wishes(last: AfterRide, nextId: string | null, send: Send) {
       send({ kind: 'after-ride', recording, change: { guess } }),
     onUnfold: (unfolded: boolean) => send({ kind: 'after-ride', recording, change: { unfolded } }),
     onWatch: (fromM: number) => send({ kind: 'watch', fromM }),
-    onRideAgain: () => send({ kind: 'ask-ride', levelId: last.rest }),
-    onNextLevel: () => send({ kind: 'ask-ride', levelId: nextId ?? last.rest }),
+    onRideAgain: () => send({ kind: 'ask-ride', rest: last.rest }),
+    onNextLevel: () => send({ kind: 'ask-ride', rest: nextId ?? last.rest }),
     onPrint: () => window.print(),
     onSaveRide: () =>
       offerFile(

@@ -31,7 +31,7 @@ export function Party(props: {
   const { teaches, id } = last.level;
   const roads = playRoads(state.levels);
   const next = roads[(roads.findIndex((one) => one.id === id) + 1) % Math.max(1, roads.length)];
-  const ride = (levelId: string) => () => send({ kind: 'ask-ride', levelId });
+  const ride = (levelId: string) => () => send({ kind: 'ask-ride', rest: levelId });
   return (
     <div class="party" data-carried={carried} data-of={APPLES}>
       <section class="paper party-card">
@@ -59,7 +59,7 @@ export function Party(props: {
             <Button data-ride-again onClick={ride(id)}>
               {say('again')}
             </Button>
-            <Button data-take-over onClick={() => send({ kind: 'take-over', levelId: id })}>
+            <Button data-take-over onClick={() => send({ kind: 'take-over', rest: id })}>
               {say('takeOver')}
             </Button>
             <PageLink to="children" class="button">

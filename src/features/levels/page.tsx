@@ -79,7 +79,7 @@ function FreeRide(props: {
       key={rest}
       wish={linked.ok ? linked.wish : USUAL_WISH}
       badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
-      onRide={(wish) => send({ kind: 'ask-ride', levelId: encodeFreeRide(wish) })}
+      onRide={(wish) => send({ kind: 'ask-ride', rest: encodeFreeRide(wish) })}
       onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
       format={format}
     />

@@ -47,7 +47,7 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       }}
       onCheckRide={(audience) => {
         const needs = checkedApart(state.settings.bike, audience);
-        send({ kind: 'ask-ride', levelId: checkAddress(audience, freshSeed(), needs) });
+        send({ kind: 'ask-ride', rest: checkAddress(audience, freshSeed(), needs) });
       }}
       format={createFormat(state.settings.units)}
     />

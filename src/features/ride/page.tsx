@@ -116,7 +116,7 @@ function againOf(state: State, ride: RideShown): Action {
   if (ride.watchFromM !== null) return { kind: 'watch', fromM: ride.watchFromM };
   if (ride.goesOn !== null && ride.failed !== null) return { kind: 'go-on', ride: ride.goesOn };
   if (ride.group !== null) return { kind: 'ride-turn', turn: ride.group };
-  return { kind: 'ask-ride', levelId: state.rest };
+  return { kind: 'ask-ride', rest: state.rest };
 }
 
 /** A check ride and a turn in a group are ridden once: what was seen of the road would be known the second time. */

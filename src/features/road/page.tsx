@@ -52,7 +52,7 @@ function Opening({ state, send, services }: Props): JSX.Element {
       who={{ bike: settings.bike, rider: settings.rider, teethKnown: true }}
       results={results}
       format={createFormat(settings.units)}
-      onRide={(levelId) => send({ kind: 'ask-ride', levelId })}
+      onRide={(levelId) => send({ kind: 'ask-ride', rest: levelId })}
     />
   );
 }

@@ -47,7 +47,7 @@ export const startPage: Page<StartServices> = (state, send, services) => {
           type="button"
           class="big-button"
           data-ride-next
-          onClick={() => send({ kind: 'ask-ride', levelId: next.id })}
+          onClick={() => send({ kind: 'ask-ride', rest: next.id })}
         >
           <Icon name="go" />
           <span>
