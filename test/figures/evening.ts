@@ -7,7 +7,7 @@
 import type { Page } from 'playwright-core';
 import { minutesSaid, planRideSeconds, planSeconds } from '../../src/core/group/minutes.ts';
 import { READY_PLANS } from '../../src/core/group/readyPlans.ts';
-import { TICK_S } from '../../src/core/ride/step.ts';
+import { TICK_S } from '../../src/core/ride/clock.ts';
 import { keptIn } from '../browser/clinicVisit.ts';
 import { openSite } from '../browser/site.ts';
 import { BUNDLED } from '../core/ride/worlds.ts';

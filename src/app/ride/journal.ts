@@ -6,6 +6,7 @@
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import { setupOfJob } from '../../core/ride/job.ts';
+import { TICKS_PER_S } from '../../core/ride/clock.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
 import {
@@ -22,10 +23,10 @@ import type { UnfinishedRide } from '../../state/unfinished.ts';
 import type { Storage } from '../../storage/index.ts';
 
 /**
- * Ticks of the ride (120 a second) after which it is written again: a second of riding, so that it surely lies
- * in the database before two seconds have gone by. Shifts are written at once.
+ * Ticks of the ride after which it is written again: a second of riding, so that it surely lies in the database
+ * before two seconds have gone by. Shifts are written at once.
  */
-export const JOURNAL_TICKS = 120;
+export const JOURNAL_TICKS = TICKS_PER_S;
 /** A piece is written anew until it holds so many commands; then the next one begins. Keeps every write short. */
 const COMMANDS_IN_PART = 200;
 /** The database rests so long between two pieces (ms), however fast somebody shifts or a test rides. */

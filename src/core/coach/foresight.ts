@@ -9,7 +9,7 @@ import { copyOfState } from '../ride/draft.ts';
 import { rideThrough } from '../ride/run.ts';
 import { decisionPlaceM, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import { brakeForLine } from '../ride/pilot.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
 import type { RideState, RideWorld } from '../ride/types.ts';
 import {
   APPROACH_M,

@@ -15,7 +15,7 @@ import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
 import { rideThrough } from '../ride/run.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
 import { countEvents, type RideTrace, SAMPLE_S, type TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';

@@ -8,7 +8,7 @@ import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/t
 import { hasHub } from '../model/shifters.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
 import { isSameRoad, TURN_ROUND_M } from '../planner/costs.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
 import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { Derailleur, RideFrame, RideWorld, ShiftDirection } from '../ride/types.ts';
 

@@ -3,7 +3,7 @@
  * fault of one hill and a habit of the whole ride can cost the same points on that hill; this tells them apart.
  */
 import type { Course } from '../course/types.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
 import { beganTick, doneShifts, type RideTrace, SAMPLE_S, type TraceSample } from '../ride/trace.ts';
 import { IDLE_PRESSURE } from './cadence.ts';
 import type { RidingHabits } from './types.ts';

@@ -5,7 +5,7 @@
 import { clamp } from '../math/numbers.ts';
 import { loadsChain } from '../model/motor.ts';
 import { CLEAN_LOAD, HEAVY_LOAD } from '../model/shift.ts';
-import { TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
 import { beganTick, doneShifts, type RideTrace, type ShiftDone, UNDONE_WITHIN_S } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import type { Mark, Reason, ShiftReport } from './types.ts';

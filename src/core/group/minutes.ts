@@ -8,7 +8,7 @@ import type { Level } from '../level/schema.ts';
 import { bikeById, riderById } from '../model/presets.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import { rideThrough } from '../ride/run.ts';
-import { TICK_S } from '../ride/step.ts';
+import { TICK_S } from '../ride/clock.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { habitsForSkill, virtualRider } from '../virtual/riders.ts';
 import type { ClinicPlan } from './plan.ts';

@@ -4,7 +4,8 @@
  */
 import { brakeForLine, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
-import { isShifting, TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
+import { isShifting } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld } from '../ride/types.ts';
 import { gearNumber, type Move, pushesFor } from '../model/transmission.ts';
 import type { Policy } from './plan.ts';

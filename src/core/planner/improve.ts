@@ -15,7 +15,8 @@ import {
   stepsBetween,
 } from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
-import { advanceRide, isShifting, TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
+import { advanceRide, isShifting } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';

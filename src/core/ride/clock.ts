@@ -1,8 +1,11 @@
 /**
- * Real time as a guest of the fixed tick: how many ticks are due when a frame arrives. Nothing here reads a
- * clock; shells pass raw time stamps in.
+ * The fixed tick, and real time as its guest: how many ticks are due when a frame arrives. Nothing here reads a
+ * clock; shells pass raw time stamps in. What happens in a tick is `step.ts`.
  */
-import { TICK_S } from './step.ts';
+
+/** Ticks in a second, and the length of one (s). */
+export const TICKS_PER_S = 120;
+export const TICK_S = 1 / TICKS_PER_S;
 
 /** A pause longer than this is dropped, not simulated (s). */
 const LONGEST_FRAME_S = 0.25;

@@ -9,6 +9,7 @@ import { LIMITS } from '../math/limits.ts';
 import { HUB_KINDS } from '../model/hubKinds.ts';
 import { MOTOR_PLACES } from '../model/motor.ts';
 import type { Bike, Rider } from '../model/types.ts';
+import { TICKS_PER_S } from './clock.ts';
 import type { RideCommand, RideState, TimedCommand } from './types.ts';
 
 export const RECORDING_SCHEMA = 1;
@@ -17,7 +18,7 @@ export const PHYSICS_VERSION = '2';
 /** Recordings of the first physics do not name it. */
 const FIRST_PHYSICS = '1';
 /** A ride takes at most this long (ticks): one hour, so that nothing can hang. */
-export const LONGEST_RIDE_TICKS = 3600 * 120;
+export const LONGEST_RIDE_TICKS = 3600 * TICKS_PER_S;
 
 /** Ticks between two fingerprints. */
 export const CHECKPOINT_TICKS = 600;
@@ -147,8 +148,8 @@ export function readRider(value: unknown): Rider | null {
   return parsed.success ? parsed.data : null;
 }
 
-/** Longest ride that is read back (ticks, 120 a second). */
-export const MOST_TICKS = LIMITS.ride.seconds.most * 120;
+/** Longest ride that is read back (ticks). */
+export const MOST_TICKS = LIMITS.ride.seconds.most * TICKS_PER_S;
 
 const recordingSchema = z.strictObject({
   schema: z.literal(RECORDING_SCHEMA),

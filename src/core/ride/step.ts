@@ -33,9 +33,6 @@ import { settleTick, type TickWork } from './happenings.ts';
 import { advanceShift, queueShift } from './shifting.ts';
 import type { MotorState, RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
 
-/** Ticks in a second, and the length of one (s). */
-export const TICKS_PER_S = 120;
-export const TICK_S = 1 / TICKS_PER_S;
 /** Deceleration of the brakes pulled firmly, as a rider does on a dry road (m/s², ours). */
 export const BRAKE_MPS2 = 3.5;
 /** Riders brake by themselves above 50 km/h. */

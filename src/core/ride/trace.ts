@@ -9,7 +9,7 @@ import { gearOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import { copyOfState } from './draft.ts';
 import { isUnhelped, overloadRatio, roadLoadRatio } from './load.ts';
-import { TICKS_PER_S } from './step.ts';
+import { TICKS_PER_S } from './clock.ts';
 import type { RideEvent, RideState, RideWorld } from './types.ts';
 
 /** A movement that the same derailleur takes back within so long (s) is undone: a lever without a reason. */

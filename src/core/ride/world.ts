@@ -8,7 +8,7 @@ import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
 import { batteryJ } from '../model/motor.ts';
 import type { Bike, GearPlace, Machine, Rider } from '../model/types.ts';
 import type { RideJob } from './job.ts';
-import { TICK_S } from './step.ts';
+import { TICK_S } from './clock.ts';
 import type { MotorState, RideState, RideWorld } from './types.ts';
 
 /** Riders roll into a level a little slower than they would ride on the flat. */

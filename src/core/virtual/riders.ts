@@ -14,7 +14,8 @@ import { roadLoadRatio } from '../ride/load.ts';
 import { shiftCommands } from '../ride/levers.ts';
 import { brakeForLine, brakingDistanceM, mayShiftStanding, softFeet, waitForMotorS } from '../ride/pilot.ts';
 import type { Controller } from '../ride/run.ts';
-import { isShifting, TICKS_PER_S } from '../ride/step.ts';
+import { TICKS_PER_S } from '../ride/clock.ts';
+import { isShifting } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
 
 /** What makes a virtual rider. */

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Level } from '../../core/level/schema.ts';
 import type { ToldOutcome } from '../../state/outcome.ts';
+import { TICKS_PER_S } from '../../core/ride/clock.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
 import type { StartServices } from './services.ts';
 import type { Send } from '../../state/store.ts';
@@ -13,9 +14,6 @@ import { words } from '../../words/words.ts';
 
 const say = words('start');
 const kept = words('kept');
-
-/** Ticks of a ride in a second. */
-const TICKS_PER_S = 120;
 
 export function UnfinishedOffer(props: {
   readonly rides: readonly UnfinishedRide[];

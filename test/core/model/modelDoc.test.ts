@@ -43,7 +43,8 @@ import {
   pullAtAngle,
 } from '../../../src/core/model/shift.ts';
 import { FOOT_DOWN_S, PUSH_OFF_MPS, STOP_ZONE_M } from '../../../src/core/ride/happenings.ts';
-import { BRAKE_MPS2, FASTEST_MPS, TICK_S } from '../../../src/core/ride/step.ts';
+import { TICK_S } from '../../../src/core/ride/clock.ts';
+import { BRAKE_MPS2, FASTEST_MPS } from '../../../src/core/ride/step.ts';
 
 const doc = readFileSync(
   fileURLToPath(new URL('../../../src/core/model/MODEL.md', import.meta.url)),

@@ -5,7 +5,7 @@ import { courseOfLevel, levelHash } from '../../../src/core/level/build.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { PHYSICS_VERSION } from '../../../src/core/ride/recording.ts';
 import { rideThrough } from '../../../src/core/ride/run.ts';
-import { TICKS_PER_S } from '../../../src/core/ride/step.ts';
+import { TICKS_PER_S } from '../../../src/core/ride/clock.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { type NamedRider, NAMED_HABITS, virtualRider } from '../../../src/core/virtual/riders.ts';
 import { recordKey } from '../../../src/storage/shapes.ts';

@@ -2,6 +2,7 @@
  * A session as a table for a spreadsheet or another program: one row per ride, documented columns. Cells are
  * quoted as RFC 4180 says, and one that a spreadsheet would take for a formula gets an apostrophe in front.
  */
+import { TICKS_PER_S } from '../../ride/clock.ts';
 import { readNickname } from '../nicknames.ts';
 import type { RideRecord } from './record.ts';
 
@@ -34,7 +35,7 @@ export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'easing', cell: (r) => r.marks.easing },
   { name: 'chainLine', cell: (r) => r.marks.chainLine },
   { name: 'economy', cell: (r) => r.marks.economy },
-  { name: 'timeS', cell: (r) => Math.round((r.ticks / 120) * 10) / 10 },
+  { name: 'timeS', cell: (r) => Math.round((r.ticks / TICKS_PER_S) * 10) / 10 },
   // One entry a pitch in riding order, separated by spaces; a dash where it asked nothing.
   {
     name: 'pitchCreditsPercent',
