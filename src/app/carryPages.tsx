@@ -18,6 +18,8 @@ import { useFetched, Waiting } from './fetched.tsx';
 import type { Services } from './services.ts';
 import { Outgoing } from './storePages.tsx';
 import { useSite } from './useSite.ts';
+import { hashOf } from '../state/address.ts';
+import { sessionPlace } from '../state/groupTurn.ts';
 import type { Send, State } from '../state/store.ts';
 import { common } from '../words/common.ts';
 import { words } from '../words/words.ts';
@@ -95,7 +97,7 @@ async function join(desk: ClinicDesk, plan: ClinicPlan): Promise<void> {
 }
 
 function toSession(send: Send, planId: string): void {
-  send({ kind: 'address', address: { view: 'clinic', rest: `s/${planId}` } });
+  send({ kind: 'address', address: { view: 'clinic', rest: sessionPlace(planId) } });
 }
 
 function Arrived({ state, send, services }: SiteProps): JSX.Element {
@@ -151,7 +153,7 @@ export function CarryPage(
   useFollowed(carry);
   const storeLine = <Outgoing services={services} planId={plan.id} />;
   const back = {
-    href: `#clinic/${encodeURIComponent(`s/${plan.id}/tablets`)}`,
+    href: hashOf({ view: 'clinic', rest: sessionPlace(plan.id, 'tablets') }),
     word: clinic('tabs-tablets'),
   };
   const site = useSite();

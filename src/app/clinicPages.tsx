@@ -8,6 +8,7 @@ import type { Page } from '../ui/page.ts';
 import { Sheet } from '../ui/parts.tsx';
 import { useFollowed } from '../ui/useFollowed.ts';
 import type { Services } from './services.ts';
+import { sessionOfPlace } from '../state/groupTurn.ts';
 import type { Send, State } from '../state/store.ts';
 import { words } from '../words/words.ts';
 import { CarryPage } from './carryPages.tsx';
@@ -55,10 +56,10 @@ function carriedOf(
   desk: ClinicDesk,
   place: string,
 ): { readonly session: SavedRound; readonly tab: CarryTab } | null {
-  const [kind = '', id = '', name = ''] = place.split('/');
-  const tab = CARRY_TABS.find((one) => one === name);
-  const session = desk.state().saved.rounds.find(({ plan }) => plan.id === id);
-  return kind !== 's' || tab === undefined || session === undefined ? null : { session, tab };
+  const at = sessionOfPlace(place);
+  const tab = CARRY_TABS.find((one) => one === at?.tab);
+  const session = desk.state().saved.rounds.find(({ plan }) => plan.id === at?.planId);
+  return tab === undefined || session === undefined ? null : { session, tab };
 }
 
 function Open({ state, send, services, desk }: SiteProps & { readonly desk: ClinicDesk }): JSX.Element {
@@ -75,15 +76,9 @@ function Open({ state, send, services, desk }: SiteProps & { readonly desk: Clin
     place: state.rest,
     levels: state.levels,
     format,
-    outgoing: <Outgoing services={services} planId={sessionOf(state.rest)} />,
+    outgoing: <Outgoing services={services} planId={sessionOfPlace(state.rest)?.planId ?? null} />,
   };
   return <ClinicPage {...props} />;
-}
-
-/** The session a place belongs to, or null. */
-function sessionOf(place: string): string | null {
-  const [kind, id = null] = place.split('/');
-  return kind === 's' ? id : null;
 }
 
 function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDebrief' | 'onPlace'> {

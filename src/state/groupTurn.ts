@@ -1,6 +1,7 @@
 /**
- * One turn of a group session as the ride knows it: whose, which, on what road, bike and rider. Kept apart from the
- * pages of the session, which are fetched only when they are wanted.
+ * One turn of a group session as the ride knows it: whose, which, on what road, bike and rider; and the places of a
+ * session, written and read here alone. Kept apart from the pages of the session, which are fetched only when they
+ * are wanted.
  */
 import type { Level } from '../core/level/schema.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
@@ -21,9 +22,15 @@ export interface GroupTurn {
 
 const BEFORE_PLACE = 'clinic/';
 
-/** Place of a session within the clinic's pages. */
-export function sessionPlace(planId: string): string {
-  return `s/${planId}`;
+/** Place of a session, or of one of its tabs, within the clinic's pages. */
+export function sessionPlace(planId: string, tab = ''): string {
+  return tab === '' ? `s/${planId}` : `s/${planId}/${tab}`;
+}
+
+/** The session a place is in, and which of its tabs (empty for the first one); null where it is no place of a session. */
+export function sessionOfPlace(place: string): { readonly planId: string; readonly tab: string } | null {
+  const [kind, planId = '', tab = ''] = place.split('/');
+  return kind === 's' ? { planId, tab } : null;
 }
 
 /** What stands behind `#ride/` while a turn of a session is ridden. */
@@ -33,5 +40,6 @@ export function restOfTurn(planId: string): string {
 
 /** The clinic's place an address of a ride belongs to, or null where it is no ride of a session. */
 export function placeOfRest(rest: string): string | null {
-  return rest.startsWith(`${BEFORE_PLACE}s/`) ? rest.slice(BEFORE_PLACE.length) : null;
+  const place = rest.startsWith(BEFORE_PLACE) ? rest.slice(BEFORE_PLACE.length) : '';
+  return sessionOfPlace(place) === null ? null : place;
 }

@@ -15,6 +15,7 @@ import { parseRecording } from '../../src/core/ride/recording.ts';
 import { EMPTY_BOX, takeFrame, toFrames } from '../../src/core/transfer/frames.ts';
 import { levelFromBytes, levelToBytes, unpackText } from '../../src/core/transfer/share.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
+import { readStoreLink, storeLink } from '../../src/features/handover/storeCode.ts';
 import { recordingSentence } from '../../src/cli/common/spoken.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
 import { words } from '../../src/words/words.ts';
@@ -71,6 +72,10 @@ async function toldOfCopy(value: object): Promise<string | null> {
   return refused.find(({ code }) => code === 'too-much' || code === 'corrupt')?.code ?? null;
 }
 
+const STORE = { url: 'https://rides.club.example', database: 'rides', name: 'club', password: 'x' };
+const toldOfStore = (text: string): string | null =>
+  readStoreLink(text, '') === null ? handover('store-take-none') : null;
+
 const sessionPlan = planOf('adults-45') as SessionPlan;
 const withWarmUp = (lines: readonly string[]): string =>
   sessionPlanText({ ...sessionPlan, parts: { ...sessionPlan.parts, warmUp: { minutes: 5, lines } } });
@@ -118,6 +123,8 @@ const cases: Cases = {
       bytes.set(levelToBytes(level));
       return told(problemsOf(levelFromBytes(bytes)), 'too-big');
     },
+    storeCharacters: (count) => toldOfStore(storeLink(STORE, '', '').padStart(count)),
+    storePart: (count) => toldOfStore(storeLink({ ...STORE, password: 'x'.repeat(count) }, '', '')),
   },
   code: {
     characters: (count) => {

@@ -15,6 +15,7 @@ import type { ClinicDesk, ClinicState, RideStart } from '../../features/clinic/s
 import type { Level } from '../../core/level/schema.ts';
 import type { Judged } from '../../worker/client.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
+import { sessionOfPlace } from '../../state/groupTurn.ts';
 import { Listeners } from '../../state/listeners.ts';
 
 /**
@@ -115,10 +116,11 @@ class Desk {
   }
 
   look(place: string): void {
-    if (sessionOf(place) !== sessionOf(this.#place)) this.#change({ picture: null, apart: [] });
+    const planId = sessionOfPlace(place)?.planId;
+    if (planId !== sessionOfPlace(this.#place)?.planId) this.#change({ picture: null, apart: [] });
     this.#place = place;
     this.#count();
-    const session = this.state.saved.rounds.find(({ plan }) => plan.id === sessionOf(place));
+    const session = this.state.saved.rounds.find(({ plan }) => plan.id === planId);
     if (session !== undefined) void this.#follow(session.plan);
   }
 
@@ -341,11 +343,11 @@ class Desk {
 
   /** Counts the picture of the session that is looked at, if it is on the screen. */
   #count(): void {
-    const planId = sessionOf(this.#place);
+    const { planId, tab } = sessionOfPlace(this.#place) ?? {};
     const saved = this.state.saved.rounds.find(({ plan }) => plan.id === planId);
     this.#counting += 1;
     const mine = this.#counting;
-    if (saved === undefined || !/\/(picture|report)$/.test(this.#place)) return;
+    if (saved === undefined || (tab !== 'picture' && tab !== 'report')) return;
     const rides = this.state.saved.records
       .filter((record) => record.planId === planId)
       .map((record) => ({ record, own: this.#own.has(record) }));
@@ -375,11 +377,6 @@ class Desk {
     this.state = { ...this.state, ...part };
     this.#listeners.tell();
   }
-}
-
-function sessionOf(place: string): string {
-  const [kind, id] = place.split('/');
-  return kind === 's' ? (id ?? '') : '';
 }
 
 function nextSeq(records: readonly RideRecord[], deviceId: string): number {

@@ -10,6 +10,7 @@ import { PlanForm } from './planForm.tsx';
 import { Report } from './report.tsx';
 import { Riders } from './riders.tsx';
 import { Round } from './round.tsx';
+import { sessionOfPlace } from '../../state/groupTurn.ts';
 import { planById } from './session.ts';
 import { SessionStage, type Tab } from './stage.tsx';
 import { Tablets } from './tablets.tsx';
@@ -25,10 +26,11 @@ import './report.css';
 
 /** The page for a place: empty, `plan`, `plan/<id>`, `go/<id>`, `s/<id>` and one of its tabs. */
 export function ClinicPage(props: ClinicProps): JSX.Element {
-  const [kind = '', id = '', tab = ''] = props.place.split('/');
   useArrival(props.place);
-  const session = props.saved.rounds.find((saved) => saved.plan.id === id);
-  if (kind === 's' && session !== undefined) return <Session {...{ props, session }} tab={tabOf(tab)} />;
+  const at = sessionOfPlace(props.place);
+  const session = props.saved.rounds.find(({ plan }) => plan.id === at?.planId);
+  if (at !== null && session !== undefined) return <Session {...{ props, session }} tab={tabOf(at.tab)} />;
+  const [kind, id = ''] = props.place.split('/');
   const plan = planById(props, id);
   if (kind === 'plan') return <PlanForm key={id} props={props} from={plan ?? null} />;
   if (kind === 'go' && plan !== undefined) return <Riders key={id} props={props} plan={plan} />;

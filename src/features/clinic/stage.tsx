@@ -3,6 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
+import { sessionPlace } from '../../state/groupTurn.ts';
 import type { InSession } from './services.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -14,7 +15,7 @@ const TABS: readonly Tab[] = ['round', 'picture', 'report', 'tablets'];
 
 /** Where a session's tab is found. */
 export function placeOfStage(session: SavedRound, tab: Tab): string {
-  return tab === 'round' ? `s/${session.plan.id}` : `s/${session.plan.id}/${tab}`;
+  return sessionPlace(session.plan.id, tab === 'round' ? '' : tab);
 }
 
 /** The frame. */

@@ -1,6 +1,7 @@
 /** Several devices in one session: three ways, and what each is for. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
+import { sessionPlace } from '../../state/groupTurn.ts';
 import type { InSession } from './services.ts';
 import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
@@ -23,7 +24,7 @@ export function Tablets({ props, session }: InSession): JSX.Element {
           key={tab}
           data-carry={tab}
           aria-label={`${say(`tablets-${tab}-title`)} ${say(`tablets-${tab}-hint`)}`}
-          onClick={() => onPlace(`s/${session.plan.id}/${tab}`)}
+          onClick={() => onPlace(sessionPlace(session.plan.id, tab))}
         >
           <WayWords title={say(`tablets-${tab}-title`)} hint={say(`tablets-${tab}-hint`)} />
         </Button>
