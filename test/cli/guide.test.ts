@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { REPORT_COLUMNS } from '../../src/core/group/records/report.ts';
 import { repository, run, workshop } from './workshop.ts';
 
 const shop = workshop();
@@ -43,9 +44,14 @@ describe('the guide', () => {
     expect(total('skill:0.9')).toBeGreaterThan(total('skill:0.2') + 10);
   });
 
+  it('tells every column of a group, in their order', () => {
+    const told = [...guide.matchAll(/^\| `(\w+)` \| .+ \|$/gm)].map(([, column]) => column);
+    expect(told).toEqual(REPORT_COLUMNS.map(({ name }) => name));
+  });
+
   it('says of every verb it names only what there is', () => {
     const help = run('help').out;
-    for (const verb of ['levels', 'ride', 'batch', 'gpx', 'road'])
+    for (const verb of ['levels', 'ride', 'clinic', 'batch', 'gpx', 'road'])
       expect(help).toContain(`  ${verb} --`.replace('levels --', 'levels '));
   });
 });

@@ -4,7 +4,7 @@ import type { RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import { bikeById } from '../../core/model/presets.ts';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { type Column, RowCells, TableHead } from '../../ui/tableHead.tsx';
 import { outsideLines } from '../../words/cautions.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -20,6 +20,7 @@ import {
 } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
 import { courseOfRoad, titleOfRoad } from './road.ts';
+import type { Format } from '../../words/format.ts';
 import { writeDay } from '../../words/dates.ts';
 import { planFacts } from './say.ts';
 import { Totals } from './totals.tsx';
@@ -132,20 +133,10 @@ function RoadPage(
 }
 
 function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: ClinicProps }): JSX.Element {
-  const { format } = props;
-  const place = (m: number | null | undefined): string =>
-    m === null || m === undefined ? say('picture-table-none') : placeAtFoot(m, format);
+  const columns = pitchColumns(road, props.format);
   return (
     <table class="report-pitches">
-      <TableHead
-        names={[
-          say('report-pitch'),
-          say('report-caught'),
-          say('report-timing'),
-          say('report-group'),
-          say('report-best'),
-        ]}
-      />
+      <TableHead names={columns.map(({ name }) => name)} />
       <tbody>
         {road.pitches.map((pitch) => (
           <tr
@@ -153,18 +144,7 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
             class={pitch.index === road.verdict.pitch ? 'worst' : ''}
             data-pitch={pitch.index}
           >
-            <th scope="row">
-              {pitch.index + 1}
-              {pitch.steepestRatio !== null && ` (${format.percent(pitch.steepestRatio)})`}
-            </th>
-            <td>
-              {ridersOf(pitch, road.verdict.kind)} / {pitch.riders}
-            </td>
-            <td>
-              {pitch.timing.tooEarly} / {pitch.timing.aboutRight} / {pitch.timing.tooLate}
-            </td>
-            <td>{groupPlace(pitch, place, say('picture-never'))}</td>
-            <td>{place(pitch.referenceReadyBeforeFootM)}</td>
+            <RowCells columns={columns} row={pitch} />
           </tr>
         ))}
       </tbody>
@@ -172,7 +152,25 @@ function Pitches({ road, props }: { readonly road: RoadPicture; readonly props: 
   );
 }
 
-function groupPlace(pitch: GroupPitch, place: (m: number | undefined) => string, never: string): string {
-  const ready = pitch.readyBeforeFootM;
-  return mostlyNeverReady(pitch) ? never : place(ready?.middle);
+function pitchColumns({ verdict }: RoadPicture, format: Format): readonly Column<GroupPitch>[] {
+  const place = (m: number | null | undefined): string =>
+    m === null || m === undefined ? say('picture-table-none') : placeAtFoot(m, format);
+  return [
+    {
+      name: say('report-pitch'),
+      cell: ({ index, steepestRatio }) =>
+        steepestRatio === null ? index + 1 : `${index + 1} (${format.percent(steepestRatio)})`,
+    },
+    { name: say('report-caught'), cell: (pitch) => `${ridersOf(pitch, verdict.kind)} / ${pitch.riders}` },
+    {
+      name: say('report-timing'),
+      cell: ({ timing }) => `${timing.tooEarly} / ${timing.aboutRight} / ${timing.tooLate}`,
+    },
+    {
+      name: say('report-group'),
+      cell: (pitch) =>
+        mostlyNeverReady(pitch) ? say('picture-never') : place(pitch.readyBeforeFootM?.middle),
+    },
+    { name: say('report-best'), cell: (pitch) => place(pitch.referenceReadyBeforeFootM) },
+  ];
 }

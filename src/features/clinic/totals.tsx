@@ -1,5 +1,7 @@
 /** Totals of every rider on one sheet: a row for each, a column for each ride, attempts in their order. */
 import type { JSX } from 'preact';
+import { personOf } from '../../core/group/picture/groupRide.ts';
+import { groupBy } from '../../core/group/records/merge.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import { TableHead } from '../../ui/tableHead.tsx';
 import { rideTitle } from './say.ts';
@@ -15,11 +17,11 @@ export function Totals(props: InSession): JSX.Element {
   const { session } = props;
   const { saved, apart, levels } = props.props;
   const records = ridesOf(session, saved.records, apart);
-  const riders = new Map<string, RideRecord[]>();
-  for (const record of records) {
-    const rider = `${record.nickname} ${record.deviceId}`;
-    riders.set(rider, [...(riders.get(rider) ?? []), record]);
-  }
+  const riders = [...groupBy(records, personOf)].map(([id, own]) => ({
+    id,
+    nickname: own[0]?.nickname ?? '',
+    own,
+  }));
   return (
     <table class="ride-table">
       <TableHead
@@ -31,11 +33,11 @@ export function Totals(props: InSession): JSX.Element {
         ]}
       />
       <tbody>
-        {[...riders]
-          .toSorted(([a], [b]) => (a < b ? -1 : 1))
-          .map(([rider, own]) => (
-            <tr key={rider}>
-              <th scope="row">{nameOf(own[0]?.nickname ?? '')}</th>
+        {riders
+          .toSorted((a, b) => ((a.nickname === b.nickname ? a.id < b.id : a.nickname < b.nickname) ? -1 : 1))
+          .map(({ id, nickname, own }) => (
+            <tr key={id}>
+              <th scope="row">{nameOf(nickname)}</th>
               {session.plan.rides.map((_, i) => (
                 <td key={i}>{totalsOf(own, i, props.props)}</td>
               ))}

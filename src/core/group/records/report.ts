@@ -1,6 +1,7 @@
 /**
- * A session as a table for a spreadsheet or another program: one row per ride, documented columns. Cells are
- * quoted as RFC 4180 says, and one that a spreadsheet would take for a formula gets an apostrophe in front.
+ * A session as a table for a spreadsheet or another program: one row per ride. What stands in each column is told in
+ * the guide of the command line (`src/cli/GUIDE.md`), which a test compares with the list below. Cells are quoted as
+ * RFC 4180 says, and one that a spreadsheet would take for a formula gets an apostrophe in front.
  */
 import { TICKS_PER_S } from '../../ride/clock.ts';
 import { readNickname } from '../nicknames.ts';
@@ -12,15 +13,13 @@ interface ReportColumn {
   readonly cell: (record: RideRecord) => string | number | null;
 }
 
-/** The columns, in order. Empty cells mean that there was nothing to judge. */
+/** The columns, in order. */
 export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'planId', cell: (r) => r.planId },
   { name: 'deviceId', cell: (r) => r.deviceId },
-  // Number of the ride on that tablet, from 1.
   { name: 'seq', cell: (r) => r.seq },
   { name: 'recordId', cell: (r) => r.id },
   { name: 'nickname', cell: nicknameShown },
-  // Which of the rides of the plan and which attempt on it, both from 1.
   { name: 'ride', cell: (r) => r.rideIndex + 1 },
   { name: 'attempt', cell: (r) => r.attempt },
   { name: 'levelId', cell: (r) => r.levelId },
@@ -28,7 +27,6 @@ export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'seed', cell: (r) => r.seed },
   { name: 'bikeId', cell: (r) => r.bikeId },
   { name: 'riderId', cell: (r) => r.riderId },
-  // Total and marks, 0 to 100.
   { name: 'total', cell: (r) => r.total },
   { name: 'cadence', cell: (r) => r.marks.cadence },
   { name: 'foresight', cell: (r) => r.marks.foresight },
@@ -36,7 +34,6 @@ export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'chainLine', cell: (r) => r.marks.chainLine },
   { name: 'economy', cell: (r) => r.marks.economy },
   { name: 'timeS', cell: (r) => Math.round((r.ticks / TICKS_PER_S) * 10) / 10 },
-  // One entry a pitch in riding order, separated by spaces; a dash where it asked nothing.
   {
     name: 'pitchCreditsPercent',
     cell: (r) => r.pitches.map((pitch) => pitch.creditPercent ?? '–').join(' '),
@@ -44,13 +41,11 @@ export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'tooEarly', cell: (r) => countOf(r, 'too-early') },
   { name: 'aboutRight', cell: (r) => countOf(r, 'about-right') },
   { name: 'tooLate', cell: (r) => countOf(r, 'too-late') },
-  // One entry a pitch, negative beyond its foot; a dash without an easier shift.
   {
     name: 'firstShiftsBeforeFootM',
     cell: (r) => r.pitches.map((pitch) => pitch.firstShiftBeforeFootM ?? '–').join(' '),
   },
   { name: 'version', cell: (r) => r.version },
-  // 1 if the ride itself was handed over.
   { name: 'hasRecording', cell: (r) => (r.recording === null ? 0 : 1) },
 ];
 
