@@ -3,10 +3,10 @@
  * group picture, in which all are laid over each other. Rides of this device are only drawn; their marks were made here.
  */
 import { type GroupPicture, groupPicture } from '../core/group/picture/group.ts';
-import type { GroupRide } from '../core/group/picture/groupRide.ts';
+import { groupRideOf } from '../core/group/picture/groupRide.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import type { RideRecord } from '../core/group/records/record.ts';
-import { countsAsItCame, createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
+import { createRemarker, type Remark, type Remarker } from '../core/group/records/remark.ts';
 import { levelOfRide } from '../core/group/turn.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Method } from './rpc.ts';
@@ -72,7 +72,7 @@ export function createVerifier() {
     return remarks;
   };
   const picture: Method<RidesOfPlan, never, GroupCount> = async (asked, call) => {
-    const rides = (await verify(asked, call)).map((one) => ({ ...one.record, ride: rideOf(one) }));
+    const rides = (await verify(asked, call)).map((one) => ({ ...one.record, ride: groupRideOf(one) }));
     return {
       picture: groupPicture(rides.flatMap(({ ride }) => ride ?? [])),
       apart: rides.filter(({ ride }) => ride === null).map(({ checksum }) => checksum),
@@ -81,11 +81,3 @@ export function createVerifier() {
   return { verify, picture };
 }
 export type Verifier = ReturnType<typeof createVerifier>;
-
-/** What a ride gives to the picture: its line, only its marks, or nothing. */
-function rideOf(remark: Remark): GroupRide | null {
-  const { record } = remark;
-  if (remark.kind === 'same') return { record, line: remark.line, reference: remark.reference };
-  // Marks that came without their ride, or from a road that is not here, are still somebody's marks.
-  return countsAsItCame(remark.code) ? { record, line: null, reference: null } : null;
-}

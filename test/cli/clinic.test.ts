@@ -60,6 +60,19 @@ describe('clinic', () => {
     expect(answer.otherPlan).toEqual(['t1.3']);
   });
 
+  it('marks from a road that is not here count as they came, as on the page, and it is said', () => {
+    const [one] = records;
+    if (one === undefined) throw new Error('no records');
+    const far = shop.write('far.json', JSON.stringify([sealRecord({ ...one, rideIndex: 7 })]));
+    const answer = report(far);
+    expect(answer.rides.map((ride) => [ride['ride'], ride['total']])).toEqual([[8, one.total]]);
+    expect(answer.picture.rides).toBe(1);
+    expect(answer.apart).toEqual([{ recordId: 't1.1', code: 'unknown-level', tick: null }]);
+    const { out } = run('clinic', '--plan', plan, '--rides', far);
+    expect(out).toContain('1 ride on a level that is not here: the marks are shown as they came');
+    expect(out).not.toContain('Set apart');
+  });
+
   it('plain recordings are marked and take their place in the plan', () => {
     const rider = ['--bike', 'kids-24-1x8', '--rider', 'child-9', '--player', 'early'];
     const ride = json('ride', '--level', levelFile('one-pitch-announced'), ...rider);

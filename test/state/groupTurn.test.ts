@@ -3,7 +3,7 @@ import type { RideResult } from '../../src/core/coach/results.ts';
 import { describe, expect, it } from 'vitest';
 import { BIKES, riderById } from '../../src/core/model/presets.ts';
 import { hashOf } from '../../src/state/address.ts';
-import type { GroupTurn } from '../../src/state/groupTurn.ts';
+import { type GroupTurn, sessionOfPlace, sessionPlace } from '../../src/state/groupTurn.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { levelById } from '../core/ride/worlds.ts';
@@ -26,6 +26,11 @@ describe('a turn of a group', () => {
     rider: riderById('child-9')!,
   };
   const seen = after(start, { kind: 'ride-turn', turn }, { kind: 'accept-cautions' });
+
+  it.each(['', 'picture'])('is found at the place of its session, tab "%s"', (tab) => {
+    expect(sessionOfPlace(sessionPlace('session-1', tab))).toEqual({ planId: 'session-1', tab });
+    expect(sessionOfPlace('plan/session-1')).toBeNull();
+  });
 
   it('is ridden after the cautions, on the road, bike and rider of the plan', () => {
     expect(after(start, { kind: 'ride-turn', turn })).toMatchObject({ dialog: 'cautions', view: 'start' });

@@ -3,12 +3,17 @@
  * the group's table or its picture. What could not be used is named, never dropped.
  */
 import { groupPicture, type GroupPicture } from '../../core/group/picture/group.ts';
-import type { GroupRide } from '../../core/group/picture/groupRide.ts';
+import { type GroupRide, groupRideOf } from '../../core/group/picture/groupRide.ts';
 import { mergeSets, sortOut } from '../../core/group/records/merge.ts';
 import { deviceStatus, type Heard } from '../../core/group/records/missing.ts';
 import { type ClinicPlan, parsePlanText } from '../../core/group/plan.ts';
 import { type RideRecord } from '../../core/group/records/record.ts';
-import { type ApartCode, createRemarker, type Remark } from '../../core/group/records/remark.ts';
+import {
+  type ApartCode,
+  countsAsItCame,
+  createRemarker,
+  type Remark,
+} from '../../core/group/records/remark.ts';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { needed } from '../common/args.ts';
@@ -87,7 +92,7 @@ function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Lev
     .filter((record) => record.planId === plan.id)
     .map((record): Remark => remarker.remark(record));
   return {
-    rides: remarks.flatMap(usable),
+    rides: remarks.flatMap((remark) => groupRideOf(remark) ?? []),
     apart: remarks.flatMap((remark) =>
       remark.kind === 'apart' ? [{ recordId: remark.record.id, code: remark.code, tick: remark.tick }] : [],
     ),
@@ -97,22 +102,19 @@ function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Lev
   };
 }
 
-/** Rides that came out the same, and marks whose recording stayed behind. */
-function usable(remark: Remark): GroupRide[] {
-  if (remark.kind === 'same')
-    return [{ record: remark.record, line: remark.line, reference: remark.reference }];
-  return remark.code === 'no-recording' || remark.code === 'other-version'
-    ? [{ record: remark.record, line: null, reference: null }]
-    : [];
-}
+/** Why marks cannot be checked that are shown all the same, as it is said of a number of rides. */
+const UNCHECKED = [
+  ['other-version', 'of another version of the game'],
+  ['unknown-level', 'on a level that is not here'],
+] as const satisfies readonly (readonly [ApartCode, string])[];
 
-/** Rides of another version of the game, in one sentence. */
-function otherVersions({ apart }: Gathered): string[] {
-  const n = apart.filter(({ code }) => code === 'other-version').length;
-  if (n === 0) return [];
-  return [
-    `${countedOrNo(n, 'ride')} of another version of the game: the marks are shown as they came and cannot be checked.`,
-  ];
+/** Rides whose marks are shown as they came, in one sentence for each reason. */
+function asTheyCame({ apart }: Gathered): string[] {
+  return UNCHECKED.flatMap(([code, what]) => {
+    const n = apart.filter((one) => one.code === code).length;
+    if (n === 0) return [];
+    return [`${countedOrNo(n, 'ride')} ${what}: the marks are shown as they came and cannot be checked.`];
+  });
 }
 
 /** Series as plain lists, so that they print as JSON. */
@@ -157,9 +159,9 @@ function sentences(picture: GroupPicture, gathered: Gathered): string {
           `From first to last attempt the middle change is ${fixed(attempts.change.middle, 1)} points: ${attempts.better} better, ${attempts.worse} worse, ${attempts.withinChance} within chance.`,
         ]),
     ...gathered.apart
-      .filter(({ code }) => code !== 'no-recording' && code !== 'other-version')
+      .filter(({ code }) => !countsAsItCame(code))
       .map(({ recordId, code }) => `Set apart: ${recordId} (${code}).`),
-    ...otherVersions(gathered),
+    ...asTheyCame(gathered),
     ...gathered.sorted.conflicts.map(
       ({ code, records }) => `Conflict (${code}): ${records.map((r) => r.id).join(', ')}.`,
     ),

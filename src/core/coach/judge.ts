@@ -52,8 +52,6 @@ export function judgeRide(input: JudgeInput): RideReport {
   const missing = missingOf(marks, input.level?.teaches);
   const passed = total >= input.passMark && missing.length === 0;
   const shifts = shiftsOf(trace);
-  const shiftCount = countManoeuvres(trace);
-  const referenceShiftCount = countManoeuvres(reference);
   const heldShifts = trace.events.filter((event) => event.kind === 'shift-hung' && event.hub === true).length;
   return {
     marks,
@@ -65,11 +63,9 @@ export function judgeRide(input: JudgeInput): RideReport {
     referenceS: reference.samples.at(-1)?.timeS ?? 0,
     pitches,
     shifts,
-    shiftCount,
-    referenceShiftCount,
+    manoeuvreCount: countManoeuvres(trace),
     footDowns: countEvents(trace, 'foot-down'),
     chainDrops: countEvents(trace, 'chain-dropped'),
-    linesMissed: countEvents(trace, 'line-missed'),
     guessPitch: shifts.length === 0 ? null : costliest(pitches),
     verdict: judgeVerdict({
       marks,
@@ -81,9 +77,9 @@ export function judgeRide(input: JudgeInput): RideReport {
       held,
       gentlest: input.level?.rung === 1,
       pitches,
-      shiftCount: shifts.length,
+      movementCount: shifts.length,
       heavyShifts: shifts.filter((shift) => shift.kind === 'heavy').length,
-      referenceShiftCount: shiftsOf(reference).length,
+      referenceMovementCount: shiftsOf(reference).length,
       hub: hasHub(world.machine.bike),
       heldShifts,
       motor: motorToBlame(world, trace),

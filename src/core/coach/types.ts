@@ -205,11 +205,10 @@ export interface RideReport {
   readonly referenceS: number;
   readonly pitches: readonly PitchReport[];
   readonly shifts: readonly ShiftReport[];
-  readonly shiftCount: number;
-  readonly referenceShiftCount: number;
+  /** Changes of gear as the rider meant them: movements that belong together count once. */
+  readonly manoeuvreCount: number;
   readonly footDowns: number;
   readonly chainDrops: number;
-  readonly linesMissed: number;
   /** Index of the pitch to guess about, or null without pitches that asked anything, or without a shift. */
   readonly guessPitch: number | null;
   readonly verdict: Verdict;

@@ -57,9 +57,10 @@ interface VerdictInput {
   /** There is no gentler road than this one. */
   readonly gentlest: boolean;
   readonly pitches: readonly PitchReport[];
-  readonly shiftCount: number;
+  /** Single movements of the chain; several can be one manoeuvre. */
+  readonly movementCount: number;
   readonly heavyShifts: number;
-  readonly referenceShiftCount: number;
+  readonly referenceMovementCount: number;
   /** The gears are in the hub. */
   readonly hub: boolean;
   /** Gears that were asked of a hub and held back, because somebody pushed on. */
@@ -119,7 +120,7 @@ function lossesOf(input: VerdictInput): ReadonlyMap<Cause, number> {
   const missing = missingPoints(marks, held);
   const asked = pitches.filter((pitch) => pitch.asked || pitch.footDown);
   // Who never touched a lever has no hasty hands and no heavy shifts.
-  const untouched = input.shiftCount === 0 ? untouchedCause(input, asked.length > 0) : null;
+  const untouched = input.movementCount === 0 ? untouchedCause(input, asked.length > 0) : null;
   add(untouched ?? easingCause(input), missing.easing);
   add(untouched ?? 'crossed', missing.chainLine);
   add(untouched ?? 'fidget', missing.economy);
@@ -140,8 +141,8 @@ function untouchedCause({ heldShifts }: VerdictInput, hills: boolean): Cause {
 }
 
 /** Why the load was on in a shift: because of the push, or because a chain was treated like a hub. */
-function easingCause({ hub, waitedShifts, shiftCount }: VerdictInput): Cause {
-  return !hub && waitedShifts >= WAITED_SHARE * shiftCount ? 'stood-still' : 'ease';
+function easingCause({ hub, waitedShifts, movementCount }: VerdictInput): Cause {
+  return !hub && waitedShifts >= WAITED_SHARE * movementCount ? 'stood-still' : 'ease';
 }
 
 /** Points of the total that each mark lacks; what holds the total below their mean is put down to the mark that does. */
@@ -211,7 +212,7 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
         (pitch) =>
           (pitch.asked || pitch.footDown) &&
           pitch.tendency !== 'about-right' &&
-          (input.shiftCount === 0 || causeOf(pitch, habits) === cause),
+          (input.movementCount === 0 || causeOf(pitch, habits) === cause),
       );
       const worst = mine.toSorted((a, b) => a.credit - b.credit)[0];
       return worst === undefined ? null : pitchChange(cause, worst);
@@ -220,14 +221,14 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
       return {
         code: 'ease',
         heavy: input.motor?.heavy ?? input.heavyShifts,
-        shifts: input.shiftCount,
+        shifts: input.movementCount,
         ...inHub,
         ...(input.motor === null ? {} : { motor: true as const }),
       };
     case 'stood-still':
-      return { code: 'stood-still', waited: input.waitedShifts, shifts: input.shiftCount };
+      return { code: 'stood-still', waited: input.waitedShifts, shifts: input.movementCount };
     case 'fidget':
-      return { code: 'fidget', shifts: input.shiftCount, needed: input.referenceShiftCount };
+      return { code: 'fidget', shifts: input.movementCount, needed: input.referenceMovementCount };
     case 'crossed': {
       const reason = marks.chainLine.reasons[0];
       return { code: 'crossed', seconds: reason?.amount ?? 0, atM: placeOf(reason) };

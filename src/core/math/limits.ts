@@ -47,8 +47,8 @@ export const LIMITS = {
     characters: { most: 900_000, unit: 'characters' }, // an address; a plan in 999 codes takes 800,000
     levelCharacters: { most: 200_000, unit: 'characters' }, // a level in a link
     unpackedBytes: { most: 500_000, unit: 'bytes' }, // a level once it is unpacked, whatever it was packed into
-    storeCharacters: { most: 8_000, unit: 'characters' }, // of a text in which the settings of a store are looked for; four long parts take half
-    storePart: { most: 400, unit: 'characters' }, // address, database, name or password of a store
+    storeCharacters: { most: 8_000, unit: 'characters' }, // a text in which the settings of a store are looked for; four longest parts in any script take 6,500
+    storePart: { most: 400, unit: 'characters' }, // address, database, name or password of a store; a long address has a hundred
   },
   code: {
     characters: { most: 800, unit: 'characters' }, // one code a camera can read

@@ -124,7 +124,7 @@ function Facts(props: {
     [say('reference-time'), format.time(report.finishedS)],
     [say('reference-worst'), worstWords(worst, course, format)],
     [say('reference-lowest'), lowestWords],
-    [say('reference-shifts'), format.number(report.shiftCount)],
+    [say('reference-shifts'), format.number(report.manoeuvreCount)],
     ...(report.footDowns > 0 ? [[say('reference-feet'), format.number(report.footDowns)] as const] : []),
   ];
   return (

@@ -11,7 +11,6 @@ import { debriefFor } from './speech.ts';
 export function adviceOf(level: Level, report: RideReport, units: Settings['units']): string {
   return sayChange(report.verdict.change, {
     say: debriefFor(level.audience),
-    audience: level.audience,
     format: createFormat(units),
     pitchCount: courseOfLevel(level).pitches.length,
   });

@@ -132,7 +132,7 @@ function Outside({ title, sentences }: NonNullable<DebriefProps['outside']>): JS
 function useSpeech({ level: { audience }, units }: DebriefProps, pitchCount: number): Speech {
   const language = `${spokenLanguage()} ${spokenLocale()}`;
   return useMemo(
-    () => ({ say: debriefFor(audience), audience, format: createFormat(units), pitchCount }),
+    () => ({ say: debriefFor(audience), format: createFormat(units), pitchCount }),
     [audience, units, pitchCount, language],
   );
 }

@@ -17,7 +17,6 @@ export type SayDebrief = Say<DebriefMessages>;
 /** What sentences are made with. */
 export interface Speech {
   readonly say: SayDebrief;
-  readonly audience: Level['audience'];
   readonly format: Format;
   /** Pitches on the road, for "the pitch" or "the first pitch". */
   readonly pitchCount: number;

@@ -21,14 +21,14 @@ import {
   sayWell,
 } from '../../../src/features/debrief/say.ts';
 import { debriefFor, type Speech } from '../../../src/features/debrief/speech.ts';
+import type { Level } from '../../../src/core/level/schema.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { carriedWords } from '../../../assets/words/carry.ts';
 import { lateRide } from './ride.tsx';
 
-type Audience = Speech['audience'];
+type Audience = Level['audience'];
 const speechOf = (audience: Audience, pitchCount: number): Speech => ({
   say: debriefFor(audience),
-  audience,
   format: createFormat('metric', 'en'),
   pitchCount,
 });
