@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { bikeById, riderById } from '../../src/core/model/presets.ts';
-import { TICKS_PER_S } from '../../src/core/ride/step.ts';
+import { TICKS_PER_S } from '../../src/core/ride/clock.ts';
 import { type LiveRide, replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideCommand } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
