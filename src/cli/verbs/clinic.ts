@@ -21,6 +21,7 @@ import { BadInput } from '../common/badInput.ts';
 import { firstOf, levelFromFile } from '../common/choose.ts';
 import { bundledLevelFiles, readTextFile } from '../common/files.ts';
 import { countedOrNo, fixed, table } from '../common/print.ts';
+import { printedPicture } from '../common/printedPicture.ts';
 import type { Verb } from '../common/verb.ts';
 import { planLevel, readRides } from './clinicRides.ts';
 
@@ -51,7 +52,7 @@ export const clinic: Verb = {
     const json = {
       planId: plan.id,
       rides: jsonReport(records),
-      picture: plainPicture(picture),
+      picture: printedPicture(picture, gathered.rides),
       apart: gathered.apart,
       damaged: gathered.sorted.damaged,
       conflicts: gathered.sorted.conflicts.map(({ code, records: several }) => ({
@@ -117,17 +118,6 @@ function asTheyCame({ apart }: Gathered): string[] {
   });
 }
 
-/** Series as plain lists, so that they print as JSON. */
-function plainPicture(picture: GroupPicture): unknown {
-  return JSON.parse(
-    JSON.stringify(picture, (_key, value: unknown) =>
-      value instanceof Uint8Array || value instanceof Uint16Array || value instanceof Uint32Array
-        ? Array.from(value)
-        : value,
-    ),
-  ) as unknown;
-}
-
 function sentences(picture: GroupPicture, gathered: Gathered): string {
   const rows = picture.roads.map((road) => [
     road.levelId,
@@ -137,7 +127,7 @@ function sentences(picture: GroupPicture, gathered: Gathered): string {
     String(road.timing.tooEarly),
     String(road.timing.aboutRight),
     String(road.timing.tooLate),
-    road.caughtPitch === null ? '' : String(road.caughtPitch + 1),
+    road.verdict.pitch === null ? '' : String(road.verdict.pitch + 1),
   ]);
   const head = [
     'level',

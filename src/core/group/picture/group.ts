@@ -1,15 +1,14 @@
 /**
- * The picture of a group, made for talking: what all rides over a road have in common, where the group
- * shifted against the reference, which pitch caught most riders, how first and last attempts compare. It
- * holds no names, no devices and no ids. Works from marks alone; with re-marked rides it also draws lines.
+ * The picture of a group, made for talking: what all rides over a road have in common, how its pitches were taken, how
+ * first and last attempts compare. It holds no names, no devices, no ids and no single ride. Works from marks alone;
+ * rides that were ridden again add cadence and gear along the road.
  */
 import { chancePoints } from '../../coach/progress.ts';
-import { caughtPitch, type GroupPitch, pitchPictures } from './groupPitches.ts';
+import { type GroupPitch, pitchPictures } from './groupPitches.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import { groupBy } from '../records/merge.ts';
 import type { RideRecord } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
-import type { RideLine } from '../records/rideLine.ts';
 import { type RoadVerdict, verdictOf } from './verdict.ts';
 import { binned, type Spread, spreadOf, type SpreadSeries, spreadSeries } from './spread.ts';
 
@@ -23,26 +22,19 @@ export interface RoadPicture {
   readonly totals: Spread | null;
   readonly timing: TimingShares;
   readonly pitches: readonly GroupPitch[];
-  /** Index of the pitch that caught most riders, or null if none caught anybody. */
-  readonly caughtPitch: number | null;
   readonly verdict: RoadVerdict;
   /** First against last attempts at the rides of the plan that led over this road. */
   readonly attempts: AttemptPicture;
   readonly strip: GroupLines | null;
 }
 
-/** Lines over the road, and what they have in common. */
+/** What the lines of all rides over the road have in common. */
 export interface GroupLines {
   readonly lengthM: number;
   readonly stepM: number;
-  /** In an order that does not tell who rode. */
-  readonly lines: readonly RideLine[];
   readonly cadenceRpm: SpreadSeries;
   /** In sixteenths of a metre. */
   readonly development: SpreadSeries;
-  /** Shifts begun in each `SHIFT_BIN_M` metres, over all lines. */
-  readonly easier: Uint32Array;
-  readonly harder: Uint32Array;
   /** One for each bike and rider that was ridden, most ridden first. */
   readonly references: readonly RoadReference[];
 }
@@ -76,8 +68,6 @@ export interface GroupPicture {
   readonly roads: readonly RoadPicture[];
 }
 
-const SHIFT_BIN_M = 5;
-
 /** The picture of some rides; their order does not matter. */
 export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
   const attemptsOf = attemptsByTurns(rides);
@@ -110,7 +100,6 @@ function roadPicture(
     totals: spreadOf(rides.map((ride) => ride.record.total)),
     timing: sumTiming(pitches.map((pitch) => pitch.timing)),
     pitches,
-    caughtPitch: caughtPitch(pitches),
     verdict: verdictOf(pitches),
     attempts: attemptsOf(rides),
     strip: stripOf(rides, references),
@@ -122,14 +111,9 @@ function stripOf(rides: readonly GroupRide[], references: readonly RoadReference
   const lines = rides.flatMap((ride) => (ride.line === null ? [] : [ride.line]));
   if (first === undefined || lines.length === 0) return null;
   const places = first.line.cadenceRpm.length;
-  const bins = Math.ceil(first.lengthM / SHIFT_BIN_M) + 1;
   return {
     lengthM: first.lengthM,
     stepM: first.line.stepM,
-    lines: lines
-      .map((line) => ({ line, key: orderKey(line) }))
-      .sort(byKey)
-      .map(({ line }) => line),
     cadenceRpm: spreadSeries(
       lines.map((line) => line.cadenceRpm),
       places,
@@ -138,26 +122,8 @@ function stripOf(rides: readonly GroupRide[], references: readonly RoadReference
       lines.map((line) => line.development),
       places,
     ),
-    easier: binned(eachOf(lines, 'easierAtM'), SHIFT_BIN_M, bins),
-    harder: binned(eachOf(lines, 'harderAtM'), SHIFT_BIN_M, bins),
     references,
   };
-}
-
-function* eachOf(lines: readonly RideLine[], part: 'easierAtM' | 'harderAtM'): Generator<number> {
-  for (const line of lines) yield* line[part];
-}
-
-/** Orders lines by what they look like, so that their order says nothing about who rode when. */
-function orderKey(line: RideLine): number {
-  let key = 0;
-  for (const rpm of line.cadenceRpm) key = (Math.imul(key, 31) + rpm) | 0;
-  for (const gear of line.development) key = (Math.imul(key, 31) + gear) | 0;
-  return key;
-}
-
-function byKey(a: { readonly key: number }, b: { readonly key: number }): number {
-  return a.key - b.key;
 }
 
 function referencesOf(rides: readonly GroupRide[]): RoadReference[] {
