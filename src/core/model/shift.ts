@@ -29,7 +29,7 @@ export const CLEAN_LOAD = 0.65;
 export const HEAVY_LOAD = 1.05;
 /** A front shift made under a mean pull above this, from or into a crossed gear, drops the chain (ours). */
 export const DROP_PULL = 0.75;
-/** A shift is said to hang when the chain has been moving for so long under at least so much pull (ours). */
+/** A shift is said to hang when the chain has been moving for so long and more pull than this is on it just then (ours). */
 export const HUNG_AFTER_S = 1.2;
 export const HUNG_PULL = 0.6;
 
@@ -52,7 +52,7 @@ export function pullAtAngle(crankTurns: number): number {
   return 6 * u * (1 - u);
 }
 
-/** Speed of the movement under a pull: 1 free, 0.15 under more than the rider's weight. */
+/** Speed of the movement under a pull: 1 free, 0.15 where it barely moves. */
 export function shiftRate(pull: number): number {
   if (pull <= FREE_PULL) return 1;
   if (pull >= STUCK_PULL) return STUCK_RATE;

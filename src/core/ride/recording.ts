@@ -10,7 +10,7 @@ import { HUB_KINDS } from '../model/hubKinds.ts';
 import { MOTOR_PLACES } from '../model/motor.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import { TICKS_PER_S } from './clock.ts';
-import type { RideCommand, RideState, TimedCommand } from './types.ts';
+import type { RideCommand, RideState, ShiftInProgress, TimedCommand } from './types.ts';
 
 export const RECORDING_SCHEMA = 1;
 /** Version of the physics; raised when any recording comes out differently than before. */
@@ -64,8 +64,8 @@ export function hashState(state: RideState): string {
   hasher.number(state.crossedS);
   hasher.number(state.phaseLeftS);
   hasher.number(state.ringIndex * 100 + state.sprocketIndex);
-  hasher.number(state.rear === null ? -1 : state.rear.doneTurns);
-  hasher.number(state.front === null ? -1 : state.front.doneTurns);
+  hasher.number(turnsOf(state.rear));
+  hasher.number(turnsOf(state.front));
   hasher.text(
     `${state.phase} ${state.pressure} ${state.braking} ${state.chainOn} ${state.spent} ${state.queue.length}`,
   );
@@ -75,6 +75,11 @@ export function hashState(state: RideState): string {
     hasher.number(state.motor.chargeJ);
   }
   return hasher.digest();
+}
+
+/** How far a movement has come: what a chain has done, what a hub has waited, of which one is always none. */
+function turnsOf(shift: ShiftInProgress | null): number {
+  return shift === null ? -1 : shift.doneTurns + shift.waitedTurns;
 }
 
 const teeth = z.array(z.int().check(z.gte(5), z.lte(80))).check(z.minLength(1), z.maxLength(14));

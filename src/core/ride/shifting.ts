@@ -112,6 +112,7 @@ function beginMovement(
     stepsLeft,
     neededTurns: restoring ? RESTORE_TURNS : neededTurns(derailleur, direction),
     doneTurns: 0,
+    waitedTurns: 0,
     rate: 1,
     movingS: 0,
     loadSecondsSum: 0,
@@ -146,6 +147,7 @@ function move(world: RideWorld, ride: RideDraft, derailleur: Derailleur, events:
     stepsLeft: shift.stepsLeft,
     neededTurns: shift.neededTurns,
     doneTurns: shift.doneTurns + (ride.cadenceRpm / 60) * world.tickS * rate,
+    waitedTurns: shift.waitedTurns,
     rate,
     movingS,
     loadSecondsSum: shift.loadSecondsSum + loadRatio * world.tickS,
@@ -155,31 +157,30 @@ function move(world: RideWorld, ride: RideDraft, derailleur: Derailleur, events:
     waitReported: shift.waitReported,
   };
   if (next.doneTurns < next.neededTurns) ride[derailleur] = next;
-  else finishMovement(world, ride, derailleur, next, events);
+  else finishMovement(world, ride, derailleur, next, next.loadSecondsSum / movingS, events);
 }
 
 /** A hub waits for the pressure to fall and then has the gear; who pushes on hears it slip in, or waits on. */
 function moveHub(world: RideWorld, ride: RideDraft, shift: ShiftInProgress, events: RideEvent[]): void {
   const { machine, tickS } = world;
   const motorNm = pullOfMotorNm(machine, ride);
-  const load = (ride.crankTorqueNm + motorNm) / machine.referenceTorqueNm;
-  const answer = hubAnswer(load, shift.doneTurns, ride.crankTurns);
+  const loadRatio = (ride.crankTorqueNm + motorNm) / machine.referenceTorqueNm;
+  const answer = hubAnswer(loadRatio, shift.waitedTurns, ride.crankTurns);
   const movingS = shift.movingS + tickS;
-  const loadSecondsSum = shift.loadSecondsSum + load * tickS;
+  const loadSecondsSum = shift.loadSecondsSum + loadRatio * tickS;
   const motorSecondsSum = shift.motorSecondsSum + (motorNm / machine.referenceTorqueNm) * tickS;
   if (answer === 'waits') {
     const hung = movingS > HUNG_AFTER_S;
     if (hung && !shift.hungReported)
       events.push({ kind: 'shift-hung', derailleur: 'rear', hub: true, ...momentOf(ride) });
-    const doneTurns = shift.doneTurns + (ride.cadenceRpm / 60) * tickS;
+    const waitedTurns = shift.waitedTurns + (ride.cadenceRpm / 60) * tickS;
     const hungReported = shift.hungReported || hung;
-    ride.rear = { ...shift, doneTurns, rate: 0, movingS, loadSecondsSum, motorSecondsSum, hungReported };
+    ride.rear = { ...shift, waitedTurns, rate: 0, movingS, loadSecondsSum, motorSecondsSum, hungReported };
     return;
   }
   // What counts is the load as it takes; a knock is never a light one.
-  const felt = answer === 'takes' ? load : Math.max(HEAVY_LOAD, loadSecondsSum / movingS);
-  const ended = { ...shift, movingS, loadSecondsSum: felt * movingS, motorSecondsSum };
-  finishMovement(world, ride, 'rear', ended, events);
+  const felt = answer === 'takes' ? loadRatio : Math.max(HEAVY_LOAD, loadSecondsSum / movingS);
+  finishMovement(world, ride, 'rear', { ...shift, movingS, motorSecondsSum }, felt, events);
 }
 
 function pullOnRing(machine: Machine, crankTorqueNm: number, ringIndex: number): number {
@@ -195,12 +196,12 @@ function finishMovement(
   world: RideWorld,
   ride: RideDraft,
   derailleur: Derailleur,
-  shift: ShiftInProgress,
+  shift: Omit<ShiftInProgress, 'loadSecondsSum'>,
+  load: number,
   events: RideEvent[],
 ): void {
   const { machine } = world;
   const at = momentOf(ride);
-  const load = shift.loadSecondsSum / shift.movingS;
   const last = lastIndex(machine, derailleur);
   const toIndex = Math.min(last, Math.max(0, shift.toIndex));
   const crossedBefore = gearOf(machine, ride).crossed;

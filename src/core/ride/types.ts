@@ -36,13 +36,16 @@ export type RideEvent =
   | (At &
       ShiftMovement & {
         readonly kind: 'shift-done';
-        /** Mean of crank torque over reference torque while the chain moved. */
+        /**
+         * Crank torque over reference torque, legs and crank motor: the mean while a chain moved. A hub says that of the
+         * moment in which it took the gear; of a knock the mean while it waited, and never less than a heavy one.
+         */
         readonly load: number;
         readonly durationS: number;
         readonly startedAtM: number;
         /** Asked of a chain while the legs rested: it waited for them. */
         readonly waited?: true;
-        /** Mean of the crank motor's pull while the chain moved, part of `load`; only where there is one. */
+        /** Mean of the crank motor's part in that load while the chain moved or the hub waited; only where there is one. */
         readonly motorLoad?: number;
         /** Made by a hub; with a load that is not clean it slipped in with a knock. */
         readonly hub?: true;
@@ -67,19 +70,21 @@ export type RideEvent =
   | (At & { readonly kind: 'reserve-back' })
   | (At & { readonly kind: 'finished' });
 
-/** One chain movement by one derailleur; `index` counts rings or sprockets from the smallest. */
+/** One movement by one derailleur, or one gear a hub waits for; `index` counts rings, sprockets or gears from the smallest. */
 export interface ShiftInProgress {
   readonly direction: ShiftDirection;
   readonly fromIndex: number;
   readonly toIndex: number;
   /** Further sprockets of the same push after this one. */
   readonly stepsLeft: number;
-  /** Crank turns at rate 1 that the movement takes, and how many are done; in a hub those it has waited. */
+  /** Crank turns at rate 1 that a chain's movement takes, and how many are done; a hub does none. */
   readonly neededTurns: number;
   readonly doneTurns: number;
-  /** Rate of the movement in the last tick, 1 free to 0.06 hanging; 0 in a hub that waits for the load to fall. */
+  /** Crank turns a hub has waited for the load to fall; a chain waits for none. */
+  readonly waitedTurns: number;
+  /** Rate of the movement in the last tick, 1 free to 0.15 hanging; 0 in a hub that waits for the load to fall. */
   readonly rate: number;
-  /** Time the chain has been moving, and the load summed over it. */
+  /** Time the chain has been moving or the hub waiting, and the load summed over it. */
   readonly movingS: number;
   readonly loadSecondsSum: number;
   /** The part of it that a crank motor pulled. */
