@@ -10,7 +10,7 @@ import type { Gear } from '../model/types.ts';
 import { momentOf, type RideDraft } from './draft.ts';
 import type { RideEvent, RideWorld } from './types.ts';
 
-/** Below this speed without drive a foot goes down (m/s, ours). */
+/** Below this speed, and not getting faster, a foot goes down (m/s, ours). */
 const FOOT_DOWN_MPS = 0.4;
 /** Speed of the push with the foot, time lost, and how much easier the rider starts (ours). */
 export const PUSH_OFF_MPS = 1.2;
@@ -47,7 +47,7 @@ export interface TickWork {
   rollingFactor: number;
   windMps: number;
   heightM: number;
-  /** The motor's force at the wheel, its torque where it sits, and the way since the last push on the pedals; left alone without one. */
+  /** The motor's force at the wheel, its torque where it sits, and the way since the last push on the pedals; none without one. */
   motorN: number;
   motorNm: number;
   idleM: number;
@@ -191,8 +191,7 @@ function runMotor(
 function bookEnergy(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork, motorInJ: number): void {
   const { ledger } = ride;
   const { machine, course } = world;
-  const legsN = ride.motor === null ? w.driveN : w.driveN - w.motorN;
-  const workInJ = (legsN / gear.efficiency) * w.stepM;
+  const workInJ = ((w.driveN - w.motorN) / gear.efficiency) * w.stepM;
   const kineticJ = (machine.effectiveMassKg * w.speedMps * w.speedMps) / 2;
   const set = w.reachedMps <= 0 || w.speedMps !== w.reachedMps;
   const climbedNowJ = machine.totalMassKg * GRAVITY * (sampleAt(course.heightM, w.distanceM) - w.heightM);

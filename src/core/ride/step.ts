@@ -40,7 +40,7 @@ export const FASTEST_MPS = 50 / 3.6;
 /** Legs lighter than this have stopped turning the cranks. */
 const LEGS_STILL = 0.05;
 
-/** Numbers of the tick that is being worked out. Each is written before it is read, so one will do for all. */
+/** Numbers of the tick that is being worked out. Every tick writes each before it reads it, so one will do for all rides. */
 const work: TickWork = {
   tick: 0,
   distanceM: 0,
@@ -155,12 +155,11 @@ function drivetrain(world: RideWorld, ride: RideDraft, gear: Gear, w: TickWork):
           ride.reserveJ / machine.rider.reserveJ,
         )
       : 0;
-  const legsN = wheelForceN(w.crankTorqueNm, gear);
-  if (ride.motor === null) w.driveN = legsN;
-  else {
-    motorHelp(world, ride, ride.motor, gear, pedalling, w);
-    w.driveN = legsN + w.motorN;
-  }
+  w.motorN = 0;
+  w.motorNm = 0;
+  w.idleM = 0;
+  if (ride.motor !== null) motorHelp(world, ride, ride.motor, gear, pedalling, w);
+  w.driveN = wheelForceN(w.crankTorqueNm, gear) + w.motorN;
   const powerW = (w.crankTorqueNm * w.cadenceRpm * PI) / 30;
   w.reserveJ = reserveAfterJ(ride.reserveJ, powerW, machine.rider, world.tickS);
 }
@@ -184,11 +183,7 @@ function motorHelp(
   const cut = motor.brakeSwitches === true && ride.braking;
   const turns = motor.place === 'wheel' || ride.chainOn;
   const off = ride.phase !== 'riding' || !turns || cut || state.chargeJ <= 0;
-  if (off || w.idleM >= offWithinM(motor) || speedMps >= CUT_OFF_MPS) {
-    w.motorN = 0;
-    w.motorNm = 0;
-    return;
-  }
+  if (off || w.idleM >= offWithinM(motor) || speedMps >= CUT_OFF_MPS) return;
   const perNm = wheelForcePerNm(machine, motor, gear);
   let wantedN = helpN(machine, motor, gear, w.crankTorqueNm, speedMps);
   if (ride.startingUp && pedalling && motor.helpRatio > 0)
