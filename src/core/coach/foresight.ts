@@ -12,7 +12,6 @@ import { brakeForLine } from '../ride/pilot.ts';
 import { TICKS_PER_S } from '../ride/clock.ts';
 import type { RideState, RideWorld } from '../ride/types.ts';
 import {
-  APPROACH_M,
   coastedBefore,
   easedShare,
   gearAgainst,
@@ -23,15 +22,12 @@ import {
   spinBefore,
   worstCadence,
 } from './onPitch.ts';
+import { ABOUT_RIGHT_CREDIT, APPROACH_M, JUDGED_M } from './pitchLimits.ts';
 import { SHORT_RISE_M, shiftsOf } from './shifts.ts';
 import type { Mark, PitchReport, Reason, ShiftReport, Timing } from './types.ts';
 
-/** A pitch is judged at most so far beyond its foot (m). */
-const JUDGED_M = 80;
 /** Pitches from which the best ride would have suffered less than this without its shifts are left out (load × metres). */
 const ASKS_FROM_M = 5;
-/** Credit from which a pitch counts as taken about right (ours). */
-const ABOUT_RIGHT_CREDIT = 0.7;
 /** From here on not even a tendency is told. */
 const QUITE_RIGHT_CREDIT = 0.9;
 /** Half of the steps made this much before the best ride is free; so much more loses everything (m, ours). */

@@ -4,19 +4,19 @@
  */
 import type { Pitch } from '../course/types.ts';
 import { firstFrom, lerp } from '../math/numbers.ts';
+import { STANDING_FORCE } from '../model/legs.ts';
 import type { TraceSample } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { IDLE_PRESSURE, restsAllowed } from './cadence.ts';
+import { APPROACH_M } from './pitchLimits.ts';
 
-/** Where somebody got ready is looked for from so far before the foot (m). */
-export const APPROACH_M = 110;
 /** Legs that spin are looked at over so much road before the foot at least, and freewheeling over so much (m, ours). */
 const SPIN_M = 60;
 const COAST_M = 60;
 /** A gear shorter than this was only passed through (samples of 0.1 s). */
 const HELD_SAMPLES = 12;
-/** Standing adds so much to what legs carry without strain (Bouillod et al. 2017: force +22.4 %). */
-const STANDING_CARRIES = 0.224;
+/** Pressing is so much more than steady; what standing carries grows with it. Written out, as 1.6 − 1 has other last bits. */
+const PRESS_OVER_STEADY = 0.6;
 
 /** Overload of a ride over a stretch: what the road asks beyond what the band carries, over the way (load × metres). */
 export function overloadBetween(samples: readonly TraceSample[], fromM: number, toM: number): number {
@@ -38,7 +38,7 @@ export function overloadBetween(samples: readonly TraceSample[], fromM: number, 
 /** Overload of a moment; who stands carries a little more. */
 function strain(sample: TraceSample): number {
   if (sample.overloadRatio <= 0 || sample.pressureRatio <= 1) return sample.overloadRatio;
-  const standing = Math.min(1, (sample.pressureRatio - 1) / 0.6) * STANDING_CARRIES;
+  const standing = Math.min(1, (sample.pressureRatio - 1) / PRESS_OVER_STEADY) * STANDING_FORCE;
   return Math.max(0, sample.overloadRatio - standing * (sample.loadRatio - sample.overloadRatio));
 }
 

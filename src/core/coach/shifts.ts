@@ -47,12 +47,12 @@ export function countManoeuvres(trace: RideTrace): number {
 }
 
 /** A shift asked for while the legs rest comes late and with the first push: it earns so much of its credit (ours). */
-const WAITED_SHARE = 0.4;
+const WAITED_CREDIT = 0.4;
 
 /** Credit of one shift by its load: 1 when clean, 0 when heavy. */
 export function easingCredit({ load, waited }: Pick<ShiftDone, 'load' | 'waited'>): number {
   const credit = clamp((HEAVY_LOAD - load) / (HEAVY_LOAD - CLEAN_LOAD), 0, 1);
-  return waited === true ? WAITED_SHARE * credit : credit;
+  return waited === true ? WAITED_CREDIT * credit : credit;
 }
 
 /** From this share of a shift's load on it was the motor that had not let go (ours). */

@@ -33,12 +33,12 @@ const SOFT_S = 6;
 /** Less than this share of the best ride's easing is too few steps. */
 const ENOUGH_EASING = 0.72;
 /** From this share of the shifts on, waiting for legs that rest is a habit. */
-const WAITED_SHARE = 0.4;
+const WAITING_HABIT = 0.4;
 /** From this share of a pitch on it was pressed through. */
 const PRESSED_SHARE = 0.3;
 /** Legs outside the band near a pitch belong to the pitch (m before the foot, m behind its end). */
-const APPROACH_M = 90;
-const AFTER_M = 15;
+const NEAR_BEFORE_M = 90;
+const NEAR_BEHIND_M = 15;
 
 /** Why points were lost. */
 type Cause = Exclude<Verdict['change']['code'], 'nothing'>;
@@ -142,7 +142,7 @@ function untouchedCause({ heldShifts }: VerdictInput, hills: boolean): Cause {
 
 /** Why the load was on in a shift: because of the push, or because a chain was treated like a hub. */
 function easingCause({ hub, waitedShifts, movementCount }: VerdictInput): Cause {
-  return !hub && waitedShifts >= WAITED_SHARE * movementCount ? 'stood-still' : 'ease';
+  return !hub && waitedShifts >= WAITING_HABIT * movementCount ? 'stood-still' : 'ease';
 }
 
 /** Points of the total that each mark lacks; what holds the total below their mean is put down to the mark that does. */
@@ -189,7 +189,8 @@ function legsCause(loss: LegLoss, pitches: readonly PitchReport[], habits: Ridin
   if (loss.why === 'coasted') return 'coasted';
   const below = loss.why === 'below-band';
   const near = pitches.find(
-    ({ footM, endM, credit }) => loss.atM > footM - APPROACH_M && loss.atM < endM + AFTER_M && credit < 0.9,
+    ({ footM, endM, credit }) =>
+      loss.atM > footM - NEAR_BEFORE_M && loss.atM < endM + NEAR_BEHIND_M && credit < 0.9,
   );
   if (near !== undefined && (below ? near.late > 0.15 : near.early > 0.1)) return causeOf(near, habits);
   // Slow legs in a gear no harder than the best ride's had too little push, and no other gear would have helped.

@@ -2,13 +2,11 @@
  * A level that is a part of another one: from a place on, for trying it without riding all the way to it, or between
  * two places, for a leg of a relay. The road there is the same; nothing of it is saved.
  */
+import { LIMITS } from '../math/limits.ts';
 import { clamp } from '../math/numbers.ts';
 import { courseOfLevel } from './build.ts';
 import { placedOnPart } from './part.ts';
 import { type Level, SHORTEST_LEVEL_M, STEEPEST_RATIO, STOP_SPACING_M } from './schema.ts';
-
-/** A level takes so many recorded heights in one piece. */
-const MOST_HEIGHTS = 5_000;
 
 /** The level from a place on (m); the level itself where that is its start. Things that lie before it are left out. */
 export function levelFrom(level: Level, fromM: number): Level {
@@ -22,7 +20,7 @@ export function levelBetween(level: Level, fromM: number, toM: number): Level {
   const endM = clamp(Math.round(toM), startM + SHORTEST_LEVEL_M, course.lengthM);
   if (startM === 0 && endM >= course.lengthM) return level;
   const leftM = endM - startM;
-  const stepM = Math.ceil(leftM / (MOST_HEIGHTS - 1));
+  const stepM = Math.ceil(leftM / (LIMITS.level.heights.most - 1));
   const heightsM = [0];
   for (let atM = stepM; atM <= leftM; atM += stepM) {
     const before = heightsM.at(-1) as number;

@@ -19,8 +19,8 @@ const HARDER_PER_SLOPE = 7;
 const HARDER_AT_MOST = 0.56;
 /** Below this share of the reserve people stop spending it: the surplus above critical power fades out (ours). */
 const SPARING_BELOW = 0.3;
-/** Standing up adds so much to the force on the pedals (Bouillod et al. 2017: 22.4 %). */
-const STANDING_FORCE = 0.224;
+/** Standing up adds so much to the force on the pedals, and to what legs carry without strain (Bouillod et al. 2017: 22.4 %). */
+export const STANDING_FORCE = 0.224;
 /** Mean over a turn of what a weight on one vertical crank gives at most: 2/π of it (statics). */
 const MEAN_OF_TURN = 2 / PI;
 

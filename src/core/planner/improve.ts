@@ -15,7 +15,7 @@ import {
   stepsBetween,
 } from '../model/transmission.ts';
 import { copyOfState } from '../ride/draft.ts';
-import { TICKS_PER_S } from '../ride/clock.ts';
+import { LONGEST_RIDE_TICKS } from '../ride/recording.ts';
 import { advanceRide, isShifting } from '../ride/step.ts';
 import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
@@ -37,8 +37,6 @@ const WORTH = 0.004;
 const DRY_ROUNDS = 2;
 const SHAKES = 3;
 const SHAKES_M = 25;
-/** A ride takes at most this long (ticks): one hour. */
-const LONGEST_TICKS = 3600 * TICKS_PER_S;
 
 /** How the rear alone was moved last, where that began (m) and when it ended. */
 interface Moved {
@@ -91,7 +89,7 @@ function ride(
   let nextMarkM = (first + 1) * MARK_EVERY_M;
   let markIndex = first + 1;
   const events: RideEvent[] = [];
-  while (state.phase !== 'finished' && state.tick < LONGEST_TICKS) {
+  while (state.phase !== 'finished' && state.tick < LONGEST_RIDE_TICKS) {
     advanceRide(world, state, driver(state), events);
     const beganM = due === null ? null : beganAtM(state, events);
     if (due !== null && beganM !== null) {

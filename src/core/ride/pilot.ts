@@ -1,9 +1,11 @@
 /**
- * What every rider who is not a person at the controls must do besides shifting: stop at lines.
- * Shared by virtual riders and by the driver of the reference ride.
+ * What riders who are no person at the controls have in common, virtual ones and the drivers of the reference ride:
+ * they stop at lines, and know how feet and motor let go for a shift and when one may be made standing. When to shift is
+ * theirs.
  */
 import { fallsS, loadsChain } from '../model/motor.ts';
 import { hasHub } from '../model/shifters.ts';
+import { STOP_ZONE_M } from './happenings.ts';
 import { BRAKE_MPS2 } from './step.ts';
 import type { RideCommand, RideState, RideWorld } from './types.ts';
 
@@ -54,7 +56,7 @@ export function brakeForLine(world: RideWorld): (state: RideState) => readonly R
     const due =
       state.phase === 'riding' &&
       (brakingDistanceM(state.speedMps) >= leftM - AIM_BEFORE_LINE_M ||
-        (leftM < 3 && state.speedMps <= CREEP_MPS));
+        (leftM < STOP_ZONE_M && state.speedMps <= CREEP_MPS));
     if (due && !state.braking) return on;
     if (!due && state.braking) return off;
     return none;

@@ -3,13 +3,14 @@
  * in against the reference. Needs only the digests that every record has; that gear is read from lines, where there are
  * any. What there is to say about the road as a whole is `verdict.ts`.
  */
+import { ABOUT_RIGHT_CREDIT } from '../../coach/pitchLimits.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import type { RoadReference } from '../records/remark.ts';
 import { type Spread, spreadOf } from './spread.ts';
 import { readyBeforeFootM, takenOf } from './taken.ts';
 
 /** Below this credit a pitch has caught its rider (%); the same limit as for "too late" in a debrief. */
-export const CAUGHT_BELOW_PERCENT = 70;
+export const CAUGHT_BELOW_PERCENT = 100 * ABOUT_RIGHT_CREDIT;
 
 /** One pitch. Places are null where no ride was ridden again. */
 export interface GroupPitch {

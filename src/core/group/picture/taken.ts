@@ -3,6 +3,7 @@
  * it; too early: it came in so soon that it cost something. The marks of the ride say which; where the gear was in is
  * read from its line.
  */
+import { APPROACH_M, JUDGED_M } from '../../coach/pitchLimits.ts';
 import type { PitchDigest } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
 import type { RideLine } from '../records/rideLine.ts';
@@ -10,9 +11,6 @@ import type { TimingShares } from './groupRide.ts';
 
 /** A gear counts as that of the best ride up to so much harder; less than a step of any cassette. */
 const SAME_GEAR = 1.05;
-/** Looked for as far before the foot, and as far beyond it, as a pitch is judged (m). */
-const APPROACH_M = 110;
-const WAITED_FOR_M = 80;
 
 /** How a ride took a pitch, by its marks; null where the pitch asked nothing. */
 export function takenOf(pitch: PitchDigest, caughtBelowPercent: number): keyof TimingShares | null {
@@ -25,7 +23,8 @@ export function takenOf(pitch: PitchDigest, caughtBelowPercent: number): keyof T
 
 /**
  * Where a ride had the gear in which the best ride meets the foot (m before the foot, negative beyond it): from there
- * on its shifts were finished. Null where it never had it, within the way a pitch is judged.
+ * on its shifts were finished. Looked for as far before the foot, and as far beyond it, as a pitch is judged; null where
+ * it never had it there.
  */
 export function readyBeforeFootM(line: RideLine, reference: RoadReference, index: number): number | null {
   const pitch = reference.pitches[index];
@@ -43,7 +42,7 @@ export function readyBeforeFootM(line: RideLine, reference: RoadReference, index
     const first = Math.ceil(Math.max(0, before, pitch.footM - APPROACH_M) / stepM);
     while (at > first && isIn(at - 1)) at -= 1;
   } else {
-    const last = Math.floor(Math.min(pitch.endM, pitch.footM + WAITED_FOR_M) / stepM);
+    const last = Math.floor(Math.min(pitch.endM, pitch.footM + JUDGED_M) / stepM);
     while (at <= last && !isIn(at)) at += 1;
     if (at > last) return null;
   }
