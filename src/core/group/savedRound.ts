@@ -1,6 +1,6 @@
 /**
  * A group session as one device keeps it, and a ride of it that came to its end, each with the door it comes back
- * through. How a round goes on is `takeTurn.ts`; what the pages know of a session is theirs.
+ * through. How a round goes on is `turnQueue.ts`; what the pages know of a session is theirs.
  */
 import { parseLevel } from '../level/parse.ts';
 import { ID_TEXT, type Level } from '../level/schema.ts';

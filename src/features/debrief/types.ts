@@ -20,7 +20,7 @@ export interface DebriefProps {
   /** The best ride, or null while it is being worked out. */
   readonly reference: RideTrace | null;
   readonly report: RideReport | null;
-  /** Share of the planning that is done (0 to 1), or null. */
+  /** Share of the planning that is done (0 to 1), `failed` where it found no ride, or null while nothing is planned. */
   readonly share: number | 'failed' | null;
   /** False if the recording, ridden again, came out differently. */
   readonly same: boolean;
