@@ -1,6 +1,6 @@
 /**
  * The kinds of pieces a road is laid of: what each is made from, how long it is, and its slope for every metre. Joining
- * them and smoothing the joins is done by `build.ts`; what may stand in a level file is said by `../level/schema.ts`.
+ * them and smoothing the joins is done by `build.ts`; what may stand in a level file is said by `level/schema.ts`.
  */
 import { between, type Random, seededRandom } from '../math/random.ts';
 
