@@ -227,6 +227,11 @@ otherVersion =
         [one] { $rides } Fahrt stammt aus einer anderen Version des Spiels: Die Wertung steht da, wie sie kam; die Fahrt lässt sich aber nicht noch einmal fahren oder mit den anderen vergleichen.
        *[other] { $rides } Fahrten stammen aus einer anderen Version des Spiels: Die Wertungen stehen da, wie sie kamen; die Fahrten lassen sich aber nicht noch einmal fahren oder mit den anderen vergleichen.
     }
+unknownLevel =
+    { $rides ->
+        [one] { $rides } Fahrt führt über ein Level, das nicht hier ist: Die Wertung steht da, wie sie kam; die Fahrt lässt sich hier aber nicht noch einmal fahren.
+       *[other] { $rides } Fahrten führen über Level, die nicht hier sind: Die Wertungen stehen da, wie sie kamen; die Fahrten lassen sich hier aber nicht noch einmal fahren.
+    }
 marksOnly =
     { $rides ->
         [one] { $rides } Fahrt kam nur als Wertung; die Datei eines Tablets hat die ganze Fahrt.

@@ -244,6 +244,11 @@ otherVersion =
         [one] { $rides } ride came from another version of the game: the marks are shown as they came, but it cannot be ridden again or compared with the others.
        *[other] { $rides } rides came from another version of the game: the marks are shown as they came, but they cannot be ridden again or compared with the others.
     }
+unknownLevel =
+    { $rides ->
+        [one] { $rides } ride is on a level that is not here: its marks are shown as they came, but it cannot be ridden again here.
+       *[other] { $rides } rides are on levels that are not here: their marks are shown as they came, but they cannot be ridden again here.
+    }
 marksOnly =
     { $rides ->
         [one] { $rides } ride came as marks only; a tablet’s file has the whole ride.

@@ -227,6 +227,11 @@ otherVersion =
         [one] { $rides } recorrido viene de otra versión del juego: las notas se muestran como llegaron, pero no se puede recalcular ni comparar con los demás.
        *[other] { $rides } recorridos vienen de otra versión del juego: las notas se muestran como llegaron, pero no se pueden recalcular ni comparar con los demás.
     }
+unknownLevel =
+    { $rides ->
+        [one] { $rides } recorrido es de un nivel que no está aquí: las notas se muestran como llegaron, pero aquí no se puede recalcular.
+       *[other] { $rides } recorridos son de niveles que no están aquí: las notas se muestran como llegaron, pero aquí no se pueden recalcular.
+    }
 marksOnly =
     { $rides ->
         [one] De { $rides } recorrido solo llegaron las notas; el archivo de una tableta tiene el recorrido entero.

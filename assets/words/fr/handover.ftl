@@ -227,6 +227,11 @@ otherVersion =
         [one] { $rides } passage vient d’une autre version du jeu : ses notes sont montrées telles quelles, mais il ne peut être ni rejoué ni comparé aux autres.
        *[other] { $rides } passages viennent d’une autre version du jeu : leurs notes sont montrées telles quelles, mais ils ne peuvent être ni rejoués ni comparés aux autres.
     }
+unknownLevel =
+    { $rides ->
+        [one] { $rides } passage est sur un niveau qui n’est pas ici : ses notes sont montrées telles quelles, mais il ne peut pas être rejoué ici.
+       *[other] { $rides } passages sont sur des niveaux qui ne sont pas ici : leurs notes sont montrées telles quelles, mais ils ne peuvent pas être rejoués ici.
+    }
 marksOnly =
     { $rides ->
         [one] { $rides } passage n’est venu qu’en notes ; le fichier d’une tablette a le passage entier.

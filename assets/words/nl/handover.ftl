@@ -227,6 +227,11 @@ otherVersion =
         [one] { $rides } rit komt van een andere versie van het spel: de punten staan er zoals ze kwamen, maar de rit kan niet opnieuw worden gereden of met de andere worden vergeleken.
        *[other] { $rides } ritten komen van een andere versie van het spel: de punten staan er zoals ze kwamen, maar de ritten kunnen niet opnieuw worden gereden of met de andere worden vergeleken.
     }
+unknownLevel =
+    { $rides ->
+        [one] { $rides } rit gaat over een level dat niet hier is: de punten staan er zoals ze kwamen, maar de rit kan hier niet opnieuw worden gereden.
+       *[other] { $rides } ritten gaan over levels die niet hier zijn: de punten staan er zoals ze kwamen, maar de ritten kunnen hier niet opnieuw worden gereden.
+    }
 marksOnly =
     { $rides ->
         [one] Van { $rides } rit kwamen alleen de punten; het bestand van een tablet bevat de hele rit.

@@ -4,7 +4,7 @@ import { sortOut } from '../../core/group/records/merge.ts';
 import { RULES_VERSION } from '../../core/coach/rules.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
-import type { Remark } from '../../core/group/records/remark.ts';
+import { countsAsItCame, type Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import type { Collected } from './collected.ts';
@@ -26,6 +26,9 @@ export function SetApart(props: {
   const apart = collected.remarks.filter(isApart);
   const same = collected.remarks.filter((remark) => remark.kind === 'same').length;
   const otherVersion = collected.set.records.filter(({ version }) => version !== RULES_VERSION).length;
+  const unknownLevel = collected.remarks.filter(
+    (remark) => remark.kind === 'apart' && remark.code === 'unknown-level',
+  ).length;
   const marksOnly = collected.set.records.filter((record) => record.recording === null).length;
   return (
     <>
@@ -36,6 +39,7 @@ export function SetApart(props: {
           {otherVersion > 0 && (
             <p data-other-version={otherVersion}>{say('otherVersion', { rides: otherVersion })}</p>
           )}
+          {unknownLevel > 0 && <p data-unknown-level>{say('unknownLevel', { rides: unknownLevel })}</p>}
           {marksOnly > 0 && <p>{say('marksOnly', { rides: marksOnly })}</p>}
           {withdrawn.length > 0 && <p>{say('withdrawn', { rides: withdrawn.length })}</p>}
         </section>
@@ -91,8 +95,7 @@ function List(props: {
 }
 
 function isApart(remark: Remark): remark is Extract<Remark, { readonly kind: 'apart' }> {
-  // Marks alone, or of another version, cannot be ridden again; that is no reason to doubt them.
-  return remark.kind === 'apart' && remark.code !== 'no-recording' && remark.code !== 'other-version';
+  return remark.kind === 'apart' && !countsAsItCame(remark.code);
 }
 
 function nameOfPiece({ deviceId, seq }: DamagedPiece): string {

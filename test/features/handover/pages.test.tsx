@@ -347,6 +347,21 @@ describe('rides of an earlier version of the game', () => {
   });
 });
 
+describe('rides on a level that is not here', () => {
+  it('count as they came, so they are said in one sentence and not set apart', () => {
+    const record = madeUpRecord({ deviceId: 't1', seq: 1 });
+    const collected: Collected = {
+      set: mergeSets({ ...EMPTY_SET, records: [record] }),
+      heard: [],
+      remarks: [{ kind: 'apart', record, code: 'unknown-level', tick: null, total: null }],
+      toCheck: 0,
+    };
+    render(<SetApart {...{ collected, format }} nameOf={(nickname) => nickname} />, root);
+    expect(find('[data-unknown-level]').textContent).toContain('1 ride is on a level that is not here');
+    expect(root.querySelectorAll('[data-apart]')).toHaveLength(0);
+  });
+});
+
 describe('a store of the club', () => {
   const PROBLEMS = [
     'unreachable',

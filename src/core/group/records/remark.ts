@@ -219,7 +219,7 @@ function prepare(job: RideJob): Prepared {
   return { ground, reference };
 }
 
-/** Why a record may stand in tables with the marks it came with, although it was not ridden again here. */
+/** Why a record counts with the marks it came with although it was not ridden again here: that is no reason to doubt it. */
 export function countsAsItCame(code: ApartCode): boolean {
   return code === 'no-recording' || code === 'unknown-level' || code === 'other-version';
 }
