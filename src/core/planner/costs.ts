@@ -19,7 +19,7 @@ export const TIME_PER_S = 0.1;
 /** A shift, each further sprocket of it, and a ring change on top. */
 const SHIFT = 0.25;
 const FURTHER_STEP = 0.05;
-export const FRONT_SHIFT = 0.5;
+const FRONT_SHIFT = 0.5;
 /** Load of the road on the pedals in the moment of shifting, over steady effort there, above which it costs; doubled in front. */
 export const SHIFT_LOAD_FROM = 1.15;
 export const SHIFT_LOAD = 1.6;
@@ -55,7 +55,7 @@ export function stepsCost(rearSteps: number, ringSteps: number): number {
   return SHIFT + (Math.abs(rearSteps) + Math.abs(ringSteps) - 1) * FURTHER_STEP;
 }
 
-/** Part of a shift's cost that only its load decides; it counts twice in front. */
+/** Part of a shift's cost that only its load decides. */
 export function heavyCost(loadRatio: number): number {
   return Math.max(0, loadRatio - SHIFT_LOAD_FROM) * SHIFT_LOAD;
 }
@@ -63,8 +63,12 @@ export function heavyCost(loadRatio: number): number {
 /** Cost of moving the chain by so many rear sprockets and rings at a load. */
 export function shiftCost(rearSteps: number, ringSteps: number, loadRatio: number): number {
   if (rearSteps === 0 && ringSteps === 0) return 0;
-  const heavy = heavyCost(loadRatio);
-  return stepsCost(rearSteps, ringSteps) + heavy + (ringSteps === 0 ? 0 : FRONT_SHIFT + heavy);
+  return sumOfShift(stepsCost(rearSteps, ringSteps), heavyCost(loadRatio), ringSteps !== 0);
+}
+
+/** The same from its two parts, for whoever has them already; what only the load decides counts twice in front. */
+export function sumOfShift(steps: number, heavy: number, front: boolean): number {
+  return steps + heavy + (front ? FRONT_SHIFT + heavy : 0);
 }
 
 /** How the rear alone was moved last: by how many sprockets or gears of a hub, where that began (m), and how long ago it ended (s). */

@@ -9,10 +9,10 @@ import {
   cadenceCostPerS,
   CROSSED_PER_S,
   FOOT_DOWN,
-  FRONT_SHIFT,
   heavyCost,
   effortCostPerS,
   stepsCost,
+  sumOfShift,
   TIME_PER_S,
 } from './costs.ts';
 import type { Move } from '../model/transmission.ts';
@@ -186,11 +186,10 @@ function bestWithShift(
       const to = move.toGear * speeds;
       const steps = stepsCost(move.rearSteps, move.ringSteps);
       const front = move.ringSteps !== 0;
-      // A local: unbundled, an imported constant is looked up anew in every turn of the loop.
-      const ringChange = FRONT_SHIFT;
+      // A local: unbundled, what is imported is looked up anew in every turn of the loop.
+      const costOfShift = sumOfShift;
       for (let i = 0; i < firstBraked; i += 1) {
-        const load = heavy[i] as number;
-        const cost = steps + load + (front ? ringChange + load : 0) + (eased[to + i] as number);
+        const cost = costOfShift(steps, heavy[i] as number, front) + (eased[to + i] as number);
         if (cost < (best[row + i] as number)) best[row + i] = cost;
       }
     }
