@@ -40,7 +40,7 @@ const anyFrame = fc
   .map(({ rate, shifting, ...rest }) =>
     frameWith({
       ...rest,
-      shift: shifting ? { derailleur: 'rear', direction: 'easier', progress: 0.5, rate, hub: false } : null,
+      shift: shifting ? { derailleur: 'rear', direction: 'easier', rate, hub: false } : null,
     }),
   );
 
@@ -125,7 +125,6 @@ describe('pedalling', () => {
     const hanging = {
       derailleur: 'rear',
       direction: 'easier',
-      progress: 0.3,
       rate: 0.1,
       hub: false,
     } as const;

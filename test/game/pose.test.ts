@@ -48,7 +48,7 @@ describe.each(BIKES.map((bike) => [bike.id, bike] as const))('the rider of %s', 
   });
 
   it('ducks under a chain that hangs, and lets the shoulders drop when one has moved', () => {
-    const shift = { derailleur: 'rear', direction: 'easier', progress: 0.4, hub: false } as const;
+    const shift = { derailleur: 'rear', direction: 'easier', hub: false } as const;
     const { poser, go } = posed(false);
     // At the same place of the crank, so that only the chain makes a difference.
     const at = (seconds: number, rate: number | null): { shoulderY: number; faceRad: number } => {

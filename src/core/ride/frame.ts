@@ -99,7 +99,6 @@ function shownShift({ machine }: RideWorld, state: RideState): RideFrame['shift'
   return {
     derailleur,
     direction: shift.direction,
-    progress: Math.min(1, shift.doneTurns / shift.neededTurns),
     rate: shift.rate,
     hub: derailleur === 'rear' && hasHub(machine.bike),
   };

@@ -235,7 +235,6 @@ export interface RideFrame extends GearPlace {
   readonly shift: {
     readonly derailleur: Derailleur;
     readonly direction: ShiftDirection;
-    readonly progress: number;
     readonly rate: number;
     /** A hub waits for the pressure to go. */
     readonly hub: boolean;
