@@ -40,6 +40,8 @@ export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
 /** What is asked with every frame. */
 interface RideHelp {
   frame(frame: RideFrame, aids: Aids, shown: Pick<RideViews, 'help' | 'want'>, look: RideLook): void;
+  /** Whether its hint tells the hands what to do in this moment. */
+  tellsHands(): boolean;
 }
 
 /** Help for one ride; its hints are the guide's. */
@@ -47,7 +49,9 @@ export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): Ride
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
   let wasOver = false;
+  let tellsHands = false;
   return {
+    tellsHands: () => tellsHands,
     frame(frame, aids, { help, want }, look) {
       // Behind the finish no time passes any more; what was hinted is taken away at once.
       const isOver = frame.phase === 'finished';
@@ -55,14 +59,13 @@ export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): Ride
       wasOver = isOver;
       toldAtS = frame.timeS;
       const step = aids.nextStep ? guide.hint(frame) : null;
+      tellsHands = step?.inM === 0;
       // Soft feet belong to a shift; whoever has them already, or leaves them to the game, is told of the lever only.
       const softens =
-        step?.inM === 0 &&
-        !ride.world.autoEase &&
-        (frame.pressure === 'steady' || frame.pressure === 'press');
+        tellsHands && !ride.world.autoEase && (frame.pressure === 'steady' || frame.pressure === 'press');
       const numbers = showsNumbers(level, look.settings);
       help.setStep(step === null ? null : stepInWords(step, softens, look, numbers));
-      want(step?.inM === 0 ? [...(softens ? (['ease'] as const) : []), actionOf(step)] : []);
+      want(step !== null && tellsHands ? [...(softens ? (['ease'] as const) : []), actionOf(step)] : []);
       if (!aids.liveMarks) return help.setMarks(null);
       count = countLive(ride.world, ride.trace, count);
       const marks = liveMarks(ride.world, count);

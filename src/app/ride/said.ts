@@ -13,6 +13,8 @@ interface SpeechOptions {
   readonly settings: () => Settings;
   readonly views: () => Pick<RideViews, 'say'> | null;
   readonly ear: () => SpokenGuidance | null;
+  /** Whether a hint tells the hands what to do in this moment. */
+  readonly handsTold: () => boolean;
 }
 
 interface RideSpeech {
@@ -21,7 +23,7 @@ interface RideSpeech {
   stop(): void;
 }
 
-export function createSaid({ level, settings, views, ear }: SpeechOptions): RideSpeech {
+export function createSaid({ level, settings, views, ear, handsTold }: SpeechOptions): RideSpeech {
   const voice = createVoice();
   let cueBefore: string | null = null;
   let remarkBefore: string | null = null;
@@ -35,11 +37,13 @@ export function createSaid({ level, settings, views, ear }: SpeechOptions): Ride
       const isOwnText = level.cues.some((one) => 'text' in one && one.text === cue);
       const lang = isOwnText ? level.lang : undefined;
       if (!isQuiet && remark !== null && remark !== remarkBefore) ear()?.mention(remark);
-      if (!isQuiet && cue !== null && cue !== cueBefore && isSpokenTo()) voice.say(cue, lang);
+      // What somebody wrote for a place knows nothing of the legs; the hint does, and may say the opposite.
+      const shown = isOwnText && handsTold() ? null : cue;
+      if (!isQuiet && shown !== null && cue !== cueBefore && isSpokenTo()) voice.say(shown, lang);
       remarkBefore = remark;
       cueBefore = cue;
       if (isQuiet) views()?.say(null, null, lang);
-      else views()?.say(cue, remark, lang);
+      else views()?.say(shown, remark, lang);
     },
     stop: () => voice.stop(),
   };

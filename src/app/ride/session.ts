@@ -177,6 +177,7 @@ class Session implements RideSession {
       settings: () => this.#settings,
       views: () => this.#views,
       ear: () => this.#ear,
+      handsTold: () => this.#help.tellsHands(),
     });
     this.#guide = createGuide(this.#ride.world, options.reference);
     this.#help = createRideHelp(this.#ride, this.#guide, options.level);
