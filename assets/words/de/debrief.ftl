@@ -301,7 +301,7 @@ change-dawdle = Du hast { $times }-mal so lange gebraucht wie die beste Fahrt. F
 change-nothing = Nichts. Mach es noch einmal genau so.
 
 next-title = Als Nächstes
-next-again = Diese Straße noch einmal, und nur das im Kopf.
+next-again = Diese Straße noch einmal, und nur die eine Änderung im Kopf.
 next-onwards = Weiter zu „{ $level }“.
 next-onwardsNone = Jedes Level, das du magst: Dieses hier kannst du.
 next-easier-level = Erst eine leichtere Straße, dann komm hierher zurück.

@@ -261,7 +261,7 @@ change-dawdle = Du bist sehr langsam gefahren. Lass die Beine kreisen und fahr w
 change-nothing = Gar nichts. Mach es genau so noch einmal!
 
 next-title = Deine nächste Fahrt
-next-again = Fahr diese Straße noch einmal. Denk nur an diese eine Sache.
+next-again = Fahr diese Straße noch einmal. Denk nur an das, was du probierst.
 next-onwards = Weiter mit „{ $level }“.
 next-onwardsNone = Such dir eine Straße aus.
 next-easier-level = Fahr erst eine leichtere Straße. Dann komm wieder.

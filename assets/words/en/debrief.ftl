@@ -328,7 +328,7 @@ change-dawdle = You took { $times } times as long as the best ride. Ride in the 
 change-nothing = Nothing. Do it again just like that.
 
 next-title = Ride next
-next-again = This road again: one more try, with only that in mind.
+next-again = This road again: one more try, with only the one thing to change in mind.
 # $level: the title of a level.
 next-onwards = On to “{ $level }”.
 next-onwardsNone = Any level you like: this one is yours.

@@ -278,7 +278,7 @@ change-dawdle = You rode very slowly. Keep your legs going and ride on.
 change-nothing = Nothing at all. Do it just like that again!
 
 next-title = Next ride
-next-again = Ride this road again. Think of just that one thing.
+next-again = Ride this road again. Think only of the one thing to try.
 # $level: the title of a level.
 next-onwards = Go on to “{ $level }”.
 next-onwardsNone = Pick any road you like.

@@ -332,7 +332,7 @@ change-dawdle = Tardaste { $times } veces lo que el mejor recorrido. Usa la marc
 change-nothing = Nada. Hazlo otra vez igual.
 
 next-title = Lo siguiente
-next-again = Este camino otra vez: un intento más, pensando solo en eso.
+next-again = Este camino otra vez: un intento más, pensando solo en esa cosa que mejorar.
 # $level: the title of a level.
 next-onwards = Sigue con «{ $level }».
 next-onwardsNone = El nivel que quieras: este ya es tuyo.

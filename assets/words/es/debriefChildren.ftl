@@ -276,7 +276,7 @@ change-dawdle = Ibas muy despacio. Mueve las piernas y sigue.
 change-nothing = Nada de nada. ¡Hazlo otra vez así!
 
 next-title = Lo siguiente
-next-again = Haz este camino otra vez. Piensa solo en eso.
+next-again = Haz este camino otra vez. Piensa solo en lo que pruebas.
 # $level: the title of a level.
 next-onwards = Sigue con «{ $level }».
 next-onwardsNone = Elige el camino que quieras.

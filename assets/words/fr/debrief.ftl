@@ -301,7 +301,7 @@ change-dawdle = Tu as mis { $times } fois le temps du meilleur passage. Roule av
 change-nothing = Rien. Refais-le exactement comme ça.
 
 next-title = Ensuite
-next-again = Encore cette route : un essai de plus, avec cette seule idée en tête.
+next-again = Encore cette route : un essai de plus, avec en tête seulement la chose à changer.
 next-onwards = En route pour « { $level } ».
 next-onwardsNone = Le niveau que tu veux : celui-ci, tu le tiens.
 next-easier-level = D’abord une route plus douce, puis reviens à celle-ci.

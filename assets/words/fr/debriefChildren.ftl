@@ -259,7 +259,7 @@ change-dawdle = Tu as roulé très lentement. Garde tes jambes en mouvement et a
 change-nothing = Rien du tout. Refais pareil !
 
 next-title = Ensuite
-next-again = Refais cette route. Pense seulement à cela.
+next-again = Refais cette route. Pense seulement à ce que tu essaies.
 next-onwards = En route pour « { $level } ».
 next-onwardsNone = Choisis la route que tu veux.
 next-easier-level = D’abord une route plus facile. Puis reviens ici.

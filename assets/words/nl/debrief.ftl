@@ -330,7 +330,7 @@ change-dawdle = Je deed er { $times } keer zo lang over als de beste rit. Rijd i
 change-nothing = Niets. Doe het precies zo nog een keer.
 
 next-title = Hierna
-next-again = Nog eens deze weg: nog één poging, met alleen dat in je hoofd.
+next-again = Nog eens deze weg: nog één poging, met alleen dat ene om te veranderen in je hoofd.
 # $level: de titel van een level.
 next-onwards = Op naar “{ $level }”.
 next-onwardsNone = Elk level dat je wilt: dit kun je.

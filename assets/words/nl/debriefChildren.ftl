@@ -271,7 +271,7 @@ change-dawdle = Je reed heel langzaam. Houd je benen aan het draaien en rijd doo
 change-nothing = Helemaal niets. Doe het precies zo nog een keer!
 
 next-title = Volgende rit
-next-again = Rijd deze weg nog een keer. Denk alleen aan dat ene ding.
+next-again = Rijd deze weg nog een keer. Denk alleen aan wat je probeert.
 # $level: de titel van een level.
 next-onwards = Ga door naar “{ $level }”.
 next-onwardsNone = Kies een weg die je leuk vindt.
