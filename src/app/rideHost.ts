@@ -5,10 +5,10 @@
  */
 import type { RideResult } from '../core/coach/results.ts';
 import { PHYSICS_VERSION, type Recording } from '../core/ride/recording.ts';
-import { onRoad, playing } from '../core/settings/settings.ts';
+import { onRoad } from '../core/settings/settings.ts';
 import { outfitBeside } from '../core/settings/outfit.ts';
 import type { Store } from '../state/createStore.ts';
-import { TRIAL } from '../state/rideLevel.ts';
+import { settingsOfRide, TRIAL } from '../state/rideLevel.ts';
 import type { RidePlaces } from '../state/ridePlaces.ts';
 import { asksFirstSteps, type RideFailure, type RideShown, type State } from '../state/store.ts';
 import type { TroubleShown, UnfinishedRide } from '../state/unfinished.ts';
@@ -142,17 +142,17 @@ export class RideHost {
     const { rest, last } = state;
     const { store, judging, unfinished, trouble, look } = this.options;
     const { level, watchFromM, group, goesOn } = ride;
-    // On a turn of a group its plan says who rides on what; everything else is as on the device.
     const lookNow = (): RideLook => {
       const now = look();
-      const { settings, showPads } = now;
-      if (group !== null) return { ...now, settings: { ...settings, bike: group.bike, rider: group.rider } };
+      const { showPads } = now;
+      const settings = settingsOfRide(now.settings, ride);
+      if (group !== null) return { ...now, settings };
       // Play is two big pads, on every device that is not told to have none.
       if (level.carries !== undefined)
         return {
           ...now,
           showPads: showPads || settings.pads === 'auto',
-          settings: playing(state.friendRides ? { ...settings, kit: outfitBeside(settings.kit) } : settings),
+          settings: state.friendRides ? { ...settings, kit: outfitBeside(settings.kit) } : settings,
           ...(state.friendRides ? { friendKit: settings.kit } : {}),
         };
       return now;

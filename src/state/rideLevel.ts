@@ -11,6 +11,7 @@ import {
   levelAtStep,
 } from '../core/level/generate.ts';
 import type { Level } from '../core/level/schema.ts';
+import { playing, type Settings } from '../core/settings/settings.ts';
 import { decodeFreeRide, isFreeRide } from '../core/level/freeRide.ts';
 
 /** A road to ride, and how much harder (positive) or gentler it is than the level as it was drawn. */
@@ -25,6 +26,15 @@ interface KnownRoads {
   readonly ownLevels?: readonly Level[];
   readonly trial?: Level | null;
   readonly results: readonly KeptResult[];
+}
+
+/** What a ride is ridden with: on a turn of a group its plan says who rides on what, a road for play asks for what a child has. */
+export function settingsOfRide(
+  settings: Settings,
+  { level, group }: { readonly level: Level; readonly group: Pick<Settings, 'bike' | 'rider'> | null },
+): Settings {
+  if (group !== null) return { ...settings, bike: group.bike, rider: group.rider };
+  return level.carries === undefined ? settings : playing(settings);
 }
 
 /** Address of the level that is being tried from the level bench. */

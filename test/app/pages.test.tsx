@@ -12,12 +12,12 @@ import { jointBetween } from '../../src/ui/pictures/rider.tsx';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import type { Services } from '../../src/app/services.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
-import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
+import { KEY_ACTIONS, type KeyAction, type Keys } from '../../src/core/settings/settings.ts';
 import { VIEWS } from '../../src/state/address.ts';
 import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
 import { words } from '../../src/words/words.ts';
-import { common, lessonName } from '../../src/words/common.ts';
+import { common, keyWords, lessonName } from '../../src/words/common.ts';
 import { cueText } from '../../src/words/cues.ts';
 import { levelById } from '../core/ride/worlds.ts';
 import { rootForTests } from '../ui/rootForTests.ts';
@@ -284,6 +284,16 @@ describe('a paused ride', () => {
   it('rides on at a push of the button', () => {
     all<HTMLButtonElement>('[data-ride-on]')[0]?.click();
     expect(state.ride?.phase).toBe('riding');
+  });
+
+  it('names all hands have on the bike, and on a road for play no more than its two pads and the pause', () => {
+    const named = (): string[] => all('.key-list dd').map((one) => one.textContent);
+    const words = (actions: readonly KeyAction[]): string[] => actions.map((one) => keyWords(one));
+    expect(named()).toEqual(words(KEY_ACTIONS));
+    state = { ...state, levels: [{ ...level, carries: 'apples' }] };
+    send({ kind: 'ask-ride', rest: level.id });
+    send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
+    expect(named()).toEqual(words(['rear-easier', 'rear-harder', 'pause']));
   });
 
   it('keeps the places of the ride when the settings open over it', () => {

@@ -15,7 +15,7 @@ import { drawSign } from '../../ui/signs.ts';
 import { outfitBeside, outfitLook } from '../../core/settings/outfit.ts';
 import type { RidePlaces } from '../../state/ridePlaces.ts';
 import type { RideFailure } from '../../state/store.ts';
-import { isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
+import { hasFewPads, isChild, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { bringWords } from '../device/language.ts';
 import { besideFor, type BesideRides } from './beside.ts';
 import { sceneryOf } from './scenery.ts';
@@ -127,16 +127,15 @@ export function buildViews(options: ViewOptions): RideViews {
     drawSign,
   });
   hud.setAids(hudAids(aids));
-  const isPlay = level.carries !== undefined;
   places.pads.dataset['pads'] = showPads ? 'on' : 'off';
   const pads = createPads(places.pads, hub, {
     gears: hasHub(world.machine.bike) ? 'hub' : 'sprockets',
     twoShifters: shiftsInFront(world.machine.bike),
     hand: settings.hand,
     oneHand: settings.oneHand,
-    // Whoever plays in a group, on a bike of the plan, gets all that this bike needs.
     turned: places.pads.closest('[data-turned]') !== null,
-    few: isPlay && settings.autoEase && !shiftsInFront(world.machine.bike),
+    // Whoever plays in a group, on a bike of the plan, gets all that this bike needs.
+    few: hasFewPads(level, { autoEase: settings.autoEase, bike: world.machine.bike }),
     mode: () => settings.holdMode,
     drawSign,
   });

@@ -4,7 +4,8 @@
  * it. A new one needs its line here and its words in `settings.ftl`. Where settings are kept is not decided here.
  */
 import { BIKES, MATCHING_RIDER, RIDERS, riderById } from '../model/presets.ts';
-import type { Aids } from '../level/schema.ts';
+import { shiftsInFront } from '../model/shifters.ts';
+import type { Aids, Level } from '../level/schema.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import { type Outfit, USUAL_OUTFIT } from './outfit.ts';
 
@@ -275,6 +276,14 @@ export function playing(settings: Settings): Settings {
   const [bike = settings.bike] = BIKES;
   const own = isChild(settings.rider) && settings.bike.chainringsTeeth.length === 1;
   return { ...settings, autoEase: true, ...(own ? {} : { bike, rider: riderFor(bike) }) };
+}
+
+/** Whether the gears and the pause are all the hands have on a road: it is one for play, and nothing else needs them. */
+export function hasFewPads(
+  { carries }: Pick<Level, 'carries'>,
+  { autoEase, bike }: Pick<Settings, 'autoEase' | 'bike'>,
+): boolean {
+  return carries !== undefined && autoEase && !shiftsInFront(bike);
 }
 
 /** Whether the rider is a child, for whom the children's levels come first and the picture is drawn smaller. */

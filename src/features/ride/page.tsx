@@ -7,10 +7,11 @@ import { useEffect, useRef } from 'preact/hooks';
 import { shiftsInFront } from '../../core/model/shifters.ts';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
+import { hasFewPads } from '../../core/settings/settings.ts';
 import { KeyList } from '../../ui/keyList.tsx';
 import type { Page } from '../../ui/page.ts';
 import { Dialog } from '../../ui/parts.tsx';
-import { TRIAL } from '../../state/rideLevel.ts';
+import { settingsOfRide, TRIAL } from '../../state/rideLevel.ts';
 import { RIDE_PLACES } from '../../state/ridePlaces.ts';
 import { RideSpot } from '../../ui/rideSpot.tsx';
 import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
@@ -160,6 +161,7 @@ function Paused(props: {
   const { state, ride, send } = props;
   const rideOn = (): void => send({ kind: 'ride-phase', phase: 'riding', countdownS: null });
   const watching = ride.watchFromM !== null;
+  const settings = settingsOfRide(state.settings, ride);
   return (
     <Dialog
       title={common('riding-paused')}
@@ -191,8 +193,9 @@ function Paused(props: {
       </div>
       <h3>{say('controls')}</h3>
       <KeyList
-        keys={state.settings.keys}
-        twoShifters={shiftsInFront(ride.group?.bike ?? state.settings.bike)}
+        keys={settings.keys}
+        twoShifters={shiftsInFront(settings.bike)}
+        few={hasFewPads(ride.level, settings)}
       />
     </Dialog>
   );
