@@ -8,7 +8,7 @@ how =
     Kommt ein Berg? Schalte leichter, bevor er anfängt.
     Geht es bergab? Schalte schwerer, wenn deine Beine wirbeln.
     Schau auf das Gesicht. Es soll lächeln.
-    Schaltest du ruppig, hüpfen die Äpfel. Das freut den Igel.
+    Die Äpfel hüpfen, wenn du ruppig schaltest, langsam trittst oder wirbelst. Das freut den Igel.
 howTitle = So geht es
 learnt = Das kannst du schon
 nothingYet = Dein erster Aufnäher wartet am Ende einer Straße.

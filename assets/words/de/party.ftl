@@ -35,7 +35,7 @@ learnt = Das hast du gelernt: { $lesson }.
 tip-jolts = Nächstes Mal: Schalte mit lockerem Tritt, bevor es steil wird.
 tip-grinding = Nächstes Mal: Schnauft das Gesicht? Schalte leichter, und früher.
 tip-whirring = Nächstes Mal: Wird dem Gesicht schwindlig? Schalte schwerer.
-tip-none = Ganz sanft gefahren! Der Igel ist ein bisschen traurig.
+tip-none = Ganz sanft gefahren! Der Igel stibitzt trotzdem einen großen Happen.
 
 ## Buttons
 

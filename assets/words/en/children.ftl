@@ -8,7 +8,7 @@ how =
     A hill is coming? Click easier before it starts.
     Rolling down? Click harder when your legs whirr.
     Watch the face. Keep it smiling.
-    Bumpy clicks make the apples hop. The hedgehog loves that.
+    Bumpy clicks, slow legs and whirring legs make the apples hop. The hedgehog loves that.
 howTitle = How it goes
 learnt = What you have learnt
 nothingYet = Your first patch waits at the end of a road.

@@ -35,7 +35,7 @@ learnt = You have learnt: { $lesson }.
 tip-jolts = Next time: click before it gets steep, with soft feet.
 tip-grinding = Next time: face puffing? Click easier, and sooner.
 tip-whirring = Next time: face whirring? Click harder.
-tip-none = So smooth! The hedgehog is a little sad.
+tip-none = So smooth! The hedgehog sneaks a big bite all the same.
 
 ## Buttons
 

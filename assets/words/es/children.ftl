@@ -8,7 +8,7 @@ how =
     ¿Viene una cuesta? Pon una marcha más suave antes de que empiece.
     ¿Vas cuesta abajo? Pon una más dura si las piernas van locas.
     Mira la cara. Que no deje de sonreír.
-    Con un cambio brusco, las manzanas saltan. Al erizo le encanta.
+    Con cambios bruscos o piernas muy lentas o locas, las manzanas saltan. Al erizo le encanta.
 howTitle = Así se juega
 learnt = Lo que ya sabes
 nothingYet = Tu primer parche espera al final de un camino.

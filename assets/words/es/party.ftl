@@ -35,7 +35,7 @@ learnt = Ya lo sabes: { $lesson }.
 tip-jolts = La próxima vez: cambia antes de la cuesta y afloja la pedalada.
 tip-grinding = La próxima vez: ¿la cara resopla? Pon antes una más suave.
 tip-whirring = La próxima vez: ¿la cara se marea? Pon una más dura.
-tip-none = ¡Qué finura! El erizo está un poquito triste.
+tip-none = ¡Qué finura! El erizo se zampa igualmente un buen bocado.
 
 ## Buttons
 

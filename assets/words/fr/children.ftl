@@ -8,7 +8,7 @@ how =
     Une côte arrive ? Passe plus facile avant qu’elle commence.
     Ça descend ? Passe plus dur quand tes jambes moulinent.
     Regarde le visage. Il doit garder le sourire.
-    Les clics brusques font sauter les pommes. Le hérisson adore ça.
+    Clic brusque, jambes trop lentes ou trop rapides : les pommes sautent. Le hérisson adore ça.
 howTitle = Comment on joue
 learnt = Ce que tu sais déjà
 nothingYet = Ton premier écusson t’attend au bout d’une route.

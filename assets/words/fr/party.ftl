@@ -32,7 +32,7 @@ learnt = Tu as appris : { $lesson }.
 tip-jolts = La prochaine fois : change avant que ça monte, pieds légers.
 tip-grinding = La prochaine fois : le visage souffle ? Passe plus facile, et plus tôt.
 tip-whirring = La prochaine fois : ça mouline ? Passe plus dur.
-tip-none = Tout en douceur ! Le hérisson est un peu triste.
+tip-none = Tout en douceur ! Le hérisson croque quand même une grosse bouchée.
 
 ## Boutons
 

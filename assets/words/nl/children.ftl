@@ -8,7 +8,7 @@ how =
     Komt er een heuvel? Schakel lichter voordat hij begint.
     Rol je naar beneden? Schakel zwaarder als je benen heel snel draaien.
     Let op het gezicht. Zorg dat het blijft lachen.
-    Door een ruwe klik springen de appels op. De egel smult ervan.
+    Ruwe klikken, trage benen en tollende benen laten de appels springen. De egel smult ervan.
 howTitle = Zo gaat het
 learnt = Wat je al kunt
 nothingYet = Aan het eind van een weg wacht je eerste lapje.

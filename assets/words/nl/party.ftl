@@ -35,7 +35,7 @@ learnt = Dit kun je nu: { $lesson }.
 tip-jolts = Volgende keer: klik voordat het steil wordt, en trap zacht.
 tip-grinding = Volgende keer: puft het gezicht? Schakel lichter, en eerder.
 tip-whirring = Volgende keer: tolt het gezicht? Schakel zwaarder.
-tip-none = Zo soepel! De egel is een beetje verdrietig.
+tip-none = Zo soepel! De egel pikt toch stiekem een flinke hap.
 
 ## Knoppen
 

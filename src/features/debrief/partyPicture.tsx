@@ -120,7 +120,7 @@ export function PartyPicture(props: { readonly carried: number; readonly spilled
         <Apple key={i} x={122 + i * 27} y={163 - (i % 2) * 5} />
       ))}
       <Dog />
-      {spilled > 0 && <Hedgehog apples={spilled} />}
+      <Hedgehog apples={spilled} />
       {Array.from({ length: 22 }, (_, i) => (
         <rect
           key={i}
