@@ -357,7 +357,7 @@ export interface Messages {
     'marks-shown': { shown: Text; all: Text }; 'standing-to-mark': { date: Text }; 'standing-unfinished': { date: Text }; 'standing-older': { date: Text };
   };
   ride: Plain<
-    | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart' | 'leave' | 'stage' | 'hands' | 'controls' | 'watching' | 'backToDebrief' | 'steeper' | 'gentler' | 'step-rear-easier'
+    | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart' | 'leave' | 'stage' | 'hands' | 'controls' | 'watching' | 'watchOn' | 'backToDebrief' | 'steeper' | 'gentler' | 'step-rear-easier'
     | 'step-rear-harder' | 'step-ease' | 'done-rear-harder' | 'wrong-rear-easier' | 'wrong-rear-harder' | 'wrong-front-smaller' | 'wrong-front-bigger' | 'wrong-ease' | 'wrong-press' | 'wrong-coast' | 'wrong-brake' | 'wrong-pause'
     | 'instead' | 'hold' | 'pad' | 'holdPad' | 'skip' | 'trouble-ride-title' | 'trouble-ride' | 'trouble-again' | 'trouble-watching' | 'trouble-kept' | 'trouble-notKept' | 'trouble-goOn' | 'trouble-keep' | 'trouble-back' | 'trouble-page'
     | 'trouble-report' | 'trouble-reportHint' | 'trouble-reload' | 'trouble-close'

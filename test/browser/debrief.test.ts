@@ -129,6 +129,10 @@ describe('the debrief of a ride that shifted too late', () => {
     await page.keyboard.press('ArrowUp');
     await page.waitForTimeout(200);
     expect(before).toMatch(/\d+\s×\s\d+/);
+    expect(await text(page, '.ride-watching')).toBe('Your ride, once more.');
+    await page.keyboard.press('Escape');
+    expect(await text(page, '[data-ride-on]')).toBe('Watch on');
+    await page.click('[data-ride-on]');
     await setSpeed(page, FAST);
     await expect.poll(() => view(page)).toBe('debrief');
     expect(await page.locator('[data-mark]').count()).toBe(5);

@@ -12,6 +12,7 @@ stage = Die Fahrt
 hands = Esc macht Pause.
 controls = Was deine Hände tun
 watching = Deine Fahrt, noch einmal.
+watchOn = Weiter ansehen
 backToDebrief = Zurück zu deiner Fahrt
 steeper = Etwas steiler als vorhin: Du kannst es.
 gentler = Etwas flacher als vorhin.

@@ -12,6 +12,7 @@ stage = The ride
 hands = Escape pauses.
 controls = What your hands do
 watching = Your ride, once more.
+watchOn = Watch on
 backToDebrief = Back to your ride
 steeper = A little steeper than before: you have it.
 gentler = A little gentler than before.

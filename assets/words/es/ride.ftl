@@ -12,6 +12,7 @@ stage = El recorrido
 hands = Escape lo pone en pausa.
 controls = Qué hacen tus manos
 watching = Tu recorrido, una vez más.
+watchOn = Seguir viendo
 backToDebrief = Volver a tu recorrido
 steeper = Algo más empinado que antes: ya lo tienes.
 gentler = Algo menos empinado que antes.

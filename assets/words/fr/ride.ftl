@@ -12,6 +12,7 @@ stage = Le passage
 hands = Échap met en pause.
 controls = Ce que font tes mains
 watching = Ton passage, encore une fois.
+watchOn = Continuer à regarder
 backToDebrief = Retour à ton passage
 steeper = Un peu plus raide qu’avant : tu as compris.
 gentler = Un peu plus doux qu’avant.

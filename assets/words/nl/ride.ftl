@@ -12,6 +12,7 @@ stage = De rit
 hands = Escape is pauze.
 controls = Wat je handen doen
 watching = Je rit, nog een keer.
+watchOn = Verder kijken
 backToDebrief = Terug naar je rit
 steeper = Iets steiler dan daarnet: je hebt het door.
 gentler = Iets minder steil dan daarnet.

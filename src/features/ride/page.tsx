@@ -33,9 +33,15 @@ export const ridePage: Page<RideServices> = (state, send, services) => {
   const isByEar = state.settings.byEar;
   return (
     <main class="ride" key={`${state.rest} ${ride.attempt}`}>
-      <h1 class="unseen">{say('title', { level: title })}</h1>
+      <h1 class="unseen">{ride.watchFromM === null ? say('title', { level: title }) : say('watching')}</h1>
       {/* A screen reader hands every key to an application that has the focus; browsing, it would keep arrows and letters. */}
       <RideStage title={title} />
+      {/* Else watching looks like riding, with hands that do nothing. */}
+      {ride.watchFromM !== null && ride.phase !== 'ready' && (
+        <p class="ride-watching" aria-hidden="true">
+          {say('watching')}
+        </p>
+      )}
       {ride.phase === 'ready' && (
         <output class="ride-ready" aria-live={isByEar && ride.failed === null ? 'off' : 'polite'}>
           <div class="paper">
@@ -174,10 +180,10 @@ function Paused(props: {
         rideOn();
       }}
     >
-      <p>{say('pausedHint')}</p>
+      <p>{watching ? say('watching') : say('pausedHint')}</p>
       <div class="buttons">
         <Button strong data-ride-on onClick={rideOn} autofocus>
-          {common('riding-on')}
+          {watching ? say('watchOn') : common('riding-on')}
         </Button>
         {mayBeginAnew(ride) && (
           <Button data-restart onClick={() => send(againOf(state, ride))}>
@@ -191,12 +197,16 @@ function Paused(props: {
           {watching ? say('backToDebrief') : say('leave')}
         </a>
       </div>
-      <h3>{say('controls')}</h3>
-      <KeyList
-        keys={settings.keys}
-        twoShifters={shiftsInFront(settings.bike)}
-        few={hasFewPads(ride.level, settings)}
-      />
+      {!watching && (
+        <>
+          <h3>{say('controls')}</h3>
+          <KeyList
+            keys={settings.keys}
+            twoShifters={shiftsInFront(settings.bike)}
+            few={hasFewPads(ride.level, settings)}
+          />
+        </>
+      )}
     </Dialog>
   );
 }
