@@ -63,8 +63,6 @@ export interface State {
   readonly dialog: DialogName | null;
   /** What stands behind `#ride/` for the ride that waits until the cautions have been read. */
   readonly waitingRest: string | null;
-  /** The turn of a group that waits until then. */
-  readonly waitingTurn: GroupTurn | null;
   /** The action whose new key is being asked for. */
   readonly keyAsked: KeyAction | null;
   readonly ride: RideShown | null;
@@ -92,6 +90,7 @@ export type Action =
   | { readonly kind: 'ask-ride'; readonly rest: string }
   /** A second child takes over and rides this road. */
   | { readonly kind: 'take-over'; readonly rest: string }
+  /** Asked for when the cautions have been read; before them there is no ride, and none waits. */
   | { readonly kind: 'ride-turn'; readonly turn: GroupTurn }
   | { readonly kind: 'try-level'; readonly level: Level }
   /** The bundled levels in another language. */
@@ -151,7 +150,6 @@ export function initialState(
     cautionsSeen: false,
     dialog: null,
     waitingRest: null,
-    waitingTurn: null,
     keyAsked: null,
     ride: null,
     friendRides: false,
@@ -189,7 +187,7 @@ export function reduce(state: State, action: Action): State {
     case 'open-dialog':
       return { ...state, dialog: action.dialog };
     case 'close-dialog':
-      return { ...state, dialog: null, waitingRest: null, waitingTurn: null, keyAsked: null };
+      return { ...state, dialog: null, waitingRest: null, keyAsked: null };
     case 'set':
     case 'choose-bike':
     case 'choose-rider':
@@ -285,7 +283,7 @@ function goTo(state: State, address: Address): State {
     return { ...state, view: 'start', rest: '', ride: null };
   const { view, rest } = address;
   const trouble = state.trouble?.place === 'ride' ? null : state.trouble;
-  return { ...state, view, rest, dialog: null, waitingRest: null, waitingTurn: null, ride: null, trouble };
+  return { ...state, view, rest, dialog: null, waitingRest: null, ride: null, trouble };
 }
 
 /** Starts the ride behind an address: a level's id, a check ride, a free ride. Turns of a group begin in their session. */
@@ -300,16 +298,15 @@ function askRide(state: State, rest: string): State {
 }
 
 function acceptCautions(state: State): State {
-  const { waitingRest, waitingTurn } = state;
-  const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingRest: null, waitingTurn: null };
-  if (waitingTurn !== null) return rideTurn(seen, waitingTurn);
+  const { waitingRest } = state;
+  const seen: State = { ...state, cautionsSeen: true, dialog: null, waitingRest: null };
   return waitingRest === null ? seen : askRide(seen, waitingRest);
 }
 
 function rideTurn(state: State, turn: GroupTurn): State {
   // A second tap on the same button while the ride is being loaded.
   if (state.view === 'ride' && state.ride?.phase === 'ready' && state.ride.failed === null) return state;
-  if (!state.cautionsSeen) return { ...state, dialog: 'cautions', waitingTurn: turn };
+  if (!state.cautionsSeen) return { ...state, dialog: 'cautions' };
   const { level } = turn;
   return onTheRoad(state, restOfTurn(turn.planId), { level, group: turn });
 }

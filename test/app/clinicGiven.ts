@@ -191,6 +191,7 @@ export async function openDesk(
     shelf,
     verifier: createGroupVerifier(workplaceOf(createVerifier, startVerifier), [LEVEL]),
     ownLevels: [],
+    cautionsRead: async () => true,
     ride: (start) => void rides.push(start),
     markLater,
     newId,

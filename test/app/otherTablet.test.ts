@@ -63,6 +63,7 @@ describe('a ride of another tablet', () => {
       shelf: owned,
       verifier,
       ownLevels: [],
+      cautionsRead: async () => true,
       ride: () => undefined,
       markLater: markTurn,
       carry: async () => carried,

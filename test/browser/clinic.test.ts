@@ -115,6 +115,22 @@ describe('a plan of one’s own', () => {
   });
 });
 
+describe('the cautions before the very first turn', () => {
+  it('put away unread, lead back to the same turn: nobody has ridden, here or after a reload', async () => {
+    const who = await nextName();
+    const phase = (): Promise<string | null> => page.locator('[data-phase]').getAttribute('data-phase');
+    await page.click('[data-start]');
+    await page.locator('dialog.cautions').waitFor();
+    expect(await phase()).toBe('ready');
+    await page.keyboard.press('Escape');
+    await page.locator('dialog.cautions').waitFor({ state: 'detached' });
+    expect([await phase(), await nextName(), await view(page)]).toEqual(['ready', who, 'clinic']);
+    await page.reload();
+    await page.locator('[data-start]').waitFor();
+    expect([await phase(), await nextName()]).toEqual(['ready', who]);
+  });
+});
+
 describe('six riders with two attempts each', () => {
   it('lose no ride and have none twice, over a reload in a ride and crashes between rides', async () => {
     await page.setViewportSize(SMALL);

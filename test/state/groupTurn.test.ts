@@ -25,7 +25,7 @@ describe('a turn of a group', () => {
     bike: BIKES[0]!,
     rider: riderById('child-9')!,
   };
-  const seen = after(start, { kind: 'ride-turn', turn }, { kind: 'accept-cautions' });
+  const seen = after(start, { kind: 'accept-cautions' }, { kind: 'ride-turn', turn });
 
   it.each(['', 'picture'])('is found at the place of its session, tab "%s"', (tab) => {
     expect(sessionOfPlace(sessionPlace('session-1', tab))).toEqual({ planId: 'session-1', tab });
@@ -33,7 +33,9 @@ describe('a turn of a group', () => {
   });
 
   it('is ridden after the cautions, on the road, bike and rider of the plan', () => {
-    expect(after(start, { kind: 'ride-turn', turn })).toMatchObject({ dialog: 'cautions', view: 'start' });
+    const early = after(start, { kind: 'ride-turn', turn });
+    expect(early).toMatchObject({ dialog: 'cautions', view: 'start', ride: null });
+    expect(after(early, { kind: 'accept-cautions' })).toMatchObject({ view: 'start', ride: null });
     expect(seen).toMatchObject({
       view: 'ride',
       rest: 'clinic/s/session-1',

@@ -80,6 +80,7 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       shelf: createOwnedSessions(storage, owner),
       verifier: await verifier(),
       ownLevels: (await storage.listLevels()).map(({ level }) => level),
+      cautionsRead: () => cautionsRead(store),
       ride: (start) => store.send({ kind: 'ride-turn', turn: turnOf(start, store.state().settings) }),
       markLater: ({ level, recording }) => judging.planner.judge(level, recording),
       carry: carrying.session,
@@ -122,6 +123,19 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       if (opened !== null) await (await opened).reload();
     },
   };
+}
+
+/** Shows the cautions unless they have been read on this device, and waits until they are read or put away. */
+function cautionsRead(store: Store): Promise<boolean> {
+  if (store.state().cautionsSeen) return Promise.resolve(true);
+  store.send({ kind: 'open-dialog', dialog: 'cautions' });
+  return new Promise((resolve) => {
+    const stop = store.subscribe(({ dialog, cautionsSeen }) => {
+      if (dialog === 'cautions') return;
+      stop();
+      resolve(cautionsSeen);
+    });
+  });
 }
 
 function newestOf(desk: OwnedDesk): readonly SavedRound[] {

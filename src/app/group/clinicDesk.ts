@@ -32,6 +32,8 @@ interface DeskOptions extends Pick<ClinicDesk, 'gone' | 'newId' | 'newSeed' | 'n
   readonly shelf: OwnedSessions;
   readonly verifier: Pick<GroupVerifier, 'picture'>;
   readonly ownLevels: readonly Level[];
+  /** Has the cautions read where nobody has yet; false when they were put away unread. */
+  readonly cautionsRead: () => Promise<boolean>;
   /** Begins a ride. */
   readonly ride: (start: RideStart) => void;
   /** Marks a ride that was finished before the page was closed. */
@@ -67,8 +69,7 @@ export async function openClinicDesk(options: DeskOptions): Promise<OwnedDesk> {
     onSavePlan: (plan) => void desk.savePlan(plan),
     onDeletePlan: (planId) => void desk.deletePlan(planId),
     onSaveRound: (saved) => desk.saveRound(saved),
-    // What another tab goes on with is not ridden here.
-    onRide: (start) => options.shelf.isOwned() && options.ride(start),
+    onRide: (start) => void desk.ride(start),
     onTakeBack: (recordId) => desk.takeBack(recordId),
     onGive: (recordId, nickname) => desk.give(recordId, nickname),
     onDeleteSession: (planId) => desk.deleteSession(planId),
@@ -160,6 +161,19 @@ class Desk {
     this.#save({ rounds: [saved, ...rounds.filter(({ plan }) => plan.id !== saved.plan.id)] });
     if (this.state.marking?.failed === true) this.#change({ marking: null });
     await this.#write((shelf) => shelf.putRound(saved));
+  }
+
+  /** The turn begins in its round before the ride does, so that a reload finds it; before the cautions it does not. */
+  async ride(start: RideStart): Promise<void> {
+    const { shelf, cautionsRead, ride } = this.#options;
+    if (!(await cautionsRead())) return;
+    const saved = this.state.saved.rounds.find(({ plan }) => plan.id === start.planId);
+    if (saved === undefined) return;
+    const begun = after(saved, { kind: 'start', nickname: start.nickname });
+    if (!awaits(begun, start)) return;
+    if (begun !== saved) await this.saveRound(begun);
+    // What another tab goes on with is not ridden here.
+    if (shelf.isOwned()) ride(start);
   }
 
   async takeBack(recordId: string): Promise<void> {

@@ -44,8 +44,8 @@ export function Marked({ nickname }: { readonly nickname: string }): JSX.Element
 
 /** A ride was going on when the page was closed or left. */
 export function Broken(props: NowProps & { readonly nickname: string }): JSX.Element {
-  const { nickname, session, act } = props;
-  const { onRide, marking } = props.props;
+  const { nickname, session, act, ride } = props;
+  const { marking } = props.props;
   const failed = marking?.failed === true && marking.planId === session.plan.id;
   const start = startOf(session, nickname, props.props);
   return (
@@ -56,12 +56,7 @@ export function Broken(props: NowProps & { readonly nickname: string }): JSX.Ele
         <p class="now-line">{failed ? say('round-notMarked') : say('round-ridingSays')}</p>
       </div>
       <div class="now-buttons">
-        <Button
-          look="big-button"
-          data-again
-          disabled={start === null}
-          onClick={() => start !== null && onRide(start)}
-        >
+        <Button look="big-button" data-again disabled={start === null} onClick={() => ride(nickname)}>
           <Icon name="go" />
           <strong>{say('round-rideAgain')}</strong>
         </Button>

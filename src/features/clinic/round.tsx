@@ -16,7 +16,7 @@ import { rideTitle } from './say.ts';
 import { after, startOf } from './session.ts';
 import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
-import type { InSession, RideStart } from './services.ts';
+import type { InSession } from './services.ts';
 import { riderName } from '../../words/common.ts';
 import { nameOf } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -27,15 +27,13 @@ const say = words('clinic');
 export function Round({ props, session }: InSession): JSX.Element {
   const { onSaveRound, onRide, onTakeBack, onGive } = props;
   const [dialog, setDialog] = useState<'add' | 'undo' | 'give' | null>(null);
-  const keep = (to: SavedRound, then?: () => void): void => {
-    if (to === session) return;
-    const goOn = (): void => then?.();
-    onSaveRound(to).then(goOn, goOn);
+  const keep = (to: SavedRound): void => {
+    if (to !== session) void onSaveRound(to);
   };
   const act = (action: QueueAction): void => keep(after(session, action));
   const ride = (nickname: string): void => {
-    const start: RideStart | null = startOf(session, nickname, props);
-    if (start !== null) keep(after(session, { kind: 'start', nickname }), () => onRide(start));
+    const start = startOf(session, nickname, props);
+    if (start !== null) onRide(start);
   };
   const last = session.round.rides.at(-1);
   const doing: Doing = { props, session, act, ride };

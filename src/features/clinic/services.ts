@@ -56,8 +56,8 @@ export interface ClinicState {
 interface ClinicWishes {
   readonly onSavePlan: (plan: ClinicPlan) => void;
   readonly onDeletePlan: (planId: string) => void;
-  /** Keeps the round; the pages wait for it before they ask for a ride. */
   readonly onSaveRound: (saved: SavedRound) => Promise<void>;
+  /** Begins the turn in its round, keeps that, and then begins the ride; only once the cautions have been read. */
   readonly onRide: (start: RideStart) => void;
   /** The coach takes a ride back: its record goes, and the last ride of a round leaves it too. */
   readonly onTakeBack: (recordId: string) => Promise<void>;
