@@ -26,6 +26,12 @@ export function riderName(id: string): string {
 /** What a level teaches, by its code. */
 export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${lesson}`);
 
+/** The same on a child's patch, in a child's words where the lesson's own name is none. */
+export function patchName(lesson: Level['teaches']): string {
+  const name = `patch-${lesson}`;
+  return names.has(name) ? names(name) : lessonName(lesson);
+}
+
 /** What a level says: a bundled or made one in the language that is spoken now, an own one as it was written, with the language it is in. */
 export function levelWords(
   own: Pick<Level, 'id' | 'title' | 'sentence' | 'lang'>,

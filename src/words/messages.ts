@@ -317,10 +317,10 @@ export interface Messages {
   };
   names: Plain<
     | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel'
-    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'sentence-check' | 'sentence-free' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
+    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'sentence-check' | 'sentence-free' | 'patch-cadence' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
   >;
   party: Plain<
-    | 'title' | 'all' | 'shared' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again' | 'takeOver' | 'roads' | 'grownUps' | 'picture'
+    | 'title' | 'all' | 'shared' | 'noClick' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again' | 'takeOver' | 'roads' | 'grownUps' | 'picture'
   > & {
     'carried': { apples: number }; 'found': { apples: number }; 'learnt': { lesson: Text }; 'next': { level: Text };
   };

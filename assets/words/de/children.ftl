@@ -11,7 +11,7 @@ how =
     Die Äpfel hüpfen, wenn du ruppig schaltest, langsam trittst oder wirbelst. Das freut den Igel.
 howTitle = So geht es
 learnt = Das kannst du schon
-nothingYet = Dein erster Aufnäher wartet am Ende einer Straße.
+nothingYet = Schalte unterwegs: Am Ende der Straße wartet dein erster Aufnäher.
 together = Seid ihr zu zweit? Dann tauscht am Tor.
 wishes = Wenn du magst
 voice = Laut vorlesen

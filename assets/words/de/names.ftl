@@ -20,6 +20,10 @@ lesson-free = Freie Fahrt
 sentence-check = Eine Straße, die du nicht kennst, ohne Hilfe.
 sentence-free = Eine Straße, wie du sie magst: so lang und so hügelig, wie du willst.
 
+## Was auf dem Aufnäher steht, wo der Name des Levels kein Wort für Kinder ist
+
+patch-cadence = Beine in gutem Tempo
+
 ## Personen
 
 rider-child-9 = Ein Kind von etwa neun

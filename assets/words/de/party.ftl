@@ -29,6 +29,8 @@ found =
 shared = Jetzt essen alle.
 # $lesson: what a level teaches, like "Cadence".
 learnt = Das hast du gelernt: { $lesson }.
+# Without a single change of gear.
+noClick = Diesmal hast du nicht geschaltet. Schalte, dann gehört dir ein Aufnäher.
 
 ## What to do another time: what made most apples hop
 

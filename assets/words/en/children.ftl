@@ -11,7 +11,7 @@ how =
     Bumpy clicks, slow legs and whirring legs make the apples hop. The hedgehog loves that.
 howTitle = How it goes
 learnt = What you have learnt
-nothingYet = Your first patch waits at the end of a road.
+nothingYet = Click on the way, and your first patch waits at the end.
 together = There are two of you? Change over at the gate.
 wishes = If you like
 voice = Say it aloud

@@ -20,6 +20,10 @@ lesson-free = Free ride
 sentence-check = A road you have not seen, without help.
 sentence-free = Any road you like, as long and as hilly as you like.
 
+## What a child's patch says where the lesson's own name is no child's word
+
+patch-cadence = Legs at a good speed
+
 ## Riders
 
 rider-child-9 = A child of about nine

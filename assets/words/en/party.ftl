@@ -29,6 +29,8 @@ found =
 shared = Now everybody eats.
 # $lesson: what a level teaches, like "Cadence".
 learnt = You have learnt: { $lesson }.
+# Without a single change of gear.
+noClick = You did not click this time. Click, and a patch is yours.
 
 ## What to do another time: what made most apples hop
 

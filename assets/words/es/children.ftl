@@ -11,7 +11,7 @@ how =
     Con cambios bruscos o piernas muy lentas o locas, las manzanas saltan. Al erizo le encanta.
 howTitle = Así se juega
 learnt = Lo que ya sabes
-nothingYet = Tu primer parche espera al final de un camino.
+nothingYet = Cambia de marcha y tu primer parche te espera al final.
 together = ¿Dos para jugar? El turno cambia en la puerta.
 wishes = Si quieres
 voice = Leer en voz alta

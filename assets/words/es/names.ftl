@@ -20,6 +20,10 @@ lesson-free = Recorrido libre
 sentence-check = Un camino que no has visto, sin ayuda.
 sentence-free = El camino que quieras, tan largo y tan ondulado como quieras.
 
+## Lo que dice el parche donde el nombre de la lección no es palabra de niños
+
+patch-cadence = Piernas a buen ritmo
+
 ## Ciclistas
 
 rider-child-9 = Peque de unos nueve años

@@ -29,6 +29,8 @@ found =
 shared = Ahora, ¡todo el mundo a comer!
 # $lesson: what a level teaches, like "Cadence".
 learnt = Ya lo sabes: { $lesson }.
+# Without a single change of gear.
+noClick = Esta vez no has cambiado de marcha. Cambia y ganarás un parche.
 
 ## What to do another time: what made most apples hop
 

@@ -11,7 +11,7 @@ how =
     Clic brusque, jambes trop lentes ou trop rapides : les pommes sautent. Le hérisson adore ça.
 howTitle = Comment on joue
 learnt = Ce que tu sais déjà
-nothingYet = Ton premier écusson t’attend au bout d’une route.
+nothingYet = Change de vitesse en route : ton premier écusson t’attend au bout.
 together = Vous êtes deux ? Changez de place au portillon.
 wishes = Si tu veux
 voice = Lire à voix haute

@@ -20,6 +20,10 @@ lesson-free = Balade libre
 sentence-check = Une route que tu n’as jamais vue, sans aide.
 sentence-free = La route que tu veux, aussi longue et vallonnée que tu le veux.
 
+## Ce que dit l’écusson, là où le nom de la leçon n’est pas un mot d’enfant
+
+patch-cadence = Des jambes au bon rythme
+
 ## Cyclistes
 
 rider-child-9 = Enfant d’environ neuf ans

@@ -26,6 +26,7 @@ found =
     }
 shared = Maintenant, tout le monde mange.
 learnt = Tu as appris : { $lesson }.
+noClick = Cette fois, tu n’as pas changé de vitesse. Change, et tu gagnes un écusson.
 
 ## Quoi faire la prochaine fois
 

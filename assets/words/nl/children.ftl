@@ -11,7 +11,7 @@ how =
     Ruwe klikken, trage benen en tollende benen laten de appels springen. De egel smult ervan.
 howTitle = Zo gaat het
 learnt = Wat je al kunt
-nothingYet = Aan het eind van een weg wacht je eerste lapje.
+nothingYet = Schakel onderweg, dan wacht aan het eind je eerste lapje.
 together = Zijn jullie met z’n tweeën? Wissel bij de poort.
 wishes = Als je wilt
 voice = Zeg het hardop

@@ -20,6 +20,10 @@ lesson-free = Vrije rit
 sentence-check = Een weg die je niet kent, zonder hulp.
 sentence-free = Een weg zoals jij hem wilt: zo lang en zo heuvelachtig als je wilt.
 
+## Wat op het lapje staat waar de naam van de les geen kinderwoord is
+
+patch-cadence = Benen die vlot ronddraaien
+
 ## Fietsers
 
 rider-child-9 = Kind van een jaar of negen

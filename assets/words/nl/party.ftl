@@ -29,6 +29,8 @@ found =
 shared = Nu eet iedereen mee.
 # $lesson: wat een level leert, zoals “Cadans”.
 learnt = Dit kun je nu: { $lesson }.
+# Without a single change of gear.
+noClick = Deze keer heb je niet geschakeld. Schakel, en je krijgt een lapje.
 
 ## Wat je een andere keer kunt doen: wat de meeste appels liet springen
 

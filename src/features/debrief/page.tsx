@@ -12,11 +12,12 @@ import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import type { Send, State } from '../../state/store.ts';
+import { changedGear, earnsPatch } from '../../core/coach/patches.ts';
 import { isAgain } from '../../core/recorded/againId.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { words } from '../../words/words.ts';
-import { bikeName, common, lessonName, levelWords, riderName } from '../../words/common.ts';
+import { bikeName, common, levelWords, patchName, riderName } from '../../words/common.ts';
 
 const say = words('debrief');
 const cautions = words('cautions');
@@ -99,12 +100,12 @@ function outsideAfterFirst(
   return { title: cautions('outside'), sentences: outsideLines(bike) };
 }
 
-/** A lesson of a children's level that was ridden to its end for the first time. */
+/** A lesson of a children's level that was ridden to its end, and with a change of gear, for the first time. */
 function NewPatch({ state, last }: { readonly state: State; readonly last: AfterRide }): JSX.Element | null {
   const { teaches, audience, id } = last.level;
-  const rides = state.results.filter(({ levelId }) => levelId === id).length;
-  if (audience !== 'children' || teaches === 'check' || rides > 1) return null;
-  const name = lessonName(teaches);
+  const earned = state.results.filter((one) => one.levelId === id && earnsPatch(one)).length;
+  if (audience !== 'children' || teaches === 'check' || earned > 1 || !changedGear(last.trace)) return null;
+  const name = patchName(teaches);
   return (
     <section class="patch-new" aria-live="polite">
       <Patch lesson={teaches} name={name} index={0} />

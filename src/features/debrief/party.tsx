@@ -5,13 +5,14 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { APPLES, applesOf } from '../../core/coach/apples.ts';
+import { changedGear } from '../../core/coach/patches.ts';
 import { playRoads } from '../../core/coach/ladder.ts';
 import type { AfterRide } from '../../state/afterRide.ts';
 import type { Send, State } from '../../state/store.ts';
 import { Button } from '../../ui/controls.tsx';
 import { PageLink } from '../../ui/parts.tsx';
 import { Patch } from '../../ui/pictures/patch.tsx';
-import { lessonName } from '../../words/common.ts';
+import { patchName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { PartyPicture } from './partyPicture.tsx';
 import './party.css';
@@ -29,6 +30,7 @@ export function Party(props: {
   const [unfolded, setUnfolded] = useState(false);
   const { carried, spilled, most } = applesOf(last.trace);
   const { teaches, id } = last.level;
+  const learnt = changedGear(last.trace);
   const roads = playRoads(state.levels);
   const next = roads[(roads.findIndex((one) => one.id === id) + 1) % Math.max(1, roads.length)];
   const ride = (levelId: string) => () => send({ kind: 'ask-ride', rest: levelId });
@@ -45,9 +47,9 @@ export function Party(props: {
             {say('shared')}
           </p>
           <div class="party-learnt">
-            <Patch lesson={teaches} name={lessonName(teaches)} index={0} />
+            {learnt && <Patch lesson={teaches} name={patchName(teaches)} index={0} />}
             <p>
-              {say('learnt', { lesson: lessonName(teaches) })} {say(`tip-${most}`)}
+              {learnt ? say('learnt', { lesson: patchName(teaches) }) : say('noClick')} {say(`tip-${most}`)}
             </p>
           </div>
           <div class="doing-row">

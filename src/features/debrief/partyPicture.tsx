@@ -88,7 +88,7 @@ function Hedgehog({ apples }: { readonly apples: number }): JSX.Element {
     return `${(Math.cos(turn) * reach).toFixed(0)} ${(Math.sin(turn) * reach * 0.86).toFixed(0)}`;
   });
   return (
-    <g transform="translate(372 214)">
+    <g transform="translate(372 214)" data-who="hedgehog">
       <path d={`M-54 0L${spikes.join('L')}L52 0Z`} fill="#6d5544" />
       <path d="M-20 0q-14 -30 -44 -10q-14 8 -8 10Z" fill="#e2bf94" />
       <circle cx="-73" cy="-4" r="4.500" fill="#22303a" />

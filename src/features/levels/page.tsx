@@ -55,7 +55,7 @@ export const levelsPage: Page = (state, send) => {
   );
 };
 
-/** The patches a child has collected: one for each lesson ridden to its end, however it went and however often. */
+/** The patches a child has collected: one for each lesson, however well it was ridden and however often. */
 function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Element | null {
   if (lessons.length === 0) return null;
   return (

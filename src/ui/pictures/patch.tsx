@@ -1,7 +1,7 @@
 /** A sewn patch for a lesson: its shape, its stitches and a small picture of what was learnt. */
 import type { JSX } from 'preact';
 import type { Lesson } from '../../core/level/schema.ts';
-import { lessonName } from '../../words/common.ts';
+import { patchName } from '../../words/common.ts';
 import { Stroke } from './stroke.tsx';
 
 /** Lines of the picture on each patch, in a box of 64 by 64. */
@@ -68,7 +68,7 @@ export function PatchList(props: {
     <ul class={props.look}>
       {props.lessons.map((lesson, i) => (
         <li key={lesson}>
-          <Patch lesson={lesson} name={lessonName(lesson)} index={i} />
+          <Patch lesson={lesson} name={patchName(lesson)} index={i} />
         </li>
       ))}
     </ul>

@@ -1,8 +1,10 @@
 /** Which patches a child has earned. */
 import { describe, expect, it } from 'vitest';
-import { earnedPatches } from '../../../src/core/coach/patches.ts';
+import { changedGear, earnedPatches, earnsPatch } from '../../../src/core/coach/patches.ts';
 import type { KeptResult } from '../../../src/core/coach/results.ts';
+import { rideThrough } from '../../../src/core/ride/run.ts';
 import { BUNDLED } from '../ride/worlds.ts';
+import { groundOf } from './riding.ts';
 
 const LEVELS = BUNDLED.map(({ level }) => level);
 const levelFor = (audience: string, teaches: string) =>
@@ -33,5 +35,32 @@ describe('patches', () => {
   it("belong to the children's levels, and to levels that are here", () => {
     const gone = { ...ride('easing', 1), levelId: 'nobody-has-this' };
     expect(earnedPatches(LEVELS, [ride('cadence', 1, 'everyone'), gone])).toEqual([]);
+  });
+
+  const LATER_MS = Date.UTC(2027, 0, 1);
+  const EARLIER_MS = Date.UTC(2026, 0, 1);
+
+  it.each(
+    LEVELS.filter(({ audience }) => audience === 'children').map((level) => [level.id, level] as const),
+  )('%s: are earned by whoever changes gear, and not by whoever presses nothing', (_id, level) => {
+    const { world, reference, judge } = groundOf(level, 'kids-20-1x7', 'child-9');
+    const idle = rideThrough({ ...world, autoEase: true }, () => []).trace;
+    const kept = (trace: typeof idle, atMs: number) => {
+      const { cadence, foresight, easing, chainLine, economy } = judge(trace).marks;
+      const marks = { cadence, foresight, easing, chainLine, economy };
+      const values = Object.entries(marks).map(([name, mark]) => [name, mark.value]);
+      return { atMs, marks: Object.fromEntries(values) as KeptResult['marks'] };
+    };
+    expect([changedGear(idle), changedGear(reference)]).toEqual([false, true]);
+    expect(earnsPatch(kept(idle, LATER_MS))).toBe(false);
+    expect(earnsPatch(kept(reference, LATER_MS))).toBe(true);
+    expect(earnsPatch(kept(idle, EARLIER_MS)), 'what was given before stays').toBe(true);
+  });
+
+  it('of a lesson come with the first ride that changed gear', () => {
+    const [idle, ridden] = [ride('easing', LATER_MS), ride('easing', LATER_MS + 1)];
+    const shifted = { ...ridden, marks: { ...ridden.marks, easing: 0, economy: 100 } };
+    expect(earnedPatches(LEVELS, [idle])).toEqual([]);
+    expect(earnedPatches(LEVELS, [idle, shifted])).toEqual(['easing']);
   });
 });
