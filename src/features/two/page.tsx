@@ -8,11 +8,11 @@ import { BIKES } from '../../core/model/presets.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
 import { relayGates, relayLegs } from '../../core/level/relay.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { inLearningOrder, suitsBike } from '../../core/coach/ladder.ts';
+import { inLearningOrder, playRoads, suitsBike } from '../../core/coach/ladder.ts';
 import type { Page } from '../../ui/page.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import type { RiderChoice, TwoServices } from './services.ts';
-import { isChild, riderFor } from '../../core/settings/settings.ts';
+import { isChild, playing, riderFor } from '../../core/settings/settings.ts';
 import type { Send, State } from '../../state/store.ts';
 import { After } from './after.tsx';
 import { Choosing } from './choosing.tsx';
@@ -119,15 +119,18 @@ function roadsToChoose(state: State): readonly Level[] {
   return [...inLearningOrder(state.levels), ...state.ownLevels];
 }
 
-/** All on the bike of the device, on the first road that suits it and how they ride (`#two/relay` asks for a relay); children are spared the easing. */
+/**
+ * All on the bike of the device, on the first road that suits it and how they ride; children are spared the easing.
+ * `#two/relay` is the children's way in: one after the other, as they play alone.
+ */
 function usualChoice(state: State): TogetherChoice {
-  const { bike, rider } = state.settings;
+  const isPlay = state.rest === 'relay';
+  const { bike, rider } = isPlay ? playing(state.settings) : state.settings;
   const child = isChild(rider);
   const audience = child ? 'children' : 'everyone';
-  const way = state.rest !== 'relay' && canRide('beside') ? 'beside' : 'relay';
-  const fitting = roadsToChoose(state).filter(
-    (one) => suitsBike(one, bike) && (way === 'beside' || mostOn(one) > 1),
-  );
+  const way = !isPlay && canRide('beside') ? 'beside' : 'relay';
+  const all = isPlay ? [...playRoads(state.levels), ...roadsToChoose(state)] : roadsToChoose(state);
+  const fitting = all.filter((one) => suitsBike(one, bike) && (way === 'beside' || mostOn(one) > 1));
   const level = fitting.find((one) => one.audience === audience) ?? fitting[0] ?? state.levels[0] ?? null;
   const own = { bike, rider };
   const other = BIKES.some(({ id }) => id === bike.id) ? own : { bike, rider: riderFor(bike) };

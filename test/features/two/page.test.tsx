@@ -83,6 +83,15 @@ describe('a relay', () => {
   it('is asked for by its address, on a road that has hills for two', async () => {
     await open('relay');
     expect(all('[name="two-way"]:checked').map((one) => one.getAttribute('value'))).toEqual(['relay']);
+    // It is the children's way in, so it is laid out for them, also on a grown-up's device.
+    await tap('[data-ride-two]');
+    await tap('[data-gate-ride]');
+    const { seats, autoEase } = wish();
+    expect(seats.map(({ level, bike }) => [level.audience, level.carries, bike.id, autoEase])).toEqual([
+      ['children', 'apples', 'kids-20-1x7', true],
+    ]);
+    await leave();
+    await open('relay');
     expect(all('.two-note')).toEqual([]);
   });
 
