@@ -83,6 +83,30 @@ describe('a plan of one’s own', () => {
     expect(plan?.attempts).toBe(ATTEMPTS);
   });
 
+  it('says what is missing on the screen, where its button was pressed', async () => {
+    await page.goto(`${site.url}#clinic/plan`);
+    const save = page.locator('[data-save-go]');
+    for (const [width, height] of [
+      [1024, 768],
+      [844, 390],
+      [390, 844],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await page.reload();
+      await save.waitFor();
+      const before = await save.boundingBox();
+      await save.click();
+      const said = await page.getByRole('alert').boundingBox();
+      expect(said?.y, `${width} × ${height}`).toBeGreaterThan(0);
+      expect((said?.y ?? 0) + (said?.height ?? height), `${width} × ${height}`).toBeLessThanOrEqual(height);
+      expect(await save.boundingBox()).toEqual(before);
+      expect(await faults()).toEqual([]);
+    }
+    await page.setViewportSize(PROJECTOR);
+    await page.goBack();
+    await page.locator('[data-go]').waitFor();
+  });
+
   it('begins with as many riders as were asked for', async () => {
     const more = page.getByRole('button', { name: 'One rider more' });
     while ((await page.locator('.animal-card').count()) < RIDERS) await more.click();

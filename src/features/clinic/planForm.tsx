@@ -20,12 +20,6 @@ const say = words('clinic');
 
 const TITLE_CHARACTERS = 80;
 
-/** A plan that cannot be kept so, and why. */
-interface Refused {
-  readonly plan: ClinicPlan;
-  readonly problems: readonly Problem[];
-}
-
 const EMPTY: Omit<ClinicPlan, 'id' | 'seed'> = { ...USUAL_PLAN, title: '', rides: [] };
 
 /** The page; `from` is the plan it begins as a copy of. */
@@ -41,16 +35,16 @@ export function PlanForm(props: {
     id: newId(),
     seed: newSeed(),
   }));
-  const [refused, setRefused] = useState<Refused | null>(null);
+  const [asked, setAsked] = useState(false);
   const change = (part: Partial<ClinicPlan>): void => setPlan({ ...plan, ...part });
+  const whole = {
+    ...plan,
+    title: cleanText(plan.title, TITLE_CHARACTERS),
+    audience: audienceOf(plan, levels),
+  };
+  const parsed = parsePlan(whole, new Set(levels.map((level) => level.id)));
   const save = (place: string): void => {
-    const whole = {
-      ...plan,
-      title: cleanText(plan.title, TITLE_CHARACTERS),
-      audience: audienceOf(plan, levels),
-    };
-    const parsed = parsePlan(whole, new Set(levels.map((level) => level.id)));
-    if (!parsed.ok) return setRefused({ plan: whole, problems: parsed.problems });
+    if (!parsed.ok) return setAsked(true);
     onSavePlan(parsed.plan);
     return onPlace(place);
   };
@@ -73,14 +67,18 @@ export function PlanForm(props: {
         <p class="wide">
           <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
         </p>
-        {refused !== null && <Problems title={say('form-problems')} lines={said(refused)} />}
-        <div class="buttons wide">
-          <Button strong data-save-go onClick={() => save(`go/${plan.id}`)}>
-            {say('form-saveAndGo')}
-          </Button>
-          <Button data-save onClick={() => save('')}>
-            {say('form-save')}
-          </Button>
+        <div class="plan-end wide">
+          <div class="buttons">
+            <Button strong data-save-go onClick={() => save(`go/${plan.id}`)}>
+              {say('form-saveAndGo')}
+            </Button>
+            <Button data-save onClick={() => save('')}>
+              {say('form-save')}
+            </Button>
+          </div>
+          {asked && !parsed.ok && (
+            <Problems title={say('form-problems')} lines={said(whole, parsed.problems)} />
+          )}
         </div>
       </form>
     </Sheet>
@@ -98,16 +96,17 @@ function audienceOf(plan: ClinicPlan, levels: ClinicProps['levels']): ClinicPlan
 }
 
 /** The two things that are usually missing are said in a person's words. */
-function said({ plan, problems }: Refused): readonly string[] {
+function said(plan: ClinicPlan, problems: readonly Problem[]): readonly string[] {
   const missing: string[] = [];
   if (plan.title === '') missing.push(say('form-noTitle'));
   if (plan.rides.length === 0) missing.push(say('form-noRide'));
   return missing.length > 0 ? missing : problems.map(sentenceOf);
 }
 
+/** Stands with the buttons, which stay on the screen: where the form was tapped it is answered. */
 function Problems(props: { readonly title: string; readonly lines: readonly string[] }): JSX.Element {
   return (
-    <div class="notice wide" role="alert">
+    <div class="notice" role="alert">
       <strong>{props.title}</strong>
       <Lines lines={props.lines} />
     </div>

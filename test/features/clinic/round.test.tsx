@@ -156,6 +156,16 @@ describe('a plan of one’s own', () => {
     expect(room.shelf.kept.size).toBe(0);
   });
 
+  it('says no longer what is not missing any more, and nothing before it was asked to save', async () => {
+    expect(all(room, '[role=alert]')).toEqual([]);
+    await tap(room, '[data-save]');
+    await type(room, 'input[name=title]', 'Tuesday');
+    expect(one(room, '[role=alert]').textContent).not.toContain(say('form-noTitle'));
+    expect(one(room, '[role=alert]').textContent).toContain(say('form-noRide'));
+    await tap(room, '[data-ride="check children"]');
+    expect(all(room, '[role=alert]')).toEqual([]);
+  });
+
   it('on a child’s bike nobody is asked how they feel', async () => {
     const rider = (): string => (one(room, 'select[name=rider]') as HTMLSelectElement).value;
     expect(rider()).toBe('by-feel');
