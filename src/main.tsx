@@ -29,7 +29,7 @@ import { bundledLevels } from './app/levels.ts';
 import { joinUnfinished } from './app/ride/unfinishedRides.ts';
 import { RideHost } from './app/rideHost.ts';
 import { joinRouter } from './app/router.ts';
-import { lookOf, markDocument, onMotionChange, usualTheme } from './app/theme.ts';
+import { lookOf, markDocument, onMotionChange, paperColour, usualTheme } from './app/theme.ts';
 import { DEFAULT_KEYS } from './core/settings/settings.ts';
 import { parseAddress } from './state/address.ts';
 import { createStore } from './state/createStore.ts';
@@ -104,6 +104,5 @@ store.subscribe(followWords);
 onMotionChange(() => markDocument(store.state()));
 show(store.state());
 // Without its colours the page has not come whole, and what the sentence in `index.html` says is true.
-if (getComputedStyle(document.documentElement).getPropertyValue('--paper') !== '')
-  document.getElementById('arrival')?.remove();
+if (paperColour() !== '') document.getElementById('arrival')?.remove();
 void judging.markWaiting();

@@ -42,11 +42,20 @@ export function markDocument(state: State): void {
   documentElement.dataset['motion'] = lookOf(state).reducedMotion ? 'reduced' : 'full';
 }
 
-/** The browser's own frame takes the colour of the paper. */
+/** The colour of the paper as style sheets give it: empty where none has come, null where the browser does not say. */
+export function paperColour(): string | null {
+  try {
+    return getComputedStyle(document.documentElement).getPropertyValue('--paper').trim();
+  } catch {
+    return null;
+  }
+}
+
+/** The browser's own frame takes the colour of the paper; where it is not known the frame stays as it is. */
 function markTheme(theme: string): void {
   const { documentElement } = document;
   if (documentElement.dataset['theme'] === theme) return;
   documentElement.dataset['theme'] = theme;
-  const paper = getComputedStyle(documentElement).getPropertyValue('--paper').trim();
-  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
+  const paper = paperColour();
+  if (paper !== null) document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
 }

@@ -37,6 +37,7 @@ describe('a new helper with a recorded ride', () => {
     await page.click('[data-road-way]');
     await page.waitForSelector('[data-gpx]', { state: 'attached' });
     await page.waitForLoadState('networkidle');
+    await expect.poll(() => first.addresses.some((address) => /work\.worker-/.test(address))).toBe(true);
     const before = first.addresses.length;
     await page.setInputFiles('[data-gpx]', gpx(rideText));
     await page.waitForSelector('[data-stretch]');
