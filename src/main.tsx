@@ -74,11 +74,12 @@ const draw = (state: State, onlyDialog: boolean): void =>
 function show(state: State): void {
   markDocument(state);
   draw(state, state.dialog === 'settings' && spokenIn(state) !== spoken);
-  router.follow(state);
   rideHost.follow(state);
   followScanning(state.settings);
   const { view, ride } = state;
   awake.want(view === 'ride' && (ride?.phase === 'ready' || ride?.phase === 'riding'));
+  // Last, since it gives the focus away: a browser that refuses holds up nothing else.
+  router.follow(state);
 }
 
 /**

@@ -87,16 +87,7 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
     }
   };
   return {
-    hasRoom: (bytes) =>
-      attempt<boolean | null>(null, false, async (cache) => {
-        // Not read back, for another tab may be asking as well.
-        const full = await cache.put(PROBE, new Response('x'.repeat(2 * bytes + SPARE_BYTES))).then(
-          () => false,
-          () => true,
-        );
-        await cache.delete(PROBE);
-        return !full;
-      }),
+    hasRoom: (bytes) => attempt<boolean | null>(null, false, (cache) => takes(cache, bytes)),
     put: (place, value) =>
       attempt(true, false, (cache) => written(cache, addressOf(place), canonicalJson(value))),
     async remove(place) {
@@ -124,11 +115,22 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
   };
 }
 
-/** Writes a text and reads it back. */
+/** Whether something so long is taken twice; not read back, for another tab may be asking as well. */
+async function takes(cache: Cache, bytes: number): Promise<boolean> {
+  const isTaken = await cache.put(PROBE, new Response('x'.repeat(2 * bytes + SPARE_BYTES))).then(
+    () => true,
+    () => false,
+  );
+  await cache.delete(PROBE);
+  return isTaken;
+}
+
+/** Writes a text and reads it back. A cache that gives nothing back and has room is no place to keep copies. */
 async function written(cache: Cache, address: string, text: string): Promise<boolean> {
   await cache.put(address, new Response(text));
   const back = await cache.match(address);
-  return (await back?.text()) === text;
+  const isRead = back?.text().then((kept) => kept === text);
+  return (await isRead?.catch(() => takes(cache, text.length))) ?? false;
 }
 
 function addressOf({ store, key }: CopyPlace): string {

@@ -108,7 +108,12 @@ export function Dialog(props: {
   const open = (element: HTMLDialogElement | null): void => {
     if (element === null || element.open) return;
     before.current = document.activeElement;
-    element.showModal();
+    try {
+      element.showModal();
+    } catch {
+      // Open above the page, which can still be used: better than no dialog.
+      element.setAttribute('open', '');
+    }
   };
   useEffect(
     () => () => {

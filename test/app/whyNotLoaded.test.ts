@@ -8,6 +8,8 @@ it.each([
   ['not-fetched', new TypeError('error loading dynamically imported module: road.js')],
   ['not-fetched', new TypeError('Importing a module script failed.')],
   ['not-fetched', new Error('Unable to preload CSS for /assets/ride.css')],
+  ['not-fetched', new TypeError("'text/html' is not a valid JavaScript MIME type.")],
+  ['broken', new TypeError("Cannot read properties of null (reading 'canvas')")],
   ['broken', new Error('no picture')],
   ['broken', new DOMException('too big', 'InvalidStateError')],
   ['broken', undefined],

@@ -87,12 +87,13 @@ export async function loadRideRooms() {
 }
 
 /**
- * Browsers call a script that did not come a TypeError, each in its own words; a style that did not come is told by the
- * build. Anything else was thrown by what did come.
+ * Browsers call a script that did not come, or that is none, a TypeError, each in its own words; a style that did not
+ * come is told by the build. Anything else was thrown by what did come.
  */
 export function whyNotLoaded(error: unknown): RideFailure {
+  const message = String((error as Error | null)?.message);
   const isMissing =
-    error instanceof TypeError || String((error as Error | null)?.message).startsWith('Unable to preload');
+    message.startsWith('Unable to preload') || (error instanceof TypeError && /module|MIME/.test(message));
   return isMissing ? 'not-fetched' : 'broken';
 }
 
