@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import { Sheet } from '../ui/parts.tsx';
-import { useAnswer } from '../ui/useAnswer.ts';
+import { useAnswer } from '../ui/hooks.ts';
 import { common } from '../words/common.ts';
 import { words } from '../words/words.ts';
 

@@ -7,7 +7,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
 import type { Services } from './services.ts';
 import type { View } from '../state/address.ts';
-import type { Page } from '../ui/page.ts';
+import type { Page } from '../ui/parts.tsx';
 import { Sheet } from '../ui/parts.tsx';
 import { bringWords } from './device/language.ts';
 import { common } from '../words/common.ts';

@@ -2,7 +2,7 @@
 import type { View } from '../state/address.ts';
 import { type LazyPage, lazyPage } from './lazy.tsx';
 import type { Services } from './services.ts';
-import type { Page } from '../ui/page.ts';
+import type { Page } from '../ui/parts.tsx';
 import { ridePage } from '../features/ride/page.tsx';
 import { startPage } from '../features/start/page.tsx';
 

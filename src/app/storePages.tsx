@@ -8,7 +8,7 @@ import { readStoreLink } from '../features/handover/storeCode.ts';
 import { StoreLine } from '../features/handover/storeLine.tsx';
 import { StorePage } from '../features/handover/storePage.tsx';
 import { BackWay } from '../ui/parts.tsx';
-import { useFollowed } from '../ui/useFollowed.ts';
+import { useFollowed } from '../ui/hooks.ts';
 import { words } from '../words/words.ts';
 import { useFetched, Waiting } from './fetched.tsx';
 import type { Services } from './services.ts';

@@ -5,18 +5,26 @@
 import type { JSX, TargetedPointerEvent } from 'preact';
 import { useId, useMemo, useRef, useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
-import { useWidth } from '../ui/useWidth.ts';
+import { useWidth } from '../ui/hooks.ts';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
-import { CursorInk } from './cursorInk.tsx';
-import { jump, moveByKey, PAGE_M } from './cursor.ts';
-import { nearestSample } from './lookup.ts';
-import { type ReadItem, readPlace } from './readout.ts';
-import { type Domain, NARROW_PX, stripLayout, stripScales } from './stripLayout.ts';
+import { jump, moveByKey, nearestSample, PAGE_M } from './lookup.ts';
+import { gearText, type ReadItem, readPlace } from './readout.ts';
+import {
+  type Domain,
+  NARROW_PX,
+  showsCadence,
+  stripLayout,
+  type StripLayout,
+  stripScales,
+  type StripScales,
+} from './stripLayout.ts';
 import { StripLegend } from './stripLegend.tsx';
 import { StripTable } from './stripTable.tsx';
 import { type StripData, Tracks } from './tracks.tsx';
-import { around, domainOf, type ZoomedPart, ZoomButtons } from './zoom.tsx';
+import { around, domainOf, ZoomButtons, type ZoomedPart } from './zoom.tsx';
+import type { TraceSample } from '../core/ride/trace.ts';
+import { px } from './lines.ts';
 
 interface StripProps {
   readonly data: StripData;
@@ -216,5 +224,65 @@ function Readout(props: {
         </span>
       ))}
     </output>
+  );
+}
+
+/** The cursor on the strip: a line through all tracks, a dot on each curve, gear and cadence beside their dots. */
+function CursorInk(props: {
+  readonly data: StripData;
+  readonly layout: StripLayout;
+  readonly scales: StripScales;
+  readonly cursor: number;
+  readonly format: Format;
+}): JSX.Element | null {
+  const { data, layout, scales, format } = props;
+  const sample: TraceSample | undefined = data.trace.samples[props.cursor];
+  if (sample === undefined) return null;
+  const x = scales.x(sample.distanceM);
+  const leftward = x > layout.right - 90;
+  const text = {
+    x: px(x + (leftward ? -9 : 9)),
+    'text-anchor': leftward ? ('end' as const) : ('start' as const),
+    'font-size': 14,
+    'font-weight': 800,
+    fill: 'var(--ink)',
+    stroke: 'var(--paper)',
+    'stroke-width': 6,
+    'paint-order': 'stroke',
+    'stroke-linejoin': 'round' as const,
+    style: { fontFamily: 'var(--font)' },
+  };
+  const gearY = scales.gearY(sample.developmentM);
+  const cadenceY = showsCadence(sample) ? scales.cadenceY(sample.cadenceRpm) : null;
+  const dots = [gearY, cadenceY, scales.pressureY(sample.pressureRatio)];
+  return (
+    <g data-cursor={px(sample.distanceM)} pointer-events="none">
+      <path
+        d={`M${px(x)} ${layout.road.top}V${layout.pressure.bottom}`}
+        stroke="var(--rider-deep)"
+        stroke-width="2"
+      />
+      {dots.map(
+        (y) =>
+          y !== null && (
+            <circle
+              cx={px(x)}
+              cy={px(y)}
+              r="5"
+              fill="var(--rider-deep)"
+              stroke="var(--paper)"
+              stroke-width="2"
+            />
+          ),
+      )}
+      <text {...text} y={px(gearY - 8)}>
+        {gearText(data.machine, sample, format)}
+      </text>
+      {cadenceY !== null && (
+        <text {...text} y={px(cadenceY - 8)}>
+          {format.number(sample.cadenceRpm)}
+        </text>
+      )}
+    </g>
   );
 }

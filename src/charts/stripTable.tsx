@@ -2,8 +2,7 @@
 import type { JSX } from 'preact';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
 import { Fold } from '../ui/fold.tsx';
-import { ScrollBox } from '../ui/scrollBox.tsx';
-import { TableHead } from '../ui/tableHead.tsx';
+import { ScrollBox, TableHead } from '../ui/tables.tsx';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
 import { nearestSample } from './lookup.ts';

@@ -5,6 +5,7 @@ import { Button } from './controls.tsx';
 import { hashOf, type View } from '../state/address.ts';
 import { HillStrip } from './pictures/profile.tsx';
 import { common } from '../words/common.ts';
+import type { Send, State } from '../state/store.ts';
 
 const ICONS = {
   gear: 'M12 8.2a3.8 3.8 0 1 0 0 7.6 3.8 3.8 0 0 0 0-7.6ZM10.2 2h3.6l.6 2.6 1.9.8L18.6 4l2.5 2.5-1.5 2.3.8 1.900L23 11.300v3.500l-2.6.6-.8 1.9 1.4 2.2-2.5 2.5-2.2-1.4-1.9.8-.6 2.600h-3.600l-.6-2.6-1.9-.8-2.2 1.4-2.5-2.5 1.4-2.2-.8-1.900L1 14.800v-3.500l2.6-.6.8-1.900L3 6.5 5.5 4l2.2 1.4 1.9-.8Z',
@@ -147,3 +148,5 @@ export function Dialog(props: {
     </dialog>
   );
 }
+
+export type Page<Services = unknown> = (state: State, send: Send, services: Services) => JSX.Element;

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { lazyPage } from '../../src/app/lazy.tsx';
 import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
 import { type Action, initialState } from '../../src/state/store.ts';
-import type { Page } from '../../src/ui/page.ts';
+import type { Page } from '../../src/ui/parts.tsx';
 import type { Services } from '../../src/app/services.ts';
 import { common } from '../../src/words/common.ts';
 import { noServices } from './noServices.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TraceSample } from '../../src/core/ride/trace.ts';
 import { createFormat } from '../../src/words/format.ts';
-import { neighbour, nearestSample } from '../../src/charts/lookup.ts';
+import { moveByKey, nearestSample } from '../../src/charts/lookup.ts';
 import { columnLine, stepLine } from '../../src/charts/lines.ts';
 import { rowStepM } from '../../src/charts/stripTable.tsx';
 import { roadTicks } from '../../src/charts/stripLayout.ts';
@@ -76,9 +76,9 @@ describe('looking up places', () => {
     expect([-3, 0.4, 0.6, 1.4, 1.6, 99].map((m) => nearestSample(list, m))).toEqual([0, 0, 1, 3, 4, 4]);
   });
   it('steps over samples at the same place', () => {
-    expect(neighbour(list, 1, 1)).toBe(4);
-    expect(neighbour(list, 3, -1)).toBe(0);
-    expect(neighbour(list, 4, 1)).toBe(4);
+    expect(moveByKey(list, [], 1, 'ArrowRight')).toBe(4);
+    expect(moveByKey(list, [], 3, 'ArrowLeft')).toBe(0);
+    expect(moveByKey(list, [], 4, 'ArrowRight')).toBe(4);
   });
 });
 

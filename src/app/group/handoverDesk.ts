@@ -10,7 +10,7 @@ import type { Remark } from '../../core/group/records/remark.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { type CarriedSession, type CarriedSessions, NOTHING_CARRIED } from '../../storage/sessions.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
-import type { Collected } from '../../features/handover/collected.ts';
+import type { Collected } from '../../features/handover/services.ts';
 import { Listeners } from '../../state/listeners.ts';
 
 /** What the desk is given. */

@@ -1,9 +1,8 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
 import { shiftsInFront } from '../../core/model/shifters.ts';
-import type { Page } from '../../ui/page.ts';
+import { type Page, Sheet } from '../../ui/parts.tsx';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
-import { Sheet } from '../../ui/parts.tsx';
 import { Button } from '../../ui/controls.tsx';
 import type { Send } from '../../state/store.ts';
 import { helpLimit } from '../../words/cues.ts';

@@ -8,11 +8,11 @@ import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import { helpsAtAll } from '../../core/model/motor.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
-import { AS_RIDDEN } from './asRidden.ts';
 import { bareLength, gearWords, notKept, useFormat, useTold } from './say.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
+import { powerOfSamples, withSteadyPower } from '../../core/recorded/steadyPower.ts';
 
 const say = words('bench');
 
@@ -141,4 +141,16 @@ function Sentence(props: {
       })}
     </p>
   );
+}
+
+/** Id of that rider among those that can be chosen. */
+export const AS_RIDDEN = 'as-ridden';
+
+/**
+ * The rider of the settings with the power that a recorded ride tells, so that the best ride beside it has the same;
+ * null where the climbs of the ride tell no power.
+ */
+export function riderAsRidden(samples: readonly RecordedSample[], course: Course, who: Who): Rider | null {
+  const powerW = powerOfSamples(samples, (atM) => sampleAt(course.heightM, atM), who);
+  return powerW === null ? null : { ...withSteadyPower(who.rider, Math.round(powerW)), id: AS_RIDDEN };
 }

@@ -16,24 +16,21 @@ import { buildMachine } from '../../core/model/machine.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
 import { trimmed } from '../../core/level/trim.ts';
 import type { Send, State } from '../../state/store.ts';
-import { AS_RIDDEN, riderAsRidden } from './asRidden.ts';
+import { AS_RIDDEN, ComparePanel, riderAsRidden } from './comparePanel.tsx';
 import { Checks } from './checks.tsx';
-import { ComparePanel } from './comparePanel.tsx';
 import { type Draft, levelEditor, type Selection } from './levelEditor.ts';
 import { placeOfProblem, selectionAt } from './fields.ts';
 import { JsonPanel } from './jsonPanel.tsx';
 import { Lanes } from './lanes.tsx';
 import { MorePanel } from './morePanel.tsx';
 import { EditedProfile } from './profile.tsx';
-import { ReferencePanel } from './referencePanel.tsx';
+import { type Planning, ReferencePanel, usePlanning } from './referencePanel.tsx';
 import { SharePanel } from './sharePanel.tsx';
 import { PieceList } from './pieceList.tsx';
 import { Toolbar } from './toolbar.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
-import { type Planning, usePlanning } from './usePlanning.ts';
-import { shownOf, type Span, withPlace } from './zoom.ts';
+import { shownOf, type Span, withPlace, ZoomBar } from './zoom.tsx';
 import { words } from '../../words/words.ts';
-import { ZoomBar } from './zoomBar.tsx';
 
 const say = words('bench');
 

@@ -12,7 +12,7 @@ import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { type Draft, isUnsaved } from './levelEditor.ts';
 import { copyOf, freshLevel } from './fresh.ts';
-import { levelOfFile } from './levelFile.ts';
+import { levelOfFile } from './jsonText.ts';
 import { hardestLength, notKept, useFormat, useTold } from './say.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';

@@ -63,3 +63,10 @@ function lineOf(lines: ReadonlyMap<string, number>, path: string): number {
   }
   return lines.get('') ?? 1;
 }
+
+/** A level from a file that somebody chose or dropped; one that is far too big to be one is not read at all. */
+export async function levelOfFile(file: Blob): Promise<ParseResult> {
+  if (file.size > LIMITS.level.bytes.most)
+    return { ok: false, problems: [{ about: 'level', path: '', code: 'too-big', values: {} }] };
+  return parseLevelText(await file.text());
+}

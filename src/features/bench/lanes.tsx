@@ -7,12 +7,11 @@ import { useMemo } from 'preact/hooks';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { TraceSample } from '../../core/ride/trace.ts';
 import { px } from '../../charts/lines.ts';
-import { isRolling } from './rolling.ts';
 import { useFormat } from './say.ts';
 import { SIDE } from './profile.tsx';
-import type { Span } from './zoom.ts';
+import type { Span } from './zoom.tsx';
 import { words } from '../../words/words.ts';
-import { useWidth } from '../../ui/useWidth.ts';
+import { useWidth } from '../../ui/hooks.ts';
 
 const say = words('bench');
 
@@ -158,4 +157,27 @@ function curvePath(
     lastPx = atPx;
   }
   return path;
+}
+
+/** After a standstill a start takes about so long (s). */
+const START_S = 6;
+/** Slower than this is standing or pushing off (m/s). */
+const STANDING_MPS = 1;
+
+/**
+ * Whether a sample belongs to the part of a ride in which the bike rolls, one for each: starting off is slow on every road
+ * and says nothing about it.
+ */
+function isRolling(samples: readonly TraceSample[]): readonly boolean[] {
+  let startedS = 0;
+  return samples.map((one) => {
+    if (one.speedMps < STANDING_MPS) startedS = one.timeS;
+    return one.pedalling && one.cadenceRpm > 0 && one.timeS - startedS >= START_S;
+  });
+}
+
+/** The samples of that part. */
+export function rolling(samples: readonly TraceSample[]): readonly TraceSample[] {
+  const rolls = isRolling(samples);
+  return samples.filter((_, index) => rolls[index]);
 }

@@ -2,7 +2,7 @@
  * The level that lies on the bench: its history, what is selected, and whether it is kept. It stays while a test ride
  * takes the page away. Knows no page and no keeping.
  */
-import { useFollowed } from '../../ui/useFollowed.ts';
+import { useFollowed } from '../../ui/hooks.ts';
 import {
   applyEdit,
   type LevelEdit,

@@ -4,7 +4,7 @@ import type { LevelEdit } from '../../core/level/edit.ts';
 import { AIDS, ROAD_AHEAD_M } from '../../core/settings/settings.ts';
 import { LESSONS, type Level } from '../../core/level/schema.ts';
 import { Select, Tick } from '../../ui/controls.tsx';
-import { NumberField } from './numberField.tsx';
+import { NumberField } from './inputs.tsx';
 import { useFormat } from './say.ts';
 import { words } from '../../words/words.ts';
 import { lessonName } from '../../words/common.ts';

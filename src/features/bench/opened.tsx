@@ -5,7 +5,7 @@ import { courseOfLevel, levelHash } from '../../core/level/build.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { useAnswer } from '../../ui/useAnswer.ts';
+import { useAnswer } from '../../ui/hooks.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import type { Send } from '../../state/store.ts';
 import { levelEditor } from './levelEditor.ts';

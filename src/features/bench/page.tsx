@@ -2,31 +2,29 @@
  * The level bench: which of its parts an address shows. `#bench` is the list, `#bench/edit` the level that lies on
  * it, `#bench/road` a road from a file, `#bench/level.…` a level that came by link.
  */
-import './bench.css';
-import './forms.css';
-import './road.css';
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import type { Page } from '../../ui/page.ts';
-import { Sheet } from '../../ui/parts.tsx';
+import { type Page, Sheet } from '../../ui/parts.tsx';
 import { Question } from '../../ui/question.tsx';
 import type { Send, State } from '../../state/store.ts';
-import { levelEditor, isUnsaved, useDraft } from './levelEditor.ts';
+import { isUnsaved, levelEditor, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
 import { BenchHome } from './home.tsx';
 import { keepDraft } from './keepDraft.ts';
 import { Opened, OpenedLink } from './opened.tsx';
 import { RoadImport } from './roadImport.tsx';
-import { levelOfFile } from './levelFile.ts';
-import { usePageDrop } from './pageDrop.ts';
+import { levelOfFile } from './jsonText.ts';
 import { sharedText } from './shareLink.ts';
 import { common } from '../../words/common.ts';
 import { Units } from './say.ts';
 import { words } from '../../words/words.ts';
 import type { BenchPageServices, BenchServices } from './services.ts';
+import './bench.css';
+import './forms.css';
+import './road.css';
 
 const say = words('bench');
 
@@ -146,4 +144,46 @@ function Part(props: {
       {dialog}
     </>
   );
+}
+
+/** Text that is dragged from one field to another is none of ours. */
+function hasFiles({ dataTransfer }: DragEvent): boolean {
+  return dataTransfer?.types.includes('Files') ?? false;
+}
+
+/**
+ * Hands over the first file of every drop; answers whether one hangs over the page. Beside a place that takes them a
+ * browser would open the file in the place of the page, so the whole page takes them.
+ */
+function usePageDrop(onFile: (file: File) => void): boolean {
+  const [over, setOver] = useState(false);
+  const take = useRef(onFile);
+  take.current = onFile;
+  useEffect(() => {
+    const ends = new AbortController();
+    const { signal } = ends;
+    addEventListener(
+      'dragover',
+      (event) => {
+        if (!hasFiles(event)) return;
+        event.preventDefault();
+        setOver(true);
+      },
+      { signal },
+    );
+    addEventListener('dragleave', (event) => event.relatedTarget === null && setOver(false), { signal });
+    addEventListener(
+      'drop',
+      (event) => {
+        if (!hasFiles(event)) return;
+        event.preventDefault();
+        setOver(false);
+        const file = event.dataTransfer?.files[0];
+        if (file !== undefined) take.current(file);
+      },
+      { signal },
+    );
+    return () => ends.abort();
+  }, []);
+  return over;
 }

@@ -5,17 +5,20 @@ import type { PitchReport } from '../../core/coach/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
-import { AS_RIDDEN } from './asRidden.ts';
+import { AS_RIDDEN } from './comparePanel.tsx';
 import { FactList } from './roadFacts.tsx';
-import { rolling } from './rolling.ts';
+import { rolling } from './lanes.tsx';
 import { useFormat } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
-import type { ReferenceRide, Who } from './services.ts';
-import type { Planning } from './usePlanning.ts';
+import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { bikeName, riderName } from '../../words/common.ts';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { levelHash } from '../../core/level/build.ts';
+import { levelLengthM } from '../../core/level/parse.ts';
+import type { Level } from '../../core/level/schema.ts';
 
 const say = words('bench');
 
@@ -167,4 +170,71 @@ function worstWords(worst: PitchReport | null, course: Course, format: Format): 
     steepest: format.percent(steepest),
     at: format.distance(course.slopeRatio.indexOf(steepest)),
   });
+}
+
+export type Planning =
+  | { readonly kind: 'waits' }
+  | { readonly kind: 'ask' }
+  | { readonly kind: 'working'; readonly share: number }
+  | { readonly kind: 'done'; readonly ride: ReferenceRide }
+  | { readonly kind: 'failed' };
+
+/** The road has rested for so long (ms). */
+const REST_MS = 700;
+/** Up to here planning begins by itself (m). */
+const SHORT_ROAD_M = 6_000;
+/** Share of planning is told in steps no finer than this. */
+const SHARE_STEP = 0.1;
+
+/**
+ * Keeps the reference ride of the level on the bench: planned anew when the road has rested for a moment, given up
+ * when it changes. Long roads wait to be asked.
+ * @param level a level that can be ridden, or null
+ */
+export function usePlanning(services: BenchServices, level: Level | null, who: Who) {
+  const [planning, setPlanning] = useState<Planning>({ kind: 'waits' });
+  const key = useMemo(
+    () => (level === null ? '' : `${levelHash(level)} ${level.seed} ${JSON.stringify(who)}`),
+    [level, who],
+  );
+  const askedKey = useRef('');
+  const [asks, setAsks] = useState(0);
+  useEffect(() => {
+    if (level === null) {
+      setPlanning({ kind: 'waits' });
+      return undefined;
+    }
+    const asked = askedKey.current === key;
+    if (!asked && levelLengthM(level) > SHORT_ROAD_M) {
+      setPlanning({ kind: 'ask' });
+      return undefined;
+    }
+    const stopping = new AbortController();
+    const { signal } = stopping;
+    setPlanning({ kind: 'working', share: 0 });
+    const begin = async (): Promise<void> => {
+      let told = 0;
+      const onShare = (share: number): void => {
+        if (share - told < SHARE_STEP) return;
+        told = share;
+        setPlanning({ kind: 'working', share });
+      };
+      try {
+        const ride = await services.plan({ level, ...who }, onShare, signal);
+        if (!signal.aborted && ride !== null) setPlanning({ kind: 'done', ride });
+      } catch {
+        if (!signal.aborted) setPlanning({ kind: 'failed' });
+      }
+    };
+    const timer = setTimeout(() => void begin(), asked ? 0 : REST_MS);
+    return () => {
+      stopping.abort();
+      clearTimeout(timer);
+    };
+  }, [key, asks]);
+  const ask = (): void => {
+    askedKey.current = key;
+    setAsks((count) => count + 1);
+  };
+  return { planning, ask } as const;
 }

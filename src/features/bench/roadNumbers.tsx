@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
 import { useFormat } from './say.ts';
-import type { Span } from './zoom.ts';
+import type { Span } from './zoom.tsx';
 
 export type Across = (atM: number) => number;
 

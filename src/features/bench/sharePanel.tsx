@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { CodePicture } from '../../ui/pictures/codePicture.tsx';
-import { useAnswer } from '../../ui/useAnswer.ts';
+import { useAnswer } from '../../ui/hooks.ts';
 import { Fold } from '../../ui/fold.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { offerFile } from '../../ui/file.ts';

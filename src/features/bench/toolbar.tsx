@@ -7,11 +7,10 @@ import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { type Draft, levelEditor, isUnsaved } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
-import { NumberField } from './numberField.tsx';
+import { NumberField, TextField } from './inputs.tsx';
 import { notKept, useFormat } from './say.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
-import { TextField } from './textField.tsx';
 
 const say = words('bench');
 

@@ -5,7 +5,7 @@
  */
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { useSize } from '../../ui/useWidth.ts';
+import { useSize } from '../../ui/hooks.ts';
 import type { GroupLines, RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { Course } from '../../core/course/types.ts';

@@ -7,8 +7,8 @@ import { useState } from 'preact/hooks';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
 import { RULES_VERSION } from '../../core/coach/rules.ts';
 import { Button, Tick } from '../../ui/controls.tsx';
-import { ScrollBox } from '../../ui/scrollBox.tsx';
-import { Caught, Change, TimingBoard } from './boards.tsx';
+import { ScrollBox } from '../../ui/tables.tsx';
+import { Caught, Change, RideTable, TimingBoard } from './boards.tsx';
 import {
   answerAfterTalk,
   BOARDS,
@@ -20,9 +20,7 @@ import {
   viewOf,
 } from './findings.ts';
 import { GroupStrip } from './groupStrip.tsx';
-import { courseOfRoad, titleOfRoad } from './road.ts';
-import { RideTable } from './rideTable.tsx';
-import { ridesOf, ridesOn } from './session.ts';
+import { courseOfRoad, ridesOf, ridesOn, titleOfRoad } from './session.ts';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps, InSession } from './services.ts';
 import { words } from '../../words/words.ts';

@@ -1,20 +1,25 @@
 /**
- * What a page of a session knows: its plan, its round, its rides, and how a change of the round is kept before
- * anything else happens. Plain functions over plain data.
+ * What a page of a session knows: its plan, its round, its rides, the road of a picture, and how a change of the round is
+ * kept before anything else happens. Plain functions over plain data.
  */
 import {
-  type TurnQueue,
-  takeTurn,
   type QueueAction,
   startQueue,
+  takeTurn,
   turnOf,
+  type TurnQueue,
 } from '../../core/group/turnQueue.ts';
-import type { ClinicPlan } from '../../core/group/plan.ts';
+import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
-import { levelOfTurn } from '../../core/group/turn.ts';
+import { levelOfRide, levelOfTurn } from '../../core/group/turn.ts';
 import type { RiddenTurn, SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps, RideStart } from './services.ts';
+import type { RoadPicture } from '../../core/group/picture/group.ts';
+import type { Course } from '../../core/course/types.ts';
+import { courseOfLevel, levelHash } from '../../core/level/build.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { rideTitle } from './say.ts';
 
 /** A plan by its id, among those that come with the game and those that were saved. */
 export function planById(props: ClinicProps, planId: string): ClinicPlan | undefined {
@@ -97,4 +102,39 @@ export function counts(round: TurnQueue): { readonly ridden: number; readonly al
     return sum + (rider.presence === 'gone' ? own : each);
   }, 0);
   return { ridden: round.rides.length, all };
+}
+
+/** Courses that were built, so that another question does not build them anew. */
+const courses = new Map<string, Course>();
+
+/** The ride of the plan that goes over a road, and its level. */
+function plannedOn(
+  road: RoadPicture,
+  session: SavedRound,
+  props: ClinicProps,
+): { readonly ride: PlanRide; readonly level: Level } | null {
+  const find = (id: string): Level | undefined => props.levels.find((level) => level.id === id);
+  for (const ride of session.plan.rides) {
+    const level = levelOfRide(ride, road.seed, find);
+    if (level !== null && levelHash(level) === road.levelHash) return { ride, level };
+  }
+  return null;
+}
+
+/** The course of a road; null where its level is not here, or was changed since. */
+export function courseOfRoad(road: RoadPicture, session: SavedRound, props: ClinicProps): Course | null {
+  const key = `${road.levelHash} ${road.seed}`;
+  const known = courses.get(key);
+  if (known !== undefined) return known;
+  const planned = plannedOn(road, session, props);
+  if (planned === null) return null;
+  const course = courseOfLevel(planned.level, road.seed);
+  courses.set(key, course);
+  return course;
+}
+
+/** Its title, or the id of its level. */
+export function titleOfRoad(road: RoadPicture, session: SavedRound, props: ClinicProps): string {
+  const planned = plannedOn(road, session, props);
+  return (planned === null ? null : rideTitle(planned.ride, props.levels)) ?? road.levelId;
 }

@@ -1,4 +1,7 @@
-/** The slim frame round everything of one session: way back, title, tabs. It leaves the screen to what is shown. */
+/**
+ * The slim frame round everything of one session: way back, title, tabs. It leaves the screen to what is shown. Also the
+ * tab from which several devices are joined.
+ */
 import type { ComponentChildren, JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
 import { Icon, SettingsButton } from '../../ui/parts.tsx';
@@ -7,6 +10,7 @@ import { sessionPlace } from '../../state/groupTurn.ts';
 import type { InSession } from './services.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
+import { WayWords } from '../../ui/paper.tsx';
 
 const say = words('clinic');
 
@@ -51,6 +55,31 @@ export function SessionStage(
         {children}
         {props.props.outgoing}
       </main>
+    </div>
+  );
+}
+
+/** Places of a session that carry something. */
+export const CARRY_TABS = ['out', 'back', 'collect'] as const;
+export type CarryTab = (typeof CARRY_TABS)[number];
+
+/** Several devices in one session: three ways, and what each is for. */
+export function Tablets({ props, session }: InSession): JSX.Element {
+  const { onPlace } = props;
+  return (
+    <div class="tablet-ways">
+      <p class="hint">{say('tablets-intro')}</p>
+      {CARRY_TABS.map((tab) => (
+        <Button
+          look="cut way"
+          key={tab}
+          data-carry={tab}
+          aria-label={`${say(`tablets-${tab}-title`)} ${say(`tablets-${tab}-hint`)}`}
+          onClick={() => onPlace(sessionPlace(session.plan.id, tab))}
+        >
+          <WayWords title={say(`tablets-${tab}-title`)} hint={say(`tablets-${tab}-hint`)} />
+        </Button>
+      ))}
     </div>
   );
 }

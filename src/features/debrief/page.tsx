@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import type { AfterRide, Kept } from '../../state/afterRide.ts';
 import { placeOfRest } from '../../state/groupTurn.ts';
 import { levelForButton } from '../../state/nextRide.ts';
-import type { Page } from '../../ui/page.ts';
+import type { Page } from '../../ui/parts.tsx';
 import { Sheet } from '../../ui/parts.tsx';
 import { TRIAL } from '../../state/rideLevel.ts';
 import { Patch } from '../../ui/pictures/patch.tsx';

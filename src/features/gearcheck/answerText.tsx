@@ -1,12 +1,22 @@
-/** The answer in sentences: the lowest gear, what would help, the hardest minute, the highest gear. */
+/**
+ * What the gear check has heard, and the answer in sentences: whether the lowest gear is enough, what would help, the
+ * hardest minute, the highest gear. All of it goes by the steady figure of the steepest 50 m, the same that stands in the
+ * table.
+ */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { asksFirst, type GearCandidate, type GearOutcome } from '../../core/coach/gearCheck.ts';
+import {
+  asksFirst,
+  type GearCandidate,
+  type GearOutcome,
+  type ShortStretch,
+  sortCandidates,
+} from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { findHelp, highestTeeth, isEnough, lowestTeeth, type TeethPair, toldStretches } from './answer.ts';
-import type { CheckState } from './state.ts';
+import type { GearTold } from '../../core/model/transmission.ts';
+import { shifterPlaces } from '../../core/model/shifters.ts';
 
 const say = words('gearcheck');
 
@@ -127,4 +137,103 @@ function sayHighest(own: GearOutcome, format: Format): string {
 /** In big letters on a phone a gear or a unit must not be torn apart. */
 function unbroken(text: string): string {
   return text.replaceAll(' ', '\u00a0');
+}
+
+/** Stretches shorter than this are a moment at a stop line or in a shift, not a gear that is missing (s). */
+const SHORTEST_TOLD_S = 1.5;
+/** A gain in cadence smaller than this is not worth a sentence (rpm). */
+const LEAST_GAIN_RPM = 2;
+
+/** A gear as its two tooth counts, or as one of a hub. */
+export type TeethPair = GearTold;
+
+type Parts = Pick<GearOutcome, 'chainringsTeeth' | 'sprocketsTeeth' | 'hub'>;
+
+/** The easiest gear of a bike. */
+export function lowestTeeth(of: Parts): TeethPair {
+  const teeth = { ringTeeth: of.chainringsTeeth[0] ?? 0, sprocketTeeth: of.sprocketsTeeth.at(-1) ?? 0 };
+  const [, gears = 1] = shifterPlaces(of);
+  return of.hub === undefined ? teeth : { ...teeth, hub: { number: 1, of: gears, ratio: 1 } };
+}
+
+/** The hardest gear of a bike. */
+export function highestTeeth(of: Parts): TeethPair {
+  const teeth = { ringTeeth: of.chainringsTeeth.at(-1) ?? 0, sprocketTeeth: of.sprocketsTeeth[0] ?? 0 };
+  const [, gears = 1] = shifterPlaces(of);
+  return of.hub === undefined ? teeth : { ...teeth, hub: { number: gears, of: gears, ratio: 1 } };
+}
+
+/** Stretches worth telling. */
+export function toldStretches(stretches: readonly ShortStretch[]): ShortStretch[] {
+  return stretches.filter(({ seconds }) => seconds >= SHORTEST_TOLD_S);
+}
+
+/** Whether the lowest gear keeps the legs in their band on the steepest 50 m, and nobody has to walk. */
+function isEnough({ mustWalk, steady }: Pick<GearOutcome, 'mustWalk' | 'steady'>): boolean {
+  return !mustWalk && Math.round(steady.cadenceRpm) >= Math.round(steady.bandLowRpm);
+}
+
+/** Parts that help, against the own bike. */
+interface Help {
+  /** The best of the list that is easier and still not enough. */
+  readonly mild: GearCandidate | null;
+  /** The one that is enough with the fewest changes and the least chain to take up. */
+  readonly reaches: GearCandidate | null;
+}
+
+/** Finds parts that help; both null where nothing is missing. Parts the derailleurs may not take come last. */
+export function findHelp(own: GearOutcome, candidates: readonly GearCandidate[]): Help {
+  if (isEnough(own)) return { mild: null, reaches: null };
+  const helping = sortCandidates(candidates).filter(
+    ({ outcome: { steady } }) => steady.cadenceRpm >= own.steady.cadenceRpm + LEAST_GAIN_RPM,
+  );
+  const [reaches = null] = helping
+    .filter(({ outcome }) => isEnough(outcome))
+    .toSorted(
+      (a, b) =>
+        Number(asksFirst(a)) - Number(asksFirst(b)) ||
+        parts(a) - parts(b) ||
+        a.outcome.capacityTeeth - b.outcome.capacityTeeth,
+    );
+  const mild = helping.find((one) => !asksFirst(one) && parts(one) === 1 && !isEnough(one.outcome));
+  return { mild: mild ?? null, reaches };
+}
+
+function parts({ changed }: GearCandidate): number {
+  return changed === 'both' ? 2 : 1;
+}
+
+export interface CheckState {
+  readonly own: GearOutcome | null;
+  /** In the order they came. */
+  readonly candidates: readonly GearCandidate[];
+  readonly status: 'working' | 'done' | 'failed';
+  /** Grows when the same question is to be asked again. */
+  readonly attempt: number;
+}
+
+export type CheckAction =
+  | { readonly kind: 'start' | 'again' | 'done' | 'failed' }
+  | { readonly kind: 'own'; readonly outcome: GearOutcome }
+  | { readonly kind: 'candidate'; readonly candidate: GearCandidate };
+
+export const NOTHING_HEARD: CheckState = { own: null, candidates: [], status: 'working', attempt: 0 };
+
+/** The next state. The own bike comes first, and whenever it comes, everything before it is forgotten. */
+export function reduceCheck(state: CheckState, action: CheckAction): CheckState {
+  const { attempt } = state;
+  switch (action.kind) {
+    case 'start':
+      return { ...NOTHING_HEARD, attempt };
+    case 'again':
+      return { ...NOTHING_HEARD, attempt: attempt + 1 };
+    case 'own':
+      return { own: action.outcome, candidates: [], status: 'working', attempt };
+    case 'candidate':
+      return { ...state, candidates: [...state.candidates, action.candidate] };
+    case 'done':
+      return { ...state, status: 'done' };
+    case 'failed':
+      return { ...state, status: 'failed' };
+  }
 }

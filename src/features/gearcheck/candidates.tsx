@@ -12,13 +12,12 @@ import {
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import type { PassedLimit } from '../../core/model/gearLimits.ts';
 import type { TradeOff } from '../../core/model/gearParts.ts';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import { findHelp } from './answer.ts';
+import { type CheckState, findHelp } from './answerText.tsx';
 import { SideBySide } from './sideBySide.tsx';
-import type { CheckState } from './state.ts';
 
 const say = words('gearcheck');
 

@@ -9,10 +9,10 @@ import type { Course } from '../../core/course/types.ts';
 import { px } from '../../charts/lines.ts';
 import { roadPaths } from '../../charts/road.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
-import { useWidth } from '../../ui/useWidth.ts';
+import { useWidth } from '../../ui/hooks.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { toldStretches } from './answer.ts';
+import { toldStretches } from './answerText.tsx';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');

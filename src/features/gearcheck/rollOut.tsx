@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import {
   biggestRollOutM,
-  type RollOutLimit,
   ROLL_OUT_LIMITS,
+  type RollOutLimit,
   withinRollOut,
 } from '../../core/model/rollout.ts';
 import type { Bike } from '../../core/model/types.ts';
@@ -13,8 +13,8 @@ import { writeDate } from '../../words/dates.ts';
 import { Select } from '../../ui/controls.tsx';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import { highestTeeth, type TeethPair } from './answer.ts';
-import { hardestWithin, limitOf } from './rollOutLimit.ts';
+import { highestTeeth, type TeethPair } from './answerText.tsx';
+import { developmentM, wheelCircumferenceM } from '../../core/model/gears.ts';
 
 const say = words('gearcheck');
 
@@ -119,4 +119,36 @@ function Kept(props: {
       {sentence()}
     </output>
   );
+}
+
+/** Limits a club may type (m). */
+const SHORTEST_M = 2;
+const LONGEST_M = 12;
+
+/** The limit in metres for `none`, `own` or the id of a limit; null where there is none, or none that can be read. */
+function limitOf(choice: string, typed: string): number | null {
+  if (choice === 'own') return readMetres(typed);
+  return ROLL_OUT_LIMITS.find(({ id }) => id === choice)?.limitM ?? null;
+}
+
+/** Metres with a decimal point or comma. */
+function readMetres(typed: string): number | null {
+  const match = /^\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*m?\s*$/.exec(typed);
+  if (match === null) return null;
+  const metres = Number((match[1] as string).replace(',', '.'));
+  return metres >= SHORTEST_M && metres <= LONGEST_M ? metres : null;
+}
+
+/** The hardest gear of a bike that keeps a limit, or null. */
+function hardestWithin(bike: Bike, limitM: number): TeethPair | null {
+  const circumferenceM = wheelCircumferenceM(bike);
+  const reach = ({ ringTeeth, sprocketTeeth }: TeethPair): number =>
+    developmentM(circumferenceM, ringTeeth, sprocketTeeth);
+  return bike.chainringsTeeth
+    .flatMap((ringTeeth) => bike.sprocketsTeeth.map((sprocketTeeth) => ({ ringTeeth, sprocketTeeth })))
+    .filter((gear) => withinRollOut(reach(gear), limitM))
+    .reduce<TeethPair | null>(
+      (best, gear) => (best === null || reach(gear) > reach(best) ? gear : best),
+      null,
+    );
 }

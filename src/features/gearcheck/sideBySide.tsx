@@ -5,11 +5,11 @@ import type { GearOutcome, RidePoint } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { px } from '../../charts/lines.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
-import { useWidth } from '../../ui/useWidth.ts';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { useWidth } from '../../ui/hooks.ts';
+import { TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { lowestTeeth } from './answer.ts';
+import { lowestTeeth } from './answerText.tsx';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');

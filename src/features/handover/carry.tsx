@@ -2,13 +2,13 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { ClinicPlan } from '../../core/group/plan.ts';
-import { useAnswer } from '../../ui/useAnswer.ts';
+import { useAnswer } from '../../ui/hooks.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 import { CodeShow } from './codeShow.tsx';
 import type { Message } from './message.ts';
-import { sizeOf } from './size.ts';
 import { Button } from '../../ui/controls.tsx';
+import { createFormat } from '../../words/format.ts';
 
 const say = words('handover');
 
@@ -104,4 +104,15 @@ export function Carry(props: CarryProps): JSX.Element {
       </div>
     </div>
   );
+}
+
+/** A number of bytes. */
+function sizeOf(bytes: number): string {
+  if (bytes < 1_000) return say('size-bytes', { bytes });
+  return say('size-kilobytes', { size: createFormat('metric').number(bytes / 1_000, 1) });
+}
+
+/** A number of bytes, and in how many codes they go. */
+export function sizeAndCodes(bytes: number, codes: number): string {
+  return say('handOut-size', { size: sizeOf(bytes), codes });
 }

@@ -8,16 +8,15 @@ import { sortOut } from '../../core/group/records/merge.ts';
 import { type DeviceStatus, deviceStatus } from '../../core/group/records/missing.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { ReadFile } from '../../core/transfer/rideFile.ts';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import { SetApart } from './setApart.tsx';
-import type { Collected } from './collected.ts';
+import type { Collected, ReadRidesAway } from './services.ts';
 import { Reader } from './reader.tsx';
 import { tabletName } from './tablets.ts';
-import type { ReadRidesAway } from './services.ts';
 import './handover.css';
 import './tablets.css';
 

@@ -9,9 +9,8 @@ import { Button, Choice } from '../../ui/controls.tsx';
 import { words } from '../../words/words.ts';
 import type { DamagedFrame } from '../../core/transfer/frames.ts';
 import { CameraBox } from './cameraBox.tsx';
-import { openDamage, openMessages } from './reading.ts';
+import { type Arrive, openDamage, openMessages, type UsedReading, useReading } from './reading.ts';
 import type { ReadRidesAway } from './services.ts';
-import { type Arrive, type UsedReading, useReading } from './useReading.ts';
 
 const say = words('handover');
 

@@ -8,7 +8,9 @@ import type {
   StoreSent,
   StoreStanding,
 } from '../../core/transfer/clubStore.ts';
-import type { Collected } from './collected.ts';
+import type { RecordSet } from '../../core/group/records/merge.ts';
+import type { Heard } from '../../core/group/records/missing.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
 
 /** Reads a long text of rides away from the page, tells how far it is (0 to 1), and can be stopped: null then. */
 export type ReadRidesAway = (
@@ -56,4 +58,14 @@ export interface CarryServices {
    */
   readonly sync: (planId: string | null, inPassing: boolean) => Promise<void>;
   readonly readRides: ReadRidesAway;
+}
+
+/** What the coach's device has of a session, and what was found out about it. */
+export interface Collected {
+  readonly set: RecordSet;
+  readonly heard: readonly Heard[];
+  /** What came of riding them again, as far as that has been done. */
+  readonly remarks: readonly Remark[];
+  /** Rides that are still to be ridden again. */
+  readonly toCheck: number;
 }

@@ -7,7 +7,7 @@ import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
 import { countsAsItCame, type Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import type { Collected } from './collected.ts';
+import type { Collected } from './services.ts';
 import { tabletName } from './tablets.ts';
 
 const say = words('handover');

@@ -13,7 +13,7 @@ import { GiveSettings, TakeSettings } from './storeSettings.tsx';
 import { writeMoment } from '../../words/dates.ts';
 import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import { hostOf, sentSentence, storeSentence } from './storeStanding.ts';
+import { hostOf, sentSentence, storeSentence } from './storeLine.tsx';
 import './handover.css';
 import { Button } from '../../ui/controls.tsx';
 

@@ -6,14 +6,13 @@ import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coa
 import { minutesSaid } from '../../core/group/minutes.ts';
 import type { CheckedApart } from '../../core/level/generate.ts';
 import { px } from '../../charts/lines.ts';
-import { ScrollBox } from '../../ui/scrollBox.tsx';
-import { TableHead } from '../../ui/tableHead.tsx';
-import { useWidth } from '../../ui/useWidth.ts';
+import { ScrollBox, TableHead } from '../../ui/tables.tsx';
+import { useWidth } from '../../ui/hooks.ts';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
-import { Dot } from './dot.tsx';
+import { Dot } from './multiples.tsx';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('progress');

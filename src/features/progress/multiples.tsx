@@ -5,12 +5,10 @@ import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
 import { px } from '../../charts/lines.ts';
 import { Select } from '../../ui/controls.tsx';
-import { ScrollBox } from '../../ui/scrollBox.tsx';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import { Dot } from './dot.tsx';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('progress');
@@ -177,4 +175,17 @@ function RideTable({ rides, langOf, date, format }: MultiplesProps): JSX.Element
       </table>
     </ScrollBox>
   );
+}
+
+/** Practice is an open ring, a check ride a full diamond, a clinic a full square. */
+export function Dot(props: {
+  readonly kind: KeptResult['kind'];
+  readonly x: number;
+  readonly y: number;
+}): JSX.Element {
+  const { kind, x, y } = props;
+  const at = `translate(${px(x)} ${px(y)})`;
+  if (kind === 'check') return <path transform={at} d="M0 -7L7 0L0 7L-7 0Z" fill="var(--rider-deep)" />;
+  if (kind === 'clinic') return <path transform={at} d="M-4 -4H4V4H-4Z" fill="var(--ink)" />;
+  return <circle transform={at} r="3.8" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.8" />;
 }

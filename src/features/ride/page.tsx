@@ -1,28 +1,34 @@
 /**
  * The frame of a ride: places for picture, instruments and pads, which others fill, and what lies over them
- * while nobody rides (loading, counting down, paused).
+ * while nobody rides (loading, counting down, paused) or the levers are tried for the first time.
  */
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { shiftsInFront } from '../../core/model/shifters.ts';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
-import { hasFewPads } from '../../core/settings/settings.ts';
+import { hasFewPads, type KeyAction, type Settings } from '../../core/settings/settings.ts';
 import { KeyList } from '../../ui/keyList.tsx';
-import type { Page } from '../../ui/page.ts';
-import { Dialog } from '../../ui/parts.tsx';
+import { Dialog, type Page } from '../../ui/parts.tsx';
 import { settingsOfRide, TRIAL } from '../../state/rideLevel.ts';
 import { RIDE_PLACES } from '../../state/ridePlaces.ts';
 import { RideSpot } from '../../ui/rideSpot.tsx';
-import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
+import {
+  type Action,
+  asksFirstSteps,
+  type RideFailure,
+  type RideShown,
+  type Send,
+  type State,
+} from '../../state/store.ts';
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
-import { asksFirstSteps } from '../../state/store.ts';
-import { FirstStepsPanel } from './firstSteps.tsx';
-import { firstStepsAloud } from '../../words/firstSteps.ts';
+import { firstStepsAloud, stepDone } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
-import { common, levelWords } from '../../words/common.ts';
+import { common, keyName, levelWords } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
+import type { FirstStepShown } from '../../state/firstSteps.ts';
+import { Sign } from '../../ui/sign.tsx';
 
 const say = words('ride');
 
@@ -208,5 +214,57 @@ function Paused(props: {
         </>
       )}
     </Dialog>
+  );
+}
+
+function FirstStepsPanel(props: {
+  readonly shown: FirstStepShown;
+  readonly settings: Settings;
+  readonly send: Send;
+}): JSX.Element | null {
+  const { asked, instead, done } = props.shown;
+  const { settings, send } = props;
+  const skip = (): void => {
+    send({ kind: 'set', settings: { leversKnown: true } });
+    // The button goes with it; keys belong to the ride again.
+    document.querySelector<HTMLElement>('[data-takes-focus]')?.focus();
+  };
+  if (asked === null && done === null) return null;
+  return (
+    <div class="first-steps" data-first-step={asked ?? 'rolling'}>
+      <div class="paper" aria-hidden="true">
+        {asked === null ? (
+          <p class="first-steps-done">{done !== null && stepDone(done, settings.bike)}</p>
+        ) : (
+          <>
+            {instead !== null && (
+              <p class="first-steps-instead">{`${say(`wrong-${instead}`)} ${say('instead')}`}</p>
+            )}
+            <Sign action={asked} />
+            <strong>{say(`step-${asked}`)}</strong>
+            <How action={asked} settings={settings} />
+          </>
+        )}
+      </div>
+      {asked !== null && (
+        <Button data-skip-first-steps onClick={skip}>
+          {say('skip')}
+        </Button>
+      )}
+    </div>
+  );
+}
+
+/** The first steps with the levers: what to do now, as a sign, a word and this device's key or pad. */
+function How({ action, settings }: { readonly action: KeyAction; readonly settings: Settings }): JSX.Element {
+  const isHeld = action === 'ease' && settings.holdMode === 'hold';
+  return (
+    <>
+      <span class="first-steps-key">
+        {isHeld && `${say('hold')} `}
+        <kbd>{keyName(settings.keys[action][0] ?? '')}</kbd>
+      </span>
+      <span class="first-steps-pad">{say(isHeld ? 'holdPad' : 'pad')}</span>
+    </>
   );
 }

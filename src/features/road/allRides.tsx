@@ -9,14 +9,12 @@ import {
   type RoadMeans,
 } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
-import { ScrollBox } from '../../ui/scrollBox.tsx';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { writeMonth } from '../../words/dates.ts';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
-import { FootPicture } from './footPicture.tsx';
-import { pictureText, PitchTable, placeText } from './pitchTable.tsx';
+import { FootPicture, pictureText, PitchTable, placeText } from './pitchTable.tsx';
 import { habitsText, summaryText, titleOf } from './rides.ts';
 
 const say = words('road');

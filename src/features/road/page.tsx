@@ -2,7 +2,6 @@
  * "On the road": recorded rides are brought, looked at pitch by pitch, and what is to be kept of them is kept as numbers.
  * The files lie only here, as long as the page is open.
  */
-import './road.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { HeightUnit } from '../../core/gpx/choose.ts';
@@ -10,16 +9,18 @@ import type { KeptResult } from '../../core/coach/results.ts';
 import { againId } from '../../core/recorded/againId.ts';
 import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures.ts';
-import type { Page } from '../../ui/page.ts';
-import { Sheet } from '../../ui/parts.tsx';
+import { type Page, PageLink, Sheet } from '../../ui/parts.tsx';
 import type { Send, State } from '../../state/store.ts';
 import { common } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { AllRides } from './allRides.tsx';
-import { Bring } from './bring.tsx';
 import { Brought, type BroughtFile } from './brought.tsx';
 import type { RoadDesk, RoadServices } from './services.ts';
+import { Tick } from '../../ui/controls.tsx';
+import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
+import { Paper } from '../../ui/paper.tsx';
+import './road.css';
 
 const say = words('road');
 
@@ -178,4 +179,39 @@ function useKept(desk: RoadDesk) {
       await refresh();
     },
   } as const;
+}
+
+/** Which bike it was, and the files. */
+function Bring(props: {
+  readonly who: RoadRider;
+  readonly onTeethKnown: (known: boolean) => void;
+  readonly onFiles: (files: readonly File[]) => void;
+  readonly format: Format;
+}): JSX.Element {
+  const { who, onTeethKnown, onFiles, format } = props;
+  const { bike, teethKnown } = who;
+  return (
+    <Paper look="road-bring" title={say('bring-title')}>
+      <p>
+        {say('bring-bike', { parts: format.parts(bike), tyre: format.tyre(bike) })}{' '}
+        <PageLink to="bike" class="road-other-bike">
+          {say('bring-otherBike')}
+        </PageLink>
+      </p>
+      <Tick label={say('bring-teeth')} checked={!teethKnown} onChange={(unknown) => onTeethKnown(!unknown)} />
+      <div class="buttons">
+        <FileButton
+          name="data-ride-files"
+          class="button strong"
+          accept={RIDE_FILES}
+          multiple
+          onFiles={onFiles}
+        >
+          {say('bring-files')}
+        </FileButton>
+      </div>
+      <p class="quiet">{say('bring-what')}</p>
+      <p class="road-privacy">{say('bring-privacy')}</p>
+    </Paper>
+  );
 }

@@ -3,11 +3,12 @@ import type { JSX } from 'preact';
 import type { KeptResult } from '../../core/coach/results.ts';
 import type { KeptPitch } from '../../core/recorded/kept.ts';
 import { Button } from '../../ui/controls.tsx';
-import { ScrollBox } from '../../ui/scrollBox.tsx';
-import { TableHead } from '../../ui/tableHead.tsx';
+import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
-import { FootPicture } from './footPicture.tsx';
+import { useId } from 'preact/hooks';
+import { px } from '../../charts/lines.ts';
+import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('road');
 
@@ -22,7 +23,7 @@ interface Props {
 
 const HEADS = ['pitch', 'first', 'atFoot', 'cadence', 'best'] as const;
 
-/** The table. */
+/** The table, with a small picture of each foot. */
 export function PitchTable({ pitches, results, onAgain, label, format }: Props): JSX.Element {
   const heads = HEADS.map((head) => say(`table-${head}`));
   return (
@@ -133,4 +134,60 @@ function gameText({ levelId }: KeptPitch, results: readonly KeptResult[], format
     foresight: foresight === null ? say('unknown') : format.number(foresight),
     total: format.number(last.total),
   });
+}
+
+const WIDTH = 240;
+const HEIGHT = 44;
+const GROUND = 34;
+const EDGE = 8;
+
+/** One pitch as a small cut-paper hill: where the first easier gear came, how surely, and where that of the best ride lies. */
+export function FootPicture(props: {
+  readonly firstEasierM: number | null;
+  readonly plusMinusM: number | null;
+  readonly bestM: number | null;
+  readonly said: string;
+}): JSX.Element {
+  const { firstEasierM, plusMinusM, bestM, said } = props;
+  const id = useId();
+  const x = (m: number): number => footX(m, WIDTH, EDGE);
+  const foot = x(0);
+  return (
+    <svg class="foot-picture" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
+      <title id={id}>{said}</title>
+      <path d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12V${HEIGHT}H0Z`} fill="var(--sand)" />
+      <Stroke d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12`} width={2.4} />
+      <path d={`M${px(foot)} ${GROUND + 2}v8`} stroke="var(--ink)" stroke-width="2.4" />
+      {bestM !== null && (
+        <Stroke
+          data-best
+          d={`M${px(x(bestM))} ${GROUND - 2}l-6 -12h12Z`}
+          colour="var(--ink-soft)"
+          width={1.8}
+        />
+      )}
+      {firstEasierM !== null && (
+        <g data-own>
+          {plusMinusM !== null && (
+            <path
+              d={`M${px(x(firstEasierM - plusMinusM))} 10H${px(x(firstEasierM + plusMinusM))}`}
+              stroke="var(--rider-deep)"
+              stroke-width="2"
+            />
+          )}
+          <path d={`M${px(x(firstEasierM))} ${GROUND - 2}l-7 -18h14Z`} fill="var(--rider-deep)" />
+        </g>
+      )}
+    </svg>
+  );
+}
+
+/** From so far before the foot to so far behind it (m). */
+const FROM_M = -100;
+const TO_M = 60;
+
+/** A place on the picture, held inside its edges. */
+function footX(atM: number, width: number, edge: number): number {
+  const held = Math.min(TO_M, Math.max(FROM_M, atM));
+  return edge + ((held - FROM_M) / (TO_M - FROM_M)) * (width - 2 * edge);
 }

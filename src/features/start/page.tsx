@@ -2,8 +2,7 @@
 import type { JSX } from 'preact';
 import { hashOf } from '../../state/address.ts';
 import { levelForButton } from '../../state/nextRide.ts';
-import type { Page } from '../../ui/page.ts';
-import { Icon, PageLink, SettingsButton } from '../../ui/parts.tsx';
+import { Icon, type Page, PageLink, SettingsButton } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { Hero } from './hero.tsx';
 import type { StartServices } from './services.ts';

@@ -15,8 +15,7 @@ import {
 import type { Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
 import { Button } from '../../ui/controls.tsx';
-import type { Page } from '../../ui/page.ts';
-import { BackWay, Sheet } from '../../ui/parts.tsx';
+import { BackWay, type Page, Sheet } from '../../ui/parts.tsx';
 import { ChangePlan } from './change.tsx';
 import { LENGTHS_MIN, planIdOf, sessionPlan } from './plans.ts';
 import type { TeachServices } from './services.ts';

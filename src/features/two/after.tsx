@@ -1,15 +1,21 @@
-/** After the rides: for each what it came to and the one thing to change, with the way to its debrief. */
+/**
+ * At the gate of a relay: who rides the next leg. After the rides: for each what it came to and the one thing to change, with
+ * the way to its debrief.
+ */
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import type { JudgedWithAdvice, TwoServices } from './services.ts';
+import type { JudgedWithAdvice, RiderChoice, TwoServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
-import type { Way } from './choice.ts';
-import { SERIES, type RoundTotals } from './rounds.ts';
-import { common } from '../../words/common.ts';
+import { type RoundTotals, SERIES, type Way } from './rounds.ts';
+import { bikeName, common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
+import type { Level } from '../../core/level/schema.ts';
+import { Icon, Sheet } from '../../ui/parts.tsx';
+import { BikePicture } from '../../ui/pictures/bike.tsx';
+import { SharedRoad } from './road.tsx';
 
 const say = words('two');
 
@@ -104,4 +110,42 @@ function Card(props: Props & { readonly rider: number; readonly result: RideResu
 
 function Best({ all }: { readonly all: readonly number[] }): JSX.Element {
   return <p data-best>{say('best', { best: Math.max(...all), all: all.join(' · '), rides: all.length })}</p>;
+}
+
+/** At the gate of a relay: who rides the next leg, on what, and where on the road it is. */
+export function ChangeOver(props: {
+  readonly level: Level | null;
+  readonly riders: readonly RiderChoice[];
+  readonly gatesM: readonly number[];
+  /** Who rides next, from 0. */
+  readonly next: number;
+  readonly onRide: () => void;
+  readonly onLeave: () => void;
+}): JSX.Element {
+  const { level, riders, gatesM, next, onRide, onLeave } = props;
+  const bike = riders[next]?.bike;
+  return (
+    <Sheet title={say('gate', { rider: next + 1 })} intro={say('gateIntro')}>
+      <div class="two-form">
+        <div class="two-top">
+          <Button strong look="big-button" autofocus data-gate-ride onClick={onRide}>
+            <Icon name="go" />
+            <strong>{say('ride')}</strong>
+          </Button>
+          <div class="paper two-gate">
+            {level !== null && <SharedRoad {...{ level, gatesM }} now={next} />}
+            {bike !== undefined && (
+              <p class="two-gate-bike">
+                <BikePicture bike={bike} />
+                {bikeName(bike.id)}
+              </p>
+            )}
+          </div>
+        </div>
+        <Button data-leave-two onClick={onLeave}>
+          {say('leave')}
+        </Button>
+      </div>
+    </Sheet>
+  );
 }

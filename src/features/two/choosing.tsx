@@ -10,7 +10,7 @@ import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { KEY_ACTIONS, riderFor } from '../../core/settings/settings.ts';
 import { bikeName, keyName, keyWords, riderName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { mostOn, type TogetherChoice, type Way, RIDING_WAYS } from './choice.ts';
+import { mostOn, type TogetherChoice, type Way, RIDING_WAYS } from './rounds.ts';
 import { canRide, isOnlyTouch } from './riding.tsx';
 import { SharedRoad } from './road.tsx';
 import type { RiderChoice } from './services.ts';

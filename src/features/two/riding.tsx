@@ -9,7 +9,7 @@ import { Button } from '../../ui/controls.tsx';
 import { Dialog } from '../../ui/parts.tsx';
 import { RideSpot, ridePlacesIn } from '../../ui/rideSpot.tsx';
 import { RIDE_PLACES, type RidePhaseShown } from '../../state/ridePlaces.ts';
-import type { TogetherChoice, Way } from './choice.ts';
+import type { TogetherChoice, Way } from './rounds.ts';
 import { SIDES } from './keys.ts';
 import { RoadBetween } from './road.tsx';
 import type { RiderChoice, RidesTogether, Seat, TwoServices } from './services.ts';

@@ -10,7 +10,7 @@ import type { UnfinishedRide } from '../../../src/state/unfinished.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { parseRecording, PHYSICS_VERSION, physicsOf } from '../../../src/core/ride/recording.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
-import { ProgressPage } from '../../../src/features/progress/progress.tsx';
+import { ProgressPage } from '../../../src/features/progress/page.tsx';
 import { UnfinishedOffer } from '../../../src/features/start/unfinishedRide.tsx';
 import { createFormat } from '../../../src/words/format.ts';
 import type { SavedRide } from '../../../src/storage/types.ts';

@@ -20,7 +20,7 @@ import { createFormat } from '../../../src/words/format.ts';
 import { offerFile } from '../../../src/ui/file.ts';
 import { thisHost } from '../../../src/features/handover/readiness.ts';
 import { Collect } from '../../../src/features/handover/collect.tsx';
-import { HandBack } from '../../../src/features/handover/handBack.tsx';
+import { HandBack } from '../../../src/features/handover/handOut.tsx';
 import { HandOut } from '../../../src/features/handover/handOut.tsx';
 import { Join } from '../../../src/features/handover/join.tsx';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';

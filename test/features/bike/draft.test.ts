@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { BIKES, bikeById, riderById, RIDERS } from '../../../src/core/model/presets.ts';
 import type { Bike, Rider } from '../../../src/core/model/types.ts';
 import { readBike, readRider } from '../../../src/core/ride/recording.ts';
-import { bikeOf } from '../../../src/features/bike/build.ts';
 import { type BikeDraft, draftOf, readDraft, readNumber, withWay } from '../../../src/features/bike/draft.ts';
 import { readRiderDraft, riderDraftOf } from '../../../src/features/bike/riderDraft.ts';
 import { words } from '../../../src/words/words.ts';
@@ -103,7 +102,8 @@ describe('the two ways to tell sprockets', () => {
   });
 
   it('an uncommon cassette begins as a list', () => {
-    const odd = bikeOf(road, { ...road, sprocketsTeeth: [11, 12, 13, 14, 15, 16, 17, 19, 21, 24, 28] });
+    const each = ['11', '12', '13', '14', '15', '16', '17', '19', '21', '24', '28'];
+    const odd = read({ ...draftOf(road), way: 'each', each }, road).bike as Bike;
     expect(draftOf(odd).way).toBe('each');
     expect(draftOf(road).way).toBe('range');
     expect(read(draftOf(odd), odd).bike).toEqual(odd);

@@ -9,7 +9,7 @@ import { checkLevel } from '../../../src/core/level/generate.ts';
 import { ANIMAL_SHAPES } from '../../../src/features/clinic/animalShapes.ts';
 import { AnimalPicture } from '../../../src/features/clinic/animal.tsx';
 import { BOARDS } from '../../../src/features/clinic/findings.ts';
-import { titleOfRoad } from '../../../src/features/clinic/road.ts';
+import { titleOfRoad } from '../../../src/features/clinic/session.ts';
 import { rideRemark } from '../../../src/features/clinic/say.ts';
 import type { ClinicProps } from '../../../src/features/clinic/services.ts';
 import { nameOf } from '../../../src/words/group.ts';

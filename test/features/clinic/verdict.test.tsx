@@ -9,7 +9,7 @@ import { groupPicture } from '../../../src/core/group/picture/group.ts';
 import type { RideRecord } from '../../../src/core/group/records/record.ts';
 import { levelHash } from '../../../src/core/level/build.ts';
 import { GroupPicturePage } from '../../../src/features/clinic/picture.tsx';
-import { ReportSheet } from '../../../src/features/clinic/reportSheet.tsx';
+import { Report } from '../../../src/features/clinic/report.tsx';
 import type { ClinicProps } from '../../../src/features/clinic/services.ts';
 import { words } from '../../../src/words/words.ts';
 import { memoryShelf, openDesk, PLAN, propsOf, sessionOfThree } from '../../app/clinicGiven.ts';
@@ -197,7 +197,7 @@ async function look(
     await tap('[data-show]');
     answers[board] = headline();
   }
-  void act(() => render(<ReportSheet props={props} session={session} named={false} />, root));
+  void act(() => render(<Report props={props} session={session} />, root));
   const page = find('.report-road')[road];
   const paper = ['where', 'caught', 'timing'].map(
     (board) => (page?.querySelector(`[data-says=${board}]`)?.textContent ?? '').split('.')[0] ?? '',

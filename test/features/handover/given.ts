@@ -4,6 +4,10 @@ import type { HandOver } from '../../../src/core/transfer/rideFile.ts';
 import { seededRandom } from '../../../src/core/math/random.ts';
 import type { Message } from '../../../src/features/handover/message.ts';
 import { madeUpRecord, ownLevel, planWith } from '../../core/group/rides.ts';
+import type { readText } from '../../../src/features/handover/reading.ts';
+
+/** What a text turned out to be. */
+export type Arrival = Awaited<ReturnType<typeof readText>>['arrivals'][number];
 
 export const SITE = 'https://hill.example/ride/';
 

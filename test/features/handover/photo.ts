@@ -4,7 +4,7 @@
  */
 import { seededRandom } from '../../../src/core/math/random.ts';
 import { type codeOf, QUIET_ZONE } from '../../../src/ui/pictures/code.ts';
-import type { CameraPicture } from '../../../src/features/handover/light.ts';
+import type { CameraPicture } from '../../../src/features/handover/decode.ts';
 
 type Code = ReturnType<typeof codeOf>;
 

@@ -8,13 +8,8 @@ import { LIMITS } from '../../../src/core/math/limits.ts';
 import { codeOf } from '../../../src/ui/pictures/code.ts';
 import { decodePicture } from '../../../src/features/handover/decode.ts';
 import { messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
-import {
-  type Arrival,
-  NOTHING_READ,
-  openMessages,
-  readText,
-} from '../../../src/features/handover/reading.ts';
-import { readiness, made, ownPlan, shuffled, SITE } from './given.ts';
+import { NOTHING_READ, openMessages, readText } from '../../../src/features/handover/reading.ts';
+import { type Arrival, readiness, made, ownPlan, shuffled, SITE } from './given.ts';
 import { photo, type Shot } from './photo.ts';
 
 const SHOTS: Readonly<Record<string, Shot>> = {

@@ -8,15 +8,9 @@ import { describe, expect, it } from 'vitest';
 import { writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { inflate, deflate } from '../../../src/ui/packing.ts';
 import { framesIn, messageOfPlan, messageOfRides } from '../../../src/features/handover/message.ts';
-import {
-  type Arrival,
-  NOTHING_READ,
-  openDamage,
-  openMessages,
-  readText,
-} from '../../../src/features/handover/reading.ts';
+import { NOTHING_READ, openDamage, openMessages, readText } from '../../../src/features/handover/reading.ts';
 import { realRecord } from '../../core/group/rides.ts';
-import { readiness, made, ownPlan, SITE } from './given.ts';
+import { type Arrival, readiness, made, ownPlan, SITE } from './given.ts';
 
 const read = async (text: string): Promise<Arrival | undefined> =>
   (await readText(NOTHING_READ, text)).arrivals[0];

@@ -8,7 +8,7 @@ import { chancePoints } from '../../../src/core/coach/progress.ts';
 import { noServices } from '../../app/noServices.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { checkGroups } from '../../../src/features/progress/checks.ts';
-import { ProgressPage } from '../../../src/features/progress/progress.tsx';
+import { ProgressPage } from '../../../src/features/progress/page.tsx';
 import { words } from '../../../src/words/words.ts';
 import { rootForTests } from '../../ui/rootForTests.ts';
 

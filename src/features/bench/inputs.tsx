@@ -1,6 +1,6 @@
 /**
- * A number with its unit and limits, typed in the units of whoever is at the bench. While somebody types, what is typed
- * stays as it is; only good numbers count.
+ * Fields of the bench: a line of text, and a number with its unit and limits, typed in the units of whoever is at the
+ * bench. While somebody types, what is typed stays as it is; only good numbers count.
  */
 import type { JSX } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
@@ -99,4 +99,29 @@ function useTyping(value: number, read: (text: string) => number | null) {
     },
     end: (): void => setText(null),
   } as const;
+}
+
+/** A line of text on the bench, as its number fields are drawn. What may be typed is known to those who ask for it. */
+export function TextField(props: {
+  readonly label: string;
+  readonly hint?: string;
+  readonly value: string;
+  readonly lang?: string | undefined;
+  /** Longest text that can be typed (characters). */
+  readonly maxLength: number;
+  readonly onType: (text: string) => void;
+}): JSX.Element {
+  const { label, hint, onType, ...rest } = props;
+  return (
+    <label class="text-field">
+      <span>{label}</span>
+      <input
+        type="text"
+        autocomplete="off"
+        {...rest}
+        onInput={({ currentTarget }) => onType(currentTarget.value)}
+      />
+      {hint !== undefined && <small>{hint}</small>}
+    </label>
+  );
 }

@@ -2,7 +2,7 @@
 import { type JSX, render } from 'preact';
 import { expect, it } from 'vitest';
 import { Listeners } from '../../src/state/listeners.ts';
-import { useFollowed } from '../../src/ui/useFollowed.ts';
+import { useFollowed } from '../../src/ui/hooks.ts';
 import { rootForTests } from './rootForTests.ts';
 
 const root = rootForTests();

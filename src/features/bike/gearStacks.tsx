@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { HUBS } from '../../core/model/hub.ts';
 import type { Bike } from '../../core/model/types.ts';
+import { words } from '../../words/words.ts';
 
 /** So high is the straight gear of a hub beside its sprocket (px). */
 const STRAIGHT_PX = 24;
@@ -46,4 +47,16 @@ export function GearStacks({ bike, label }: { readonly bike: Bike; readonly labe
       })}
     </svg>
   );
+}
+
+const say = words('bike');
+
+/** What a drawing of all the gears of a bike shows, for whoever has it read aloud. */
+export function drawingText({ chainringsTeeth: rings, sprocketsTeeth: sprockets, hub }: Bike): string {
+  return say('drawing', {
+    rear: hub === undefined ? 'sprockets' : 'hub',
+    ringCount: rings.length,
+    rings: rings.join(' / '),
+    sprockets: sprockets.join(', '),
+  });
 }

@@ -1,4 +1,4 @@
-/** The head of a table, and the cells of a row under it. What a table is about is its page's business. */
+/** The head of a table, the cells of a row under it, and a box to scroll it in. What it is about is its page's business. */
 import type { ComponentChildren, JSX } from 'preact';
 
 /** One row that names the columns; `children` are columns only some tables have, behind the others. */
@@ -44,5 +44,20 @@ export function RowCells<Row>(props: {
         ),
       )}
     </>
+  );
+}
+
+/** A box for a table that may be wider or longer than the page: it scrolls by itself, by finger and by key. */
+export function ScrollBox(props: {
+  readonly class: string;
+  readonly label: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    // What scrolls must be reached by key; not every browser does that by itself.
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
+    <section class={props.class} tabIndex={0} aria-label={props.label}>
+      {props.children}
+    </section>
   );
 }
