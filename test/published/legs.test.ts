@@ -253,8 +253,6 @@ describe('what can be kept up', () => {
       cdaM2: 0.5,
       rollingCoefficient: 0.006,
       efficiency: 0.97,
-      airDensityKgM3: 1.225,
-      bearings: true,
     });
     expect(Math.abs(watts / 150 - 1)).toBeLessThan(0.05);
   });

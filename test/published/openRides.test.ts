@@ -64,8 +64,6 @@ function toBlock(seconds: readonly Second[]): Block {
     cdaM2: 0.32,
     rollingCoefficient: 0.005,
     efficiency,
-    airDensityKgM3: 1.225,
-    bearings: true,
   });
   const gainedJ = (massKg * (last.speedMps ** 2 - first.speedMps ** 2)) / 2;
   const modelW = steadyW + gainedJ / (last.timeS - first.timeS) / efficiency;

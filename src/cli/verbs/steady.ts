@@ -23,11 +23,10 @@ export const steady: Verb = {
     const windMps = numberOf(args, 'wind', WIND, 0);
     const powerW = numberOf(args, 'power', POWER, rider.steadyPowerW);
     const machine = buildMachine(bike, rider);
-    const air = AIR_DENSITY_KG_M3;
-    const { gear, speedMps, cadenceRpm } = steadyGear(machine, powerW, slopeRatio, windMps, air);
+    const { gear, speedMps, cadenceRpm } = steadyGear(machine, powerW, slopeRatio, windMps);
     const { totalMassKg } = machine;
     const { cdaM2, rollingCoefficient: crr } = bike;
-    const load = roadLoad(speedMps, slopeRatio, windMps, totalMassKg, cdaM2, crr, air);
+    const load = roadLoad(speedMps, slopeRatio, windMps, totalMassKg, cdaM2, crr);
     return {
       json: {
         bikeId: bike.id,
@@ -44,12 +43,12 @@ export const steady: Verb = {
         cdaM2,
         crr,
         efficiency: gear.efficiency,
-        airDensityKgM3: air,
+        airDensityKgM3: AIR_DENSITY_KG_M3,
       },
       text: [
         `${fixed(powerW, 0)} W on ${fixed(slopeRatio * 100, 1)} % with ${fixed(windMps, 1)} m/s of wind from ahead:`,
         `${fixed(speedMps * 3.6, 1)} km/h, best in ${gearName(gear)} at ${fixed(cadenceRpm, 0)} rpm against ${fixed(totalForceN(load), 1)} N.`,
-        `Worked out with ${fixed(totalMassKg, 1)} kg, CdA ${cdaM2} m², Crr ${crr}, efficiency ${fixed(gear.efficiency, 4)}, air of ${air} kg/m³.`,
+        `Worked out with ${fixed(totalMassKg, 1)} kg, CdA ${cdaM2} m², Crr ${crr}, efficiency ${fixed(gear.efficiency, 4)}, air of ${AIR_DENSITY_KG_M3} kg/m³.`,
       ].join('\n'),
     };
   },

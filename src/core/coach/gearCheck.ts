@@ -3,6 +3,7 @@
  * all, and what other cassettes or rings would change, each found by riding the plan over that very road.
  */
 import type { Course, Stretch } from '../course/types.ts';
+import { greatestWindow } from '../math/numbers.ts';
 import { type PassedLimit, passedLimits } from '../model/gearLimits.ts';
 import { possibleParts, type Traded, type TradeOff, tradeOffs } from '../model/gearParts.ts';
 import { capacityTeeth } from '../model/gears.ts';
@@ -166,8 +167,8 @@ export function* gearCandidates(
 ): Generator<GearCandidate> {
   for (const parts of asked === undefined ? possibleParts(bike) : [asked]) {
     const outcome = gearOutcome(course, { ...bike, ...parts }, rider);
-    const rings = !equal(parts.chainringsTeeth, bike.chainringsTeeth);
-    const cassette = !equal(parts.sprocketsTeeth, bike.sprocketsTeeth);
+    const rings = parts.chainringsTeeth.join() !== bike.chainringsTeeth.join();
+    const cassette = parts.sprocketsTeeth.join() !== bike.sprocketsTeeth.join();
     yield {
       changed: rings && cassette ? 'both' : rings ? 'rings' : 'cassette',
       outcome,
@@ -251,12 +252,7 @@ function footSamples(trace: RideTrace): ReadonlySet<TraceSample> {
 function hardestMinute(samples: readonly TraceSample[]): HardestMinute {
   const missing = samples.map(({ bandLowRpm, cadenceRpm }) => Math.max(0, bandLowRpm - cadenceRpm));
   const width = Math.min(MINUTE_SAMPLES, samples.length);
-  let sum = missing.slice(0, width).reduce((a, b) => a + b, 0);
-  let best = { sum, from: 0 };
-  for (let i = width; i < samples.length; i += 1) {
-    sum += (missing[i] as number) - (missing[i - width] as number);
-    if (sum > best.sum + 1e-9) best = { sum, from: i - width + 1 };
-  }
+  const best = greatestWindow(missing, width, 1e-9);
   const minute = samples.slice(best.from, best.from + width);
   const turns = minute.reduce((a, { cadenceRpm }) => a + cadenceRpm, 0);
   return {
@@ -308,8 +304,4 @@ function stretches(
 
 function biggestStep(teeth: readonly number[]): number {
   return teeth.reduce((most, n, i) => (i === 0 ? most : Math.max(most, n / (teeth[i - 1] as number) - 1)), 0);
-}
-
-function equal(a: readonly number[], b: readonly number[]): boolean {
-  return a.length === b.length && a.every((n, i) => n === b[i]);
 }

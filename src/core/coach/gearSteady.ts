@@ -1,4 +1,5 @@
 /** What the steepest part of a road comes to in a gear, if it went on for ever. */
+import { greatestWindow } from '../math/numbers.ts';
 import { type SettledRide, settledRide } from '../model/steady.ts';
 import type { Gear } from '../model/types.ts';
 import type { RideWorld } from '../ride/types.ts';
@@ -15,24 +16,11 @@ export interface SteadyClimb extends SettledRide {
 /** Works the steepest 50 m of the road out, with nothing left in reserve and no wind. */
 export function steadyClimb(world: RideWorld, low: Gear): SteadyClimb {
   const { machine, course } = world;
-  const at = steepestAt(course.slopeRatio);
+  const width = Math.min(STEEPEST_MEAN_M, course.slopeRatio.length);
+  const at = greatestWindow(course.slopeRatio, width).from;
   const slopeRatio = meanOf(course.slopeRatio, at);
   const rollingFactor = meanOf(course.rollingFactor, at);
-  const road = { slopeRatio, windMps: 0, rollingFactor, airDensityKgM3: world.airDensityKgM3 };
-  return { slopeRatio, ...settledRide(machine, low, road) };
-}
-
-/** Index at which the steepest 50 m begin. */
-function steepestAt(slopeRatio: ArrayLike<number>): number {
-  const width = Math.min(STEEPEST_MEAN_M, slopeRatio.length);
-  let sum = 0;
-  for (let i = 0; i < width; i += 1) sum += slopeRatio[i] as number;
-  let best = { sum, from: 0 };
-  for (let i = width; i < slopeRatio.length; i += 1) {
-    sum += (slopeRatio[i] as number) - (slopeRatio[i - width] as number);
-    if (sum > best.sum) best = { sum, from: i - width + 1 };
-  }
-  return best.from;
+  return { slopeRatio, ...settledRide(machine, low, { slopeRatio, windMps: 0, rollingFactor }) };
 }
 
 function meanOf(values: ArrayLike<number>, from: number): number {

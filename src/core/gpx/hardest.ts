@@ -1,13 +1,9 @@
 /**
  * Proposes the stretch of a road worth practising: where it climbs hardest. A person may choose any other.
  */
+import { greatestWindow } from '../math/numbers.ts';
 import type { Road } from './road.ts';
-
-/** A stretch of a road (m from its start). */
-export interface RoadStretch {
-  readonly fromM: number;
-  readonly toM: number;
-}
+import type { RoadStretch } from './types.ts';
 
 /** So much of a road is proposed (m). */
 export const HARDEST_M = 2_000;
@@ -23,12 +19,6 @@ export function hardestStretch(road: Pick<Road, 'profile' | 'holes'>, wantedM = 
   const inHole = (index: number): boolean =>
     road.holes.some((hole) => index * stepM > hole.fromM && index * stepM < hole.toM);
   const worth = slopesRatio.map((slope, i) => (inHole(i) ? -1 : Math.max(0, slope) * Math.max(0, slope)));
-  let sum = 0;
-  for (let i = 0; i < width; i += 1) sum += worth[i] as number;
-  let best = { sum, from: 0 };
-  for (let from = 1; from + width <= steps; from += 1) {
-    sum += (worth[from + width - 1] as number) - (worth[from - 1] as number);
-    if (sum > best.sum + 1e-12) best = { sum, from };
-  }
-  return { fromM: best.from * stepM, toM: (best.from + width) * stepM };
+  const { from } = greatestWindow(worth.slice(0, steps), width, 1e-12);
+  return { fromM: from * stepM, toM: (from + width) * stepM };
 }

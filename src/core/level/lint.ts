@@ -5,9 +5,8 @@
 import { isSeeded, pieceLengthM } from '../course/pieces.ts';
 import type { Course, Stretch } from '../course/types.ts';
 import { BIGGEST_SEED } from '../math/random.ts';
-import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
-import { cadenceAtRpm, steadySpeedMps } from '../model/machine.ts';
-import { type EvenRoad, powerToRideW, settledRide, WALKING_MPS } from '../model/steady.ts';
+import { cadenceAtRpm, type EvenRoad, steadyQuestion, steadySpeedMps } from '../model/machine.ts';
+import { powerToRideW, settledRide, WALKING_MPS } from '../model/steady.ts';
 import { gearValues } from '../model/transmission.ts';
 import type { Gear, Machine } from '../model/types.ts';
 import { courseOfLevel } from './build.ts';
@@ -104,23 +103,11 @@ interface SteepPlace {
 
 function slopeWarning(course: Course, machine: Machine, gear: Gear, place: SteepPlace): LevelWarning | null {
   const { atM } = place;
-  const riseRatio = riseM(course, atM, SUSTAINED_M) / SUSTAINED_M;
-  // Heights count along the road; a slope is rise over run.
-  const slopeRatio = riseRatio / Math.sqrt(1 - riseRatio * riseRatio);
-  const windMps = course.windMps[atM] as number;
-  const { bike, rider } = machine;
-  const rollingCoefficient = bike.rollingCoefficient * (course.rollingFactor[atM] as number);
-  const road = {
-    slopeRatio,
-    windMps,
-    massKg: machine.totalMassKg,
-    cdaM2: bike.cdaM2,
-    rollingCoefficient,
-    efficiency: gear.efficiency,
-    airDensityKgM3: AIR_DENSITY_KG_M3,
-    bearings: true,
-  };
-  const speedMps = steadySpeedMps({ ...road, powerW: rider.steadyPowerW });
+  const question = steadyQuestion(machine, gear, evenRoad(course, atM));
+  const { slopeRatio } = question;
+  // Whether the legs alone hold it; walking is asked with the help of a motor.
+  const leftForLegsN = (forceN: number): number => forceN;
+  const speedMps = steadySpeedMps(machine.rider.steadyPowerW, { ...question, leftForLegsN });
   const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
   if (cadenceRpm >= HELD_RPM) return null;
   const values = { atM, slopeRatio, cadenceRpm, heldRpm: HELD_RPM, ...gearValues(gear) };
@@ -134,10 +121,10 @@ function evenRoad(course: Course, atM: number): EvenRoad {
   const lengthM = Math.min(SUSTAINED_M, course.lengthM - atM);
   const riseRatio = lengthM <= 0 ? 0 : riseM(course, atM, lengthM) / lengthM;
   return {
+    // Heights count along the road; a slope is rise over run.
     slopeRatio: riseRatio / Math.sqrt(1 - riseRatio * riseRatio),
     windMps: course.windMps[atM] as number,
     rollingFactor: course.rollingFactor[atM] as number,
-    airDensityKgM3: AIR_DENSITY_KG_M3,
   };
 }
 

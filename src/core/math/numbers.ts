@@ -71,6 +71,25 @@ export function sampleAt(table: ArrayLike<number>, positionM: number): number {
   return a + ((table[i + 1] as number) - a) * (positionM - i);
 }
 
+/**
+ * The window of so many values in a row with the greatest sum: where it begins, and the sum. A later one must be greater
+ * by more than `beyond`, so that what rounding leaves decides nothing.
+ */
+export function greatestWindow(
+  values: ArrayLike<number>,
+  width: number,
+  beyond = 0,
+): { readonly from: number; readonly sum: number } {
+  let sum = 0;
+  for (let i = 0; i < width; i += 1) sum += values[i] as number;
+  let best = { from: 0, sum };
+  for (let i = width; i < values.length; i += 1) {
+    sum += (values[i] as number) - (values[i - width] as number);
+    if (sum > best.sum + beyond) best = { from: i - width + 1, sum };
+  }
+  return best;
+}
+
 /** Index of the first of `count` ascending values that is not below `least`, found by halving; `count` where all are. */
 export function firstFrom(count: number, valueAt: (index: number) => number, least: number): number {
   let low = 0;

@@ -21,14 +21,9 @@ interface RoadLoad {
 }
 
 /** ½ ρ CdA (v + w)|v + w|; a tail wind faster than the rider pushes (negative). */
-export function airForceN(
-  speedMps: number,
-  windMps: number,
-  cdaM2: number,
-  airDensityKgM3: number = AIR_DENSITY_KG_M3,
-): number {
+export function airForceN(speedMps: number, windMps: number, cdaM2: number): number {
   const through = speedMps + windMps;
-  return 0.5 * airDensityKgM3 * cdaM2 * through * Math.abs(through);
+  return 0.5 * AIR_DENSITY_KG_M3 * cdaM2 * through * Math.abs(through);
 }
 
 /** m g s / √(1 + s²): weight along the road. */
@@ -54,10 +49,9 @@ export function roadLoad(
   massKg: number,
   cdaM2: number,
   rollingCoefficient: number,
-  airDensityKgM3: number = AIR_DENSITY_KG_M3,
 ): RoadLoad {
   return {
-    airN: airForceN(speedMps, windMps, cdaM2, airDensityKgM3),
+    airN: airForceN(speedMps, windMps, cdaM2),
     rollingN: rollingForceN(massKg, slopeRatio, rollingCoefficient),
     climbingN: climbingForceN(massKg, slopeRatio),
     bearingsN: bearingForceN(speedMps),

@@ -45,41 +45,48 @@ export function cadenceAtRpm(speedMps: number, developmentM: number): number {
   return (60 * speedMps) / developmentM;
 }
 
-/** What `steadySpeedMps` needs of the road and the rider. */
+/** A stretch of road that does not change. */
+export interface EvenRoad {
+  readonly slopeRatio: number;
+  readonly windMps: number;
+  readonly rollingFactor: number;
+}
+
+/** All that decides how much power a speed takes. */
 interface SteadyQuestion {
-  readonly powerW: number;
   readonly slopeRatio: number;
   readonly windMps: number;
   readonly massKg: number;
   readonly cdaM2: number;
   readonly rollingCoefficient: number;
   readonly efficiency: number;
-  readonly airDensityKgM3: number;
-  readonly bearings: boolean;
   /** What is left for the legs of a force at a speed, where a motor takes a part. */
   readonly leftForLegsN?: (forceN: number, speedMps: number) => number;
 }
 
-/** What a motor takes off the legs in a gear, for a steady question; nothing without one. */
-export function helpOf(machine: Machine, gear: Gear): Pick<SteadyQuestion, 'leftForLegsN'> {
-  const { motor } = machine.bike;
-  if (motor === undefined) return {};
-  return { leftForLegsN: (forceN, speedMps) => leftForLegsN(machine, motor, gear, forceN, speedMps) };
+/** The question for a gear of a machine on an even road, with the help of its motor. */
+export function steadyQuestion(machine: Machine, gear: Gear, road: EvenRoad): SteadyQuestion {
+  const { bike, totalMassKg } = machine;
+  const { motor } = bike;
+  return {
+    slopeRatio: road.slopeRatio,
+    windMps: road.windMps,
+    massKg: totalMassKg,
+    cdaM2: bike.cdaM2,
+    rollingCoefficient: bike.rollingCoefficient * road.rollingFactor,
+    efficiency: gear.efficiency,
+    ...(motor === undefined
+      ? {}
+      : { leftForLegsN: (forceN, speedMps) => leftForLegsN(machine, motor, gear, forceN, speedMps) }),
+  };
 }
 
 /** Power at the pedals (W) to hold a speed. */
-export function powerForSpeedW(speedMps: number, q: Omit<SteadyQuestion, 'powerW'>): number {
-  const load = roadLoad(
-    speedMps,
-    q.slopeRatio,
-    q.windMps,
-    q.massKg,
-    q.cdaM2,
-    q.rollingCoefficient,
-    q.airDensityKgM3,
+export function powerForSpeedW(speedMps: number, q: SteadyQuestion): number {
+  const forceN = totalForceN(
+    roadLoad(speedMps, q.slopeRatio, q.windMps, q.massKg, q.cdaM2, q.rollingCoefficient),
   );
-  const force = totalForceN(load) - (q.bearings ? 0 : load.bearingsN);
-  const legsN = q.leftForLegsN === undefined ? force : q.leftForLegsN(force, speedMps);
+  const legsN = q.leftForLegsN === undefined ? forceN : q.leftForLegsN(forceN, speedMps);
   return (legsN * speedMps) / q.efficiency;
 }
 
@@ -87,8 +94,8 @@ export function powerForSpeedW(speedMps: number, q: Omit<SteadyQuestion, 'powerW
  * Speed (m/s) at which the power is just used up; with 0 W downhill, the terminal speed. Bisection between
  * standstill and 60 m/s, to the last bits; 0 where even standstill asks more.
  */
-export function steadySpeedMps(question: SteadyQuestion): number {
-  return lastWhere(0, 60, 60, (speedMps) => question.powerW - powerForSpeedW(speedMps, question) > 0);
+export function steadySpeedMps(powerW: number, question: SteadyQuestion): number {
+  return lastWhere(0, 60, 60, (speedMps) => powerW - powerForSpeedW(speedMps, question) > 0);
 }
 
 /** A gear held steadily, and how it feels. */
@@ -107,25 +114,13 @@ export function steadyGear(
   powerW: number,
   slopeRatio: number,
   windMps: number,
-  airDensityKgM3: number,
 ): SteadyAnswer {
-  const { bike } = machine;
   const wantedRpm = midBandRpm(machine.rider);
   let best: SteadyAnswer | undefined;
   let bestMiss = Number.POSITIVE_INFINITY;
   for (const gear of machine.gears) {
-    const speedMps = steadySpeedMps({
-      powerW,
-      slopeRatio,
-      windMps,
-      massKg: machine.totalMassKg,
-      cdaM2: bike.cdaM2,
-      rollingCoefficient: bike.rollingCoefficient,
-      efficiency: gear.efficiency,
-      airDensityKgM3,
-      bearings: true,
-      ...helpOf(machine, gear),
-    });
+    const road = { slopeRatio, windMps, rollingFactor: 1 };
+    const speedMps = steadySpeedMps(powerW, steadyQuestion(machine, gear, road));
     const cadenceRpm = cadenceAtRpm(speedMps, gear.developmentM);
     const miss = Math.abs(cadenceRpm - wantedRpm) + (gear.crossed ? 20 : 0) + Math.abs(gear.chainAngleDeg);
     if (miss < bestMiss) {

@@ -42,14 +42,9 @@ function national(group: RollOutLimit['group'], limitM: number): RollOutLimit {
   };
 }
 
-/** Roll-out in metres: one turn of the cranks, so the same as the development of the gear. */
-export function rollOutM(circumferenceM: number, ringTeeth: number, sprocketTeeth: number): number {
-  return developmentM(circumferenceM, ringTeeth, sprocketTeeth);
-}
-
-/** Roll-out of the biggest gear of a bike (m), which is the one that is measured. */
+/** Roll-out of the biggest gear of a bike (m), which is the one that is measured: one turn of the cranks, its development. */
 export function biggestRollOutM(bike: Bike): number {
-  return rollOutM(
+  return developmentM(
     wheelCircumferenceM(bike),
     Math.max(...bike.chainringsTeeth),
     Math.min(...bike.sprocketsTeeth),

@@ -4,19 +4,11 @@
  */
 import { lastWhere, rpmToRadPerS } from '../math/numbers.ts';
 import { bandLowRpm, crankTorqueNm, MAXIMUM_CADENCE_RPM } from './legs.ts';
-import { helpOf, powerForSpeedW, steadySpeedMps } from './machine.ts';
+import { type EvenRoad, powerForSpeedW, steadyQuestion, steadySpeedMps } from './machine.ts';
 import type { Gear, Machine } from './types.ts';
 
 /** Riding slower than this, nobody keeps a bike upright for long; walking is as quick (m/s, ours). */
 export const WALKING_MPS = 0.9;
-
-/** A stretch of road that does not change. */
-export interface EvenRoad {
-  readonly slopeRatio: number;
-  readonly windMps: number;
-  readonly rollingFactor: number;
-  readonly airDensityKgM3: number;
-}
 
 /** What a slope comes to for ever. */
 export interface SettledRide {
@@ -35,7 +27,7 @@ export interface SettledRide {
 /** Works it out for a gear. */
 export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): SettledRide {
   const { slopeRatio } = road;
-  const question = questionOf(machine, gear, road);
+  const question = steadyQuestion(machine, gear, road);
   const powerW = (rpm: number): number => crankTorqueNm(machine, 1, rpm, slopeRatio, 0) * rpmToRadPerS(rpm);
   // Torque falls with cadence and the road's demand rises, so they meet once.
   const cadenceRpm = lastWhere(
@@ -45,7 +37,7 @@ export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): Settl
     (rpm) => powerW(rpm) > powerForSpeedW((rpm * gear.developmentM) / 60, question),
   );
   const lowRpm = bandLowRpm(machine.rider, slopeRatio);
-  const neededSpeedMps = steadySpeedMps({ ...question, powerW: powerW(lowRpm) });
+  const neededSpeedMps = steadySpeedMps(powerW(lowRpm), question);
   return {
     cadenceRpm,
     speedMps: (cadenceRpm * gear.developmentM) / 60,
@@ -58,20 +50,5 @@ export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): Settl
 
 /** Power at the pedals (W) that is just quicker than walking there. */
 export function powerToRideW(machine: Machine, gear: Gear, road: EvenRoad): number {
-  return powerForSpeedW(WALKING_MPS, questionOf(machine, gear, road));
-}
-
-function questionOf(machine: Machine, gear: Gear, road: EvenRoad) {
-  const { bike, totalMassKg } = machine;
-  return {
-    slopeRatio: road.slopeRatio,
-    windMps: road.windMps,
-    massKg: totalMassKg,
-    cdaM2: bike.cdaM2,
-    rollingCoefficient: bike.rollingCoefficient * road.rollingFactor,
-    efficiency: gear.efficiency,
-    airDensityKgM3: road.airDensityKgM3,
-    bearings: true,
-    ...helpOf(machine, gear),
-  };
+  return powerForSpeedW(WALKING_MPS, steadyQuestion(machine, gear, road));
 }

@@ -3,7 +3,7 @@
  * another, and what a push does. Rings and sprockets are taken apart here, in the shifting itself and in drawings;
  * whoever plans, judges or tells a ride asks.
  */
-import { isRising } from '../math/numbers.ts';
+import { clamp, isRising } from '../math/numbers.ts';
 import { gearAt } from './machine.ts';
 import { hasHub, shifterPlaces } from './shifters.ts';
 import type { Bike, Derailleur, Gear, GearParts, GearPlace, Machine, ShiftDirection } from './types.ts';
@@ -129,8 +129,8 @@ export function afterPush({ ringIndex, sprocketIndex }: GearPlace, push: Push): 
 /** The place there is nearest to one that may lie beyond the last ring or sprocket. */
 export function nearestPlace(machine: Machine, { ringIndex, sprocketIndex }: GearPlace): GearPlace {
   return {
-    ringIndex: Math.max(0, Math.min(machine.ringCount - 1, ringIndex)),
-    sprocketIndex: Math.max(0, Math.min(machine.sprocketCount - 1, sprocketIndex)),
+    ringIndex: clamp(ringIndex, 0, machine.ringCount - 1),
+    sprocketIndex: clamp(sprocketIndex, 0, machine.sprocketCount - 1),
   };
 }
 

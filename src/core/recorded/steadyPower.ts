@@ -3,9 +3,8 @@
  * went into wind that nobody wrote down. The best ride beside a recorded one is ridden with the same power.
  */
 import type { RecordedSample } from '../gpx/recorded.ts';
-import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { bandLowRpm, slopeEffort } from '../model/legs.ts';
-import { buildMachine, powerForSpeedW } from '../model/machine.ts';
+import { buildMachine, powerForSpeedW, steadyQuestion } from '../model/machine.ts';
 import { helpsAtAll } from '../model/motor.ts';
 import { lowestGear } from '../model/transmission.ts';
 import type { Bike, Machine, Rider } from '../model/types.ts';
@@ -53,18 +52,8 @@ export function steadyPowerOf(ridden: readonly Ridden[], machine: Machine): numb
 
 /** What a speed on a slope asks of the legs (W), without wind; none where the bike rolls by itself. */
 function askedW({ slopeRatio, speedMps }: Ridden, machine: Machine): number {
-  const { bike } = machine;
-  const powerW = powerForSpeedW(speedMps, {
-    slopeRatio,
-    windMps: 0,
-    massKg: machine.totalMassKg,
-    cdaM2: bike.cdaM2,
-    rollingCoefficient: bike.rollingCoefficient,
-    efficiency: lowestGear(machine).efficiency,
-    airDensityKgM3: AIR_DENSITY_KG_M3,
-    bearings: true,
-  });
-  return Math.max(0, powerW);
+  const road = { slopeRatio, windMps: 0, rollingFactor: 1 };
+  return Math.max(0, powerForSpeedW(speedMps, steadyQuestion(machine, lowestGear(machine), road)));
 }
 
 /** The same body and band with another steady power; what can be given for longer goes with it. */

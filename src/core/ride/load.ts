@@ -43,7 +43,6 @@ function roadLoadAt(world: RideWorld, state: Omit<Moment, 'distanceM'>, distance
       machine.totalMassKg,
       machine.bike.cdaM2,
       machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM),
-      world.airDensityKgM3,
     ),
   );
   return legsLoadFor(machine, motor, gear, force, state.speedMps);

@@ -175,7 +175,6 @@ export interface RideWorld {
   readonly startSpeedMps: number;
   readonly startRingIndex: number;
   readonly startSprocketIndex: number;
-  readonly airDensityKgM3: number;
 }
 
 /** The answer of a step. */

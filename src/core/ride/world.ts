@@ -3,7 +3,6 @@
  */
 import type { Course } from '../course/types.ts';
 import { courseOfLevel } from '../level/build.ts';
-import { AIR_DENSITY_KG_M3 } from '../model/load.ts';
 import { buildMachine, gearAt, steadyGear } from '../model/machine.ts';
 import { batteryJ } from '../model/motor.ts';
 import type { Bike, GearPlace, Machine, Rider } from '../model/types.ts';
@@ -29,7 +28,7 @@ export function buildRideWorld(
   options: WorldOptions = {},
 ): RideWorld {
   const machine = buildMachine(bike, rider);
-  const start = steadyGear(machine, rider.steadyPowerW, 0, 0, AIR_DENSITY_KG_M3);
+  const start = steadyGear(machine, rider.steadyPowerW, 0, 0);
   return {
     machine,
     course,
@@ -38,7 +37,6 @@ export function buildRideWorld(
     startSpeedMps: start.speedMps * START_SHARE_OF_STEADY,
     startRingIndex: start.gear.ringIndex,
     startSprocketIndex: start.gear.sprocketIndex,
-    airDensityKgM3: AIR_DENSITY_KG_M3,
   };
 }
 

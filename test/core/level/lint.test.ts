@@ -1,6 +1,5 @@
 /** Warnings of the level bench: each appears where it should, with its numbers, and nowhere else. */
 import { describe, expect, it } from 'vitest';
-import { AIR_DENSITY_KG_M3 } from '../../../src/core/model/load.ts';
 import { buildMachine, powerForSpeedW } from '../../../src/core/model/machine.ts';
 import { lintLevel } from '../../../src/core/level/lint.ts';
 import { bike, rider } from '../ride/worlds.ts';
@@ -40,8 +39,6 @@ describe('slopes', () => {
       cdaM2: child.bike.cdaM2,
       rollingCoefficient: child.bike.rollingCoefficient,
       efficiency: gear?.efficiency ?? 1,
-      airDensityKgM3: AIR_DENSITY_KG_M3,
-      bearings: true,
     });
     expect(powerW).toBeCloseTo(child.rider.steadyPowerW, 6);
   });

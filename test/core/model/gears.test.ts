@@ -104,8 +104,8 @@ describe('bundled bikes and riders', () => {
     (id) => {
       const who = rider(MATCHING_RIDER[id] ?? '');
       const machine = buildMachine(bike(id), who);
-      const flat = steadyGear(machine, who.steadyPowerW, 0, 0, 1.225);
-      const up = steadyGear(machine, who.steadyPowerW, 0.06, 0, 1.225);
+      const flat = steadyGear(machine, who.steadyPowerW, 0, 0);
+      const up = steadyGear(machine, who.steadyPowerW, 0.06, 0);
       expect(flat.cadenceRpm).toBeGreaterThanOrEqual(who.cadenceLowRpm - 2);
       expect(flat.cadenceRpm).toBeLessThanOrEqual(who.cadenceHighRpm + 2);
       expect(up.gear.developmentM).toBeLessThan(flat.gear.developmentM);
