@@ -21,7 +21,7 @@ const coreTable = {
   ride: { rooms: ['math', 'course', 'model', 'level'], packages: ['zod'] },
   planner: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
   coach: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: [] },
-  recorded: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: [] },
+  recorded: { rooms: ['math', 'course', 'model', 'level', 'gpx', 'ride', 'planner'], packages: ['zod'] },
   virtual: { rooms: ['math', 'course', 'model', 'ride'], packages: [] },
   settings: { rooms: ['math', 'model', 'level', 'ride'], packages: [] },
   group: {

@@ -1,12 +1,15 @@
 /**
- * The door for a round that was kept while the page was closed: the same state again, also in the middle of
- * a ride, or nothing. A round whose parts contradict each other is not repaired here.
+ * The shape of a round, and the door for one that was kept while the page was closed: the same state again, also in
+ * the middle of a ride, or nothing. A round whose parts contradict each other is not repaired here.
  */
 import * as z from 'zod/mini';
-import { type TurnQueue, MOST_RIDERS, ROUND_SCHEMA } from './turnQueue.ts';
+import type { Unchanging } from '../level/schema.ts';
 import { readNickname } from './nicknames.ts';
 import { MOST_ATTEMPTS, MOST_RIDES } from './plan.ts';
 
+export const ROUND_SCHEMA = 1;
+/** More people than anybody hands one device round. */
+export const MOST_RIDERS = 60;
 const MOST_TURNS = MOST_RIDERS * MOST_ATTEMPTS * MOST_RIDES;
 
 const nickname = z.string().check(
@@ -24,19 +27,28 @@ const roundSchema = z.strictObject({
   rideCount: z.int().check(z.gte(1), z.lte(MOST_RIDES)),
   attempts: attempt,
   order: z.enum(['rotate', 'free']),
+  /**
+   * The nickname is the name and the id. `later`: not now, but not forgotten; `gone`: removed, rides kept.
+   */
   riders: z
     .array(z.strictObject({ nickname, presence: z.enum(['here', 'later', 'gone']) }))
     .check(z.maxLength(MOST_RIDERS)),
+  /** Nicknames of those who are here and have attempts left, the next one first. */
   line: z.array(nickname).check(z.maxLength(MOST_RIDERS)),
+  /** Rides that were finished; `place` is where the rider stood in the line before it. */
   rides: z
     .array(z.strictObject({ nickname, rideIndex, attempt, place, recordId }))
     .check(z.maxLength(MOST_TURNS)),
+  /** What the device is doing. */
   phase: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('ready') }),
     z.strictObject({ kind: z.literal('riding'), nickname, rideIndex, attempt }),
     z.strictObject({ kind: z.literal('ridden'), nickname, recordId }),
   ]),
 });
+
+/** A round of turns on one device. */
+export type TurnQueue = Unchanging<z.infer<typeof roundSchema>>;
 
 /** The round as it was, or null where the value is none (any more). */
 export function parseRound(value: unknown): TurnQueue | null {

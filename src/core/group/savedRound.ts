@@ -7,10 +7,9 @@ import { ID_TEXT, type Level } from '../level/schema.ts';
 import { isFields } from '../math/measure.ts';
 import { riderById } from '../model/presets.ts';
 import { parseRecording, type Recording } from '../ride/recording.ts';
-import type { TurnQueue } from './turnQueue.ts';
 import { readNickname } from './nicknames.ts';
 import { type ClinicPlan, parsePlan } from './plan.ts';
-import { parseRound } from './roundFile.ts';
+import { parseRound, type TurnQueue } from './roundFile.ts';
 
 /** One session on this device. `plan.id` is the id of the session; a plan that is used again gets a new one. */
 export interface SavedRound {

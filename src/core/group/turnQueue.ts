@@ -5,51 +5,9 @@
  */
 import { readNickname } from './nicknames.ts';
 import type { ClinicPlan } from './plan.ts';
+import { MOST_RIDERS, ROUND_SCHEMA, type TurnQueue } from './roundFile.ts';
 
-export const ROUND_SCHEMA = 1;
-/** More people than anybody hands one device round. */
-export const MOST_RIDERS = 60;
-
-/** One rider; the nickname is the name and the id. */
-interface RoundRider {
-  readonly nickname: string;
-  /** `later`: not now, but not forgotten; `gone`: removed, rides kept. */
-  readonly presence: 'here' | 'later' | 'gone';
-}
-
-/** One ride that was finished; `place` is where the rider stood in the line before it. */
-interface RoundRide {
-  readonly nickname: string;
-  readonly rideIndex: number;
-  readonly attempt: number;
-  readonly place: number;
-  readonly recordId: string;
-}
-
-/** What the device is doing. */
-type RoundPhase =
-  | { readonly kind: 'ready' }
-  | {
-      readonly kind: 'riding';
-      readonly nickname: string;
-      readonly rideIndex: number;
-      readonly attempt: number;
-    }
-  | { readonly kind: 'ridden'; readonly nickname: string; readonly recordId: string };
-
-/** The whole state. */
-export interface TurnQueue {
-  readonly schema: typeof ROUND_SCHEMA;
-  readonly planId: string;
-  readonly rideCount: number;
-  readonly attempts: number;
-  readonly order: ClinicPlan['order'];
-  readonly riders: readonly RoundRider[];
-  /** Nicknames of those who are here and have attempts left, the next one first. */
-  readonly line: readonly string[];
-  readonly rides: readonly RoundRide[];
-  readonly phase: RoundPhase;
-}
+type RoundPhase = TurnQueue['phase'];
 
 /** What a coach can do. */
 export type QueueAction =
@@ -112,7 +70,6 @@ export function takeTurn(round: TurnQueue, action: QueueAction): TurnQueue {
   if (refusalOf(round, action) !== null) return round;
   switch (action.kind) {
     case 'add':
-      return enter(round, action.nickname);
     case 'back':
       return enter(round, action.nickname);
     case 'remove':
@@ -278,7 +235,7 @@ function refuseGive(round: TurnQueue, nickname: string, recordId: string): Queue
 /** Somebody new, or somebody who is back: to the end of the line, if there is anything left to ride. */
 function enter(round: TurnQueue, nickname: string): TurnQueue {
   const known = round.riders.some((rider) => rider.nickname === nickname);
-  const here: RoundRider = { nickname, presence: 'here' };
+  const here = { nickname, presence: 'here' } as const;
   const riders = known
     ? round.riders.map((rider) => (rider.nickname === nickname ? here : rider))
     : [...round.riders, here];
@@ -304,7 +261,7 @@ function finish(round: TurnQueue, recordId: string): TurnQueue {
 }
 
 function undo(round: TurnQueue): TurnQueue {
-  const last = round.rides.at(-1) as RoundRide;
+  const last = round.rides.at(-1) as TurnQueue['rides'][number];
   const others = round.line.filter((name) => name !== last.nickname);
   const here = round.riders.some((r) => r.nickname === last.nickname && r.presence === 'here');
   // Others may have come or gone since; the place is then as near as it can be.

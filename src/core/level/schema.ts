@@ -172,6 +172,9 @@ export const levelSchema = z.strictObject({
   carries: z.optional(z.enum(['apples'])),
 });
 
+/** What came through a schema: plain data that nobody changes. */
+export type Unchanging<T> = T extends object ? { readonly [Key in keyof T]: Unchanging<T[Key]> } : T;
+
 /** A level after parsing: every optional part has its value. */
 export type Level = z.infer<typeof levelSchema>;
 export type Lesson = (typeof LESSONS)[number];

@@ -3,6 +3,8 @@
  * the bike has, and gears are held for a while. Where two gears would fit about as well, or the legs rest, nothing is
  * claimed. Of shifts only what lies between two claimed gears is known.
  */
+import { median } from '../gpx/lists.ts';
+import { clamp } from '../math/numbers.ts';
 import type { Machine } from '../model/types.ts';
 import { follows, type RoadSecond } from './seconds.ts';
 
@@ -93,10 +95,9 @@ function strayOf(seconds: readonly RoadSecond[], measured: readonly (number | nu
     if ((seconds[i + 2]?.timeS ?? 0) - (seconds[i - 2]?.timeS ?? 0) !== 4) continue;
     strays.push(Math.abs(here / ((a + b) / 2) - 1));
   }
-  const sorted = Float64Array.from(strays).sort();
   // Of three readings that stray alike, the middle one strays from the mean of the others by √1.5 of that.
-  const typical = (sorted[Math.floor(sorted.length / 2)] ?? 0) / 0.6745 / Math.sqrt(1.5);
-  return Math.min(MOST_STRAY, Math.max(LEAST_STRAY, typical));
+  const typical = median(strays) / 0.6745 / Math.sqrt(1.5);
+  return clamp(typical, LEAST_STRAY, MOST_STRAY);
 }
 
 /** What is claimed of a second. */

@@ -2,49 +2,53 @@
  * What is kept of a ride on a real road: rounded numbers per pitch and the month, no place, no time of day, no trace. And
  * what several rides come to, month by month.
  */
+import * as z from 'zod/mini';
+import { fingerprintShape, type Unchanging } from '../level/schema.ts';
 import { hashJson } from '../math/hash.ts';
-import { isFields } from '../math/measure.ts';
+import { mean } from '../math/numbers.ts';
 import type { Bike } from '../model/types.ts';
 import type { RoadPitch, RoadRideFigures } from './rideFigures.ts';
 
 /** Version of what is kept. */
 export const KEPT_RIDE_SCHEMA = 1;
 
+const known = z.nullable(z.number());
+const teeth = z.array(z.int()).check(z.minLength(1));
+
 /** A pitch as it is kept; metres and turns a minute are whole. */
-export interface KeptPitch {
-  readonly lengthM: number;
+const pitchSchema = z.object({
+  lengthM: z.number(),
   /** Mean slope in whole percent. */
-  readonly slopePercent: number;
-  readonly firstEasierM: number | null;
-  readonly plusMinusM: number | null;
+  slopePercent: z.number(),
+  firstEasierM: known,
+  plusMinusM: known,
   /** Share of the change done at the foot, in whole percent. */
-  readonly atFootPercent: number | null;
-  readonly beforeRpm: number | null;
-  readonly footRpm: number | null;
-  readonly lowestRpm: number | null;
-  readonly best: {
-    readonly firstEasierM: number | null;
-    readonly atFootPercent: number | null;
-    readonly lowestRpm: number | null;
-  } | null;
+  atFootPercent: known,
+  beforeRpm: known,
+  footRpm: known,
+  lowestRpm: known,
+  best: z.nullable(z.object({ firstEasierM: known, atFootPercent: known, lowestRpm: known })),
   /** The level that was made of it, if one was. */
-  readonly levelId: string | null;
-}
+  levelId: z.nullable(z.string()),
+});
 
 /** A ride as it is kept. */
-export interface KeptRoadRide {
+const rideSchema = z.object({
   /** Fingerprint of the numbers: the same ride brought twice is one. */
-  readonly id: string;
-  readonly month: string | null;
-  readonly chainringsTeeth: readonly number[];
-  readonly sprocketsTeeth: readonly number[];
-  readonly teethKnown: boolean;
-  readonly lengthKm: number;
-  readonly readablePercent: number;
-  readonly changesPerKm: number | null;
-  readonly inBandPercent: number | null;
-  readonly pitches: readonly KeptPitch[];
-}
+  id: fingerprintShape,
+  month: z.nullable(z.string().check(z.regex(/^\d{4}-\d\d$/))),
+  chainringsTeeth: teeth,
+  sprocketsTeeth: teeth,
+  teethKnown: z.boolean(),
+  lengthKm: z.number(),
+  readablePercent: z.number(),
+  changesPerKm: known,
+  inBandPercent: known,
+  pitches: z.array(pitchSchema),
+});
+
+export type KeptPitch = Unchanging<z.infer<typeof pitchSchema>>;
+export type KeptRoadRide = Unchanging<z.infer<typeof rideSchema>>;
 
 /** The length of a ride as it is kept (km). */
 export const keptLengthKm = ({ lengthM }: Pick<RoadRideFigures, 'lengthM'>): number =>
@@ -153,91 +157,13 @@ export function byMonth(
 function meanOf(values: readonly number[]): MeanOf | null {
   const count = values.length;
   if (count === 0) return null;
-  const mean = values.reduce((a, b) => a + b, 0) / count;
-  const squares = values.reduce((sum, value) => sum + (value - mean) * (value - mean), 0);
-  return { mean, giveOrTake: count < 3 ? null : 2 * Math.sqrt(squares / (count - 1) / count), count };
+  const middle = mean(values);
+  const squares = values.reduce((sum, value) => sum + (value - middle) * (value - middle), 0);
+  return { mean: middle, giveOrTake: count < 3 ? null : 2 * Math.sqrt(squares / (count - 1) / count), count };
 }
 
-/** A kept ride read back, or null where it is something else. Whole numbers or null, nothing besides. */
+/** A kept ride read back, or null where it is something else. */
 export function readKeptRide(value: unknown): KeptRoadRide | null {
-  if (!isFields(value) || !Array.isArray(value['pitches'])) return null;
-  const { id, month, teethKnown } = value;
-  const pitches = value['pitches'].map(readPitch);
-  const teeth = [value['chainringsTeeth'], value['sprocketsTeeth']].map(readTeeth);
-  const [chainringsTeeth, sprocketsTeeth] = teeth;
-  const changesPerKm = numberOrNull(value['changesPerKm']);
-  const inBandPercent = numberOrNull(value['inBandPercent']);
-  const numbers = [value['lengthKm'], value['readablePercent']].every((one) => Number.isFinite(one));
-  if (
-    typeof id !== 'string' ||
-    !(month === null || (typeof month === 'string' && /^\d{4}-\d\d$/.test(month))) ||
-    typeof teethKnown !== 'boolean' ||
-    chainringsTeeth === null ||
-    chainringsTeeth === undefined ||
-    sprocketsTeeth === null ||
-    sprocketsTeeth === undefined ||
-    !numbers ||
-    changesPerKm === undefined ||
-    inBandPercent === undefined ||
-    pitches.includes(null)
-  )
-    return null;
-  return {
-    id,
-    month,
-    chainringsTeeth,
-    sprocketsTeeth,
-    teethKnown,
-    lengthKm: value['lengthKm'] as number,
-    readablePercent: value['readablePercent'] as number,
-    changesPerKm,
-    inBandPercent,
-    pitches: pitches as KeptPitch[],
-  };
-}
-
-function readPitch(value: unknown): KeptPitch | null {
-  if (!isFields(value)) return null;
-  const number = (name: string): number | null | undefined => numberOrNull(value[name]);
-  const [lengthM, slopePercent] = [number('lengthM'), number('slopePercent')];
-  const best = value['best'] === null ? null : readBest(value['best']);
-  const levelId = typeof value['levelId'] === 'string' ? value['levelId'] : null;
-  const rest = {
-    firstEasierM: number('firstEasierM'),
-    plusMinusM: number('plusMinusM'),
-    atFootPercent: number('atFootPercent'),
-    beforeRpm: number('beforeRpm'),
-    footRpm: number('footRpm'),
-    lowestRpm: number('lowestRpm'),
-  };
-  if (typeof lengthM !== 'number' || typeof slopePercent !== 'number' || best === undefined) return null;
-  if (Object.values(rest).includes(undefined)) return null;
-  return {
-    lengthM,
-    slopePercent,
-    ...(rest as Omit<KeptPitch, 'lengthM' | 'slopePercent' | 'best' | 'levelId'>),
-    best,
-    levelId,
-  };
-}
-
-function readBest(value: unknown): NonNullable<KeptPitch['best']> | undefined {
-  if (!isFields(value)) return undefined;
-  const firstEasierM = numberOrNull(value['firstEasierM']);
-  const atFootPercent = numberOrNull(value['atFootPercent']);
-  const lowestRpm = numberOrNull(value['lowestRpm']);
-  return firstEasierM === undefined || atFootPercent === undefined || lowestRpm === undefined
-    ? undefined
-    : { firstEasierM, atFootPercent, lowestRpm };
-}
-
-function readTeeth(value: unknown): readonly number[] | null {
-  return Array.isArray(value) && value.length > 0 && value.every((one) => Number.isInteger(one))
-    ? (value as readonly number[])
-    : null;
-}
-
-/** The value, or undefined where it is neither. */
-function numberOrNull(value: unknown): number | null | undefined {
-  return value === null || (typeof value === 'number' && Number.isFinite(value)) ? value : undefined;
+  const parsed = rideSchema.safeParse(value);
+  return parsed.success ? parsed.data : null;
 }

@@ -4,6 +4,7 @@
  * samples of a ride in the game, so that the two can stand beside each other.
  */
 import type { Pitch } from '../course/types.ts';
+import { clamp, mean } from '../math/numbers.ts';
 import { LEAST_CHANGE } from './gears.ts';
 
 /** A place of a ride: the gear where it is known, and the legs where they turn. */
@@ -45,12 +46,12 @@ export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'foo
   const near = places.filter(
     ({ distanceM }) => distanceM >= footM - BEFORE_M && distanceM <= endM + BEHIND_M,
   );
-  const read = near.filter((one): one is PlacedGear & { developmentM: number } => one.developmentM !== null);
+  const read = near.filter((one): one is Read => one.developmentM !== null);
   const before = read.filter(({ distanceM }) => distanceM < footM);
   const after = read.filter(({ distanceM }) => distanceM >= footM);
   const readable = before.length > 0 && after.length > 0;
   const turning = places.filter(({ cadenceRpm }) => cadenceRpm !== null && cadenceRpm > 0);
-  const atFoot = turning.filter(({ distanceM }) => distanceM >= footM)[0];
+  const atFoot = turning.find(({ distanceM }) => distanceM >= footM);
   return {
     ...(readable ? changeTo(read, footM) : { firstEasierM: null, shareAtFoot: null }),
     readable,
@@ -78,11 +79,11 @@ function changeTo(read: readonly Read[], footM: number): Pick<PitchFigures, 'fir
   );
   const first = upTo[next] as Read;
   const last = upTo[next - 1] as Read;
-  const there = read.filter(({ distanceM }) => distanceM <= footM).at(-1) ?? hardest;
+  const there = read.findLast(({ distanceM }) => distanceM <= footM) ?? hardest;
   const done = (hardest.developmentM - there.developmentM) / (hardest.developmentM - easiest.developmentM);
   return {
     firstEasierM: (last.distanceM + first.distanceM) / 2 - footM,
-    shareAtFoot: there.distanceM < hardest.distanceM ? 0 : Math.min(1, Math.max(0, done)),
+    shareAtFoot: there.distanceM < hardest.distanceM ? 0 : clamp(done),
   };
 }
 
@@ -95,9 +96,7 @@ function lastSeconds(turning: readonly PlacedGear[], endM: number): PlacedGear[]
 }
 
 function meanRpm(places: readonly PlacedGear[]): number | null {
-  return places.length === 0
-    ? null
-    : places.reduce((sum, { cadenceRpm }) => sum + (cadenceRpm ?? 0), 0) / places.length;
+  return places.length === 0 ? null : mean(places.map(({ cadenceRpm }) => cadenceRpm ?? 0));
 }
 
 /** The least mean of five seconds in a row in which the legs turned all along (rpm). */
@@ -109,8 +108,8 @@ function slowest(turning: readonly PlacedGear[]): number | null {
     if (before !== undefined && timeS - before.timeS > LONGEST_GAP_S) from = to;
     while (timeS - (turning[from] as PlacedGear).timeS >= SLOWEST_S) from += 1;
     if (timeS - (turning[from] as PlacedGear).timeS < SLOWEST_S - LONGEST_GAP_S) continue;
-    const mean = meanRpm(turning.slice(from, to + 1)) as number;
-    least = least === null ? mean : Math.min(least, mean);
+    const rpm = meanRpm(turning.slice(from, to + 1)) as number;
+    least = least === null ? rpm : Math.min(least, rpm);
   }
   return least;
 }

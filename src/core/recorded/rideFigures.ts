@@ -8,6 +8,7 @@ import type { Course, Pitch } from '../course/types.ts';
 import { levelFromRoad } from '../gpx/level.ts';
 import type { Road } from '../gpx/road.ts';
 import { courseOfLevel } from '../level/build.ts';
+import { mean } from '../math/numbers.ts';
 import { bandLowRpm } from '../model/legs.ts';
 import { buildMachine } from '../model/machine.ts';
 import type { Bike, Rider } from '../model/types.ts';
@@ -18,7 +19,7 @@ import { buildRideWorld } from '../ride/world.ts';
 import { MOVING_MPS, possibleDevelopments, type ReadGears, readGears } from './gears.ts';
 import { heightLagS, roadInTime } from './lateHeights.ts';
 import { figuresOf, type PitchFigures } from './pitchFigures.ts';
-import { type RoadSecond, secondsOf } from './seconds.ts';
+import { follows, type RoadSecond, secondsOf } from './seconds.ts';
 import { steadyPowerOf, withSteadyPower } from './steadyPower.ts';
 
 /** Whose ride it was. */
@@ -214,7 +215,7 @@ function pitchesOf(
         ...figures,
         footM: pitch.footM,
         endM: pitch.endM,
-        slopeRatio: on.reduce((sum, { slopeRatio }) => sum + slopeRatio, 0) / on.length,
+        slopeRatio: mean(on.map(({ slopeRatio }) => slopeRatio)),
         plusMinusM:
           firstEasierM === null ? null : Math.sqrt(FOOT_M * FOOT_M + spreadM * spreadM + lagM * lagM),
         best: null,
@@ -238,9 +239,7 @@ function slopesByMetre(road: Pick<Road, 'profile'>): Float64Array {
 function metresRidden(seconds: readonly RoadSecond[]): number {
   return seconds.reduce((sum, second, i) => {
     const before = seconds[i - 1];
-    return before !== undefined && second.timeS - before.timeS === 1
-      ? sum + second.distanceM - before.distanceM
-      : sum;
+    return before !== undefined && follows(before, second) ? sum + second.distanceM - before.distanceM : sum;
   }, 0);
 }
 

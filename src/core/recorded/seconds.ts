@@ -22,11 +22,8 @@ export interface RoadSecond {
 /** Points further apart than this are not joined (s). */
 const LONGEST_STEP_S = 3;
 
-interface TimedPoint {
-  readonly timeS: number;
+interface TimedPoint extends Pick<RoadSecond, 'timeS' | 'cadenceRpm' | 'powerW'> {
   readonly atM: number;
-  readonly cadenceRpm: number | null;
-  readonly powerW: number | null;
 }
 
 /** The seconds of a ride, or null where the file does not say when it was ridden. */

@@ -9,7 +9,7 @@ import { fingerprintShape } from '../level/schema.ts';
 import { LIMITS } from '../math/limits.ts';
 import { jsonOf } from '../math/measure.ts';
 import type { Heard } from '../group/records/missing.ts';
-import type { RideRecord } from '../group/records/record.ts';
+import { MOST_COUNTED, recordIdShape, type RideRecord } from '../group/records/record.ts';
 import {
   type DamagedPiece,
   fingerprintText,
@@ -17,7 +17,6 @@ import {
   parseRecord,
   parseRecordText,
   type ReadRecord,
-  recordIdShape,
 } from '../group/records/recordFile.ts';
 import { mergeSets, type RecordSet, setOf } from '../group/records/merge.ts';
 
@@ -45,7 +44,7 @@ const headSchema = z.strictObject({
   schema: z.literal(FILE_SCHEMA),
   planId: recordIdShape,
   deviceId: recordIdShape,
-  lastSeq: z.int().check(z.gte(0), z.lte(1_000_000)),
+  lastSeq: z.int().check(z.gte(0), z.lte(MOST_COUNTED)),
   withdrawn: z.array(recordIdShape).check(z.maxLength(LIMITS.rideFile.withdrawn.most)),
   checksum: fingerprintShape,
 });

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { deriveSeed } from '../../core/math/random.ts';
 import { Button } from '../../ui/controls.tsx';
-import { MOST_RIDERS } from '../../core/group/turnQueue.ts';
+import { MOST_RIDERS } from '../../core/group/roundFile.ts';
 import { offerNicknames } from '../../core/group/nicknames.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Icon, Sheet } from '../../ui/parts.tsx';

@@ -2,14 +2,9 @@
  * What a page of a session knows: its plan, its round, its rides, the road of a picture, and how a change of the round is
  * kept before anything else happens. Plain functions over plain data.
  */
-import {
-  type QueueAction,
-  startQueue,
-  takeTurn,
-  turnOf,
-  type TurnQueue,
-} from '../../core/group/turnQueue.ts';
 import type { ClinicPlan, PlanRide } from '../../core/group/plan.ts';
+import type { TurnQueue } from '../../core/group/roundFile.ts';
+import { type QueueAction, startQueue, takeTurn, turnOf } from '../../core/group/turnQueue.ts';
 import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import { levelOfRide, levelOfTurn } from '../../core/group/turn.ts';

@@ -5,7 +5,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  type TurnQueue,
   takeTurn,
   isDone,
   nextUp,
@@ -15,7 +14,7 @@ import {
   turnOf,
   turnsLeft,
 } from '../../../src/core/group/turnQueue.ts';
-import { parseRound } from '../../../src/core/group/roundFile.ts';
+import { parseRound, type TurnQueue } from '../../../src/core/group/roundFile.ts';
 import { planWith } from './rides.ts';
 
 const NAMES = ['red-fox', 'blue-owl', 'grey-hare', 'white-wolf', '~Ö'] as const;

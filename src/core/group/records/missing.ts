@@ -3,6 +3,7 @@
  * they have counted whenever they hand something over, so a missing ride can be named by its number.
  */
 import { groupBy, type RecordSet } from './merge.ts';
+import { MOST_COUNTED } from './record.ts';
 
 /** A device has said how far it has counted; `atMs` is when that was heard, by the listener's clock. */
 export interface Heard {
@@ -39,19 +40,13 @@ export interface DeviceStatus {
   readonly lastHeardMs: number | null;
 }
 
-/** Highest number of rides a device can claim; more is not believed. */
-const MOST_CLAIMED = 1_000_000;
 const MOST_RANGES = 100;
 
-/** Every device that was expected, heard of, or has handed something over; by name. */
-export function deviceStatus(
-  set: RecordSet,
-  heard: readonly Heard[],
-  expectedDeviceIds: readonly string[] = [],
-): DeviceStatus[] {
+/** Every device that was heard of or has handed something over; by name. A number beyond what can be counted is not believed. */
+export function deviceStatus(set: RecordSet, heard: readonly Heard[]): DeviceStatus[] {
   const handed = groupBy(set.records, ({ deviceId }) => deviceId);
   const said = groupBy(heard, ({ deviceId }) => deviceId);
-  const ids = [...new Set([...expectedDeviceIds, ...handed.keys(), ...said.keys()])].sort();
+  const ids = [...new Set([...handed.keys(), ...said.keys()])].sort();
   return ids.map((id) => statusOf(id, new Set(handed.get(id)?.map(({ seq }) => seq)), said.get(id) ?? []));
 }
 
@@ -59,7 +54,7 @@ function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly H
   let lastSeq = 0;
   for (const seq of seqs) lastSeq = Math.max(lastSeq, seq);
   for (const { lastSeq: claimed } of heard)
-    if (Number.isInteger(claimed) && claimed <= MOST_CLAIMED) lastSeq = Math.max(lastSeq, claimed);
+    if (Number.isInteger(claimed) && claimed <= MOST_COUNTED) lastSeq = Math.max(lastSeq, claimed);
   const missing: (readonly [number, number])[] = [];
   let from = 1;
   let count = 0;

@@ -3,63 +3,80 @@
  * changed. Numbers are rounded when a record is made, so that it reads the same after any journey. How
  * records are put together is `merge.ts`; whether a ride is what it says is `remark.ts`.
  */
-import {
-  MARK_NAMES,
-  type MarkName,
-  type PitchReport,
-  type RideReport,
-  type Timing,
-} from '../../coach/types.ts';
+import * as z from 'zod/mini';
+import { MARK_NAMES, type MarkName, type PitchReport, type RideReport } from '../../coach/types.ts';
+import { fingerprintShape, idShape, seedShape, type Unchanging } from '../../level/schema.ts';
 import { hashJson } from '../../math/hash.ts';
-import type { Recording } from '../../ride/recording.ts';
+import { MOST_TICKS, type Recording } from '../../ride/recording.ts';
+import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
 import { cleanText } from '../texts.ts';
 
 export const RECORD_SCHEMA = 1;
 export const VERSION_CHARACTERS = 40;
+/** Rides that one device can count, and how high it can say it has counted. */
+export const MOST_COUNTED = 1_000_000;
+
+/** Names that devices give: of themselves and of their rides. */
+export const recordIdShape = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
+const plain = (most: number) => z.string().check(z.maxLength(most * 2));
+const tenth = (low: number, high: number) =>
+  z.number().check(
+    z.gte(low),
+    z.lte(high),
+    z.refine((value) => Math.round(value * 10) / 10 === value),
+  );
+const mark = z.nullable(tenth(0, 100));
 
 /** How one pitch went, short enough to travel. */
-export interface PitchDigest {
+const pitchSchema = z.strictObject({
   /** Credit in percent; null where the pitch asked nothing. */
-  readonly creditPercent: number | null;
-  readonly timing: Timing;
+  creditPercent: z.nullable(z.int().check(z.gte(0), z.lte(100))),
+  timing: z.enum(['too-early', 'about-right', 'too-late']),
   /** Metres before the foot of the first easier shift, to a tenth; negative beyond it, null without one. */
-  readonly firstShiftBeforeFootM: number | null;
+  firstShiftBeforeFootM: z.nullable(tenth(-20_000, 20_000)),
   /** Gear steps easier made before the foot. */
-  readonly stepsBeforeFoot: number;
-}
+  stepsBeforeFoot: z.int().check(z.gte(0), z.lte(100)),
+});
 
-/** Marks to a tenth of a point; null where there was nothing to judge. */
-export type RecordMarks = { readonly [name in MarkName]: number | null };
+/** One ride as it comes in; its recording has a door of its own. */
+export const recordSchema = z.strictObject({
+  schema: z.literal(RECORD_SCHEMA),
+  id: recordIdShape,
+  planId: recordIdShape,
+  deviceId: recordIdShape,
+  /** Counts the records of a device from 1, without gaps. */
+  seq: z.int().check(z.gte(1), z.lte(MOST_COUNTED)),
+  nickname: plain(30),
+  attempt: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
+  rideIndex: z.int().check(z.gte(0), z.lt(MOST_RIDES)),
+  levelId: idShape,
+  levelHash: fingerprintShape,
+  seed: seedShape,
+  bikeId: plain(60),
+  riderId: plain(60),
+  total: tenth(0, 100),
+  /** To a tenth of a point; null where there was nothing to judge. */
+  marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
+  /** In riding order, one for each pitch the ride went over. */
+  pitches: z.array(pitchSchema).check(z.maxLength(400)),
+  ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
+  /** Version of the rules that rode and judged, usually `RULES_VERSION`. */
+  version: plain(VERSION_CHARACTERS),
+  /** Fingerprint of the recording, also where the recording itself stays behind. */
+  recordingHash: z.nullable(fingerprintShape),
+  recording: z.unknown(),
+  /** Fingerprint of everything but itself and the recording. */
+  checksum: fingerprintShape,
+});
+
+export type PitchDigest = Unchanging<z.infer<typeof pitchSchema>>;
 
 /** One ride. */
-export interface RideRecord {
-  readonly schema: typeof RECORD_SCHEMA;
-  readonly id: string;
-  readonly planId: string;
-  readonly deviceId: string;
-  /** Counts the records of a device from 1, without gaps. */
-  readonly seq: number;
-  readonly nickname: string;
-  readonly attempt: number;
-  readonly rideIndex: number;
-  readonly levelId: string;
-  readonly levelHash: string;
-  readonly seed: number;
-  readonly bikeId: string;
-  readonly riderId: string;
-  readonly total: number;
-  readonly marks: RecordMarks;
-  /** In riding order, one for each pitch the ride went over. */
-  readonly pitches: readonly PitchDigest[];
-  readonly ticks: number;
-  /** Version of the rules that rode and judged, usually `RULES_VERSION`. */
-  readonly version: string;
-  /** Fingerprint of the recording, also where the recording itself stays behind. */
-  readonly recordingHash: string | null;
+export interface RideRecord extends Unchanging<Omit<z.infer<typeof recordSchema>, 'recording'>> {
   readonly recording: Recording | null;
-  /** Fingerprint of everything but itself and the recording. */
-  readonly checksum: string;
 }
+
+export type RecordMarks = RideRecord['marks'];
 
 /** What the shell knows of a ride that was just finished. */
 interface RecordInput

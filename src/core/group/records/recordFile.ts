@@ -2,15 +2,19 @@
  * The door for records: a value or a line of text → a record, or a damaged piece that keeps a name: what is
  * wrong, and whose it probably was. Nothing is repaired and nothing is thrown away silently.
  */
-import * as z from 'zod/mini';
 import { createHasher, hashJson } from '../../math/hash.ts';
 import { LIMITS } from '../../math/limits.ts';
-import { isTooDeep } from '../../math/measure.ts';
-import { fingerprintShape, idShape, seedShape } from '../../level/schema.ts';
-import { MOST_TICKS, parseRecording, type Recording } from '../../ride/recording.ts';
+import { isFields, isTooDeep } from '../../math/measure.ts';
+import { parseRecording, type Recording } from '../../ride/recording.ts';
 import { readNickname } from '../nicknames.ts';
-import { MOST_ATTEMPTS, MOST_RIDES } from '../plan.ts';
-import { checksumOf, RECORD_SCHEMA, type RideRecord, VERSION_CHARACTERS } from './record.ts';
+import {
+  checksumOf,
+  MOST_COUNTED,
+  RECORD_SCHEMA,
+  recordSchema,
+  type RideRecord,
+  VERSION_CHARACTERS,
+} from './record.ts';
 import { cleanText, isCleanText } from '../texts.ts';
 
 /** What is wrong with a piece. */
@@ -49,45 +53,6 @@ export interface ReadRecord {
   readonly record: RideRecord | null;
   readonly damaged: DamagedPiece | null;
 }
-
-/** Names that devices give: of themselves and of their rides. */
-export const recordIdShape = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,79}$/));
-const plain = (most: number) => z.string().check(z.maxLength(most * 2));
-const tenth = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high), z.refine(isTenth));
-const mark = z.nullable(tenth(0, 100));
-
-const recordSchema = z.strictObject({
-  schema: z.literal(RECORD_SCHEMA),
-  id: recordIdShape,
-  planId: recordIdShape,
-  deviceId: recordIdShape,
-  seq: z.int().check(z.gte(1), z.lte(1_000_000)),
-  nickname: plain(30),
-  attempt: z.int().check(z.gte(1), z.lte(MOST_ATTEMPTS)),
-  rideIndex: z.int().check(z.gte(0), z.lt(MOST_RIDES)),
-  levelId: idShape,
-  levelHash: fingerprintShape,
-  seed: seedShape,
-  bikeId: plain(60),
-  riderId: plain(60),
-  total: tenth(0, 100),
-  marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
-  pitches: z
-    .array(
-      z.strictObject({
-        creditPercent: z.nullable(z.int().check(z.gte(0), z.lte(100))),
-        timing: z.enum(['too-early', 'about-right', 'too-late']),
-        firstShiftBeforeFootM: z.nullable(tenth(-20_000, 20_000)),
-        stepsBeforeFoot: z.int().check(z.gte(0), z.lte(100)),
-      }),
-    )
-    .check(z.maxLength(400)),
-  ticks: z.int().check(z.gte(0), z.lte(MOST_TICKS)),
-  version: plain(VERSION_CHARACTERS),
-  recordingHash: z.nullable(fingerprintShape),
-  recording: z.unknown(),
-  checksum: fingerprintShape,
-});
 
 /** Reads one line of text. */
 export function parseRecordText(text: string): ReadRecord {
@@ -136,25 +101,15 @@ function goodRecording(value: unknown, expectedHash: string | null): Recording |
   return parsed.ok && hashJson(parsed.recording) === expectedHash ? parsed.recording : null;
 }
 
-function dirtyText(record: {
-  nickname: string;
-  bikeId: string;
-  riderId: string;
-  version: string;
-}): string | null {
+function dirtyText(record: Omit<RideRecord, 'recording'>): string | null {
   if (readNickname(record.nickname) === null) return 'nickname';
   if (!isCleanText(record.bikeId, 60)) return 'bikeId';
   if (!isCleanText(record.riderId, 60)) return 'riderId';
   return isCleanText(record.version, VERSION_CHARACTERS) ? null : 'version';
 }
 
-function isTenth(value: number): boolean {
-  return Math.round(value * 10) / 10 === value;
-}
-
 function schemaOf(value: unknown): number {
-  const schema = value !== null && typeof value === 'object' ? (value as { schema?: unknown }).schema : null;
-  return typeof schema === 'number' ? schema : 0;
+  return isFields(value) && typeof value['schema'] === 'number' ? value['schema'] : 0;
 }
 
 function pathOf(path: readonly PropertyKey[]): string {
@@ -163,10 +118,7 @@ function pathOf(path: readonly PropertyKey[]): string {
 
 /** A damaged piece with as much of a name as can be read. */
 function named(value: unknown, text: string | undefined): DamagedPiece {
-  const part = (key: string): unknown =>
-    value !== null && typeof value === 'object' && Object.hasOwn(value, key)
-      ? (value as Record<string, unknown>)[key]
-      : null;
+  const part = (key: string): unknown => (isFields(value) && Object.hasOwn(value, key) ? value[key] : null);
   const seq = part('seq');
   return {
     code: 'not-a-record',
@@ -174,7 +126,7 @@ function named(value: unknown, text: string | undefined): DamagedPiece {
     path: '',
     recordId: shortText(part('id')),
     deviceId: shortText(part('deviceId')),
-    seq: typeof seq === 'number' && Number.isInteger(seq) && seq >= 1 && seq <= 1_000_000 ? seq : null,
+    seq: typeof seq === 'number' && Number.isInteger(seq) && seq >= 1 && seq <= MOST_COUNTED ? seq : null,
   };
 }
 
