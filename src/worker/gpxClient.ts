@@ -3,7 +3,7 @@
  * file itself. Every question gets an answer, also where nobody can read.
  */
 import type { RoadAnswers } from '../core/gpx/choose.ts';
-import type { RoadStretch } from '../core/gpx/hardest.ts';
+import type { RoadStretch } from '../core/gpx/types.ts';
 import type { LevelWishes } from '../core/gpx/level.ts';
 import type { RecordedSample } from '../core/gpx/recorded.ts';
 import type { GpxOutcome } from '../core/gpx/summary.ts';

@@ -4,7 +4,7 @@
  */
 import type { RoadAnswers } from '../core/gpx/choose.ts';
 import { createGpxBytes } from '../core/gpx/file.ts';
-import type { RoadStretch } from '../core/gpx/hardest.ts';
+import type { RoadStretch } from '../core/gpx/types.ts';
 import { type LevelWishes, levelFromRoad } from '../core/gpx/level.ts';
 import { type RecordedSample, recordedRide } from '../core/gpx/recorded.ts';
 import { importRoad, type Road } from '../core/gpx/road.ts';

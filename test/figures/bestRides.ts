@@ -12,9 +12,9 @@ import { suitsBike } from '../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { bikeById, earlierBike, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
 import { BEST_RIDES } from '../../src/core/planner/bestRides.ts';
-import { improveScript } from '../../src/core/planner/improve.ts';
+import { improveInSteps } from '../../src/core/planner/improve.ts';
 import { knownBestRide, packScript, worldFingerprint } from '../../src/core/planner/known.ts';
-import { planRoad } from '../../src/core/planner/plan.ts';
+import { atOnce, planRoad } from '../../src/core/planner/plan.ts';
 import { realisedCost } from '../../src/core/planner/realised.ts';
 import { rideScript, scriptOfPolicy } from '../../src/core/planner/reference.ts';
 import type { Manoeuvre } from '../../src/core/planner/script.ts';
@@ -54,7 +54,9 @@ for (const [bikeId, riderId] of PAIRS)
     }
     if (!wanted) continue;
     const before = known ?? knownThen ?? scriptOfPolicy(world, planRoad(world));
-    const found = rounded(improveScript(world, before, { tries: Number(tries), seed: Number(seed) }));
+    const found = rounded(
+      atOnce(improveInSteps(world, before, { tries: Number(tries), seed: Number(seed) })),
+    );
     // A centimetre can decide between two shifts; what is written down is what counts.
     const best = cost(found) < cost(before) ? found : before;
     rides[worldFingerprint(world)] = packScript(best);

@@ -16,29 +16,19 @@ const GRINDS_S = 1.6;
 const WHIRRS_RPM = 24;
 const WHIRRS_S = 2.5;
 
-/** What has been counted of a trace so far. Plain data. */
-interface AppleCount {
-  readonly samplesSeen: number;
-  readonly eventsSeen: number;
-  readonly spilled: number;
-  /** Of them at jolts, from grinding and from whirring legs. */
-  readonly jolts: number;
-  readonly grinding: number;
-  readonly whirring: number;
-  readonly grindingS: number;
-  readonly whirringS: number;
-}
-
-export const ALL_APPLES: AppleCount = {
+/** What has been counted of a trace before its first sample. Plain data. */
+export const ALL_APPLES = {
   samplesSeen: 0,
   eventsSeen: 0,
   spilled: 0,
+  /** Of them at jolts, from grinding and from whirring legs. */
   jolts: 0,
   grinding: 0,
   whirring: 0,
   grindingS: 0,
   whirringS: 0,
 };
+type AppleCount = Readonly<typeof ALL_APPLES>;
 
 /** The game eases for children while the chain moves; a click on the hill still jerks, one before it does not. */
 const JERK_LOAD = 0.66;
@@ -84,13 +74,9 @@ export function countApples(trace: RideTrace, before: AppleCount): AppleCount {
 }
 
 /** Of a whole ride: what was carried to its end, what hopped out on the way, and what made most of it hop. */
-export function applesOf(trace: RideTrace): {
-  readonly carried: number;
-  readonly spilled: number;
-  readonly most: 'jolts' | 'grinding' | 'whirring' | 'none';
-} {
+export function applesOf(trace: RideTrace) {
   const { spilled, jolts, grinding, whirring } = countApples(trace, ALL_APPLES);
   const worst = Math.max(jolts, grinding, whirring);
   const most = worst === grinding ? 'grinding' : worst === jolts ? 'jolts' : 'whirring';
-  return { carried: APPLES - spilled, spilled, most: spilled === 0 ? 'none' : most };
+  return { carried: APPLES - spilled, spilled, most: spilled === 0 ? 'none' : most } as const;
 }

@@ -9,30 +9,20 @@ import type { RideWorld } from '../ride/types.ts';
 import { cadenceCredit, countsForMarks, standingSinceS } from './cadence.ts';
 import { easingCredit, FRONT_SHARE } from './shifts.ts';
 
-/** What has been counted of a trace so far. Plain data. */
-export interface LiveCount {
-  readonly samplesSeen: number;
-  readonly eventsSeen: number;
-  readonly standingAtS: number;
-  /** Samples that count, their credit for cadence, and those with the chain crossed. */
-  readonly pedalled: number;
-  readonly cadenceCredit: number;
-  readonly crossed: number;
-  /** Shifts by their share, and their credit. */
-  readonly shifts: number;
-  readonly easingCredit: number;
-}
-
-export const NOTHING_COUNTED: LiveCount = {
+/** What has been counted of a trace before its first sample. Plain data. */
+export const NOTHING_COUNTED = {
   samplesSeen: 0,
   eventsSeen: 0,
   standingAtS: Number.NEGATIVE_INFINITY,
+  /** Samples that count, their credit for cadence, and those with the chain crossed. */
   pedalled: 0,
   cadenceCredit: 0,
   crossed: 0,
+  /** Shifts by their share, and their credit. */
   shifts: 0,
   easingCredit: 0,
 };
+export type LiveCount = Readonly<typeof NOTHING_COUNTED>;
 
 /** Marks so far, 0 to 100 each; null where there is nothing to judge yet. */
 interface LiveMarks {

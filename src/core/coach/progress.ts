@@ -3,6 +3,8 @@
  * scores are not compared; learning shows in a later, unaided ride on unseen ground (Winstein 1991).
  */
 
+import { mean } from '../math/numbers.ts';
+
 /** One finished check ride. */
 interface CheckResult {
   readonly id: string;
@@ -93,5 +95,5 @@ function compare(before: readonly CheckResult[], after: readonly CheckResult[]):
 }
 
 function meanTotal(rides: readonly CheckResult[]): number {
-  return Math.round(rides.reduce((sum, { total }) => sum + total, 0) / rides.length);
+  return Math.round(mean(rides.map(({ total }) => total)));
 }

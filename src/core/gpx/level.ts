@@ -6,9 +6,8 @@ import { OWN_LEVEL } from '../level/own.ts';
 import { type ParseResult, parseLevel } from '../level/parse.ts';
 import { LEVEL_SCHEMA, type Level, LONGEST_LEVEL_M, STEEPEST_RATIO } from '../level/schema.ts';
 import type { Road } from './road.ts';
-import type { RoadStretch } from './hardest.ts';
 import { ascentM } from './smooth.ts';
-import { refused } from './types.ts';
+import { refused, type RoadStretch } from './types.ts';
 
 /** What a person chose for the level. Anything of a level may be set besides the road itself. */
 export interface LevelWishes extends RoadStretch, Partial<Omit<Level, 'pieces' | 'schema'>> {

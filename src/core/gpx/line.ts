@@ -6,7 +6,7 @@ import type { RoadAnswers } from './choose.ts';
 import { distanceM, type GlobePoint, globePoint } from './globe.ts';
 import { indexOfLargest, median } from './lists.ts';
 import { findStops, meanPlace } from './stops.ts';
-import { type PointColumns, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
+import { type PointColumns, type RoadNote, roadNote, type RoadQuestion, type RoadStretch } from './types.ts';
 
 /** Points nearer than this to the one before are the same place (m). */
 const SAME_PLACE_M = 0.5;
@@ -22,12 +22,6 @@ const JUMP_M = 300;
 const JUMP_STEPS = 12;
 const JUMP_POINTS = 5;
 
-/** A stretch without points, straight from one to the next (m along the line). */
-export interface Hole {
-  readonly fromM: number;
-  readonly toM: number;
-}
-
 /** Points along the line; unknown heights, times, cadences and powers are NaN. */
 export interface CleanLine {
   readonly lengthM: number;
@@ -36,7 +30,8 @@ export interface CleanLine {
   readonly timeS: readonly number[];
   readonly cadenceRpm: readonly number[];
   readonly powerW: readonly number[];
-  readonly holes: readonly Hole[];
+  /** Stretches without points, straight from one to the next. */
+  readonly holes: readonly RoadStretch[];
   /** Usual distance between points (m). */
   readonly medianStepM: number;
   /** Steps that places are written in, where they were rounded to a few decimals (m); 0 where they were not. */
@@ -203,8 +198,8 @@ function mergePlaces(spots: readonly Spot[]): Merged {
   return { atM, heightM, timeS, cadenceRpm, powerW };
 }
 
-function findHoles(atM: readonly number[], holeM: number): Hole[] {
-  const holes: Hole[] = [];
+function findHoles(atM: readonly number[], holeM: number): RoadStretch[] {
+  const holes: RoadStretch[] = [];
   for (let i = 1; i < atM.length; i += 1) {
     const fromM = atM[i - 1] as number;
     const toM = atM[i] as number;
@@ -213,7 +208,7 @@ function findHoles(atM: readonly number[], holeM: number): Hole[] {
   return holes;
 }
 
-function longestPart(line: Merged, holes: readonly Hole[]): Merged {
+function longestPart(line: Merged, holes: readonly RoadStretch[]): Merged {
   if (holes.length === 0) return line;
   const starts = [0, ...holes.map((hole) => hole.toM)];
   const ends = [...holes.map((hole) => hole.fromM), line.atM.at(-1) ?? 0];
@@ -232,7 +227,7 @@ function longestPart(line: Merged, holes: readonly Hole[]): Merged {
   };
 }
 
-function holeQuestion(holes: readonly Hole[]): RoadQuestion {
+function holeQuestion(holes: readonly RoadStretch[]): RoadQuestion {
   const longest = holes.reduce((a, b) => (b.toM - b.fromM > a.toM - a.fromM ? b : a));
   const longestM = Math.round(longest.toM - longest.fromM);
   const atM = Math.round(longest.fromM);

@@ -2,6 +2,8 @@
  * How far the elevations of an imported road can be trusted: a grade and its reasons, each with its number. The
  * limits are ours; they say how much of a road, or how much of its slope, may be made up or noise.
  */
+import type { JudgedHeights } from './heights.ts';
+import type { CleanLine } from './line.ts';
 import { type QualityCode, type RoadNote, roadNote } from './types.ts';
 
 type QualityGrade = 'good' | 'fair' | 'poor';
@@ -13,24 +15,17 @@ export interface Quality {
 }
 
 /** What the grade is made from. */
-interface QualityFacts {
-  readonly medianStepM: number;
-  /** Steps that places are rounded to (m), 0 if they are not, and over the usual distance of points. */
-  readonly placeStepM: number;
+interface QualityFacts extends JudgedHeights, Pick<CleanLine, 'medianStepM' | 'placeStepM'> {
+  /** `placeStepM` over the usual distance of points. */
   readonly placeStepRatio: number;
   /** Shares of the road's length (0 to 1). */
-  readonly missingShare: number;
   readonly holeShare: number;
   readonly bridgedShare: number;
   readonly jumpCount: number;
-  readonly noiseM: number;
   readonly halfWidthM: number;
-  /** Standard deviation of the fitted slopes through that noise (rise over run). */
+  /** Standard deviation of the fitted slopes through the noise (rise over run). */
   readonly slopeNoiseRatio: number;
-  readonly spikeCount: number;
   readonly pointCount: number;
-  readonly wholeMetres: boolean;
-  readonly allEqual: boolean;
 }
 
 interface Rule {

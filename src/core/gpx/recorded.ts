@@ -5,7 +5,7 @@
 import { GRID_M } from './grid.ts';
 import { timedPoints } from './lists.ts';
 import type { Road } from './road.ts';
-import type { RoadStretch } from './hardest.ts';
+import type { RoadStretch } from './types.ts';
 
 /** One sample; distances count from the start of the stretch. */
 export interface RecordedSample {

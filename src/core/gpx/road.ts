@@ -7,7 +7,7 @@ import { choosePoints, type RoadAnswers } from './choose.ts';
 import { cleanHeights, GRID_M, resample } from './grid.ts';
 import { feetQuestion, inMetres } from './feet.ts';
 import { type JudgedHeights, judgeHeights } from './heights.ts';
-import { type CleanLine, cleanLine, type Hole } from './line.ts';
+import { type CleanLine, cleanLine } from './line.ts';
 import { type Quality, qualityOf } from './quality.ts';
 import { ascentM, fittedSlopes, type HalfWidthM, halfWidthFor, heightsOf, slopeNoisePerM } from './smooth.ts';
 import { type GpxFile, refused, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
@@ -28,15 +28,6 @@ interface RoadProfile {
   readonly rawHeightsM: readonly number[];
 }
 
-/** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
-interface RecordedTimes {
-  readonly atM: readonly number[];
-  /** Seconds since the first point. */
-  readonly timeS: readonly number[];
-  readonly cadenceRpm: readonly number[];
-  readonly powerW: readonly number[];
-}
-
 /** A road as it was recorded. Contains no place and no wall-clock time. */
 export interface Road {
   /** Length on the map (m). */
@@ -53,10 +44,11 @@ export interface Road {
   readonly problems: readonly RoadNote[];
   readonly questions: readonly RoadQuestion[];
   readonly profile: RoadProfile;
-  readonly holes: readonly Hole[];
+  readonly holes: CleanLine['holes'];
   /** Points in the file. */
   readonly points: number;
-  readonly recorded: RecordedTimes;
+  /** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
+  readonly recorded: Pick<CleanLine, 'atM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
 }
 
 /** A road, or why nothing can be made of the file. */
@@ -105,11 +97,12 @@ function makeRoad(
   const halfWidthM = halfWidthFor(heights.noiseM, bridgedShare);
   const profile = smoothProfile(raw, samples, halfWidthM);
   const { slopesRatio } = profile;
+  const { medianStepM, placeStepM } = line;
   const quality = qualityOf({
     ...heights,
-    medianStepM: line.medianStepM,
-    placeStepRatio: line.placeStepM / Math.max(1, line.medianStepM),
-    placeStepM: line.placeStepM,
+    medianStepM,
+    placeStepM,
+    placeStepRatio: placeStepM / Math.max(1, medianStepM),
     holeShare: line.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / line.lengthM,
     bridgedShare,
     jumpCount,

@@ -49,6 +49,12 @@ export type GpxResult =
   | { readonly ok: true; readonly file: GpxFile }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** A stretch of a road (m from its start). */
+export interface RoadStretch {
+  readonly fromM: number;
+  readonly toM: number;
+}
+
 /** What can be wrong with a recorded road, or should be known about it. */
 export type RoadCode =
   // No road can be made.

@@ -5,7 +5,7 @@
  *
  * A try is ridden only from shortly before its change until it runs into the ride as it was; most end within 200 m.
  */
-import { between, deriveSeed, seededRandom } from '../math/random.ts';
+import { between, deriveSeed, type Random, seededRandom } from '../math/random.ts';
 import {
   easierBehind,
   neighbours,
@@ -21,7 +21,6 @@ import { SAMPLE_TICKS, sampleOf } from '../ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../ride/types.ts';
 import { startPlace, startState } from '../ride/world.ts';
 import { FOOT_DOWN, undoneCost } from './costs.ts';
-import { atOnce } from './plan.ts';
 import { costPerS, manoeuvreCost } from './realised.ts';
 import { type Manoeuvre, rearAlone, scriptDriver, type ScriptPlace, scriptStart } from './script.ts';
 
@@ -135,12 +134,10 @@ interface Effort {
   readonly seed: number;
 }
 
-/** A script that costs no more than the one given. Deterministic. */
-export function improveScript(world: RideWorld, script: readonly Manoeuvre[], effort: Effort): Manoeuvre[] {
-  return atOnce(improveInSteps(world, script, effort));
-}
-
-/** The same, yielding the share of the tries done (0 to 1) now and then, so that a worker can answer and be stopped. */
+/**
+ * A script that costs no more than the one given. Deterministic; yields the share of the tries done (0 to 1) now and then,
+ * so that a worker can answer and be stopped.
+ */
 export function* improveInSteps(
   world: RideWorld,
   script: readonly Manoeuvre[],
@@ -154,18 +151,14 @@ export function* improveInSteps(
     if (ridden === null) throw new Error('a ride without comparison cannot be hopeless');
     return ridden;
   };
-  let best = [...script];
-  let base = whole(best);
-  let surest: { readonly script: readonly Manoeuvre[]; readonly cost: number } = {
-    script: best,
-    cost: base.cost,
-  };
+  let base = whole(script);
+  let surest = { script, cost: base.cost };
   let tries = 0;
   let dry = 0;
-  const tryOut: TryOut = (candidate, changedM, countBefore) => {
+  const tryOut: Search['tryOut'] = (candidate, changedM, countBefore) => {
     tries += 1;
     const from = lastMarkBefore(base, start, changedM - 4, countBefore);
-    const more = candidate.length - best.length;
+    const more = candidate.length - search.best.length;
     const ridden = ride(world, candidate, from, (index, mark) => {
       const known = base.marks[index];
       if (known === undefined || known === null) return null;
@@ -176,35 +169,37 @@ export function* improveInSteps(
         : null;
     });
     if (ridden === null || ridden.cost > base.cost - WORTH) return false;
-    best = [...candidate];
+    search.best = candidate;
     base = spliced(base, from, ridden, more);
     return true;
   };
+  const search: Search = { world, random, best: script, tryOut };
+  const share = (): number => Math.min(1, tries / effort.tries);
   while (tries < effort.tries) {
     if (dry === DRY_ROUNDS) {
-      best = shaken(world, surest.script, random);
-      base = whole(best);
+      search.best = shaken(world, surest.script, random);
+      base = whole(search.best);
       dry = 0;
     }
     const before = surest.cost;
-    for (let k = 0; k < best.length && tries < effort.tries; k += 1) {
-      improveAt(world, () => best, k, random, tryOut);
-      yield Math.min(1, tries / effort.tries);
+    for (let k = 0; k < search.best.length && tries < effort.tries; k += 1) {
+      improveAt(search, k);
+      yield share();
     }
-    for (let n = 0; n < 3 + best.length && tries < effort.tries; n += 1) {
-      addOne(world, best, random, tryOut);
-      yield Math.min(1, tries / effort.tries);
+    for (let n = 0; n < 3 + search.best.length && tries < effort.tries; n += 1) {
+      addOne(search);
+      yield share();
     }
     // What was spliced together is ridden once as a whole: only that counts.
-    base = whole(best);
-    if (base.cost < surest.cost) surest = { script: best, cost: base.cost };
+    base = whole(search.best);
+    if (base.cost < surest.cost) surest = { script: search.best, cost: base.cost };
     dry = before - surest.cost < WORTH * 2 ? dry + 1 : 0;
   }
   return [...surest.script];
 }
 
 /** A few manoeuvres in a row, each somewhere near and in a gear near by: from there small changes may lead further down. */
-function shaken(world: RideWorld, script: readonly Manoeuvre[], random: () => number): Manoeuvre[] {
+function shaken(world: RideWorld, script: readonly Manoeuvre[], random: Random): Manoeuvre[] {
   const first = Math.floor(random() * script.length);
   const { lengthM } = world.course;
   return script
@@ -245,60 +240,51 @@ function spliced(
   return { marks, cost: ridden.cost };
 }
 
-type TryOut = (candidate: readonly Manoeuvre[], changedM: number, countBefore: number) => boolean;
+/** What every small change needs: the road, chance, and the ride of a changed script, kept where it costs less. */
+interface Search {
+  readonly world: RideWorld;
+  readonly random: Random;
+  /** The script as it is now. */
+  best: readonly Manoeuvre[];
+  readonly tryOut: (candidate: readonly Manoeuvre[], changedM: number, countBefore: number) => boolean;
+}
 
 const MOVES_M = [-24, -12, -6, -3, -1.5, 1.5, 3, 6, 12, 24] as const;
 
 /** All small changes of one manoeuvre. */
-function improveAt(
-  world: RideWorld,
-  now: () => readonly Manoeuvre[],
-  k: number,
-  random: () => number,
-  tryOut: TryOut,
-): void {
-  const replace = (one: Manoeuvre): boolean => {
-    const script = now();
+function improveAt(search: Search, k: number): void {
+  const { world, random } = search;
+  const replace = (one: Manoeuvre): void => {
+    const script = search.best;
     const old = script[k];
-    if (old === undefined) return false;
+    if (old === undefined) return;
     const low = script[k - 1]?.atM ?? 0;
     const high = script[k + 1]?.atM ?? world.course.lengthM;
-    if (one.atM < low || one.atM > high) return false;
-    return tryOut(script.toSpliced(k, 1, one), Math.min(old.atM, one.atM), k);
+    if (one.atM < low || one.atM > high) return;
+    search.tryOut(script.toSpliced(k, 1, one), Math.min(old.atM, one.atM), k);
   };
-  if (now()[k] === undefined) return;
+  const now = (): Manoeuvre => search.best[k] as Manoeuvre;
+  if (search.best[k] === undefined) return;
   // Without it.
-  const without = now();
-  if (tryOut(without.toSpliced(k, 1), (without[k] as Manoeuvre).atM, k)) return;
-  for (const moveM of MOVES_M) {
-    const one = now()[k] as Manoeuvre;
-    replace({ ...one, atM: one.atM + moveM * (0.7 + 0.6 * random()) });
-  }
-  for (const target of neighbours(world.machine, now()[k] as Manoeuvre))
-    replace({ ...(now()[k] as Manoeuvre), ...target });
-  const script = now();
-  const one = script[k] as Manoeuvre;
+  if (search.tryOut(search.best.toSpliced(k, 1), now().atM, k)) return;
+  for (const moveM of MOVES_M) replace({ ...now(), atM: now().atM + moveM * (0.7 + 0.6 * random()) });
+  for (const target of neighbours(world.machine, now())) replace({ ...now(), ...target });
+  const script = search.best;
+  const one = now();
   const next = script[k + 1];
   // Neither there nor back.
   const goesBack = next !== undefined && samePlace(next, script[k - 1] ?? startPlace(world));
-  if (goesBack && tryOut(script.toSpliced(k, 2), one.atM, k)) return;
+  if (goesBack && search.tryOut(script.toSpliced(k, 2), one.atM, k)) return;
   // Both together with the next one, at either place.
   if (next !== undefined && next.atM - one.atM < 80) {
     const both = (atM: number): Manoeuvre[] => script.toSpliced(k, 2, { ...next, atM });
-    if (!tryOut(both(one.atM), one.atM, k)) tryOut(both((one.atM + next.atM) / 2), one.atM, k);
+    if (!search.tryOut(both(one.atM), one.atM, k)) search.tryOut(both((one.atM + next.atM) / 2), one.atM, k);
   }
-  // In two halves.
-  halve(now(), world, k, random, tryOut);
+  halve(search, k);
 }
 
 /** One manoeuvre of several steps becomes two. */
-function halve(
-  script: readonly Manoeuvre[],
-  world: RideWorld,
-  k: number,
-  random: () => number,
-  tryOut: TryOut,
-): void {
+function halve({ world, random, best: script, tryOut }: Search, k: number): void {
   const one = script[k];
   if (one === undefined) return;
   const from = script[k - 1] ?? startPlace(world);
@@ -313,7 +299,7 @@ function halve(
 }
 
 /** A new manoeuvre somewhere, for good or only up to a second place. */
-function addOne(world: RideWorld, script: readonly Manoeuvre[], random: () => number, tryOut: TryOut): void {
+function addOne({ world, random, best: script, tryOut }: Search): void {
   const atM = between(random, 0, world.course.lengthM);
   const k = script.filter((one) => one.atM <= atM).length;
   const gear = placeOf(script[k - 1] ?? startPlace(world));

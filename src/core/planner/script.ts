@@ -21,20 +21,18 @@ export const SETTLE_S = 0.3;
 /** Easing ends at the latest after so long, even where the chain still waits (s). */
 export const LONGEST_MANOEUVRE_S = 6;
 
-/** Where a driver is in its script; plain data, so that a ride can be taken up again from the middle. */
-export interface ScriptPlace {
-  /** Manoeuvres begun so far. */
-  next: number;
-  /** Tick from which on the lever is due in the manoeuvre that is going on, or -1. */
-  pushTick: number;
-  pushed: boolean;
-  restUntilTick: number;
+/** Where a driver is in its script, before the first manoeuvre; plain data, so that a ride can be taken up again from the middle. */
+export function scriptStart() {
+  return {
+    /** Manoeuvres begun so far. */
+    next: 0,
+    /** Tick from which on the lever is due in the manoeuvre that is going on, or -1. */
+    pushTick: -1,
+    pushed: false,
+    restUntilTick: 0,
+  };
 }
-
-/** The place before the first manoeuvre. */
-export function scriptStart(): ScriptPlace {
-  return { next: 0, pushTick: -1, pushed: false, restUntilTick: 0 };
-}
+export type ScriptPlace = ReturnType<typeof scriptStart>;
 
 /** Told when a manoeuvre begins: how far the chain is to move. */
 type OnManoeuvre = (steps: Steps) => void;

@@ -12,7 +12,7 @@ import { AIM_BEFORE_LINE_M, brakingSpeedMps } from '../ride/pilot.ts';
 import { FASTEST_MPS } from '../ride/step.ts';
 import type { Gear, Machine } from '../model/types.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { type Move, possibleMoves } from '../model/transmission.ts';
+import { possibleMoves } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import { helpN, leftForLegsN } from '../model/motor.ts';
 
@@ -33,66 +33,54 @@ const SLOWEST_SHIFT_RPM = 25;
 /** Way that a shift takes at the speed of a rider about to brake (m). */
 const SHIFT_WAY_M = 6;
 
-/** All that does not depend on the place. Tables of two run over `gear * speeds + speedIndex`. */
-export interface Tables {
-  readonly speeds: number;
-  readonly gears: number;
-  readonly grid: Grid;
-  readonly speedMps: Float64Array;
-  /** The last of them: nobody plans to ride faster (m/s). */
-  readonly fastestMps: number;
-  readonly rpmPerMps: Float64Array;
-  /** Road load on the pedals over reference torque, per newton of resistance. */
-  readonly loadPerN: Float64Array;
-  readonly crossed: Uint8Array;
-  /** 1 for the gear above which the bike has no more. */
-  readonly highest: Uint8Array;
-  /** 1 where cranks are too slow to shift. */
-  readonly tooSlow: Uint8Array;
-  /** What eased legs give at the cranks (N m), on any slope. */
-  readonly easedNm: Float64Array;
-  /** Gears in the hub: they change at rest, too. */
-  readonly hub: boolean;
-  readonly moves: readonly (readonly Move[])[];
-  /** What a motor leaves to the legs of a resistance in a gear at a speed (N); null without one. The battery is taken for full. */
-  readonly leftN: ((resistingN: number, gear: number, speedMps: number) => number) | null;
-}
-
-/** Fills the tables for a ride. */
-export function prepareTables(world: RideWorld, grid: Grid): Tables {
-  const { machine } = world;
+/** All that does not depend on the place, gears and speeds still empty. Tables of two run over `gear * speeds + speedIndex`. */
+function emptyTables(machine: Machine, grid: Grid) {
   // Whole steps, so that the speed at which riders brake by themselves is on the grid or just within.
   const speeds = Math.ceil((FASTEST_MPS - SLOWEST_MPS) / grid.speedStepMps) + 1;
-  const fastestMps = SLOWEST_MPS + (speeds - 1) * grid.speedStepMps;
   const gears = machine.gears.length;
-  const tables: Tables = {
+  return {
     speeds,
     gears,
     grid,
     speedMps: Float64Array.from({ length: speeds }, (_, i) => SLOWEST_MPS + i * grid.speedStepMps),
-    fastestMps,
+    /** The last of them: nobody plans to ride faster (m/s). */
+    fastestMps: SLOWEST_MPS + (speeds - 1) * grid.speedStepMps,
     rpmPerMps: new Float64Array(gears),
+    /** Road load on the pedals over reference torque, per newton of resistance. */
     loadPerN: new Float64Array(gears),
     crossed: new Uint8Array(gears),
+    /** 1 for the gear above which the bike has no more. */
     highest: new Uint8Array(gears),
+    /** 1 where cranks are too slow to shift. */
     tooSlow: new Uint8Array(gears * speeds),
+    /** What eased legs give at the cranks (N m), on any slope. */
     easedNm: new Float64Array(gears * speeds),
+    /** Gears in the hub: they change at rest, too. */
     hub: hasHub(machine.bike),
     moves: possibleMoves(machine),
+    /** What a motor leaves to the legs of a resistance in a gear at a speed (N); null without one. The battery is taken for full. */
     leftN: motorShare(machine),
   };
+}
+export type Tables = Readonly<ReturnType<typeof emptyTables>>;
+
+/** Fills the tables for a ride. */
+export function prepareTables({ machine }: RideWorld, grid: Grid): Tables {
+  const tables = emptyTables(machine, grid);
   const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);
   machine.gears.forEach((gear, g) => {
     tables.rpmPerMps[g] = cadenceAtRpm(1, gear.developmentM);
     tables.loadPerN[g] = crankTorqueFor(1, gear, machine.referenceTorqueNm);
     tables.crossed[g] = gear.crossed ? 1 : 0;
     tables.highest[g] = gear.developmentM === longest ? 1 : 0;
-    for (let i = 0; i < speeds; i += 1) fillSpeed(machine, tables, g, i);
+    for (let i = 0; i < tables.speeds; i += 1) fillSpeed(machine, tables, g, i);
   });
   return tables;
 }
 
-function motorShare(machine: Machine): Tables['leftN'] {
+function motorShare(
+  machine: Machine,
+): ((resistingN: number, gear: number, speedMps: number) => number) | null {
   const { motor } = machine.bike;
   if (motor === undefined) return null;
   return (resisting, g, speedMps) =>
@@ -106,50 +94,33 @@ function fillSpeed(machine: Machine, tables: Tables, g: number, i: number): void
   tables.easedNm[at] = crankTorqueNm(machine, EASE_EFFORT, rpm);
 }
 
-/** What the road is like in the middle of a stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */
-export interface PlannedPlace {
-  readonly resistingN: Float64Array;
-  /** The same where the rider will be in two seconds, and what the band carries there (load). */
-  readonly leadN: Float64Array;
-  readonly leadComfort: Float64Array;
-  /** What the band carries here (load). */
-  comfort: number;
-  /** Effort of steady legs on this slope. */
-  effort: number;
-  /** What steady legs give here at the wheel, and at the cranks over reference torque. */
-  readonly driveN: Float64Array;
-  readonly torqueRatio: Float64Array;
-  /** Speed left after easing through a shift, in grid units. */
-  readonly easedIndex: Float64Array;
-  bandLowRpm: number;
-  /** Fastest speed at the stage's start and end from which one can still stop at the next line (m/s). */
-  capMps: number;
-  capAfterMps: number;
-  /** Faster than this there is no time left for a shift before the brakes (m/s). */
-  shiftCapMps: number;
-  /** Way from rest before a stop line in this stage to the stage's end (m); null without a line. */
-  restartM: number | null;
-}
-
-/** An empty place to be filled stage by stage. */
-export function emptyPlace(tables: Tables): PlannedPlace {
-  const size = tables.gears * tables.speeds;
+/** What the road is like in the middle of a stage, to be filled stage by stage. Arrays run over the speeds, or over `gear * speeds + speedIndex`. */
+export function emptyPlace({ speeds, gears }: Tables) {
   return {
-    resistingN: new Float64Array(tables.speeds),
-    leadN: new Float64Array(tables.speeds),
-    leadComfort: new Float64Array(tables.speeds),
+    resistingN: new Float64Array(speeds),
+    /** The same where the rider will be in two seconds, and what the band carries there (load). */
+    leadN: new Float64Array(speeds),
+    leadComfort: new Float64Array(speeds),
+    /** What the band carries here (load). */
     comfort: 0,
+    /** Effort of steady legs on this slope. */
     effort: 1,
-    driveN: new Float64Array(size),
-    torqueRatio: new Float64Array(size),
-    easedIndex: new Float64Array(size),
+    /** What steady legs give here at the wheel, and at the cranks over reference torque. */
+    driveN: new Float64Array(gears * speeds),
+    torqueRatio: new Float64Array(gears * speeds),
+    /** Speed left after easing through a shift, in grid units. */
+    easedIndex: new Float64Array(gears * speeds),
     bandLowRpm: 0,
+    /** Fastest speed at the stage's start and end from which one can still stop at the next line (m/s). */
     capMps: 0,
     capAfterMps: 0,
+    /** Faster than this there is no time left for a shift before the brakes (m/s). */
     shiftCapMps: 0,
-    restartM: null,
+    /** Way from rest before a stop line in this stage to the stage's end (m); null without a line. */
+    restartM: null as number | null,
   };
 }
+export type PlannedPlace = ReturnType<typeof emptyPlace>;
 
 /** Fills `place` for a stage. */
 export function visitPlace(world: RideWorld, tables: Tables, stage: number, place: PlannedPlace): void {
@@ -186,7 +157,7 @@ function resistingN(world: RideWorld, placeM: number, speedMps: number): number 
   return (
     climbingForceN(machine.totalMassKg, slope) +
     rollingForceN(machine.totalMassKg, slope, crr) +
-    airForceN(speedMps, sampleAt(course.windMps, placeM), machine.bike.cdaM2, world.airDensityKgM3) +
+    airForceN(speedMps, sampleAt(course.windMps, placeM), machine.bike.cdaM2) +
     bearingForceN(speedMps)
   );
 }

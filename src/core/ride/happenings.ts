@@ -31,34 +31,37 @@ const ROLLING_MPS = 0.8;
 const LEGS_SETTLED = 0.0005;
 
 /** What the parts of a step find out for those after them, while the draft still holds the tick before. */
-export interface TickWork {
-  tick: number;
-  distanceM: number;
-  stepM: number;
-  /** Speed the forces lead to, and the one the tick ends with: a foot or a push may set another. */
-  reachedMps: number;
-  speedMps: number;
-  pressureRatio: number;
-  cadenceRpm: number;
-  crankTorqueNm: number;
-  reserveJ: number;
-  /** The road where the tick begins. */
-  slopeRatio: number;
-  rollingFactor: number;
-  windMps: number;
-  heightM: number;
-  /** The motor's force at the wheel, its torque where it sits, and the way since the last push on the pedals; none without one. */
-  motorN: number;
-  motorNm: number;
-  idleM: number;
-  driveN: number;
-  airN: number;
-  rollingN: number;
-  climbingN: number;
-  bearingsN: number;
-  brakeN: number;
-  pushOffJ: number;
+export function emptyWork() {
+  return {
+    tick: 0,
+    distanceM: 0,
+    stepM: 0,
+    /** Speed the forces lead to, and the one the tick ends with: a foot or a push may set another. */
+    reachedMps: 0,
+    speedMps: 0,
+    pressureRatio: 0,
+    cadenceRpm: 0,
+    crankTorqueNm: 0,
+    reserveJ: 0,
+    /** The road where the tick begins. */
+    slopeRatio: 0,
+    rollingFactor: 0,
+    windMps: 0,
+    heightM: 0,
+    /** The motor's force at the wheel, its torque where it sits, and the way since the last push on the pedals; none without one. */
+    motorN: 0,
+    motorNm: 0,
+    idleM: 0,
+    driveN: 0,
+    airN: 0,
+    rollingN: 0,
+    climbingN: 0,
+    bearingsN: 0,
+    brakeN: 0,
+    pushOffJ: 0,
+  };
 }
+export type TickWork = ReturnType<typeof emptyWork>;
 
 /** Settles the tick: the draft becomes the new state; events are appended. */
 export function settleTick(

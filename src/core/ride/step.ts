@@ -29,7 +29,7 @@ import { gearOf } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Gear, Motor } from '../model/types.ts';
 import { copyOfState, type RideDraft } from './draft.ts';
-import { settleTick, type TickWork } from './happenings.ts';
+import { emptyWork, settleTick, type TickWork } from './happenings.ts';
 import { advanceShift, queueShift } from './shifting.ts';
 import type { MotorState, RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
 
@@ -41,31 +41,7 @@ export const FASTEST_MPS = 50 / 3.6;
 const LEGS_STILL = 0.05;
 
 /** Numbers of the tick that is being worked out. Every tick writes each before it reads it, so one will do for all rides. */
-const work: TickWork = {
-  tick: 0,
-  distanceM: 0,
-  stepM: 0,
-  reachedMps: 0,
-  speedMps: 0,
-  pressureRatio: 0,
-  cadenceRpm: 0,
-  crankTorqueNm: 0,
-  reserveJ: 0,
-  slopeRatio: 0,
-  rollingFactor: 0,
-  windMps: 0,
-  heightM: 0,
-  motorN: 0,
-  motorNm: 0,
-  idleM: 0,
-  driveN: 0,
-  airN: 0,
-  rollingN: 0,
-  climbingN: 0,
-  bearingsN: 0,
-  brakeN: 0,
-  pushOffJ: 0,
-};
+const work = emptyWork();
 
 /** Advances by one tick. Commands act at its beginning. Pure: the state given is left as it is. */
 export function stepRide(world: RideWorld, state: RideState, commands: readonly RideCommand[]): StepResult {
@@ -203,7 +179,7 @@ function roadForces(world: RideWorld, ride: RideDraft, w: TickWork): void {
   const crr = machine.bike.rollingCoefficient * w.rollingFactor;
   const tooFast = Math.max(0, speedMps - FASTEST_MPS);
   const pulled = ride.braking || ride.phase === 'overrun' ? BRAKE_MPS2 : 0;
-  w.airN = airForceN(speedMps, w.windMps, machine.bike.cdaM2, world.airDensityKgM3);
+  w.airN = airForceN(speedMps, w.windMps, machine.bike.cdaM2);
   w.rollingN = rollingForceN(machine.totalMassKg, w.slopeRatio, crr);
   w.climbingN = climbingForceN(machine.totalMassKg, w.slopeRatio);
   w.bearingsN = bearingForceN(speedMps);

@@ -18,27 +18,30 @@ import { TICKS_PER_S } from '../ride/clock.ts';
 import { isShifting } from '../ride/step.ts';
 import type { RideCommand, RideState, RideWorld, ShiftDirection } from '../ride/types.ts';
 
-/** What makes a virtual rider. */
-export interface Habits {
+/** What makes a virtual rider: one who pushes a lever when the legs ask for it, and nothing more. */
+const PLAIN_HABITS = {
   /** Never touches a lever if false. */
-  readonly shifts: boolean;
+  shifts: true,
   /** How far ahead the road is taken into account (m); 0 waits for the legs. */
-  readonly lookAheadM: number;
+  lookAheadM: 0,
   /** Time from noticing to acting (s). */
-  readonly reactionS: number;
+  reactionS: 0.5,
   /** How far the cadence leaves the band before a rider without foresight does something (rpm). */
-  readonly slackRpm: number;
+  slackRpm: 10,
   /** Chance that the pedals are eased for a shift. */
-  readonly easingShare: number;
+  easingShare: 0,
   /** Needless shifts there and back, per minute. */
-  readonly fidgetsPerMinute: number;
+  fidgetsPerMinute: 0,
   /** Changes rings before the chain gets crossed. */
-  readonly minds: boolean;
+  minds: false,
   /** Sprockets such a rider moves at one go where the road asks for it; 1 clicks one by one. */
-  readonly sweepSteps: number;
+  sweepSteps: 1,
   /** Rises shorter than this are left to momentum (m). */
-  readonly rideOverM: number;
-}
+  rideOverM: 0,
+};
+export type Habits = Readonly<typeof PLAIN_HABITS>;
+
+const habits = (part: Partial<Habits>): Habits => ({ ...PLAIN_HABITS, ...part });
 
 /** The named riders of the command line. */
 export const NAMED_HABITS = {
@@ -73,21 +76,6 @@ export function habitsForSkill(skill: number): Habits {
   });
 }
 
-function habits(part: Partial<Habits>): Habits {
-  return {
-    shifts: true,
-    lookAheadM: 0,
-    reactionS: 0.5,
-    slackRpm: 10,
-    easingShare: 0,
-    fidgetsPerMinute: 0,
-    minds: false,
-    sweepSteps: 1,
-    rideOverM: 0,
-    ...part,
-  };
-}
-
 /** Load ahead, in the present gear, for which a rider with foresight gets ready; lower, and the gear may go back up. */
 const READY_LOAD = 1.9;
 const STAY_READY_LOAD = 1.1;
@@ -109,6 +97,9 @@ const EASE_BEFORE_S = 0.28;
 const SETTLE_S = 0.35;
 
 interface Mind {
+  readonly world: RideWorld;
+  readonly habits: Habits;
+  readonly random: Random;
   wish: ShiftDirection | null;
   wishSinceTick: number;
   /** Shift planned for a tick, after easing. */
@@ -121,8 +112,10 @@ interface Mind {
 
 /** A controller with these habits. Deterministic for a seed. */
 export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: number): Controller {
-  const random = seededRandom(deriveSeed(seed, 'virtual rider'));
   const mind: Mind = {
+    world,
+    habits: habitsOfRider,
+    random: seededRandom(deriveSeed(seed, 'virtual rider')),
     wish: null,
     wishSinceTick: 0,
     actTick: -1,
@@ -144,7 +137,7 @@ export function virtualRider(world: RideWorld, habitsOfRider: Habits, seed: numb
     if (mind.act === null && state.tick % 6 === 0) push(world, state, commands);
     if (mind.act !== null) finishShift(state, mind, commands);
     else if (habitsOfRider.shifts && state.tick >= mind.restUntilTick && state.tick % 6 === 0)
-      consider(world, state, habitsOfRider, mind, random, commands);
+      consider(mind, state, commands);
     return commands;
   };
 }
@@ -181,24 +174,18 @@ function finishShift(state: RideState, mind: Mind, commands: RideCommand[]): voi
   mind.restUntilTick = state.tick + Math.round(SETTLE_S * TICKS_PER_S);
 }
 
-function consider(
-  world: RideWorld,
-  state: RideState,
-  h: Habits,
-  mind: Mind,
-  random: Random,
-  commands: RideCommand[],
-): void {
+function consider(mind: Mind, state: RideState, commands: RideCommand[]): void {
+  const { world, habits: h, random } = mind;
   const fidget = random() < (h.fidgetsPerMinute / 60) * 0.05;
   if (mind.undo !== null) {
-    plan(world, state, h, mind, random, mind.undo, commands);
+    plan(mind, state, mind.undo, commands);
     mind.undo = null;
     return;
   }
   const wish = wishOf(world, state, h);
   if (wish === null && fidget) {
     const direction: ShiftDirection = random() < 0.5 ? 'easier' : 'harder';
-    plan(world, state, h, mind, random, direction, commands);
+    plan(mind, state, direction, commands);
     mind.undo = direction === 'easier' ? 'harder' : 'easier';
     return;
   }
@@ -208,8 +195,7 @@ function consider(
   }
   const waitS = h.reactionS + (wish === 'harder' ? SPIN_WAIT_S * (h.sweepSteps - 1) : 0);
   const patience = Math.round(waitS * between(random, 0.8, 1.2) * TICKS_PER_S);
-  if (wish !== null && state.tick - mind.wishSinceTick >= patience)
-    plan(world, state, h, mind, random, wish, commands);
+  if (wish !== null && state.tick - mind.wishSinceTick >= patience) plan(mind, state, wish, commands);
 }
 
 /** Which way the rider would like to go, or null for staying. */
@@ -262,15 +248,8 @@ function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
   return roadLoadRatio(world, state) + legsLoadFor(machine, motor, gear, moreN, state.speedMps);
 }
 
-function plan(
-  world: RideWorld,
-  state: RideState,
-  h: Habits,
-  mind: Mind,
-  random: Random,
-  direction: ShiftDirection,
-  commands: RideCommand[],
-): void {
+function plan(mind: Mind, state: RideState, direction: ShiftDirection, commands: RideCommand[]): void {
+  const { world, habits: h, random } = mind;
   const rpm = cadenceAtRpm(state.speedMps, gearOf(world.machine, state).developmentM);
   // With the pedals nearly still nobody thinks of the chain line: just easier.
   const minds = h.minds && (direction === 'harder' || rpm > STALLS_BELOW_RPM);

@@ -4,7 +4,7 @@
  */
 import type { RideReport } from '../../core/coach/types.ts';
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
-import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import type { RoadStretch } from '../../core/gpx/types.ts';
 import type { LevelWishes } from '../../core/gpx/level.ts';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { GpxOutcome } from '../../core/gpx/summary.ts';

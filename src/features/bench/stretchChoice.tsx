@@ -5,7 +5,7 @@
 import { Paper } from '../../ui/paper.tsx';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import type { RoadStretch } from '../../core/gpx/hardest.ts';
+import type { RoadStretch } from '../../core/gpx/types.ts';
 import { levelFigures } from '../../core/gpx/level.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { RoadSummary } from '../../core/gpx/summary.ts';

@@ -5,8 +5,8 @@
 import { judgeRide } from '../../../src/core/coach/judge.ts';
 import type { RideReport } from '../../../src/core/coach/types.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { improveScript } from '../../../src/core/planner/improve.ts';
-import { planRoad } from '../../../src/core/planner/plan.ts';
+import { improveInSteps } from '../../../src/core/planner/improve.ts';
+import { atOnce, planRoad } from '../../../src/core/planner/plan.ts';
 import { rideScript, scriptOfPolicy } from '../../../src/core/planner/reference.ts';
 import type { RideWorld } from '../../../src/core/ride/types.ts';
 import { withTaste } from './oneFault.ts';
@@ -18,7 +18,7 @@ const TRIES = 200;
 export function plannedWithBandSet(level: Level, world: RideWorld, rpm: number): RideReport {
   const other = withTaste(world, rpm);
   const plan = scriptOfPolicy(other, planRoad(other));
-  const reference = rideScript(other, improveScript(other, plan, { tries: TRIES, seed: 1 })).trace;
+  const reference = rideScript(other, atOnce(improveInSteps(other, plan, { tries: TRIES, seed: 1 }))).trace;
   const { weights, passMark } = level;
   const { trace } = rideScript(other, plan);
   return judgeRide({ world: other, trace, reference, weights, passMark, level });

@@ -8,9 +8,9 @@ import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { bikeById, MATCHING_RIDER, riderById } from '../../../src/core/model/presets.ts';
 import { undoneCost } from '../../../src/core/planner/costs.ts';
 import { policyDriver } from '../../../src/core/planner/driver.ts';
-import { improveScript } from '../../../src/core/planner/improve.ts';
+import { improveInSteps } from '../../../src/core/planner/improve.ts';
 import { knownBestRide, worldFingerprint } from '../../../src/core/planner/known.ts';
-import { planRoad } from '../../../src/core/planner/plan.ts';
+import { atOnce, planRoad } from '../../../src/core/planner/plan.ts';
 import { realisedCost } from '../../../src/core/planner/realised.ts';
 import type { Manoeuvre } from '../../../src/core/planner/script.ts';
 import { referenceInSteps, rideScript, scriptOfPolicy } from '../../../src/core/planner/reference.ts';
@@ -53,7 +53,7 @@ describe.each(BIKES)('the best ride on %s', (bikeId, riderId) => {
       const world = worldOf(id, bikeId, riderId);
       const script = knownBestRide(world) ?? [];
       const cost = realisedCost(world, rideScript(world, script).trace);
-      const other = improveScript(world, script, { tries: 250, seed: 4711 });
+      const other = atOnce(improveInSteps(world, script, { tries: 250, seed: 4711 }));
       const cheaper = realisedCost(world, rideScript(world, other).trace);
       expect(cheaper / cost, id).toBeGreaterThan(0.94);
       before += cost;
@@ -76,7 +76,9 @@ test('a shift undone at once costs, and the search takes the pair out again', ()
   const fidgeting = [...best.slice(0, k + 1), there, { ...gear, atM: there.atM + 8 }, ...best.slice(k + 1)];
   // Two shifts of one step cost half a point (MODEL.md); the rest is for undoing at once.
   expect(cost(fidgeting) - cost(best)).toBeGreaterThan(1.4);
-  expect(cost(improveScript(world, fidgeting, { tries: 300, seed: 1 }))).toBeLessThan(cost(fidgeting) - 1.4);
+  expect(cost(atOnce(improveInSteps(world, fidgeting, { tries: 300, seed: 1 })))).toBeLessThan(
+    cost(fidgeting) - 1.4,
+  );
 });
 
 test('a shift back costs at once and within 25 m, unless the road has changed or a stop lies between', () => {
