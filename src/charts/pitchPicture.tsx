@@ -8,13 +8,11 @@ import { px } from './lines.ts';
 import { BestMark, ShiftMark } from './shiftMark.tsx';
 import { Stroke } from '../ui/pictures/stroke.tsx';
 
-const WIDTH = 300;
-const HEIGHT = 118;
-const EDGE = 8;
+/** The paper; `lane` is kept over and under the road for marks (units of the drawing). */
+const PAPER = { width: 300, height: 118, edge: 8, lane: 24 };
+/** Road shown before the foot and behind the end (m). */
 const BEFORE_M = 45;
 const AFTER_M = 15;
-/** Room kept over and under the road for marks (px). */
-const LANE = 24;
 
 interface PitchPictureProps {
   readonly course: Course;
@@ -35,20 +33,27 @@ export function cardStretch(course: Course, pitch: Pitch): { readonly fromM: num
   };
 }
 
-/** The picture. */
 export function PitchPicture(props: PitchPictureProps): JSX.Element {
   const { course, pitch, own, best } = props;
   const id = useId();
   const { fromM, toM } = cardStretch(course, pitch);
-  const box = { fromM, toM, left: EDGE, right: WIDTH - EDGE, top: LANE + 4, bottom: HEIGHT - LANE };
+  const box = {
+    fromM,
+    toM,
+    left: PAPER.edge,
+    right: PAPER.width - PAPER.edge,
+    top: PAPER.lane + 4,
+    bottom: PAPER.height - PAPER.lane,
+  };
   const paths = roadPaths(course, box);
-  const x = (m: number): number => EDGE + ((m - fromM) / (toM - fromM)) * (WIDTH - 2 * EDGE);
+  const x = (m: number): number =>
+    PAPER.edge + ((m - fromM) / (toM - fromM)) * (PAPER.width - 2 * PAPER.edge);
   const inside = (shift: ShiftReport): boolean => shift.startedAtM >= fromM && shift.startedAtM <= toM;
   const label = { 'font-size': 12, fill: 'var(--ink-soft)', style: { fontFamily: 'var(--font)' } };
   return (
     <svg
       class="pitch-picture"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 0 ${PAPER.width} ${PAPER.height}`}
       role="img"
       aria-labelledby={`t-${id} d-${id}`}
     >
@@ -58,26 +63,26 @@ export function PitchPicture(props: PitchPictureProps): JSX.Element {
       <path d={paths.hatching} stroke="var(--ink)" stroke-width="1.1" />
       <Stroke d={paths.outline} width={2.4} />
       <path
-        d={`M${px(x(pitch.footM))} 4V${HEIGHT - 4}`}
+        d={`M${px(x(pitch.footM))} 4V${PAPER.height - 4}`}
         stroke="var(--ink)"
         stroke-width="1.4"
         stroke-dasharray="2 4"
       />
-      <text x={EDGE} y="16" {...label}>
+      <text x={PAPER.edge} y="16" {...label}>
         {props.you}
       </text>
-      <text x={EDGE} y={HEIGHT - 6} {...label}>
+      <text x={PAPER.edge} y={PAPER.height - 6} {...label}>
         {props.bestName}
       </text>
       {own.filter(inside).map((shift) => (
         <ShiftMark
           kind={shift.kind}
           x={x(shift.startedAtM)}
-          y={Math.max(LANE / 2, paths.y(shift.startedAtM) - 13)}
+          y={Math.max(PAPER.lane / 2, paths.y(shift.startedAtM) - 13)}
         />
       ))}
       {best.filter(inside).map((shift) => (
-        <BestMark x={x(shift.startedAtM)} y={HEIGHT - LANE / 2} />
+        <BestMark x={x(shift.startedAtM)} y={PAPER.height - PAPER.lane / 2} />
       ))}
     </svg>
   );

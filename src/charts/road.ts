@@ -4,10 +4,9 @@
  */
 import type { Course } from '../core/course/types.ts';
 import { sampleAt } from '../core/math/numbers.ts';
+import { HATCHED_RATIO } from '../ui/pictures/profile.tsx';
 import { px } from './lines.ts';
 
-/** From this slope on a road is hatched. */
-const HATCHED_RATIO = 0.025;
 /** Lines of hatching per pixel and slope. */
 const INK = 2.2;
 /** A picture never makes less than this many metres as high as itself, or a flat road would look hilly (m). */

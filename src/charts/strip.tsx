@@ -39,7 +39,6 @@ const say = words('charts');
 /** Width of the scrubber's handle, as in the style sheet (px). */
 const THUMB_PX = 22;
 
-/** The strip. */
 export function Strip({ data, pitch, format, onWatch }: StripProps): JSX.Element {
   const [width, paper] = useWidth();
   const [cursor, setCursor] = useState<number | null>(null);

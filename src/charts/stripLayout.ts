@@ -16,7 +16,6 @@ export interface Domain {
   readonly toM: number;
 }
 
-/** The paper. */
 export interface StripLayout {
   readonly width: number;
   readonly height: number;

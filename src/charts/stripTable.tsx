@@ -1,7 +1,7 @@
 /** The numbers of the strip as tables: the ride at even distances, and every shift. Folded away until wanted. */
 import type { JSX } from 'preact';
 import { sampleAt as tableAt } from '../core/math/numbers.ts';
-import { Fold } from '../ui/fold.tsx';
+import { Fold } from '../ui/parts.tsx';
 import { ScrollBox, TableHead } from '../ui/tables.tsx';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
@@ -27,7 +27,6 @@ export function rowStepM(lengthM: number, unitM: number): number {
   return (STEPS.find((step) => step >= wanted) ?? 1000) * unitM;
 }
 
-/** Both tables. */
 export function StripTable(props: TableProps): JSX.Element {
   return (
     <Fold look="numbers-fold" title={say('table-summary')}>

@@ -54,7 +54,6 @@ interface TracksProps {
   readonly format: Format;
 }
 
-/** All four tracks. */
 export function Tracks(props: TracksProps): JSX.Element {
   const { data, layout, scales, domain, id } = props;
   const { left, right, height } = layout;

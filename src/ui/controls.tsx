@@ -56,7 +56,7 @@ export function Choice<Value extends string>(props: {
   return (
     <fieldset class="choice">
       <legend>{props.legend}</legend>
-      <div class="choice-row">
+      <div class="wrap choice-row">
         {props.options.map(([value, label, tone = null]) => (
           <label key={value}>
             <input

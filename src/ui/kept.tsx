@@ -5,7 +5,7 @@
 import { FileButton } from './fileButton.tsx';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { Question } from './question.tsx';
+import { Question } from './parts.tsx';
 import type { ToldOutcome } from '../state/outcome.ts';
 import { words } from '../words/words.ts';
 import { Button } from './controls.tsx';

@@ -1,6 +1,9 @@
-/** Pieces every page is built from: icons, the head with its hills, dialogs. They hold no state. */
+/**
+ * Pieces every page is built from: icons, the head with its hills, papers, sentences in a list, the words on the card of a
+ * way, dialogs, and what folds out.
+ */
 import { type ComponentChildren, createContext, type JSX } from 'preact';
-import { useContext, useEffect, useRef } from 'preact/hooks';
+import { useContext, useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Button } from './controls.tsx';
 import { hashOf, type View } from '../state/address.ts';
 import { HillStrip } from './pictures/profile.tsx';
@@ -149,4 +152,95 @@ export function Dialog(props: {
   );
 }
 
+/** What a page is given, for one that is drawn as an element and may keep a state of its own. */
+export interface PageProps<Services> {
+  readonly state: State;
+  readonly send: Send;
+  readonly services: Services;
+}
+
+/** A page: a function of the state that answers with what to draw, given what it may ask of the app. */
 export type Page<Services = unknown> = (state: State, send: Send, services: Services) => JSX.Element;
+
+/** The paper; `look` is another class of it, and every attribute of the element can be given (`data-…`). */
+export function Paper(props: {
+  readonly title: string;
+  readonly look?: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { title, look, children, ...rest } = props;
+  const id = useId();
+  return (
+    <section class={look === undefined ? 'paper' : `paper ${look}`} aria-labelledby={id} {...rest}>
+      <h2 id={id}>{title}</h2>
+      {children}
+    </section>
+  );
+}
+
+/** Sentences below one another, each with its mark. */
+export function Lines({ lines }: { readonly lines: readonly string[] }): JSX.Element {
+  return (
+    <ul>
+      {lines.map((line, index) => (
+        <li key={index}>{line}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** Where a card leads, and what waits there. */
+export function WayWords({ title, hint }: { readonly title: string; readonly hint: string }): JSX.Element {
+  return (
+    <span class="way-words">
+      <strong>{title}</strong> <span>{hint}</span>
+    </span>
+  );
+}
+
+/** Asks before something goes: keeping it is the easy answer, the other ones stand behind it. */
+export function Question(props: {
+  readonly title: string;
+  readonly text: string;
+  readonly keep: string;
+  readonly onKeep: () => void;
+  /** Leaving without an answer; keeps where nothing else is said. */
+  readonly onClose?: () => void;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { title, text, keep, onKeep, onClose = onKeep, children } = props;
+  return (
+    <Dialog title={title} onClose={onClose}>
+      <p>{text}</p>
+      <div class="buttons">
+        <Button strong autofocus onClick={onKeep}>
+          {keep}
+        </Button>
+        {children}
+      </div>
+    </Dialog>
+  );
+}
+
+type FoldAttributes = Omit<
+  JSX.IntrinsicElements['details'],
+  'class' | 'title' | 'open' | 'onToggle' | 'children'
+>;
+
+/** What folds out below its title. It is filled while it is open: a page is painted before its small print. */
+export function Fold(
+  props: FoldAttributes & {
+    readonly look: string;
+    readonly title: ComponentChildren;
+    readonly children: () => ComponentChildren;
+  },
+): JSX.Element {
+  const { look, title, children, ...rest } = props;
+  const [open, setOpen] = useState(false);
+  return (
+    <details class={look} {...rest} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{title}</summary>
+      {open && children()}
+    </details>
+  );
+}

@@ -1,11 +1,10 @@
 /** What is said once before the very first ride; the tap that confirms it also begins the ride. */
 import type { JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { Dialog, Icon } from '../../ui/parts.tsx';
+import { Dialog, Icon, Lines } from '../../ui/parts.tsx';
 import type { Bike } from '../../core/model/types.ts';
 import type { Send } from '../../state/store.ts';
 import { outsideLines } from '../../words/cautions.ts';
-import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('cautions');

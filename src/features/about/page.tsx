@@ -1,13 +1,12 @@
 /** How to play, why it feels like riding, privacy, what is kept, and care. */
 import { shiftsInFront } from '../../core/model/shifters.ts';
-import { type Page, Sheet } from '../../ui/parts.tsx';
+import { Lines, type Page, Sheet } from '../../ui/parts.tsx';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import { KeyList } from '../../ui/keyList.tsx';
 import { Button } from '../../ui/controls.tsx';
 import type { Send } from '../../state/store.ts';
 import { helpLimit } from '../../words/cues.ts';
 import { createFormat } from '../../words/format.ts';
-import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('about');

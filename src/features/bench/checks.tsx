@@ -4,7 +4,7 @@ import { Button } from '../../ui/controls.tsx';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { useFormat } from './say.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 

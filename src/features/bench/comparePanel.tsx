@@ -9,7 +9,7 @@ import { sampleAt } from '../../core/math/numbers.ts';
 import { helpsAtAll } from '../../core/model/motor.ts';
 import type { Machine, Rider } from '../../core/model/types.ts';
 import { bareLength, gearWords, notKept, useFormat, useTold } from './say.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import { powerOfSamples, withSteadyPower } from '../../core/recorded/steadyPower.ts';
@@ -46,7 +46,7 @@ export function ComparePanel(props: {
       <Power {...props} />
       <Sentence {...props} />
       <output class="told">{told}</output>
-      <div class="thing-doing">
+      <div class="row thing-doing">
         <Button look="small-button" data-keep-recorded onClick={() => void keep()}>
           {say('compare-keep')}
         </Button>

@@ -38,9 +38,9 @@ export function BenchHome(props: HomeProps): JSX.Element {
   return (
     <>
       {draft !== null && isUnsaved(draft) && (
-        <section class="paper unsaved-note" data-unsaved>
+        <section class="paper row unsaved-note" data-unsaved>
           <p>{say('home-unsaved', { title: draft.history.present.title })}</p>
-          <div class="thing-doing">
+          <div class="row thing-doing">
             <a class="button" href="#bench/edit">
               {say('home-goOn')}
             </a>
@@ -137,7 +137,7 @@ function OwnLevels({ ownLevels, services, onOpen }: HomeProps): JSX.Element {
   return (
     <section class="level-row" aria-labelledby="bench-own">
       <h2 id="bench-own">{say('home-own')}</h2>
-      <output class={told === '' ? '' : 'paper told-card'}>
+      <output class={told === '' ? '' : 'paper row told-card'}>
         {told !== '' && <span>{told}</span>}
         {removed !== null && (
           <Button look="small-button" data-undo-remove onClick={() => void restore(removed)}>
@@ -191,7 +191,7 @@ function OwnCard(props: {
         <span class="level-facts">
           {say('home-facts', { length: format.road(course.lengthM), steepest })}
         </span>
-        <div class="thing-doing">
+        <div class="row thing-doing">
           <a
             class="small-button"
             data-own="ride"

@@ -5,7 +5,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
-import { Fold } from '../../ui/fold.tsx';
+import { Fold } from '../../ui/parts.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { levelFromJson, levelToJson, type PlacedProblem } from './jsonText.ts';
 import { createFormat } from '../../words/format.ts';

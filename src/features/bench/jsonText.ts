@@ -18,7 +18,6 @@ type TextResult =
   | { readonly ok: true; readonly level: Level }
   | { readonly ok: false; readonly problems: readonly PlacedProblem[] };
 
-/** The text of a level. */
 export function levelToJson(level: Level): string {
   const lines = Object.entries(level).map(([key, value]) => `  ${JSON.stringify(key)}: ${valueText(value)}`);
   return `{\n${lines.join(',\n')}\n}\n`;
@@ -38,7 +37,6 @@ function spaced(value: unknown): string {
   return `{ ${parts.join(', ')} }`;
 }
 
-/** Reads a text. */
 export function levelFromJson(text: string): TextResult {
   const result: ParseResult = parseLevelText(text);
   if (result.ok) return result;

@@ -15,9 +15,8 @@ import { useWidth } from '../../ui/hooks.ts';
 
 const say = words('bench');
 
-const HEIGHT = 96;
-const TOP = 26;
-const BOTTOM = 84;
+/** The paper of each curve (px). */
+const PAPER = { height: 96, top: 26, bottom: 84 };
 /** The scale of speeds reaches at least so far (m/s): 30 km/h. */
 const FAST_MPS = 30 / 3.6;
 
@@ -68,7 +67,7 @@ export function Lanes(props: {
             least={0}
             most={FAST_MPS}
           />
-          <p class="lane-legend">
+          <p class="row lane-legend">
             <svg width="34" height="10" aria-hidden="true">
               <path class="curve best" d="M0 5H34" />
             </svg>
@@ -110,14 +109,15 @@ function Lane(props: {
   const high = all.reduce((a, b) => Math.max(a, b), props.most);
   const x = (atM: number): number =>
     SIDE + ((atM - shown.fromM) / (shown.toM - shown.fromM)) * (width - 2 * SIDE);
-  const y = (value: number): number => BOTTOM - ((value - low) / (high - low)) * (BOTTOM - TOP);
+  const y = (value: number): number =>
+    PAPER.bottom - ((value - low) / (high - low)) * (PAPER.bottom - PAPER.top);
   const range = say('reference-scale', { low: scale(low), high: scale(high) });
   return (
     <div ref={ref}>
       <svg
         width={width}
-        height={HEIGHT}
-        viewBox={`0 0 ${width} ${HEIGHT}`}
+        height={PAPER.height}
+        viewBox={`0 0 ${width} ${PAPER.height}`}
         role="img"
         aria-label={say('reference-lane', { what: title, range })}
       >
@@ -127,7 +127,10 @@ function Lane(props: {
         <text x={width - SIDE} y={16} text-anchor="end">
           {range}
         </text>
-        <path class="lane-edge" d={`M${SIDE} ${TOP}H${width - SIDE}M${SIDE} ${BOTTOM}H${width - SIDE}`} />
+        <path
+          class="lane-edge"
+          d={`M${SIDE} ${PAPER.top}H${width - SIDE}M${SIDE} ${PAPER.bottom}H${width - SIDE}`}
+        />
         {curves.map(({ kind, points }) => (
           <path key={kind} class={`curve ${kind}`} d={curvePath(points, x, y)} />
         ))}

@@ -18,6 +18,9 @@ import type { Level } from '../../core/level/schema.ts';
 import { Listeners } from '../../state/listeners.ts';
 import type { Laying } from './services.ts';
 
+/** Least road of a test ride (m). */
+export const LEAST_TRY_M = 100;
+
 /** A piece of road or something that lies on it. */
 export interface Selection {
   readonly list: 'pieces' | PlacedList;

@@ -39,7 +39,7 @@ export function MorePanel(props: {
       <summary>
         <h2>{say('edit-more')}</h2>
       </summary>
-      <div class="thing-fields">
+      <div class="row thing-fields">
         <Purpose level={level} set={set} />
         {count('seed', BIGGEST_SEED, 1)}
         {count('passMark', 100, 5)}

@@ -7,9 +7,8 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { type Page, Sheet } from '../../ui/parts.tsx';
-import { Question } from '../../ui/question.tsx';
-import type { Send, State } from '../../state/store.ts';
+import { type PageProps, type Page, Question, Sheet } from '../../ui/parts.tsx';
+import { useAnswer } from '../../ui/hooks.ts';
 import { isUnsaved, levelEditor, useDraft } from './levelEditor.ts';
 import { Editor } from './editor.tsx';
 import { BenchHome } from './home.tsx';
@@ -32,27 +31,16 @@ export const benchPage: Page<BenchPageServices> = (state, send, services) => (
   <Bench {...{ state, send, services }} />
 );
 
-interface BenchProps {
-  readonly state: State;
-  readonly send: Send;
-  readonly services: BenchPageServices;
-}
-
-function Bench({ state, send, services }: BenchProps): JSX.Element {
-  const [mine, setMine] = useState<BenchServices | null>(null);
-  const [failed, setFailed] = useState(false);
-  useEffect(() => {
-    const open = async (): Promise<void> => {
-      const bench = await services.bench();
-      await keepDraft(levelEditor, bench);
-      setMine(bench);
-    };
-    open().catch(() => setFailed(true));
+function Bench({ state, send, services }: PageProps<BenchPageServices>): JSX.Element {
+  const mine = useAnswer(async () => {
+    const bench = await services.bench();
+    await keepDraft(levelEditor, bench);
+    return bench;
   }, []);
   return (
     <Sheet {...titleOf(state.rest)}>
-      {mine === null ? (
-        <output>{failed ? say('openFailed') : say('opening')}</output>
+      {typeof mine === 'string' ? (
+        <output>{say(mine === 'failed' ? 'openFailed' : 'opening')}</output>
       ) : (
         <Units.Provider value={state.settings.units}>
           <Part state={state} send={send} services={mine} />
@@ -70,12 +58,7 @@ function titleOf(rest: string): { readonly title: string; readonly intro?: strin
   return { title: common('nav-bench'), intro: say('intro') };
 }
 
-function Part(props: {
-  readonly state: State;
-  readonly send: Send;
-  readonly services: BenchServices;
-}): JSX.Element {
-  const { state, send, services } = props;
+function Part({ state, send, services }: PageProps<BenchServices>): JSX.Element {
   const { rest, levels, ownLevels } = state;
   const draft = useDraft();
   /** A level from a file, shown before it is kept. */

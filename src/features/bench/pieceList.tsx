@@ -12,7 +12,7 @@ import { fieldsOf } from './fields.ts';
 import { addPlaced, FRESH_PIECES, placeForNew, PLACED_LISTS } from './fresh.ts';
 import { NumberField, TextField } from './inputs.tsx';
 import { pieceNumbers, placedNumbers, Units, useFormat } from './say.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { cueText } from '../../words/cues.ts';
 
@@ -64,7 +64,7 @@ export function PieceList(props: PieceListProps): JSX.Element {
 function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
   const behind = selection?.list === 'pieces' ? selection.index + 1 : level.pieces.length;
   return (
-    <fieldset class="adders">
+    <fieldset class="row adders">
       <legend>{say('edit-addPiece')}</legend>
       {Object.values(FRESH_PIECES).map((piece) => (
         <Button
@@ -86,7 +86,7 @@ function PieceAdders({ level, selection, onEdit, onSelect }: PieceListProps): JS
 /** What is added fills the piece that is selected. */
 function PlacedAdders({ level, selection, onEdit, onSelect }: PieceListProps): JSX.Element {
   return (
-    <fieldset class="adders">
+    <fieldset class="row adders">
       <legend>{say('edit-addPlaced')}</legend>
       {PLACED_LISTS.map((list) => (
         <Button
@@ -125,7 +125,7 @@ function useRows(props: PieceListProps) {
     const [name, numbers] = says();
     const row = (
       <li key={key} class={open ? 'open' : ''} data-thing={key}>
-        <Button look="thing-head" aria-expanded={open} onClick={() => props.onSelect(open ? null : one)}>
+        <Button look="wrap thing-head" aria-expanded={open} onClick={() => props.onSelect(open ? null : one)}>
           <strong>{name}</strong> <span>{numbers}</span>
         </Button>
         {open && <Open key={key} {...props} {...{ one, name }} />}
@@ -141,7 +141,7 @@ function Open(props: PieceListProps & { readonly one: Selection; readonly name: 
   const { level, one, onEdit } = props;
   return (
     <div class="thing-open">
-      <div class="thing-fields">
+      <div class="row thing-fields">
         {fieldsOf(level, one).map((field) => (
           <NumberField
             key={field.name}
@@ -179,14 +179,14 @@ function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: S
   };
   if (list !== 'pieces')
     return (
-      <div class="thing-doing">
+      <div class="row thing-doing">
         {button(say('edit-remove'), false, () => onEdit({ kind: 'remove-entry', list, index }), 'remove')}
       </div>
     );
   const piece = level.pieces[index];
   if (piece === undefined) return null;
   return (
-    <div class="thing-doing">
+    <div class="row thing-doing">
       {button(say('edit-earlier'), index === 0, () => move(index - 1), 'earlier')}
       {button(say('edit-later'), index === level.pieces.length - 1, () => move(index + 1), 'later')}
       {button(

@@ -10,7 +10,7 @@ import type { Level } from '../../core/level/schema.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { roadPaths } from '../../charts/road.ts';
-import type { Selection } from './levelEditor.ts';
+import { LEAST_TRY_M, type Selection } from './levelEditor.ts';
 import { fieldsOf, type LevelField, pieceStartM, placeOfProblem } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { fieldValue, pieceSlope, useFormat, windWords } from './say.ts';
@@ -24,16 +24,13 @@ import type { Format } from '../../words/format.ts';
 
 const say = words('bench');
 
-const HEIGHT = 276;
-const TOP = 46;
-const BOTTOM = 194;
+/** The paper (px). */
+const PAPER = { height: 276, top: 46, bottom: 194 };
 export const SIDE = 24;
 /** A pixel of dragging up is a tenth of a point of gradient. */
 const PERCENT_PER_PX = 0.1;
 /** Numbers stand over pieces at least this wide (px). */
 const WIDE_ENOUGH = 46;
-/** Least road of a test ride (m). */
-const LEAST_TRY_M = 100;
 
 interface ProfileProps {
   readonly level: Level;
@@ -61,7 +58,7 @@ export function EditedProfile(props: ProfileProps): JSX.Element {
   const x: Across = (atM) => SIDE + (atM - fromM) * pxPerM;
   const right = x(toM);
   const paths = useMemo(
-    () => roadPaths(course, { fromM, toM, left: SIDE, right, top: TOP, bottom: BOTTOM }),
+    () => roadPaths(course, { fromM, toM, left: SIDE, right, top: PAPER.top, bottom: PAPER.bottom }),
     [course, fromM, toM, right],
   );
   const heightAt: Across = (atM) => sampleAt(course.heightM, atM);
@@ -75,8 +72,8 @@ export function EditedProfile(props: ProfileProps): JSX.Element {
     <div class="bench-profile" ref={ref} data-profile>
       <svg
         width={width}
-        height={HEIGHT}
-        viewBox={`0 0 ${width} ${HEIGHT}`}
+        height={PAPER.height}
+        viewBox={`0 0 ${width} ${PAPER.height}`}
         role="img"
         aria-label={say('edit-profile')}
       >
@@ -86,8 +83,8 @@ export function EditedProfile(props: ProfileProps): JSX.Element {
         <path class="outline" d={paths.outline} />
         <Heights {...{ shown, heightAt, x, y }} />
         <PieceNumbers {...{ level, shown, heightAt, x, y }} />
-        <Bands level={level} x={x} y={y} top={BOTTOM + 4} selection={selection} />
-        <Axis shown={shown} x={x} y={HEIGHT - 6} />
+        <Bands level={level} x={x} y={y} top={PAPER.bottom + 4} selection={selection} />
+        <Axis shown={shown} x={x} y={PAPER.height - 6} />
         {reference !== null && <ShiftMarks report={reference.report} x={x} y={y} />}
       </svg>
       <Handles
@@ -179,7 +176,13 @@ function Selected(props: {
   if (place === null) return null;
   const left = x(place.fromM) - 1;
   return (
-    <rect class="selected" x={left} y={6} width={Math.max(3, x(place.toM) - left)} height={BOTTOM - 6} />
+    <rect
+      class="selected"
+      x={left}
+      y={6}
+      width={Math.max(3, x(place.toM) - left)}
+      height={PAPER.bottom - 6}
+    />
   );
 }
 

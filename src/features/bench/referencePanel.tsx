@@ -12,7 +12,7 @@ import { useFormat } from './say.ts';
 import { shiftWords, shownShifts } from './shiftMarks.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { bikeName, riderName } from '../../words/common.ts';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
@@ -75,7 +75,7 @@ function WhoChoice({ who, own, asRidden, onWho }: WhoProps): JSX.Element {
     ...RIDERS.filter((rider) => rider.id !== own.rider.id),
   ];
   return (
-    <div class="thing-fields">
+    <div class="row thing-fields">
       <Select
         look="select-field"
         data-bench-bike

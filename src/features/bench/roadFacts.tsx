@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { RoadSummary } from '../../core/gpx/summary.ts';
 import { useFormat } from './say.ts';
-import { Lines } from '../../ui/paper.tsx';
+import { Lines } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 

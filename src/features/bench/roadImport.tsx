@@ -14,10 +14,10 @@ import { RoadFacts } from './roadFacts.tsx';
 import { useFormat } from './say.ts';
 import { StretchChoice } from './stretchChoice.tsx';
 import type { BenchServices, RoadReading } from './services.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
-import { Button } from '../../ui/controls.tsx';
+import { Button, Choice } from '../../ui/controls.tsx';
 
 const say = words('bench');
 
@@ -149,7 +149,11 @@ function stageOf(outcome: GpxOutcome, file: number): Stage {
 /** Says that a file can be dropped, with a button for those who would rather choose one. */
 function Picker(props: { readonly over: boolean; readonly onFile: (file: Blob) => void }): JSX.Element {
   return (
-    <section class={`paper drop-place ${props.over ? 'over' : ''}`} aria-label={say('road-title')} data-drop>
+    <section
+      class={`paper row drop-place ${props.over ? 'over' : ''}`}
+      aria-label={say('road-title')}
+      data-drop
+    >
       <FileButton
         name="data-gpx"
         class="button strong"
@@ -173,27 +177,16 @@ function Questions(props: {
   const sentenceOf = sentenceIn(useFormat());
   return (
     <Paper title={say('road-questions')} data-questions>
-      {questions.map((question) => {
-        const chosen = answers[question.path as keyof RoadAnswers];
-        return (
-          <fieldset key={question.code} class="choice">
-            <legend>{sentenceOf(question)}</legend>
-            <div class="choice-row">
-              {question.options.map((option) => (
-                <label key={option}>
-                  <input
-                    type="radio"
-                    name={`road-${question.path}`}
-                    checked={option === `${chosen ?? question.taken}`}
-                    onChange={() => onAnswer(answerOf(question, option))}
-                  />
-                  <span>{optionWords(option)}</span>
-                </label>
-              ))}
-            </div>
-          </fieldset>
-        );
-      })}
+      {questions.map((question) => (
+        <Choice
+          key={question.code}
+          legend={sentenceOf(question)}
+          name={`road-${question.path}`}
+          value={`${answers[question.path as keyof RoadAnswers] ?? question.taken}`}
+          options={question.options.map((option) => [option, optionWords(option)])}
+          onChoose={(option) => onAnswer(answerOf(question, option))}
+        />
+      ))}
     </Paper>
   );
 }

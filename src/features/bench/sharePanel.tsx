@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { Button } from '../../ui/controls.tsx';
 import { CodePicture } from '../../ui/pictures/codePicture.tsx';
 import { useAnswer } from '../../ui/hooks.ts';
-import { Fold } from '../../ui/fold.tsx';
+import { Fold } from '../../ui/parts.tsx';
 import type { Level } from '../../core/level/schema.ts';
 import { offerFile } from '../../ui/file.ts';
 import { levelToJson } from './jsonText.ts';
@@ -50,7 +50,7 @@ function Ways({ level }: { readonly level: Level }): JSX.Element {
           onFocus={({ currentTarget }) => currentTarget.select()}
         />
       </label>
-      <div class="thing-doing">
+      <div class="row thing-doing">
         {'clipboard' in navigator && (
           <Button look="small-button" onClick={copy}>
             {say('share-copy')}

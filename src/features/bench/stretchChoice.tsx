@@ -2,7 +2,7 @@
  * Which stretch of a recorded road becomes a level: handles on its profile, numbers, the hardest two kilometres as a
  * proposal. Then a title, and it is saved: heights and distances only.
  */
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { RoadStretch } from '../../core/gpx/types.ts';
@@ -22,6 +22,7 @@ import { Button } from '../../ui/controls.tsx';
 import { sampleAt } from '../../core/math/numbers.ts';
 import { px } from '../../charts/lines.ts';
 import { Handle } from './handle.tsx';
+import { SIDE } from './profile.tsx';
 import { Axis, Gradients, Heights } from './roadNumbers.tsx';
 import { shownOf, type Span, ZoomBar } from './zoom.tsx';
 import { useWidth } from '../../ui/hooks.ts';
@@ -61,10 +62,10 @@ export function StretchChoice({ road, services, send }: ChoiceProps): JSX.Elemen
   return (
     <Paper title={say('road-stretch')} data-stretch>
       <StretchProfile road={road} stretch={stretch} onMove={move} />
-      <div class="thing-fields">
+      <div class="row thing-fields">
         {end('fromM', 0, stretch.toM - SHORTEST_LEVEL_M)}
         {end('toM', stretch.fromM + SHORTEST_LEVEL_M, endM)}
-        <div class="thing-doing">
+        <div class="row thing-doing">
           <Button look="small-button" data-hardest onClick={() => setStretch(road.hardest)}>
             {say('road-hardest', { length: hardestLength(format) })}
           </Button>
@@ -164,10 +165,8 @@ function partOf(road: RoadSummary, { fromM, toM }: RoadStretch) {
   };
 }
 
-const HEIGHT = 230;
-const TOP = 24;
-const BOTTOM = 176;
-const SIDE = 24;
+/** The paper (px). */
+const PAPER = { height: 230, top: 24, bottom: 176 };
 /** A road never looks hillier than this many metres over the whole height (m). */
 const LEAST_RISE_M = 20;
 
@@ -197,7 +196,7 @@ function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
         shown={format.distance(stretch[end])}
         axis="along"
         x={x(stretch[end])}
-        y={BOTTOM + 22}
+        y={PAPER.bottom + 22}
         perPx={1 / pxPerM}
         kind="edge"
         onValue={(value) => onMove({ [end]: value })}
@@ -232,21 +231,28 @@ function Drawing(props: {
   return (
     <svg
       width={width}
-      height={HEIGHT}
-      viewBox={`0 0 ${width} ${HEIGHT}`}
+      height={PAPER.height}
+      viewBox={`0 0 ${width} ${PAPER.height}`}
       role="img"
       aria-label={say('road-profile')}
     >
-      <rect class="selected" x={left} y={6} width={Math.max(2, right - left)} height={BOTTOM - 6} />
-      <path class="ground" d={`M${SIDE} ${BOTTOM}L${outline}L${px(width - SIDE)} ${BOTTOM}Z`} />
+      <rect class="selected" x={left} y={6} width={Math.max(2, right - left)} height={PAPER.bottom - 6} />
+      <path class="ground" d={`M${SIDE} ${PAPER.bottom}L${outline}L${px(width - SIDE)} ${PAPER.bottom}Z`} />
       <path class="outline" d={`M${outline}`} />
       {road.holes.map((hole) => (
-        <path key={hole.fromM} class="hole" d={`M${px(x(hole.fromM))} ${BOTTOM - 8}H${px(x(hole.toM))}`} />
+        <path
+          key={hole.fromM}
+          class="hole"
+          d={`M${px(x(hole.fromM))} ${PAPER.bottom - 8}H${px(x(hole.toM))}`}
+        />
       ))}
-      <path class="stretch-ends" d={`M${px(left)} 6V${BOTTOM + 6}M${px(right)} 6V${BOTTOM + 6}`} />
+      <path
+        class="stretch-ends"
+        d={`M${px(left)} 6V${PAPER.bottom + 6}M${px(right)} 6V${PAPER.bottom + 6}`}
+      />
       <Heights {...{ shown, heightAt, x, y }} />
       <Gradients part={shown} {...{ shown, heightAt, x, y }} />
-      <Axis shown={shown} x={x} y={HEIGHT - 4} />
+      <Axis shown={shown} x={x} y={PAPER.height - 4} />
     </svg>
   );
 }
@@ -259,8 +265,8 @@ function outlineOf({ heightsM, stepM }: RoadSummary, shown: Span, widthPx: numbe
     low = Math.min(low, height);
     high = Math.max(high, height);
   }
-  const scale = (BOTTOM - TOP - 20) / Math.max(LEAST_RISE_M, high - low);
-  const yOf = (heightM: number): number => BOTTOM - 20 - (heightM - low) * scale;
+  const scale = (PAPER.bottom - PAPER.top - 20) / Math.max(LEAST_RISE_M, high - low);
+  const yOf = (heightM: number): number => PAPER.bottom - 20 - (heightM - low) * scale;
   const columns = Math.max(1, Math.round(widthPx));
   const points: string[] = [];
   for (let column = 0; column <= columns; column += 1) {

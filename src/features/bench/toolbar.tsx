@@ -5,7 +5,7 @@ import { Button } from '../../ui/controls.tsx';
 import type { Course } from '../../core/course/types.ts';
 import { ascentM } from '../../core/gpx/smooth.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { type Draft, levelEditor, isUnsaved } from './levelEditor.ts';
+import { type Draft, LEAST_TRY_M, levelEditor, isUnsaved } from './levelEditor.ts';
 import { freshId } from './fresh.ts';
 import { NumberField, TextField } from './inputs.tsx';
 import { notKept, useFormat } from './say.ts';
@@ -13,9 +13,6 @@ import { spokenLanguage, words } from '../../words/words.ts';
 import type { BenchServices } from './services.ts';
 
 const say = words('bench');
-
-/** Least road of a test ride (m). */
-const LEAST_TRY_M = 100;
 
 interface ToolbarProps {
   readonly draft: Draft;
@@ -89,7 +86,7 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
     </Button>
   );
   return (
-    <div class="bench-buttons">
+    <div class="row bench-buttons">
       <Button strong data-save disabled={faulty} onClick={() => void save()}>
         {say('keep-save')}
       </Button>
@@ -107,7 +104,7 @@ function Doing({ draft, services, faulty }: ToolbarProps): JSX.Element {
 
 function TryOut({ draft, course, faulty, onTry }: ToolbarProps): JSX.Element {
   return (
-    <fieldset class="try-out">
+    <fieldset class="row try-out">
       <legend>{say('try-title')}</legend>
       <NumberField
         label={say('try-from')}

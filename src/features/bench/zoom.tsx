@@ -79,7 +79,7 @@ export function ZoomBar(props: {
     </Button>
   );
   return (
-    <fieldset class="zoom-bar" aria-label={say('zoom-title')}>
+    <fieldset class="row zoom-bar" aria-label={say('zoom-title')}>
       {button('closer', say('zoom-closer'), canCloser, () => nearest)}
       {button('wider', say('zoom-wider'), view !== null, () => wider(view, lengthM))}
       {button('back', say('zoom-back'), fromM > 0, () => along(view, lengthM, -1))}

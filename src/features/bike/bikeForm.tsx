@@ -12,6 +12,7 @@ import { Choice, Select, Tick } from '../../ui/controls.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { drawingText, GearStacks } from './gearStacks.tsx';
 import { bikeGears } from '../../words/common.ts';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { type BikeDraft, draftOf, type DraftReading, type EditDraft, readDraft } from './draft.ts';
 import { DraftField } from './field.tsx';
@@ -27,7 +28,6 @@ interface OwnBikeFormProps {
   readonly onChange: (bike: Bike) => void;
 }
 
-/** The form. */
 export function OwnBikeForm({ bike, onChange }: OwnBikeFormProps): JSX.Element {
   const [base] = useState(bike);
   const [draft, setDraft] = useState(() => draftOf(bike));
@@ -45,8 +45,7 @@ export function OwnBikeForm({ bike, onChange }: OwnBikeFormProps): JSX.Element {
     onChange(possible);
   };
   return (
-    <section class="paper own-bike" aria-label={say('own-title')}>
-      <h2>{say('own-title')}</h2>
+    <Paper look="own-bike" title={say('own-title')}>
       <p class="hint">{say('own-intro')}</p>
       <div class="own-columns">
         <div>
@@ -54,7 +53,7 @@ export function OwnBikeForm({ bike, onChange }: OwnBikeFormProps): JSX.Element {
         </div>
         <Drawing bike={drawn} current={reading.bike !== null} />
       </div>
-    </section>
+    </Paper>
   );
 }
 

@@ -15,7 +15,7 @@ import {
 import { Choice } from '../../ui/controls.tsx';
 import type { BikeServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('bike');
@@ -26,44 +26,32 @@ interface OutfitChoiceProps {
   readonly paint: BikeServices['paintRider'];
 }
 
-/** The section. */
 export function OutfitChoice({ settings, onChange, paint }: OutfitChoiceProps): JSX.Element {
   const { kit } = settings;
-  const set = (change: Partial<Outfit>): void => onChange({ ...kit, ...change });
+  /** One part of the outfit: what it can be, how that is called, and its colour where it has one. */
+  const choice = <Part extends keyof Outfit>(
+    part: Part,
+    values: readonly Outfit[Part][],
+    shown: (value: Outfit[Part]) => readonly [name: string, tone: string | null],
+  ): JSX.Element => (
+    <Choice
+      legend={say(part)}
+      name={`kit-${part}`}
+      value={kit[part]}
+      options={values.map((one) => [one, ...shown(one)])}
+      onChoose={(one) => onChange({ ...kit, [part]: one })}
+    />
+  );
   return (
     <Paper look="kit" title={say('kit')}>
       <p>{say('kit-intro')}</p>
       <div class="kit-sides">
         <Portrait settings={settings} paint={paint} />
         <div>
-          <Choice
-            legend={say('jersey')}
-            name="kit-jersey"
-            value={kit.jersey}
-            options={JERSEYS.map((one) => [one, say(`jersey-${one}`), JERSEY_CLOTHS[one].tone])}
-            onChoose={(jersey) => set({ jersey })}
-          />
-          <Choice
-            legend={say('pattern')}
-            name="kit-pattern"
-            value={kit.pattern}
-            options={PATTERNS.map((one) => [one, say(`pattern-${one}`)])}
-            onChoose={(pattern) => set({ pattern })}
-          />
-          <Choice
-            legend={say('helmet')}
-            name="kit-helmet"
-            value={kit.helmet}
-            options={HELMETS.map((one) => [one, say(`helmet-${one}`)])}
-            onChoose={(helmet) => set({ helmet })}
-          />
-          <Choice
-            legend={say('frame')}
-            name="kit-frame"
-            value={kit.frame}
-            options={FRAMES.map((one) => [one, say(`frame-${one}`), frameTone(one)])}
-            onChoose={(frame) => set({ frame })}
-          />
+          {choice('jersey', JERSEYS, (one) => [say(`jersey-${one}`), JERSEY_CLOTHS[one].tone])}
+          {choice('pattern', PATTERNS, (one) => [say(`pattern-${one}`), null])}
+          {choice('helmet', HELMETS, (one) => [say(`helmet-${one}`), null])}
+          {choice('frame', FRAMES, (one) => [say(`frame-${one}`), frameTone(one)])}
         </div>
       </div>
     </Paper>

@@ -12,11 +12,10 @@ import { OutfitChoice } from './outfitChoice.tsx';
 import { OwnBikeForm } from './bikeForm.tsx';
 import { RiderForm } from './riderForm.tsx';
 import type { BikeServices } from './services.ts';
-import { type Page, Sheet } from '../../ui/parts.tsx';
+import { Lines, type Page, Paper, Sheet } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { drawingText, GearStacks } from './gearStacks.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
-import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { outsideLines } from '../../words/cautions.ts';
 import { bikeGears, bikeName, common } from '../../words/common.ts';
@@ -83,8 +82,7 @@ export const bikePage: Page<BikeServices> = (state, send, services) => {
 function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX.Element {
   const { bike, format } = props;
   return (
-    <section class="paper" aria-label={say('motorTitle')}>
-      <h2>{say('motorTitle')}</h2>
+    <Paper title={say('motorTitle')}>
       <Lines lines={outsideLines(bike)} />
       <details>
         <summary>{cautions('motorPlaces')}</summary>
@@ -105,7 +103,7 @@ function MotorCare(props: { readonly bike: Bike; readonly format: Format }): JSX
         </ul>
         <p class="hint">{cautions('motorPlacesHint')}</p>
       </details>
-    </section>
+    </Paper>
   );
 }
 

@@ -5,6 +5,7 @@ import { RIDERS } from '../../core/model/presets.ts';
 import type { Rider } from '../../core/model/types.ts';
 import { Choice } from '../../ui/controls.tsx';
 import { riderName } from '../../words/common.ts';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { BikeField } from './field.tsx';
 import {
@@ -29,7 +30,6 @@ interface RiderFormProps {
 
 type Way = 'feel' | 'numbers';
 
-/** The form. */
 export function RiderForm(props: RiderFormProps): JSX.Element {
   const { rider, onChange, clock } = props;
   const [way, setWay] = useState<Way>(RIDERS.some(({ id }) => id === rider.id) ? 'feel' : 'numbers');
@@ -57,8 +57,7 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
     take({ ...riderFromForm({ ...pick(rider), cadenceLowRpm, cadenceHighRpm }), ...above(rider) });
   };
   return (
-    <section class="paper own-rider" aria-label={say('rider')}>
-      <h2>{say('rider')}</h2>
+    <Paper look="own-rider" title={say('rider')}>
       <Choice
         legend={say('rider-way')}
         name="rider-way"
@@ -71,7 +70,7 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
       />
       {way === 'feel' ? <Feel {...props} onChange={take} /> : <Numbers draft={draft} onType={type} />}
       <TapTest onBand={takeBand} onUndo={() => take(before)} {...(clock === undefined ? {} : { clock })} />
-    </section>
+    </Paper>
   );
 }
 

@@ -73,7 +73,7 @@ function Learnt({ state }: { readonly state: State }): JSX.Element {
       {lessons.length === 0 ? (
         <p>{say('nothingYet')}</p>
       ) : (
-        <PatchList lessons={lessons} look="play-patches" />
+        <PatchList lessons={lessons} look="wrap play-patches" />
       )}
     </section>
   );

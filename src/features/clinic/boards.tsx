@@ -60,7 +60,7 @@ export function Caught(props: { readonly road: RoadPicture; readonly talk: boole
 function Dots({ caught, all }: { readonly caught: number; readonly all: number }): JSX.Element {
   if (all > MOST_DOTS) return <progress class="caught-bar" max={all} value={caught} />;
   return (
-    <span class="dots" aria-hidden="true">
+    <span class="wrap dots" aria-hidden="true">
       {Array.from({ length: all }, (_, i) => (
         <i key={i} class={i < caught ? 'full' : ''} />
       ))}

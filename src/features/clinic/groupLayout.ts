@@ -5,7 +5,6 @@ import type { Track } from '../../charts/stripLayout.ts';
 /** How much is drawn: the bare road, how the group took its pitches, and for paper gear and cadence as well. */
 export type ShownTracks = 'road' | 'taken' | 'all';
 
-/** The paper. */
 export interface GroupLayout {
   readonly width: number;
   readonly height: number;

@@ -38,7 +38,6 @@ interface GroupStripProps {
   readonly size?: { readonly width: number; readonly height: number; readonly font: number };
 }
 
-/** The strip. */
 export function GroupStrip(props: GroupStripProps): JSX.Element {
   const { course, road, format, size } = props;
   const [measured, box] = useSize();
@@ -236,7 +235,7 @@ function Values(props: {
 
 function Legend(props: { readonly lines: boolean }): JSX.Element {
   return (
-    <ul class="group-legend">
+    <ul class="wrap group-legend">
       {props.lines && (
         <>
           <li>

@@ -8,7 +8,7 @@ import { READY_PLANS } from '../../core/group/readyPlans.ts';
 import { levelOfRide } from '../../core/group/turn.ts';
 import type { Course } from '../../core/course/types.ts';
 import { courseOfLevel } from '../../core/level/build.ts';
-import { Icon, Sheet } from '../../ui/parts.tsx';
+import { Icon, Sheet, WayWords } from '../../ui/parts.tsx';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { AnimalPicture } from './animal.tsx';
 import { Minutes, USUAL_COUNT } from './minutes.tsx';
@@ -19,12 +19,10 @@ import { placeOfStage } from './stage.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import type { ClinicProps, InSession } from './services.ts';
 import { nameOf, planTitle } from '../../words/group.ts';
-import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
-/** The page. */
 export function ClinicHome(props: ClinicProps): JSX.Element {
   const { saved, onPlace } = props;
   const sessions = saved.rounds.toSorted((a, b) => b.startedAtMs - a.startedAtMs);
@@ -152,7 +150,7 @@ function PlanCard(props: {
           <Minutes plan={plan} riders={USUAL_COUNT} props={props.props} />
         </span>
       </Button>
-      <span class="plan-tools">
+      <span class="wrap plan-tools">
         <Button look="quiet-button" onClick={() => onPlace(`plan/${plan.id}`)}>
           {say('home-change')}
         </Button>

@@ -26,7 +26,6 @@ interface LineProps extends InSession {
   readonly onUndo: () => void;
 }
 
-/** The list. */
 export function WaitingLine(props: LineProps): JSX.Element {
   const { session, onAdd, onUndo } = props;
   const { round } = session;
@@ -35,7 +34,7 @@ export function WaitingLine(props: LineProps): JSX.Element {
   const gone = round.riders.filter((rider) => rider.presence === 'gone').map((rider) => rider.nickname);
   return (
     <section class="paper line" aria-label={say('round-line')}>
-      <div class="line-head">
+      <div class="row line-head">
         <h2>{say('round-line')}</h2>
         <span class="hint">{say('home-waiting', { ridden, all })}</span>
       </div>
@@ -209,7 +208,7 @@ function OwnName(props: {
   const refusal = own === null ? null : refusalOf(session.round, { kind: 'add', nickname: own });
   return (
     <form
-      class="own-name"
+      class="row own-name"
       onSubmit={(event) => {
         event.preventDefault();
         if (own !== null && refusal === null) add(own);

@@ -27,7 +27,6 @@ import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
-/** The page. */
 export function GroupPicturePage({ props, session }: InSession): JSX.Element {
   const { picture } = props;
   const [open, setOpen] = useState(session.plan.shows !== 'own-marks');
@@ -78,7 +77,7 @@ function Boards({ props, session, picture }: InSession & { readonly picture: Gro
   ).length;
   return (
     <section class="board-page" data-board={board} data-talk={talk}>
-      <div class="board-bar">
+      <div class="row board-bar">
         <BoardTabs {...{ boards, board }} onChoose={choose} />
         {picture.roads.length > 1 && !hasOwnRoads(picture) && (
           <RoadSelect {...{ props, session, picture }} value={roadIndex} onChoose={setRoadIndex} />
@@ -125,7 +124,7 @@ function Head(props: BoardProps & { readonly onToggle: () => void }): JSX.Elemen
   const headline = talk ? answerAfterTalk(board, view) : headlineOf(board, view, format);
   const detail = talk || board !== 'where' ? null : detailOf(view, format);
   return (
-    <div class="board-head" aria-live="polite">
+    <div class="row board-head" aria-live="polite">
       {talk && !closed && <p class="board-question">{question}</p>}
       <h2>{closed ? question : headline}</h2>
       {detail !== null && <p class="board-detail">{detail}</p>}
@@ -181,7 +180,7 @@ function BoardTabs(props: {
     button?.parentElement?.querySelector<HTMLElement>(`[data-choose='${to}']`)?.focus();
   };
   return (
-    <div class="board-tabs" role="tablist" aria-label={say('picture-label')}>
+    <div class="wrap board-tabs" role="tablist" aria-label={say('picture-label')}>
       {boards.map((one) => (
         <button
           key={one}

@@ -11,12 +11,11 @@ import {
 import { USUAL_PLAN } from '../../core/group/readyPlans.ts';
 import { cleanText } from '../../core/group/texts.ts';
 import type { Problem } from '../../core/level/problems.ts';
-import { Sheet } from '../../ui/parts.tsx';
+import { Lines, Sheet } from '../../ui/parts.tsx';
 import { Minutes, USUAL_COUNT } from './minutes.tsx';
 import type { ClinicProps } from './services.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { checkTitle, type PlannedCheck, planTitle } from '../../words/group.ts';
-import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { Button, Choice, Select } from '../../ui/controls.tsx';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
@@ -260,7 +259,7 @@ function Group(props: {
   return (
     <div class="ride-group">
       <span class="ride-group-title">{props.title}</span>
-      <div class="ride-row">
+      <div class="wrap ride-row">
         {props.offers.map(({ title, ride }) => {
           const place = props.rides.findIndex((one) => keyOf(one) === keyOf(ride));
           return (

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import { Button, Tick } from '../../ui/controls.tsx';
-import { Question } from '../../ui/question.tsx';
+import { Question } from '../../ui/parts.tsx';
 import { courseOfRoad, ridesOf, titleOfRoad } from './session.ts';
 import type { ClinicProps, InSession } from './services.ts';
 import { nameOf, planTitle } from '../../words/group.ts';
@@ -35,7 +35,6 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 
 const say = words('clinic');
 
-/** The page. */
 export function Report({ props, session }: InSession): JSX.Element {
   const { saved, apart, onSaveFile, onPrint, onDeleteSession, onPlace } = props;
   const [named, setNamed] = useState(false);

@@ -55,7 +55,7 @@ export function Broken(props: NowProps & { readonly nickname: string }): JSX.Ele
         <h2 class="now-name small">{say('round-riding', { name: nameOf(nickname) })}</h2>
         <p class="now-line">{failed ? say('round-notMarked') : say('round-ridingSays')}</p>
       </div>
-      <div class="now-buttons">
+      <div class="row now-buttons">
         <Button look="big-button" data-again disabled={start === null} onClick={() => ride(nickname)}>
           <Icon name="go" />
           <strong>{say('round-rideAgain')}</strong>
@@ -92,7 +92,7 @@ export function Ridden(
           </>
         )}
       </div>
-      <div class="now-buttons">
+      <div class="row now-buttons">
         <Button look="big-button" data-next-rider onClick={() => act({ kind: 'next' })}>
           {next.kind === 'rider' ? <AnimalPicture nickname={next.nickname} /> : <Icon name="go" />}
           <span>

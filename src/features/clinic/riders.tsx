@@ -21,7 +21,6 @@ const say = words('clinic');
 /** The same plan offers the same animals each time it is opened. */
 const seedOf = (text: string): number => deriveSeed(1, text) >>> 0;
 
-/** The page. */
 export function Riders({
   props,
   plan: template,
@@ -51,7 +50,7 @@ export function Riders({
   return (
     <Sheet title={say('go-title')} intro={say('go-intro')}>
       <div class="clinic clinic-go">
-        <div class="go-row">
+        <div class="row go-row">
           <div class="paper">
             <Stepper
               label={say('go-count')}

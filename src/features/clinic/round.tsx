@@ -22,7 +22,6 @@ import { words } from '../../words/words.ts';
 
 const say = words('clinic');
 
-/** The page. */
 export function Round({ props, session }: InSession): JSX.Element {
   const { onSaveRound, onRide, onTakeBack, onGive } = props;
   const [dialog, setDialog] = useState<'add' | 'undo' | 'give' | null>(null);
@@ -163,14 +162,16 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
         </h2>
         <p class="now-line">{[title, turn].filter((part) => part !== '').join(' · ')}</p>
         {session.plan.riderId === 'by-feel' && (
-          <Feel
-            value={session.feels[nickname] ?? ''}
+          <Choice
             legend={say('round-feel')}
+            name="feel"
+            value={session.feels[nickname] ?? ''}
+            options={RIDERS.map(({ id }) => [id, riderName(id)])}
             onChoose={(riderId) => keep({ ...session, feels: { ...session.feels, [nickname]: riderId } })}
           />
         )}
       </div>
-      <div class="now-buttons">
+      <div class="row now-buttons">
         <Button
           look="big-button"
           data-start
@@ -193,22 +194,5 @@ function Next(props: NowProps & { readonly nickname: string }): JSX.Element {
         </Button>
       </div>
     </>
-  );
-}
-
-function Feel(props: {
-  readonly value: string;
-  readonly legend: string;
-  readonly onChoose: (riderId: string) => void;
-}): JSX.Element {
-  const options = RIDERS.map(({ id }) => [id, riderName(id)] as const);
-  return (
-    <Choice
-      legend={props.legend}
-      name="feel"
-      value={props.value}
-      options={options}
-      onChoose={props.onChoose}
-    />
   );
 }

@@ -4,13 +4,12 @@
  */
 import type { ComponentChildren, JSX } from 'preact';
 import { Button } from '../../ui/controls.tsx';
-import { Icon, SettingsButton } from '../../ui/parts.tsx';
+import { Icon, SettingsButton, WayWords } from '../../ui/parts.tsx';
 import type { SavedRound } from '../../core/group/savedRound.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
 import type { InSession } from './services.ts';
 import { planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
-import { WayWords } from '../../ui/paper.tsx';
 
 const say = words('clinic');
 
@@ -22,7 +21,6 @@ export function placeOfStage(session: SavedRound, tab: Tab): string {
   return sessionPlace(session.plan.id, tab === 'round' ? '' : tab);
 }
 
-/** The frame. */
 export function SessionStage(
   props: InSession & { readonly tab: Tab; readonly children: ComponentChildren },
 ): JSX.Element {
@@ -30,13 +28,13 @@ export function SessionStage(
   const { onPlace } = props.props;
   return (
     <div class="clinic clinic-stage">
-      <header class="stage-bar">
+      <header class="row stage-bar">
         <Button look="round with-word" onClick={() => onPlace('')}>
           <Icon name="back" />
           {say('back')}
         </Button>
         <h1 tabIndex={-1}>{planTitle(session.plan)}</h1>
-        <nav class="stage-tabs" aria-label={say('tabs-label')}>
+        <nav class="wrap stage-tabs" aria-label={say('tabs-label')}>
           {TABS.map((one) => (
             <Button
               look=""

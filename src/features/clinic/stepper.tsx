@@ -14,7 +14,7 @@ export function Stepper(props: {
 }): JSX.Element {
   const { label, value, low, high, onChange } = props;
   return (
-    <fieldset class="stepper" aria-label={label}>
+    <fieldset class="row stepper" aria-label={label}>
       <span class="stepper-label">{label}</span>
       <Button look="" aria-label={props.fewer} disabled={value <= low} onClick={() => onChange(value - 1)}>
         −

@@ -2,7 +2,7 @@
  * The debrief: one card, and folded under it what happened, why and where. Draws what it is given and asks through
  * callbacks; it keeps nothing but where the cursor is.
  */
-import { Lines } from '../../ui/paper.tsx';
+import { Lines } from '../../ui/parts.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { shiftsOf } from '../../core/coach/shifts.ts';

@@ -6,7 +6,7 @@ import type { Course, Pitch } from '../../core/course/types.ts';
 import type { Machine } from '../../core/model/types.ts';
 import { cardStretch, PitchPicture } from '../../charts/pitchPicture.tsx';
 import { footPlace, shiftText } from '../../charts/readout.ts';
-import { Fold } from '../../ui/fold.tsx';
+import { Fold } from '../../ui/parts.tsx';
 import { ScrollBox } from '../../ui/tables.tsx';
 import { TableHead } from '../../ui/tables.tsx';
 import { words } from '../../words/words.ts';

@@ -4,6 +4,8 @@
  * table.
  */
 import type { JSX } from 'preact';
+import { useEffect, useReducer } from 'preact/hooks';
+import type { GearCheckProps, GearQuestion } from './services.ts';
 import { Button } from '../../ui/controls.tsx';
 import {
   asksFirst,
@@ -212,15 +214,15 @@ export interface CheckState {
   readonly attempt: number;
 }
 
-export type CheckAction =
+type CheckAction =
   | { readonly kind: 'start' | 'again' | 'done' | 'failed' }
   | { readonly kind: 'own'; readonly outcome: GearOutcome }
   | { readonly kind: 'candidate'; readonly candidate: GearCandidate };
 
-export const NOTHING_HEARD: CheckState = { own: null, candidates: [], status: 'working', attempt: 0 };
+const NOTHING_HEARD: CheckState = { own: null, candidates: [], status: 'working', attempt: 0 };
 
 /** The next state. The own bike comes first, and whenever it comes, everything before it is forgotten. */
-export function reduceCheck(state: CheckState, action: CheckAction): CheckState {
+function reduceCheck(state: CheckState, action: CheckAction): CheckState {
   const { attempt } = state;
   switch (action.kind) {
     case 'start':
@@ -236,4 +238,31 @@ export function reduceCheck(state: CheckState, action: CheckAction): CheckState 
     case 'failed':
       return { ...state, status: 'failed' };
   }
+}
+
+/** Asks a question, and gives up what was asked before; the answer also asks the same once more. */
+export function useCheck(
+  question: GearQuestion,
+  onCompute: GearCheckProps['onCompute'],
+): [CheckState, () => void] {
+  const { level, seed, bike, rider, asked } = question;
+  const [state, send] = useReducer(reduceCheck, NOTHING_HEARD);
+  useEffect(() => {
+    let wanted = true;
+    const heard = (action: CheckAction): void => {
+      if (wanted) send(action);
+    };
+    send({ kind: 'start' });
+    const giveUp = onCompute(question, {
+      onOwn: (outcome) => heard({ kind: 'own', outcome }),
+      onCandidate: (candidate) => heard({ kind: 'candidate', candidate }),
+      onDone: () => heard({ kind: 'done' }),
+      onFailed: () => heard({ kind: 'failed' }),
+    });
+    return () => {
+      wanted = false;
+      giveUp();
+    };
+  }, [level, seed, bike, rider, asked, onCompute, state.attempt]);
+  return [state, () => send({ kind: 'again' })];
 }

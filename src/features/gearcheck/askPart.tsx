@@ -1,11 +1,12 @@
 /** "34 at the back?" typed in, and what those parts would do on this road. */
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
+import type { GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
 import { Button } from '../../ui/controls.tsx';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
+import { useCheck } from './answerText.tsx';
 import { PartsTable, type TakeParts } from './candidates.tsx';
 import { type GearAsked, readGearQuestion } from './question.ts';
 import type { GearCheckProps, GearQuestion } from './services.ts';
@@ -16,14 +17,6 @@ interface Props extends Pick<GearCheckProps, 'format' | 'onCompute'> {
   readonly question: GearQuestion;
   readonly onTake: TakeParts;
 }
-
-interface Heard {
-  readonly own: GearOutcome | null;
-  readonly candidate: GearCandidate | null;
-  readonly failed: boolean;
-}
-
-const NOTHING: Heard = { own: null, candidate: null, failed: false };
 
 /** The line to type in and its answer. */
 export function AskPart(props: Props): JSX.Element {
@@ -66,11 +59,11 @@ export function AskPart(props: Props): JSX.Element {
 }
 
 function Answer(props: Props & { readonly parts: GearParts }): JSX.Element {
-  const { question, parts, format, onTake } = props;
-  const heard = useAsked(props);
-  const { own, candidate, failed } = heard;
-  if (failed) return <p role="alert">{say('failed')}</p>;
-  if (own === null || candidate === null) return <p aria-live="polite">{say('ask-working')}</p>;
+  const { question, parts, format, onTake, onCompute } = props;
+  const [{ own, candidates, status }] = useCheck({ ...question, asked: parts }, onCompute);
+  const [candidate] = candidates;
+  if (status === 'failed') return <p role="alert">{say('failed')}</p>;
+  if (own === null || candidate === undefined) return <p aria-live="polite">{say('ask-working')}</p>;
   const rpm = (of: GearOutcome): number => Math.round(of.steady.cadenceRpm);
   return (
     <div aria-live="polite" data-asked={question.level.id}>
@@ -85,31 +78,4 @@ function Answer(props: Props & { readonly parts: GearParts }): JSX.Element {
       <PartsTable own={own} candidates={[candidate]} {...{ format, onTake }} />
     </div>
   );
-}
-
-/** Asks for these parts alone, and gives up what was asked before. */
-function useAsked({ question, parts, onCompute }: Props & { readonly parts: GearParts }): Heard {
-  const [heard, setHeard] = useState<Heard>(NOTHING);
-  const { level, seed, bike, rider } = question;
-  useEffect(() => {
-    let wanted = true;
-    const hear = (change: Partial<Heard>): void => {
-      if (wanted) setHeard((known) => ({ ...known, ...change }));
-    };
-    setHeard(NOTHING);
-    const giveUp = onCompute(
-      { level, seed, bike, rider, asked: parts },
-      {
-        onOwn: (own) => hear({ own }),
-        onCandidate: (candidate) => hear({ candidate }),
-        onDone: () => undefined,
-        onFailed: () => hear({ failed: true }),
-      },
-    );
-    return () => {
-      wanted = false;
-      giveUp();
-    };
-  }, [level, seed, bike, rider, parts, onCompute]);
-  return heard;
 }

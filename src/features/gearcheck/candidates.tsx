@@ -14,7 +14,7 @@ import type { PassedLimit } from '../../core/model/gearLimits.ts';
 import type { TradeOff } from '../../core/model/gearParts.ts';
 import { TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { type CheckState, findHelp } from './answerText.tsx';
 import { SideBySide } from './sideBySide.tsx';
@@ -79,7 +79,7 @@ export function PartsTable(
   const within = candidates.filter((one) => !asksFirst(one));
   const toAsk = candidates.filter(asksFirst);
   return (
-    <table class="gear-candidates">
+    <table class="card-table gear-candidates">
       <TableHead names={[say('parts'), ...headsOf(format)]} />
       <tbody class="own" data-parts="own">
         <tr>
@@ -136,7 +136,7 @@ function CandidateRow(
       </tr>
       <tr class="trade">
         <td colSpan={5}>
-          <div class="gear-trade">
+          <div class="row gear-trade">
             <p>
               {tradeText(tradeOffs)}{' '}
               {outcome.hub === undefined && say('capacity', { teeth: outcome.capacityTeeth })}

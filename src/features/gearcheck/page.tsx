@@ -5,15 +5,14 @@
 import { createFormat } from '../../words/format.ts';
 import { levelForButton } from '../../state/nextRide.ts';
 import type { GearCheckProps, GearCheckServices } from './services.ts';
-import { type Page, Sheet } from '../../ui/parts.tsx';
+import { type Page, Paper, Sheet } from '../../ui/parts.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useReducer } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
-import { Paper } from '../../ui/paper.tsx';
-import { type CheckAction, type CheckState, GearAnswer, NOTHING_HEARD, reduceCheck } from './answerText.tsx';
+import { GearAnswer, useCheck } from './answerText.tsx';
 import { AskPart } from './askPart.tsx';
 import { Candidates, type TakeParts } from './candidates.tsx';
 import { GearStairs } from './stairs.tsx';
@@ -52,9 +51,9 @@ export function GearCheckPage(props: GearCheckProps): JSX.Element | null {
 
 function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
   const { level, bike, rider, format, onTakeBike } = props;
-  const [state, again] = useCheck(props);
   const course = useMemo(() => courseOfLevel(level), [level]);
   const question = useMemo(() => ({ level, seed: level.seed, bike, rider }), [level, bike, rider]);
+  const [state, again] = useCheck(question, props.onCompute);
   const take: TakeParts = ({ chainringsTeeth, sprocketsTeeth }) =>
     onTakeBike({ ...bike, id: OWN_BIKE, chainringsTeeth, sprocketsTeeth });
   return (
@@ -77,33 +76,6 @@ function Check(props: GearCheckProps & { readonly level: Level }): JSX.Element {
       <RollOut bike={bike} format={format} />
     </div>
   );
-}
-
-/** Asks for the road, bike and rider of the moment, and gives up what was asked before. */
-function useCheck(props: GearCheckProps & { readonly level: Level }): [CheckState, () => void] {
-  const { level, bike, rider, onCompute } = props;
-  const [state, send] = useReducer(reduceCheck, NOTHING_HEARD);
-  useEffect(() => {
-    let wanted = true;
-    const heard = (action: CheckAction): void => {
-      if (wanted) send(action);
-    };
-    send({ kind: 'start' });
-    const giveUp = onCompute(
-      { level, seed: level.seed, bike, rider },
-      {
-        onOwn: (outcome) => heard({ kind: 'own', outcome }),
-        onCandidate: (candidate) => heard({ kind: 'candidate', candidate }),
-        onDone: () => heard({ kind: 'done' }),
-        onFailed: () => heard({ kind: 'failed' }),
-      },
-    );
-    return () => {
-      wanted = false;
-      giveUp();
-    };
-  }, [level, bike, rider, onCompute, state.attempt]);
-  return [state, () => send({ kind: 'again' })];
 }
 
 function LevelChoice(props: GearCheckProps & { readonly level: Level }): JSX.Element {

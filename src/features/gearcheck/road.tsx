@@ -17,10 +17,8 @@ import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');
 
-const TOP = 46;
-const BOTTOM = 168;
-const HEIGHT = 190;
-const EDGE = 8;
+/** The paper (px). */
+const PAPER = { height: 190, top: 46, bottom: 168, edge: 8 };
 /** A stretch is drawn at least this wide, or nobody would find it (px). */
 const LEAST_PX = 14;
 
@@ -30,16 +28,16 @@ interface RoadProps {
   readonly format: Format;
 }
 
-/** The drawing with its legend. */
 export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
   const [width, paper] = useWidth();
   const id = useId();
   const below = toldStretches(own?.belowBand ?? []);
   const above = toldStretches(own?.aboveBand ?? []);
-  const [left, right] = [EDGE, width - EDGE];
+  const [left, right] = [PAPER.edge, width - PAPER.edge];
   const domain = { fromM: 0, toM: course.lengthM };
   const road = useMemo(
-    () => roadPaths(course, { fromM: 0, toM: course.lengthM, left, right, top: TOP, bottom: BOTTOM }),
+    () =>
+      roadPaths(course, { fromM: 0, toM: course.lengthM, left, right, top: PAPER.top, bottom: PAPER.bottom }),
     [course, left, right],
   );
   const x = (m: number): number => left + (m / course.lengthM) * (right - left);
@@ -51,7 +49,7 @@ export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
   const marks = { x, y: (m: number) => road.y(m), edge: right };
   return (
     <div class="gear-road" ref={paper}>
-      <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+      <svg viewBox={`0 0 ${width} ${PAPER.height}`} role="img" aria-labelledby={id}>
         <title id={id}>{said}</title>
         <path d={road.ground} fill="var(--sand)" />
         <path d={road.hatching} stroke="var(--ink)" stroke-width="1.1" />
@@ -66,7 +64,7 @@ export function GearRoad({ course, own, format }: RoadProps): JSX.Element {
           <text
             key={m}
             x={px(x(m))}
-            y={HEIGHT - 6}
+            y={PAPER.height - 6}
             font-size="12"
             fill="var(--ink-soft)"
             text-anchor={m === 0 ? 'start' : m > course.lengthM * 0.95 ? 'end' : 'middle'}
@@ -106,7 +104,7 @@ function Stretch(props: {
   const { stretch, kind, x, y, edge } = props;
   const middle = (x(stretch.fromM) + x(stretch.toM)) / 2;
   const wide = Math.max(LEAST_PX, x(stretch.toM) - x(stretch.fromM));
-  const labelX = Math.min(edge - 34, Math.max(EDGE + 34, middle));
+  const labelX = Math.min(edge - 34, Math.max(PAPER.edge + 34, middle));
   const at = y((stretch.fromM + stretch.toM) / 2);
   return (
     <g data-stretch={kind}>
@@ -114,7 +112,7 @@ function Stretch(props: {
         x={px(middle - wide / 2)}
         y="26"
         width={px(wide)}
-        height={BOTTOM - 26}
+        height={PAPER.bottom - 26}
         fill="var(--attention)"
         opacity="0.3"
       />

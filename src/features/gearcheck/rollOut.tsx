@@ -11,7 +11,7 @@ import type { Bike } from '../../core/model/types.ts';
 import type { Format } from '../../words/format.ts';
 import { writeDate } from '../../words/dates.ts';
 import { Select } from '../../ui/controls.tsx';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { highestTeeth, type TeethPair } from './answerText.tsx';
 import { developmentM, wheelCircumferenceM } from '../../core/model/gears.ts';
@@ -23,7 +23,6 @@ interface RollOutProps {
   readonly format: Format;
 }
 
-/** The card. */
 export function RollOut({ bike, format }: RollOutProps): JSX.Element {
   const [choice, choose] = useState('none');
   const [typed, setTyped] = useState('');
@@ -33,7 +32,7 @@ export function RollOut({ bike, format }: RollOutProps): JSX.Element {
   return (
     <Paper look="gear-rollout" title={say('rollOut')}>
       <p>{say('rollOut-is', { gear: gear(highestTeeth(bike)), metres: metres(biggestRollOutM(bike)) })}</p>
-      <div class="gear-fields">
+      <div class="wrap gear-fields">
         <Select
           label={say('rollOut-limit')}
           value={choice}

@@ -14,11 +14,8 @@ import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('gearcheck');
 
-const HEIGHT = 190;
-const TOP = 14;
-const BOTTOM = 150;
-const LEFT = 34;
-const RIGHT = 10;
+/** The paper; `left` and `right` are its margins (px). */
+const PAPER = { height: 190, top: 14, bottom: 150, left: 34, right: 10 };
 const HIGHEST_RPM = 120;
 const LINES_RPM = [30, 60, 90];
 
@@ -30,21 +27,20 @@ interface Props {
   readonly format: Format;
 }
 
-/** The picture and the table. */
 export function SideBySide({ own, other, parts, format }: Props): JSX.Element {
   const [width, paper] = useWidth();
   const id = useId();
   const lengthM = Math.max(1, own.ride.at(-1)?.distanceM ?? 1, other.ride.at(-1)?.distanceM ?? 1);
-  const x = (m: number): number => LEFT + (m / lengthM) * (width - LEFT - RIGHT);
+  const x = (m: number): number => PAPER.left + (m / lengthM) * (width - PAPER.left - PAPER.right);
   return (
     <div class="gear-compare" ref={paper}>
-      <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+      <svg viewBox={`0 0 ${width} ${PAPER.height}`} role="img" aria-labelledby={id}>
         <title id={id}>{say('compare-desc', { parts })}</title>
         <path d={bandPath(own.ride, x)} fill="var(--leaf)" opacity="0.3" />
         {LINES_RPM.map((rpm) => (
           <g key={rpm}>
             <path
-              d={`M${LEFT} ${px(yOf(rpm))}H${width - RIGHT}`}
+              d={`M${PAPER.left} ${px(yOf(rpm))}H${width - PAPER.right}`}
               stroke="var(--sand-dark)"
               stroke-width="1"
             />
@@ -55,11 +51,11 @@ export function SideBySide({ own, other, parts, format }: Props): JSX.Element {
         ))}
         <Stroke d={cadencePath(own.ride, x)} width={2} stroke-dasharray="5 4" />
         <Stroke d={cadencePath(other.ride, x)} colour="var(--rider-deep)" width={2.6} />
-        {roadTicks({ fromM: 0, toM: lengthM }, width - LEFT - RIGHT, format.unitM).map((m) => (
+        {roadTicks({ fromM: 0, toM: lengthM }, width - PAPER.left - PAPER.right, format.unitM).map((m) => (
           <text
             key={m}
             x={px(x(m))}
-            y={BOTTOM + 20}
+            y={PAPER.bottom + 20}
             font-size="12"
             fill="var(--ink-soft)"
             text-anchor={m > lengthM * 0.95 ? 'end' : 'middle'}
@@ -125,7 +121,7 @@ function Figures({ own, other, parts, format }: Props): JSX.Element {
 }
 
 function yOf(rpm: number): number {
-  return BOTTOM - (Math.min(HIGHEST_RPM, rpm) / HIGHEST_RPM) * (BOTTOM - TOP);
+  return PAPER.bottom - (Math.min(HIGHEST_RPM, rpm) / HIGHEST_RPM) * (PAPER.bottom - PAPER.top);
 }
 
 /** The curve; broken where the legs rest. */

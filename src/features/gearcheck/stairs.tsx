@@ -14,7 +14,7 @@ import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { signPath } from '../../ui/signs.ts';
 import { useWidth } from '../../ui/hooks.ts';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { type PaperStep, SLIP_PX, type StairsLayout, stairsLayout } from './stairsLayout.ts';
 

@@ -1,15 +1,13 @@
 /** Where the paper steps of the staircase lie. Equal steps in proportion are equally high. Numbers only. */
 import type { GearStep } from '../../core/model/gearStairs.ts';
 
-/** A step narrower than this could not hold its gear (px); a long staircase scrolls instead. */
-const NARROWEST_PX = 62;
-const WIDEST_PX = 110;
-const TOP_PX = 6;
-/** Height of a slip that lies on a step, and of the paper below the lowest step (px). */
+/**
+ * Widths of a step (a narrower one could not hold its gear; a long staircase scrolls instead), room above, height of the
+ * paper below the lowest step, and how high the staircase rises in all (px).
+ */
+const PAPER = { narrowest: 62, widest: 110, top: 6, floor: 62, rise: 190 };
+/** Height of a slip that lies on a step (px). */
 export const SLIP_PX = 17;
-const FLOOR_PX = 62;
-/** The staircase rises by so much in all (px). */
-const RISE_PX = 190;
 
 /** A step as it is drawn; `y` is its tread. */
 export interface PaperStep {
@@ -28,16 +26,16 @@ export interface StairsLayout {
 
 /** Lays the staircase out in a room so wide (px); it may come out wider. */
 export function stairsLayout(steps: readonly GearStep[], room: number): StairsLayout {
-  const stepWidth = Math.min(WIDEST_PX, Math.max(NARROWEST_PX, room / Math.max(1, steps.length)));
+  const stepWidth = Math.min(PAPER.widest, Math.max(PAPER.narrowest, room / Math.max(1, steps.length)));
   const low = steps[0]?.gear.developmentM ?? 1;
   const high = Math.max(low * 1.2, steps.at(-1)?.gear.developmentM ?? 1);
   const drops = steps.map(
-    ({ gear }) => RISE_PX * (1 - Math.log(gear.developmentM / low) / Math.log(high / low)),
+    ({ gear }) => PAPER.rise * (1 - Math.log(gear.developmentM / low) / Math.log(high / low)),
   );
   // As much room above as the highest pile of slips needs.
   const topY =
-    TOP_PX + Math.max(0, ...steps.map(({ others }, i) => others.length * SLIP_PX - (drops[i] ?? 0)));
-  const floorY = topY + RISE_PX + FLOOR_PX;
+    PAPER.top + Math.max(0, ...steps.map(({ others }, i) => others.length * SLIP_PX - (drops[i] ?? 0)));
+  const floorY = topY + PAPER.rise + PAPER.floor;
   return {
     width: stepWidth * steps.length,
     height: floorY + 4,

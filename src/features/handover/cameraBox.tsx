@@ -60,7 +60,6 @@ function useCamera(onRead: (text: string) => void): UsedCamera {
   };
 }
 
-/** The camera. */
 export function CameraBox(props: { readonly onText: (text: string) => void }): JSX.Element {
   const { video, phase, start, stop } = useCamera(props.onText);
   const problem = phase === 'off' || phase === 'loading' || phase === 'on' ? null : phase;

@@ -39,7 +39,6 @@ export function Packed(props: {
   );
 }
 
-/** What is carried and what can be done with it. */
 interface CarryProps {
   readonly message: Message;
   /** What it is, in words. */

@@ -18,14 +18,12 @@ const SPEEDS = Object.keys(PERIODS_MS) as Speed[];
 /** More codes than this get no button each. */
 const MOST_BUTTONS = 40;
 
-/** What is shown. */
 interface CodeShowProps {
   readonly frames: readonly string[];
   /** What the codes carry, for those who cannot see them. */
   readonly name: string;
 }
 
-/** The codes. */
 export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
   const [place, setPlace] = useState({ frames, at: 0 });
   const [playing, setPlaying] = useState(() => !wantsStillness());
@@ -96,7 +94,7 @@ function Buttons(props: {
 }): JSX.Element {
   const { all, index, playing, go } = props;
   return (
-    <div class="code-buttons">
+    <div class="row code-buttons">
       {all > 1 && (
         <>
           <strong class="code-number">{say('code-number', { number: index + 1, all })}</strong>
@@ -129,7 +127,7 @@ function Numbers(props: {
   const { all, index, go } = props;
   if (all > MOST_BUTTONS) return null;
   return (
-    <div class="code-numbers">
+    <div class="wrap code-numbers">
       {Array.from({ length: all }, (_, i) => (
         <Button
           key={i}

@@ -27,7 +27,6 @@ const COLUMNS = ['tablet', 'here', 'missing', 'since', 'heard'] as const;
 /** Of more missing stretches only the first are named; the count stands behind them. */
 const MOST_RANGES = 12;
 
-/** What the page is given. */
 interface CollectProps {
   readonly plan: ClinicPlan;
   readonly collected: Collected;
@@ -45,7 +44,6 @@ interface CollectProps {
   readonly store: JSX.Element | null;
 }
 
-/** The page. */
 export function Collect(props: CollectProps): JSX.Element {
   const { plan, collected } = props;
   const [notKept, setNotKept] = useState(false);

@@ -16,7 +16,6 @@ import './handover.css';
 const say = words('handover');
 const clinic = words('clinic');
 
-/** What the page is given. */
 interface HandOutProps {
   /** The plan of the session, under the id all its rides will carry. */
   readonly plan: ClinicPlan;
@@ -30,7 +29,6 @@ interface HandOutProps {
 /** A code with the whole link in it may have this many characters; bigger ones cameras read badly. */
 const LONGEST_LINK_CODE = 800;
 
-/** The page. */
 export function HandOut(props: HandOutProps): JSX.Element {
   const { plan, site, onSaveFile, onCopy } = props;
   return (
@@ -72,7 +70,6 @@ function Made(props: {
   );
 }
 
-/** What the page is given. */
 interface HandBackProps {
   readonly plan: ClinicPlan;
   /** Everything this device has ridden for the plan, and what it has taken back. */

@@ -17,7 +17,6 @@ import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
-/** What the page is given. */
 interface JoinProps {
   /** What stood in the link behind `#join/`, or empty. */
   readonly arrived: string;
@@ -32,7 +31,6 @@ interface JoinProps {
   readonly onGo: (planId: string) => void;
 }
 
-/** The page. */
 export function Join(props: JoinProps): JSX.Element {
   const [plan, setPlan] = useState<ClinicPlan | null>(null);
   // A plan that was turned down does not come back from the same link.

@@ -11,7 +11,6 @@ import { checkTitle, planTitle } from '../../words/group.ts';
 const say = words('handover');
 const clinic = words('clinic');
 
-/** The plan. */
 export function PlanCard(props: {
   readonly plan: ClinicPlan;
   readonly levels: readonly Level[];

@@ -20,7 +20,6 @@ const CUT: readonly string[] = ['checksum', 'not-a-frame'];
 type Way = 'camera' | 'picture' | 'text';
 const WAYS: readonly Way[] = ['camera', 'picture', 'text'];
 
-/** What a reader is given. */
 interface ReaderProps {
   /** What was in the link that opened the page, or empty. */
   readonly arrived: string;
@@ -29,7 +28,6 @@ interface ReaderProps {
   readonly readRides: ReadRidesAway;
 }
 
-/** The reader. */
 export function Reader({ arrived, onArrival, readRides }: ReaderProps): JSX.Element {
   const reading = useReading(onArrival, readRides);
   const [way, setWay] = useState<Way>('camera');
@@ -147,7 +145,7 @@ function Squares({
 }): JSX.Element {
   const open = new Set(missing);
   return (
-    <span class="reader-squares" aria-hidden="true">
+    <span class="wrap reader-squares" aria-hidden="true">
       {Array.from({ length: Math.min(count, 60) }, (_, i) => (
         <i key={i} class={open.has(i + 1) ? '' : 'read'} />
       ))}

@@ -18,7 +18,6 @@ const say = words('handover');
 
 const MARKS: Readonly<Record<CheckAnswer, string>> = { done: '✓', open: '○', wrong: '✕', unknown: '?' };
 
-/** The list. */
 export function ReadinessList({ host }: { readonly host: ReadinessHost }): JSX.Element {
   const [answers, setAnswers] = useState<ReadinessAnswers | null>(null);
   const check = useCallback((): void => void checkReadiness(host).then(setAnswers), [host]);

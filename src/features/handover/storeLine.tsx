@@ -28,14 +28,14 @@ export function StoreLine(props: {
   if (store !== null && agreed !== null) {
     const host = hostOf(agreed.address.url) ?? agreed.address.url;
     return (
-      <aside class="store-line" data-store-line="agreed">
+      <aside class="row store-line" data-store-line="agreed">
         <p>
           {say('store-line', { host })} {sentSentence(store.sent())}
         </p>
         {(standing?.phase !== 'done' || standing.problem !== null) && (
           <p data-store>{storeSentence(standing)}</p>
         )}
-        <span class="store-line-ways">
+        <span class="row store-line-ways">
           <Button look="quiet-button" data-fetch-store onClick={props.onFetch}>
             {say('store-fetch')}
           </Button>
@@ -49,11 +49,11 @@ export function StoreLine(props: {
   }
   if (offered === null) return null;
   return (
-    <aside class="store-line" data-store-line="offered">
+    <aside class="row store-line" data-store-line="offered">
       <p>
         {say(`store-offered-${offered.from}`, { host: hostOf(offered.address.url) ?? offered.address.url })}
       </p>
-      <span class="store-line-ways">
+      <span class="row store-line-ways">
         <a href={STORE_PAGE}>{say('store-look')}</a>
       </span>
     </aside>

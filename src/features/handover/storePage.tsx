@@ -5,13 +5,12 @@
  */
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { Sheet } from '../../ui/parts.tsx';
+import { Lines, Sheet } from '../../ui/parts.tsx';
 import type { StoreAddress, StoreOffer } from '../../core/transfer/clubStore.ts';
 import type { ClubStore } from './services.ts';
 import { originOf, storeLink } from './storeCode.ts';
 import { GiveSettings, TakeSettings } from './storeSettings.tsx';
 import { writeMoment } from '../../words/dates.ts';
-import { Lines } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { hostOf, sentSentence, storeSentence } from './storeLine.tsx';
 import './handover.css';
@@ -19,7 +18,6 @@ import { Button } from '../../ui/controls.tsx';
 
 const say = words('handover');
 
-/** What the page is given. */
 interface StorePageProps {
   readonly store: ClubStore;
   /** Address of this page. */
@@ -36,7 +34,6 @@ type Agreed = NonNullable<ReturnType<ClubStore['agreed']>>;
 
 const EMPTY: StoreAddress = { url: '', database: '', name: '', password: '' };
 
-/** The page. */
 export function StorePage(props: StorePageProps): JSX.Element {
   const { store, here, site, cut = false, onFetch } = props;
   const agreed = store.agreed();

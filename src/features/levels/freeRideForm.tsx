@@ -14,6 +14,7 @@ import {
 } from '../../core/level/generate.ts';
 import type { Format } from '../../words/format.ts';
 import { Button, Slider } from '../../ui/controls.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { type BadFreeRide, decodeFreeRide, encodeFreeRide, seedOf } from '../../core/level/freeRide.ts';
 import { px } from '../../charts/lines.ts';
@@ -51,7 +52,6 @@ function asLinked(wish: FreeRideWish): FreeRideWish {
 
 const anySeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
 
-/** The form. */
 export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
   const { onRide, onLink, format, newSeed = anySeed, badLink = null } = props;
   const [wish, setWish] = useState(() => asLinked(props.wish));
@@ -64,8 +64,7 @@ export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
   };
   const named = seedOf(name) !== null;
   return (
-    <section class="paper free-ride" aria-label={say('free-title')}>
-      <h2>{say('free-title')}</h2>
+    <Paper look="free-ride" title={say('free-title')}>
       {badLink !== null && (
         <p class="free-bad" role="alert" data-bad-link={badLink}>
           {say(`free-bad-${badLink}`, {
@@ -103,7 +102,7 @@ export function FreeRideForm(props: FreeRideFormProps): JSX.Element {
         </Button>
       </div>
       <RoadLink link={onLink(wish)} />
-    </section>
+    </Paper>
   );
 }
 
@@ -133,7 +132,7 @@ function NameField(props: {
   return (
     <div class="free-name">
       <label for={id}>{say('free-seed')}</label>
-      <div class="free-name-row">
+      <div class="wrap free-name-row">
         <input
           id={id}
           type="text"
@@ -174,7 +173,7 @@ function RoadLink({ link }: { readonly link: string }): JSX.Element {
   return (
     <div class="free-link">
       <label for={id}>{say('free-link')}</label>
-      <div class="free-name-row">
+      <div class="wrap free-name-row">
         <input
           id={id}
           ref={field}

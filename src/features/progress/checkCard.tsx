@@ -9,7 +9,9 @@ import { px } from '../../charts/lines.ts';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { useWidth } from '../../ui/hooks.ts';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
+import { writeDate } from '../../words/dates.ts';
+import { bikeName } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import type { CheckGroup, CheckRide } from './checks.ts';
 import { Dot } from './multiples.tsx';
@@ -17,29 +19,23 @@ import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('progress');
 
-export type Audience = 'everyone' | 'children';
+type Audience = 'everyone' | 'children';
 
-interface CheckCardProps {
+export interface CheckCardProps {
   readonly groups: readonly CheckGroup[];
-  readonly bikeName: (bikeId: string) => string;
-  readonly date: (atMs: number) => string;
   readonly format: Format;
   /** Whose check ride the bike has that is ridden now; absent for the one of derailleurs. */
-  readonly needs: CheckedApart | undefined;
+  readonly needs?: CheckedApart | undefined;
   /** How long the ride takes on the bike that is ridden now (s); slow, since it is ridden for the answer. */
   readonly secondsOf: (audience: Audience) => number;
   readonly onCheckRide: (audience: Audience) => void;
 }
 
-const HEIGHT = 190;
-const TOP = 14;
-const BOTTOM = 146;
-const LEFT = 34;
-const EDGE = 44;
+/** The paper; `edge` is left free before the first ride and behind the last (px). */
+const PAPER = { height: 190, top: 14, bottom: 146, left: 34, edge: 44 };
 
-/** The card. */
 export function CheckCard(props: CheckCardProps): JSX.Element {
-  const { groups, bikeName, needs, onCheckRide } = props;
+  const { groups, needs, onCheckRide } = props;
   const [chosen, choose] = useState<string | null>(null);
   const minutes = useMinutes(props.secondsOf);
   const group = groups.find(({ key }) => key === chosen) ?? groups[0];
@@ -53,7 +49,7 @@ export function CheckCard(props: CheckCardProps): JSX.Element {
       {needs !== undefined && <p data-needs={needs}>{say(`check-own-${needs}`)}</p>}
       {groups.length > 1 && group !== undefined && (
         <Select
-          look="progress-choice"
+          look="row progress-choice"
           label={say('check-group')}
           value={group.key}
           options={groups.map(({ key, bikeId, road }) => [
@@ -113,24 +109,29 @@ function saySides({ before, after }: { readonly before: number; readonly after: 
 }
 
 function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
-  const { group, format, date } = props;
+  const { group, format } = props;
   const [width, paper] = useWidth();
   const id = useId();
   const { rides } = group;
   const first = rides[0]?.result.total ?? 0;
   const latest = rides.at(-1)?.result.total ?? 0;
-  const y = (total: number): number => BOTTOM - ((BOTTOM - TOP) * total) / 100;
+  const y = (total: number): number => PAPER.bottom - ((PAPER.bottom - PAPER.top) * total) / 100;
   const { finding } = group;
   const retest = finding.code === 'retest' ? finding : null;
   const chance = retest?.chance ?? chancePoints(1, 1);
   const low = Math.max(0, (retest?.first ?? first) - chance);
   const high = Math.min(100, (retest?.first ?? first) + chance);
-  const step = rides.length < 2 ? 0 : Math.min(150, (width - LEFT - 2 * EDGE) / (rides.length - 1));
-  const places = rides.map((ride, i) => ({ ride, x: LEFT + EDGE + i * step, y: y(ride.result.total) }));
+  const step =
+    rides.length < 2 ? 0 : Math.min(150, (width - PAPER.left - 2 * PAPER.edge) / (rides.length - 1));
+  const places = rides.map((ride, i) => ({
+    ride,
+    x: PAPER.left + PAPER.edge + i * step,
+    y: y(ride.result.total),
+  }));
   return (
     <>
       <div ref={paper}>
-        <svg viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-labelledby={id}>
+        <svg viewBox={`0 0 ${width} ${PAPER.height}`} role="img" aria-labelledby={id}>
           <title id={id}>
             {say('check-desc', {
               rides: rides.length,
@@ -140,15 +141,15 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
           </title>
           {rides.length > 1 && (
             <rect
-              x={LEFT}
+              x={PAPER.left}
               y={px(y(high))}
-              width={width - LEFT}
+              width={width - PAPER.left}
               height={px(y(low) - y(high))}
               fill="var(--leaf-pale)"
               opacity="0.6"
             />
           )}
-          <Scale left={LEFT} right={width} y={y} />
+          <Scale left={PAPER.left} right={width} y={y} />
           <Stroke
             d={places.map(({ x, y: atY }, i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(atY)}`).join('')}
             width={2.4}
@@ -158,7 +159,7 @@ function Checks(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Ele
               key={place.ride.result.id}
               {...place}
               named={i === 0 || i === rides.length - 1 || step > 92}
-              {...{ format, date }}
+              format={format}
             />
           ))}
         </svg>
@@ -204,23 +205,22 @@ function Check(props: {
   readonly y: number;
   readonly named: boolean;
   readonly format: Format;
-  readonly date: (atMs: number) => string;
 }): JSX.Element {
-  const { ride, x, y, named, format, date } = props;
+  const { ride, x, y, named, format } = props;
   const { result, role } = ride;
   return (
     <g data-check-ride={role} fill="var(--ink)" text-anchor="middle">
       <Dot kind="check" x={x} y={y} />
-      <text x={px(x)} y={px(y < TOP + 22 ? y + 26 : y - 13)} font-size="15" font-weight="800">
+      <text x={px(x)} y={px(y < PAPER.top + 22 ? y + 26 : y - 13)} font-size="15" font-weight="800">
         {format.number(result.total)}
       </text>
       {named && (
         <>
-          <text x={px(x)} y={BOTTOM + 20} font-size="13" font-weight="700">
+          <text x={px(x)} y={PAPER.bottom + 20} font-size="13" font-weight="700">
             {say(`role-${role}`)}
           </text>
-          <text x={px(x)} y={BOTTOM + 37} font-size="12" fill="var(--ink-soft)">
-            {date(result.atMs)}
+          <text x={px(x)} y={PAPER.bottom + 37} font-size="12" fill="var(--ink-soft)">
+            {writeDate(result.atMs)}
           </text>
         </>
       )}
@@ -229,7 +229,7 @@ function Check(props: {
 }
 
 function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX.Element {
-  const { group, format, date } = props;
+  const { group, format } = props;
   return (
     <details class="fold progress-fold">
       <summary>{say('check-table')}</summary>
@@ -239,7 +239,7 @@ function CheckTable(props: CheckCardProps & { readonly group: CheckGroup }): JSX
           <tbody>
             {group.rides.map(({ result, role }) => (
               <tr key={result.id}>
-                <th scope="row">{date(result.atMs)}</th>
+                <th scope="row">{writeDate(result.atMs)}</th>
                 <td>{say(`role-${role}`)}</td>
                 <td>{format.number(result.total)}</td>
               </tr>

@@ -7,7 +7,8 @@ import { px } from '../../charts/lines.ts';
 import { Select } from '../../ui/controls.tsx';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
+import { writeDate } from '../../words/dates.ts';
 import { words } from '../../words/words.ts';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
@@ -15,12 +16,8 @@ const say = words('progress');
 
 /** More rides than this are not drawn; the latest are. */
 const MOST_SHOWN = 40;
-const WIDTH = 320;
-const HEIGHT = 128;
-const LEFT = 30;
-const RIGHT = 308;
-const TOP = 12;
-const BOTTOM = 116;
+/** The paper of each chart (units of its drawing). */
+const PAPER = { width: 320, height: 128, left: 30, right: 308, top: 12, bottom: 116 };
 
 /** The language the title of a level is in (BCP 47), by the level's id; undefined where it is that of the page. */
 export type LangOf = (levelId: string) => string | undefined;
@@ -29,14 +26,13 @@ interface MultiplesProps {
   /** Oldest first. */
   readonly rides: readonly KeptResult[];
   readonly langOf: LangOf;
-  readonly date: (atMs: number) => string;
   readonly format: Format;
 }
 
 const KINDS = ['ride', 'check', 'clinic'] as const satisfies readonly KeptResult['kind'][];
 
 /** The section with its choice of level. */
-export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.Element {
+export function Multiples({ rides, langOf, format }: MultiplesProps): JSX.Element {
   const [chosen, choose] = useState('');
   const titles = new Map(rides.map(({ levelId, levelTitle }) => [levelId, levelTitle]));
   const all = titles.has(chosen) ? rides.filter(({ levelId }) => levelId === chosen) : rides;
@@ -49,7 +45,7 @@ export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.
       </p>
       {titles.size > 1 && (
         <Select
-          look="progress-choice"
+          look="row progress-choice"
           label={say('marks-which')}
           value={chosen}
           options={[
@@ -77,7 +73,7 @@ export function Multiples({ rides, langOf, date, format }: MultiplesProps): JSX.
       </div>
       <details class="fold progress-fold">
         <summary>{say('marks-table')}</summary>
-        <RideTable rides={shown} {...{ langOf, date, format }} />
+        <RideTable rides={shown} {...{ langOf, format }} />
       </details>
     </Paper>
   );
@@ -95,12 +91,12 @@ function Multiple(props: {
   const { name, rides, format } = props;
   const id = useId();
   const title = say(`mark-${name}`);
-  const step = rides.length < 2 ? 0 : (RIGHT - LEFT - 20) / (rides.length - 1);
+  const step = rides.length < 2 ? 0 : (PAPER.right - PAPER.left - 20) / (rides.length - 1);
   // A mark a ride did not give keeps its place empty, so that all charts have the same rides one below another.
   const points = rides.flatMap((ride, i) => {
     const value = valueOf(ride, name);
-    const y = BOTTOM - ((BOTTOM - TOP) * (value ?? 0)) / 100;
-    return value === null ? [] : [{ ride, value, x: LEFT + 10 + i * step, y }];
+    const y = PAPER.bottom - ((PAPER.bottom - PAPER.top) * (value ?? 0)) / 100;
+    return value === null ? [] : [{ ride, value, x: PAPER.left + 10 + i * step, y }];
   });
   const first = points[0];
   const latest = points.at(-1);
@@ -117,7 +113,7 @@ function Multiple(props: {
         )}
       </figcaption>
       {first !== undefined && latest !== undefined && (
-        <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
+        <svg viewBox={`0 0 ${PAPER.width} ${PAPER.height}`} role="img" aria-labelledby={id}>
           <title id={id}>
             {say('marks-desc', {
               name: title,
@@ -126,13 +122,20 @@ function Multiple(props: {
               latest: Math.round(latest.value),
             })}
           </title>
-          <path d={`M${LEFT} ${TOP}H${RIGHT}M${LEFT} ${(TOP + BOTTOM) / 2}H${RIGHT}`} stroke="var(--sand)" />
-          <path d={`M${LEFT} ${BOTTOM}H${RIGHT}`} stroke="var(--sand-dark)" stroke-width="1.4" />
+          <path
+            d={`M${PAPER.left} ${PAPER.top}H${PAPER.right}M${PAPER.left} ${(PAPER.top + PAPER.bottom) / 2}H${PAPER.right}`}
+            stroke="var(--sand)"
+          />
+          <path
+            d={`M${PAPER.left} ${PAPER.bottom}H${PAPER.right}`}
+            stroke="var(--sand-dark)"
+            stroke-width="1.4"
+          />
           <g font-size="12" fill="var(--ink-soft)" text-anchor="end">
-            <text x={LEFT - 6} y={TOP + 5}>
+            <text x={PAPER.left - 6} y={PAPER.top + 5}>
               {format.number(100)}
             </text>
-            <text x={LEFT - 6} y={BOTTOM + 4}>
+            <text x={PAPER.left - 6} y={PAPER.bottom + 4}>
               {format.number(0)}
             </text>
           </g>
@@ -150,7 +153,7 @@ function Multiple(props: {
   );
 }
 
-function RideTable({ rides, langOf, date, format }: MultiplesProps): JSX.Element {
+function RideTable({ rides, langOf, format }: MultiplesProps): JSX.Element {
   const marks = MARK_NAMES.map((name) => `mark-${name}` as const);
   const heads = ['table-date', 'table-level', 'table-kind', 'table-total', ...marks, 'table-passed'] as const;
   return (
@@ -160,7 +163,7 @@ function RideTable({ rides, langOf, date, format }: MultiplesProps): JSX.Element
         <tbody>
           {rides.toReversed().map((ride) => (
             <tr key={ride.id}>
-              <th scope="row">{date(ride.atMs)}</th>
+              <th scope="row">{writeDate(ride.atMs)}</th>
               <td lang={langOf(ride.levelId)}>{ride.levelTitle}</td>
               <td>{say(`kind-${ride.kind}`)}</td>
               <td>{format.number(ride.total)}</td>

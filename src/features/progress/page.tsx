@@ -5,19 +5,18 @@
 import type { KeptResult, UnmarkedRide } from '../../core/coach/results.ts';
 import { checkedApart } from '../../core/coach/ladder.ts';
 import { rideSeconds } from '../../core/group/minutes.ts';
-import { type CheckedApart, checkLevel } from '../../core/level/generate.ts';
-import { createFormat, type Format } from '../../words/format.ts';
+import { checkLevel } from '../../core/level/generate.ts';
+import { createFormat } from '../../words/format.ts';
 import { KeptSection, type KeptServices } from '../../ui/kept.tsx';
 import type { State } from '../../state/store.ts';
-import { type Page, PageLink, Sheet } from '../../ui/parts.tsx';
+import { Lines, type Page, PageLink, Paper, Sheet } from '../../ui/parts.tsx';
 import { checkAddress } from '../../state/rideLevel.ts';
-import { bikeName, levelWords } from '../../words/common.ts';
+import { levelWords } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
 import type { ComponentChildren, JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { writeDate } from '../../words/dates.ts';
-import { Lines, Paper } from '../../ui/paper.tsx';
-import { type Audience, CheckCard } from './checkCard.tsx';
+import { CheckCard, type CheckCardProps } from './checkCard.tsx';
 import { checkGroups } from './checks.ts';
 import { type LangOf, Multiples } from './multiples.tsx';
 import './progress.css';
@@ -47,7 +46,6 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
       unmarked={titled(state.unmarked, state)}
       kept={<KeptSection services={services} rides={state.results.length + state.unmarked.length} />}
       langOf={(id) => state.ownLevels.find((level) => level.id === id)?.lang}
-      bikeName={(id) => bikeName(id)}
       needs={checkedApart(state.settings.bike, 'everyone')}
       secondsOf={(audience) => {
         const { bike, rider } = state.settings;
@@ -63,7 +61,7 @@ export const progressPage: Page<KeptServices> = (state, send, services) => (
   </Sheet>
 );
 
-interface ProgressProps {
+interface ProgressProps extends Omit<CheckCardProps, 'groups'> {
   /** Kept results in any order. */
   readonly rides: readonly KeptResult[];
   /** Rides that are kept without marks, newest first. */
@@ -71,32 +69,17 @@ interface ProgressProps {
   /** Saving, taking back and deleting. */
   readonly kept: ComponentChildren;
   readonly langOf: LangOf;
-  readonly bikeName: (bikeId: string) => string;
-  readonly needs?: CheckedApart | undefined;
-  readonly secondsOf: (audience: Audience) => number;
-  readonly onCheckRide: (audience: Audience) => void;
-  readonly format: Format;
-  /** Writes a date; the browser's way without it. */
-  readonly date?: (atMs: number) => string;
 }
 
 /** The page below its head. It compares nothing that must not be compared, and keeps nothing itself. */
 export function ProgressPage(props: ProgressProps): JSX.Element {
-  const { rides, unmarked, kept, langOf, format, date = writeDate } = props;
+  const { rides, unmarked, kept, langOf, format } = props;
   const sorted = useMemo(() => rides.toSorted((a, b) => a.atMs - b.atMs), [rides]);
   const groups = useMemo(() => checkGroups(rides.filter((ride) => ride.older !== true)), [rides]);
   const older = rides.filter((ride) => ride.older === true).length;
   return (
     <div class="papers progress-page">
-      <CheckCard
-        groups={groups}
-        bikeName={props.bikeName}
-        date={date}
-        format={format}
-        needs={props.needs}
-        secondsOf={props.secondsOf}
-        onCheckRide={props.onCheckRide}
-      />
+      <CheckCard {...props} groups={groups} />
       <Limits />
       {older > 0 && (
         <p class="paper" data-older={older}>
@@ -106,27 +89,23 @@ export function ProgressPage(props: ProgressProps): JSX.Element {
       {sorted.length === 0 ? (
         <p class="paper">{say('empty')}</p>
       ) : (
-        <Multiples rides={sorted} langOf={langOf} date={date} format={format} />
+        <Multiples rides={sorted} langOf={langOf} format={format} />
       )}
-      {unmarked.length > 0 && <Unmarked rides={unmarked} langOf={langOf} date={date} />}
+      {unmarked.length > 0 && <Unmarked rides={unmarked} langOf={langOf} />}
       {kept}
     </div>
   );
 }
 
 /** What is kept and counts nowhere, because it has no marks. */
-function Unmarked(props: {
-  readonly rides: readonly UnmarkedRide[];
-  readonly langOf: LangOf;
-  readonly date: (atMs: number) => string;
-}): JSX.Element {
+function Unmarked(props: { readonly rides: readonly UnmarkedRide[]; readonly langOf: LangOf }): JSX.Element {
   return (
     <Paper title={say('unmarked-title')} data-unmarked>
       <ul>
         {props.rides.map(({ id: key, atMs, levelId, levelTitle, standing }) => (
           <li key={key} data-standing={standing}>
             <b lang={props.langOf(levelId)}>{levelTitle}</b>,{' '}
-            {say(`standing-${standing}`, { date: props.date(atMs) })}
+            {say(`standing-${standing}`, { date: writeDate(atMs) })}
           </li>
         ))}
       </ul>

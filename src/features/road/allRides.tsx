@@ -12,7 +12,7 @@ import { Button } from '../../ui/controls.tsx';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { writeMonth } from '../../words/dates.ts';
 import type { Format } from '../../words/format.ts';
-import { Paper } from '../../ui/paper.tsx';
+import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { FootPicture, pictureText, PitchTable, placeText } from './pitchTable.tsx';
 import { habitsText, summaryText, titleOf } from './rides.ts';
@@ -40,7 +40,6 @@ interface Props {
   readonly format: Format;
 }
 
-/** The card. */
 export function AllRides({ rides, results, onForget, format }: Props): JSX.Element {
   const means = meansOf(rides);
   return (
@@ -71,7 +70,7 @@ function Months({ rides, results, format }: Omit<Props, 'onForget'>): JSX.Elemen
   const heads = HEADS.map((head) => say(head));
   return (
     <ScrollBox class="scroll-table road-scroll" label={say('all-byMonth')}>
-      <table>
+      <table class="card-table">
         <TableHead names={heads} />
         <tbody>
           {byMonth(rides).map(({ month, means }) => (

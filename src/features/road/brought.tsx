@@ -47,7 +47,6 @@ interface Props {
   readonly format: Format;
 }
 
-/** The card. */
 export function Brought(props: Props): JSX.Element {
   const { file, format } = props;
   const id = useId();
@@ -125,7 +124,7 @@ function Ride(props: Props & { readonly figures: RoadRideFigures; readonly title
         <p>{say('ride-noPitch')}</p>
       ) : (
         <>
-          <ul class="road-legend" aria-hidden="true">
+          <ul class="wrap road-legend" aria-hidden="true">
             <li class="own">{say('picture-own')}</li>
             <li class="best">{say('picture-best')}</li>
           </ul>

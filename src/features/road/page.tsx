@@ -9,8 +9,8 @@ import type { KeptResult } from '../../core/coach/results.ts';
 import { againId } from '../../core/recorded/againId.ts';
 import { keptRide, type KeptRoadRide } from '../../core/recorded/kept.ts';
 import type { RoadRideFigures, RoadRider } from '../../core/recorded/rideFigures.ts';
-import { type Page, PageLink, Sheet } from '../../ui/parts.tsx';
-import type { Send, State } from '../../state/store.ts';
+import { type PageProps, type Page, PageLink, Paper, Sheet } from '../../ui/parts.tsx';
+import { useAnswer } from '../../ui/hooks.ts';
 import { common } from '../../words/common.ts';
 import { createFormat, type Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
@@ -19,7 +19,6 @@ import { Brought, type BroughtFile } from './brought.tsx';
 import type { RoadDesk, RoadServices } from './services.ts';
 import { Tick } from '../../ui/controls.tsx';
 import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
-import { Paper } from '../../ui/paper.tsx';
 import './road.css';
 
 const say = words('road');
@@ -33,19 +32,9 @@ export const roadPage: Page<RoadServices> = (state, send, services) => (
   </Sheet>
 );
 
-interface Props {
-  readonly state: State;
-  readonly send: Send;
-  readonly services: RoadServices;
-}
-
-function Opening({ state, send, services }: Props): JSX.Element {
-  const [desk, setDesk] = useState<RoadDesk | null>(null);
-  const [failed, setFailed] = useState(false);
-  useEffect(() => {
-    services.onTheRoad().then(setDesk, () => setFailed(true));
-  }, [services]);
-  if (desk === null) return <output>{say(failed ? 'openFailed' : 'opening')}</output>;
+function Opening({ state, send, services }: PageProps<RoadServices>): JSX.Element {
+  const desk = useAnswer(() => services.onTheRoad(), [services]);
+  if (typeof desk === 'string') return <output>{say(desk === 'failed' ? 'openFailed' : 'opening')}</output>;
   const { settings, results } = state;
   return (
     <RoadPage

@@ -28,7 +28,7 @@ export function PitchTable({ pitches, results, onAgain, label, format }: Props):
   const heads = HEADS.map((head) => say(`table-${head}`));
   return (
     <ScrollBox class="scroll-table road-scroll" label={label}>
-      <table>
+      <table class="card-table">
         <TableHead names={heads}>{onAgain !== null && <th scope="col">{say('table-again')}</th>}</TableHead>
         <tbody>
           {pitches.map((pitch, i) => (
@@ -136,10 +136,8 @@ function gameText({ levelId }: KeptPitch, results: readonly KeptResult[], format
   });
 }
 
-const WIDTH = 240;
-const HEIGHT = 44;
-const GROUND = 34;
-const EDGE = 8;
+/** The paper of a foot (units of its drawing). */
+const PAPER = { width: 240, height: 44, ground: 34, edge: 8 };
 
 /** One pitch as a small cut-paper hill: where the first easier gear came, how surely, and where that of the best ride lies. */
 export function FootPicture(props: {
@@ -150,18 +148,18 @@ export function FootPicture(props: {
 }): JSX.Element {
   const { firstEasierM, plusMinusM, bestM, said } = props;
   const id = useId();
-  const x = (m: number): number => footX(m, WIDTH, EDGE);
+  const x = (m: number): number => footX(m, PAPER.width, PAPER.edge);
   const foot = x(0);
   return (
-    <svg class="foot-picture" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-labelledby={id}>
+    <svg class="foot-picture" viewBox={`0 0 ${PAPER.width} ${PAPER.height}`} role="img" aria-labelledby={id}>
       <title id={id}>{said}</title>
-      <path d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12V${HEIGHT}H0Z`} fill="var(--sand)" />
-      <Stroke d={`M0 ${GROUND}H${px(foot)}L${WIDTH} 12`} width={2.4} />
-      <path d={`M${px(foot)} ${GROUND + 2}v8`} stroke="var(--ink)" stroke-width="2.4" />
+      <path d={`M0 ${PAPER.ground}H${px(foot)}L${PAPER.width} 12V${PAPER.height}H0Z`} fill="var(--sand)" />
+      <Stroke d={`M0 ${PAPER.ground}H${px(foot)}L${PAPER.width} 12`} width={2.4} />
+      <path d={`M${px(foot)} ${PAPER.ground + 2}v8`} stroke="var(--ink)" stroke-width="2.4" />
       {bestM !== null && (
         <Stroke
           data-best
-          d={`M${px(x(bestM))} ${GROUND - 2}l-6 -12h12Z`}
+          d={`M${px(x(bestM))} ${PAPER.ground - 2}l-6 -12h12Z`}
           colour="var(--ink-soft)"
           width={1.8}
         />
@@ -175,7 +173,7 @@ export function FootPicture(props: {
               stroke-width="2"
             />
           )}
-          <path d={`M${px(x(firstEasierM))} ${GROUND - 2}l-7 -18h14Z`} fill="var(--rider-deep)" />
+          <path d={`M${px(x(firstEasierM))} ${PAPER.ground - 2}l-7 -18h14Z`} fill="var(--rider-deep)" />
         </g>
       )}
     </svg>

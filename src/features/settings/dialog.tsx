@@ -31,7 +31,6 @@ interface LanguageShown {
   readonly failed: boolean;
 }
 
-/** What the dialog is given. */
 interface SettingsDialogProps extends HandChoices {
   readonly language: LanguageShown;
   readonly onClose: () => void;

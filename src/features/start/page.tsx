@@ -2,14 +2,13 @@
 import type { JSX } from 'preact';
 import { hashOf } from '../../state/address.ts';
 import { levelForButton } from '../../state/nextRide.ts';
-import { Icon, type Page, PageLink, SettingsButton } from '../../ui/parts.tsx';
+import { Icon, type Page, PageLink, SettingsButton, WayWords } from '../../ui/parts.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { Hero } from './hero.tsx';
 import type { StartServices } from './services.ts';
 import type { State } from '../../state/store.ts';
 import { UnfinishedOffer } from './unfinishedRide.tsx';
 import { bikeGears, bikeName, common, keepingNotice } from '../../words/common.ts';
-import { WayWords } from '../../ui/paper.tsx';
 import { words } from '../../words/words.ts';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
@@ -99,7 +98,7 @@ function Newer(props: { readonly state: State; readonly services: StartServices 
   const { newer, last } = props.state;
   if (!newer || last?.kept.state === 'saving') return null;
   return (
-    <output class="start-newer">
+    <output class="row start-newer">
       {say('newer')}{' '}
       <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
         {say('loadNewer')}

@@ -15,7 +15,7 @@ import {
 import type { Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
 import { Button } from '../../ui/controls.tsx';
-import { BackWay, type Page, Sheet } from '../../ui/parts.tsx';
+import { BackWay, type Page, Paper, Sheet } from '../../ui/parts.tsx';
 import { ChangePlan } from './change.tsx';
 import { LENGTHS_MIN, planIdOf, sessionPlan } from './plans.ts';
 import type { TeachServices } from './services.ts';
@@ -74,7 +74,7 @@ function Teach(props: TeachProps): JSX.Element {
       </BackWay.Provider>
     );
   if (place === 'cards' || place === 'home' || place === 'certificate') {
-    const Paper = SHEETS[place];
+    const Shown = SHEETS[place];
     return (
       <BackWay.Provider value={back}>
         <Sheet title={say(place)} intro={say(`${place}Hint`)}>
@@ -83,7 +83,7 @@ function Teach(props: TeachProps): JSX.Element {
               {say('print')}
             </Button>
           </div>
-          <Paper />
+          <Shown />
         </Sheet>
       </BackWay.Provider>
     );
@@ -161,8 +161,7 @@ function Home(props: {
     <Sheet title={common('nav-teach')} intro={say('intro')}>
       <div class="teach-home-page">
         {TEACH_AUDIENCES.map((audience) => (
-          <section key={audience} class="paper" aria-label={say(`audiences-${audience}`)}>
-            <h2>{say(`audiences-${audience}`)}</h2>
+          <Paper key={audience} title={say(`audiences-${audience}`)}>
             <div class="buttons">
               {LENGTHS_MIN.map((minutes) => (
                 <a
@@ -178,10 +177,9 @@ function Home(props: {
                 </a>
               ))}
             </div>
-          </section>
+          </Paper>
         ))}
-        <section class="paper" aria-label={say('sheets')}>
-          <h2>{say('sheets')}</h2>
+        <Paper title={say('sheets')}>
           <div class="buttons">
             {(['cards', 'home', 'certificate'] as const).map((sheet) => (
               <a key={sheet} class="button" href={placeOf(sheet)}>
@@ -189,9 +187,8 @@ function Home(props: {
               </a>
             ))}
           </div>
-        </section>
-        <section class="paper" aria-label={say('own')}>
-          <h2>{say('own')}</h2>
+        </Paper>
+        <Paper title={say('own')}>
           <p>{say('openHint')}</p>
           <FileButton name="data-open-plan" onFiles={([file]) => void open(file)}>
             {say('open')}
@@ -201,7 +198,7 @@ function Home(props: {
               {say(problem)}
             </p>
           )}
-        </section>
+        </Paper>
       </div>
     </Sheet>
   );

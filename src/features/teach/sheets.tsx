@@ -4,7 +4,7 @@ import { DRILLS, type DrillId, SESSION_PARTS, type SessionPlan } from '../../cor
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { Profile } from '../../ui/pictures/profile.tsx';
-import { Lines } from '../../ui/paper.tsx';
+import { Lines } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 
 const say = words('teach');

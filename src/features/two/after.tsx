@@ -4,9 +4,10 @@
  */
 import type { RideResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
+import { useAnswer } from '../../ui/hooks.ts';
 import { Button } from '../../ui/controls.tsx';
-import type { JudgedWithAdvice, RiderChoice, TwoServices } from './services.ts';
+import type { RiderChoice, TwoServices } from './services.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Send } from '../../state/store.ts';
 import { type RoundTotals, SERIES, type Way } from './rounds.ts';
@@ -70,29 +71,18 @@ export function After(props: Props): JSX.Element {
 
 function Card(props: Props & { readonly rider: number; readonly result: RideResult }): JSX.Element {
   const { way, rider, result, services, send, units, before, onTotal } = props;
-  const [judged, setJudged] = useState<JudgedWithAdvice | 'failed' | null>(null);
+  const judged = useAnswer(() => services.judgeRide(result, units), [result, services, units]);
   useEffect(() => {
-    let wanted = true;
-    services.judgeRide(result, units).then(
-      (one) => {
-        if (!wanted) return;
-        setJudged(one);
-        onTotal(rider, Math.round(one.ride.report.total));
-      },
-      () => wanted && setJudged('failed'),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [result, services, units]);
+    if (typeof judged !== 'string') onTotal(rider, Math.round(judged.ride.report.total));
+  }, [judged]);
   const name = say(`name-${way}`, { rider: rider + 1 });
   const earlier = before.flatMap((round) => round[rider] ?? []);
   return (
     <section class="paper two-side" data-after={rider} aria-label={name}>
       <h2>{name}</h2>
-      {judged === null && <output>{say('judging')}</output>}
+      {judged === 'waiting' && <output>{say('judging')}</output>}
       {judged === 'failed' && <output>{say('notJudged')}</output>}
-      {judged !== null && judged !== 'failed' && (
+      {typeof judged !== 'string' && (
         <>
           <p class="two-total" data-total>
             {say('total', { total: Math.round(judged.ride.report.total) })}

@@ -33,7 +33,6 @@ interface Props {
   readonly onRide: () => void;
 }
 
-/** The form. */
 export function Choosing(props: Props): JSX.Element {
   const { levels, own, choice, riders, gatesM, onChoice, onRide } = props;
   const { level, way } = choice;
@@ -108,7 +107,7 @@ function WayForm({ choice, onChoice }: Pick<Props, 'choice' | 'onChoice'>): JSX.
   const { level, way, riders } = choice;
   const counts = Array.from({ length: Math.max(0, mostOn(level) - 1) }, (_, i) => String(i + 2));
   return (
-    <div class="paper two-way">
+    <div class="paper row two-way">
       <Choice
         legend={say('way')}
         name="two-way"
@@ -161,7 +160,7 @@ function RiderForm(props: {
   return (
     <section class="paper two-side" aria-label={name}>
       <h2>{name}</h2>
-      <div class="two-who">
+      <div class="row two-who">
         <BikePicture bike={bike} />
         <div>
           <Select

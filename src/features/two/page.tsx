@@ -9,10 +9,10 @@ import { courseOfLevel } from '../../core/level/build.ts';
 import { relayGates, relayLegs } from '../../core/level/relay.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { inLearningOrder, playRoads, suitsBike } from '../../core/coach/ladder.ts';
-import { type Page, Sheet } from '../../ui/parts.tsx';
+import { type Page, type PageProps, Sheet } from '../../ui/parts.tsx';
 import type { RiderChoice, TwoServices } from './services.ts';
 import { isChild, playing, riderFor } from '../../core/settings/settings.ts';
-import type { Send, State } from '../../state/store.ts';
+import type { State } from '../../state/store.ts';
 import { After, ChangeOver } from './after.tsx';
 import { Choosing } from './choosing.tsx';
 import { canRide, Riding } from './riding.tsx';
@@ -24,13 +24,7 @@ const say = words('two');
 
 export const twoPage: Page<TwoServices> = (state, send, services) => <Two {...{ state, send, services }} />;
 
-interface Props {
-  readonly state: State;
-  readonly send: Send;
-  readonly services: TwoServices;
-}
-
-function Two({ state, send, services }: Props): JSX.Element {
+function Two({ state, send, services }: PageProps<TwoServices>): JSX.Element {
   const rounds = useRounds(() => usualChoice(state));
   const { choice, phase, setPhase, before, now, ride } = rounds;
   const riders = useMemo(() => ridersTogether(choice), [choice]);

@@ -45,7 +45,6 @@ const LONGEST_COUNT_S = 3;
 /** Whoever waits longer than this looks away (s, common practice, no source). */
 const LONG_WAIT_S = 30;
 
-/** The screen. */
 export function Riding(props: Props): JSX.Element {
   const { level, choice, riders, first, dialogOpen, onLeave, onFailed = onLeave } = props;
   const root = useRef<HTMLElement | null>(null);

@@ -47,7 +47,7 @@ export interface TwoServices {
 }
 
 /** A ride with its marks, and the one thing to change. */
-export interface JudgedWithAdvice {
+interface JudgedWithAdvice {
   readonly ride: JudgedRide;
   readonly advice: string;
 }

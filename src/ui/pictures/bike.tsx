@@ -2,7 +2,7 @@
  * A bike from the side, cut from paper: wheels, rings and sprockets in true proportion. Pure drawing, in
  * millimetres; a `BikeCardPicture` puts it on a ground, the start page puts a rider on it.
  */
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
 import { hubShellMm } from '../../core/model/hubKinds.ts';
 import type { Bike } from '../../core/model/types.ts';
@@ -68,9 +68,8 @@ export function BikeDrawing(props: {
   readonly turn?: number;
   /** Of the frame; children's bikes are green and others dark without it. */
   readonly paint?: string;
-  readonly children?: ComponentChildren;
 }): JSX.Element {
-  const { bike, turn = 1.9, children } = props;
+  const { bike, turn = 1.9 } = props;
   const frame = frameOfBike(bike);
   const small = bike.beadSeatMm < 560;
   const tube = bike.massKg > 12 || small ? 40 : 34;
@@ -107,7 +106,6 @@ export function BikeDrawing(props: {
       {bike.hub === undefined && <Cage frame={frame} />}
       <Saddle frame={frame} />
       <Bar frame={frame} />
-      {children}
       <path d={pathThrough([[0, 0], crank])} stroke="var(--ink)" stroke-width="28" />
       <path
         d={pathThrough([

@@ -10,7 +10,7 @@ const WIDTH = 320;
 const HEIGHT = 76;
 const BASE = 72;
 /** From this slope on a road is hatched. */
-const HATCHED_RATIO = 0.025;
+export const HATCHED_RATIO = 0.025;
 
 /** Outline of a road and its hatching, as path data in a box of 320 × 76. Pure. */
 export function profilePaths(course: Course): { readonly outline: string; readonly hatching: string } {
@@ -36,7 +36,6 @@ export function profilePaths(course: Course): { readonly outline: string; readon
   return { outline: points.join('L'), hatching };
 }
 
-/** The strip itself. */
 export function Profile({
   course,
   label,

@@ -44,7 +44,6 @@ function showProgress(state: ReturnType<typeof initialState>): void {
       unmarked={state.unmarked}
       kept={null}
       langOf={() => undefined}
-      bikeName={(id) => id}
       secondsOf={() => 60}
       onCheckRide={() => undefined}
       format={createFormat('metric')}

@@ -6,6 +6,7 @@ import { act } from 'preact/test-utils';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { chancePoints } from '../../../src/core/coach/progress.ts';
 import { noServices } from '../../app/noServices.ts';
+import { bikeName } from '../../../src/words/common.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { checkGroups } from '../../../src/features/progress/checks.ts';
 import { ProgressPage } from '../../../src/features/progress/page.tsx';
@@ -61,11 +62,9 @@ async function show(rides: readonly KeptResult[], change: Partial<ProgressProps>
     unmarked: [],
     kept: <KeptSection services={services} rides={rides.length} />,
     langOf: () => undefined,
-    bikeName: (id) => `bike ${id}`,
     secondsOf: (audience) => (audience === 'everyone' ? 500 : 320),
     onCheckRide: (audience) => calls.push(`check ${audience}`),
     format: createFormat('metric', 'en-GB'),
-    date: (atMs) => new Date(atMs).toISOString().slice(0, 10),
     ...change,
   };
   await act(() => render(<ProgressPage {...props} />, app));
@@ -160,9 +159,9 @@ describe('check rides', () => {
     expect(text('[data-finding]')).toContain('95 of 100');
     const select = app.querySelector('.progress-check select') as HTMLSelectElement;
     expect([...select.options].map((option) => option.textContent)).toEqual([
-      'bike town-1x9, children’s check ride',
-      'bike road-2x11',
-      'bike town-1x9',
+      `${bikeName('town-1x9')}, children’s check ride`,
+      bikeName('road-2x11'),
+      bikeName('town-1x9'),
     ]);
     select.value = 'check-ride town-1x9';
     await act(() => void select.dispatchEvent(new Event('change', { bubbles: true })));
