@@ -19,10 +19,9 @@ import {
   stripScales,
   type StripScales,
 } from './stripLayout.ts';
-import { StripLegend } from './stripLegend.tsx';
+import { around, domainOf, StripLegend, ZoomButtons, type ZoomedPart } from './stripHead.tsx';
 import { StripTable } from './stripTable.tsx';
 import { type StripData, Tracks } from './tracks.tsx';
-import { around, domainOf, ZoomButtons, type ZoomedPart } from './zoom.tsx';
 import type { TraceSample } from '../core/ride/trace.ts';
 import { px } from './lines.ts';
 

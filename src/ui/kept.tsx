@@ -2,13 +2,12 @@
  * What is kept on this device, in a person's hands: save everything as a file, take a file back, delete it all.
  * Asks before it deletes, and offers the file first; asks before it takes a file that was changed.
  */
-import { FileButton } from './fileButton.tsx';
+import { Button, FileButton } from './controls.tsx';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Question } from './parts.tsx';
 import type { ToldOutcome } from '../state/outcome.ts';
 import { words } from '../words/words.ts';
-import { Button } from './controls.tsx';
 
 const say = words('kept');
 

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { KEY_ACTIONS, type KeyAction, type Keys } from '../core/settings/settings.ts';
 import { keyName, keyWords } from '../words/common.ts';
-import { Sign } from './sign.tsx';
+import { signPath } from './signs.ts';
 
 const FEW: readonly KeyAction[] = ['rear-easier', 'rear-harder', 'pause'];
 
@@ -29,5 +29,14 @@ export function KeyList(props: {
         </div>
       ))}
     </dl>
+  );
+}
+
+/** The sign of what a hand does, for pages; `signs.ts` draws it. */
+export function Sign({ action }: { readonly action: KeyAction }): JSX.Element {
+  return (
+    <svg class="sign" viewBox="0 0 48 48" aria-hidden="true" data-sign={action}>
+      <path d={signPath(action)} fill="currentColor" fill-rule="evenodd" />
+    </svg>
   );
 }

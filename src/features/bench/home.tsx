@@ -1,8 +1,7 @@
 /** The bench without a level on it: ways to begin, and the own levels with what can be done to each. */
-import { FileButton } from '../../ui/fileButton.tsx';
+import { Button, FileButton } from '../../ui/controls.tsx';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { Button } from '../../ui/controls.tsx';
 import { courseOfLevel } from '../../core/level/build.ts';
 import type { ParseResult } from '../../core/level/parse.ts';
 import type { Level } from '../../core/level/schema.ts';

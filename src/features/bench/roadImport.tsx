@@ -2,7 +2,7 @@
  * A road from a GPX file: chosen or dropped, read in a worker with its progress, then handed to the choice of the
  * stretch. What cannot be used is said in a sentence; nothing of the file is kept here.
  */
-import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
+import { Button, Choice, FileButton, RIDE_FILES } from '../../ui/controls.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
@@ -17,7 +17,6 @@ import type { BenchServices, RoadReading } from './services.ts';
 import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
-import { Button, Choice } from '../../ui/controls.tsx';
 
 const say = words('bench');
 

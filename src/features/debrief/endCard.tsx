@@ -4,7 +4,7 @@
  */
 import type { ComponentChildren, JSX } from 'preact';
 import type { Mark, RideReport } from '../../core/coach/types.ts';
-import { Sign } from '../../ui/sign.tsx';
+import { Sign } from '../../ui/keyList.tsx';
 import { type Ending, endingOf } from './ending.ts';
 import { GuessCard, Working } from './guess.tsx';
 import { Resting } from './resting.tsx';

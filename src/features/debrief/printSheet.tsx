@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { MARK_NAMES, type RideReport } from '../../core/coach/types.ts';
 import { stripLayout, stripScales } from '../../charts/stripLayout.ts';
-import { domainOf } from '../../charts/zoom.tsx';
+import { domainOf } from '../../charts/stripHead.tsx';
 import { type StripData, Tracks } from '../../charts/tracks.tsx';
 import { guessPitchOf, isFullMark, sayHold, sayMark, sayNoMark, sayNoReason, sayReason } from './say.ts';
 import type { Speech } from './speech.ts';

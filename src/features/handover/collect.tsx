@@ -16,7 +16,7 @@ import { words } from '../../words/words.ts';
 import { SetApart } from './setApart.tsx';
 import type { Collected, ReadRidesAway } from './services.ts';
 import { Reader } from './reader.tsx';
-import { tabletName } from './tablets.ts';
+import { tabletName } from './message.ts';
 import './handover.css';
 import './tablets.css';
 

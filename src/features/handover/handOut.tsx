@@ -7,10 +7,9 @@ import { words } from '../../words/words.ts';
 import { Carry, Packed, sizeAndCodes } from './carry.tsx';
 import type { ReadinessHost } from './readiness.ts';
 import { ReadinessList } from './readinessList.tsx';
-import { type Message, messageOfPlan, messageOfRides } from './message.ts';
+import { type Message, messageOfPlan, messageOfRides, tabletName } from './message.ts';
 import { planTitle } from '../../words/group.ts';
 import type { HandOver } from '../../core/transfer/rideFile.ts';
-import { tabletName } from './tablets.ts';
 import './handover.css';
 
 const say = words('handover');

@@ -7,6 +7,7 @@ import { packPlan, packRecords } from '../../core/transfer/pack.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import { type HandOver, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { deflate } from '../../ui/packing.ts';
+import { hashJson } from '../../core/math/hash.ts';
 
 /** Between the frames in a link; no frame has it. */
 const JOINT = '_';
@@ -67,4 +68,24 @@ function messageOf(bytes: Uint8Array, prefix: string, file: Message['file']): Me
 
 function fileName(text: string): string {
   return text.replace(/[^A-Za-z0-9_-]+/g, '-').slice(0, 40);
+}
+
+/** Short enough to read out across a field. */
+const SHORT = 8;
+
+/** Signs that are not taken for one another. */
+const SIGNS = 'ABCDEFGHJKLMNPQRSTUVWXYZ23456789';
+const LENGTH = 4;
+
+/**
+ * A short name for a device, the same on the tablet itself and on the coach's screen: its id where that is short, else four
+ * signs made from all of it.
+ */
+export function tabletName(deviceId: string): string {
+  if (deviceId.length <= SHORT) return deviceId;
+  const hash = hashJson(deviceId);
+  return Array.from(
+    { length: LENGTH },
+    (_, i) => SIGNS[Number.parseInt(hash.slice(2 * i, 2 * i + 2), 16) % SIGNS.length],
+  ).join('');
 }

@@ -2,10 +2,9 @@
  * The reader of a page: camera, pictures and files, pasted text. Shows which codes have been read, names those that
  * are missing or damaged, and hands on what has become complete.
  */
-import { FileButton } from '../../ui/fileButton.tsx';
+import { Button, Choice, FileButton } from '../../ui/controls.tsx';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { Button, Choice } from '../../ui/controls.tsx';
 import { words } from '../../words/words.ts';
 import type { DamagedFrame } from '../../core/transfer/frames.ts';
 import { CameraBox } from './cameraBox.tsx';

@@ -32,7 +32,7 @@ export function ReadinessList({ host }: { readonly host: ReadinessHost }): JSX.E
     <section class="paper evening">
       <h2>{say('ready-title')}</h2>
       <p>{say('ready-intro')}</p>
-      <ul>
+      <ul class="evening-list">
         {READINESS.map((name) => (
           <Line key={name} name={name} answer={answers?.[name] ?? null}>
             {name === 'camera' && answers?.camera === 'open' && (

@@ -8,7 +8,7 @@ import { countsAsItCame, type Remark } from '../../core/group/records/remark.ts'
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import type { Collected } from './services.ts';
-import { tabletName } from './tablets.ts';
+import { tabletName } from './message.ts';
 
 const say = words('handover');
 

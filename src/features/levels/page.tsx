@@ -60,7 +60,7 @@ function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Ele
   return (
     <section class="patch-row" aria-label={say('patches')}>
       <h3>{say('patches')}</h3>
-      <PatchList lessons={lessons} />
+      <PatchList lessons={lessons} look="wrap" />
     </section>
   );
 }

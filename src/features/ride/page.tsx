@@ -8,7 +8,7 @@ import { shiftsInFront } from '../../core/model/shifters.ts';
 import { hashOf } from '../../state/address.ts';
 import { sessionPlace } from '../../state/groupTurn.ts';
 import { hasFewPads, type KeyAction, type Settings } from '../../core/settings/settings.ts';
-import { KeyList } from '../../ui/keyList.tsx';
+import { KeyList, Sign } from '../../ui/keyList.tsx';
 import { Dialog, type Page } from '../../ui/parts.tsx';
 import { settingsOfRide, TRIAL } from '../../state/rideLevel.ts';
 import { RIDE_PLACES } from '../../state/ridePlaces.ts';
@@ -28,7 +28,6 @@ import { words } from '../../words/words.ts';
 import { common, keyName, levelWords } from '../../words/common.ts';
 import { Button } from '../../ui/controls.tsx';
 import type { FirstStepShown } from '../../state/firstSteps.ts';
-import { Sign } from '../../ui/sign.tsx';
 
 const say = words('ride');
 

@@ -1,4 +1,7 @@
-/** All kept rides: means over their pitches, month by month beside check rides, and what is kept, to the last number. */
+/**
+ * All kept rides: means over their pitches, month by month beside check rides, and what is kept, to the last number; and
+ * what is said of a whole ride, whether it was just brought or is kept.
+ */
 import type { JSX } from 'preact';
 import type { KeptResult } from '../../core/coach/results.ts';
 import {
@@ -11,11 +14,10 @@ import {
 import { Button } from '../../ui/controls.tsx';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { writeMonth } from '../../words/dates.ts';
-import type { Format } from '../../words/format.ts';
+import { type Format, MILES_PER_M } from '../../words/format.ts';
 import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
 import { FootPicture, pictureText, PitchTable, placeText } from './pitchTable.tsx';
-import { habitsText, summaryText, titleOf } from './rides.ts';
 
 const say = words('road');
 
@@ -167,4 +169,33 @@ function Kept(
       </Button>
     </div>
   );
+}
+
+/** A ride by its month, where that is known, and its length in whole units: that is all that is kept of it. */
+export function titleOf(month: string | null, lengthKm: number, format: Format): string {
+  const length = format.road(lengthKm * 1000, 0);
+  return month === null
+    ? say('ride-titleNoMonth', { length })
+    : say('ride-title', { month: writeMonth(month), length });
+}
+
+/** How much of it could be read, as a share, and how many pitches were found. */
+export function summaryText(readableShare: number, found: number, format: Format): string {
+  return say('ride-summary', { readable: format.percent(readableShare), found });
+}
+
+/** Changes of gear a km, and the share of the pedalled time in the band; what is null is left out. */
+export function habitsText(changesPerKm: number | null, shareInBand: number | null, format: Format): string {
+  return [
+    changesPerKm === null ? '' : changesText(changesPerKm, format),
+    shareInBand === null ? '' : say('ride-inBand', { share: format.percent(shareInBand) }),
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
+
+function changesText(perKm: number, format: Format): string {
+  return format.unitM === 1
+    ? say('ride-changes', { per: 'km', changes: format.number(perKm, 1) })
+    : say('ride-changes', { per: 'mile', changes: format.number(perKm / (1000 * MILES_PER_M), 1) });
 }

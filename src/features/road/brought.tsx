@@ -12,7 +12,7 @@ import type { Format } from '../../words/format.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { words } from '../../words/words.ts';
 import { pitchNameOf, PitchTable } from './pitchTable.tsx';
-import { habitsText, summaryText, titleOf } from './rides.ts';
+import { habitsText, summaryText, titleOf } from './allRides.tsx';
 import type { BroughtRide, RideFile } from './services.ts';
 
 const say = words('road');

@@ -17,8 +17,7 @@ import { words } from '../../words/words.ts';
 import { AllRides } from './allRides.tsx';
 import { Brought, type BroughtFile } from './brought.tsx';
 import type { RoadDesk, RoadServices } from './services.ts';
-import { Tick } from '../../ui/controls.tsx';
-import { FileButton, RIDE_FILES } from '../../ui/fileButton.tsx';
+import { FileButton, RIDE_FILES, Tick } from '../../ui/controls.tsx';
 import './road.css';
 
 const say = words('road');

@@ -2,7 +2,7 @@
  * Session plans: what a coach says and does in 20, 45 or 60 minutes, in the game and outside, and what is handed out.
  * Copies live in files of the coach; nothing of them is kept here.
  */
-import { FileButton } from '../../ui/fileButton.tsx';
+import { Button, FileButton } from '../../ui/controls.tsx';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import {
@@ -14,7 +14,6 @@ import {
 } from '../../core/group/sessionPlan.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { hashOf } from '../../state/address.ts';
-import { Button } from '../../ui/controls.tsx';
 import { BackWay, type Page, Paper, Sheet } from '../../ui/parts.tsx';
 import { ChangePlan } from './change.tsx';
 import { LENGTHS_MIN, planIdOf, sessionPlan } from './plans.ts';

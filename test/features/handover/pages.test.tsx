@@ -18,7 +18,7 @@ import { checkReadiness, type ReadinessHost } from '../../../src/features/handov
 import { PlanCard } from '../../../src/features/handover/planCard.tsx';
 import { messageOfPlan } from '../../../src/features/handover/message.ts';
 import { Reader } from '../../../src/features/handover/reader.tsx';
-import { tabletName } from '../../../src/features/handover/tablets.ts';
+import { tabletName } from '../../../src/features/handover/message.ts';
 import { NOTHING_READ, readText } from '../../../src/features/handover/reading.ts';
 import { StoreLine } from '../../../src/features/handover/storeLine.tsx';
 import { isPlainHttp, StorePage } from '../../../src/features/handover/storePage.tsx';
