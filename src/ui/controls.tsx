@@ -23,16 +23,18 @@ export function Button(
 /** One of many in a list that folds out: pairs of value and name, and the language of a name of somebody's own. */
 export function Select<Value extends string>(props: {
   readonly label: string;
+  /** The label is only read aloud. */
+  readonly quiet?: boolean;
   readonly look?: string;
   readonly name?: string;
   readonly value: Value;
   readonly options: readonly (readonly [Value, string, (string | undefined)?])[];
   readonly onChoose: (value: Value) => void;
 }): JSX.Element {
-  const { label, look = 'field', value, options, onChoose, ...rest } = props;
+  const { label, quiet = false, look = 'field', value, options, onChoose, ...rest } = props;
   return (
     <label class={look}>
-      <span>{label}</span>
+      <span class={quiet ? 'unseen' : undefined}>{label}</span>
       <select {...rest} value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
         {options.map(([one, text, lang]) => (
           <option key={one} value={one} lang={lang} selected={one === value}>

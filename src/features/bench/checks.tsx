@@ -1,6 +1,6 @@
 /** What has to be put right before a level can be ridden, and what may surprise its rider: each with a way there. */
 import type { JSX } from 'preact';
-import { Button } from '../../ui/controls.tsx';
+import { DoingButton } from './inputs.tsx';
 import type { LevelWarning } from '../../core/level/lint.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { useFormat } from './say.ts';
@@ -46,38 +46,28 @@ function Findings<Finding extends Problem>(props: {
     <>
       <p>{props.title}</p>
       <ul class="findings">
-        {props.list.map((finding, index) => (
-          <li key={`${index} ${finding.path}`} data-finding={finding.code}>
-            <span>{sentenceOf(finding)}</span>
-            <Button
-              look="small-button"
-              aria-label={say('named', { doing: say('check-goThere'), what: sentenceOf(finding) })}
-              onClick={() => props.onGo(finding)}
-            >
-              {say('check-goThere')}
-            </Button>
-            <TrimButton sentence={sentenceOf(finding)} onTrim={trimFor(finding)} />
-          </li>
-        ))}
+        {props.list.map((finding, index) => {
+          const onTrim = trimFor(finding);
+          return (
+            <li key={`${index} ${finding.path}`} data-finding={finding.code}>
+              <span>{sentenceOf(finding)}</span>
+              <DoingButton
+                doing={say('check-goThere')}
+                what={sentenceOf(finding)}
+                onClick={() => props.onGo(finding)}
+              />
+              {onTrim !== null && (
+                <DoingButton
+                  data-trim
+                  doing={say('check-trim')}
+                  what={sentenceOf(finding)}
+                  onClick={onTrim}
+                />
+              )}
+            </li>
+          );
+        })}
       </ul>
     </>
-  );
-}
-
-function TrimButton(props: {
-  readonly sentence: string;
-  readonly onTrim: (() => void) | null;
-}): JSX.Element | null {
-  const { sentence, onTrim } = props;
-  if (onTrim === null) return null;
-  return (
-    <Button
-      look="small-button"
-      data-trim
-      aria-label={say('named', { doing: say('check-trim'), what: sentence })}
-      onClick={onTrim}
-    >
-      {say('check-trim')}
-    </Button>
   );
 }

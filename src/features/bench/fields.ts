@@ -198,19 +198,22 @@ function percentField(
   };
 }
 
+/** A place along the road (m), between limits that are the ends of the road where none are given. */
+type PlaceField = (
+  name: 'atM' | 'fromM' | 'toM',
+  value: number,
+  edit: LevelField['edit'],
+  low?: number,
+  high?: number,
+) => LevelField;
+
 function placedFields(
   level: Level,
   list: Exclude<Selection['list'], 'pieces'>,
   index: number,
 ): readonly LevelField[] {
   const lengthM = levelLengthM(level);
-  const place = (
-    name: 'atM' | 'fromM' | 'toM',
-    value: number,
-    edit: (value: number) => LevelEdit,
-    low = 0,
-    high = lengthM,
-  ): LevelField => ({
+  const place: PlaceField = (name, value, edit, low = 0, high = lengthM) => ({
     name,
     unit: 'm',
     value,
@@ -239,13 +242,7 @@ function stretchFields(
   level: Level,
   list: 'winds' | 'surfaces' | 'hidden',
   index: number,
-  place: (
-    name: 'fromM' | 'toM',
-    value: number,
-    edit: (value: number) => LevelEdit,
-    low?: number,
-    high?: number,
-  ) => LevelField,
+  place: PlaceField,
 ): readonly LevelField[] {
   const entry = level[list][index];
   if (entry === undefined) return [];

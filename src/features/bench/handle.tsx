@@ -4,14 +4,11 @@
  */
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
+import type { LevelField } from './fields.ts';
 
 /** What a handle moves. */
-interface HandleProps {
+interface HandleProps extends Pick<LevelField, 'value' | 'low' | 'high' | 'step'> {
   readonly label: string;
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly step: number;
   readonly shown: string;
   readonly axis: 'along' | 'up';
   /** Where it is in the drawing (px). */

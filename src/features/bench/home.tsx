@@ -1,5 +1,5 @@
 /** The bench without a level on it: ways to begin, and the own levels with what can be done to each. */
-import { Button, FileButton } from '../../ui/controls.tsx';
+import { Button, FileButton, Select } from '../../ui/controls.tsx';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { courseOfLevel } from '../../core/level/build.ts';
@@ -14,7 +14,8 @@ import { copyOf, freshLevel } from './fresh.ts';
 import { levelOfFile } from './jsonText.ts';
 import { hardestLength, notKept, useFormat, useTold } from './say.ts';
 import { spokenLanguage, words } from '../../words/words.ts';
-import type { BenchServices } from './services.ts';
+import { DoingButton } from './inputs.tsx';
+import type { BenchServices, KeepAnswer } from './services.ts';
 
 const say = words('bench');
 
@@ -90,16 +91,14 @@ function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX
     <div class="paper way-card">
       <strong>{say('home-copy')}</strong>
       <span>{say('home-copyHint')}</span>
-      <label class="select-field">
-        <span class="unseen">{say('home-choose')}</span>
-        <select value={copyId} onChange={({ currentTarget }) => setCopyId(currentTarget.value)}>
-          {ordered.map((level) => (
-            <option key={level.id} value={level.id}>
-              {level.title}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Select
+        quiet
+        look="select-field"
+        label={say('home-choose')}
+        value={copyId}
+        options={ordered.map(({ id, title }) => [id, title])}
+        onChoose={setCopyId}
+      />
       <Button
         look="small-button"
         data-copy
@@ -112,32 +111,29 @@ function CopyCard({ levels, onOpen }: Pick<HomeProps, 'levels' | 'onOpen'>): JSX
 }
 
 function OwnLevels({ ownLevels, services, onOpen }: HomeProps): JSX.Element {
-  const [told, tell] = useTold();
+  const [shown, tell] = useTold();
   const [removed, setRemoved] = useState<Level | null>(null);
-  const failed = (code: string): void => tell(() => notKept(code));
+  const told = (answer: KeepAnswer, sentence: () => string): boolean => {
+    tell(answer.saved ? sentence : () => notKept(answer.code));
+    return answer.saved;
+  };
   const remove = async (level: Level): Promise<void> => {
-    const answer = await services.remove(level.id);
-    if (!answer.saved) return failed(answer.code);
-    setRemoved(level);
-    tell(() => say('home-removed', { title: level.title }));
+    const { title } = level;
+    if (told(await services.remove(level.id), () => say('home-removed', { title }))) setRemoved(level);
   };
   const restore = async (level: Level): Promise<void> => {
-    const answer = await services.restore(level.id);
-    if (!answer.saved) return failed(answer.code);
-    setRemoved(null);
-    tell(() => say('home-restored', { title: level.title }));
+    const { title } = level;
+    if (told(await services.restore(level.id), () => say('home-restored', { title }))) setRemoved(null);
   };
   const duplicate = async (level: Level): Promise<void> => {
     const copy = copyOf(level, nextTitle(level.title, ownLevels));
-    const answer = await services.keep(copy);
-    if (!answer.saved) return failed(answer.code);
-    tell(() => say('home-duplicated', { title: copy.title }));
+    told(await services.keep(copy), () => say('home-duplicated', { title: copy.title }));
   };
   return (
     <section class="level-row" aria-labelledby="bench-own">
       <h2 id="bench-own">{say('home-own')}</h2>
-      <output class={told === '' ? '' : 'paper row told-card'}>
-        {told !== '' && <span>{told}</span>}
+      <output class={shown === '' ? '' : 'paper row told-card'}>
+        {shown !== '' && <span>{shown}</span>}
         {removed !== null && (
           <Button look="small-button" data-undo-remove onClick={() => void restore(removed)}>
             {say('edit-undo')}
@@ -171,16 +167,7 @@ function OwnCard(props: {
   const course = useMemo(() => courseOfLevel(level), [level]);
   const format = useFormat();
   const steepest = format.percent(course.slopeRatio.reduce((a, b) => Math.max(a, b), 0));
-  const doing = (label: string, name: string, onClick: () => void): JSX.Element => (
-    <Button
-      look="small-button"
-      data-own={name}
-      aria-label={say('named', { doing: label, what: level.title })}
-      onClick={onClick}
-    >
-      {label}
-    </Button>
-  );
+  const { title: what } = level;
   return (
     <article class="cut level-card own-card" data-own-level={level.id}>
       <Profile course={course} />
@@ -194,14 +181,19 @@ function OwnCard(props: {
           <a
             class="small-button"
             data-own="ride"
-            aria-label={say('named', { doing: say('home-ride'), what: level.title })}
+            aria-label={say('named', { doing: say('home-ride'), what })}
             href={hashOf({ view: 'ride', rest: level.id })}
           >
             {say('home-ride')}
           </a>
-          {doing(say('home-edit'), 'edit', props.onEdit)}
-          {doing(say('home-duplicate'), 'duplicate', props.onDuplicate)}
-          {doing(say('home-remove'), 'remove', props.onRemove)}
+          <DoingButton data-own="edit" doing={say('home-edit')} what={what} onClick={props.onEdit} />
+          <DoingButton
+            data-own="duplicate"
+            doing={say('home-duplicate')}
+            what={what}
+            onClick={props.onDuplicate}
+          />
+          <DoingButton data-own="remove" doing={say('home-remove')} what={what} onClick={props.onRemove} />
         </div>
       </div>
     </article>

@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../ui/controls.tsx';
 import { words } from '../../words/words.ts';
 import type { LevelField } from './fields.ts';
 import { typedIn, useFormat } from './say.ts';
@@ -123,5 +124,20 @@ export function TextField(props: {
       />
       {hint !== undefined && <small>{hint}</small>}
     </label>
+  );
+}
+
+/** A small button that is read aloud with what it does something to; other attributes can be given (`data-…`). */
+export function DoingButton(props: {
+  readonly doing: string;
+  readonly what: string;
+  readonly disabled?: boolean;
+  readonly onClick: () => void;
+}): JSX.Element {
+  const { doing, what, ...rest } = props;
+  return (
+    <Button look="small-button" aria-label={say('named', { doing, what })} {...rest}>
+      {doing}
+    </Button>
   );
 }

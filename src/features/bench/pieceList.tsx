@@ -10,7 +10,7 @@ import { CUES, type Level } from '../../core/level/schema.ts';
 import type { Selection } from './levelEditor.ts';
 import { fieldsOf } from './fields.ts';
 import { addPlaced, FRESH_PIECES, placeForNew, PLACED_LISTS } from './fresh.ts';
-import { NumberField, TextField } from './inputs.tsx';
+import { DoingButton, NumberField, TextField } from './inputs.tsx';
 import { pieceNumbers, placedNumbers, Units, useFormat } from './say.ts';
 import { Paper } from '../../ui/parts.tsx';
 import { words } from '../../words/words.ts';
@@ -162,16 +162,8 @@ function Open(props: PieceListProps & { readonly one: Selection; readonly name: 
 /** Move, double and take out. */
 function Doing({ level, one, name, onEdit, onSelect }: PieceListProps & { one: Selection; name: string }) {
   const { list, index } = one;
-  const button = (label: string, disabled: boolean, doing: () => void, data: string): JSX.Element => (
-    <Button
-      look="small-button"
-      data-do={data}
-      disabled={disabled}
-      aria-label={say('named', { doing: label, what: name })}
-      onClick={doing}
-    >
-      {label}
-    </Button>
+  const button = (doing: string, disabled: boolean, onClick: () => void, data: string): JSX.Element => (
+    <DoingButton data-do={data} what={name} {...{ doing, disabled, onClick }} />
   );
   const move = (to: number): void => {
     onEdit({ kind: 'move-piece', from: index, to });

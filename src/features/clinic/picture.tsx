@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
 import { RULES_VERSION } from '../../core/coach/rules.ts';
-import { Button, Tick } from '../../ui/controls.tsx';
+import { Button, Select, Tick } from '../../ui/controls.tsx';
 import { ScrollBox } from '../../ui/tables.tsx';
 import { Caught, Change, RideTable, TimingBoard } from './boards.tsx';
 import {
@@ -80,7 +80,17 @@ function Boards({ props, session, picture }: InSession & { readonly picture: Gro
       <div class="row board-bar">
         <BoardTabs {...{ boards, board }} onChoose={choose} />
         {picture.roads.length > 1 && !hasOwnRoads(picture) && (
-          <RoadSelect {...{ props, session, picture }} value={roadIndex} onChoose={setRoadIndex} />
+          <Select
+            quiet
+            look="road-select"
+            label={say('picture-road')}
+            value={String(roadIndex)}
+            options={picture.roads.map((road, i) => [
+              String(i),
+              say('picture-roadName', { road: titleOfRoad(road, session, props), rides: road.rides }),
+            ])}
+            onChoose={(index) => setRoadIndex(Number(index))}
+          />
         )}
         <Tick
           label={say('picture-talk')}
@@ -196,30 +206,5 @@ function BoardTabs(props: {
         </button>
       ))}
     </div>
-  );
-}
-
-function RoadSelect(
-  props: InSession & {
-    readonly picture: GroupPicture;
-    readonly value: number;
-    readonly onChoose: (index: number) => void;
-  },
-): JSX.Element {
-  const { session, picture, value, onChoose } = props;
-  return (
-    <label class="road-select">
-      <select
-        aria-label={say('picture-road')}
-        value={value}
-        onChange={(event) => onChoose(Number(event.currentTarget.value))}
-      >
-        {picture.roads.map((road, i) => (
-          <option key={`${road.levelHash} ${road.seed}`} value={i} selected={i === value}>
-            {say('picture-roadName', { road: titleOfRoad(road, session, props.props), rides: road.rides })}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -6,16 +6,12 @@ import type { JSX } from 'preact';
 import type { GroupPicture } from '../../core/group/picture/group.ts';
 import type { ClinicPlan } from '../../core/group/plan.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
-import type { SavedRound } from '../../core/group/savedRound.ts';
+import type { RiddenTurn, SavedRound } from '../../core/group/savedRound.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Format } from '../../words/format.ts';
 
 /** A ride the owner is asked to begin. */
-export interface RideStart {
-  readonly planId: string;
-  readonly nickname: string;
-  readonly rideIndex: number;
-  readonly attempt: number;
+export interface RideStart extends RiddenTurn {
   /** With seed and aids of this turn. */
   readonly level: Level;
   /** Id of a bundled bike, or `own` for the one set on the device. */

@@ -23,15 +23,17 @@ interface RollOutProps {
   readonly format: Format;
 }
 
-export function RollOut({ bike, format }: RollOutProps): JSX.Element {
+export function RollOut(props: RollOutProps): JSX.Element {
+  const { bike, format } = props;
   const [choice, choose] = useState('none');
   const [typed, setTyped] = useState('');
   const { metres } = format;
-  const gear = (pair: TeethPair): string => format.gear(pair);
   const chosen = ROLL_OUT_LIMITS.find((limit) => limit.id === choice);
   return (
     <Paper look="gear-rollout" title={say('rollOut')}>
-      <p>{say('rollOut-is', { gear: gear(highestTeeth(bike)), metres: metres(biggestRollOutM(bike)) })}</p>
+      <p>
+        {say('rollOut-is', { gear: format.gear(highestTeeth(bike)), metres: metres(biggestRollOutM(bike)) })}
+      </p>
       <div class="wrap gear-fields">
         <Select
           label={say('rollOut-limit')}
@@ -51,7 +53,9 @@ export function RollOut({ bike, format }: RollOutProps): JSX.Element {
         />
         {choice === 'own' && <OwnLimit typed={typed} onType={setTyped} />}
       </div>
-      <Kept limitM={limitOf(choice, typed)} {...{ bike, metres, gear }} />
+      <output class="kept-limit" data-rollout>
+        {keptText(limitOf(choice, typed), props)}
+      </output>
       {chosen !== undefined && <p class="quiet">{sourceText(chosen)}</p>}
       <p class="quiet">{say('rollOut-measured')}</p>
     </Paper>
@@ -97,27 +101,15 @@ function OwnLimit(props: { readonly typed: string; readonly onType: (typed: stri
   );
 }
 
-function Kept(props: {
-  readonly limitM: number | null;
-  readonly bike: Bike;
-  readonly metres: (value: number) => string;
-  readonly gear: (pair: TeethPair) => string;
-}): JSX.Element {
-  const { limitM, bike, metres, gear } = props;
-  const sentence = (): string => {
-    if (limitM === null) return '';
-    if (withinRollOut(biggestRollOutM(bike), limitM)) return say('rollOut-within', { limit: metres(limitM) });
-    const hardest = hardestWithin(bike, limitM);
-    const limit = metres(limitM);
-    return hardest === null
-      ? say('rollOut-allBeyond', { limit })
-      : say('rollOut-beyond', { limit, gear: gear(hardest) });
-  };
-  return (
-    <output class="kept-limit" data-rollout>
-      {sentence()}
-    </output>
-  );
+/** Whether a limit (m) is kept, and by which gear; nothing where there is none. */
+function keptText(limitM: number | null, { bike, format }: RollOutProps): string {
+  if (limitM === null) return '';
+  const limit = format.metres(limitM);
+  if (withinRollOut(biggestRollOutM(bike), limitM)) return say('rollOut-within', { limit });
+  const hardest = hardestWithin(bike, limitM);
+  return hardest === null
+    ? say('rollOut-allBeyond', { limit })
+    : say('rollOut-beyond', { limit, gear: format.gear(hardest) });
 }
 
 /** Limits a club may type (m). */

@@ -5,14 +5,11 @@
 import type { GearCandidate, GearOutcome, GearParts } from '../../core/coach/gearCheck.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
+import type { RideJob } from '../../core/ride/job.ts';
 import type { Format } from '../../words/format.ts';
 
 /** One road, one bike, one rider; and parts, where only those are to be tried. */
-export interface GearQuestion {
-  readonly level: Level;
-  readonly seed: number;
-  readonly bike: Bike;
-  readonly rider: Rider;
+export interface GearQuestion extends Omit<RideJob, 'autoEase'> {
   readonly asked?: GearParts | undefined;
 }
 

@@ -197,35 +197,30 @@ function Fields(props: {
   readonly set: (key: keyof StoreAddress, value: string) => void;
 }): JSX.Element {
   const { draft, set } = props;
-  const parts = (key: keyof StoreAddress) => ({
-    name: key,
-    required: key === 'url' || key === 'database',
-    maxLength: 400,
-    autocomplete: 'off',
-    spellcheck: false,
-    value: draft[key],
-    onInput: (event: { readonly currentTarget: HTMLInputElement }) => set(key, event.currentTarget.value),
-  });
+  const field = (key: keyof StoreAddress, kind: 'text' | 'url' | 'password', hint?: string): JSX.Element => (
+    <label>
+      <span>{say(`store-${key}`)}</span>
+      <input
+        {...(kind === 'password' ? { type: kind } : { type: 'text' as const })}
+        inputMode={kind === 'url' ? kind : undefined}
+        autocapitalize="off"
+        name={key}
+        required={key === 'url' || key === 'database'}
+        maxLength={400}
+        autocomplete="off"
+        spellcheck={false}
+        value={draft[key]}
+        onInput={(event) => set(key, event.currentTarget.value)}
+      />
+      {hint !== undefined && <span class="hint">{hint}</span>}
+    </label>
+  );
   return (
     <>
-      <label>
-        <span>{say('store-url')}</span>
-        <input type="text" inputMode="url" autocapitalize="off" {...parts('url')} />
-        <span class="hint">{say('store-urlHint')}</span>
-      </label>
-      <label>
-        <span>{say('store-database')}</span>
-        <input type="text" autocapitalize="off" {...parts('database')} />
-      </label>
-      <label>
-        <span>{say('store-name')}</span>
-        <input type="text" autocapitalize="off" {...parts('name')} />
-      </label>
-      <label>
-        <span>{say('store-password')}</span>
-        <input type="password" {...parts('password')} />
-        <span class="hint">{say('store-passwordHint')}</span>
-      </label>
+      {field('url', 'url', say('store-urlHint'))}
+      {field('database', 'text')}
+      {field('name', 'text')}
+      {field('password', 'password', say('store-passwordHint'))}
     </>
   );
 }

@@ -17,7 +17,7 @@ import { PatchList } from '../../ui/pictures/patch.tsx';
 import '../../ui/pictures/patches.css';
 import { Profile } from '../../ui/pictures/profile.tsx';
 import { levelForButton } from '../../state/nextRide.ts';
-import type { Send, State } from '../../state/store.ts';
+import type { State } from '../../state/store.ts';
 import { words } from '../../words/words.ts';
 import { common, lessonName } from '../../words/common.ts';
 
@@ -38,6 +38,8 @@ function courseFor(level: Level): Course {
 export const levelsPage: Page = (state, send) => {
   const { everyone, children } = rowsOf(state.levels);
   const format = createFormat(state.settings.units);
+  const { rest } = state;
+  const linked = decodeFreeRide(rest);
   return (
     <Sheet title={common('nav-levels')} intro={say('intro')}>
       {state.levels.length === 0 && <p>{say('none')}</p>}
@@ -49,7 +51,14 @@ export const levelsPage: Page = (state, send) => {
       {state.ownLevels.length > 0 && (
         <Row title={say('own')} levels={state.ownLevels} state={state} format={format} />
       )}
-      <FreeRide state={state} send={send} format={format} />
+      <FreeRideForm
+        key={rest}
+        wish={linked.ok ? linked.wish : USUAL_WISH}
+        badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
+        onRide={(wish) => send({ kind: 'ask-ride', rest: encodeFreeRide(wish) })}
+        onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
+        format={format}
+      />
     </Sheet>
   );
 };
@@ -62,26 +71,6 @@ function PatchRow({ lessons }: { readonly lessons: readonly Lesson[] }): JSX.Ele
       <h3>{say('patches')}</h3>
       <PatchList lessons={lessons} look="wrap" />
     </section>
-  );
-}
-
-function FreeRide(props: {
-  readonly state: State;
-  readonly send: Send;
-  readonly format: Format;
-}): JSX.Element {
-  const { state, send, format } = props;
-  const { rest } = state;
-  const linked = decodeFreeRide(rest);
-  return (
-    <FreeRideForm
-      key={rest}
-      wish={linked.ok ? linked.wish : USUAL_WISH}
-      badLink={isFreeRide(rest) && !linked.ok ? linked.code : null}
-      onRide={(wish) => send({ kind: 'ask-ride', rest: encodeFreeRide(wish) })}
-      onLink={(wish) => new URL(hashOf({ view: 'ride', rest: encodeFreeRide(wish) }), location.href).href}
-      format={format}
-    />
   );
 }
 

@@ -13,6 +13,17 @@ export function pathThrough(points: readonly Point[]): string {
   return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
 }
 
+/** A straight piece of a drawing, ink unless it has another colour. */
+export function Piece(props: {
+  readonly from: Point;
+  readonly to: Point;
+  readonly colour?: string;
+  readonly width: number;
+}): JSX.Element {
+  const { from, to, colour = 'var(--ink)', width } = props;
+  return <path d={pathThrough([from, to])} stroke={colour} stroke-width={width} />;
+}
+
 function Wheel({ at, frame, tyreMm }: { at: Point; frame: BikeFrame; tyreMm: number }): JSX.Element {
   const spokes = Array.from({ length: 14 }, (_, i) => {
     const angle = (2 * PI * i) / 14;
@@ -75,6 +86,8 @@ export function BikeDrawing(props: {
   const tube = bike.massKg > 12 || small ? 40 : 34;
   const paint = props.paint ?? (small ? 'var(--leaf-deep)' : 'var(--ink)');
   const crank: Point = [Math.sin(turn) * bike.crankLengthMm, -Math.cos(turn) * bike.crankLengthMm];
+  const [rx, ry] = frame.rear;
+  const [sx, sy] = frame.saddle;
   const lines = [
     [frame.rear, [0, 0], frame.headLow],
     [frame.rear, frame.seatTop, frame.headTop],
@@ -83,14 +96,7 @@ export function BikeDrawing(props: {
   ] as readonly (readonly Point[])[];
   return (
     <g stroke-linecap="round" stroke-linejoin="round" fill="none">
-      <path
-        d={pathThrough([
-          [0, 0],
-          [-crank[0], -crank[1]],
-        ])}
-        stroke="var(--ink-soft)"
-        stroke-width="26"
-      />
+      <Piece from={[0, 0]} to={[-crank[0], -crank[1]]} colour="var(--ink-soft)" width={26} />
       <Wheel at={frame.rear} frame={frame} tyreMm={bike.tyreWidthMm} />
       <Wheel at={frame.front} frame={frame} tyreMm={bike.tyreWidthMm} />
       <Fork frame={frame} paint={paint} width={tube - 8} />
@@ -103,18 +109,11 @@ export function BikeDrawing(props: {
       <Cluster at={frame.rear} teeth={bike.sprocketsTeeth} />
       <Cluster at={[0, 0]} teeth={bike.chainringsTeeth} />
       <path d={chainPath(bike, frame)} stroke="var(--ink)" stroke-width="9" stroke-dasharray="13 8" />
-      {bike.hub === undefined && <Cage frame={frame} />}
-      <Saddle frame={frame} />
+      {bike.hub === undefined && <Piece from={[rx + 14, ry + 40]} to={[rx + 26, ry + 96]} width={24} />}
+      <Piece from={[sx - 120, sy - 8]} to={[sx + 110, sy]} width={40} />
       <Bar frame={frame} />
-      <path d={pathThrough([[0, 0], crank])} stroke="var(--ink)" stroke-width="28" />
-      <path
-        d={pathThrough([
-          [crank[0] - 46, crank[1]],
-          [crank[0] + 46, crank[1]],
-        ])}
-        stroke="var(--ink)"
-        stroke-width="22"
-      />
+      <Piece from={[0, 0]} to={crank} width={28} />
+      <Piece from={[crank[0] - 46, crank[1]]} to={[crank[0] + 46, crank[1]]} width={22} />
     </g>
   );
 }
@@ -159,32 +158,6 @@ function Battery({ bike: { motor }, frame }: { bike: Bike; frame: BikeFrame }): 
       <path d={pathThrough(points)} stroke="var(--ink)" stroke-width="84" />
       <path d={pathThrough(points)} stroke="var(--ink-soft)" stroke-width="62" />
     </>
-  );
-}
-
-function Cage({ frame }: { frame: BikeFrame }): JSX.Element {
-  return (
-    <path
-      d={pathThrough([
-        [frame.rear[0] + 14, frame.rear[1] + 40],
-        [frame.rear[0] + 26, frame.rear[1] + 96],
-      ])}
-      stroke="var(--ink)"
-      stroke-width="24"
-    />
-  );
-}
-
-function Saddle({ frame }: { frame: BikeFrame }): JSX.Element {
-  return (
-    <path
-      d={pathThrough([
-        [frame.saddle[0] - 120, frame.saddle[1] - 8],
-        [frame.saddle[0] + 110, frame.saddle[1]],
-      ])}
-      stroke="var(--ink)"
-      stroke-width="40"
-    />
   );
 }
 
