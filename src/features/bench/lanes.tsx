@@ -9,6 +9,7 @@ import type { TraceSample } from '../../core/ride/trace.ts';
 import { px } from '../../charts/lines.ts';
 import { useFormat } from './say.ts';
 import { SIDE } from './profile.tsx';
+import { Drawing } from './roadNumbers.tsx';
 import type { Span } from './zoom.tsx';
 import { words } from '../../words/words.ts';
 import { useWidth } from '../../ui/hooks.ts';
@@ -114,13 +115,7 @@ function Lane(props: {
   const range = say('reference-scale', { low: scale(low), high: scale(high) });
   return (
     <div ref={ref}>
-      <svg
-        width={width}
-        height={PAPER.height}
-        viewBox={`0 0 ${width} ${PAPER.height}`}
-        role="img"
-        aria-label={say('reference-lane', { what: title, range })}
-      >
+      <Drawing width={width} height={PAPER.height} label={say('reference-lane', { what: title, range })}>
         <text x={SIDE} y={16}>
           {title}
         </text>
@@ -134,7 +129,7 @@ function Lane(props: {
         {curves.map(({ kind, points }) => (
           <path key={kind} class={`curve ${kind}`} d={curvePath(points, x, y)} />
         ))}
-      </svg>
+      </Drawing>
     </div>
   );
 }

@@ -75,10 +75,7 @@ function Purpose({ level, set }: { readonly level: Level; readonly set: Set }): 
         look="select-field"
         label={say('edit-audience')}
         value={level.audience}
-        options={[
-          ['everyone', say('edit-everyone')],
-          ['children', say('edit-children')],
-        ]}
+        options={(['everyone', 'children'] as const).map((one) => [one, say(`edit-${one}`)])}
         onChoose={(audience) => set({ audience })}
       />
     </>

@@ -14,7 +14,7 @@ import { LEAST_TRY_M, type Selection } from './levelEditor.ts';
 import { fieldsOf, type LevelField, pieceStartM, placeOfProblem } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { fieldValue, pieceSlope, useFormat, windWords } from './say.ts';
-import { type Across, Axis, type DrawnRoad, Gradients, Heights } from './roadNumbers.tsx';
+import { type Across, Axis, Drawing, type DrawnRoad, Gradients, Heights } from './roadNumbers.tsx';
 import { ShiftMarks } from './shiftMarks.tsx';
 import { shownOf, type Span } from './zoom.tsx';
 import type { ReferenceRide } from './services.ts';
@@ -70,13 +70,7 @@ export function EditedProfile(props: ProfileProps): JSX.Element {
   });
   return (
     <div class="bench-profile" ref={ref} data-profile>
-      <svg
-        width={width}
-        height={PAPER.height}
-        viewBox={`0 0 ${width} ${PAPER.height}`}
-        role="img"
-        aria-label={say('edit-profile')}
-      >
+      <Drawing width={width} height={PAPER.height} label={say('edit-profile')}>
         <Selected {...{ level, selection, x }} />
         <path class="ground" d={paths.ground} />
         <path class="hatching" d={paths.hatching} />
@@ -86,7 +80,7 @@ export function EditedProfile(props: ProfileProps): JSX.Element {
         <Bands level={level} x={x} y={y} top={PAPER.bottom + 4} selection={selection} />
         <Axis shown={shown} x={x} y={PAPER.height - 6} />
         {reference !== null && <ShiftMarks report={reference.report} x={x} y={y} />}
-      </svg>
+      </Drawing>
       <Handles
         {...props}
         {...{ shown, x, y, pxPerM }}

@@ -1,5 +1,5 @@
 /** Numbers on a drawn road: how steep it is between two places, how high it goes, how far along it is. */
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
 import { useFormat } from './say.ts';
 import type { Span } from './zoom.tsx';
@@ -98,5 +98,20 @@ export function Axis(props: Pick<DrawnRoad, 'shown' | 'x'> & { readonly y: numbe
         </text>
       ))}
     </g>
+  );
+}
+
+/** A drawing in its own pixels; `label` says what it is. */
+export function Drawing(props: {
+  readonly width: number;
+  readonly height: number;
+  readonly label: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  const { width, height, label, children } = props;
+  return (
+    <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+      {children}
+    </svg>
   );
 }

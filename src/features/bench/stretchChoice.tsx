@@ -23,7 +23,7 @@ import { sampleAt } from '../../core/math/numbers.ts';
 import { px } from '../../charts/lines.ts';
 import { Handle } from './handle.tsx';
 import { SIDE } from './profile.tsx';
-import { Axis, Gradients, Heights } from './roadNumbers.tsx';
+import { Axis, Drawing, Gradients, Heights } from './roadNumbers.tsx';
 import { shownOf, type Span, ZoomBar } from './zoom.tsx';
 import { useWidth } from '../../ui/hooks.ts';
 
@@ -205,7 +205,7 @@ function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
   return (
     <>
       <div class="bench-profile" ref={ref}>
-        <Drawing {...{ road, stretch, width, shown, x }} />
+        <Stretch {...{ road, stretch, width, shown, x }} />
         {handle('fromM', say('field-fromM'))}
         {handle('toM', say('field-toM'))}
       </div>
@@ -214,7 +214,7 @@ function StretchProfile({ road, stretch, onMove }: StretchProps): JSX.Element {
   );
 }
 
-function Drawing(props: {
+function Stretch(props: {
   readonly road: RoadSummary;
   readonly stretch: RoadStretch;
   readonly width: number;
@@ -229,13 +229,7 @@ function Drawing(props: {
   const heightAt = (atM: number): number => sampleAt(road.heightsM, atM / road.stepM);
   const [left, right] = [x(stretch.fromM), x(stretch.toM)];
   return (
-    <svg
-      width={width}
-      height={PAPER.height}
-      viewBox={`0 0 ${width} ${PAPER.height}`}
-      role="img"
-      aria-label={say('road-profile')}
-    >
+    <Drawing width={width} height={PAPER.height} label={say('road-profile')}>
       <rect class="selected" x={left} y={6} width={Math.max(2, right - left)} height={PAPER.bottom - 6} />
       <path class="ground" d={`M${SIDE} ${PAPER.bottom}L${outline}L${px(width - SIDE)} ${PAPER.bottom}Z`} />
       <path class="outline" d={`M${outline}`} />
@@ -253,7 +247,7 @@ function Drawing(props: {
       <Heights {...{ shown, heightAt, x, y }} />
       <Gradients part={shown} {...{ shown, heightAt, x, y }} />
       <Axis shown={shown} x={x} y={PAPER.height - 4} />
-    </svg>
+    </Drawing>
   );
 }
 

@@ -75,10 +75,7 @@ function Fields({ draft, reading, onDraft }: FieldsProps): JSX.Element {
         label={say('gearing')}
         name="gearing"
         value={draft.gearing}
-        options={[
-          ['sprockets', say('gearing-sprockets')],
-          ...HUB_KINDS.map((kind) => [kind, say(`gearing-${kind}`)] as const),
-        ]}
+        options={(['sprockets', ...HUB_KINDS] as const).map((kind) => [kind, say(`gearing-${kind}`)])}
         onChoose={(gearing) => onDraft((now) => ({ ...now, gearing }))}
       />
       {draft.gearing === 'sprockets' ? (
@@ -124,10 +121,7 @@ function MotorFields(props: PartProps & { readonly problem: string | undefined }
         label={say('motor')}
         name="motor"
         value={draft.motor}
-        options={[
-          ['none', say('motor-none')],
-          ...MOTOR_PLACES.map((place) => [place, say(`motor-${place}`)] as const),
-        ]}
+        options={(['none', ...MOTOR_PLACES] as const).map((place) => [place, say(`motor-${place}`)])}
         onChoose={(motor) => onDraft((now) => ({ ...now, motor }))}
       />
       {draft.motor !== 'none' && (
@@ -158,10 +152,7 @@ function Shifters({ draft, onDraft }: PartProps): JSX.Element {
         legend={say('shifters')}
         name="shifter"
         value={draft.shifter}
-        options={[
-          ['mechanical', say('shifters-mechanical')],
-          ['electronic', say('shifters-electronic')],
-        ]}
+        options={(['mechanical', 'electronic'] as const).map((kind) => [kind, say(`shifters-${kind}`)])}
         onChoose={(shifter) => onDraft((now) => ({ ...now, shifter }))}
       />
       {draft.shifter === 'electronic' && (

@@ -62,10 +62,7 @@ export function RiderForm(props: RiderFormProps): JSX.Element {
         legend={say('rider-way')}
         name="rider-way"
         value={way}
-        options={[
-          ['feel', say('rider-way-feel')],
-          ['numbers', say('rider-way-numbers')],
-        ]}
+        options={(['feel', 'numbers'] as const).map((one) => [one, say(`rider-way-${one}`)])}
         onChoose={setWay}
       />
       {way === 'feel' ? <Feel {...props} onChange={take} /> : <Numbers draft={draft} onType={type} />}

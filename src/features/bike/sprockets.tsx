@@ -26,10 +26,7 @@ export function Sprockets(props: SprocketsProps): JSX.Element {
         legend={say('way')}
         name="sprocket-way"
         value={draft.way}
-        options={[
-          ['range', say('way-range')],
-          ['each', say('way-each')],
-        ]}
+        options={(['range', 'each'] as const).map((way) => [way, say(`way-${way}`)])}
         onChoose={(way) => onDraft((now) => withWay(now, way))}
       />
       {draft.way === 'range' ? <Range {...props} /> : <Each {...props} />}

@@ -53,23 +53,13 @@ function Others({ props }: { readonly props: ClinicProps }): JSX.Element {
   const { onPlace } = props;
   return (
     <div class="tablet-ways">
-      <a
-        class="cut way"
-        href="#teach"
-        data-teach
-        aria-label={`${say('home-teach')} ${say('home-teachHint')}`}
-      >
+      <a class="cut way" href="#teach" data-teach>
         <WayWords title={say('home-teach')} hint={say('home-teachHint')} />
       </a>
-      <a class="cut way" href="#join" data-join aria-label={`${say('home-join')} ${say('home-joinHint')}`}>
+      <a class="cut way" href="#join" data-join>
         <WayWords title={say('home-join')} hint={say('home-joinHint')} />
       </a>
-      <Button
-        look="cut way"
-        data-club-store
-        aria-label={`${say('home-store')} ${say('home-storeHint')}`}
-        onClick={() => onPlace('store')}
-      >
+      <Button look="cut way" data-club-store onClick={() => onPlace('store')}>
         <WayWords title={say('home-store')} hint={say('home-storeHint')} />
       </Button>
     </div>

@@ -72,7 +72,6 @@ export function Tablets({ props, session }: InSession): JSX.Element {
           look="cut way"
           key={tab}
           data-carry={tab}
-          aria-label={`${say(`tablets-${tab}-title`)} ${say(`tablets-${tab}-hint`)}`}
           onClick={() => onPlace(sessionPlace(session.plan.id, tab))}
         >
           <WayWords title={say(`tablets-${tab}-title`)} hint={say(`tablets-${tab}-hint`)} />
