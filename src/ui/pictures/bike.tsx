@@ -14,7 +14,7 @@ export function pathThrough(points: readonly Point[]): string {
 }
 
 /** A straight piece of a drawing, ink unless it has another colour. */
-export function Piece(props: {
+export function Straight(props: {
   readonly from: Point;
   readonly to: Point;
   readonly colour?: string;
@@ -96,7 +96,7 @@ export function BikeDrawing(props: {
   ] as readonly (readonly Point[])[];
   return (
     <g stroke-linecap="round" stroke-linejoin="round" fill="none">
-      <Piece from={[0, 0]} to={[-crank[0], -crank[1]]} colour="var(--ink-soft)" width={26} />
+      <Straight from={[0, 0]} to={[-crank[0], -crank[1]]} colour="var(--ink-soft)" width={26} />
       <Wheel at={frame.rear} frame={frame} tyreMm={bike.tyreWidthMm} />
       <Wheel at={frame.front} frame={frame} tyreMm={bike.tyreWidthMm} />
       <Fork frame={frame} paint={paint} width={tube - 8} />
@@ -109,11 +109,11 @@ export function BikeDrawing(props: {
       <Cluster at={frame.rear} teeth={bike.sprocketsTeeth} />
       <Cluster at={[0, 0]} teeth={bike.chainringsTeeth} />
       <path d={chainPath(bike, frame)} stroke="var(--ink)" stroke-width="9" stroke-dasharray="13 8" />
-      {bike.hub === undefined && <Piece from={[rx + 14, ry + 40]} to={[rx + 26, ry + 96]} width={24} />}
-      <Piece from={[sx - 120, sy - 8]} to={[sx + 110, sy]} width={40} />
+      {bike.hub === undefined && <Straight from={[rx + 14, ry + 40]} to={[rx + 26, ry + 96]} width={24} />}
+      <Straight from={[sx - 120, sy - 8]} to={[sx + 110, sy]} width={40} />
       <Bar frame={frame} />
-      <Piece from={[0, 0]} to={crank} width={28} />
-      <Piece from={[crank[0] - 46, crank[1]]} to={[crank[0] + 46, crank[1]]} width={22} />
+      <Straight from={[0, 0]} to={crank} width={28} />
+      <Straight from={[crank[0] - 46, crank[1]]} to={[crank[0] + 46, crank[1]]} width={22} />
     </g>
   );
 }

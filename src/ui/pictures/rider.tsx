@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { FRAME_TONES, JERSEY_CLOTHS, type Outfit, USUAL_OUTFIT } from '../../core/settings/outfit.ts';
-import { BikeDrawing, pathThrough, Piece } from './bike.tsx';
+import { BikeDrawing, pathThrough, Straight } from './bike.tsx';
 import { frameOfBike, type Point } from './frame.ts';
 
 /** Lengths of a grown-up (mm); a child is the same drawing, smaller. */
@@ -37,9 +37,9 @@ function Leg(props: { readonly hip: Point; readonly pedal: Point; readonly far: 
   const middle: Point = [hip[0] + (knee[0] - hip[0]) * 0.74, hip[1] + (knee[1] - hip[1]) * 0.74];
   return (
     <g class={far ? 'far' : undefined}>
-      <Piece from={hip} to={knee} colour="var(--skin)" width={104} />
-      <Piece from={knee} to={ankle} colour="var(--skin)" width={78} />
-      <Piece from={hip} to={middle} colour="var(--shorts)" width={142} />
+      <Straight from={hip} to={knee} colour="var(--skin)" width={104} />
+      <Straight from={knee} to={ankle} colour="var(--skin)" width={78} />
+      <Straight from={hip} to={middle} colour="var(--shorts)" width={142} />
       <path
         d={`M${ankle[0] - 34} ${ankle[1] - 26}L${ankle[0] - 44} ${pedal[1] - 8}L${pedal[0] + 96} ${pedal[1] - 8}q14 -34 -30 -50L${ankle[0] + 40} ${ankle[1] - 26}Z`}
         fill="var(--paper)"
@@ -83,9 +83,9 @@ export function RiderDrawing(props: {
       <BikeDrawing bike={bike} turn={turn} paint="var(--frame)" />
       <Trunk hip={hip} shoulder={shoulder} pattern={kit.pattern} />
       <Leg hip={hip} pedal={near} far={false} />
-      <Piece from={shoulder} to={elbow} colour="var(--jersey-dark)" width={98} />
-      <Piece from={elbow} to={hand} colour="var(--skin)" width={66} />
-      <Piece from={[hand[0] - 16, hand[1]]} to={[hand[0] + 26, hand[1] + 6]} width={66} />
+      <Straight from={shoulder} to={elbow} colour="var(--jersey-dark)" width={98} />
+      <Straight from={elbow} to={hand} colour="var(--skin)" width={66} />
+      <Straight from={[hand[0] - 16, hand[1]]} to={[hand[0] + 26, hand[1] + 6]} width={66} />
       <Head at={head} neck={shoulder} helmet={kit.helmet} />
     </g>
   );
@@ -148,7 +148,7 @@ function Head(props: {
   const [x, y] = at;
   return (
     <g>
-      <Piece from={[neck[0] + 18, neck[1] - 24]} to={[x - 8, y + 24]} colour="var(--skin)" width={96} />
+      <Straight from={[neck[0] + 18, neck[1] - 24]} to={[x - 8, y + 24]} colour="var(--skin)" width={96} />
       <path
         d={`M${x - 104} ${y - 10}C${x - 100} ${y + 92} ${x - 22} ${y + 126} ${x + 44} ${y + 118}C${x + 84} ${y + 112} ${x + 92} ${y + 78} ${x + 96} ${y + 48}L${x + 122} ${y + 34}L${x + 102} ${y - 14}Z`}
         fill="var(--skin)"
