@@ -113,7 +113,9 @@ function TakeBack(props: {
       </FileButton>
       {share !== null && (
         <>
-          <progress value={share} max={1} aria-label={say('takingBack')} />
+          <label>
+            {say('takingBack')} <progress value={share} max={1} />
+          </label>
           <Button data-stop-taking onClick={() => stopping.current.abort()}>
             {say('stopTaking')}
           </Button>

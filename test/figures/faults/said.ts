@@ -88,6 +88,7 @@ const WAITING: readonly string[] = [
   debrief('saved-saving'),
   bench('opening'),
   bench('check-working'),
+  kept('takingBack'),
 ];
 
 const inOneLine = (text: string): string => text.replaceAll(/\s+/g, ' ');
