@@ -37,7 +37,7 @@ function told({ total, marks, pace, verdict, pitches }: RideReport): string {
   const asked = pitches.filter((pitch) => pitch.asked && pitch.credit < 0.8);
   const each = asked.map(
     (p) =>
-      `[${p.index + 1}: ${p.credit.toFixed(2)} late ${p.late.toFixed(2)} early ${p.early.toFixed(2)} at ${p.earlyM.toFixed(0)} gear ${p.gearRatio.toFixed(2)} eased ${p.easedShare.toFixed(2)} pressed ${p.pressed.toFixed(2)} ${p.stepsMade}/${p.stepsNeeded}]`,
+      `[${p.index + 1}: ${p.credit.toFixed(2)} late ${p.late.toFixed(2)} early ${p.early.toFixed(2)} at ${p.earlyM.toFixed(0)} gear ${p.gearRatio.toFixed(2)} eased ${p.easedShare.toFixed(2)} pressed ${p.pressed.toFixed(2)} ${p.stepsMade}/${p.referenceSteps}]`,
   );
   return `${total.toFixed(0)} ${verdict.change.code}: ${values.join(' ')} pace ${pace.ratio.toFixed(2)} ${each.join(' ')}`;
 }

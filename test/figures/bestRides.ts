@@ -11,9 +11,10 @@ import { fileURLToPath } from 'node:url';
 import { suitsBike } from '../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { bikeById, earlierBike, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
+import { numbersOfPlace } from '../../src/core/model/transmission.ts';
 import { BEST_RIDES } from '../../src/core/planner/bestRides.ts';
 import { improveInSteps } from '../../src/core/planner/improve.ts';
-import { knownBestRide, packScript, worldFingerprint } from '../../src/core/planner/known.ts';
+import { knownBestRide, worldFingerprint } from '../../src/core/planner/known.ts';
 import { atOnce, planRoad } from '../../src/core/planner/plan.ts';
 import { realisedCost } from '../../src/core/planner/realised.ts';
 import { rideScript, scriptOfPolicy } from '../../src/core/planner/reference.ts';
@@ -21,6 +22,10 @@ import type { Manoeuvre } from '../../src/core/planner/script.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { isChild } from '../../src/core/settings/settings.ts';
 import { ALL_LEVELS } from '../core/coach/riding.ts';
+
+/** A script as a flat list: where, and the two numbers of a gear, and so on. */
+const packed = (script: readonly Manoeuvre[]): number[] =>
+  script.flatMap((one) => [one.atM, ...numbersOfPlace(one)]);
 
 /** The usual rider of each bike, and the new rider whom many put on the road bike. */
 const PAIRS: readonly (readonly [string, string])[] = [
@@ -45,11 +50,11 @@ for (const [bikeId, riderId] of PAIRS)
     const earlier = earlierBike(bike);
     const then = earlier === null ? null : buildRideWorld(world.course, earlier, rider);
     const knownThen = then === null ? null : knownBestRide(then);
-    if (then !== null && knownThen !== null) rides[worldFingerprint(then)] = packScript(knownThen);
+    if (then !== null && knownThen !== null) rides[worldFingerprint(then)] = packed(knownThen);
     const known = knownBestRide(world);
     const wanted = bikeId.includes(bikes) && level.id.includes(levels);
     if (known !== null && (which === 'missing' || !wanted)) {
-      rides[worldFingerprint(world)] = packScript(known);
+      rides[worldFingerprint(world)] = packed(known);
       continue;
     }
     if (!wanted) continue;
@@ -59,7 +64,7 @@ for (const [bikeId, riderId] of PAIRS)
     );
     // A centimetre can decide between two shifts; what is written down is what counts.
     const best = cost(found) < cost(before) ? found : before;
-    rides[worldFingerprint(world)] = packScript(best);
+    rides[worldFingerprint(world)] = packed(best);
     console.log(`${level.id} ${bikeId}: ${cost(before).toFixed(2)} → ${cost(best).toFixed(2)}`);
     write({ ...BEST_RIDES, ...rides });
   }

@@ -62,11 +62,11 @@ for (const { name, world, script, reference, judge } of cells([levels, bikes])) 
     worst: Math.max(sum.worst, gap),
     cells: sum.cells + 1,
   });
-  for (const pitch of judge(reference).pitches.filter((p) => p.asked && p.stepsNeeded > 0)) {
+  for (const pitch of judge(reference).pitches.filter((p) => p.asked && p.referenceSteps > 0)) {
     const firstM = pitch.referenceFirstShiftBeforeFootM ?? Number.NEGATIVE_INFINITY;
     asking += 1;
     if (firstM >= 12 && firstM <= 35) inReach += 1;
-    if (2 * pitch.referenceStepsBeforeFoot >= pitch.stepsNeeded) halfDone += 1;
+    if (2 * pitch.referenceStepsBeforeFoot >= pitch.referenceSteps) halfDone += 1;
   }
   console.log(`${name}: ${own.toFixed(1)} beaten by ${gap.toFixed(1)} %`);
 }

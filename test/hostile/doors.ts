@@ -11,7 +11,7 @@ import { parseAddress } from '../../src/state/address.ts';
 import { levelFromJson } from '../../src/features/bench/jsonText.ts';
 import { levelOfText } from '../../src/features/bench/shareLink.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
-import { recordingSentence } from '../../src/cli/common/spoken.ts';
+import { recordingSentence } from '../../src/cli/common/print.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
 import type { Storage } from '../../src/storage/types.ts';
 import type { Hostile } from './inputs.ts';

@@ -16,7 +16,7 @@ import { EMPTY_BOX, takeFrame, toFrames } from '../../src/core/transfer/frames.t
 import { levelFromBytes, levelToBytes, unpackText } from '../../src/core/transfer/share.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
 import { readStoreLink, storeLink } from '../../src/features/handover/storeCode.ts';
-import { recordingSentence } from '../../src/cli/common/spoken.ts';
+import { recordingSentence } from '../../src/cli/common/print.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
 import { words } from '../../src/words/words.ts';
 import { openStorage } from '../../src/storage/index.ts';

@@ -3,6 +3,8 @@
  * that lists what there is.
  */
 import type { RoadAnswers } from '../../core/gpx/choose.ts';
+import { readGpx } from '../../core/gpx/file.ts';
+import { importRoad } from '../../core/gpx/road.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import type { Level } from '../../core/level/schema.ts';
@@ -10,10 +12,9 @@ import { BIKES, RIDERS } from '../../core/model/presets.ts';
 import type { Bike, Rider } from '../../core/model/types.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from './args.ts';
-import { readTextFile } from './files.ts';
+import { readBytes, readTextFile } from './files.ts';
 import { BadInput, noSuch } from './badInput.ts';
 
-/** The one of this name, of all there are. */
 export function named<T extends { readonly id: string }>(kind: string, id: string, all: readonly T[]): T {
   const found = all.find((one) => one.id === id);
   if (found !== undefined) return found;
@@ -49,8 +50,16 @@ export function levelFromFile(path: string): Level {
   throw new BadInput(`"${path}" is no level that can be ridden${firstOf(parsed.problems)}${rest}`);
 }
 
+/** The road of a GPX file, with the month it was ridden in; or what is wrong with the file. */
+export function roadFrom(args: Args, path: string) {
+  const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
+  if (!read.ok) return read;
+  const made = importRoad(read.file, heightsFrom(args));
+  return made.ok ? { ...made, month: read.file.month } : made;
+}
+
 /** What the heights of a recorded road are in, where that was said. @throws BadInput for another unit */
-export function heightsFrom(args: Args): RoadAnswers {
+function heightsFrom(args: Args): RoadAnswers {
   const heights = args.values.get('heights');
   if (heights === undefined) return {};
   if (heights === 'metres' || heights === 'feet') return { heights };

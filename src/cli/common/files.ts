@@ -73,7 +73,6 @@ export function ownVersion(): string {
   throw new BadInput('The version is not known here. Start this at the top of the repository.');
 }
 
-/** A file that grows line by line. */
 export interface LineFile {
   line(text: string): void;
   close(): void;

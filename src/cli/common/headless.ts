@@ -2,72 +2,50 @@
  * Rides without a screen and sums up what happened: shifts with the speed they were made at, feet down,
  * chains dropped, time. Judging a ride is the coach's business, not this file's.
  */
-import type { Pitch } from '../../core/course/types.ts';
 import { frameOf } from '../../core/ride/frame.ts';
 import { roadLoadRatio } from '../../core/ride/load.ts';
-import { type Controller, type LiveRide, rideThrough, type TickListener } from '../../core/ride/run.ts';
-import { movementOf, placeOf, type ShiftMovement } from '../../core/model/transmission.ts';
+import { type Controller, rideThrough } from '../../core/ride/run.ts';
+import { placeOf } from '../../core/model/transmission.ts';
 import type { ShiftDone } from '../../core/ride/trace.ts';
-import type { RideState, RideWorld } from '../../core/ride/types.ts';
+import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
 
-/** One shift of a ride as it is printed. */
-interface ShiftLine
-  extends ShiftMovement,
-    Pick<ShiftDone, 'load' | 'durationS' | 'distanceM' | 'startedAtM'> {
-  readonly speedMps: number;
-}
-
+type ShiftLine = ReturnType<typeof shiftLine>;
 /** What a ride comes to, apart from marks. */
-export interface RideSummary {
-  readonly shifts: readonly ShiftLine[];
-  readonly pitches: readonly Pitch[];
-  readonly footDowns: number;
-  readonly chainDrops: number;
-  /** Time of the finish, or null if the rider never got there. */
-  readonly finishedS: number | null;
-}
+export type RideSummary = ReturnType<ReturnType<typeof startTally>['summary']>;
 
 /** Listens to a ride and keeps what the summary needs. */
-interface Tally {
-  readonly note: TickListener;
-  summary(world: RideWorld, last: RideState): RideSummary;
-}
-
-/** A tally that has heard nothing yet. */
-export function startTally(): Tally {
+export function startTally() {
   const shifts: ShiftLine[] = [];
   let footDowns = 0;
   let chainDrops = 0;
   return {
-    note(state, events) {
+    note: (state: RideState, events: readonly RideEvent[]): void => {
       for (const event of events) {
         if (event.kind === 'foot-down') footDowns += 1;
         else if (event.kind === 'chain-dropped') chainDrops += 1;
         else if (event.kind === 'shift-done') shifts.push(shiftLine(event, state.speedMps));
       }
     },
-    summary: (world, last) => ({
+    summary: (world: RideWorld, last: RideState) => ({
       shifts,
       pitches: world.course.pitches,
       footDowns,
       chainDrops,
+      /** Time of the finish, or null if the rider never got there. */
       finishedS: last.phase === 'finished' ? last.tick * world.tickS : null,
     }),
   };
 }
 
-function shiftLine(event: ShiftDone, speedMps: number): ShiftLine {
-  const { load, durationS, distanceM, startedAtM } = event;
-  return { ...movementOf(event), load, durationS, distanceM, startedAtM, speedMps };
+/** One shift of a ride as it is printed. */
+function shiftLine(event: ShiftDone, speedMps: number) {
+  const { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM } = event;
+  return { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM, speedMps };
 }
 
 /** Rides to the finish, or for an hour; the trace gets one line for the state after every tick. */
-export function rideHeadless(
-  world: RideWorld,
-  controller: Controller,
-  trace: LineFile | null,
-): { ride: LiveRide; summary: RideSummary } {
+export function rideHeadless(world: RideWorld, controller: Controller, trace: LineFile | null) {
   const tally = startTally();
   const ride = rideThrough(world, controller, {
     onTick(state, events) {
@@ -78,7 +56,7 @@ export function rideHeadless(
   return { ride, summary: tally.summary(world, ride.state()) };
 }
 
-function traceLine(world: RideWorld, state: RideState): Readonly<Record<string, number | string | boolean>> {
+function traceLine(world: RideWorld, state: RideState) {
   const frame = frameOf(world, state);
   return {
     tick: state.tick,

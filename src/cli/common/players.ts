@@ -15,7 +15,7 @@ import type { Controller } from '../../core/ride/run.ts';
 import type { TimedCommand } from '../../core/ride/types.ts';
 import { readJson } from './files.ts';
 import { BadInput } from './badInput.ts';
-import { recordingSentence } from './spoken.ts';
+import { recordingSentence } from './print.ts';
 
 /** Makes somebody who rides here. */
 type Player = (ground: MarkingGround, seed: number) => Controller;

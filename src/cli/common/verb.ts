@@ -4,7 +4,6 @@
  */
 import type { Args, FlagKind } from './args.ts';
 
-/** What a verb has to say. */
 export interface VerbAnswer {
   /** Printed with `--json`. */
   readonly json: unknown;
@@ -14,7 +13,6 @@ export interface VerbAnswer {
   readonly complaint?: string;
 }
 
-/** One verb. */
 export interface Verb {
   /** The rest of the line after the verb, for the help text. */
   readonly usage: string;

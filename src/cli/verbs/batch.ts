@@ -4,7 +4,7 @@
  * processes share the work.
  */
 import { groundOfJob, type MarkingGround } from '../../core/coach/ground.ts';
-import { marksOf, type RecordMarks, tenths } from '../../core/group/records/record.ts';
+import { marksOf, tenths } from '../../core/group/records/record.ts';
 import { BIGGEST_SEED } from '../../core/math/random.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
@@ -21,18 +21,7 @@ import { countedOrNo } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
 
 /** One ride as a row; the names are the columns. */
-export interface BatchRow extends RecordMarks {
-  readonly levelId: string;
-  readonly bikeId: string;
-  readonly riderId: string;
-  readonly player: string;
-  readonly seed: number;
-  readonly finishedS: number | null;
-  readonly footDowns: number;
-  readonly shifts: number;
-  readonly total: number;
-  readonly passed: boolean;
-}
+export type BatchRow = ReturnType<typeof rowsOfGroup>[number];
 
 /** Rides over one road by one rider on one bike. */
 interface BatchGroup {
@@ -140,8 +129,7 @@ function shareOf(text: string): [index: number, count: number] {
   return [index, count];
 }
 
-/** Rides a group. */
-export function rowsOfGroup({ level, bike, rider, rides }: BatchGroup): BatchRow[] {
+export function rowsOfGroup({ level, bike, rider, rides }: BatchGroup) {
   const ground = groundOfJob({ level, seed: level.seed, bike, rider, autoEase: false });
   return rides.map(({ player, seed }) => ({
     levelId: level.id,
@@ -153,19 +141,15 @@ export function rowsOfGroup({ level, bike, rider, rides }: BatchGroup): BatchRow
   }));
 }
 
-function rideOnce(
-  ground: MarkingGround,
-  controller: Controller,
-): Omit<BatchRow, 'levelId' | 'bikeId' | 'riderId' | 'player' | 'seed'> {
+function rideOnce(ground: MarkingGround, controller: Controller) {
   const { now, trace } = rideThrough(ground.world, controller);
   const report = ground.judge(trace);
-  const { total, passed } = report;
   return {
     finishedS: now.phase === 'finished' ? now.tick * ground.world.tickS : null,
     footDowns: countEvents(trace, 'foot-down'),
     shifts: countEvents(trace, 'shift-done'),
-    total: tenths(total),
-    passed,
+    total: tenths(report.total),
+    passed: report.passed,
     ...marksOf(report),
   };
 }

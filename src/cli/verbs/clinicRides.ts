@@ -15,9 +15,9 @@ import type { Level } from '../../core/level/schema.ts';
 import { isOnLevel } from '../../core/ride/job.ts';
 import { parseRecording } from '../../core/ride/recording.ts';
 import { BadInput } from '../common/badInput.ts';
-import { recordingSentence } from '../common/spoken.ts';
 import { readTextFile } from '../common/files.ts';
 import { unwrapRecording } from '../common/players.ts';
+import { recordingSentence } from '../common/print.ts';
 
 /** Everything needed to give a plain recording its place. */
 interface RideReader {

@@ -1,16 +1,14 @@
 /** `gpx`: what an import at the level bench would make of a GPX file, without keeping anything of it. */
-import { readGpx } from '../../core/gpx/file.ts';
 import { hardestStretch } from '../../core/gpx/hardest.ts';
 import { levelFromRoad } from '../../core/gpx/level.ts';
-import { importRoad, type Road } from '../../core/gpx/road.ts';
+import type { Road } from '../../core/gpx/road.ts';
 import type { Problem } from '../../core/level/problems.ts';
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed, numberOf } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
-import { openLines, readBytes } from '../common/files.ts';
-import { heightsFrom } from '../common/choose.ts';
-import { fixed } from '../common/print.ts';
-import { spoken } from '../common/spoken.ts';
+import { openLines } from '../common/files.ts';
+import { roadFrom } from '../common/choose.ts';
+import { fixed, spoken } from '../common/print.ts';
 import type { VerbAnswer, Verb } from '../common/verb.ts';
 
 export const gpx: Verb = {
@@ -21,8 +19,7 @@ export const gpx: Verb = {
   takesFiles: false,
   run(args) {
     const path = needed(args, 'file', 'a GPX file');
-    const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
-    const made = read.ok ? importRoad(read.file, heightsFrom(args)) : read;
+    const made = roadFrom(args, path);
     if (!made.ok) return refuse(path, made.problems);
     const said = describe(made.road);
     const written = writeLevel(made.road, args);
@@ -64,9 +61,7 @@ function writeLevel(road: Road, args: Args): { levelId: string; out: string; sen
   return { levelId: made.level.id, out, sentence };
 }
 
-function describe(
-  road: Road,
-): Pick<VerbAnswer, 'text'> & { readonly json: Readonly<Record<string, unknown>> } {
+function describe(road: Road) {
   const { lengthM, ascentM, quality, problems, questions, points, cappedM, halfWidthM } = road;
   const hardest = hardestStretch(road);
   const steepestPercent = road.steepestRatio * 100;

@@ -5,9 +5,8 @@
 import { courseOfLevel } from '../../core/level/build.ts';
 import { parseLevelText } from '../../core/level/parse.ts';
 import { bundledLevelFiles, readTextFile } from '../common/files.ts';
-import { countedOrNo, fixed, table } from '../common/print.ts';
+import { countedOrNo, fixed, spoken, table } from '../common/print.ts';
 import { BadInput } from '../common/badInput.ts';
-import { spoken } from '../common/spoken.ts';
 import type { Verb } from '../common/verb.ts';
 
 /** A problem as it is printed; those of files and of twins are found here, the others by the core. */

@@ -10,8 +10,7 @@ import { startPlace } from '../../core/ride/world.ts';
 import { needed } from '../common/args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../common/choose.ts';
 import { rideHeadless } from '../common/headless.ts';
-import { markLine, markSentence } from '../common/marking.ts';
-import { fixed } from '../common/print.ts';
+import { fixed, markLine, markSentence } from '../common/print.ts';
 import type { Verb } from '../common/verb.ts';
 import { report } from './ride.ts';
 

@@ -10,12 +10,11 @@ import { type Args, needed } from '../common/args.ts';
 import { levelFromFile } from '../common/choose.ts';
 import { bundledLevelFiles, readJson } from '../common/files.ts';
 import { startTally } from '../common/headless.ts';
-import { markLine, markSentence } from '../common/marking.ts';
 import { unwrapRecording } from '../common/players.ts';
 import { BadInput } from '../common/badInput.ts';
-import { recordingSentence } from '../common/spoken.ts';
 import type { Verb } from '../common/verb.ts';
 import { report } from './ride.ts';
+import { markLine, markSentence, recordingSentence } from '../common/print.ts';
 
 export const replay: Verb = {
   usage: '--recording FILE [--level FILE]',

@@ -3,19 +3,17 @@
  * what came of it together with the recording.
  */
 import { resolve } from 'node:path';
-import { type MarkingGround, groundOfJob } from '../../core/coach/ground.ts';
+import { groundOfJob } from '../../core/coach/ground.ts';
 import { type RideJob, setupOfJob } from '../../core/ride/job.ts';
 import { numbersOfMovement } from '../../core/model/transmission.ts';
 import type { RideSetup } from '../../core/ride/recording.ts';
-import type { Controller } from '../../core/ride/run.ts';
 import type { RideWorld } from '../../core/ride/types.ts';
 import { type Args, needed, numberOf } from '../common/args.ts';
 import { bikeFrom, levelFromFile, riderFrom } from '../common/choose.ts';
 import { type LineFile, openLines } from '../common/files.ts';
 import { type RideSummary, rideHeadless } from '../common/headless.ts';
-import { markLine, markSentence } from '../common/marking.ts';
 import { commandsFromFile, PLAYERS, playCommands } from '../common/players.ts';
-import { countedOrNo, fixed, table } from '../common/print.ts';
+import { countedOrNo, fixed, markLine, markSentence, table } from '../common/print.ts';
 import { BadInput, noSuch } from '../common/badInput.ts';
 import type { Verb } from '../common/verb.ts';
 
@@ -52,14 +50,7 @@ export const ride: Verb = {
 };
 
 /** A ride that is ready to begin. */
-interface Prepared {
-  readonly ground: MarkingGround;
-  readonly setup: RideSetup;
-  readonly controller: Controller;
-  readonly player: string;
-}
-
-function prepare(args: Args): Prepared {
+function prepare(args: Args) {
   const level = levelFromFile(needed(args, 'level', 'the file of a level'));
   const bike = bikeFrom(args);
   const rider = riderFrom(args);

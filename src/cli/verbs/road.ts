@@ -1,7 +1,6 @@
 /** `road`: what the page "On the road" would say of a recorded ride, without keeping anything of it. */
-import { readGpx } from '../../core/gpx/file.ts';
-import { importRoad, type Road } from '../../core/gpx/road.ts';
-import { readChainrings, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
+import type { Road } from '../../core/gpx/road.ts';
+import { readChainrings, type Reading, readSprockets, readTyre } from '../../core/model/bikeInput.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { meansOf, keptRide } from '../../core/recorded/kept.ts';
 import {
@@ -16,8 +15,7 @@ import {
 import { sentenceOf } from '../../words/problems.ts';
 import { type Args, needed } from '../common/args.ts';
 import { BadInput } from '../common/badInput.ts';
-import { bikeFrom, heightsFrom, riderFrom } from '../common/choose.ts';
-import { readBytes } from '../common/files.ts';
+import { bikeFrom, riderFrom, roadFrom } from '../common/choose.ts';
 import { fixed, table } from '../common/print.ts';
 import type { Verb, VerbAnswer } from '../common/verb.ts';
 
@@ -52,13 +50,10 @@ export const road: Verb = {
       rider: riderFrom(args),
       teethKnown: !args.switches.has('teeth-unknown'),
     };
-    const read = readGpx(readBytes(path), (label) => new TextDecoder(label));
-    const made = read.ok ? importRoad(read.file, heightsFrom(args)) : read;
-    if (!read.ok || !made.ok) {
-      const problems = made.ok ? [] : made.problems;
-      throw new BadInput(`"${path}" cannot be looked at: ${problems.map(sentenceOf).join(' ')}`);
-    }
-    const ridden = roadRide(made.road, read.file.month, who);
+    const made = roadFrom(args, path);
+    if (!made.ok)
+      throw new BadInput(`"${path}" cannot be looked at: ${made.problems.map(sentenceOf).join(' ')}`);
+    const ridden = roadRide(made.road, made.month, who);
     if (!ridden.ok) throw new BadInput(`"${path}": ${PROBLEMS[ridden.why]}`);
     const figures = args.switches.has('quick') ? ridden.figures : judged(ridden.road, ridden.figures, who);
     return answer(figures, who);
@@ -68,23 +63,20 @@ export const road: Verb = {
 /** The bike of the ride: a bundled one with the teeth and the tyre it really had. */
 function riddenBike(args: Args): Bike {
   const bike = bikeFrom(args);
-  const rings = args.values.get('rings');
-  const sprockets = args.values.get('sprockets');
-  const tyre = args.values.get('tyre');
-  const readRings = rings === undefined ? null : readChainrings(rings);
-  const readTeeth = sprockets === undefined ? null : readSprockets(sprockets, bike.sprocketsTeeth.length);
-  const readMark = tyre === undefined ? null : readTyre(tyre);
-  if (readRings?.ok === false) throw new BadInput(`"${rings}" after --rings is no set of rings, like 50/34.`);
-  if (readTeeth?.ok === false)
-    throw new BadInput(
-      `"${sprockets}" after --sprockets is no cassette, like 11-28 or all teeth with commas.`,
-    );
-  if (readMark?.ok === false) throw new BadInput(`"${tyre}" after --tyre is no mark of a tyre, like 25-622.`);
+  const own = <T>(flag: string, read: (text: string) => Reading<T>, what: string): T | undefined => {
+    const text = args.values.get(flag);
+    if (text === undefined) return undefined;
+    const reading = read(text);
+    if (!reading.ok) throw new BadInput(`"${text}" after --${flag} is no ${what}.`);
+    return reading.value;
+  };
+  const count = bike.sprocketsTeeth.length;
+  const cassette = 'cassette, like 11-28 or all teeth with commas';
   return {
     ...bike,
-    ...(readRings === null ? {} : { chainringsTeeth: readRings.value }),
-    ...(readTeeth === null ? {} : { sprocketsTeeth: readTeeth.value }),
-    ...(readMark === null ? {} : readMark.value),
+    chainringsTeeth: own('rings', readChainrings, 'set of rings, like 50/34') ?? bike.chainringsTeeth,
+    sprocketsTeeth: own('sprockets', (text) => readSprockets(text, count), cassette) ?? bike.sprocketsTeeth,
+    ...own('tyre', readTyre, 'mark of a tyre, like 25-622'),
   };
 }
 

@@ -5,11 +5,10 @@
 import type { Course, Stretch } from '../course/types.ts';
 import { greatestWindow } from '../math/numbers.ts';
 import { type PassedLimit, passedLimits } from '../model/gearLimits.ts';
-import { possibleParts, type Traded, type TradeOff, tradeOffs } from '../model/gearParts.ts';
+import { possibleParts, type TradeOff, tradeOffs } from '../model/gearParts.ts';
 import { capacityTeeth } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear, samePlace } from '../model/transmission.ts';
-import type { HubKind } from '../model/hubKinds.ts';
 import { WALKING_MPS } from '../model/steady.ts';
 import type { Bike, Gear, GearParts, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
@@ -21,7 +20,7 @@ import { countEvents, type RideTrace, SAMPLE_S, type TraceSample } from '../ride
 import type { RideWorld } from '../ride/types.ts';
 import { buildRideWorld } from '../ride/world.ts';
 import { pedallingSamples } from './cadence.ts';
-import { type SteadyClimb, steadyClimb } from './gearSteady.ts';
+import { steadyClimb } from './gearSteady.ts';
 import { countManoeuvres } from './shifts.ts';
 
 export type { GearParts } from '../model/types.ts';
@@ -52,13 +51,6 @@ export interface ShortStretch extends Stretch {
   readonly steepestRatio: number;
 }
 
-/** The minute of pedalling (or walking) in which the legs were furthest below their band. */
-interface HardestMinute extends Stretch {
-  /** Mean cadence in it, seconds on foot counted as none, and how far it was below the band in the mean (rpm). */
-  readonly meanRpm: number;
-  readonly missingRpm: number;
-}
-
 /** A place of a ride, to be drawn. */
 export interface RidePoint
   extends Pick<TraceSample, 'distanceM' | 'timeS' | 'bandLowRpm'>,
@@ -68,23 +60,7 @@ export interface RidePoint
 }
 
 /** How a bike suits a rider on a road. */
-export interface GearOutcome extends Traded {
-  /** Seconds on foot, or so slow that walking is as quick; and whether that is more than a wobble. */
-  readonly walkedS: number;
-  readonly mustWalk: boolean;
-  readonly hardest: HardestMinute;
-  /** Share of the time pedalled or on foot in the cadence band, 0 to 1. */
-  readonly shareInBand: number;
-  /** What the steepest 50 m would come to in the lowest gear if they went on for ever. */
-  readonly steady: SteadyClimb;
-  readonly finishedS: number;
-  readonly belowBand: readonly ShortStretch[];
-  readonly aboveBand: readonly ShortStretch[];
-  /** The gears are in the hub. */
-  readonly hub?: HubKind;
-  /** The ride itself, from start to finish. */
-  readonly ride: readonly RidePoint[];
-}
+export type GearOutcome = Readonly<ReturnType<typeof gearOutcome>>;
 
 /** A bike with other parts, computed on the same road. */
 export interface GearCandidate {
@@ -94,7 +70,6 @@ export interface GearCandidate {
   readonly limits: readonly PassedLimit[];
 }
 
-/** The gear chart of a bike. */
 export function gearChart(machine: Machine): GearRow[] {
   const sorted = [...machine.gears].sort((a, b) => a.developmentM - b.developmentM);
   return sorted.map((gear, i) => {
@@ -117,7 +92,7 @@ export function differentGears(rows: readonly GearRow[]): number {
 }
 
 /** Rides the plan with this bike over this road and reports; bikes are compared, so no best ride is searched for. */
-export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutcome {
+export function gearOutcome(course: Course, bike: Bike, rider: Rider) {
   const world = buildRideWorld(course, bike, rider);
   const trace = upTheHill(world);
   const onFoot = footSamples(trace);
@@ -132,12 +107,16 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
   return {
     chainringsTeeth: bike.chainringsTeeth,
     sprocketsTeeth: bike.sprocketsTeeth,
+    /** The gears are in the hub. */
     ...(bike.hub === undefined ? {} : { hub: bike.hub }),
     capacityTeeth: capacityTeeth(bike),
+    /** Seconds on foot, or so slow that walking is as quick; and whether that is more than a wobble. */
     walkedS,
     mustWalk: walkedS >= WALKED_AT_LEAST_S,
     hardest: hardestMinute(counted),
+    /** Share of the time pedalled or on foot in the cadence band, 0 to 1. */
     shareInBand: counted.length === 0 ? 0 : inBand.length / counted.length,
+    /** What the steepest 50 m would come to in the lowest gear if they went on for ever. */
     steady: steadyClimb(world, low),
     shifts: countManoeuvres(trace),
     finishedS: trace.samples.at(-1)?.timeS ?? 0,
@@ -147,6 +126,7 @@ export function gearOutcome(course: Course, bike: Bike, rider: Rider): GearOutco
     highestDevelopmentM: high.developmentM,
     biggestStepRatio: biggestStep(bike.sprocketsTeeth),
     differentGears: differentGears(gearChart(world.machine)),
+    /** The ride itself, from start to finish. */
     ride: pointsOf(world, trace.samples),
   };
 }
@@ -249,7 +229,8 @@ function footSamples(trace: RideTrace): ReadonlySet<TraceSample> {
   return found;
 }
 
-function hardestMinute(samples: readonly TraceSample[]): HardestMinute {
+/** The minute of pedalling (or walking) in which the legs were furthest below their band. */
+function hardestMinute(samples: readonly TraceSample[]) {
   const missing = samples.map(({ bandLowRpm, cadenceRpm }) => Math.max(0, bandLowRpm - cadenceRpm));
   const width = Math.min(MINUTE_SAMPLES, samples.length);
   const best = greatestWindow(missing, width, 1e-9);
@@ -258,6 +239,7 @@ function hardestMinute(samples: readonly TraceSample[]): HardestMinute {
   return {
     fromM: minute[0]?.distanceM ?? 0,
     toM: minute.at(-1)?.distanceM ?? 0,
+    /** Mean cadence in it, seconds on foot counted as none, and how far it was below the band in the mean (rpm). */
     meanRpm: width === 0 ? 0 : turns / width,
     missingRpm: width === 0 ? 0 : Math.max(0, best.sum) / width,
   };

@@ -4,29 +4,9 @@
  */
 
 import { mean } from '../math/numbers.ts';
+import type { KeptResult } from './results.ts';
 
-/** One finished check ride. */
-interface CheckResult {
-  readonly id: string;
-  /** When it was ridden, milliseconds since 1970; handed in, the core reads no clock. */
-  readonly atMs: number;
-  readonly total: number;
-}
-
-/** A comparison of what was ridden first with what was ridden last; points of the total. */
-interface Compared {
-  /** Mean of the rides on each side, in whole points. */
-  readonly first: number;
-  readonly latest: number;
-  readonly change: number;
-  /** The true change lies within so many points of it in 95 of 100 cases, as far as chance goes. */
-  readonly chance: number;
-  /** Whether the change is larger than that. */
-  readonly certain: boolean;
-  /** Rides on each side. */
-  readonly before: number;
-  readonly after: number;
-}
+type CheckResult = Pick<KeptResult, 'atMs' | 'total'>;
 
 /** What can be said of a row of check rides. */
 export type ProgressFinding =
@@ -34,9 +14,9 @@ export type ProgressFinding =
   | { readonly code: 'need-first' }
   | { readonly code: 'need-second'; readonly first: number }
   /** Two or more on one day, the first against the latest: no retest on another day. */
-  | ({ readonly code: 'same-day' } & Compared)
+  | ({ readonly code: 'same-day' } & ReturnType<typeof compare>)
   /** Up to three of the first day against up to three of the latest: the comparison that counts. */
-  | ({ readonly code: 'retest'; readonly days: number } & Compared);
+  | ({ readonly code: 'retest'; readonly days: number } & ReturnType<typeof compare>);
 
 /**
  * Totals of one rider of unchanged skill scatter by so many points (standard deviation) from ride to ride and from day to
@@ -78,17 +58,21 @@ export function findProgress(results: readonly CheckResult[]): ProgressFinding {
   return { code: 'retest', ...compare(before, after), days: Math.max(1, Math.round(apartMs / DAY_MS)) };
 }
 
-function compare(before: readonly CheckResult[], after: readonly CheckResult[]): Compared {
+/** A comparison of what was ridden first with what was ridden last; points of the total. */
+function compare(before: readonly CheckResult[], after: readonly CheckResult[]) {
   const first = meanTotal(before);
   const latest = meanTotal(after);
   const change = latest - first;
   const chance = chancePoints(before.length, after.length);
   return {
+    /** Mean of the rides on each side, in whole points. */
     first,
     latest,
     change,
+    /** The true change lies within so many points of it in 95 of 100 cases, as far as chance goes. */
     chance,
     certain: Math.abs(change) >= chance,
+    /** Rides on each side. */
     before: before.length,
     after: after.length,
   };

@@ -1,7 +1,7 @@
 /**
  * What a judged ride is, in codes and numbers. Words for all of it are found by the shells.
  */
-import type { ShiftMovement } from '../model/transmission.ts';
+import type { ShiftDone } from '../ride/trace.ts';
 import type { Derailleur, ShiftDirection } from '../ride/types.ts';
 
 export const MARK_NAMES = ['cadence', 'foresight', 'easing', 'chainLine', 'economy'] as const;
@@ -97,7 +97,7 @@ export interface PitchReport {
   readonly overloadNoneM: number;
   readonly overloadReferenceM: number;
   /** Gear steps easier that the reference makes for this pitch, and how many of them before the foot. */
-  readonly stepsNeeded: number;
+  readonly referenceSteps: number;
   readonly referenceStepsBeforeFoot: number;
   readonly stepsMade: number;
   readonly stepsBeforeFoot: number;
@@ -109,17 +109,9 @@ export interface PitchReport {
   readonly footDown: boolean;
 }
 
-/** One chain movement as the debrief shows it. */
-export interface ShiftReport extends ShiftMovement {
-  /** Asked of a chain while the legs rested. */
-  readonly waited?: true;
-  readonly startedAtM: number;
-  readonly distanceM: number;
+/** One chain movement as the debrief shows it: what the ride says of it, and what a coach calls it. */
+export interface ShiftReport extends Omit<ShiftDone, 'kind' | 'tick'> {
   readonly timeS: number;
-  readonly durationS: number;
-  readonly load: number;
-  /** The part of it that a crank motor pulled, where there is one. */
-  readonly motorLoad?: number;
   readonly kind: 'clean' | 'fair' | 'heavy';
 }
 

@@ -25,7 +25,6 @@ interface Ridden {
   readonly recorded: { readonly atM: readonly number[]; readonly timeS: readonly number[] };
 }
 
-/** The line with its heights in metres. */
 export function inMetres(line: CleanLine, unit: HeightUnit = 'metres'): CleanLine {
   return unit === 'metres' ? line : { ...line, heightM: line.heightM.map((feet) => feet * M_PER_FOOT) };
 }

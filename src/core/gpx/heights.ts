@@ -15,35 +15,24 @@ const NEIGHBOURS_WITHIN_M = 60;
 const ENOUGH_HEIGHTS = 10;
 
 /** Heights with what is known about them. */
-export interface JudgedHeights {
-  /** NaN where unknown. */
-  readonly heightM: readonly number[];
-  readonly knownCount: number;
-  /** Places for which no height was written that could be read. */
-  readonly unknownCount: number;
-  readonly spikeCount: number;
-  /** Heights of exactly zero that were none. */
-  readonly zeroCount: number;
-  /** Share of the line's length on which no height is known near enough (0 to 1). */
-  readonly missingShare: number;
-  /** Standard deviation of the heights from point to point (m). */
-  readonly noiseM: number;
-  readonly wholeMetres: boolean;
-  readonly allEqual: boolean;
-}
+export type JudgedHeights = Readonly<ReturnType<typeof judgeHeights>>;
 
-/** Measures the heights of a line. */
-export function judgeHeights(line: CleanLine): JudgedHeights {
+export function judgeHeights(line: CleanLine) {
   const { heightM: measuredM, zeroCount } = withoutZeroRuns(line);
   const { heightM, spikeCount } = withoutSpikes(line.atM, measuredM);
   const known = heightM.filter((height) => !Number.isNaN(height));
   return {
+    /** NaN where unknown. */
     heightM,
     knownCount: known.length,
+    /** Places for which no height was written that could be read. */
     unknownCount: line.heightM.filter(Number.isNaN).length,
     spikeCount,
+    /** Heights of exactly zero that were none. */
     zeroCount,
+    /** Share of the line's length on which no height is known near enough (0 to 1). */
     missingShare: missingShare(line, measuredM),
+    /** Standard deviation of the heights from point to point (m). */
     noiseM: noiseOf(line.atM, heightM),
     wholeMetres: known.length >= ENOUGH_HEIGHTS && known.every(Number.isInteger),
     allEqual: known.every((height) => height === known[0]),

@@ -40,7 +40,6 @@ export interface CleanLine {
   readonly notes: readonly RoadNote[];
 }
 
-/** Cleans the points of one road. */
 export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine {
   const places = points.latDeg.map((latDeg, i) => globePoint(latDeg, points.lonDeg[i] ?? 0));
   const steps = places.slice(1).map((place, i) => distanceM(places[i] as GlobePoint, place));
@@ -128,13 +127,12 @@ function whereItReturns(
   return limit === places.length && places.length - i <= 3 && places.length > 10 ? places.length : i;
 }
 
+/** What was recorded at each place of the line. */
+const RECORDED = ['heightM', 'timeS', 'cadenceRpm', 'powerW'] as const;
+
 /** A place on the line with what was recorded there. */
-interface Spot {
+interface Spot extends Readonly<Record<(typeof RECORDED)[number], number>> {
   readonly place: GlobePoint;
-  readonly heightM: number;
-  readonly timeS: number;
-  readonly cadenceRpm: number;
-  readonly powerW: number;
 }
 
 /** The places of the line in order; wherever somebody stood is one place, with the time of arrival. */
@@ -168,7 +166,7 @@ function spotsOf(places: readonly GlobePoint[], points: PointColumns, indices: r
   return { spots, stopCount: stops.length, stoppedS: Number.isNaN(stoppedS) ? 0 : stoppedS };
 }
 
-type Merged = Pick<CleanLine, 'atM' | 'heightM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
+type Merged = Pick<CleanLine, 'atM' | (typeof RECORDED)[number]>;
 
 /** Points on one spot become one, with the mean of their heights and the time of arrival. */
 function mergePlaces(spots: readonly Spot[]): Merged {

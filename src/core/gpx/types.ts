@@ -123,7 +123,6 @@ export interface RoadQuestion extends RoadNote {
   readonly taken: string;
 }
 
-/** Empty columns. */
 export function emptyColumns(): PointColumns {
   return { latDeg: [], lonDeg: [], heightM: [], timeS: [], cadenceRpm: [], powerW: [] };
 }
@@ -133,7 +132,6 @@ export function roadNote(path: string, code: RoadCode, values: Problem['values']
   return { about: 'road', path, code, values };
 }
 
-/** A refusal for one reason. */
 export function refused(code: RoadCode, values: Problem['values'] = {}, path = '') {
   return { ok: false, problems: [roadNote(path, code, values)] } as const;
 }

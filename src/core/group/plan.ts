@@ -55,7 +55,6 @@ const planSchema = z.strictObject({
   audience: z.enum(AUDIENCES),
 });
 
-/** One thing to ride. */
 export type PlanRide =
   | { readonly kind: 'bundled'; readonly levelId: string }
   | { readonly kind: 'own'; readonly level: Level }

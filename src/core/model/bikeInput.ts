@@ -31,7 +31,7 @@ export interface BikeProblem {
 }
 
 /** A reading, or why there is none. */
-type Reading<T> = { readonly ok: true; readonly value: T } | BikeProblem;
+export type Reading<T> = { readonly ok: true; readonly value: T } | BikeProblem;
 
 const SMALLEST_SPROCKET = 9;
 const BIGGEST_SPROCKET = 60;

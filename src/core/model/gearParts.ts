@@ -20,7 +20,6 @@ export type TradeOff =
   | 'more-capacity'
   | 'less-capacity';
 
-/** What is compared. */
 export interface Traded extends GearParts {
   readonly lowestDevelopmentM: number;
   readonly highestDevelopmentM: number;

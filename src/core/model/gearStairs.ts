@@ -16,7 +16,6 @@ interface HandMove {
   readonly rearSteps: number;
 }
 
-/** One step of the staircase. */
 export interface GearStep {
   readonly gear: Gear;
   /** How much harder than the step below (share), and what the hands do for it; null on the lowest. */
@@ -38,7 +37,6 @@ const LEAST_STEP = 0.01;
 /** What counts against a way up: a crossed gear on it, a step unlike others, a click at a change of ring (ours). */
 const COST = { crossed: 1, step: 10, click: 0.3 } as const;
 
-/** The staircase of a bike. */
 export function gearStairs(machine: Machine): GearStep[] {
   const path = cheapestWay(machine);
   const rest = machine.gears.filter((gear) => !path.includes(gear));

@@ -73,7 +73,6 @@ export interface Bike {
 /** Chainrings and sprockets, from small to big. */
 export type GearParts = Pick<Bike, 'chainringsTeeth' | 'sprocketsTeeth'>;
 
-/** One rider, in numbers. */
 export interface Rider {
   readonly id: string;
   readonly massKg: number;

@@ -21,14 +21,12 @@ const WORTH_IT_PER_M = 0.033;
 /** Ticks between two questions to the policy. */
 const ASK_EVERY = 4;
 
-/** A manoeuvre that is going on. */
 interface Going {
   readonly move: Move;
   readonly pushTick: number;
   readonly giveUpTick: number;
 }
 
-/** A controller that follows the policy. */
 export function policyDriver(world: RideWorld, policy: Policy): Controller {
   const brake = brakeForLine(world);
   let manoeuvre: Going | null = null;

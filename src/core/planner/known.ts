@@ -3,7 +3,7 @@
  * bundled levels on the bundled bikes. A ride belongs to one world, known by its fingerprint.
  */
 import { createHasher, hashJson } from '../math/hash.ts';
-import { numbersOfPlace, placeOfNumbers } from '../model/transmission.ts';
+import { placeOfNumbers } from '../model/transmission.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { BEST_RIDES } from './bestRides.ts';
 import type { Manoeuvre } from './script.ts';
@@ -23,11 +23,7 @@ export function knownBestRide(world: RideWorld): readonly Manoeuvre[] | null {
   return flat === undefined ? null : unpackScript(flat);
 }
 
-/** A script as a flat list: where, and the two numbers of a gear, and so on. */
-export function packScript(script: readonly Manoeuvre[]): number[] {
-  return script.flatMap((one) => [one.atM, ...numbersOfPlace(one)]);
-}
-
+/** A script from a flat list: where, and the two numbers of a gear, and so on. */
 function unpackScript(flat: readonly number[]): Manoeuvre[] {
   const script: Manoeuvre[] = [];
   for (let i = 0; i + 2 < flat.length; i += 3)

@@ -64,7 +64,6 @@ function emptyTables(machine: Machine, grid: Grid) {
 }
 export type Tables = Readonly<ReturnType<typeof emptyTables>>;
 
-/** Fills the tables for a ride. */
 export function prepareTables({ machine }: RideWorld, grid: Grid): Tables {
   const tables = emptyTables(machine, grid);
   const longest = machine.gears.reduce((most, gear) => Math.max(most, gear.developmentM), 0);

@@ -16,16 +16,7 @@ interface ReadChange {
   readonly plusMinusM: number;
 }
 
-/** Gears of a ride. */
-export interface ReadGears {
-  /** The gear of each second as metres of a turn, null where no gear is claimed. */
-  readonly developmentM: readonly (number | null)[];
-  /** The same where two gears next to each other would fit as well: near enough to see a change of several. */
-  readonly nearlyM: readonly (number | null)[];
-  readonly changes: readonly ReadChange[];
-  /** Share of the moving seconds whose gear was read, 0 to 1. */
-  readonly readableShare: number;
-}
+export type ReadGears = Readonly<ReturnType<typeof readGears>>;
 
 /** Slower is not riding, and slower legs tell no gear. */
 export const MOVING_MPS = 1;
@@ -57,8 +48,7 @@ export function possibleDevelopments(machine: Pick<Machine, 'gears'> | null): nu
   return all;
 }
 
-/** Reads the gears of a ride. */
-export function readGears(seconds: readonly RoadSecond[], developments: readonly number[]): ReadGears {
+export function readGears(seconds: readonly RoadSecond[], developments: readonly number[]) {
   const measured = seconds.map(measuredM);
   const stray = strayOf(seconds, measured);
   const claims: Claim[] = [];
@@ -72,9 +62,12 @@ export function readGears(seconds: readonly RoadSecond[], developments: readonly
   const developmentM = claims.map(({ gear }) => gear);
   const nearlyM = claims.map(({ nearly }) => nearly);
   return {
+    /** The gear of each second as metres of a turn, null where no gear is claimed. */
     developmentM,
+    /** The same where two gears next to each other would fit as well: near enough to see a change of several. */
     nearlyM,
     changes: changesIn(seconds, nearlyM),
+    /** Share of the moving seconds whose gear was read, 0 to 1. */
     readableShare: moving === 0 ? 0 : developmentM.filter((m) => m !== null).length / moving,
   };
 }
@@ -100,7 +93,6 @@ function strayOf(seconds: readonly RoadSecond[], measured: readonly (number | nu
   return clamp(typical, LEAST_STRAY, MOST_STRAY);
 }
 
-/** What is claimed of a second. */
 interface Claim {
   readonly gear: number | null;
   readonly nearly: number | null;

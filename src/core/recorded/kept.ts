@@ -54,7 +54,6 @@ export type KeptRoadRide = Unchanging<z.infer<typeof rideSchema>>;
 export const keptLengthKm = ({ lengthM }: Pick<RoadRideFigures, 'lengthM'>): number =>
   Math.round(lengthM / 1000);
 
-/** Rounds a ride to what is kept. */
 export function keptRide(figures: RoadRideFigures, bike: Bike, teethKnown: boolean): KeptRoadRide {
   const { chainringsTeeth, sprocketsTeeth } = bike;
   const ride = {
@@ -111,20 +110,10 @@ export interface MeanOf {
 }
 
 /** Several rides in one. */
-export interface RoadMeans {
-  readonly rides: number;
-  readonly pitches: number;
-  readonly firstEasierM: MeanOf | null;
-  readonly atFootPercent: MeanOf | null;
-  readonly bestFirstEasierM: MeanOf | null;
-  /** How far the slowest legs on pitches lay below those before them (rpm). */
-  readonly fallRpm: MeanOf | null;
-  readonly changesPerKm: MeanOf | null;
-  readonly inBandPercent: MeanOf | null;
-}
+export type RoadMeans = Readonly<ReturnType<typeof meansOf>>;
 
 /** Means over all pitches of some rides; only pitches on which gears could be read count for gears. */
-export function meansOf(rides: readonly KeptRoadRide[]): RoadMeans {
+export function meansOf(rides: readonly KeptRoadRide[]) {
   const pitches = rides.flatMap((ride) => ride.pitches);
   const of = (values: readonly (number | null | undefined)[]): MeanOf | null =>
     meanOf(values.filter((value): value is number => typeof value === 'number'));
@@ -134,6 +123,7 @@ export function meansOf(rides: readonly KeptRoadRide[]): RoadMeans {
     firstEasierM: of(pitches.map((one) => one.firstEasierM)),
     atFootPercent: of(pitches.map((one) => one.atFootPercent)),
     bestFirstEasierM: of(pitches.map((one) => (one.firstEasierM === null ? null : one.best?.firstEasierM))),
+    /** How far the slowest legs on pitches lay below those before them (rpm). */
     fallRpm: of(
       pitches.map(({ beforeRpm, lowestRpm }) =>
         beforeRpm === null || lowestRpm === null ? null : beforeRpm - lowestRpm,

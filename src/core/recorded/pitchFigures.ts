@@ -16,7 +16,6 @@ interface PlacedGear {
   readonly cadenceRpm: number | null;
 }
 
-/** Numbers of one pitch. */
 export interface PitchFigures {
   /** First easier gear against the foot (m; before it is negative); null where none came or none can be told. */
   readonly firstEasierM: number | null;
@@ -40,7 +39,6 @@ const BEFORE_S = 10;
 const SLOWEST_S = 5;
 const LONGEST_GAP_S = 1.05;
 
-/** Figures of one pitch. */
 export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'footM' | 'endM'>): PitchFigures {
   const { footM, endM } = pitch;
   const near = places.filter(

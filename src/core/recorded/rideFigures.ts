@@ -46,7 +46,6 @@ export interface RoadPitch extends PitchFigures {
   readonly best: BestAtPitch | null;
 }
 
-/** A ride on a real road. */
 export interface RoadRideFigures {
   readonly lengthM: number;
   readonly movingS: number;

@@ -5,7 +5,6 @@
 import { timedPoints } from '../gpx/lists.ts';
 import type { Road } from '../gpx/road.ts';
 
-/** One second of a ride. */
 export interface RoadSecond {
   /** Whole seconds since the start; jumps where nothing was recorded. */
   readonly timeS: number;

@@ -12,7 +12,7 @@ import { NAMED_HABITS, type NamedRider, virtualRider } from '../../../src/core/v
 import { replayRecording, rideThrough, startRide } from '../../../src/core/ride/run.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';
 import { bike, levelById, EASIER, literalCourse, PRESS, rider, worldOn } from './worlds.ts';
-import { recordingSentence } from '../../../src/cli/common/spoken.ts';
+import { recordingSentence } from '../../../src/cli/common/print.ts';
 
 /** A virtual rider's ride on a bundled level, as a recording. */
 function record(levelId: string, name: NamedRider, bikeId: string, riderId: string, autoEase = false) {

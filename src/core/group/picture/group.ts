@@ -4,72 +4,25 @@
  * rides that were ridden again add cadence and gear along the road.
  */
 import { chancePoints } from '../../coach/progress.ts';
-import { type GroupPitch, pitchPictures } from './groupPitches.ts';
+import { pitchPictures } from './groupPitches.ts';
 import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
 import { groupBy } from '../records/merge.ts';
 import type { RideRecord } from '../records/record.ts';
 import type { RoadReference } from '../records/remark.ts';
-import { type RoadVerdict, verdictOf } from './verdict.ts';
-import { binned, type Spread, spreadOf, type SpreadSeries, spreadSeries } from './spread.ts';
+import { verdictOf } from './verdict.ts';
+import { binned, spreadOf, spreadSeries } from './spread.ts';
 
 /** All rides over one road. */
-export interface RoadPicture {
-  readonly levelId: string;
-  readonly levelHash: string;
-  readonly seed: number;
-  readonly rides: number;
-  readonly riders: number;
-  readonly totals: Spread | null;
-  readonly timing: TimingShares;
-  readonly pitches: readonly GroupPitch[];
-  readonly verdict: RoadVerdict;
-  /** First against last attempts at the rides of the plan that led over this road. */
-  readonly attempts: AttemptPicture;
-  readonly strip: GroupLines | null;
-}
-
+export type RoadPicture = Readonly<ReturnType<typeof roadPicture>>;
 /** What the lines of all rides over the road have in common. */
-export interface GroupLines {
-  readonly lengthM: number;
-  readonly stepM: number;
-  readonly cadenceRpm: SpreadSeries;
-  /** In sixteenths of a metre. */
-  readonly development: SpreadSeries;
-  /** One for each bike and rider that was ridden, most ridden first. */
-  readonly references: readonly RoadReference[];
-}
-
+export type GroupLines = NonNullable<ReturnType<typeof stripOf>>;
 /** First against last attempts of riders who rode something more than once. */
-export interface AttemptPicture {
-  /** Pairs of a first and a last attempt, and different riders among them. */
-  readonly pairs: number;
-  readonly riders: number;
-  readonly first: Spread | null;
-  readonly last: Spread | null;
-  /** Counts of totals in tens of points: 0 to 9, 10 to 19, … 90 to 100. */
-  readonly firstBins: Uint32Array;
-  readonly lastBins: Uint32Array;
-  readonly change: Spread | null;
-  /** Pairs whose change is more than chance makes, and the rest. */
-  readonly better: number;
-  readonly worse: number;
-  readonly withinChance: number;
-  /** A smaller change is within what chance makes (points of the total). */
-  readonly chance: number;
-}
-
+export type AttemptPicture = Readonly<ReturnType<typeof attemptPicture>>;
 /** The whole picture. */
-export interface GroupPicture {
-  readonly rides: number;
-  readonly riders: number;
-  readonly timing: TimingShares;
-  readonly attempts: AttemptPicture;
-  /** Most ridden first. */
-  readonly roads: readonly RoadPicture[];
-}
+export type GroupPicture = Readonly<ReturnType<typeof groupPicture>>;
 
 /** The picture of some rides; their order does not matter. */
-export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
+export function groupPicture(rides: readonly GroupRide[]) {
   const attemptsOf = attemptsByTurns(rides);
   const roads = groupBy(rides, ({ record }) => `${record.levelHash} ${record.seed}`);
   const pictures = [...roads]
@@ -80,6 +33,7 @@ export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
     riders: countRiders(rides),
     timing: sumTiming(pictures.map((road) => road.timing)),
     attempts: attemptPicture(rides),
+    /** Most ridden first. */
     roads: pictures,
   };
 }
@@ -87,7 +41,7 @@ export function groupPicture(rides: readonly GroupRide[]): GroupPicture {
 function roadPicture(
   rides: readonly GroupRide[],
   attemptsOf: (rides: readonly GroupRide[]) => AttemptPicture,
-): RoadPicture {
+) {
   const { levelId, levelHash, seed } = (rides[0] as GroupRide).record;
   const references = referencesOf(rides);
   const pitches = pitchPictures(rides, references[0] ?? null);
@@ -101,12 +55,13 @@ function roadPicture(
     timing: sumTiming(pitches.map((pitch) => pitch.timing)),
     pitches,
     verdict: verdictOf(pitches),
+    /** First against last attempts at the rides of the plan that led over this road. */
     attempts: attemptsOf(rides),
     strip: stripOf(rides, references),
   };
 }
 
-function stripOf(rides: readonly GroupRide[], references: readonly RoadReference[]): GroupLines | null {
+function stripOf(rides: readonly GroupRide[], references: readonly RoadReference[]) {
   const first = references[0];
   const lines = rides.flatMap((ride) => (ride.line === null ? [] : [ride.line]));
   if (first === undefined || lines.length === 0) return null;
@@ -118,10 +73,12 @@ function stripOf(rides: readonly GroupRide[], references: readonly RoadReference
       lines.map((line) => line.cadenceRpm),
       places,
     ),
+    /** In sixteenths of a metre. */
     development: spreadSeries(
       lines.map((line) => line.development),
       places,
     ),
+    /** One for each bike and rider that was ridden, most ridden first. */
     references,
   };
 }
@@ -155,7 +112,7 @@ function attemptsByTurns(all: readonly GroupRide[]): (rides: readonly GroupRide[
   };
 }
 
-function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
+function attemptPicture(rides: readonly GroupRide[]) {
   const byTurn = new Map<string, { first: RideRecord; last: RideRecord }>();
   for (const { record } of rides) {
     const key = `${personOf(record)} ${turnKey(record)}`;
@@ -172,16 +129,20 @@ function attemptPicture(rides: readonly GroupRide[]): AttemptPicture {
   const better = changes.filter((change) => change >= chance).length;
   const worse = changes.filter((change) => change <= -chance).length;
   return {
+    /** Pairs of a first and a last attempt, and different riders among them. */
     pairs: pairs.length,
     riders: new Set(pairs.map(({ first }) => personOf(first))).size,
     first: spreadOf(firsts),
     last: spreadOf(lasts),
+    /** Counts of totals in tens of points: 0 to 9, 10 to 19, … 90 to 100. */
     firstBins: binned(firsts, 10, 10),
     lastBins: binned(lasts, 10, 10),
     change: spreadOf(changes),
+    /** Pairs whose change is more than chance makes, and the rest. */
     better,
     worse,
     withinChance: pairs.length - better - worse,
+    /** A smaller change is within what chance makes (points of the total). */
     chance,
   };
 }

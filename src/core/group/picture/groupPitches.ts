@@ -4,50 +4,23 @@
  * any. What there is to say about the road as a whole is `verdict.ts`.
  */
 import { ABOUT_RIGHT_CREDIT } from '../../coach/pitchLimits.ts';
-import { type GroupRide, personOf, type TimingShares } from './groupRide.ts';
+import { type GroupRide, personOf } from './groupRide.ts';
 import type { RoadReference } from '../records/remark.ts';
-import { type Spread, spreadOf } from './spread.ts';
+import { spreadOf } from './spread.ts';
 import { readyBeforeFootM, takenOf } from './taken.ts';
 
 /** Below this credit a pitch has caught its rider (%); the same limit as for "too late" in a debrief. */
 export const CAUGHT_BELOW_PERCENT = 100 * ABOUT_RIGHT_CREDIT;
 
 /** One pitch. Places are null where no ride was ridden again. */
-export interface GroupPitch {
-  readonly index: number;
-  readonly footM: number | null;
-  readonly endM: number | null;
-  readonly steepestRatio: number | null;
-  /** Rides for which it asked something, and different riders among them. */
-  readonly rides: number;
-  readonly riders: number;
-  /** Rides. */
-  readonly timing: TimingShares;
-  /** Different riders who took it so at least once. */
-  readonly earlyRiders: number;
-  readonly lateRiders: number;
-  readonly eitherRiders: number;
-  readonly credit: Spread | null;
-  /**
-   * Metres before the foot at which the gear for it was in, shifts finished; only of rides that were ridden again. Who
-   * never had it counts at the end of the way, and is counted beside.
-   */
-  readonly readyBeforeFootM: Spread | null;
-  readonly neverReady: number;
-  readonly referenceReadyBeforeFootM: number | null;
-}
+export type GroupPitch = Readonly<ReturnType<typeof pitchPicture>>;
 
-/** Pictures of all pitches of a road. */
 export function pitchPictures(rides: readonly GroupRide[], reference: RoadReference | null): GroupPitch[] {
   const count = rides.reduce((most, ride) => Math.max(most, ride.record.pitches.length), 0);
   return Array.from({ length: count }, (_, index) => pitchPicture(rides, index, reference));
 }
 
-function pitchPicture(
-  rides: readonly GroupRide[],
-  index: number,
-  reference: RoadReference | null,
-): GroupPitch {
+function pitchPicture(rides: readonly GroupRide[], index: number, reference: RoadReference | null) {
   const riders = new Set<string>();
   const early = new Set<string>();
   const late = new Set<string>();
@@ -72,9 +45,12 @@ function pitchPicture(
     footM: place?.footM ?? null,
     endM: place?.endM ?? null,
     steepestRatio: place?.steepestRatio ?? null,
+    /** Rides for which it asked something, and different riders among them. */
     rides: credits.length,
     riders: riders.size,
+    /** Rides. */
     timing,
+    /** Different riders who took it so at least once. */
     earlyRiders: early.size,
     lateRiders: late.size,
     eitherRiders: new Set([...early, ...late]).size,
@@ -84,11 +60,7 @@ function pitchPicture(
 }
 
 /** Where the gear for a pitch was in. */
-function readiness(
-  rides: readonly GroupRide[],
-  index: number,
-  best: RoadReference | null,
-): Pick<GroupPitch, 'readyBeforeFootM' | 'neverReady' | 'referenceReadyBeforeFootM'> {
+function readiness(rides: readonly GroupRide[], index: number, best: RoadReference | null) {
   const places = rides.flatMap(({ line, reference }) =>
     line === null || reference === null
       ? []
@@ -97,6 +69,10 @@ function readiness(
   const end = (pitch: RoadReference['pitches'][number] | undefined): number =>
     (pitch?.footM ?? 0) - (pitch?.endM ?? 0);
   return {
+    /**
+     * Metres before the foot at which the gear for it was in, shifts finished; only of rides that were ridden again. Who
+     * never had it counts at the end of the way, and is counted beside.
+     */
     readyBeforeFootM: spreadOf(places.map(({ at, pitch }) => at ?? end(pitch))),
     neverReady: places.filter(({ at }) => at === null).length,
     referenceReadyBeforeFootM: best === null ? null : readyBeforeFootM(best.line, best, index),

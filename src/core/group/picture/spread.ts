@@ -3,18 +3,21 @@
  * which a tenth, a quarter, half, three quarters and nine tenths lie.
  */
 
-/** Five values of a spread. */
-export interface Spread {
-  readonly count: number;
-  readonly low: number;
-  readonly quarter: number;
-  readonly middle: number;
-  readonly threeQuarters: number;
-  readonly high: number;
+/** Shares at which a spread is read. */
+const SHARES = { low: 0.1, quarter: 0.25, middle: 0.5, threeQuarters: 0.75, high: 0.9 } as const;
+
+/** Something for each of the five shares. */
+type Shared<T> = Readonly<Record<keyof typeof SHARES, T>>;
+
+function forShares<T>(make: (share: number) => T): Shared<T> {
+  return Object.fromEntries(Object.entries(SHARES).map(([name, share]) => [name, make(share)])) as Shared<T>;
 }
 
-/** Shares at which a spread is read. */
-const SHARES = [0.1, 0.25, 0.5, 0.75, 0.9] as const;
+/** Five values of a spread. */
+export interface Spread extends Shared<number> {
+  readonly count: number;
+}
+
 /** Values a byte can have. */
 const VALUES = 256;
 
@@ -23,24 +26,11 @@ export function spreadOf(values: readonly number[]): Spread | null {
   if (values.length === 0) return null;
   const sorted = Float64Array.from(values).sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] as number;
-  const [low, quarter, middle, threeQuarters, high] = SHARES.map(at) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  return { count: values.length, low, quarter, middle, threeQuarters, high };
+  return { count: values.length, ...forShares(at) };
 }
 
 /** A spread for every place of a row of series; all five have one entry per place. */
-export interface SpreadSeries {
-  readonly low: Uint8Array;
-  readonly quarter: Uint8Array;
-  readonly middle: Uint8Array;
-  readonly threeQuarters: Uint8Array;
-  readonly high: Uint8Array;
-}
+export type SpreadSeries = Shared<Uint8Array>;
 
 /**
  * Spreads of byte series, place by place, by counting: no sorting, so ten thousand rides are cheap. A 0 says
@@ -56,27 +46,22 @@ export function spreadSeries(series: readonly Uint8Array[], places: number): Spr
       counts[at] = (counts[at] as number) + 1;
     }
   }
-  const rows = SHARES.map(() => new Uint8Array(places));
+  const rows = forShares(() => new Uint8Array(places));
+  const inOrder = Object.values(rows);
   for (let place = 0; place < places; place += 1)
-    readShares(counts.subarray(place * VALUES, (place + 1) * VALUES), rows, place);
-  const [low, quarter, middle, threeQuarters, high] = rows as [
-    Uint8Array,
-    Uint8Array,
-    Uint8Array,
-    Uint8Array,
-    Uint8Array,
-  ];
-  return { low, quarter, middle, threeQuarters, high };
+    readShares(counts.subarray(place * VALUES, (place + 1) * VALUES), inOrder, place);
+  return rows;
 }
 
 function readShares(counts: Uint32Array, rows: readonly Uint8Array[], place: number): void {
+  const shares = Object.values(SHARES);
   let total = 0;
   for (let value = 1; value < VALUES; value += 1) total += counts[value] as number;
   let below = 0;
   let next = 0;
-  for (let value = 1; value < VALUES && next < SHARES.length; value += 1) {
+  for (let value = 1; value < VALUES && next < shares.length; value += 1) {
     below += counts[value] as number;
-    while (next < SHARES.length && below > Math.round((SHARES[next] as number) * (total - 1))) {
+    while (next < shares.length && below > Math.round((shares[next] as number) * (total - 1))) {
       (rows[next] as Uint8Array)[place] = value;
       next += 1;
     }

@@ -7,7 +7,6 @@ import type { GroupPitch } from './groupPitches.ts';
 /** From this share of the more common way on, the other way is said too (ours). */
 const MIXED_FROM = 0.5;
 
-/** The one finding of a road. */
 export interface RoadVerdict {
   /** `right`: no ride took any pitch too early or too late; `none`: no pitch asked anything. */
   readonly kind: 'late' | 'early' | 'mixed' | 'right' | 'none';
@@ -25,7 +24,6 @@ export function ridersOf(pitch: GroupPitch, kind: RoadVerdict['kind']): number {
   return pitch.eitherRiders;
 }
 
-/** The finding of a road. */
 export function verdictOf(pitches: readonly GroupPitch[]): RoadVerdict {
   const asked = pitches.filter((pitch) => pitch.rides > 0);
   if (asked.length === 0) return { kind: 'none', pitch: null, riders: 0, of: 0 };

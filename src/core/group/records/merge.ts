@@ -34,7 +34,6 @@ export function setOf(read: readonly ReadRecord[], withdrawn: readonly string[] 
   });
 }
 
-/** The union of sets. */
 export function mergeSets(...sets: readonly RecordSet[]): RecordSet {
   return union({
     records: sets.flatMap((set) => set.records),

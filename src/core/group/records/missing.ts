@@ -27,18 +27,7 @@ export function mergeHeard(all: readonly Heard[]): readonly Heard[] {
 }
 
 /** One device as seen from the coach's. */
-export interface DeviceStatus {
-  readonly deviceId: string;
-  readonly have: number;
-  /** Highest number known to exist. */
-  readonly lastSeq: number;
-  /** Numbers that are missing, as closed ranges in order; at most so many as are shown. */
-  readonly missing: readonly (readonly [number, number])[];
-  readonly missingCount: number;
-  /** When it was first heard of the longest missing one; null where that was never said, only shown by a gap. */
-  readonly missingSinceMs: number | null;
-  readonly lastHeardMs: number | null;
-}
+export type DeviceStatus = Readonly<ReturnType<typeof statusOf>>;
 
 const MOST_RANGES = 100;
 
@@ -50,7 +39,7 @@ export function deviceStatus(set: RecordSet, heard: readonly Heard[]): DeviceSta
   return ids.map((id) => statusOf(id, new Set(handed.get(id)?.map(({ seq }) => seq)), said.get(id) ?? []));
 }
 
-function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly Heard[]): DeviceStatus {
+function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly Heard[]) {
   let lastSeq = 0;
   for (const seq of seqs) lastSeq = Math.max(lastSeq, seq);
   for (const { lastSeq: claimed } of heard)
@@ -74,9 +63,12 @@ function statusOf(deviceId: string, seqs: ReadonlySet<number>, heard: readonly H
   return {
     deviceId,
     have: seqs.size,
+    /** Highest number known to exist. */
     lastSeq,
+    /** Numbers that are missing, as closed ranges in order; at most so many as are shown. */
     missing,
     missingCount: count,
+    /** When it was first heard of the longest missing one; null where that was never said, only shown by a gap. */
     missingSinceMs: told.length === 0 ? null : told.reduce((a, b) => Math.min(a, b)),
     lastHeardMs: times.length === 0 ? null : times.reduce((a, b) => Math.max(a, b)),
   };

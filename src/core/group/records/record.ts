@@ -4,7 +4,7 @@
  * records are put together is `merge.ts`; whether a ride is what it says is `remark.ts`.
  */
 import * as z from 'zod/mini';
-import { MARK_NAMES, type MarkName, type PitchReport, type RideReport } from '../../coach/types.ts';
+import { MARK_NAMES, type PitchReport, type RideReport } from '../../coach/types.ts';
 import { fingerprintShape, idShape, seedShape, type Unchanging } from '../../level/schema.ts';
 import { hashJson } from '../../math/hash.ts';
 import { MOST_TICKS, type Recording } from '../../ride/recording.ts';
@@ -71,7 +71,6 @@ export const recordSchema = z.strictObject({
 
 export type PitchDigest = Unchanging<z.infer<typeof pitchSchema>>;
 
-/** One ride. */
 export interface RideRecord extends Unchanging<Omit<z.infer<typeof recordSchema>, 'recording'>> {
   readonly recording: Recording | null;
 }
@@ -93,7 +92,6 @@ export function usualRecordId(deviceId: string, seq: number): string {
   return `${deviceId}.${seq}`;
 }
 
-/** Makes the record of a finished ride. */
 export function makeRecord(input: RecordInput): RideRecord {
   const { recording, report } = input;
   return sealRecord({
@@ -121,19 +119,12 @@ export function makeRecord(input: RecordInput): RideRecord {
   });
 }
 
-/** Marks of a report as they stand in a record. */
 export function marksOf(report: Pick<RideReport, 'marks'>): RecordMarks {
-  const value = (name: MarkName): number | null => {
-    const mark = report.marks[name].value;
-    return mark === null ? null : tenths(mark);
-  };
-  return {
-    cadence: value('cadence'),
-    foresight: value('foresight'),
-    easing: value('easing'),
-    chainLine: value('chainLine'),
-    economy: value('economy'),
-  };
+  const rounded = MARK_NAMES.map((name) => {
+    const { value } = report.marks[name];
+    return [name, value === null ? null : tenths(value)];
+  });
+  return Object.fromEntries(rounded) as RecordMarks;
 }
 
 /** A pitch of a report as it stands in a record. */

@@ -54,7 +54,6 @@ export interface ReadRecord {
   readonly damaged: DamagedPiece | null;
 }
 
-/** Reads one line of text. */
 export function parseRecordText(text: string): ReadRecord {
   if (text.length > LIMITS.rideFile.lineCharacters.most)
     return { record: null, damaged: { ...guessed(text), code: 'too-long' } };

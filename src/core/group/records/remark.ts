@@ -3,9 +3,8 @@
  * claims. The reference of a road, bike and rider is planned once and kept. What does not come out as the
  * record says is set apart with a code, never changed.
  */
-import { type MarkingGround, groundOfJob, markOn } from '../../coach/ground.ts';
+import { groundOfJob, markOn } from '../../coach/ground.ts';
 import type { RideReport } from '../../coach/types.ts';
-import type { Pitch } from '../../course/types.ts';
 import { levelHash } from '../../level/build.ts';
 import type { Level } from '../../level/schema.ts';
 import { canonicalJson } from '../../math/hash.ts';
@@ -61,20 +60,7 @@ export type Remark =
     };
 
 /** The best ride over one road on one bike, as far as a group picture needs it. */
-export interface RoadReference {
-  readonly levelHash: string;
-  readonly seed: number;
-  readonly bikeId: string;
-  readonly riderId: string;
-  readonly lengthM: number;
-  readonly line: RideLine;
-  readonly pitches: readonly ReferencePitch[];
-}
-
-/** A pitch, and where the best ride first shifts for it (m before the foot, null without a shift). */
-interface ReferencePitch extends Pitch {
-  readonly firstShiftBeforeFootM: number | null;
-}
+export type RoadReference = Prepared['reference'];
 
 /** Marks records; keeps the plans of the roads it saw last. */
 export interface Remarker {
@@ -86,10 +72,7 @@ export interface Remarker {
   planned(): number;
 }
 
-interface Prepared {
-  readonly ground: MarkingGround;
-  readonly reference: RoadReference;
-}
+type Prepared = Readonly<ReturnType<typeof prepare>>;
 
 /** Plans that are kept; each takes one to two megabytes per kilometre. */
 const KEPT_PLANS = 12;
@@ -200,11 +183,11 @@ function saysTheSame(record: RideRecord, report: RideReport): boolean {
   );
 }
 
-function prepare(job: RideJob): Prepared {
+function prepare(job: RideJob) {
   const ground = groundOfJob(job);
   const { lengthM, pitches } = ground.world.course;
   const report = ground.judge(ground.reference);
-  const reference: RoadReference = {
+  const reference = {
     levelHash: levelHash(job.level),
     seed: job.seed,
     bikeId: job.bike.id,
@@ -213,6 +196,7 @@ function prepare(job: RideJob): Prepared {
     line: lineOf(ground.reference, lengthM),
     pitches: pitches.map((pitch, i) => ({
       ...pitch,
+      /** Where the best ride first shifts for it (m before the foot); null without a shift. */
       firstShiftBeforeFootM: report.pitches[i]?.firstShiftBeforeFootM ?? null,
     })),
   };

@@ -7,13 +7,11 @@ import { TICKS_PER_S } from '../../ride/clock.ts';
 import { readNickname } from '../nicknames.ts';
 import type { RideRecord } from './record.ts';
 
-/** One column of the table. */
 interface ReportColumn {
   readonly name: string;
   readonly cell: (record: RideRecord) => string | number | null;
 }
 
-/** The columns, in order. */
 export const REPORT_COLUMNS: readonly ReportColumn[] = [
   { name: 'planId', cell: (r) => r.planId },
   { name: 'deviceId', cell: (r) => r.deviceId },

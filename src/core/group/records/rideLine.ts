@@ -29,7 +29,6 @@ function lineStepM(lengthM: number): number {
   return Math.max(SHORTEST_STEP_M, Math.ceil(lengthM / (MOST_PLACES - 1)));
 }
 
-/** The line of a ride. */
 export function lineOf(trace: RideTrace, lengthM: number): RideLine {
   const stepM = lineStepM(lengthM);
   const places = Math.floor(lengthM / stepM) + 1;
