@@ -3,7 +3,8 @@
  * ride has none. Joins the coach's hints and marks to words; draws nothing itself.
  */
 import { countLive, type LiveCount, liveMarks, NOTHING_COUNTED } from '../../core/coach/live.ts';
-import type { Guide, HandMove, NextStep } from '../../core/coach/guide.ts';
+import type { Guide, NextStep } from '../../core/coach/guide.ts';
+import type { Push } from '../../core/model/transmission.ts';
 import type { Aids, Level } from '../../core/level/schema.ts';
 import { shiftsInFront } from '../../core/model/shifters.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
@@ -77,11 +78,11 @@ export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): Ride
 }
 
 /** "Easier, 2 steps"; `ear-move` is the same said aloud. */
-export function moveText(id: 'move' | 'move-after' | 'ear-move', one: HandMove): string {
+export function moveText(id: 'move' | 'move-after' | 'ear-move', one: Push): string {
   return say(id, { move: `${one.derailleur}-${one.direction}`, steps: one.steps });
 }
 
-const stepText = (first: HandMove, then: HandMove | null): string =>
+const stepText = (first: Push, then: Push | null): string =>
   then === null
     ? moveText('move', first)
     : say('move-then', { first: moveText('move', first), second: moveText('move-after', then) });
@@ -117,7 +118,7 @@ function stepInWords(
 }
 
 /** What the hands do for a move. */
-export function actionOf({ derailleur, direction }: Pick<HandMove, 'derailleur' | 'direction'>): KeyAction {
+export function actionOf({ derailleur, direction }: Pick<Push, 'derailleur' | 'direction'>): KeyAction {
   if (derailleur === 'rear') return direction === 'easier' ? 'rear-easier' : 'rear-harder';
   return direction === 'easier' ? 'front-smaller' : 'front-bigger';
 }

@@ -3,7 +3,8 @@
  * whoever makes sounds. What is said, when, and how high the tone is comes from the coach.
  */
 import { type EarCue, earCues, hintsByEar, toneBesideHint } from '../../core/coach/byEar.ts';
-import type { HandMove, NextStep } from '../../core/coach/guide.ts';
+import type { NextStep } from '../../core/coach/guide.ts';
+import type { Push } from '../../core/model/transmission.ts';
 import type { RideFrame, RideWorld } from '../../core/ride/types.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
@@ -124,7 +125,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
 
 const beginning = (ahead: string): string => `${tell('ear-begin')} ${ahead}`;
 
-function hintText(first: HandMove, then: HandMove | null): string {
+function hintText(first: Push, then: Push | null): string {
   const move = moveText('ear-move', first);
   return then === null
     ? tell('ear-hint', { move })

@@ -69,7 +69,7 @@ function judgePitch(taken: Taken): PitchReport {
     overloadM,
     overloadNoneM: best.overloadNoneM,
     overloadReferenceM: best.overloadM,
-    stepsNeeded: best.made.length,
+    referenceSteps: best.made.length,
     referenceStepsBeforeFoot: best.made.filter((shift) => shift.startedAtM < pitch.footM).length,
     stepsMade: made.length,
     stepsBeforeFoot: made.filter((shift) => shift.startedAtM < pitch.footM).length,

@@ -4,7 +4,7 @@
  * hint is not turned round within 25 m or 3 s unless the road is another one there. Cues that name a gear are left to
  * it wherever it speaks.
  */
-import { afterMovement, gearOf, placeOf, pushed, stepsBetween } from '../model/transmission.ts';
+import { afterMovement, gearOf, placeOf, type Push, pushed, stepsBetween } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
 import { isSameRoad, TURN_ROUND_M } from '../planner/costs.ts';
@@ -12,24 +12,15 @@ import { TICKS_PER_S } from '../ride/clock.ts';
 import { beganTick, doneShifts, type RideTrace, type TraceSample } from '../ride/trace.ts';
 import type { Derailleur, RideFrame, RideWorld, ShiftDirection } from '../ride/types.ts';
 
-/** Movements of one derailleur. */
-export interface HandMove {
-  readonly derailleur: Derailleur;
-  readonly direction: ShiftDirection;
-  /** Sprockets or rings to move by. */
-  readonly steps: number;
-}
-
 /** A hint: a move, for a ring change often with one at the back that belongs to it. */
-export interface NextStep extends HandMove {
-  readonly second: HandMove | null;
+export interface NextStep extends Push {
+  readonly second: Push | null;
   /** What comes of both: an easier or a harder gear. */
   readonly makes: ShiftDirection;
   /** How far ahead (m); 0 means now. */
   readonly inM: number;
 }
 
-/** The voice. */
 export interface Guide {
   /** True as soon as the best ride is known. */
   knows(): boolean;
@@ -174,7 +165,7 @@ function stepTo(
   return { ...first, second: front === null ? null : rear, makes: wanted < own ? 'easier' : 'harder' };
 }
 
-function move(derailleur: Derailleur, direction: ShiftDirection, steps: number): HandMove | null {
+function move(derailleur: Derailleur, direction: ShiftDirection, steps: number): Push | null {
   return steps === 0 ? null : { derailleur, direction, steps };
 }
 

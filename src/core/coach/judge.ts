@@ -3,7 +3,7 @@
  * ride's trace and from the reference ride over the same road on the same bike.
  */
 import { clamp } from '../math/numbers.ts';
-import type { Level, MarkWeights } from '../level/schema.ts';
+import type { Lesson, Level, MarkWeights } from '../level/schema.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { Policy } from '../planner/plan.ts';
 import { countEvents, type RideTrace } from '../ride/trace.ts';
@@ -149,11 +149,8 @@ const AT_LEAST: Readonly<Record<MarkName, number>> = {
 };
 
 /** Marks that were left lying, above all the one the level teaches; a ride with any does not pass. */
-function missingOf(
-  marks: Marks,
-  teaches: Level['teaches'] | undefined,
-): Extract<Hold, { code: 'mark-missing' }>[] {
-  const own = lessonMark(teaches);
+function missingOf(marks: Marks, teaches: Lesson | undefined): Extract<Hold, { code: 'mark-missing' }>[] {
+  const own = teaches === undefined ? undefined : LESSON_MARKS[teaches];
   return MARK_NAMES.flatMap((mark) => {
     const { value, weight } = marks[mark];
     const lesson = mark === own;
@@ -163,28 +160,19 @@ function missingOf(
   }).toSorted((a, b) => Number(b.lesson) - Number(a.lesson));
 }
 
-/** The mark a lesson is about; null where it is about all of them, or only about what the levers do. */
-function lessonMark(teaches: Level['teaches'] | undefined): MarkName | null {
-  switch (teaches) {
-    case 'cadence':
-      return 'cadence';
-    case 'easing':
-      return 'easing';
-    case 'look-ahead':
-    case 'rolling':
-    case 'hidden':
-    case 'ring-change':
-    case 'stop-gear':
-    case 'wind-and-gravel':
-      return 'foresight';
-    case 'chain-line':
-      return 'chainLine';
-    case 'ride-over':
-      return 'economy';
-    default:
-      return null;
-  }
-}
+/** The mark a lesson is about; none where it is about all of them, or only about what the levers do. */
+const LESSON_MARKS: Readonly<Partial<Record<Lesson, MarkName>>> = {
+  cadence: 'cadence',
+  easing: 'easing',
+  'look-ahead': 'foresight',
+  rolling: 'foresight',
+  hidden: 'foresight',
+  'ring-change': 'foresight',
+  'stop-gear': 'foresight',
+  'wind-and-gravel': 'foresight',
+  'chain-line': 'chainLine',
+  'ride-over': 'economy',
+};
 
 /** Weighted mean of the marks that could be given; 0 without any. */
 function totalOf(marks: Marks): number {

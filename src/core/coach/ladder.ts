@@ -19,7 +19,6 @@ export function inLearningOrder(levels: readonly Level[]): readonly Level[] {
   });
 }
 
-/** The rows of the level page. */
 export function rowsOf(levels: readonly Level[]): {
   readonly everyone: readonly Level[];
   readonly children: readonly Level[];

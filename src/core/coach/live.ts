@@ -63,7 +63,6 @@ export function countLive(world: RideWorld, trace: RideTrace, before: LiveCount)
   };
 }
 
-/** The marks of a count. */
 export function liveMarks(world: RideWorld, count: LiveCount): LiveMarks {
   const { pedalled, crossed, shifts } = count;
   return {

@@ -19,7 +19,6 @@ export interface RideResult {
   readonly trace: RideTrace;
 }
 
-/** A ride that was judged. */
 export interface JudgedRide {
   readonly result: RideResult;
   readonly report: RideReport;

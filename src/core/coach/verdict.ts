@@ -256,7 +256,7 @@ function pitchChange(
     code,
     pitch: pitch.index,
     slightly: pitch.timing === 'about-right',
-    steps: pitch.stepsNeeded,
+    steps: pitch.referenceSteps,
     made: pitch.stepsMade,
     stepsBeforeFoot: pitch.referenceStepsBeforeFoot,
     beforeFootM: pitch.referenceFirstShiftBeforeFootM ?? 10,

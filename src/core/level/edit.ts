@@ -21,13 +21,7 @@ export type LevelEdit =
   | { readonly kind: 'set'; readonly values: Partial<Omit<Level, 'schema' | 'pieces' | PlacedList>> }
   /** With `follow`, what lies behind the piece keeps its distance from the end of the road. */
   | {
-      readonly kind: 'add-piece';
-      readonly index: number;
-      readonly piece: LevelPiece;
-      readonly follow?: boolean;
-    }
-  | {
-      readonly kind: 'change-piece';
+      readonly kind: 'add-piece' | 'change-piece';
       readonly index: number;
       readonly piece: LevelPiece;
       readonly follow?: boolean;
@@ -46,7 +40,6 @@ export interface LevelHistory {
   readonly gesture: string | null;
 }
 
-/** Begins with a level. */
 export function startHistory(level: Level): LevelHistory {
   return { past: [], present: level, future: [], gesture: null };
 }

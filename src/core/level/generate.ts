@@ -8,6 +8,12 @@ import { courseOfLevel } from './build.ts';
 import { BARE_ROAD } from './own.ts';
 import { type Aids, allAids, type Level, LEVEL_SCHEMA, STEEPEST_RATIO } from './schema.ts';
 
+const BLANK = {
+  schema: LEVEL_SCHEMA,
+  ...BARE_ROAD,
+  weights: { cadence: 1.5, foresight: 2, easing: 1, chainLine: 0.5, economy: 0.5 },
+} as const;
+
 const NO_AIDS = allAids(false);
 
 /** Every aid that tells about the machine, none that tells what to do. */
@@ -45,7 +51,7 @@ export function checkLevel(
 ): Level {
   const children = audience === 'children';
   return {
-    ...blank(),
+    ...BLANK,
     id: ['check-ride', needs, children && 'children'].filter(Boolean).join('-'),
     title: 'Check ride',
     sentence: 'A road you have not seen, without help.',
@@ -159,7 +165,7 @@ export function freeLevel(wish: FreeRideWish): Level {
   }
   pieces.push({ kind: 'flat', lengthM: 40 });
   return {
-    ...blank(),
+    ...BLANK,
     id: 'free-ride',
     title: 'Free ride',
     sentence: 'Any road you like, as long and as hilly as you like.',
@@ -234,15 +240,4 @@ function hideFeet(level: Level, sightM: number): Level['hidden'] {
         : [...list, stretch],
     level.hidden,
   );
-}
-
-function blank(): Omit<
-  Level,
-  'id' | 'title' | 'sentence' | 'teaches' | 'audience' | 'seed' | 'pieces' | 'aids' | 'passMark'
-> {
-  return {
-    schema: LEVEL_SCHEMA,
-    ...BARE_ROAD,
-    weights: { cadence: 1.5, foresight: 2, easing: 1, chainLine: 0.5, economy: 0.5 },
-  };
 }

@@ -57,7 +57,6 @@ export function parseLevelText(text: string): ParseResult {
   return parseLevel(value);
 }
 
-/** Parses a value that should be a level. */
 export function parseLevel(value: unknown): ParseResult {
   const early = envelopeProblem('level', value, LEVEL_SCHEMA, MOST);
   if (early !== null) return failed([early]);

@@ -93,7 +93,7 @@ function findingsOf(issue: Issue, root: unknown, about: ProblemAbout): Problem[]
         found(about, path === '' ? short(key) : `${path}.${short(key)}`, 'unknown-key', { key: short(key) }),
       );
     case 'invalid_union':
-      return unionFindings(issue, path, value, root, about);
+      return unionFindings(issue, path, root, about);
     case 'invalid_format':
       return one('bad-format', is);
     default:
@@ -105,15 +105,15 @@ function findingsOf(issue: Issue, root: unknown, about: ProblemAbout): Problem[]
 function unionFindings(
   issue: Extract<Issue, { code: 'invalid_union' }>,
   path: string,
-  value: unknown,
   root: unknown,
   about: ProblemAbout,
 ): Problem[] {
+  const value = valueAt(root, issue.path);
   if (path.endsWith('.kind'))
     return [found(about, path, 'unknown-kind', { part: 'piece', found: shown(value) })];
-  const carries = (key: string): boolean => value !== null && typeof value === 'object' && key in value;
+  const has = (key: string): boolean => value !== null && typeof value === 'object' && key in value;
   // The schema knows cues by code first and cues in words second.
-  const branch = carries('cue') ? issue.errors[0] : carries('text') ? issue.errors[1] : undefined;
+  const branch = has('cue') ? issue.errors[0] : has('text') ? issue.errors[1] : undefined;
   if (branch !== undefined)
     return branch.flatMap((inner) =>
       findingsOf({ ...inner, path: [...issue.path, ...inner.path] }, root, about),

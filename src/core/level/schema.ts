@@ -116,7 +116,6 @@ const stretch = { fromM: metres, toM: metres };
 const weight = z.number().check(z.gte(0), z.lte(10));
 const flag = z.boolean();
 
-/** The schema itself. */
 export const levelSchema = z.strictObject({
   schema: z.literal(LEVEL_SCHEMA),
   id: idShape,

@@ -5,29 +5,10 @@
  * them; who measures against it stands at the doors.
  */
 
-/** What a limit counts. `deep` is how far lists and objects may lie inside each other. */
-type LimitUnit =
-  | 'bytes'
-  | 'characters'
-  | 'commands'
-  | 'deep'
-  | 'entries'
-  | 'frames'
-  | 'heights'
-  | 'lines'
-  | 'messages'
-  | 'pages'
-  | 'pieces'
-  | 'points'
-  | 'records'
-  | 'rides'
-  | 'rows'
-  | 'seconds';
-
-/** One limit: `most` is still let in, one more is not. */
+/** One limit: `most` is still let in, one more is not. The unit `deep` is how far lists and objects may lie inside each other. */
 export interface Limit {
   readonly most: number;
-  readonly unit: LimitUnit;
+  readonly unit: string;
 }
 
 /** Texts and values that lie inside each other deeper than this are nobody's work. */

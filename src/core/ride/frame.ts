@@ -16,7 +16,6 @@ import type { MotorFrame, RideFrame, RideState, RideWorld, ShiftInProgress } fro
 const STANDS_FROM_PRESSURE = 1.2;
 const STANDS_FROM_SLOPE = 0.02;
 
-/** The frame of a state. */
 export function frameOf(world: RideWorld, state: RideState): RideFrame {
   const { machine, course } = world;
   const gear = gearOf(machine, state);

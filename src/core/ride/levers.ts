@@ -55,7 +55,6 @@ function compensation(
   return best === 0 ? [] : rearPushes(other, best);
 }
 
-/** Pushes of the rear lever. */
 function rearPushes(direction: ShiftDirection, count: number): RideCommand[] {
   const rearSteps = direction === 'easier' ? count : -count;
   return pushesFor({ rearSteps, ringSteps: 0 }).map((push) => ({ kind: 'shift', ...push }));

@@ -38,7 +38,6 @@ export interface Recording extends RideSetup {
   readonly schema: typeof RECORDING_SCHEMA;
   /** Version of the physics it was ridden by; `physicsOf` also knows those that name none. */
   readonly physicsVersion?: string;
-  /** Ticks ridden. */
   readonly ticks: number;
   readonly commands: readonly TimedCommand[];
   /** Fingerprints after every 600 ticks and, last, after the final tick. */

@@ -18,7 +18,6 @@ import { type RideTrace, TraceLog } from './trace.ts';
 import type { RideCommand, RideEvent, RideState, RideWorld, TimedCommand } from './types.ts';
 import { startState } from './world.ts';
 
-/** A ride that is going on. */
 export interface LiveRide {
   readonly world: RideWorld;
   /** Samples and events up to this moment; read it anew for later ones. */
@@ -51,7 +50,6 @@ export type Controller = (state: RideState) => readonly RideCommand[];
 
 const NOTHING: readonly RideEvent[] = [];
 
-/** Starts a ride. */
 export function startRide(world: RideWorld, from: RideState = startState(world)): LiveRide {
   const now = copyOfState(from);
   let kept: RideState | null = from;

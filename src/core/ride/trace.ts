@@ -19,7 +19,6 @@ export const UNDONE_WITHIN_S = 2;
 export const SAMPLE_TICKS = 12;
 export const SAMPLE_S = SAMPLE_TICKS / TICKS_PER_S;
 
-/** One sample. */
 export interface TraceSample extends GearPlace {
   readonly timeS: number;
   readonly distanceM: number;
@@ -159,7 +158,6 @@ export class TraceLog {
   }
 }
 
-/** What of a state is sampled. */
 type Sampled = Pick<
   RideState,
   | 'tick'

@@ -177,13 +177,11 @@ export interface RideWorld {
   readonly startSprocketIndex: number;
 }
 
-/** The answer of a step. */
 export interface StepResult {
   readonly state: RideState;
   readonly events: readonly RideEvent[];
 }
 
-/** A motor as it is shown. */
 export interface MotorFrame {
   readonly place: 'crank' | 'wheel';
   /** What it gives now (W), and what it could give at this speed (0 to 1: all, fading, none). */

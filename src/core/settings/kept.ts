@@ -21,7 +21,6 @@ import {
 /** Version of what is written. */
 export const SETTINGS_VERSION = 1;
 
-/** What is kept. */
 export interface KeptChoices {
   readonly settings: Settings;
   readonly cautionsSeen: boolean;

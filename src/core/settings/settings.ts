@@ -9,24 +9,8 @@ import type { Aids, Level } from '../level/schema.ts';
 import type { Bike, Rider } from '../model/types.ts';
 import { type Outfit, USUAL_OUTFIT } from './outfit.ts';
 
-/** Actions a key can be tied to, in the order of the settings page. */
-export const KEY_ACTIONS = [
-  'rear-easier',
-  'rear-harder',
-  'front-smaller',
-  'front-bigger',
-  'ease',
-  'press',
-  'coast',
-  'brake',
-  'pause',
-] as const;
-
-export type KeyAction = (typeof KEY_ACTIONS)[number];
-/** Keys of each action, as `KeyboardEvent.code` (the place on the keyboard, not the letter printed there). */
-export type Keys = Readonly<Record<KeyAction, readonly string[]>>;
-/** The keys a new player finds. */
-export const DEFAULT_KEYS: Keys = {
+/** The keys a new player finds for each action, as `KeyboardEvent.code` (the place on the keyboard, not the letter printed there). */
+export const DEFAULT_KEYS = {
   'rear-easier': ['ArrowDown'],
   'rear-harder': ['ArrowUp'],
   'front-smaller': ['KeyS'],
@@ -37,6 +21,11 @@ export const DEFAULT_KEYS: Keys = {
   brake: ['ArrowLeft'],
   pause: ['Escape', 'KeyP'],
 };
+
+export type KeyAction = keyof typeof DEFAULT_KEYS;
+/** Actions a key can be tied to, in the order of the settings page. */
+export const KEY_ACTIONS = Object.keys(DEFAULT_KEYS) as readonly KeyAction[];
+export type Keys = Readonly<Record<KeyAction, readonly string[]>>;
 
 /** The number of a gamepad's button for each action; coasting has none of its own. */
 export type PadButtons = Readonly<Record<Exclude<KeyAction, 'coast'>, number>>;
@@ -53,8 +42,7 @@ export const USUAL_PAD_BUTTONS: PadButtons = {
   pause: 9,
 };
 
-type VolumeName = 'machine' | 'road' | 'cues';
-export const VOLUMES = ['machine', 'road', 'cues'] as const satisfies readonly VolumeName[];
+export const VOLUMES = ['machine', 'road', 'cues'] as const;
 
 /** The help with the road ahead shows so much of it (m). */
 export const ROAD_AHEAD_M = 250;
@@ -75,36 +63,18 @@ type AidName = (typeof AIDS)[number];
 /** Sections of the settings dialog. */
 export type Section = 'look' | 'sound' | 'ride' | 'ways' | 'switch';
 
-/** One of a few names, in the order they are shown; the first wins where `usual` says nothing. */
-interface OneOf {
-  readonly kind: 'one-of';
-  readonly section: Section;
-  readonly options: readonly string[];
-  readonly usual: string;
-}
-/** On or off, and off for a new player. */
-interface OnOff {
-  readonly kind: 'on-off';
-  readonly section: Section;
-}
-/** A number within its limits. */
-interface Amount {
-  readonly kind: 'amount';
-  readonly section: Section;
-  readonly low: number;
-  readonly high: number;
-  readonly step: number;
-  readonly usual: number;
-}
-
+/** One of a few names, in the order they are shown. */
 const oneOf = <const Options extends readonly string[]>(
   section: Section,
   options: Options,
   usual: Options[number],
 ) => ({ kind: 'one-of', section, options, usual }) as const;
+/** On or off, and off for a new player. */
 const onOff = (section: Section) => ({ kind: 'on-off', section }) as const;
+/** A number within its limits. */
 const amount = (section: Section, [low, high]: readonly [number, number], step: number, usual: number) =>
   ({ kind: 'amount', section, low, high, step, usual }) as const;
+type Choice = ReturnType<typeof oneOf> | ReturnType<typeof onOff> | ReturnType<typeof amount>;
 
 /** Every setting of the dialog that is a name, a switch or a number, in the order they are shown. */
 export const CHOICES = {
@@ -140,7 +110,7 @@ export const CHOICES = {
   scanning: onOff('switch'),
   /** Seconds each choice is offered while scanning. */
   scanS: amount('switch', [0.6, 6], 0.2, 2),
-} satisfies Readonly<Record<string, OneOf | OnOff | Amount>>;
+} satisfies Readonly<Record<string, Choice>>;
 
 type Choices = typeof CHOICES;
 export type ChoiceName = keyof Choices;
@@ -149,12 +119,11 @@ type ValueOf<One> = One extends { readonly options: readonly (infer Name)[] }
   : One extends { readonly kind: 'on-off' }
     ? boolean
     : number;
-/** What is chosen, by name. */
 type Chosen = { readonly [Name in ChoiceName]: ValueOf<Choices[Name]> };
 
 /** What a new player finds of them; with a record that was kept, what can be read of it. */
 export function readChosen(kept: Readonly<Record<string, unknown>> = {}): Chosen {
-  const read = ([name, one]: readonly [string, OneOf | OnOff | Amount]): string | number | boolean => {
+  const read = ([name, one]: readonly [string, Choice]): string | number | boolean => {
     const value = kept[name];
     if (one.kind === 'on-off') return value === true;
     if (one.kind === 'one-of') return one.options.find((option) => option === value) ?? one.usual;
@@ -170,7 +139,6 @@ export function within(value: unknown, low: number, high: number, usual: number)
   return typeof value === 'number' && value >= low && value <= high ? value : usual;
 }
 
-/** All choices. */
 export interface Settings extends Chosen {
   /** Tag of the language, as its folder is called; empty where the device says. */
   readonly language: string;
@@ -179,7 +147,7 @@ export interface Settings extends Chosen {
   /** True once somebody chose a rider; before, the rider follows the bike. */
   readonly riderChosen: boolean;
   /** 0 to 1 each. */
-  readonly volumes: Readonly<Record<VolumeName, number>>;
+  readonly volumes: Readonly<Record<(typeof VOLUMES)[number], number>>;
   readonly keys: Keys;
   /** Button numbers of a gamepad with the standard layout. */
   readonly padButtons: PadButtons;

@@ -45,7 +45,6 @@ export function utf8Text(bytes: Uint8Array): string | null {
   return parts.join('');
 }
 
-/** Collects bytes. */
 export class ByteWriter {
   readonly #bytes: number[] = [];
 

@@ -45,7 +45,6 @@ export type StoreProblem =
   /** Single rides were refused; the others went through. */
   | 'some-refused';
 
-/** How it stands. */
 export interface StoreStanding {
   readonly phase: 'sending' | 'waiting' | 'stopped' | 'done';
   /** Pieces that are there for certain. */

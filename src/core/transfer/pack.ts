@@ -27,7 +27,6 @@ type Unpacked =
   | { readonly kind: 'records'; readonly handOver: HandOver }
   | { readonly kind: 'unreadable'; readonly code: 'not-a-packet' | 'newer-version' | 'damaged' };
 
-/** Packs a plan. */
 export async function packPlan(plan: ClinicPlan, deflate: Deflate): Promise<Uint8Array> {
   return seal(PLAN, planToBytes(plan), deflate);
 }

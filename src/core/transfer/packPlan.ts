@@ -31,7 +31,6 @@ const PARTS = [
   'audience',
 ] as const satisfies readonly (keyof ClinicPlan)[];
 
-/** Bytes of a plan. */
 export function planToBytes(plan: ClinicPlan): Uint8Array {
   const rides = plan.rides.map((ride) =>
     ride.kind === 'bundled' ? ride.levelId : ride.kind === 'check' ? packCheck(ride) : OWN_LEVEL,

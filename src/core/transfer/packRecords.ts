@@ -18,7 +18,6 @@ import type { HandOver } from './rideFile.ts';
 const FORMAT = 1;
 const TIMINGS = ['too-early', 'about-right', 'too-late'] as const;
 
-/** Bytes of a hand-over. */
 export function recordsToBytes(handOver: HandOver): Uint8Array {
   const out = new ByteWriter();
   const { texts, indexOf } = textTable(handOver);

@@ -20,7 +20,6 @@ import {
 } from '../group/records/recordFile.ts';
 import { mergeSets, type RecordSet, setOf } from '../group/records/merge.ts';
 
-/** What a device hands over. */
 export interface HandOver {
   readonly planId: string;
   readonly deviceId: string;
@@ -49,7 +48,6 @@ const headSchema = z.strictObject({
   checksum: fingerprintShape,
 });
 
-/** Writes the file. */
 export function writeRideFile(handOver: HandOver): string {
   const { planId, deviceId, lastSeq, withdrawn, records } = handOver;
   const said = { kind: FILE_KIND, schema: FILE_SCHEMA, planId, deviceId, lastSeq, withdrawn };

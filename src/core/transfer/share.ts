@@ -16,7 +16,6 @@ const SHARE_VERSION = 1;
 /** How the bytes in a text are packed. */
 type Packing = 'plain' | 'deflated';
 
-/** Letters for the packings. */
 const LETTER: Readonly<Record<Packing, string>> = { plain: 'p', deflated: 'd' };
 const SHAPE = /^(\d{1,4})([a-z])([0-9a-f]{16})([A-Za-z0-9_-]*)$/;
 

@@ -72,7 +72,7 @@ function PitchCard(props: PitchCardsProps & { readonly report: PitchReport }): J
         <PitchNumbers report={report} speech={speech} />
         <p>{sayBest(report, speech)}</p>
         {report.footDown && <p>{say('card-footDown')}</p>}
-        {!report.asked && !report.footDown && report.stepsNeeded > 0 && (
+        {!report.asked && !report.footDown && report.referenceSteps > 0 && (
           <p class="quiet">{say('card-asksNothing')}</p>
         )}
       </div>
@@ -96,8 +96,8 @@ function sayTiming({ timing, tendency }: PitchReport, { say }: Speech): string {
 /** What the best ride does on this pitch, in the gear it comes in. */
 function sayBest(report: PitchReport, { say, format }: Speech): string {
   const first = report.referenceFirstShiftBeforeFootM;
-  if (first === null || report.stepsNeeded === 0) return say('card-bestStays');
-  const { stepsNeeded: gears, referenceStepsBeforeFoot: before } = report;
+  if (first === null || report.referenceSteps === 0) return say('card-bestStays');
+  const { referenceSteps: gears, referenceStepsBeforeFoot: before } = report;
   const which = before === gears ? 'all' : before === 0 ? 'none' : 'some';
   return say('card-bestDoes', { gears, before, which, ...footPlace(first, format) });
 }
@@ -111,7 +111,7 @@ function PitchNumbers({
 }): JSX.Element {
   const { say, format } = speech;
   const numbers = [
-    [say('card-needed'), format.number(report.stepsNeeded)],
+    [say('card-needed'), format.number(report.referenceSteps)],
     [say('card-before'), say('card-ofMade', { before: report.stepsBeforeFoot, made: report.stepsMade })],
     [
       say('card-worst'),

@@ -106,7 +106,7 @@ function PrintPitch({ report, speech }: Told): JSX.Element | null {
     <p class="print-pitch">
       <b>{say('print-pitchTitle', { pitch: pitch.index + 1, pitches: pitchCount })}</b>{' '}
       {say('print-pitch', {
-        needed: pitch.stepsNeeded,
+        needed: pitch.referenceSteps,
         before: pitch.stepsBeforeFoot,
         made: pitch.stepsMade,
         own: Math.round(pitch.worstCadenceRpm),

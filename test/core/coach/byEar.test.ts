@@ -4,7 +4,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import { earCues, hintsByEar, toneBesideHint } from '../../../src/core/coach/byEar.ts';
-import { createGuide, type HandMove } from '../../../src/core/coach/guide.ts';
+import { createGuide } from '../../../src/core/coach/guide.ts';
+import type { Push } from '../../../src/core/model/transmission.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import { type Controller, startRide } from '../../../src/core/ride/run.ts';
 import type { RideCommand } from '../../../src/core/ride/types.ts';
@@ -47,7 +48,7 @@ function listens({ world, reference }: Ground): Controller {
   };
 }
 
-function pushesOf({ derailleur, direction, steps }: HandMove): RideCommand[] {
+function pushesOf({ derailleur, direction, steps }: Push): RideCommand[] {
   return Array.from({ length: steps }, () => ({ kind: 'shift', derailleur, direction, steps: 1 }) as const);
 }
 

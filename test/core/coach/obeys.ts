@@ -1,5 +1,6 @@
 /** A rider who does exactly what the guide says, and a listener that writes down everything the guide said. */
-import { createGuide, type HandMove, type NextStep } from '../../../src/core/coach/guide.ts';
+import { createGuide, type NextStep } from '../../../src/core/coach/guide.ts';
+import type { Push } from '../../../src/core/model/transmission.ts';
 import { frameOf } from '../../../src/core/ride/frame.ts';
 import { brakeForLine } from '../../../src/core/ride/pilot.ts';
 import type { Controller } from '../../../src/core/ride/run.ts';
@@ -15,7 +16,7 @@ export interface Told {
 }
 
 /** Lever pushes of a move: easier at the back in sweeps, everything else click by click. */
-function pushes({ derailleur, direction, steps }: HandMove): RideCommand[] {
+function pushes({ derailleur, direction, steps }: Push): RideCommand[] {
   const sweep = derailleur === 'rear' && direction === 'easier' ? 3 : 1;
   const commands: RideCommand[] = [];
   for (let left = steps; left > 0; left -= sweep)

@@ -4,7 +4,7 @@ import { lintLevel } from '../../../src/core/level/lint.ts';
 import { parseLevel } from '../../../src/core/level/parse.ts';
 import { OWN_LEVEL } from '../../../src/core/level/own.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
-import { trimmed } from '../../../src/core/level/trim.ts';
+import { trimmed } from '../../../src/core/level/cut.ts';
 import { buildMachine } from '../../../src/core/model/machine.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { sentenceOf } from '../../../src/words/problems.ts';

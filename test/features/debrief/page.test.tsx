@@ -233,7 +233,7 @@ describe('cards, marks and buttons', () => {
     for (const pitch of report.pitches) {
       const card = app.querySelector(`[data-pitch="${pitch.index}"]`);
       const numbers = [...(card?.querySelectorAll('dd') ?? [])].map((cell) => cell.textContent);
-      expect(numbers[0]).toBe(String(pitch.stepsNeeded));
+      expect(numbers[0]).toBe(String(pitch.referenceSteps));
       const made =
         pitch.stepsMade === 0 ? 'none made' : `${pitch.stepsBeforeFoot} of ${pitch.stepsMade} made`;
       expect(numbers[1]).toBe(made);
